@@ -1,0 +1,117 @@
+// Plain values for what stands in the garage: setups, sensors, meters, the price of energy.
+// They refer to each other by name, as people and description files do; the store turns names
+// into row ids. Text is UTF-8. No Qt.
+#pragma once
+
+#include "core/quantity/energy.h"
+#include "core/quantity/temperature.h"
+
+#include <array>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband {
+
+struct Part {
+    std::string item;
+    double quantity = 1.0; ///< pieces, dimensionless
+    double price = 0.0;    ///< for one piece, in the logbook's currency
+
+    bool operator==(const Part&) const = default;
+};
+
+/// A cooling arrangement.
+struct Setup {
+    std::string name;
+    std::string kind; ///< free text: "coolant loop", "cabinet"
+    int vessels = 1;
+    std::optional<Power> ratedPower;
+    std::vector<Part> parts;
+    std::map<std::string, double> ratings; ///< criterion → 1 … 5
+
+    bool operator==(const Setup&) const = default;
+};
+
+/// The sum of quantity × price; absent where no part is listed.
+inline std::optional<double> partsTotal(const Setup& setup)
+{
+    if (setup.parts.empty())
+        return std::nullopt;
+    double sum = 0.0;
+    for (const Part& part : setup.parts)
+        sum += part.quantity * part.price;
+    return sum;
+}
+
+enum class Reads { beer, ambient, chamber, coolant, gravity, power };
+
+/// A calibration: added to each reading from `from` on, until the next offset replaces it.
+struct Offset {
+    Instant from;
+    TemperatureDifference add;
+    std::optional<TemperatureDifference> doubt; ///< stands for the sensor's accuracy from then on
+
+    bool operator==(const Offset&) const = default;
+};
+
+struct Sensor {
+    std::string name;
+    Reads reads = Reads::beer;
+    std::optional<std::string> setup;
+    std::optional<TemperatureDifference> accuracy; ///< ±; absent where nobody knows
+    std::vector<Offset> offsets;                   ///< increasing in `from`
+    std::string placement;                         ///< "in the beer", "taped to the wall"; may be empty
+
+    bool operator==(const Sensor&) const = default;
+};
+
+struct Meter {
+    std::string name;
+    std::string setup;
+    std::optional<Energy> resolution;  ///< absent: the finest decimal among its readings
+    std::optional<Energy> rollsOverAt; ///< the register's top
+    std::optional<double> accuracy;    ///< a fraction of what it reads (class 1: 0.01)
+    std::optional<Instant> from;       ///< in service from; absent: always
+    std::optional<Instant> to;
+
+    bool operator==(const Meter&) const = default;
+};
+
+/// A window of local time in which energy has a price of its own.
+struct TariffWindow {
+    std::array<bool, 7> days{true, true, true, true, true, true, true}; ///< Monday first
+    int fromMinute = 0;   ///< minutes after local midnight
+    int toMinute = 1440;  ///< at or below fromMinute: it runs past midnight
+    double pricePerKwh = 0.0;
+
+    bool operator==(const TariffWindow&) const = default;
+};
+
+struct Tariff {
+    std::optional<double> pricePerKwh; ///< outside all windows
+    std::vector<TariffWindow> windows; ///< the first that fits an instant decides
+
+    bool known() const { return pricePerKwh.has_value(); }
+    bool operator==(const Tariff&) const = default;
+};
+
+enum class UnitSystem { us, metric };
+
+/// What holds for the whole logbook.
+struct LogbookSettings {
+    std::string zone = "UTC"; ///< IANA name
+    UnitSystem units = UnitSystem::metric;
+    std::string currency; ///< ISO 4217, or empty
+    Tariff tariff;
+
+    TemperatureUnit temperatureUnit() const
+    {
+        return units == UnitSystem::us ? TemperatureUnit::fahrenheit : TemperatureUnit::celsius;
+    }
+    bool operator==(const LogbookSettings&) const = default;
+};
+
+} // namespace holdband

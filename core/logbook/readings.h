@@ -1,0 +1,49 @@
+// Plain values for what was measured. No Qt.
+#pragma once
+
+#include "core/quantity/energy.h"
+#include "core/quantity/instant.h"
+
+#include <optional>
+#include <string>
+
+namespace holdband {
+
+/// What a number in a log counts. The store keeps the number as it was, with its unit.
+enum class ReadingUnit {
+    celsius,
+    fahrenheit,
+    watt,
+    kilowatt,
+    wattHour,
+    kilowattHour,
+    specificGravity,
+    degreePlato,
+};
+
+/// Why a register reads less than it did before.
+enum class MeterEvent {
+    rollover, ///< passed its top and began again at 0
+    reset,    ///< lost its count and restarted at 0
+};
+
+struct MeterReading {
+    Instant at;
+    Energy registerReading;
+    int decimals = 0; ///< as typed: 5.00 has two
+    std::optional<MeterEvent> event;
+    std::string note;
+
+    bool operator==(const MeterReading&) const = default;
+};
+
+/// A remark with its time, of one batch or of the whole logbook.
+struct JournalNote {
+    Instant at;
+    std::optional<std::string> batch;
+    std::string text;
+
+    bool operator==(const JournalNote&) const = default;
+};
+
+} // namespace holdband

@@ -1,0 +1,55 @@
+// What went wrong, for people: a sentence, the place, and the way out. Every fallible call returns
+// Result<T>; nothing in Holdband throws across a module. No Qt.
+#pragma once
+
+#include <string>
+#include <tl/expected.hpp>
+#include <utility>
+
+namespace holdband {
+
+/// Decides the exit status of a command and the tone of a message, nothing else.
+enum class ProblemKind {
+    data, ///< the data forbids it or needs a decision (exit status 1)
+    call, ///< the call itself is wrong (exit status 2)
+    file, ///< a file can't be read or written, is damaged, foreign or locked (exit status 3)
+};
+
+struct Problem {
+    ProblemKind kind = ProblemKind::data;
+    std::string what;   ///< a sentence without its full stop: "the date 03/04/26 fits two orders"
+    std::string place;  ///< "loop.csv, line 12, column Logged"; empty where there is none
+    std::string remedy; ///< "say --date-order mdy or dmy"; empty where there is none
+
+    /// "loop.csv, line 12: the date … fits two orders; say --date-order mdy or dmy."
+    std::string sentence() const
+    {
+        std::string text = place.empty() ? what : place + ": " + what;
+        if (!remedy.empty())
+            text += "; " + remedy;
+        return text + ".";
+    }
+};
+
+template <typename T>
+using Result = tl::expected<T, Problem>;
+using Done = Result<void>;
+
+inline tl::unexpected<Problem> failure(Problem problem)
+{
+    return tl::unexpected<Problem>(std::move(problem));
+}
+
+inline tl::unexpected<Problem> dataProblem(std::string what, std::string place = {},
+                                           std::string remedy = {})
+{
+    return failure({ProblemKind::data, std::move(what), std::move(place), std::move(remedy)});
+}
+
+inline tl::unexpected<Problem> fileProblem(std::string what, std::string place = {},
+                                           std::string remedy = {})
+{
+    return failure({ProblemKind::file, std::move(what), std::move(place), std::move(remedy)});
+}
+
+} // namespace holdband

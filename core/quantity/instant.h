@@ -1,0 +1,52 @@
+// A point on the UTC time line, to the millisecond. Local time and zones exist only in intake and
+// at the edge of the screen; nothing in between knows of them. No Qt.
+#pragma once
+
+#include <chrono>
+#include <cstdint>
+
+namespace holdband {
+
+using Milliseconds = std::chrono::milliseconds;
+using Instant = std::chrono::sys_time<Milliseconds>;
+
+/// A length of time in hours, fractional. Used where a figure is shown or typed in hours.
+using Hours = std::chrono::duration<double, std::ratio<3600>>;
+
+inline constexpr Instant instantFromMs(std::int64_t msSinceEpoch)
+{
+    return Instant{Milliseconds{msSinceEpoch}};
+}
+
+inline constexpr std::int64_t toMs(Instant at)
+{
+    return at.time_since_epoch().count();
+}
+
+inline constexpr double hoursBetween(Instant from, Instant to)
+{
+    return Hours{to - from}.count();
+}
+
+/// The nearest whole millisecond.
+inline Milliseconds toMilliseconds(Hours length)
+{
+    return std::chrono::round<Milliseconds>(length);
+}
+
+/// The instants [start, end). Empty where end is not after start.
+struct Span {
+    Instant start;
+    Instant end;
+
+    constexpr bool empty() const { return end <= start; }
+    constexpr double hours() const { return empty() ? 0.0 : hoursBetween(start, end); }
+    constexpr bool operator==(const Span&) const = default;
+};
+
+inline constexpr Span intersection(Span a, Span b)
+{
+    return {std::max(a.start, b.start), std::min(a.end, b.end)};
+}
+
+} // namespace holdband
