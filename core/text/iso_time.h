@@ -1,0 +1,26 @@
+// The grammar of RFC 3339 times, seconds and offset optional: "2026-03-07T06:30:00.5-07:00",
+// "2026-03-07 06:30". No limits but those of the calendar; those belong to the callers.
+#pragma once
+
+#include "core/text/zone.h"
+
+#include <optional>
+#include <string_view>
+
+namespace holdband {
+
+struct IsoTime {
+    LocalTime local;                    ///< as written, before the offset
+    std::optional<Milliseconds> offset; ///< local minus UTC
+    bool hasSeconds = false;
+    bool leapSecond = false; ///< was written with :60
+
+    int year() const;
+    /// Needs the offset.
+    Instant instant() const { return Instant{local.time_since_epoch() - *offset}; }
+};
+
+/// The whole text, or nothing. Fractions of a second to the nearest millisecond.
+std::optional<IsoTime> scanIsoTime(std::string_view text);
+
+} // namespace holdband

@@ -1,0 +1,28 @@
+// Help for a name that isn't known: the names near it. Text is UTF-8.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace holdband {
+
+/// Without white space at its ends, runs of it inside as one space, and with case folded: two
+/// texts that fold to the same are the same name to a person.
+std::string folded(std::string_view text);
+
+/// The known names nearest to the wanted one, nearest first, at most `most`: those that differ by
+/// case, by few typing slips (insert, drop, change, swap: at most a third of the letters), or
+/// that contain it.
+std::vector<std::string> nearNames(std::string_view wanted, const std::vector<std::string>& known,
+                                   std::size_t most = 3);
+
+/// "A, B, C"; past `most` names "A, B and 7 more".
+std::string joined(const std::vector<std::string>& names, std::size_t most = 20);
+
+/// For a message: "near ones: A, B"; where none is near "there are: A, B"; where none is known
+/// "there are none".
+std::string suggestion(std::string_view wanted, const std::vector<std::string>& known);
+
+} // namespace holdband
