@@ -63,7 +63,7 @@ struct Sensor {
     std::optional<std::string> setup;
     std::optional<TemperatureDifference> accuracy; ///< ±; absent where nobody knows
     std::vector<Offset> offsets;                   ///< increasing in `from`
-    std::string placement;                         ///< "in the beer", "taped to the wall"; may be empty
+    std::string placement; ///< "in the beer", "taped to the wall"; may be empty
 
     bool operator==(const Sensor&) const = default;
 };
@@ -83,8 +83,8 @@ struct Meter {
 /// A window of local time in which energy has a price of its own.
 struct TariffWindow {
     std::array<bool, 7> days{true, true, true, true, true, true, true}; ///< Monday first
-    int fromMinute = 0;   ///< minutes after local midnight
-    int toMinute = 1440;  ///< at or below fromMinute: it runs past midnight
+    int fromMinute = 0;  ///< minutes after local midnight
+    int toMinute = 1440; ///< at or below fromMinute: it runs past midnight
     double pricePerKwh = 0.0;
 
     bool operator==(const TariffWindow&) const = default;

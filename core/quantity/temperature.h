@@ -92,8 +92,7 @@ constexpr double valueIn(Temperature temperature, TemperatureUnit unit)
 
 constexpr double valueIn(TemperatureDifference difference, TemperatureUnit unit)
 {
-    return unit == TemperatureUnit::celsius ? difference.kelvins()
-                                            : difference.fahrenheitDegrees();
+    return unit == TemperatureUnit::celsius ? difference.kelvins() : difference.fahrenheitDegrees();
 }
 
 } // namespace holdband

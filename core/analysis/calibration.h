@@ -1,0 +1,25 @@
+// From what a sensor said to the series that is judged: offsets and excluded stretches.
+// Section 1 of the method in DEVELOPERS.md. No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/series.h"
+#include "core/logbook/equipment.h"
+
+#include <optional>
+#include <vector>
+
+namespace holdband::analysis {
+
+/// Adds to each reading (°C) the offset in force at its time: an offset holds from its `from` on
+/// until the next one, which replaces it. `offsets` increasing in time.
+void applyOffsets(Series& series, const std::vector<Offset>& offsets);
+
+/// Takes out the readings inside the stretches (ends included) and marks where the series must not
+/// be bridged.
+void applyExclusions(Series& series, const std::vector<Span>& excluded);
+
+/// The largest accuracy in force during the span: an offset's own doubt stands for the sensor's
+/// accuracy while it holds. Absent where it is unknown for some of the span.
+std::optional<TemperatureDifference> accuracyOver(const Sensor& sensor, Span span);
+
+} // namespace holdband::analysis

@@ -1,0 +1,126 @@
+// Two runs, or two setups over their batches, side by side: measures with bounds, who is ahead or
+// that it is too close to call, and what makes the comparison less than fair.
+// Section 6 of the method in DEVELOPERS.md. No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/run.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace holdband::analysis {
+
+enum class MeasureId {
+    energy,
+    energyBeforeCrash,
+    energyCrash,
+    meanPower,
+    energyPerDegreeDay,
+    cost,
+    insideShare,
+    outsideHours,
+    excursions,
+    worstPastEdge,
+    rmsDeviation,
+    meanAbsoluteDeviation,
+    meanDeviation,
+    settlingFirst,
+    settlingCrash,
+    effectivePerformance,
+    parts,
+};
+
+enum class Better { less, more };
+enum class Ahead { a, b, tooClose };
+
+/// What is fixed about a measure. Units: kWh, W, kWh/(K·d), money, 1, h, K.
+struct MeasureRule {
+    MeasureId id;
+    std::string_view name;
+    std::string_view unit;
+    Better better;
+    bool ofTemperature;
+};
+
+const std::vector<MeasureRule>& measureRules();
+
+/// A figure with its bounds, where they are known.
+struct Bounded {
+    double value = 0.0;
+    std::optional<double> low;
+    std::optional<double> high;
+
+    bool bounded() const { return low && high; }
+    bool operator==(const Bounded&) const = default;
+};
+
+struct Measure {
+    MeasureRule rule;
+    std::optional<Bounded> a;
+    std::optional<Bounded> b;
+    std::optional<Bounded> difference; ///< A − B
+    std::optional<Bounded> ratio;      ///< A ÷ B
+    std::optional<Ahead> ahead;        ///< absent where the measure can put nobody ahead
+};
+
+enum class NoteKind {
+    targets,
+    tolerances,
+    durations,
+    volumes,
+    ambient,
+    coverage,
+    sensorAccuracy,
+    sensorPlacement,
+    loggingInterval,
+    fermentationHeat,
+    partlyMetered,
+    batchesAtOnce,
+    meterAccuracyAssumed,
+    missedStage,
+    noCommonMetering,
+};
+
+/// A reason to read a measure with care, as numbers; words are made where it is shown.
+struct FairnessNote {
+    NoteKind kind;
+    MeasureId touches;
+    double a = 0.0;
+    double b = 0.0;
+};
+
+/// What the comparison needs to know of one side beyond its run.
+struct Contender {
+    const RunInput* input = nullptr;
+    const RunFigures* figures = nullptr;
+    std::optional<double> parts; ///< sum of the setup's parts list
+    std::string placement;       ///< of the beer sensor
+};
+
+/// Cumulative energy at equal elapsed time.
+struct RatioPoint {
+    double elapsedHours = 0.0;
+    Bounded a; ///< kWh
+    Bounded b;
+    std::optional<Bounded> ratio;
+};
+
+struct RunComparison {
+    std::vector<Measure> measures;
+    std::vector<FairnessNote> notes;
+    double commonHours = 0.0; ///< elapsed time metered in both
+    std::vector<RatioPoint> ratioCurve;
+};
+
+RunComparison compareRuns(const Contender& a, const Contender& b);
+
+/// The measures of one run on its own whole span, without bounds, in the order of measureRules().
+std::vector<std::optional<double>> plainMeasures(const Contender& run);
+
+/// Two setups over their batches: mean and 95 % interval (Student t) from 3 batches on.
+std::vector<Measure> compareSetups(const std::vector<std::vector<std::optional<double>>>& a,
+                                   const std::vector<std::vector<std::optional<double>>>& b);
+
+} // namespace holdband::analysis

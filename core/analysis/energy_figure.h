@@ -1,0 +1,39 @@
+// An amount of energy with the bounds that reading a register leaves, and the time it stands for.
+// No Qt, no SQL.
+#pragma once
+
+#include "core/quantity/instant.h"
+
+#include <limits>
+#include <vector>
+
+namespace holdband::analysis {
+
+/// kWh over the metered part of a span. An unbounded `high` is infinity; a figure without known
+/// bounds (a power log) has low = −infinity too.
+struct EnergyFigure {
+    double kwh = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+    std::vector<Span> metered; ///< increasing, not overlapping, not touching
+
+    bool any() const { return !metered.empty(); }
+    double meteredMs() const;
+    bool lowKnown() const { return low > -std::numeric_limits<double>::infinity(); }
+    bool highKnown() const { return high < std::numeric_limits<double>::infinity(); }
+
+    /// Adds the energy of another span of the same source.
+    void append(const EnergyFigure& next);
+    /// The figure × a share (0 … 1).
+    EnergyFigure times(double share) const;
+};
+
+/// Unites spans that touch or overlap; the result is increasing.
+std::vector<Span> unite(std::vector<Span> spans);
+
+/// The instants that lie in both.
+std::vector<Span> intersect(const std::vector<Span>& a, const std::vector<Span>& b);
+
+double totalMs(const std::vector<Span>& spans);
+
+} // namespace holdband::analysis

@@ -1,0 +1,45 @@
+// Extract, attenuation and alcohol from gravities. Section 7 of the method in DEVELOPERS.md.
+// Sources: cubic fit to NBS Circular 440, Table 114 (coefficients from memory, held against the
+// table's rows); Balling's relations after Nielsen et al., Brauwelt International 2007.
+// No Qt, no SQL.
+#pragma once
+
+#include "core/quantity/gravity.h"
+#include "core/quantity/temperature.h"
+#include "core/quantity/volume.h"
+
+namespace holdband::analysis {
+
+/// °Plato (grams of extract in 100 g), at least 0. Within 0.002 of the table for 1.008 … 1.083.
+double platoOf(Gravity gravity);
+
+/// The gravity of a given °Plato (0 … 40), by inversion of platoOf.
+Gravity gravityOfPlato(double plato);
+
+/// Alcohol by volume, %, as 131.25 × (OG − FG): the simple formula.
+double alcoholSimple(Gravity original, Gravity final);
+
+/// Alcohol by volume, %, by Balling: alcohol by weight × FG / 0.794.
+double alcoholBalling(Gravity original, Gravity final);
+
+/// Alcohol by weight, %, by Balling: (OE − RE) / (2.0665 − 0.010665 OE).
+double alcoholByWeight(Gravity original, Gravity final);
+
+/// (OG − FG) / (OG − 1), %. 0 where the original gravity is 1.
+double apparentAttenuation(Gravity original, Gravity final);
+
+/// (OE − RE) / OE, % by weight of extract, with RE = 0.1808 OE + 0.8192 AE.
+double realAttenuation(Gravity original, Gravity final);
+
+/// Extract that has fermented, kg, in a volume measured at pitching.
+double extractFermentedKg(Volume volume, Gravity original, Gravity final);
+
+/// Density of water at 0.1 MPa, kg/L, 0 … 40 °C (Kell's formula of 1975, from memory; held against
+/// IAPWS values).
+double waterDensity(Temperature temperature);
+
+/// The true gravity of a sample read by a hydrometer at another temperature than its own:
+/// reading × ρ(calibration) / ρ(sample); the glass's expansion is left out.
+Gravity correctedForTemperature(Gravity reading, Temperature sample, Temperature calibration);
+
+} // namespace holdband::analysis

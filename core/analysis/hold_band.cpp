@@ -1,0 +1,240 @@
+#include "core/analysis/hold_band.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::analysis {
+
+namespace {
+
+/// A return of less than this does not split an excursion.
+constexpr double shortestReturnMs = 1.0;
+
+bool insideBand(double deviation, double tolerance)
+{
+    return std::abs(deviation) <= tolerance + edgeSlack;
+}
+
+/// The part of a straight piece beyond one edge, in terms of the excess over it.
+struct Beyond {
+    double start;
+    double end;
+    double peak;
+    double area;
+};
+
+/// `a` and `b` are the excess over the edge (positive: beyond) at t0 and t1; max(a, b) > 0.
+Beyond beyondEdge(double t0, double a, double t1, double b)
+{
+    Beyond part{t0, t1, std::max(a, b), 0.0};
+    if (a <= 0.0)
+        part.start = std::clamp(t0 + (t1 - t0) * (a / (a - b)), t0, t1);
+    if (b <= 0.0)
+        part.end = std::clamp(t0 + (t1 - t0) * (a / (a - b)), t0, t1);
+    part.area = (std::max(a, 0.0) + std::max(b, 0.0)) / 2.0 * (part.end - part.start);
+    return part;
+}
+
+/// Collects time outside and excursions piece by piece, in order of time.
+class BandWalk {
+public:
+    explicit BandWalk(double tolerance) : m_tolerance(tolerance) {}
+
+    void piece(double t0, double a, double t1, double b, bool joined)
+    {
+        if (!joined)
+            closeAtHole(Cut::gap);
+        m_covered += t1 - t0;
+        m_lastEnd = t1;
+        if (insideBand(a, m_tolerance) && insideBand(b, m_tolerance))
+            return;
+        if (a > b) {
+            beyond(Side::above, t0, a, t1, b);
+            beyond(Side::below, t0, -a, t1, -b);
+        } else {
+            beyond(Side::below, t0, -a, t1, -b);
+            beyond(Side::above, t0, a, t1, b);
+        }
+    }
+
+    /// Covered time ended at the stage's end, or at a gap before it.
+    void finish(double stageEndMs)
+    {
+        closeAtHole(m_lastEnd >= stageEndMs ? Cut::stageEnd : Cut::gap);
+    }
+
+    void moveInto(BandJudgement& judged)
+    {
+        judged.coveredMs = m_covered;
+        judged.aboveMs = m_above;
+        judged.belowMs = m_below;
+        judged.insideMs = std::max(0.0, m_covered - m_above - m_below);
+        judged.excursions = std::move(m_excursions);
+    }
+
+private:
+    void beyond(Side side, double t0, double a, double t1, double b)
+    {
+        if (std::max(a, b) <= m_tolerance + edgeSlack)
+            return;
+        const Beyond part = beyondEdge(t0, a - m_tolerance, t1, b - m_tolerance);
+        const double length = part.end - part.start;
+        (side == Side::above ? m_above : m_below) += length;
+        if (!goesOn(side, part.start)) {
+            m_excursions.push_back({side, part.start, part.end, part.peak, part.area});
+            m_open = true;
+            return;
+        }
+        Excursion& last = m_excursions.back();
+        last.endMs = part.end;
+        last.peak = std::max(last.peak, part.peak);
+        last.areaMs += part.area;
+    }
+
+    bool goesOn(Side side, double start) const
+    {
+        return m_open && m_excursions.back().side == side &&
+               start - m_excursions.back().endMs < shortestReturnMs;
+    }
+
+    void closeAtHole(Cut cut)
+    {
+        if (m_open && m_excursions.back().endMs >= m_lastEnd)
+            m_excursions.back().cut = cut;
+        m_open = false;
+    }
+
+    double m_tolerance;
+    double m_covered = 0.0;
+    double m_above = 0.0;
+    double m_below = 0.0;
+    double m_lastEnd = 0.0;
+    bool m_open = false; ///< the last excursion may still go on
+    std::vector<Excursion> m_excursions;
+};
+
+/// The first covered instant inside the band, looking from the stage's start.
+std::optional<Arrival> firstInside(const StageTrack& track, double tolerance)
+{
+    std::optional<Arrival> found;
+    const Track& deviation = track.deviation;
+    for (const Run& run : deviation.runs) {
+        const double first = deviation.value[run.first];
+        if (insideBand(first, tolerance)) {
+            const double ms = deviation.ms[run.first];
+            return Arrival{ms, first, ms <= 0.0 && track.coveredBefore};
+        }
+        for (std::size_t i = run.first; i < run.last; ++i) {
+            const double a = deviation.value[i];
+            const double b = deviation.value[i + 1];
+            const bool crossesAll = (a > 0.0) != (b > 0.0);
+            if (!insideBand(b, tolerance) && !crossesAll)
+                continue;
+            const double edge = a > 0.0 ? tolerance : -tolerance;
+            const double share = std::clamp((edge - a) / (b - a), 0.0, 1.0);
+            const double t0 = deviation.ms[i];
+            return Arrival{t0 + share * (deviation.ms[i + 1] - t0), a + share * (b - a), true};
+        }
+    }
+    return found;
+}
+
+std::optional<Arrival> findArrival(const StageTrack& track, const PlacedStage& stage,
+                                   double tolerance)
+{
+    if (track.deviation.empty())
+        return std::nullopt;
+    if (stage.jumps)
+        return firstInside(track, tolerance);
+    const bool fromStart = track.deviation.ms.front() <= 0.0;
+    return Arrival{0.0, track.deviation.value.front(), fromStart && track.coveredBefore};
+}
+
+/// The stage jumps, and the beer is outside at the first covered instant.
+bool beginsOutside(const StageTrack& track, const PlacedStage& stage, double tolerance)
+{
+    return stage.jumps && !track.deviation.empty() &&
+           !insideBand(track.deviation.value.front(), tolerance);
+}
+
+} // namespace
+
+StageTrack stageTrack(const Series& beer, Milliseconds gapLimit, const PlacedStage& stage)
+{
+    StageTrack result{cover(beer, gapLimit, stage.span), false};
+    Track& track = result.deviation;
+    for (std::size_t i = 0; i < track.ms.size(); ++i)
+        track.value[i] -= stage.targetCelsiusAt(track.ms[i]);
+    const Span before{stage.span.start - Milliseconds{1}, stage.span.start};
+    result.coveredBefore = !cover(beer, gapLimit, before).empty();
+    return result;
+}
+
+BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, double tolerance)
+{
+    BandJudgement judged;
+    judged.tolerance = tolerance;
+    judged.arrival = findArrival(track, stage, tolerance);
+    const auto length = static_cast<double>((stage.span.end - stage.span.start).count());
+    judged.settles = beginsOutside(track, stage, tolerance);
+    if (judged.settles) {
+        const auto allowed = static_cast<double>(stage.settleAllowed.count());
+        judged.holdFromMs =
+            std::min({judged.arrival ? judged.arrival->ms : length, allowed, length});
+        judged.settlingMs = track.deviation.coveredMsBefore(judged.holdFromMs);
+    }
+    judged.missed = stage.ended && !track.deviation.empty() && !judged.arrival;
+    judged.holdMs = length - judged.settlingMs;
+    BandWalk walk(tolerance);
+    forEachPiece(track.deviation, judged.holdFromMs,
+                 [&](double t0, double a, double t1, double b, bool joined) {
+                     walk.piece(t0, a, t1, b, joined);
+                 });
+    walk.finish(length);
+    walk.moveInto(judged);
+    return judged;
+}
+
+namespace {
+
+/// The largest excess past the target after the arrival, until the beer recrosses the target.
+/// `sign` is +1 where the beer came from above.
+double overshootAfter(const Track& deviation, double arrivalMs, double sign)
+{
+    double largest = 0.0;
+    bool crossed = false;
+    bool recrossed = false;
+    forEachPiece(deviation, arrivalMs, [&](double, double a, double, double b, bool) {
+        for (const double value : {a, b}) {
+            const double past = -sign * value;
+            if (recrossed)
+                return;
+            if (past > 0.0) {
+                crossed = true;
+                largest = std::max(largest, past);
+            } else if (crossed) {
+                recrossed = true;
+            }
+        }
+    });
+    return largest;
+}
+
+} // namespace
+
+SettlingFigures settlingFigures(const StageTrack& track, const BandJudgement& judged)
+{
+    SettlingFigures figures;
+    const Track& deviation = track.deviation;
+    if (!judged.settles || !judged.arrival)
+        return figures;
+    figures.clockMs = judged.arrival->ms;
+    const double first = deviation.value.front();
+    const double travelled = judged.arrival->ms - deviation.ms.front();
+    if (travelled > 0.0)
+        figures.ratePerMs = (first - judged.arrival->deviation) / travelled;
+    figures.overshoot = overshootAfter(deviation, judged.arrival->ms, first > 0.0 ? 1.0 : -1.0);
+    return figures;
+}
+
+} // namespace holdband::analysis

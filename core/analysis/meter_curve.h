@@ -1,0 +1,67 @@
+// The cumulative energy of one meter, from its register readings: exact at the readings, straight
+// between them, with the bounds of reading. Section 4 of the method in DEVELOPERS.md.
+// No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/energy_figure.h"
+#include "core/logbook/readings.h"
+#include "core/quantity/energy.h"
+
+#include <optional>
+#include <vector>
+
+namespace holdband::analysis {
+
+/// One unit of the finest decimal among the readings (5.00 → 0.01 kWh); 1 kWh where there is none.
+Energy finestDecimal(const std::vector<MeterReading>& readings);
+
+struct MeterRegister {
+    std::vector<MeterReading> readings; ///< strictly increasing in time, corrections applied
+    std::optional<Energy> resolution;   ///< absent: finestDecimal(readings)
+    std::optional<Energy> rollsOverAt;
+};
+
+class MeterCurve {
+public:
+    /// What lies between two successive readings.
+    enum class Pair {
+        plain,
+        reset,       ///< the register restarted at 0 somewhere in between
+        unexplained, ///< it reads less than before and nobody said why: nothing is taken from it
+    };
+
+    MeterCurve(const MeterRegister& meter, std::optional<Power> ratedPower);
+
+    bool empty() const { return m_at.size() < 2; }
+    std::size_t size() const { return m_at.size(); }
+    Instant at(std::size_t i) const { return m_at[i]; }
+    Pair pairBefore(std::size_t i) const { return m_pairs[i]; }
+    double resolutionKwh() const { return m_resolution; }
+    /// How many pairs used more than the rated power allows.
+    std::size_t pairsAboveRatedPower() const { return m_aboveRated; }
+
+    /// Energy of the metered part of the span: between first and last reading, without
+    /// unexplained pairs.
+    EnergyFigure over(Span span) const;
+
+private:
+    double estimateAt(Instant at) const;
+    double lowAt(Instant at) const;
+    double highAt(Instant at) const;
+    std::size_t pairHolding(Instant at) const;
+    bool powerHolds(std::size_t pair) const;
+    EnergyFigure overChain(Span span) const;
+    EnergyFigure overReset(std::size_t pair, Span span) const;
+    void place(const MeterRegister& meter, std::size_t i);
+
+    std::vector<Instant> m_at;
+    std::vector<double> m_kwh;   ///< unrolled: never decreasing over plain pairs
+    std::vector<Pair> m_pairs;   ///< m_pairs[i] lies between readings i − 1 and i
+    std::vector<double> m_reset; ///< the new register over a reset pair, else 0
+    double m_resolution = 0.0;
+    std::optional<Power> m_power;
+    std::vector<bool> m_powerHolds; ///< per pair
+    std::size_t m_aboveRated = 0;
+};
+
+} // namespace holdband::analysis

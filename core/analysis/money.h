@@ -1,0 +1,30 @@
+// What energy costs: a flat price, or prices that change over time. No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/setup_energy.h"
+
+#include <optional>
+#include <vector>
+
+namespace holdband::analysis {
+
+/// A part of time with one price for a kilowatt-hour. Zones and clock changes are already resolved.
+struct PricedSpan {
+    Span span;
+    double pricePerKwh;
+};
+
+/// In the logbook's currency. Bounds are infinite where the energy's are.
+struct Cost {
+    double amount = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+};
+
+/// The cost of a batch's metered energy inside `span`; absent where nothing is metered, or no price
+/// is known for some of it. Each priced part has bounds of its own, and they add up.
+std::optional<Cost> costOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares,
+                             const std::vector<PricedSpan>& prices, Span span,
+                             const Widening& widening = {});
+
+} // namespace holdband::analysis

@@ -1,0 +1,138 @@
+#include "core/analysis/run.h"
+
+#include "core/analysis/heat.h"
+
+#include <algorithm>
+
+namespace holdband::analysis {
+
+std::optional<double> meanWatts(const EnergyFigure& energy)
+{
+    const double hours = energy.meteredMs() / 3.6e6;
+    return hours > 0.0 ? std::optional(energy.kwh * 1000.0 / hours) : std::nullopt;
+}
+
+bool RunEnergy::partlyMetered() const
+{
+    const auto all = static_cast<double>((span.end - span.start).count());
+    return whole.any() && whole.meteredMs() < all;
+}
+
+std::optional<double> RunEnergy::meanWatts() const
+{
+    return analysis::meanWatts(whole);
+}
+
+std::optional<double> CrashHeat::effectivePerformance() const
+{
+    if (!energy.any() || !(energy.kwh > 0.0))
+        return std::nullopt;
+    return moved.kilowattHours() / energy.kwh;
+}
+
+namespace {
+
+/// Instants at which some meter of the setup was read, inside the span.
+std::vector<Instant> readingInstants(const SetupEnergy& setup, Span span)
+{
+    std::vector<Instant> instants;
+    for (const EnergySource& source : setup.sources()) {
+        const auto* curve = std::get_if<MeterCurve>(&source.curve);
+        for (std::size_t i = 0; curve && i < curve->size(); ++i) {
+            if (curve->at(i) >= span.start && curve->at(i) <= span.end)
+                instants.push_back(curve->at(i));
+        }
+    }
+    std::sort(instants.begin(), instants.end());
+    instants.erase(std::unique(instants.begin(), instants.end()), instants.end());
+    return instants;
+}
+
+SpanEnergy energyOf(const RunInput& input, const RunEnergy& energy, std::string label, Span span)
+{
+    return {std::move(label), span, shareOver(input.setup, energy.shares, span)};
+}
+
+void addSlots(const RunInput& input, RunEnergy& energy)
+{
+    const std::vector<Instant> read = readingInstants(input.setup, input.span);
+    for (std::size_t i = 1; i < read.size(); ++i)
+        energy.slots.push_back(energyOf(input, energy, {}, {read[i - 1], read[i]}));
+}
+
+void addWeather(const RunInput& input, RunEnergy& energy)
+{
+    if (input.ambient.empty())
+        return;
+    const auto over = [&](const std::vector<Span>& spans) {
+        return liftOver(input.ambient, input.ambientGap, input.judging.beer, input.judging.gapLimit,
+                        spans);
+    };
+    const Lift whole = over({input.span});
+    if (!whole.any())
+        return;
+    energy.lift = whole;
+    if (!energy.whole.any())
+        return;
+    const bool all = energy.whole.metered == std::vector{input.span};
+    energy.kwhPerDegreeDay =
+        energyPerDegreeDay(energy.whole.kwh, all ? whole : over(energy.whole.metered));
+}
+
+RunEnergy energyOfRun(const RunInput& input, const RunFigures& figures)
+{
+    RunEnergy energy;
+    energy.span = input.span;
+    energy.shares = sharesOf(input.tenants, input.self);
+    energy.whole = shareOver(input.setup, energy.shares, input.span);
+    energy.cost = costOver(input.setup, energy.shares, input.prices, input.span);
+    for (const PlacedStage& stage : figures.judged.stages)
+        energy.stages.push_back(energyOf(input, energy, stage.label, stage.span));
+    for (const LabelledSpan& day : input.days)
+        energy.days.push_back(energyOf(input, energy, day.label, day.span));
+    addSlots(input, energy);
+    if (figures.crash) {
+        const Instant turn = figures.judged.stages[*figures.crash].span.start;
+        energy.beforeCrash = energyOf(input, energy, "before the crash", {input.span.start, turn});
+        energy.crash = energyOf(input, energy, "the crash", {turn, input.span.end});
+    }
+    addWeather(input, energy);
+    return energy;
+}
+
+/// Absent without a crash that settled and arrived, or without a volume.
+std::optional<CrashHeat> heatOfCrash(const RunInput& input, const RunFigures& figures)
+{
+    if (!figures.crash || !input.batch.volume)
+        return std::nullopt;
+    const BandJudgement& judged = figures.judged.asPlanned.stages[*figures.crash];
+    const PlacedStage& stage = figures.judged.stages[*figures.crash];
+    const Track& track = figures.judged.tracks[*figures.crash].deviation;
+    if (!judged.settles || !judged.arrival)
+        return std::nullopt;
+    const auto beerAt = [&](double deviation) {
+        return stage.startTarget + TemperatureDifference::kelvins(deviation);
+    };
+    const auto at = [&](double ms) { return stage.span.start + toMilliseconds(Hours{ms / 3.6e6}); };
+    CrashHeat heat;
+    heat.moved = heatToCool(*input.batch.volume, beerAt(track.value.front()),
+                            beerAt(judged.arrival->deviation));
+    heat.energy = shareOver(input.setup, figures.energy.shares,
+                            {at(track.ms.front()), at(judged.arrival->ms)});
+    return heat;
+}
+
+} // namespace
+
+RunFigures analyseRun(const RunInput& input)
+{
+    RunFigures figures;
+    figures.judged =
+        judgeBatch(placeStages(input.batch, input.span.end), input.judging, input.settings);
+    figures.crash = crashStage(figures.judged.stages);
+    figures.energy = energyOfRun(input, figures);
+    figures.crashHeat = heatOfCrash(input, figures);
+    return figures;
+}
+
+} // namespace holdband::analysis

@@ -1,0 +1,78 @@
+// One batch, everything computed: the verdict and what it rests on, energy, money, weather.
+// The one entry to the analysis of a run; callers read the store and fill in a RunInput.
+// No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/money.h"
+#include "core/analysis/setup_energy.h"
+#include "core/analysis/verdict.h"
+#include "core/analysis/weather.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::analysis {
+
+struct LabelledSpan {
+    std::string label;
+    Span span;
+};
+
+struct RunInput {
+    Batch batch;
+    Span span; ///< pitched to ended, or to the last beer reading of an open batch
+    JudgingInput judging;
+    JudgingSettings settings;
+    Series ambient; ///< °C; empty where there is no ambient sensor
+    Milliseconds ambientGap{0};
+    SetupEnergy setup{{}};
+    std::vector<Tenant> tenants; ///< every batch of the setup, this one included
+    std::size_t self = 0;        ///< index of this batch in `tenants`
+    std::vector<PricedSpan> prices;
+    std::vector<LabelledSpan> days; ///< local calendar days, clipped to the span
+};
+
+struct SpanEnergy {
+    std::string label;
+    Span span;
+    EnergyFigure energy;
+};
+
+struct RunEnergy {
+    EnergyFigure whole;
+    std::optional<Cost> cost;
+    std::vector<SpanEnergy> stages;
+    std::vector<SpanEnergy> days;
+    std::vector<SpanEnergy> slots; ///< between successive register readings
+    std::optional<SpanEnergy> beforeCrash;
+    std::optional<SpanEnergy> crash;
+    std::optional<Lift> lift; ///< over the whole batch; absent where none of it is known
+    std::optional<double> kwhPerDegreeDay;
+    std::vector<WeightedSpan> shares;
+
+    bool partlyMetered() const;
+    std::optional<double> meanWatts() const;
+    Span span;
+};
+
+/// Heat taken out of the beer over the travel of the crash, and what it cost in electricity.
+struct CrashHeat {
+    Energy moved;        ///< an estimate: see heat.h
+    EnergyFigure energy; ///< over the same time
+    std::optional<double> effectivePerformance() const;
+};
+
+struct RunFigures {
+    JudgedBatch judged;
+    RunEnergy energy;
+    std::optional<std::size_t> crash; ///< index of the crash stage
+    std::optional<CrashHeat> crashHeat;
+};
+
+RunFigures analyseRun(const RunInput& input);
+
+/// W over the metered time; absent where nothing is metered.
+std::optional<double> meanWatts(const EnergyFigure& energy);
+
+} // namespace holdband::analysis

@@ -1,0 +1,180 @@
+#include "core/analysis/setup_energy.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace holdband::analysis {
+
+namespace {
+
+constexpr double unbounded = std::numeric_limits<double>::infinity();
+
+Instant offsetBy(Instant origin, double ms)
+{
+    return origin + Milliseconds{static_cast<std::int64_t>(ms + 0.5)};
+}
+
+Span serviceOf(const EnergySource& source)
+{
+    return {source.from.value_or(Instant::min()), source.to.value_or(Instant::max())};
+}
+
+bool serves(const EnergySource& source, Span span)
+{
+    return !intersection(serviceOf(source), span).empty();
+}
+
+EnergyFigure curveOver(const EnergySource& source, Span span, const Widening& widening)
+{
+    EnergyFigure figure =
+        std::visit([&](const auto& curve) { return curve.over(span); }, source.curve);
+    if (widening.wanted && !widening.sharedMeters.contains(source.name)) {
+        const double accuracy = source.accuracy.value_or(assumedMeterAccuracy);
+        figure.low *= 1.0 - accuracy;
+        figure.high *= 1.0 + accuracy;
+    }
+    return figure;
+}
+
+std::vector<Instant> edgesInside(std::vector<Instant> edges, Span span)
+{
+    std::erase_if(edges, [&](Instant at) { return at <= span.start || at >= span.end; });
+    edges.push_back(span.start);
+    edges.push_back(span.end);
+    std::sort(edges.begin(), edges.end());
+    edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
+    return edges;
+}
+
+} // namespace
+
+PowerCurve::PowerCurve(Series watts, Milliseconds gapLimit)
+    : m_watts(std::move(watts)), m_gapLimit(gapLimit)
+{
+}
+
+EnergyFigure PowerCurve::over(Span span) const
+{
+    EnergyFigure figure;
+    const Track track = cover(m_watts, m_gapLimit, span);
+    forEachPiece(track, 0.0, [&](double t0, double a, double t1, double b, bool) {
+        figure.kwh += (a + b) / 2.0 / 1000.0 * ((t1 - t0) / 3.6e6);
+    });
+    for (const Run& run : track.runs)
+        figure.metered.push_back({offsetBy(track.origin, track.ms[run.first]),
+                                  offsetBy(track.origin, track.ms[run.last])});
+    if (figure.any()) {
+        figure.low = -unbounded;
+        figure.high = unbounded;
+    }
+    return figure;
+}
+
+std::vector<Span> SetupEnergy::constantService(Span span) const
+{
+    std::vector<Instant> changes;
+    for (const EnergySource& source : m_sources) {
+        if (source.from)
+            changes.push_back(*source.from);
+        if (source.to)
+            changes.push_back(*source.to);
+    }
+    const std::vector<Instant> edges = edgesInside(std::move(changes), span);
+    std::vector<Span> parts;
+    for (std::size_t i = 1; i < edges.size(); ++i)
+        parts.push_back({edges[i - 1], edges[i]});
+    return parts;
+}
+
+EnergyFigure SetupEnergy::over(Span span, const Widening& widening) const
+{
+    EnergyFigure sum;
+    if (span.empty())
+        return sum;
+    for (const Span& part : constantService(span)) {
+        std::vector<const EnergySource*> serving;
+        std::vector<Span> metered{part};
+        for (const EnergySource& source : m_sources) {
+            if (!serves(source, part))
+                continue;
+            serving.push_back(&source);
+            metered = intersect(metered, curveOver(source, part, {}).metered);
+        }
+        if (serving.empty())
+            continue;
+        for (const Span& known : metered) {
+            EnergyFigure together;
+            for (const EnergySource* source : serving)
+                together.append(curveOver(*source, known, widening));
+            sum.append(together);
+        }
+    }
+    return sum;
+}
+
+std::set<std::string> SetupEnergy::inService(Span span) const
+{
+    std::set<std::string> names;
+    for (const EnergySource& source : m_sources) {
+        if (serves(source, span))
+            names.insert(source.name);
+    }
+    return names;
+}
+
+std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size_t which)
+{
+    const Tenant& own = tenants[which];
+    std::vector<Instant> changes;
+    for (const Tenant& tenant : tenants) {
+        changes.push_back(tenant.span.start);
+        changes.push_back(tenant.span.end);
+    }
+    std::vector<WeightedSpan> shares;
+    if (own.span.empty())
+        return shares;
+    const std::vector<Instant> edges = edgesInside(std::move(changes), own.span);
+    for (std::size_t i = 1; i < edges.size(); ++i) {
+        const Span part{edges[i - 1], edges[i]};
+        double all = 0.0;
+        for (const Tenant& tenant : tenants)
+            all += intersection(tenant.span, part).empty() ? 0.0 : tenant.part;
+        const double weight = own.part / all;
+        if (!shares.empty() && shares.back().weight == weight)
+            shares.back().span.end = part.end;
+        else
+            shares.push_back({part, weight});
+    }
+    return shares;
+}
+
+std::vector<Span> idleSpans(const std::vector<Tenant>& tenants, Span span)
+{
+    std::vector<Span> busy;
+    for (const Tenant& tenant : tenants)
+        busy.push_back(intersection(tenant.span, span));
+    std::vector<Span> idle;
+    Instant from = span.start;
+    for (const Span& taken : unite(std::move(busy))) {
+        if (from < taken.start)
+            idle.push_back({from, taken.start});
+        from = taken.end;
+    }
+    if (from < span.end)
+        idle.push_back({from, span.end});
+    return idle;
+}
+
+EnergyFigure shareOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares, Span span,
+                       const Widening& widening)
+{
+    EnergyFigure sum;
+    for (const WeightedSpan& share : shares) {
+        const Span part = intersection(share.span, span);
+        if (!part.empty())
+            sum.append(setup.over(part, widening).times(share.weight));
+    }
+    return sum;
+}
+
+} // namespace holdband::analysis

@@ -1,0 +1,86 @@
+// The energy of a setup: the sum of its meters in service, or of its power logs where it has no
+// meter; and each batch's share of it. Section 4 of the method in DEVELOPERS.md. No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/energy_figure.h"
+#include "core/analysis/meter_curve.h"
+#include "core/analysis/series.h"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace holdband::analysis {
+
+/// Power readings (W) integrated by the trapezoid rule over covered pieces. The bounds of such a
+/// figure are unknown: what the load did between two readings is not on record.
+class PowerCurve {
+public:
+    PowerCurve(Series watts, Milliseconds gapLimit);
+    EnergyFigure over(Span span) const;
+
+private:
+    Series m_watts;
+    Milliseconds m_gapLimit;
+};
+
+struct EnergySource {
+    std::string name;
+    std::variant<MeterCurve, PowerCurve> curve;
+    std::optional<Instant> from; ///< in service from; absent: always
+    std::optional<Instant> to;
+    std::optional<double> accuracy; ///< fraction of what it reads
+};
+
+/// Assumed for a meter of unknown class where two meters are compared.
+inline constexpr double assumedMeterAccuracy = 0.02;
+
+/// How bounds are widened by the meters' own accuracy: not at all, or all but some meters.
+struct Widening {
+    bool wanted = false;
+    std::set<std::string> sharedMeters; ///< measured both sides: their error is common
+};
+
+class SetupEnergy {
+public:
+    explicit SetupEnergy(std::vector<EnergySource> sources) : m_sources(std::move(sources)) {}
+
+    const std::vector<EnergySource>& sources() const { return m_sources; }
+
+    /// Metered where every source in service is.
+    EnergyFigure over(Span span, const Widening& widening = {}) const;
+
+    /// Names of the sources in service at some instant of the span.
+    std::set<std::string> inService(Span span) const;
+
+private:
+    std::vector<Span> constantService(Span span) const;
+
+    std::vector<EnergySource> m_sources;
+};
+
+/// A part of time in which a batch has one constant share of its setup's energy.
+struct WeightedSpan {
+    Span span;
+    double weight;
+};
+
+/// When a batch ran on the setup, and what it counts for in the sharing (1, or its volume).
+struct Tenant {
+    Span span;
+    double part = 1.0;
+};
+
+/// The shares of `tenants[which]` over its own span: maximal spans of constant weight.
+std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size_t which);
+
+/// The parts of `span` in which no batch ran.
+std::vector<Span> idleSpans(const std::vector<Tenant>& tenants, Span span);
+
+/// The batch's share of the setup's energy inside `span`.
+EnergyFigure shareOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares, Span span,
+                       const Widening& widening = {});
+
+} // namespace holdband::analysis

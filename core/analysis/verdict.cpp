@@ -1,0 +1,154 @@
+#include "core/analysis/verdict.h"
+
+#include <algorithm>
+
+namespace holdband::analysis {
+
+std::optional<double> BandTotals::coverage() const
+{
+    return holdMs > 0.0 ? std::optional(coveredMs / holdMs) : std::nullopt;
+}
+
+std::optional<double> BandTotals::insideShare() const
+{
+    return coveredMs > 0.0 ? std::optional(insideMs / coveredMs) : std::nullopt;
+}
+
+namespace {
+
+/// An excursion that begins less than this after the stage's start goes on from the stage before.
+constexpr double atOnceMs = 1.0;
+/// Coverage is compared to the millisecond.
+constexpr double halfMs = 0.5;
+
+BandTotals sumUp(const std::vector<BandJudgement>& stages)
+{
+    BandTotals totals;
+    for (const BandJudgement& stage : stages) {
+        totals.settlingMs += stage.settlingMs;
+        totals.holdMs += stage.holdMs;
+        totals.coveredMs += stage.coveredMs;
+        totals.insideMs += stage.insideMs;
+        totals.aboveMs += stage.aboveMs;
+        totals.belowMs += stage.belowMs;
+        totals.excursions += stage.excursions.size();
+        for (const Excursion& excursion : stage.excursions)
+            totals.worstPeak = std::max(totals.worstPeak, excursion.peak);
+    }
+    return totals;
+}
+
+/// True where some excursion lasts at least the grace. One cut by a stage's end counts together
+/// with the one that goes on at once on the same side in the next stage.
+bool leftTheBand(const std::vector<BandJudgement>& stages, double graceMs)
+{
+    const Excursion* carried = nullptr;
+    double carriedMs = 0.0;
+    for (const BandJudgement& stage : stages) {
+        const Excursion* cutAtEnd = nullptr;
+        double cutMs = 0.0;
+        for (const Excursion& excursion : stage.excursions) {
+            double length = excursion.lengthMs();
+            if (carried && carried->side == excursion.side && excursion.startMs < atOnceMs)
+                length += carriedMs;
+            if (length >= graceMs)
+                return true;
+            if (excursion.cut == Cut::stageEnd) {
+                cutAtEnd = &excursion;
+                cutMs = length;
+            }
+        }
+        carried = cutAtEnd;
+        carriedMs = cutMs;
+    }
+    return false;
+}
+
+Verdict decide(const Judging& judging, double graceMs, const JudgingSettings& settings)
+{
+    if (leftTheBand(judging.stages, graceMs))
+        return Verdict::left;
+    const BandTotals& totals = judging.totals;
+    const bool tooLittle = totals.coveredMs + halfMs < settings.coverageNeeded * totals.holdMs;
+    if (totals.holdMs > 0.0 ? tooLittle : judging.missed.empty())
+        return Verdict::notEnoughData;
+    return judging.missed.empty() ? Verdict::stayed : Verdict::missed;
+}
+
+/// Judges every stage with its tolerance moved by `shift` (K). A tolerance never goes below 0,
+/// where only a beer exactly on target is inside.
+Judging judgeAll(const JudgedBatch& batch, double shift, double graceMs,
+                 const JudgingSettings& settings)
+{
+    Judging judging;
+    for (std::size_t i = 0; i < batch.stages.size(); ++i) {
+        const PlacedStage& stage = batch.stages[i];
+        const double tolerance = std::max(0.0, stage.tolerance.kelvins() + shift);
+        judging.stages.push_back(judgeStage(batch.tracks[i], stage, tolerance));
+        if (judging.stages.back().missed)
+            judging.missed.push_back(stage.label);
+    }
+    judging.totals = sumUp(judging.stages);
+    judging.verdict = decide(judging, graceMs, settings);
+    return judging;
+}
+
+StageStatistics describe(const StageTrack& track, const PlacedStage& stage, double fromMs)
+{
+    static constexpr std::array shares{0.05, 0.5, 0.95};
+    StageStatistics statistics;
+    forEachPiece(track.deviation, fromMs, [&](double t0, double a, double t1, double b, bool) {
+        statistics.deviation.addPiece(t1 - t0, a, b);
+        const double beerA = a + stage.targetCelsiusAt(t0);
+        const double beerB = b + stage.targetCelsiusAt(t1);
+        statistics.minimum = std::min({statistics.minimum.value_or(beerA), beerA, beerB});
+        statistics.maximum = std::max({statistics.maximum.value_or(beerA), beerA, beerB});
+    });
+    const std::vector<double> quantiles = timeQuantiles(track.deviation, fromMs, shares);
+    if (!quantiles.empty())
+        statistics.quantiles = {quantiles[0], quantiles[1], quantiles[2]};
+    return statistics;
+}
+
+/// Sure where the judgings with less and with more tolerance both give the same verdict. Where
+/// the tighter tolerance is not positive, nothing but "left" can be sure.
+std::optional<bool> howSure(const JudgedBatch& batch, double doubt)
+{
+    if (batch.asPlanned.verdict == Verdict::notEnoughData)
+        return std::nullopt;
+    const bool vanishes =
+        std::any_of(batch.stages.begin(), batch.stages.end(), [&](const PlacedStage& stage) {
+            return stage.tolerance.kelvins() - doubt <= 0.0;
+        });
+    const Verdict verdict = batch.asPlanned.verdict;
+    if (vanishes)
+        return verdict == Verdict::left && batch.wider->verdict == Verdict::left;
+    return batch.tighter->verdict == verdict && batch.wider->verdict == verdict;
+}
+
+} // namespace
+
+JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
+                       const JudgingSettings& settings)
+{
+    JudgedBatch batch;
+    batch.stages = std::move(stages);
+    for (const PlacedStage& stage : batch.stages)
+        batch.tracks.push_back(stageTrack(input.beer, input.gapLimit, stage));
+    const auto graceMs = static_cast<double>(input.grace.count());
+    batch.asPlanned = judgeAll(batch, 0.0, graceMs, settings);
+    for (std::size_t i = 0; i < batch.stages.size(); ++i) {
+        batch.statistics.push_back(
+            describe(batch.tracks[i], batch.stages[i], batch.asPlanned.stages[i].holdFromMs));
+        batch.deviation.add(batch.statistics.back().deviation);
+    }
+    if (input.accuracy) {
+        const double doubt = input.accuracy->kelvins();
+        batch.tighter = judgeAll(batch, -doubt, graceMs, settings);
+        batch.wider = judgeAll(batch, doubt, graceMs, settings);
+        batch.sure = howSure(batch, doubt);
+    }
+    return batch;
+}
+
+} // namespace holdband::analysis

@@ -1,0 +1,77 @@
+// The verdict on a batch: judged once as planned and twice more for the sensor's doubt.
+// Section 3 of the method in DEVELOPERS.md; guard bands after JCGM 106:2012. No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/hold_band.h"
+#include "core/analysis/statistics.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::analysis {
+
+enum class Verdict { stayed, left, missed, notEnoughData };
+
+struct JudgingSettings {
+    double coverageNeeded = 0.9; ///< covered / hold time
+};
+
+/// Sums over the stages of one judging, in ms.
+struct BandTotals {
+    double settlingMs = 0.0;
+    double holdMs = 0.0;
+    double coveredMs = 0.0;
+    double insideMs = 0.0;
+    double aboveMs = 0.0;
+    double belowMs = 0.0;
+    std::size_t excursions = 0;
+    double worstPeak = 0.0; ///< K beyond an edge; 0 without excursions
+
+    double outsideMs() const { return aboveMs + belowMs; }
+    std::optional<double> coverage() const;
+    /// inside / covered.
+    std::optional<double> insideShare() const;
+};
+
+/// The whole batch judged with the stages' tolerances moved by one amount.
+struct Judging {
+    std::vector<BandJudgement> stages;
+    BandTotals totals;
+    Verdict verdict = Verdict::notEnoughData;
+    std::vector<std::string> missed; ///< labels
+};
+
+/// What the beer did over a stage's covered hold time.
+struct StageStatistics {
+    TimeMoments deviation;
+    std::optional<double> minimum;                  ///< °C, of the beer
+    std::optional<double> maximum;                  ///< °C, of the beer
+    std::optional<std::array<double, 3>> quantiles; ///< 5, 50, 95 % of the deviation, K
+};
+
+struct JudgedBatch {
+    std::vector<PlacedStage> stages;
+    std::vector<StageTrack> tracks;
+    Judging asPlanned;
+    std::optional<Judging> tighter; ///< tolerance − u; absent where u is unknown
+    std::optional<Judging> wider;   ///< tolerance + u
+    std::vector<StageStatistics> statistics;
+    TimeMoments deviation; ///< over all stages
+    std::optional<bool> sure;
+};
+
+struct JudgingInput {
+    Series beer; ///< °C
+    Milliseconds gapLimit{0};
+    std::optional<TemperatureDifference> accuracy; ///< u
+    Milliseconds grace{0};
+    bool open = false;
+};
+
+/// Judges the placed stages. Needs nothing sorted but the series.
+JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
+                       const JudgingSettings& settings);
+
+} // namespace holdband::analysis
