@@ -1,0 +1,89 @@
+# shellcheck shell=bash
+# Sourced by app/start.sh (install_for_running) and tests/run.sh (install_for_tests): which Debian
+# packages the job needs, and how the missing ones are installed. This is the only list of them.
+
+build_packages=(
+    g++ cmake ninja-build
+    qt6-base-dev qt6-charts-dev libqt6opengl6-dev qt6-svg-dev
+    libsqlite3-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
+)
+
+# At run time: the SQLite driver, SVG icons, time zones, and a font (without one every label is a
+# row of boxes).
+run_packages=(libqt6sql6-sqlite qt6-qpa-plugins libqt6svg6 tzdata fonts-dejavu-core)
+if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
+    run_packages+=(qt6-wayland)
+fi
+
+# The tests also read published data sets that these packages carry.
+test_packages=(
+    libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
+    node-csv-spectrum python3-scipy r-base-core sqlite3
+)
+
+say() {
+    printf '%s\n' "$*" >&2
+}
+
+# Prints those of the named packages that are not installed, one a line.
+not_installed() {
+    local package status
+    for package in "$@"; do
+        status=$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null) || status=
+        if [[ $status != installed* ]]; then
+            printf '%s\n' "$package"
+        fi
+    done
+}
+
+# Runs apt-get as root; fails where the user is neither root nor may use sudo without being asked,
+# or at a terminal, where sudo itself may want the password.
+as_root() {
+    if [[ $(id -u) -eq 0 ]]; then
+        env DEBIAN_FRONTEND=noninteractive "$@"
+    elif command -v sudo >/dev/null && { [[ -t 0 ]] || sudo -n true 2>/dev/null; }; then
+        sudo env DEBIAN_FRONTEND=noninteractive "$@"
+    else
+        return 1
+    fi
+}
+
+install_line() {
+    printf 'apt-get install -y --no-install-recommends %s' "$*"
+}
+
+# Installs what is missing of the named packages. Where that can't be done it says what to do and
+# ends the script; on a system without apt-get it names the packages and goes on.
+install_missing() {
+    if ! command -v apt-get >/dev/null || ! command -v dpkg-query >/dev/null; then
+        say "This system has no apt-get. The job needs what Debian 12 calls: $*"
+        say "Going on with what is here; cmake names what it does not find."
+        return
+    fi
+    local missing
+    mapfile -t missing < <(not_installed "$@")
+    if [[ ${#missing[@]} -eq 0 ]]; then
+        return
+    fi
+    say "Installing ${#missing[@]} missing packages: ${missing[*]}"
+    if ! as_root true; then
+        say "That needs root. As root, run:"
+        say "    apt-get update && $(install_line "${missing[@]}")"
+        exit 1
+    fi
+    # Standard output is left to the job's own results.
+    as_root apt-get -q update >&2 || say "Not all package lists could be renewed; trying anyway."
+    if ! as_root apt-get -q -y --no-install-recommends install "${missing[@]}" >&2; then
+        say "The packages could not be installed. The line was:"
+        say "    $(install_line "${missing[@]}")"
+        exit 1
+    fi
+}
+
+install_for_running() {
+    install_missing "${build_packages[@]}" "${run_packages[@]}"
+}
+
+install_for_tests() {
+    install_missing "${build_packages[@]}" "${run_packages[@]}" "${test_packages[@]}"
+}
