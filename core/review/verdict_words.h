@@ -1,0 +1,27 @@
+// The verdict as a person would say it: one sentence, and a second line with its certainty,
+// coverage, settling and what was missed.
+#pragma once
+
+#include "core/analysis/run.h"
+#include "core/quantity/temperature.h"
+
+#include <string>
+
+namespace holdband::review {
+
+struct VerdictWords {
+    std::string headline; ///< "Left the band twice: 3 h 12 min of 248 h held (1.3 %), worst …"
+    std::string detail;   ///< "Sure: it also leaves the band widened by …. Covered 97.8 %. …"
+};
+
+VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
+                          TemperatureUnit unit);
+
+/// "stayed", "left", "missed", "not enough data"
+std::string_view verdictName(analysis::Verdict verdict);
+
+/// The mark of a batch beside its name: ✓ stayed, the number of excursions, ↛ a target missed,
+/// ? not enough data, … still open.
+std::string verdictMark(const analysis::RunFigures& figures, bool open);
+
+} // namespace holdband::review

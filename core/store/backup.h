@@ -1,0 +1,12 @@
+// A copy of a logbook as one consistent file.
+#pragma once
+
+#include "core/store/sqlite.h"
+
+namespace holdband::store {
+
+/// Copies the whole logbook to a new file: written beside it under another name, checked, brought
+/// to the disk and only then named. Problem (file): the target exists, or can't be written.
+Done backupTo(const Database& database, const std::string& target);
+
+} // namespace holdband::store

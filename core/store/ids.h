@@ -1,0 +1,23 @@
+// Row ids of the store: a type for each table, so that a sensor's id is never taken for a meter's.
+#pragma once
+
+#include <cstdint>
+#include <compare>
+
+namespace holdband::store {
+
+template <typename Table>
+struct RowId {
+    std::int64_t value = 0;
+    auto operator<=>(const RowId&) const = default;
+};
+
+using ActId = RowId<struct ActTable>;
+using SetupId = RowId<struct SetupTable>;
+using SensorId = RowId<struct SensorTable>;
+using MeterId = RowId<struct MeterTable>;
+using BatchId = RowId<struct BatchTable>;
+using ImportId = RowId<struct ImportTable>;
+using MeterReadingId = RowId<struct MeterReadingTable>;
+
+} // namespace holdband::store

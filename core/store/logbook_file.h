@@ -1,0 +1,74 @@
+// One logbook file: opened for reading, or for writing by one program at a time. Owns the
+// connection and the writer's lock. Belongs to the thread that opened it; a worker opens its own.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/store/ids.h"
+#include "core/store/sqlite.h"
+
+#include <functional>
+#include <memory>
+#include <string>
+
+class QLockFile;
+
+namespace holdband::store {
+
+/// Where "now" comes from; tests put their own in its place.
+using Clock = std::function<Instant()>;
+Instant systemNow();
+
+class LogbookFile {
+public:
+    /// Makes a new logbook. Problem (file): something stands there already, or it can't be written.
+    static Result<std::unique_ptr<LogbookFile>> create(const std::string& path,
+                                                       const LogbookSettings& settings,
+                                                       Clock clock = systemNow);
+    /// Opens an existing logbook, brings an older format up to date when opened for writing.
+    /// Problem (file): missing, damaged, foreign, newer, or open for writing elsewhere (the
+    /// message names the holder).
+    static Result<std::unique_ptr<LogbookFile>> open(const std::string& path, Access access,
+                                                     Clock clock = systemNow);
+    ~LogbookFile();
+
+    const std::string& path() const { return m_database->path(); }
+    Access access() const { return m_access; }
+    const Database& database() const { return *m_database; }
+    Instant now() const { return m_clock(); }
+
+private:
+    LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLockFile> lock, Access access,
+                Clock clock);
+
+    std::unique_ptr<QLockFile> m_lock;
+    std::unique_ptr<Database> m_database;
+    Access m_access;
+    Clock m_clock;
+};
+
+/// One change of the logbook: a transaction with its entry in `acts`. Everything is undone unless
+/// committed; committing renews the seal.
+class Change {
+public:
+    /// `what` in words, for the history: "imported loop.csv".
+    static Result<Change> begin(const LogbookFile& file, const std::string& what);
+
+    const Database& database() const { return m_file->database(); }
+    ActId act() const { return m_act; }
+    Instant at() const { return m_at; }
+
+    Done commit();
+
+private:
+    Change(const LogbookFile& file, Transaction transaction, ActId act, Instant at)
+        : m_file(&file), m_transaction(std::move(transaction)), m_act(act), m_at(at)
+    {
+    }
+
+    const LogbookFile* m_file;
+    Transaction m_transaction;
+    ActId m_act;
+    Instant m_at;
+};
+
+} // namespace holdband::store
