@@ -21,11 +21,11 @@ enum class ReadingDoubt {
     unknownMeter,
     negative,
     inFuture,
-    outOfService,   ///< before the meter's `from` or after its `to`
-    belowBefore,    ///< less than the reading before: mistake, rollover, reset or another meter
-    aboveAfter,     ///< more than the reading after it in time
-    sameInstant,    ///< another value stands there
-    tooManyDigits,  ///< at or above the register's top
+    outOfService,  ///< before the meter's `from` or after its `to`
+    belowBefore,   ///< less than the reading before: mistake, rollover, reset or another meter
+    aboveAfter,    ///< more than the reading after it in time
+    sameInstant,   ///< another value stands there
+    tooManyDigits, ///< at or above the register's top
     rolloverWithoutTop,
 };
 

@@ -1,0 +1,254 @@
+#include "core/intake/dialect.h"
+
+#include "core/intake/stamps.h"
+#include "core/intake/tokens.h"
+#include "core/intake/values.h"
+#include "core/text/near.h"
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+#include <array>
+
+namespace holdband {
+
+namespace {
+
+constexpr std::array delimiters{',', ';', '\t', '|'};
+constexpr std::size_t maxSampleRows = 200;
+constexpr std::size_t rowsLookedAt = 8; ///< below a header
+
+using Rows = std::vector<SampleRow>;
+using CellTest = bool (*)(std::string_view);
+
+std::string_view cell(const SampleRow& row, std::size_t column)
+{
+    return column < row.fields.size() ? trimmed(row.fields[column]) : std::string_view{};
+}
+
+bool isUnixTime(std::string_view text)
+{
+    return scanDecimal(text).has_value() && scanStamp(text).has_value();
+}
+
+bool isNumber(std::string_view text)
+{
+    return scanDecimal(text, '.').has_value() || scanDecimal(text, ',').has_value();
+}
+
+/// The first row below the header passes, and so do most of the next ones; the header doesn't.
+bool columnPasses(const Rows& rows, std::size_t header, std::size_t column, CellTest test)
+{
+    const std::size_t end = std::min(rows.size(), header + 1 + rowsLookedAt);
+    if (header + 1 >= end || test(cell(rows[header], column)) ||
+        isNumber(cell(rows[header], column)))
+        return false;
+    std::size_t passed = 0;
+    for (std::size_t i = header + 1; i < end; ++i)
+        passed += test(cell(rows[i], column));
+    return test(cell(rows[header + 1], column)) && passed * 2 >= end - header - 1;
+}
+
+/// The row below the header has a number, or a value said to be missing, outside the time.
+bool dataFollows(const Rows& rows, std::size_t header, const TimeColumns& time)
+{
+    const SampleRow& row = rows[header + 1];
+    for (std::size_t i = 0; i < row.fields.size(); ++i) {
+        if (!time.has(i) && (isNumber(cell(row, i)) || isMissing(cell(row, i))))
+            return true;
+    }
+    return false;
+}
+
+std::vector<std::string> headerNames(const SampleRow& row)
+{
+    std::vector<std::string> names;
+    for (const std::string& field : row.fields)
+        names.emplace_back(trimmed(field));
+    while (!names.empty() && names.back().empty())
+        names.pop_back();
+    return names;
+}
+
+/// A delimiter's best header, and whether it was found by the names asked for.
+struct Candidate {
+    Dialect dialect;
+    bool byName = false;
+    bool hasTime = false;
+
+    auto rank() const { return std::tuple{byName, hasTime, dialect.header.size()}; }
+};
+
+bool asksForNames(const LogRequest& request)
+{
+    return request.timeColumn ||
+           std::any_of(request.wanted.begin(), request.wanted.end(),
+                       [](const WantedColumn& wanted) { return wanted.header.has_value(); });
+}
+
+bool hasAllNames(const std::vector<std::string>& names, const LogRequest& request)
+{
+    const auto there = [&names](const std::string& name) {
+        const auto found = findColumn(names, name);
+        return !found || found->has_value(); // a doubled one is there, and refused later
+    };
+    return std::all_of(
+        request.wanted.begin(), request.wanted.end(),
+        [&](const WantedColumn& wanted) { return !wanted.header || there(*wanted.header); });
+}
+
+/// The time columns of a header that has the names asked for.
+void findTime(Candidate& candidate, const Rows& rows, std::size_t header, const LogRequest& request)
+{
+    if (request.timeColumn) {
+        const auto time = namedTimeColumns(candidate.dialect.header, *request.timeColumn);
+        candidate.hasTime = time.has_value();
+        candidate.dialect.time = time.value_or(TimeColumns{});
+        candidate.dialect.timeReason = "as told";
+    } else if (const auto time = timeByContent(rows, header)) {
+        candidate.hasTime = true;
+        candidate.dialect.time = *time;
+        candidate.dialect.timeReason = "the first column whose rows are times";
+    }
+}
+
+std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
+                                     const LogRequest& request, bool byName)
+{
+    Candidate candidate;
+    candidate.dialect = {
+        sample.delimiter, sample.rows[row].line, headerNames(sample.rows[row]), {}, {}};
+    if (candidate.dialect.header.size() < 2)
+        return std::nullopt;
+    candidate.byName = byName && hasAllNames(candidate.dialect.header, request);
+    if (byName && !candidate.byName)
+        return std::nullopt;
+    findTime(candidate, sample.rows, row, request);
+    if (!candidate.hasTime && (!byName || request.timeColumn))
+        return std::nullopt;
+    return candidate;
+}
+
+std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& request)
+{
+    std::optional<Candidate> timeless;
+    for (std::size_t row = 0; asksForNames(request) && row < sample.rows.size(); ++row) {
+        const auto candidate = candidateAt(sample, row, request, true);
+        if (candidate && candidate->hasTime)
+            return candidate;
+        if (candidate && !timeless)
+            timeless = candidate;
+    }
+    LogRequest byContent = request;
+    byContent.timeColumn.reset();
+    for (std::size_t row = 0; row + 1 < sample.rows.size(); ++row) {
+        if (auto candidate = candidateAt(sample, row, byContent, false)) {
+            candidate->hasTime = !request.timeColumn; // one was asked for, and isn't here
+            return candidate;
+        }
+    }
+    return timeless;
+}
+
+/// Without a header: what to say. The sample with most columns speaks.
+tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples)
+{
+    const auto width = [](const Sample& sample) {
+        std::size_t most = 0;
+        for (const SampleRow& row : sample.rows)
+            most = std::max(most, row.fields.size());
+        return most;
+    };
+    const Sample& widest =
+        *std::max_element(samples.begin(), samples.end(),
+                          [&](const Sample& a, const Sample& b) { return width(a) < width(b); });
+    if (widest.problem)
+        return failure(*widest.problem);
+    if (widest.rows.empty())
+        return dataProblem("the file is empty");
+    const SampleRow& first = widest.rows.front();
+    const std::string place = "line " + std::to_string(first.line);
+    if (std::any_of(first.fields.begin(), first.fields.end(),
+                    [](const std::string& field) { return looksLikeTime(field); }))
+        return dataProblem("there is no header: the first row has a time in it", place,
+                           "put a line with the columns' names before it");
+    if (widest.rows.size() == 1 && first.fields.size() > 1)
+        return dataProblem("there are no rows below the header", place);
+    return dataProblem("no column of times was found below a header", {},
+                       "name it with --time \"COLUMN\" or --time \"DATE COLUMN+TIME COLUMN\"; the "
+                       "first row has: " +
+                           joined(headerNames(first)));
+}
+
+} // namespace
+
+Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
+{
+    constexpr std::size_t most = std::size_t{64} << 10;
+    Sample sample{delimiter, {}, std::nullopt};
+    CsvTokens tokens(delimiter, [&sample](const CsvRow& row) {
+        if (!row.isBlank())
+            sample.rows.push_back({row.line, {row.fields.begin(), row.fields.end()}});
+        return sample.rows.size() < maxSampleRows;
+    });
+    Done done = tokens.feed(text.substr(0, most));
+    if (done && isWhole && text.size() <= most)
+        done = tokens.finish();
+    if (!done)
+        sample.problem = done.error();
+    return sample;
+}
+
+std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header)
+{
+    if (header + 1 >= rows.size())
+        return std::nullopt;
+    const std::size_t columns = rows[header + 1].fields.size();
+    const auto first = [&](auto found) -> std::optional<TimeColumns> {
+        for (std::size_t i = 0; i < columns; ++i) {
+            const std::optional<TimeColumns> time = found(i);
+            if (time && dataFollows(rows, header, *time))
+                return time;
+        }
+        return std::nullopt;
+    };
+    const auto passes = [&](std::size_t column, CellTest test) {
+        return columnPasses(rows, header, column, test);
+    };
+    using Found = std::optional<TimeColumns>;
+    if (const Found one = first([&](std::size_t i) {
+            return passes(i, looksLikeTime) ? Found({i, std::nullopt}) : Found();
+        }))
+        return one;
+    if (const Found two = first([&](std::size_t i) {
+            const std::size_t clock = i + 1;
+            return passes(i, isDateAlone) && passes(clock, isClockAlone) ? Found({i, clock})
+                                                                         : Found();
+        }))
+        return two;
+    return first([&](std::size_t i) {
+        return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();
+    });
+}
+
+Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request)
+{
+    std::vector<Sample> samples;
+    std::optional<Candidate> best;
+    for (const char delimiter : delimiters) {
+        samples.push_back(sampleRows(text, isWhole, delimiter));
+        const auto candidate = bestHeader(samples.back(), request);
+        if (candidate && (!best || candidate->rank() > best->rank()))
+            best = candidate;
+    }
+    if (!best)
+        return noHeader(samples);
+    if (request.timeColumn && !best->hasTime) {
+        const auto time = namedTimeColumns(best->dialect.header, *request.timeColumn);
+        return time ? noHeader(samples) : Result<Dialect>(failure(time.error()));
+    }
+    if (!best->hasTime)
+        return noHeader(samples);
+    return best->dialect;
+}
+
+} // namespace holdband

@@ -1,0 +1,67 @@
+// From a file's bytes to UTF-8, piece by piece. Which encoding: a byte-order mark says; else UTF-16
+// by where its zero bytes stand; else UTF-8 if all of it is; else Windows-1252. No statistics.
+#pragma once
+
+#include <QStringDecoder>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace holdband {
+
+enum class Encoding { utf8, utf16le, utf16be, windows1252 };
+
+/// "UTF-8", "UTF-16 LE", …
+std::string_view encodingName(Encoding encoding);
+
+/// Checks UTF-8 (RFC 3629) over pieces that may cut a character.
+class Utf8Check {
+public:
+    /// False from the first byte on that can't be.
+    bool take(std::string_view bytes);
+    /// A character is still open.
+    bool isOpen() const { return m_needed > 0; }
+    /// There was a byte outside ASCII.
+    bool sawLetters() const { return m_sawLetters; }
+
+private:
+    bool takeByte(unsigned char byte);
+
+    int m_needed = 0; ///< continuation bytes to come
+    unsigned char m_low = 0x80;
+    unsigned char m_high = 0xBF; ///< bounds of the next one
+    bool m_sawLetters = false;
+};
+
+class Decoder {
+public:
+    /// Forced: what an earlier reading of the same file found out.
+    explicit Decoder(std::optional<Encoding> forced = std::nullopt) : m_forced(forced) {}
+
+    /// The piece as UTF-8, valid until the next call (and as long as `bytes`). The first piece
+    /// decides about marks and UTF-16, so it should have some hundred bytes if there are as many.
+    std::string_view decode(std::string_view bytes, bool isLast);
+
+    /// Text with letters was given out as UTF-8, and then came bytes that are none: the file has
+    /// to be read again, forced to Windows-1252.
+    bool contradicted() const { return m_contradicted; }
+    Encoding encoding() const { return m_encoding; }
+    bool hadMark() const { return m_mark; }
+
+private:
+    std::string_view begin(std::string_view bytes);
+    std::string_view decodeUtf8(std::string_view bytes, bool isLast);
+    std::string_view decodeWindows(std::string_view bytes);
+    std::string_view decodeUtf16(std::string_view bytes);
+
+    std::optional<Encoding> m_forced;
+    Encoding m_encoding = Encoding::utf8;
+    bool m_begun = false;
+    bool m_mark = false;
+    bool m_contradicted = false;
+    Utf8Check m_check;
+    QStringDecoder m_utf16;
+    std::string m_out;
+};
+
+} // namespace holdband

@@ -1,0 +1,105 @@
+// What reading a CSV log asks for and what it gives: plain values, one LogColumn for each sensor
+// or meter. Nothing here knows of the logbook's file.
+#pragma once
+
+#include "core/logbook/readings.h"
+#include "core/quantity/instant.h"
+#include "core/quantity/temperature.h"
+#include "core/text/zone.h"
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband {
+
+enum class DateOrder { yearMonthDay, monthDayYear, dayMonthYear };
+
+/// What a column's numbers are. Decides the units that it may have and the values that can't be.
+enum class SeriesKind { temperature, power, gravity, meter };
+
+struct WantedColumn {
+    std::string name; ///< the sensor's or meter's
+    SeriesKind kind = SeriesKind::temperature;
+    /// The column's header. Absent: the column whose header is the name (white space at the ends,
+    /// case and a unit behind it don't count); where there is none, the column is skipped.
+    std::optional<std::string> header;
+    std::optional<ReadingUnit> unit; ///< overrides everything, also what the header says
+};
+
+struct LogRequest {
+    std::string path; ///< UTF-8
+    std::vector<WantedColumn> wanted;
+    /// A header, or two joined by '+' (date and time of day). Absent: found by content.
+    std::optional<std::string> timeColumn;
+    Zone zone; ///< for local times; a column that says its own zone uses that
+    std::optional<DateOrder> dateOrder;
+    /// Said for this very import (--unit): overrides the headers of temperature columns.
+    std::optional<ReadingUnit> temperatureUnit;
+    /// Where neither of the above nor the header says one.
+    TemperatureUnit fallbackUnit = TemperatureUnit::celsius;
+};
+
+/// A row, or one value of it, that was left out.
+struct RejectedRow {
+    std::int64_t line = 0; ///< where the row begins; the file's first line is 1
+    std::string column;    ///< header; empty where the row as a whole is meant
+    std::string text;      ///< as in the file, shortened
+    std::string reason;
+
+    bool operator==(const RejectedRow&) const = default;
+};
+
+/// A second value for an instant that has one already. The first in the file is kept.
+struct ConflictingRow {
+    std::int64_t line = 0;
+    Instant at;
+    double kept = 0.0;    ///< in the column's unit
+    double refused = 0.0; ///< in the column's unit
+
+    bool operator==(const ConflictingRow&) const = default;
+};
+
+/// The readings of one sensor or meter, strictly increasing in time. `at`, `raw`, `line` and, of
+/// a meter, `decimals` have the same length.
+struct LogColumn {
+    std::string name;
+    std::string header;
+    SeriesKind kind = SeriesKind::temperature;
+    ReadingUnit unit = ReadingUnit::celsius;
+    std::string unitReason; ///< "the header says °F"
+    std::vector<Instant> at;
+    std::vector<double> raw; ///< in `unit`, as in the file
+    std::vector<std::uint32_t> line;
+    std::vector<std::uint8_t> decimals; ///< digits after the decimal sign; of meters only
+    std::int64_t duplicates = 0;        ///< same instant and value again: taken out
+    std::vector<ConflictingRow> conflicts;
+};
+
+struct LogFile {
+    std::string fileName; ///< without its folder
+    std::string sha256;   ///< of the file's bytes, lower-case hexadecimal
+    std::string encoding;
+    char delimiter = ',';
+    char decimalSign = '.';
+    std::int64_t headerLine = 1;
+    std::string timeHeader; ///< two joined by '+'
+    std::string timeReason; ///< "day first: 25.03.2026 occurs in line 7"
+    std::string zoneName;   ///< empty where every row has its own offset
+    std::optional<DateOrder> dateOrder;
+    std::int64_t rowsRead = 0; ///< below the header, blank lines not counted
+    std::vector<LogColumn> columns;
+    std::vector<RejectedRow> rejected; ///< by line; at most maxRejectedKept of them
+    std::int64_t rejectedTotal = 0;
+    std::vector<std::string> ignoredColumns; ///< headers
+    std::vector<std::string> warnings;       ///< sentences without their full stop
+};
+
+inline constexpr std::size_t maxRejectedKept = 10'000;
+
+/// Told the bytes read and the file's size after each piece; false stops the reading.
+using ReadHook = std::function<bool(std::int64_t bytesRead, std::int64_t bytesTotal)>;
+
+} // namespace holdband

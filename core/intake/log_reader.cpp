@@ -1,0 +1,211 @@
+#include "core/intake/log_reader.h"
+
+#include "core/intake/encoding.h"
+#include "core/intake/row_store.h"
+#include "core/intake/source_file.h"
+#include "core/text/near.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <memory>
+#include <set>
+
+namespace holdband {
+
+namespace {
+
+std::string nameOf(const std::string& path)
+{
+    return std::filesystem::path(path).filename().string();
+}
+
+/// The problem's place with the file's name before it.
+tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
+{
+    if (problem.kind == ProblemKind::data)
+        problem.place = problem.place.empty() ? nameOf(path) : nameOf(path) + ", " + problem.place;
+    return failure(std::move(problem));
+}
+
+Result<std::optional<std::size_t>> columnOf(const WantedColumn& wanted, const Dialect& dialect)
+{
+    if (!wanted.header)
+        return findColumn(dialect.header, wanted.name);
+    return needColumn(dialect.header, *wanted.header).map([](std::size_t index) {
+        return std::optional{index};
+    });
+}
+
+Result<ReadColumn> readColumn(const WantedColumn& wanted, const LogRequest& request,
+                              const Dialect& dialect, std::size_t index)
+{
+    if (dialect.time.has(index))
+        return dataProblem("the column \"" + dialect.header[index] + "\" holds the time", {},
+                           "choose another column for \"" + wanted.name + "\"");
+    const auto unit = chooseUnit(wanted, request, dialect.header, index);
+    if (!unit)
+        return failure(unit.error());
+    ReadColumn read{index, {}, *unit};
+    read.column.name = wanted.name;
+    read.column.header = dialect.header[index];
+    read.column.kind = wanted.kind;
+    read.column.unit = unit->unit;
+    read.column.unitReason = unit->reason;
+    return read;
+}
+
+Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const Dialect& dialect)
+{
+    std::vector<ReadColumn> columns;
+    for (const WantedColumn& wanted : request.wanted) {
+        const auto index = columnOf(wanted, dialect);
+        if (!index)
+            return failure(index.error());
+        if (!*index)
+            continue;
+        auto column = readColumn(wanted, request, dialect, **index);
+        if (!column)
+            return failure(column.error());
+        columns.push_back(std::move(*column));
+    }
+    if (columns.empty())
+        return dataProblem("no column is called like a sensor or meter", {},
+                           "say which is which with --column \"SENSOR=COLUMN\"; the columns are: " +
+                               joined(dialect.header));
+    return columns;
+}
+
+void nameIgnored(const Dialect& dialect, const std::vector<ReadColumn>& columns, LogFile& file)
+{
+    for (std::size_t i = 0; i < dialect.header.size(); ++i) {
+        const bool used = dialect.time.has(i) ||
+                          std::any_of(columns.begin(), columns.end(),
+                                      [i](const ReadColumn& column) { return column.index == i; });
+        if (!used && !dialect.header[i].empty())
+            file.ignoredColumns.push_back(dialect.header[i]);
+    }
+}
+
+/// One pass over the file.
+class LogPass {
+public:
+    LogPass(const LogRequest& request, const ReadHook& hook, std::optional<Encoding> forced)
+        : m_request(request), m_hook(hook), m_decoder(forced)
+    {
+    }
+
+    Done run(LogFile& file)
+    {
+        auto source = SourceFile::open(m_request.path);
+        if (!source)
+            return failure(source.error());
+        for (;;) {
+            const auto bytes = source->next();
+            if (!bytes)
+                return failure(bytes.error());
+            const bool isLast = bytes->size() < SourceFile::pieceSize;
+            m_size = source->size();
+            const Done done = take(m_decoder.decode(*bytes, isLast), isLast, file);
+            if (!done || m_decoder.contradicted())
+                return done;
+            if (m_hook &&
+                !m_hook(source->bytesRead(), std::max(source->size(), source->bytesRead())))
+                return dataProblem("the reading was stopped");
+            if (isLast)
+                break;
+        }
+        file.sha256 = source->sha256();
+        return finish(file);
+    }
+
+    bool mustBeWindows() const { return m_decoder.contradicted() && !m_decoder.hadMark(); }
+    bool brokeItsMark() const { return m_decoder.contradicted() && m_decoder.hadMark(); }
+
+private:
+    Done take(std::string_view text, bool isLast, LogFile& file)
+    {
+        if (m_decoder.contradicted())
+            return {};
+        if (!m_store) {
+            const Done begun = begin(text, isLast, file);
+            if (!begun)
+                return begun;
+        }
+        return m_tokens->feed(text);
+    }
+
+    Done begin(std::string_view text, bool isWhole, LogFile& file)
+    {
+        auto dialect = findDialect(text, isWhole, m_request);
+        if (!dialect)
+            return failure(dialect.error());
+        auto columns = chooseColumns(m_request, *dialect);
+        if (!columns)
+            return failure(columns.error());
+        file.delimiter = dialect->delimiter;
+        file.headerLine = dialect->headerLine;
+        nameIgnored(*dialect, *columns, file);
+        m_store = std::make_unique<RowStore>(m_request, std::move(*dialect), std::move(*columns));
+        m_store->expect(rowsExpected(text));
+        m_tokens = std::make_unique<CsvTokens>(file.delimiter, [this](const CsvRow& row) {
+            m_store->take(row);
+            return true;
+        });
+        return {};
+    }
+
+    /// By the length of the first lines. Room that isn't used costs no memory.
+    std::size_t rowsExpected(std::string_view text) const
+    {
+        constexpr std::size_t most = 20'000'000;
+        text = text.substr(0, std::size_t{64} << 10);
+        const auto lines = static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+        const std::size_t length = text.size() / (lines + 1) + 1;
+        return std::min(most, static_cast<std::size_t>(m_size) / length * 102 / 100);
+    }
+
+    Done finish(LogFile& file)
+    {
+        const Done done = m_tokens->finish();
+        if (!done)
+            return done;
+        file.fileName = nameOf(m_request.path);
+        file.encoding = encodingName(m_decoder.encoding());
+        if (m_store->rowsRead() == 0)
+            return dataProblem("there are no rows below the header",
+                               "line " + std::to_string(file.headerLine));
+        return m_store->finishInto(file);
+    }
+
+    const LogRequest& m_request;
+    const ReadHook& m_hook;
+    Decoder m_decoder;
+    std::int64_t m_size = 0;
+    std::unique_ptr<RowStore> m_store;
+    std::unique_ptr<CsvTokens> m_tokens;
+};
+
+} // namespace
+
+Result<LogFile> readLog(const LogRequest& request, const ReadHook& hook)
+{
+    std::optional<Encoding> forced;
+    for (;;) {
+        LogFile file;
+        LogPass pass(request, hook, forced);
+        const Done done = pass.run(file);
+        if (!done)
+            return inFile(done.error(), request.path);
+        if (pass.brokeItsMark())
+            return inFile({ProblemKind::data,
+                           "the byte-order mark says UTF-8, but the text isn't",
+                           {},
+                           "save the file again as UTF-8"},
+                          request.path);
+        if (!pass.mustBeWindows())
+            return file;
+        forced = Encoding::windows1252;
+    }
+}
+
+} // namespace holdband

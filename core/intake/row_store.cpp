@@ -1,0 +1,252 @@
+#include "core/intake/row_store.h"
+
+#include "core/text/times.h"
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace holdband {
+
+namespace {
+
+constexpr double noValue = std::numeric_limits<double>::quiet_NaN();
+
+/// Short enough for a list, without control characters.
+std::string shown(std::string_view text)
+{
+    constexpr std::size_t most = 60;
+    std::string copy(text.substr(0, most));
+    std::replace_if(
+        copy.begin(), copy.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
+    while (text.size() > most && !copy.empty() &&
+           (static_cast<unsigned char>(copy.back()) & 0xC0) == 0x80)
+        copy.pop_back(); // not inside a character
+    return text.size() > most ? copy + "…" : copy;
+}
+
+std::string orderReason(DateOrder order)
+{
+    return "is no date with the " + std::string(orderWords(order));
+}
+
+} // namespace
+
+std::string timeHeader(const Dialect& dialect)
+{
+    const std::string& first = dialect.header[dialect.time.first];
+    return dialect.time.second ? first + "+" + dialect.header[*dialect.time.second] : first;
+}
+
+void Rejects::add(std::int64_t line, std::string_view column, std::string_view text,
+                  std::string_view reason)
+{
+    ++m_total;
+    if (m_rows.size() < maxRejectedKept)
+        m_rows.push_back({line, std::string(column), shown(text), std::string(reason)});
+}
+
+void Rejects::moveInto(LogFile& file)
+{
+    std::stable_sort(m_rows.begin(), m_rows.end(),
+                     [](const RejectedRow& a, const RejectedRow& b) { return a.line < b.line; });
+    file.rejected = std::move(m_rows);
+    file.rejectedTotal = m_total;
+}
+
+RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns)
+    : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
+      m_columns(std::move(columns)), m_values(m_columns.size())
+{
+}
+
+void RowStore::expect(std::size_t rows)
+{
+    m_times.value.reserve(rows);
+    m_times.kind.reserve(rows);
+    m_times.line.reserve(rows);
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        m_values[i].value.reserve(rows);
+        if (m_columns[i].column.kind == SeriesKind::meter)
+            m_values[i].decimals.reserve(rows);
+    }
+}
+
+void RowStore::take(const CsvRow& row)
+{
+    if (row.line <= m_dialect.headerLine || row.isBlank())
+        return;
+    ++m_rowsRead;
+    if (!hasRightWidth(row) || !takeTime(row))
+        return;
+    m_times.line.push_back(static_cast<std::uint32_t>(row.line));
+    for (std::size_t i = 0; i < m_columns.size(); ++i)
+        takeValue(row, i);
+}
+
+bool RowStore::hasRightWidth(const CsvRow& row)
+{
+    const std::size_t width = m_dialect.header.size();
+    const bool extraText =
+        row.fields.size() > width && !CsvRow{row.line, row.fields.subspan(width), true}.isBlank();
+    if (row.fields.size() >= width && !extraText)
+        return true;
+    const std::string text = shown(row.fields.front());
+    if (!row.ended && !extraText)
+        m_rejects.add(row.line, {}, text, "the last line is not finished");
+    else
+        m_rejects.add(row.line, {}, text,
+                      "has " + std::to_string(row.fields.size()) + " fields, the header has " +
+                          std::to_string(width));
+    return false;
+}
+
+std::string_view RowStore::timeText(const CsvRow& row)
+{
+    if (!m_dialect.time.second)
+        return row.fields[m_dialect.time.first];
+    m_joined = trimmed(row.fields[m_dialect.time.first]);
+    m_joined += ' ';
+    m_joined += trimmed(row.fields[*m_dialect.time.second]);
+    return m_joined;
+}
+
+bool RowStore::takeTime(const CsvRow& row)
+{
+    const std::string_view text = timeText(row);
+    const auto stamp = scanStamp(text);
+    if (!stamp) {
+        const bool nul = text.find('\0') != text.npos;
+        m_rejects.add(row.line, m_timeHeader, text, nul ? "holds NUL characters" : stamp.error());
+        return false;
+    }
+    if (stamp->kind == StampKind::loose)
+        return takeLoose(unpacked(stamp->value), row);
+    m_anyLocal = m_anyLocal || stamp->kind == StampKind::local;
+    m_times.kind.push_back(stamp->kind);
+    m_times.value.push_back(stamp->value);
+    return true;
+}
+
+bool RowStore::takeLoose(const LooseTime& time, const CsvRow& row)
+{
+    m_anyLocal = true;
+    if (!m_request.dateOrder) {
+        m_votes.take(time, row.line, trimmed(timeText(row)));
+        m_times.kind.push_back(StampKind::loose);
+        m_times.value.push_back(packed(time));
+        return true;
+    }
+    const auto wall = inOrder(time, *m_request.dateOrder);
+    if (!wall) {
+        m_rejects.add(row.line, m_timeHeader, timeText(row), orderReason(*m_request.dateOrder));
+        return false;
+    }
+    m_times.kind.push_back(StampKind::local);
+    m_times.value.push_back(wall->time_since_epoch().count());
+    return true;
+}
+
+void RowStore::takeValue(const CsvRow& row, std::size_t which)
+{
+    const ReadColumn& read = m_columns[which];
+    ColumnInFileOrder& values = m_values[which];
+    const std::string_view text = trimmed(row.fields[read.index]);
+    const bool missing = isMissing(text);
+    const auto number = missing ? std::nullopt : m_numbers.take(text, read.column.kind, row.line);
+    const char* reason = missing  ? nullptr
+                         : number ? impossible(read.column.unit, number->value)
+                                  : "is not a number";
+    if (reason != nullptr)
+        m_rejects.add(row.line, read.column.header, text, reason);
+    values.value.push_back(number && reason == nullptr ? number->value : noValue);
+    if (read.column.kind == SeriesKind::meter)
+        values.decimals.push_back(
+            static_cast<std::uint8_t>(number ? std::min(number->decimals, 255) : 0));
+}
+
+Done RowStore::finishInto(LogFile& file)
+{
+    file.rowsRead = m_rowsRead;
+    file.timeHeader = m_timeHeader;
+    file.timeReason = m_dialect.timeReason;
+    const auto sign = m_numbers.decimalSign();
+    if (!sign)
+        return failure(sign.error());
+    file.decimalSign = *sign;
+    return settleOrder(file).and_then([&] { return resolve(file); }).and_then([&] {
+        return fillColumns(file);
+    });
+}
+
+Done RowStore::settleOrder(LogFile& file)
+{
+    file.dateOrder = m_request.dateOrder;
+    if (!m_votes.any())
+        return {};
+    const auto decided = m_votes.decide();
+    if (!decided) {
+        Problem problem = decided.error();
+        problem.place += (problem.place.empty() ? "column " : ", column ") + m_timeHeader;
+        return failure(problem);
+    }
+    file.dateOrder = decided->order;
+    file.timeReason = decided->reason;
+    for (std::size_t i = 0; i < m_times.value.size(); ++i) {
+        if (m_times.kind[i] != StampKind::loose)
+            continue;
+        m_times.kind[i] = StampKind::local;
+        // Fits: the votes leave out every order that one row doesn't fit.
+        m_times.value[i] = inOrder(unpacked(m_times.value[i]), decided->order)
+                               .value_or(LocalTime{})
+                               .time_since_epoch()
+                               .count();
+    }
+    return {};
+}
+
+Done RowStore::resolve(LogFile& file)
+{
+    if (!m_anyLocal)
+        return {};
+    const Zone zone = saysUtc(m_timeHeader) ? Zone::utc() : m_request.zone;
+    file.zoneName = zone.name();
+    auto resolved = resolveRows(m_times, zone);
+    if (!resolved)
+        return failure(resolved.error());
+    for (const MissingTime& gone : resolved->missing) {
+        const Date date{std::chrono::floor<std::chrono::days>(gone.wall)};
+        m_rejects.add(m_times.line[gone.row], m_timeHeader,
+                      isoDate(date) + " " + clockText(gone.wall),
+                      "does not exist in " + zone.name() + ": clocks went forward over it");
+        for (ColumnInFileOrder& values : m_values)
+            values.value[gone.row] = noValue;
+    }
+    if (resolved->doubled > 0)
+        file.warnings.push_back(std::to_string(resolved->doubled) +
+                                " rows in an hour that exists twice were placed by their order");
+    return {};
+}
+
+Done RowStore::fillColumns(LogFile& file)
+{
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        LogColumn& column = m_columns[i].column;
+        tidyInto(column, m_values[i], m_times.value, m_times.line);
+        m_values[i] = {};
+        for (const RejectedRow& row : takeOutPowerOnValues(column))
+            m_rejects.add(row.line, row.column, row.text, row.reason);
+        const auto warning = contradiction(column, m_columns[i].unit);
+        if (!warning)
+            return failure(warning.error());
+        for (const std::string& text : {m_columns[i].unit.warning, *warning}) {
+            if (!text.empty())
+                file.warnings.push_back(text);
+        }
+        file.columns.push_back(std::move(column));
+    }
+    m_rejects.moveInto(file);
+    return {};
+}
+
+} // namespace holdband

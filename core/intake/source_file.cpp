@@ -1,0 +1,116 @@
+#include "core/intake/source_file.h"
+
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+#include <utility>
+
+namespace holdband {
+
+namespace {
+
+std::string whyNot(int error)
+{
+    switch (error) {
+    case ENOENT:
+        return "there is no such file";
+    case EACCES:
+    case EPERM:
+        return "you may not read this file";
+    case ENAMETOOLONG:
+        return "the file's name is too long";
+    case ELOOP:
+        return "the link leads in a circle";
+    default:
+        return std::string("the file can't be read (") + std::strerror(error) + ")";
+    }
+}
+
+std::string_view kindOf(mode_t mode)
+{
+    if (S_ISDIR(mode))
+        return "a folder";
+    if (S_ISFIFO(mode))
+        return "a pipe";
+    return "a device or socket";
+}
+
+} // namespace
+
+SourceFile::SourceFile(int descriptor, std::string path, std::int64_t size)
+    : m_descriptor(descriptor), m_path(std::move(path)), m_size(size), m_buffer(pieceSize),
+      m_other(pieceSize), m_hash(std::make_unique<QCryptographicHash>(QCryptographicHash::Sha256))
+{
+}
+
+SourceFile::SourceFile(SourceFile&& other) noexcept
+    : m_descriptor(std::exchange(other.m_descriptor, -1)), m_path(std::move(other.m_path)),
+      m_size(other.m_size), m_read(other.m_read), m_buffer(std::move(other.m_buffer)),
+      m_other(std::move(other.m_other)), m_hash(std::move(other.m_hash)),
+      m_hashing(std::move(other.m_hashing))
+{
+}
+
+SourceFile::~SourceFile()
+{
+    if (m_hashing.valid())
+        m_hashing.wait();
+    if (m_descriptor >= 0)
+        ::close(m_descriptor);
+}
+
+Result<SourceFile> SourceFile::open(const std::string& path)
+{
+    if (path.find('\0') != path.npos)
+        return fileProblem("the file's name holds a NUL character");
+    // Without waiting: opening a pipe would wait for a writer.
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC);
+    if (descriptor < 0)
+        return fileProblem(whyNot(errno), path);
+    SourceFile file(descriptor, path, 0);
+    struct stat status {};
+    if (::fstat(descriptor, &status) != 0)
+        return fileProblem(whyNot(errno), path);
+    if (!S_ISREG(status.st_mode))
+        return fileProblem("this is " + std::string(kindOf(status.st_mode)) + ", not a file", path);
+    file.m_size = status.st_size;
+    return file;
+}
+
+Result<std::string_view> SourceFile::next()
+{
+    std::size_t filled = 0;
+    while (filled < m_other.size()) {
+        const ssize_t count =
+            ::read(m_descriptor, m_other.data() + filled, m_other.size() - filled);
+        if (count < 0 && errno == EINTR)
+            continue;
+        if (count < 0)
+            return fileProblem(whyNot(errno), m_path);
+        if (count == 0)
+            break;
+        filled += static_cast<std::size_t>(count);
+    }
+    m_read += static_cast<std::int64_t>(filled);
+    if (filled < m_other.size() && m_read < m_size)
+        return fileProblem("the file became shorter while it was read", m_path, "try again");
+    if (m_hashing.valid())
+        m_hashing.wait();
+    m_buffer.swap(m_other);
+    const std::string_view piece(m_buffer.data(), filled);
+    m_hashing = std::async(std::launch::async, [hash = m_hash.get(), piece] {
+        hash->addData(QByteArrayView(piece.data(), static_cast<qsizetype>(piece.size())));
+    });
+    return piece;
+}
+
+std::string SourceFile::sha256()
+{
+    if (m_hashing.valid())
+        m_hashing.wait();
+    return m_hash->result().toHex().toStdString();
+}
+
+} // namespace holdband

@@ -1,0 +1,151 @@
+#include "core/intake/tokens.h"
+
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+
+namespace holdband {
+
+namespace {
+
+int neverSpace(unsigned char)
+{
+    return 0;
+}
+
+std::string linePlace(std::int64_t line)
+{
+    return "line " + std::to_string(line);
+}
+
+} // namespace
+
+bool CsvRow::isBlank() const
+{
+    return std::all_of(fields.begin(), fields.end(),
+                       [](std::string_view field) { return trimmed(field).empty(); });
+}
+
+CsvTokens::CsvTokens(char delimiter, Sink sink) : m_sink(std::move(sink))
+{
+    // csv_init fails for a null pointer only.
+    csv_init(&m_parser, CSV_STRICT | CSV_STRICT_FINI | CSV_REPALL_NL);
+    csv_set_delim(&m_parser, static_cast<unsigned char>(delimiter));
+    csv_set_space_func(&m_parser, neverSpace);
+}
+
+CsvTokens::~CsvTokens()
+{
+    csv_free(&m_parser);
+}
+
+Done CsvTokens::feed(std::string_view text)
+{
+    constexpr std::size_t step = std::size_t{64} << 10;
+    m_sawQuotes = m_sawQuotes || text.find('"') != text.npos;
+    while (!text.empty() && !m_stopped) {
+        const std::string_view part = text.substr(0, step);
+        const std::size_t done =
+            csv_parse(&m_parser, part.data(), part.size(), onField, onRowEnd, this);
+        if (m_problem)
+            return failure(*m_problem);
+        if (m_stopped)
+            break;
+        if (done != part.size())
+            return dataProblem(m_parser.quoted != 0
+                                   ? "there is text behind a closing quote"
+                                   : "a quote stands inside a field that does not begin with one",
+                               linePlace(m_line),
+                               "a quote inside a field is written as two, and "
+                               "the field in quotes");
+        if (m_parser.entry_pos > maxField)
+            return tooLong();
+        text.remove_prefix(part.size());
+    }
+    return {};
+}
+
+Done CsvTokens::finish()
+{
+    if (m_stopped)
+        return {};
+    if (csv_fini(&m_parser, onField, onRowEnd, this) != 0)
+        return dataProblem("the quote that opens here is never closed", linePlace(m_line),
+                           "close or remove it");
+    return m_problem ? Done(failure(*m_problem)) : Done();
+}
+
+void CsvTokens::onField(void* text, std::size_t size, void* self)
+{
+    static_cast<CsvTokens*>(self)->takeField({static_cast<const char*>(text), size});
+}
+
+void CsvTokens::onRowEnd(int end, void* self)
+{
+    static_cast<CsvTokens*>(self)->takeRowEnd(end);
+}
+
+void CsvTokens::takeField(std::string_view text)
+{
+    if (m_stopped || m_problem)
+        return;
+    if (text.size() > maxField || m_text.size() + text.size() > maxRow) {
+        m_problem = tooLong().value();
+        return;
+    }
+    if (m_ends.size() >= maxFields) {
+        m_problem = Problem{ProblemKind::data,
+                            "the row has more than " + std::to_string(maxFields) + " fields",
+                            linePlace(m_rowLine), "this is no log of a few sensors"};
+        return;
+    }
+    if (m_ends.empty())
+        m_rowLine = m_line;
+    m_text.append(text);
+    m_ends.push_back(m_text.size());
+    m_afterCr = false;
+    if (m_sawQuotes)
+        countBreaks(text);
+}
+
+void CsvTokens::countBreaks(std::string_view text)
+{
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool pair = text[i] == '\r' && i + 1 < text.size() && text[i + 1] == '\n';
+        if (!pair && (text[i] == '\n' || text[i] == '\r'))
+            ++m_line;
+    }
+}
+
+void CsvTokens::takeRowEnd(int end)
+{
+    if (m_stopped || m_problem)
+        return;
+    if (!m_ends.empty())
+        deliver(end != -1);
+    const bool secondOfPair = end == CSV_LF && m_afterCr;
+    if (end != -1 && !secondOfPair)
+        ++m_line;
+    m_afterCr = end == CSV_CR;
+}
+
+void CsvTokens::deliver(bool ended)
+{
+    m_fields.clear();
+    std::size_t from = 0;
+    for (const std::size_t to : m_ends) {
+        m_fields.emplace_back(m_text.data() + from, to - from);
+        from = to;
+    }
+    m_stopped = !m_sink({m_rowLine, m_fields, ended});
+    m_text.clear();
+    m_ends.clear();
+}
+
+tl::unexpected<Problem> CsvTokens::tooLong() const
+{
+    return dataProblem("a field is longer than 1 MiB, or a row longer than 4 MiB",
+                       linePlace(m_line), "look for a quote that is never closed");
+}
+
+} // namespace holdband

@@ -1,0 +1,112 @@
+#include "core/intake/values.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace holdband {
+
+namespace {
+
+bool sameWord(std::string_view text, std::string_view lowerCase)
+{
+    return std::equal(text.begin(), text.end(), lowerCase.begin(), lowerCase.end(),
+                      [](char a, char b) {
+                          return (a >= 'A' && a <= 'Z' ? static_cast<char>(a - 'A' + 'a') : a) == b;
+                      });
+}
+
+/// "1,234" or "12,345,678" as far as its form goes: a leading 0 or other counts of digits can't be.
+bool couldBeGroups(std::string_view text)
+{
+    const std::size_t digits = text.find_first_of("0123456789");
+    if (digits == text.npos)
+        return false;
+    text.remove_prefix(digits);
+    const std::size_t comma = text.find(',');
+    return comma >= 1 && comma <= 3 && text[0] != '0' && text.size() == comma + 4;
+}
+
+const char* impossibleTemperature(double celsius)
+{
+    return std::fabs(celsius + 127.0) < 0.05 ? "is what a disconnected sensor gives"
+                                             : "is no temperature that a sensor here can give";
+}
+
+const char* outside(double value, double low, double high, const char* reason)
+{
+    return value < low || value > high ? reason : nullptr;
+}
+
+} // namespace
+
+bool isMissing(std::string_view text)
+{
+    static constexpr std::array<std::string_view, 6> words{"-", "--", "na", "n/a", "nan", "null"};
+    return text.empty() || (text.size() <= 4 &&
+                            std::any_of(words.begin(), words.end(), [text](std::string_view word) {
+                                return sameWord(text, word);
+                            }));
+}
+
+std::optional<Decimal> NumberCells::take(std::string_view text, SeriesKind kind, std::int64_t line)
+{
+    if (const auto number = scanDecimal(text, '.')) {
+        if (number->decimals > 0 && m_point.line == 0)
+            m_point = {line, std::string(text)};
+        return number;
+    }
+    const auto number = scanDecimal(text, ',');
+    if (number)
+        noteComma(text, kind, line);
+    return number;
+}
+
+void NumberCells::noteComma(std::string_view text, SeriesKind kind, std::int64_t line)
+{
+    // A specific gravity can't be 1050, so "1,050" has a decimal comma.
+    m_commaIsDecimal = m_commaIsDecimal || kind == SeriesKind::gravity || !couldBeGroups(text);
+    if (m_comma.line == 0)
+        m_comma = {line, std::string(text)};
+}
+
+Result<char> NumberCells::decimalSign() const
+{
+    if (m_comma.line == 0)
+        return '.';
+    if (m_point.line != 0)
+        return dataProblem("the log mixes decimal signs: \"" + m_comma.text + "\" here, \"" +
+                               m_point.text + "\" in line " + std::to_string(m_point.line),
+                           "line " + std::to_string(m_comma.line),
+                           "write all numbers with one sign and without groups of thousands");
+    if (!m_commaIsDecimal)
+        return dataProblem("\"" + m_comma.text +
+                               "\" can be read in two ways, and no other number shows which",
+                           "line " + std::to_string(m_comma.line),
+                           "write the numbers with a point, or without groups of thousands");
+    return ',';
+}
+
+const char* impossible(ReadingUnit unit, double value)
+{
+    switch (unit) {
+    case ReadingUnit::celsius:
+        return value >= -55.0 && value <= 125.0 ? nullptr : impossibleTemperature(value);
+    case ReadingUnit::fahrenheit: // −67 and 257 °F
+        return value >= -67.0 && value <= 257.0 ? nullptr
+                                                : impossibleTemperature((value - 32.0) / 1.8);
+    case ReadingUnit::specificGravity:
+        return outside(value, 0.9, 1.3, "is no specific gravity of beer");
+    case ReadingUnit::degreePlato:
+        return outside(value, -5.0, 50.0, "is no extract of beer in °P");
+    case ReadingUnit::watt:
+    case ReadingUnit::kilowatt:
+        return value < 0.0 ? "is a power below 0" : nullptr;
+    case ReadingUnit::wattHour:
+    case ReadingUnit::kilowattHour:
+        return value < 0.0 ? "is a register below 0" : nullptr;
+    }
+    return nullptr;
+}
+
+} // namespace holdband
