@@ -79,7 +79,7 @@ int pairAt(std::string_view text, std::size_t at)
 
 /// "2026-03-07 06:30:00", which most logs have, without detours. Absent: any other text, or one
 /// that is to be refused; the grammar proper then says why.
-std::optional<Stamp> commonLayout(std::string_view text)
+std::optional<std::int64_t> commonLayout(std::string_view text)
 {
     if (text.size() != 19 || text[4] != '-' || text[7] != '-' || text[13] != ':' ||
         text[16] != ':' || (text[10] != ' ' && text[10] != 'T'))
@@ -95,7 +95,7 @@ std::optional<Stamp> commonLayout(std::string_view text)
     if (!date)
         return std::nullopt;
     const int msOfDay = ((hour * 60 + minute) * 60 + second) * 1000;
-    return Stamp{StampKind::local, Milliseconds{date->time_since_epoch()}.count() + msOfDay};
+    return Milliseconds{date->time_since_epoch()}.count() + msOfDay;
 }
 
 /// Seconds or milliseconds since 1970; both only within 1990 … 2100, so they can't be mixed up.
@@ -155,8 +155,8 @@ Scan scanStamp(std::string_view text)
     text = trimmed(text);
     if (text.empty())
         return reason("is missing");
-    if (const auto stamp = commonLayout(text))
-        return *stamp;
+    if (const auto wall = commonLayout(text))
+        return Stamp{StampKind::local, *wall};
     TextCursor cursor(text);
     const auto date = scanDate(cursor);
     if (!date) {
