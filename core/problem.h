@@ -53,3 +53,10 @@ inline tl::unexpected<Problem> fileProblem(std::string what, std::string place =
 }
 
 } // namespace holdband
+
+/// Evaluates a Result and returns its Problem from the enclosing function where it failed.
+#define HOLDBAND_TRY(expression)                                                                   \
+    do {                                                                                           \
+        if (auto&& holdbandTried = (expression); !holdbandTried)                                   \
+            return tl::unexpected(holdbandTried.error());                                          \
+    } while (false)

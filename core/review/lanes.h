@@ -11,7 +11,7 @@ namespace holdband::review {
 
 struct LaneBar {
     std::string batch;
-    Span span;      ///< pitched to ended; an open batch ends now
+    Span span; ///< pitched to ended; an open batch ends now
     bool open = false;
     analysis::Verdict verdict = analysis::Verdict::notEnoughData;
     std::string mark;     ///< see verdictMark

@@ -21,9 +21,9 @@ struct EnergyPoint {
     double kwh = 0.0;
     std::optional<double> low; ///< absent where unbounded
     std::optional<double> high;
-    bool read = false;        ///< a register reading stands here; else a stage's or batch's edge
-    bool afterReset = false;  ///< the register restarted before this reading
-    bool afterHole = false;   ///< not metered between the point before and this one
+    bool read = false;       ///< a register reading stands here; else a stage's or batch's edge
+    bool afterReset = false; ///< the register restarted before this reading
+    bool afterHole = false;  ///< not metered between the point before and this one
 };
 
 /// A further sensor of the setup, for the chart only.
@@ -43,8 +43,8 @@ struct RunReview {
     analysis::RunFigures figures;
     VerdictWords words;
     std::vector<EnergyPoint> energyCurve;
-    std::vector<SideSeries> sides; ///< chamber and coolant of the same setup
-    std::vector<JournalNote> journal; ///< of the batch, in order of time
+    std::vector<SideSeries> sides;     ///< chamber and coolant of the same setup
+    std::vector<JournalNote> journal;  ///< of the batch, in order of time
     std::vector<std::string> findings; ///< what is odd in the evidence, a sentence each
     std::vector<std::string> cautions; ///< belonging to the kind of setup
 

@@ -1,8 +1,8 @@
 // Row ids of the store: a type for each table, so that a sensor's id is never taken for a meter's.
 #pragma once
 
-#include <cstdint>
 #include <compare>
+#include <cstdint>
 
 namespace holdband::store {
 

@@ -88,8 +88,8 @@ Done bringUpToDate(const Database& database)
     HOLDBAND_TRY(version);
     if (*version == steps.back().version)
         return {};
-    HOLDBAND_TRY(backupTo(database, database.path() + ".format" + std::to_string(*version) +
-                                        ".backup"));
+    HOLDBAND_TRY(
+        backupTo(database, database.path() + ".format" + std::to_string(*version) + ".backup"));
     return migrate(database, steps);
 }
 
@@ -109,9 +109,8 @@ LogbookFile::LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLo
 
 LogbookFile::~LogbookFile() = default;
 
-Result<std::unique_ptr<LogbookFile>> LogbookFile::create(const std::string& path,
-                                                         const LogbookSettings& settings,
-                                                         Clock clock)
+Result<std::unique_ptr<LogbookFile>>
+LogbookFile::create(const std::string& path, const LogbookSettings& settings, Clock clock)
 {
     std::error_code error;
     if (fs::exists(fs::symlink_status(path, error)))
@@ -123,8 +122,8 @@ Result<std::unique_ptr<LogbookFile>> LogbookFile::create(const std::string& path
         auto database = Database::open(path, Access::write, true);
         HOLDBAND_TRY(database);
         HOLDBAND_TRY(migrate(**database, schemaSteps()));
-        std::unique_ptr<LogbookFile> file(new LogbookFile(
-            std::move(*database), std::move(*lock), Access::write, std::move(clock)));
+        std::unique_ptr<LogbookFile> file(new LogbookFile(std::move(*database), std::move(*lock),
+                                                          Access::write, std::move(clock)));
         auto change = Change::begin(*file, "made the logbook");
         HOLDBAND_TRY(change);
         HOLDBAND_TRY(writeSettings(*change, settings));

@@ -21,9 +21,8 @@ Instant systemNow();
 class LogbookFile {
 public:
     /// Makes a new logbook. Problem (file): something stands there already, or it can't be written.
-    static Result<std::unique_ptr<LogbookFile>> create(const std::string& path,
-                                                       const LogbookSettings& settings,
-                                                       Clock clock = systemNow);
+    static Result<std::unique_ptr<LogbookFile>>
+    create(const std::string& path, const LogbookSettings& settings, Clock clock = systemNow);
     /// Opens an existing logbook, brings an older format up to date when opened for writing.
     /// Problem (file): missing, damaged, foreign, newer, or open for writing elsewhere (the
     /// message names the holder).

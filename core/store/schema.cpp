@@ -49,8 +49,8 @@ Done checkIdentity(const Database& database, int newest)
     if (*version < 1)
         return fileProblem("this logbook has no format number: it is damaged", database.path(),
                            "use a backup");
-    auto strange = database.integer(
-        "SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view')");
+    auto strange =
+        database.integer("SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view')");
     HOLDBAND_TRY(strange);
     if (*strange != 0)
         return fileProblem("the file holds triggers or views, which Holdband never makes",

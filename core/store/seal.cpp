@@ -79,8 +79,7 @@ Done renewSeal(const Database& database)
 {
     auto now = digest(database);
     HOLDBAND_TRY(now);
-    auto statement =
-        database.prepare("INSERT OR REPLACE INTO seal (id, digest) VALUES (1, ?)");
+    auto statement = database.prepare("INSERT OR REPLACE INTO seal (id, digest) VALUES (1, ?)");
     HOLDBAND_TRY(statement);
     statement->bindAll(*now);
     return statement->run();

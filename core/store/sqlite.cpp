@@ -120,8 +120,7 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     if (create)
         flags |= SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    const int code =
-        sqlite3_open_v2(path.c_str(), &handle, flags | SQLITE_OPEN_EXRESCODE, nullptr);
+    const int code = sqlite3_open_v2(path.c_str(), &handle, flags | SQLITE_OPEN_EXRESCODE, nullptr);
     std::unique_ptr<Database> database(new Database(path, handle));
     if (code != SQLITE_OK)
         return failure(database->problem(code));
@@ -160,8 +159,8 @@ Done Database::guard(Access access) const
 Result<Statement> Database::prepare(std::string_view sql) const
 {
     sqlite3_stmt* statement = nullptr;
-    const int code = sqlite3_prepare_v2(m_handle, sql.data(), static_cast<int>(sql.size()),
-                                        &statement, nullptr);
+    const int code =
+        sqlite3_prepare_v2(m_handle, sql.data(), static_cast<int>(sql.size()), &statement, nullptr);
     if (code != SQLITE_OK)
         return failure(problem(code));
     return Statement(statement, this);

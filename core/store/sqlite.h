@@ -122,10 +122,3 @@ private:
 };
 
 } // namespace holdband::store
-
-/// Evaluates a Result and returns its Problem from the enclosing function where it failed.
-#define HOLDBAND_TRY(expression)                                                                   \
-    do {                                                                                           \
-        if (auto holdbandTried = (expression); !holdbandTried)                                     \
-            return tl::unexpected(holdbandTried.error());                                          \
-    } while (false)

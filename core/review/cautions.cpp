@@ -1,0 +1,43 @@
+#include "core/review/cautions.h"
+
+#include "core/text/near.h"
+
+namespace holdband::review {
+
+namespace {
+
+bool speaksOf(const std::string& kind, std::initializer_list<const char*> words)
+{
+    for (const char* word : words) {
+        if (kind.find(word) != std::string::npos)
+            return true;
+    }
+    return false;
+}
+
+} // namespace
+
+std::vector<std::string> cautionsFor(const Setup& setup)
+{
+    const std::string kind = folded(setup.kind);
+    std::vector<std::string> cautions{
+        "Mains power near liquid: plug into a GFCI (RCD) outlet, keep meters and plugs off the "
+        "floor and give cables a drip loop.",
+        "One plugged-in load takes at most 80 % of its circuit: 12 A on 15 A.",
+    };
+    if (speaksOf(kind, {"loop", "glycol", "coolant", "chiller"}))
+        cautions.emplace_back("Coolant near beer is propylene glycol and water, never ethylene "
+                              "glycol.");
+    if (speaksOf(kind, {"cabinet", "freezer", "fridge", "refrigerator", "chamber", "keezer"})) {
+        cautions.emplace_back("A closed cabinet fills with carbon dioxide: air it before you lean "
+                              "in.");
+        cautions.emplace_back("A full fermenter weighs over 20 kg: do not lift it over an edge "
+                              "alone.");
+    }
+    cautions.emplace_back("Carbon dioxide gathers in closed and low rooms: let air through.");
+    cautions.emplace_back("Sealed refrigeration circuits are opened by certified people only; "
+                          "local codes and licensed practice decide.");
+    return cautions;
+}
+
+} // namespace holdband::review

@@ -1,0 +1,120 @@
+#include "core/review/lanes.h"
+
+#include "core/review/round_calendar.h"
+#include "core/review/snapshot.h"
+#include "core/review/verdict_words.h"
+
+#include <algorithm>
+#include <map>
+
+namespace holdband::review {
+
+namespace {
+
+/// Puts a bar into the first row that is free when it begins.
+int freeRow(std::vector<Instant>& rowEnds, Span span)
+{
+    for (std::size_t row = 0; row < rowEnds.size(); ++row) {
+        if (rowEnds[row] <= span.start) {
+            rowEnds[row] = span.end;
+            return static_cast<int>(row);
+        }
+    }
+    rowEnds.push_back(span.end);
+    return static_cast<int>(rowEnds.size()) - 1;
+}
+
+Result<LaneBar> barOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                      const Batch& batch, Instant now)
+{
+    auto input = runInputFor(logbook, snapshot, batch);
+    HOLDBAND_TRY(input);
+    analysis::RunFigures figures;
+    figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input->span.end),
+                                          input->judging, input->settings);
+    LaneBar bar;
+    bar.batch = batch.name;
+    bar.open = !batch.ended;
+    bar.span = {batch.pitched, batch.ended.value_or(std::max(now, input->span.end))};
+    bar.verdict = figures.judged.asPlanned.verdict;
+    bar.mark = verdictMark(figures, bar.open);
+    bar.headline = verdictWords(*input, figures, snapshot.settings.temperatureUnit()).headline;
+    return bar;
+}
+
+Result<Lane> laneOf(const store::LogbookFile& logbook, const Snapshot& snapshot, const Setup& setup,
+                    Instant now)
+{
+    Lane lane;
+    lane.setup = setup.name;
+    std::vector<Instant> rowEnds;
+    for (const Batch& batch : snapshot.batches) {
+        if (batch.setup != setup.name)
+            continue;
+        auto bar = barOf(logbook, snapshot, batch, now);
+        HOLDBAND_TRY(bar);
+        bar->row = freeRow(rowEnds, bar->span);
+        lane.bars.push_back(std::move(*bar));
+    }
+    lane.rows = std::max(1, static_cast<int>(rowEnds.size()));
+    return lane;
+}
+
+struct RoundOrder {
+    bool operator()(const RoundColumn& a, const RoundColumn& b) const { return earlier(a, b); }
+};
+
+/// A tick for every round in which a meter was read, and for every one that was due and wasn't.
+std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
+{
+    std::map<RoundColumn, Instant, RoundOrder> read;
+    for (const auto& [meter, readings] : snapshot.meterReadings) {
+        for (const store::KeptReading& kept : readings)
+            read.emplace(roundOf(kept.inForce.at, snapshot.zone), kept.inForce.at);
+    }
+    std::vector<RoundTick> ticks;
+    if (read.empty())
+        return ticks;
+    const RoundColumn last = roundOf(now, snapshot.zone);
+    for (RoundColumn round = read.begin()->first; !earlier(last, round);
+         round = roundAfter(round)) {
+        const auto found = read.find(round);
+        const Instant due = dueAt(round, snapshot.zone);
+        const bool wanted =
+            std::any_of(snapshot.meters.begin(), snapshot.meters.end(), [&](const Meter& meter) {
+                return isExpected(snapshot, meter.setup, due, now);
+            });
+        if (found != read.end())
+            ticks.push_back({found->second, false});
+        else if (wanted && earlier(round, last))
+            ticks.push_back({due, true});
+    }
+    return ticks;
+}
+
+} // namespace
+
+Result<LanesReview> reviewLanes(const store::LogbookFile& logbook)
+{
+    auto snapshot = readSnapshot(logbook);
+    HOLDBAND_TRY(snapshot);
+    LanesReview review;
+    review.now = logbook.now();
+    review.shown = {review.now, review.now};
+    bool first = true;
+    for (const Setup& setup : snapshot->setups) {
+        auto lane = laneOf(logbook, *snapshot, setup, review.now);
+        HOLDBAND_TRY(lane);
+        for (const LaneBar& bar : lane->bars) {
+            review.shown.start =
+                first ? bar.span.start : std::min(review.shown.start, bar.span.start);
+            review.shown.end = first ? bar.span.end : std::max(review.shown.end, bar.span.end);
+            first = false;
+        }
+        review.lanes.push_back(std::move(*lane));
+    }
+    review.rounds = roundTicks(*snapshot, review.now);
+    return review;
+}
+
+} // namespace holdband::review

@@ -1,0 +1,16 @@
+// The price of energy laid out on the time line.
+#pragma once
+
+#include "core/analysis/money.h"
+#include "core/logbook/equipment.h"
+#include "core/text/zone.h"
+
+#include <vector>
+
+namespace holdband::review {
+
+/// Spans of one price each, in order. Time without a known price is left out. A window's edge that
+/// a clock change skips lies at the change; one that it doubles, at the first of the two.
+std::vector<analysis::PricedSpan> pricesOver(const Tariff& tariff, const Zone& zone, Span span);
+
+} // namespace holdband::review

@@ -1,0 +1,202 @@
+#include "core/review/snapshot.h"
+
+#include "core/analysis/calibration.h"
+#include "core/review/prices.h"
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+
+namespace holdband::review {
+
+namespace {
+
+template <typename Value>
+const Value* named(const std::vector<Value>& values, const std::string& name)
+{
+    const auto found = std::find_if(values.begin(), values.end(),
+                                    [&](const Value& value) { return value.name == name; });
+    return found == values.end() ? nullptr : &*found;
+}
+
+template <typename Value>
+Done keep(Result<Value> read, Value& into)
+{
+    HOLDBAND_TRY(read);
+    into = std::move(*read);
+    return {};
+}
+
+Result<Span> spanOf(const store::LogbookFile& logbook, const Batch& batch)
+{
+    if (batch.ended)
+        return Span{batch.pitched, *batch.ended};
+    auto last = store::lastReadingAt(logbook, batch.beerSensor);
+    HOLDBAND_TRY(last);
+    return Span{batch.pitched, std::max(batch.pitched, last->value_or(batch.pitched))};
+}
+
+analysis::MeterRegister registerOf(const Meter& meter,
+                                   const std::vector<store::KeptReading>& readings)
+{
+    analysis::MeterRegister result;
+    for (const store::KeptReading& kept : readings)
+        result.readings.push_back(kept.inForce);
+    result.resolution = meter.resolution;
+    result.rollsOverAt = meter.rollsOverAt;
+    return result;
+}
+
+std::vector<analysis::EnergySource> meterSources(const Snapshot& snapshot, const Setup& setup)
+{
+    std::vector<analysis::EnergySource> sources;
+    for (const Meter& meter : snapshot.meters) {
+        if (meter.setup != setup.name)
+            continue;
+        const analysis::MeterRegister readings =
+            registerOf(meter, snapshot.meterReadings.at(meter.name));
+        sources.push_back({meter.name, analysis::MeterCurve(readings, setup.ratedPower), meter.from,
+                           meter.to, meter.accuracy});
+    }
+    return sources;
+}
+
+/// Power logs stand in where the setup has no meter.
+Result<std::vector<analysis::EnergySource>> powerSources(const store::LogbookFile& logbook,
+                                                         const Snapshot& snapshot,
+                                                         const Setup& setup, Span span)
+{
+    std::vector<analysis::EnergySource> sources;
+    for (const Sensor& sensor : snapshot.sensors) {
+        if (sensor.reads != Reads::power || sensor.setup != setup.name)
+            continue;
+        auto watts = judgedSeries(logbook, snapshot, sensor, span, std::nullopt);
+        HOLDBAND_TRY(watts);
+        sources.push_back({sensor.name,
+                           analysis::PowerCurve(std::move(watts->series), watts->gapLimit),
+                           std::nullopt, std::nullopt, std::nullopt});
+    }
+    return sources;
+}
+
+void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput& input)
+{
+    for (const Batch& other : snapshot.batches) {
+        if (other.setup != batch.setup)
+            continue;
+        if (other.name == batch.name)
+            input.self = input.tenants.size();
+        input.tenants.push_back({snapshot.batchSpans.at(other.name), 1.0});
+    }
+}
+
+Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+             analysis::RunInput& input)
+{
+    const Sensor* beer = snapshot.sensor(batch.beerSensor);
+    if (!beer)
+        return dataProblem("the beer sensor \"" + batch.beerSensor + "\" is not on record");
+    auto series = judgedSeries(logbook, snapshot, *beer, input.span, batch.gapLimit);
+    HOLDBAND_TRY(series);
+    input.judging.beer = std::move(series->series);
+    input.judging.gapLimit = series->gapLimit;
+    input.judging.accuracy = analysis::accuracyOver(*beer, input.span);
+    input.judging.grace = batch.grace;
+    input.judging.open = !batch.ended;
+    return {};
+}
+
+Done addAmbient(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+                analysis::RunInput& input)
+{
+    const Sensor* ambient = batch.ambientSensor ? snapshot.sensor(*batch.ambientSensor) : nullptr;
+    if (!ambient)
+        return {};
+    auto series = judgedSeries(logbook, snapshot, *ambient, input.span, batch.gapLimit);
+    HOLDBAND_TRY(series);
+    input.ambient = std::move(series->series);
+    input.ambientGap = series->gapLimit;
+    return {};
+}
+
+} // namespace
+
+const Setup* Snapshot::setup(const std::string& name) const
+{
+    return named(setups, name);
+}
+
+const Sensor* Snapshot::sensor(const std::string& name) const
+{
+    return named(sensors, name);
+}
+
+const Batch* Snapshot::batch(const std::string& name) const
+{
+    return named(batches, name);
+}
+
+Result<Snapshot> readSnapshot(const store::LogbookFile& logbook)
+{
+    Snapshot snapshot;
+    HOLDBAND_TRY(keep(store::readSettings(logbook), snapshot.settings));
+    HOLDBAND_TRY(keep(Zone::named(snapshot.settings.zone), snapshot.zone));
+    HOLDBAND_TRY(keep(store::readSetups(logbook), snapshot.setups));
+    HOLDBAND_TRY(keep(store::readSensors(logbook), snapshot.sensors));
+    HOLDBAND_TRY(keep(store::readMeters(logbook), snapshot.meters));
+    HOLDBAND_TRY(keep(store::readBatches(logbook), snapshot.batches));
+    HOLDBAND_TRY(keep(store::readExclusions(logbook), snapshot.exclusions));
+    for (const Meter& meter : snapshot.meters)
+        HOLDBAND_TRY(keep(store::readMeterReadings(logbook, meter.name),
+                          snapshot.meterReadings[meter.name]));
+    for (const Batch& batch : snapshot.batches)
+        HOLDBAND_TRY(keep(spanOf(logbook, batch), snapshot.batchSpans[batch.name]));
+    return snapshot;
+}
+
+Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                  const Sensor& sensor, Span span,
+                                  const std::optional<Milliseconds>& ownGapLimit)
+{
+    auto series = store::readSeries(logbook, sensor.name, span);
+    HOLDBAND_TRY(series);
+    JudgedSeries judged{std::move(*series), {}};
+    const bool isTemperature = sensor.reads != Reads::power && sensor.reads != Reads::gravity;
+    if (isTemperature)
+        analysis::applyOffsets(judged.series, sensor.offsets);
+    std::vector<Span> excluded;
+    for (const store::Exclusion& exclusion : snapshot.exclusions) {
+        if (exclusion.sensor == sensor.name)
+            excluded.push_back(exclusion.span);
+    }
+    analysis::applyExclusions(judged.series, excluded);
+    judged.gapLimit = ownGapLimit ? *ownGapLimit : analysis::defaultGapLimit(judged.series, span);
+    return judged;
+}
+
+Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                       const Batch& batch)
+{
+    analysis::RunInput input;
+    input.batch = batch;
+    input.span = snapshot.batchSpans.at(batch.name);
+    HOLDBAND_TRY(addBeer(logbook, snapshot, batch, input));
+    HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
+    addTenants(snapshot, batch, input);
+    if (const Setup* setup = snapshot.setup(batch.setup)) {
+        std::vector<analysis::EnergySource> sources = meterSources(snapshot, *setup);
+        if (sources.empty()) {
+            auto power = powerSources(logbook, snapshot, *setup, input.span);
+            HOLDBAND_TRY(power);
+            sources = std::move(*power);
+        }
+        input.setup = analysis::SetupEnergy(std::move(sources));
+    }
+    input.prices = pricesOver(snapshot.settings.tariff, snapshot.zone, input.span);
+    for (const LocalDay& day : snapshot.zone.localDays(input.span))
+        input.days.push_back({isoDate(day.date), day.span});
+    return input;
+}
+
+} // namespace holdband::review

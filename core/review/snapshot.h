@@ -1,0 +1,53 @@
+// The small things of a logbook read together, so that reviews look them up without asking the
+// store again; and from them the input of the analysis for one batch. Not for use outside
+// core/review.
+#pragma once
+
+#include "core/analysis/run.h"
+#include "core/logbook/batch.h"
+#include "core/logbook/equipment.h"
+#include "core/store/logbook_file.h"
+#include "core/store/meter_readings.h"
+#include "core/store/readings.h"
+#include "core/text/zone.h"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace holdband::review {
+
+struct Snapshot {
+    LogbookSettings settings;
+    Zone zone;
+    std::vector<Setup> setups;
+    std::vector<Sensor> sensors;
+    std::vector<Meter> meters;
+    std::vector<Batch> batches;
+    std::vector<store::Exclusion> exclusions;
+    std::map<std::string, std::vector<store::KeptReading>> meterReadings; ///< by meter
+
+    /// Pitched to ended, or to the last beer reading of an open batch.
+    std::map<std::string, Span> batchSpans;
+
+    const Setup* setup(const std::string& name) const;
+    const Sensor* sensor(const std::string& name) const;
+    const Batch* batch(const std::string& name) const;
+};
+
+Result<Snapshot> readSnapshot(const store::LogbookFile& logbook);
+
+/// A sensor's series over the span, offsets added and exclusions taken out, with its gap limit:
+/// the batch's own, or by default from its readings inside the span.
+struct JudgedSeries {
+    analysis::Series series;
+    Milliseconds gapLimit{0};
+};
+Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                  const Sensor& sensor, Span span,
+                                  const std::optional<Milliseconds>& ownGapLimit);
+
+Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                       const Batch& batch);
+
+} // namespace holdband::review

@@ -1,0 +1,246 @@
+#include "core/review/verdict_words.h"
+
+#include "core/text/durations.h"
+#include "core/text/near.h"
+#include "core/text/quantities.h"
+
+#include <cmath>
+#include <string_view>
+
+namespace holdband::review {
+
+using analysis::BandTotals;
+using analysis::JudgedBatch;
+using analysis::RunFigures;
+using analysis::RunInput;
+using analysis::Verdict;
+
+namespace {
+
+std::string duration(double ms)
+{
+    return durationText(Hours{ms / 3.6e6});
+}
+
+std::string times(std::size_t count)
+{
+    if (count == 1)
+        return "once";
+    if (count == 2)
+        return "twice";
+    return std::to_string(count) + " times";
+}
+
+/// "±3 °F" where all stages have one tolerance, else empty.
+std::string oneTolerance(const JudgedBatch& judged, TemperatureUnit unit)
+{
+    for (const analysis::PlacedStage& stage : judged.stages) {
+        const auto apart = stage.tolerance - judged.stages.front().tolerance;
+        if (std::abs(apart.kelvins()) > analysis::edgeSlack)
+            return {};
+    }
+    if (judged.stages.empty())
+        return {};
+    return "±" + differenceText(judged.stages.front().tolerance, unit);
+}
+
+std::string doubtText(const RunInput& input, TemperatureUnit unit)
+{
+    return "±" + differenceText(*input.judging.accuracy, unit);
+}
+
+std::string leftHeadline(const BandTotals& totals, TemperatureUnit unit)
+{
+    const auto worst = TemperatureDifference::kelvins(totals.worstPeak);
+    return "left the band " + times(totals.excursions) + ": " + duration(totals.outsideMs()) +
+           " of " + duration(totals.coveredMs) + " held (" +
+           shareText(totals.outsideMs() / totals.coveredMs) + "), worst " +
+           differenceText(worst, unit) + " past the edge";
+}
+
+std::string stayedHeadline(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+{
+    const BandTotals& totals = judged.asPlanned.totals;
+    const std::string band = oneTolerance(judged, unit);
+    const std::string within = band.empty() ? "" : " of " + band;
+    if (totals.excursions > 0)
+        return "stayed in the band" + within + ": " + std::to_string(totals.excursions) +
+               (totals.excursions == 1 ? " excursion was" : " excursions were") +
+               " shorter than the grace of " + durationText(input.judging.grace);
+    return "stayed in the band" + within + " for all of the " + duration(totals.coveredMs) +
+           " held and seen";
+}
+
+std::string missedHeadline(const std::vector<std::string>& missed)
+{
+    if (missed.size() == 1)
+        return "missed the target of " + missed.front() + ": the beer never came into its band";
+    return "missed the targets of " + joined(missed) + ": the beer never came into their bands";
+}
+
+std::string tooLittleHeadline(const RunInput& input, const JudgedBatch& judged)
+{
+    const BandTotals& totals = judged.asPlanned.totals;
+    if (input.judging.beer.empty())
+        return "not enough data: there are no beer readings in this batch";
+    if (!(totals.holdMs > 0.0))
+        return "not enough data: there is no hold time to judge yet";
+    return "not enough data: " + shareText(*totals.coverage()) + " of " + duration(totals.holdMs) +
+           " to be held was seen, and " + shareText(input.settings.coverageNeeded, 0) +
+           " is needed";
+}
+
+std::string headlineFor(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+{
+    switch (judged.asPlanned.verdict) {
+    case Verdict::left:
+        return leftHeadline(judged.asPlanned.totals, unit);
+    case Verdict::stayed:
+        return stayedHeadline(input, judged, unit);
+    case Verdict::missed:
+        return missedHeadline(judged.asPlanned.missed);
+    case Verdict::notEnoughData:
+        break;
+    }
+    return tooLittleHeadline(input, judged);
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+/// "would have stayed", for a judging with another band.
+std::string_view wouldHave(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return "it would have stayed";
+    case Verdict::left:
+        return "it would have left the band";
+    case Verdict::missed:
+        return "it would have missed a target";
+    case Verdict::notEnoughData:
+        break;
+    }
+    return "there would not be enough data";
+}
+
+std::string sureText(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+{
+    const std::string doubt = doubtText(input, unit);
+    switch (judged.asPlanned.verdict) {
+    case Verdict::left:
+        return "Sure: it also leaves the band widened by the sensor's " + doubt + ".";
+    case Verdict::stayed:
+        return "Sure: it also stays in the band narrowed by the sensor's " + doubt + ".";
+    default:
+        return "Sure: it also misses with the band widened by the sensor's " + doubt + ".";
+    }
+}
+
+std::string unsureText(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+{
+    const std::string doubt = doubtText(input, unit);
+    const Verdict verdict = judged.asPlanned.verdict;
+    std::string text = "Within the sensor's doubt of " + doubt + ": ";
+    if (judged.wider->verdict != verdict)
+        return text + "in a band wider by that " + std::string(wouldHave(judged.wider->verdict)) +
+               ".";
+    if (judged.tighter->verdict != verdict)
+        return text + "in a band narrower by that " +
+               std::string(wouldHave(judged.tighter->verdict)) + ".";
+    return text + "the band is no wider than the doubt.";
+}
+
+std::string certainty(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+{
+    if (judged.asPlanned.verdict == Verdict::notEnoughData)
+        return {};
+    if (!input.judging.accuracy)
+        return "How sure is unknown: the beer sensor's accuracy is not on record.";
+    return *judged.sure ? sureText(input, judged, unit) : unsureText(input, judged, unit);
+}
+
+std::string coverageText(const BandTotals& totals)
+{
+    const auto coverage = totals.coverage();
+    if (!coverage)
+        return {};
+    const double unseen = totals.holdMs - totals.coveredMs;
+    std::string text = "Covered " + shareText(*coverage) + " of the hold time";
+    if (unseen >= 1.0)
+        text += " (" + duration(unseen) + " not seen)";
+    return text + ".";
+}
+
+std::string settlingText(const JudgedBatch& judged)
+{
+    std::string parts;
+    for (const analysis::BandJudgement& stage : judged.asPlanned.stages) {
+        if (stage.settlingMs <= 0.0)
+            continue;
+        parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs);
+    }
+    return parts.empty() ? std::string() : "Settling, " + parts + ", is not judged.";
+}
+
+std::string alsoMissed(const JudgedBatch& judged)
+{
+    if (judged.asPlanned.verdict == Verdict::missed || judged.asPlanned.missed.empty())
+        return {};
+    return "It also missed " + joined(judged.asPlanned.missed) + ".";
+}
+
+} // namespace
+
+VerdictWords verdictWords(const RunInput& input, const RunFigures& figures, TemperatureUnit unit)
+{
+    const JudgedBatch& judged = figures.judged;
+    VerdictWords words;
+    const std::string headline = headlineFor(input, judged, unit);
+    words.headline = input.judging.open ? "So far: " + headline : capitalised(headline);
+    for (const std::string& sentence :
+         {certainty(input, judged, unit), coverageText(judged.asPlanned.totals),
+          settlingText(judged), alsoMissed(judged)}) {
+        if (!sentence.empty())
+            words.detail += (words.detail.empty() ? "" : " ") + sentence;
+    }
+    return words;
+}
+
+std::string_view verdictName(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return "stayed";
+    case Verdict::left:
+        return "left";
+    case Verdict::missed:
+        return "missed";
+    case Verdict::notEnoughData:
+        break;
+    }
+    return "not enough data";
+}
+
+std::string verdictMark(const RunFigures& figures, bool open)
+{
+    const analysis::Judging& judging = figures.judged.asPlanned;
+    if (judging.verdict == Verdict::left)
+        return std::to_string(judging.totals.excursions);
+    if (open)
+        return "…";
+    switch (judging.verdict) {
+    case Verdict::stayed:
+        return "✓";
+    case Verdict::missed:
+        return "↛";
+    default:
+        return "?";
+    }
+}
+
+} // namespace holdband::review

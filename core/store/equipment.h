@@ -1,0 +1,25 @@
+// Settings, setups, sensors and meters in the store.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/store/logbook_file.h"
+
+#include <vector>
+
+namespace holdband::store {
+
+Result<LogbookSettings> readSettings(const LogbookFile& logbook);
+Done writeSettings(const Change& change, const LogbookSettings& settings);
+
+/// In the order in which they were set up.
+Result<std::vector<Setup>> readSetups(const LogbookFile& logbook);
+Result<std::vector<Sensor>> readSensors(const LogbookFile& logbook);
+Result<std::vector<Meter>> readMeters(const LogbookFile& logbook);
+
+/// Problem (data): the name is taken, or one that differs from it only in case; a setup that the
+/// sensor or meter names is unknown.
+Done addSetup(const Change& change, const Setup& setup);
+Done addSensor(const Change& change, const Sensor& sensor);
+Done addMeter(const Change& change, const Meter& meter);
+
+} // namespace holdband::store

@@ -1,0 +1,49 @@
+// Register readings in the store: as first typed, their corrections, and what holds now.
+#pragma once
+
+#include "core/logbook/readings.h"
+#include "core/store/logbook_file.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::store {
+
+/// What stood there until it was corrected.
+struct Replaced {
+    double kwh = 0.0;
+    int decimals = 0;
+    Instant until;
+    std::string why;
+
+    bool operator==(const Replaced&) const = default;
+};
+
+struct KeptReading {
+    MeterReadingId id;
+    MeterReading inForce;
+    std::vector<Replaced> before; ///< oldest first; mostly empty
+};
+
+/// Where a reading came from, if not typed.
+struct ReadingSource {
+    ImportId import;
+    std::int64_t line = 0;
+};
+
+/// The meter's readings in order of time. Problem (data): unknown meter.
+Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
+                                                   const std::string& meter);
+
+/// Adds a reading without judging it. Problem (data): unknown meter, or a reading stands at that
+/// instant already.
+Result<MeterReadingId> addMeterReading(const Change& change, const std::string& meter,
+                                       const MeterReading& reading,
+                                       const std::optional<ReadingSource>& source = {});
+
+/// Puts another value in force; the old one stays on record.
+Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
+                         Instant at, const std::string& why);
+
+} // namespace holdband::store

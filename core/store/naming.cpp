@@ -1,0 +1,63 @@
+#include "core/store/naming.h"
+
+#include "core/store/rows.h"
+#include "core/text/near.h"
+
+#include <algorithm>
+
+namespace holdband::store {
+
+namespace {
+
+bool isControl(char c)
+{
+    const auto byte = static_cast<unsigned char>(c);
+    return byte < 0x20 || byte == 0x7f;
+}
+
+std::string shortened(const std::string& name)
+{
+    constexpr std::size_t shown = 40;
+    if (name.size() <= shown)
+        return name;
+    std::size_t end = shown;
+    while (end > 0 && (static_cast<unsigned char>(name[end]) & 0xc0) == 0x80)
+        --end; // not through the middle of a letter
+    return name.substr(0, end) + "…";
+}
+
+Done checkShape(std::string_view what, const std::string& name)
+{
+    const std::string kind(what);
+    if (folded(name).empty())
+        return dataProblem("a " + kind + " needs a name");
+    if (name.size() > longestName)
+        return dataProblem("the " + kind + "'s name \"" + shortened(name) + "\" is too long", {},
+                           "at most " + std::to_string(longestName) + " bytes");
+    if (std::any_of(name.begin(), name.end(), isControl))
+        return dataProblem("the " + kind + "'s name holds a line break or a control character", {},
+                           "take it out");
+    return {};
+}
+
+} // namespace
+
+Done checkNameIsFree(const Database& database, std::string_view table, std::string_view what,
+                     const std::string& name)
+{
+    HOLDBAND_TRY(checkShape(what, name));
+    auto names = query(database, "SELECT name FROM " + std::string(table),
+                       [](const Statement& row) { return row.text(0); });
+    HOLDBAND_TRY(names);
+    for (const std::string& taken : *names) {
+        if (taken == name)
+            return dataProblem("there is a " + std::string(what) + " \"" + name + "\" already");
+        if (folded(taken) == folded(name))
+            return dataProblem("\"" + name + "\" and the " + std::string(what) + " \"" + taken +
+                                   "\" differ only in case or spaces",
+                               {}, "choose a name that can be told apart");
+    }
+    return {};
+}
+
+} // namespace holdband::store

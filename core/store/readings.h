@@ -1,0 +1,82 @@
+// Bulk readings: written one sensor at a time in order of time, read back as series.
+#pragma once
+
+#include "core/analysis/series.h"
+#include "core/logbook/readings.h"
+#include "core/store/logbook_file.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace holdband::store {
+
+/// What a file holds for one sensor: strictly increasing in time, raw values in one unit.
+struct SensorRows {
+    std::string sensor;
+    std::string header;
+    ReadingUnit unit = ReadingUnit::celsius;
+    const std::vector<Instant>* at = nullptr;
+    const std::vector<double>* raw = nullptr;
+    const std::vector<std::uint32_t>* line = nullptr;
+};
+
+struct ImportedFile {
+    std::string file; ///< its name, without folders
+    std::string sha256;
+    std::int64_t rowsRead = 0;
+};
+
+/// A reading that stands with another value than the file's.
+struct StoredConflict {
+    std::size_t row; ///< index into the SensorRows
+    double stored;   ///< in the file's unit
+};
+
+struct AddedRows {
+    std::int64_t added = 0;
+    std::int64_t alreadyThere = 0;
+    std::vector<StoredConflict> conflicts;
+};
+
+/// Notes the import itself. Its readings follow by addReadings.
+Result<ImportId> addImport(const Change& change, const ImportedFile& file);
+
+/// Adds the rows that are not there yet. One with the same instant and value is already there, one
+/// with another value is a conflict: the stored one stays.
+/// Problem (data): unknown sensor.
+Result<AddedRows> addReadings(const Change& change, ImportId import, const SensorRows& rows);
+
+/// Removes the import's own record again where it added nothing.
+Done dropEmptyImport(const Change& change, ImportId import);
+
+/// The sensor's readings inside the span (ends included) and one neighbour on each side, in the
+/// base unit of what it reads: °C, W or specific gravity. Without offsets and exclusions.
+Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
+                                    Span span);
+
+/// The time of the sensor's last reading.
+Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor);
+
+/// Raw readings of one import and sensor, as they stood in the file, for the export.
+struct RawRows {
+    std::string file;
+    std::string sha256;
+    std::string sensor;
+    std::string header;
+    ReadingUnit unit = ReadingUnit::celsius;
+    std::vector<Instant> at;
+    std::vector<double> raw;
+    std::vector<std::uint32_t> line;
+};
+Result<std::vector<RawRows>> readRawRows(const LogbookFile& logbook);
+
+/// A stretch that is taken out of a sensor's series, and why.
+struct Exclusion {
+    std::string sensor;
+    Span span;
+    std::string why;
+};
+Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook);
+Done addExclusion(const Change& change, const Exclusion& exclusion);
+
+} // namespace holdband::store

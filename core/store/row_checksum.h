@@ -1,0 +1,25 @@
+// The checksum over the readings of one import and sensor: a sum of hashes, so that rows may be
+// added and verified in any order. Not for use outside core/store.
+#pragma once
+
+#include <bit>
+#include <cstdint>
+
+namespace holdband::store {
+
+/// The finalizer of SplitMix64 (Steele, Lea and Flood, 2014): every input bit moves about half of
+/// the output bits.
+constexpr std::uint64_t mixed(std::uint64_t x)
+{
+    x += 0x9e3779b97f4a7c15u;
+    x = (x ^ (x >> 30)) * 0xbf58476d1ce4e5b9u;
+    x = (x ^ (x >> 27)) * 0x94d049bb133111ebu;
+    return x ^ (x >> 31);
+}
+
+constexpr std::uint64_t rowHash(std::int64_t instant, double value)
+{
+    return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(value));
+}
+
+} // namespace holdband::store

@@ -1,0 +1,68 @@
+// Small helpers to read rows and look names up. Not for use outside core/store.
+#pragma once
+
+#include "core/store/logbook_file.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::store {
+
+/// Runs the statement to its end and makes a value of each row.
+template <typename Make>
+auto collect(Statement& statement, Make make) -> Result<std::vector<decltype(make(statement))>>
+{
+    std::vector<decltype(make(statement))> rows;
+    for (;;) {
+        auto row = statement.step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            return rows;
+        rows.push_back(make(statement));
+    }
+}
+
+/// prepare, bindAll and collect in one.
+template <typename Make, typename... Values>
+auto query(const Database& database, std::string_view sql, Make make, const Values&... values)
+    -> Result<std::vector<decltype(make(std::declval<Statement&>()))>>
+{
+    auto statement = database.prepare(sql);
+    HOLDBAND_TRY(statement);
+    statement->bindAll(values...);
+    return collect(*statement, make);
+}
+
+/// prepare, bindAll and run in one.
+template <typename... Values>
+Done execute(const Database& database, std::string_view sql, const Values&... values)
+{
+    auto statement = database.prepare(sql);
+    HOLDBAND_TRY(statement);
+    statement->bindAll(values...);
+    return statement->run();
+}
+
+/// The id of a row by its name. `what` for the message: "setup".
+Result<std::int64_t> idOf(const Database& database, std::string_view table, std::string_view what,
+                          const std::string& name);
+
+inline std::optional<std::int64_t> msOf(const std::optional<Instant>& at)
+{
+    return at ? std::optional(toMs(*at)) : std::nullopt;
+}
+
+inline std::optional<Instant> instantOf(const std::optional<std::int64_t>& ms)
+{
+    return ms ? std::optional(instantFromMs(*ms)) : std::nullopt;
+}
+
+/// An optional number as the quantity it stands for.
+template <typename Make>
+auto quantityOf(const std::optional<double>& number, Make make)
+    -> std::optional<decltype(make(0.0))>
+{
+    return number ? std::optional(make(*number)) : std::nullopt;
+}
+
+} // namespace holdband::store

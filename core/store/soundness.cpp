@@ -1,0 +1,108 @@
+#include "core/store/soundness.h"
+
+#include "core/store/row_checksum.h"
+#include "core/store/rows.h"
+#include "core/store/seal.h"
+
+#include <map>
+
+namespace holdband::store {
+
+namespace {
+
+struct Sum {
+    std::int64_t readings = 0;
+    std::uint64_t checksum = 0;
+
+    bool operator==(const Sum&) const = default;
+};
+
+using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
+
+Result<std::map<Key, Sum>> sumsOfReadings(const Database& database)
+{
+    auto statement = database.prepare("SELECT import, sensor, instant, value FROM readings");
+    HOLDBAND_TRY(statement);
+    std::map<Key, Sum> sums;
+    Sum* current = nullptr;
+    Key key{-1, -1};
+    for (;;) {
+        auto row = statement->step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            return sums;
+        const Key now{statement->integer(0), statement->integer(1)};
+        if (!current || now != key) {
+            key = now;
+            current = &sums[key];
+        }
+        ++current->readings;
+        current->checksum += rowHash(statement->integer(2), statement->real(3));
+    }
+}
+
+Done checkImports(const Database& database, std::vector<std::string>& damage)
+{
+    auto sums = sumsOfReadings(database);
+    HOLDBAND_TRY(sums);
+    auto columns =
+        query(database,
+              "SELECT c.import, c.sensor, i.file, s.name, c.readings, c.checksum "
+              "FROM import_columns c JOIN imports i ON i.id = c.import "
+              "JOIN sensors s ON s.id = c.sensor",
+              [&](const Statement& row) {
+                  const Key key{row.integer(0), row.integer(1)};
+                  const Sum kept{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
+                  const auto found = sums->find(key);
+                  const bool whole = found != sums->end() && found->second == kept;
+                  if (found != sums->end())
+                      sums->erase(found);
+                  return whole ? std::string()
+                               : "the readings of \"" + row.text(3) + "\" imported from " +
+                                     row.text(2) + " no longer fit their checksum";
+              });
+    HOLDBAND_TRY(columns);
+    for (std::string& sentence : *columns) {
+        if (!sentence.empty())
+            damage.push_back(std::move(sentence));
+    }
+    if (!sums->empty())
+        damage.push_back("there are readings that belong to no import");
+    return {};
+}
+
+Done checkSqlite(const Database& database, std::vector<std::string>& damage)
+{
+    auto lines = query(database, "PRAGMA integrity_check(20)",
+                       [](const Statement& row) { return row.text(0); });
+    HOLDBAND_TRY(lines);
+    for (std::string& line : *lines) {
+        if (line != "ok")
+            damage.push_back("SQLite reports: " + std::move(line));
+    }
+    auto orphans = query(database, "PRAGMA foreign_key_check", [](const Statement& row) {
+        return "a row of " + row.text(0) + " refers to one of " + row.text(2) +
+               " that is not there";
+    });
+    HOLDBAND_TRY(orphans);
+    damage.insert(damage.end(), orphans->begin(), orphans->end());
+    return {};
+}
+
+} // namespace
+
+Result<std::vector<std::string>> findDamage(const LogbookFile& logbook)
+{
+    const Database& database = logbook.database();
+    std::vector<std::string> damage;
+    HOLDBAND_TRY(checkSqlite(database, damage));
+    auto seal = sealHolds(database);
+    HOLDBAND_TRY(seal);
+    if (!*seal)
+        damage.emplace_back("equipment, batches, meter readings or the journal no longer fit "
+                            "their seal: a bit changed, or another program wrote here");
+    HOLDBAND_TRY(checkImports(database, damage));
+    return damage;
+}
+
+} // namespace holdband::store

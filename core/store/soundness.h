@@ -1,0 +1,15 @@
+// Is the file sound: SQLite's own checks, the seal over the small tables, the checksum of each
+// import's readings.
+#pragma once
+
+#include "core/store/logbook_file.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::store {
+
+/// A sentence for each thing that is broken; empty where the file is sound.
+Result<std::vector<std::string>> findDamage(const LogbookFile& logbook);
+
+} // namespace holdband::store
