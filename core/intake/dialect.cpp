@@ -48,13 +48,16 @@ bool columnPasses(const Rows& rows, std::size_t header, std::size_t column, Cell
     return test(cell(rows[header + 1], column)) && passed * 2 >= end - header - 1;
 }
 
-/// The row below the header has a number, or a value said to be missing, outside the time.
+/// One of the rows below the header has a number, or a value said to be missing, outside the time.
 bool dataFollows(const Rows& rows, std::size_t header, const TimeColumns& time)
 {
-    const SampleRow& row = rows[header + 1];
-    for (std::size_t i = 0; i < row.fields.size(); ++i) {
-        if (!time.has(i) && (isNumber(cell(row, i)) || isMissing(cell(row, i))))
-            return true;
+    const std::size_t end = std::min(rows.size(), header + 1 + rowsLookedAt);
+    for (std::size_t row = header + 1; row < end; ++row) {
+        for (std::size_t i = 0; i < rows[row].fields.size(); ++i) {
+            const std::string_view text = cell(rows[row], i);
+            if (!time.has(i) && (isNumber(text) || isMissing(text)))
+                return true;
+        }
     }
     return false;
 }

@@ -15,11 +15,8 @@ struct NamedUnit {
     ReadingUnit unit;
 };
 
-// "º" (masculine ordinal) is often typed for the degree sign; it folds to "o".
 constexpr std::array unitNames{
     NamedUnit{"°f", ReadingUnit::fahrenheit},
-    NamedUnit{"° f", ReadingUnit::fahrenheit},
-    NamedUnit{"ºf", ReadingUnit::fahrenheit},
     NamedUnit{"℉", ReadingUnit::fahrenheit},
     NamedUnit{"f", ReadingUnit::fahrenheit},
     NamedUnit{"degf", ReadingUnit::fahrenheit},
@@ -28,8 +25,6 @@ constexpr std::array unitNames{
     NamedUnit{"fahrenheit", ReadingUnit::fahrenheit},
     NamedUnit{"degrees fahrenheit", ReadingUnit::fahrenheit},
     NamedUnit{"°c", ReadingUnit::celsius},
-    NamedUnit{"° c", ReadingUnit::celsius},
-    NamedUnit{"ºc", ReadingUnit::celsius},
     NamedUnit{"℃", ReadingUnit::celsius},
     NamedUnit{"c", ReadingUnit::celsius},
     NamedUnit{"degc", ReadingUnit::celsius},
@@ -51,10 +46,20 @@ constexpr std::array unitNames{
     NamedUnit{"sg", ReadingUnit::specificGravity},
     NamedUnit{"specific gravity", ReadingUnit::specificGravity},
     NamedUnit{"°p", ReadingUnit::degreePlato},
-    NamedUnit{"° p", ReadingUnit::degreePlato},
     NamedUnit{"plato", ReadingUnit::degreePlato},
     NamedUnit{"°plato", ReadingUnit::degreePlato},
 };
+
+/// With "°" also where the masculine ordinal "º" was typed for it, and no space behind it.
+std::string plainDegree(std::string text)
+{
+    constexpr std::string_view degree = "°", ordinal = "º";
+    if (text.starts_with(ordinal))
+        text.replace(0, ordinal.size(), degree);
+    if (text.starts_with(degree) && text.size() > degree.size() && text[degree.size()] == ' ')
+        text.erase(degree.size(), 1);
+    return text;
+}
 
 /// What stands in the last ( ) or [ ], if it ends the text.
 std::optional<std::pair<std::string_view, std::string_view>> bracketed(std::string_view text)
@@ -98,7 +103,7 @@ std::vector<std::string> named(const std::vector<std::string>& header)
 
 std::optional<ReadingUnit> unitNamed(std::string_view text)
 {
-    const std::string name = folded(text);
+    const std::string name = plainDegree(folded(text));
     const auto* found = std::find_if(unitNames.begin(), unitNames.end(),
                                      [&](const NamedUnit& unit) { return unit.text == name; });
     return found == unitNames.end() ? std::nullopt : std::optional{found->unit};

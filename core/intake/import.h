@@ -36,7 +36,8 @@ struct ImportedColumn {
 struct ImportReport {
     LogFile file; ///< its columns emptied of readings; rejects, warnings, reasons kept
     std::vector<ImportedColumn> columns;
-    std::vector<std::string> conflicts; ///< a sentence each, at most the first 20
+    std::vector<std::string> conflicts;    ///< a sentence each, at most the first 20
+    std::optional<store::ImportId> import; ///< absent where nothing was new
 
     std::int64_t added() const;
     std::int64_t alreadyThere() const;

@@ -194,6 +194,11 @@ Result<LogFile> readLog(const LogRequest& request, const ReadHook& hook)
         LogFile file;
         LogPass pass(request, hook, forced);
         const Done done = pass.run(file);
+        if (!done && forced) {
+            Problem problem = done.error();
+            problem.what = "read as Windows-1252, since not all of it is UTF-8: " + problem.what;
+            return inFile(problem, request.path);
+        }
         if (!done)
             return inFile(done.error(), request.path);
         if (pass.brokeItsMark())

@@ -1,0 +1,21 @@
+// Puts a log that was read into the logbook, inside a change that the caller commits.
+#pragma once
+
+#include "core/intake/import.h"
+#include "core/store/logbook_file.h"
+
+namespace holdband::intake {
+
+/// What the logbook's sensors and meters want of a file. Columns named in `mapped` must exist by
+/// name; all others are taken where a header is their name.
+/// Problem (data): an unknown sensor or meter, near ones listed; one named twice.
+Result<std::vector<WantedColumn>>
+wantedColumns(const store::LogbookFile& logbook,
+              const std::vector<std::pair<std::string, std::string>>& mapped);
+
+/// Keeps the file's columns. `logbook` is the one that the change belongs to.
+/// Problem (data): a register reading that can't be taken, with its line.
+Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
+                             LogFile file);
+
+} // namespace holdband::intake

@@ -1,0 +1,124 @@
+#include "core/intake/register_check.h"
+
+#include "core/text/numbers.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+
+namespace holdband::intake {
+
+namespace {
+
+/// A register counts as rolled over by itself only from its last tenth to its first.
+constexpr double lastTenth = 0.9;
+constexpr double firstTenth = 0.1;
+
+double kwhOf(const MeterReading& reading)
+{
+    return reading.registerReading.kilowattHours();
+}
+
+} // namespace
+
+RegisterCheck::RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone)
+    : m_meter(std::move(meter)), m_standing(std::move(standing)), m_zone(std::move(zone))
+{
+}
+
+std::string RegisterCheck::text(const MeterReading& reading) const
+{
+    return fixedText(kwhOf(reading), reading.decimals) + " kWh of " + localText(reading.at, m_zone);
+}
+
+DoubtfulReading RegisterCheck::doubtful(ReadingDoubt doubt, std::string what,
+                                        std::string remedy) const
+{
+    return {
+        doubt,
+        {ProblemKind::data, std::move(what), "meter \"" + m_meter.name + "\"", std::move(remedy)}};
+}
+
+bool RegisterCheck::plainlyRolledOver(const MeterReading& reading, const MeterReading& before) const
+{
+    if (!m_meter.rollsOverAt)
+        return false;
+    const double top = m_meter.rollsOverAt->kilowattHours();
+    return kwhOf(before) >= lastTenth * top && kwhOf(reading) <= firstTenth * top;
+}
+
+std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& reading) const
+{
+    const double kwh = kwhOf(reading);
+    if (!(kwh >= 0.0))
+        return doubtful(ReadingDoubt::negative, "a register can't read " + text(reading),
+                        "check the number");
+    if (m_meter.rollsOverAt && kwh >= m_meter.rollsOverAt->kilowattHours())
+        return doubtful(ReadingDoubt::tooManyDigits,
+                        text(reading) + " is at or above the register's top of " +
+                            shortestText(m_meter.rollsOverAt->kilowattHours()) + " kWh",
+                        "check the number");
+    if ((m_meter.from && reading.at < *m_meter.from) || (m_meter.to && reading.at > *m_meter.to))
+        return doubtful(ReadingDoubt::outOfService,
+                        "the meter was not in service at " + localText(reading.at, m_zone),
+                        "check the time, or read the meter that was");
+    if (reading.event == MeterEvent::rollover && !m_meter.rollsOverAt)
+        return doubtful(ReadingDoubt::rolloverWithoutTop,
+                        "the register's top is not on record, so a rollover can't be counted",
+                        "give the meter rolls_over_at_kwh");
+    return std::nullopt;
+}
+
+std::optional<DoubtfulReading> RegisterCheck::doubtBefore(const MeterReading& reading,
+                                                          const MeterReading& before) const
+{
+    if (reading.event || kwhOf(reading) >= kwhOf(before) || plainlyRolledOver(reading, before))
+        return std::nullopt;
+    return doubtful(ReadingDoubt::belowBefore, text(reading) + " is below " + text(before),
+                    "is it mistyped? Else say the event: rollover (it passed its top) or reset (it "
+                    "restarted at 0); another meter is entered as one of its own");
+}
+
+ReadingCheck RegisterCheck::check(const MeterReading& reading) const
+{
+    ReadingCheck result;
+    if (auto doubt = ownDoubt(reading)) {
+        result.doubt = std::move(doubt);
+        return result;
+    }
+    const auto next = std::lower_bound(m_standing.begin(), m_standing.end(), reading.at,
+                                       [](const MeterReading& a, Instant at) { return a.at < at; });
+    if (next != m_standing.end() && next->at == reading.at) {
+        result.alreadyThere = kwhOf(*next) == kwhOf(reading);
+        if (!result.alreadyThere)
+            result.doubt = doubtful(ReadingDoubt::sameInstant,
+                                    text(*next) + " stands there already, not " +
+                                        fixedText(kwhOf(reading), reading.decimals),
+                                    "correct that reading instead");
+        return result;
+    }
+    if (next != m_standing.begin()) {
+        result.doubt = doubtBefore(reading, *std::prev(next));
+        result.takenAsRollover =
+            !result.doubt && !reading.event && kwhOf(reading) < kwhOf(*std::prev(next));
+    }
+    if (!result.doubt && next != m_standing.end() && !next->event &&
+        kwhOf(reading) > kwhOf(*next) && !plainlyRolledOver(*next, reading))
+        result.doubt =
+            doubtful(ReadingDoubt::aboveAfter, text(reading) + " is above the later " + text(*next),
+                     "check the number and its time");
+    return result;
+}
+
+void RegisterCheck::accept(const MeterReading& reading)
+{
+    const auto next = std::upper_bound(m_standing.begin(), m_standing.end(), reading.at,
+                                       [](Instant at, const MeterReading& a) { return at < a.at; });
+    m_standing.insert(next, reading);
+}
+
+std::optional<MeterEvent> eventOf(const MeterReading& reading, const ReadingCheck& check)
+{
+    return check.takenAsRollover ? MeterEvent::rollover : reading.event;
+}
+
+} // namespace holdband::intake

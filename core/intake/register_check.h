@@ -1,0 +1,44 @@
+// One meter's register readings, and what a further one may be beside them.
+#pragma once
+
+#include "core/intake/rounds.h"
+#include "core/logbook/equipment.h"
+#include "core/text/zone.h"
+
+#include <vector>
+
+namespace holdband::intake {
+
+class RegisterCheck {
+public:
+    /// `standing` in order of time, corrections applied.
+    RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone);
+
+    /// Judges a reading by its value, the meter's service and its neighbours in time.
+    ReadingCheck check(const MeterReading& reading) const;
+
+    /// Takes a reading that was checked, so that later ones are judged beside it too.
+    void accept(const MeterReading& reading);
+
+    const std::vector<MeterReading>& standing() const { return m_standing; }
+
+private:
+    std::optional<DoubtfulReading> ownDoubt(const MeterReading& reading) const;
+    std::optional<DoubtfulReading> doubtBefore(const MeterReading& reading,
+                                               const MeterReading& before) const;
+    DoubtfulReading doubtful(ReadingDoubt doubt, std::string what, std::string remedy) const;
+    bool plainlyRolledOver(const MeterReading& reading, const MeterReading& before) const;
+    std::string text(const MeterReading& reading) const;
+
+    Meter m_meter;
+    std::vector<MeterReading> m_standing;
+    Zone m_zone;
+};
+
+/// The event to keep with a reading: its own, or the rollover that the check found.
+std::optional<MeterEvent> eventOf(const MeterReading& reading, const ReadingCheck& check);
+
+/// The meter with its readings as they stand. Problem (data): unknown meter; near ones are listed.
+Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter);
+
+} // namespace holdband::intake

@@ -1,0 +1,124 @@
+// Headers, units, and what a text is when it stands for a number.
+#include "core/intake/header.h"
+#include "core/intake/units.h"
+#include "core/intake/values.h"
+
+#include <gtest/gtest.h>
+
+using namespace holdband;
+
+namespace {
+
+using Unit = std::optional<ReadingUnit>;
+
+ReadingUnit chosen(const std::string& name, const std::vector<std::string>& header,
+                   std::size_t column, SeriesKind kind = SeriesKind::temperature)
+{
+    LogRequest request;
+    request.fallbackUnit = TemperatureUnit::fahrenheit;
+    const auto unit = chooseUnit({name, kind, {}, {}}, request, header, column);
+    EXPECT_TRUE(unit.has_value());
+    return unit->unit;
+}
+
+} // namespace
+
+TEST(Header, unitsByTheirNames)
+{
+    for (const char* text : {"°F", "F", "degF", "deg F", "Fahrenheit", "º F", "℉", "°f", "DEG_F"})
+        EXPECT_EQ(unitNamed(text), Unit(ReadingUnit::fahrenheit)) << text;
+    for (const char* text : {"°C", "C", "degC", "Celsius", "℃"})
+        EXPECT_EQ(unitNamed(text), Unit(ReadingUnit::celsius)) << text;
+    EXPECT_EQ(unitNamed("kWh"), Unit(ReadingUnit::kilowattHour));
+    EXPECT_EQ(unitNamed("Wh"), Unit(ReadingUnit::wattHour));
+    EXPECT_EQ(unitNamed("W"), Unit(ReadingUnit::watt));
+    EXPECT_EQ(unitNamed("kW"), Unit(ReadingUnit::kilowatt));
+    EXPECT_EQ(unitNamed("SG"), Unit(ReadingUnit::specificGravity));
+    EXPECT_EQ(unitNamed("°P"), Unit(ReadingUnit::degreePlato));
+    EXPECT_EQ(unitNamed("K"), std::nullopt);
+    EXPECT_EQ(unitNamed(""), std::nullopt);
+}
+
+TEST(Header, isTakenApart)
+{
+    EXPECT_EQ(headerParts("Beer (°F)").bare, "Beer");
+    EXPECT_EQ(headerParts("Beer [degC]").unit, Unit(ReadingUnit::celsius));
+    EXPECT_EQ(headerParts("Beer (left)").bare, "Beer (left)");
+    EXPECT_EQ(headerParts("Beer (left)").unit, std::nullopt);
+    EXPECT_EQ(headerParts("beer_temp_f").unit, Unit(ReadingUnit::fahrenheit));
+    EXPECT_EQ(headerParts("Beer, °C").unit, Unit(ReadingUnit::celsius));
+    EXPECT_EQ(headerParts("kWh").unit, Unit(ReadingUnit::kilowattHour));
+    EXPECT_EQ(headerParts("").unit, std::nullopt);
+    EXPECT_EQ(headerParts(")").bare, ")");
+}
+
+TEST(Header, aLetterMayBeAName)
+{
+    EXPECT_EQ(chosen("Beer", {"Time", "Beer C"}, 1), ReadingUnit::celsius);
+    EXPECT_EQ(chosen("Vessel C", {"Time", "Vessel C"}, 1), ReadingUnit::fahrenheit);
+    EXPECT_EQ(chosen("Loop", {"Time", "Vessel A", "Vessel B", "Vessel C"}, 3),
+              ReadingUnit::fahrenheit);
+    EXPECT_EQ(chosen("Vessel C", {"Time", "Vessel C (C)"}, 1), ReadingUnit::celsius);
+}
+
+TEST(Header, whatNobodySaysFallsBack)
+{
+    EXPECT_EQ(chosen("Plug", {"Time", "Plug"}, 1, SeriesKind::power), ReadingUnit::watt);
+    EXPECT_EQ(chosen("Meter", {"Time", "Meter"}, 1, SeriesKind::meter), ReadingUnit::kilowattHour);
+    EXPECT_EQ(chosen("Beer", {"Time", "Beer"}, 1), ReadingUnit::fahrenheit);
+}
+
+TEST(Header, saysUtc)
+{
+    for (const char* text : {"Time (UTC)", "UTC", "time_utc", "Logged GMT", "Time [utc]"})
+        EXPECT_TRUE(saysUtc(text)) << text;
+    for (const char* text : {"Time", "Cutch", "Time (local)"})
+        EXPECT_FALSE(saysUtc(text)) << text;
+}
+
+TEST(Header, columnsAreFound)
+{
+    const std::vector<std::string> header{"Time", "Beer (°F)", "Room", "room"};
+    EXPECT_EQ(findColumn(header, "beer")->value(), 1u);
+    EXPECT_EQ(findColumn(header, "Room")->value(), 2u);
+    EXPECT_FALSE(findColumn(header, "ROOM").has_value());
+    EXPECT_EQ(*findColumn(header, "Coolant"), std::nullopt);
+    EXPECT_EQ(namedTimeColumns({"A+B", "A", "B"}, "A+B"), (TimeColumns{0, std::nullopt}));
+    EXPECT_EQ(namedTimeColumns({"A", "B"}, " a + b "), (TimeColumns{0, 1}));
+}
+
+TEST(Values, missingWords)
+{
+    for (const char* text : {"", "-", "--", "NA", "na", "N/A", "NaN", "nan", "null", "NULL"})
+        EXPECT_TRUE(isMissing(text)) << text;
+    for (const char* text : {"0", "none", "---", "inf", "nanny"})
+        EXPECT_FALSE(isMissing(text)) << text;
+}
+
+TEST(Values, limitsAreInside)
+{
+    // DS18B20: −55 … +125 °C (datasheet).
+    EXPECT_EQ(impossible(ReadingUnit::celsius, -55.0), nullptr);
+    EXPECT_EQ(impossible(ReadingUnit::celsius, 125.0), nullptr);
+    EXPECT_NE(impossible(ReadingUnit::celsius, 125.1), nullptr);
+    EXPECT_EQ(impossible(ReadingUnit::fahrenheit, 257.0), nullptr);
+    EXPECT_NE(impossible(ReadingUnit::fahrenheit, -67.1), nullptr);
+    EXPECT_NE(impossible(ReadingUnit::watt, -1.0), nullptr);
+    EXPECT_EQ(impossible(ReadingUnit::kilowattHour, 0.0), nullptr);
+    EXPECT_NE(impossible(ReadingUnit::specificGravity, 1050.0), nullptr);
+}
+
+TEST(Values, theDecimalSignOfAWholeLog)
+{
+    NumberCells comma;
+    EXPECT_EQ(comma.take("1,234", SeriesKind::meter, 2)->value, 1.234);
+    EXPECT_FALSE(comma.decimalSign().has_value());
+    EXPECT_EQ(comma.take("12,5", SeriesKind::meter, 3)->value, 12.5);
+    EXPECT_EQ(comma.decimalSign(), ',');
+    EXPECT_EQ(comma.take("1.5", SeriesKind::meter, 4)->value, 1.5);
+    EXPECT_FALSE(comma.decimalSign().has_value());
+    NumberCells zero;
+    EXPECT_EQ(zero.take("0,125", SeriesKind::meter, 2)->value, 0.125);
+    EXPECT_EQ(zero.decimalSign(), ',');
+    EXPECT_EQ(NumberCells{}.decimalSign(), '.');
+}
