@@ -46,7 +46,8 @@ public:
             closeAtHole(Cut::gap);
         m_covered += t1 - t0;
         m_lastEnd = t1;
-        if (insideBand(a, m_tolerance) && insideBand(b, m_tolerance))
+        m_endsInside = insideBand(b, m_tolerance);
+        if (insideBand(a, m_tolerance) && m_endsInside)
             return;
         if (a > b) {
             beyond(Side::above, t0, a, t1, b);
@@ -97,9 +98,10 @@ private:
                start - m_excursions.back().endMs < shortestReturnMs;
     }
 
+    /// A beer that sits on the edge at the last covered instant has come back.
     void closeAtHole(Cut cut)
     {
-        if (m_open && m_excursions.back().endMs >= m_lastEnd)
+        if (m_open && !m_endsInside && m_excursions.back().endMs >= m_lastEnd)
             m_excursions.back().cut = cut;
         m_open = false;
     }
@@ -109,6 +111,7 @@ private:
     double m_above = 0.0;
     double m_below = 0.0;
     double m_lastEnd = 0.0;
+    bool m_endsInside = true;
     bool m_open = false; ///< the last excursion may still go on
     std::vector<Excursion> m_excursions;
 };
@@ -146,8 +149,7 @@ std::optional<Arrival> findArrival(const StageTrack& track, const PlacedStage& s
         return std::nullopt;
     if (stage.jumps)
         return firstInside(track, tolerance);
-    const bool fromStart = track.deviation.ms.front() <= 0.0;
-    return Arrival{0.0, track.deviation.value.front(), fromStart && track.coveredBefore};
+    return Arrival{0.0, track.deviation.value.front(), track.coveredBefore};
 }
 
 /// The stage jumps, and the beer is outside at the first covered instant.

@@ -74,6 +74,17 @@ inline analysis::RunInput runInput(const Batch& batch, analysis::Series beer, do
     return input;
 }
 
+/// The batch judged alone, as planned and for the sensor's doubt.
+inline analysis::JudgedBatch judged(const Batch& batch, analysis::Series beer, double gapMinutes,
+                                    std::optional<double> accuracy = {})
+{
+    const analysis::RunInput input = runInput(batch, std::move(beer), gapMinutes, accuracy);
+    return analysis::judgeBatch(analysis::placeStages(batch, input.span.end), input.judging,
+                                input.settings);
+}
+
+inline constexpr double hourMs = 3.6e6;
+
 inline MeterReading meterReading(double hours, double kwh, int decimals = 2,
                                  std::optional<MeterEvent> event = {})
 {

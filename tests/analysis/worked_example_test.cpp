@@ -8,8 +8,6 @@ namespace {
 
 using namespace analysis;
 
-constexpr double hourMs = 3.6e6;
-
 RunFigures workedRun()
 {
     RunInput input = runInput(batchOf({hold("Hold", 20.0)}, 10.0), workedSeries(), 90.0);
