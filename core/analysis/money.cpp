@@ -22,7 +22,7 @@ std::optional<Cost> costOver(const SetupEnergy& setup, const std::vector<Weighte
         metered = true;
         cost.amount += energy.kwh * price.pricePerKwh;
         const auto [low, high] =
-            std::minmax(energy.low * price.pricePerKwh, energy.high * price.pricePerKwh);
+            std::minmax({energy.low * price.pricePerKwh, energy.high * price.pricePerKwh});
         cost.low += price.pricePerKwh == 0.0 ? 0.0 : low;
         cost.high += price.pricePerKwh == 0.0 ? 0.0 : high;
     }
