@@ -69,8 +69,8 @@ double extractFermentedKg(Volume volume, Gravity original, Gravity final)
 {
     const double wortKg =
         volume.litres() * original.specific() * waterDensity(Temperature::celsius(20.0));
-    const double oe = platoOf(original);
-    return wortKg * (oe - realExtract(oe, platoOf(final))) / 100.0;
+    const double alcohol = alcoholByWeight(original, final);
+    return wortKg * 2.0665 * alcohol / (100.0 + 1.0665 * alcohol);
 }
 
 double waterDensity(Temperature temperature)

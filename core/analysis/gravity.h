@@ -31,7 +31,8 @@ double apparentAttenuation(Gravity original, Gravity final);
 /// (OE − RE) / OE, % by weight of extract, with RE = 0.1808 OE + 0.8192 AE.
 double realAttenuation(Gravity original, Gravity final);
 
-/// Extract that has fermented, kg, in a volume measured at pitching.
+/// Extract that has fermented, kg, in a volume measured at pitching. By Balling's balance: 100 kg
+/// of beer with A kg of alcohol come from 100 + 1.0665 A kg of wort and took 2.0665 A of extract.
 double extractFermentedKg(Volume volume, Gravity original, Gravity final);
 
 /// Density of water at 0.1 MPa, kg/L, 0 … 40 °C (Kell's formula of 1975, from memory; held against
