@@ -15,6 +15,14 @@ double powerTimes(Power power, Instant from, Instant to)
     return power.over(Hours{to - from}).kilowattHours();
 }
 
+/// Where a meter ran flat out, the straight line may run faster than the rated power by up to the
+/// resolution; the bounds then reach as far as the estimate, so that they always hold it.
+void holdEstimate(EnergyFigure& figure)
+{
+    figure.low = std::min(figure.low, figure.kwh);
+    figure.high = std::max(figure.high, figure.kwh);
+}
+
 /// Registers are sums of decimals in binary: a difference below this (kWh) is none.
 constexpr double sameEnergy = 1e-9;
 
@@ -46,7 +54,7 @@ void MeterCurve::place(const MeterRegister& meter, std::size_t i)
         used = now - meter.readings[i - 1].registerReading.kilowattHours();
         if (reading.event == MeterEvent::rollover && meter.rollsOverAt)
             used += meter.rollsOverAt->kilowattHours();
-        else if (reading.event == MeterEvent::reset)
+        if (reading.event == MeterEvent::reset)
             pair = Pair::reset;
         else if (used < 0.0)
             pair = Pair::unexplained;
@@ -115,6 +123,7 @@ EnergyFigure MeterCurve::overChain(Span span) const
     figure.kwh = estimateAt(span.end) - estimateAt(span.start);
     figure.low = std::max(0.0, lowAt(span.end) - highAt(span.start));
     figure.high = highAt(span.end) - lowAt(span.start);
+    holdEstimate(figure);
     figure.metered = {span};
     return figure;
 }
@@ -127,6 +136,7 @@ EnergyFigure MeterCurve::overReset(std::size_t pair, Span span) const
     figure.kwh = m_reset[pair] * (span.hours() / whole);
     figure.low = isWhole ? std::max(0.0, m_reset[pair] - m_resolution / 2.0) : 0.0;
     figure.high = powerHolds(pair) ? powerTimes(*m_power, span.start, span.end) : unbounded;
+    holdEstimate(figure);
     figure.metered = {span};
     return figure;
 }

@@ -86,28 +86,32 @@ std::vector<Span> SetupEnergy::constantService(Span span) const
     return parts;
 }
 
+std::vector<std::vector<Span>> SetupEnergy::meteredBySource(Span span) const
+{
+    std::vector<std::vector<Span>> bySource(m_sources.size());
+    for (const Span& part : constantService(span)) {
+        std::vector<Span> known{part};
+        for (const EnergySource& source : m_sources) {
+            if (serves(source, part))
+                known = intersect(known, curveOver(source, part, {}).metered);
+        }
+        for (std::size_t i = 0; i < m_sources.size(); ++i) {
+            if (serves(m_sources[i], part))
+                bySource[i].insert(bySource[i].end(), known.begin(), known.end());
+        }
+    }
+    return bySource;
+}
+
 EnergyFigure SetupEnergy::over(Span span, const Widening& widening) const
 {
     EnergyFigure sum;
     if (span.empty())
         return sum;
-    for (const Span& part : constantService(span)) {
-        std::vector<const EnergySource*> serving;
-        std::vector<Span> metered{part};
-        for (const EnergySource& source : m_sources) {
-            if (!serves(source, part))
-                continue;
-            serving.push_back(&source);
-            metered = intersect(metered, curveOver(source, part, {}).metered);
-        }
-        if (serving.empty())
-            continue;
-        for (const Span& known : metered) {
-            EnergyFigure together;
-            for (const EnergySource* source : serving)
-                together.append(curveOver(*source, known, widening));
-            sum.append(together);
-        }
+    const std::vector<std::vector<Span>> bySource = meteredBySource(span);
+    for (std::size_t i = 0; i < m_sources.size(); ++i) {
+        for (const Span& known : unite(bySource[i]))
+            sum.append(curveOver(m_sources[i], known, widening));
     }
     return sum;
 }

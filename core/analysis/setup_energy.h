@@ -57,6 +57,9 @@ public:
 
 private:
     std::vector<Span> constantService(Span span) const;
+    /// For each source, the spans in which it serves and all that serve are metered. A source's
+    /// bounds are taken over them whole, also where another comes into service meanwhile.
+    std::vector<std::vector<Span>> meteredBySource(Span span) const;
 
     std::vector<EnergySource> m_sources;
 };
