@@ -3,6 +3,7 @@
 #include "core/text/trimmed.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace holdband {
 
@@ -30,6 +31,13 @@ std::string linePlace(std::int64_t line)
     return "line " + std::to_string(line);
 }
 
+Problem tooMany(std::int64_t line)
+{
+    return {ProblemKind::data,
+            "the row has more than " + std::to_string(CsvTokens::maxFields) + " fields",
+            linePlace(line), "this is no log of a few sensors"};
+}
+
 } // namespace
 
 bool CsvRow::isBlank() const
@@ -38,7 +46,7 @@ bool CsvRow::isBlank() const
                        [](std::string_view field) { return trimmed(field).empty(); });
 }
 
-CsvTokens::CsvTokens(char delimiter, Sink sink) : m_sink(std::move(sink))
+CsvTokens::CsvTokens(char delimiter, Sink sink) : m_delimiter(delimiter), m_sink(std::move(sink))
 {
     // csv_init fails for a null pointer only.
     csv_init(&m_parser, CSV_STRICT | CSV_STRICT_FINI | CSV_REPALL_NL);
@@ -53,8 +61,88 @@ CsvTokens::~CsvTokens()
 
 Done CsvTokens::feed(std::string_view text)
 {
+    if (m_sawQuotes)
+        return feedQuoted(text);
+    if (text.find('"') == text.npos)
+        return feedPlain(text);
+    m_sawQuotes = true;
+    const std::string begun = std::exchange(m_tail, {});
+    return feedQuoted(begun).and_then([&] { return feedQuoted(text); });
+}
+
+Done CsvTokens::feedPlain(std::string_view text)
+{
+    if (!m_tail.empty()) {
+        const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
+        if (!keepPlainTail(text.substr(0, end)))
+            return failure(*m_problem);
+        text.remove_prefix(end);
+        if (text.empty())
+            return {};
+        deliverPlain(std::exchange(m_tail, {}), true);
+    }
+    const std::string_view tail = plainRows(text);
+    if (!m_stopped && !m_problem)
+        keepPlainTail(tail);
+    return m_problem ? Done(failure(*m_problem)) : Done();
+}
+
+/// Delivers the rows that end in this text; returns what follows the last of them.
+std::string_view CsvTokens::plainRows(std::string_view text)
+{
+    std::size_t from = 0;
+    for (std::size_t i = 0; i < text.size() && !m_stopped && !m_problem; ++i) {
+        const char c = text[i];
+        if (c != '\n' && c != '\r')
+            continue;
+        if (i > from)
+            deliverPlain(text.substr(from, i - from), true);
+        takeRowEnd(c);
+        from = i + 1;
+    }
+    return text.substr(from);
+}
+
+/// False, with the problem set, where the row grows too long.
+bool CsvTokens::keepPlainTail(std::string_view tail)
+{
+    m_tail += tail;
+    const std::size_t last = m_tail.find_last_of(m_delimiter);
+    const std::size_t field = m_tail.size() - (last == m_tail.npos ? 0 : last + 1);
+    if (m_tail.size() > maxRow || field > maxField)
+        m_problem = tooLong().value();
+    else if (std::count(m_tail.begin(), m_tail.end(), m_delimiter) >=
+             static_cast<std::ptrdiff_t>(maxFields))
+        m_problem = tooMany(m_line);
+    return !m_problem;
+}
+
+void CsvTokens::deliverPlain(std::string_view row, bool ended)
+{
+    m_afterCr = false;
+    m_fields.clear();
+    std::size_t from = 0;
+    std::size_t longest = 0;
+    for (std::size_t i = 0; i <= row.size(); ++i) {
+        if (i < row.size() && row[i] != m_delimiter)
+            continue;
+        longest = std::max(longest, i - from);
+        m_fields.push_back(row.substr(from, i - from));
+        from = i + 1;
+        if (m_fields.size() > maxFields) {
+            m_problem = tooMany(m_line);
+            return;
+        }
+    }
+    if (longest > maxField || row.size() > maxRow)
+        m_problem = tooLong().value();
+    else
+        m_stopped = !m_sink({m_line, m_fields, ended});
+}
+
+Done CsvTokens::feedQuoted(std::string_view text)
+{
     constexpr std::size_t step = std::size_t{64} << 10;
-    m_sawQuotes = m_sawQuotes || text.find('"') != text.npos;
     while (!text.empty() && !m_stopped) {
         const std::string_view part = text.substr(0, step);
         const std::size_t done =
@@ -81,6 +169,8 @@ Done CsvTokens::finish()
 {
     if (m_stopped)
         return {};
+    if (!m_tail.empty())
+        deliverPlain(std::exchange(m_tail, {}), false);
     if (csv_fini(&m_parser, onField, onRowEnd, this) != 0)
         return dataProblem("the quote that opens here is never closed", linePlace(m_line),
                            "close or remove it");
@@ -106,9 +196,7 @@ void CsvTokens::takeField(std::string_view text)
         return;
     }
     if (m_ends.size() >= maxFields) {
-        m_problem = Problem{ProblemKind::data,
-                            "the row has more than " + std::to_string(maxFields) + " fields",
-                            linePlace(m_rowLine), "this is no log of a few sensors"};
+        m_problem = tooMany(m_rowLine);
         return;
     }
     if (m_ends.empty())

@@ -1,6 +1,7 @@
 // Rows and fields of CSV text (RFC 4180: spaces count, quotes around a field, "" inside it), fed in
-// pieces. libcsv finds the fields; the physical line numbers are counted here, line breaks inside
-// quotes included. LF, CR LF and CR end a row; empty lines are no rows.
+// pieces. LF, CR LF and CR end a row; empty lines are no rows. As long as no quote has come, rows
+// are cut here, in place; from the first quote on libcsv finds the fields. Both are held to the
+// same rows by a test. Physical line numbers are counted here, line breaks in quotes included.
 #pragma once
 
 #include "core/problem.h"
@@ -48,6 +49,11 @@ public:
 private:
     static void onField(void* text, std::size_t size, void* self);
     static void onRowEnd(int end, void* self);
+    Done feedPlain(std::string_view text);
+    std::string_view plainRows(std::string_view text);
+    Done feedQuoted(std::string_view text);
+    bool keepPlainTail(std::string_view tail);
+    void deliverPlain(std::string_view row, bool ended);
     void takeField(std::string_view text);
     void takeRowEnd(int end);
     void countBreaks(std::string_view text);
@@ -55,6 +61,8 @@ private:
     tl::unexpected<Problem> tooLong() const;
 
     csv_parser m_parser{};
+    char m_delimiter;
+    std::string m_tail; ///< without quotes so far: the row that is not finished
     Sink m_sink;
     std::string m_text;              ///< the row's fields, one after the other
     std::vector<std::size_t> m_ends; ///< where each ends in m_text

@@ -145,6 +145,29 @@ TEST(CsvTokens, stopsWhenTold)
     EXPECT_EQ(rows, 2);
 }
 
+RC_GTEST_PROP(CsvProperty, rowsAreTheSameWithAndWithoutTheLibrary, ())
+{
+    const auto text =
+        *rc::gen::container<std::string>(rc::gen::elementOf(std::string("ab,,\n\n\r\r \t;")));
+    const auto piece = *rc::gen::inRange<std::size_t>(1, 9);
+    const Tokens plain = split(text, ',', piece);
+    // A quoted row before it brings the library in.
+    Tokens library = split("\"q\"\n" + text, ',', 4 + piece);
+    RC_ASSERT(library.problem.empty() && plain.problem.empty());
+    library.rows.erase(library.rows.begin());
+    for (Token& row : library.rows)
+        --row.line;
+    RC_ASSERT(plain.rows == library.rows);
+    RC_ASSERT(plain.rows.empty() || plain.lastEnded == library.lastEnded);
+}
+
+TEST(CsvTokens, theFirstQuoteMayComeLate)
+{
+    const Tokens tokens = split("a,b\r\nc,\"d\r\ne\"\r\nf,g", ',', 7);
+    EXPECT_EQ(tokens.rows,
+              (std::vector<Token>{{1, {"a", "b"}}, {2, {"c", "d\r\ne"}}, {4, {"f", "g"}}}));
+}
+
 RC_GTEST_PROP(CsvProperty, whatIsQuotedReadsBackFromAnyPieces, ())
 {
     const auto field =
