@@ -1,0 +1,85 @@
+#include "ui/charts/deviation_panel.h"
+
+#include "ui/charts/drawing.h"
+
+namespace holdband::ui {
+
+namespace {
+
+double widestTolerance(const RunChart& chart)
+{
+    double widest = 0.0;
+    for (const BandPiece& band : chart.bands)
+        widest = std::max(widest, band.tolerance);
+    return widest > 0.0 ? widest : 1.0;
+}
+
+} // namespace
+
+ValueRange deviationRange(const RunChart& chart)
+{
+    const double widest = widestTolerance(chart);
+    ValueRange range{-1.7 * widest, 1.7 * widest};
+    for (const ExcursionMark& mark : chart.excursions) {
+        range.low = std::min(range.low, mark.peakDeviation * 1.12);
+        range.high = std::max(range.high, mark.peakDeviation * 1.12);
+    }
+    range.low = std::max(range.low, -8.0 * widest);
+    range.high = std::min(range.high, 8.0 * widest);
+    return range;
+}
+
+DeviationPanel::DeviationPanel(TimeView& time, QWidget* parent)
+    : ChartPanel(time, QStringLiteral("Deviation from target"), parent)
+{
+    setMinimumHeight(92);
+}
+
+void DeviationPanel::setChart(const RunChart* chart)
+{
+    m_chart = chart;
+    m_range = chart ? deviationRange(*chart) : ValueRange{-1.0, 1.0};
+    m_widest = chart ? widestTolerance(*chart) : 0.5;
+    if (chart)
+        setZone(chart->zone);
+    dataChanged();
+}
+
+std::vector<double> DeviationPanel::ticksOf(ValueRange range, int most) const
+{
+    if (most < 6)
+        return {-m_widest, 0.0, m_widest};
+    return ChartPanel::ticksOf(range, most);
+}
+
+void DeviationPanel::paintBehind(QPainter& painter, const PlotMap& map)
+{
+    if (!m_chart)
+        return;
+    drawStretches(painter, map, *m_chart, colours());
+    for (const BandPiece& band : m_chart->bands) {
+        QRectF box = columnOf(map, *m_chart, band.time);
+        box.setTop(map.y(band.tolerance));
+        box.setBottom(map.y(-band.tolerance));
+        painter.fillRect(box, colours().band);
+    }
+}
+
+void DeviationPanel::paintData(QPainter& painter, const PlotMap& map)
+{
+    if (!m_chart)
+        return;
+    for (const ExcursionMark& mark : m_chart->excursions) {
+        QRectF box = columnOf(map, *m_chart, mark.time);
+        box.setTop(map.y(std::max(mark.peakDeviation, mark.edgeDeviation)));
+        box.setBottom(map.y(std::min(mark.peakDeviation, mark.edgeDeviation)));
+        painter.fillRect(box, colours().excursionFill);
+    }
+    painter.setPen(QPen(colours().target, 1.0, Qt::DashLine));
+    painter.drawLine(QPointF(map.plot.left(), map.y(0.0)), QPointF(map.plot.right(), map.y(0.0)));
+    painter.setPen(QPen(colours().beer, 1.5));
+    for (const analysis::Track& track : m_chart->deviation)
+        drawTrack(painter, map, *m_chart, track);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,58 @@
+#include "ui/charts/drawing.h"
+
+#include "ui/charts/decimate.h"
+
+namespace holdband::ui {
+
+void drawTrack(QPainter& painter, const PlotMap& map, const RunChart& chart,
+               const analysis::Track& track)
+{
+    const int columns = static_cast<int>(map.plot.width() * painter.device()->devicePixelRatioF());
+    const auto lines =
+        decimate(track, chart.msOf(map.shown.start), chart.msOf(map.shown.end), columns);
+    for (const Polyline& line : lines) {
+        QPolygonF points;
+        points.reserve(static_cast<qsizetype>(line.size()));
+        for (const DrawnPoint& point : line)
+            points << QPointF(map.x(chart.instantOf(point.ms)), map.y(point.value));
+        painter.drawPolyline(points);
+    }
+}
+
+QRectF columnOf(const PlotMap& map, const RunChart& chart, const Stretch& stretch)
+{
+    const double left = map.x(chart.instantOf(stretch.fromMs));
+    const double right = map.x(chart.instantOf(stretch.toMs));
+    return {left, map.plot.top(), std::max(right - left, 1.0), map.plot.height()};
+}
+
+namespace {
+
+void drawHatch(QPainter& painter, const QRectF& column, const QColor& colour)
+{
+    constexpr double step = 7.0;
+    painter.save();
+    painter.setClipRect(column, Qt::IntersectClip);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colour, 1.0));
+    const QRectF seen = column & painter.clipBoundingRect();
+    // The lines lie on one lattice for the whole plot, so that neighbouring pieces meet.
+    const double first = std::floor((seen.left() + seen.top()) / step) * step;
+    for (double sum = first; sum <= seen.right() + seen.bottom(); sum += step)
+        painter.drawLine(QPointF(sum - seen.top(), seen.top()),
+                         QPointF(sum - seen.bottom(), seen.bottom()));
+    painter.restore();
+}
+
+} // namespace
+
+void drawStretches(QPainter& painter, const PlotMap& map, const RunChart& chart,
+                   const Colours& colours)
+{
+    for (const Stretch& stretch : chart.settling)
+        drawHatch(painter, columnOf(map, chart, stretch), colours.hatch);
+    for (const Stretch& gap : chart.gaps)
+        painter.fillRect(columnOf(map, chart, gap), colours.gap);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,22 @@
+// Strokes that several panels share.
+#pragma once
+
+#include "ui/charts/panel.h"
+#include "ui/charts/run_chart.h"
+
+#include <QPainter>
+
+namespace holdband::ui {
+
+/// A track as lines, a few points for each pixel column, broken where nothing is known.
+void drawTrack(QPainter& painter, const PlotMap& map, const RunChart& chart,
+               const analysis::Track& track);
+
+/// A stretch of time as an upright rectangle over the whole plot.
+QRectF columnOf(const PlotMap& map, const RunChart& chart, const Stretch& stretch);
+
+/// Gaps shaded, settling hatched.
+void drawStretches(QPainter& painter, const PlotMap& map, const RunChart& chart,
+                   const Colours& colours);
+
+} // namespace holdband::ui

@@ -1,0 +1,256 @@
+#include "ui/charts/run_chart.h"
+
+#include "core/text/quantities.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::ui {
+
+namespace {
+
+using analysis::Track;
+
+double temperatureIn(double celsius, TemperatureUnit unit)
+{
+    return valueIn(Temperature::celsius(celsius), unit);
+}
+
+double differenceIn(double kelvins, TemperatureUnit unit)
+{
+    return valueIn(TemperatureDifference::kelvins(kelvins), unit);
+}
+
+ChartLine lineOf(LineRole role, std::string name, const analysis::Series& series,
+                 Milliseconds gapLimit, const RunChart& chart)
+{
+    ChartLine line{role, std::move(name), analysis::cover(series, gapLimit, chart.span)};
+    for (double& value : line.track.value)
+        value = temperatureIn(value, chart.unit);
+    return line;
+}
+
+LineRole roleOf(Reads reads)
+{
+    return reads == Reads::coolant ? LineRole::coolant : LineRole::chamber;
+}
+
+void addLines(const review::RunReview& review, RunChart& chart)
+{
+    const analysis::RunInput& input = review.input;
+    for (const review::SideSeries& side : review.sides) {
+        const LineRole role = roleOf(side.reads);
+        chart.lines.push_back(lineOf(role, role == LineRole::coolant ? "coolant" : "chamber",
+                                     side.series, side.gapLimit, chart));
+    }
+    if (!input.ambient.empty())
+        chart.lines.push_back(
+            lineOf(LineRole::ambient, "room", input.ambient, input.ambientGap, chart));
+    chart.lines.push_back(
+        lineOf(LineRole::beer, "beer", input.judging.beer, input.judging.gapLimit, chart));
+}
+
+/// What the runs of the track leave out of [0, lengthMs].
+std::vector<Stretch> holesOf(const Track& track, double lengthMs)
+{
+    std::vector<Stretch> holes;
+    double from = 0.0;
+    for (const analysis::Run& run : track.runs) {
+        if (track.ms[run.first] > from)
+            holes.push_back({from, track.ms[run.first]});
+        from = track.ms[run.last];
+    }
+    if (from < lengthMs)
+        holes.push_back({from, lengthMs});
+    return holes;
+}
+
+Track shifted(const Track& track, double byMs, TemperatureUnit unit)
+{
+    Track moved = track;
+    for (double& ms : moved.ms)
+        ms += byMs;
+    for (double& value : moved.value)
+        value = differenceIn(value, unit);
+    return moved;
+}
+
+std::string stageWords(const analysis::PlacedStage& stage, const BandPiece& band,
+                       TemperatureUnit unit)
+{
+    const auto at = [unit](double value) {
+        return temperatureText(temperatureFrom(value, unit), unit);
+    };
+    std::string words = stage.label + ": ";
+    if (stage.kind == StageKind::ramp)
+        words += at(band.startTarget) + " to ";
+    return words + at(band.endTarget) + " ± " + differenceText(stage.tolerance, unit);
+}
+
+struct Extreme {
+    double ms = 0.0;
+    double value = 0.0;
+};
+
+/// Where the deviation (K, ms from the stage's start) is farthest out during an excursion.
+Extreme extremeOf(const Track& deviation, const analysis::Excursion& excursion)
+{
+    const bool above = excursion.side == analysis::Side::above;
+    std::optional<Extreme> best;
+    const auto consider = [&](double ms, double value) {
+        const bool inside = ms >= excursion.startMs - 0.5 && ms <= excursion.endMs + 0.5;
+        if (inside && (!best || (above ? value > best->value : value < best->value)))
+            best = Extreme{ms, value};
+    };
+    for (std::size_t i = 0; i < deviation.ms.size(); ++i)
+        consider(deviation.ms[i], deviation.value[i]);
+    return best.value_or(Extreme{(excursion.startMs + excursion.endMs) / 2.0, 0.0});
+}
+
+ExcursionMark markOf(const analysis::Excursion& excursion, const Track& deviation,
+                     const BandPiece& band, TemperatureUnit unit)
+{
+    const double offset = band.time.fromMs;
+    const double sign = excursion.side == analysis::Side::above ? 1.0 : -1.0;
+    ExcursionMark mark;
+    mark.above = sign > 0.0;
+    mark.time = {offset + excursion.startMs, offset + excursion.endMs};
+    mark.peakMs = offset + extremeOf(deviation, excursion).ms;
+    mark.edgeDeviation = sign * band.tolerance;
+    mark.peakDeviation = sign * (band.tolerance + differenceIn(excursion.peak, unit));
+    mark.peakTemperature = band.targetAt(mark.peakMs) + mark.peakDeviation;
+    return mark;
+}
+
+BandPiece bandOf(const analysis::PlacedStage& stage, const RunChart& chart)
+{
+    const double length = static_cast<double>((stage.span.end - stage.span.start).count());
+    BandPiece band;
+    band.time = {chart.msOf(stage.span.start), chart.msOf(stage.span.end)};
+    band.startTarget = temperatureIn(stage.targetCelsiusAt(0.0), chart.unit);
+    band.endTarget = temperatureIn(stage.targetCelsiusAt(length), chart.unit);
+    band.tolerance = valueIn(stage.tolerance, chart.unit);
+    return band;
+}
+
+void addStage(const analysis::JudgedBatch& judged, std::size_t i, RunChart& chart)
+{
+    const analysis::PlacedStage& stage = judged.stages[i];
+    const analysis::BandJudgement& judgement = judged.asPlanned.stages[i];
+    const Track& deviation = judged.tracks[i].deviation;
+    const BandPiece band = bandOf(stage, chart);
+    chart.bands.push_back(band);
+    chart.stages.push_back({stage.label, stageWords(stage, band, chart.unit), band.time});
+    chart.deviation.push_back(shifted(deviation, band.time.fromMs, chart.unit));
+    if (judgement.settlingMs > 0.0)
+        chart.settling.push_back({band.time.fromMs, band.time.fromMs + judgement.holdFromMs});
+    for (const analysis::Excursion& excursion : judgement.excursions)
+        chart.excursions.push_back(markOf(excursion, deviation, band, chart.unit));
+}
+
+void addEnergyDots(const review::RunReview& review, RunChart& chart)
+{
+    for (const review::EnergyPoint& point : review.energyCurve) {
+        const bool joined = !chart.energy.empty() && !point.afterHole;
+        chart.energy.push_back({chart.msOf(point.at), point.kwh, point.read, joined});
+    }
+}
+
+/// The bounds between two readings bend with the rated power, so they are asked for in between.
+void addEnergyBounds(const review::RunReview& review, RunChart& chart)
+{
+    constexpr int pieces = 6;
+    const analysis::RunInput& input = review.input;
+    for (std::size_t i = 1; i < chart.energy.size(); ++i) {
+        if (!chart.energy[i].joined)
+            continue;
+        const double from = chart.energy[i - 1].ms;
+        const double to = chart.energy[i].ms;
+        for (int k = 0; k <= pieces; ++k) {
+            const double ms = from + (to - from) * k / pieces;
+            const auto energy = analysis::shareOver(input.setup, review.figures.energy.shares,
+                                                    {chart.span.start, chart.instantOf(ms)});
+            if (!energy.any() && ms > from)
+                continue;
+            if (!energy.highKnown() || !energy.lowKnown()) {
+                chart.energyUnbounded = true;
+                continue;
+            }
+            chart.energyBounds.push_back({ms, energy.low, energy.high, k > 0});
+        }
+    }
+}
+
+} // namespace
+
+double BandPiece::targetAt(double ms) const
+{
+    const double length = time.toMs - time.fromMs;
+    const double share = length > 0.0 ? (ms - time.fromMs) / length : 0.0;
+    return startTarget + (endTarget - startTarget) * std::clamp(share, 0.0, 1.0);
+}
+
+const ChartLine* RunChart::line(LineRole role) const
+{
+    const auto found = std::find_if(lines.begin(), lines.end(),
+                                    [role](const ChartLine& line) { return line.role == role; });
+    return found == lines.end() ? nullptr : &*found;
+}
+
+RunChart chartOf(const review::RunReview& review)
+{
+    RunChart chart;
+    chart.origin = review.input.span.start;
+    chart.span = review.input.span;
+    chart.zone = review.zone;
+    chart.unit = review.settings.temperatureUnit();
+    addLines(review, chart);
+    chart.gaps = holesOf(chart.lines.back().track, chart.msOf(chart.span.end));
+    for (std::size_t i = 0; i < review.figures.judged.stages.size(); ++i)
+        addStage(review.figures.judged, i, chart);
+    addEnergyDots(review, chart);
+    addEnergyBounds(review, chart);
+    return chart;
+}
+
+std::optional<double> valueAt(const Track& track, double ms)
+{
+    for (const analysis::Run& run : track.runs) {
+        if (ms < track.ms[run.first] || ms > track.ms[run.last])
+            continue;
+        const auto begin = track.ms.begin() + static_cast<std::ptrdiff_t>(run.first);
+        const auto end = track.ms.begin() + static_cast<std::ptrdiff_t>(run.last);
+        const auto next =
+            static_cast<std::size_t>(std::upper_bound(begin, end, ms) - track.ms.begin());
+        return analysis::along(track.ms[next - 1], track.value[next - 1], track.ms[next],
+                               track.value[next], ms);
+    }
+    return std::nullopt;
+}
+
+std::optional<EnergyBounds> boundsAt(const RunChart& chart, double ms)
+{
+    const auto& all = chart.energyBounds;
+    for (std::size_t i = 1; i < all.size(); ++i) {
+        if (!all[i].joined || ms < all[i - 1].ms || ms > all[i].ms)
+            continue;
+        const auto between = [&](double a, double b) {
+            return analysis::along(all[i - 1].ms, a, all[i].ms, b, ms);
+        };
+        return EnergyBounds{ms, between(all[i - 1].low, all[i].low),
+                            between(all[i - 1].high, all[i].high), true};
+    }
+    return std::nullopt;
+}
+
+std::optional<double> energyAt(const RunChart& chart, double ms)
+{
+    const auto& all = chart.energy;
+    for (std::size_t i = 1; i < all.size(); ++i) {
+        if (all[i].joined && ms >= all[i - 1].ms && ms <= all[i].ms && all[i].ms > all[i - 1].ms)
+            return analysis::along(all[i - 1].ms, all[i - 1].kwh, all[i].ms, all[i].kwh, ms);
+    }
+    return std::nullopt;
+}
+
+} // namespace holdband::ui

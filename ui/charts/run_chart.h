@@ -1,0 +1,99 @@
+// What the three panels of a run show, as plain values in display units. The panels only draw it.
+// Times are ms from `origin`. Built once for each run; safe on any thread.
+#pragma once
+
+#include "core/review/run_review.h"
+
+#include <cmath>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::ui {
+
+enum class LineRole { beer, ambient, chamber, coolant };
+
+struct ChartLine {
+    LineRole role = LineRole::beer;
+    std::string name; ///< "beer", "room"
+    analysis::Track track;
+};
+
+struct Stretch {
+    double fromMs = 0.0;
+    double toMs = 0.0;
+
+    bool operator==(const Stretch&) const = default;
+};
+
+/// A stage's target and band: straight from one end to the other.
+struct BandPiece {
+    Stretch time;
+    double startTarget = 0.0; ///< °C or °F
+    double endTarget = 0.0;
+    double tolerance = 0.0; ///< ± difference in the same unit
+
+    double targetAt(double ms) const;
+};
+
+struct StageBox {
+    std::string label;
+    std::string words; ///< the whole of it, for a tooltip
+    Stretch time;
+};
+
+struct ExcursionMark {
+    Stretch time;
+    double peakMs = 0.0;
+    double peakTemperature = 0.0;
+    double peakDeviation = 0.0; ///< signed
+    double edgeDeviation = 0.0; ///< signed: the band's edge that was crossed
+    bool above = true;
+};
+
+struct EnergyDot {
+    double ms = 0.0;
+    double kwh = 0.0;
+    bool read = false;
+    bool joined = false; ///< a line leads here from the dot before
+};
+
+/// Bounds of the cumulative energy at an instant.
+struct EnergyBounds {
+    double ms = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+    bool joined = false;
+};
+
+struct RunChart {
+    Instant origin;
+    Span span;
+    Zone zone;
+    TemperatureUnit unit = TemperatureUnit::celsius;
+    std::vector<StageBox> stages;
+    std::vector<BandPiece> bands;
+    std::vector<ChartLine> lines; ///< the beer last, so that it is drawn on top
+    std::vector<analysis::Track> deviation;
+    std::vector<Stretch> gaps;     ///< nothing is known of the beer
+    std::vector<Stretch> settling; ///< not judged
+    std::vector<ExcursionMark> excursions;
+    std::vector<EnergyDot> energy;
+    std::vector<EnergyBounds> energyBounds; ///< where both are known
+    bool energyUnbounded = false;           ///< somewhere the upper bound is unknown
+
+    double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
+    Instant instantOf(double ms) const { return origin + Milliseconds{std::llround(ms)}; }
+    const ChartLine* line(LineRole role) const;
+};
+
+RunChart chartOf(const review::RunReview& review);
+
+/// The value of a track where it is covered.
+std::optional<double> valueAt(const analysis::Track& track, double ms);
+
+/// The bounds of the energy at an instant, where known.
+std::optional<EnergyBounds> boundsAt(const RunChart& chart, double ms);
+std::optional<double> energyAt(const RunChart& chart, double ms);
+
+} // namespace holdband::ui

@@ -1,0 +1,70 @@
+#include "ui/charts/run_charts.h"
+
+#include "core/text/quantities.h"
+#include "ui/charts/deviation_panel.h"
+#include "ui/charts/energy_panel.h"
+#include "ui/charts/pointer_bubble.h"
+#include "ui/charts/pointer_words.h"
+#include "ui/charts/temperature_panel.h"
+#include "ui/words/words.h"
+
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+RunCharts::RunCharts(QWidget* parent)
+    : QWidget(parent), m_temperature(new TemperaturePanel(m_time, this)),
+      m_deviation(new DeviationPanel(m_time, this)), m_energy(new EnergyPanel(m_time, this)),
+      m_bubble(new PointerBubble(this))
+{
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spacing::gap);
+    layout->addWidget(m_temperature, 10);
+    layout->addWidget(m_deviation, 4);
+    layout->addWidget(m_energy, 6);
+    connect(&m_time, &TimeView::pointerChanged, this, &RunCharts::movePointer);
+    connect(&m_time, &TimeView::shownChanged, this, &RunCharts::movePointer);
+}
+
+RunCharts::~RunCharts() = default;
+
+void RunCharts::setChart(std::unique_ptr<RunChart> chart)
+{
+    m_temperature->setChart(chart.get());
+    m_deviation->setChart(chart.get());
+    m_energy->setChart(chart.get());
+    m_chart = std::move(chart);
+    if (m_chart) {
+        const QString unit = shown(unitText(m_chart->unit));
+        m_temperature->setHeading(QStringLiteral("Temperature, ") + unit);
+        m_deviation->setHeading(QStringLiteral("Deviation from target, ") + unit);
+    }
+    m_time.reset(m_chart ? m_chart->span : Span{});
+}
+
+void RunCharts::zoomTo(Span span)
+{
+    m_time.show(span, 0.75);
+}
+
+void RunCharts::movePointer()
+{
+    const std::optional<Instant> at = m_time.pointer();
+    const Span seen = m_time.shown();
+    if (!m_chart || !at || *at < seen.start || *at > seen.end) {
+        m_bubble->hide();
+        return;
+    }
+    const double x = m_temperature->map().x(*at);
+    m_bubble->say(wordsAt(*m_chart, *at), {static_cast<int>(x), m_deviation->y() + 4}, size());
+    setAccessibleDescription(wordsAt(*m_chart, *at).join(QStringLiteral(", ")));
+}
+
+void RunCharts::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    movePointer();
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,48 @@
+// The three panels of a run on one time axis, one crosshair through all, and the bubble with the
+// values in words.
+#pragma once
+
+#include "ui/charts/run_chart.h"
+#include "ui/charts/time_view.h"
+
+#include <QWidget>
+#include <memory>
+
+namespace holdband::ui {
+
+class DeviationPanel;
+class EnergyPanel;
+class PointerBubble;
+class TemperaturePanel;
+
+class RunCharts : public QWidget {
+    Q_OBJECT
+public:
+    explicit RunCharts(QWidget* parent = nullptr);
+    ~RunCharts() override;
+
+    /// Nothing: the panels stand empty.
+    void setChart(std::unique_ptr<RunChart> chart);
+    const RunChart* chart() const { return m_chart.get(); }
+    TimeView& time() { return m_time; }
+    void zoomTo(Span span);
+
+    TemperaturePanel* temperature() const { return m_temperature; }
+    DeviationPanel* deviation() const { return m_deviation; }
+    EnergyPanel* energy() const { return m_energy; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void movePointer();
+
+    TimeView m_time;
+    std::unique_ptr<RunChart> m_chart;
+    TemperaturePanel* m_temperature;
+    DeviationPanel* m_deviation;
+    EnergyPanel* m_energy;
+    PointerBubble* m_bubble;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,220 @@
+#include "ui/charts/temperature_panel.h"
+
+#include "core/text/quantities.h"
+#include "ui/charts/drawing.h"
+#include "ui/words/words.h"
+
+#include <QHelpEvent>
+#include <QToolTip>
+#include <limits>
+
+namespace holdband::ui {
+
+namespace {
+
+ValueRange rangeOf(const RunChart& chart)
+{
+    double low = std::numeric_limits<double>::infinity();
+    double high = -low;
+    const auto take = [&](double value) {
+        low = std::min(low, value);
+        high = std::max(high, value);
+    };
+    for (const BandPiece& band : chart.bands) {
+        for (const double target : {band.startTarget, band.endTarget}) {
+            take(target - band.tolerance);
+            take(target + band.tolerance);
+        }
+    }
+    for (const ChartLine& line : chart.lines) {
+        if (!line.track.value.empty()) {
+            const auto [least, most] =
+                std::minmax_element(line.track.value.begin(), line.track.value.end());
+            take(*least);
+            take(*most);
+        }
+    }
+    if (!(low < high))
+        return {0.0, 100.0};
+    const double margin = (high - low) * 0.05;
+    return {low - margin, high + margin};
+}
+
+} // namespace
+
+TemperaturePanel::TemperaturePanel(TimeView& time, QWidget* parent)
+    : ChartPanel(time, QStringLiteral("Temperature"), parent)
+{
+    setMinimumHeight(150);
+}
+
+void TemperaturePanel::setChart(const RunChart* chart)
+{
+    m_chart = chart;
+    m_range = chart ? rangeOf(*chart) : ValueRange{};
+    if (chart)
+        setZone(chart->zone);
+    dataChanged();
+}
+
+int TemperaturePanel::headRoom() const
+{
+    return QFontMetrics(smallFont(*this)).height() + 8;
+}
+
+QColor TemperaturePanel::colourOf(LineRole role) const
+{
+    switch (role) {
+    case LineRole::beer:
+        return colours().beer;
+    case LineRole::ambient:
+        return colours().ambient;
+    case LineRole::chamber:
+        return colours().chamber;
+    case LineRole::coolant:
+        break;
+    }
+    return colours().coolant;
+}
+
+void TemperaturePanel::paintBand(QPainter& painter, const PlotMap& map)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colours().band);
+    for (const BandPiece& band : m_chart->bands) {
+        const double left = map.x(m_chart->instantOf(band.time.fromMs));
+        const double right = map.x(m_chart->instantOf(band.time.toMs));
+        painter.drawPolygon(QPolygonF{{QPointF(left, map.y(band.startTarget + band.tolerance)),
+                                       QPointF(right, map.y(band.endTarget + band.tolerance)),
+                                       QPointF(right, map.y(band.endTarget - band.tolerance)),
+                                       QPointF(left, map.y(band.startTarget - band.tolerance))}});
+    }
+}
+
+void TemperaturePanel::paintBehind(QPainter& painter, const PlotMap& map)
+{
+    if (!m_chart)
+        return;
+    drawStretches(painter, map, *m_chart, colours());
+    paintBand(painter, map);
+}
+
+void TemperaturePanel::paintTarget(QPainter& painter, const PlotMap& map)
+{
+    QPolygonF line;
+    for (const BandPiece& band : m_chart->bands) {
+        line << QPointF(map.x(m_chart->instantOf(band.time.fromMs)), map.y(band.startTarget));
+        line << QPointF(map.x(m_chart->instantOf(band.time.toMs)), map.y(band.endTarget));
+    }
+    painter.setPen(QPen(colours().target, 1.5, Qt::DashLine));
+    painter.drawPolyline(line);
+}
+
+void TemperaturePanel::paintData(QPainter& painter, const PlotMap& map)
+{
+    if (!m_chart)
+        return;
+    painter.setBrush(Qt::NoBrush);
+    for (const ChartLine& line : m_chart->lines) {
+        if (line.role == LineRole::beer)
+            paintTarget(painter, map);
+        painter.setPen(QPen(colourOf(line.role), line.role == LineRole::beer ? 1.8 : 1.1));
+        drawTrack(painter, map, *m_chart, line.track);
+    }
+}
+
+void TemperaturePanel::paintStages(QPainter& painter, const PlotMap& map)
+{
+    painter.setFont(smallFont(*this));
+    const QFontMetrics metrics(painter.font());
+    const double height = metrics.height() + 3.0;
+    const QRectF strip(map.plot.left(), map.plot.top() - height - 3.0, map.plot.width(), height);
+    for (const StageBox& stage : m_chart->stages) {
+        QRectF box = columnOf(map, *m_chart, stage.time);
+        box.setTop(strip.top());
+        box.setHeight(height);
+        box = box.intersected(strip).adjusted(0.5, 0, -0.5, 0);
+        if (box.width() < 1.0)
+            continue;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colours().button);
+        painter.drawRoundedRect(box, 3, 3);
+        const QString label = metrics.elidedText(shown(stage.label), Qt::ElideRight,
+                                                 static_cast<int>(box.width()) - 6);
+        painter.setPen(colours().text);
+        if (label.size() > 1)
+            painter.drawText(box, Qt::AlignCenter, label);
+    }
+}
+
+void TemperaturePanel::paintRings(QPainter& painter, const PlotMap& map)
+{
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(colours().excursion, 2.0));
+    for (const ExcursionMark& mark : m_chart->excursions) {
+        const QPointF centre(map.x(m_chart->instantOf(mark.peakMs)), map.y(mark.peakTemperature));
+        if (centre.x() >= map.plot.left() && centre.x() <= map.plot.right())
+            painter.drawEllipse(centre, 9.0, 9.0);
+    }
+}
+
+/// What each line is, in the heading's line, right-aligned, each word beside a stroke of its line.
+void TemperaturePanel::paintKey(QPainter& painter, const PlotMap& map)
+{
+    painter.setFont(smallFont(*this));
+    const QFontMetrics metrics(painter.font());
+    double right = map.plot.right();
+    const double y = 7 + fontMetrics().ascent();
+    const auto entry = [&](const QString& name, const QPen& pen) {
+        right -= metrics.horizontalAdvance(name);
+        painter.setPen(colours().muted);
+        painter.drawText(QPointF(right, y), name);
+        painter.setPen(pen);
+        const double middle = std::round(y - metrics.xHeight() / 2.0) + 0.5;
+        painter.drawLine(QPointF(right - 24, middle), QPointF(right - 5, middle));
+        right -= 38;
+    };
+    for (const ChartLine& line : m_chart->lines)
+        entry(shown(line.name), QPen(colourOf(line.role), line.role == LineRole::beer ? 2.4 : 1.4));
+    if (m_chart->bands.empty())
+        return;
+    const auto tolerance = m_chart->bands.front().tolerance;
+    const bool same = std::all_of(m_chart->bands.begin(), m_chart->bands.end(),
+                                  [&](const BandPiece& b) { return b.tolerance == tolerance; });
+    const QString words = same ? QStringLiteral("target ± %1")
+                                     .arg(shown(differenceText(
+                                         m_chart->unit == TemperatureUnit::celsius
+                                             ? TemperatureDifference::kelvins(tolerance)
+                                             : TemperatureDifference::fahrenheitDegrees(tolerance),
+                                         m_chart->unit, 2, decimalSign())))
+                               : QStringLiteral("target and band");
+    entry(words, QPen(colours().target, 1.6, Qt::DashLine));
+}
+
+void TemperaturePanel::paintOver(QPainter& painter, const PlotMap& map)
+{
+    if (!m_chart)
+        return;
+    paintStages(painter, map);
+    paintRings(painter, map);
+    paintKey(painter, map);
+}
+
+bool TemperaturePanel::event(QEvent* event)
+{
+    if (event->type() != QEvent::ToolTip || !m_chart)
+        return ChartPanel::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const PlotMap plotted = map();
+    if (help->pos().y() >= plotted.plot.top())
+        return true;
+    const double ms = m_chart->msOf(plotted.instantAt(help->pos().x()));
+    for (const StageBox& stage : m_chart->stages) {
+        if (ms >= stage.time.fromMs && ms < stage.time.toMs)
+            QToolTip::showText(help->globalPos(), shown(stage.words), this);
+    }
+    return true;
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,37 @@
+// Beer, target and band, room, chamber and coolant; stages as a strip on top; gaps shaded, settling
+// hatched, excursions ringed.
+#pragma once
+
+#include "ui/charts/panel.h"
+#include "ui/charts/run_chart.h"
+
+namespace holdband::ui {
+
+class TemperaturePanel : public ChartPanel {
+    Q_OBJECT
+public:
+    explicit TemperaturePanel(TimeView& time, QWidget* parent = nullptr);
+    /// `chart` must outlive the panel or the next call.
+    void setChart(const RunChart* chart);
+
+protected:
+    ValueRange range() const override { return m_range; }
+    int headRoom() const override;
+    void paintBehind(QPainter& painter, const PlotMap& map) override;
+    void paintData(QPainter& painter, const PlotMap& map) override;
+    void paintOver(QPainter& painter, const PlotMap& map) override;
+    bool event(QEvent* event) override;
+
+private:
+    void paintBand(QPainter& painter, const PlotMap& map);
+    void paintTarget(QPainter& painter, const PlotMap& map);
+    void paintStages(QPainter& painter, const PlotMap& map);
+    void paintRings(QPainter& painter, const PlotMap& map);
+    void paintKey(QPainter& painter, const PlotMap& map);
+    QColor colourOf(LineRole role) const;
+
+    const RunChart* m_chart = nullptr;
+    ValueRange m_range;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,30 @@
+// Where an axis is marked: at whole local hours and local midnights, and at round values.
+#pragma once
+
+#include "core/quantity/instant.h"
+#include "core/text/zone.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::ui {
+
+struct TimeTick {
+    Instant at;
+    std::string label; ///< "7 Mar" at a midnight, "06:00" else
+    bool midnight = false;
+
+    bool operator==(const TimeTick&) const = default;
+};
+
+/// Ticks inside the span, at most about `most`, at local times whose hour (or day) is a multiple
+/// of a round step. An hour that a clock change skips has no tick; of a doubled hour the first.
+std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most);
+
+/// Round values (1, 2 or 5 times a power of ten apart) inside [low, high], at most about `most`.
+std::vector<double> valueTicks(double low, double high, int most);
+
+/// The places after the decimal sign that such ticks need.
+int decimalsOf(const std::vector<double>& ticks);
+
+} // namespace holdband::ui

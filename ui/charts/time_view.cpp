@@ -1,0 +1,104 @@
+#include "ui/charts/time_view.h"
+
+#include <QKeyEvent>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr double keyZoom = 0.7;
+constexpr double keyPan = 0.15;
+constexpr double pointerStep = 0.01;
+
+} // namespace
+
+void TimeView::reset(Span all)
+{
+    m_window = TimeWindow(all);
+    m_pointer.reset();
+    Q_EMIT shownChanged();
+    Q_EMIT pointerChanged();
+}
+
+void TimeView::zoomAbout(Instant pivot, double factor)
+{
+    m_window.zoomAbout(pivot, factor);
+    Q_EMIT shownChanged();
+}
+
+void TimeView::zoom(double factor)
+{
+    const Span now = shown();
+    const Instant middle = now.start + (now.end - now.start) / 2;
+    const bool inside = m_pointer && *m_pointer >= now.start && *m_pointer <= now.end;
+    zoomAbout(inside ? *m_pointer : middle, factor);
+}
+
+void TimeView::moveBy(Milliseconds later)
+{
+    m_window.moveBy(later);
+    Q_EMIT shownChanged();
+}
+
+void TimeView::moveByShare(double share)
+{
+    m_window.moveByShare(share);
+    Q_EMIT shownChanged();
+}
+
+void TimeView::show(Span wanted, double marginShare)
+{
+    m_window.show(wanted, marginShare);
+    Q_EMIT shownChanged();
+}
+
+void TimeView::showAll()
+{
+    m_window.showAll();
+    Q_EMIT shownChanged();
+}
+
+void TimeView::setPointer(std::optional<Instant> at)
+{
+    if (at == m_pointer)
+        return;
+    m_pointer = at;
+    Q_EMIT pointerChanged();
+}
+
+void TimeView::stepPointer(double share)
+{
+    const Span now = shown();
+    const Milliseconds length = now.end - now.start;
+    const Instant from = m_pointer.value_or(now.start + length / 2);
+    const Instant to = from + std::chrono::round<Milliseconds>(length * share);
+    setPointer(std::clamp(to, now.start, now.end));
+}
+
+bool TimeView::takeKey(const QKeyEvent& event)
+{
+    const bool shift = event.modifiers().testFlag(Qt::ShiftModifier);
+    switch (event.key()) {
+    case Qt::Key_Left:
+        shift ? stepPointer(-pointerStep) : moveByShare(-keyPan);
+        return true;
+    case Qt::Key_Right:
+        shift ? stepPointer(pointerStep) : moveByShare(keyPan);
+        return true;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        zoom(keyZoom);
+        return true;
+    case Qt::Key_Minus:
+        zoom(1.0 / keyZoom);
+        return true;
+    case Qt::Key_0:
+    case Qt::Key_Home:
+        showAll();
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace holdband::ui

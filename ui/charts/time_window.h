@@ -1,0 +1,34 @@
+// Which part of a span is shown, and how zooming and panning move it. No Gui.
+#pragma once
+
+#include "core/quantity/instant.h"
+
+namespace holdband::ui {
+
+class TimeWindow {
+public:
+    TimeWindow() = default;
+    explicit TimeWindow(Span all) : m_all(all), m_shown(all) {}
+
+    Span all() const { return m_all; }
+    Span shown() const { return m_shown; }
+    bool showsAll() const { return m_shown == m_all; }
+
+    /// Shows `factor` times the length, keeping the pivot where it is on the screen.
+    void zoomAbout(Instant pivot, double factor);
+    void moveBy(Milliseconds later);
+    /// By a share of what is shown.
+    void moveByShare(double share);
+    /// The span with a margin around it, inside what there is.
+    void show(Span wanted, double marginShare = 0.0);
+    void showAll() { m_shown = m_all; }
+
+    static constexpr Milliseconds shortest = std::chrono::minutes{10};
+
+private:
+    void clamp();
+    Span m_all;
+    Span m_shown;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,84 @@
+#include "ui/theme/card.h"
+
+#include "ui/theme/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+void paintFrame(QPainter& painter, const QWidget& widget, const QColor& fill, const QColor& edge)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(fill);
+    painter.setPen(QPen(edge, 1.0));
+    painter.drawRoundedRect(QRectF(widget.rect()).adjusted(0.5, 0.5, -0.5, -0.5), spacing::radius,
+                            spacing::radius);
+}
+
+} // namespace
+
+Card::Card(const QString& title, QWidget* parent, Tone tone)
+    : QWidget(parent), m_tone(tone), m_title(new QLabel(this)), m_aside(new QLabel(this))
+{
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(spacing::card, 9, spacing::card, 10);
+    outer->setSpacing(5);
+    auto* heading = new QHBoxLayout;
+    setRole(m_title, "title");
+    setRole(m_aside, "muted");
+    heading->addWidget(m_title);
+    heading->addStretch();
+    heading->addWidget(m_aside);
+    outer->addLayout(heading);
+    m_contents = new QVBoxLayout;
+    m_contents->setSpacing(3);
+    outer->addLayout(m_contents, 1);
+    setTitle(title);
+    m_aside->hide();
+}
+
+void Card::setTitle(const QString& title)
+{
+    m_title->setText(title);
+    m_title->setVisible(!title.isEmpty());
+    setAccessibleName(title);
+}
+
+void Card::setAside(const QString& words)
+{
+    m_aside->setText(words);
+    m_aside->setVisible(!words.isEmpty());
+}
+
+void Card::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    const Colours& colours = coloursOf(*this);
+    if (m_tone == Tone::care)
+        paintFrame(painter, *this, colours.careBack, colours.careEdge);
+    else
+        paintFrame(painter, *this, colours.card, colours.cardEdge);
+}
+
+void paintCard(QPainter& painter, const QWidget& widget)
+{
+    const Colours& colours = coloursOf(widget);
+    paintFrame(painter, widget, colours.card, colours.cardEdge);
+}
+
+void clearLayout(QLayout* layout)
+{
+    while (QLayoutItem* item = layout->takeAt(0)) {
+        if (QLayout* inner = item->layout())
+            clearLayout(inner);
+        delete item->widget();
+        delete item;
+    }
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,73 @@
+// The colours of the window, light and dark, and the spacing that all pages share. The hues of
+// data are those of Okabe and Ito (Color Universal Design, 2008); they never stand alone for a
+// meaning. Which set holds is read from the widget's own palette, so nothing global is kept.
+#pragma once
+
+#include <QColor>
+#include <QPalette>
+#include <QWidget>
+
+namespace holdband::ui {
+
+enum class Scheme { light, dark };
+
+struct Colours {
+    QColor page;
+    QColor card;
+    QColor cardEdge;
+    QColor fieldEdge;
+    QColor text;
+    QColor muted; ///< second-rank text; 4.5:1 on page and card
+    QColor grid;
+    QColor button;
+    QColor strong; ///< the chosen page, the main button
+    QColor strongText;
+    QColor focus;
+    QColor warn;     ///< text of a refusal; 4.5:1 on card and warnBack
+    QColor warnBack; ///< behind a question or a refusal
+    QColor careBack;
+    QColor careEdge;
+    QColor careText;
+    QColor bubble;
+    QColor bubbleText;
+    // Data.
+    QColor beer;
+    QColor ambient;
+    QColor chamber;
+    QColor coolant;
+    QColor target;
+    QColor targetText;
+    QColor band;
+    QColor gap;
+    QColor hatch;
+    QColor excursion;
+    QColor excursionFill;
+    QColor energy;
+    QColor energyFill;
+};
+
+const Colours& coloursOf(Scheme scheme);
+const Colours& coloursOf(const QPalette& palette);
+const Colours& coloursOf(const QWidget& widget);
+Scheme schemeOf(const QPalette& palette);
+
+/// The colour of a setup by its place in the logbook: blue, vermillion, then further ones.
+QColor setupColour(int index);
+/// A pale version of it to stand behind text.
+QColor setupFill(int index, const Colours& colours, bool chosen = false);
+/// A version of it that can be read as text on a card (4.5:1).
+QColor setupText(int index, const Colours& colours);
+
+/// `share` of the one over the other.
+QColor mixed(const QColor& over, const QColor& under, double share);
+/// Relative luminance contrast after WCAG 2.1, 1 … 21.
+double contrast(const QColor& a, const QColor& b);
+
+namespace spacing {
+inline constexpr int page = 10; ///< around a page
+inline constexpr int gap = 8;   ///< between cards
+inline constexpr int card = 12; ///< inside a card
+inline constexpr int radius = 5;
+} // namespace spacing
+
+} // namespace holdband::ui

@@ -1,0 +1,76 @@
+#include "ui/theme/plain_table.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+
+namespace holdband::ui {
+
+PlainTable::PlainTable(const QString& name, QWidget* parent) : QTableView(parent)
+{
+    setAccessibleName(name);
+    setShowGrid(false);
+    setFrameShape(QFrame::NoFrame);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setSelectionBehavior(QAbstractItemView::SelectRows);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    setTabKeyNavigation(false);
+    setWordWrap(false);
+    setTextElideMode(Qt::ElideRight);
+    verticalHeader()->hide();
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setMinimumSectionSize(10);
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 5);
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionsClickable(false);
+    horizontalHeader()->setMinimumSectionSize(20);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void PlainTable::setWideColumn(int column)
+{
+    m_wide = column;
+    fit();
+}
+
+void PlainTable::setModel(QAbstractItemModel* newModel)
+{
+    QTableView::setModel(newModel);
+    connect(newModel, &QAbstractItemModel::modelReset, this, &PlainTable::fit);
+    fit();
+}
+
+void PlainTable::fit()
+{
+    QHeaderView* header = horizontalHeader();
+    for (int i = 0; i < header->count(); ++i)
+        header->setSectionResizeMode(i, i == m_wide ? QHeaderView::Stretch
+                                                    : QHeaderView::ResizeToContents);
+    updateGeometry();
+}
+
+QSize PlainTable::sizeHint() const
+{
+    const int rows = model() ? model()->rowCount() : 0;
+    const int header = horizontalHeader()->isHidden() ? 0 : horizontalHeader()->sizeHint().height();
+    return {280, header + rows * verticalHeader()->defaultSectionSize() + 4};
+}
+
+QSize PlainTable::minimumSizeHint() const
+{
+    return {120, sizeHint().height()};
+}
+
+void PlainTable::keyPressEvent(QKeyEvent* event)
+{
+    if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) &&
+        currentIndex().isValid()) {
+        Q_EMIT activated(currentIndex());
+        event->accept();
+        return;
+    }
+    QTableView::keyPressEvent(event);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,45 @@
+#include "ui/words/words.h"
+
+#include "core/text/numbers.h"
+
+#include <QLocale>
+
+namespace holdband::ui {
+
+char decimalSign()
+{
+    return QLocale().decimalPoint() == QStringLiteral(",") ? ',' : '.';
+}
+
+QString numberText(double value, int decimals)
+{
+    return shown(fixedText(value, decimals, decimalSign()));
+}
+
+QString signedText(double value, int decimals)
+{
+    const QString size = numberText(std::abs(value), decimals);
+    if (size == numberText(0.0, decimals))
+        return size;
+    return (value < 0.0 ? QStringLiteral("−") : QStringLiteral("+")) + size;
+}
+
+QString numberOrDash(const std::optional<double>& value, int decimals)
+{
+    return value ? numberText(*value, decimals) : dash;
+}
+
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+QString sentence(const Problem& problem)
+{
+    const QString text = shown(problem.sentence());
+    return problem.place.empty() ? capitalised(text) : text;
+}
+
+} // namespace holdband::ui
