@@ -152,6 +152,38 @@ TEST_F(ReadLog, preambleAndFooter)
               (std::vector<RejectedRow>{{8, "", "End of log", "has 1 fields, the header has 2"}}));
 }
 
+TEST_F(ReadLog, whatSpreadsheetsAdd)
+{
+    const auto log = read("sep=;\r\n\"Time\";\"Beer (°F)\";\"Note\";\r\n"
+                          "\"2026-03-07 06:30\";\"66,5\";\"a; \"\"b\"\"\";\r\n;;;\r\n"
+                          "\"2026-03-07 06:35\";\"67,0\";;\r\n");
+    ASSERT_TRUE(log.has_value()) << log.error().sentence();
+    EXPECT_EQ(log->headerLine, 2);
+    EXPECT_EQ(log->rowsRead, 2);
+    EXPECT_EQ(log->columns[0].raw, (Values{66.5, 67}));
+    EXPECT_EQ(log->columns[0].line, (std::vector<std::uint32_t>{3, 5}));
+    EXPECT_EQ(log->ignoredColumns, (std::vector<std::string>{"Note"}));
+}
+
+TEST_F(ReadLog, aNamelessFirstColumnMayBeTheTime)
+{
+    const auto log = read(",Beer (F)\n2026-03-07 06:30,66\n2026-03-07 06:35,67\n");
+    ASSERT_TRUE(log.has_value()) << log.error().sentence();
+    EXPECT_EQ(log->timeHeader, "");
+    EXPECT_EQ(log->columns[0].raw, (Values{66, 67}));
+}
+
+TEST_F(ReadLog, decimalCommaInACommaLogIsRejectedAndNotShifted)
+{
+    LogRequest two = request(write("Time,Beer (C),Room (C)\n2026-03-07 06:30,18,9,20,1\n"
+                                   "2026-03-07 06:35,18.9,20\n"));
+    two.wanted.push_back({"Room", SeriesKind::temperature, {}, {}});
+    const auto log = readLog(two);
+    ASSERT_TRUE(log.has_value()) << log.error().sentence();
+    EXPECT_EQ(log->columns[0].raw, (Values{18.9}));
+    EXPECT_EQ(log->rejected.at(0).reason, "has 5 fields, the header has 3");
+}
+
 TEST_F(ReadLog, firstRowsMayBeBroken)
 {
     LogRequest told = request(write("Time,Beer\nnever,66\n2026-03-07 06:35,67\n"));
