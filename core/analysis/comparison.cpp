@@ -310,7 +310,7 @@ std::vector<Instant> curveInstants(const Contender& a, const Contender& b,
 {
     std::vector<Instant> instants;
     for (const Contender* side : {&a, &b}) {
-        for (const SpanEnergy& slot : side->figures->energy.slots)
+        for (const SpanEnergy& slot : side->figures->energy.betweenReadings)
             instants.push_back(slot.span.end - side->input->span.start.time_since_epoch());
     }
     if (!common.empty())

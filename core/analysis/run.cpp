@@ -57,7 +57,7 @@ void addSlots(const RunInput& input, RunEnergy& energy)
 {
     const std::vector<Instant> read = readingInstants(input.setup, input.span);
     for (std::size_t i = 1; i < read.size(); ++i)
-        energy.slots.push_back(energyOf(input, energy, {}, {read[i - 1], read[i]}));
+        energy.betweenReadings.push_back(energyOf(input, energy, {}, {read[i - 1], read[i]}));
 }
 
 void addWeather(const RunInput& input, RunEnergy& energy)

@@ -44,7 +44,7 @@ struct RunEnergy {
     std::optional<Cost> cost;
     std::vector<SpanEnergy> stages;
     std::vector<SpanEnergy> days;
-    std::vector<SpanEnergy> slots; ///< between successive register readings
+    std::vector<SpanEnergy> betweenReadings; ///< between successive register readings
     std::optional<SpanEnergy> beforeCrash;
     std::optional<SpanEnergy> crash;
     std::optional<Lift> lift; ///< over the whole batch; absent where none of it is known

@@ -62,7 +62,7 @@ struct ChoiceNames<ReadingUnit> {
         {ReadingUnit::wattHour, "Wh"},
         {ReadingUnit::kilowattHour, "kWh"},
         {ReadingUnit::specificGravity, "SG"},
-        {ReadingUnit::degreePlato, "P"},
+        {ReadingUnit::degreePlato, "°P"},
     }};
 };
 

@@ -1,8 +1,8 @@
 #include "core/review/lanes.h"
 
+#include "core/review/batch_line.h"
 #include "core/review/round_calendar.h"
 #include "core/review/snapshot.h"
-#include "core/review/verdict_words.h"
 
 #include <algorithm>
 #include <map>
@@ -27,18 +27,15 @@ int freeRow(std::vector<Instant>& rowEnds, Span span)
 Result<LaneBar> barOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                       const Batch& batch, Instant now)
 {
-    auto input = runInputFor(logbook, snapshot, batch);
-    HOLDBAND_TRY(input);
-    analysis::RunFigures figures;
-    figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input->span.end),
-                                          input->judging, input->settings);
+    auto line = batchLineOf(logbook, snapshot, batch);
+    HOLDBAND_TRY(line);
     LaneBar bar;
-    bar.batch = batch.name;
-    bar.open = !batch.ended;
-    bar.span = {batch.pitched, batch.ended.value_or(std::max(now, input->span.end))};
-    bar.verdict = figures.judged.asPlanned.verdict;
-    bar.mark = verdictMark(figures, bar.open);
-    bar.headline = verdictWords(*input, figures, snapshot.settings.temperatureUnit()).headline;
+    bar.batch = line->name;
+    bar.open = !line->ended;
+    bar.span = {line->pitched, line->ended.value_or(std::max(now, line->lastKnown))};
+    bar.verdict = line->verdict;
+    bar.mark = line->mark;
+    bar.headline = line->headline;
     return bar;
 }
 

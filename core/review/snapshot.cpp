@@ -175,13 +175,22 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
     return judged;
 }
 
-Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                                       const Batch& batch)
+Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
+                                           const Snapshot& snapshot, const Batch& batch)
 {
     analysis::RunInput input;
     input.batch = batch;
     input.span = snapshot.batchSpans.at(batch.name);
     HOLDBAND_TRY(addBeer(logbook, snapshot, batch, input));
+    return input;
+}
+
+Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                       const Batch& batch)
+{
+    auto judging = judgingInputFor(logbook, snapshot, batch);
+    HOLDBAND_TRY(judging);
+    analysis::RunInput input = std::move(*judging);
     HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
     addTenants(snapshot, batch, input);
     if (const Setup* setup = snapshot.setup(batch.setup)) {

@@ -47,6 +47,11 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
                                   const Sensor& sensor, Span span,
                                   const std::optional<Milliseconds>& ownGapLimit);
 
+/// What judging needs of one batch: its beer, plan and span. Energy, weather and money are absent.
+Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
+                                           const Snapshot& snapshot, const Batch& batch);
+
+/// All of it.
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch);
 

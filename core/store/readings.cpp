@@ -21,8 +21,9 @@ constexpr double sameValue = 1e-9;
 std::string insertSql(std::size_t rows)
 {
     std::string sql = "INSERT INTO readings (sensor, instant, value, import) VALUES ";
+    // Numbered in the first tuple, so that the bare ones that follow count on from there.
     for (std::size_t i = 0; i < rows; ++i)
-        sql += i == 0 ? "(?1,?,?,?2)" : ",(?1,?,?,?2)";
+        sql += i == 0 ? "(?1,?3,?4,?2)" : ",(?1,?,?,?2)";
     return sql;
 }
 
@@ -314,70 +315,66 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
 
 namespace {
 
-/// Gives each row its line again from the runs noted at the import.
-Done fillLines(const Database& database, std::int64_t import, std::int64_t sensor, RawRows& rows)
+Done fillColumn(const Database& database, ImportId import, RawColumn& column)
 {
-    auto runs = query(
+    auto sensor = idOf(database, "sensors", "sensor", column.sensor);
+    HOLDBAND_TRY(sensor);
+    auto lines = query(
         database,
         "SELECT first_at, first_line FROM source_lines WHERE import = ? AND sensor = ? "
         "ORDER BY first_at",
-        [](const Statement& row) { return std::pair(row.integer(0), row.integer(1)); }, import,
-        sensor);
-    HOLDBAND_TRY(runs);
-    std::size_t run = 0;
-    std::int64_t line = 0;
-    for (const Instant at : rows.at) {
-        ++line;
-        if (run < runs->size() && (*runs)[run].first <= toMs(at))
-            line = (*runs)[run++].second;
-        rows.line.push_back(static_cast<std::uint32_t>(line));
-    }
-    return {};
-}
-
-Done fillRows(const Database& database, std::int64_t import, std::int64_t sensor, RawRows& rows)
-{
+        [](const Statement& row) {
+            return std::pair(instantFromMs(row.integer(0)), row.integer(1));
+        },
+        import.value, *sensor);
+    HOLDBAND_TRY(lines);
+    column.lines = std::move(*lines);
     auto statement =
-        database.prepare("SELECT instant, value, import FROM readings WHERE sensor = ?");
+        database.prepare("SELECT instant, value FROM readings WHERE sensor = ? AND import = ?");
     HOLDBAND_TRY(statement);
-    statement->bindAll(sensor);
+    statement->bindAll(*sensor, import.value);
     for (;;) {
         auto row = statement->step();
         HOLDBAND_TRY(row);
         if (!*row)
-            return fillLines(database, import, sensor, rows);
-        if (statement->integer(2) != import)
-            continue;
-        rows.at.push_back(instantFromMs(statement->integer(0)));
-        rows.raw.push_back(statement->real(1));
+            return {};
+        column.at.push_back(instantFromMs(statement->integer(0)));
+        column.raw.push_back(statement->real(1));
     }
 }
 
 } // namespace
 
-Result<std::vector<RawRows>> readRawRows(const LogbookFile& logbook)
+Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
 {
     const Database& database = logbook.database();
-    std::vector<std::pair<std::int64_t, std::int64_t>> ids;
-    auto columns =
+    std::vector<RawImport> imports;
+    auto rows =
         query(database,
-              "SELECT c.import, c.sensor, i.file, i.sha256, s.name, c.header, c.unit "
+              "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit "
               "FROM import_columns c JOIN imports i ON i.id = c.import "
               "JOIN sensors s ON s.id = c.sensor ORDER BY c.import, c.sensor",
               [&](const Statement& row) {
-                  ids.emplace_back(row.integer(0), row.integer(1));
-                  RawRows rows;
-                  rows.file = row.text(2);
-                  rows.sha256 = row.text(3);
-                  rows.sensor = row.text(4);
-                  rows.header = row.text(5);
-                  rows.unit = choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
-                  return rows;
+                  const ImportId id{row.integer(0)};
+                  if (imports.empty() || imports.back().id != id)
+                      imports.push_back({id, {row.text(1), row.text(2), row.integer(3)}, {}});
+                  RawColumn column;
+                  column.sensor = row.text(4);
+                  column.header = row.text(5);
+                  column.unit =
+                      choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
+                  imports.back().columns.push_back(std::move(column));
+                  return true;
               });
-    HOLDBAND_TRY(columns);
-    for (std::size_t i = 0; i < columns->size(); ++i)
-        HOLDBAND_TRY(fillRows(database, ids[i].first, ids[i].second, (*columns)[i]));
-    return columns;
+    HOLDBAND_TRY(rows);
+    return imports;
+}
+
+Done readRawColumns(const LogbookFile& logbook, RawImport& import)
+{
+    for (RawColumn& column : import.columns)
+        HOLDBAND_TRY(fillColumn(logbook.database(), import.id, column));
+    return {};
 }
 
 Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook)

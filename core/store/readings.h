@@ -57,18 +57,25 @@ Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::strin
 /// The time of the sensor's last reading.
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor);
 
-/// Raw readings of one import and sensor, as they stood in the file, for the export.
-struct RawRows {
-    std::string file;
-    std::string sha256;
+/// The readings that one import brought for one sensor, as they stood in the file.
+struct RawColumn {
     std::string sensor;
     std::string header;
     ReadingUnit unit = ReadingUnit::celsius;
     std::vector<Instant> at;
     std::vector<double> raw;
-    std::vector<std::uint32_t> line;
+    std::vector<std::pair<Instant, std::int64_t>> lines; ///< where runs of successive lines begin
 };
-Result<std::vector<RawRows>> readRawRows(const LogbookFile& logbook);
+struct RawImport {
+    ImportId id;
+    ImportedFile file;
+    std::vector<RawColumn> columns;
+};
+
+/// Imports that brought readings of sensors, oldest first, without their readings.
+Result<std::vector<RawImport>> readImports(const LogbookFile& logbook);
+/// Fills in the readings and lines of one of them.
+Done readRawColumns(const LogbookFile& logbook, RawImport& import);
 
 /// A stretch that is taken out of a sensor's series, and why.
 struct Exclusion {

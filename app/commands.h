@@ -1,0 +1,17 @@
+// All commands of the command line.
+#pragma once
+
+#include "app/console.h"
+
+#include <vector>
+
+namespace holdband::app {
+
+/// In the order in which the help lists them.
+std::vector<Command> allCommands();
+
+std::vector<Command> readingCommands(); ///< batches, verdict, energy, compare
+std::vector<Command> writingCommands(); ///< new, load, import, meter
+std::vector<Command> keepingCommands(); ///< export, check, backup
+
+} // namespace holdband::app

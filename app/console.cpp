@@ -1,0 +1,153 @@
+#include "app/console.h"
+
+#include "core/text/near.h"
+
+#include <cstdio>
+
+namespace holdband::app {
+
+void print(const std::string& text)
+{
+    std::fwrite(text.data(), 1, text.size(), stdout);
+}
+
+void printLine(const std::string& line)
+{
+    print(line + "\n");
+}
+
+void report(const std::string& line)
+{
+    const std::string text = line + "\n";
+    std::fwrite(text.data(), 1, text.size(), stderr);
+}
+
+int fail(const Problem& problem)
+{
+    report("holdband: " + problem.sentence());
+    switch (problem.kind) {
+    case ProblemKind::data:
+        return exitData;
+    case ProblemKind::call:
+        return exitCall;
+    case ProblemKind::file:
+        break;
+    }
+    return exitFile;
+}
+
+int finish(int status)
+{
+    if (std::fflush(stdout) == 0 && std::ferror(stdout) == 0)
+        return status;
+    report("holdband: the results can't be written to standard output.");
+    return exitFile;
+}
+
+std::optional<std::string> Call::value(const char* option) const
+{
+    if (!has(option))
+        return std::nullopt;
+    return m_parser.value(QString::fromLatin1(option)).toStdString();
+}
+
+std::vector<std::string> Call::values(const char* option) const
+{
+    std::vector<std::string> all;
+    for (const QString& value : m_parser.values(QString::fromLatin1(option)))
+        all.push_back(value.toStdString());
+    return all;
+}
+
+std::string usageLine(const Command& command)
+{
+    std::string line = std::string("holdband ") + command.name + " " + command.arguments;
+    for (const QCommandLineOption& option : command.options) {
+        line += " [--" + option.names().first().toStdString();
+        if (!option.valueName().isEmpty())
+            line += " " + option.valueName().toStdString();
+        line += "]";
+    }
+    return line;
+}
+
+int wrongCall(const std::string& why, const std::string& usage)
+{
+    report("holdband: " + why + ".");
+    report("usage: " + usage);
+    return exitCall;
+}
+
+namespace {
+
+/// A number such as -5 is an argument and no option; the true minus sign says so to the parser.
+QStringList withoutNumericOptions(const QStringList& arguments)
+{
+    QStringList result;
+    for (const QString& argument : arguments) {
+        const bool number = argument.size() > 1 && argument[0] == u'-' && argument[1].isDigit();
+        result += number ? QChar(0x2212) + argument.mid(1) : argument;
+    }
+    return result;
+}
+
+std::string helpText(const Command& command)
+{
+    std::string text = "usage: " + usageLine(command) + "\n" + command.summary + "\n";
+    for (const QCommandLineOption& option : command.options) {
+        std::string name = "  --" + option.names().first().toStdString();
+        if (!option.valueName().isEmpty())
+            name += " " + option.valueName().toStdString();
+        text += name + "\n      " + option.description().toStdString() + "\n";
+    }
+    return text;
+}
+
+std::string unknownOption(const Command& command, const QCommandLineParser& parser)
+{
+    const std::string name = parser.unknownOptionNames().first().toStdString();
+    std::vector<std::string> known;
+    for (const QCommandLineOption& option : command.options)
+        known.push_back(option.names().first().toStdString());
+    return "there is no option --" + name + " (" + suggestion(name, known) + ")";
+}
+
+} // namespace
+
+int runCommand(const Command& command, const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    parser.addOptions(command.options);
+    parser.addOption({QStringLiteral("help"), QString()});
+    parser.addOption({QStringLiteral("version"), QString()});
+    QStringList all{QStringLiteral("holdband")};
+    all += withoutNumericOptions(arguments);
+    const bool parsed = parser.parse(all);
+    if (parser.isSet(QStringLiteral("help"))) {
+        print(helpText(command));
+        return finish(exitDone);
+    }
+    if (parser.isSet(QStringLiteral("version"))) {
+        printLine("holdband " HOLDBAND_VERSION);
+        return finish(exitDone);
+    }
+    const std::string usage = usageLine(command);
+    if (!parser.unknownOptionNames().isEmpty())
+        return wrongCall(unknownOption(command, parser), usage);
+    if (!parsed) {
+        QString why = parser.errorText();
+        if (why.endsWith(u'.'))
+            why.chop(1);
+        return wrongCall(why.toStdString(), usage);
+    }
+    const QStringList positional = parser.positionalArguments();
+    if (positional.size() < command.leastArguments)
+        return wrongCall("an argument is missing", usage);
+    if (positional.size() > command.mostArguments)
+        return wrongCall("there is an argument too many: " +
+                             positional[command.mostArguments].toStdString(),
+                         usage);
+    return finish(command.run(Call(parser, positional)));
+}
+
+} // namespace holdband::app

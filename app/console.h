@@ -1,0 +1,69 @@
+// What every command of the command line shares: results to standard output, everything else to
+// standard error, exit statuses, and the parsing of its arguments.
+#pragma once
+
+#include "core/problem.h"
+
+#include <QCommandLineParser>
+#include <QList>
+#include <QStringList>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::app {
+
+enum ExitStatus {
+    exitDone = 0,
+    exitData = 1, ///< the data forbids it or needs a decision
+    exitCall = 2, ///< the call is wrong
+    exitFile = 3, ///< a file can't be read or written, is damaged, foreign or locked
+};
+
+void print(const std::string& text);     ///< to standard output, as it is
+void printLine(const std::string& line); ///< to standard output
+void report(const std::string& line);    ///< to standard error
+/// Prints the problem and gives the exit status that belongs to it.
+int fail(const Problem& problem);
+/// Flushes standard output; a full disk or closed pipe there is a failure of its own.
+int finish(int status);
+
+/// What a command is called with, after parsing.
+class Call {
+public:
+    Call(const QCommandLineParser& parser, QStringList positional)
+        : m_parser(parser), m_positional(std::move(positional))
+    {
+    }
+
+    std::string argument(int index) const { return m_positional[index].toStdString(); }
+    int argumentCount() const { return static_cast<int>(m_positional.size()); }
+    bool has(const char* option) const { return m_parser.isSet(QString::fromLatin1(option)); }
+    std::optional<std::string> value(const char* option) const;
+    std::vector<std::string> values(const char* option) const;
+
+private:
+    const QCommandLineParser& m_parser;
+    QStringList m_positional;
+};
+
+struct Command {
+    const char* name;
+    const char* arguments; ///< for the usage line: "LOGBOOK BATCH"
+    const char* summary;
+    int leastArguments;
+    int mostArguments;
+    QList<QCommandLineOption> options;
+    std::function<int(const Call&)> run;
+};
+
+/// Parses the arguments behind the command's name and runs it.
+int runCommand(const Command& command, const QStringList& arguments);
+
+std::string usageLine(const Command& command);
+
+/// The call is wrong: says why, with the usage line.
+int wrongCall(const std::string& why, const std::string& usage);
+
+} // namespace holdband::app

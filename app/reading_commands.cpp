@@ -1,0 +1,92 @@
+// Commands that read: they work while the logbook is open for writing elsewhere.
+#include "app/commands.h"
+#include "app/results_json.h"
+#include "app/results_text.h"
+
+namespace holdband::app {
+
+namespace {
+
+const QCommandLineOption jsonOption(QStringLiteral("json"),
+                                    QStringLiteral("print the result as JSON"));
+
+/// Opens the logbook, reviews it, and prints the review in words or as JSON.
+template <typename Review, typename Text, typename JsonText>
+int show(const Call& call, Review review, Text text, JsonText json)
+{
+    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
+    if (!logbook)
+        return fail(logbook.error());
+    auto result = review(**logbook);
+    if (!result)
+        return fail(result.error());
+    print(call.has("json") ? json(*result) + "\n" : text(*result));
+    return exitDone;
+}
+
+int batches(const Call& call)
+{
+    return show(call, review::reviewBatches, batchesText, batchesJson);
+}
+
+int verdict(const Call& call)
+{
+    const auto review = [&](const store::LogbookFile& logbook) {
+        return review::reviewRun(logbook, call.argument(1));
+    };
+    return show(call, review, verdictText, verdictJson);
+}
+
+int energy(const Call& call)
+{
+    const auto review = [&](const store::LogbookFile& logbook) {
+        return review::reviewRun(logbook, call.argument(1));
+    };
+    return show(call, review, energyText, energyJson);
+}
+
+int compare(const Call& call)
+{
+    const auto review = [&](const store::LogbookFile& logbook) {
+        return review::reviewSideBySide(logbook, call.argument(1), call.argument(2));
+    };
+    return show(call, review, compareText, compareJson);
+}
+
+} // namespace
+
+std::vector<Command> readingCommands()
+{
+    return {
+        {"batches",
+         "LOGBOOK",
+         "List the batches with their verdicts.",
+         1,
+         1,
+         {jsonOption},
+         batches},
+        {"verdict",
+         "LOGBOOK BATCH",
+         "Did the batch stay in its band, and how sure is that?",
+         2,
+         2,
+         {jsonOption},
+         verdict},
+        {"energy",
+         "LOGBOOK BATCH",
+         "What the batch used, by stage and by day.",
+         2,
+         2,
+         {jsonOption},
+         energy},
+        {"compare",
+         "LOGBOOK A B",
+         "Two batches, or two setups, side by side.",
+         3,
+         3,
+         {jsonOption},
+         compare},
+    };
+}
+
+} // namespace holdband::app

@@ -1,0 +1,246 @@
+#include "app/results_json.h"
+
+#include "core/text/times.h"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+namespace holdband::app {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using analysis::Bounded;
+using analysis::EnergyFigure;
+
+constexpr double msPerHour = 3.6e6;
+
+double hours(double ms)
+{
+    return ms / msPerHour;
+}
+
+Json number(const std::optional<double>& value)
+{
+    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
+}
+
+Json instant(const std::optional<Instant>& at)
+{
+    return at ? Json(rfc3339Utc(*at)) : Json(nullptr);
+}
+
+Instant after(Instant start, double ms)
+{
+    return start + Milliseconds{std::llround(ms)};
+}
+
+std::string text(const Json& json)
+{
+    return json.dump(2, ' ', false, Json::error_handler_t::replace);
+}
+
+Json excursionJson(const analysis::Excursion& excursion, Instant stageStart)
+{
+    const char* cut = excursion.cut == analysis::Cut::gap        ? "gap"
+                      : excursion.cut == analysis::Cut::stageEnd ? "stage end"
+                                                                 : "";
+    return {{"start", rfc3339Utc(after(stageStart, excursion.startMs))},
+            {"end", rfc3339Utc(after(stageStart, excursion.endMs))},
+            {"side", excursion.side == analysis::Side::above ? "above" : "below"},
+            {"hours", hours(excursion.lengthMs())},
+            {"peak_c", excursion.peak},
+            {"area_ch", hours(excursion.areaMs)},
+            {"cut", cut}};
+}
+
+void putStatistics(Json& json, const analysis::StageStatistics& statistics)
+{
+    const analysis::TimeMoments& moments = statistics.deviation;
+    const auto of = [&](double value) { return moments.empty() ? Json(nullptr) : Json(value); };
+    const auto quantile = [&](std::size_t index) {
+        return statistics.quantiles ? Json((*statistics.quantiles)[index]) : Json(nullptr);
+    };
+    json["mean_dev_c"] = of(moments.mean());
+    json["sd_c"] = moments.empty() ? Json(nullptr) : Json(moments.standardDeviation());
+    json["rms_dev_c"] = moments.empty() ? Json(nullptr) : Json(moments.rootMeanSquare());
+    json["mean_abs_dev_c"] = moments.empty() ? Json(nullptr) : Json(moments.meanAbsolute());
+    json["min_c"] = number(statistics.minimum);
+    json["max_c"] = number(statistics.maximum);
+    json["p5_dev_c"] = quantile(0);
+    json["p50_dev_c"] = quantile(1);
+    json["p95_dev_c"] = quantile(2);
+}
+
+void putArrival(Json& json, const analysis::BandJudgement& judged, Instant start)
+{
+    json["arrived"] = judged.arrival ? instant(after(start, judged.arrival->ms)) : Json(nullptr);
+    json["arrival_seen"] = judged.arrival ? Json(judged.arrival->seen) : Json(nullptr);
+}
+
+Json stageJson(const analysis::JudgedBatch& batch, std::size_t i)
+{
+    const analysis::PlacedStage& stage = batch.stages[i];
+    const analysis::BandJudgement& judged = batch.asPlanned.stages[i];
+    const bool ramp = stage.kind == StageKind::ramp;
+    Json json;
+    json["stage"] = stage.label;
+    json["target_c"] = ramp ? Json(nullptr) : Json(stage.startTarget.celsius());
+    json["tolerance_c"] = stage.tolerance.kelvins();
+    json["start"] = rfc3339Utc(stage.span.start);
+    json["end"] = rfc3339Utc(stage.span.end);
+    putArrival(json, judged, stage.span.start);
+    json["settling_h"] = hours(judged.settlingMs);
+    json["hold_h"] = hours(judged.holdMs);
+    json["covered_h"] = hours(judged.coveredMs);
+    json["coverage"] = judged.holdMs > 0.0 ? Json(judged.coveredMs / judged.holdMs) : Json(nullptr);
+    json["inside_h"] = hours(judged.insideMs);
+    json["above_h"] = hours(judged.aboveMs);
+    json["below_h"] = hours(judged.belowMs);
+    putStatistics(json, batch.statistics[i]);
+    const analysis::SettlingFigures settling = analysis::settlingFigures(batch.tracks[i], judged);
+    json["overshoot_c"] = number(settling.overshoot);
+    json["settle_rate_c_per_h"] =
+        settling.ratePerMs ? Json(*settling.ratePerMs * msPerHour) : Json(nullptr);
+    json["excursions"] = Json::array();
+    for (const analysis::Excursion& excursion : judged.excursions)
+        json["excursions"].push_back(excursionJson(excursion, stage.span.start));
+    return json;
+}
+
+void putEnergy(Json& json, const EnergyFigure& energy)
+{
+    const bool any = energy.any();
+    json["kwh"] = any ? number(energy.kwh) : Json(nullptr);
+    json["kwh_low"] = any ? number(energy.low) : Json(nullptr);
+    json["kwh_high"] = any ? number(energy.high) : Json(nullptr);
+    json["metered_h"] = hours(energy.meteredMs());
+}
+
+Json stageEnergyJson(const analysis::SpanEnergy& stage)
+{
+    Json json;
+    json["stage"] = stage.label;
+    putEnergy(json, stage.energy);
+    json["mean_w"] = number(analysis::meanWatts(stage.energy));
+    return json;
+}
+
+Json dayJson(const analysis::SpanEnergy& day)
+{
+    Json json;
+    json["day"] = day.label;
+    json["hours"] = day.span.hours();
+    putEnergy(json, day.energy);
+    return json;
+}
+
+void putBounded(Json& json, const std::string& name, const std::optional<Bounded>& figure)
+{
+    json[name] = figure ? number(figure->value) : Json(nullptr);
+    json[name + "_low"] = figure ? number(figure->low) : Json(nullptr);
+    json[name + "_high"] = figure ? number(figure->high) : Json(nullptr);
+}
+
+Json aheadJson(const std::optional<analysis::Ahead>& ahead)
+{
+    if (!ahead)
+        return nullptr;
+    if (*ahead == analysis::Ahead::tooClose)
+        return "too close to call";
+    return *ahead == analysis::Ahead::a ? "a" : "b";
+}
+
+Json measureJson(const analysis::Measure& measure, const LogbookSettings& settings)
+{
+    const bool money = measure.rule.unit == "money";
+    Json json;
+    json["measure"] = measure.rule.name;
+    json["unit"] = money ? settings.currency : std::string(measure.rule.unit);
+    json["better"] = measure.rule.better == analysis::Better::less ? "less" : "more";
+    putBounded(json, "a", measure.a);
+    putBounded(json, "b", measure.b);
+    json["ratio_a_to_b"] = measure.ratio ? number(measure.ratio->value) : Json(nullptr);
+    json["ratio_low"] = measure.ratio ? number(measure.ratio->low) : Json(nullptr);
+    json["ratio_high"] = measure.ratio ? number(measure.ratio->high) : Json(nullptr);
+    json["ahead"] = aheadJson(measure.ahead);
+    return json;
+}
+
+} // namespace
+
+std::string verdictJson(const review::RunReview& review)
+{
+    const analysis::JudgedBatch& judged = review.figures.judged;
+    const analysis::BandTotals& totals = judged.asPlanned.totals;
+    Json json;
+    json["batch"] = review.batch().name;
+    json["verdict"] = review::verdictName(judged.asPlanned.verdict);
+    json["sure"] = judged.sure ? Json(*judged.sure) : Json(nullptr);
+    json["missed"] = judged.asPlanned.missed;
+    json["hold_h"] = hours(totals.holdMs);
+    json["covered_h"] = hours(totals.coveredMs);
+    json["coverage"] = number(totals.coverage());
+    json["inside_h"] = hours(totals.insideMs);
+    json["above_h"] = hours(totals.aboveMs);
+    json["below_h"] = hours(totals.belowMs);
+    json["stages"] = Json::array();
+    for (std::size_t i = 0; i < judged.stages.size(); ++i)
+        json["stages"].push_back(stageJson(judged, i));
+    return text(json);
+}
+
+std::string energyJson(const review::RunReview& review)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    const auto& metered = energy.whole.metered;
+    Json json;
+    json["batch"] = review.batch().name;
+    putEnergy(json, energy.whole);
+    json["partly_metered"] = energy.partlyMetered();
+    json["metered_from"] = metered.empty() ? Json(nullptr) : instant(metered.front().start);
+    json["metered_to"] = metered.empty() ? Json(nullptr) : instant(metered.back().end);
+    json["mean_w"] = number(energy.meanWatts());
+    json["cost"] = energy.cost ? number(energy.cost->amount) : Json(nullptr);
+    json["cost_low"] = energy.cost ? number(energy.cost->low) : Json(nullptr);
+    json["cost_high"] = energy.cost ? number(energy.cost->high) : Json(nullptr);
+    json["stages"] = Json::array();
+    for (const analysis::SpanEnergy& stage : energy.stages)
+        json["stages"].push_back(stageEnergyJson(stage));
+    json["days"] = Json::array();
+    for (const analysis::SpanEnergy& day : energy.days)
+        json["days"].push_back(dayJson(day));
+    json["cooling_lift_ch"] = energy.lift ? number(energy.lift->coolingKh) : Json(nullptr);
+    json["heating_lift_ch"] = energy.lift ? number(energy.lift->heatingKh) : Json(nullptr);
+    json["kwh_per_cday"] = number(energy.kwhPerDegreeDay);
+    return text(json);
+}
+
+std::string compareJson(const review::SideBySide& review)
+{
+    Json json;
+    json["a"] = review.a;
+    json["b"] = review.b;
+    json["measures"] = Json::array();
+    for (const analysis::Measure& measure : review.measures)
+        json["measures"].push_back(measureJson(measure, review.settings));
+    json["notes"] = Json::array();
+    for (const review::NoteWords& note : review.notes)
+        json["notes"].push_back(
+            {{"note", note.note}, {"effect", note.effect}, {"measure", note.measure}});
+    return text(json);
+}
+
+std::string batchesJson(const review::BatchList& list)
+{
+    Json json = Json::array();
+    for (const review::BatchLine& line : list.batches)
+        json.push_back({{"name", line.name},
+                        {"setup", line.setup},
+                        {"pitched", rfc3339Utc(line.pitched)},
+                        {"ended", instant(line.ended)},
+                        {"verdict", review::verdictName(line.verdict)}});
+    return text(json);
+}
+
+} // namespace holdband::app

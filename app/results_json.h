@@ -1,0 +1,18 @@
+// The results as JSON, by the fixed names: numbers unrounded, times RFC 3339 UTC, durations in
+// hours, temperatures °C, differences K; null where a figure has nothing to stand on.
+#pragma once
+
+#include "core/review/batch_list.h"
+#include "core/review/run_review.h"
+#include "core/review/side_by_side.h"
+
+#include <string>
+
+namespace holdband::app {
+
+std::string verdictJson(const review::RunReview& review);
+std::string energyJson(const review::RunReview& review);
+std::string compareJson(const review::SideBySide& review);
+std::string batchesJson(const review::BatchList& list);
+
+} // namespace holdband::app

@@ -1,0 +1,293 @@
+#include "app/results_text.h"
+
+#include "app/table.h"
+#include "core/text/durations.h"
+#include "core/text/numbers.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::app {
+
+namespace {
+
+using analysis::EnergyFigure;
+using review::RunReview;
+
+constexpr std::size_t rejectsListed = 20;
+
+std::string duration(double ms)
+{
+    return durationText(Hours{ms / 3.6e6});
+}
+
+Instant after(Instant start, double ms)
+{
+    return start + Milliseconds{std::llround(ms)};
+}
+
+std::string kelvins(double value, const RunReview& review)
+{
+    return differenceText(TemperatureDifference::kelvins(value), review.settings.temperatureUnit());
+}
+
+std::string titleOf(const RunReview& review)
+{
+    std::string title = review.batch().name + " · " + review.setup.name + " · pitched " +
+                        localText(review.batch().pitched, review.zone);
+    if (review.batch().volume)
+        title += " · " + volumeText(*review.batch().volume, review.settings.units);
+    return title;
+}
+
+std::string settledText(const analysis::BandJudgement& judged)
+{
+    if (judged.missed)
+        return "missed";
+    if (!judged.settles)
+        return "–";
+    return judged.arrival ? duration(judged.settlingMs) : "still settling";
+}
+
+std::string worstText(const analysis::BandJudgement& judged, const RunReview& review)
+{
+    double worst = 0.0;
+    for (const analysis::Excursion& excursion : judged.excursions)
+        worst = std::max(worst, excursion.peak);
+    return worst > 0.0 ? kelvins(worst, review) : "–";
+}
+
+std::string stagesTable(const RunReview& review)
+{
+    const analysis::JudgedBatch& judged = review.figures.judged;
+    Table table({"stage", "target", "from", "settled in", "held", "seen", "inside",
+                 "mean deviation", "worst past edge"});
+    for (std::size_t i = 0; i < judged.stages.size(); ++i) {
+        const analysis::PlacedStage& stage = judged.stages[i];
+        const analysis::BandJudgement& band = judged.asPlanned.stages[i];
+        const bool seen = band.coveredMs > 0.0;
+        const double length = static_cast<double>((stage.span.end - stage.span.start).count());
+        const auto target = Temperature::celsius(
+            stage.targetCelsiusAt(stage.kind == StageKind::ramp ? length : 0.0));
+        table.add({stage.label,
+                   (stage.kind == StageKind::ramp ? "to " : "") +
+                       temperatureText(target, review.settings.temperatureUnit()),
+                   localShortText(stage.span.start, review.zone), settledText(band),
+                   duration(band.holdMs),
+                   band.holdMs > 0.0 ? shareText(band.coveredMs / band.holdMs) : "–",
+                   seen ? shareText(band.insideMs / band.coveredMs) : "–",
+                   seen ? kelvins(judged.statistics[i].deviation.mean(), review) : "–",
+                   worstText(band, review)});
+    }
+    return table.text();
+}
+
+std::string excursionsTable(const RunReview& review)
+{
+    const analysis::JudgedBatch& judged = review.figures.judged;
+    Table table({"excursion", "side", "lasted", "worst past edge", "ended by"});
+    for (std::size_t i = 0; i < judged.stages.size(); ++i) {
+        for (const analysis::Excursion& excursion : judged.asPlanned.stages[i].excursions) {
+            const Instant start = after(judged.stages[i].span.start, excursion.startMs);
+            const char* end = excursion.cut == analysis::Cut::gap        ? "a gap"
+                              : excursion.cut == analysis::Cut::stageEnd ? "the stage's end"
+                                                                         : "coming back";
+            table.add({localText(start, review.zone),
+                       excursion.side == analysis::Side::above ? "above" : "below",
+                       duration(excursion.lengthMs()), kelvins(excursion.peak, review), end});
+        }
+    }
+    return table.empty() ? std::string() : "\n" + table.text();
+}
+
+std::string findingsText(const RunReview& review)
+{
+    std::string text;
+    for (const std::string& finding : review.findings)
+        text += "\n" + finding;
+    return text.empty() ? text : text + "\n";
+}
+
+std::string kwh(double value)
+{
+    return fixedText(value, 2);
+}
+
+std::string boundsText(const EnergyFigure& energy)
+{
+    if (!energy.any())
+        return "not metered";
+    if (!energy.lowKnown())
+        return "bounds unknown";
+    return kwh(energy.low) + " – " + (energy.highKnown() ? kwh(energy.high) : "no upper bound");
+}
+
+std::string wattsText(const EnergyFigure& energy)
+{
+    const auto watts = analysis::meanWatts(energy);
+    return watts ? fixedText(*watts, 1) : "–";
+}
+
+void addEnergyRow(Table& table, const std::string& label, const EnergyFigure& energy)
+{
+    table.add({label, energy.any() ? kwh(energy.kwh) : "–", boundsText(energy),
+               energy.any() ? duration(energy.meteredMs()) : "–", wattsText(energy)});
+}
+
+std::string energyTable(const RunReview& review)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    Table table({"", "kWh", "bounds of reading", "metered", "mean W"});
+    addEnergyRow(table, "whole run", energy.whole);
+    if (energy.beforeCrash && energy.crash) {
+        addEnergyRow(table, "before the crash", energy.beforeCrash->energy);
+        addEnergyRow(table, "the crash", energy.crash->energy);
+    }
+    for (const analysis::SpanEnergy& stage : energy.stages)
+        addEnergyRow(table, "stage " + stage.label, stage.energy);
+    for (const analysis::SpanEnergy& day : energy.days)
+        addEnergyRow(table, day.label, day.energy);
+    return table.text();
+}
+
+std::string headlineOfEnergy(const RunReview& review)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    if (!energy.whole.any())
+        return "Nothing of this run was metered.";
+    std::string text = "Used " + kwh(energy.whole.kwh) + " kWh (" + boundsText(energy.whole) +
+                       ") over " + duration(energy.whole.meteredMs());
+    if (energy.partlyMetered())
+        text += ", partly metered: from " +
+                localText(energy.whole.metered.front().start, review.zone) + " to " +
+                localText(energy.whole.metered.back().end, review.zone);
+    return text + ". Energy between readings is interpolated.";
+}
+
+std::string costLine(const RunReview& review)
+{
+    const auto& cost = review.figures.energy.cost;
+    if (!cost)
+        return {};
+    const std::string& currency = review.settings.currency;
+    std::string line = "Cost " + moneyText(cost->amount, currency);
+    if (std::isfinite(cost->low) && std::isfinite(cost->high))
+        line +=
+            " (" + moneyText(cost->low, currency) + " – " + moneyText(cost->high, currency) + ")";
+    return line + ".\n";
+}
+
+std::string weatherLine(const RunReview& review)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    if (!energy.lift)
+        return {};
+    const bool us = review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
+    const double factor = us ? 1.8 : 1.0;
+    const std::string unit = us ? "°F·h" : "°C·h";
+    std::string line = "The room was above the beer by " +
+                       fixedText(energy.lift->coolingKh * factor, 0) + " " + unit +
+                       " in sum, below it by " + fixedText(energy.lift->heatingKh * factor, 0) +
+                       " " + unit + ".";
+    if (energy.kwhPerDegreeDay)
+        line += " Energy per degree-day of cooling lift: " +
+                fixedText(*energy.kwhPerDegreeDay / factor, 4) +
+                (us ? " kWh/(°F·d)." : " kWh/(°C·d).");
+    return line + "\n";
+}
+
+std::string countLine(std::int64_t count, const std::string& one, const std::string& more)
+{
+    return std::to_string(count) + " " + (count == 1 ? one : more);
+}
+
+} // namespace
+
+std::string verdictText(const RunReview& review)
+{
+    return titleOf(review) + "\n" + review.words.headline + ".\n" + review.words.detail + "\n\n" +
+           stagesTable(review) + excursionsTable(review) + findingsText(review);
+}
+
+std::string energyText(const RunReview& review)
+{
+    return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" + costLine(review) +
+           weatherLine(review) + "\n" + energyTable(review) + findingsText(review);
+}
+
+std::string compareText(const review::SideBySide& review)
+{
+    Table table({"measure", "A", "B", "A − B", "A ÷ B", "ahead"});
+    for (const review::MeasureWords& line : review.lines)
+        table.add({line.title, line.a, line.b, line.difference, line.ratio, line.ahead});
+    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.energySentence +
+                       "\n" + review.temperatureSentence + "\n\n" + table.text();
+    if (!review.notes.empty())
+        text += "\nHow fair is this?\n";
+    for (const review::NoteWords& note : review.notes)
+        text += "  " + note.measure + ": " + note.note + "; " + note.effect + ".\n";
+    return text;
+}
+
+std::string batchesText(const review::BatchList& list)
+{
+    if (list.batches.empty())
+        return "The logbook has no batch yet.\n";
+    std::string text;
+    for (const review::BatchLine& line : list.batches) {
+        text += line.name + " · " + line.setup + " · " + localText(line.pitched, list.zone) +
+                " to " + (line.ended ? localText(*line.ended, list.zone) : "now, still open") +
+                "\n  " + line.mark + " " + line.headline + ".\n";
+    }
+    return text;
+}
+
+std::string importText(const intake::ImportReport& report, bool dryRun)
+{
+    std::string text = report.file.fileName + ": " +
+                       countLine(report.file.rowsRead, "row", "rows") + " read; " +
+                       countLine(report.added(), "reading", "readings") + " new, " +
+                       std::to_string(report.alreadyThere()) + " already there, " +
+                       std::to_string(report.conflicting()) + " conflicting, " +
+                       std::to_string(report.file.rejectedTotal) + " rejected" +
+                       (dryRun ? " (dry run: nothing was kept).\n" : ".\n");
+    for (const intake::ImportedColumn& column : report.columns)
+        text += "  " + column.name + ": column \"" + column.header + "\", " +
+                countLine(column.added, "reading", "readings") + " new (" + column.unitReason +
+                ")\n";
+    if (!report.file.timeReason.empty())
+        text +=
+            "  time: column \"" + report.file.timeHeader + "\" (" + report.file.timeReason + ")\n";
+    for (const std::string& conflict : report.conflicts)
+        text += "  conflict, " + conflict + "\n";
+    const std::size_t shown = std::min(rejectsListed, report.file.rejected.size());
+    for (std::size_t i = 0; i < shown; ++i) {
+        const RejectedRow& row = report.file.rejected[i];
+        text += "  rejected, line " + std::to_string(row.line) +
+                (row.column.empty() ? "" : ", column \"" + row.column + "\"") + ": \"" + row.text +
+                "\": " + row.reason + "\n";
+    }
+    const std::int64_t more = report.file.rejectedTotal - static_cast<std::int64_t>(shown);
+    if (more > 0)
+        text += "  and " + std::to_string(more) + " more rejected\n";
+    return text;
+}
+
+std::string loadText(const exchange::LoadReport& report)
+{
+    const auto count = [](std::size_t number, const char* one, const char* more) {
+        return countLine(static_cast<std::int64_t>(number), one, more);
+    };
+    std::string text = "Loaded " + count(report.setups, "setup", "setups") + ", " +
+                       count(report.sensors, "sensor", "sensors") + ", " +
+                       count(report.meters, "meter", "meters") + ", " +
+                       count(report.batches, "batch", "batches") + " and " +
+                       count(report.meterReadings, "meter reading", "meter readings") + ".\n";
+    for (const intake::ImportReport& file : report.files)
+        text += importText(file, false);
+    return text;
+}
+
+} // namespace holdband::app

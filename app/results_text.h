@@ -1,0 +1,21 @@
+// The results in words and tables, in the units of the logbook.
+#pragma once
+
+#include "core/exchange/load.h"
+#include "core/intake/import.h"
+#include "core/review/batch_list.h"
+#include "core/review/run_review.h"
+#include "core/review/side_by_side.h"
+
+#include <string>
+
+namespace holdband::app {
+
+std::string verdictText(const review::RunReview& review);
+std::string energyText(const review::RunReview& review);
+std::string compareText(const review::SideBySide& review);
+std::string batchesText(const review::BatchList& list);
+std::string importText(const intake::ImportReport& report, bool dryRun);
+std::string loadText(const exchange::LoadReport& report);
+
+} // namespace holdband::app

@@ -1,0 +1,274 @@
+// Commands that change a logbook, or make one.
+#include "app/commands.h"
+#include "app/results_text.h"
+#include "core/exchange/load.h"
+#include "core/intake/import.h"
+#include "core/intake/register_check.h"
+#include "core/intake/rounds.h"
+#include "core/logbook/names.h"
+#include "core/store/equipment.h"
+#include "core/text/numbers.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+
+namespace holdband::app {
+
+namespace {
+
+QCommandLineOption valueOption(const char* name, const char* what, const char* value)
+{
+    return {QString::fromLatin1(name), QString::fromUtf8(what), QString::fromLatin1(value)};
+}
+
+Problem wrongValue(const char* option, const std::string& value, const std::string& choices)
+{
+    return {ProblemKind::call,
+            "--" + std::string(option) + " can't be \"" + value + "\": it is one of " + choices,
+            {},
+            {}};
+}
+
+// new
+
+bool isCurrencyCode(const std::string& text)
+{
+    return text.size() == 3 &&
+           std::all_of(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+}
+
+Result<LogbookSettings> settingsFrom(const Call& call)
+{
+    LogbookSettings settings;
+    if (const auto zone = call.value("zone")) {
+        HOLDBAND_TRY(Zone::named(*zone));
+        settings.zone = *zone;
+    }
+    if (const auto units = call.value("units")) {
+        const auto choice = choiceNamed<UnitSystem>(*units);
+        if (!choice)
+            return failure(wrongValue("units", *units, choicesText<UnitSystem>()));
+        settings.units = *choice;
+    }
+    if (const auto currency = call.value("currency")) {
+        if (!isCurrencyCode(*currency))
+            return failure(
+                wrongValue("currency", *currency, "the three-letter codes, such as USD"));
+        settings.currency = *currency;
+    }
+    return settings;
+}
+
+int makeNew(const Call& call)
+{
+    auto settings = settingsFrom(call);
+    if (!settings)
+        return fail(settings.error());
+    auto logbook = store::LogbookFile::create(call.argument(0), *settings);
+    if (!logbook)
+        return fail(logbook.error());
+    report("Made " + call.argument(0) + " (zone " + settings->zone + ", " +
+           std::string(nameOf(settings->units)) + " units).");
+    return exitDone;
+}
+
+// load
+
+int load(const Call& call)
+{
+    auto loaded = exchange::loadDescription(call.argument(0), call.argument(1));
+    if (!loaded)
+        return fail(loaded.error());
+    print(loadText(*loaded));
+    return exitDone;
+}
+
+// import
+
+Result<std::pair<std::string, std::string>> columnFrom(const std::string& text)
+{
+    const std::size_t equals = text.find('=');
+    if (equals == std::string::npos || equals == 0 || equals + 1 == text.size())
+        return failure({ProblemKind::call,
+                        "--column \"" + text + "\" is not of the form \"SENSOR OR METER=COLUMN\"",
+                        {},
+                        {}});
+    return std::pair(text.substr(0, equals), text.substr(equals + 1));
+}
+
+Result<DateOrder> dateOrderFrom(const std::string& text)
+{
+    if (text == "ymd")
+        return DateOrder::yearMonthDay;
+    if (text == "mdy")
+        return DateOrder::monthDayYear;
+    if (text == "dmy")
+        return DateOrder::dayMonthYear;
+    return failure(wrongValue("date-order", text, "ymd, mdy, dmy"));
+}
+
+Result<TemperatureUnit> unitFrom(const std::string& text)
+{
+    if (text == "f")
+        return TemperatureUnit::fahrenheit;
+    if (text == "c")
+        return TemperatureUnit::celsius;
+    return failure(wrongValue("unit", text, "f, c"));
+}
+
+Result<intake::ImportOptions> importOptionsFrom(const Call& call)
+{
+    intake::ImportOptions options;
+    options.path = call.argument(1);
+    options.timeColumn = call.value("time");
+    options.zone = call.value("zone");
+    options.dryRun = call.has("dry-run");
+    for (const std::string& text : call.values("column")) {
+        auto column = columnFrom(text);
+        HOLDBAND_TRY(column);
+        options.columns.push_back(std::move(*column));
+    }
+    if (const auto text = call.value("date-order")) {
+        auto order = dateOrderFrom(*text);
+        HOLDBAND_TRY(order);
+        options.dateOrder = *order;
+    }
+    if (const auto text = call.value("unit")) {
+        auto unit = unitFrom(*text);
+        HOLDBAND_TRY(unit);
+        options.unit = *unit;
+    }
+    return options;
+}
+
+void reportAsides(const intake::ImportReport& imported)
+{
+    for (const std::string& warning : imported.file.warnings)
+        report("holdband: " + warning + ".");
+    for (const std::string& header : imported.file.ignoredColumns)
+        report("holdband: the column \"" + header +
+               "\" was left out: it is no sensor's or "
+               "meter's name; take it with --column \"SENSOR=" +
+               header + "\".");
+}
+
+int import(const Call& call)
+{
+    auto options = importOptionsFrom(call);
+    if (!options)
+        return fail(options.error());
+    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::write);
+    if (!logbook)
+        return fail(logbook.error());
+    auto imported = intake::importLog(**logbook, *options);
+    if (!imported)
+        return fail(imported.error());
+    print(importText(*imported, options->dryRun));
+    reportAsides(*imported);
+    return exitDone;
+}
+
+// meter
+
+Result<intake::TypedReading> typedReading(const Call& call, const store::LogbookFile& logbook)
+{
+    auto number = parseDecimal(call.argument(2));
+    HOLDBAND_TRY(number);
+    intake::TypedReading typed;
+    typed.meter = call.argument(1);
+    typed.reading.registerReading = Energy::kilowattHours(number->value);
+    typed.reading.decimals = number->decimals;
+    typed.reading.note = call.value("note").value_or("");
+    typed.reading.at = logbook.now();
+    if (const auto at = call.value("at")) {
+        auto settings = store::readSettings(logbook);
+        HOLDBAND_TRY(settings);
+        auto zone = Zone::named(settings->zone);
+        HOLDBAND_TRY(zone);
+        auto instant = parseTime(*at, *zone);
+        HOLDBAND_TRY(instant);
+        typed.reading.at = *instant;
+    }
+    if (const auto event = call.value("event")) {
+        typed.reading.event = choiceNamed<MeterEvent>(*event);
+        if (!typed.reading.event)
+            return failure(wrongValue("event", *event, choicesText<MeterEvent>()));
+    }
+    return typed;
+}
+
+int meter(const Call& call)
+{
+    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::write);
+    if (!logbook)
+        return fail(logbook.error());
+    auto typed = typedReading(call, **logbook);
+    if (!typed)
+        return fail(typed.error());
+    auto check = intake::checkReading(**logbook, *typed);
+    if (!check)
+        return fail(check.error());
+    if (check->doubt) {
+        Problem problem = check->doubt->problem;
+        if (check->doubt->doubt == intake::ReadingDoubt::belowBefore)
+            problem.remedy = "if it is not mistyped, say --event rollover (it passed its top) or "
+                             "--event reset (it restarted at 0)";
+        return fail(problem);
+    }
+    auto saved = intake::saveRound(**logbook, {*typed});
+    if (!saved)
+        return fail(saved.error());
+    printLine(typed->meter + ": " +
+              fixedText(typed->reading.registerReading.kilowattHours(), typed->reading.decimals) +
+              (check->alreadyThere ? " kWh is there already." : " kWh kept.") +
+              (check->takenAsRollover ? " The register passed its top: taken as a rollover." : ""));
+    return exitDone;
+}
+
+} // namespace
+
+std::vector<Command> writingCommands()
+{
+    return {
+        {"new",
+         "LOGBOOK",
+         "Make an empty logbook.",
+         1,
+         1,
+         {valueOption("zone", "the time zone, such as America/Denver; default UTC", "IANA"),
+          valueOption("units", "us or metric; default metric", "us|metric"),
+          valueOption("currency", "a three-letter code", "USD")},
+         makeNew},
+        {"load",
+         "LOGBOOK DESCRIPTION.json",
+         "Set up equipment and batches from a description, and read the files it names.",
+         2,
+         2,
+         {},
+         load},
+        {"import",
+         "LOGBOOK FILE.csv",
+         "Read a CSV log of sensors or meters.",
+         2,
+         2,
+         {valueOption("column", "which column is a sensor's or meter's; may be repeated",
+                      "\"SENSOR OR METER=COLUMN\""),
+          valueOption("time", "the time's column, or date and time joined by +", "COLUMN"),
+          valueOption("zone", "the zone of its local times; default the logbook's", "IANA"),
+          valueOption("date-order", "how its dates are written", "ymd|mdy|dmy"),
+          valueOption("unit", "of its temperatures, whatever the headers say", "f|c"),
+          {QStringLiteral("dry-run"), QStringLiteral("only say what would be kept")}},
+         import},
+        {"meter",
+         "LOGBOOK METER KWH",
+         "Keep one reading of a meter's register.",
+         3,
+         3,
+         {valueOption("at", "when it was read; default now", "TIME"),
+          valueOption("event", "why it reads less than before", "rollover|reset"),
+          valueOption("note", "a remark to keep with it", "TEXT")},
+         meter},
+    };
+}
+
+} // namespace holdband::app

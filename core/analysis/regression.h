@@ -1,0 +1,63 @@
+// A straight line through weighted points, and how well it fits. For the same-weather model of a
+// setup: section 5 of the method in DEVELOPERS.md. No Qt, no SQL.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+
+namespace holdband::analysis {
+
+/// x and y in the caller's units; the weight is relative, only ratios of weights matter.
+struct FitPoint {
+    double x = 0.0;
+    double y = 0.0;
+    double weight = 1.0;
+};
+
+/// A value with the half width of its 95 % interval (Student t, n − 2 degrees of freedom).
+struct Interval95 {
+    double value = 0.0;
+    double halfWidth = 0.0;
+
+    double low() const { return value - halfWidth; }
+    double high() const { return value + halfWidth; }
+};
+
+/// y = intercept + slope × x, by weighted least squares. Weights are scaled to a mean of 1, so that
+/// with equal weights every figure is that of ordinary least squares.
+struct LinearFit {
+    std::size_t count = 0;
+    double intercept = 0.0;
+    double slope = 0.0;
+    double interceptError = 0.0; ///< standard error
+    double slopeError = 0.0;     ///< standard error
+    double residualSd = 0.0;     ///< divisor n − 2, in units of y
+    double rSquared = 0.0;       ///< 0 where y does not vary
+    double meanX = 0.0;          ///< weighted
+    double meanY = 0.0;          ///< weighted
+    double spreadX = 0.0;        ///< Σ w (x − mean)², weights scaled
+
+    Interval95 interceptInterval() const;
+    Interval95 slopeInterval() const;
+    /// Where the line itself lies at x: the mean of many.
+    Interval95 meanResponse(double x) const;
+    /// Where one more point of mean weight would lie at x.
+    Interval95 prediction(double x) const;
+    /// Residual SD over the mean of y, a fraction; absent where the mean is 0.
+    std::optional<double> cvRmse() const;
+};
+
+/// Absent for fewer than 3 points, weights that are not positive, or x all the same.
+std::optional<LinearFit> fitLine(std::span<const FitPoint> points);
+
+/// Coefficient of variation of the root mean square error: √(Σ (measured − predicted)² / (n − 2))
+/// over the mean of the measured, a fraction. After CalTRACK §4.3.2 and ASHRAE Guideline 14; the
+/// divisor n − 2 is ours. Absent for fewer than 3 values, sizes that differ, or a mean of 0.
+std::optional<double> cvRmse(std::span<const double> measured, std::span<const double> predicted);
+
+/// Normalised mean bias error: Σ (measured − predicted) / ((n − 2) × mean of the measured), a
+/// fraction. Positive where the prediction is too low; sign and divisor are ours, sources differ.
+std::optional<double> nmbe(std::span<const double> measured, std::span<const double> predicted);
+
+} // namespace holdband::analysis

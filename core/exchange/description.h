@@ -1,0 +1,68 @@
+// A logbook as a description: the JSON document that `load` reads and `export` writes. Everything
+// refers by name. The format is described in DEVELOPERS.md.
+#pragma once
+
+#include "core/logbook/batch.h"
+#include "core/logbook/equipment.h"
+#include "core/logbook/readings.h"
+#include "core/problem.h"
+#include "core/store/meter_readings.h"
+#include "core/store/readings.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::exchange {
+
+/// Where a log file's readings first came from, when the file is a copy made by `export`.
+struct FileOrigin {
+    std::string file;
+    std::string sha256;
+    std::int64_t rowsRead = 0;
+    std::map<std::string, std::string> headers; ///< by sensor
+    /// By sensor: from that instant on, readings came from successive lines of that file.
+    std::map<std::string, std::vector<std::pair<Instant, std::int64_t>>> lines;
+
+    bool operator==(const FileOrigin&) const = default;
+};
+
+struct FileEntry {
+    std::string file; ///< relative to the description
+    std::optional<std::string> time;
+    std::optional<std::string> zone;
+    std::optional<TemperatureUnit> unit;
+    std::map<std::string, std::string> columns; ///< sensor or meter → header
+    std::optional<FileOrigin> origin;
+};
+
+struct DescribedReading {
+    std::string meter;
+    MeterReading inForce;
+    std::vector<store::Replaced> before; ///< oldest first
+};
+
+struct Description {
+    LogbookSettings settings;
+    std::vector<Setup> setups;
+    std::vector<Sensor> sensors;
+    std::vector<Meter> meters;
+    std::vector<Batch> batches;
+    std::vector<FileEntry> files;
+    std::vector<DescribedReading> meterReadings;
+    std::vector<store::Exclusion> exclusions;
+    std::vector<JournalNote> journal;
+    bool namesCurrency = false; ///< the document says one
+    bool namesPrice = false;
+};
+
+/// Problem (data) with the key's place ("batches[0].schedule[1].target_f"), or line and column
+/// where it is no JSON: an unknown, doubled or missing key, a wrong type, a value out of range.
+Result<Description> parseDescription(const std::string& text, const std::string& fileName);
+
+/// The document, indented, in a fixed order of keys; temperatures in °C and differences in K, so
+/// that reading it back gives the same numbers to the bit.
+std::string writeDescription(const Description& description);
+
+} // namespace holdband::exchange

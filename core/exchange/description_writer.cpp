@@ -1,0 +1,280 @@
+// Writes a description. One function for each kind of object in it, as in the reader.
+#include "core/exchange/description.h"
+#include "core/exchange/json_fields.h"
+#include "core/logbook/names.h"
+#include "core/text/numbers.h"
+#include "core/text/times.h"
+
+#include <cmath>
+
+namespace holdband::exchange {
+
+namespace {
+
+constexpr std::array<const char*, 7> dayNames{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
+
+template <typename Value>
+void put(Json& object, const char* key, const std::optional<Value>& value)
+{
+    if (value)
+        object[key] = *value;
+}
+
+void put(Json& object, const char* key, const std::optional<Instant>& at)
+{
+    if (at)
+        object[key] = rfc3339Utc(*at);
+}
+
+void put(Json& object, const char* key, const std::optional<TemperatureDifference>& difference)
+{
+    if (difference)
+        object[key] = difference->kelvins();
+}
+
+void put(Json& object, const char* key, const std::optional<Energy>& energy)
+{
+    if (energy)
+        object[key] = energy->kilowattHours();
+}
+
+void put(Json& object, const char* key, const std::optional<Hours>& hours)
+{
+    if (hours)
+        object[key] = hours->count();
+}
+
+void putText(Json& object, const char* key, const std::string& text)
+{
+    if (!text.empty())
+        object[key] = text;
+}
+
+/// Percent from a fraction, without the dust of the multiplication.
+double percentOf(double fraction)
+{
+    constexpr double places = 1e10;
+    return std::round(fraction * 100.0 * places) / places;
+}
+
+std::string clockOf(int minute)
+{
+    const auto two = [](int number) {
+        return std::string(number < 10 ? "0" : "") + std::to_string(number);
+    };
+    return two(minute / 60) + ":" + two(minute % 60);
+}
+
+Json windowJson(const TariffWindow& window)
+{
+    Json json;
+    json["days"] = Json::array();
+    for (std::size_t day = 0; day < window.days.size(); ++day) {
+        if (window.days[day])
+            json["days"].push_back(dayNames[day]);
+    }
+    json["from"] = clockOf(window.fromMinute);
+    json["to"] = clockOf(window.toMinute);
+    json["price_per_kwh"] = window.pricePerKwh;
+    return json;
+}
+
+Json setupJson(const Setup& setup)
+{
+    Json json;
+    json["name"] = setup.name;
+    putText(json, "kind", setup.kind);
+    json["vessels"] = setup.vessels;
+    if (setup.ratedPower)
+        json["rated_power_w"] = setup.ratedPower->watts();
+    for (const Part& part : setup.parts)
+        json["parts"].push_back(
+            {{"item", part.item}, {"quantity", part.quantity}, {"price", part.price}});
+    for (const auto& [criterion, rating] : setup.ratings)
+        json["ratings"][criterion] = rating;
+    return json;
+}
+
+Json sensorJson(const Sensor& sensor)
+{
+    Json json;
+    json["name"] = sensor.name;
+    json["reads"] = nameOf(sensor.reads);
+    put(json, "setup", sensor.setup);
+    put(json, "accuracy_c", sensor.accuracy);
+    putText(json, "placement", sensor.placement);
+    for (const Offset& offset : sensor.offsets) {
+        Json item;
+        item["from"] = rfc3339Utc(offset.from);
+        item["add_c"] = offset.add.kelvins();
+        put(item, "doubt_c", offset.doubt);
+        json["offsets"].push_back(std::move(item));
+    }
+    return json;
+}
+
+Json meterJson(const Meter& meter)
+{
+    Json json;
+    json["name"] = meter.name;
+    json["setup"] = meter.setup;
+    put(json, "resolution_kwh", meter.resolution);
+    put(json, "rolls_over_at_kwh", meter.rollsOverAt);
+    if (meter.accuracy)
+        json["accuracy_pct"] = percentOf(*meter.accuracy);
+    put(json, "from", meter.from);
+    put(json, "to", meter.to);
+    return json;
+}
+
+Json stageJson(const Stage& stage)
+{
+    Json json;
+    json["stage"] = stage.label;
+    json["kind"] = nameOf(stage.kind);
+    json["target_c"] = stage.target.celsius();
+    put(json, "hours", stage.length);
+    put(json, "tolerance_c", stage.tolerance);
+    put(json, "settle_hours", stage.settleAllowed);
+    return json;
+}
+
+double minutesOf(Milliseconds length)
+{
+    return static_cast<double>(length.count()) / 60000.0;
+}
+
+Json batchJson(const Batch& batch)
+{
+    Json json;
+    json["name"] = batch.name;
+    json["setup"] = batch.setup;
+    if (batch.volume)
+        json["volume_l"] = batch.volume->litres();
+    json["pitched"] = rfc3339Utc(batch.pitched);
+    put(json, "ended", batch.ended);
+    json["beer_sensor"] = batch.beerSensor;
+    put(json, "ambient_sensor", batch.ambientSensor);
+    put(json, "tolerance_c", batch.tolerance);
+    if (batch.gapLimit)
+        json["gap_limit_min"] = minutesOf(*batch.gapLimit);
+    json["grace_min"] = minutesOf(batch.grace);
+    if (batch.originalGravity)
+        json["original_gravity"] = batch.originalGravity->specific();
+    if (batch.finalGravity)
+        json["final_gravity"] = batch.finalGravity->specific();
+    for (const Stage& stage : batch.schedule)
+        json["schedule"].push_back(stageJson(stage));
+    return json;
+}
+
+Json originJson(const FileOrigin& origin)
+{
+    Json json;
+    json["file"] = origin.file;
+    json["sha256"] = origin.sha256;
+    json["rows"] = origin.rowsRead;
+    for (const auto& [sensor, header] : origin.headers)
+        json["headers"][sensor] = header;
+    for (const auto& [sensor, runs] : origin.lines) {
+        for (const auto& [at, line] : runs)
+            json["lines"][sensor].push_back({rfc3339Utc(at), line});
+    }
+    return json;
+}
+
+Json fileJson(const FileEntry& file)
+{
+    Json json;
+    json["file"] = file.file;
+    put(json, "time", file.time);
+    put(json, "zone", file.zone);
+    if (file.unit)
+        json["unit"] = *file.unit == TemperatureUnit::fahrenheit ? "f" : "c";
+    for (const auto& [sensor, header] : file.columns)
+        json["columns"][sensor] = header;
+    if (file.origin)
+        json["origin"] = originJson(*file.origin);
+    return json;
+}
+
+/// Decimals are written only where the number itself does not show them: 5.00 is written 5.0.
+void putRegister(Json& json, double kwh, int decimals)
+{
+    json["kwh"] = kwh;
+    const auto shown = scanDecimal(shortestText(kwh));
+    if (!shown || shown->decimals != decimals)
+        json["decimals"] = decimals;
+}
+
+Json readingJson(const DescribedReading& reading)
+{
+    Json json;
+    json["meter"] = reading.meter;
+    json["at"] = rfc3339Utc(reading.inForce.at);
+    putRegister(json, reading.inForce.registerReading.kilowattHours(), reading.inForce.decimals);
+    if (reading.inForce.event)
+        json["event"] = nameOf(*reading.inForce.event);
+    putText(json, "note", reading.inForce.note);
+    for (const store::Replaced& before : reading.before) {
+        Json item;
+        putRegister(item, before.kwh, before.decimals);
+        item["until"] = rfc3339Utc(before.until);
+        putText(item, "why", before.why);
+        json["was"].push_back(std::move(item));
+    }
+    return json;
+}
+
+Json exclusionJson(const store::Exclusion& exclusion)
+{
+    return {{"sensor", exclusion.sensor},
+            {"from", rfc3339Utc(exclusion.span.start)},
+            {"to", rfc3339Utc(exclusion.span.end)},
+            {"why", exclusion.why}};
+}
+
+Json noteJson(const JournalNote& note)
+{
+    Json json;
+    json["at"] = rfc3339Utc(note.at);
+    put(json, "batch", note.batch);
+    json["text"] = note.text;
+    return json;
+}
+
+template <typename Value, typename Make>
+void putAll(Json& document, const char* key, const std::vector<Value>& values, Make make)
+{
+    document[key] = Json::array();
+    for (const Value& value : values)
+        document[key].push_back(make(value));
+}
+
+} // namespace
+
+std::string writeDescription(const Description& description)
+{
+    Json document;
+    const LogbookSettings& settings = description.settings;
+    document["holdband"] = 1;
+    document["zone"] = settings.zone;
+    document["units"] = nameOf(settings.units);
+    document["currency"] = settings.currency;
+    put(document, "price_per_kwh", settings.tariff.pricePerKwh);
+    if (!settings.tariff.windows.empty())
+        putAll(document, "time_of_use", settings.tariff.windows, windowJson);
+    putAll(document, "setups", description.setups, setupJson);
+    putAll(document, "sensors", description.sensors, sensorJson);
+    putAll(document, "meters", description.meters, meterJson);
+    putAll(document, "batches", description.batches, batchJson);
+    putAll(document, "files", description.files, fileJson);
+    putAll(document, "meter_readings", description.meterReadings, readingJson);
+    if (!description.exclusions.empty())
+        putAll(document, "exclusions", description.exclusions, exclusionJson);
+    if (!description.journal.empty())
+        putAll(document, "journal", description.journal, noteJson);
+    return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace holdband::exchange

@@ -1,0 +1,150 @@
+#include "core/exchange/export.h"
+
+#include "core/exchange/description.h"
+#include "core/exchange/file_writer.h"
+#include "core/logbook/names.h"
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "core/text/numbers.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <set>
+
+namespace holdband::exchange {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr const char* timeHeader = "Time (UTC)";
+
+std::string quoted(const std::string& field)
+{
+    std::string text = "\"";
+    for (const char c : field)
+        text += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return text + "\"";
+}
+
+std::string headerOf(const store::RawColumn& column)
+{
+    return column.sensor + " (" + std::string(nameOf(column.unit)) + ")";
+}
+
+/// One row for each instant at which any of the columns has a reading.
+std::string csvOf(const std::vector<store::RawColumn>& columns)
+{
+    std::string text = quoted(timeHeader);
+    std::set<Instant> instants;
+    for (const store::RawColumn& column : columns) {
+        text += "," + quoted(headerOf(column));
+        instants.insert(column.at.begin(), column.at.end());
+    }
+    text += "\n";
+    std::vector<std::size_t> next(columns.size(), 0);
+    for (const Instant at : instants) {
+        text += rfc3339Utc(at);
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            text += ",";
+            if (next[i] < columns[i].at.size() && columns[i].at[next[i]] == at)
+                text += shortestText(columns[i].raw[next[i]++]);
+        }
+        text += "\n";
+    }
+    return text;
+}
+
+std::string numbered(std::size_t index)
+{
+    std::string digits = std::to_string(index + 1);
+    return std::string(digits.size() < 4 ? 4 - digits.size() : 0, '0') + digits;
+}
+
+FileEntry entryFor(const store::RawImport& import, const std::string& file)
+{
+    FileEntry entry;
+    entry.file = file;
+    entry.time = timeHeader;
+    entry.zone = "UTC";
+    FileOrigin origin{import.file.file, import.file.sha256, import.file.rowsRead, {}, {}};
+    for (const store::RawColumn& column : import.columns) {
+        entry.columns[column.sensor] = headerOf(column);
+        origin.headers[column.sensor] = column.header;
+        origin.lines[column.sensor] = column.lines;
+    }
+    entry.origin = std::move(origin);
+    return entry;
+}
+
+Done exportImports(const store::LogbookFile& logbook, const fs::path& folder,
+                   Description& description)
+{
+    auto imports = store::readImports(logbook);
+    HOLDBAND_TRY(imports);
+    if (!imports->empty())
+        HOLDBAND_TRY(makeFolder((folder / "readings").string()));
+    for (std::size_t i = 0; i < imports->size(); ++i) {
+        store::RawImport& import = (*imports)[i];
+        HOLDBAND_TRY(store::readRawColumns(logbook, import));
+        const std::string file = "readings/" + numbered(i) + ".csv";
+        HOLDBAND_TRY(writeNewFile((folder / file).string(), csvOf(import.columns)));
+        description.files.push_back(entryFor(import, file));
+        import.columns.clear();
+    }
+    return {};
+}
+
+Done collectMeterReadings(const store::LogbookFile& logbook, Description& description)
+{
+    for (const Meter& meter : description.meters) {
+        auto kept = store::readMeterReadings(logbook, meter.name);
+        HOLDBAND_TRY(kept);
+        for (const store::KeptReading& reading : *kept)
+            description.meterReadings.push_back({meter.name, reading.inForce, reading.before});
+    }
+    return {};
+}
+
+template <typename Value>
+Done keep(Result<Value> read, Value& into)
+{
+    HOLDBAND_TRY(read);
+    into = std::move(*read);
+    return {};
+}
+
+Result<Description> collect(const store::LogbookFile& logbook)
+{
+    Description description;
+    HOLDBAND_TRY(keep(store::readSettings(logbook), description.settings));
+    HOLDBAND_TRY(keep(store::readSetups(logbook), description.setups));
+    HOLDBAND_TRY(keep(store::readSensors(logbook), description.sensors));
+    HOLDBAND_TRY(keep(store::readMeters(logbook), description.meters));
+    HOLDBAND_TRY(keep(store::readBatches(logbook), description.batches));
+    HOLDBAND_TRY(keep(store::readExclusions(logbook), description.exclusions));
+    HOLDBAND_TRY(keep(store::readJournal(logbook), description.journal));
+    HOLDBAND_TRY(collectMeterReadings(logbook, description));
+    return description;
+}
+
+} // namespace
+
+Done exportLogbook(const store::LogbookFile& logbook, const std::string& folder)
+{
+    auto description = collect(logbook);
+    HOLDBAND_TRY(description);
+    std::error_code error;
+    const bool stood = fs::exists(folder, error);
+    HOLDBAND_TRY(makeFolder(folder));
+    Done written = exportImports(logbook, folder, *description);
+    if (written)
+        written = writeNewFile((fs::path(folder) / "logbook.json").string(),
+                               writeDescription(*description));
+    if (!written) // the folder was empty or not there: leave it as it was
+        fs::remove_all(stood ? fs::path(folder) / "readings" : fs::path(folder), error);
+    return written;
+}
+
+} // namespace holdband::exchange

@@ -1,0 +1,127 @@
+#include "core/exchange/file_writer.h"
+
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <filesystem>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace holdband::exchange {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// An open file descriptor that is closed at the end, whatever happens.
+class Descriptor {
+public:
+    explicit Descriptor(int number) : m_number(number) {}
+    ~Descriptor()
+    {
+        if (m_number >= 0)
+            ::close(m_number);
+    }
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+
+    int number() const { return m_number; }
+    bool close() { return ::close(std::exchange(m_number, -1)) == 0; }
+
+private:
+    int m_number;
+};
+
+std::string reason()
+{
+    return std::strerror(errno);
+}
+
+bool writeAll(int descriptor, std::string_view text)
+{
+    while (!text.empty()) {
+        const ssize_t written = ::write(descriptor, text.data(), text.size());
+        if (written < 0 && errno == EINTR)
+            continue;
+        if (written <= 0)
+            return false;
+        text.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return true;
+}
+
+Done writeUnfinished(const std::string& unfinished, const std::string& path, std::string_view text)
+{
+    Descriptor file(
+        ::open(unfinished.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC | O_NOFOLLOW, 0644));
+    if (file.number() < 0)
+        return fileProblem("the file can't be made: " + reason(), path,
+                           "check the folder and its permissions");
+    if (!writeAll(file.number(), text) || ::fsync(file.number()) != 0 || !file.close())
+        return fileProblem("the file can't be written: " + reason(), path,
+                           "make room on the disk, or choose another place");
+    return {};
+}
+
+} // namespace
+
+Done writeNewFile(const std::string& path, std::string_view text)
+{
+    std::error_code error;
+    if (fs::exists(fs::symlink_status(path, error)))
+        return fileProblem("something stands there already; nothing was changed", path,
+                           "choose another name");
+    const std::string unfinished = path + ".part";
+    Done written = writeUnfinished(unfinished, path, text);
+    if (written) {
+        fs::rename(unfinished, path, error);
+        if (error)
+            written = fileProblem("the file can't be named: " + error.message(), path);
+    }
+    if (!written)
+        fs::remove(unfinished, error);
+    return written;
+}
+
+Done makeFolder(const std::string& path)
+{
+    std::error_code error;
+    if (fs::is_directory(path, error) && fs::is_empty(path, error) && !error)
+        return {};
+    if (fs::exists(fs::symlink_status(path, error)))
+        return fileProblem("something stands there already; nothing was changed", path,
+                           "choose a new or an empty folder");
+    if (!fs::create_directories(path, error) || error)
+        return fileProblem("the folder can't be made: " + error.message(), path);
+    return {};
+}
+
+Result<std::string> readWholeFile(const std::string& path, std::size_t most)
+{
+    Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+    if (file.number() < 0)
+        return fileProblem("the file can't be read: " + reason(), path, "check its name");
+    struct stat about {};
+    if (::fstat(file.number(), &about) != 0 || !S_ISREG(about.st_mode))
+        return fileProblem(S_ISDIR(about.st_mode) ? "this is a folder" : "this is no regular file",
+                           path, "name a file");
+    if (static_cast<std::size_t>(about.st_size) > most)
+        return fileProblem("the file is too large", path,
+                           "at most " + std::to_string(most >> 20) + " MiB");
+    std::string text(static_cast<std::size_t>(about.st_size), '\0');
+    std::size_t got = 0;
+    while (got < text.size()) {
+        const ssize_t count = ::read(file.number(), text.data() + got, text.size() - got);
+        if (count < 0 && errno == EINTR)
+            continue;
+        if (count < 0)
+            return fileProblem("the file can't be read: " + reason(), path);
+        if (count == 0)
+            break;
+        got += static_cast<std::size_t>(count);
+    }
+    text.resize(got);
+    return text;
+}
+
+} // namespace holdband::exchange

@@ -1,0 +1,246 @@
+#include "core/exchange/json_fields.h"
+
+#include "core/text/near.h"
+#include "core/text/numbers.h"
+#include "core/text/times.h"
+
+#include <cmath>
+
+namespace holdband::exchange {
+
+namespace {
+
+constexpr double anyNumber = 1e12;
+constexpr double longestMinutes = 60.0 * 24.0 * 3660.0;
+
+std::string kindOf(const Json& value)
+{
+    if (value.is_string())
+        return "text";
+    if (value.is_number())
+        return "a number";
+    if (value.is_array())
+        return "a list";
+    if (value.is_object())
+        return "an object";
+    return value.is_null() ? "null" : "true or false";
+}
+
+} // namespace
+
+void Reading::fail(const std::string& place, const std::string& what, const std::string& remedy)
+{
+    if (problem)
+        return;
+    problem = Problem{ProblemKind::data, what, place.empty() ? fileName : fileName + ", " + place,
+                      remedy};
+}
+
+Fields::Fields(const Json& object, std::string place, Reading& reading)
+    : m_object(&object), m_place(std::move(place)), m_reading(&reading)
+{
+    if (!object.is_object())
+        m_reading->fail(m_place, "here stands " + kindOf(object) + ", not an object");
+}
+
+std::string Fields::placeOf(const std::string& key) const
+{
+    return m_place.empty() ? key : m_place + "." + key;
+}
+
+void Fields::fail(const std::string& key, const std::string& what, const std::string& remedy)
+{
+    m_reading->fail(placeOf(key), what, remedy);
+}
+
+bool Fields::has(const char* key) const
+{
+    return m_object->is_object() && m_object->contains(key);
+}
+
+const Json* Fields::find(const std::string& key)
+{
+    m_known.insert(key);
+    if (!m_object->is_object())
+        return nullptr;
+    const auto found = m_object->find(key);
+    return found == m_object->end() ? nullptr : &*found;
+}
+
+const Json* Fields::raw(const char* key)
+{
+    return find(key);
+}
+
+std::optional<std::string> Fields::text(const char* key)
+{
+    const Json* value = find(key);
+    if (!value)
+        return std::nullopt;
+    if (!value->is_string()) {
+        fail(key, "here stands " + kindOf(*value) + ", not text");
+        return std::nullopt;
+    }
+    return value->get<std::string>();
+}
+
+std::string Fields::requiredText(const char* key)
+{
+    if (!find(key))
+        fail(key, "the key is missing");
+    return text(key).value_or("");
+}
+
+std::optional<double> Fields::finite(const std::string& key, double least, double most)
+{
+    const Json* value = find(key);
+    if (!value)
+        return std::nullopt;
+    if (!value->is_number()) {
+        fail(key, "here stands " + kindOf(*value) + ", not a number");
+        return std::nullopt;
+    }
+    const double number = value->get<double>();
+    if (!(std::isfinite(number) && number >= least && number <= most)) {
+        fail(key, shortestText(number) + " is not between " + shortestText(least) + " and " +
+                      shortestText(most));
+        return std::nullopt;
+    }
+    return number;
+}
+
+std::optional<double> Fields::number(const char* key, double least, double most)
+{
+    return finite(key, least, most);
+}
+
+double Fields::requiredNumber(const char* key, double least, double most)
+{
+    if (!find(key))
+        fail(key, "the key is missing");
+    return number(key, least, most).value_or(least);
+}
+
+std::optional<int> Fields::integer(const char* key, int least, int most)
+{
+    const auto value = finite(key, least, most);
+    if (value && *value != std::floor(*value)) {
+        fail(key, shortestText(*value) + " is not a whole number");
+        return std::nullopt;
+    }
+    return value ? std::optional(static_cast<int>(*value)) : std::nullopt;
+}
+
+std::optional<Instant> Fields::time(const char* key)
+{
+    const auto written = text(key);
+    if (!written)
+        return std::nullopt;
+    auto instant = parseTime(*written, m_reading->zone);
+    if (!instant) {
+        fail(key, instant.error().what, instant.error().remedy);
+        return std::nullopt;
+    }
+    return *instant;
+}
+
+Instant Fields::requiredTime(const char* key)
+{
+    if (!find(key))
+        fail(key, "the key is missing");
+    return time(key).value_or(Instant{});
+}
+
+std::optional<Hours> Fields::hours(const char* key)
+{
+    const auto value = finite(key, -anyNumber, anyNumber);
+    return value ? std::optional(Hours{*value}) : std::nullopt;
+}
+
+std::optional<Milliseconds> Fields::minutes(const char* key)
+{
+    const auto value = finite(key, -longestMinutes, longestMinutes);
+    return value ? std::optional(toMilliseconds(Hours{*value / 60.0})) : std::nullopt;
+}
+
+std::optional<Temperature> Fields::temperature(const std::string& key)
+{
+    const auto celsius = finite(key + "_c", -anyNumber, anyNumber);
+    const auto fahrenheit = finite(key + "_f", -anyNumber, anyNumber);
+    if (celsius && fahrenheit)
+        fail(key + "_f", "the temperature is given twice, in °C and in °F", "give it once");
+    if (celsius)
+        return Temperature::celsius(*celsius);
+    return fahrenheit ? std::optional(Temperature::fahrenheit(*fahrenheit)) : std::nullopt;
+}
+
+Temperature Fields::requiredTemperature(const std::string& key)
+{
+    const auto found = temperature(key);
+    if (!found)
+        fail(key + "_c", "the key is missing", "give " + key + "_c or " + key + "_f");
+    return found.value_or(Temperature{});
+}
+
+std::optional<TemperatureDifference> Fields::difference(const std::string& key, double leastKelvins)
+{
+    const auto kelvins = finite(key + "_c", -anyNumber, anyNumber);
+    const auto fahrenheit = finite(key + "_f", -anyNumber, anyNumber);
+    if (kelvins && fahrenheit)
+        fail(key + "_f", "the difference is given twice, in °C and in °F", "give it once");
+    std::optional<TemperatureDifference> found;
+    if (kelvins)
+        found = TemperatureDifference::kelvins(*kelvins);
+    else if (fahrenheit)
+        found = TemperatureDifference::fahrenheitDegrees(*fahrenheit);
+    if (found && found->kelvins() < leastKelvins)
+        fail(key + (kelvins ? "_c" : "_f"),
+             "the difference must not be below " + shortestText(leastKelvins));
+    return found;
+}
+
+std::optional<int> Fields::decimalsOf(const char* key) const
+{
+    if (!has(key) || !(*m_object)[key].is_number())
+        return std::nullopt;
+    const auto scanned = scanDecimal(shortestText((*m_object)[key].get<double>()));
+    return scanned ? std::optional(scanned->decimals) : std::nullopt;
+}
+
+std::vector<Fields> Fields::objects(const char* key)
+{
+    std::vector<Fields> items;
+    const Json* value = find(key);
+    if (!value)
+        return items;
+    if (!value->is_array()) {
+        fail(key, "here stands " + kindOf(*value) + ", not a list");
+        return items;
+    }
+    for (std::size_t i = 0; i < value->size(); ++i)
+        items.emplace_back((*value)[i], placeOf(key) + "[" + std::to_string(i) + "]", *m_reading);
+    return items;
+}
+
+std::optional<Fields> Fields::object(const char* key)
+{
+    const Json* value = find(key);
+    if (!value)
+        return std::nullopt;
+    return Fields(*value, placeOf(key), *m_reading);
+}
+
+void Fields::refuseUnknown()
+{
+    if (!m_object->is_object())
+        return;
+    for (const auto& [key, value] : m_object->items()) {
+        if (m_known.contains(key))
+            continue;
+        fail(key, "the key \"" + key + "\" is unknown",
+             suggestion(key, {m_known.begin(), m_known.end()}));
+        return;
+    }
+}
+
+} // namespace holdband::exchange

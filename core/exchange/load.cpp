@@ -1,0 +1,299 @@
+#include "core/exchange/load.h"
+
+#include "core/exchange/description.h"
+#include "core/exchange/file_writer.h"
+#include "core/intake/keep_log.h"
+#include "core/intake/log_reader.h"
+#include "core/intake/register_check.h"
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "core/store/origins.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <map>
+
+namespace holdband::exchange {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr std::size_t largestDescription = std::size_t{256} << 20;
+
+/// Says where in the description a problem of the store belongs.
+template <typename Value>
+Result<Value> placed(Result<Value> result, const std::string& place)
+{
+    if (!result && result.error().kind == ProblemKind::data && result.error().place.empty())
+        result.error().place = place;
+    return result;
+}
+
+std::string indexed(const char* key, std::size_t index)
+{
+    return std::string(key) + "[" + std::to_string(index) + "]";
+}
+
+/// Puts one description into one logbook, inside one change.
+class Loader {
+public:
+    Loader(const store::LogbookFile& logbook, const store::Change& change,
+           const Description& description, fs::path descriptionPath)
+        : m_logbook(logbook), m_change(change), m_description(description),
+          m_path(std::move(descriptionPath)), m_name(m_path.filename().string())
+    {
+    }
+
+    Result<LoadReport> run()
+    {
+        HOLDBAND_TRY(addEquipment());
+        HOLDBAND_TRY(addBatches());
+        for (std::size_t i = 0; i < m_description.files.size(); ++i)
+            HOLDBAND_TRY(addFile(m_description.files[i], indexed("files", i)));
+        HOLDBAND_TRY(addMeterReadings());
+        HOLDBAND_TRY(addRemarks());
+        return m_report;
+    }
+
+private:
+    std::string at(const std::string& key) const { return m_name + ", " + key; }
+
+    Done addEquipment()
+    {
+        for (std::size_t i = 0; i < m_description.setups.size(); ++i)
+            HOLDBAND_TRY(placed(store::addSetup(m_change, m_description.setups[i]),
+                                at(indexed("setups", i))));
+        for (std::size_t i = 0; i < m_description.sensors.size(); ++i)
+            HOLDBAND_TRY(placed(store::addSensor(m_change, m_description.sensors[i]),
+                                at(indexed("sensors", i))));
+        for (std::size_t i = 0; i < m_description.meters.size(); ++i)
+            HOLDBAND_TRY(placed(store::addMeter(m_change, m_description.meters[i]),
+                                at(indexed("meters", i))));
+        m_report.setups = m_description.setups.size();
+        m_report.sensors = m_description.sensors.size();
+        m_report.meters = m_description.meters.size();
+        return {};
+    }
+
+    Done addBatches()
+    {
+        for (std::size_t i = 0; i < m_description.batches.size(); ++i)
+            HOLDBAND_TRY(placed(store::addBatch(m_change, m_description.batches[i]),
+                                at(indexed("batches", i))));
+        m_report.batches = m_description.batches.size();
+        return {};
+    }
+
+    Result<LogRequest> requestFor(const FileEntry& entry, const std::string& place) const
+    {
+        std::vector<std::pair<std::string, std::string>> mapped(entry.columns.begin(),
+                                                                entry.columns.end());
+        auto wanted = placed(intake::wantedColumns(m_logbook, mapped), at(place + ".columns"));
+        HOLDBAND_TRY(wanted);
+        std::erase_if(*wanted, [](const WantedColumn& column) { return !column.header; });
+        auto zone = placed(Zone::named(entry.zone.value_or(m_description.settings.zone)),
+                           at(place + ".zone"));
+        HOLDBAND_TRY(zone);
+        LogRequest request;
+        request.path = (m_path.parent_path() / entry.file).string();
+        request.wanted = std::move(*wanted);
+        request.timeColumn = entry.time;
+        request.zone = *zone;
+        request.fallbackUnit = entry.unit.value_or(m_description.settings.temperatureUnit());
+        return request;
+    }
+
+    Done addFile(const FileEntry& entry, const std::string& place)
+    {
+        auto request = requestFor(entry, place);
+        HOLDBAND_TRY(request);
+        auto file = readLog(*request);
+        HOLDBAND_TRY(file);
+        if (entry.origin) {
+            file->fileName = entry.origin->file;
+            file->sha256 = entry.origin->sha256;
+            file->rowsRead = entry.origin->rowsRead;
+        }
+        auto kept = intake::keepLog(m_logbook, m_change, std::move(*file));
+        HOLDBAND_TRY(kept);
+        if (entry.origin && kept->import)
+            HOLDBAND_TRY(store::setOrigin(m_change, *kept->import,
+                                          {entry.origin->headers, entry.origin->lines}));
+        m_report.files.push_back(std::move(*kept));
+        return {};
+    }
+
+    Result<intake::RegisterCheck*> registerOf(const std::string& meter)
+    {
+        auto found = m_registers.find(meter);
+        if (found == m_registers.end()) {
+            auto opened = intake::registerOf(m_logbook, meter);
+            HOLDBAND_TRY(opened);
+            found = m_registers.emplace(meter, std::move(*opened)).first;
+        }
+        return &found->second;
+    }
+
+    Done addMeterReading(const DescribedReading& described)
+    {
+        auto meter = registerOf(described.meter);
+        HOLDBAND_TRY(meter);
+        const intake::ReadingCheck check = (*meter)->check(described.inForce);
+        if (check.doubt)
+            return failure(check.doubt->problem);
+        if (check.alreadyThere)
+            return dataProblem("the meter \"" + described.meter +
+                               "\" has a reading at that instant already");
+        MeterReading inForce = described.inForce;
+        inForce.event = intake::eventOf(inForce, check);
+        (*meter)->accept(inForce);
+        ++m_report.meterReadings;
+        return keepWithHistory(described, inForce);
+    }
+
+    /// The first typing goes in as the reading, each later value as a correction of it.
+    Done keepWithHistory(const DescribedReading& described, const MeterReading& inForce)
+    {
+        MeterReading first = inForce;
+        if (!described.before.empty()) {
+            first.registerReading = Energy::kilowattHours(described.before.front().kwh);
+            first.decimals = described.before.front().decimals;
+        }
+        auto id = store::addMeterReading(m_change, described.meter, first);
+        HOLDBAND_TRY(id);
+        for (std::size_t i = 0; i < described.before.size(); ++i) {
+            const store::Replaced& old = described.before[i];
+            const bool last = i + 1 == described.before.size();
+            const double kwh =
+                last ? inForce.registerReading.kilowattHours() : described.before[i + 1].kwh;
+            const int decimals = last ? inForce.decimals : described.before[i + 1].decimals;
+            HOLDBAND_TRY(
+                store::correctMeterReading(m_change, *id, kwh, decimals, old.until, old.why));
+        }
+        return {};
+    }
+
+    Done addMeterReadings()
+    {
+        // Readings may stand in any order; they are judged in order of time.
+        std::vector<std::size_t> order(m_description.meterReadings.size());
+        for (std::size_t i = 0; i < order.size(); ++i)
+            order[i] = i;
+        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+            return m_description.meterReadings[a].inForce.at <
+                   m_description.meterReadings[b].inForce.at;
+        });
+        for (const std::size_t i : order) {
+            Done added = addMeterReading(m_description.meterReadings[i]);
+            if (added)
+                continue;
+            Problem problem = added.error();
+            if (problem.kind == ProblemKind::data)
+                problem.place = at(indexed("meter_readings", i)) +
+                                (problem.place.empty() ? "" : ", " + problem.place);
+            return failure(std::move(problem));
+        }
+        return {};
+    }
+
+    Done addRemarks()
+    {
+        for (std::size_t i = 0; i < m_description.exclusions.size(); ++i)
+            HOLDBAND_TRY(placed(store::addExclusion(m_change, m_description.exclusions[i]),
+                                at(indexed("exclusions", i))));
+        for (std::size_t i = 0; i < m_description.journal.size(); ++i)
+            HOLDBAND_TRY(placed(store::addNote(m_change, m_description.journal[i]),
+                                at(indexed("journal", i))));
+        return {};
+    }
+
+    const store::LogbookFile& m_logbook;
+    const store::Change& m_change;
+    const Description& m_description;
+    fs::path m_path;
+    std::string m_name;
+    LoadReport m_report;
+    std::map<std::string, intake::RegisterCheck> m_registers;
+};
+
+/// What the description says of the whole logbook goes into one that has nothing yet; into one in
+/// use only what does not contradict it.
+Done settle(const store::LogbookFile& logbook, const store::Change& change,
+            const Description& description, bool isNew)
+{
+    if (isNew)
+        return {};
+    auto standing = store::readSettings(logbook);
+    HOLDBAND_TRY(standing);
+    const LogbookSettings& wanted = description.settings;
+    if (description.namesCurrency && !standing->currency.empty() &&
+        wanted.currency != standing->currency)
+        return dataProblem("the logbook counts in " + standing->currency + ", the description in " +
+                               wanted.currency,
+                           logbook.path(), "load it into another logbook");
+    LogbookSettings merged = *standing;
+    if (description.namesCurrency)
+        merged.currency = wanted.currency;
+    if (description.namesPrice && !standing->tariff.known())
+        merged.tariff = wanted.tariff;
+    return store::writeSettings(change, merged);
+}
+
+Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description& description,
+                            const std::string& path, bool isNew)
+{
+    const std::string name = fs::path(path).filename().string();
+    auto change = store::Change::begin(logbook, "loaded " + name);
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(settle(logbook, *change, description, isNew));
+    auto report = Loader(logbook, *change, description, path).run();
+    HOLDBAND_TRY(report);
+    HOLDBAND_TRY(change->commit());
+    return report;
+}
+
+/// Loads into a file under another name, which takes its own name only when all went well.
+Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description& description,
+                               const std::string& path, store::Clock clock)
+{
+    const std::string unfinished = logbookPath + ".part";
+    std::error_code error;
+    fs::remove(unfinished, error);
+    const auto load = [&]() -> Result<LoadReport> {
+        auto logbook = store::LogbookFile::create(unfinished, description.settings, clock);
+        HOLDBAND_TRY(logbook);
+        return loadInto(**logbook, description, path, true);
+    };
+    auto report = load();
+    if (report) {
+        fs::rename(unfinished, logbookPath, error);
+        if (error)
+            report = fileProblem("the logbook can't be named: " + error.message(), logbookPath);
+    }
+    if (!report) {
+        fs::remove(unfinished, error);
+        if (report.error().place == unfinished)
+            report.error().place = logbookPath;
+    }
+    return report;
+}
+
+} // namespace
+
+Result<LoadReport> loadDescription(const std::string& logbookPath,
+                                   const std::string& descriptionPath, store::Clock clock)
+{
+    auto text = readWholeFile(descriptionPath, largestDescription);
+    HOLDBAND_TRY(text);
+    auto description = parseDescription(*text, fs::path(descriptionPath).filename().string());
+    HOLDBAND_TRY(description);
+    std::error_code error;
+    if (!fs::exists(fs::symlink_status(logbookPath, error)))
+        return loadIntoNew(logbookPath, *description, descriptionPath, std::move(clock));
+    auto logbook = store::LogbookFile::open(logbookPath, store::Access::write, std::move(clock));
+    HOLDBAND_TRY(logbook);
+    return loadInto(**logbook, *description, descriptionPath, false);
+}
+
+} // namespace holdband::exchange

@@ -1,0 +1,29 @@
+// A description into a logbook: all of it, or nothing.
+#pragma once
+
+#include "core/intake/import.h"
+#include "core/store/logbook_file.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::exchange {
+
+struct LoadReport {
+    std::size_t setups = 0;
+    std::size_t sensors = 0;
+    std::size_t meters = 0;
+    std::size_t batches = 0;
+    std::size_t meterReadings = 0;
+    std::vector<intake::ImportReport> files;
+};
+
+/// Reads the description and the files it names, and keeps everything in one save. The logbook is
+/// made where there is none.
+/// Problem (data): whatever is wrong in the description or a file, with its place; a name that the
+/// logbook has already. Problem (file): something can't be read or written.
+Result<LoadReport> loadDescription(const std::string& logbookPath,
+                                   const std::string& descriptionPath,
+                                   store::Clock clock = store::systemNow);
+
+} // namespace holdband::exchange
