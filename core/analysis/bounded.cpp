@@ -14,10 +14,15 @@ std::optional<double> both(const std::optional<double>& a, const std::optional<d
     return a && b ? std::optional<double>(combine(*a, *b)) : std::nullopt;
 }
 
-std::optional<double> quotient(const std::optional<double>& top,
-                               const std::optional<double>& bottom)
+/// One end of a quotient whose divisor lies between b.low ≥ 0 and b.high.
+std::optional<double> quotientEnd(const std::optional<double>& top, bool wantLeast,
+                                  const Bounded& b)
 {
-    return top && bottom && *bottom != 0.0 ? std::optional(*top / *bottom) : std::nullopt;
+    if (!top || !b.low || *b.low < 0.0)
+        return std::nullopt;
+    const bool byLargest = (*top >= 0.0) == wantLeast;
+    const std::optional<double>& divisor = byLargest ? b.high : b.low;
+    return divisor && *divisor > 0.0 ? std::optional(*top / *divisor) : std::nullopt;
 }
 
 } // namespace
@@ -69,7 +74,8 @@ std::optional<Bounded> ratioOf(const std::optional<Bounded>& a, const std::optio
 {
     if (!a || !b || b->value == 0.0)
         return std::nullopt;
-    return Bounded{a->value / b->value, quotient(a->low, b->high), quotient(a->high, b->low)};
+    return Bounded{a->value / b->value, quotientEnd(a->low, true, *b),
+                   quotientEnd(a->high, false, *b)};
 }
 
 Bounded sizeOf(const Bounded& figure)

@@ -13,7 +13,8 @@ Bounded scaled(const Bounded& figure, double factor);
 
 std::optional<Bounded> differenceOf(const std::optional<Bounded>& a,
                                     const std::optional<Bounded>& b);
-/// Absent where b is 0; a bound is absent where it is unknown or has no limit.
+/// Absent where b is 0; a bound is absent where it is unknown or has no limit, as where b may be 0
+/// or below.
 std::optional<Bounded> ratioOf(const std::optional<Bounded>& a, const std::optional<Bounded>& b);
 /// The size of a figure whose sign does not matter.
 Bounded sizeOf(const Bounded& figure);

@@ -17,9 +17,12 @@ constexpr std::uint64_t mixed(std::uint64_t x)
     return x ^ (x >> 31);
 }
 
+/// SQLite keeps whole numbers of a REAL column as integers, so -0.0 comes back as 0.0: both hash
+/// alike.
 constexpr std::uint64_t rowHash(std::int64_t instant, double value)
 {
-    return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(value));
+    const double kept = value == 0.0 ? 0.0 : value;
+    return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(kept));
 }
 
 } // namespace holdband::store
