@@ -3,7 +3,9 @@
 #include "core/analysis/gravity.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <limits>
 
 namespace holdband::analysis {
 
@@ -24,29 +26,67 @@ bool apart(double a, double b, double share)
     return std::abs(a - b) > share * std::max(std::abs(a), std::abs(b));
 }
 
-/// The first stage whose figure differs, among those that both have.
+/// Elapsed ms at which a stage of either run begins or ends, up to the end of the shorter run.
+std::vector<double> planEdges(const Contender& a, const Contender& b)
+{
+    std::vector<double> edges;
+    double shorter = std::numeric_limits<double>::infinity();
+    for (const Contender* side : {&a, &b}) {
+        const Span run = side->input->span;
+        shorter = std::min(shorter, static_cast<double>((run.end - run.start).count()));
+        for (const PlacedStage& stage : side->figures->judged.stages) {
+            edges.push_back(static_cast<double>((stage.span.start - run.start).count()));
+            edges.push_back(static_cast<double>((stage.span.end - run.start).count()));
+        }
+    }
+    std::erase_if(edges, [&](double edge) { return edge > shorter; });
+    edges.push_back(shorter);
+    std::sort(edges.begin(), edges.end());
+    edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
+    return edges;
+}
+
+/// A figure of the plan on a stretch of elapsed time inside one stage: at its start and its end.
+template <typename Pick>
+std::optional<std::array<double, 2>> planned(const Contender& side, double from, double to,
+                                             Pick pick)
+{
+    for (const PlacedStage& stage : side.figures->judged.stages) {
+        const auto start = static_cast<double>((stage.span.start - side.input->span.start).count());
+        const auto length = static_cast<double>((stage.span.end - stage.span.start).count());
+        if (start <= from && to <= start + length)
+            return std::array{pick(stage, from - start), pick(stage, to - start)};
+    }
+    return std::nullopt;
+}
+
+/// Where the plans first differ in a figure at equal elapsed time; it is straight over each stage.
 template <typename Pick>
 std::optional<std::pair<double, double>> firstDifference(const Contender& a, const Contender& b,
                                                          Pick pick)
 {
-    const auto& left = a.figures->judged.stages;
-    const auto& right = b.figures->judged.stages;
-    for (std::size_t i = 0; i < std::min(left.size(), right.size()); ++i) {
-        if (std::abs(pick(left[i]) - pick(right[i])) > sameKelvin)
-            return std::pair(pick(left[i]), pick(right[i]));
+    const std::vector<double> edges = planEdges(a, b);
+    for (std::size_t i = 1; i < edges.size(); ++i) {
+        const auto left = planned(a, edges[i - 1], edges[i], pick);
+        const auto right = planned(b, edges[i - 1], edges[i], pick);
+        for (std::size_t end = 0; left && right && end < 2; ++end) {
+            if (std::abs((*left)[end] - (*right)[end]) > sameKelvin)
+                return std::pair((*left)[end], (*right)[end]);
+        }
     }
     return std::nullopt;
 }
 
 void notePlan(Notes& notes, const Contender& a, const Contender& b)
 {
-    const auto endTarget = [](const PlacedStage& stage) {
-        const auto length = static_cast<double>((stage.span.end - stage.span.start).count());
-        return stage.targetCelsiusAt(length);
+    const auto target = [](const PlacedStage& stage, double ms) {
+        return stage.targetCelsiusAt(ms);
     };
-    if (const auto targets = firstDifference(a, b, endTarget))
+    if (const auto targets = firstDifference(a, b, target))
         notes.push_back({NoteKind::targets, MeasureId::energy, targets->first, targets->second});
-    const auto tolerance = [](const PlacedStage& stage) { return stage.tolerance.kelvins(); };
+    const auto tolerance = [](const PlacedStage& stage, double) {
+        return stage.tolerance.kelvins();
+    };
     if (const auto found = firstDifference(a, b, tolerance))
         notes.push_back(
             {NoteKind::tolerances, MeasureId::insideShare, found->first, found->second});
@@ -129,8 +169,10 @@ double batchesAtOnce(const Contender& side)
 bool accuracyAssumed(const Contender& side, const Widening& widening)
 {
     const auto& sources = side.input->setup.sources();
+    const std::set<std::string> serving = side.input->setup.inService(side.input->span);
     return std::any_of(sources.begin(), sources.end(), [&](const EnergySource& source) {
-        return !source.accuracy && !widening.sharedMeters.contains(source.name);
+        return !source.accuracy && serving.contains(source.name) &&
+               !widening.sharedMeters.contains(source.name);
     });
 }
 

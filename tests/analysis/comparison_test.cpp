@@ -1,0 +1,299 @@
+// Two runs side by side: section 6 of the method. Figures by hand.
+#include "tests/analysis/contenders.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+
+namespace holdband::test {
+namespace {
+
+using namespace analysis;
+
+void expectBounds(const std::optional<Bounded>& figure, double value, double low, double high)
+{
+    ASSERT_TRUE(figure);
+    ASSERT_TRUE(figure->bounded());
+    EXPECT_NEAR(figure->value, value, 1e-9);
+    EXPECT_NEAR(*figure->low, low, 1e-9);
+    EXPECT_NEAR(*figure->high, high, 1e-9);
+}
+
+TEST(Comparison, WidensEnergyByEachMetersAccuracy)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    Side b = steadySide("Cabinet meter", 5.0);
+    const RunComparison comparison = compare(a, b);
+    const Measure& energy = measureOf(comparison, MeasureId::energy);
+    // ± 0.01 of reading at both ends, × 0.99 and 1.01.
+    expectBounds(energy.a, 10.0, 9.99 * 0.99, 10.01 * 1.01);
+    expectBounds(energy.b, 5.0, 4.99 * 0.99, 5.01 * 1.01);
+    expectBounds(energy.difference, 5.0, 9.99 * 0.99 - 5.01 * 1.01, 10.01 * 1.01 - 4.99 * 0.99);
+    expectBounds(energy.ratio, 2.0, 9.99 * 0.99 / (5.01 * 1.01), 10.01 * 1.01 / (4.99 * 0.99));
+    EXPECT_EQ(energy.ahead, Ahead::b);
+    EXPECT_DOUBLE_EQ(comparison.commonHours, 20.0);
+}
+
+TEST(Comparison, DoesNotWidenWhereOneMeterMeasuredBoth)
+{
+    Side a = steadySide("Meter", 10.0);
+    Side b = steadySide("Meter", 9.9);
+    const RunComparison shared = compare(a, b);
+    expectBounds(measureOf(shared, MeasureId::energy).a, 10.0, 9.99, 10.01);
+    EXPECT_EQ(measureOf(shared, MeasureId::energy).ahead, Ahead::b);
+    Side c = steadySide("Other meter", 9.9);
+    EXPECT_EQ(measureOf(compare(a, c), MeasureId::energy).ahead, Ahead::tooClose);
+}
+
+TEST(Comparison, AssumesTwoPercentForAnUnknownMeterAndSaysSo)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    a.input.setup = SetupEnergy(
+        {source("Loop meter", {meterReading(0, 0.0), meterReading(20, 10.0)}, std::nullopt)});
+    Side b = steadySide("Cabinet meter", 5.0);
+    const RunComparison comparison = compare(a, b);
+    expectBounds(measureOf(comparison, MeasureId::energy).a, 10.0, 9.99 * 0.98, 10.01 * 1.02);
+    const auto note = std::find_if(comparison.notes.begin(), comparison.notes.end(), [](auto& n) {
+        return n.kind == NoteKind::meterAccuracyAssumed;
+    });
+    ASSERT_NE(note, comparison.notes.end());
+    EXPECT_EQ(note->a, 1.0);
+    EXPECT_EQ(note->b, 0.0);
+}
+
+TEST(Comparison, UsesTheElapsedTimeThatIsMeteredInBoth)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    Side b = steadySide("Cabinet meter", 5.0);
+    b.input.setup =
+        SetupEnergy({source("Cabinet meter", {meterReading(4, 1.0), meterReading(12, 3.0)}, 0.01)});
+    const RunComparison comparison = compare(a, b);
+    // Elapsed 4–12 h: A 0.5 kWh an hour.
+    EXPECT_DOUBLE_EQ(comparison.commonHours, 8.0);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energy).a->value, 4.0, 1e-9);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energy).b->value, 2.0, 1e-9);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::meanPower).a->value, 500.0, 1e-6);
+    // 10 K for 8 h are 80/24 K·d.
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energyPerDegreeDay).b->value, 2.0 * 24 / 80, 1e-9);
+}
+
+TEST(Comparison, AlignsFromPitchingWhateverTheDate)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    Side b = steadySide("Cabinet meter", 5.0);
+    const Milliseconds month = std::chrono::hours{720};
+    b.input.batch.pitched += month;
+    b.input.batch.ended = *b.input.batch.ended + month;
+    b.input.span = {b.input.span.start + month, b.input.span.end + month};
+    b.input.tenants = {{b.input.span, 1.0}};
+    for (Instant& at : b.input.judging.beer.at)
+        at += month;
+    for (Instant& at : b.input.ambient.at)
+        at += month;
+    b.input.setup = SetupEnergy(
+        {source("Cabinet meter", {meterReading(720, 0.0), meterReading(740, 5.0)}, 0.01)});
+    const RunComparison comparison = compare(a, b);
+    EXPECT_DOUBLE_EQ(comparison.commonHours, 20.0);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energy).b->value, 5.0, 1e-9);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energyPerDegreeDay).b->value, 0.6, 1e-9);
+}
+
+TEST(Comparison, WithoutCommonMeteringThereIsNoEnergy)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    Side b = steadySide("Cabinet meter", 5.0);
+    a.input.setup =
+        SetupEnergy({source("Loop meter", {meterReading(0, 0.0), meterReading(8, 4.0)}, 0.01)});
+    b.input.setup =
+        SetupEnergy({source("Cabinet meter", {meterReading(9, 0.0), meterReading(20, 4.0)}, 0.01)});
+    const RunComparison comparison = compare(a, b);
+    EXPECT_EQ(comparison.commonHours, 0.0);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::energy).a);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::energy).ahead);
+    EXPECT_TRUE(comparison.ratioCurve.empty());
+    EXPECT_TRUE(std::any_of(comparison.notes.begin(), comparison.notes.end(),
+                            [](auto& note) { return note.kind == NoteKind::noCommonMetering; }));
+}
+
+/// 20 for 4 h, up to `peak` at 5 h and back at 6 h, 20 to 20 h.
+Series oneHump(double peak)
+{
+    return series({{0, 20}, {4, 20}, {5, peak}, {6, 20}, {11, 20}, {16, 20}, {20, 20}});
+}
+
+TEST(Comparison, TimesTakeTheLeastAndGreatestOfThreeJudgings)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    a.input.judging.beer = oneHump(22);
+    Side b = steadySide("Cabinet meter", 5.0);
+    const RunComparison comparison = compare(a, b);
+    // The hump is 2 K high and 2 h wide: past ± 1 for 1 h, ± 0.5 for 1.5 h, ± 1.5 for 0.5 h.
+    expectBounds(measureOf(comparison, MeasureId::outsideHours).a, 1.0, 0.5, 1.5);
+    expectBounds(measureOf(comparison, MeasureId::insideShare).a, 0.95, 0.925, 0.975);
+    expectBounds(measureOf(comparison, MeasureId::excursions).a, 1.0, 1.0, 1.0);
+    expectBounds(measureOf(comparison, MeasureId::outsideHours).b, 0.0, 0.0, 0.0);
+    EXPECT_EQ(measureOf(comparison, MeasureId::outsideHours).ahead, Ahead::b);
+    EXPECT_EQ(measureOf(comparison, MeasureId::insideShare).ahead, Ahead::b);
+}
+
+TEST(Comparison, DeviationsHaveTheSensorsAccuracyAndAFloor)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    a.input.judging.beer = oneHump(22);
+    Side b = steadySide("Cabinet meter", 5.0);
+    const RunComparison comparison = compare(a, b);
+    expectBounds(measureOf(comparison, MeasureId::worstPastEdge).a, 1.0, 0.5, 1.5);
+    // ∫ |d| = 2 K·h over 20 h; mean square 2 × (4/3) / 20.
+    expectBounds(measureOf(comparison, MeasureId::meanAbsoluteDeviation).a, 0.1, 0.0, 0.6);
+    const double rms = std::sqrt(2.0 * 4.0 / 3.0 / 20.0);
+    expectBounds(measureOf(comparison, MeasureId::rmsDeviation).a, rms, 0.0, rms + 0.5);
+    expectBounds(measureOf(comparison, MeasureId::meanDeviation).a, 0.1, -0.4, 0.6);
+}
+
+TEST(Comparison, MeanDeviationsAreComparedByTheirSize)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    a.input.judging.beer = levelSeries(19.2);
+    a.input.judging.accuracy = TemperatureDifference::kelvins(0.1);
+    Side b = steadySide("Cabinet meter", 5.0);
+    b.input.judging.beer = levelSeries(20.4);
+    b.input.judging.accuracy = TemperatureDifference::kelvins(0.1);
+    const RunComparison comparison = compare(a, b);
+    const Measure& mean = measureOf(comparison, MeasureId::meanDeviation);
+    // −0.8 ± 0.1 and 0.4 ± 0.1: by size 0.7 … 0.9 and 0.3 … 0.5.
+    expectBounds(mean.a, -0.8, -0.9, -0.7);
+    EXPECT_EQ(mean.ahead, Ahead::b);
+    expectBounds(mean.ratio, 2.0, 0.7 / 0.5, 0.9 / 0.3);
+}
+
+TEST(Comparison, UnknownAccuracyPutsNobodyAheadOnTemperature)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    a.input.judging.beer = oneHump(25);
+    a.input.judging.accuracy.reset();
+    Side b = steadySide("Cabinet meter", 5.0);
+    const RunComparison comparison = compare(a, b);
+    for (const Measure& measure : comparison.measures) {
+        if (measure.rule.ofTemperature) {
+            EXPECT_FALSE(measure.ahead) << measure.rule.name;
+        }
+    }
+    EXPECT_EQ(measureOf(comparison, MeasureId::energy).ahead, Ahead::b);
+}
+
+Batch withCrash(double crashHours)
+{
+    Batch batch = twentyHours();
+    batch.schedule = {hold("Hold", 20.0, 20.0 - crashHours), hold("Crash", 2.0)};
+    return batch;
+}
+
+Side crashing(std::string meter, double kwh, double coldAt)
+{
+    Side side = steadySide(std::move(meter), kwh);
+    side.input.batch = withCrash(10);
+    side.input.judging.beer = series({{0, 20}, {5, 20}, {10, 20}, {coldAt, 2}, {20, 2}});
+    side.input.judging.gapLimit = std::chrono::hours{12};
+    return side;
+}
+
+TEST(Comparison, SplitsEnergyAtTheCrash)
+{
+    Side a = crashing("Loop meter", 10.0, 16);
+    Side b = crashing("Cabinet meter", 5.0, 14);
+    const RunComparison comparison = compare(a, b);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energyBeforeCrash).a->value, 5.0, 1e-9);
+    EXPECT_NEAR(measureOf(comparison, MeasureId::energyCrash).b->value, 2.5, 1e-9);
+    // 17 of 18 K to the edge at 3 °C: A in 6 h × 17/18, B in 4 h × 17/18; with ± 0.5 K 17.5 and
+    // 16.5 of 18.
+    expectBounds(measureOf(comparison, MeasureId::settlingCrash).a, 6 * 17.0 / 18, 6 * 16.5 / 18,
+                 6 * 17.5 / 18);
+    EXPECT_EQ(measureOf(comparison, MeasureId::settlingCrash).ahead, Ahead::b);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::effectivePerformance).ahead);
+}
+
+TEST(Comparison, NobodyIsAheadOnTemperatureInAStageThatEitherMissed)
+{
+    Side a = crashing("Loop meter", 10.0, 16);
+    a.input.judging.beer = series({{0, 20}, {5, 20}, {10, 20}, {20, 8}});
+    Side b = crashing("Cabinet meter", 5.0, 14);
+    const RunComparison comparison = compare(a, b);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::settlingCrash).ahead);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::insideShare).ahead);
+    EXPECT_EQ(measureOf(comparison, MeasureId::settlingFirst).ahead, Ahead::tooClose)
+        << "the first stage was held by both";
+    EXPECT_EQ(measureOf(comparison, MeasureId::energy).ahead, Ahead::b);
+    EXPECT_EQ(measureOf(comparison, MeasureId::energyCrash).ahead, Ahead::tooClose)
+        << "no reading was taken at the crash";
+}
+
+TEST(Comparison, OfMoney)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    a.parts = 120.0;
+    a.input.prices = {{a.input.span, 0.2}};
+    Side b = steadySide("Cabinet meter", 5.0);
+    b.parts = 90.0;
+    b.input.prices = {{b.input.span, 0.2}};
+    const RunComparison comparison = compare(a, b);
+    EXPECT_EQ(measureOf(comparison, MeasureId::parts).ahead, Ahead::b);
+    expectBounds(measureOf(comparison, MeasureId::cost).a, 2.0, 0.2 * 9.99 * 0.99,
+                 0.2 * 10.01 * 1.01);
+    b.input.prices.clear();
+    EXPECT_FALSE(measureOf(compare(a, b), MeasureId::cost).b);
+}
+
+TEST(Comparison, HasARatioCurveAtEqualElapsedHours)
+{
+    Side a = steadySide("Loop meter", 10.0);
+    Side b = steadySide("Cabinet meter", 5.0);
+    b.input.setup = SetupEnergy(
+        {source("Cabinet meter",
+                {meterReading(0, 0.0), meterReading(8, 1.0), meterReading(20, 5.0)}, 0.01)});
+    const RunComparison comparison = compare(a, b);
+    ASSERT_EQ(comparison.ratioCurve.size(), 2u);
+    const RatioPoint& first = comparison.ratioCurve[0];
+    EXPECT_DOUBLE_EQ(first.elapsedHours, 8.0);
+    EXPECT_NEAR(first.a.value, 4.0, 1e-9);
+    EXPECT_NEAR(first.b.value, 1.0, 1e-9);
+    // A between its readings: 0 … 10.01 × 1.01; B: 0.99 × 0.99 … 1.01 × 1.01.
+    expectBounds(first.ratio, 4.0, 0.0, 10.01 * 1.01 / (0.99 * 0.99));
+    EXPECT_DOUBLE_EQ(comparison.ratioCurve[1].elapsedHours, 20.0);
+    EXPECT_NEAR(comparison.ratioCurve[1].ratio->value, 2.0, 1e-9);
+}
+
+std::vector<std::optional<double>> onlyEnergy(double kwh)
+{
+    std::vector<std::optional<double>> values(measureRules().size());
+    values[0] = kwh;
+    return values;
+}
+
+TEST(SetupComparison, HasAnIntervalFromThreeBatchesOn)
+{
+    // 1, 2, 3: 2 ± 4.302652729911275/√3 (Student t, 2 degrees of freedom).
+    const double half = 4.302652729911275 / std::sqrt(3.0);
+    const auto measures = compareSetups({onlyEnergy(1), onlyEnergy(2), onlyEnergy(3)},
+                                        {onlyEnergy(9), onlyEnergy(9)});
+    expectBounds(measures.at(0).a, 2.0, 2.0 - half, 2.0 + half);
+    EXPECT_EQ(measures[0].b, (Bounded{9.0, std::nullopt, std::nullopt}));
+    EXPECT_FALSE(measures[0].ahead);
+    EXPECT_FALSE(measures.at(1).a) << "no batch has the measure";
+}
+
+TEST(SetupComparison, TakesEachBatchsPlainFigures)
+{
+    Side a = crashing("Loop meter", 10.0, 16);
+    a.parts = 120.0;
+    a.analyse();
+    const auto values = plainMeasures(a.contender());
+    ASSERT_EQ(values.size(), measureRules().size());
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const MeasureId id = measureRules()[i].id;
+        EXPECT_EQ(values[i].has_value(), id != MeasureId::cost) << measureRules()[i].name;
+    }
+    EXPECT_NEAR(*values[0], 10.0, 1e-9);
+    EXPECT_NEAR(*values[1], 5.0, 1e-9);
+}
+
+} // namespace
+} // namespace holdband::test

@@ -1,0 +1,81 @@
+// Weighted least squares, its intervals, and how a fit is graded. Figures by hand.
+#include "core/analysis/regression.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <vector>
+
+namespace holdband::test {
+namespace {
+
+using namespace analysis;
+
+TEST(Regression, OfFourPoints)
+{
+    // x 0 1 2 3, y 1 3 2 4: means 1.5 and 2.5; Sxx 5, Sxy 4, Syy 5. Slope 0.8, intercept 1.3;
+    // residuals −0.3 0.9 −0.9 0.3, squares 1.8; s² = 0.9; R² = 1 − 1.8/5 = 0.64.
+    const std::vector<FitPoint> points{{0, 1, 1}, {1, 3, 1}, {2, 2, 1}, {3, 4, 1}};
+    const auto fit = fitLine(points);
+    ASSERT_TRUE(fit);
+    EXPECT_NEAR(fit->slope, 0.8, 1e-12);
+    EXPECT_NEAR(fit->intercept, 1.3, 1e-12);
+    EXPECT_NEAR(fit->residualSd, std::sqrt(0.9), 1e-12);
+    EXPECT_NEAR(fit->rSquared, 0.64, 1e-12);
+    EXPECT_NEAR(fit->slopeError, std::sqrt(0.9 / 5.0), 1e-12);
+    // √(0.9 (1/4 + 2.25/5))
+    EXPECT_NEAR(fit->interceptError, std::sqrt(0.9 * 0.7), 1e-12);
+    EXPECT_NEAR(*fit->cvRmse(), std::sqrt(0.9) / 2.5, 1e-12);
+    // t(0.975, 2) = 4.302652729911275; at x = 3.5: 1/4 + 4/5.
+    constexpr double t = 4.302652729911275;
+    EXPECT_NEAR(fit->slopeInterval().halfWidth, t * std::sqrt(0.18), 1e-9);
+    EXPECT_NEAR(fit->meanResponse(3.5).value, 4.1, 1e-12);
+    EXPECT_NEAR(fit->meanResponse(3.5).halfWidth, t * std::sqrt(0.9 * 1.05), 1e-9);
+    EXPECT_NEAR(fit->prediction(3.5).high(), 4.1 + t * std::sqrt(0.9 * 2.05), 1e-9);
+}
+
+TEST(Regression, AWeightOfTwoPullsLikeTwoPoints)
+{
+    const std::vector<FitPoint> weighted{{0, 1, 2}, {1, 3, 1}, {2, 2, 1}, {3, 4, 4}};
+    const std::vector<FitPoint> repeated{{0, 1, 1}, {0, 1, 1}, {1, 3, 1}, {2, 2, 1},
+                                         {3, 4, 1}, {3, 4, 1}, {3, 4, 1}, {3, 4, 1}};
+    const auto a = fitLine(weighted);
+    const auto b = fitLine(repeated);
+    EXPECT_NEAR(a->slope, b->slope, 1e-12);
+    EXPECT_NEAR(a->intercept, b->intercept, 1e-12);
+    EXPECT_NEAR(a->rSquared, b->rSquared, 1e-12);
+}
+
+TEST(Regression, OnlyRatiosOfWeightsMatter)
+{
+    const std::vector<FitPoint> hours{{0, 1, 12}, {1, 3, 11}, {2, 2, 13}, {3, 4, 12}};
+    std::vector<FitPoint> days = hours;
+    for (FitPoint& point : days)
+        point.weight /= 24.0;
+    EXPECT_NEAR(fitLine(hours)->slopeError, fitLine(days)->slopeError, 1e-12);
+    EXPECT_NEAR(fitLine(hours)->prediction(2).halfWidth, fitLine(days)->prediction(2).halfWidth,
+                1e-12);
+}
+
+TEST(Regression, IsAbsentWhereThereIsNoLine)
+{
+    EXPECT_FALSE(fitLine(std::vector<FitPoint>{{0, 1, 1}, {1, 2, 1}}));
+    EXPECT_FALSE(fitLine(std::vector<FitPoint>{{1, 1, 1}, {1, 2, 1}, {1, 3, 1}}));
+    EXPECT_FALSE(fitLine(std::vector<FitPoint>{{0, 1, 1}, {1, 2, 0}, {2, 3, 1}}));
+    EXPECT_EQ(fitLine(std::vector<FitPoint>{{0, 2, 1}, {1, 2, 1}, {2, 2, 1}})->rSquared, 0.0);
+}
+
+TEST(FitGrade, CoefficientOfVariationAndBias)
+{
+    // After CalTRACK §4.3.2 / ASHRAE Guideline 14-2014, n − 2: measured 10 12 14 16, predicted
+    // 11 12 13 17: √(3/2)/13 = 9.4211 %; −1/(2 × 13) = −3.8462 %.
+    const std::vector<double> measured{10, 12, 14, 16};
+    const std::vector<double> predicted{11, 12, 13, 17};
+    EXPECT_NEAR(*cvRmse(measured, predicted), 0.094211, 5e-7);
+    EXPECT_NEAR(*nmbe(measured, predicted), -0.038462, 5e-7);
+    EXPECT_FALSE(cvRmse(std::vector<double>{1, 2}, std::vector<double>{1, 2}));
+    EXPECT_FALSE(nmbe(measured, std::vector<double>{1, 2, 3}));
+    EXPECT_FALSE(cvRmse(std::vector<double>{-1, 0, 1}, std::vector<double>{1, 2, 3}));
+}
+
+} // namespace
+} // namespace holdband::test
