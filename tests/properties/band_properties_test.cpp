@@ -1,0 +1,206 @@
+// What must hold of every judging, whatever the series and the plan.
+#include "tests/properties/random_runs.h"
+
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace holdband::test {
+namespace {
+
+using namespace analysis;
+
+constexpr double gapMinutes = 45.0;
+constexpr double ms = 1.0;
+
+JudgedBatch judgeRandom(const Batch& batch, const Series& beer)
+{
+    return judged(batch, beer, gapMinutes, 0.25);
+}
+
+void checkSums(const BandJudgement& stage)
+{
+    RC_ASSERT(std::abs(stage.coveredMs - stage.insideMs - stage.aboveMs - stage.belowMs) < ms);
+    RC_ASSERT(stage.insideMs >= 0.0);
+    RC_ASSERT(stage.coveredMs <= stage.holdMs + ms);
+    double above = 0.0;
+    double below = 0.0;
+    for (const Excursion& excursion : stage.excursions) {
+        (excursion.side == Side::above ? above : below) += excursion.lengthMs();
+        RC_ASSERT(excursion.lengthMs() >= 0.0);
+        RC_ASSERT(excursion.areaMs <= excursion.peak * excursion.lengthMs() + 1e-3);
+    }
+    // A return of less than 1 ms belongs to its excursion.
+    const double slack = ms * static_cast<double>(stage.excursions.size() + 1);
+    RC_ASSERT(std::abs(above - stage.aboveMs) < slack);
+    RC_ASSERT(std::abs(below - stage.belowMs) < slack);
+}
+
+RC_GTEST_PROP(BandProperties, CoveredIsInsideAndAboveAndBelow, ())
+{
+    const JudgedBatch batch = judgeRandom(randomBatch(), randomBeer());
+    for (const Judging* judging : {&batch.asPlanned, &*batch.tighter, &*batch.wider}) {
+        for (const BandJudgement& stage : judging->stages)
+            checkSums(stage);
+    }
+}
+
+RC_GTEST_PROP(BandProperties, SettlingAndHoldTimeMakeTheStage, ())
+{
+    const JudgedBatch batch = judgeRandom(randomBatch(), randomBeer());
+    for (std::size_t i = 0; i < batch.stages.size(); ++i) {
+        const BandJudgement& stage = batch.asPlanned.stages[i];
+        const double length = batch.stages[i].span.hours() * hourMs;
+        RC_ASSERT(std::abs(stage.settlingMs + stage.holdMs - length) < ms);
+        const double settleAllowed = static_cast<double>(batch.stages[i].settleAllowed.count());
+        RC_ASSERT(stage.settlingMs <= settleAllowed);
+        RC_ASSERT(std::abs(batch.tracks[i].deviation.coveredMs() - stage.settlingMs -
+                           stage.coveredMs) < ms);
+    }
+}
+
+Series inFahrenheitAndBack(Series beer)
+{
+    for (double& value : beer.value)
+        value = Temperature::fahrenheit(Temperature::celsius(value).fahrenheit()).celsius();
+    return beer;
+}
+
+Batch inFahrenheitAndBack(Batch batch)
+{
+    const auto again = [](std::optional<TemperatureDifference>& tolerance) {
+        if (tolerance) {
+            tolerance = TemperatureDifference::fahrenheitDegrees(tolerance->fahrenheitDegrees());
+        }
+    };
+    again(batch.tolerance);
+    for (Stage& stage : batch.schedule) {
+        stage.target = Temperature::fahrenheit(stage.target.fahrenheit());
+        again(stage.tolerance);
+    }
+    return batch;
+}
+
+RC_GTEST_PROP(BandProperties, TheUnitOfTheInputsChangesNothing, ())
+{
+    const Batch batch = randomBatch();
+    const Series beer = randomBeer();
+    const JudgedBatch celsius = judgeRandom(batch, beer);
+    const JudgedBatch fahrenheit =
+        judgeRandom(inFahrenheitAndBack(batch), inFahrenheitAndBack(beer));
+    RC_ASSERT(celsius.asPlanned.verdict == fahrenheit.asPlanned.verdict);
+    RC_ASSERT(celsius.sure == fahrenheit.sure);
+    for (std::size_t i = 0; i < celsius.stages.size(); ++i) {
+        const BandJudgement& a = celsius.asPlanned.stages[i];
+        const BandJudgement& b = fahrenheit.asPlanned.stages[i];
+        RC_ASSERT(std::abs(a.insideMs - b.insideMs) < ms);
+        RC_ASSERT(std::abs(a.settlingMs - b.settlingMs) < ms);
+        RC_ASSERT(a.excursions.size() == b.excursions.size());
+        for (std::size_t k = 0; k < a.excursions.size(); ++k)
+            RC_ASSERT(a.excursions[k].cut == b.excursions[k].cut);
+    }
+}
+
+/// The series with one more reading on the middle of some pieces.
+Series refined(const Series& beer)
+{
+    Series more;
+    for (std::size_t i = 0; i < beer.size(); ++i) {
+        if (i > 0 && below(2) == 0 && beer.at[i] - beer.at[i - 1] <= std::chrono::minutes{45}) {
+            more.at.push_back(beer.at[i - 1] + (beer.at[i] - beer.at[i - 1]) / 2);
+            more.value.push_back((beer.value[i - 1] + beer.value[i]) / 2.0);
+        }
+        more.at.push_back(beer.at[i]);
+        more.value.push_back(beer.value[i]);
+    }
+    return more;
+}
+
+RC_GTEST_PROP(BandProperties, AReadingOnTheLineChangesNothing, ())
+{
+    const Batch batch = randomBatch();
+    const Series beer = randomBeer();
+    const JudgedBatch before = judgeRandom(batch, beer);
+    const JudgedBatch after = judgeRandom(batch, refined(beer));
+    RC_ASSERT(before.asPlanned.verdict == after.asPlanned.verdict);
+    for (std::size_t i = 0; i < before.stages.size(); ++i) {
+        const BandJudgement& a = before.asPlanned.stages[i];
+        const BandJudgement& b = after.asPlanned.stages[i];
+        RC_ASSERT(std::abs(a.coveredMs - b.coveredMs) < ms);
+        RC_ASSERT(std::abs(a.aboveMs - b.aboveMs) < ms);
+        RC_ASSERT(std::abs(a.belowMs - b.belowMs) < ms);
+        RC_ASSERT(a.excursions.size() == b.excursions.size());
+        for (std::size_t k = 0; k < a.excursions.size(); ++k) {
+            RC_ASSERT(std::abs(a.excursions[k].peak - b.excursions[k].peak) < 1e-9);
+            RC_ASSERT(std::abs(a.excursions[k].areaMs - b.excursions[k].areaMs) < 1e-2);
+        }
+    }
+}
+
+RC_GTEST_PROP(BandProperties, ANarrowerToleranceNeverGivesMoreTimeInside, ())
+{
+    Batch batch = randomBatch();
+    for (Stage& stage : batch.schedule)
+        stage.settleAllowed = Hours{0}; // no settling: all covered time is held time
+    const JudgedBatch judgings = judgeRandom(batch, randomBeer());
+    for (std::size_t i = 0; i < judgings.stages.size(); ++i) {
+        const double planned = judgings.asPlanned.stages[i].insideMs;
+        RC_ASSERT(judgings.tighter->stages[i].insideMs <= planned + ms);
+        RC_ASSERT(planned <= judgings.wider->stages[i].insideMs + ms);
+        RC_ASSERT(judgings.tighter->stages[i].coveredMs == judgings.wider->stages[i].coveredMs);
+    }
+}
+
+double shareAtOrBelow(const Track& track, double x)
+{
+    double sum = 0.0;
+    forEachPiece(track, 0.0, [&](double t0, double a, double t1, double b, bool) {
+        const double low = std::min(a, b);
+        const double high = std::max(a, b);
+        if (x >= high)
+            sum += t1 - t0;
+        else if (x > low)
+            sum += (t1 - t0) * (x - low) / (high - low);
+    });
+    return sum / track.coveredMs();
+}
+
+RC_GTEST_PROP(QuantileProperties, AreOrderedAndTheSmallestWithTheirShare, ())
+{
+    const Series beer = randomBeer();
+    const Track track = cover(beer, std::chrono::minutes{45}, {beer.at.front(), beer.at.back()});
+    RC_PRE(!track.empty());
+    const std::array shares{0.05, 0.25, 0.5, 0.75, 0.95};
+    const std::vector<double> quantiles = timeQuantiles(track, 0.0, shares);
+    RC_ASSERT(std::is_sorted(quantiles.begin(), quantiles.end()));
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        // Just above it there is at least the share, just below it less.
+        RC_ASSERT(shareAtOrBelow(track, quantiles[i] + 1e-9) >= shares[i] - 1e-7);
+        RC_ASSERT(shareAtOrBelow(track, quantiles[i] - 1e-6) < shares[i] + 1e-7);
+        RC_ASSERT(quantiles[i] >= *std::min_element(beer.value.begin(), beer.value.end()));
+        RC_ASSERT(quantiles[i] <= *std::max_element(beer.value.begin(), beer.value.end()));
+    }
+}
+
+RC_GTEST_PROP(MomentProperties, MeanSquareIsVarianceAndSquaredMean, ())
+{
+    const Series beer = randomBeer();
+    const Track track = cover(beer, std::chrono::minutes{45}, {beer.at.front(), beer.at.back()});
+    RC_PRE(!track.empty());
+    const TimeMoments moments = momentsOf(track, 0.0);
+    const double spread = moments.standardDeviation();
+    RC_ASSERT(std::abs(moments.rootMeanSquare() * moments.rootMeanSquare() - spread * spread -
+                       moments.mean() * moments.mean()) < 1e-9);
+    RC_ASSERT(std::abs(moments.mean()) <= moments.meanAbsolute() + 1e-9);
+    RC_ASSERT(moments.meanAbsolute() <= moments.rootMeanSquare() + 1e-9);
+    // Two halves together are the whole.
+    const double middle = track.ms.back() / 2.0;
+    TimeMoments halves = momentsOf(clip(track, 0.0, middle), 0.0);
+    halves.add(momentsOf(clip(track, middle, track.ms.back()), 0.0));
+    RC_ASSERT(std::abs(halves.mean() - moments.mean()) < 1e-9);
+    RC_ASSERT(std::abs(halves.standardDeviation() - spread) < 1e-7);
+}
+
+} // namespace
+} // namespace holdband::test

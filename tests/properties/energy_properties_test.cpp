@@ -1,0 +1,199 @@
+// What must hold of energies, shares and comparisons, whatever the registers.
+#include "core/analysis/bounded.h"
+#include "tests/analysis/contenders.h"
+#include "tests/properties/random_runs.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace holdband::test {
+namespace {
+
+using namespace analysis;
+
+constexpr double tiny = 1e-9;
+
+MeterCurve randomCurve(bool withEvents)
+{
+    MeterRegister meter;
+    meter.readings = randomReadings(withEvents);
+    return {meter, randomPower()};
+}
+
+SetupEnergy randomSetup()
+{
+    std::vector<EnergySource> sources{{"First", randomCurve(true), {}, {}, {}}};
+    if (below(3) == 0) {
+        sources.push_back({"Second", randomCurve(true), {}, {}, 0.01});
+        if (below(2) == 0)
+            sources.back().from = minutesFromZero(between(-300, 900));
+    }
+    return SetupEnergy(std::move(sources));
+}
+
+RC_GTEST_PROP(EnergyProperties, TheEstimateLiesWithinItsBounds, ())
+{
+    const EnergyFigure figure = randomSetup().over(randomSpan());
+    RC_ASSERT(figure.low >= 0.0);
+    RC_ASSERT(figure.low <= figure.kwh + tiny);
+    RC_ASSERT(figure.kwh <= figure.high + tiny);
+}
+
+RC_GTEST_PROP(EnergyProperties, SplittingASpanAddsUp, ())
+{
+    const SetupEnergy setup = randomSetup();
+    const Span span = randomSpan();
+    const Instant cut = span.start + (span.end - span.start) / between(2, 5);
+    const EnergyFigure whole = setup.over(span);
+    EnergyFigure parts = setup.over({span.start, cut});
+    parts.append(setup.over({cut, span.end}));
+    RC_ASSERT(std::abs(whole.kwh - parts.kwh) < tiny);
+    RC_ASSERT(whole.metered == parts.metered);
+    // A whole is never known worse than its parts.
+    RC_ASSERT(whole.low + tiny >= parts.low);
+    RC_ASSERT(whole.high <= parts.high + tiny);
+}
+
+std::vector<Tenant> randomTenants()
+{
+    std::vector<Tenant> tenants(static_cast<std::size_t>(between(1, 4)));
+    for (Tenant& tenant : tenants)
+        tenant = {randomSpan(), between(1, 4) * 10.0};
+    return tenants;
+}
+
+RC_GTEST_PROP(ShareProperties, SharesAndIdleAddUpToTheMeter, ())
+{
+    const SetupEnergy setup = randomSetup();
+    const std::vector<Tenant> tenants = randomTenants();
+    const Span span = randomSpan();
+    double sum = 0.0;
+    double time = 0.0;
+    for (std::size_t i = 0; i < tenants.size(); ++i) {
+        const auto shares = sharesOf(tenants, i);
+        sum += shareOver(setup, shares, span).kwh;
+        for (const WeightedSpan& share : shares)
+            time += share.weight * intersection(share.span, span).hours();
+    }
+    for (const Span& idle : idleSpans(tenants, span)) {
+        sum += setup.over(idle).kwh;
+        time += idle.hours();
+    }
+    RC_ASSERT(std::abs(sum - setup.over(span).kwh) < 1e-8);
+    RC_ASSERT(std::abs(time - span.hours()) < 1e-8);
+}
+
+RC_GTEST_PROP(MeterProperties, RatedPowerOnlyTightens, ())
+{
+    MeterRegister meter;
+    meter.readings = randomReadings(false);
+    const Span span = randomSpan();
+    const EnergyFigure plain = MeterCurve(meter, {}).over(span);
+    const EnergyFigure rated = MeterCurve(meter, Power::watts(between(50, 900))).over(span);
+    RC_ASSERT(plain.kwh == rated.kwh);
+    RC_ASSERT(plain.low <= rated.low + tiny);
+    RC_ASSERT(rated.high <= plain.high + tiny);
+}
+
+RC_GTEST_PROP(MeterProperties, BoundsHoldWhatAnyLoadWithinItsPowerUsed, ())
+{
+    // A load that is on or off, 600 W; the register is read to 0.01 with an honest rounding.
+    std::vector<double> truth{0.0};
+    for (int minute = 0; minute < 1200; ++minute)
+        truth.push_back(truth.back() + (below(2) == 0 ? 0.01 : 0.0));
+    MeterRegister meter;
+    for (int minute = 0; minute <= 1200; minute += between(60, 400)) {
+        const double shown = std::round(truth[static_cast<std::size_t>(minute)] * 100.0) / 100.0;
+        meter.readings.push_back(
+            {minutesFromZero(minute), Energy::kilowattHours(shown), 2, {}, {}});
+    }
+    RC_PRE(meter.readings.size() > 1);
+    const int last = static_cast<int>((meter.readings.back().at - zero) / std::chrono::minutes{1});
+    const int from = between(0, last - 1);
+    const int to = between(from + 1, last);
+    const EnergyFigure figure =
+        MeterCurve(meter, Power::watts(600)).over({minutesFromZero(from), minutesFromZero(to)});
+    const double used = truth[static_cast<std::size_t>(to)] - truth[static_cast<std::size_t>(from)];
+    RC_ASSERT(figure.low <= used + tiny);
+    RC_ASSERT(used <= figure.high + tiny);
+}
+
+Side randomSide(const std::string& meter)
+{
+    Side side;
+    Batch batch = randomBatch();
+    side.input = runInput(batch, randomBeer(), 45, 0.25);
+    side.input.ambient = randomBeer();
+    side.input.ambientGap = std::chrono::minutes{45};
+    side.input.setup = SetupEnergy({{meter, randomCurve(true), {}, {}, 0.01}});
+    side.input.prices = {{side.input.span, 0.2}};
+    side.parts = between(10, 500);
+    return side;
+}
+
+bool same(const std::optional<double>& a, const std::optional<double>& b)
+{
+    return a.has_value() == b.has_value() && (!a || std::abs(*a - *b) < 1e-9);
+}
+
+bool opposite(const std::optional<Ahead>& one, const std::optional<Ahead>& other)
+{
+    if (!one || *one == Ahead::tooClose)
+        return one == other;
+    return other == (*one == Ahead::a ? Ahead::b : Ahead::a);
+}
+
+RC_GTEST_PROP(ComparisonProperties, SwappingTheSidesInvertsEverything, ())
+{
+    Side a = randomSide("First");
+    Side b = randomSide(below(2) == 0 ? "First" : "Second");
+    const RunComparison forth = compare(a, b);
+    const RunComparison back = compare(b, a);
+    RC_ASSERT(forth.commonHours == back.commonHours);
+    RC_ASSERT(forth.notes.size() == back.notes.size());
+    for (std::size_t i = 0; i < forth.measures.size(); ++i) {
+        const Measure& one = forth.measures[i];
+        const Measure& other = back.measures[i];
+        RC_ASSERT(one.a == other.b);
+        RC_ASSERT(one.b == other.a);
+        RC_ASSERT(opposite(one.ahead, other.ahead));
+        RC_ASSERT(one.difference.has_value() == other.difference.has_value());
+        if (!one.difference)
+            continue;
+        RC_ASSERT(std::abs(one.difference->value + other.difference->value) < 1e-9);
+        if (one.difference->low)
+            RC_ASSERT(same(-*one.difference->low, other.difference->high));
+    }
+    for (std::size_t i = 0; i < forth.notes.size(); ++i) {
+        RC_ASSERT(forth.notes[i].kind == back.notes[i].kind);
+        RC_ASSERT(forth.notes[i].a == back.notes[i].b);
+    }
+}
+
+RC_GTEST_PROP(ComparisonProperties, NobodyIsAheadWhereBoundsOverlap, ())
+{
+    Side a = randomSide("First");
+    Side b = randomSide("Second");
+    for (const Measure& measure : compare(a, b).measures) {
+        for (const auto& figure : {measure.a, measure.b}) {
+            if (figure && figure->low)
+                RC_ASSERT(*figure->low <= figure->value + tiny);
+            if (figure && figure->high)
+                RC_ASSERT(figure->value <= *figure->high + tiny);
+        }
+        if (!measure.ahead || *measure.ahead == Ahead::tooClose)
+            continue;
+        const bool bySize = measure.rule.id == MeasureId::meanDeviation;
+        const Bounded left = bySize ? sizeOf(*measure.a) : *measure.a;
+        const Bounded right = bySize ? sizeOf(*measure.b) : *measure.b;
+        const bool aIsLess = left.high && right.low && *left.high < *right.low;
+        const bool bIsLess = right.high && left.low && *right.high < *left.low;
+        RC_ASSERT(aIsLess != bIsLess);
+        RC_ASSERT((*measure.ahead == Ahead::a) ==
+                  (aIsLess == (measure.rule.better == Better::less)));
+    }
+}
+
+} // namespace
+} // namespace holdband::test
