@@ -9,6 +9,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <csignal>
+#include <cstdlib>
+#include <filesystem>
 
 namespace holdband::app {
 
@@ -53,20 +55,42 @@ int wrongCommand(const std::vector<Command>& commands, const std::string& word)
                      "holdband COMMAND …, or " + std::string(windowUsage));
 }
 
+#ifdef HOLDBAND_HAS_WINDOW
+
+/// The sample logbook that app/start.sh makes, where it was made.
+std::optional<std::string> sampleLogbook()
+{
+    const char* data = std::getenv("XDG_DATA_HOME");
+    const char* home = std::getenv("HOME");
+    std::filesystem::path folder;
+    if (data && *data)
+        folder = data;
+    else if (home && *home)
+        folder = std::filesystem::path(home) / ".local" / "share";
+    const std::filesystem::path sample = folder / "holdband" / "sample.holdband";
+    std::error_code error;
+    return std::filesystem::is_regular_file(sample, error) ? std::optional(sample.string())
+                                                           : std::nullopt;
+}
+
 int openTheWindow(int argc, char** argv)
 {
-#ifdef HOLDBAND_HAS_WINDOW
-    std::optional<std::string> path;
+    ui::WindowOptions options;
     if (argc > 1)
-        path = argv[1];
-    return ui::openWindow(argc, argv, path);
-#else
-    static_cast<void>(argc);
-    static_cast<void>(argv);
-    report("holdband: this build has no window.");
-    return exitCall;
-#endif
+        options.logbook = argv[1];
+    options.sample = sampleLogbook();
+    return ui::openWindow(argc, argv, options);
 }
+
+#else
+
+int openTheWindow(int, char**)
+{
+    report("holdband: this build has no window; `holdband --help` lists the commands.");
+    return exitCall;
+}
+
+#endif
 
 int run(int argc, char** argv)
 {

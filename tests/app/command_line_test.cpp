@@ -1,0 +1,274 @@
+// Calls, exit statuses and messages of the command line.
+#include "core/store/logbook_file.h"
+#include "tests/app/program.h"
+
+#include <QCoreApplication>
+
+namespace holdband::test {
+namespace {
+
+bool holds(const std::string& text, const std::string& part)
+{
+    return text.find(part) != std::string::npos;
+}
+
+TEST(CommandLine, HelpAndVersionEverywhere)
+{
+    const Program program;
+    for (const char* command : {"new", "load", "import", "meter", "batches", "verdict", "energy",
+                                "compare", "export", "check", "backup"}) {
+        const Outcome help = program.run({command, "--help"});
+        EXPECT_EQ(help.status, 0) << command;
+        EXPECT_TRUE(holds(help.out, std::string("usage: holdband ") + command)) << help.out;
+        EXPECT_TRUE(holds(program.run({command, "--version"}).out, "holdband 0."));
+    }
+    EXPECT_EQ(program.run({"--help"}).status, 0);
+    EXPECT_TRUE(holds(program.run({"--version"}).out, "holdband 0."));
+}
+
+TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
+{
+    const Program program;
+    const std::vector<std::string> calls[] = {{"verdict"},
+                                              {"verdict", "a"},
+                                              {"verdict", "a", "b", "c"},
+                                              {"verdict", "a", "b", "--jsn"},
+                                              {"verdcit", "a", "b"},
+                                              {"import", "a", "b", "--zone"},
+                                              {"new", "x.holdband", "--units", "imperial"},
+                                              {"new", "x.holdband", "--currency", "dollars"},
+                                              {"--nonsense"}};
+    for (const auto& call : calls) {
+        const Outcome outcome = program.run(call);
+        EXPECT_EQ(outcome.status, 2) << call.front();
+        EXPECT_EQ(outcome.out, "");
+        EXPECT_NE(outcome.err, "");
+    }
+    EXPECT_TRUE(holds(program.run({"verdcit", "a", "b"}).err, "verdict"));
+    EXPECT_TRUE(holds(program.run({"verdict", "a"}).err, "usage: holdband verdict LOGBOOK BATCH"));
+}
+
+TEST(CommandLine, UnknownNamesListTheNearOnes)
+{
+    const WorkedProgram program;
+    const Outcome batch = program.run({"verdict", "log.holdband", "worked"});
+    EXPECT_EQ(batch.status, 1);
+    EXPECT_TRUE(holds(batch.err, "Worked")) << batch.err;
+    const Outcome meter = program.run({"meter", "log.holdband", "Metre", "7"});
+    EXPECT_EQ(meter.status, 1);
+    EXPECT_TRUE(holds(meter.err, "Meter")) << meter.err;
+    const Outcome side = program.run({"compare", "log.holdband", "Worked", "Lop"});
+    EXPECT_EQ(side.status, 1);
+    EXPECT_TRUE(holds(side.err, "Loop")) << side.err;
+    const Outcome column =
+        program.run({"import", "log.holdband", "worked.csv", "--column", "Ber=Beer (C)"});
+    EXPECT_EQ(column.status, 1);
+    EXPECT_TRUE(holds(column.err, "Beer")) << column.err;
+}
+
+TEST(CommandLine, NewMakesAnEmptyLogbookOnce)
+{
+    const Program program;
+    ASSERT_EQ(program
+                  .run({"new", "n.holdband", "--zone", "America/Denver", "--units", "us",
+                        "--currency", "USD"})
+                  .status,
+              0);
+    EXPECT_EQ(program.run({"batches", "n.holdband", "--json"}).json().size(), 0u);
+    const std::string before = program.read("n.holdband");
+    EXPECT_EQ(program.run({"new", "n.holdband"}).status, 3);
+    EXPECT_EQ(program.read("n.holdband"), before);
+    EXPECT_EQ(program.run({"new", "m.holdband", "--zone", "America/Denvr"}).status, 1);
+    EXPECT_EQ(program.shell("ls").out, "n.holdband\n") << "nothing half-made is left behind";
+}
+
+TEST(CommandLine, LoadingTwiceChangesNothing)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    const Outcome again = program.run({"load", "log.holdband", "worked.json"});
+    EXPECT_EQ(again.status, 1);
+    EXPECT_TRUE(holds(again.err, "already")) << again.err;
+    EXPECT_EQ(program.read("log.holdband"), before);
+}
+
+TEST(CommandLine, AFailedLoadLeavesNoLogbook)
+{
+    const Program program;
+    program.write("worked.json", workedDescription()); // its log is missing
+    EXPECT_EQ(program.run({"load", "new.holdband", "worked.json"}).status, 3);
+    EXPECT_EQ(program.shell("ls").out, "worked.json\n");
+}
+
+TEST(CommandLine, ImportingTwiceAddsNothing)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    const Outcome again =
+        program.run({"import", "log.holdband", "worked.csv", "--column", "Beer=Beer (C)"});
+    EXPECT_EQ(again.status, 0) << again.err;
+    EXPECT_TRUE(holds(again.out, "10 rows read; 0 readings new, 10 already there")) << again.out;
+    EXPECT_EQ(program.read("log.holdband"), before);
+}
+
+TEST(CommandLine, TheSameInstantWithAnotherValueIsAConflictAndTheFirstIsKept)
+{
+    const WorkedProgram program;
+    program.write("other.csv", "Time,Beer\n2026-03-07 01:00,20.7\n2026-03-07 11:00,20.0\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "other.csv"});
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_TRUE(holds(outcome.out, "1 reading new, 0 already there, 1 conflicting")) << outcome.out;
+    EXPECT_TRUE(holds(outcome.out, "line 2, Beer: 20.7")) << outcome.out;
+    const auto json = program.run({"verdict", "log.holdband", "Worked", "--json"}).json();
+    EXPECT_DOUBLE_EQ(json["stages"][0]["mean_dev_c"], 0.21875);
+}
+
+TEST(CommandLine, TheSameReadingInAnotherUnitIsAlreadyThere)
+{
+    const WorkedProgram program;
+    program.write("f.csv", "Time,Beer (F)\n2026-03-07 00:00,68.0\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "f.csv"});
+    EXPECT_TRUE(holds(outcome.out, "0 readings new, 1 already there"))
+        << outcome.out << outcome.err;
+}
+
+TEST(CommandLine, ADryRunKeepsNothing)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    program.write("more.csv", "Time,Beer\n2026-03-07 11:00,20.1\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "more.csv", "--dry-run"});
+    EXPECT_EQ(outcome.status, 0);
+    EXPECT_TRUE(holds(outcome.out, "1 reading new")) << outcome.out;
+    EXPECT_EQ(program.read("log.holdband"), before);
+}
+
+TEST(CommandLine, ColumnsLeftOverAreNamed)
+{
+    const WorkedProgram program;
+    program.write("more.csv", "Time,Beer,Humidity\n2026-03-07 11:00,20.1,55\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "more.csv"});
+    EXPECT_EQ(outcome.status, 0);
+    EXPECT_TRUE(holds(outcome.err, "Humidity")) << outcome.err;
+}
+
+TEST(CommandLine, AnAmbiguousDateOrderIsAskedNotGuessed)
+{
+    const WorkedProgram program;
+    program.write("d.csv", "Time,Beer\n03/04/2026 01:00,20.1\n03/04/2026 02:00,20.2\n");
+    const Outcome refused = program.run({"import", "log.holdband", "d.csv"});
+    EXPECT_EQ(refused.status, 1);
+    EXPECT_TRUE(holds(refused.err, "--date-order")) << refused.err;
+    EXPECT_EQ(program.run({"import", "log.holdband", "d.csv", "--date-order", "dmy"}).status, 0);
+    ASSERT_EQ(program.run({"export", "log.holdband", "out"}).status, 0);
+    EXPECT_TRUE(holds(program.read("out/readings/0002.csv"), "2026-04-03T01:00:00.000Z"));
+}
+
+TEST(CommandLine, ADoubledHourIsRefusedAndAMissingOneRejectedWithItsRow)
+{
+    const Program program;
+    ASSERT_EQ(program.run({"new", "z.holdband", "--zone", "America/New_York"}).status, 0);
+    program.write("e.json", R"({"holdband":1,"setups":[{"name":"S"}],
+        "sensors":[{"name":"Beer","reads":"beer"}],"meters":[{"name":"M","setup":"S"}]})");
+    ASSERT_EQ(program.run({"load", "z.holdband", "e.json"}).status, 0);
+    program.write("doubled.csv", "Time,Beer\n2026-11-01 01:30,20.1\n");
+    const Outcome doubled = program.run({"import", "z.holdband", "doubled.csv"});
+    EXPECT_EQ(doubled.status, 1);
+    EXPECT_TRUE(holds(doubled.err, "line 2")) << doubled.err;
+    program.write(
+        "missing.csv",
+        "Time,Beer\n2026-03-08 01:30,20.1\n2026-03-08 02:30,20.2\n2026-03-08 03:30,20.3\n");
+    const Outcome missing = program.run({"import", "z.holdband", "missing.csv"});
+    EXPECT_EQ(missing.status, 0) << missing.err;
+    EXPECT_TRUE(holds(missing.out, "2 readings new")) << missing.out;
+    EXPECT_TRUE(holds(missing.out, "rejected, line 3")) << missing.out;
+    const Outcome meter =
+        program.run({"meter", "z.holdband", "M", "5", "--at", "2026-11-01 01:30"});
+    EXPECT_EQ(meter.status, 1);
+    EXPECT_TRUE(holds(meter.err, "-04:00") && holds(meter.err, "-05:00")) << meter.err;
+}
+
+TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreKept)
+{
+    const WorkedProgram program;
+    const auto meter = [&](std::vector<std::string> rest) {
+        std::vector<std::string> call{"meter", "log.holdband", "Meter"};
+        call.insert(call.end(), rest.begin(), rest.end());
+        return program.run(call);
+    };
+    const Outcome below = meter({"6.10", "--at", "2026-03-08 08:00"});
+    EXPECT_EQ(below.status, 1);
+    EXPECT_TRUE(holds(below.err, "--event")) << below.err;
+    EXPECT_EQ(meter({"abc"}).status, 1);
+    EXPECT_EQ(meter({"-5", "--at", "2026-03-08 08:00"}).status, 1);
+    EXPECT_EQ(meter({"nan", "--at", "2026-03-08 08:00"}).status, 1);
+    EXPECT_EQ(meter({"7", "--at", "2099-01-01 00:00"}).status, 1);
+    EXPECT_EQ(meter({"7", "--at", "2026-03-07 12:00"}).status, 1) << "above the later reading";
+    EXPECT_EQ(meter({"7", "--at", "2026-03-07 20:00"}).status, 1) << "6.40 stands there";
+    EXPECT_EQ(meter({"6.40", "--at", "2026-03-07 20:00"}).status, 0) << "already there";
+    EXPECT_EQ(meter({"1", "--at", "2026-03-08 08:00", "--event", "rollover"}).status, 1)
+        << "no top on record";
+    EXPECT_EQ(meter({"0.10", "--at", "2026-03-08 08:00", "--event", "reset", "--note", "power cut"})
+                  .status,
+              0);
+    EXPECT_EQ(meter({"0.10", "--at", "2026-03-08 20:00"}).status, 0) << "nothing used is fine";
+}
+
+TEST(CommandLine, ARegisterPassingItsDeclaredTopIsARollover)
+{
+    // A five-digit register 99986 → 11 with declared top 100000: 25 kWh (arithmetic).
+    const Program program;
+    program.write("r.json", R"({"holdband":1,"setups":[{"name":"S"}],
+        "sensors":[{"name":"Beer","reads":"beer"}],
+        "meters":[{"name":"M","setup":"S","rolls_over_at_kwh":100000}],
+        "batches":[{"name":"B","setup":"S","pitched":"2026-03-07 00:00","ended":"2026-03-08 00:00",
+          "beer_sensor":"Beer","tolerance_c":1,"schedule":[{"stage":"Hold","target_c":20}]}],
+        "meter_readings":[{"meter":"M","at":"2026-03-07 00:00","kwh":99986},
+                          {"meter":"M","at":"2026-03-08 00:00","kwh":11}]})");
+    ASSERT_EQ(program.run({"load", "r.holdband", "r.json"}).status, 0);
+    EXPECT_DOUBLE_EQ(program.run({"energy", "r.holdband", "B", "--json"}).json()["kwh"], 25.0);
+}
+
+TEST(CommandLine, AMeterLogFromCsvPassesTheSameChecks)
+{
+    const WorkedProgram program;
+    program.write("m.csv", "Time,Meter (kWh)\n2026-03-08 08:00,6.90\n2026-03-08 20:00,6.50\n");
+    const Outcome refused = program.run({"import", "log.holdband", "m.csv"});
+    EXPECT_EQ(refused.status, 1);
+    EXPECT_TRUE(holds(refused.err, "line 3")) << refused.err;
+    program.write("m.csv", "Time,Meter (Wh)\n2026-03-08 08:00,6900\n2026-03-08 20:00,7100\n");
+    const Outcome taken = program.run({"import", "log.holdband", "m.csv"});
+    EXPECT_EQ(taken.status, 0) << taken.err;
+    EXPECT_TRUE(holds(taken.out, "2 readings new")) << taken.out;
+}
+
+TEST(CommandLine, WhileOneWritesOthersReadAndAreToldWho)
+{
+    const WorkedProgram program;
+    const auto held = store::LogbookFile::open(program.path("log.holdband"), store::Access::write);
+    ASSERT_TRUE(held);
+    EXPECT_EQ(program.run({"verdict", "log.holdband", "Worked"}).status, 0);
+    EXPECT_EQ(program.run({"export", "log.holdband", "out"}).status, 0);
+    for (const auto& call : {std::vector<std::string>{"meter", "log.holdband", "Meter", "7"},
+                             {"import", "log.holdband", "worked.csv"},
+                             {"load", "log.holdband", "worked.json"}}) {
+        const Outcome refused = program.run(call);
+        EXPECT_EQ(refused.status, 3) << call.front();
+        EXPECT_TRUE(holds(refused.err, "app_tests (process " +
+                                           std::to_string(QCoreApplication::applicationPid())))
+            << refused.err;
+    }
+}
+
+TEST(CommandLine, BackupIsAWholeLogbookAndNeverOverwrites)
+{
+    const WorkedProgram program;
+    ASSERT_EQ(program.run({"backup", "log.holdband", "copy.holdband"}).status, 0);
+    EXPECT_EQ(program.run({"verdict", "copy.holdband", "Worked", "--json"}).out,
+              program.run({"verdict", "log.holdband", "Worked", "--json"}).out);
+    EXPECT_EQ(program.run({"check", "copy.holdband"}).status, 0);
+    EXPECT_EQ(program.run({"backup", "log.holdband", "copy.holdband"}).status, 3);
+}
+
+} // namespace
+} // namespace holdband::test

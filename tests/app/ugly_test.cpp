@@ -1,0 +1,204 @@
+// Bad input by the command line: a sentence, the right exit status, and the logbook as it was.
+#include "tests/app/program.h"
+
+#include <sys/stat.h>
+
+namespace holdband::test {
+namespace {
+
+bool holds(const std::string& text, const std::string& part)
+{
+    return text.find(part) != std::string::npos;
+}
+
+struct Case {
+    const char* what;
+    std::string text;
+    int status;
+    const char* says;
+};
+
+std::string sensorsOnly(const std::string& more)
+{
+    return R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}])" +
+           more + "}";
+}
+
+std::string batchWith(const std::string& keys)
+{
+    return sensorsOnly(R"(,"batches":[{"name":"B","setup":"S","beer_sensor":"Beer",)" + keys +
+                       "}]");
+}
+
+TEST(UglyDescription, IsRefusedWithItsPlace)
+{
+    const std::string schedule = R"("schedule":[{"stage":"A","target_c":20}])";
+    const std::string pitched = R"("pitched":"2026-03-07 18:00","tolerance_c":1,)";
+    const Case cases[] = {
+        {"empty", "", 1, "line 1"},
+        {"no JSON", "{\"holdband\": 1,\n  oops }", 1, "line 2"},
+        {"not ours", "{}", 1, "holdband"},
+        {"newer", "{\"holdband\": 2}", 1, "newer"},
+        {"unknown key", sensorsOnly(R"(,"setup":[])"), 1, "setups"},
+        {"doubled key", R"({"holdband":1,"zone":"UTC","zone":"UTC"})", 1, "twice"},
+        {"wrong type", R"({"holdband":1,"setups":{}})", 1, "setups"},
+        {"bad zone", R"({"holdband":1,"zone":"Mars/Olympus"})", 1, "zone"},
+        {"no stage", batchWith(pitched + R"("schedule":[])"), 1, "no stage"},
+        {"ramp first",
+         batchWith(pitched + R"("schedule":[{"stage":"A","kind":"ramp","target_c":20,"hours":4}])"),
+         1, "ramp"},
+        {"negative hours",
+         batchWith(pitched + R"("schedule":[{"stage":"A","target_c":20,"hours":-4}])"), 1, "hours"},
+        {"no tolerance", batchWith(R"("pitched":"2026-03-07 18:00",)" + schedule), 1, "tolerance"},
+        {"tolerance 0", batchWith(R"("pitched":"2026-03-07 18:00","tolerance_c":0,)" + schedule), 1,
+         "tolerance"},
+        {"end before pitching", batchWith(pitched + R"("ended":"2026-03-06 18:00",)" + schedule), 1,
+         "ends before"},
+        {"two units",
+         batchWith(pitched + R"("schedule":[{"stage":"A","target_c":20,"target_f":68}])"), 1,
+         "twice"},
+        {"no sensor", batchWith(R"("beer_sensor":"Bier",)" + pitched + schedule), 1, "twice"},
+        {"missing hour",
+         R"({"holdband":1,"zone":"America/Denver","journal":[{"at":"2026-03-08 02:30","text":"x"}]})",
+         1, "journal[0].at"},
+        {"doubled hour",
+         R"({"holdband":1,"zone":"America/Denver","journal":[{"at":"2026-11-01 01:30","text":"x"}]})",
+         1, "-07:00"},
+        {"names differing in case", R"({"holdband":1,"setups":[{"name":"Loop"},{"name":"loop"}]})",
+         1, "case"},
+        {"newline in a name", R"({"holdband":1,"setups":[{"name":"Lo\nop"}]})", 1, "line break"},
+        {"long name", R"({"holdband":1,"setups":[{"name":")" + std::string(10'000, 'x') + "\"}]}",
+         1, "too long"},
+        {"no UTF-8", "{\"holdband\":1,\"setups\":[{\"name\":\"L\xff\"}]}", 1, "JSON"},
+        {"huge number", R"({"holdband":1,"price_per_kwh":1e400})", 1, "number"},
+        {"meter below",
+         R"({"holdband":1,"setups":[{"name":"S"}],"meters":[{"name":"M","setup":"S"}],)"
+         R"("meter_readings":[{"meter":"M","at":"2026-03-07 08:00","kwh":5},)"
+         R"({"meter":"M","at":"2026-03-07 20:00","kwh":4}]})",
+         1, "meter_readings[1]"},
+    };
+    for (const Case& each : cases) {
+        const Program program;
+        program.write("d.json", each.text);
+        const Outcome outcome = program.run({"load", "new.holdband", "d.json"});
+        EXPECT_EQ(outcome.status, each.status) << each.what << ": " << outcome.err;
+        EXPECT_TRUE(holds(outcome.err, each.says)) << each.what << ": " << outcome.err;
+        EXPECT_EQ(outcome.out, "") << each.what;
+        EXPECT_EQ(program.shell("ls").out, "d.json\n") << each.what;
+    }
+}
+
+TEST(UglyCsv, IsRefusedAndTheLogbookIsAsItWas)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    const Case cases[] = {
+        {"empty", "", 1, "empty"},
+        {"header only", "Time,Beer\n", 1, ""},
+        {"open quote", "Time,Beer\n2026-03-08 00:00,\"20\n2026-03-08 01:00,20\n", 1, "quote"},
+        {"NUL", std::string("Time,Beer\n2026-03-08 00:00,2\0000\n", 31), 1, ""},
+        {"no time", "Beer\n20.0\n20.1\n", 1, ""},
+        {"doubled header", "Time,Beer,Beer\n2026-03-08 00:00,20,21\n", 1, "Beer"},
+        {"nothing known", "Time,Ale\n2026-03-08 00:00,20\n", 1, "--column"},
+        {"a unit the values contradict",
+         "Time,Beer (C)\n2026-03-08 00:00,68\n2026-03-08 01:00,68\n", 1, "--unit"},
+    };
+    for (const Case& each : cases) {
+        program.write("u.csv", each.text);
+        const Outcome outcome = program.run({"import", "log.holdband", "u.csv"});
+        EXPECT_EQ(outcome.status, each.status) << each.what << ": " << outcome.out << outcome.err;
+        EXPECT_TRUE(holds(outcome.err, each.says)) << each.what << ": " << outcome.err;
+        EXPECT_EQ(program.read("log.holdband"), before) << each.what;
+    }
+}
+
+TEST(UglyCsv, BadValuesAreRejectedWithTheirLinesAndTheRestIsKept)
+{
+    const WorkedProgram program;
+    program.write("u.csv", "Time,Beer\n"
+                           "2026-03-08 00:00,20.0\n"
+                           "2026-03-08 01:00,nan\n" // a missing value, no reject
+                           "2026-03-08 02:00,inf\n"
+                           "2026-03-08 03:00,1e400\n"
+                           "2026-03-08 04:00,-127\n"
+                           "2026-03-08 05:00,999\n"
+                           "2026-03-08 06:00,85\n"
+                           "1970-01-01 00:00,20.0\n"
+                           "2026-03-08 08:00,warm\n"
+                           "2026-03-08 09:00\n"
+                           "2026-03-08 10:00,20.5\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "u.csv"});
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_TRUE(holds(outcome.out, "2 readings new")) << outcome.out;
+    for (const char* line : {"line 4", "line 5", "line 6", "line 7", "line 8", "line 9", "line 10"})
+        EXPECT_TRUE(holds(outcome.out, line)) << line << "\n" << outcome.out;
+}
+
+TEST(UglyFiles, AreNamedForWhatTheyAre)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    ASSERT_EQ(mkfifo(program.path("pipe").c_str(), 0600), 0);
+    program.shell("ln -s nowhere dangling; mkdir folder; ln -s worked.csv link.csv");
+    for (const char* file : {"missing.csv", "folder", "pipe", "/dev/zero", "dangling"}) {
+        EXPECT_EQ(program.run({"import", "log.holdband", file}).status, 3) << file;
+        EXPECT_EQ(program.run({"load", "new.holdband", file}).status, 3) << file;
+        EXPECT_EQ(program.run({"verdict", file, "Worked"}).status, 3) << file;
+    }
+    EXPECT_EQ(
+        program.run({"import", "log.holdband", "link.csv", "--column", "Beer=Beer (C)"}).status, 0);
+    EXPECT_EQ(program.read("log.holdband"), before);
+}
+
+TEST(UglyLogbooks, AreRefusedForWhatTheyAre)
+{
+    const WorkedProgram program;
+    program.write("empty.holdband", "");
+    program.write("text.holdband", "this is a shopping list, long enough to be read as a header\n");
+    program.shell(
+        "head -c 3000 log.holdband > short.holdband;"
+        "sqlite3 other.holdband 'CREATE TABLE t (x)';"
+        "cp log.holdband newer.holdband; sqlite3 newer.holdband 'PRAGMA user_version=9';"
+        "cp log.holdband hostile.holdband;"
+        "sqlite3 hostile.holdband 'CREATE TRIGGER t AFTER INSERT ON acts BEGIN DELETE FROM "
+        "readings; END'");
+    const std::pair<const char*, const char*> cases[] = {
+        {"empty.holdband", "empty"},   {"text.holdband", "no logbook"},
+        {"short.holdband", "damaged"}, {"other.holdband", "another program"},
+        {"newer.holdband", "newer"},   {"hostile.holdband", "triggers"}};
+    for (const auto& [file, says] : cases) {
+        for (const auto& call : {std::vector<std::string>{"verdict", file, "Worked"},
+                                 {"check", file},
+                                 {"meter", file, "Meter", "7"},
+                                 {"export", file, "out"}}) {
+            const Outcome outcome = program.run(call);
+            EXPECT_EQ(outcome.status, 3) << file << " " << call.front() << outcome.err;
+            EXPECT_TRUE(holds(outcome.err, says)) << file << ": " << outcome.err;
+        }
+    }
+}
+
+TEST(UglyDisk, AFullOneChangesNothing)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    std::string rows = "Time,Beer\n";
+    for (int minute = 0; minute < 20'000; ++minute)
+        rows += std::to_string(1'773'000'000 + minute * 60) + ",20." + std::to_string(minute % 10) +
+                "\n";
+    program.write("big.csv", rows);
+    // The size limit stands for a full disk: the write fails in the middle.
+    const Outcome import =
+        program.shell("ulimit -f 300; $HOLDBAND import log.holdband big.csv 2>&1");
+    EXPECT_EQ(import.status, 3) << import.out;
+    EXPECT_EQ(program.run({"check", "log.holdband"}).status, 0);
+    EXPECT_EQ(program.read("log.holdband"), before);
+    const Outcome backup =
+        program.shell("ulimit -f 20; $HOLDBAND backup log.holdband copy.holdband 2>&1");
+    EXPECT_EQ(backup.status, 3) << backup.out;
+    EXPECT_EQ(program.shell("ls copy*").out, "");
+    EXPECT_EQ(program.shell("$HOLDBAND --help > /dev/full").status, 3);
+}
+
+} // namespace
+} // namespace holdband::test

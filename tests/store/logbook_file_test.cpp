@@ -1,0 +1,180 @@
+// Making, opening, migrating and locking a logbook file.
+#include "core/store/backup.h"
+#include "core/store/schema.h"
+#include "tests/store/logbooks.h"
+
+#include <filesystem>
+#include <fstream>
+
+namespace holdband::test {
+namespace {
+
+using store::Access;
+using store::LogbookFile;
+
+class LogbookFiles : public LogbookTest {};
+
+TEST_F(LogbookFiles, KeepWhatTheHouseAsksOfThem)
+{
+    const auto logbook = create();
+    const auto& database = logbook->database();
+    EXPECT_EQ(*database.text("PRAGMA journal_mode"), "delete");
+    EXPECT_EQ(*database.integer("PRAGMA synchronous"), 3);
+    EXPECT_EQ(*database.integer("PRAGMA foreign_keys"), 1);
+    EXPECT_EQ(*database.integer("PRAGMA trusted_schema"), 0);
+    EXPECT_EQ(*database.integer("PRAGMA application_id"), store::applicationId);
+    EXPECT_EQ(*database.integer("PRAGMA user_version"), store::schemaSteps().back().version);
+}
+
+TEST_F(LogbookFiles, AreOpenForWritingOnce)
+{
+    const auto first = create();
+    const auto second = LogbookFile::open(path(), Access::write);
+    ASSERT_FALSE(second);
+    EXPECT_EQ(second.error().kind, ProblemKind::file);
+    EXPECT_NE(second.error().what.find("open for writing"), std::string::npos);
+    EXPECT_TRUE(LogbookFile::open(path(), Access::read));
+}
+
+TEST_F(LogbookFiles, AChangeThatIsNotCommittedLeavesNothing)
+{
+    const auto logbook = create();
+    {
+        auto change = store::Change::begin(*logbook, "half a setup");
+        ASSERT_TRUE(change);
+        holdband::Setup setup;
+        setup.name = "Loop";
+        ASSERT_TRUE(store::addSetup(*change, setup));
+    }
+    EXPECT_TRUE(store::readSetups(*logbook)->empty());
+    EXPECT_EQ(*logbook->database().integer("SELECT count(*) FROM acts"), 1);
+}
+
+TEST_F(LogbookFiles, ReadersCanNotWrite)
+{
+    create();
+    const auto reader = LogbookFile::open(path(), Access::read);
+    ASSERT_TRUE(reader);
+    EXPECT_FALSE(store::Change::begin(**reader, "nothing"));
+}
+
+TEST_F(LogbookFiles, EquipmentComesBackAsItWentIn)
+{
+    const auto logbook = create();
+    holdband::Setup setup{"Loop",        "coolant loop", 2, Power::watts(260), {{"pump", 2, 21.5}},
+                          {{"noise", 2}}};
+    Sensor sensor{
+        "Beer",
+        Reads::beer,
+        "Loop",
+        TemperatureDifference::kelvins(0.5),
+        {{someday, TemperatureDifference::kelvins(-0.2), TemperatureDifference::kelvins(0.1)}},
+        "in the beer"};
+    Meter meter{"Meter", "Loop",  Energy::kilowattHours(0.01),    Energy::kilowattHours(10000),
+                0.01,    someday, someday + std::chrono::hours{5}};
+    LogbookSettings settings{"America/Denver", UnitSystem::us, "USD", {0.15, {}}};
+    settings.tariff.windows.push_back(
+        {{true, false, true, false, true, false, true}, 960, 60, 0.3});
+    auto change = store::Change::begin(*logbook, "equipment");
+    ASSERT_TRUE(change);
+    ASSERT_TRUE(store::addSetup(*change, setup));
+    ASSERT_TRUE(store::addSensor(*change, sensor));
+    ASSERT_TRUE(store::addMeter(*change, meter));
+    ASSERT_TRUE(store::writeSettings(*change, settings));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(store::readSetups(*logbook)->at(0), setup);
+    EXPECT_EQ(store::readSensors(*logbook)->at(0), sensor);
+    EXPECT_EQ(store::readMeters(*logbook)->at(0), meter);
+    EXPECT_EQ(*store::readSettings(*logbook), settings);
+}
+
+TEST_F(LogbookFiles, ABatchComesBackAsItWentIn)
+{
+    const auto logbook = create();
+    addEquipment(*logbook);
+    Batch batch;
+    batch.name = "Trial";
+    batch.setup = "Loop";
+    batch.volume = Volume::usGallons(5);
+    batch.pitched = someday;
+    batch.beerSensor = "Beer";
+    batch.tolerance = TemperatureDifference::fahrenheitDegrees(3);
+    batch.gapLimit = std::chrono::minutes{30};
+    batch.originalGravity = Gravity::specific(1.052);
+    Stage primary{"Primary", StageKind::hold, Temperature::fahrenheit(66), Hours{216}, {}, {}};
+    Stage rise{"Rise",
+               StageKind::ramp,
+               Temperature::fahrenheit(70),
+               Hours{24},
+               TemperatureDifference::kelvins(1),
+               Hours{12}};
+    batch.schedule = {primary, rise};
+    auto change = store::Change::begin(*logbook, "batch");
+    ASSERT_TRUE(change);
+    ASSERT_TRUE(store::addBatch(*change, batch));
+    ASSERT_TRUE(store::addNote(*change, {someday, "Trial", "pitched"}));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(*store::readBatch(*logbook, "Trial"), batch);
+    EXPECT_EQ(store::readJournal(*logbook)->at(0).text, "pitched");
+    EXPECT_FALSE(store::readBatch(*logbook, "trial"));
+}
+
+TEST_F(LogbookFiles, NamesNeverBecomeSql)
+{
+    const auto logbook = create();
+    auto change = store::Change::begin(*logbook, "names");
+    ASSERT_TRUE(change);
+    for (const char* name :
+         {"Bobby'; DROP TABLE setups;--", "\"quoted\"", "\u202Egnol", "../up", "-dash", "ä ö"}) {
+        holdband::Setup setup;
+        setup.name = name;
+        EXPECT_TRUE(store::addSetup(*change, setup)) << name;
+    }
+    holdband::Setup twice;
+    twice.name = "\"Quoted\"";
+    EXPECT_FALSE(store::addSetup(*change, twice));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(store::readSetups(*logbook)->size(), 6u);
+}
+
+TEST_F(LogbookFiles, StepsBringAnOlderFormatUpToDate)
+{
+    auto database = store::Database::open(path(), Access::write, true);
+    ASSERT_TRUE(database);
+    const store::SchemaStep one{1, "CREATE TABLE a (x)"};
+    const store::SchemaStep two{2, "ALTER TABLE a ADD COLUMN y; INSERT INTO a VALUES (1, 2)"};
+    const store::SchemaStep broken{3, "CREATE TABLE b (x); CREATE TABLE a (x)"};
+    ASSERT_TRUE(store::migrate(**database, std::vector{one}));
+    EXPECT_EQ(*(*database)->integer("PRAGMA user_version"), 1);
+    ASSERT_TRUE(store::migrate(**database, std::vector{one, two}));
+    EXPECT_EQ(*(*database)->integer("SELECT y FROM a"), 2);
+    // A step that fails in its middle leaves the version before it, whole.
+    EXPECT_FALSE(store::migrate(**database, std::vector{one, two, broken}));
+    EXPECT_EQ(*(*database)->integer("PRAGMA user_version"), 2);
+    EXPECT_EQ(*(*database)->integer("SELECT count(*) FROM sqlite_schema"), 1);
+}
+
+TEST_F(LogbookFiles, AWriterThatWasKilledLeavesTheLastSave)
+{
+    {
+        const auto logbook = create();
+        addEquipment(*logbook);
+    }
+    // A copy with a hot journal, as a writer killed in the middle of a save leaves it.
+    const auto writer = LogbookFile::open(path(), Access::write);
+    ASSERT_TRUE(writer);
+    ASSERT_TRUE((*writer)->database().execute("PRAGMA cache_size = 1; BEGIN IMMEDIATE"));
+    for (int i = 0; i < 500; ++i)
+        ASSERT_TRUE((*writer)->database().execute(
+            "INSERT INTO journal (at, text, act) VALUES (0, hex(randomblob(500)), 1)"));
+    std::filesystem::copy_file(path(), path("killed.holdband"));
+    ASSERT_TRUE(std::filesystem::exists(path() + "-journal"));
+    std::filesystem::copy_file(path() + "-journal", path("killed.holdband") + "-journal");
+    const auto reader = LogbookFile::open(path("killed.holdband"), Access::read);
+    ASSERT_TRUE(reader) << reader.error().sentence();
+    EXPECT_EQ(*(*reader)->database().integer("SELECT count(*) FROM journal"), 0);
+    EXPECT_EQ(store::readSetups(**reader)->size(), 1u);
+}
+
+} // namespace
+} // namespace holdband::test

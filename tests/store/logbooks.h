@@ -1,0 +1,84 @@
+// Logbooks for the tests of the store: a fresh one in a folder of its own, with a clock that
+// stands still.
+#pragma once
+
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "core/store/logbook_file.h"
+#include "core/store/meter_readings.h"
+#include "core/store/readings.h"
+
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+namespace holdband::test {
+
+inline const Instant someday = instantFromMs(1'772'900'000'000);
+
+class LogbookTest : public ::testing::Test {
+protected:
+    std::string path(const char* name = "log.holdband") const
+    {
+        return m_folder.filePath(QString::fromLatin1(name)).toStdString();
+    }
+
+    std::unique_ptr<store::LogbookFile> create(const char* name = "log.holdband") const
+    {
+        auto made = store::LogbookFile::create(path(name), {}, [] { return someday; });
+        EXPECT_TRUE(made) << made.error().sentence();
+        return made ? std::move(*made) : nullptr;
+    }
+
+    /// A setup "Loop", a sensor "Beer" and a meter "Meter".
+    static void addEquipment(const store::LogbookFile& logbook)
+    {
+        auto change = store::Change::begin(logbook, "equipment");
+        ASSERT_TRUE(change);
+        holdband::Setup setup;
+        setup.name = "Loop";
+        Sensor sensor;
+        sensor.name = "Beer";
+        Meter meter;
+        meter.name = "Meter";
+        meter.setup = "Loop";
+        ASSERT_TRUE(store::addSetup(*change, setup));
+        ASSERT_TRUE(store::addSensor(*change, sensor));
+        ASSERT_TRUE(store::addMeter(*change, meter));
+        ASSERT_TRUE(change->commit());
+    }
+
+    struct Log {
+        std::vector<Instant> at;
+        std::vector<double> raw;
+        std::vector<std::uint32_t> line;
+
+        void add(int minute, double value)
+        {
+            at.push_back(someday + std::chrono::minutes{minute});
+            raw.push_back(value);
+            line.push_back(static_cast<std::uint32_t>(line.size() + 2));
+        }
+        store::SensorRows rows(ReadingUnit unit = ReadingUnit::celsius) const
+        {
+            return {"Beer", "Beer (C)", unit, &at, &raw, &line};
+        }
+    };
+
+    static store::AddedRows keep(const store::LogbookFile& logbook, const Log& log,
+                                 ReadingUnit unit = ReadingUnit::celsius)
+    {
+        auto change = store::Change::begin(logbook, "import");
+        EXPECT_TRUE(change);
+        auto import = store::addImport(*change, {"log.csv", "00", 1});
+        EXPECT_TRUE(import);
+        auto added = store::addReadings(*change, *import, log.rows(unit));
+        EXPECT_TRUE(added) << added.error().sentence();
+        EXPECT_TRUE(change->commit());
+        return added ? *added : store::AddedRows{};
+    }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+} // namespace holdband::test

@@ -1,0 +1,103 @@
+// A changed bit is noticed wherever it lies.
+#include "core/store/soundness.h"
+#include "tests/store/logbooks.h"
+
+#include <fstream>
+#include <random>
+
+namespace holdband::test {
+namespace {
+
+class Soundness : public LogbookTest {
+protected:
+    void SetUp() override
+    {
+        const auto logbook = create();
+        addEquipment(*logbook);
+        Log log;
+        for (int minute = 0; minute < 3000; ++minute)
+            log.add(minute, minute % 5 == 0 ? -0.0 : 20.0 + minute / 7.0);
+        keep(*logbook, log);
+        auto change = store::Change::begin(*logbook, "round");
+        ASSERT_TRUE(change);
+        for (int hour = 0; hour < 200; ++hour)
+            ASSERT_TRUE(store::addMeterReading(*change, "Meter",
+                                               {someday + std::chrono::hours{hour},
+                                                Energy::kilowattHours(hour * 0.1),
+                                                1,
+                                                {},
+                                                ""}));
+        ASSERT_TRUE(change->commit());
+    }
+
+    /// True where the file opens and nothing is found wrong with it.
+    static bool looksSound(const std::string& file)
+    {
+        const auto logbook = store::LogbookFile::open(file, store::Access::read);
+        if (!logbook)
+            return false;
+        const auto damage = store::findDamage(**logbook);
+        return damage && damage->empty();
+    }
+
+    /// What a reader would take from the file.
+    static std::string contents(const std::string& file)
+    {
+        const auto logbook = store::LogbookFile::open(file, store::Access::read);
+        std::string text;
+        if (!logbook)
+            return "unreadable";
+        const Span all{someday, someday + std::chrono::hours{1000}};
+        if (const auto series = store::readSeries(**logbook, "Beer", all)) {
+            for (std::size_t i = 0; i < series->size(); ++i)
+                text += std::to_string(toMs(series->at[i])) + " " +
+                        std::to_string(series->value[i]) + "\n";
+        }
+        if (const auto readings = store::readMeterReadings(**logbook, "Meter")) {
+            for (const auto& kept : *readings)
+                text += std::to_string(kept.inForce.registerReading.kilowattHours()) + "\n";
+        }
+        return text;
+    }
+};
+
+TEST_F(Soundness, AFreshFileIsSound)
+{
+    EXPECT_TRUE(looksSound(path()));
+}
+
+TEST_F(Soundness, ChangesByAnotherProgramAreNoticed)
+{
+    auto database = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(database);
+    ASSERT_TRUE((*database)->execute("UPDATE meter_readings SET kwh = kwh + 1 WHERE id = 7"));
+    EXPECT_FALSE(looksSound(path()));
+    ASSERT_TRUE((*database)->execute("UPDATE meter_readings SET kwh = kwh - 1 WHERE id = 7"));
+    ASSERT_TRUE((*database)->execute(
+        "UPDATE readings SET value = value + 1e-9 WHERE instant = (SELECT max(instant) FROM "
+        "readings)"));
+    EXPECT_FALSE(looksSound(path()));
+}
+
+// Single flipped bits, seeded: none may change what is read without being noticed.
+TEST_F(Soundness, NoFlippedBitChangesAReadingUnnoticed)
+{
+    std::ifstream in(path(), std::ios::binary);
+    const std::string whole((std::istreambuf_iterator<char>(in)), {});
+    const std::string before = contents(path());
+    std::mt19937_64 random(20260307);
+    int unnoticed = 0;
+    for (int trial = 0; trial < 120; ++trial) {
+        std::string flipped = whole;
+        const std::size_t bit = random() % (8 * flipped.size());
+        flipped[bit / 8] = static_cast<char>(flipped[bit / 8] ^ (1 << (bit % 8)));
+        const std::string file = path("flipped.holdband");
+        std::ofstream(file, std::ios::binary) << flipped;
+        if (looksSound(file) && contents(file) != before)
+            ++unnoticed;
+    }
+    EXPECT_EQ(unnoticed, 0);
+}
+
+} // namespace
+} // namespace holdband::test
