@@ -102,12 +102,14 @@ TEST(Crash, IsNotAHoldAtTheFootOfARamp)
 
 TEST(Crash, OfNineFahrenheitDegreesCounts)
 {
-    // 65 − 56 °F = 9 °F = 5 K exactly, though not in binary.
-    Stage warm = hold("Warm", 0, 5);
-    warm.target = Temperature::fahrenheit(65);
-    Stage cold = hold("Cold", 0);
-    cold.target = Temperature::fahrenheit(56);
-    EXPECT_EQ(crashStage(placed({warm, cold}, 10)), 1u);
+    // 9 °F are 5 K exactly, though for many a pair of targets not in binary.
+    for (int fahrenheit = 40; fahrenheit <= 80; ++fahrenheit) {
+        Stage warm = hold("Warm", 0, 5);
+        warm.target = Temperature::fahrenheit(fahrenheit);
+        Stage cold = hold("Cold", 0);
+        cold.target = Temperature::fahrenheit(fahrenheit - 9);
+        EXPECT_EQ(crashStage(placed({warm, cold}, 10)), 1u) << fahrenheit;
+    }
 }
 
 } // namespace
