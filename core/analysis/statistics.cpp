@@ -150,13 +150,13 @@ public:
             m_bins[first] += mass.ms;
             return;
         }
-        double below = 0.0;
-        for (std::size_t bin = first; bin < last; ++bin) {
-            const double upTo = atOrBelow(mass, edge(bin + 1));
-            m_bins[bin] += upTo - below;
-            below = upTo;
-        }
-        m_bins[last] += mass.ms - below;
+        const double msPerBin = mass.ms * (m_width / (mass.high - mass.low));
+        const double inFirst = atOrBelow(mass, edge(first + 1));
+        m_bins[first] += inFirst;
+        for (std::size_t bin = first + 1; bin < last; ++bin)
+            m_bins[bin] += msPerBin;
+        m_bins[last] +=
+            mass.ms - inFirst - msPerBin * static_cast<double>(last - first - 1);
     }
 
     /// The bin in which the running sum reaches `wanted`, and the sum before it.
@@ -190,7 +190,7 @@ public:
     }
 
 private:
-    static constexpr std::size_t binCount = 2048;
+    static constexpr std::size_t binCount = 512;
     double m_low;
     double m_width;
     std::vector<double> m_bins;

@@ -1,6 +1,7 @@
 #include "core/store/readings.h"
 
 #include "core/logbook/names.h"
+#include "core/store/reading_place.h"
 #include "core/store/reading_units.h"
 #include "core/store/row_checksum.h"
 #include "core/store/rows.h"
@@ -20,10 +21,10 @@ constexpr double sameValue = 1e-9;
 
 std::string insertSql(std::size_t rows)
 {
-    std::string sql = "INSERT INTO readings (sensor, instant, value, import) VALUES ";
+    std::string sql = "INSERT INTO readings (place, value, import) VALUES ";
     // Numbered in the first tuple, so that the bare ones that follow count on from there.
     for (std::size_t i = 0; i < rows; ++i)
-        sql += i == 0 ? "(?1,?3,?4,?2)" : ",(?1,?,?,?2)";
+        sql += i == 0 ? "(?2,?3,?1)" : ",(?,?,?1)";
     return sql;
 }
 
@@ -37,18 +38,18 @@ public:
         return BulkInsert(database, std::move(*many), sensor, import.value);
     }
 
-    Done add(std::int64_t instant, double value)
+    Done add(Instant at, double value)
     {
-        m_instants.push_back(instant);
+        m_places.push_back(placeOf(m_sensor, at));
         m_values.push_back(value);
-        return m_instants.size() == rowsPerInsert ? flush(m_many) : Done{};
+        return m_places.size() == rowsPerInsert ? flush(m_many) : Done{};
     }
 
     Done finish()
     {
-        if (m_instants.empty())
+        if (m_places.empty())
             return {};
-        auto rest = m_database->prepare(insertSql(m_instants.size()));
+        auto rest = m_database->prepare(insertSql(m_places.size()));
         HOLDBAND_TRY(rest);
         return flush(*rest);
     }
@@ -61,14 +62,13 @@ private:
 
     Done flush(Statement& statement)
     {
-        statement.bind(1, m_sensor);
-        statement.bind(2, m_import);
-        for (std::size_t i = 0; i < m_instants.size(); ++i) {
-            const int index = 3 + static_cast<int>(2 * i);
-            statement.bind(index, m_instants[i]);
+        statement.bind(1, m_import);
+        for (std::size_t i = 0; i < m_places.size(); ++i) {
+            const int index = 2 + static_cast<int>(2 * i);
+            statement.bind(index, m_places[i]);
             statement.bind(index + 1, m_values[i]);
         }
-        m_instants.clear();
+        m_places.clear();
         m_values.clear();
         auto stepped = statement.step();
         sqlite3_reset(statement.raw());
@@ -80,7 +80,7 @@ private:
     Statement m_many;
     std::int64_t m_sensor;
     std::int64_t m_import;
-    std::vector<std::int64_t> m_instants;
+    std::vector<std::int64_t> m_places;
     std::vector<double> m_values;
 };
 
@@ -124,21 +124,21 @@ public:
     {
         auto units = ImportUnits::of(database, sensor);
         HOLDBAND_TRY(units);
-        auto statement = database.prepare("SELECT instant, value, import FROM readings "
-                                          "WHERE sensor = ? AND instant BETWEEN ? AND ?");
+        auto statement = database.prepare("SELECT place, value, import FROM readings "
+                                          "WHERE place BETWEEN ? AND ?");
         HOLDBAND_TRY(statement);
-        statement->bindAll(sensor, toMs(from), toMs(to));
+        statement->bindAll(placeOf(sensor, from), placeOf(sensor, to));
         StoredWalk walk(std::move(*units), std::move(*statement));
         HOLDBAND_TRY(walk.next());
         return walk;
     }
 
     /// The stored value at that instant, as raw number and unit.
-    Result<std::optional<std::pair<double, ReadingUnit>>> at(std::int64_t instant)
+    Result<std::optional<std::pair<double, ReadingUnit>>> at(std::int64_t place)
     {
-        while (m_more && m_statement.integer(0) < instant)
+        while (m_more && m_statement.integer(0) < place)
             HOLDBAND_TRY(next());
-        if (!m_more || m_statement.integer(0) != instant)
+        if (!m_more || m_statement.integer(0) != place)
             return std::optional<std::pair<double, ReadingUnit>>();
         return std::optional(
             std::pair(m_statement.real(1), m_units.unitOf(m_statement.integer(2))));
@@ -183,7 +183,7 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
     auto walk = StoredWalk::over(database, sensor, at.front(), at.back());
     HOLDBAND_TRY(walk);
     for (std::size_t i = 0; i < at.size(); ++i) {
-        auto stored = walk->at(toMs(at[i]));
+        auto stored = walk->at(placeOf(sensor, at[i]));
         HOLDBAND_TRY(stored);
         if (!*stored) {
             found.indices.push_back(static_cast<std::uint32_t>(i));
@@ -225,10 +225,10 @@ Done insertNew(const Database& database, ImportId import, std::int64_t sensor,
     HOLDBAND_TRY(insert);
     std::uint64_t checksum = 0;
     for (const std::uint32_t i : indices) {
-        const std::int64_t instant = toMs((*rows.at)[i]);
+        const Instant at = (*rows.at)[i];
         const double value = (*rows.raw)[i];
-        checksum += rowHash(instant, value);
-        HOLDBAND_TRY(insert->add(instant, value));
+        checksum += rowHash(toMs(at), value);
+        HOLDBAND_TRY(insert->add(at, value));
     }
     HOLDBAND_TRY(insert->finish());
     return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?)", import.value,
@@ -280,14 +280,15 @@ Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::strin
     HOLDBAND_TRY(id);
     auto units = ImportUnits::of(database, *id);
     HOLDBAND_TRY(units);
-    auto statement =
-        database.prepare("SELECT instant, value, import FROM readings WHERE sensor = ?1 "
-                         "AND instant >= coalesce((SELECT max(instant) FROM readings "
-                         "WHERE sensor = ?1 AND instant < ?2), ?2) "
-                         "AND instant <= coalesce((SELECT min(instant) FROM readings "
-                         "WHERE sensor = ?1 AND instant > ?3), ?3)");
+    // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
+    auto statement = database.prepare(
+        "SELECT place, value, import FROM readings WHERE "
+        "place >= coalesce((SELECT max(place) FROM readings WHERE place BETWEEN ?1 AND ?3 - 1), ?3) "
+        "AND "
+        "place <= coalesce((SELECT min(place) FROM readings WHERE place BETWEEN ?4 + 1 AND ?2), ?4)");
     HOLDBAND_TRY(statement);
-    statement->bindAll(*id, toMs(span.start), toMs(span.end));
+    statement->bindAll(placeOf(*id, Instant::min()), placeOf(*id, Instant::max()),
+                       placeOf(*id, span.start), placeOf(*id, span.end));
     analysis::Series series;
     sqlite3_stmt* raw = statement->raw();
     for (;;) {
@@ -295,7 +296,7 @@ Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::strin
         HOLDBAND_TRY(row);
         if (!*row)
             return series;
-        series.at.push_back(instantFromMs(sqlite3_column_int64(raw, 0)));
+        series.at.push_back(instantFromMs(msAt(sqlite3_column_int64(raw, 0))));
         series.value.push_back(
             baseValue(sqlite3_column_double(raw, 1), units->unitOf(sqlite3_column_int64(raw, 2))));
     }
@@ -307,8 +308,12 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     auto id = idOf(database, "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);
     auto last = query(
-        database, "SELECT max(instant) FROM readings WHERE sensor = ?",
-        [](const Statement& row) { return instantOf(row.optionalInteger(0)); }, *id);
+        database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
+        [](const Statement& row) {
+            const auto place = row.optionalInteger(0);
+            return place ? std::optional(instantFromMs(msAt(*place))) : std::nullopt;
+        },
+        placeOf(*id, Instant::min()), placeOf(*id, Instant::max()));
     HOLDBAND_TRY(last);
     return last->empty() ? std::nullopt : last->front();
 }
@@ -329,16 +334,17 @@ Done fillColumn(const Database& database, ImportId import, RawColumn& column)
         import.value, *sensor);
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
-    auto statement =
-        database.prepare("SELECT instant, value FROM readings WHERE sensor = ? AND import = ?");
+    auto statement = database.prepare("SELECT place, value FROM readings "
+                                      "WHERE place BETWEEN ? AND ? AND import = ?");
     HOLDBAND_TRY(statement);
-    statement->bindAll(*sensor, import.value);
+    statement->bindAll(placeOf(*sensor, Instant::min()), placeOf(*sensor, Instant::max()),
+                       import.value);
     for (;;) {
         auto row = statement->step();
         HOLDBAND_TRY(row);
         if (!*row)
             return {};
-        column.at.push_back(instantFromMs(statement->integer(0)));
+        column.at.push_back(instantFromMs(msAt(statement->integer(0))));
         column.raw.push_back(statement->real(1));
     }
 }

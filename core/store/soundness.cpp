@@ -1,5 +1,6 @@
 #include "core/store/soundness.h"
 
+#include "core/store/reading_place.h"
 #include "core/store/row_checksum.h"
 #include "core/store/rows.h"
 #include "core/store/seal.h"
@@ -21,7 +22,7 @@ using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
 
 Result<std::map<Key, Sum>> sumsOfReadings(const Database& database)
 {
-    auto statement = database.prepare("SELECT import, sensor, instant, value FROM readings");
+    auto statement = database.prepare("SELECT import, place, value FROM readings");
     HOLDBAND_TRY(statement);
     std::map<Key, Sum> sums;
     Sum* current = nullptr;
@@ -31,13 +32,14 @@ Result<std::map<Key, Sum>> sumsOfReadings(const Database& database)
         HOLDBAND_TRY(row);
         if (!*row)
             return sums;
-        const Key now{statement->integer(0), statement->integer(1)};
+        const std::int64_t place = statement->integer(1);
+        const Key now{statement->integer(0), sensorAt(place)};
         if (!current || now != key) {
             key = now;
             current = &sums[key];
         }
         ++current->readings;
-        current->checksum += rowHash(statement->integer(2), statement->real(3));
+        current->checksum += rowHash(msAt(place), statement->real(2));
     }
 }
 

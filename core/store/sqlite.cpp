@@ -120,7 +120,7 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     if (create)
         flags |= SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    const int code = sqlite3_open_v2(path.c_str(), &handle, flags | SQLITE_OPEN_EXRESCODE, nullptr);
+    const int code = sqlite3_open_v2(path.c_str(), &handle, flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
     std::unique_ptr<Database> database(new Database(path, handle));
     if (code != SQLITE_OK)
         return failure(database->problem(code));

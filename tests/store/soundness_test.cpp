@@ -74,7 +74,7 @@ TEST_F(Soundness, ChangesByAnotherProgramAreNoticed)
     EXPECT_FALSE(looksSound(path()));
     ASSERT_TRUE((*database)->execute("UPDATE meter_readings SET kwh = kwh - 1 WHERE id = 7"));
     ASSERT_TRUE((*database)->execute(
-        "UPDATE readings SET value = value + 1e-9 WHERE instant = (SELECT max(instant) FROM "
+        "UPDATE readings SET value = value + 1e-9 WHERE place = (SELECT max(place) FROM "
         "readings)"));
     EXPECT_FALSE(looksSound(path()));
 }

@@ -1,0 +1,17 @@
+#!/usr/bin/env bash
+# Builds the benchmark, makes its data in a temporary folder, and prints the table of targets.
+# Usage: run.sh [ROWS [RUNS]]   (1000000 rows, medians of 5 by default)
+set -euo pipefail
+
+root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/../.." && pwd)
+# shellcheck source=/dev/null
+source "$root/app/packages.sh"
+
+install_for_tests
+cd -- "$root"
+cmake --preset bench >&2
+cmake --build --preset bench >&2
+folder=$(mktemp -d)
+trap 'rm -rf -- "$folder"' EXIT
+build/bench/holdband load "$folder/sample.holdband" sample-data/spring-trials.json >/dev/null
+build/bench/bench build/bench/holdband build/bench/trivial_window "$folder" "$@"
