@@ -21,6 +21,9 @@ test_packages=(
     node-csv-spectrum python3-scipy r-base-core sqlite3
 )
 
+# The benchmark times a window on a display of its own.
+bench_packages=(xvfb xauth xdotool)
+
 say() {
     printf '%s\n' "$*" >&2
 }
@@ -82,6 +85,11 @@ install_missing() {
 
 install_for_running() {
     install_missing "${build_packages[@]}" "${run_packages[@]}"
+}
+
+install_for_bench() {
+    install_missing "${build_packages[@]}" "${run_packages[@]}" "${test_packages[@]}" \
+        "${bench_packages[@]}"
 }
 
 install_for_tests() {

@@ -7,11 +7,12 @@ root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/../.." && pwd)
 # shellcheck source=/dev/null
 source "$root/app/packages.sh"
 
-install_for_tests
+install_for_bench
 cd -- "$root"
 cmake --preset bench >&2
 cmake --build --preset bench >&2
 folder=$(mktemp -d)
 trap 'rm -rf -- "$folder"' EXIT
 build/bench/holdband load "$folder/sample.holdband" sample-data/spring-trials.json >/dev/null
-build/bench/bench build/bench/holdband build/bench/trivial_window "$folder" "$@"
+xvfb-run -a -s "-screen 0 1600x1000x24" \
+    build/bench/bench build/bench/holdband build/bench/trivial_window "$folder" "$@"
