@@ -29,7 +29,7 @@ Card::Card(const QString& title, QWidget* parent, Tone tone)
     outer->setContentsMargins(spacing::card, 9, spacing::card, 10);
     outer->setSpacing(5);
     auto* heading = new QHBoxLayout;
-    setRole(m_title, "title");
+    setRole(m_title, tone == Tone::care ? "caretitle" : "title");
     setRole(m_aside, "muted");
     heading->addWidget(m_title);
     heading->addStretch();

@@ -18,6 +18,7 @@ public:
     /// Where the contents go, below the heading.
     QVBoxLayout* contents() const { return m_contents; }
     void setTitle(const QString& title);
+    Tone tone() const { return m_tone; }
     /// Second-rank words at the right end of the heading.
     void setAside(const QString& words);
 

@@ -32,7 +32,7 @@ QPalette paletteOf(const Colours& c)
 }
 
 // %1 button, %2 text, %3 strong, %4 strong text, %5 focus, %6 field edge, %7 card, %8 muted,
-// %9 warn
+// %9 warn, %10 care
 const char* const sheet = R"(
 QPushButton { background: %1; color: %2; border: 2px solid transparent; border-radius: 5px;
               padding: 4px 13px; }
@@ -47,6 +47,8 @@ QLineEdit[role="refused"] { border: 2px solid %9; padding: 3px 6px; }
 QLabel[role="muted"] { color: %8; }
 QLabel[role="warn"] { color: %9; }
 QLabel[role="title"] { font-weight: 600; }
+QLabel[role="care"] { color: %10; }
+QLabel[role="caretitle"] { color: %10; font-weight: 600; }
 QTableView { background: transparent; border: none; gridline-color: transparent;
              selection-background-color: %1; selection-color: %2; }
 QTableView:focus { border: 1px solid %5; border-radius: 3px; }
@@ -59,9 +61,10 @@ QToolTip { background: %7; color: %2; border: 1px solid %6; padding: 4px; }
 
 QString sheetOf(const Colours& c)
 {
-    return QString::fromLatin1(sheet).arg(c.button.name(), c.text.name(), c.strong.name(),
-                                          c.strongText.name(), c.focus.name(), c.fieldEdge.name(),
-                                          c.card.name(), c.muted.name(), c.warn.name());
+    return QString::fromLatin1(sheet)
+        .arg(c.button.name(), c.text.name(), c.strong.name(), c.strongText.name(), c.focus.name(),
+             c.fieldEdge.name(), c.card.name(), c.muted.name(), c.warn.name())
+        .arg(c.careText.name());
 }
 
 } // namespace

@@ -1,4 +1,4 @@
-#include "ui/theme/plain_table.h"
+#include "ui/tables/plain_table.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>

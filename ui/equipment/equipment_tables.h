@@ -1,0 +1,27 @@
+// What stands in the garage, as words: parts and their sum, meters, sensors.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/text/zone.h"
+#include "ui/tables/table_model.h"
+
+namespace holdband::ui {
+
+struct Equipment {
+    LogbookSettings settings;
+    Zone zone;
+    std::vector<Setup> setups;
+    std::vector<Sensor> sensors;
+    std::vector<Meter> meters;
+};
+
+/// "coolant loop · 2 vessels · rated 260 W"
+QString setupWords(const Setup& setup);
+TableWords partsTable(const Setup& setup, const LogbookSettings& settings);
+QString partsSum(const Setup& setup, const LogbookSettings& settings);
+QString ratingsWords(const Setup& setup);
+TableWords metersTable(const Equipment& equipment);
+TableWords sensorsTable(const Equipment& equipment);
+QString priceWords(const LogbookSettings& settings);
+
+} // namespace holdband::ui

@@ -1,0 +1,99 @@
+#include "ui/rounds/reading_question.h"
+
+#include "ui/theme/theme.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+ReadingQuestion::ReadingQuestion(QWidget* parent)
+    : QWidget(parent), m_question(makeLabel({}, "warn", this))
+{
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(12, 8, 12, 9);
+    layout->setSpacing(6);
+    QFont bold = m_question->font();
+    bold.setWeight(QFont::DemiBold);
+    m_question->setFont(bold);
+    layout->addWidget(m_question);
+    m_first = addAnswer(QStringLiteral("M"), QStringLiteral("mistyped: let me type it again"),
+                        Answer::mistyped);
+    QPushButton* reset = addAnswer(QStringLiteral("R"), QStringLiteral("the meter restarted at 0"),
+                                   Answer::restarted);
+    m_rollover = addAnswer(QStringLiteral("T"), QStringLiteral("it rolled over its top"),
+                           Answer::rolledOver);
+    QPushButton* other =
+        addAnswer(QStringLiteral("O"), QStringLiteral("another meter"), Answer::anotherMeter);
+    auto* answers = new QHBoxLayout;
+    answers->setSpacing(6);
+    for (QPushButton* button : {m_first, reset, m_rollover, other})
+        answers->addWidget(button);
+    answers->addStretch();
+    layout->addLayout(answers);
+    hide();
+}
+
+QPushButton* ReadingQuestion::addAnswer(const QString& key, const QString& words, Answer answer)
+{
+    auto* button = new QPushButton(key + QStringLiteral("  ") + words, this);
+    button->setAccessibleName(words);
+    button->setToolTip(QStringLiteral("Key %1").arg(key));
+    button->setAutoDefault(true);
+    connect(button, &QPushButton::clicked, this, [this, answer] { Q_EMIT answered(answer); });
+    return button;
+}
+
+void ReadingQuestion::ask(const QString& question, bool hasTop)
+{
+    m_question->setText(question);
+    m_question->setAccessibleName(question);
+    m_rollover->setEnabled(hasTop);
+    m_rollover->setToolTip(hasTop ? QStringLiteral("Key T")
+                                  : QStringLiteral("the meter's top is not on record"));
+    show();
+    m_first->setFocus();
+}
+
+QString ReadingQuestion::question() const
+{
+    return m_question->text();
+}
+
+void ReadingQuestion::keyPressEvent(QKeyEvent* event)
+{
+    switch (event->key()) {
+    case Qt::Key_M:
+    case Qt::Key_Escape:
+        Q_EMIT answered(Answer::mistyped);
+        return;
+    case Qt::Key_R:
+        Q_EMIT answered(Answer::restarted);
+        return;
+    case Qt::Key_T:
+        if (m_rollover->isEnabled())
+            Q_EMIT answered(Answer::rolledOver);
+        return;
+    case Qt::Key_O:
+        Q_EMIT answered(Answer::anotherMeter);
+        return;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void ReadingQuestion::paintEvent(QPaintEvent*)
+{
+    const Colours& colours = coloursOf(*this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colours.warn, 1.2));
+    painter.setBrush(colours.warnBack);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
+}
+
+} // namespace holdband::ui

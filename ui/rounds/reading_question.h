@@ -1,0 +1,38 @@
+// Asked beneath a reading that is below the one before: what happened? Answered by a key or a
+// button.
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+
+namespace holdband::ui {
+
+enum class Answer { mistyped, restarted, rolledOver, anotherMeter };
+
+class ReadingQuestion : public QWidget {
+    Q_OBJECT
+public:
+    explicit ReadingQuestion(QWidget* parent = nullptr);
+
+    /// Shows it and takes the focus, so that M, R, T and O answer.
+    void ask(const QString& question, bool hasTop);
+    QString question() const;
+
+Q_SIGNALS:
+    void answered(holdband::ui::Answer answer);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QPushButton* addAnswer(const QString& key, const QString& words, Answer answer);
+
+    QLabel* m_question;
+    QPushButton* m_first = nullptr;
+    QPushButton* m_rollover = nullptr;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,71 @@
+#include "ui/rounds/round_time.h"
+
+#include "core/text/times.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+RoundTime::RoundTime(QWidget* parent)
+    : QWidget(parent), m_words(makeLabel({}, "muted", this)), m_field(new QLineEdit(this)),
+      m_change(new QPushButton(QStringLiteral("Change the &time"), this))
+{
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_words);
+    layout->addWidget(m_field);
+    layout->addWidget(m_change);
+    m_words->setWordWrap(false);
+    m_field->setAccessibleName(QStringLiteral("Time of the round"));
+    m_field->setPlaceholderText(QStringLiteral("2026-03-07 18:12"));
+    m_field->setFixedWidth(
+        m_field->fontMetrics().horizontalAdvance(QStringLiteral("2026-03-07 18:12")) + 34);
+    m_field->hide();
+    connect(m_change, &QPushButton::clicked, this, [this] {
+        if (m_field->isVisibleTo(this))
+            backToNow();
+        else
+            startTyping();
+    });
+}
+
+void RoundTime::setNow(Instant now, const Zone& zone)
+{
+    m_now = now;
+    m_zone = zone;
+    if (!m_field->isVisibleTo(this))
+        m_words->setText(
+            QStringLiteral("the time is %1 for all").arg(shown(localClockText(now, zone))));
+}
+
+void RoundTime::startTyping()
+{
+    m_words->setText(QStringLiteral("the time for all:"));
+    const QString local = shown(localIso(m_now, m_zone)).left(16);
+    m_field->setText(QString(local).replace(QLatin1Char('T'), QLatin1Char(' ')));
+    m_field->show();
+    m_field->setFocus();
+    m_field->setSelection(11, 5);
+    m_change->setText(QStringLiteral("&Take now"));
+}
+
+void RoundTime::backToNow()
+{
+    m_field->hide();
+    m_change->setText(QStringLiteral("Change the &time"));
+    setNow(m_now, m_zone);
+}
+
+Result<Instant> RoundTime::at(Instant now) const
+{
+    if (!m_field->isVisibleTo(this))
+        return now;
+    return parseTime(core(m_field->text()), m_zone);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,38 @@
+// "the time is 18:12 for all", with a field to change it.
+#pragma once
+
+#include "core/problem.h"
+#include "core/quantity/instant.h"
+#include "core/text/zone.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace holdband::ui {
+
+class RoundTime : public QWidget {
+    Q_OBJECT
+public:
+    explicit RoundTime(QWidget* parent = nullptr);
+
+    void setNow(Instant now, const Zone& zone);
+    /// `now`, unless another time was typed. Problem (data): what was typed is no time.
+    Result<Instant> at(Instant now) const;
+    void backToNow();
+    QLineEdit* field() const { return m_field; }
+    QPushButton* button() const { return m_change; }
+
+private:
+    void startTyping();
+
+    Zone m_zone;
+    Instant m_now;
+    QLabel* m_words;
+    QLineEdit* m_field;
+    QPushButton* m_change;
+};
+
+} // namespace holdband::ui

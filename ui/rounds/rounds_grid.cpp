@@ -1,0 +1,100 @@
+#include "ui/rounds/rounds_grid.h"
+
+#include "ui/theme/theme.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QPainter>
+#include <QStyledItemDelegate>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+/// A cell as a box; missed: tinted with an open circle; corrected: underlined.
+class CellDelegate : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override
+    {
+        const Colours& colours = coloursOf(option.palette);
+        const bool missed = index.data(RoundsGridModel::MissedRole).toBool();
+        const bool current = option.state.testFlag(QStyle::State_HasFocus);
+        const QRectF box = QRectF(option.rect).adjusted(2.5, 2.5, -2.5, -2.5);
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->setPen(current  ? QPen(colours.focus, 2.0)
+                        : missed ? QPen(colours.excursion, 1.0)
+                                 : QPen(colours.cardEdge, 1.0));
+        painter->setBrush(missed ? colours.warnBack : colours.card);
+        painter->drawRoundedRect(box, 3, 3);
+        if (missed)
+            drawCircle(*painter, box.center(), colours);
+        else
+            drawText(*painter, box, index, colours);
+        painter->restore();
+    }
+
+private:
+    static void drawCircle(QPainter& painter, QPointF centre, const Colours& colours)
+    {
+        painter.setPen(QPen(colours.excursion, 1.6));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawEllipse(centre, 4.0, 4.0);
+    }
+
+    static void drawText(QPainter& painter, const QRectF& box, const QModelIndex& index,
+                         const Colours& colours)
+    {
+        const QString text = index.data().toString();
+        painter.setPen(colours.text);
+        painter.drawText(box, Qt::AlignCenter, text);
+        if (!index.data(RoundsGridModel::CorrectedRole).toBool())
+            return;
+        painter.setPen(QPen(setupColour(4), 2.0));
+        const double half = painter.fontMetrics().horizontalAdvance(text) / 2.0 + 2.0;
+        painter.drawLine(QPointF(box.center().x() - half, box.bottom() - 3.0),
+                         QPointF(box.center().x() + half, box.bottom() - 3.0));
+    }
+};
+
+} // namespace
+
+RoundsGrid::RoundsGrid(QWidget* parent)
+    : Card(QStringLiteral("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
+      m_table(new QTableView(this))
+{
+    m_table->setModel(m_model);
+    m_table->setItemDelegate(new CellDelegate(m_table));
+    m_table->setShowGrid(false);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->setAccessibleName(QStringLiteral("The last 14 rounds"));
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionMode(QAbstractItemView::NoSelection);
+    m_table->setTabKeyNavigation(false);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setMinimumSectionSize(56);
+    m_table->horizontalHeader()->setSectionsClickable(false);
+    m_table->verticalHeader()->setSectionsClickable(false);
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 16);
+    m_table->verticalHeader()->setMaximumWidth(180);
+    m_table->setCornerButtonEnabled(false);
+    contents()->addWidget(m_table, 1);
+    contents()->addWidget(makeLabel(
+        QStringLiteral("Underlined: corrected, with what it was before. Open circle: missed."),
+        "muted", this));
+}
+
+void RoundsGrid::setSheet(review::RoundsSheet sheet)
+{
+    m_model->setSheet(std::move(sheet));
+    QHeaderView* rows = m_table->verticalHeader();
+    m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() +
+                              std::min(5, rows->count()) * rows->defaultSectionSize() + 6);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,73 @@
+#include "ui/rounds/rounds_grid_model.h"
+
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+void RoundsGridModel::setSheet(review::RoundsSheet sheet)
+{
+    beginResetModel();
+    m_sheet = std::move(sheet);
+    endResetModel();
+}
+
+int RoundsGridModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_sheet.rows.size());
+}
+
+int RoundsGridModel::columnCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_sheet.columns.size());
+}
+
+QVariant RoundsGridModel::cellData(const review::RoundCell& cell, int role) const
+{
+    switch (role) {
+    case Qt::DisplayRole:
+        return cell.kwh ? numberText(*cell.kwh, cell.decimals) : QString();
+    case Qt::ToolTipRole:
+        return cell.missed ? QStringLiteral("missed") : shown(cell.history);
+    case Qt::AccessibleTextRole:
+        if (cell.missed)
+            return QStringLiteral("missed");
+        return cell.kwh ? numberText(*cell.kwh, cell.decimals) : QStringLiteral("not read");
+    case Qt::TextAlignmentRole:
+        return QVariant(Qt::AlignCenter);
+    case MissedRole:
+        return cell.missed;
+    case CorrectedRole:
+        return !cell.history.empty();
+    default:
+        return {};
+    }
+}
+
+QVariant RoundsGridModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    return cellData(m_sheet.cells[static_cast<std::size_t>(index.row())]
+                                 [static_cast<std::size_t>(index.column())],
+                    role);
+}
+
+QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    const auto index = static_cast<std::size_t>(section);
+    if (section < 0 || role != Qt::DisplayRole)
+        return {};
+    if (orientation == Qt::Vertical)
+        return index < m_sheet.rows.size() ? QVariant(shown(m_sheet.rows[index].meter))
+                                           : QVariant();
+    if (index >= m_sheet.columns.size())
+        return {};
+    const review::RoundColumn& round = m_sheet.columns[index];
+    const std::string date = dateText(round.date);
+    return shown(date.substr(0, date.rfind(' '))) + (round.slot == review::RoundSlot::morning
+                                                         ? QStringLiteral("\nmorning")
+                                                         : QStringLiteral("\nevening"));
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,28 @@
+// The last rounds as a table: a row for each meter, a column for each round.
+#pragma once
+
+#include "core/review/rounds_sheet.h"
+
+#include <QAbstractTableModel>
+
+namespace holdband::ui {
+
+class RoundsGridModel : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    enum Role { MissedRole = Qt::UserRole + 1, CorrectedRole };
+
+    using QAbstractTableModel::QAbstractTableModel;
+    void setSheet(review::RoundsSheet sheet);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    QVariant cellData(const review::RoundCell& cell, int role) const;
+    review::RoundsSheet m_sheet;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,287 @@
+#include "ui/rounds/rounds_page.h"
+
+#include "core/intake/rounds.h"
+#include "core/text/times.h"
+#include "ui/rounds/meter_row.h"
+#include "ui/rounds/round_entry.h"
+#include "ui/rounds/round_time.h"
+#include "ui/rounds/rounds_grid.h"
+#include "ui/session/session.h"
+#include "ui/theme/card.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+RoundsPage::RoundsPage(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(&session), m_card(new Card({}, this)),
+      m_gridLayout(new QGridLayout), m_time(new RoundTime(this)),
+      m_save(new QPushButton(QStringLiteral("&Save the round"), this)),
+      m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(this))
+{
+    m_gridLayout->setHorizontalSpacing(14);
+    m_gridLayout->setVerticalSpacing(6);
+    m_gridLayout->setColumnStretch(1, 3);
+    m_gridLayout->setColumnStretch(2, 3);
+    m_gridLayout->setColumnStretch(3, 2);
+    m_gridLayout->setColumnStretch(4, 3);
+    m_gridLayout->setColumnStretch(6, 6);
+    m_card->contents()->addLayout(m_gridLayout);
+    m_card->contents()->addStretch();
+    auto* area = new QScrollArea(this);
+    area->setWidget(m_card);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spacing::gap);
+    layout->addWidget(area, 3);
+    layout->addWidget(makeBar());
+    layout->addWidget(m_grid, 2);
+    setRole(m_save, "main");
+    connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
+}
+
+QWidget* RoundsPage::makeBar()
+{
+    auto* bar = new QWidget(this);
+    auto* layout = new QHBoxLayout(bar);
+    layout->setContentsMargins(spacing::card, 0, 0, 0);
+    auto* keys =
+        makeLabel(QStringLiteral("Enter: next field · Ctrl+Enter: save the round ·"), "muted", bar);
+    keys->setWordWrap(false);
+    layout->addWidget(keys);
+    layout->addWidget(m_time);
+    layout->addSpacing(12);
+    layout->addWidget(m_message, 1);
+    layout->addWidget(m_save);
+    return bar;
+}
+
+void RoundsPage::refresh()
+{
+    m_session->ask<review::RoundsSheet>(this, review::reviewRounds,
+                                        [this](Result<review::RoundsSheet> sheet) {
+                                            if (sheet)
+                                                takeSheet(std::move(*sheet));
+                                            else
+                                                say(sentence(sheet.error()), true);
+                                        });
+}
+
+void RoundsPage::clear()
+{
+    rebuildRows({});
+    m_grid->setSheet({});
+    m_subtitle.clear();
+    m_time->backToNow();
+    say({}, false);
+}
+
+void RoundsPage::takeSheet(review::RoundsSheet sheet)
+{
+    const bool same = std::equal(
+        sheet.rows.begin(), sheet.rows.end(), m_rows.begin(), m_rows.end(),
+        [](const review::RoundRow& a, const MeterRow* b) { return shown(a.meter) == b->meter(); });
+    if (!same)
+        rebuildRows(sheet);
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        m_rows[i]->setSheetRow(sheet.rows[i], sheet.now, sheet.zone);
+        m_rows[i]->setEnabled(!m_session->readOnly());
+    }
+    m_save->setEnabled(!m_session->readOnly() && !m_rows.empty());
+    m_time->setNow(sheet.now, sheet.zone);
+    m_subtitle = roundTitle(sheet.now, sheet.zone);
+    m_grid->setSheet(std::move(sheet));
+    Q_EMIT sheetShown();
+}
+
+void RoundsPage::addHeading()
+{
+    const std::pair<int, const char*> headings[] = {
+        {2, "last reading"}, {3, "expected now"}, {4, "reading, kWh"}, {6, "note"}};
+    for (const auto& [column, words] : headings)
+        m_gridLayout->addWidget(makeLabel(QString::fromLatin1(words), "muted", m_card), 0, column);
+}
+
+void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
+{
+    for (MeterRow* row : m_rows)
+        delete row;
+    m_rows.clear();
+    m_entered = nullptr;
+    clearLayout(m_gridLayout);
+    addHeading();
+    m_setups.clear();
+    for (const review::RoundRow& each : sheet.rows) {
+        if (!m_setups.contains(shown(each.setup)))
+            m_setups << shown(each.setup);
+        const auto setup = static_cast<int>(m_setups.indexOf(shown(each.setup)));
+        auto* row = new MeterRow(shown(each.meter), setup, m_gridLayout,
+                                 1 + 2 * static_cast<int>(m_rows.size()), m_card);
+        m_rows.push_back(row);
+        connect(row, &MeterRow::checkWanted, this, [this, row] { check(row); });
+        connect(row, &MeterRow::entered, this, [this, row] { enterRow(row); });
+        connect(row, &MeterRow::settled, this, [this, row] { rowSettled(row); });
+    }
+    if (m_rows.empty())
+        m_gridLayout->addWidget(
+            makeLabel(QStringLiteral("No meter is in service. Load a description that has one."),
+                      "muted", m_card),
+            1, 1, 1, 6);
+}
+
+MeterRow* RoundsPage::row(const QString& meter) const
+{
+    for (MeterRow* row : m_rows) {
+        if (row->meter() == meter)
+            return row;
+    }
+    return nullptr;
+}
+
+QString RoundsPage::message() const
+{
+    return m_message->text();
+}
+
+void RoundsPage::focusFirst()
+{
+    if (!m_rows.empty())
+        m_rows.front()->field()->setFocus();
+}
+
+void RoundsPage::say(const QString& words, bool trouble)
+{
+    setRole(m_message, trouble ? "warn" : "muted");
+    m_message->setText(words);
+    m_message->setAccessibleName(words);
+}
+
+void RoundsPage::check(MeterRow* row)
+{
+    const intake::TypedReading typed = row->typed();
+    m_session->ask<intake::ReadingCheck>(
+        row, [typed](const store::LogbookFile& file) { return intake::checkReading(file, typed); },
+        [row](Result<intake::ReadingCheck> checked) {
+            if (checked)
+                row->takeCheck(*checked);
+            else
+                row->refuse(sentence(checked.error()));
+        });
+}
+
+void RoundsPage::enterRow(MeterRow* row)
+{
+    const auto at = m_time->at(m_session->now());
+    if (!at) {
+        say(sentence(at.error()), true);
+        m_time->field()->setFocus();
+        return;
+    }
+    m_entered = row;
+    row->commit(*at);
+    if (row->state() == MeterRow::State::empty)
+        moveOn(row);
+}
+
+void RoundsPage::rowSettled(MeterRow* row)
+{
+    if (m_saveWanted)
+        return continueSave();
+    if (m_entered == row && row->state() == MeterRow::State::fine)
+        moveOn(row);
+}
+
+void RoundsPage::moveOn(MeterRow* row)
+{
+    m_entered = nullptr;
+    const auto found = std::find(m_rows.begin(), m_rows.end(), row);
+    if (found != m_rows.end() && found + 1 != m_rows.end())
+        (*(found + 1))->field()->setFocus();
+    else
+        m_save->setFocus();
+}
+
+void RoundsPage::save()
+{
+    if (m_session->readOnly())
+        return;
+    const auto at = m_time->at(m_session->now());
+    if (!at) {
+        say(sentence(at.error()), true);
+        m_time->field()->setFocus();
+        return;
+    }
+    m_saveWanted = true;
+    for (MeterRow* row : m_rows) {
+        if (row->state() != MeterRow::State::question)
+            row->commit(*at);
+    }
+    if (m_saveWanted)
+        continueSave();
+}
+
+void RoundsPage::continueSave()
+{
+    using State = MeterRow::State;
+    int typed = 0;
+    for (MeterRow* row : m_rows) {
+        if (row->state() == State::waiting || row->state() == State::unchecked)
+            return;
+        typed += row->state() != State::empty;
+    }
+    m_saveWanted = false;
+    for (MeterRow* row : m_rows) {
+        if (row->state() == State::empty || row->state() == State::fine)
+            continue;
+        if (row->state() != State::question)
+            row->field()->setFocus();
+        return say(QStringLiteral("Nothing is kept yet: one reading needs another look."), true);
+    }
+    if (typed == 0)
+        return say(QStringLiteral("Nothing was typed."), true);
+    keep();
+}
+
+void RoundsPage::keep()
+{
+    std::vector<intake::TypedReading> round;
+    for (MeterRow* row : m_rows) {
+        if (row->state() == MeterRow::State::fine)
+            round.push_back(row->typed());
+    }
+    m_session->change<int>(
+        this, [round](const store::LogbookFile& file) { return intake::saveRound(file, round); },
+        [this](Result<int> kept) {
+            if (!kept)
+                return say(sentence(kept.error()), true);
+            for (MeterRow* row : m_rows)
+                row->clearTyped();
+            m_time->backToNow();
+            say(*kept == 1 ? QStringLiteral("Kept 1 reading.")
+                           : QStringLiteral("Kept %1 readings.").arg(*kept),
+                false);
+            focusFirst();
+            m_session->announceChange();
+        });
+}
+
+void RoundsPage::keyPressEvent(QKeyEvent* event)
+{
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && event->modifiers().testFlag(Qt::ControlModifier))
+        return save();
+    QWidget::keyPressEvent(event);
+}
+
+} // namespace holdband::ui

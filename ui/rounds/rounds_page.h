@@ -1,0 +1,69 @@
+// The twice-daily minute in front of the meters: a row for each, one save, by keyboard alone.
+#pragma once
+
+#include "core/review/rounds_sheet.h"
+
+#include <QWidget>
+#include <optional>
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+
+namespace holdband::ui {
+
+class Card;
+class MeterRow;
+class RoundTime;
+class RoundsGrid;
+class Session;
+
+class RoundsPage : public QWidget {
+    Q_OBJECT
+public:
+    explicit RoundsPage(Session& session, QWidget* parent = nullptr);
+
+    void refresh();
+    void clear();
+    void save();
+    const QString& subtitle() const { return m_subtitle; }
+    MeterRow* row(const QString& meter) const;
+    RoundTime* time() const { return m_time; }
+    RoundsGrid* grid() const { return m_grid; }
+    QString message() const;
+    void focusFirst();
+
+Q_SIGNALS:
+    void sheetShown();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QWidget* makeBar();
+    void takeSheet(review::RoundsSheet sheet);
+    void rebuildRows(const review::RoundsSheet& sheet);
+    void addHeading();
+    void check(MeterRow* row);
+    void enterRow(MeterRow* row);
+    void rowSettled(MeterRow* row);
+    void moveOn(MeterRow* row);
+    void continueSave();
+    void keep();
+    void say(const QString& words, bool trouble);
+
+    Session* m_session;
+    Card* m_card;
+    QGridLayout* m_gridLayout;
+    RoundTime* m_time;
+    QPushButton* m_save;
+    QLabel* m_message;
+    RoundsGrid* m_grid;
+    std::vector<MeterRow*> m_rows;
+    MeterRow* m_entered = nullptr; ///< Enter was pressed in it; its check is not back yet
+    bool m_saveWanted = false;
+    QString m_subtitle;
+    QStringList m_setups;
+};
+
+} // namespace holdband::ui

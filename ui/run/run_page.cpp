@@ -1,0 +1,172 @@
+#include "ui/run/run_page.h"
+
+#include "ui/charts/run_charts.h"
+#include "ui/run/run_tables.h"
+#include "ui/run/verdict_header.h"
+#include "ui/session/session.h"
+#include "ui/tables/notes_card.h"
+#include "ui/tables/table_card.h"
+#include "ui/theme/colours.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr int rightWidth = 372;
+
+/// The review and what the panels draw of it, both made on the worker.
+struct Prepared {
+    std::shared_ptr<review::RunReview> review;
+    std::shared_ptr<RunChart> chart;
+};
+
+Result<Prepared> prepare(const store::LogbookFile& file, const std::string& batch)
+{
+    auto review = review::reviewRun(file, batch);
+    if (!review)
+        return failure(review.error());
+    auto chart = std::make_shared<RunChart>(chartOf(*review));
+    return Prepared{std::make_shared<review::RunReview>(std::move(*review)), std::move(chart)};
+}
+
+QStringList sentencesOf(const std::vector<std::string>& sentences)
+{
+    QStringList list;
+    for (const std::string& text : sentences)
+        list << capitalised(shown(text));
+    return list;
+}
+
+} // namespace
+
+RunPage::RunPage(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(&session), m_verdict(new VerdictHeader(this)),
+      m_charts(new RunCharts(this)), m_stages(new TableCard(QStringLiteral("Stages"), 0, this)),
+      m_excursions(new TableCard(QStringLiteral("Excursions"), 3, this)),
+      m_energy(new TableCard(QStringLiteral("Energy and money"), 0, this)),
+      m_journal(new TableCard(QStringLiteral("Journal"), 1, this)),
+      m_findings(new NotesCard(QStringLiteral("Worth a look"), this, Card::Tone::plain)),
+      m_cautions(new NotesCard(QStringLiteral("Care"), this))
+{
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spacing::gap);
+    layout->addWidget(makeLeft(), 1);
+    layout->addWidget(makeRight());
+    m_excursions->setHeaderShown(false);
+    m_journal->setHeaderShown(false);
+    connect(m_excursions->table(), &QAbstractItemView::clicked, this,
+            [this](const QModelIndex& index) { zoomToExcursion(index.row()); });
+    connect(m_excursions->table(), &QAbstractItemView::activated, this,
+            [this](const QModelIndex& index) { zoomToExcursion(index.row()); });
+}
+
+RunPage::~RunPage() = default;
+
+QWidget* RunPage::makeLeft()
+{
+    auto* left = new QWidget(this);
+    auto* layout = new QVBoxLayout(left);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spacing::gap);
+    layout->addWidget(m_verdict);
+    layout->addWidget(m_charts, 1);
+    return left;
+}
+
+QWidget* RunPage::makeRight()
+{
+    auto* inner = new QWidget;
+    inner->setObjectName(QStringLiteral("inner"));
+    auto* layout = new QVBoxLayout(inner);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(spacing::gap);
+    for (QWidget* card : std::initializer_list<QWidget*>{m_stages, m_excursions, m_energy,
+                                                         m_findings, m_journal, m_cautions})
+        layout->addWidget(card);
+    layout->addStretch();
+    auto* area = new QScrollArea(this);
+    area->setWidget(inner);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFixedWidth(rightWidth);
+    area->setFocusPolicy(Qt::NoFocus);
+    return area;
+}
+
+void RunPage::showBatch(const QString& batch)
+{
+    m_batch = batch;
+    m_session->ask<Prepared>(
+        this, [name = core(batch)](const store::LogbookFile& file) { return prepare(file, name); },
+        [this, batch](Result<Prepared> prepared) {
+            if (batch != m_batch)
+                return;
+            if (!prepared) {
+                Q_EMIT failed(sentence(prepared.error()));
+                return;
+            }
+            m_charts->setChart(std::make_unique<RunChart>(std::move(*prepared->chart)));
+            fill(*prepared->review);
+        });
+}
+
+void RunPage::fill(const review::RunReview& review)
+{
+    m_subtitle = runSubtitle(review);
+    m_verdict->setVerdict(review.figures.judged.asPlanned.verdict, shown(review.words.headline),
+                          shown(review.words.detail));
+    fillCards(review);
+    Q_EMIT reviewShown();
+}
+
+void RunPage::fillCards(const review::RunReview& review)
+{
+    m_stages->setWords(stageTable(review));
+    m_excursions->setWords(excursionTable(review));
+    m_excursionSpans = excursionSpans(review);
+    m_excursions->setAside(m_excursionSpans.empty() ? QString() : QStringLiteral("click to see"));
+    m_excursions->setRemark(excursionRemark(review));
+    m_energy->setWords(energyTable(review));
+    m_energy->setRemark(review.figures.energy.whole.any()
+                            ? QString()
+                            : QStringLiteral("No meter was read while this batch ran."));
+    m_journal->setWords(journalTable(review));
+    m_journal->setVisible(!review.journal.empty());
+    m_findings->setSentences(sentencesOf(review.findings));
+    m_cautions->setSentences(sentencesOf(review.cautions));
+}
+
+void RunPage::clear()
+{
+    m_batch.clear();
+    m_subtitle.clear();
+    m_charts->setChart(nullptr);
+    m_verdict->setVerdict(analysis::Verdict::notEnoughData, QStringLiteral("No batch is open."),
+                          QStringLiteral("Click a bar in the lanes to open its run."));
+    for (TableCard* card : {m_stages, m_excursions, m_energy, m_journal})
+        card->setWords({});
+    m_excursionSpans.clear();
+    m_findings->setSentences({});
+    m_cautions->setSentences({});
+}
+
+QString RunPage::headline() const
+{
+    return m_verdict->headline();
+}
+
+void RunPage::zoomToExcursion(int row)
+{
+    if (row >= 0 && static_cast<std::size_t>(row) < m_excursionSpans.size())
+        m_charts->zoomTo(m_excursionSpans[static_cast<std::size_t>(row)]);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,59 @@
+// One batch: the verdict, the three panels, and beside them stages, excursions, energy, journal and
+// cautions.
+#pragma once
+
+#include "core/review/run_review.h"
+
+#include <QWidget>
+#include <memory>
+
+namespace holdband::ui {
+
+class NotesCard;
+class RunCharts;
+class Session;
+class TableCard;
+class VerdictHeader;
+
+class RunPage : public QWidget {
+    Q_OBJECT
+public:
+    explicit RunPage(Session& session, QWidget* parent = nullptr);
+    ~RunPage() override;
+
+    /// Fetches the batch's review and shows it when it is there.
+    void showBatch(const QString& batch);
+    void clear();
+    const QString& batch() const { return m_batch; }
+    /// For the line beside the page row.
+    const QString& subtitle() const { return m_subtitle; }
+    QString headline() const;
+    RunCharts* charts() const { return m_charts; }
+    TableCard* excursions() const { return m_excursions; }
+
+Q_SIGNALS:
+    void reviewShown();
+    void failed(const QString& sentence);
+
+private:
+    QWidget* makeLeft();
+    QWidget* makeRight();
+    void fill(const review::RunReview& review);
+    void fillCards(const review::RunReview& review);
+    void zoomToExcursion(int row);
+
+    Session* m_session;
+    QString m_batch;
+    QString m_subtitle;
+    std::vector<Span> m_excursionSpans;
+    VerdictHeader* m_verdict;
+    RunCharts* m_charts;
+    TableCard* m_stages;
+    TableCard* m_excursions;
+    TableCard* m_energy;
+    TableCard* m_journal;
+    NotesCard* m_findings;
+    NotesCard* m_cautions;
+};
+
+} // namespace holdband::ui

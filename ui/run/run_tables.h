@@ -1,0 +1,23 @@
+// The tables beside the charts of a run, as words: stages, excursions, energy and money, journal.
+#pragma once
+
+#include "core/review/run_review.h"
+#include "ui/tables/table_model.h"
+
+namespace holdband::ui {
+
+TableWords stageTable(const review::RunReview& review);
+TableWords excursionTable(const review::RunReview& review);
+TableWords energyTable(const review::RunReview& review);
+TableWords journalTable(const review::RunReview& review);
+
+/// When the excursions were, in the order of excursionTable.
+std::vector<Span> excursionSpans(const review::RunReview& review);
+
+/// "None shorter than the grace of 10 min left out." and the like, beneath the excursions.
+QString excursionRemark(const review::RunReview& review);
+
+/// "Loop · pitched 26 Feb 17:30 · 5 gal · 1.052 → 1.011"
+QString runSubtitle(const review::RunReview& review);
+
+} // namespace holdband::ui

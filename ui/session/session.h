@@ -1,0 +1,104 @@
+// The open logbook as the window sees it: hands out reviews and keeps what was typed or imported.
+// All answers come later, in the window's thread; nothing here blocks it. Two workers: one holds
+// the logbook for writing, the other reads, so that pages open while a long import runs.
+#pragma once
+
+#include "ui/session/worker.h"
+
+#include "core/problem.h"
+
+#include <QObject>
+#include <QPointer>
+#include <QString>
+#include <functional>
+#include <memory>
+
+namespace holdband::ui {
+
+class Session : public QObject {
+    Q_OBJECT
+public:
+    explicit Session(store::Clock clock = store::systemNow, QObject* parent = nullptr);
+    ~Session() override;
+
+    /// Opens it for writing; where another program holds it, for reading, and says so in
+    /// readOnlyBecause(). On a Problem the logbook that was open stays open.
+    Done open(const QString& path);
+    Done create(const QString& path, const LogbookSettings& settings);
+
+    /// Lets go of the logbook; what was asked and not answered is dropped.
+    void close();
+
+    bool isOpen() const { return m_reader != nullptr; }
+    bool readOnly() const { return isOpen() && !m_writer; }
+    const QString& readOnlyBecause() const { return m_readOnlyBecause; }
+    const QString& path() const { return m_path; }
+    Instant now() const { return m_clock(); }
+    /// Nothing is asked that has not been answered.
+    bool idle() const { return m_pending == 0; }
+
+    /// Runs `work` on the reading worker and hands its result to `deliver` in this thread, unless
+    /// `context` is gone or another logbook was opened meanwhile.
+    template <typename T>
+    void ask(QObject* context, std::function<Result<T>(const store::LogbookFile&)> work,
+             std::function<void(Result<T>)> deliver)
+    {
+        post<T>(m_reader.get(), context, std::move(work), std::move(deliver));
+    }
+
+    /// The same for something that changes the logbook. Only where !readOnly().
+    template <typename T>
+    void change(QObject* context, std::function<Result<T>(const store::LogbookFile&)> work,
+                std::function<void(Result<T>)> deliver)
+    {
+        post<T>(m_writer.get(), context, std::move(work), std::move(deliver));
+    }
+
+    /// To be called by whoever changed something, once it is kept.
+    void announceChange() { Q_EMIT changed(); }
+
+Q_SIGNALS:
+    void opened();
+    void changed();
+    void idleChanged(bool idle);
+
+private:
+    template <typename T>
+    void post(Worker* worker, QObject* context,
+              std::function<Result<T>(const store::LogbookFile&)> work,
+              std::function<void(Result<T>)> deliver)
+    {
+        if (!worker)
+            return;
+        count(+1);
+        worker->post([this, context = QPointer<QObject>(context), generation = m_generation,
+                      work = std::move(work),
+                      deliver = std::move(deliver)](const store::LogbookFile& file) {
+            auto result = std::make_shared<Result<T>>(work(file));
+            QMetaObject::invokeMethod(
+                this,
+                [this, context, generation, deliver, result] {
+                    if (generation != m_generation)
+                        return;
+                    if (context)
+                        deliver(std::move(*result));
+                    count(-1);
+                },
+                Qt::QueuedConnection);
+        });
+    }
+
+    void count(int by);
+    Done take(const QString& path, std::unique_ptr<store::LogbookFile> writer,
+              const QString& readOnlyBecause);
+
+    store::Clock m_clock;
+    std::unique_ptr<Worker> m_writer;
+    std::unique_ptr<Worker> m_reader;
+    QString m_path;
+    QString m_readOnlyBecause;
+    int m_generation = 0;
+    int m_pending = 0;
+};
+
+} // namespace holdband::ui

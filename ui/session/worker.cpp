@@ -1,0 +1,25 @@
+#include "ui/session/worker.h"
+
+namespace holdband::ui {
+
+Worker::Worker(std::unique_ptr<store::LogbookFile> file)
+    : m_place(new QObject), m_file(std::move(file))
+{
+    m_place->moveToThread(&m_thread);
+    QObject::connect(&m_thread, &QThread::finished, m_place, &QObject::deleteLater);
+    m_thread.start();
+}
+
+Worker::~Worker()
+{
+    m_thread.quit();
+    m_thread.wait();
+}
+
+void Worker::post(Job job)
+{
+    QMetaObject::invokeMethod(
+        m_place, [this, job = std::move(job)] { job(*m_file); }, Qt::QueuedConnection);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,31 @@
+// A thread that owns one open logbook and does jobs on it, one after another. Everything that
+// touches the file happens here, never in the window's thread.
+#pragma once
+
+#include "core/store/logbook_file.h"
+
+#include <QThread>
+#include <functional>
+#include <memory>
+
+namespace holdband::ui {
+
+class Worker {
+public:
+    using Job = std::function<void(const store::LogbookFile&)>;
+
+    explicit Worker(std::unique_ptr<store::LogbookFile> file);
+    /// Finishes the job at work and drops those that wait.
+    ~Worker();
+    Worker(const Worker&) = delete;
+    Worker& operator=(const Worker&) = delete;
+
+    void post(Job job);
+
+private:
+    QThread m_thread;
+    QObject* m_place; ///< lives in the thread; jobs are its events
+    std::unique_ptr<store::LogbookFile> m_file;
+};
+
+} // namespace holdband::ui

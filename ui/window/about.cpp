@@ -1,0 +1,26 @@
+#include "ui/window/about.h"
+
+#include "core/review/cautions.h"
+#include "ui/words/words.h"
+
+#include <QMessageBox>
+
+namespace holdband::ui {
+
+void showAbout(QWidget& window)
+{
+    QString cautions;
+    for (const std::string& text : review::cautionsFor(Setup{}))
+        cautions += QStringLiteral("\n• ") + shown(text);
+    QMessageBox box(&window);
+    box.setWindowTitle(QStringLiteral("About Holdband"));
+    box.setText(QStringLiteral("Holdband %1").arg(QStringLiteral(HOLDBAND_VERSION)));
+    box.setInformativeText(
+        QStringLiteral("A logbook for home-brew fermentation runs: did a batch stay in its band, "
+                       "how sure is that, and what did it use.\n\nLicence: GNU General Public "
+                       "License, version 3 or later. No warranty.\n\nCare:%1")
+            .arg(cautions));
+    box.exec();
+}
+
+} // namespace holdband::ui

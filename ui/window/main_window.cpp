@@ -1,0 +1,327 @@
+#include "ui/window/main_window.h"
+
+#include "core/exchange/load.h"
+#include "core/store/equipment.h"
+#include "ui/imports/imports_page.h"
+#include "ui/lanes/lanes_view.h"
+#include "ui/rounds/rounds_page.h"
+#include "ui/run/run_page.h"
+#include "ui/sidebyside/side_by_side_page.h"
+#include "ui/theme/theme.h"
+#include "ui/window/menus.h"
+#include "ui/window/new_settings.h"
+#include "ui/window/notice_bar.h"
+#include "ui/window/pages.h"
+#include "ui/window/status_words.h"
+#include "ui/window/welcome_page.h"
+#include "ui/words/words.h"
+
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QFutureWatcher>
+#include <QLabel>
+#include <QMimeData>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+#include <QtConcurrent/QtConcurrentRun>
+
+namespace holdband::ui {
+
+namespace {
+
+const QString logbookFilter = QStringLiteral("Logbooks (*.holdband);;All files (*)");
+
+struct LanesAndZone {
+    review::LanesReview lanes;
+    Zone zone;
+};
+
+Result<LanesAndZone> readLanes(const store::LogbookFile& file)
+{
+    auto lanes = review::reviewLanes(file);
+    if (!lanes)
+        return failure(lanes.error());
+    auto settings = store::readSettings(file);
+    if (!settings)
+        return failure(settings.error());
+    auto zone = Zone::named(settings->zone);
+    if (!zone)
+        return failure(zone.error());
+    return LanesAndZone{std::move(*lanes), *zone};
+}
+
+} // namespace
+
+MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget* parent)
+    : QMainWindow(parent), m_session(std::move(clock)), m_sampleLogbook(sampleLogbook),
+      m_lanes(new LanesView), m_pageRow(new PageRow), m_pages(new Pages(m_session)),
+      m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_notice(new NoticeBar),
+      m_outer(new QStackedWidget), m_status(makeLabel({}, "muted", nullptr))
+{
+    setAcceptDrops(true);
+    setWindowTitle(QStringLiteral("Holdband"));
+    layOut();
+    connectParts();
+    addMenus();
+    resize(1280, 860);
+}
+
+void MainWindow::layOut()
+{
+    auto* inside = new QWidget;
+    auto* pagesLayout = new QVBoxLayout(inside);
+    pagesLayout->setContentsMargins(0, 0, 0, 0);
+    pagesLayout->setSpacing(spacing::gap);
+    pagesLayout->addWidget(m_lanes);
+    pagesLayout->addWidget(m_pageRow);
+    pagesLayout->addWidget(m_pages, 1);
+    pagesLayout->addWidget(m_status);
+    m_outer->addWidget(m_welcome);
+    m_outer->addWidget(inside);
+    auto* central = new QWidget;
+    auto* layout = new QVBoxLayout(central);
+    layout->setContentsMargins(spacing::page, 6, spacing::page, 6);
+    layout->setSpacing(spacing::gap);
+    layout->addWidget(m_notice);
+    layout->addWidget(m_outer, 1);
+    setCentralWidget(central);
+}
+
+void MainWindow::connectParts()
+{
+    connect(&m_session, &Session::opened, this, &MainWindow::takeOpened);
+    connect(&m_session, &Session::changed, this, [this] {
+        refreshLanes();
+        m_pages->refresh();
+    });
+    connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
+    connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openBeside);
+    connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
+    connect(m_pages, &Pages::subtitleChanged, this, &MainWindow::updateSubtitle);
+    connect(m_pages, &Pages::failed, m_notice, &NoticeBar::say);
+    connect(m_pages->imports(), &ImportsPage::chooseWanted, this, &MainWindow::askImport);
+    connect(m_welcome, &WelcomePage::openWanted, this, &MainWindow::askOpen);
+    connect(m_welcome, &WelcomePage::newWanted, this, &MainWindow::askNew);
+    connect(m_welcome, &WelcomePage::loadWanted, this, &MainWindow::askLoad);
+    connect(m_welcome, &WelcomePage::sampleWanted, this, [this] { openLogbook(m_sampleLogbook); });
+}
+
+void MainWindow::addMenus()
+{
+    MenuActions actions;
+    actions.newLogbook = [this] { askNew(); };
+    actions.openLogbook = [this] { askOpen(); };
+    actions.importLog = [this] { askImport(); };
+    actions.loadDescription = [this] { askLoad(); };
+    actions.showPage = [this](PageId page) { setPage(page); };
+    actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
+    fillMenus(*this, actions);
+}
+
+void MainWindow::openLogbook(const QString& path)
+{
+    m_notice->putAway();
+    const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
+    if (!opened)
+        m_notice->say(sentence(opened.error()));
+}
+
+void MainWindow::createLogbook(const QString& path)
+{
+    m_notice->putAway();
+    const Done made = m_session.create(QFileInfo(path).absoluteFilePath(), usualSettings());
+    if (!made)
+        m_notice->say(sentence(made.error()));
+}
+
+/// The loader opens the logbook itself, so the session lets go of it meanwhile.
+void MainWindow::loadDescription(const QString& path)
+{
+    if (!m_session.isOpen() || m_session.readOnly())
+        return;
+    const QString logbook = m_session.path();
+    m_session.close();
+    setEnabled(false);
+    using Loaded = Result<exchange::LoadReport>;
+    auto* watcher = new QFutureWatcher<std::shared_ptr<Loaded>>(this);
+    connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher, logbook] {
+        const std::shared_ptr<Loaded> loaded = watcher->result();
+        watcher->deleteLater();
+        setEnabled(true);
+        openLogbook(logbook);
+        if (!*loaded)
+            m_notice->say(sentence(loaded->error()));
+    });
+    watcher->setFuture(QtConcurrent::run([logbook = core(logbook), path = core(path)] {
+        return std::make_shared<Loaded>(exchange::loadDescription(logbook, path));
+    }));
+}
+
+void MainWindow::takeOpened()
+{
+    setWindowTitle(QFileInfo(m_session.path()).fileName() + QStringLiteral(" – Holdband"));
+    m_lanes->clear();
+    m_pages->clear();
+    if (m_session.readOnly())
+        m_notice->say(QStringLiteral("Open for reading only: %1. Nothing typed here can be kept.")
+                          .arg(m_session.readOnlyBecause()));
+    refreshLanes();
+    m_pages->refresh();
+}
+
+void MainWindow::refreshLanes()
+{
+    m_session.ask<LanesAndZone>(this, readLanes, [this](Result<LanesAndZone> read) {
+        if (read)
+            takeLanes(std::move(read->lanes), read->zone);
+        else
+            m_notice->say(sentence(read.error()));
+    });
+}
+
+void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
+{
+    QStringList running;
+    bool any = false;
+    for (const review::Lane& lane : lanes.lanes) {
+        any = any || !lane.bars.empty();
+        for (const review::LaneBar& bar : lane.bars) {
+            if (bar.open && !running.contains(shown(lane.setup)))
+                running << shown(lane.setup);
+        }
+    }
+    m_welcome->setState(WelcomePage::State::emptyLogbook, QFileInfo(m_session.path()).fileName());
+    m_outer->setCurrentIndex(any ? 1 : 0);
+    m_pages->setLanes(lanes);
+    if (m_pages->run()->batch().isEmpty())
+        chooseFirst(lanes);
+    m_lanes->setReview(std::move(lanes), zone);
+    m_lanes->setChosen({m_pages->run()->batch()});
+    refreshStatus(running);
+}
+
+/// The batch that is open, else the last one pitched.
+void MainWindow::chooseFirst(const review::LanesReview& lanes)
+{
+    const review::LaneBar* best = nullptr;
+    for (const review::Lane& lane : lanes.lanes) {
+        for (const review::LaneBar& bar : lane.bars) {
+            const bool later = !best || bar.span.start > best->span.start;
+            if (!best || (bar.open && !best->open) || (bar.open == best->open && later))
+                best = &bar;
+        }
+    }
+    if (best)
+        m_pages->run()->showBatch(shown(best->batch));
+}
+
+void MainWindow::refreshStatus(const QStringList& running)
+{
+    m_session.ask<review::RoundsSheet>(
+        this, review::reviewRounds, [this, running](Result<review::RoundsSheet> sheet) {
+            m_status->setText(sheet ? statusWords(*sheet, running) : sentence(sheet.error()));
+        });
+}
+
+void MainWindow::openRun(const QString& batch)
+{
+    m_pages->run()->showBatch(batch);
+    m_lanes->setChosen({batch});
+    setPage(PageId::run);
+}
+
+void MainWindow::openBeside(const QString& second)
+{
+    const QString first = m_pages->run()->batch();
+    if (first.isEmpty() || first == second)
+        return openRun(second);
+    m_pages->sideBySide()->compare(first, second);
+    m_lanes->setChosen({first, second});
+    setPage(PageId::sideBySide);
+}
+
+void MainWindow::setPage(PageId page)
+{
+    m_pageRow->setPage(page);
+    m_pages->setPage(page);
+    updateSubtitle();
+}
+
+void MainWindow::importFile(const QString& path)
+{
+    if (!m_session.isOpen())
+        return;
+    m_outer->setCurrentIndex(1);
+    setPage(PageId::imports);
+    m_pages->imports()->look(path);
+}
+
+void MainWindow::updateSubtitle()
+{
+    m_pageRow->setSubtitle(m_pages->subtitle());
+}
+
+bool MainWindow::showsWelcome() const
+{
+    return m_outer->currentIndex() == 0;
+}
+
+void MainWindow::askOpen()
+{
+    const QString path =
+        QFileDialog::getOpenFileName(this, QStringLiteral("Open a logbook"), {}, logbookFilter);
+    if (!path.isEmpty())
+        openLogbook(path);
+}
+
+void MainWindow::askNew()
+{
+    QString path = QFileDialog::getSaveFileName(this, QStringLiteral("Where the new logbook goes"),
+                                                QStringLiteral("my.holdband"), logbookFilter);
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += QStringLiteral(".holdband");
+    createLogbook(path);
+}
+
+void MainWindow::askLoad()
+{
+    const QString path = QFileDialog::getOpenFileName(this, QStringLiteral("Load a description"),
+                                                      {}, QStringLiteral("Descriptions (*.json)"));
+    if (!path.isEmpty())
+        loadDescription(path);
+}
+
+void MainWindow::askImport()
+{
+    const QString path = QFileDialog::getOpenFileName(
+        this, QStringLiteral("Import a log"), {},
+        QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+    if (!path.isEmpty())
+        importFile(path);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    if (event->mimeData()->hasUrls())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.isEmpty() || !urls.first().isLocalFile())
+        return;
+    const QString path = urls.first().toLocalFile();
+    if (path.endsWith(QStringLiteral(".holdband")))
+        openLogbook(path);
+    else if (m_session.isOpen())
+        importFile(path);
+    else
+        m_notice->say(QStringLiteral("Open a logbook first, then drop the log again."));
+    event->acceptProposedAction();
+}
+
+} // namespace holdband::ui

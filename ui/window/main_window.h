@@ -1,0 +1,74 @@
+// The window: lanes on top, the page row, the pages, the status line. Puts its parts together and
+// passes on what one asks of another; each part does its own work.
+#pragma once
+
+#include "core/review/lanes.h"
+#include "core/text/zone.h"
+#include "ui/session/session.h"
+#include "ui/window/page_row.h"
+
+#include <QMainWindow>
+
+class QLabel;
+class QStackedWidget;
+
+namespace holdband::ui {
+
+class LanesView;
+class NoticeBar;
+class Pages;
+class WelcomePage;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    /// `sampleLogbook`: empty where there is none.
+    MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget* parent = nullptr);
+
+    void openLogbook(const QString& path);
+    void createLogbook(const QString& path);
+    void loadDescription(const QString& path);
+    void openRun(const QString& batch);
+    void openBeside(const QString& second);
+    void setPage(PageId page);
+    void importFile(const QString& path);
+
+    Session& session() { return m_session; }
+    LanesView* lanes() const { return m_lanes; }
+    PageRow* pageRow() const { return m_pageRow; }
+    Pages* pages() const { return m_pages; }
+    WelcomePage* welcome() const { return m_welcome; }
+    NoticeBar* notice() const { return m_notice; }
+    bool showsWelcome() const;
+
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void layOut();
+    void connectParts();
+    void addMenus();
+    void takeOpened();
+    void refreshLanes();
+    void takeLanes(review::LanesReview lanes, const Zone& zone);
+    void refreshStatus(const QStringList& running);
+    void chooseFirst(const review::LanesReview& lanes);
+    void updateSubtitle();
+    void askOpen();
+    void askNew();
+    void askLoad();
+    void askImport();
+
+    Session m_session;
+    QString m_sampleLogbook;
+    LanesView* m_lanes;
+    PageRow* m_pageRow;
+    Pages* m_pages;
+    WelcomePage* m_welcome;
+    NoticeBar* m_notice;
+    QStackedWidget* m_outer;
+    QLabel* m_status;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,62 @@
+#include "ui/window/menus.h"
+
+#include "ui/window/about.h"
+
+#include <QAction>
+#include <QMainWindow>
+#include <QMenuBar>
+
+namespace holdband::ui {
+
+namespace {
+
+void add(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> act)
+{
+    QAction* action = menu->addAction(text);
+    action->setShortcut(keys);
+    QObject::connect(action, &QAction::triggered, menu, [act = std::move(act)] { act(); });
+}
+
+void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
+{
+    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Logbook"));
+    add(menu, QStringLiteral("&New…"), QKeySequence::New, actions.newLogbook);
+    add(menu, QStringLiteral("&Open…"), QKeySequence::Open, actions.openLogbook);
+    menu->addSeparator();
+    add(menu, QStringLiteral("&Import a log…"), QKeySequence(QStringLiteral("Ctrl+I")),
+        actions.importLog);
+    add(menu, QStringLiteral("&Load a description…"), QKeySequence(QStringLiteral("Ctrl+L")),
+        actions.loadDescription);
+    menu->addSeparator();
+    add(menu, QStringLiteral("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")),
+        [&window] { window.close(); });
+}
+
+void fillViewMenu(QMainWindow& window, const MenuActions& actions)
+{
+    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&View"));
+    for (int i = 0; i < pageCount; ++i) {
+        const auto page = static_cast<PageId>(i);
+        add(menu, pageTitle(page), QKeySequence(QStringLiteral("Alt+%1").arg(i + 1)),
+            [show = actions.showPage, page] { show(page); });
+    }
+    menu->addSeparator();
+    add(menu, QStringLiteral("Zoom &in"), QKeySequence::ZoomIn,
+        [zoom = actions.zoom] { zoom(Zoom::in); });
+    add(menu, QStringLiteral("Zoom &out"), QKeySequence::ZoomOut,
+        [zoom = actions.zoom] { zoom(Zoom::out); });
+    add(menu, QStringLiteral("Show &all"), QKeySequence(QStringLiteral("Ctrl+0")),
+        [zoom = actions.zoom] { zoom(Zoom::all); });
+}
+
+} // namespace
+
+void fillMenus(QMainWindow& window, const MenuActions& actions)
+{
+    fillLogbookMenu(window, actions);
+    fillViewMenu(window, actions);
+    QMenu* help = window.menuBar()->addMenu(QStringLiteral("&Help"));
+    add(help, QStringLiteral("&About Holdband"), {}, [&window] { showAbout(window); });
+}
+
+} // namespace holdband::ui

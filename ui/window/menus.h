@@ -1,0 +1,25 @@
+// The menus, made from what the window offers to do.
+#pragma once
+
+#include "ui/window/page_row.h"
+
+#include <functional>
+
+class QMainWindow;
+
+namespace holdband::ui {
+
+enum class Zoom { in, out, all };
+
+struct MenuActions {
+    std::function<void()> newLogbook;
+    std::function<void()> openLogbook;
+    std::function<void()> importLog;
+    std::function<void()> loadDescription;
+    std::function<void(PageId)> showPage;
+    std::function<void(Zoom)> zoom;
+};
+
+void fillMenus(QMainWindow& window, const MenuActions& actions);
+
+} // namespace holdband::ui

@@ -1,0 +1,53 @@
+#include "ui/window/notice_bar.h"
+
+#include "ui/theme/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent), m_label(makeLabel({}, "care", this))
+{
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(spacing::card, 6, 6, 6);
+    layout->addWidget(m_label, 1);
+    auto* close = new QPushButton(QStringLiteral("Understood"), this);
+    layout->addWidget(close);
+    connect(close, &QPushButton::clicked, this, &NoticeBar::putAway);
+    m_label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    hide();
+}
+
+void NoticeBar::say(const QString& sentence)
+{
+    m_label->setText(sentence);
+    m_label->setAccessibleName(sentence);
+    show();
+}
+
+void NoticeBar::putAway()
+{
+    m_label->clear();
+    hide();
+}
+
+QString NoticeBar::sentence() const
+{
+    return m_label->text();
+}
+
+void NoticeBar::paintEvent(QPaintEvent*)
+{
+    const Colours& colours = coloursOf(*this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(colours.careEdge);
+    painter.setBrush(colours.careBack);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), spacing::radius,
+                            spacing::radius);
+}
+
+} // namespace holdband::ui

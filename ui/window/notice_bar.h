@@ -1,0 +1,26 @@
+// A line that says something the person should know and can put away: a refusal, read-only.
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+
+namespace holdband::ui {
+
+class NoticeBar : public QWidget {
+    Q_OBJECT
+public:
+    explicit NoticeBar(QWidget* parent = nullptr);
+
+    void say(const QString& sentence);
+    void putAway();
+    QString sentence() const;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QLabel* m_label;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,41 @@
+#include "ui/window/open_window.h"
+
+#include "ui/theme/theme.h"
+#include "ui/window/main_window.h"
+#include "ui/words/words.h"
+
+#include <QApplication>
+
+namespace holdband::ui {
+
+namespace {
+
+std::optional<PageId> pageNamed(const std::string& name)
+{
+    for (int i = 0; i < pageCount; ++i) {
+        const auto page = static_cast<PageId>(i);
+        if (pageTitle(page).compare(shown(name), Qt::CaseInsensitive) == 0)
+            return page;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+int openWindow(int& argc, char** argv, const WindowOptions& options)
+{
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("holdband"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
+    const Scheme desktop = systemScheme(QApplication::palette());
+    dress(application, options.dark ? (*options.dark ? Scheme::dark : Scheme::light) : desktop);
+    MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
+    if (options.logbook)
+        window.openLogbook(shown(*options.logbook));
+    if (const auto page = options.page ? pageNamed(*options.page) : std::nullopt)
+        window.setPage(*page);
+    window.show();
+    return QApplication::exec();
+}
+
+} // namespace holdband::ui

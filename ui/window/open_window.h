@@ -1,0 +1,20 @@
+// The entry of the program's window: makes the application, opens the logbook, and returns the exit
+// status when the window is closed.
+#pragma once
+
+#include <optional>
+#include <string>
+
+namespace holdband::ui {
+
+struct WindowOptions {
+    std::optional<std::string> logbook; ///< to open at once
+    std::optional<std::string> sample;  ///< a sample logbook, offered where no logbook is open
+    std::optional<bool> dark;           ///< absent: as the desktop is
+    std::optional<std::string> page;    ///< "rounds", "run", "side by side", "equipment", "imports"
+};
+
+/// Needs a display (or an offscreen platform). Call once.
+int openWindow(int& argc, char** argv, const WindowOptions& options);
+
+} // namespace holdband::ui

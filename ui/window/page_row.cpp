@@ -1,0 +1,75 @@
+#include "ui/window/page_row.h"
+
+#include "ui/theme/elided_label.h"
+#include "ui/theme/theme.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+QString pageTitle(PageId page)
+{
+    switch (page) {
+    case PageId::rounds:
+        return QStringLiteral("Rounds");
+    case PageId::run:
+        return QStringLiteral("Run");
+    case PageId::sideBySide:
+        return QStringLiteral("Side by side");
+    case PageId::equipment:
+        return QStringLiteral("Equipment");
+    case PageId::imports:
+        break;
+    }
+    return QStringLiteral("Imports");
+}
+
+PageRow::PageRow(QWidget* parent)
+    : QWidget(parent), m_buttons(new QButtonGroup(this)), m_subtitle(new ElidedLabel({}, this))
+{
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(6);
+    for (int i = 0; i < pageCount; ++i) {
+        auto* button = new QPushButton(pageTitle(static_cast<PageId>(i)), this);
+        button->setCheckable(true);
+        button->setToolTip(QStringLiteral("Alt+%1").arg(i + 1));
+        setRole(button, "page");
+        m_buttons->addButton(button, i);
+        layout->addWidget(button);
+    }
+    layout->addSpacing(12);
+    layout->addWidget(m_subtitle, 1);
+    setRole(m_subtitle, "muted");
+    connect(m_buttons, &QButtonGroup::idClicked, this,
+            [this](int id) { Q_EMIT pageChosen(static_cast<PageId>(id)); });
+    setPage(PageId::run);
+}
+
+void PageRow::setPage(PageId page)
+{
+    m_buttons->button(static_cast<int>(page))->setChecked(true);
+}
+
+PageId PageRow::page() const
+{
+    return static_cast<PageId>(m_buttons->checkedId());
+}
+
+void PageRow::setSubtitle(const QString& words)
+{
+    m_subtitle->setWholeText(words);
+}
+
+void PageRow::keyPressEvent(QKeyEvent* event)
+{
+    // The group moves the choice with the arrow keys; the page follows.
+    QWidget::keyPressEvent(event);
+    if (event->key() == Qt::Key_Left || event->key() == Qt::Key_Right)
+        Q_EMIT pageChosen(page());
+}
+
+} // namespace holdband::ui

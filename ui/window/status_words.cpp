@@ -1,0 +1,53 @@
+#include "ui/window/status_words.h"
+
+#include "core/review/round_calendar.h"
+#include "core/text/durations.h"
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+#include <QStringList>
+
+namespace holdband::ui {
+
+namespace {
+
+QString nextRound(const review::RoundsSheet& sheet)
+{
+    review::RoundColumn round = review::roundOf(sheet.now, sheet.zone);
+    while (review::dueAt(round, sheet.zone) <= sheet.now)
+        round = review::roundAfter(round);
+    const Instant due = review::dueAt(round, sheet.zone);
+    const bool today = round.date == sheet.zone.localDate(sheet.now);
+    return QStringLiteral("Next round due %1%2")
+        .arg(today ? QString() : QStringLiteral("tomorrow "),
+             shown(localClockText(due, sheet.zone)));
+}
+
+} // namespace
+
+QString agoText(Instant then, Instant now)
+{
+    const double hours = hoursBetween(then, now);
+    if (hours < 1.0)
+        return QStringLiteral("%1 min ago").arg(std::max(0, static_cast<int>(hours * 60.0)));
+    if (hours < 48.0)
+        return QStringLiteral("%1 h ago").arg(static_cast<int>(hours));
+    return QStringLiteral("%1 days ago").arg(static_cast<int>(hours / 24.0));
+}
+
+QString statusWords(const review::RoundsSheet& sheet, const QStringList& running)
+{
+    if (running.isEmpty())
+        return QStringLiteral("No batch is running, so no round is due.");
+    QStringList parts{nextRound(sheet)};
+    for (const review::RoundRow& row : sheet.rows) {
+        if (!running.contains(shown(row.setup)))
+            continue;
+        parts << (row.lastAt ? QStringLiteral("%1 last read %2")
+                                   .arg(shown(row.meter), agoText(*row.lastAt, sheet.now))
+                             : shown(row.meter) + QStringLiteral(" never read"));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace holdband::ui

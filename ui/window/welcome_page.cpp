@@ -1,0 +1,75 @@
+#include "ui/window/welcome_page.h"
+
+#include "ui/theme/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+WelcomePage::WelcomePage(bool withSample, QWidget* parent)
+    : QWidget(parent), m_withSample(withSample), m_title(makeLabel({}, "title", this)),
+      m_sentence(makeLabel({}, "muted", this)),
+      m_sample(addButton(QStringLiteral("Open the &sample logbook"), true)),
+      m_open(addButton(QStringLiteral("&Open a logbook…"), !withSample)),
+      m_new(addButton(QStringLiteral("&New logbook…"), false)),
+      m_load(addButton(QStringLiteral("&Load a description…"), true))
+{
+    QFont large = m_title->font();
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    m_title->setFont(large);
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* button : {m_sample, m_load, m_open, m_new})
+        buttons->addWidget(button);
+    buttons->addStretch();
+    auto* column = new QVBoxLayout;
+    column->setSpacing(14);
+    column->addStretch(2);
+    column->addWidget(m_title);
+    column->addWidget(m_sentence);
+    column->addLayout(buttons);
+    column->addStretch(3);
+    auto* layout = new QHBoxLayout(this);
+    layout->addStretch(1);
+    layout->addLayout(column, 4);
+    layout->addStretch(1);
+    connect(m_sample, &QPushButton::clicked, this, &WelcomePage::sampleWanted);
+    connect(m_open, &QPushButton::clicked, this, &WelcomePage::openWanted);
+    connect(m_new, &QPushButton::clicked, this, &WelcomePage::newWanted);
+    connect(m_load, &QPushButton::clicked, this, &WelcomePage::loadWanted);
+    setState(State::noLogbook);
+}
+
+QPushButton* WelcomePage::addButton(const QString& text, bool main)
+{
+    auto* button = new QPushButton(text, this);
+    if (main)
+        setRole(button, "main");
+    return button;
+}
+
+void WelcomePage::setState(State state, const QString& fileName)
+{
+    const bool none = state == State::noLogbook;
+    m_title->setText(none ? QStringLiteral("A logbook for fermentation runs")
+                          : QStringLiteral("%1 has no batches yet").arg(fileName));
+    m_sentence->setText(
+        none ? (m_withSample
+                    ? QStringLiteral("Look at the sample logbook first, or open one of your own.")
+                    : QStringLiteral("Open a logbook, or make a new one."))
+             : QStringLiteral("Load a description of your setups, sensors, meters and batches; the "
+                              "README shows how to write one. Logs and readings come after it."));
+    m_sample->setVisible(none && m_withSample);
+    m_open->setVisible(none);
+    m_new->setVisible(none);
+    m_load->setVisible(!none);
+}
+
+QString WelcomePage::sentence() const
+{
+    return m_sentence->text();
+}
+
+} // namespace holdband::ui
