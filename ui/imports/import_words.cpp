@@ -1,6 +1,7 @@
 #include "ui/imports/import_words.h"
 
 #include "core/intake/header.h"
+#include "core/text/near.h"
 #include "ui/words/words.h"
 
 #include <QLocale>
@@ -53,6 +54,22 @@ TableWords rejectedTable(const intake::ImportReport& report)
                               {row.column.empty() ? dash : shown(row.column), {}, false},
                               {shown(row.text), {}, false},
                               {shown(row.reason), {}, false}});
+    }
+    return table;
+}
+
+TableWords pastTable(const std::vector<store::RawImport>& imports)
+{
+    TableWords table;
+    table.header = {QStringLiteral("File"), QStringLiteral("rows"), QStringLiteral("for")};
+    table.numeric = {false, true, false};
+    for (auto import = imports.rbegin(); import != imports.rend(); ++import) {
+        std::vector<std::string> names;
+        for (const store::RawColumn& column : import->columns)
+            names.push_back(column.sensor);
+        table.rows.push_back({{shown(import->file.file), {}, true},
+                              {countText(import->file.rowsRead), {}, false},
+                              {shown(joined(names)), {}, false}});
     }
     return table;
 }

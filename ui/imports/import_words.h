@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/intake/import.h"
+#include "core/store/readings.h"
 #include "ui/imports/decision.h"
 #include "ui/tables/table_model.h"
 
@@ -20,6 +21,9 @@ QString countsSentence(const intake::ImportReport& report);
 Decision decisionIn(const Problem& problem);
 /// The Problem with the way out that this page offers.
 QString problemWords(const Problem& problem);
+
+/// The imports that were kept, the latest first.
+TableWords pastTable(const std::vector<store::RawImport>& imports);
 
 QString countText(std::int64_t count);
 

@@ -2,6 +2,7 @@
 
 #include "core/intake/import.h"
 #include "core/store/equipment.h"
+#include "core/store/readings.h"
 #include "ui/imports/import_choices.h"
 #include "ui/imports/import_words.h"
 #include "ui/session/session.h"
@@ -62,6 +63,7 @@ ImportsPage::ImportsPage(Session& session, QWidget* parent)
       m_choices(new ImportChoices(this)),
       m_counts(new TableCard(QStringLiteral("What would be kept"), 0, this)),
       m_rejected(new TableCard(QStringLiteral("Left out"), 3, this)),
+      m_past(new TableCard(QStringLiteral("Past imports"), 2, this)),
       m_reasons(new NotesCard(QStringLiteral("How the file was read"), this, Card::Tone::plain))
 {
     auto* layout = new QVBoxLayout(this);
@@ -69,6 +71,7 @@ ImportsPage::ImportsPage(Session& session, QWidget* parent)
     layout->setSpacing(spacing::gap);
     layout->addWidget(makeTop());
     layout->addWidget(makeBody(), 1);
+    m_past->hide();
     setRole(m_keep, "main");
     m_progress->setRange(0, 1000);
     m_progress->setAccessibleName(QStringLiteral("Share done"));
@@ -109,6 +112,7 @@ QWidget* ImportsPage::makeBody()
     right->addWidget(m_counts);
     right->addWidget(m_reasons);
     right->addWidget(m_rejected);
+    right->addWidget(m_past);
     right->addStretch();
     auto* left = new QVBoxLayout;
     left->addWidget(m_choices);
@@ -170,6 +174,17 @@ void ImportsPage::clear()
     m_reasons->setSentences({});
     setStage(Stage::idle);
     say({}, false);
+}
+
+void ImportsPage::refresh()
+{
+    m_session->ask<std::vector<store::RawImport>>(
+        this, store::readImports, [this](Result<std::vector<store::RawImport>> imports) {
+            if (!imports)
+                return say(sentence(imports.error()), true);
+            m_past->setWords(pastTable(*imports));
+            m_past->setVisible(!imports->empty());
+        });
 }
 
 void ImportsPage::look(const QString& path)

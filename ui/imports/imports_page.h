@@ -37,6 +37,8 @@ public:
     /// Keeps what was looked at.
     void keep();
     void cancel();
+    /// Lists the imports that were kept.
+    void refresh();
     void clear();
     QString message() const;
     QString subtitle() const;
@@ -78,6 +80,7 @@ private:
     ImportChoices* m_choices;
     TableCard* m_counts;
     TableCard* m_rejected;
+    TableCard* m_past;
     NotesCard* m_reasons;
 };
 

@@ -83,7 +83,8 @@ RoundsGrid::RoundsGrid(QWidget* parent)
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 16);
     m_table->verticalHeader()->setMaximumWidth(180);
     m_table->setCornerButtonEnabled(false);
-    contents()->addWidget(m_table, 1);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    contents()->addWidget(m_table);
     contents()->addWidget(makeLabel(
         QStringLiteral("Underlined: corrected, with what it was before. Open circle: missed."),
         "muted", this));
@@ -93,8 +94,8 @@ void RoundsGrid::setSheet(review::RoundsSheet sheet)
 {
     m_model->setSheet(std::move(sheet));
     QHeaderView* rows = m_table->verticalHeader();
-    m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() +
-                              std::min(5, rows->count()) * rows->defaultSectionSize() + 6);
+    m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
+                            rows->count() * rows->defaultSectionSize() + 6);
 }
 
 } // namespace holdband::ui

@@ -36,17 +36,23 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     m_gridLayout->setColumnStretch(4, 3);
     m_gridLayout->setColumnStretch(6, 6);
     m_card->contents()->addLayout(m_gridLayout);
-    m_card->contents()->addStretch();
+    m_card->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    auto* inner = new QWidget;
+    inner->setObjectName(QStringLiteral("inner"));
+    auto* column = new QVBoxLayout(inner);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing::gap);
+    column->addWidget(m_card);
+    column->addWidget(makeBar());
+    column->addWidget(m_grid);
+    column->addStretch();
     auto* area = new QScrollArea(this);
-    area->setWidget(m_card);
+    area->setWidget(inner);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(spacing::gap);
-    layout->addWidget(area, 3);
-    layout->addWidget(makeBar());
-    layout->addWidget(m_grid, 2);
+    layout->addWidget(area);
     setRole(m_save, "main");
     connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
 }
@@ -109,8 +115,11 @@ void RoundsPage::addHeading()
 {
     const std::pair<int, const char*> headings[] = {
         {2, "last reading"}, {3, "expected now"}, {4, "reading, kWh"}, {6, "note"}};
-    for (const auto& [column, words] : headings)
-        m_gridLayout->addWidget(makeLabel(QString::fromLatin1(words), "muted", m_card), 0, column);
+    for (const auto& [column, words] : headings) {
+        QLabel* label = makeLabel(QString::fromLatin1(words), "muted", m_card);
+        label->setWordWrap(false);
+        m_gridLayout->addWidget(label, 0, column);
+    }
 }
 
 void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)

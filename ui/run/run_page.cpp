@@ -18,7 +18,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr int rightWidth = 372;
+constexpr int rightWidth = 386;
 
 /// The review and what the panels draw of it, both made on the worker.
 struct Prepared {
@@ -50,7 +50,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_charts(new RunCharts(this)), m_stages(new TableCard(QStringLiteral("Stages"), 0, this)),
       m_excursions(new TableCard(QStringLiteral("Excursions"), 3, this)),
       m_energy(new TableCard(QStringLiteral("Energy and money"), 0, this)),
-      m_journal(new TableCard(QStringLiteral("Journal"), 1, this)),
+      m_journal(new NotesCard(QStringLiteral("Journal"), this, Card::Tone::plain)),
       m_findings(new NotesCard(QStringLiteral("Worth a look"), this, Card::Tone::plain)),
       m_cautions(new NotesCard(QStringLiteral("Care"), this))
 {
@@ -60,7 +60,6 @@ RunPage::RunPage(Session& session, QWidget* parent)
     layout->addWidget(makeLeft(), 1);
     layout->addWidget(makeRight());
     m_excursions->setHeaderShown(false);
-    m_journal->setHeaderShown(false);
     connect(m_excursions->table(), &QAbstractItemView::clicked, this,
             [this](const QModelIndex& index) { zoomToExcursion(index.row()); });
     connect(m_excursions->table(), &QAbstractItemView::activated, this,
@@ -85,7 +84,7 @@ QWidget* RunPage::makeRight()
     auto* inner = new QWidget;
     inner->setObjectName(QStringLiteral("inner"));
     auto* layout = new QVBoxLayout(inner);
-    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(spacing::gap);
     for (QWidget* card : std::initializer_list<QWidget*>{m_stages, m_excursions, m_energy,
                                                          m_findings, m_journal, m_cautions})
@@ -138,8 +137,7 @@ void RunPage::fillCards(const review::RunReview& review)
     m_energy->setRemark(review.figures.energy.whole.any()
                             ? QString()
                             : QStringLiteral("No meter was read while this batch ran."));
-    m_journal->setWords(journalTable(review));
-    m_journal->setVisible(!review.journal.empty());
+    m_journal->setSentences(journalLines(review));
     m_findings->setSentences(sentencesOf(review.findings));
     m_cautions->setSentences(sentencesOf(review.cautions));
 }
@@ -151,8 +149,9 @@ void RunPage::clear()
     m_charts->setChart(nullptr);
     m_verdict->setVerdict(analysis::Verdict::notEnoughData, QStringLiteral("No batch is open."),
                           QStringLiteral("Click a bar in the lanes to open its run."));
-    for (TableCard* card : {m_stages, m_excursions, m_energy, m_journal})
+    for (TableCard* card : {m_stages, m_excursions, m_energy})
         card->setWords({});
+    m_journal->setSentences({});
     m_excursionSpans.clear();
     m_findings->setSentences({});
     m_cautions->setSentences({});

@@ -51,7 +51,7 @@ private:
     TableCard* m_stages;
     TableCard* m_excursions;
     TableCard* m_energy;
-    TableCard* m_journal;
+    NotesCard* m_journal;
     NotesCard* m_findings;
     NotesCard* m_cautions;
 };

@@ -262,15 +262,13 @@ TableWords energyTable(const review::RunReview& review)
     return table;
 }
 
-TableWords journalTable(const review::RunReview& review)
+QStringList journalLines(const review::RunReview& review)
 {
-    TableWords table;
-    table.header = {QStringLiteral("when"), QStringLiteral("what")};
-    table.numeric = {false, false};
+    QStringList lines;
     for (const JournalNote& note : review.journal)
-        table.rows.push_back({{shown(localShortText(note.at, review.zone)), {}, false},
-                              {shown(note.text), {}, false}});
-    return table;
+        lines << shown(localShortText(note.at, review.zone)) + QStringLiteral(" · ") +
+                     shown(note.text);
+    return lines;
 }
 
 QString runSubtitle(const review::RunReview& review)

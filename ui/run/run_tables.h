@@ -9,7 +9,8 @@ namespace holdband::ui {
 TableWords stageTable(const review::RunReview& review);
 TableWords excursionTable(const review::RunReview& review);
 TableWords energyTable(const review::RunReview& review);
-TableWords journalTable(const review::RunReview& review);
+/// "28 Mar 19:15 · lid found open"
+QStringList journalLines(const review::RunReview& review);
 
 /// When the excursions were, in the order of excursionTable.
 std::vector<Span> excursionSpans(const review::RunReview& review);

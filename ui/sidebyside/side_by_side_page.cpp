@@ -1,5 +1,6 @@
 #include "ui/sidebyside/side_by_side_page.h"
 
+#include "core/text/near.h"
 #include "ui/session/session.h"
 #include "ui/sidebyside/comparison_chart.h"
 #include "ui/tables/notes_card.h"
@@ -44,12 +45,22 @@ QStringList notesOf(const review::SideBySide& comparison)
     return notes;
 }
 
+/// Of two setups: which batches went in.
+QString batchesOf(const review::SideBySide& comparison)
+{
+    if (!comparison.ofSetups)
+        return {};
+    return QStringLiteral("%1: %2. %3: %4.")
+        .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
+             shown(joined(comparison.batchesB)));
+}
+
 } // namespace
 
 SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_a(new QComboBox(this)), m_b(new QComboBox(this)),
       m_energy(makeLabel({}, "title", this)), m_temperature(makeLabel({}, "muted", this)),
-      m_chart(new ComparisonChart(this)), m_table(new TableCard({}, 0, this)),
+      m_chart(new ComparisonChart(this)), m_table(new TableCard({}, 5, this)),
       m_notes(new NotesCard(QStringLiteral("How fair is this?"), this))
 {
     auto* layout = new QVBoxLayout(this);
@@ -107,7 +118,9 @@ QWidget* SideBySidePage::makeBody()
     auto* layout = new QHBoxLayout(inner);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spacing::gap);
-    auto* left = new QVBoxLayout;
+    m_left = new QWidget(inner);
+    auto* left = new QVBoxLayout(m_left);
+    left->setContentsMargins(0, 0, 0, 0);
     left->setSpacing(spacing::gap);
     left->addWidget(m_chart, 1);
     left->addWidget(m_notes);
@@ -115,7 +128,7 @@ QWidget* SideBySidePage::makeBody()
     auto* right = new QVBoxLayout;
     right->addWidget(m_table);
     right->addStretch();
-    layout->addLayout(left, 4);
+    layout->addWidget(m_left, 4);
     layout->addLayout(right, 5);
     auto* area = new QScrollArea(this);
     area->setWidget(inner);
@@ -202,6 +215,8 @@ void SideBySidePage::fill(const review::SideBySide& comparison)
     const int b = setupIndex(comparison.b);
     m_chart->setCurve(comparison.ratioCurve, a, a == b ? b + 1 : b);
     m_notes->setSentences(notesOf(comparison));
+    m_left->setVisible(comparison.ratioCurve.size() > 1 || !comparison.notes.empty());
+    m_table->setRemark(batchesOf(comparison));
     Q_EMIT comparisonShown();
 }
 
@@ -213,6 +228,8 @@ void SideBySidePage::showProblem(const QString& words)
     m_table->setWords({});
     m_chart->setCurve({}, 0, 1);
     m_notes->setSentences({});
+    m_left->hide();
+    m_table->setRemark({});
     Q_EMIT comparisonShown();
 }
 

@@ -50,6 +50,7 @@ private:
     QComboBox* m_b;
     QLabel* m_energy;
     QLabel* m_temperature;
+    QWidget* m_left = nullptr; ///< chart and notes; hidden where there are neither
     ComparisonChart* m_chart;
     TableCard* m_table;
     NotesCard* m_notes;

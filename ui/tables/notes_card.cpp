@@ -18,7 +18,7 @@ void NotesCard::setSentences(const QStringList& sentences)
     m_sentences = sentences;
     clearLayout(contents());
     for (const QString& text : sentences) {
-        QLabel* label = makeLabel(text, tone() == Tone::care ? "care" : "muted", this);
+        QLabel* label = makeLabel(text, tone() == Tone::care ? "care" : "plain", this);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         contents()->addWidget(label);
     }

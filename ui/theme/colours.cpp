@@ -45,7 +45,7 @@ Colours lightColours()
     c.bubbleText = QColor("#ffffff");
     c.beer = blue;
     c.ambient = QColor("#7d878e");
-    c.chamber = sky;
+    c.chamber = veil(sky, 120);
     c.coolant = orange;
     c.target = green;
     c.targetText = QColor("#00704f");
@@ -82,7 +82,7 @@ Colours darkColours()
     c.bubbleText = QColor("#14181b");
     c.beer = sky;
     c.ambient = QColor("#8d979e");
-    c.chamber = QColor("#2f93cf");
+    c.chamber = veil(QColor("#2f93cf"), 115);
     c.coolant = orange;
     c.target = QColor("#1fbf91");
     c.targetText = QColor("#3ecfa4");
@@ -118,7 +118,8 @@ const Colours& coloursOf(Scheme scheme)
 
 Scheme schemeOf(const QPalette& palette)
 {
-    return palette.color(QPalette::Window).lightness() < 128 ? Scheme::dark : Scheme::light;
+    // The text's colour tells: backgrounds may be transparent.
+    return palette.color(QPalette::WindowText).lightness() < 128 ? Scheme::light : Scheme::dark;
 }
 
 const Colours& coloursOf(const QPalette& palette)

@@ -38,7 +38,6 @@ QPushButton { background: %1; color: %2; border: 2px solid transparent; border-r
               padding: 4px 13px; }
 QPushButton:hover { border-color: %6; }
 QPushButton:checked, QPushButton[role="main"] { background: %3; color: %4; }
-QPushButton[role="main"] { font-weight: 600; }
 QPushButton:focus { border-color: %5; }
 QPushButton:disabled { color: %8; background: %7; border-color: %1; }
 QLineEdit { background: %7; color: %2; border: 1px solid %6; border-radius: 4px; padding: 4px 7px; }
@@ -46,16 +45,24 @@ QLineEdit:focus { border: 2px solid %5; padding: 3px 6px; }
 QLineEdit[role="refused"] { border: 2px solid %9; padding: 3px 6px; }
 QLabel[role="muted"] { color: %8; }
 QLabel[role="warn"] { color: %9; }
-QLabel[role="title"] { font-weight: 600; }
 QLabel[role="care"] { color: %10; }
-QLabel[role="caretitle"] { color: %10; font-weight: 600; }
+QLabel[role="caretitle"] { color: %10; }
 QTableView { background: transparent; border: none; gridline-color: transparent;
              selection-background-color: %1; selection-color: %2; }
 QTableView:focus { border: 1px solid %5; border-radius: 3px; }
-QHeaderView { background: transparent; border: none; }
-QHeaderView::section { background: transparent; color: %8; border: none; padding: 1px 4px; }
+QTableView::item { padding: 0 5px; }
+QHeaderView, QTableCornerButton::section { background: transparent; border: none; }
+QHeaderView::section { background: transparent; color: %8; border: none; padding: 1px 5px; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea > QWidget > QWidget#inner { background: transparent; }
+QScrollBar:vertical { background: transparent; width: 11px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 11px; margin: 0; }
+QScrollBar::handle { background: %6; border-radius: 4px; margin: 1px 1px 1px 2px; min-height: 28px;
+                     min-width: 28px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QProgressBar { background: %1; border: none; border-radius: 4px; height: 8px; }
+QProgressBar::chunk { background: %5; border-radius: 4px; }
 QToolTip { background: %7; color: %2; border: 1px solid %6; padding: 4px; }
 )";
 
@@ -87,8 +94,17 @@ void setRole(QWidget* widget, const char* role)
     if (widget->property("role").toByteArray() == role)
         return;
     widget->setProperty("role", role);
-    widget->style()->unpolish(widget);
-    widget->style()->polish(widget);
+    // Before it is shown the style comes by itself; a second polish would undo its fonts.
+    if (widget->testAttribute(Qt::WA_WState_Polished)) {
+        widget->style()->unpolish(widget);
+        widget->style()->polish(widget);
+    }
+    const QByteArray part(role);
+    if (part == "title" || part == "caretitle" || part == "main") {
+        QFont bold = widget->font();
+        bold.setWeight(QFont::DemiBold);
+        widget->setFont(bold);
+    }
 }
 
 QLabel* makeLabel(const QString& text, const char* role, QWidget* parent)

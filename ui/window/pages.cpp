@@ -53,6 +53,7 @@ void Pages::refresh()
 {
     m_rounds->refresh();
     m_equipment->refresh();
+    m_imports->refresh();
     if (!m_run->batch().isEmpty())
         m_run->showBatch(m_run->batch());
 }
