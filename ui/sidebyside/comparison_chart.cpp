@@ -12,7 +12,7 @@ namespace holdband::ui {
 
 ComparisonChart::ComparisonChart(QWidget* parent) : QWidget(parent)
 {
-    setMinimumHeight(200);
+    setMinimumHeight(240);
     setAccessibleName(QStringLiteral("Energy of both over the same elapsed time, kWh"));
 }
 
@@ -24,7 +24,13 @@ void ComparisonChart::setCurve(std::vector<analysis::RatioPoint> curve, int setu
     m_most = 0.0;
     for (const analysis::RatioPoint& point : m_curve)
         m_most = std::max({m_most, point.a.value, point.b.value});
-    m_most = m_most > 0.0 ? m_most * 1.12 : 1.0;
+    const double values = m_most;
+    for (const analysis::RatioPoint& point : m_curve) {
+        for (const Which which : {Which::a, Which::b})
+            m_most =
+                std::max(m_most, std::min(figure(point, which).high.value_or(0.0), 1.4 * values));
+    }
+    m_most = m_most > 0.0 ? m_most * 1.06 : 1.0;
     setVisible(m_curve.size() > 1);
     update();
 }
@@ -38,7 +44,9 @@ const analysis::Bounded& ComparisonChart::figure(const analysis::RatioPoint& poi
 QRectF ComparisonChart::plot() const
 {
     const int line = fontMetrics().height();
-    return QRectF(rect()).adjusted(ChartPanel::leftMargin, line + 16.0, -46.0, -(line + 8.0));
+    return QRectF(rect()).adjusted(
+        ChartPanel::leftMargin, line + 16.0,
+        -(fontMetrics().horizontalAdvance(QStringLiteral("A 000.0")) + 16.0), -(line + 8.0));
 }
 
 QPointF ComparisonChart::place(double hours, double kwh) const
@@ -91,7 +99,10 @@ void ComparisonChart::paintSide(QPainter& painter, Which which, int setup, const
     pale.setAlpha(60);
     painter.setPen(Qt::NoPen);
     painter.setBrush(pale);
+    painter.save();
+    painter.setClipRect(plot());
     painter.drawPolygon(ribbon);
+    painter.restore();
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(setupColour(setup), 2.0, which == Which::a ? Qt::SolidLine : Qt::DashLine));
     painter.drawPolyline(line);

@@ -115,26 +115,30 @@ QWidget* SideBySidePage::makeBody()
 {
     auto* inner = new QWidget;
     inner->setObjectName(QStringLiteral("inner"));
-    auto* layout = new QHBoxLayout(inner);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(spacing::gap);
+    m_body = new QBoxLayout(QBoxLayout::RightToLeft, inner);
+    m_body->setContentsMargins(0, 0, 0, 0);
+    m_body->setSpacing(spacing::gap);
     m_left = new QWidget(inner);
     auto* left = new QVBoxLayout(m_left);
     left->setContentsMargins(0, 0, 0, 0);
     left->setSpacing(spacing::gap);
-    left->addWidget(m_chart, 1);
+    left->addWidget(m_chart);
     left->addWidget(m_notes);
     left->addStretch();
-    auto* right = new QVBoxLayout;
-    right->addWidget(m_table);
-    right->addStretch();
-    layout->addWidget(m_left, 4);
-    layout->addLayout(right, 5);
+    m_body->addWidget(m_table, 0, Qt::AlignTop);
+    m_body->addWidget(m_left, 1);
     auto* area = new QScrollArea(this);
     area->setWidget(inner);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     return area;
+}
+
+/// Beside each other where there is room, else one below the other, the table first.
+void SideBySidePage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    m_body->setDirection(width() < 1180 ? QBoxLayout::TopToBottom : QBoxLayout::RightToLeft);
 }
 
 void SideBySidePage::fillChoice(QComboBox* box, const QString& wanted)

@@ -7,6 +7,7 @@
 #include <QWidget>
 #include <map>
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 
@@ -36,6 +37,9 @@ Q_SIGNALS:
     void comparisonShown();
     void failed(const QString& sentence);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     QWidget* makeChoices();
     QWidget* makeHeadline();
@@ -50,6 +54,7 @@ private:
     QComboBox* m_b;
     QLabel* m_energy;
     QLabel* m_temperature;
+    QBoxLayout* m_body = nullptr;
     QWidget* m_left = nullptr; ///< chart and notes; hidden where there are neither
     ComparisonChart* m_chart;
     TableCard* m_table;

@@ -54,7 +54,10 @@ QSize PlainTable::sizeHint() const
 {
     const int rows = model() ? model()->rowCount() : 0;
     const int header = horizontalHeader()->isHidden() ? 0 : horizontalHeader()->sizeHint().height();
-    return {280, header + rows * verticalHeader()->defaultSectionSize() + 4};
+    int width = 0;
+    for (int i = 0; model() && i < model()->columnCount(); ++i)
+        width += std::max(sizeHintForColumn(i), horizontalHeader()->sectionSizeHint(i)) + 2;
+    return {std::max(width, 120), header + rows * verticalHeader()->defaultSectionSize() + 4};
 }
 
 QSize PlainTable::minimumSizeHint() const
