@@ -14,6 +14,8 @@ namespace {
 
 constexpr int roundsShown = 14;
 constexpr Hours recentHours{72.0};
+constexpr Hours staleHours{7 * 24.0}; ///< past this the recent rate says nothing of now
+constexpr int mostDecimals = 6;
 constexpr double leastShare = 0.5; ///< of the recent mean power
 constexpr double mostShare = 2.0;
 
@@ -38,23 +40,29 @@ std::optional<double> recentKilowatts(const Readings& readings)
     return (last.registerReading - from.registerReading).kilowattHours() / hours;
 }
 
-int decimalsOf(const Meter& meter, const Readings& readings)
+/// 0.01 kWh is read to two decimals.
+int decimalsOf(Energy resolution)
 {
     int decimals = 0;
+    for (double unit = 1.0; decimals < mostDecimals && resolution.kilowattHours() < unit * 0.999;
+         unit /= 10.0)
+        ++decimals;
+    return decimals;
+}
+
+int decimalsOf(const Meter& meter, const Readings& readings)
+{
+    int decimals = meter.resolution ? decimalsOf(*meter.resolution) : 0;
     for (const store::KeptReading& kept : readings)
         decimals = std::max(decimals, kept.inForce.decimals);
-    for (double unit = 1.0; meter.resolution && decimals < 6; unit /= 10.0, ++decimals) {
-        if (meter.resolution->kilowattHours() >= unit * 0.999)
-            break;
-    }
-    return std::min(decimals, 6);
+    return std::min(decimals, mostDecimals);
 }
 
 void addExpectation(RoundRow& row, const Readings& readings, Instant now)
 {
     const std::optional<double> power = recentKilowatts(readings);
     const double hours = row.lastAt ? hoursBetween(*row.lastAt, now) : 0.0;
-    if (!power || hours <= 0.0)
+    if (!power || hours <= 0.0 || hours > staleHours.count())
         return;
     row.expectedKwh = {row.lastKwh + leastShare * *power * hours,
                        row.lastKwh + mostShare * *power * hours};
@@ -98,7 +106,7 @@ std::vector<RoundCell> cellsOf(const Snapshot& snapshot, const Meter& meter,
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const bool due = i + 1 < columns.size(); // the current round may still come
         cells[i].missed =
-            due && isExpected(snapshot, meter.setup, dueAt(columns[i], snapshot.zone), now);
+            due && isExpected(snapshot, meter, dueAt(columns[i], snapshot.zone), now);
     }
     for (const store::KeptReading& kept : readings) {
         const RoundColumn round = roundOf(kept.inForce.at, snapshot.zone);
@@ -137,15 +145,12 @@ std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now)
     return columns;
 }
 
-bool inService(const Meter& meter, Instant now)
-{
-    return (!meter.from || *meter.from <= now) && (!meter.to || now < *meter.to);
-}
-
 } // namespace
 
 Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
     RoundsSheet sheet;

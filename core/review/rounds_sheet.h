@@ -21,7 +21,8 @@ struct RoundRow {
     double lastKwh = 0.0;
     int decimals = 2; ///< that its readings are written with
     /// Where the next reading should fall: the last one plus what half to twice the mean power of
-    /// the last three days makes of the time since. Absent with fewer than two readings.
+    /// the last three days makes of the time since. Absent with fewer than two readings, and where
+    /// the last one is over a week old.
     std::optional<std::pair<double, double>> expectedKwh;
     std::string expectedWhy; ///< how that was computed, a sentence
 };
