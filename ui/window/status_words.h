@@ -3,7 +3,7 @@
 
 #include "core/review/rounds_sheet.h"
 
-#include <QString>
+#include <QStringList>
 
 namespace holdband::ui {
 

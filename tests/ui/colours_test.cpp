@@ -1,0 +1,64 @@
+// Text can be read: 4.5:1 (WCAG 2.1, level AA), in light and in dark; and there is a font at all.
+#include "ui/theme/colours.h"
+
+#include <QFontDatabase>
+#include <QFontInfo>
+#include <QGuiApplication>
+#include <gtest/gtest.h>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr double readable = 4.5;
+
+class ColoursTest : public ::testing::TestWithParam<Scheme> {};
+
+} // namespace
+
+TEST_P(ColoursTest, TextIsReadableOnWhatItStandsOn)
+{
+    const Colours& c = coloursOf(GetParam());
+    for (const QColor& ground : {c.page, c.card}) {
+        EXPECT_GE(contrast(c.text, ground), readable);
+        EXPECT_GE(contrast(c.muted, ground), readable);
+        EXPECT_GE(contrast(c.warn, ground), readable);
+    }
+    EXPECT_GE(contrast(c.text, c.button), readable);
+    EXPECT_GE(contrast(c.strongText, c.strong), readable);
+    EXPECT_GE(contrast(c.warn, c.warnBack), readable);
+    EXPECT_GE(contrast(c.careText, c.careBack), readable);
+    EXPECT_GE(contrast(c.bubbleText, c.bubble), readable);
+}
+
+TEST_P(ColoursTest, BatchNamesAreReadableOnTheirBars)
+{
+    const Colours& c = coloursOf(GetParam());
+    for (int setup = 0; setup < 5; ++setup) {
+        EXPECT_GE(contrast(c.text, setupFill(setup, c, false)), readable) << setup;
+        EXPECT_GE(contrast(c.text, setupFill(setup, c, true)), readable) << setup;
+        EXPECT_GE(contrast(setupText(setup, c), c.card), readable) << setup;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Both, ColoursTest, ::testing::Values(Scheme::light, Scheme::dark));
+
+TEST(Contrast, BlackOnWhiteIsTheGreatest)
+{
+    EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-9); // WCAG 2.1, definition
+    EXPECT_NEAR(contrast(Qt::gray, Qt::gray), 1.0, 1e-9);
+}
+
+TEST(Colours, TheFirstTwoSetupsAreBlueAndVermillion)
+{
+    EXPECT_EQ(setupColour(0), QColor("#0072B2")); // Okabe and Ito, 2008
+    EXPECT_EQ(setupColour(1), QColor("#D55E00"));
+}
+
+TEST(Fonts, AFamilyIsFound)
+{
+    EXPECT_FALSE(QFontDatabase::families().isEmpty());
+    EXPECT_FALSE(QFontInfo(QGuiApplication::font()).family().isEmpty());
+}
+
+} // namespace holdband::ui

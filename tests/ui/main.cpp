@@ -1,0 +1,18 @@
+// A main of its own: an application with widgets, without a display, in a fixed locale.
+#include "ui/theme/theme.h"
+
+#include <QApplication>
+#include <QLocale>
+#include <QStandardPaths>
+#include <gtest/gtest.h>
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    QLocale::setDefault(QLocale::c());
+    QApplication application(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    holdband::ui::dress(application, holdband::ui::Scheme::light);
+    ::testing::InitGoogleTest(&argc, argv);
+    return RUN_ALL_TESTS();
+}

@@ -1,0 +1,95 @@
+#include "ui/rounds/round_entry.h"
+
+#include "core/text/times.h"
+#include "ui/window/status_words.h"
+
+#include <gtest/gtest.h>
+
+namespace holdband::ui {
+
+namespace {
+
+const Instant noon = instantFromMs(1'772'000'000'000);
+
+review::RoundRow row()
+{
+    review::RoundRow row;
+    row.meter = "Loop meter";
+    row.lastAt = noon;
+    row.lastKwh = 58.14;
+    row.decimals = 3;
+    row.expectedKwh = {58.19, 58.34};
+    return row;
+}
+
+} // namespace
+
+TEST(ParseReading, KeepsThePlacesThatWereTyped)
+{
+    const auto reading = parseReading(" 58.310 ", noon, " warm ", '.');
+    ASSERT_TRUE(reading);
+    EXPECT_DOUBLE_EQ(reading->registerReading.kilowattHours(), 58.31);
+    EXPECT_EQ(reading->decimals, 3);
+    EXPECT_EQ(reading->note, "warm");
+    EXPECT_EQ(reading->at, noon);
+}
+
+TEST(ParseReading, TakesTheCommaWhereItIsUsual)
+{
+    const auto reading = parseReading("58,31", noon, {}, ',');
+    ASSERT_TRUE(reading);
+    EXPECT_DOUBLE_EQ(reading->registerReading.kilowattHours(), 58.31);
+}
+
+TEST(ParseReading, RefusesWhatIsNoRegisterReading)
+{
+    for (const char* text : {"abc", "5e", "-3", "nan", "inf", "1 2", ""})
+        EXPECT_FALSE(parseReading(QString::fromLatin1(text), noon, {}, '.')) << text;
+}
+
+TEST(FarOutside, AsksBeyondThreeTimesTheMost)
+{
+    EXPECT_FALSE(farOutside(row(), 58.25));
+    EXPECT_FALSE(farOutside(row(), 58.70));
+    EXPECT_TRUE(farOutside(row(), 58.75));
+    EXPECT_FALSE(farOutside(row(), 58.14)); // nothing used is fine
+    review::RoundRow unknown = row();
+    unknown.expectedKwh.reset();
+    EXPECT_FALSE(farOutside(unknown, 900.0));
+}
+
+TEST(RoundWords, SayLastExpectedAndRound)
+{
+    EXPECT_EQ(expectedText(row()), "58.190 – 58.340");
+    EXPECT_EQ(lastText(row()), "58.140");
+    const Zone zone = *Zone::named("America/Denver");
+    const Instant evening = *parseRfc3339("2026-04-06T00:12:00Z");
+    EXPECT_EQ(roundTitle(evening, zone), "Evening round · Sunday 5 April · now 18:12");
+    review::RoundRow read = row();
+    read.lastAt = *parseRfc3339("2026-04-05T13:05:00Z");
+    EXPECT_EQ(lastTimeText(read, evening, zone), "this morning 07:05");
+    read.lastAt = *parseRfc3339("2026-04-05T00:05:00Z");
+    EXPECT_EQ(lastTimeText(read, evening, zone), "yesterday 18:05");
+    read.lastAt.reset();
+    EXPECT_EQ(lastTimeText(read, evening, zone), "never read");
+}
+
+TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
+{
+    review::RoundsSheet sheet;
+    sheet.zone = *Zone::named("America/Denver");
+    sheet.now = *parseRfc3339("2026-04-05T18:00:00Z"); // 12:00 local
+    review::RoundRow loop = row();
+    loop.setup = "Loop";
+    loop.lastAt = sheet.now - std::chrono::hours{5};
+    review::RoundRow other = row();
+    other.meter = "Cabinet meter";
+    other.setup = "Cabinet";
+    sheet.rows = {loop, other};
+    EXPECT_EQ(statusWords(sheet, {"Loop"}), "Next round due 18:00 · Loop meter last read 5 h ago");
+    sheet.now = *parseRfc3339("2026-04-06T02:00:00Z"); // 20:00 local
+    EXPECT_TRUE(statusWords(sheet, {"Loop"}).startsWith("Next round due tomorrow 07:00"));
+    EXPECT_EQ(statusWords(sheet, {}), "No batch is running, so no round is due.");
+}
+
+} // namespace holdband::ui

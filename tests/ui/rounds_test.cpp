@@ -1,0 +1,177 @@
+// The Rounds page by keyboard alone.
+#include "tests/ui/sample_window.h"
+
+#include "ui/rounds/meter_row.h"
+#include "ui/rounds/round_time.h"
+#include "ui/rounds/rounds_page.h"
+#include "ui/window/pages.h"
+
+#include <QApplication>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+#include <gmock/gmock.h>
+
+namespace holdband::ui::test {
+
+namespace {
+
+class RoundsTest : public WindowTest {
+protected:
+    void SetUp() override
+    {
+        WindowTest::SetUp();
+        m_logbook = makeLogbook();
+        m_window = openWindow(m_logbook);
+        m_window->activateWindow();
+        m_window->setPage(PageId::rounds);
+    }
+
+    RoundsPage& page() { return *m_window->pages()->rounds(); }
+    MeterRow& loop() { return *page().row("Loop meter"); }
+    MeterRow& cabinet() { return *page().row("Cabinet meter"); }
+    void type(const char* text) { QTest::keyClicks(QApplication::focusWidget(), text); }
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {})
+    {
+        QTest::keyClick(QApplication::focusWidget(), key, modifiers);
+        settle(*m_window);
+    }
+
+    QString m_logbook;
+    std::unique_ptr<MainWindow> m_window;
+};
+
+using State = MeterRow::State;
+
+} // namespace
+
+TEST_F(RoundsTest, TypingEnterTypingCtrlEnterKeepsTheRound)
+{
+    ASSERT_EQ(QApplication::focusWidget(), loop().field());
+    type("15.10");
+    press(Qt::Key_Return);
+    EXPECT_EQ(loop().state(), State::fine);
+    ASSERT_EQ(QApplication::focusWidget(), cabinet().field());
+    type("41.20");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_EQ(page().message(), "Kept 2 readings.");
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 15.1));
+    EXPECT_THAT(kwhOf(m_logbook, "Cabinet meter"), ::testing::ElementsAre(40.1, 40.6, 40.9, 41.2));
+    EXPECT_TRUE(loop().field()->text().isEmpty());
+}
+
+TEST_F(RoundsTest, LettersAreRefusedBesideTheFieldAndStay)
+{
+    type("15.1o");
+    press(Qt::Key_Return);
+    EXPECT_EQ(loop().state(), State::refused);
+    EXPECT_FALSE(loop().message().isEmpty());
+    EXPECT_EQ(loop().field()->text(), "15.1o");
+    EXPECT_EQ(QApplication::focusWidget(), loop().field());
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
+    EXPECT_EQ(loop().field()->text(), "15.1o");
+}
+
+TEST_F(RoundsTest, ANegativeReadingIsRefused)
+{
+    type("-1");
+    press(Qt::Key_Return);
+    EXPECT_EQ(loop().state(), State::refused);
+    EXPECT_TRUE(loop().message().contains("below 0"));
+}
+
+TEST_F(RoundsTest, BelowTheLastAsksAndMistypedGivesTheFieldBack)
+{
+    type("1.48");
+    press(Qt::Key_Return);
+    ASSERT_EQ(loop().state(), State::question);
+    EXPECT_TRUE(loop().question()->question().contains("1.48 is below the 14.8"));
+    press(Qt::Key_M);
+    EXPECT_EQ(QApplication::focusWidget(), loop().field());
+    EXPECT_EQ(loop().field()->selectedText(), "1.48");
+    EXPECT_FALSE(loop().question()->isVisible());
+}
+
+TEST_F(RoundsTest, ARestartIsKeptAsOne)
+{
+    type("0.12");
+    press(Qt::Key_Return);
+    ASSERT_EQ(loop().state(), State::question);
+    press(Qt::Key_R);
+    settle(*m_window);
+    ASSERT_EQ(loop().state(), State::fine);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 0.12));
+}
+
+TEST_F(RoundsTest, ARolloverWithoutAKnownTopIsRefused)
+{
+    type("0.12");
+    press(Qt::Key_Return);
+    press(Qt::Key_T);
+    settle(*m_window);
+    EXPECT_EQ(loop().state(), State::refused);
+    EXPECT_TRUE(loop().message().contains("top"));
+    EXPECT_EQ(loop().field()->text(), "0.12");
+}
+
+TEST_F(RoundsTest, AnotherMeterKeepsNothing)
+{
+    type("0.12");
+    press(Qt::Key_Return);
+    press(Qt::Key_O);
+    EXPECT_EQ(loop().state(), State::refused);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
+}
+
+TEST_F(RoundsTest, FarMoreThanExpectedAsksOnce)
+{
+    type("148.0");
+    press(Qt::Key_Return);
+    ASSERT_EQ(loop().state(), State::unusual);
+    EXPECT_TRUE(loop().message().contains("far more"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(loop().state(), State::fine);
+}
+
+TEST_F(RoundsTest, ATimeInTheFutureIsRefused)
+{
+    page().time()->button()->click();
+    page().time()->field()->setText("2026-03-13 09:00");
+    loop().field()->setFocus();
+    type("15.1");
+    press(Qt::Key_Return);
+    EXPECT_EQ(loop().state(), State::refused);
+    EXPECT_TRUE(loop().message().contains("future"));
+    EXPECT_EQ(loop().field()->text(), "15.1");
+}
+
+TEST_F(RoundsTest, WhatIsNoTimeIsSaidAndNothingIsLost)
+{
+    page().time()->button()->click();
+    page().time()->field()->setText("half past six");
+    loop().field()->setFocus();
+    type("15.1");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(page().message().isEmpty());
+    EXPECT_EQ(loop().field()->text(), "15.1");
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
+}
+
+TEST_F(RoundsTest, NothingTypedKeepsNothing)
+{
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(page().message(), "Nothing was typed.");
+}
+
+TEST_F(RoundsTest, TheTitleSaysWhichRoundItIs)
+{
+    EXPECT_EQ(page().subtitle(), "Evening round · Thursday 12 March · now 18:12");
+}
+
+} // namespace holdband::ui::test

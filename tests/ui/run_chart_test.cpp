@@ -1,0 +1,179 @@
+// The chart of a run as data: what the panels are told to draw.
+#include "ui/charts/run_chart.h"
+
+#include "ui/charts/deviation_panel.h"
+#include "ui/charts/pointer_words.h"
+#include "ui/run/run_tables.h"
+
+#include "tests/analysis/builders.h"
+
+#include <gmock/gmock.h>
+
+namespace holdband::ui {
+
+namespace {
+
+using test::hour;
+
+constexpr double h = 3.6e6;
+
+review::RunReview reviewOf(analysis::RunInput input)
+{
+    review::RunReview review;
+    review.settings.units = UnitSystem::metric;
+    review.figures = analysis::analyseRun(input);
+    review.input = std::move(input);
+    return review;
+}
+
+/// The worked example of the method.
+review::RunReview workedReview()
+{
+    return reviewOf(test::runInput(test::batchOf({test::hold("Primary", 20.0)}, 10.0),
+                                   test::workedSeries(), 90.0));
+}
+
+/// 25 °C at pitching, 20 °C wanted: settles for 4 h.
+review::RunReview settlingReview()
+{
+    return reviewOf(test::runInput(
+        test::batchOf({test::hold("Primary", 20.0, 8.0), test::ramp("Rise", 22.0, 2.0)}, 10.0),
+        test::series({{0, 25.0}, {4, 21.0}, {8, 20.0}, {10, 22.0}}), 600.0));
+}
+
+} // namespace
+
+TEST(RunChart, GapsAreWhereNothingIsCovered)
+{
+    const RunChart chart = chartOf(workedReview());
+    EXPECT_THAT(chart.gaps, ::testing::ElementsAre(Stretch{7 * h, 9 * h}));
+}
+
+TEST(RunChart, ExcursionsAreMarkedAtTheirPeak)
+{
+    const RunChart chart = chartOf(workedReview());
+    ASSERT_EQ(chart.excursions.size(), 2u);
+    const ExcursionMark& above = chart.excursions[0];
+    EXPECT_TRUE(above.above);
+    EXPECT_NEAR(above.time.fromMs, 1.5 * h, 1.0);
+    EXPECT_NEAR(above.time.toMs, 3.5 * h, 1.0);
+    EXPECT_NEAR(above.peakMs, 3 * h, 1.0);
+    EXPECT_NEAR(above.peakTemperature, 22.0, 1e-9);
+    EXPECT_NEAR(above.peakDeviation, 2.0, 1e-9);
+    const ExcursionMark& below = chart.excursions[1];
+    EXPECT_FALSE(below.above);
+    EXPECT_NEAR(below.peakTemperature, 18.5, 1e-9);
+    EXPECT_NEAR(below.edgeDeviation, -1.0, 1e-9);
+}
+
+TEST(RunChart, TheDeviationPanelShowsEveryExcursion)
+{
+    const RunChart chart = chartOf(workedReview());
+    const ValueRange range = deviationRange(chart);
+    EXPECT_GT(range.high, 2.0);
+    EXPECT_LT(range.low, -1.5);
+}
+
+TEST(RunChart, BandsFollowTheStages)
+{
+    const RunChart chart = chartOf(settlingReview());
+    ASSERT_EQ(chart.bands.size(), 2u);
+    EXPECT_EQ(chart.bands[0].time, (Stretch{0.0, 8 * h}));
+    EXPECT_NEAR(chart.bands[0].startTarget, 20.0, 1e-9);
+    EXPECT_NEAR(chart.bands[0].endTarget, 20.0, 1e-9);
+    EXPECT_NEAR(chart.bands[1].startTarget, 20.0, 1e-9);
+    EXPECT_NEAR(chart.bands[1].targetAt(9 * h), 21.0, 1e-9);
+    EXPECT_NEAR(chart.bands[1].tolerance, 1.0, 1e-9);
+    EXPECT_EQ(chart.stages[1].label, "Rise");
+}
+
+TEST(RunChart, SettlingIsHatchedUntilTheArrival)
+{
+    const RunChart chart = chartOf(settlingReview());
+    ASSERT_EQ(chart.settling.size(), 1u);
+    EXPECT_NEAR(chart.settling[0].fromMs, 0.0, 1.0);
+    EXPECT_NEAR(chart.settling[0].toMs, 4 * h, 1.0);
+    EXPECT_TRUE(chart.excursions.empty());
+}
+
+TEST(RunChart, FahrenheitTurnsTemperaturesAndDifferences)
+{
+    review::RunReview review = workedReview();
+    review.settings.units = UnitSystem::us;
+    const RunChart chart = chartOf(review);
+    EXPECT_NEAR(chart.bands[0].startTarget, 68.0, 1e-9);
+    EXPECT_NEAR(chart.bands[0].tolerance, 1.8, 1e-9); // a difference of 1 K (NIST SP 811)
+    EXPECT_NEAR(chart.excursions[0].peakTemperature, 71.6, 1e-9);
+}
+
+TEST(RunChart, TheRibbonIsWiderBetweenReadingsThanAtThem)
+{
+    analysis::RunInput input = test::runInput(test::batchOf({test::hold("Primary", 20.0)}, 10.0),
+                                              test::workedSeries(), 90.0);
+    input.setup = test::oneMeter(
+        {test::meterReading(0, 5.00), test::meterReading(8, 5.80), test::meterReading(20, 6.40)},
+        0.01);
+    review::RunReview review = reviewOf(std::move(input));
+    review.energyCurve = {{hour(0), 0.0, {}, {}, true, false, false},
+                          {hour(8), 0.8, {}, {}, true, false, false},
+                          {hour(10), 0.9, {}, {}, false, false, false}};
+    const RunChart chart = chartOf(review);
+    EXPECT_FALSE(chart.energyUnbounded);
+    const auto atReading = boundsAt(chart, 8 * h - 1.0);
+    const auto between = boundsAt(chart, 4 * h);
+    const auto end = boundsAt(chart, 10 * h);
+    ASSERT_TRUE(atReading && between && end);
+    EXPECT_GT(between->high - between->low, 0.5);
+    EXPECT_NEAR(end->low, 0.79, 1e-6); // the worked example of the method
+    EXPECT_NEAR(end->high, 1.41, 1e-6);
+    EXPECT_NEAR(*energyAt(chart, 9 * h), 0.85, 1e-9);
+}
+
+TEST(PointerWords, SayValuesInWords)
+{
+    const RunChart chart = chartOf(workedReview());
+    const QStringList words = wordsAt(chart, hour(3));
+    ASSERT_GE(words.size(), 3);
+    EXPECT_TRUE(words[0].endsWith("day 0.1")) << words[0].toStdString();
+    EXPECT_EQ(words[1], "beer 22.0 · target 20.0 °C");
+    EXPECT_EQ(words[2], "+2.0 from target, outside the band");
+}
+
+TEST(PointerWords, SayWhatIsNotKnown)
+{
+    const QStringList words = wordsAt(chartOf(workedReview()), hour(8));
+    EXPECT_TRUE(words[1].startsWith("beer not known")) << words[1].toStdString();
+}
+
+TEST(PointerWords, SaySettling)
+{
+    const QStringList words = wordsAt(chartOf(settlingReview()), hour(2));
+    EXPECT_TRUE(words.contains("settling, not judged"));
+}
+
+TEST(RunTables, StagesSaySettlingInsideAndWorst)
+{
+    const TableWords stages = stageTable(settlingReview());
+    ASSERT_EQ(stages.rows.size(), 2u);
+    EXPECT_EQ(stages.rows[0][1].text, "4 h");
+    EXPECT_EQ(stages.rows[0][2].text, "100.0 %");
+    EXPECT_EQ(stages.rows[0][4].text, "–");
+    const TableWords worked = stageTable(workedReview());
+    EXPECT_EQ(worked.rows[0][3].text, "+1.0");
+}
+
+TEST(RunTables, ExcursionsSaySideLengthAndPeak)
+{
+    const TableWords excursions = excursionTable(workedReview());
+    ASSERT_EQ(excursions.rows.size(), 2u);
+    EXPECT_EQ(excursions.rows[0][0].text, "▲");
+    EXPECT_EQ(excursions.rows[0][2].text, "2 h");
+    EXPECT_EQ(excursions.rows[0][3].text, "+1.0 °C");
+    EXPECT_EQ(excursions.rows[1][0].text, "▼");
+    EXPECT_EQ(excursions.rows[1][3].text, "−0.5 °C");
+    const auto spans = excursionSpans(workedReview());
+    ASSERT_EQ(spans.size(), 2u);
+    EXPECT_EQ(spans[0], (Span{hour(1.5), hour(3.5)}));
+}
+
+} // namespace holdband::ui

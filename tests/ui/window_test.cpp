@@ -1,0 +1,189 @@
+// The window by mouse and keyboard.
+#include "tests/ui/sample_window.h"
+
+#include "ui/charts/deviation_panel.h"
+#include "ui/charts/energy_panel.h"
+#include "ui/charts/run_charts.h"
+#include "ui/charts/temperature_panel.h"
+#include "ui/lanes/lanes_view.h"
+#include "ui/run/run_page.h"
+#include "ui/sidebyside/side_by_side_page.h"
+#include "ui/tables/table_card.h"
+#include "ui/window/notice_bar.h"
+#include "ui/window/pages.h"
+#include "ui/window/welcome_page.h"
+
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QTest>
+#include <QWheelEvent>
+#include <gmock/gmock.h>
+
+namespace holdband::ui::test {
+
+TEST_F(WindowTest, ShowsTheOpenBatchFirst)
+{
+    const auto window = openWindow(makeLogbook());
+    EXPECT_EQ(window->windowTitle(), "small.holdband – Holdband");
+    EXPECT_FALSE(window->showsWelcome());
+    EXPECT_EQ(window->pages()->run()->batch(), "Pale 2");
+}
+
+TEST_F(WindowTest, AClickOnABarOpensItsRun)
+{
+    const auto window = openWindow(makeLogbook());
+    window->setPage(PageId::equipment);
+    const auto place = window->lanes()->placeOf("Pale 1");
+    ASSERT_TRUE(place);
+    QTest::mouseClick(window->lanes(), Qt::LeftButton, {}, *place);
+    settle(*window);
+    EXPECT_EQ(window->pages()->page(), PageId::run);
+    EXPECT_TRUE(window->pages()->run()->headline().startsWith("Left the band once"))
+        << window->pages()->run()->headline().toStdString();
+    EXPECT_TRUE(window->pages()->subtitle().contains("Pale 1 · Loop · pitched 7 Mar 18:00"));
+}
+
+TEST_F(WindowTest, ACtrlClickPutsASecondBeside)
+{
+    const auto window = openWindow(makeLogbook());
+    QTest::mouseClick(window->lanes(), Qt::LeftButton, Qt::ControlModifier,
+                      *window->lanes()->placeOf("Pale 1"));
+    settle(*window);
+    EXPECT_EQ(window->pages()->page(), PageId::sideBySide);
+    EXPECT_TRUE(window->pages()->sideBySide()->energySentence().contains("Pale 2"));
+    EXPECT_TRUE(window->pages()->sideBySide()->temperatureSentence().contains("Pale 1"));
+}
+
+TEST_F(WindowTest, LanesWorkByKeyboard)
+{
+    const auto window = openWindow(makeLogbook());
+    window->lanes()->setFocus();
+    ASSERT_EQ(window->lanes()->current(), "Pale 2");
+    QTest::keyClick(window->lanes(), Qt::Key_Left);
+    EXPECT_EQ(window->lanes()->current(), "Pale 1");
+    EXPECT_TRUE(window->lanes()->accessibleDescription().contains("Left the band"));
+    QTest::keyClick(window->lanes(), Qt::Key_Return);
+    settle(*window);
+    EXPECT_EQ(window->pages()->run()->batch(), "Pale 1");
+}
+
+TEST_F(WindowTest, AltAndNumbersWalkThroughThePages)
+{
+    const auto window = openWindow(makeLogbook());
+    window->activateWindow();
+    const std::pair<Qt::Key, PageId> keys[] = {{Qt::Key_1, PageId::rounds},
+                                               {Qt::Key_3, PageId::sideBySide},
+                                               {Qt::Key_4, PageId::equipment},
+                                               {Qt::Key_5, PageId::imports},
+                                               {Qt::Key_2, PageId::run}};
+    for (const auto& [key, page] : keys) {
+        QTest::keyClick(window.get(), key, Qt::AltModifier);
+        EXPECT_EQ(window->pages()->page(), page);
+        EXPECT_EQ(window->pageRow()->page(), page);
+    }
+}
+
+TEST_F(WindowTest, AnExcursionIsZoomedTo)
+{
+    const auto window = openWindow(makeLogbook());
+    window->openRun("Pale 1");
+    settle(*window);
+    RunPage* run = window->pages()->run();
+    QTableView* table = run->excursions()->table();
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {},
+                      table->visualRect(table->model()->index(0, 1)).center());
+    const RunChart* chart = run->charts()->chart();
+    ASSERT_EQ(chart->excursions.size(), 1u);
+    const Span seen = run->charts()->time().shown();
+    EXPECT_LT(seen.start, chart->instantOf(chart->excursions[0].time.fromMs));
+    EXPECT_GT(seen.end, chart->instantOf(chart->excursions[0].time.toMs));
+    EXPECT_LT(seen.hours(), 10.0);
+}
+
+TEST_F(WindowTest, TheThreePanelsShareTheirEdgesAndTheirPointer)
+{
+    const auto window = openWindow(makeLogbook());
+    RunCharts* charts = window->pages()->run()->charts();
+    const QRectF plot = charts->temperature()->map().plot;
+    for (const ChartPanel* panel :
+         std::initializer_list<const ChartPanel*>{charts->deviation(), charts->energy()}) {
+        EXPECT_EQ(panel->map().plot.left(), plot.left());
+        EXPECT_EQ(panel->map().plot.right(), plot.right());
+        EXPECT_EQ(panel->x(), charts->temperature()->x());
+    }
+    QTest::mouseMove(charts->deviation(), plot.center().toPoint());
+    ASSERT_TRUE(charts->time().pointer());
+    EXPECT_TRUE(charts->accessibleDescription().contains("beer 66.5"));
+}
+
+TEST_F(WindowTest, TheWheelZoomsAboutThePointerAndADoubleClickShowsAll)
+{
+    const auto window = openWindow(makeLogbook());
+    RunCharts* charts = window->pages()->run()->charts();
+    ChartPanel* panel = charts->energy();
+    const PlotMap before = panel->map();
+    const QPointF place(before.plot.left() + before.plot.width() * 0.25, before.plot.center().y());
+    QWheelEvent wheel(place, panel->mapToGlobal(place), {}, {0, 240}, Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QCoreApplication::sendEvent(panel, &wheel);
+    EXPECT_LT(panel->map().shown.hours(), before.shown.hours());
+    EXPECT_NEAR(hoursBetween(panel->map().instantAt(place.x()), before.instantAt(place.x())), 0.0,
+                0.01);
+    QTest::mouseDClick(panel, Qt::LeftButton, {}, place.toPoint());
+    EXPECT_TRUE(charts->time().window().showsAll());
+}
+
+TEST_F(WindowTest, AnEmptyLogbookSaysWhatToDoNext)
+{
+    MainWindow window(now, QString());
+    window.createLogbook(path("new.holdband"));
+    window.show();
+    settle(window);
+    EXPECT_TRUE(window.showsWelcome());
+    EXPECT_TRUE(window.welcome()->sentence().startsWith("Load a description"));
+    window.loadDescription(path("small.json"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.isEnabled(); }, 20'000));
+    settle(window);
+    EXPECT_FALSE(window.showsWelcome());
+    EXPECT_EQ(window.pages()->run()->batch(), "Pale 2");
+}
+
+TEST_F(WindowTest, WithoutALogbookItOffersToOpenOne)
+{
+    MainWindow window(now, path("sample.holdband"));
+    window.show();
+    EXPECT_TRUE(window.showsWelcome());
+    EXPECT_TRUE(window.welcome()->sentence().contains("sample"));
+    window.openLogbook(path("missing.holdband"));
+    EXPECT_TRUE(window.showsWelcome());
+    EXPECT_TRUE(window.notice()->sentence().contains("there is no such logbook"));
+}
+
+TEST_F(WindowTest, ASecondWindowReadsOnlyAndSaysSo)
+{
+    const QString logbook = makeLogbook();
+    const auto first = openWindow(logbook);
+    const auto second = openWindow(logbook);
+    EXPECT_FALSE(first->session().readOnly());
+    EXPECT_TRUE(second->session().readOnly());
+    EXPECT_TRUE(second->notice()->sentence().startsWith("Open for reading only"));
+    EXPECT_EQ(second->pages()->run()->batch(), "Pale 2");
+}
+
+TEST_F(WindowTest, EveryControlHasAName)
+{
+    const auto window = openWindow(makeLogbook());
+    for (const QWidget* widget : window->findChildren<QWidget*>()) {
+        // The list that drops from a choice is a window of Qt's own.
+        if (!(widget->focusPolicy() & Qt::TabFocus) || widget->window() != window.get())
+            continue;
+        const auto* button = qobject_cast<const QAbstractButton*>(widget);
+        const bool named = !widget->accessibleName().isEmpty() ||
+                           (button && !button->text().isEmpty()) ||
+                           qobject_cast<const QComboBox*>(widget->parentWidget());
+        EXPECT_TRUE(named) << widget->metaObject()->className();
+    }
+}
+
+} // namespace holdband::ui::test
