@@ -127,9 +127,11 @@ Figure fromJudgings(const JudgedBatch& judged, Pick pick)
     return figure;
 }
 
+/// Absent where the stage was missed: what it took then is no settling time.
 Figure settlingOf(const JudgedBatch& judged, std::optional<std::size_t> stage)
 {
-    if (!stage || *stage >= judged.stages.size() || judged.tracks[*stage].deviation.empty())
+    if (!stage || *stage >= judged.stages.size() || judged.tracks[*stage].deviation.empty() ||
+        judged.asPlanned.stages[*stage].missed)
         return std::nullopt;
     return fromJudgings(judged, [&](const Judging& judging) {
         return std::optional(judging.stages[*stage].settlingMs / msPerHour);

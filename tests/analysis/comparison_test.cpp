@@ -295,5 +295,29 @@ TEST(SetupComparison, TakesEachBatchsPlainFigures)
     EXPECT_NEAR(*values[1], 5.0, 1e-9);
 }
 
+TEST(Comparison, AMissedStageHasNoSettlingTime)
+{
+    Side missed = steadySide("Loop meter", 10.0);
+    missed.input.judging.beer = levelSeries(25.0); // never comes within 20 ± 1
+    missed.analyse();
+    ASSERT_EQ(missed.figures.judged.asPlanned.missed, std::vector<std::string>{"Hold"});
+    Side settled = steadySide("Cabinet meter", 5.0);
+    settled.input.judging.beer = series({{0, 26}, {5, 21}, {10, 20}, {15, 20}, {20, 20}});
+    settled.analyse();
+    const auto settling = [](const Side& side) {
+        const auto& rules = measureRules();
+        const auto found = std::find_if(rules.begin(), rules.end(), [](const MeasureRule& rule) {
+            return rule.id == MeasureId::settlingFirst;
+        });
+        return plainMeasures(side.contender()).at(static_cast<std::size_t>(found - rules.begin()));
+    };
+    EXPECT_FALSE(settling(missed));
+    ASSERT_TRUE(settling(settled));
+    EXPECT_NEAR(*settling(settled), 5.0, 1e-9); // 26 → 21 over 5 h
+    const RunComparison comparison = compare(missed, settled);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::settlingFirst).a);
+    EXPECT_FALSE(measureOf(comparison, MeasureId::settlingFirst).ahead);
+}
+
 } // namespace
 } // namespace holdband::test
