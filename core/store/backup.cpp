@@ -58,8 +58,11 @@ Done backupTo(const Database& database, const std::string& target)
         if (error)
             copied = fileProblem("the copy could not be named: " + error.message(), target);
     }
-    if (!copied)
+    if (!copied) {
         fs::remove(unfinished, error);
+        if (copied.error().place == unfinished)
+            copied.error().place = target;
+    }
     return copied;
 }
 

@@ -4,9 +4,8 @@
 #include "core/store/equipment.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
+#include "core/store/writer_lock.h"
 
-#include <QFileInfo>
-#include <QLockFile>
 #include <filesystem>
 
 namespace holdband::store {
@@ -14,38 +13,6 @@ namespace holdband::store {
 namespace fs = std::filesystem;
 
 namespace {
-
-std::string lockPath(const std::string& path)
-{
-    std::error_code ignored;
-    const fs::path real = fs::weakly_canonical(path, ignored);
-    return (ignored ? fs::path(path) : real).string() + ".lock";
-}
-
-Problem heldElsewhere(const std::string& path, const QLockFile& lock)
-{
-    qint64 pid = 0;
-    QString host;
-    QString program;
-    std::string holder = "another program";
-    if (lock.getLockInfo(&pid, &host, &program))
-        holder = program.toStdString() + " (process " + std::to_string(pid) + " on " +
-                 host.toStdString() + ")";
-    return {ProblemKind::file, "the logbook is open for writing in " + holder, path,
-            "close it there first; reading commands work meanwhile"};
-}
-
-Result<std::unique_ptr<QLockFile>> lockForWriting(const std::string& path)
-{
-    auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
-    lock->setStaleLockTime(0); // a lock goes stale only when its process is gone
-    if (lock->tryLock(0))
-        return lock;
-    if (lock->error() == QLockFile::LockFailedError)
-        return failure(heldElsewhere(path, *lock));
-    return fileProblem("the folder can't be written, so the logbook can't be locked", path,
-                       "check the folder's permissions");
-}
 
 Done checkRegularFile(const std::string& path)
 {
@@ -69,7 +36,7 @@ Result<std::unique_ptr<Database>> openForReading(const std::string& path)
     auto database = Database::open(path, Access::read, false);
     HOLDBAND_TRY(database);
     if ((*database)->integer("SELECT count(*) FROM sqlite_schema") ||
-        !fs::exists(path + "-journal"))
+        !fs::exists(realPath(path) + "-journal"))
         return database;
     auto lock = lockForWriting(path);
     HOLDBAND_TRY(lock);
@@ -79,6 +46,15 @@ Result<std::unique_ptr<Database>> openForReading(const std::string& path)
         HOLDBAND_TRY((*writer)->integer("SELECT count(*) FROM sqlite_schema"));
     }
     return Database::open(path, Access::read, false);
+}
+
+Done refuseStanding(const std::string& path)
+{
+    std::error_code error;
+    if (!fs::exists(fs::symlink_status(path, error)))
+        return {};
+    return fileProblem("something stands there already; nothing was changed", path,
+                       "choose another name");
 }
 
 Done bringUpToDate(const Database& database)
@@ -112,12 +88,10 @@ LogbookFile::~LogbookFile() = default;
 Result<std::unique_ptr<LogbookFile>>
 LogbookFile::create(const std::string& path, const LogbookSettings& settings, Clock clock)
 {
-    std::error_code error;
-    if (fs::exists(fs::symlink_status(path, error)))
-        return fileProblem("something stands there already; nothing was changed", path,
-                           "choose another name");
+    HOLDBAND_TRY(refuseStanding(path));
     auto lock = lockForWriting(path);
     HOLDBAND_TRY(lock);
+    HOLDBAND_TRY(refuseStanding(path)); // another program may have made it until the lock was ours
     const auto build = [&]() -> Result<std::unique_ptr<LogbookFile>> {
         auto database = Database::open(path, Access::write, true);
         HOLDBAND_TRY(database);
@@ -131,8 +105,9 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
         return file;
     };
     auto built = build();
+    std::error_code ignored;
     if (!built)
-        fs::remove(path, error);
+        fs::remove(path, ignored);
     return built;
 }
 

@@ -96,6 +96,8 @@ Done checkSqlite(const Database& database, std::vector<std::string>& damage)
 Result<std::vector<std::string>> findDamage(const LogbookFile& logbook)
 {
     const Database& database = logbook.database();
+    auto steady = Transaction::beginReading(database);
+    HOLDBAND_TRY(steady);
     std::vector<std::string> damage;
     HOLDBAND_TRY(checkSqlite(database, damage));
     auto seal = sealHolds(database);

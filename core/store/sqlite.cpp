@@ -201,6 +201,14 @@ Result<Transaction> Transaction::begin(const Database& database)
     return Transaction(&database);
 }
 
+Result<Transaction> Transaction::beginReading(const Database& database)
+{
+    if (sqlite3_get_autocommit(database.raw()) == 0)
+        return Transaction(nullptr);
+    HOLDBAND_TRY(database.execute("BEGIN"));
+    return Transaction(&database);
+}
+
 Transaction::~Transaction()
 {
     // A failed statement may have rolled back already; then there is nothing left to undo.
@@ -210,6 +218,8 @@ Transaction::~Transaction()
 
 Done Transaction::commit()
 {
+    if (!m_database)
+        return {};
     HOLDBAND_TRY(m_database->execute("COMMIT"));
     m_database = nullptr;
     return {};

@@ -108,6 +108,9 @@ private:
 class Transaction {
 public:
     static Result<Transaction> begin(const Database& database);
+    /// For several reads that must see one state of the file, whatever others save meanwhile. Does
+    /// nothing where a transaction is open already.
+    static Result<Transaction> beginReading(const Database& database);
     Transaction(Transaction&& other) noexcept : m_database(std::exchange(other.m_database, nullptr))
     {
     }

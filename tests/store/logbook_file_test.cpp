@@ -176,5 +176,49 @@ TEST_F(LogbookFiles, AWriterThatWasKilledLeavesTheLastSave)
     EXPECT_EQ(store::readSetups(**reader)->size(), 1u);
 }
 
+TEST_F(LogbookFiles, AReaderRollsBackAKilledWriterAlsoThroughALink)
+{
+    {
+        const auto logbook = create();
+        addEquipment(*logbook);
+        // As a writer that is killed in the middle of a save leaves it: pages and journal on disk.
+        const auto& database = logbook->database();
+        ASSERT_TRUE(
+            database.execute("PRAGMA cache_size = 1; BEGIN IMMEDIATE; "
+                             "UPDATE sensors SET name = 'Changed'; "
+                             "CREATE TABLE filler AS WITH RECURSIVE n(i) AS (SELECT 1 UNION "
+                             "ALL SELECT i + 1 FROM n WHERE i < 20000) SELECT i FROM n"));
+        std::filesystem::copy_file(path(), path("killed.holdband"));
+        std::filesystem::copy_file(path() + "-journal", path("killed.holdband-journal"));
+    }
+    std::filesystem::create_symlink("killed.holdband", path("link.holdband"));
+    const auto reader = store::LogbookFile::open(path("link.holdband"), store::Access::read);
+    ASSERT_TRUE(reader) << reader.error().sentence();
+    const auto sensors = store::readSensors(**reader);
+    ASSERT_TRUE(sensors);
+    EXPECT_EQ(sensors->at(0).name, "Beer");
+}
+
+TEST_F(LogbookFiles, SaysWhyALogbookCannotBeMadeThere)
+{
+    const auto why = [&](const std::string& where) {
+        const auto made = store::LogbookFile::create(where, {});
+        EXPECT_FALSE(made);
+        return made ? std::string() : made.error().what;
+    };
+    EXPECT_EQ(why(path("no/such.holdband")), "there is no such folder");
+    EXPECT_EQ(why(path(std::string(300, 'x').c_str())), "the logbook can't be locked");
+    std::filesystem::create_symlink("nowhere", path("dangling"));
+    EXPECT_EQ(why(path("dangling")), "something stands there already; nothing was changed");
+}
+
+TEST_F(LogbookFiles, ABackupThatFailsNamesItsTarget)
+{
+    const auto logbook = create();
+    const Done copied = store::backupTo(logbook->database(), path("no/copy.holdband"));
+    ASSERT_FALSE(copied);
+    EXPECT_EQ(copied.error().place, path("no/copy.holdband"));
+}
+
 } // namespace
 } // namespace holdband::test

@@ -2,8 +2,10 @@
 #include "core/store/soundness.h"
 #include "tests/store/logbooks.h"
 
+#include <atomic>
 #include <fstream>
 #include <random>
+#include <thread>
 
 namespace holdband::test {
 namespace {
@@ -97,6 +99,32 @@ TEST_F(Soundness, NoFlippedBitChangesAReadingUnnoticed)
             ++unnoticed;
     }
     EXPECT_EQ(unnoticed, 0);
+}
+
+TEST_F(Soundness, ASaveOfAnotherProgramMeanwhileIsNoDamage)
+{
+    std::atomic<bool> writing = true;
+    std::thread writer([&] {
+        for (int i = 0; i < 60; ++i) {
+            const auto logbook = store::LogbookFile::open(path(), store::Access::write);
+            ASSERT_TRUE(logbook) << logbook.error().sentence();
+            auto change = store::Change::begin(**logbook, "a reading");
+            ASSERT_TRUE(change);
+            const MeterReading reading{
+                someday + std::chrono::hours{1000 + i}, Energy::kilowattHours(i), 0, {}, {}};
+            ASSERT_TRUE(store::addMeterReading(*change, "Meter", reading));
+            ASSERT_TRUE(change->commit());
+        }
+        writing = false;
+    });
+    const auto reader = store::LogbookFile::open(path(), store::Access::read);
+    ASSERT_TRUE(reader);
+    while (writing) {
+        const auto damage = store::findDamage(**reader);
+        ASSERT_TRUE(damage) << damage.error().sentence();
+        EXPECT_EQ(*damage, std::vector<std::string>{});
+    }
+    writer.join();
 }
 
 } // namespace
