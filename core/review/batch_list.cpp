@@ -29,6 +29,8 @@ Result<BatchLine> batchLineOf(const store::LogbookFile& logbook, const Snapshot&
 
 Result<BatchList> reviewBatches(const store::LogbookFile& logbook)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
     BatchList list;
@@ -73,7 +75,7 @@ void addMeterOddities(const Snapshot& snapshot, Sentences& odd)
             values.readings.push_back(kept.inForce);
         const analysis::MeterCurve curve(values, setup ? setup->ratedPower : std::nullopt);
         if (const std::size_t pairs = curve.pairsAboveRatedPower(); pairs > 0)
-            odd.push_back("The meter \"" + meter.name + "\" used more than the rated power of " +
+            odd.push_back("The meter \"" + meter.name + "\" counted more than the rated power of " +
                           meter.setup + " allows, " + std::to_string(pairs) +
                           (pairs == 1 ? " time." : " times."));
     }
@@ -104,6 +106,8 @@ void addOverlaps(const Snapshot& snapshot, Sentences& odd)
 
 Result<std::vector<std::string>> findOddities(const store::LogbookFile& logbook)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
     Sentences odd;

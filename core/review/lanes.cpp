@@ -78,9 +78,8 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
         const auto found = read.find(round);
         const Instant due = dueAt(round, snapshot.zone);
         const bool wanted =
-            std::any_of(snapshot.meters.begin(), snapshot.meters.end(), [&](const Meter& meter) {
-                return isExpected(snapshot, meter.setup, due, now);
-            });
+            std::any_of(snapshot.meters.begin(), snapshot.meters.end(),
+                        [&](const Meter& meter) { return isExpected(snapshot, meter, due, now); });
         if (found != read.end())
             ticks.push_back({found->second, false});
         else if (wanted && earlier(round, last))
@@ -93,6 +92,8 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
 
 Result<LanesReview> reviewLanes(const store::LogbookFile& logbook)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
     LanesReview review;

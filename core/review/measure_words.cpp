@@ -1,5 +1,6 @@
 #include "core/review/measure_words.h"
 
+#include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 
@@ -153,7 +154,7 @@ public:
             return {"the tolerances differ: " + differences("±"),
                     "a wider band is easier to stay in; deviations compare, time inside does not"};
         case durations:
-            return {"they ran for " + eachText(days(m_note.a), days(m_note.b)),
+            return {"they ran for unequal times: " + eachText(length(m_note.a), length(m_note.b)),
                     "energies are compared over the shorter time; hours outside are of unequal "
                     "wholes"};
         case volumes:
@@ -164,8 +165,7 @@ public:
                     "the warmer room asks for more cooling; energy for each degree-day allows for "
                     "it"};
         case coverage:
-            return {"not equally well seen: " + eachText(shareText(m_note.a), shareText(m_note.b)) +
-                        " of the hold time",
+            return {"not equally well seen: " + shares(" of the hold time"),
                     "what happened in the gaps is not in the figures"};
         case sensorAccuracy:
             return {"the sensors differ: " + eachText(doubt(m_note.a), doubt(m_note.b)),
@@ -184,16 +184,14 @@ private:
         using enum analysis::NoteKind;
         switch (m_note.kind) {
         case loggingInterval:
-            return {"logged every " + eachText(minutes(m_note.a), minutes(m_note.b)),
+            return {"logged " + eachText(interval(m_note.a), interval(m_note.b)),
                     "the slower log misses short excursions"};
         case fermentationHeat:
             return {"the fermentations gave off unequal heat: " +
-                        eachText(kilograms(m_note.a), kilograms(m_note.b)) +
-                        " of extract fermented",
+                        eachText(extract(m_note.a), extract(m_note.b)),
                     "the larger one needed more cooling"};
         case partlyMetered:
-            return {"not metered throughout: " +
-                        eachText(shareText(m_note.a), shareText(m_note.b)) + " of the run",
+            return {"not metered throughout: " + shares(" of the run"),
                     "energies are compared over the elapsed time that is metered in both"};
         case batchesAtOnce:
             return {"batches at once on the setup, in the mean: " +
@@ -201,10 +199,10 @@ private:
                     "the shared energy is split evenly, and a setup that serves more at once "
                     "spreads its standing losses"};
         case meterAccuracyAssumed:
-            return {"the accuracy of " + assumedText() + " is unknown, 2 % is assumed",
+            return {"the accuracy of a meter " + assumedText() + " is unknown, 2 % is assumed",
                     "the bounds of the energies rest on it"};
         case missedStage:
-            return {"a target was missed: " + eachText(count(m_note.a), count(m_note.b)),
+            return {"targets were missed: " + eachText(count(m_note.a), count(m_note.b)),
                     "nobody is ahead on temperature"};
         case noCommonMetering:
             return {"there is no elapsed time that is metered in both",
@@ -242,21 +240,33 @@ private:
     }
     std::string doubt(double kelvins) const
     {
-        return kelvins < 0.0 ? "unknown accuracy" : "±" + difference(kelvins);
+        const auto accuracy = TemperatureDifference::kelvins(kelvins);
+        return kelvins < 0.0 ? "unknown accuracy"
+                             : "±" + differenceText(accuracy, m_settings.temperatureUnit());
     }
     std::string volume(double litres) const
     {
         return volumeText(Volume::litres(litres), m_settings.units);
     }
+    std::string shares(const std::string& of) const
+    {
+        return eachText(shareText(m_note.a) + of, shareText(m_note.b) + of);
+    }
     std::string assumedText() const
     {
         if (m_note.a > 0.0 && m_note.b > 0.0)
-            return "both meters";
-        return "the meter of " + (m_note.a > 0.0 ? m_a : m_b);
+            return "on each side";
+        return "of " + (m_note.a > 0.0 ? m_a : m_b);
     }
-    static std::string days(double hours) { return fixedText(hours / 24.0, 1) + " days"; }
-    static std::string minutes(double value) { return fixedText(value, 0) + " min"; }
-    static std::string kilograms(double value) { return fixedText(value, 2) + " kg"; }
+    static std::string length(double hours) { return durationText(Hours{hours}); }
+    static std::string interval(double minutes)
+    {
+        return minutes > 0.0 ? "every " + durationText(Hours{minutes / 60.0}) : "not at all";
+    }
+    static std::string extract(double kilograms)
+    {
+        return fixedText(kilograms, 2) + " kg of extract fermented";
+    }
     static std::string count(double value) { return fixedText(value, 0); }
 
     const analysis::FairnessNote& m_note;

@@ -17,17 +17,18 @@ Instant edgeInstant(const Zone& zone, Date date, int minute)
     return resolved.kind == LocalKind::missing ? resolved.change : resolved.earlier;
 }
 
+/// All edges of the local days that the span touches: what holds at its start was decided before.
 std::vector<Instant> edgesOver(const Tariff& tariff, const Zone& zone, Span span)
 {
-    std::vector<Instant> edges{span.start, span.end};
+    std::vector<Instant> edges{span.end};
     for (const LocalDay& day : zone.localDays(span)) {
-        edges.push_back(day.span.start);
+        edges.push_back(zone.startOfDay(day.date));
         for (const TariffWindow& window : tariff.windows) {
             edges.push_back(edgeInstant(zone, day.date, window.fromMinute));
             edges.push_back(edgeInstant(zone, day.date, window.toMinute % minutesPerDay));
         }
     }
-    std::erase_if(edges, [&](Instant at) { return at < span.start || at > span.end; });
+    std::erase_if(edges, [&](Instant at) { return at > span.end; });
     std::sort(edges.begin(), edges.end());
     edges.erase(std::unique(edges.begin(), edges.end()), edges.end());
     return edges;
@@ -76,14 +77,15 @@ std::vector<analysis::PricedSpan> pricesOver(const Tariff& tariff, const Zone& z
     const std::vector<Instant> edges = edgesOver(tariff, zone, span);
     for (std::size_t i = 1; i < edges.size(); ++i) {
         const std::optional<double> price = priceAt(tariff, zone.toLocal(edges[i - 1]));
-        if (!price)
+        const Span part = intersection({edges[i - 1], edges[i]}, span);
+        if (!price || part.empty())
             continue;
-        const bool goesOn = !prices.empty() && prices.back().span.end == edges[i - 1] &&
+        const bool goesOn = !prices.empty() && prices.back().span.end == part.start &&
                             prices.back().pricePerKwh == *price;
         if (goesOn)
-            prices.back().span.end = edges[i];
+            prices.back().span.end = part.end;
         else
-            prices.push_back({{edges[i - 1], edges[i]}, *price});
+            prices.push_back({part, *price});
     }
     return prices;
 }

@@ -49,11 +49,18 @@ RoundColumn roundAfter(const RoundColumn& round)
                : RoundColumn{shifted(round.date, 1), RoundSlot::morning};
 }
 
-bool isExpected(const Snapshot& snapshot, const std::string& setup, Instant due, Instant now)
+bool inService(const Meter& meter, Instant at)
 {
+    return (!meter.from || *meter.from <= at) && (!meter.to || at < *meter.to);
+}
+
+bool isExpected(const Snapshot& snapshot, const Meter& meter, Instant due, Instant now)
+{
+    if (!inService(meter, due))
+        return false;
     return std::any_of(snapshot.batches.begin(), snapshot.batches.end(), [&](const Batch& batch) {
         const Instant end = batch.ended.value_or(now);
-        return batch.setup == setup && due >= batch.pitched && due <= end && due <= now;
+        return batch.setup == meter.setup && due >= batch.pitched && due <= end && due <= now;
     });
 }
 

@@ -15,8 +15,10 @@ Instant dueAt(const RoundColumn& round, const Zone& zone);
 RoundColumn roundBefore(const RoundColumn& round);
 RoundColumn roundAfter(const RoundColumn& round);
 
-/// True where a batch of the setup was running when the round was due.
-bool isExpected(const Snapshot& snapshot, const std::string& setup, Instant due, Instant now);
+bool inService(const Meter& meter, Instant at);
+
+/// True where the meter was in service and a batch of its setup running when the round was due.
+bool isExpected(const Snapshot& snapshot, const Meter& meter, Instant due, Instant now);
 
 /// Sorts and compares by day and slot.
 bool earlier(const RoundColumn& a, const RoundColumn& b);

@@ -105,8 +105,7 @@ std::vector<RoundCell> cellsOf(const Snapshot& snapshot, const Meter& meter,
     std::vector<RoundCell> cells(columns.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const bool due = i + 1 < columns.size(); // the current round may still come
-        cells[i].missed =
-            due && isExpected(snapshot, meter, dueAt(columns[i], snapshot.zone), now);
+        cells[i].missed = due && isExpected(snapshot, meter, dueAt(columns[i], snapshot.zone), now);
     }
     for (const store::KeptReading& kept : readings) {
         const RoundColumn round = roundOf(kept.inForce.at, snapshot.zone);

@@ -82,15 +82,17 @@ std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFi
     std::vector<std::string> findings;
     for (const analysis::EnergySource& source : input.setup.sources()) {
         const auto* curve = std::get_if<MeterCurve>(&source.curve);
-        if (curve && curve->pairsAboveRatedPower() > 0)
-            findings.push_back("The meter " + source.name + " used more than the setup's rated " +
-                               "power allows between " +
-                               std::to_string(curve->pairsAboveRatedPower()) +
-                               " pairs of readings: the rated power was ignored there.");
+        const std::size_t pairs = curve ? curve->pairsAboveRatedPower() : 0;
+        if (pairs > 0)
+            findings.push_back("The meter " + source.name +
+                               " counted more than the setup's rated " + "power allows between " +
+                               std::to_string(pairs) + (pairs == 1 ? " pair" : " pairs") +
+                               " of readings: the rated power was ignored there.");
     }
     if (!figures.energy.whole.any() && !input.setup.sources().empty())
         findings.emplace_back("No meter of this setup was read during the batch.");
-    if (figures.energy.whole.any() && !figures.energy.whole.highKnown())
+    const bool restarted = !curveInstants(input).afterReset.empty();
+    if (restarted && figures.energy.whole.any() && !figures.energy.whole.highKnown())
         findings.emplace_back("The register restarted at 0 during the batch and no rated power is "
                               "known: what it used has no upper bound.");
     return findings;
@@ -135,6 +137,8 @@ Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
 
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& name)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
     const Batch* batch = snapshot->batch(name);

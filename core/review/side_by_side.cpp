@@ -75,7 +75,9 @@ std::string sideVerdict(const std::string& name, const Loaded& side, Temperature
     std::string headline = verdictWords(side.input, side.figures, unit).headline;
     if (!headline.empty() && headline[0] >= 'A' && headline[0] <= 'Z')
         headline[0] = static_cast<char>(headline[0] - 'A' + 'a');
-    return name + " " + headline;
+    const bool isClause = !side.input.judging.open &&
+                          side.figures.judged.asPlanned.verdict != analysis::Verdict::notEnoughData;
+    return name + (isClause ? " " : ", ") + headline;
 }
 
 std::string typicalDeviation(const SideBySide& review)
@@ -88,9 +90,10 @@ std::string typicalDeviation(const SideBySide& review)
         return differenceText(TemperatureDifference::kelvins(kelvins), unit);
     };
     std::string sentence =
-        " Typical deviation, " + text(typical.a->value) + " against " + text(typical.b->value);
+        " Typical deviation " + text(typical.a->value) + " against " + text(typical.b->value);
     if (typical.ahead == analysis::Ahead::tooClose)
-        sentence += ", is too close to call with these sensors";
+        sentence +=
+            ", too close to call" + std::string(review.ofSetups ? "" : " with these sensors");
     else if (typical.ahead)
         sentence +=
             ": " + (*typical.ahead == analysis::Ahead::a ? review.a : review.b) + " held closer";
@@ -168,7 +171,7 @@ Result<SideBySide> ofSetups(const store::LogbookFile& logbook, const Snapshot& s
     HOLDBAND_TRY(right);
     review.measures = analysis::compareSetups(*left, *right);
     addWords(review);
-    review.temperatureSentence = "In the mean over " + batchCount(left->size()) + " of " + a.name +
+    review.temperatureSentence = "Means are over " + batchCount(left->size()) + " of " + a.name +
                                  " and " + batchCount(right->size()) + " of " + b.name + "." +
                                  typicalDeviation(review);
     review.energySentence = energySentence(review, "For each batch ");
@@ -193,6 +196,8 @@ Problem unknownSide(const Snapshot& snapshot, const std::string& name)
 Result<SideBySide> reviewSideBySide(const store::LogbookFile& logbook, const std::string& a,
                                     const std::string& b)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
     for (const std::string& name : {a, b}) {

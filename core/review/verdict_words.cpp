@@ -49,13 +49,26 @@ std::string doubtText(const RunInput& input, TemperatureUnit unit)
     return "±" + differenceText(*input.judging.accuracy, unit);
 }
 
+/// What there is must not round to nothing: "less than 0.01 °F".
+std::string worstText(double kelvins, TemperatureUnit unit)
+{
+    const auto worst = TemperatureDifference::kelvins(kelvins);
+    if (kelvins > 0.0 && valueIn(worst, unit) < 0.005)
+        return "less than 0.01 " + std::string(unitText(unit));
+    return differenceText(worst, unit);
+}
+
+std::string outsideShareText(double share)
+{
+    return share > 0.0 && share < 0.0005 ? "less than 0.1 %" : shareText(share);
+}
+
 std::string leftHeadline(const BandTotals& totals, TemperatureUnit unit)
 {
-    const auto worst = TemperatureDifference::kelvins(totals.worstPeak);
     return "left the band " + times(totals.excursions) + ": " + duration(totals.outsideMs()) +
            " of " + duration(totals.coveredMs) + " held (" +
-           shareText(totals.outsideMs() / totals.coveredMs) + "), worst " +
-           differenceText(worst, unit) + " past the edge";
+           outsideShareText(totals.outsideMs() / totals.coveredMs) + "), worst " +
+           worstText(totals.worstPeak, unit) + " past the edge";
 }
 
 std::string stayedHeadline(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)

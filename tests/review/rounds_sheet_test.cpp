@@ -1,0 +1,121 @@
+// The Rounds page: where the next reading should fall, rounds missed, readings corrected. By hand.
+#include "core/review/rounds_sheet.h"
+#include "tests/review/described_logbook.h"
+
+namespace holdband::test {
+namespace {
+
+using review::RoundCell;
+using review::RoundSlot;
+using review::RoundsSheet;
+
+/// An open batch since 1 March 06:00; meter readings, and what more a test says of the meters.
+std::string described(const std::string& meters, const std::string& readings,
+                      const std::string& ended = "")
+{
+    return R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+        "meters":[)" +
+           meters + R"(],"batches":[{"name":"B","setup":"S","pitched":"2026-03-01 06:00",)" +
+           ended + R"("beer_sensor":"Beer","tolerance_c":1,
+        "schedule":[{"stage":"Hold","target_c":20}]}],"meter_readings":[)" +
+           readings + "]}";
+}
+
+const std::string plainMeter = R"({"name":"M","setup":"S","resolution_kwh":0.01})";
+/// 0.6 kWh in each of two 12 h: 50 W.
+const std::string twoDays = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00},
+    {"meter":"M","at":"2026-03-01 19:00","kwh":1.60},{"meter":"M","at":"2026-03-02 07:00","kwh":2.20})";
+
+RoundsSheet sheetOf(const std::string& description, const std::string& now)
+{
+    const DescribedLogbook described;
+    const auto logbook = described.load(description, now);
+    const auto sheet = review::reviewRounds(*logbook);
+    EXPECT_TRUE(sheet) << sheet.error().sentence();
+    return sheet.value_or(RoundsSheet{});
+}
+
+TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
+{
+    const RoundsSheet sheet = sheetOf(described(plainMeter, twoDays), "2026-03-02T17:00:00Z");
+    ASSERT_EQ(sheet.rows.size(), 1u);
+    const review::RoundRow& row = sheet.rows[0];
+    EXPECT_EQ(row.decimals, 2);
+    EXPECT_DOUBLE_EQ(row.lastKwh, 2.2);
+    // 50 W for 10 h are 0.5 kWh.
+    ASSERT_TRUE(row.expectedKwh);
+    EXPECT_NEAR(row.expectedKwh->first, 2.2 + 0.25, 1e-12);
+    EXPECT_NEAR(row.expectedKwh->second, 2.2 + 1.0, 1e-12);
+    EXPECT_EQ(row.expectedWhy, "The last reading plus half to twice what the last three days' mean "
+                               "of 50 W makes of the 10 h since.");
+}
+
+TEST(RoundsSheet, ExpectsNothingOfOneReadingOrOfNone)
+{
+    const std::string one = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00})";
+    EXPECT_FALSE(sheetOf(described(plainMeter, one), "2026-03-02T17:00:00Z").rows[0].expectedKwh);
+    const RoundsSheet none = sheetOf(described(plainMeter, ""), "2026-03-02T17:00:00Z");
+    EXPECT_FALSE(none.rows[0].expectedKwh);
+    EXPECT_FALSE(none.rows[0].lastAt);
+    EXPECT_EQ(none.rows[0].decimals, 2) << "by the resolution";
+}
+
+TEST(RoundsSheet, ShowsTheLastFourteenRoundsAndWhichWereMissed)
+{
+    const RoundsSheet sheet = sheetOf(described(plainMeter, twoDays), "2026-03-03T20:00:00Z");
+    ASSERT_EQ(sheet.columns.size(), 14u);
+    EXPECT_EQ(sheet.columns.back().slot, RoundSlot::evening);
+    EXPECT_EQ(isoDate(sheet.columns.back().date), "2026-03-03");
+    EXPECT_EQ(isoDate(sheet.columns.front().date), "2026-02-25");
+    const std::vector<RoundCell>& cells = sheet.cells[0];
+    // 1 March evening, 2 March morning read; 2 March evening and 3 March morning missed; the
+    // current round may still come.
+    EXPECT_EQ(cells[9].kwh, 1.6);
+    EXPECT_EQ(cells[10].kwh, 2.2);
+    EXPECT_TRUE(cells[11].missed);
+    EXPECT_TRUE(cells[12].missed);
+    EXPECT_FALSE(cells[13].missed);
+    EXPECT_FALSE(cells[7].missed) << "28 February evening: nothing was running";
+}
+
+TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
+{
+    const std::string late = R"({"name":"M","setup":"S","from":"2026-03-02 12:00"})";
+    const std::string reading = R"({"meter":"M","at":"2026-03-02 19:00","kwh":1.00})";
+    const RoundsSheet sheet = sheetOf(described(late, reading), "2026-03-03T08:00:00Z");
+    // The last column is 3 March morning; 2 March evening was read.
+    EXPECT_EQ(sheet.cells[0][12].kwh, 1.0);
+    EXPECT_FALSE(sheet.cells[0][11].missed) << "2 March morning: before its service";
+    EXPECT_FALSE(sheet.cells[0][10].missed);
+}
+
+TEST(RoundsSheet, LeavesOutAMeterThatWasTakenAway)
+{
+    const std::string gone = R"({"name":"M","setup":"S","to":"2026-03-02 12:00"})";
+    EXPECT_TRUE(sheetOf(described(gone, twoDays), "2026-03-03T08:00:00Z").rows.empty());
+}
+
+TEST(RoundsSheet, ACorrectedCellTellsWhatStoodThere)
+{
+    const std::string corrected =
+        R"({"meter":"M","at":"2026-03-02 07:00","kwh":2.20,"decimals":2,"was":[
+            {"kwh":2.02,"until":"2026-03-02 19:10","why":"digits swapped"},
+            {"kwh":2.21,"until":"2026-03-02 19:12"}]})";
+    const RoundsSheet sheet = sheetOf(described(plainMeter, corrected), "2026-03-02T20:00:00Z");
+    const RoundCell& cell = sheet.cells[0][12];
+    EXPECT_EQ(cell.kwh, 2.2);
+    EXPECT_EQ(cell.history, "was 2.02, corrected 2 Mar 19:10: digits swapped; was 2.21, corrected "
+                            "2 Mar 19:12");
+}
+
+TEST(RoundsSheet, EndsAtTheLastReadingWhereNothingRunsAnyMore)
+{
+    const RoundsSheet sheet = sheetOf(
+        described(plainMeter, twoDays, R"("ended":"2026-03-02 08:00",)"), "2026-03-20T20:00:00Z");
+    EXPECT_EQ(isoDate(sheet.columns.back().date), "2026-03-02");
+    EXPECT_EQ(sheet.columns.back().slot, RoundSlot::morning);
+    EXPECT_EQ(sheet.cells[0].back().kwh, 2.2);
+}
+
+} // namespace
+} // namespace holdband::test

@@ -1,0 +1,97 @@
+// What is said about the evidence of one run.
+#include "core/review/batch_list.h"
+#include "core/review/run_review.h"
+#include "tests/review/described_logbook.h"
+
+namespace holdband::test {
+namespace {
+
+std::string described(const std::string& setup, const std::string& equipment,
+                      const std::string& more)
+{
+    return R"({"holdband":1,"setups":[{"name":"S")" + setup +
+           R"(}],"sensors":[{"name":"Beer","reads":"beer"},{"name":"Watts","reads":"power_w","setup":"S"}],
+        "meters":[)" +
+           equipment + R"(],"batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00",
+        "ended":"2026-03-02 00:00","beer_sensor":"Beer","tolerance_c":1,
+        "schedule":[{"stage":"Hold","target_c":20}]}])" +
+           more + "}";
+}
+
+std::vector<std::string> findings(const DescribedLogbook& files, const std::string& description)
+{
+    const auto logbook = files.load(description, "2026-03-10T00:00:00Z");
+    const auto run = review::reviewRun(*logbook, "B");
+    EXPECT_TRUE(run) << run.error().sentence();
+    return run ? run->findings : std::vector<std::string>{};
+}
+
+TEST(RunFindings, APowerLogIsNoRegisterThatRestarted)
+{
+    const DescribedLogbook files;
+    files.write("w.csv", "Time,Watts (W)\n2026-03-01 00:00,80\n2026-03-01 01:00,80\n"
+                         "2026-03-01 02:00,80\n2026-03-01 03:00,80\n");
+    const auto logbook = files.load(
+        described("", "", R"json(,"files":[{"file":"w.csv","columns":{"Watts":"Watts (W)"}}])json"),
+        "2026-03-10T00:00:00Z");
+    const auto run = review::reviewRun(*logbook, "B");
+    ASSERT_TRUE(run);
+    ASSERT_TRUE(run->figures.energy.whole.any());
+    EXPECT_FALSE(run->figures.energy.whole.highKnown()) << "a power log has no bounds";
+    EXPECT_EQ(run->findings, std::vector<std::string>{});
+}
+
+TEST(RunFindings, ARestartWithoutARatedPowerHasNoUpperBound)
+{
+    const DescribedLogbook files;
+    const std::string readings =
+        R"(,"meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5},
+        {"meter":"M","at":"2026-03-01 12:00","kwh":1,"event":"reset"},
+        {"meter":"M","at":"2026-03-02 00:00","kwh":2}])";
+    EXPECT_EQ(findings(files, described("", R"({"name":"M","setup":"S"})", readings)),
+              std::vector<std::string>{"The register restarted at 0 during the batch and no rated "
+                                       "power is known: what it used has no upper bound."});
+}
+
+TEST(RunFindings, MoreThanTheRatedPowerAllowsIsSaid)
+{
+    const DescribedLogbook files;
+    // 100 W for 12 h are 1.2 kWh.
+    const std::string readings =
+        R"(,"meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5.0},
+        {"meter":"M","at":"2026-03-01 12:00","kwh":8.0},{"meter":"M","at":"2026-03-02 00:00","kwh":9.0}])";
+    EXPECT_EQ(findings(files, described(R"(,"rated_power_w":100)", R"({"name":"M","setup":"S"})",
+                                        readings)),
+              std::vector<std::string>{"The meter M counted more than the setup's rated power "
+                                       "allows between 1 pair of readings: the rated power was "
+                                       "ignored there."});
+}
+
+TEST(RunFindings, AMeterThatNobodyReadIsSaid)
+{
+    const DescribedLogbook files;
+    EXPECT_EQ(findings(files, described("", R"({"name":"M","setup":"S"})", "")),
+              std::vector<std::string>{"No meter of this setup was read during the batch."});
+}
+
+TEST(Oddities, MoreBatchesThanVesselsAreNamed)
+{
+    const DescribedLogbook files;
+    const auto batch = [](const char* name, const char* pitched) {
+        return std::string(R"({"name":")") + name + R"(","setup":"S","pitched":")" + pitched +
+               R"(","ended":"2026-03-05 00:00","beer_sensor":"Beer","tolerance_c":1,
+            "schedule":[{"stage":"Hold","target_c":20}]})";
+    };
+    const auto logbook = files.load(
+        R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],"batches":[)" +
+            batch("A", "2026-03-01 00:00") + "," + batch("B", "2026-03-02 00:00") + "]}",
+        "2026-03-10T00:00:00Z");
+    const auto odd = review::findOddities(*logbook);
+    ASSERT_TRUE(odd);
+    EXPECT_NE(std::find(odd->begin(), odd->end(),
+                        "When \"B\" was pitched, 2 batches ran on S, which has 1 vessel."),
+              odd->end());
+}
+
+} // namespace
+} // namespace holdband::test

@@ -1,0 +1,209 @@
+// The verdict as a sentence: every shape it takes, in both units. Figures by hand.
+#include "core/review/verdict_words.h"
+#include "tests/analysis/builders.h"
+
+#include <gtest/gtest.h>
+
+namespace holdband::test {
+namespace {
+
+using analysis::RunFigures;
+using analysis::RunInput;
+using analysis::Series;
+using review::VerdictWords;
+
+constexpr auto celsius = TemperatureUnit::celsius;
+constexpr auto fahrenheit = TemperatureUnit::fahrenheit;
+
+struct Told {
+    VerdictWords words;
+    std::string mark;
+};
+
+Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
+          TemperatureUnit unit = celsius)
+{
+    const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
+    RunFigures figures;
+    figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input.span.end),
+                                          input.judging, input.settings);
+    return {review::verdictWords(input, figures, unit),
+            review::verdictMark(figures, input.judging.open)};
+}
+
+Batch oneHold(std::optional<double> endedHour)
+{
+    return batchOf({hold("Hold", 20.0)}, endedHour);
+}
+
+Batch withCrash()
+{
+    return batchOf({hold("Primary", 20.0, 4.0), hold("Crash", 5.0)}, 8.0);
+}
+
+/// An hourly log.
+Series hourly(std::initializer_list<double> values)
+{
+    Series log;
+    for (const double value : values) {
+        log.at.push_back(hour(static_cast<double>(log.at.size())));
+        log.value.push_back(value);
+    }
+    return log;
+}
+
+/// Above 21 from 1:40 to 2:20, by 0.5 K.
+Series oneExcursion()
+{
+    return hourly({20, 20, 21.5, 20, 20});
+}
+
+TEST(VerdictWords, LeftTheBandOnceTwiceAndMoreOften)
+{
+    EXPECT_EQ(tell(oneHold(4), oneExcursion(), {}).words.headline,
+              "Left the band once: 40 min of 4 h held (16.7 %), worst 0.5 °C past the edge");
+    EXPECT_EQ(tell(oneHold(10), workedSeries(), {}).words.headline,
+              "Left the band twice: 3 h of 8 h held (37.5 %), worst 1 °C past the edge");
+    EXPECT_EQ(tell(oneHold(6), hourly({20, 21.5, 20, 21.5, 20, 18.5, 20}), {}).words.headline,
+              "Left the band 3 times: 2 h of 6 h held (33.3 %), worst 0.5 °C past the edge");
+}
+
+TEST(VerdictWords, DifferencesAreDifferencesInFahrenheitToo)
+{
+    const Told told = tell(oneHold(10), workedSeries(), 0.5, fahrenheit);
+    EXPECT_EQ(told.words.headline,
+              "Left the band twice: 3 h of 8 h held (37.5 %), worst 1.8 °F past the edge");
+    EXPECT_EQ(told.words.detail, "Sure: it also leaves the band widened by the sensor's ±0.9 °F. "
+                                 "Covered 80.0 % of the hold time (2 h not seen).");
+    EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}, fahrenheit).words.headline,
+              "Stayed in the band of ±1.8 °F for all of the 2 h held and seen");
+}
+
+TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
+{
+    // 0.001 K past the edge, for 1/500 of two hours in a hundred.
+    Series log;
+    for (int at = 0; at <= 100; ++at) {
+        log.at.push_back(hour(at));
+        log.value.push_back(at == 50 ? 21.001 : 20.5);
+    }
+    const double outsideHours = 2.0 * 0.001 / 0.501;
+    ASSERT_LT(outsideHours / 100.0, 0.0005);
+    EXPECT_EQ(tell(oneHold(100), log, {}).words.headline,
+              "Left the band once: 14 s of 4.2 days held (less than 0.1 %), worst less than 0.01 "
+              "°C past the edge");
+}
+
+TEST(VerdictWords, StayedInTheBand)
+{
+    const Told told = tell(oneHold(4), hourly({20, 20, 20, 20, 20}), 0.5);
+    EXPECT_EQ(told.words.headline, "Stayed in the band of ±1 °C for all of the 4 h held and seen");
+    EXPECT_EQ(told.words.detail, "Sure: it also stays in the band narrowed by the sensor's ±0.5 "
+                                 "°C. Covered 100.0 % of the hold time.");
+    EXPECT_EQ(told.mark, "✓");
+    Batch unequal = batchOf({hold("A", 20.0, 2.0), hold("B", 20.0)}, 4.0);
+    unequal.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
+    EXPECT_EQ(tell(unequal, hourly({20, 20, 20, 20, 20}), {}).words.headline,
+              "Stayed in the band for all of the 4 h held and seen")
+        << "there is no one tolerance to name";
+}
+
+TEST(VerdictWords, ExcursionsWithinTheGraceAreNamed)
+{
+    Batch batch = oneHold(4);
+    batch.grace = std::chrono::hours{1};
+    EXPECT_EQ(tell(batch, oneExcursion(), {}).words.headline,
+              "Stayed in the band of ±1 °C: 1 excursion was shorter than the grace of 1 h");
+    EXPECT_EQ(tell(batch, hourly({20, 21.5, 20, 21.5, 20}), {}).words.headline,
+              "Stayed in the band of ±1 °C: 2 excursions were shorter than the grace of 1 h");
+}
+
+TEST(VerdictWords, MissedOneOrSeveralTargets)
+{
+    const Told one = tell(withCrash(), hourly({20, 20, 20, 20, 20, 20, 20, 20, 20}), 0.5);
+    EXPECT_EQ(one.words.headline, "Missed the target of Crash: the beer never came into its band");
+    EXPECT_EQ(one.words.detail.substr(0, one.words.detail.find(". ") + 1),
+              "Sure: it also misses with the band widened by the sensor's ±0.5 °C.");
+    EXPECT_EQ(one.mark, "↛");
+    EXPECT_EQ(tell(withCrash(), hourly({25, 25, 25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
+              "Missed the targets of Primary, Crash: the beer never came into their bands");
+}
+
+TEST(VerdictWords, ALeftBandNamesWhatWasMissedBesides)
+{
+    const Told told = tell(withCrash(), hourly({20, 20, 21.5, 20, 20, 20, 20, 20, 20}), {});
+    EXPECT_TRUE(told.words.headline.starts_with("Left the band once")) << told.words.headline;
+    EXPECT_TRUE(told.words.detail.ends_with("It also missed Crash.")) << told.words.detail;
+    EXPECT_EQ(told.mark, "1");
+}
+
+TEST(VerdictWords, NotEnoughDataInItsThreeForms)
+{
+    const Told none = tell(oneHold(4), {}, 0.5);
+    EXPECT_EQ(none.words.headline, "Not enough data: there are no beer readings in this batch");
+    EXPECT_EQ(none.words.detail, "Covered 0.0 % of the hold time (4 h not seen).");
+    EXPECT_EQ(none.mark, "?");
+    EXPECT_EQ(tell(oneHold(8), series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), {})
+                  .words.headline,
+              "Not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed");
+    const Told settling = tell(oneHold({}), hourly({30, 29, 28}), 0.5);
+    EXPECT_EQ(settling.words.headline,
+              "So far: not enough data: there is no hold time to judge yet");
+    EXPECT_EQ(settling.words.detail, "Settling, 2 h, is not judged.");
+    EXPECT_EQ(settling.mark, "…");
+}
+
+TEST(VerdictWords, AnOpenBatchIsJudgedSoFar)
+{
+    const Told told = tell(oneHold({}), hourly({20, 20, 20}), {});
+    EXPECT_EQ(told.words.headline,
+              "So far: stayed in the band of ±1 °C for all of the 2 h held and seen");
+    EXPECT_EQ(told.mark, "…");
+    const Told left = tell(oneHold({}), oneExcursion(), {});
+    EXPECT_TRUE(left.words.headline.starts_with("So far: left the band once")) << left.mark;
+    EXPECT_EQ(left.mark, "1");
+}
+
+TEST(VerdictWords, AnUnknownAccuracyIsSaid)
+{
+    EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}).words.detail,
+              "How sure is unknown: the beer sensor's accuracy is not on record. Covered 100.0 % "
+              "of the hold time.");
+}
+
+TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
+{
+    const auto doubt = [](const Batch& batch, Series beer, double accuracy) {
+        const std::string detail = tell(batch, std::move(beer), accuracy).words.detail;
+        return detail.substr(0, detail.find(". ") + 1);
+    };
+    EXPECT_EQ(doubt(oneHold(4), oneExcursion(), 0.6),
+              "Within the sensor's doubt of ±0.6 °C: in a band wider by that it would have "
+              "stayed.");
+    EXPECT_EQ(doubt(oneHold(10), workedSeries(), 1.5),
+              "Within the sensor's doubt of ±1.5 °C: in a band wider by that there would not be "
+              "enough data.");
+    EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20.7, 20, 20}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that it would have left "
+              "the band.");
+    EXPECT_EQ(doubt(oneHold(4), hourly({20.7, 20.7, 20.7, 20.7, 20.7}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that it would have "
+              "missed a target.");
+    EXPECT_EQ(doubt(withCrash(), hourly({20, 20, 20, 20, 20, 15, 10, 6.2, 6.2}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band wider by that it would have "
+              "stayed.")
+        << "missed by 0.2 K";
+    EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20, 20, 20}), 1.0),
+              "Within the sensor's doubt of ±1 °C: the band is no wider than the doubt.");
+}
+
+TEST(VerdictWords, SettlingIsNamedStageByStage)
+{
+    // 22 → 20 over 2 h is inside from 1 h on; 20 → 5 over 3 h is within 6 at 2:48.
+    const Told told = tell(withCrash(), hourly({22, 21, 20, 20, 20, 15, 10, 5, 5}), {});
+    EXPECT_TRUE(told.words.detail.ends_with("Settling, 1 h + 2 h 48 min, is not judged."))
+        << told.words.detail;
+}
+
+} // namespace
+} // namespace holdband::test
