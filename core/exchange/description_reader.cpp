@@ -319,7 +319,7 @@ store::Replaced readReplaced(Fields fields)
     store::Replaced before;
     before.kwh = fields.requiredNumber("kwh", 0.0, many);
     before.decimals =
-        fields.integer("decimals", 0, 12).value_or(fields.decimalsOf("kwh").value_or(0));
+        fields.integer("decimals", 0, mostDecimals).value_or(fields.decimalsOf("kwh").value_or(0));
     before.until = fields.requiredTime("until");
     before.why = fields.text("why").value_or("");
     fields.refuseUnknown();
@@ -334,7 +334,7 @@ DescribedReading readMeterReading(Fields fields)
     reading.inForce.registerReading =
         Energy::kilowattHours(fields.requiredNumber("kwh", 0.0, many));
     reading.inForce.decimals =
-        fields.integer("decimals", 0, 12).value_or(fields.decimalsOf("kwh").value_or(0));
+        fields.integer("decimals", 0, mostDecimals).value_or(fields.decimalsOf("kwh").value_or(0));
     reading.inForce.event = choice<MeterEvent>(fields, "event");
     reading.inForce.note = fields.text("note").value_or("");
     for (Fields& before : fields.objects("was"))

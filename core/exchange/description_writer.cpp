@@ -260,7 +260,7 @@ std::string writeDescription(const Description& description)
     document["holdband"] = 1;
     document["zone"] = settings.zone;
     document["units"] = nameOf(settings.units);
-    document["currency"] = settings.currency;
+    putText(document, "currency", settings.currency);
     put(document, "price_per_kwh", settings.tariff.pricePerKwh);
     if (!settings.tariff.windows.empty())
         putAll(document, "time_of_use", settings.tariff.windows, windowJson);

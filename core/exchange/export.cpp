@@ -133,6 +133,8 @@ Result<Description> collect(const store::LogbookFile& logbook)
 
 Done exportLogbook(const store::LogbookFile& logbook, const std::string& folder)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     auto description = collect(logbook);
     HOLDBAND_TRY(description);
     std::error_code error;

@@ -1,6 +1,7 @@
 #include "core/exchange/file_writer.h"
 
 #include <cerrno>
+#include <cstdio>
 #include <cstring>
 #include <fcntl.h>
 #include <filesystem>
@@ -37,6 +38,11 @@ std::string reason()
     return std::strerror(errno);
 }
 
+tl::unexpected<Problem> standsThere(const std::string& path, const std::string& remedy)
+{
+    return fileProblem("something stands there already; nothing was changed", path, remedy);
+}
+
 bool writeAll(int descriptor, std::string_view text)
 {
     while (!text.empty()) {
@@ -65,19 +71,31 @@ Done writeUnfinished(const std::string& unfinished, const std::string& path, std
 
 } // namespace
 
+Done nameNewFile(const std::string& unfinished, const std::string& path)
+{
+    if (::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0)
+        return {};
+    if (errno == EEXIST)
+        return standsThere(path, "choose another name");
+    // Not every file system can refuse to replace: look first, then rename.
+    std::error_code error;
+    if (fs::exists(fs::symlink_status(path, error)))
+        return standsThere(path, "choose another name");
+    fs::rename(unfinished, path, error);
+    if (error)
+        return fileProblem("the file can't be named: " + error.message(), path);
+    return {};
+}
+
 Done writeNewFile(const std::string& path, std::string_view text)
 {
     std::error_code error;
     if (fs::exists(fs::symlink_status(path, error)))
-        return fileProblem("something stands there already; nothing was changed", path,
-                           "choose another name");
+        return standsThere(path, "choose another name");
     const std::string unfinished = path + ".part";
     Done written = writeUnfinished(unfinished, path, text);
-    if (written) {
-        fs::rename(unfinished, path, error);
-        if (error)
-            written = fileProblem("the file can't be named: " + error.message(), path);
-    }
+    if (written)
+        written = nameNewFile(unfinished, path);
     if (!written)
         fs::remove(unfinished, error);
     return written;
@@ -89,8 +107,7 @@ Done makeFolder(const std::string& path)
     if (fs::is_directory(path, error) && fs::is_empty(path, error) && !error)
         return {};
     if (fs::exists(fs::symlink_status(path, error)))
-        return fileProblem("something stands there already; nothing was changed", path,
-                           "choose a new or an empty folder");
+        return standsThere(path, "choose a new or an empty folder");
     if (!fs::create_directories(path, error) || error)
         return fileProblem("the folder can't be made: " + error.message(), path);
     return {};

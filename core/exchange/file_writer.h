@@ -13,6 +13,10 @@ namespace holdband::exchange {
 /// the disk is full; nothing is left behind.
 Done writeNewFile(const std::string& path, std::string_view text);
 
+/// Gives a finished file its name. Problem (file): something has that name by now, or it can't be
+/// given; the file keeps its old one.
+Done nameNewFile(const std::string& unfinished, const std::string& path);
+
 /// Makes a folder that must not exist yet, or be empty.
 Done makeFolder(const std::string& path);
 

@@ -8,6 +8,7 @@
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/store/origins.h"
+#include "core/store/writer_lock.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -100,6 +101,7 @@ private:
         request.wanted = std::move(*wanted);
         request.timeColumn = entry.time;
         request.zone = *zone;
+        request.asKept = entry.origin.has_value();
         request.fallbackUnit = entry.unit.value_or(m_description.settings.temperatureUnit());
         return request;
     }
@@ -235,7 +237,7 @@ Done settle(const store::LogbookFile& logbook, const store::Change& change,
     LogbookSettings merged = *standing;
     if (description.namesCurrency)
         merged.currency = wanted.currency;
-    if (description.namesPrice && !standing->tariff.known())
+    if (description.namesPrice && standing->tariff == Tariff{})
         merged.tariff = wanted.tariff;
     return store::writeSettings(change, merged);
 }
@@ -253,13 +255,22 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     return report;
 }
 
-/// Loads into a file under another name, which takes its own name only when all went well.
+void removeUnfinished(const std::string& unfinished)
+{
+    std::error_code ignored;
+    fs::remove(unfinished, ignored);
+    fs::remove(unfinished + "-journal", ignored);
+}
+
+/// Loads into a file under another name, which takes its own name only when all went well. What a
+/// killed run left is cleared away: the lock says that none is at work.
 Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description& description,
                                const std::string& path, store::Clock clock)
 {
+    auto lock = store::lockForWriting(logbookPath);
+    HOLDBAND_TRY(lock);
     const std::string unfinished = logbookPath + ".part";
-    std::error_code error;
-    fs::remove(unfinished, error);
+    removeUnfinished(unfinished);
     const auto load = [&]() -> Result<LoadReport> {
         auto logbook = store::LogbookFile::create(unfinished, description.settings, clock);
         HOLDBAND_TRY(logbook);
@@ -267,12 +278,11 @@ Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description
     };
     auto report = load();
     if (report) {
-        fs::rename(unfinished, logbookPath, error);
-        if (error)
-            report = fileProblem("the logbook can't be named: " + error.message(), logbookPath);
+        if (Done named = nameNewFile(unfinished, logbookPath); !named)
+            report = failure(named.error());
     }
     if (!report) {
-        fs::remove(unfinished, error);
+        removeUnfinished(unfinished);
         if (report.error().place == unfinished)
             report.error().place = logbookPath;
     }

@@ -82,13 +82,15 @@ private:
         reading.at = column.at[i];
         reading.registerReading =
             Energy::kilowattHours(store::baseValue(column.raw[i], column.unit));
-        reading.decimals = column.decimals[i] + (column.unit == ReadingUnit::wattHour ? 3 : 0);
+        reading.decimals = std::min(
+            column.decimals[i] + (column.unit == ReadingUnit::wattHour ? 3 : 0), mostDecimals);
         const ReadingCheck check = meter.check(reading);
         ImportedColumn& counts = m_report.columns.back();
         if (check.doubt && check.doubt->doubt == ReadingDoubt::sameInstant) {
             ++counts.conflicting;
-            m_report.conflicts.push_back("line " + std::to_string(column.line[i]) + ": " +
-                                         check.doubt->problem.what);
+            if (m_report.conflicts.size() < conflictsListed)
+                m_report.conflicts.push_back("line " + std::to_string(column.line[i]) + ": " +
+                                             check.doubt->problem.what);
             return {};
         }
         if (check.doubt) {

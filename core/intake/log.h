@@ -40,6 +40,8 @@ struct LogRequest {
     std::optional<ReadingUnit> temperatureUnit;
     /// Where neither of the above nor the header says one.
     TemperatureUnit fallbackUnit = TemperatureUnit::celsius;
+    /// An exported copy of what a logbook kept: its values are not judged again.
+    bool asKept = false;
 };
 
 /// A row, or one value of it, that was left out.

@@ -52,6 +52,10 @@ std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& readi
     if (!(kwh >= 0.0))
         return doubtful(ReadingDoubt::negative, "a register can't read " + text(reading),
                         "check the number");
+    if (reading.registerReading > mostOfARegister)
+        return doubtful(ReadingDoubt::tooManyDigits,
+                        text(reading) + " is more than a register here can show",
+                        "check the number");
     if (m_meter.rollsOverAt && kwh >= m_meter.rollsOverAt->kilowattHours())
         return doubtful(ReadingDoubt::tooManyDigits,
                         text(reading) + " is at or above the register's top of " +

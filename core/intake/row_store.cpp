@@ -96,7 +96,8 @@ bool RowStore::hasRightWidth(const CsvRow& row)
         m_rejects.add(row.line, {}, text, "the last line is not finished");
     else
         m_rejects.add(row.line, {}, text,
-                      "has " + std::to_string(row.fields.size()) + " fields, the header has " +
+                      "has " + std::to_string(row.fields.size()) +
+                          (row.fields.size() == 1 ? " field" : " fields") + ", the header has " +
                           std::to_string(width));
     return false;
 }
@@ -234,18 +235,28 @@ Done RowStore::fillColumns(LogFile& file)
         LogColumn& column = m_columns[i].column;
         tidyInto(column, m_values[i], m_times.value, m_times.line);
         m_values[i] = {};
-        for (const RejectedRow& row : takeOutPowerOnValues(column))
-            m_rejects.add(row.line, row.column, row.text, row.reason);
-        const auto warning = contradiction(column, m_columns[i].unit);
-        if (!warning)
-            return failure(warning.error());
-        for (const std::string& text : {m_columns[i].unit.warning, *warning}) {
-            if (!text.empty())
-                file.warnings.push_back(text);
+        if (!m_request.asKept) {
+            const Done judged = judgeValues(column, m_columns[i].unit, file);
+            if (!judged)
+                return judged;
         }
         file.columns.push_back(std::move(column));
     }
     m_rejects.moveInto(file);
+    return {};
+}
+
+Done RowStore::judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file)
+{
+    for (const RejectedRow& row : takeOutPowerOnValues(column))
+        m_rejects.add(row.line, row.column, row.text, row.reason);
+    const auto warning = contradiction(column, unit);
+    if (!warning)
+        return failure(warning.error());
+    for (const std::string& text : {unit.warning, *warning}) {
+        if (!text.empty())
+            file.warnings.push_back(text);
+    }
     return {};
 }
 

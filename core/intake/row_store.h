@@ -57,6 +57,7 @@ private:
     Done settleOrder(LogFile& file);
     Done resolve(LogFile& file);
     Done fillColumns(LogFile& file);
+    Done judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file);
 
     const LogRequest& m_request;
     Dialect m_dialect;

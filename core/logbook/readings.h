@@ -27,6 +27,11 @@ enum class MeterEvent {
     reset,    ///< lost its count and restarted at 0
 };
 
+/// More decimals than any register shows; what a spreadsheet adds beyond is not kept.
+inline constexpr int mostDecimals = 12;
+/// A register that reads this much is mistyped.
+inline constexpr Energy mostOfARegister = Energy::kilowattHours(1e9);
+
 struct MeterReading {
     Instant at;
     Energy registerReading;

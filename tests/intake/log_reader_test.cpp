@@ -149,7 +149,7 @@ TEST_F(ReadLog, preambleAndFooter)
     EXPECT_EQ(log->rowsRead, 3);
     EXPECT_EQ(log->columns[0].line, (std::vector<std::uint32_t>{5, 7}));
     EXPECT_EQ(log->rejected,
-              (std::vector<RejectedRow>{{8, "", "End of log", "has 1 fields, the header has 2"}}));
+              (std::vector<RejectedRow>{{8, "", "End of log", "has 1 field, the header has 2"}}));
 }
 
 TEST_F(ReadLog, whatSpreadsheetsAdd)

@@ -1,0 +1,276 @@
+// What must hold of any description: write, parse, write gives the same text.
+#include "core/exchange/description.h"
+#include "core/text/zone.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck.h>
+
+namespace holdband::test {
+namespace {
+
+using exchange::DescribedReading;
+using exchange::Description;
+using exchange::FileEntry;
+using exchange::FileOrigin;
+
+int between(int low, int high)
+{
+    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
+}
+
+bool maybe()
+{
+    return between(0, 1) == 1;
+}
+
+/// Names with what breaks quoting, and letters beyond ASCII.
+std::string text()
+{
+    static const std::vector<std::string> pieces{"a", "Beer", " ",  "\"", "\\", "/",      ",",
+                                                 ";", "=",    "+",  "'",  "é",  "\u202e", "🍺",
+                                                 "(", ")",    "°F", "{",  "]",  "-",      "0"};
+    std::string result;
+    for (int i = between(1, 6); i > 0; --i)
+        result += pieces[static_cast<std::size_t>(between(0, static_cast<int>(pieces.size()) - 1))];
+    return result;
+}
+
+/// Any double in the range, most of them with all 53 bits in use.
+double number(double low, double high)
+{
+    const auto share = static_cast<double>(*rc::gen::arbitrary<std::uint32_t>()) / 4294967295.0;
+    const auto fine = static_cast<double>(*rc::gen::arbitrary<std::uint16_t>()) * 1e-15;
+    return std::clamp(low + (high - low) * (share + fine), low, high);
+}
+
+/// Between 1990 and 2100, to the millisecond.
+Instant instant()
+{
+    return instantFromMs(static_cast<std::int64_t>(number(7e11, 4e12)));
+}
+
+TemperatureDifference kelvins(double low, double high)
+{
+    return TemperatureDifference::kelvins(number(low, high));
+}
+
+template <typename Make>
+auto optionally(Make make) -> std::optional<decltype(make())>
+{
+    return maybe() ? std::optional(make()) : std::nullopt;
+}
+
+template <typename Make>
+auto several(int most, Make make) -> std::vector<decltype(make())>
+{
+    std::vector<decltype(make())> all;
+    for (int i = between(0, most); i > 0; --i)
+        all.push_back(make());
+    return all;
+}
+
+TariffWindow tariffWindow()
+{
+    TariffWindow window;
+    for (bool& day : window.days)
+        day = maybe();
+    window.fromMinute = between(0, 1440);
+    window.toMinute = between(0, 1440);
+    window.pricePerKwh = number(-1, 3);
+    return window;
+}
+
+LogbookSettings settings()
+{
+    LogbookSettings result;
+    result.zone = maybe() ? "America/Denver" : "UTC";
+    result.units = maybe() ? UnitSystem::us : UnitSystem::metric;
+    result.currency = maybe() ? "USD" : "";
+    result.tariff.pricePerKwh = optionally([] { return number(0, 2); });
+    result.tariff.windows = several(3, tariffWindow);
+    return result;
+}
+
+Setup setup()
+{
+    Setup result;
+    result.name = text();
+    result.kind = maybe() ? text() : "";
+    result.vessels = between(1, 9);
+    result.ratedPower = optionally([] { return Power::watts(number(0, 3000)); });
+    result.parts = several(2, [] { return Part{text(), number(0, 9), number(-5, 900)}; });
+    for (int i = between(0, 2); i > 0; --i)
+        result.ratings[text()] = number(1, 5);
+    return result;
+}
+
+Sensor sensor()
+{
+    Sensor result;
+    result.name = text();
+    result.reads =
+        std::array{
+            Reads::beer,    Reads::ambient, Reads::chamber,
+            Reads::coolant, Reads::gravity, Reads::power}[static_cast<std::size_t>(between(0, 5))];
+    result.setup = optionally(text);
+    result.accuracy = optionally([] { return kelvins(0, 3); });
+    result.placement = maybe() ? text() : "";
+    Instant from = instant();
+    for (int i = between(0, 3); i > 0; --i) {
+        result.offsets.push_back({from, kelvins(-3, 3), optionally([] { return kelvins(0, 1); })});
+        from += Milliseconds{between(1, 1'000'000)};
+    }
+    return result;
+}
+
+Meter meter()
+{
+    Meter result;
+    result.name = text();
+    result.setup = text();
+    result.resolution = optionally([] { return Energy::kilowattHours(number(0, 1)); });
+    result.rollsOverAt = optionally([] { return Energy::kilowattHours(number(1, 1e6)); });
+    // Given in percent, to the hundredth.
+    result.accuracy = optionally([] { return between(0, 1000) / 100.0 / 100.0; });
+    result.from = optionally(instant);
+    if (!result.from || maybe())
+        result.to = result.from.value_or(instant()) + Milliseconds{between(1, 100'000'000)};
+    return result;
+}
+
+Stage stage(bool first, bool last)
+{
+    Stage result;
+    result.label = text();
+    result.kind = !first && maybe() ? StageKind::ramp : StageKind::hold;
+    result.target = Temperature::celsius(number(-20, 90));
+    if (!last || result.kind == StageKind::ramp || maybe())
+        result.length = Hours{number(0.1, 2000)};
+    result.tolerance = optionally([] { return kelvins(0.01, 5); });
+    result.settleAllowed = optionally([] { return Hours{number(0, 100)}; });
+    return result;
+}
+
+Batch batch()
+{
+    Batch result;
+    result.name = text();
+    result.setup = text();
+    result.volume = optionally([] { return Volume::litres(number(0.1, 500)); });
+    result.pitched = instant();
+    result.ended =
+        optionally([&] { return result.pitched + Milliseconds{between(1, 90'000'000)}; });
+    result.beerSensor = text();
+    result.ambientSensor = optionally(text);
+    result.tolerance = kelvins(0.01, 5);
+    result.gapLimit = optionally([] { return Milliseconds{between(1, 90'000'000)}; });
+    result.grace = Milliseconds{between(0, 90'000'000)};
+    result.originalGravity = optionally([] { return Gravity::specific(number(1.0, 1.15)); });
+    result.finalGravity = optionally([] { return Gravity::specific(number(0.99, 1.1)); });
+    const int stages = between(1, 4);
+    for (int i = 0; i < stages; ++i)
+        result.schedule.push_back(stage(i == 0, i + 1 == stages));
+    return result;
+}
+
+FileOrigin origin()
+{
+    FileOrigin result;
+    result.file = text();
+    result.sha256 = text();
+    result.rowsRead = between(0, 1'000'000);
+    for (int i = between(0, 2); i > 0; --i) {
+        const std::string sensor = text();
+        result.headers[sensor] = text();
+        result.lines[sensor].emplace_back(instant(), between(1, 1'000'000));
+    }
+    return result;
+}
+
+FileEntry file()
+{
+    FileEntry result;
+    result.file = text();
+    result.time = optionally(text);
+    result.zone = optionally(text);
+    result.unit =
+        optionally([] { return maybe() ? TemperatureUnit::celsius : TemperatureUnit::fahrenheit; });
+    for (int i = between(1, 3); i > 0; --i)
+        result.columns[text()] = text();
+    result.origin = optionally(origin);
+    return result;
+}
+
+DescribedReading reading()
+{
+    DescribedReading result;
+    result.meter = text();
+    result.inForce = {instant(), Energy::kilowattHours(number(0, 99999)), between(0, mostDecimals),
+                      optionally([] { return maybe() ? MeterEvent::reset : MeterEvent::rollover; }),
+                      maybe() ? text() : ""};
+    result.before = several(2, [] {
+        return store::Replaced{number(0, 99999), between(0, mostDecimals), instant(),
+                               maybe() ? text() : ""};
+    });
+    return result;
+}
+
+store::Exclusion exclusion()
+{
+    const Instant from = instant();
+    return {text(), {from, from + Milliseconds{between(0, 1'000'000)}}, maybe() ? text() : ""};
+}
+
+Description anyDescription()
+{
+    Description result;
+    result.settings = settings();
+    result.setups = several(2, setup);
+    result.sensors = several(2, sensor);
+    result.meters = several(2, meter);
+    result.batches = several(2, batch);
+    result.files = several(2, file);
+    result.meterReadings = several(3, reading);
+    result.exclusions = several(2, exclusion);
+    result.journal = several(2, [] { return JournalNote{instant(), optionally(text), text()}; });
+    return result;
+}
+
+TEST(DescriptionProperties, WriteParseWriteGivesTheSameText)
+{
+    const bool held = rc::check("any description → write → parse → write the same", [] {
+        const Description first = anyDescription();
+        const std::string written = exchange::writeDescription(first);
+        const auto parsed = exchange::parseDescription(written, "d.json");
+        if (!parsed)
+            RC_FAIL(parsed.error().sentence() + "\n" + written);
+        RC_ASSERT(exchange::writeDescription(*parsed) == written);
+    });
+    EXPECT_TRUE(held);
+}
+
+TEST(DescriptionProperties, ParsingKeepsEveryValueToTheBit)
+{
+    const bool held = rc::check("any description → write → parse: the same values", [] {
+        const Description first = anyDescription();
+        const auto parsed = exchange::parseDescription(exchange::writeDescription(first), "d.json");
+        if (!parsed)
+            RC_FAIL(parsed.error().sentence());
+        RC_ASSERT(parsed->settings == first.settings);
+        RC_ASSERT(parsed->setups == first.setups);
+        RC_ASSERT(parsed->sensors == first.sensors);
+        RC_ASSERT(parsed->meters == first.meters);
+        RC_ASSERT(parsed->batches == first.batches);
+        RC_ASSERT(parsed->journal == first.journal);
+        RC_ASSERT(parsed->meterReadings.size() == first.meterReadings.size());
+        for (std::size_t i = 0; i < first.meterReadings.size(); ++i) {
+            RC_ASSERT(parsed->meterReadings[i].meter == first.meterReadings[i].meter);
+            RC_ASSERT(parsed->meterReadings[i].inForce == first.meterReadings[i].inForce);
+            RC_ASSERT(parsed->meterReadings[i].before == first.meterReadings[i].before);
+        }
+    });
+    EXPECT_TRUE(held);
+}
+
+} // namespace
+} // namespace holdband::test

@@ -1,0 +1,179 @@
+// Loading into a new file and into one in use; what export writes, load takes back.
+#include "core/exchange/export.h"
+#include "core/exchange/file_writer.h"
+#include "core/intake/import.h"
+#include "core/intake/rounds.h"
+#include "core/store/equipment.h"
+#include "core/store/writer_lock.h"
+#include "tests/review/described_logbook.h"
+
+#include <filesystem>
+
+namespace holdband::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+const std::string plain = R"({"holdband":1,"setups":[{"name":"S"}],
+    "sensors":[{"name":"Beer","reads":"beer"}],"meters":[{"name":"M","setup":"S"}]})";
+
+std::string fileText(const std::string& path)
+{
+    const auto text = exchange::readWholeFile(path, 1 << 20);
+    EXPECT_TRUE(text) << text.error().sentence();
+    return text.value_or("");
+}
+
+TEST(Load, ClearsAwayWhatAKilledRunLeft)
+{
+    const DescribedLogbook files;
+    files.write("d.holdband.part", "half a logbook");
+    files.write("d.holdband.part-journal", "half a journal");
+    const auto logbook = files.load(plain, "2026-03-10T00:00:00Z");
+    ASSERT_TRUE(logbook);
+    EXPECT_FALSE(fs::exists(files.path("d.holdband.part")));
+    EXPECT_FALSE(fs::exists(files.path("d.holdband.part-journal")));
+    EXPECT_FALSE(fs::exists(files.path("d.holdband.lock")));
+}
+
+TEST(Load, LeavesAnotherRunAloneThatIsMakingTheSameLogbook)
+{
+    const DescribedLogbook files;
+    files.write("d.json", plain);
+    files.write("d.holdband.part", "being written");
+    const auto other = store::lockForWriting(files.path("d.holdband"));
+    ASSERT_TRUE(other);
+    const auto loaded = exchange::loadDescription(files.path("d.holdband"), files.path("d.json"));
+    ASSERT_FALSE(loaded);
+    EXPECT_EQ(loaded.error().kind, ProblemKind::file);
+    EXPECT_NE(loaded.error().what.find("open for writing in"), std::string::npos);
+    EXPECT_EQ(fileText(files.path("d.holdband.part")), "being written");
+    EXPECT_FALSE(fs::exists(files.path("d.holdband")));
+}
+
+TEST(Load, NeverNamesAFileOverAnother)
+{
+    const DescribedLogbook files;
+    files.write("made", "new");
+    files.write("stands", "old");
+    const Done named = exchange::nameNewFile(files.path("made"), files.path("stands"));
+    ASSERT_FALSE(named);
+    EXPECT_EQ(named.error().kind, ProblemKind::file);
+    EXPECT_EQ(fileText(files.path("stands")), "old");
+    EXPECT_EQ(fileText(files.path("made")), "new");
+    ASSERT_TRUE(exchange::nameNewFile(files.path("made"), files.path("free")));
+    EXPECT_EQ(fileText(files.path("free")), "new");
+}
+
+TEST(Load, NeverChangesAPriceThatStands)
+{
+    const DescribedLogbook files;
+    files.load(
+        R"({"holdband":1,"time_of_use":[{"from":"16:00","to":"21:00","price_per_kwh":0.3}]})",
+        "2026-03-10T00:00:00Z");
+    const auto logbook =
+        files.load(R"({"holdband":1,"price_per_kwh":0.1})", "2026-03-10T00:00:00Z");
+    const auto settings = store::readSettings(*logbook);
+    ASSERT_TRUE(settings);
+    EXPECT_FALSE(settings->tariff.pricePerKwh);
+    EXPECT_EQ(settings->tariff.windows.size(), 1u);
+}
+
+TEST(Load, AnExportWithoutACurrencyGoesIntoALogbookThatHasOne)
+{
+    const DescribedLogbook files;
+    const auto source = files.load(plain, "2026-03-10T00:00:00Z");
+    ASSERT_TRUE(exchange::exportLogbook(*source, files.path("out")));
+    files.write("usd.json", R"({"holdband":1,"currency":"USD"})");
+    ASSERT_TRUE(exchange::loadDescription(files.path("usd.holdband"), files.path("usd.json")));
+    const auto loaded =
+        exchange::loadDescription(files.path("usd.holdband"), files.path("out/logbook.json"));
+    EXPECT_TRUE(loaded) << loaded.error().sentence();
+}
+
+/// Exports, loads the export into another logbook, exports that, and compares.
+void expectSameAgain(const DescribedLogbook& files)
+{
+    const auto first = store::LogbookFile::open(files.path("d.holdband"), store::Access::read);
+    ASSERT_TRUE(first);
+    ASSERT_TRUE(exchange::exportLogbook(**first, files.path("one")));
+    const auto loaded =
+        exchange::loadDescription(files.path("again.holdband"), files.path("one/logbook.json"));
+    ASSERT_TRUE(loaded) << loaded.error().sentence();
+    const auto second = store::LogbookFile::open(files.path("again.holdband"), store::Access::read);
+    ASSERT_TRUE(second);
+    ASSERT_TRUE(exchange::exportLogbook(**second, files.path("two")));
+    EXPECT_EQ(fileText(files.path("one/logbook.json")), fileText(files.path("two/logbook.json")));
+    for (const auto& entry : fs::directory_iterator(files.path("one/readings")))
+        EXPECT_EQ(fileText(entry.path().string()),
+                  fileText(files.path("two/readings/" + entry.path().filename().string())));
+}
+
+void import(const DescribedLogbook& files, const std::string& log,
+            std::optional<TemperatureUnit> unit)
+{
+    files.write("log.csv", log);
+    const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
+    ASSERT_TRUE(logbook);
+    intake::ImportOptions options;
+    options.path = files.path("log.csv");
+    options.unit = unit;
+    const auto imported = intake::importLog(**logbook, options);
+    ASSERT_TRUE(imported) << imported.error().sentence();
+    ASSERT_GT(imported->added(), 0);
+}
+
+TEST(ExportAndLoad, KeepReadingsWhoseUnitHadToBeTold)
+{
+    const DescribedLogbook files;
+    files.load(plain, "2026-03-10T00:00:00Z");
+    // Hot water: no unit in the header, and a median that is odd for °C.
+    import(files, "Time,Beer\n2026-03-09 00:00,66\n2026-03-09 01:00,67\n2026-03-09 02:00,68\n",
+           TemperatureUnit::celsius);
+    expectSameAgain(files);
+}
+
+TEST(ExportAndLoad, KeepAnEightyFiveThatWasNoJumpBesideWhatStoodThere)
+{
+    const DescribedLogbook files;
+    files.load(plain, "2026-03-10T00:00:00Z");
+    import(files,
+           "Time,Beer (C)\n2026-03-09 00:00,20\n2026-03-09 01:00,84\n2026-03-09 03:00,86\n"
+           "2026-03-09 05:00,20\n2026-03-09 06:00,20\n2026-03-09 07:00,20\n"
+           "2026-03-09 08:00,20\n",
+           {});
+    // Only what is new is kept of the second log: its 85 has no near neighbours of its own.
+    import(files,
+           "Time,Beer (C)\n2026-03-09 00:30,20\n2026-03-09 01:00,84\n2026-03-09 02:00,85\n"
+           "2026-03-09 03:00,86\n2026-03-09 04:00,20\n2026-03-09 04:30,20\n"
+           "2026-03-09 04:40,20\n2026-03-09 04:50,20\n",
+           {});
+    expectSameAgain(files);
+}
+
+TEST(ExportAndLoad, KeepAReadingOfAMeterWithMoreDigitsThanAnyShows)
+{
+    const DescribedLogbook files;
+    files.load(plain, "2026-03-10T00:00:00Z");
+    // As spreadsheets write 12.4.
+    import(files, "Time,Beer,M (kWh)\n2026-03-09 00:00,20,12.400000000000000355\n", {});
+    expectSameAgain(files);
+}
+
+TEST(ExportAndLoad, ARegisterThatCouldNotBeLoadedAgainIsRefused)
+{
+    const DescribedLogbook files;
+    files.load(plain, "2026-03-10T00:00:00Z");
+    const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
+    ASSERT_TRUE(logbook);
+    intake::TypedReading typed{"M", {}};
+    typed.reading.at = (*logbook)->now();
+    typed.reading.registerReading = Energy::kilowattHours(2e9);
+    const auto check = intake::checkReading(**logbook, typed);
+    ASSERT_TRUE(check);
+    ASSERT_TRUE(check->doubt);
+    EXPECT_EQ(check->doubt->doubt, intake::ReadingDoubt::tooManyDigits);
+}
+
+} // namespace
+} // namespace holdband::test
