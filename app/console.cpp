@@ -2,6 +2,7 @@
 
 #include "core/text/near.h"
 
+#include <algorithm>
 #include <cstdio>
 
 namespace holdband::app {
@@ -80,15 +81,42 @@ int wrongCall(const std::string& why, const std::string& usage)
 
 namespace {
 
-/// A number such as -5 is an argument and no option; the true minus sign says so to the parser.
-QStringList withoutNumericOptions(const QStringList& arguments)
+/// Stands before an argument that the parser must not take for an option; of no alphabet.
+constexpr QChar shield(0xE000);
+
+bool takesValue(const Command& command, const QString& argument)
+{
+    return std::any_of(command.options.begin(), command.options.end(),
+                       [&](const QCommandLineOption& option) {
+                           return !option.valueName().isEmpty() &&
+                                  argument == QStringLiteral("--") + option.names().first();
+                       });
+}
+
+/// A number such as -5 is an argument and no option. What follows an option that takes a value, or
+/// the end of options (--), the parser leaves alone by itself.
+QStringList withNumbersShielded(const Command& command, const QStringList& arguments)
 {
     QStringList result;
+    bool free = true;
     for (const QString& argument : arguments) {
-        const bool number = argument.size() > 1 && argument[0] == u'-' && argument[1].isDigit();
-        result += number ? QChar(0x2212) + argument.mid(1) : argument;
+        const bool number = argument.size() > 1 && argument[0] == u'-' &&
+                            (argument[1].isDigit() || argument[1] == u'.');
+        result += free && number ? shield + argument : argument;
+        if (argument == QStringLiteral("--"))
+            return result + arguments.mid(result.size());
+        free = !(free && takesValue(command, argument));
     }
     return result;
+}
+
+QStringList withoutShields(QStringList arguments)
+{
+    for (QString& argument : arguments) {
+        if (argument.startsWith(shield))
+            argument.remove(0, 1);
+    }
+    return arguments;
 }
 
 std::string helpText(const Command& command)
@@ -121,7 +149,7 @@ int runCommand(const Command& command, const QStringList& arguments)
     parser.addOption({QStringLiteral("help"), QString()});
     parser.addOption({QStringLiteral("version"), QString()});
     QStringList all{QStringLiteral("holdband")};
-    all += withoutNumericOptions(arguments);
+    all += withNumbersShielded(command, arguments);
     const bool parsed = parser.parse(all);
     if (parser.isSet(QStringLiteral("help"))) {
         print(helpText(command));
@@ -140,7 +168,7 @@ int runCommand(const Command& command, const QStringList& arguments)
             why.chop(1);
         return wrongCall(why.toStdString(), usage);
     }
-    const QStringList positional = parser.positionalArguments();
+    const QStringList positional = withoutShields(parser.positionalArguments());
     if (positional.size() < command.leastArguments)
         return wrongCall("an argument is missing", usage);
     if (positional.size() > command.mostArguments)

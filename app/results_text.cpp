@@ -262,6 +262,9 @@ std::string importText(const intake::ImportReport& report, bool dryRun)
             "  time: column \"" + report.file.timeHeader + "\" (" + report.file.timeReason + ")\n";
     for (const std::string& conflict : report.conflicts)
         text += "  conflict, " + conflict + "\n";
+    const auto unlisted = report.conflicting() - static_cast<std::int64_t>(report.conflicts.size());
+    if (unlisted > 0)
+        text += "  and " + std::to_string(unlisted) + " more conflicting\n";
     const std::size_t shown = std::min(rejectsListed, report.file.rejected.size());
     for (std::size_t i = 0; i < shown; ++i) {
         const RejectedRow& row = report.file.rejected[i];

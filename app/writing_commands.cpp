@@ -172,12 +172,12 @@ int import(const Call& call)
 
 Result<intake::TypedReading> typedReading(const Call& call, const store::LogbookFile& logbook)
 {
-    auto number = parseDecimal(call.argument(2));
+    auto number = parseTypedNumber(call.argument(2));
     HOLDBAND_TRY(number);
     intake::TypedReading typed;
     typed.meter = call.argument(1);
     typed.reading.registerReading = Energy::kilowattHours(number->value);
-    typed.reading.decimals = number->decimals;
+    typed.reading.decimals = std::min(number->decimals, mostDecimals);
     typed.reading.note = call.value("note").value_or("");
     typed.reading.at = logbook.now();
     if (const auto at = call.value("at")) {

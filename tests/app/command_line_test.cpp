@@ -270,5 +270,49 @@ TEST(CommandLine, BackupIsAWholeLogbookAndNeverOverwrites)
     EXPECT_EQ(program.run({"backup", "log.holdband", "copy.holdband"}).status, 3);
 }
 
+TEST(CommandLine, ALeadingMinusIsKeptAsItWasTyped)
+{
+    const WorkedProgram program;
+    EXPECT_TRUE(holds(program.run({"verdict", "log.holdband", "--", "-5x"}).err, "\"-5x\""));
+    EXPECT_TRUE(holds(program.run({"verdict", "log.holdband", "-5"}).err, "\"-5\""));
+    const Outcome kept = program.run({"meter", "log.holdband", "Meter", "7", "--at",
+                                      "2026-03-08 08:00", "--note", "-5 outside"});
+    ASSERT_EQ(kept.status, 0) << kept.err;
+    ASSERT_EQ(program.run({"export", "log.holdband", "out"}).status, 0);
+    EXPECT_TRUE(holds(program.read("out/logbook.json"), "\"note\": \"-5 outside\""));
+    EXPECT_TRUE(holds(program.run({"meter", "log.holdband", "Meter", "-.5"}).err, "can't read"));
+    EXPECT_EQ(program.run({"verdict", "log.holdband", "-x"}).status, 2) << "an option";
+}
+
+TEST(CommandLine, AReadingMayBeTypedWithADecimalComma)
+{
+    const WorkedProgram program;
+    const Outcome kept =
+        program.run({"meter", "log.holdband", "Meter", "6,90", "--at", "2026-03-08 08:00"});
+    EXPECT_EQ(kept.status, 0) << kept.err;
+    EXPECT_EQ(kept.out, "Meter: 6.90 kWh kept.\n");
+    EXPECT_EQ(program.run({"meter", "log.holdband", "Meter", "1,234"}).status, 1)
+        << "could be a thousand";
+}
+
+TEST(CommandLine, ConflictsBeyondTheFirstTwentyAreCounted)
+{
+    const WorkedProgram program;
+    std::string first = "Time,Beer\n";
+    std::string second = "Time,Beer\n";
+    for (int minute = 10; minute < 35; ++minute) {
+        const std::string at = "2026-03-09 00:" + std::to_string(minute);
+        first += at + ",20\n";
+        second += at + ",21\n";
+    }
+    program.write("first.csv", first);
+    program.write("second.csv", second);
+    ASSERT_EQ(program.run({"import", "log.holdband", "first.csv"}).status, 0);
+    const Outcome again = program.run({"import", "log.holdband", "second.csv"});
+    EXPECT_EQ(again.status, 0) << again.err;
+    EXPECT_TRUE(holds(again.out, "25 conflicting")) << again.out;
+    EXPECT_TRUE(holds(again.out, "  and 5 more conflicting\n")) << again.out;
+}
+
 } // namespace
 } // namespace holdband::test
