@@ -171,6 +171,17 @@ TEST_F(WindowTest, ASecondWindowReadsOnlyAndSaysSo)
     EXPECT_EQ(second->pages()->run()->batch(), "Pale 2");
 }
 
+TEST_F(WindowTest, FitsASmallScreen)
+{
+    const auto window = openWindow(makeLogbook());
+    for (int page = 0; page < pageCount; ++page) {
+        window->setPage(static_cast<PageId>(page));
+        settle(*window);
+        EXPECT_LE(window->minimumSizeHint().width(), 1024) << page;
+        EXPECT_LE(window->minimumSizeHint().height(), 680) << page;
+    }
+}
+
 TEST_F(WindowTest, EveryControlHasAName)
 {
     const auto window = openWindow(makeLogbook());

@@ -32,7 +32,7 @@ ValueRange deviationRange(const RunChart& chart)
 DeviationPanel::DeviationPanel(TimeView& time, QWidget* parent)
     : ChartPanel(time, QStringLiteral("Deviation from target"), parent)
 {
-    setMinimumHeight(92);
+    setMinimumHeight(70);
 }
 
 void DeviationPanel::setChart(const RunChart* chart)

@@ -7,7 +7,7 @@ namespace holdband::ui {
 EnergyPanel::EnergyPanel(TimeView& time, QWidget* parent)
     : ChartPanel(time, QStringLiteral("Energy since pitching, kWh"), parent)
 {
-    setMinimumHeight(118);
+    setMinimumHeight(88);
     setTimeLabels(true);
 }
 

@@ -108,13 +108,17 @@ void ChartPanel::paintValueAxis(QPainter& painter, const PlotMap& map)
 {
     painter.setFont(smallFont(*this));
     const QFontMetrics metrics(painter.font());
-    const int most = std::max(2, static_cast<int>(map.plot.height() / (metrics.height() * 1.9)));
+    const int most = std::max(3, static_cast<int>(map.plot.height() / (metrics.height() * 1.9)));
     const std::vector<double> ticks = ticksOf(map.range, most);
     const int decimals = decimalsOf(ticks);
+    double lastY = map.plot.bottom() + 2.0 * metrics.height();
     for (const double value : ticks) {
         const double y = std::round(map.y(value)) + 0.5;
         painter.setPen(colours().grid);
         painter.drawLine(QPointF(map.plot.left(), y), QPointF(map.plot.right(), y));
+        if (lastY - y < 0.8 * metrics.height())
+            continue;
+        lastY = y;
         painter.setPen(colours().muted);
         const QRectF box(0, y - metrics.height() / 2.0, leftMargin - 7, metrics.height());
         painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, numberText(value, decimals));

@@ -156,18 +156,28 @@ void addEnergyDots(const review::RunReview& review, RunChart& chart)
     }
 }
 
-/// The bounds between two readings bend with the rated power, so they are asked for in between.
-void addEnergyBounds(const review::RunReview& review, RunChart& chart)
+/// Where the bounds between two points are asked for. They jump at a reading and bend with the
+/// rated power, so just inside both ends and at some places in between.
+std::vector<double> placesBetween(double from, double to)
 {
     constexpr int pieces = 6;
+    const double inside = std::min(1000.0, (to - from) / 20.0);
+    std::vector<double> places{from, from + inside};
+    for (int k = 1; k < pieces; ++k)
+        places.push_back(from + (to - from) * k / pieces);
+    places.push_back(to - inside);
+    places.push_back(to);
+    return places;
+}
+
+void addEnergyBounds(const review::RunReview& review, RunChart& chart)
+{
     const analysis::RunInput& input = review.input;
     for (std::size_t i = 1; i < chart.energy.size(); ++i) {
         if (!chart.energy[i].joined)
             continue;
         const double from = chart.energy[i - 1].ms;
-        const double to = chart.energy[i].ms;
-        for (int k = 0; k <= pieces; ++k) {
-            const double ms = from + (to - from) * k / pieces;
+        for (const double ms : placesBetween(from, chart.energy[i].ms)) {
             const auto energy = analysis::shareOver(input.setup, review.figures.energy.shares,
                                                     {chart.span.start, chart.instantOf(ms)});
             if (!energy.any() && ms > from)
@@ -176,7 +186,7 @@ void addEnergyBounds(const review::RunReview& review, RunChart& chart)
                 chart.energyUnbounded = true;
                 continue;
             }
-            chart.energyBounds.push_back({ms, energy.low, energy.high, k > 0});
+            chart.energyBounds.push_back({ms, energy.low, energy.high, ms > from});
         }
     }
 }

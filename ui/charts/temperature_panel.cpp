@@ -45,7 +45,7 @@ ValueRange rangeOf(const RunChart& chart)
 TemperaturePanel::TemperaturePanel(TimeView& time, QWidget* parent)
     : ChartPanel(time, QStringLiteral("Temperature"), parent)
 {
-    setMinimumHeight(150);
+    setMinimumHeight(118);
 }
 
 void TemperaturePanel::setChart(const RunChart* chart)
@@ -143,7 +143,7 @@ void TemperaturePanel::paintStages(QPainter& painter, const PlotMap& map)
         const QString label = metrics.elidedText(shown(stage.label), Qt::ElideRight,
                                                  static_cast<int>(box.width()) - 6);
         painter.setPen(colours().text);
-        if (label.size() > 1)
+        if (label.size() > 1 || label == shown(stage.label))
             painter.drawText(box, Qt::AlignCenter, label);
     }
 }

@@ -4,6 +4,7 @@
 #include "ui/charts/panel.h"
 #include "ui/words/words.h"
 
+#include <QCoreApplication>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QToolTip>
@@ -33,6 +34,7 @@ void LanesView::setReview(review::LanesReview review, const Zone& zone)
     layOutAnew();
     m_current = std::min(m_current, m_layout.bars.empty() ? 0 : m_layout.bars.size() - 1);
     updateGeometry();
+    QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
 }
 
 void LanesView::clear()

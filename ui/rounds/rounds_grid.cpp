@@ -82,6 +82,7 @@ RoundsGrid::RoundsGrid(QWidget* parent)
     m_table->verticalHeader()->setSectionsClickable(false);
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 16);
     m_table->verticalHeader()->setMaximumWidth(180);
+    m_table->verticalHeader()->setTextElideMode(Qt::ElideRight);
     m_table->setCornerButtonEnabled(false);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     contents()->addWidget(m_table);

@@ -56,7 +56,8 @@ QVariant RoundsGridModel::data(const QModelIndex& index, int role) const
 QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
     const auto index = static_cast<std::size_t>(section);
-    if (section < 0 || role != Qt::DisplayRole)
+    const bool help = role == Qt::ToolTipRole && orientation == Qt::Vertical;
+    if (section < 0 || (role != Qt::DisplayRole && !help))
         return {};
     if (orientation == Qt::Vertical)
         return index < m_sheet.rows.size() ? QVariant(shown(m_sheet.rows[index].meter))

@@ -18,6 +18,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace holdband::ui {
@@ -37,6 +38,19 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     m_gridLayout->setColumnStretch(6, 6);
     m_card->contents()->addLayout(m_gridLayout);
     m_card->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    layOut();
+    setRole(m_save, "main");
+    connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
+    auto* clock = new QTimer(this); // ages, expected ranges and the time go on
+    clock->start(std::chrono::seconds{30});
+    connect(clock, &QTimer::timeout, this, [this] {
+        if (isVisible() && m_session->isOpen())
+            refresh();
+    });
+}
+
+void RoundsPage::layOut()
+{
     auto* inner = new QWidget;
     inner->setObjectName(QStringLiteral("inner"));
     auto* column = new QVBoxLayout(inner);
@@ -53,8 +67,6 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
-    setRole(m_save, "main");
-    connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
 }
 
 QWidget* RoundsPage::makeBar()

@@ -40,6 +40,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void layOut();
     QWidget* makeBar();
     void takeSheet(review::RoundsSheet sheet);
     void rebuildRows(const review::RoundsSheet& sheet);

@@ -3,6 +3,7 @@
 #include "core/exchange/load.h"
 #include "core/store/equipment.h"
 #include "ui/imports/imports_page.h"
+#include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
@@ -73,7 +74,7 @@ void MainWindow::layOut()
     auto* pagesLayout = new QVBoxLayout(inside);
     pagesLayout->setContentsMargins(0, 0, 0, 0);
     pagesLayout->setSpacing(spacing::gap);
-    pagesLayout->addWidget(m_lanes);
+    pagesLayout->addWidget(new LanesArea(m_lanes));
     pagesLayout->addWidget(m_pageRow);
     pagesLayout->addWidget(m_pages, 1);
     pagesLayout->addWidget(m_status);
