@@ -74,12 +74,24 @@ int makeNew(const Call& call)
 
 // load
 
+void reportWarnings(const intake::ImportReport& imported)
+{
+    for (const std::string& warning : imported.file.warnings)
+        report("holdband: " + imported.file.fileName + ": " + warning + ".");
+}
+
 int load(const Call& call)
 {
     auto loaded = exchange::loadDescription(call.argument(0), call.argument(1));
     if (!loaded)
         return fail(loaded.error());
     print(loadText(*loaded));
+    for (const intake::ImportReport& file : loaded->files) {
+        reportWarnings(file);
+        for (const std::string& header : file.file.ignoredColumns)
+            report("holdband: " + file.file.fileName + ": the column \"" + header +
+                   "\" was left out: the description gives it to no sensor or meter.");
+    }
     return exitDone;
 }
 
@@ -143,8 +155,7 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
 
 void reportAsides(const intake::ImportReport& imported)
 {
-    for (const std::string& warning : imported.file.warnings)
-        report("holdband: " + warning + ".");
+    reportWarnings(imported);
     for (const std::string& header : imported.file.ignoredColumns)
         report("holdband: the column \"" + header +
                "\" was left out: it is no sensor's or "

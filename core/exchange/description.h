@@ -2,6 +2,7 @@
 // refers by name. The format is described in DEVELOPERS.md.
 #pragma once
 
+#include "core/intake/log.h"
 #include "core/logbook/batch.h"
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
@@ -9,6 +10,7 @@
 #include "core/store/meter_readings.h"
 #include "core/store/readings.h"
 
+#include <array>
 #include <map>
 #include <optional>
 #include <string>
@@ -28,11 +30,17 @@ struct FileOrigin {
     bool operator==(const FileOrigin&) const = default;
 };
 
+inline constexpr std::array<std::pair<DateOrder, const char*>, 3> dateOrderNames{
+    {{DateOrder::yearMonthDay, "ymd"},
+     {DateOrder::monthDayYear, "mdy"},
+     {DateOrder::dayMonthYear, "dmy"}}};
+
 struct FileEntry {
     std::string file; ///< relative to the description
     std::optional<std::string> time;
     std::optional<std::string> zone;
     std::optional<TemperatureUnit> unit;
+    std::optional<DateOrder> dateOrder;
     std::map<std::string, std::string> columns; ///< sensor or meter → header
     std::optional<FileOrigin> origin;
 };

@@ -291,6 +291,19 @@ FileOrigin readOrigin(Fields fields)
     return origin;
 }
 
+std::optional<DateOrder> readDateOrder(Fields& fields)
+{
+    const auto name = fields.text("date_order");
+    if (!name)
+        return std::nullopt;
+    for (const auto& [order, known] : dateOrderNames) {
+        if (*name == known)
+            return order;
+    }
+    fields.fail("date_order", "\"" + *name + "\" is none of ymd, mdy, dmy");
+    return std::nullopt;
+}
+
 FileEntry readFile(Fields fields)
 {
     FileEntry file;
@@ -305,6 +318,7 @@ FileEntry readFile(Fields fields)
         else
             fields.fail("unit", "\"" + *unit + "\" is none of f, c");
     }
+    file.dateOrder = readDateOrder(fields);
     if (!fields.has("columns"))
         fields.fail("columns", "the key is missing");
     file.columns = readTexts(fields, "columns");

@@ -191,6 +191,10 @@ Json fileJson(const FileEntry& file)
     put(json, "zone", file.zone);
     if (file.unit)
         json["unit"] = *file.unit == TemperatureUnit::fahrenheit ? "f" : "c";
+    for (const auto& [order, name] : dateOrderNames) {
+        if (file.dateOrder == order)
+            json["date_order"] = name;
+    }
     for (const auto& [sensor, header] : file.columns)
         json["columns"][sensor] = header;
     if (file.origin)

@@ -36,6 +36,36 @@ std::string indexed(const char* key, std::size_t index)
     return std::string(key) + "[" + std::to_string(index) + "]";
 }
 
+void replaceAll(std::string& text, std::string_view what, std::string_view with)
+{
+    for (auto at = text.find(what); at != text.npos; at = text.find(what, at + with.size()))
+        text.replace(at, what.size(), with);
+}
+
+/// A log's problem names the options of `import`; in a description the same is said by keys.
+Problem forDescription(Problem problem, const std::string& place)
+{
+    if (problem.kind != ProblemKind::data || problem.remedy.find("--") == std::string::npos)
+        return problem;
+    const bool byHeader = problem.what.find("the header says °") != std::string::npos;
+    if (byHeader && problem.remedy.find("--unit") != std::string::npos) {
+        problem.remedy =
+            "correct the header, or take the file out of the description and import it "
+            "with --unit";
+        return problem;
+    }
+    for (const auto& [option, key] : {std::pair("--time \"COLUMN\"", "\"time\": \"COLUMN\""),
+                                      {"--time \"DATE", "\"time\": \"DATE"},
+                                      {"--column \"SENSOR=COLUMN\"", "\"columns\""},
+                                      {"--unit f", "\"unit\": \"f\""},
+                                      {"--unit c", "\"unit\": \"c\""},
+                                      {"--date-order ", "\"date_order\": "},
+                                      {"--zone ", "\"zone\": "}})
+        replaceAll(problem.remedy, option, key);
+    problem.remedy += " (in " + place + ")";
+    return problem;
+}
+
 /// Puts one description into one logbook, inside one change.
 class Loader {
 public:
@@ -102,6 +132,8 @@ private:
         request.timeColumn = entry.time;
         request.zone = *zone;
         request.asKept = entry.origin.has_value();
+        request.fallbackSaid = entry.unit.has_value();
+        request.dateOrder = entry.dateOrder;
         request.fallbackUnit = entry.unit.value_or(m_description.settings.temperatureUnit());
         return request;
     }
@@ -111,7 +143,8 @@ private:
         auto request = requestFor(entry, place);
         HOLDBAND_TRY(request);
         auto file = readLog(*request);
-        HOLDBAND_TRY(file);
+        if (!file)
+            return failure(forDescription(file.error(), at(place)));
         if (entry.origin) {
             file->fileName = entry.origin->file;
             file->sha256 = entry.origin->sha256;

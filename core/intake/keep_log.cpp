@@ -26,17 +26,13 @@ SeriesKind kindOf(Reads reads)
     return reads == Reads::gravity ? SeriesKind::gravity : SeriesKind::temperature;
 }
 
-std::string instantText(Instant at)
-{
-    return rfc3339Utc(at);
-}
-
 /// Writes down what was found of one column.
 class Keeper {
 public:
-    Keeper(const store::LogbookFile& logbook, const store::Change& change, store::ImportId import,
-           ImportReport& report)
-        : m_logbook(logbook), m_change(change), m_import(import), m_report(report)
+    Keeper(const store::LogbookFile& logbook, const store::Change& change, Zone zone,
+           store::ImportId import, ImportReport& report)
+        : m_logbook(logbook), m_change(change), m_zone(std::move(zone)), m_import(import),
+          m_report(report)
     {
     }
 
@@ -116,12 +112,13 @@ private:
         if (m_report.conflicts.size() >= conflictsListed)
             return;
         m_report.conflicts.push_back("line " + std::to_string(line) + ", " + column.name + ": " +
-                                     shortestText(refused) + " at " + instantText(at) + ", where " +
-                                     shortestText(kept) + " is kept");
+                                     shortestText(refused) + " at " + localIso(at, m_zone) +
+                                     ", where " + shortestText(kept) + " is kept");
     }
 
     const store::LogbookFile& m_logbook;
     const store::Change& m_change;
+    Zone m_zone;
     store::ImportId m_import;
     ImportReport& m_report;
 };
@@ -162,12 +159,16 @@ wantedColumns(const store::LogbookFile& logbook,
 Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
                              LogFile file)
 {
+    auto settings = store::readSettings(logbook);
+    HOLDBAND_TRY(settings);
+    auto zone = Zone::named(settings->zone);
+    HOLDBAND_TRY(zone);
     auto import = store::addImport(change, {file.fileName, file.sha256, file.rowsRead});
     HOLDBAND_TRY(import);
     ImportReport report;
     report.file = std::move(file);
     const std::vector<LogColumn> columns = std::exchange(report.file.columns, {});
-    Keeper keeper(logbook, change, *import, report);
+    Keeper keeper(logbook, change, *zone, *import, report);
     for (const LogColumn& column : columns)
         HOLDBAND_TRY(keeper.keep(column));
     HOLDBAND_TRY(store::dropEmptyImport(change, *import));

@@ -40,6 +40,7 @@ struct LogRequest {
     std::optional<ReadingUnit> temperatureUnit;
     /// Where neither of the above nor the header says one.
     TemperatureUnit fallbackUnit = TemperatureUnit::celsius;
+    bool fallbackSaid = false; ///< for this very log, and not just by the logbook's units
     /// An exported copy of what a logbook kept: its values are not judged again.
     bool asKept = false;
 };

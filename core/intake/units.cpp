@@ -146,6 +146,8 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
         return ChosenUnit{
             *byHeader, "the header says " + std::string(unitSymbol(*byHeader)), false, false, {}};
     const ReadingUnit unit = fallback(wanted.kind, request.fallbackUnit);
+    if (request.fallbackSaid && wanted.kind == SeriesKind::temperature)
+        return said(unit, wanted, byHeader);
     return ChosenUnit{unit,
                       "the header says no unit: taken as " + std::string(unitSymbol(unit)),
                       false,

@@ -314,5 +314,30 @@ TEST(CommandLine, ConflictsBeyondTheFirstTwentyAreCounted)
     EXPECT_TRUE(holds(again.out, "  and 5 more conflicting\n")) << again.out;
 }
 
+TEST(CommandLine, LoadNamesColumnsLeftOutAndWhatIsOddInALog)
+{
+    const Program program;
+    program.write("g.csv", "Time,Glycol (F),Extra\n2026-03-09 00:00,24,1\n2026-03-09 01:00,25,1\n");
+    program.write("g.json", R"json({"holdband":1,"sensors":[{"name":"Glycol","reads":"coolant"}],
+        "files":[{"file":"g.csv","columns":{"Glycol":"Glycol (F)"}}]})json");
+    const Outcome loaded = program.run({"load", "g.holdband", "g.json"});
+    EXPECT_EQ(loaded.status, 0);
+    EXPECT_TRUE(holds(loaded.err, "g.csv: column Glycol (F): the median 25 is odd")) << loaded.err;
+    EXPECT_TRUE(holds(loaded.err, "the column \"Extra\" was left out")) << loaded.err;
+}
+
+TEST(CommandLine, AConflictIsToldInTheLogbooksOwnTime)
+{
+    const Program program;
+    program.write("s.json", R"({"holdband":1,"zone":"America/Denver",
+        "sensors":[{"name":"Beer","reads":"beer"}]})");
+    ASSERT_EQ(program.run({"load", "s.holdband", "s.json"}).status, 0);
+    program.write("b.csv", "Time,Beer (F)\n2026-03-14 02:00,68\n2026-03-14 02:00,67\n");
+    const Outcome imported = program.run({"import", "s.holdband", "b.csv"});
+    EXPECT_TRUE(holds(imported.out, "conflict, line 3, Beer: 67 at 2026-03-14T02:00:00-06:00, "
+                                    "where 68 is kept"))
+        << imported.out;
+}
+
 } // namespace
 } // namespace holdband::test

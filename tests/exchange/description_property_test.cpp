@@ -195,6 +195,8 @@ FileEntry file()
     result.zone = optionally(text);
     result.unit =
         optionally([] { return maybe() ? TemperatureUnit::celsius : TemperatureUnit::fahrenheit; });
+    result.dateOrder = optionally(
+        [] { return exchange::dateOrderNames[static_cast<std::size_t>(between(0, 2))].first; });
     for (int i = between(1, 3); i > 0; --i)
         result.columns[text()] = text();
     result.origin = optionally(origin);

@@ -91,6 +91,41 @@ TEST(Load, AnExportWithoutACurrencyGoesIntoALogbookThatHasOne)
     EXPECT_TRUE(loaded) << loaded.error().sentence();
 }
 
+/// The sentence of the problem, or nothing where the log is taken.
+std::string loadedWith(const std::string& log, const std::string& keys)
+{
+    const DescribedLogbook files;
+    files.write("log.csv", log);
+    files.write("d.json",
+                R"({"holdband":1,"units":"us","sensors":[{"name":"Glycol","reads":"coolant"}],
+        "files":[{"file":"log.csv",)" +
+                    keys + "}]}");
+    const auto loaded = exchange::loadDescription(files.path("d.holdband"), files.path("d.json"));
+    return loaded ? std::string() : loaded.error().sentence();
+}
+
+TEST(LoadOfLogs, TheWayOutIsAKeyOfTheDescription)
+{
+    const std::string cold = "Time,Glycol\n2026-03-09 00:00,24\n2026-03-09 01:00,25\n";
+    EXPECT_EQ(loadedWith(cold, R"("columns":{"Glycol":"Glycol"})"),
+              "log.csv, column Glycol: the median 25 is odd for °F (the header says no unit: taken "
+              "as °F); say \"unit\": \"c\" if they are in °C, or \"unit\": \"f\" if they are right "
+              "(in d.json, files[0]).");
+    EXPECT_EQ(loadedWith(cold, R"("unit":"f","columns":{"Glycol":"Glycol"})"), "");
+    const std::string ambiguous = "Time,Glycol\n03/04/2026 00:00,34\n03/05/2026 01:00,35\n";
+    EXPECT_EQ(loadedWith(ambiguous, R"("columns":{"Glycol":"Glycol"})"),
+              "log.csv, line 2, column Time: the dates fit more than one order, such as "
+              "\"03/04/2026 00:00\"; say \"date_order\": mdy or dmy (in d.json, files[0]).");
+    EXPECT_EQ(loadedWith(ambiguous, R"("date_order":"mdy","columns":{"Glycol":"Glycol"})"), "");
+    EXPECT_EQ(loadedWith(ambiguous, R"("date_order":"US","columns":{"Glycol":"Glycol"})"),
+              "d.json, files[0].date_order: \"US\" is none of ymd, mdy, dmy.");
+    EXPECT_EQ(loadedWith("Time,Glycol (C)\n2026-03-09 00:00,68\n2026-03-09 01:00,68\n",
+                         R"json("unit":"f","columns":{"Glycol":"Glycol (C)"})json"),
+              "log.csv, column Glycol (C): the median 68 is odd for °C (the header says °C); "
+              "correct the header, or take the file out of the description and import it with "
+              "--unit.");
+}
+
 /// Exports, loads the export into another logbook, exports that, and compares.
 void expectSameAgain(const DescribedLogbook& files)
 {
