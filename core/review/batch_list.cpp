@@ -2,6 +2,7 @@
 
 #include "core/review/batch_line.h"
 #include "core/review/verdict_words.h"
+#include "core/text/quantities.h"
 
 #include <algorithm>
 
@@ -102,6 +103,23 @@ void addOverlaps(const Snapshot& snapshot, Sentences& odd)
     }
 }
 
+/// Targets that are likelier a wrong digit or unit than a plan; common practice, no source.
+void addTargets(const Snapshot& snapshot, Sentences& odd)
+{
+    const Temperature freezing = Temperature::celsius(0.0);
+    const Temperature hot = Temperature::fahrenheit(110.0);
+    const TemperatureUnit unit = snapshot.settings.temperatureUnit();
+    for (const Batch& batch : snapshot.batches) {
+        for (const Stage& stage : batch.schedule) {
+            const bool below = stage.target < freezing;
+            if (below || stage.target > hot)
+                odd.push_back(batch.name + ": the target of " + stage.label + ", " +
+                              temperatureText(stage.target, unit) + ", is " +
+                              (below ? "below freezing." : "hotter than beer ferments."));
+        }
+    }
+}
+
 } // namespace
 
 Result<std::vector<std::string>> findOddities(const store::LogbookFile& logbook)
@@ -114,6 +132,7 @@ Result<std::vector<std::string>> findOddities(const store::LogbookFile& logbook)
     HOLDBAND_TRY(addSensorOddities(logbook, *snapshot, odd));
     addMeterOddities(*snapshot, odd);
     addOverlaps(*snapshot, odd);
+    addTargets(*snapshot, odd);
     for (const Batch& batch : snapshot->batches) {
         auto line = batchLineOf(logbook, *snapshot, batch);
         HOLDBAND_TRY(line);

@@ -93,5 +93,27 @@ TEST(Oddities, MoreBatchesThanVesselsAreNamed)
               odd->end());
 }
 
+TEST(Oddities, TargetsThatAreLikelierASlipAreNamed)
+{
+    const DescribedLogbook files;
+    const auto logbook = files.load(
+        R"({"holdband":1,"units":"us","setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+        "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00","beer_sensor":"Beer",
+          "tolerance_f":3,"schedule":[{"stage":"Warm","target_f":110,"hours":2},
+          {"stage":"Hot","target_f":111,"hours":2},{"stage":"Edge","target_c":0,"hours":2},
+          {"stage":"Ice","target_f":31}]}]})",
+        "2026-03-10T00:00:00Z");
+    const auto odd = review::findOddities(*logbook);
+    ASSERT_TRUE(odd);
+    std::vector<std::string> targets;
+    for (const std::string& sentence : *odd) {
+        if (sentence.find("target of") != std::string::npos)
+            targets.push_back(sentence);
+    }
+    EXPECT_EQ(targets, (std::vector<std::string>{
+                           "B: the target of Hot, 111.0 °F, is hotter than beer ferments.",
+                           "B: the target of Ice, 31.0 °F, is below freezing."}));
+}
+
 } // namespace
 } // namespace holdband::test
