@@ -77,9 +77,8 @@ void DeviationPanel::paintData(QPainter& painter, const PlotMap& map)
     }
     painter.setPen(QPen(colours().target, 1.0, Qt::DashLine));
     painter.drawLine(QPointF(map.plot.left(), map.y(0.0)), QPointF(map.plot.right(), map.y(0.0)));
-    painter.setPen(QPen(colours().beer, 1.5));
     for (const analysis::Track& track : m_chart->deviation)
-        drawTrack(painter, map, *m_chart, track);
+        drawTrack(painter, map, *m_chart, track, QPen(colours().beer, 1.5), moving());
 }
 
 } // namespace holdband::ui

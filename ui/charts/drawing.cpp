@@ -4,19 +4,49 @@
 
 namespace holdband::ui {
 
+namespace {
+
+/// Smoothing costs more than in proportion to the length of a line, so it is drawn in pieces.
+constexpr qsizetype pieceLength = 16;
+
+QPolygonF placed(const Polyline& line, const PlotMap& map, const RunChart& chart)
+{
+    const double from = chart.msOf(map.shown.start);
+    const double scale = map.plot.width() / (chart.msOf(map.shown.end) - from);
+    QPolygonF points;
+    points.reserve(static_cast<qsizetype>(line.size()));
+    for (const DrawnPoint& point : line)
+        points << QPointF(map.plot.left() + (point.ms - from) * scale, map.y(point.value));
+    return points;
+}
+
+void drawInPieces(QPainter& painter, const QPolygonF& points)
+{
+    for (qsizetype first = 0; first + 1 < points.size(); first += pieceLength) {
+        const qsizetype count = std::min(pieceLength + 1, points.size() - first);
+        painter.drawPolyline(points.constData() + first, static_cast<int>(count));
+    }
+}
+
+} // namespace
+
 void drawTrack(QPainter& painter, const PlotMap& map, const RunChart& chart,
-               const analysis::Track& track)
+               const analysis::Track& track, const QPen& pen, bool moving)
 {
     const int columns = static_cast<int>(map.plot.width() * painter.device()->devicePixelRatioF());
     const auto lines =
         decimate(track, chart.msOf(map.shown.start), chart.msOf(map.shown.end), columns);
-    for (const Polyline& line : lines) {
-        QPolygonF points;
-        points.reserve(static_cast<qsizetype>(line.size()));
-        for (const DrawnPoint& point : line)
-            points << QPointF(map.x(chart.instantOf(point.ms)), map.y(point.value));
-        painter.drawPolyline(points);
+    QPen used = pen;
+    if (moving) {
+        used.setWidth(1);
+        used.setCosmetic(true);
     }
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, !moving);
+    painter.setPen(used);
+    for (const Polyline& line : lines)
+        drawInPieces(painter, placed(line, map, chart));
+    painter.restore();
 }
 
 QRectF columnOf(const PlotMap& map, const RunChart& chart, const Stretch& stretch)

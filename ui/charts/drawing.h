@@ -8,9 +8,10 @@
 
 namespace holdband::ui {
 
-/// A track as lines, a few points for each pixel column, broken where nothing is known.
+/// A track as lines, a few points for each pixel column, broken where nothing is known. While the
+/// axis is `moving` the lines are plain: one pixel wide, not smoothed.
 void drawTrack(QPainter& painter, const PlotMap& map, const RunChart& chart,
-               const analysis::Track& track);
+               const analysis::Track& track, const QPen& pen, bool moving);
 
 /// A stretch of time as an upright rectangle over the whole plot.
 QRectF columnOf(const PlotMap& map, const RunChart& chart, const Stretch& stretch);

@@ -44,7 +44,10 @@ ChartPanel::ChartPanel(TimeView& time, const QString& title, QWidget* parent)
     setAccessibleName(title);
     setAccessibleDescription(QStringLiteral(
         "Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer"));
-    connect(&time, &TimeView::shownChanged, this, &ChartPanel::dataChanged);
+    m_settle.setSingleShot(true);
+    m_settle.setInterval(150);
+    connect(&m_settle, &QTimer::timeout, this, &ChartPanel::dataChanged);
+    connect(&time, &TimeView::shownChanged, this, &ChartPanel::shownMoved);
     connect(&time, &TimeView::pointerChanged, this, qOverload<>(&QWidget::update));
 }
 
@@ -71,6 +74,12 @@ void ChartPanel::dataChanged()
 {
     m_stale = true;
     update();
+}
+
+void ChartPanel::shownMoved()
+{
+    m_settle.start();
+    dataChanged();
 }
 
 QRectF ChartPanel::plotRect() const
@@ -163,7 +172,7 @@ void ChartPanel::renderPicture()
     painter.setRenderHint(QPainter::Antialiasing, false);
     paintValueAxis(painter, plotted);
     paintTimeAxis(painter, plotted);
-    painter.setRenderHint(QPainter::Antialiasing, !m_dragging);
+    painter.setRenderHint(QPainter::Antialiasing, !moving());
     painter.save();
     painter.setClipRect(plotted.plot.adjusted(0, -1, 1, 1));
     paintData(painter, plotted);

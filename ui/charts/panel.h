@@ -9,6 +9,7 @@
 #include "core/text/zone.h"
 
 #include <QPixmap>
+#include <QTimer>
 #include <QWidget>
 #include <functional>
 
@@ -60,6 +61,8 @@ protected:
 
     const Colours& colours() const { return coloursOf(*this); }
     void dataChanged();
+    /// The axis was moved a moment ago: draw quickly, the finer drawing follows.
+    bool moving() const { return m_settle.isActive(); }
 
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
@@ -74,6 +77,7 @@ protected:
 
 private:
     QRectF plotRect() const;
+    void shownMoved();
     void renderPicture();
     void paintHeading(QPainter& painter);
     void paintValueAxis(QPainter& painter, const PlotMap& map);
@@ -85,6 +89,7 @@ private:
     Zone m_zone;
     bool m_timeLabels = false;
     QPixmap m_picture;
+    QTimer m_settle;
     bool m_stale = true;
     bool m_dragging = false;
     double m_dragX = 0.0;

@@ -119,8 +119,8 @@ void TemperaturePanel::paintData(QPainter& painter, const PlotMap& map)
     for (const ChartLine& line : m_chart->lines) {
         if (line.role == LineRole::beer)
             paintTarget(painter, map);
-        painter.setPen(QPen(colourOf(line.role), line.role == LineRole::beer ? 1.8 : 1.1));
-        drawTrack(painter, map, *m_chart, line.track);
+        const QPen pen(colourOf(line.role), line.role == LineRole::beer ? 1.8 : 1.1);
+        drawTrack(painter, map, *m_chart, line.track, pen, moving());
     }
 }
 
