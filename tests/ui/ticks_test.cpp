@@ -68,6 +68,13 @@ TEST(TimeTicks, StepsGrowWithTheSpan)
         EXPECT_TRUE(tick.midnight);
 }
 
+TEST(TimeTicks, WithoutAMidnightTheFirstSaysTheDate)
+{
+    const Span afternoon{at("2026-04-01T19:00:00Z"), at("2026-04-01T21:00:00Z")};
+    EXPECT_THAT(labels(timeTicks(afternoon, denver(), 3)),
+                ::testing::ElementsAre("1 Apr 13:00", "14:00", "15:00"));
+}
+
 TEST(TimeTicks, AnEmptySpanHasNone)
 {
     EXPECT_TRUE(timeTicks({}, denver(), 8).empty());

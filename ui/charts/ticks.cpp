@@ -51,6 +51,10 @@ std::vector<TimeTick> ticksWithinDays(Span shown, const Zone& zone, minutes step
     std::vector<TimeTick> ticks;
     for (const LocalDay& day : zone.localDays(shown))
         addTimesOfDay(day, step, shown, zone, ticks);
+    const bool dated =
+        std::any_of(ticks.begin(), ticks.end(), [](const TimeTick& tick) { return tick.midnight; });
+    if (!dated && !ticks.empty())
+        ticks.front().label = localShortText(ticks.front().at, zone);
     return ticks;
 }
 

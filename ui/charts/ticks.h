@@ -11,7 +11,7 @@ namespace holdband::ui {
 
 struct TimeTick {
     Instant at;
-    std::string label; ///< "7 Mar" at a midnight, "06:00" else
+    std::string label; ///< "7 Mar" at a midnight, "06:00" else; "7 Mar 06:00" where no midnight is
     bool midnight = false;
 
     bool operator==(const TimeTick&) const = default;
