@@ -4,13 +4,12 @@
 
 build_packages=(
     g++ cmake ninja-build
-    qt6-base-dev qt6-charts-dev libqt6opengl6-dev qt6-svg-dev
-    libsqlite3-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
+    qt6-base-dev libsqlite3-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
 )
 
-# At run time: the SQLite driver, SVG icons, time zones, and a font (without one every label is a
-# row of boxes).
-run_packages=(libqt6sql6-sqlite qt6-qpa-plugins libqt6svg6 tzdata fonts-dejavu-core)
+# At run time: the display's plugin, time zones, and a font (without one every label is a row of
+# boxes).
+run_packages=(qt6-qpa-plugins tzdata fonts-dejavu-core)
 if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi

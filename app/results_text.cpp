@@ -102,6 +102,19 @@ std::string excursionsTable(const RunReview& review)
     return table.empty() ? std::string() : "\n" + table.text();
 }
 
+std::string gravityLine(const RunReview& review)
+{
+    const auto& fermented = review.figures.fermentation;
+    if (!fermented)
+        return {};
+    return "\nGravity " + gravityText(*review.batch().originalGravity) + " to " +
+           gravityText(*review.batch().finalGravity) + ": apparent attenuation " +
+           fixedText(fermented->apparentAttenuation, 1) + " %, alcohol " +
+           fixedText(fermented->alcoholSimple, 1) +
+           " % by volume (131.25 times the fall in gravity; by Balling's formula " +
+           fixedText(fermented->alcoholBalling, 1) + " %).\n";
+}
+
 std::string findingsText(const RunReview& review)
 {
     std::string text;
@@ -208,7 +221,8 @@ std::string countLine(std::int64_t count, const std::string& one, const std::str
 std::string verdictText(const RunReview& review)
 {
     return titleOf(review) + "\n" + review.words.headline + ".\n" + review.words.detail + "\n\n" +
-           stagesTable(review) + excursionsTable(review) + findingsText(review);
+           stagesTable(review) + excursionsTable(review) + gravityLine(review) +
+           findingsText(review);
 }
 
 std::string energyText(const RunReview& review)

@@ -2,42 +2,16 @@
 
 #include "core/analysis/bounded.h"
 #include "core/analysis/fairness.h"
+#include "core/analysis/measures.h"
 
 #include <algorithm>
 #include <limits>
 
 namespace holdband::analysis {
 
-const std::vector<MeasureRule>& measureRules()
-{
-    using enum MeasureId;
-    static const std::vector<MeasureRule> rules{
-        {energy, "energy_kwh", "kWh", Better::less, false},
-        {energyBeforeCrash, "energy_before_crash_kwh", "kWh", Better::less, false},
-        {energyCrash, "energy_crash_kwh", "kWh", Better::less, false},
-        {meanPower, "mean_power_w", "W", Better::less, false},
-        {energyPerDegreeDay, "kwh_per_cday", "kWh/(K·d)", Better::less, false},
-        {cost, "cost", "money", Better::less, false},
-        {insideShare, "inside_share", "1", Better::more, true},
-        {outsideHours, "outside_h", "h", Better::less, true},
-        {excursions, "excursions", "1", Better::less, true},
-        {worstPastEdge, "worst_past_edge_c", "K", Better::less, true},
-        {rmsDeviation, "rms_dev_c", "K", Better::less, true},
-        {meanAbsoluteDeviation, "mean_abs_dev_c", "K", Better::less, true},
-        {meanDeviation, "mean_dev_c", "K", Better::less, true},
-        {settlingFirst, "settling_first_h", "h", Better::less, true},
-        {settlingCrash, "settling_crash_h", "h", Better::less, true},
-        {effectivePerformance, "effective_performance", "1", Better::more, false},
-        {parts, "parts", "money", Better::less, false},
-    };
-    return rules;
-}
-
 namespace {
 
 constexpr double msPerHour = 3.6e6;
-
-using Figure = std::optional<Bounded>;
 
 /// Elapsed time is kept as an Instant counted from the epoch.
 std::vector<Span> shifted(const std::vector<Span>& spans, Milliseconds by)
@@ -109,91 +83,6 @@ EnergyPart energyPart(const Contender& side, const std::vector<Span>& spans,
     return part;
 }
 
-/// The least and greatest of the three judgings; without bounds where the sensor's doubt is
-/// unknown.
-template <typename Pick>
-Figure fromJudgings(const JudgedBatch& judged, Pick pick)
-{
-    const std::optional<double> planned = pick(judged.asPlanned);
-    if (!planned)
-        return std::nullopt;
-    Bounded figure{*planned, std::nullopt, std::nullopt};
-    if (!judged.tighter || !judged.wider)
-        return figure;
-    const double tight = pick(*judged.tighter).value_or(*planned);
-    const double wide = pick(*judged.wider).value_or(*planned);
-    figure.low = std::min({*planned, tight, wide});
-    figure.high = std::max({*planned, tight, wide});
-    return figure;
-}
-
-/// Absent where the stage was missed: what it took then is no settling time.
-Figure settlingOf(const JudgedBatch& judged, std::optional<std::size_t> stage)
-{
-    if (!stage || *stage >= judged.stages.size() || judged.tracks[*stage].deviation.empty() ||
-        judged.asPlanned.stages[*stage].missed)
-        return std::nullopt;
-    return fromJudgings(judged, [&](const Judging& judging) {
-        return std::optional(judging.stages[*stage].settlingMs / msPerHour);
-    });
-}
-
-Figure temperatureMeasure(const Contender& side, MeasureId id)
-{
-    const JudgedBatch& judged = side.figures->judged;
-    const TimeMoments& moments = judged.deviation;
-    std::optional<double> doubt;
-    if (side.input->judging.accuracy)
-        doubt = side.input->judging.accuracy->kelvins();
-    const auto covered = [](const Judging& judging) { return judging.totals.coveredMs > 0.0; };
-    const auto ofTotals = [&](auto pick) {
-        return fromJudgings(judged, [&](const Judging& judging) {
-            return covered(judging) ? std::optional<double>(pick(judging.totals)) : std::nullopt;
-        });
-    };
-    if (id == MeasureId::settlingFirst)
-        return settlingOf(judged, 0);
-    if (id == MeasureId::settlingCrash)
-        return settlingOf(judged, side.figures->crash);
-    if (moments.empty())
-        return std::nullopt;
-    switch (id) {
-    case MeasureId::insideShare:
-        return ofTotals([](const BandTotals& totals) { return *totals.insideShare(); });
-    case MeasureId::outsideHours:
-        return ofTotals([](const BandTotals& totals) { return totals.outsideMs() / msPerHour; });
-    case MeasureId::excursions:
-        return ofTotals(
-            [](const BandTotals& totals) { return static_cast<double>(totals.excursions); });
-    case MeasureId::worstPastEdge:
-        return withDoubt(judged.asPlanned.totals.worstPeak, doubt, 0.0);
-    case MeasureId::rmsDeviation:
-        return withDoubt(moments.rootMeanSquare(), doubt, 0.0);
-    case MeasureId::meanAbsoluteDeviation:
-        return withDoubt(moments.meanAbsolute(), doubt, 0.0);
-    case MeasureId::meanDeviation:
-        return withDoubt(moments.mean(), doubt, -std::numeric_limits<double>::infinity());
-    default:
-        return std::nullopt;
-    }
-}
-
-/// An estimate whose factors are uncertain by more than the meter: no bounds, nobody ahead.
-Figure performanceOf(const Contender& side)
-{
-    if (!side.figures->crashHeat)
-        return std::nullopt;
-    const std::optional<double> performance = side.figures->crashHeat->effectivePerformance();
-    if (!performance)
-        return std::nullopt;
-    return Bounded{*performance, std::nullopt, std::nullopt};
-}
-
-Figure partsOf(const Contender& side)
-{
-    return side.parts ? Figure(exactly(*side.parts)) : std::nullopt;
-}
-
 bool missedStage(const Contender& side, MeasureId id)
 {
     const JudgedBatch& judged = side.figures->judged;
@@ -205,16 +94,6 @@ bool missedStage(const Contender& side, MeasureId id)
     if (id == MeasureId::settlingCrash)
         return side.figures->crash && missed(*side.figures->crash);
     return !judged.asPlanned.missed.empty();
-}
-
-Measure completed(const MeasureRule& rule, Figure a, Figure b)
-{
-    Measure measure{rule, a, b, differenceOf(a, b), ratioOf(a, b), whoIsAhead(a, b, rule.better)};
-    if (rule.id == MeasureId::meanDeviation && a && b) {
-        measure.ratio = ratioOf(sizeOf(*a), sizeOf(*b));
-        measure.ahead = whoIsAhead(sizeOf(*a), sizeOf(*b), rule.better);
-    }
-    return measure;
 }
 
 /// All that is compared of the energy of two runs.
@@ -360,77 +239,6 @@ RunComparison compareRuns(const Contender& a, const Contender& b)
     comparison.notes = fairnessNotes(a, b, !energies.common().empty(), energies.widening());
     comparison.ratioCurve = ratioCurve(a, b, energies);
     return comparison;
-}
-
-std::vector<std::optional<double>> plainMeasures(const Contender& run)
-{
-    const RunEnergy& energy = run.figures->energy;
-    const auto kwhOf = [](const std::optional<SpanEnergy>& part) {
-        return part && part->energy.any() ? std::optional(part->energy.kwh) : std::nullopt;
-    };
-    std::vector<std::optional<double>> values;
-    for (const MeasureRule& rule : measureRules()) {
-        std::optional<double> value;
-        if (rule.ofTemperature) {
-            if (const Figure figure = temperatureMeasure(run, rule.id))
-                value = figure->value;
-        } else if (rule.id == MeasureId::energy) {
-            value = energy.whole.any() ? std::optional(energy.whole.kwh) : std::nullopt;
-        } else if (rule.id == MeasureId::energyBeforeCrash) {
-            value = kwhOf(energy.beforeCrash);
-        } else if (rule.id == MeasureId::energyCrash) {
-            value = kwhOf(energy.crash);
-        } else if (rule.id == MeasureId::meanPower) {
-            value = energy.meanWatts();
-        } else if (rule.id == MeasureId::energyPerDegreeDay) {
-            value = energy.kwhPerDegreeDay;
-        } else if (rule.id == MeasureId::cost) {
-            value = energy.cost ? std::optional(energy.cost->amount) : std::nullopt;
-        } else if (rule.id == MeasureId::effectivePerformance) {
-            value = run.figures->crashHeat ? run.figures->crashHeat->effectivePerformance()
-                                           : std::nullopt;
-        } else {
-            value = run.parts;
-        }
-        values.push_back(value);
-    }
-    return values;
-}
-
-namespace {
-
-/// Mean over the batches that have the measure, with its 95 % interval from three on.
-Figure meanOf(const std::vector<std::vector<std::optional<double>>>& batches, std::size_t measure)
-{
-    std::vector<double> values;
-    for (const auto& batch : batches) {
-        if (batch[measure])
-            values.push_back(*batch[measure]);
-    }
-    if (values.empty())
-        return std::nullopt;
-    const SampleSummary summary = summarise(values);
-    return withDoubt(summary.mean, meanHalfWidth95(summary),
-                     -std::numeric_limits<double>::infinity());
-}
-
-} // namespace
-
-std::vector<Measure> compareSetups(const std::vector<std::vector<std::optional<double>>>& a,
-                                   const std::vector<std::vector<std::optional<double>>>& b)
-{
-    std::vector<Measure> measures;
-    for (std::size_t i = 0; i < measureRules().size(); ++i) {
-        const MeasureRule& rule = measureRules()[i];
-        Figure left = meanOf(a, i);
-        Figure right = meanOf(b, i);
-        if (rule.id == MeasureId::parts) {
-            left = left ? Figure(exactly(left->value)) : std::nullopt;
-            right = right ? Figure(exactly(right->value)) : std::nullopt;
-        }
-        measures.push_back(completed(rule, left, right));
-    }
-    return measures;
 }
 
 } // namespace holdband::analysis

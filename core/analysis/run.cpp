@@ -1,5 +1,6 @@
 #include "core/analysis/run.h"
 
+#include "core/analysis/gravity.h"
 #include "core/analysis/heat.h"
 
 #include <algorithm>
@@ -122,6 +123,16 @@ std::optional<CrashHeat> heatOfCrash(const RunInput& input, const RunFigures& fi
     return heat;
 }
 
+std::optional<Fermentation> fermentationOf(const Batch& batch)
+{
+    if (!batch.originalGravity || !batch.finalGravity)
+        return std::nullopt;
+    const Gravity original = *batch.originalGravity;
+    const Gravity final = *batch.finalGravity;
+    return Fermentation{apparentAttenuation(original, final), realAttenuation(original, final),
+                        alcoholSimple(original, final), alcoholBalling(original, final)};
+}
+
 } // namespace
 
 RunFigures analyseRun(const RunInput& input)
@@ -132,6 +143,7 @@ RunFigures analyseRun(const RunInput& input)
     figures.crash = crashStage(figures.judged.stages);
     figures.energy = energyOfRun(input, figures);
     figures.crashHeat = heatOfCrash(input, figures);
+    figures.fermentation = fermentationOf(input.batch);
     return figures;
 }
 

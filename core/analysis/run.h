@@ -63,11 +63,20 @@ struct CrashHeat {
     std::optional<double> effectivePerformance() const;
 };
 
+/// What the yeast made of the wort, from original and final gravity; formulas in gravity.h.
+struct Fermentation {
+    double apparentAttenuation = 0.0; ///< %
+    double realAttenuation = 0.0;     ///< %
+    double alcoholSimple = 0.0;       ///< % by volume, 131.25 × the fall in gravity
+    double alcoholBalling = 0.0;      ///< % by volume
+};
+
 struct RunFigures {
     JudgedBatch judged;
     RunEnergy energy;
     std::optional<std::size_t> crash; ///< index of the crash stage
     std::optional<CrashHeat> crashHeat;
+    std::optional<Fermentation> fermentation; ///< absent without both gravities
 };
 
 RunFigures analyseRun(const RunInput& input);
