@@ -84,6 +84,21 @@ TEST_F(WindowTest, AltAndNumbersWalkThroughThePages)
     }
 }
 
+TEST_F(WindowTest, ChamberAndCoolantAreDrawnWhenAskedFor)
+{
+    const auto window = openWindow(makeLogbook());
+    const TemperaturePanel* panel = window->pages()->run()->charts()->temperature();
+    const ChartLine chamber{LineRole::chamber, "chamber", {}};
+    const ChartLine beer{LineRole::beer, "beer", {}};
+    EXPECT_FALSE(panel->isDrawn(chamber));
+    EXPECT_TRUE(panel->isDrawn(beer));
+    window->activateWindow();
+    QTest::keyClick(window.get(), Qt::Key_K, Qt::ControlModifier);
+    EXPECT_TRUE(panel->isDrawn(chamber));
+    QTest::keyClick(window.get(), Qt::Key_K, Qt::ControlModifier);
+    EXPECT_FALSE(panel->isDrawn(chamber));
+}
+
 TEST_F(WindowTest, AnExcursionIsZoomedTo)
 {
     const auto window = openWindow(makeLogbook());

@@ -10,9 +10,13 @@
 
 namespace holdband::ui {
 
-namespace {
+TemperaturePanel::TemperaturePanel(TimeView& time, QWidget* parent)
+    : ChartPanel(time, QStringLiteral("Temperature"), parent)
+{
+    setMinimumHeight(118);
+}
 
-ValueRange rangeOf(const RunChart& chart)
+ValueRange TemperaturePanel::rangeOf(const RunChart& chart) const
 {
     double low = std::numeric_limits<double>::infinity();
     double high = -low;
@@ -27,7 +31,7 @@ ValueRange rangeOf(const RunChart& chart)
         }
     }
     for (const ChartLine& line : chart.lines) {
-        if (!line.track.value.empty()) {
+        if (isDrawn(line) && !line.track.value.empty()) {
             const auto [least, most] =
                 std::minmax_element(line.track.value.begin(), line.track.value.end());
             take(*least);
@@ -40,12 +44,15 @@ ValueRange rangeOf(const RunChart& chart)
     return {low - margin, high + margin};
 }
 
-} // namespace
-
-TemperaturePanel::TemperaturePanel(TimeView& time, QWidget* parent)
-    : ChartPanel(time, QStringLiteral("Temperature"), parent)
+bool TemperaturePanel::isDrawn(const ChartLine& line) const
 {
-    setMinimumHeight(118);
+    return m_coolingShown || line.role == LineRole::beer || line.role == LineRole::ambient;
+}
+
+void TemperaturePanel::setCoolingShown(bool shown)
+{
+    m_coolingShown = shown;
+    setChart(m_chart);
 }
 
 void TemperaturePanel::setChart(const RunChart* chart)
@@ -117,6 +124,8 @@ void TemperaturePanel::paintData(QPainter& painter, const PlotMap& map)
         return;
     painter.setBrush(Qt::NoBrush);
     for (const ChartLine& line : m_chart->lines) {
+        if (!isDrawn(line))
+            continue;
         if (line.role == LineRole::beer)
             paintTarget(painter, map);
         const QPen pen(colourOf(line.role), line.role == LineRole::beer ? 1.8 : 1.1);
@@ -175,8 +184,11 @@ void TemperaturePanel::paintKey(QPainter& painter, const PlotMap& map)
         painter.drawLine(QPointF(right - 24, middle), QPointF(right - 5, middle));
         right -= 38;
     };
-    for (const ChartLine& line : m_chart->lines)
-        entry(shown(line.name), QPen(colourOf(line.role), line.role == LineRole::beer ? 2.4 : 1.4));
+    for (const ChartLine& line : m_chart->lines) {
+        if (isDrawn(line))
+            entry(shown(line.name),
+                  QPen(colourOf(line.role), line.role == LineRole::beer ? 2.4 : 1.4));
+    }
     if (m_chart->bands.empty())
         return;
     const auto tolerance = m_chart->bands.front().tolerance;

@@ -13,6 +13,9 @@ public:
     explicit TemperaturePanel(TimeView& time, QWidget* parent = nullptr);
     /// `chart` must outlive the panel or the next call.
     void setChart(const RunChart* chart);
+    /// Chamber and coolant swing widely and hide the band: they are drawn only when asked for.
+    void setCoolingShown(bool shown);
+    bool isDrawn(const ChartLine& line) const;
 
 protected:
     ValueRange range() const override { return m_range; }
@@ -30,8 +33,11 @@ private:
     void paintKey(QPainter& painter, const PlotMap& map);
     QColor colourOf(LineRole role) const;
 
+    ValueRange rangeOf(const RunChart& chart) const;
+
     const RunChart* m_chart = nullptr;
     ValueRange m_range;
+    bool m_coolingShown = false;
 };
 
 } // namespace holdband::ui

@@ -2,6 +2,8 @@
 
 #include "core/exchange/load.h"
 #include "core/store/equipment.h"
+#include "ui/charts/run_charts.h"
+#include "ui/charts/temperature_panel.h"
 #include "ui/imports/imports_page.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
@@ -117,6 +119,9 @@ void MainWindow::addMenus()
     actions.loadDescription = [this] { askLoad(); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
+    actions.showCooling = [this](bool shown) {
+        m_pages->run()->charts()->temperature()->setCoolingShown(shown);
+    };
     fillMenus(*this, actions);
 }
 

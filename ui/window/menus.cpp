@@ -47,6 +47,12 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
         [zoom = actions.zoom] { zoom(Zoom::out); });
     add(menu, QStringLiteral("Show &all"), QKeySequence(QStringLiteral("Ctrl+0")),
         [zoom = actions.zoom] { zoom(Zoom::all); });
+    menu->addSeparator();
+    QAction* cooling = menu->addAction(QStringLiteral("&Chamber and coolant"));
+    cooling->setCheckable(true);
+    cooling->setShortcut(QKeySequence(QStringLiteral("Ctrl+K")));
+    QObject::connect(cooling, &QAction::toggled, menu,
+                     [show = actions.showCooling](bool on) { show(on); });
 }
 
 } // namespace

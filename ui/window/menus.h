@@ -18,6 +18,7 @@ struct MenuActions {
     std::function<void()> loadDescription;
     std::function<void(PageId)> showPage;
     std::function<void(Zoom)> zoom;
+    std::function<void(bool)> showCooling; ///< chamber and coolant in the temperature panel
 };
 
 void fillMenus(QMainWindow& window, const MenuActions& actions);
