@@ -203,9 +203,9 @@ private:
         }
         // From the start of the process until the display has its visible window.
         const auto time = [&](const std::vector<std::string>& command) {
-            const std::string line =
-                "\"$@\" & until xdotool search --onlyvisible --pid $! >/dev/null 2>&1; do :; done;"
-                "kill -9 $!";
+            const std::string line = "\"$@\" & until xdotool search --onlyvisible --pid $! "
+                                     ">/dev/null 2>&1; do kill -0 $! || exit 1; done;"
+                                     "kill -9 $!";
             std::vector<std::string> whole{"bash", "-c", line, "bash"};
             whole.insert(whole.end(), command.begin(), command.end());
             return medianTime(2 * m_runs + 1, [&] { return runCommand(whole).seconds; });
