@@ -1,5 +1,6 @@
 #include "app/results_json.h"
 
+#include "app/result_times.h"
 #include "core/text/times.h"
 
 #include <cmath>
@@ -28,11 +29,6 @@ Json number(const std::optional<double>& value)
 Json instant(const std::optional<Instant>& at)
 {
     return at ? Json(rfc3339Utc(*at)) : Json(nullptr);
-}
-
-Instant after(Instant start, double ms)
-{
-    return start + Milliseconds{std::llround(ms)};
 }
 
 std::string text(const Json& json)

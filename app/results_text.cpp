@@ -1,5 +1,6 @@
 #include "app/results_text.h"
 
+#include "app/result_times.h"
 #include "app/table.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
@@ -21,11 +22,6 @@ constexpr std::size_t rejectsListed = 20;
 std::string duration(double ms)
 {
     return durationText(Hours{ms / 3.6e6});
-}
-
-Instant after(Instant start, double ms)
-{
-    return start + Milliseconds{std::llround(ms)};
 }
 
 std::string kelvins(double value, const RunReview& review)

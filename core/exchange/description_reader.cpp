@@ -1,4 +1,5 @@
 // Reads a description. One function for each kind of object in it.
+#include "core/exchange/day_names.h"
 #include "core/exchange/description.h"
 #include "core/exchange/json_document.h"
 #include "core/exchange/json_fields.h"
@@ -14,7 +15,6 @@ namespace holdband::exchange {
 namespace {
 
 constexpr double many = 1e9;
-constexpr std::array<const char*, 7> dayNames{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
 
 template <typename Choice>
 std::optional<Choice> choice(Fields& fields, const char* key)

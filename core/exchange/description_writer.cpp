@@ -1,4 +1,5 @@
 // Writes a description. One function for each kind of object in it, as in the reader.
+#include "core/exchange/day_names.h"
 #include "core/exchange/description.h"
 #include "core/exchange/json_fields.h"
 #include "core/logbook/names.h"
@@ -10,8 +11,6 @@
 namespace holdband::exchange {
 
 namespace {
-
-constexpr std::array<const char*, 7> dayNames{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
 
 template <typename Value>
 void put(Json& object, const char* key, const std::optional<Value>& value)

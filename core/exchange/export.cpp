@@ -2,6 +2,7 @@
 
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
+#include "core/keep.h"
 #include "core/logbook/names.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
@@ -104,14 +105,6 @@ Done collectMeterReadings(const store::LogbookFile& logbook, Description& descri
         for (const store::KeptReading& reading : *kept)
             description.meterReadings.push_back({meter.name, reading.inForce, reading.before});
     }
-    return {};
-}
-
-template <typename Value>
-Done keep(Result<Value> read, Value& into)
-{
-    HOLDBAND_TRY(read);
-    into = std::move(*read);
     return {};
 }
 

@@ -1,6 +1,7 @@
 #include "core/review/snapshot.h"
 
 #include "core/analysis/calibration.h"
+#include "core/keep.h"
 #include "core/review/prices.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
@@ -18,14 +19,6 @@ const Value* named(const std::vector<Value>& values, const std::string& name)
     const auto found = std::find_if(values.begin(), values.end(),
                                     [&](const Value& value) { return value.name == name; });
     return found == values.end() ? nullptr : &*found;
-}
-
-template <typename Value>
-Done keep(Result<Value> read, Value& into)
-{
-    HOLDBAND_TRY(read);
-    into = std::move(*read);
-    return {};
 }
 
 Result<Span> spanOf(const store::LogbookFile& logbook, const Batch& batch)
