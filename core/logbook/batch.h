@@ -14,18 +14,55 @@ namespace holdband {
 
 enum class StageKind { hold, ramp };
 
+/// What ends a stage: its hours, or the brewer, who turns the target down by hand, perhaps once a
+/// gravity is reached.
+enum class StageUntil { hours, turnedDown, gravity };
+
 struct Stage {
     std::string label;
     StageKind kind = StageKind::hold;
-    Temperature target;                             ///< of a ramp: where it arrives
-    std::optional<Hours> length;                    ///< absent: lasts to the batch's end
+    Temperature target; ///< of a ramp: where it arrives
+    /// Absent in the last stage: it lasts to the batch's end. Of a stage that the brewer ends: how
+    /// long it is expected to take, if known; it lasts until it is ended all the same.
+    std::optional<Hours> length;
     std::optional<TemperatureDifference> tolerance; ///< absent: the batch's
     std::optional<Hours> settleAllowed;             ///< on the clock from the stage's start
+    StageUntil until = StageUntil::hours;
+    std::optional<Gravity> untilGravity = {}; ///< where `until` is gravity
 
     bool operator==(const Stage&) const = default;
 };
 
 using Schedule = std::vector<Stage>;
+
+/// A schedule to be used again under a name.
+struct NamedPlan {
+    std::string name;
+    std::string note;
+    std::optional<TemperatureDifference> tolerance;
+    Schedule schedule;
+
+    bool operator==(const NamedPlan&) const = default;
+};
+
+/// A plan that took the place of the one before while the batch ran. Targets before `from` stay as
+/// they were; stages are counted from pitching, as in the first plan.
+struct PlanChange {
+    Instant from;
+    std::string why;
+    Schedule schedule;
+
+    bool operator==(const PlanChange&) const = default;
+};
+
+/// From `from` on, the batch's beer stood in that vessel and was read by that sensor.
+struct BeerUse {
+    Instant from;
+    std::string sensor;
+    std::string vessel; ///< may be empty
+
+    bool operator==(const BeerUse&) const = default;
+};
 
 struct Batch {
     std::string name;
@@ -33,14 +70,21 @@ struct Batch {
     std::optional<Volume> volume;
     Instant pitched;
     std::optional<Instant> ended; ///< absent: still open
-    std::string beerSensor;
+    std::string beerSensor;       ///< from pitching on
+    std::string vessel;           ///< from pitching on; may be empty
     std::optional<std::string> ambientSensor;
     std::optional<TemperatureDifference> tolerance; ///< ±; absent only where each stage has its own
     std::optional<Milliseconds> gapLimit;
     Milliseconds grace{0};
     std::optional<Gravity> originalGravity;
     std::optional<Gravity> finalGravity;
-    Schedule schedule;
+    Schedule schedule; ///< as first planned
+    /// Increasing in `from`. What was planned; scheduleInForce (plan_in_force.h) gives what held.
+    std::vector<PlanChange> planChanges = {};
+    /// Increasing: the brewer ended the stage in progress here.
+    std::vector<Instant> stageEnds = {};
+    std::vector<BeerUse> beerUses = {}; ///< increasing in `from`: after the first sensor and vessel
+    std::optional<std::string> splitFrom = {}; ///< the batch whose beer this is, in a second vessel
 
     bool operator==(const Batch&) const = default;
 };

@@ -31,6 +31,7 @@ struct Setup {
     std::optional<Power> ratedPower;
     std::vector<Part> parts;
     std::map<std::string, double> ratings; ///< criterion → 1 … 5
+    std::optional<Instant> retired = {};   ///< no longer offered for anything new
 
     bool operator==(const Setup&) const = default;
 };
@@ -53,6 +54,7 @@ struct Offset {
     Instant from;
     TemperatureDifference add;
     std::optional<TemperatureDifference> doubt; ///< stands for the sensor's accuracy from then on
+    std::string why = {};
 
     bool operator==(const Offset&) const = default;
 };
@@ -63,19 +65,31 @@ struct Sensor {
     std::optional<std::string> setup;
     std::optional<TemperatureDifference> accuracy; ///< ±; absent where nobody knows
     std::vector<Offset> offsets;                   ///< increasing in `from`
-    std::string placement; ///< "in the beer", "taped to the wall"; may be empty
+    std::string placement;   ///< "in the beer", "taped to the wall"; may be empty
+    bool readByHand = false; ///< read by eye in the rounds, with no log of its own
+    std::optional<Instant> retired = {};
 
     bool operator==(const Sensor&) const = default;
 };
 
+/// From `from` on, a meter counts for another setup, or stands on the shelf.
+struct MeterMove {
+    Instant from;
+    std::optional<std::string> setup; ///< absent: on the shelf
+
+    bool operator==(const MeterMove&) const = default;
+};
+
 struct Meter {
     std::string name;
-    std::string setup;
+    std::string setup;                 ///< that it counts for first
     std::optional<Energy> resolution;  ///< absent: the finest decimal among its readings
     std::optional<Energy> rollsOverAt; ///< the register's top
     std::optional<double> accuracy;    ///< a fraction of what it reads (class 1: 0.01)
     std::optional<Instant> from;       ///< in service from; absent: always
     std::optional<Instant> to;
+    std::vector<MeterMove> moves = {}; ///< increasing in `from`
+    std::optional<Instant> retired = {};
 
     bool operator==(const Meter&) const = default;
 };
@@ -98,14 +112,39 @@ struct Tariff {
     bool operator==(const Tariff&) const = default;
 };
 
+/// A tariff that holds from an instant on, until the next change.
+struct TariffChange {
+    Instant from;
+    Tariff tariff;
+
+    bool operator==(const TariffChange&) const = default;
+};
+
+/// A time of day in which the meters are to be read. Minutes after local midnight.
+struct RoundWindow {
+    std::string label;
+    int fromMinute = 0;
+    int toMinute = 0; ///< above fromMinute: a window does not run past midnight
+
+    bool operator==(const RoundWindow&) const = default;
+};
+
+/// Two rounds a day, where nobody said otherwise.
+inline std::vector<RoundWindow> usualRounds()
+{
+    return {{"Morning", 5 * 60, 9 * 60}, {"Evening", 16 * 60, 20 * 60}};
+}
+
 enum class UnitSystem { us, metric };
 
 /// What holds for the whole logbook.
 struct LogbookSettings {
     std::string zone = "UTC"; ///< IANA name
     UnitSystem units = UnitSystem::metric;
-    std::string currency; ///< ISO 4217, or empty
-    Tariff tariff;
+    std::string currency;                            ///< ISO 4217, or empty
+    Tariff tariff;                                   ///< until the first change
+    std::vector<TariffChange> tariffChanges = {};    ///< increasing in `from`
+    std::vector<RoundWindow> rounds = usualRounds(); ///< in order of the day, not overlapping
 
     TemperatureUnit temperatureUnit() const
     {

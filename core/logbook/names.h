@@ -37,6 +37,15 @@ struct ChoiceNames<StageKind> {
 };
 
 template <>
+struct ChoiceNames<StageUntil> {
+    static constexpr std::array<std::pair<StageUntil, std::string_view>, 3> all{{
+        {StageUntil::hours, "hours"},
+        {StageUntil::turnedDown, "turned down"},
+        {StageUntil::gravity, "gravity"},
+    }};
+};
+
+template <>
 struct ChoiceNames<MeterEvent> {
     static constexpr std::array<std::pair<MeterEvent, std::string_view>, 2> all{{
         {MeterEvent::rollover, "rollover"},

@@ -18,8 +18,11 @@ Done checkLengths(const Batch& batch, const Stage& stage, std::size_t index)
 {
     const std::string place = placeOf(batch, stage, index);
     const bool last = index + 1 == batch.schedule.size();
-    if (!stage.length && !last)
-        return dataProblem("only the last stage may be without hours", place, "give its hours");
+    if (!stage.length && !last && stage.until == StageUntil::hours)
+        return dataProblem("only the last stage may be without hours", place,
+                           "give its hours, or let it last until you turn it down");
+    if (stage.until != StageUntil::hours && stage.kind == StageKind::ramp)
+        return dataProblem("a ramp ends by its hours", place, "give its hours");
     if (!stage.length && stage.kind == StageKind::ramp)
         return dataProblem("a ramp needs hours", place, "give its hours");
     if (stage.length && !(stage.length->count() > 0.0 && stage.length->count() <= longestHours))

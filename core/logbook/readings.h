@@ -3,6 +3,7 @@
 
 #include "core/quantity/energy.h"
 #include "core/quantity/instant.h"
+#include "core/quantity/temperature.h"
 
 #include <optional>
 #include <string>
@@ -40,6 +41,18 @@ struct MeterReading {
     std::string note;
 
     bool operator==(const MeterReading&) const = default;
+};
+
+/// A thermometer or hydrometer read by eye, as it was typed.
+struct HandReading {
+    Instant at;
+    double value = 0.0; ///< in `unit`
+    ReadingUnit unit = ReadingUnit::celsius;
+    int decimals = 0;
+    std::optional<Temperature> sample; ///< of a gravity: the sample's temperature
+    std::string note;
+
+    bool operator==(const HandReading&) const = default;
 };
 
 /// A remark with its time, of one batch or of the whole logbook.
