@@ -15,11 +15,24 @@ enum class ProblemKind {
     file, ///< a file can't be read or written, is damaged, foreign or locked (exit status 3)
 };
 
+/// What a person has to decide before the work can go on.
+enum class Decision {
+    none,
+    timeColumn,
+    dateOrder,
+    decimalSign,
+    zone,
+    unit,
+    columns,      ///< what each column of a log is
+    registerDrop, ///< why a register reads less than before
+};
+
 struct Problem {
     ProblemKind kind = ProblemKind::data;
     std::string what;   ///< a sentence without its full stop: "the date 03/04/26 fits two orders"
     std::string place;  ///< "loop.csv, line 12, column Logged"; empty where there is none
     std::string remedy; ///< "say --date-order mdy or dmy"; empty where there is none
+    Decision decision = Decision::none;
 
     /// "loop.csv, line 12: the date … fits two orders; say --date-order mdy or dmy."
     std::string sentence() const
@@ -41,9 +54,11 @@ inline tl::unexpected<Problem> failure(Problem problem)
 }
 
 inline tl::unexpected<Problem> dataProblem(std::string what, std::string place = {},
-                                           std::string remedy = {})
+                                           std::string remedy = {},
+                                           Decision decision = Decision::none)
 {
-    return failure({ProblemKind::data, std::move(what), std::move(place), std::move(remedy)});
+    return failure(
+        {ProblemKind::data, std::move(what), std::move(place), std::move(remedy), decision});
 }
 
 inline tl::unexpected<Problem> fileProblem(std::string what, std::string place = {},

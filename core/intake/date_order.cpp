@@ -54,7 +54,7 @@ Result<DecidedOrder> DateOrderVotes::decide() const
             const Witness& row = m_differ[*left][i];
             return dataProblem("the dates fit more than one order, such as \"" + row.text + "\"",
                                "line " + std::to_string(row.line),
-                               "say --date-order " + optionsLeft());
+                               "say --date-order " + optionsLeft(), Decision::dateOrder);
         }
         if (!left)
             left = i;
@@ -64,7 +64,8 @@ Result<DecidedOrder> DateOrderVotes::decide() const
         return dataProblem("the dates have no common order: \"" + mdy.text + "\" in line " +
                                std::to_string(mdy.line) + " can't be month first, \"" + dmy.text +
                                "\" in line " + std::to_string(dmy.line) + " can't be day first",
-                           {}, "say --date-order " + optionsLeft() + " to leave the others out");
+                           {}, "say --date-order " + optionsLeft() + " to leave the others out",
+                           Decision::dateOrder);
     const DateOrder order = allDateOrders[*left];
     const Witness& why = order == DateOrder::monthDayYear ? dmy : mdy;
     std::string words(orderWords(order));

@@ -170,19 +170,68 @@ tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples)
         return dataProblem("the file is empty");
     const SampleRow& first = widest.rows.front();
     const std::string place = "line " + std::to_string(first.line);
+    using enum Decision;
     if (std::any_of(first.fields.begin(), first.fields.end(),
                     [](const std::string& field) { return looksLikeTime(field); }))
         return dataProblem("there is no header: the first row has a time in it", place,
-                           "put a line with the columns' names before it");
+                           "put a line with the columns' names before it", columns);
     if (widest.rows.size() == 1 && first.fields.size() > 1)
         return dataProblem("there are no rows below the header", place);
     return dataProblem("no column of times was found below a header", {},
                        "name it with --time \"COLUMN\" or --time \"DATE COLUMN+TIME COLUMN\"; the "
                        "first row has: " +
-                           joined(headerNames(first)));
+                           joined(headerNames(first)),
+                       timeColumn);
+}
+
+Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
+{
+    std::size_t width = 0;
+    for (std::size_t i = 0; i < std::min(sample.rows.size(), rowsLookedAt); ++i)
+        width = std::max(width, sample.rows[i].fields.size());
+    return Dialect{layout.delimiter,
+                   0,
+                   numberedColumns(width),
+                   {layout.timeColumn, layout.clockColumn},
+                   "as told"};
+}
+
+/// As somebody laid it out. Problem (data): the header's line is gone, or has fewer columns.
+Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& layout)
+{
+    const Sample sample = sampleRows(text, isWhole, layout.delimiter);
+    const auto row =
+        std::find_if(sample.rows.begin(), sample.rows.end(),
+                     [&](const SampleRow& each) { return each.line == layout.headerLine; });
+    if (sample.rows.empty())
+        return sample.problem ? failure(*sample.problem) : dataProblem("the file is empty");
+    if (layout.headerLine > 0 && row == sample.rows.end())
+        return dataProblem("the header is not in line " + std::to_string(layout.headerLine), {},
+                           "look at the file again", Decision::columns);
+    auto dialect = layout.headerLine == 0
+                       ? numbered(sample, layout)
+                       : Result<Dialect>(Dialect{layout.delimiter,
+                                                 layout.headerLine,
+                                                 headerNames(*row),
+                                                 {layout.timeColumn, layout.clockColumn},
+                                                 "as told"});
+    const std::size_t width = dialect->header.size();
+    if (layout.timeColumn >= width || layout.clockColumn.value_or(0) >= width)
+        return dataProblem("there are only " + std::to_string(width) + " columns",
+                           "line " + std::to_string(layout.headerLine),
+                           "choose the column of the time", Decision::timeColumn);
+    return dialect;
 }
 
 } // namespace
+
+std::vector<std::string> numberedColumns(std::size_t count)
+{
+    std::vector<std::string> names;
+    for (std::size_t i = 1; i <= count; ++i)
+        names.push_back("column " + std::to_string(i));
+    return names;
+}
 
 Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
 {
@@ -235,6 +284,8 @@ std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std
 
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request)
 {
+    if (request.layout)
+        return laidOut(text, isWhole, *request.layout);
     std::vector<Sample> samples;
     std::optional<Candidate> best;
     for (const char delimiter : delimiters) {

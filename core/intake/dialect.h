@@ -36,11 +36,15 @@ struct Dialect {
     std::string timeReason;
 };
 
-/// The dialect of a log that begins with this text. The header is the first row that has the
-/// columns asked for by header, or below which a column of times and data follow; rows before it
-/// may be anything. Of several delimiters that give a header, the one with most columns.
-/// Problem (data): empty, no header, no rows, no time column, an unknown column.
+/// The dialect of a log that begins with this text: by the request's layout where it has one. The
+/// header is the first row that has the columns asked for by header, or below which a column of
+/// times and data follow; rows before it may be anything. Of several delimiters that give a header,
+/// the one with most columns. Problem (data): empty, no header, no rows, no time column, an unknown
+/// column.
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request);
+
+/// "column 1", "column 2" …: the names of columns that have none.
+std::vector<std::string> numberedColumns(std::size_t count);
 
 /// The time columns by what the rows below row `header` hold; absent: none.
 std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header);

@@ -73,7 +73,8 @@ tl::unexpected<Problem> unclear(const DoubledRow& row, const RowTimes& rows, con
                        "line " + std::to_string(rows.line[row.row]),
                        "write offsets in the file (" + first + " or " + second +
                            "), or say --zone " + offset(first) + " or --zone " + offset(second) +
-                           " if the logger's clock was never changed");
+                           " if the logger's clock was never changed",
+                       Decision::zone);
 }
 
 Done settleGroup(std::span<const DoubledRow> group, const Direction& direction, RowTimes& rows,

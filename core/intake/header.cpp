@@ -153,7 +153,7 @@ Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& he
             return dataProblem("the log has " + std::to_string(found.size()) +
                                    " columns with the header \"" + std::string(trimmed(name)) +
                                    "\"",
-                               {}, "rename one of them in the file");
+                               {}, "rename one of them in the file", Decision::columns);
         if (const auto one = onlyMatch(found))
             return one;
     }
@@ -167,7 +167,7 @@ Result<std::size_t> needColumn(const std::vector<std::string>& header, std::stri
         return failure(found.error());
     if (!*found)
         return dataProblem("the log has no column \"" + std::string(trimmed(name)) + "\"", {},
-                           suggestion(name, named(header)));
+                           suggestion(name, named(header)), Decision::columns);
     return **found;
 }
 

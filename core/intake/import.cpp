@@ -1,6 +1,7 @@
 #include "core/intake/import.h"
 
 #include "core/intake/keep_log.h"
+#include "core/intake/map_request.h"
 #include "core/store/equipment.h"
 
 #include <numeric>
@@ -20,20 +21,40 @@ std::int64_t sumOf(const std::vector<ImportedColumn>& columns, Field field)
 /// Reading the file is taken as this share of the whole work.
 constexpr double readingShare = 0.5;
 
+/// By names, as on the command line.
+Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
+                LogRequest& request)
+{
+    auto wanted = wantedColumns(logbook, options.columns);
+    HOLDBAND_TRY(wanted);
+    request.wanted = std::move(*wanted);
+    request.timeColumn = options.timeColumn;
+    request.dateOrder = options.dateOrder;
+    request.timePattern = options.timePattern;
+    request.decimalSign = options.decimalSign;
+    if (options.longColumns)
+        request.longForm = LongForm{{options.longColumns->name}, {options.longColumns->value}};
+    return {};
+}
+
 Result<LogRequest> requestFor(const store::LogbookFile& logbook, const ImportOptions& options)
 {
     auto settings = store::readSettings(logbook);
     HOLDBAND_TRY(settings);
-    auto zone = Zone::named(options.zone.value_or(settings->zone));
-    HOLDBAND_TRY(zone);
-    auto wanted = wantedColumns(logbook, options.columns);
-    HOLDBAND_TRY(wanted);
+    const auto& named = options.map ? options.map->zone : options.zone;
+    auto zone = Zone::named(named.value_or(settings->zone));
+    if (!zone) {
+        zone.error().decision = Decision::zone;
+        return failure(zone.error());
+    }
     LogRequest request;
     request.path = options.path;
-    request.wanted = std::move(*wanted);
-    request.timeColumn = options.timeColumn;
+    request.text = options.text;
     request.zone = *zone;
-    request.dateOrder = options.dateOrder;
+    if (options.map)
+        HOLDBAND_TRY(fillByMap(logbook, options, request));
+    else
+        HOLDBAND_TRY(fillByName(logbook, options, request));
     if (options.unit)
         request.temperatureUnit = *options.unit == TemperatureUnit::celsius
                                       ? ReadingUnit::celsius
@@ -70,6 +91,33 @@ std::int64_t ImportReport::conflicting() const
     return sumOf(columns, &ImportedColumn::conflicting);
 }
 
+namespace {
+
+/// As CSV wants it: in quotes where it has to be.
+std::string quoted(const std::string& text)
+{
+    if (text.find_first_of(",\"\r\n") == std::string::npos)
+        return text;
+    std::string result = "\"";
+    for (const char c : text) {
+        if (c == '"')
+            result += '"';
+        result += c;
+    }
+    return result + '"';
+}
+
+} // namespace
+
+std::string rejectsCsv(const ImportReport& report)
+{
+    std::string text = "line,column,text,reason\n";
+    for (const RejectedRow& row : report.file.rejected)
+        text += std::to_string(row.line) + "," + quoted(row.column) + "," + quoted(row.text) + "," +
+                quoted(row.reason) + "\n";
+    return text;
+}
+
 Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOptions& options,
                                const Progress& progress)
 {
@@ -79,10 +127,14 @@ Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOp
     HOLDBAND_TRY(file);
     auto change = store::Change::begin(logbook, "imported " + file->fileName);
     HOLDBAND_TRY(change);
-    auto report = keepLog(logbook, *change, std::move(*file));
+    KeepOptions keep;
+    keep.registerDrop = options.registerDrop;
+    if (progress)
+        keep.progress = [&](double share) {
+            return progress(readingShare + (1.0 - readingShare) * share);
+        };
+    auto report = keepLog(logbook, *change, std::move(*file), keep);
     HOLDBAND_TRY(report);
-    if (progress && !progress(1.0))
-        return dataProblem("the import was cancelled; nothing was kept");
     if (!options.dryRun && report->added() > 0)
         HOLDBAND_TRY(change->commit());
     return report;

@@ -2,6 +2,7 @@
 // what is there, and kept whole or not at all.
 #pragma once
 
+#include "core/intake/column_map.h"
 #include "core/intake/log_reader.h"
 #include "core/store/logbook_file.h"
 
@@ -13,13 +14,29 @@
 
 namespace holdband::intake {
 
+/// Of a long log, by headers.
+struct LongColumns {
+    std::string name;
+    std::string value;
+};
+
 struct ImportOptions {
     std::string path;
+    std::shared_ptr<const std::string> text = {}; ///< the bytes, where they are no file
+    /// What each column means, by its place; with the layout that it was chosen in. In place of
+    /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`.
+    std::optional<ColumnMap> map = {};
+    std::optional<LogLayout> layout = {};
     std::vector<std::pair<std::string, std::string>> columns; ///< sensor or meter name, header
     std::optional<std::string> timeColumn;                    ///< "A", or "DATE+TIME"
     std::optional<std::string> zone;                          ///< absent: the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
+    std::optional<LongColumns> longColumns = {};
+    std::optional<std::string> timePattern = {};
+    std::optional<char> decimalSign = {};
+    /// What happened wherever a register reads less than before; absent: that is refused.
+    std::optional<MeterEvent> registerDrop = {};
     bool dryRun = false;
 };
 
@@ -33,16 +50,47 @@ struct ImportedColumn {
     std::int64_t conflicting = 0;
 };
 
+/// One reading of a file, and what became of it.
+struct ReportedRow {
+    std::int64_t line = 0;
+    std::size_t column = 0; ///< in ImportReport::columns
+    Instant at;
+    double value = 0.0;                ///< in the column's unit
+    std::optional<double> stands = {}; ///< of a conflict: the value that is kept
+};
+
+/// The first readings of each fate, at most maxRowsListed of each column.
+struct ReportedRows {
+    std::vector<ReportedRow> added;
+    std::vector<ReportedRow> alreadyThere;
+    std::vector<ReportedRow> conflicting;
+    std::vector<std::pair<std::int64_t, std::size_t>> repeated; ///< line, column: twice in the file
+};
+
+/// What one of the file's first rows becomes.
+struct ResultRow {
+    std::int64_t line = 0;
+    Instant at;
+    std::vector<std::optional<double>> values; ///< as ImportReport::columns, in their units
+};
+
 struct ImportReport {
     LogFile file; ///< its columns emptied of readings; rejects, warnings, reasons kept
     std::vector<ImportedColumn> columns;
-    std::vector<std::string> conflicts;    ///< a sentence each, at most the first 20
+    std::vector<std::string> conflicts; ///< a sentence each, at most the first 20
+    ReportedRows rows;
+    std::vector<ResultRow> firstRows;      ///< by line, at most mostResultRows
     std::optional<store::ImportId> import; ///< absent where nothing was new
 
     std::int64_t added() const;
     std::int64_t alreadyThere() const;
     std::int64_t conflicting() const;
 };
+
+inline constexpr std::size_t mostResultRows = 50;
+
+/// The rejected rows as CSV: line, column, text, reason.
+std::string rejectsCsv(const ImportReport& report);
 
 /// Called now and then with the share done (0 … 1); false cancels, and nothing is kept.
 using Progress = std::function<bool(double)>;

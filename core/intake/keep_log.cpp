@@ -30,9 +30,9 @@ SeriesKind kindOf(Reads reads)
 class Keeper {
 public:
     Keeper(const store::LogbookFile& logbook, const store::Change& change, Zone zone,
-           store::ImportId import, ImportReport& report)
+           store::ImportId import, const KeepOptions& options, ImportReport& report)
         : m_logbook(logbook), m_change(change), m_zone(std::move(zone)), m_import(import),
-          m_report(report)
+          m_options(options), m_report(report)
     {
     }
 
@@ -41,8 +41,12 @@ public:
         m_report.columns.push_back({column.name, column.header, column.unit, column.unitReason, 0,
                                     column.duplicates,
                                     static_cast<std::int64_t>(column.conflicts.size())});
-        for (const ConflictingRow& conflict : column.conflicts)
+        for (const ConflictingRow& conflict : column.conflicts) {
             note(column, conflict.line, conflict.at, conflict.kept, conflict.refused);
+            list(m_report.rows.conflicting, conflict.line, conflict.at, conflict.refused,
+                 conflict.kept);
+        }
+        listRepeated(column);
         return column.kind == SeriesKind::meter ? keepRegister(column) : keepSeries(column);
     }
 
@@ -57,9 +61,15 @@ private:
         counts.added = added->added;
         counts.alreadyThere += added->alreadyThere;
         counts.conflicting += static_cast<std::int64_t>(added->conflicts.size());
-        for (const store::StoredConflict& conflict : added->conflicts)
+        for (const std::uint32_t row : added->firstAdded)
+            listRow(m_report.rows.added, column, row);
+        for (const std::uint32_t row : added->firstThere)
+            listRow(m_report.rows.alreadyThere, column, row);
+        for (const store::StoredConflict& conflict : added->conflicts) {
             note(column, column.line[conflict.row], column.at[conflict.row], conflict.stored,
                  column.raw[conflict.row]);
+            listRow(m_report.rows.conflicting, column, conflict.row, conflict.stored);
+        }
         return {};
     }
 
@@ -72,7 +82,7 @@ private:
         return {};
     }
 
-    Done keepRegisterReading(RegisterCheck& meter, const LogColumn& column, std::size_t i)
+    static MeterReading readingOf(const LogColumn& column, std::size_t i)
     {
         MeterReading reading;
         reading.at = column.at[i];
@@ -80,23 +90,32 @@ private:
             Energy::kilowattHours(store::baseValue(column.raw[i], column.unit));
         reading.decimals = std::min(
             column.decimals[i] + (column.unit == ReadingUnit::wattHour ? 3 : 0), mostDecimals);
-        const ReadingCheck check = meter.check(reading);
+        return reading;
+    }
+
+    Done keepRegisterReading(RegisterCheck& meter, const LogColumn& column, std::size_t i)
+    {
+        MeterReading reading = readingOf(column, i);
+        ReadingCheck check = meter.check(reading);
+        if (m_options.registerDrop && check.doubt &&
+            check.doubt->doubt == ReadingDoubt::belowBefore) {
+            reading.event = m_options.registerDrop;
+            check = meter.check(reading);
+        }
         ImportedColumn& counts = m_report.columns.back();
         if (check.doubt && check.doubt->doubt == ReadingDoubt::sameInstant) {
             ++counts.conflicting;
+            listRow(m_report.rows.conflicting, column, i);
             if (m_report.conflicts.size() < conflictsListed)
                 m_report.conflicts.push_back("line " + std::to_string(column.line[i]) + ": " +
                                              check.doubt->problem.what);
             return {};
         }
-        if (check.doubt) {
-            Problem problem = check.doubt->problem;
-            problem.place = m_report.file.fileName + ", line " + std::to_string(column.line[i]) +
-                            ", column " + column.header;
-            return failure(std::move(problem));
-        }
+        if (check.doubt)
+            return failure(doubtIn(column, i, *check.doubt));
         if (check.alreadyThere) {
             ++counts.alreadyThere;
+            listRow(m_report.rows.alreadyThere, column, i);
             return {};
         }
         reading.event = eventOf(reading, check);
@@ -104,7 +123,44 @@ private:
                                             store::ReadingSource{m_import, column.line[i]}));
         meter.accept(reading);
         ++counts.added;
+        listRow(m_report.rows.added, column, i);
         return {};
+    }
+
+    Problem doubtIn(const LogColumn& column, std::size_t i, const DoubtfulReading& doubt) const
+    {
+        Problem problem = doubt.problem;
+        problem.place = m_report.file.fileName + ", line " + std::to_string(column.line[i]) +
+                        ", column " + column.header;
+        if (doubt.doubt == ReadingDoubt::belowBefore) {
+            problem.decision = Decision::registerDrop;
+            problem.remedy = "say --event rollover (it passed its top) or --event reset (it "
+                             "restarted at 0); another meter gets a name of its own";
+        }
+        return problem;
+    }
+
+    void listRow(std::vector<ReportedRow>& rows, const LogColumn& column, std::size_t i,
+                 std::optional<double> stands = std::nullopt) const
+    {
+        list(rows, column.line[i], column.at[i], column.raw[i], stands);
+    }
+
+    void list(std::vector<ReportedRow>& rows, std::int64_t line, Instant at, double value,
+              std::optional<double> stands) const
+    {
+        const std::size_t which = m_report.columns.size() - 1;
+        // Rows of one column stand together, so its share is counted from the end.
+        if (rows.size() >= maxRowsListed && rows[rows.size() - maxRowsListed].column == which)
+            return;
+        rows.push_back({line, which, at, value, stands});
+    }
+
+    /// Rows that the file itself holds twice.
+    void listRepeated(const LogColumn& column) const
+    {
+        for (const std::uint32_t line : column.repeated)
+            m_report.rows.repeated.push_back({line, m_report.columns.size() - 1});
     }
 
     void note(const LogColumn& column, std::int64_t line, Instant at, double kept, double refused)
@@ -120,8 +176,34 @@ private:
     const store::Change& m_change;
     Zone m_zone;
     store::ImportId m_import;
+    const KeepOptions& m_options;
     ImportReport& m_report;
 };
+
+/// What the file's first rows become, from all columns together.
+std::vector<ResultRow> firstRows(const std::vector<LogColumn>& columns, std::int64_t headerLine)
+{
+    const std::int64_t last = headerLine + 4 * static_cast<std::int64_t>(mostResultRows);
+    std::map<std::int64_t, ResultRow> rows;
+    for (std::size_t k = 0; k < columns.size(); ++k) {
+        for (std::size_t i = 0; i < columns[k].line.size(); ++i) {
+            const std::int64_t line = columns[k].line[i];
+            if (line > last)
+                continue;
+            ResultRow& row = rows[line];
+            row.line = line;
+            row.at = columns[k].at[i];
+            row.values.resize(columns.size());
+            row.values[k] = columns[k].raw[i];
+        }
+    }
+    std::vector<ResultRow> first;
+    for (auto& [line, row] : rows) {
+        if (first.size() < mostResultRows)
+            first.push_back(std::move(row));
+    }
+    return first;
+}
 
 } // namespace
 
@@ -148,29 +230,37 @@ wantedColumns(const store::LogbookFile& logbook,
                          [&](const WantedColumn& each) { return each.name == name; });
         if (found == wanted.end())
             return dataProblem("there is no sensor and no meter \"" + name + "\"", {},
-                               suggestion(name, names));
+                               suggestion(name, names), Decision::columns);
         if (!seen.insert(name).second)
-            return dataProblem("\"" + name + "\" is given two columns", {}, "name it once");
+            return dataProblem("\"" + name + "\" is given two columns", {}, "name it once",
+                               Decision::columns);
         found->header = header;
     }
     return wanted;
 }
 
 Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
-                             LogFile file)
+                             LogFile file, const KeepOptions& options)
 {
     auto settings = store::readSettings(logbook);
     HOLDBAND_TRY(settings);
     auto zone = Zone::named(settings->zone);
     HOLDBAND_TRY(zone);
-    auto import = store::addImport(change, {file.fileName, file.sha256, file.rowsRead});
+    const store::ImportedFile source{file.fileName, file.sha256, file.rowsRead};
+    auto import = options.extend ? store::extendImport(change, *options.extend, source)
+                                 : store::addImport(change, source);
     HOLDBAND_TRY(import);
     ImportReport report;
     report.file = std::move(file);
     const std::vector<LogColumn> columns = std::exchange(report.file.columns, {});
-    Keeper keeper(logbook, change, *zone, *import, report);
-    for (const LogColumn& column : columns)
-        HOLDBAND_TRY(keeper.keep(column));
+    report.firstRows = firstRows(columns, report.file.headerLine);
+    Keeper keeper(logbook, change, *zone, *import, options, report);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        HOLDBAND_TRY(keeper.keep(columns[i]));
+        if (options.progress &&
+            !options.progress(static_cast<double>(i + 1) / static_cast<double>(columns.size())))
+            return dataProblem("the import was cancelled; nothing was kept");
+    }
     HOLDBAND_TRY(store::dropEmptyImport(change, *import));
     if (report.added() > 0)
         report.import = *import;

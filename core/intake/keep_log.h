@@ -13,9 +13,15 @@ Result<std::vector<WantedColumn>>
 wantedColumns(const store::LogbookFile& logbook,
               const std::vector<std::pair<std::string, std::string>>& mapped);
 
+struct KeepOptions {
+    std::optional<MeterEvent> registerDrop; ///< see ImportOptions
+    std::optional<store::ImportId> extend; ///< the import that the readings join; absent: a new one
+    Progress progress;
+};
+
 /// Keeps the file's columns. `logbook` is the one that the change belongs to.
-/// Problem (data): a register reading that can't be taken, with its line.
+/// Problem (data): a register reading that can't be taken, with its line; the progress said stop.
 Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
-                             LogFile file);
+                             LogFile file, const KeepOptions& options = {});
 
 } // namespace holdband::intake

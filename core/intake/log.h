@@ -9,6 +9,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,16 +27,48 @@ struct WantedColumn {
     /// The column's header. Absent: the column whose header is the name (white space at the ends,
     /// case and a unit behind it don't count); where there is none, the column is skipped.
     std::optional<std::string> header;
-    std::optional<ReadingUnit> unit; ///< overrides everything, also what the header says
+    std::optional<ReadingUnit> unit;       ///< overrides everything, also what the header says
+    std::optional<std::size_t> index = {}; ///< its place among the columns: overrides `header`
+};
+
+/// A column by its place, or else by its header.
+struct ColumnRef {
+    std::string header;
+    std::optional<std::size_t> index = {};
+};
+
+/// A log with one value a row: one column says whose it is, another holds it. In such a log a
+/// wanted column's `header` is the name that stands in the rows.
+struct LongForm {
+    ColumnRef name;
+    ColumnRef value;
+};
+
+/// How a log is laid out, where somebody has looked at it before. Columns count from 0.
+struct LogLayout {
+    char delimiter = ',';
+    std::int64_t headerLine = 1; ///< 0: there is no header, and the columns are numbered
+    std::size_t timeColumn = 0;
+    std::optional<std::size_t> clockColumn = {}; ///< where the time of day stands by itself
+
+    bool operator==(const LogLayout&) const = default;
 };
 
 struct LogRequest {
     std::string path; ///< UTF-8
+    /// The bytes themselves (pasted, or the new rows of a growing file); `path` is only their name.
+    std::shared_ptr<const std::string> text = {};
+    std::optional<std::int64_t> readUpTo = {}; ///< bytes of the file; absent: all of it
+    std::int64_t linesBefore = 0;              ///< left out between the header and the first row
     std::vector<WantedColumn> wanted;
+    std::optional<LogLayout> layout = {}; ///< overrides timeColumn
+    std::optional<LongForm> longForm = {};
     /// A header, or two joined by '+' (date and time of day). Absent: found by content.
     std::optional<std::string> timeColumn;
     Zone zone; ///< for local times; a column that says its own zone uses that
     std::optional<DateOrder> dateOrder;
+    std::optional<std::string> timePattern = {}; ///< see time_pattern.h; overrides dateOrder
+    std::optional<char> decimalSign = {};        ///< '.' makes a comma part groups of thousands
     /// Said for this very import (--unit): overrides the headers of temperature columns.
     std::optional<ReadingUnit> temperatureUnit;
     /// Where neither of the above nor the header says one.
@@ -76,8 +109,9 @@ struct LogColumn {
     std::vector<Instant> at;
     std::vector<double> raw; ///< in `unit`, as in the file
     std::vector<std::uint32_t> line;
-    std::vector<std::uint8_t> decimals; ///< digits after the decimal sign; of meters only
-    std::int64_t duplicates = 0;        ///< same instant and value again: taken out
+    std::vector<std::uint8_t> decimals;  ///< digits after the decimal sign; of meters only
+    std::int64_t duplicates = 0;         ///< same instant and value again: taken out
+    std::vector<std::uint32_t> repeated; ///< lines of the first duplicates, at most maxRowsListed
     std::vector<ConflictingRow> conflicts;
 };
 
@@ -97,10 +131,12 @@ struct LogFile {
     std::vector<RejectedRow> rejected; ///< by line; at most maxRejectedKept of them
     std::int64_t rejectedTotal = 0;
     std::vector<std::string> ignoredColumns; ///< headers
+    std::vector<std::string> ignoredNames;   ///< of a long log: whose values were passed over
     std::vector<std::string> warnings;       ///< sentences without their full stop
 };
 
-inline constexpr std::size_t maxRejectedKept = 10'000;
+inline constexpr std::size_t maxRejectedKept = 100'000;
+inline constexpr std::size_t maxRowsListed = 1'000;
 
 /// Told the bytes read and the file's size after each piece; false stops the reading.
 using ReadHook = std::function<bool(std::int64_t bytesRead, std::int64_t bytesTotal)>;

@@ -27,8 +27,23 @@ tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
     return failure(std::move(problem));
 }
 
+Result<std::size_t> placeOf(const ColumnRef& column, const Dialect& dialect)
+{
+    if (!column.index)
+        return needColumn(dialect.header, column.header);
+    if (*column.index >= dialect.header.size())
+        return dataProblem("there is no column " + std::to_string(*column.index + 1), {},
+                           "the file has " + std::to_string(dialect.header.size()),
+                           Decision::columns);
+    return *column.index;
+}
+
 Result<std::optional<std::size_t>> columnOf(const WantedColumn& wanted, const Dialect& dialect)
 {
+    if (wanted.index)
+        return placeOf({{}, wanted.index}, dialect).map([](std::size_t index) {
+            return std::optional{index};
+        });
     if (!wanted.header)
         return findColumn(dialect.header, wanted.name);
     return needColumn(dialect.header, *wanted.header).map([](std::size_t index) {
@@ -41,7 +56,7 @@ Result<ReadColumn> readColumn(const WantedColumn& wanted, const LogRequest& requ
 {
     if (dialect.time.has(index))
         return dataProblem("the column \"" + dialect.header[index] + "\" holds the time", {},
-                           "choose another column for \"" + wanted.name + "\"");
+                           "choose another column for \"" + wanted.name + "\"", Decision::columns);
     const auto unit = chooseUnit(wanted, request, dialect.header, index);
     if (!unit)
         return failure(unit.error());
@@ -71,17 +86,43 @@ Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const D
     if (columns.empty())
         return dataProblem("no column is called like a sensor or meter", {},
                            "say which is which with --column \"SENSOR=COLUMN\"; the columns are: " +
-                               joined(dialect.header));
+                               joined(dialect.header),
+                           Decision::columns);
     return columns;
 }
 
-void nameIgnored(const Dialect& dialect, const std::vector<ReadColumn>& columns, LogFile& file)
+/// Of a long log: each wanted name as a column of its own. Its unit is what the name says, else
+/// what the header of the values says, if that can be meant for it.
+Result<std::vector<ReadColumn>> chooseNames(const LogRequest& request, const Dialect& dialect,
+                                            std::size_t value)
+{
+    std::vector<ReadColumn> columns;
+    for (const WantedColumn& wanted : request.wanted) {
+        const std::string& name = wanted.header.value_or(wanted.name);
+        Dialect own = dialect;
+        own.time = {value + 1, std::nullopt}; // not the column of the values
+        if (headerParts(name).inBrackets)
+            own.header[value] = name;
+        auto column = readColumn(wanted, request, own, value);
+        if (!column) {
+            own.header[value] = name;
+            column = readColumn(wanted, request, own, value);
+        }
+        HOLDBAND_TRY(column);
+        column->column.header = name;
+        columns.push_back(std::move(*column));
+    }
+    return columns;
+}
+
+void nameIgnored(const Dialect& dialect, const std::vector<ReadColumn>& columns,
+                 std::optional<std::size_t> nameColumn, LogFile& file)
 {
     for (std::size_t i = 0; i < dialect.header.size(); ++i) {
         const bool used = dialect.time.has(i) ||
                           std::any_of(columns.begin(), columns.end(),
                                       [i](const ReadColumn& column) { return column.index == i; });
-        if (!used && !dialect.header[i].empty())
+        if (nameColumn != i && !used && !dialect.header[i].empty())
             file.ignoredColumns.push_back(dialect.header[i]);
     }
 }
@@ -96,9 +137,12 @@ public:
 
     Done run(LogFile& file)
     {
-        auto source = SourceFile::open(m_request.path);
+        auto source = m_request.text ? Result<SourceFile>(SourceFile::ofText(m_request.text))
+                                     : SourceFile::open(m_request.path);
         if (!source)
             return failure(source.error());
+        if (m_request.readUpTo)
+            HOLDBAND_TRY(source->endAt(*m_request.readUpTo));
         for (;;) {
             const auto bytes = source->next();
             if (!bytes)
@@ -139,19 +183,42 @@ private:
         auto dialect = findDialect(text, isWhole, m_request);
         if (!dialect)
             return failure(dialect.error());
-        auto columns = chooseColumns(m_request, *dialect);
+        std::optional<TimePattern> pattern;
+        if (m_request.timePattern) {
+            auto compiled = TimePattern::compile(*m_request.timePattern);
+            HOLDBAND_TRY(compiled);
+            pattern = std::move(*compiled);
+        }
+        std::optional<std::size_t> nameColumn;
+        auto columns = chooseAll(*dialect, nameColumn);
         if (!columns)
             return failure(columns.error());
         file.delimiter = dialect->delimiter;
         file.headerLine = dialect->headerLine;
-        nameIgnored(*dialect, *columns, file);
-        m_store = std::make_unique<RowStore>(m_request, std::move(*dialect), std::move(*columns));
+        nameIgnored(*dialect, *columns, nameColumn, file);
+        m_store = std::make_unique<RowStore>(m_request, std::move(*dialect), std::move(*columns),
+                                             std::move(pattern));
+        if (nameColumn)
+            m_store->setNameColumn(*nameColumn);
         m_store->expect(rowsExpected(text));
         m_tokens = std::make_unique<CsvTokens>(file.delimiter, [this](const CsvRow& row) {
             m_store->take(row);
             return true;
         });
         return {};
+    }
+
+    Result<std::vector<ReadColumn>> chooseAll(const Dialect& dialect,
+                                              std::optional<std::size_t>& nameColumn) const
+    {
+        if (!m_request.longForm)
+            return chooseColumns(m_request, dialect);
+        const auto name = placeOf(m_request.longForm->name, dialect);
+        HOLDBAND_TRY(name);
+        const auto value = placeOf(m_request.longForm->value, dialect);
+        HOLDBAND_TRY(value);
+        nameColumn = *name;
+        return chooseNames(m_request, dialect, *value);
     }
 
     /// By the length of the first lines. Room that isn't used costs no memory.

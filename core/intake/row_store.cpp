@@ -1,5 +1,6 @@
 #include "core/intake/row_store.h"
 
+#include "core/text/near.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
 
@@ -54,10 +55,42 @@ void Rejects::moveInto(LogFile& file)
     file.rejectedTotal = m_total;
 }
 
-RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns)
-    : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
-      m_columns(std::move(columns)), m_values(m_columns.size())
+NamedRows::NamedRows(std::size_t nameColumn, const std::vector<ReadColumn>& columns)
+    : m_column(nameColumn)
 {
+    for (std::size_t i = 0; i < columns.size(); ++i)
+        m_known.emplace(folded(columns[i].column.header), i);
+}
+
+std::optional<std::size_t> NamedRows::which(std::string_view name)
+{
+    if (m_any && name == m_lastName)
+        return m_last;
+    m_any = true;
+    m_lastName = name;
+    const auto found = m_known.find(folded(name));
+    m_last = found == m_known.end() ? std::nullopt : std::optional(found->second);
+    if (!m_last && m_ignored.size() < mostIgnored)
+        m_ignored.insert(shown(name));
+    return m_last;
+}
+
+RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
+                   std::optional<TimePattern> pattern)
+    : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
+      m_columns(std::move(columns)), m_values(m_columns.size()), m_pattern(std::move(pattern)),
+      m_numbers(request.decimalSign)
+{
+}
+
+void RowStore::setNameColumn(std::size_t column)
+{
+    m_named.emplace(column, m_columns);
+}
+
+std::int64_t RowStore::lineOf(const CsvRow& row) const
+{
+    return row.line + m_request.linesBefore;
 }
 
 void RowStore::expect(std::size_t rows)
@@ -65,6 +98,8 @@ void RowStore::expect(std::size_t rows)
     m_times.value.reserve(rows);
     m_times.kind.reserve(rows);
     m_times.line.reserve(rows);
+    if (m_named)
+        return; // which names occur is not known yet
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         m_values[i].value.reserve(rows);
         if (m_columns[i].column.kind == SeriesKind::meter)
@@ -77,11 +112,27 @@ void RowStore::take(const CsvRow& row)
     if (row.line <= m_dialect.headerLine || row.isBlank())
         return;
     ++m_rowsRead;
-    if (!hasRightWidth(row) || !takeTime(row))
+    if (m_named && hasRightWidth(row))
+        return takeNamed(row);
+    if (m_named || !hasRightWidth(row) || !takeTime(row))
         return;
-    m_times.line.push_back(static_cast<std::uint32_t>(row.line));
+    m_times.line.push_back(static_cast<std::uint32_t>(lineOf(row)));
     for (std::size_t i = 0; i < m_columns.size(); ++i)
         takeValue(row, i);
+}
+
+/// A column's values begin with its first row: those before it hold none.
+void RowStore::takeNamed(const CsvRow& row)
+{
+    const auto which = m_named->which(trimmed(row.fields[m_named->column()]));
+    if (!which || !takeTime(row))
+        return;
+    ColumnInFileOrder& values = m_values[*which];
+    values.value.resize(m_times.line.size(), noValue);
+    if (m_columns[*which].column.kind == SeriesKind::meter)
+        values.decimals.resize(m_times.line.size(), 0);
+    m_times.line.push_back(static_cast<std::uint32_t>(lineOf(row)));
+    takeValue(row, *which);
 }
 
 bool RowStore::hasRightWidth(const CsvRow& row)
@@ -93,9 +144,9 @@ bool RowStore::hasRightWidth(const CsvRow& row)
         return true;
     const std::string text = shown(row.fields.front());
     if (!row.ended && !extraText)
-        m_rejects.add(row.line, {}, text, "the last line is not finished");
+        m_rejects.add(lineOf(row), {}, text, "the last line is not finished");
     else
-        m_rejects.add(row.line, {}, text,
+        m_rejects.add(lineOf(row), {}, text,
                       "has " + std::to_string(row.fields.size()) +
                           (row.fields.size() == 1 ? " field" : " fields") + ", the header has " +
                           std::to_string(width));
@@ -115,10 +166,11 @@ std::string_view RowStore::timeText(const CsvRow& row)
 bool RowStore::takeTime(const CsvRow& row)
 {
     const std::string_view text = timeText(row);
-    const auto stamp = scanStamp(text);
+    const auto stamp = m_pattern ? m_pattern->read(text) : scanStamp(text);
     if (!stamp) {
         const bool nul = text.find('\0') != text.npos;
-        m_rejects.add(row.line, m_timeHeader, text, nul ? "holds NUL characters" : stamp.error());
+        m_rejects.add(lineOf(row), m_timeHeader, text,
+                      nul ? "holds NUL characters" : stamp.error());
         return false;
     }
     if (stamp->kind == StampKind::loose)
@@ -133,14 +185,14 @@ bool RowStore::takeLoose(const LooseTime& time, const CsvRow& row)
 {
     m_anyLocal = true;
     if (!m_request.dateOrder) {
-        m_votes.take(time, row.line, trimmed(timeText(row)));
+        m_votes.take(time, lineOf(row), trimmed(timeText(row)));
         m_times.kind.push_back(StampKind::loose);
         m_times.value.push_back(packed(time));
         return true;
     }
     const auto wall = inOrder(time, *m_request.dateOrder);
     if (!wall) {
-        m_rejects.add(row.line, m_timeHeader, timeText(row), orderReason(*m_request.dateOrder));
+        m_rejects.add(lineOf(row), m_timeHeader, timeText(row), orderReason(*m_request.dateOrder));
         return false;
     }
     m_times.kind.push_back(StampKind::local);
@@ -154,12 +206,13 @@ void RowStore::takeValue(const CsvRow& row, std::size_t which)
     ColumnInFileOrder& values = m_values[which];
     const std::string_view text = trimmed(row.fields[read.index]);
     const bool missing = isMissing(text);
-    const auto number = missing ? std::nullopt : m_numbers.take(text, read.column.kind, row.line);
+    const auto number =
+        missing ? std::nullopt : m_numbers.take(text, read.column.kind, lineOf(row));
     const char* reason = missing  ? nullptr
                          : number ? impossible(read.column.unit, number->value)
                                   : "is not a number";
     if (reason != nullptr)
-        m_rejects.add(row.line, read.column.header, text, reason);
+        m_rejects.add(lineOf(row), read.column.header, text, reason);
     values.value.push_back(number && reason == nullptr ? number->value : noValue);
     if (read.column.kind == SeriesKind::meter)
         values.decimals.push_back(
@@ -170,7 +223,8 @@ Done RowStore::finishInto(LogFile& file)
 {
     file.rowsRead = m_rowsRead;
     file.timeHeader = m_timeHeader;
-    file.timeReason = m_dialect.timeReason;
+    file.timeReason = m_pattern ? "by the pattern " + *m_request.timePattern : m_dialect.timeReason;
+    HOLDBAND_TRY(checkNamesKnown());
     const auto sign = m_numbers.decimalSign();
     if (!sign)
         return failure(sign.error());
@@ -178,6 +232,20 @@ Done RowStore::finishInto(LogFile& file)
     return settleOrder(file).and_then([&] { return resolve(file); }).and_then([&] {
         return fillColumns(file);
     });
+}
+
+/// Of a long log: at least one name was somebody's.
+Done RowStore::checkNamesKnown() const
+{
+    if (!m_named || m_named->ignored().empty() ||
+        std::any_of(m_values.begin(), m_values.end(),
+                    [](const ColumnInFileOrder& values) { return !values.value.empty(); }))
+        return {};
+    return dataProblem("no name in the rows is a sensor's or meter's",
+                       "column " + m_dialect.header[m_named->column()],
+                       "say which is which with --column \"SENSOR=NAME\"; the names are: " +
+                           joined(m_named->ignored()),
+                       Decision::columns);
 }
 
 Done RowStore::settleOrder(LogFile& file)
@@ -220,8 +288,10 @@ Done RowStore::resolve(LogFile& file)
         m_rejects.add(m_times.line[gone.row], m_timeHeader,
                       isoDate(date) + " " + clockText(gone.wall),
                       "does not exist in " + zone.name() + ": clocks went forward over it");
-        for (ColumnInFileOrder& values : m_values)
-            values.value[gone.row] = noValue;
+        for (ColumnInFileOrder& values : m_values) {
+            if (gone.row < values.value.size())
+                values.value[gone.row] = noValue;
+        }
     }
     if (resolved->doubled > 0)
         file.warnings.push_back(std::to_string(resolved->doubled) +
@@ -231,8 +301,12 @@ Done RowStore::resolve(LogFile& file)
 
 Done RowStore::fillColumns(LogFile& file)
 {
+    if (m_named)
+        file.ignoredNames = m_named->ignored();
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         LogColumn& column = m_columns[i].column;
+        if (m_named && m_values[i].value.empty())
+            continue; // a name that does not occur
         tidyInto(column, m_values[i], m_times.value, m_times.line);
         m_values[i] = {};
         if (!m_request.asKept) {

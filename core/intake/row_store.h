@@ -6,11 +6,15 @@
 #include "core/intake/doubled_hours.h"
 #include "core/intake/log.h"
 #include "core/intake/tidy.h"
+#include "core/intake/time_pattern.h"
 #include "core/intake/tokens.h"
 #include "core/intake/units.h"
 #include "core/intake/values.h"
 #include "core/problem.h"
 
+#include <map>
+#include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,16 +33,43 @@ private:
     std::int64_t m_total = 0;
 };
 
-/// A column to be read, with the unit that was chosen for it.
+/// A column to be read, with the unit that was chosen for it. Of a long log, one of the names in
+/// it: `index` is then the column of the values.
 struct ReadColumn {
     std::size_t index = 0; ///< in the header
     LogColumn column;      ///< without readings
     ChosenUnit unit;
 };
 
+/// Whose value a row of a long log holds.
+class NamedRows {
+public:
+    /// `nameColumn`: in the header.
+    NamedRows(std::size_t nameColumn, const std::vector<ReadColumn>& columns);
+
+    std::size_t column() const { return m_column; }
+    /// The index of the column that the name stands for; absent: nobody wants it.
+    std::optional<std::size_t> which(std::string_view name);
+    std::vector<std::string> ignored() const { return {m_ignored.begin(), m_ignored.end()}; }
+
+private:
+    static constexpr std::size_t mostIgnored = 200;
+
+    std::size_t m_column;
+    std::map<std::string, std::size_t, std::less<>> m_known; ///< by folded name
+    std::string m_lastName;
+    std::optional<std::size_t> m_last;
+    bool m_any = false;
+    std::set<std::string, std::less<>> m_ignored;
+};
+
 class RowStore {
 public:
-    RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns);
+    RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
+             std::optional<TimePattern> pattern);
+
+    /// The log is long: its rows go to the columns by what stands in that column.
+    void setNameColumn(std::size_t column);
 
     /// Room for about so many rows, so that it needn't grow.
     void expect(std::size_t rows);
@@ -50,9 +81,12 @@ public:
 
 private:
     bool hasRightWidth(const CsvRow& row);
+    void takeNamed(const CsvRow& row);
     bool takeTime(const CsvRow& row);
     bool takeLoose(const LooseTime& time, const CsvRow& row);
     void takeValue(const CsvRow& row, std::size_t which);
+    std::int64_t lineOf(const CsvRow& row) const;
+    Done checkNamesKnown() const;
     std::string_view timeText(const CsvRow& row);
     Done settleOrder(LogFile& file);
     Done resolve(LogFile& file);
@@ -64,6 +98,8 @@ private:
     std::string m_timeHeader;
     std::vector<ReadColumn> m_columns;
     std::vector<ColumnInFileOrder> m_values; ///< as m_columns
+    std::optional<TimePattern> m_pattern;
+    std::optional<NamedRows> m_named;
     RowTimes m_times;
     DateOrderVotes m_votes;
     NumberCells m_numbers;

@@ -1,5 +1,6 @@
 #include "core/intake/source_file.h"
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
@@ -46,10 +47,10 @@ SourceFile::SourceFile(int descriptor, std::string path, std::int64_t size)
 }
 
 SourceFile::SourceFile(SourceFile&& other) noexcept
-    : m_descriptor(std::exchange(other.m_descriptor, -1)), m_path(std::move(other.m_path)),
-      m_size(other.m_size), m_read(other.m_read), m_buffer(std::move(other.m_buffer)),
-      m_other(std::move(other.m_other)), m_hash(std::move(other.m_hash)),
-      m_hashing(std::move(other.m_hashing))
+    : m_descriptor(std::exchange(other.m_descriptor, -1)), m_text(std::move(other.m_text)),
+      m_end(other.m_end), m_path(std::move(other.m_path)), m_size(other.m_size),
+      m_read(other.m_read), m_buffer(std::move(other.m_buffer)), m_other(std::move(other.m_other)),
+      m_hash(std::move(other.m_hash)), m_hashing(std::move(other.m_hashing))
 {
 }
 
@@ -79,12 +80,33 @@ Result<SourceFile> SourceFile::open(const std::string& path)
     return file;
 }
 
-Result<std::string_view> SourceFile::next()
+SourceFile SourceFile::ofText(std::shared_ptr<const std::string> text)
 {
+    const auto size = static_cast<std::int64_t>(text->size());
+    SourceFile file(-1, {}, size);
+    file.m_text = std::move(text);
+    return file;
+}
+
+Done SourceFile::endAt(std::int64_t bytes)
+{
+    if (bytes > m_size)
+        return fileProblem("the file is shorter than it was", m_path);
+    m_end = bytes;
+    m_size = bytes;
+    return {};
+}
+
+/// As many bytes as there are, up to `most`.
+Result<std::size_t> SourceFile::fill(char* to, std::size_t most)
+{
+    if (m_text) {
+        const auto from = static_cast<std::size_t>(m_read);
+        return m_text->copy(to, std::min(most, m_text->size() - from), from);
+    }
     std::size_t filled = 0;
-    while (filled < m_other.size()) {
-        const ssize_t count =
-            ::read(m_descriptor, m_other.data() + filled, m_other.size() - filled);
+    while (filled < most) {
+        const ssize_t count = ::read(m_descriptor, to + filled, most - filled);
         if (count < 0 && errno == EINTR)
             continue;
         if (count < 0)
@@ -93,6 +115,18 @@ Result<std::string_view> SourceFile::next()
             break;
         filled += static_cast<std::size_t>(count);
     }
+    return filled;
+}
+
+Result<std::string_view> SourceFile::next()
+{
+    std::size_t wanted = m_other.size();
+    if (m_end)
+        wanted = std::min(wanted, static_cast<std::size_t>(*m_end - m_read));
+    const auto read = fill(m_other.data(), wanted);
+    if (!read)
+        return failure(read.error());
+    const std::size_t filled = *read;
     m_read += static_cast<std::int64_t>(filled);
     if (filled < m_other.size() && m_read < m_size)
         return fileProblem("the file became shorter while it was read", m_path, "try again");

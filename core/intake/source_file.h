@@ -1,5 +1,5 @@
-// The bytes of a regular file, in pieces, with their SHA-256. Folders, pipes and devices are
-// refused; links to regular files are followed.
+// The bytes of a regular file or of a text in memory, in pieces, with their SHA-256. Folders, pipes
+// and devices are refused; links to regular files are followed.
 #pragma once
 
 #include "core/problem.h"
@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <future>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +21,12 @@ public:
 
     /// Problem (file): missing, not a regular file, not readable.
     static Result<SourceFile> open(const std::string& path);
+
+    /// A text in memory that is read like a file.
+    static SourceFile ofText(std::shared_ptr<const std::string> text);
+
+    /// Ends the reading after so many bytes. Problem (file): there are fewer.
+    Done endAt(std::int64_t bytes);
 
     SourceFile(SourceFile&& other) noexcept;
     SourceFile& operator=(SourceFile&&) = delete;
@@ -39,7 +46,11 @@ public:
 private:
     SourceFile(int descriptor, std::string path, std::int64_t size);
 
-    int m_descriptor;
+    Result<std::size_t> fill(char* to, std::size_t most);
+
+    int m_descriptor; ///< -1: m_text is read
+    std::shared_ptr<const std::string> m_text;
+    std::optional<std::int64_t> m_end;
     std::string m_path;
     std::int64_t m_size;
     std::int64_t m_read = 0;

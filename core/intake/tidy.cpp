@@ -96,10 +96,13 @@ void tidyInto(LogColumn& column, const ColumnInFileOrder& values,
         const Instant when = instantFromMs(at[row]);
         const double value = values.value[row];
         if (!column.at.empty() && column.at.back() == when) {
-            if (column.raw.back() == value)
+            if (column.raw.back() == value) {
                 ++column.duplicates;
-            else
+                if (column.repeated.size() < maxRowsListed)
+                    column.repeated.push_back(line[row]);
+            } else {
                 column.conflicts.push_back({line[row], when, column.raw.back(), value});
+            }
             continue;
         }
         column.at.push_back(when);

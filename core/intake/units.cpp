@@ -141,7 +141,8 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
     if (byHeader && !fits(*byHeader, wanted.kind))
         return dataProblem("the header says " + std::string(unitSymbol(*byHeader)) + ", but \"" +
                                wanted.name + "\" reads " + std::string(kindWords(wanted.kind)),
-                           "column " + header[column], "choose another column for it");
+                           "column " + header[column], "choose another column for it",
+                           Decision::columns);
     if (byHeader)
         return ChosenUnit{
             *byHeader, "the header says " + std::string(unitSymbol(*byHeader)), false, false, {}};
@@ -173,7 +174,8 @@ Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& uni
                        temperature ? "say --unit " + other + " if they are in °" +
                                          (other == "f" ? "F" : "C") + ", or --unit " +
                                          (other == "f" ? "c" : "f") + " if they are right"
-                                   : "write the right unit in the header, in brackets");
+                                   : "write the right unit in the header, in brackets",
+                       Decision::unit);
 }
 
 } // namespace holdband

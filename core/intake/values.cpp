@@ -49,8 +49,33 @@ bool isMissing(std::string_view text)
                             }));
 }
 
+/// With the groups of thousands taken out, where they are whole groups.
+std::optional<Decimal> NumberCells::takeSaid(std::string_view text, char sign)
+{
+    const char group = sign == '.' ? ',' : '.';
+    if (text.find(group) == text.npos)
+        return scanDecimal(text, sign);
+    std::string plain;
+    std::size_t digits = 0;
+    bool inGroup = false;
+    for (const char c : text.substr(0, text.find(sign))) {
+        if (c == group && (digits == 0 || digits > 3 || (inGroup && digits != 3)))
+            return std::nullopt;
+        inGroup = inGroup || c == group;
+        digits = c == group ? 0 : digits + (c >= '0' && c <= '9' ? 1 : 0);
+        if (c != group)
+            plain += c;
+    }
+    if (inGroup && digits != 3)
+        return std::nullopt;
+    plain += text.substr(std::min(text.find(sign), text.size()));
+    return scanDecimal(plain, sign);
+}
+
 std::optional<Decimal> NumberCells::take(std::string_view text, SeriesKind kind, std::int64_t line)
 {
+    if (m_said)
+        return takeSaid(text, *m_said);
     if (const auto number = scanDecimal(text, '.')) {
         if (number->decimals > 0 && m_point.line == 0)
             m_point = {line, std::string(text)};
@@ -72,18 +97,22 @@ void NumberCells::noteComma(std::string_view text, SeriesKind kind, std::int64_t
 
 Result<char> NumberCells::decimalSign() const
 {
+    if (m_said)
+        return *m_said;
     if (m_comma.line == 0)
         return '.';
     if (m_point.line != 0)
         return dataProblem("the log mixes decimal signs: \"" + m_comma.text + "\" here, \"" +
                                m_point.text + "\" in line " + std::to_string(m_point.line),
                            "line " + std::to_string(m_comma.line),
-                           "write all numbers with one sign and without groups of thousands");
+                           "write all numbers with one sign and without groups of thousands",
+                           Decision::decimalSign);
     if (!m_commaIsDecimal)
-        return dataProblem("\"" + m_comma.text +
-                               "\" can be read in two ways, and no other number shows which",
-                           "line " + std::to_string(m_comma.line),
-                           "write the numbers with a point, or without groups of thousands");
+        return dataProblem(
+            "\"" + m_comma.text + "\" can be read in two ways, and no other number shows which",
+            "line " + std::to_string(m_comma.line),
+            "say --decimal comma (a decimal comma) or --decimal point (groups of thousands)",
+            Decision::decimalSign);
     return ',';
 }
 

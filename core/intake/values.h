@@ -21,6 +21,10 @@ bool isMissing(std::string_view text);
 /// sign, and what could be groups of thousands ("1,234") is never guessed.
 class NumberCells {
 public:
+    /// `said`: the decimal sign that the person gave; a comma then parts groups of thousands where
+    /// it is '.', and a point where it is ','.
+    explicit NumberCells(std::optional<char> said = std::nullopt) : m_said(said) {}
+
     /// The text (trimmed, not missing) as a number with either decimal sign. Absent: it is none,
     /// or has groups of thousands for certain.
     std::optional<Decimal> take(std::string_view text, SeriesKind kind, std::int64_t line);
@@ -36,6 +40,9 @@ private:
     };
     void noteComma(std::string_view text, SeriesKind kind, std::int64_t line);
 
+    static std::optional<Decimal> takeSaid(std::string_view text, char sign);
+
+    std::optional<char> m_said;
     Seen m_point;
     Seen m_comma;
     bool m_commaIsDecimal = false; ///< some cell can't be read as a group of thousands

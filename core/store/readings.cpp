@@ -187,14 +187,19 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
         HOLDBAND_TRY(stored);
         if (!*stored) {
             found.indices.push_back(static_cast<std::uint32_t>(i));
+            if (found.counts.firstAdded.size() < mostListed)
+                found.counts.firstAdded.push_back(static_cast<std::uint32_t>(i));
             continue;
         }
         const auto [value, unit] = **stored;
-        if (same(value, unit, (*rows.raw)[i], rows.unit))
+        if (same(value, unit, (*rows.raw)[i], rows.unit)) {
             ++found.counts.alreadyThere;
-        else
+            if (found.counts.firstThere.size() < mostListed)
+                found.counts.firstThere.push_back(static_cast<std::uint32_t>(i));
+        } else {
             found.counts.conflicts.push_back(
                 {i, unit == rows.unit ? value : rawValue(baseValue(value, unit), rows.unit)});
+        }
     }
     found.counts.added = static_cast<std::int64_t>(found.indices.size());
     return found;
@@ -247,6 +252,14 @@ Result<ImportId> addImport(const Change& change, const ImportedFile& file)
     return ImportId{change.database().lastRowId()};
 }
 
+Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file)
+{
+    HOLDBAND_TRY(execute(change.database(),
+                         "UPDATE imports SET rows_read = rows_read + ? WHERE id = ?", file.rowsRead,
+                         import.value));
+    return import;
+}
+
 Result<AddedRows> addReadings(const Change& change, ImportId import, const SensorRows& rows)
 {
     const Database& database = change.database();
@@ -281,11 +294,12 @@ Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::strin
     auto units = ImportUnits::of(database, *id);
     HOLDBAND_TRY(units);
     // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
-    auto statement = database.prepare(
-        "SELECT place, value, import FROM readings WHERE "
-        "place >= coalesce((SELECT max(place) FROM readings WHERE place BETWEEN ?1 AND ?3 - 1), ?3) "
-        "AND "
-        "place <= coalesce((SELECT min(place) FROM readings WHERE place BETWEEN ?4 + 1 AND ?2), ?4)");
+    auto statement = database.prepare("SELECT place, value, import FROM readings WHERE "
+                                      "place >= coalesce((SELECT max(place) FROM readings WHERE "
+                                      "place BETWEEN ?1 AND ?3 - 1), ?3) "
+                                      "AND "
+                                      "place <= coalesce((SELECT min(place) FROM readings WHERE "
+                                      "place BETWEEN ?4 + 1 AND ?2), ?4)");
     HOLDBAND_TRY(statement);
     statement->bindAll(placeOf(*id, Instant::min()), placeOf(*id, Instant::max()),
                        placeOf(*id, span.start), placeOf(*id, span.end));

@@ -36,10 +36,17 @@ struct AddedRows {
     std::int64_t added = 0;
     std::int64_t alreadyThere = 0;
     std::vector<StoredConflict> conflicts;
+    std::vector<std::uint32_t> firstAdded; ///< indices into the SensorRows, at most mostListed
+    std::vector<std::uint32_t> firstThere;
 };
+inline constexpr std::size_t mostListed = 1'000;
 
 /// Notes the import itself. Its readings follow by addReadings.
 Result<ImportId> addImport(const Change& change, const ImportedFile& file);
+
+/// An import that gets more rows of the same file, as a watched one does; `file.rowsRead` counts
+/// the further rows. Problem (data): there is no such import.
+Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file);
 
 /// Adds the rows that are not there yet. One with the same instant and value is already there, one
 /// with another value is a conflict: the stored one stays.

@@ -1,0 +1,303 @@
+#include "core/intake/guess.h"
+
+#include "core/intake/stamps.h"
+#include "core/intake/units.h"
+#include "core/intake/values.h"
+#include "core/store/equipment.h"
+#include "core/text/near.h"
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+
+namespace holdband::intake {
+
+namespace {
+
+using Rows = std::vector<SampleRow>;
+
+SeriesKind kindOf(Reads reads)
+{
+    if (reads == Reads::power)
+        return SeriesKind::power;
+    return reads == Reads::gravity ? SeriesKind::gravity : SeriesKind::temperature;
+}
+
+std::string_view cell(const SampleRow& row, std::size_t column)
+{
+    return column < row.fields.size() ? trimmed(row.fields[column]) : std::string_view{};
+}
+
+bool isNumber(std::string_view text)
+{
+    return scanDecimal(text, '.').has_value() || scanDecimal(text, ',').has_value();
+}
+
+/// How many columns most of the rows have.
+std::size_t usualWidth(const Rows& rows)
+{
+    std::map<std::size_t, std::size_t> counts;
+    for (const SampleRow& row : rows)
+        ++counts[row.fields.size()];
+    std::size_t width = 0, most = 0;
+    for (const auto& [each, count] : counts) {
+        if (each > 1 && count >= most) {
+            width = each;
+            most = count;
+        }
+    }
+    return width;
+}
+
+/// The first row as wide as most; its place among the rows.
+std::size_t firstOfWidth(const Rows& rows, std::size_t width)
+{
+    const auto found = std::find_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
+        return row.fields.size() == width;
+    });
+    return static_cast<std::size_t>(found - rows.begin());
+}
+
+bool holdsData(const SampleRow& row)
+{
+    return std::any_of(row.fields.begin(), row.fields.end(), [](const std::string& field) {
+        const std::string_view text = trimmed(field);
+        return isNumber(text) || looksLikeTime(text) || isDateAlone(text) || isClockAlone(text);
+    });
+}
+
+/// The rows below a header that nobody wrote.
+std::optional<TimeColumns> timeWithoutHeader(const Rows& rows, std::size_t first, std::size_t width)
+{
+    Rows below{{0, numberedColumns(width)}};
+    below.insert(below.end(), rows.begin() + static_cast<std::ptrdiff_t>(first), rows.end());
+    return timeByContent(below, 0);
+}
+
+GuessedDialect dialectOf(const Sample& sample, std::size_t width)
+{
+    const std::size_t first = firstOfWidth(sample.rows, width);
+    const SampleRow& row = sample.rows[first];
+    GuessedDialect guess;
+    guess.dialect.delimiter = sample.delimiter;
+    const bool bare = holdsData(row);
+    guess.dialect.headerLine = bare ? 0 : row.line;
+    guess.dialect.header = numberedColumns(width);
+    for (std::size_t i = 0; !bare && i < width; ++i)
+        guess.dialect.header[i] = trimmed(row.fields[i]);
+    const auto time =
+        bare ? timeWithoutHeader(sample.rows, first, width) : timeByContent(sample.rows, first);
+    guess.hasTime = time.has_value();
+    guess.dialect.time = time.value_or(TimeColumns{});
+    guess.reason = bare ? "no header: the first row holds values"
+                        : "the header is in line " + std::to_string(row.line);
+    return guess;
+}
+
+/// Of the first rows below the header.
+struct Contents {
+    std::size_t filled = 0;
+    std::size_t numbers = 0;
+    std::map<std::string, std::size_t> texts; ///< those that are no numbers, as written
+
+    bool isNumeric() const { return numbers > 0 && numbers * 2 >= filled; }
+    bool isWords() const { return !texts.empty() && numbers == 0; }
+};
+
+Contents contentsOf(const Rows& rows, std::int64_t headerLine, std::size_t column)
+{
+    Contents contents;
+    for (const SampleRow& row : rows) {
+        const std::string_view text = cell(row, column);
+        if (row.line <= headerLine || isMissing(text))
+            continue;
+        ++contents.filled;
+        if (isNumber(text))
+            ++contents.numbers;
+        else
+            ++contents.texts[std::string(text)];
+    }
+    return contents;
+}
+
+const Target* targetCalled(const std::vector<Target>& targets, const std::string& text)
+{
+    const auto bare = [](const std::string& name) { return folded(headerParts(name).bare); };
+    for (const bool whole : {true, false}) {
+        for (const Target& target : targets) {
+            if (whole ? folded(target.name) == folded(text) : bare(target.name) == bare(text))
+                return &target;
+        }
+    }
+    return nullptr;
+}
+
+std::string_view kindName(const Target& target)
+{
+    return target.kind == SeriesKind::meter ? "meter" : "sensor";
+}
+
+/// The guesser of one log's columns.
+class Guesser {
+public:
+    Guesser(const GuessedDialect& guessed, const Rows& rows, const std::vector<Target>& targets,
+            LogPreview& preview)
+        : m_guessed(guessed), m_dialect(guessed.dialect), m_targets(targets), m_preview(preview)
+    {
+        for (std::size_t i = 0; i < m_dialect.header.size(); ++i)
+            m_contents.push_back(contentsOf(rows, m_dialect.headerLine, i));
+    }
+
+    void run()
+    {
+        bool anyNamed = false;
+        for (std::size_t i = 0; i < m_dialect.header.size(); ++i) {
+            m_preview.columns.push_back(guess(i));
+            anyNamed = anyNamed || m_preview.columns.back().choice.meaning == Meaning::reading;
+        }
+        if (!anyNamed)
+            guessLong();
+    }
+
+private:
+    bool isTime(std::size_t i) const { return m_guessed.hasTime && m_dialect.time.has(i); }
+
+    ColumnGuess guess(std::size_t i)
+    {
+        ColumnGuess column;
+        column.header = m_dialect.header[i];
+        if (isTime(i)) {
+            const bool clock = m_dialect.time.second == i;
+            column.choice.meaning = clock ? Meaning::clock : Meaning::time;
+            column.reason = clock                   ? "its rows are times of day"
+                            : m_dialect.time.second ? "its rows are dates"
+                                                    : "its rows are times";
+            return column;
+        }
+        const Target* target =
+            m_dialect.headerLine > 0 ? targetCalled(m_targets, column.header) : nullptr;
+        if (target && m_used.insert(target->name).second) {
+            column.choice = {Meaning::reading, target->name, std::nullopt};
+            column.reason = "its header is the " + std::string(kindName(*target)) + "’s name";
+        } else {
+            column.reason = !m_contents[i].isNumeric() ? "there are no numbers in it"
+                            : target                   ? "another column has that name"
+                                                       : "nothing in the logbook has that name";
+        }
+        if (const auto unit = headerParts(column.header).unit)
+            column.unitReason = "the header says " + std::string(unitSymbol(*unit));
+        return column;
+    }
+
+    /// One column with words, one with numbers: the words may say whose the numbers are.
+    void guessLong()
+    {
+        std::optional<std::size_t> name, value;
+        std::size_t numeric = 0;
+        for (std::size_t i = 0; i < m_contents.size(); ++i) {
+            if (isTime(i))
+                continue;
+            if (m_contents[i].isNumeric()) {
+                ++numeric;
+                value = value ? value : i;
+            }
+            if (!name && namesThings(m_contents[i]))
+                name = i;
+        }
+        if (!name || !value || numeric > 1)
+            return;
+        m_preview.columns[*name].choice.meaning = Meaning::name;
+        m_preview.columns[*name].reason = "it repeats a few names";
+        m_preview.columns[*value].choice.meaning = Meaning::value;
+        m_preview.columns[*value].reason = "the only column of numbers";
+        listNames(m_contents[*name]);
+    }
+
+    /// A name of the logbook's, or a few words that come back.
+    bool namesThings(const Contents& contents) const
+    {
+        constexpr std::size_t few = 30;
+        const auto known = [this](const auto& each) {
+            return targetCalled(m_targets, each.first) != nullptr;
+        };
+        return contents.isWords() &&
+               (std::any_of(contents.texts.begin(), contents.texts.end(), known) ||
+                (contents.texts.size() >= 2 && contents.texts.size() <= few &&
+                 contents.filled >= 2 * contents.texts.size()));
+    }
+
+    void listNames(const Contents& contents)
+    {
+        for (const auto& [text, count] : contents.texts) {
+            const Target* target = targetCalled(m_targets, text);
+            if (target && m_used.insert(target->name).second)
+                m_preview.names.push_back(
+                    {{text, target->name, std::nullopt},
+                     "it is the " + std::string(kindName(*target)) + "’s name"});
+            else
+                m_preview.names.push_back(
+                    {{text, {}, std::nullopt}, "nothing in the logbook has that name"});
+        }
+    }
+
+    const GuessedDialect& m_guessed;
+    const Dialect& m_dialect;
+    const std::vector<Target>& m_targets;
+    LogPreview& m_preview;
+    std::vector<Contents> m_contents; ///< of each column
+    std::set<std::string> m_used;
+};
+
+} // namespace
+
+Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook)
+{
+    auto sensors = store::readSensors(logbook);
+    HOLDBAND_TRY(sensors);
+    auto meters = store::readMeters(logbook);
+    HOLDBAND_TRY(meters);
+    std::vector<Target> targets;
+    for (const Sensor& sensor : *sensors) {
+        if (!sensor.retired)
+            targets.push_back({sensor.name, kindOf(sensor.reads)});
+    }
+    for (const Meter& meter : *meters) {
+        if (!meter.retired)
+            targets.push_back({meter.name, SeriesKind::meter});
+    }
+    return targets;
+}
+
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole)
+{
+    auto found = findDialect(text, isWhole, LogRequest{});
+    if (found) {
+        GuessedDialect guess{*found, {}, true};
+        guess.reason = "the header is in line " + std::to_string(found->headerLine) +
+                       ": times and numbers follow below it";
+        return guess;
+    }
+    std::optional<Sample> best;
+    std::size_t width = 0;
+    for (const char delimiter : {',', ';', '\t', '|'}) {
+        Sample sample = sampleRows(text, isWhole, delimiter);
+        const std::size_t each = usualWidth(sample.rows);
+        if (each > width) {
+            width = each;
+            best = std::move(sample);
+        }
+    }
+    if (!best)
+        return failure(found.error());
+    return dialectOf(*best, width);
+}
+
+void guessColumns(const GuessedDialect& guessed, const Rows& rows,
+                  const std::vector<Target>& targets, LogPreview& preview)
+{
+    Guesser(guessed, rows, targets, preview).run();
+}
+
+} // namespace holdband::intake

@@ -1,0 +1,36 @@
+// How a log that nobody has described yet may be laid out, and what its columns may be.
+#pragma once
+
+#include "core/intake/dialect.h"
+#include "core/intake/preview.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace holdband::intake {
+
+/// A sensor or meter that a column can be.
+struct Target {
+    std::string name;
+    SeriesKind kind = SeriesKind::temperature;
+};
+
+/// All that are in use; retired ones are left out.
+Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook);
+
+struct GuessedDialect {
+    Dialect dialect;
+    std::string reason;
+    bool hasTime = true; ///< else the time's columns are open
+};
+
+/// As findDialect; where that finds no header or no times, the delimiter that parts most columns,
+/// and a header if its first row holds words. Problem (data): empty, no rows of columns.
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole);
+
+/// Fills in the columns and names. `rows`: the first rows, with what stands before the header.
+void guessColumns(const GuessedDialect& guessed, const std::vector<SampleRow>& rows,
+                  const std::vector<Target>& targets, LogPreview& preview);
+
+} // namespace holdband::intake
