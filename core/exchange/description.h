@@ -8,6 +8,7 @@
 #include "core/logbook/readings.h"
 #include "core/problem.h"
 #include "core/store/meter_readings.h"
+#include "core/store/exclusions.h"
 #include "core/store/readings.h"
 
 #include <array>

@@ -5,6 +5,7 @@
 #include "core/keep.h"
 #include "core/logbook/names.h"
 #include "core/store/batches.h"
+#include "core/store/journal.h"
 #include "core/store/equipment.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"

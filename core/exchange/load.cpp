@@ -6,6 +6,7 @@
 #include "core/intake/log_reader.h"
 #include "core/intake/register_check.h"
 #include "core/store/batches.h"
+#include "core/store/journal.h"
 #include "core/store/equipment.h"
 #include "core/store/origins.h"
 #include "core/store/writer_lock.h"

@@ -3,6 +3,7 @@
 #include "core/review/cautions.h"
 #include "core/review/snapshot.h"
 #include "core/store/batches.h"
+#include "core/store/journal.h"
 #include "core/text/near.h"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 #include "core/store/batches.h"
 
-#include "core/logbook/names.h"
 #include "core/store/naming.h"
 #include "core/store/rows.h"
+#include "core/store/schedules.h"
 
 #include <algorithm>
 
@@ -10,73 +10,174 @@ namespace holdband::store {
 
 namespace {
 
-std::optional<TemperatureDifference> kelvins(const std::optional<double>& value)
-{
-    return quantityOf(value, [](double k) { return TemperatureDifference::kelvins(k); });
-}
-
 std::optional<double> number(const std::optional<TemperatureDifference>& difference)
 {
     return difference ? std::optional(difference->kelvins()) : std::nullopt;
 }
 
-std::optional<double> number(const std::optional<Hours>& hours)
+std::optional<double> number(const std::optional<Gravity>& gravity)
 {
-    return hours ? std::optional(hours->count()) : std::nullopt;
-}
-
-Result<Schedule> readSchedule(const Database& database, std::int64_t batch)
-{
-    return query(
-        database,
-        "SELECT label, kind, target_c, hours, tolerance_k, settle_hours FROM stages "
-        "WHERE batch = ? ORDER BY position",
-        [](const Statement& row) {
-            const auto hours = [](double value) { return Hours{value}; };
-            Stage stage;
-            stage.label = row.text(0);
-            stage.kind = choiceNamed<StageKind>(row.text(1)).value_or(StageKind::hold);
-            stage.target = Temperature::celsius(row.real(2));
-            stage.length = quantityOf(row.optionalReal(3), hours);
-            stage.tolerance = kelvins(row.optionalReal(4));
-            stage.settleAllowed = quantityOf(row.optionalReal(5), hours);
-            return stage;
-        },
-        batch);
+    return gravity ? std::optional(gravity->specific()) : std::nullopt;
 }
 
 Batch batchFrom(const Statement& row)
 {
-    const auto gravity = [](double sg) { return Gravity::specific(sg); };
     Batch batch;
     batch.name = row.text(1);
     batch.setup = row.text(2);
-    batch.volume =
-        quantityOf(row.optionalReal(3), [](double litres) { return Volume::litres(litres); });
+    batch.volume = quantityOf(row.optionalReal(3), asLitres);
     batch.pitched = instantFromMs(row.integer(4));
     batch.ended = instantOf(row.optionalInteger(5));
     batch.beerSensor = row.text(6);
     if (!row.isNull(7))
         batch.ambientSensor = row.text(7);
-    batch.tolerance = kelvins(row.optionalReal(8));
+    batch.tolerance = quantityOf(row.optionalReal(8), asKelvins);
     if (!row.isNull(9))
         batch.gapLimit = Milliseconds{row.integer(9)};
     batch.grace = Milliseconds{row.integer(10)};
-    batch.originalGravity = quantityOf(row.optionalReal(11), gravity);
-    batch.finalGravity = quantityOf(row.optionalReal(12), gravity);
+    batch.originalGravity = quantityOf(row.optionalReal(11), asGravity);
+    batch.finalGravity = quantityOf(row.optionalReal(12), asGravity);
+    batch.vessel = row.text(13);
+    if (!row.isNull(14))
+        batch.splitFrom = row.text(14);
     return batch;
 }
 
-Done addStages(const Database& database, std::int64_t batch, const Schedule& schedule)
+Result<std::vector<PlanChange>> readPlanChanges(const Database& database, std::int64_t batch)
 {
-    for (std::size_t i = 0; i < schedule.size(); ++i) {
-        const Stage& stage = schedule[i];
-        HOLDBAND_TRY(execute(database, "INSERT INTO stages VALUES (?, ?, ?, ?, ?, ?, ?, ?)", batch,
-                             static_cast<std::int64_t>(i), std::string_view(stage.label),
-                             nameOf(stage.kind), stage.target.celsius(), number(stage.length),
-                             number(stage.tolerance), number(stage.settleAllowed)));
+    std::vector<std::int64_t> ids;
+    auto changes = query(
+        database, "SELECT id, from_at, why FROM plan_changes WHERE batch = ? ORDER BY from_at, id",
+        [&](const Statement& row) {
+            ids.push_back(row.integer(0));
+            return PlanChange{instantFromMs(row.integer(1)), row.text(2), {}};
+        },
+        batch);
+    HOLDBAND_TRY(changes);
+    for (std::size_t i = 0; i < changes->size(); ++i) {
+        auto schedule = readSchedule(database, changedStages, ids[i]);
+        HOLDBAND_TRY(schedule);
+        (*changes)[i].schedule = std::move(*schedule);
+    }
+    return changes;
+}
+
+/// Everything that lies in tables of its own.
+Done readDetails(const Database& database, std::int64_t id, Batch& batch)
+{
+    auto schedule = readSchedule(database, batchStages, id);
+    HOLDBAND_TRY(schedule);
+    batch.schedule = std::move(*schedule);
+    auto changes = readPlanChanges(database, id);
+    HOLDBAND_TRY(changes);
+    batch.planChanges = std::move(*changes);
+    auto ends = query(
+        database, "SELECT at FROM stage_ends WHERE batch = ? ORDER BY at",
+        [](const Statement& row) { return instantFromMs(row.integer(0)); }, id);
+    HOLDBAND_TRY(ends);
+    batch.stageEnds = std::move(*ends);
+    auto uses = query(
+        database,
+        "SELECT u.from_at, s.name, u.vessel FROM beer_uses u JOIN sensors s ON s.id = u.sensor "
+        "WHERE u.batch = ? ORDER BY u.from_at",
+        [](const Statement& row) {
+            return BeerUse{instantFromMs(row.integer(0)), row.text(1), row.text(2)};
+        },
+        id);
+    HOLDBAND_TRY(uses);
+    batch.beerUses = std::move(*uses);
+    return {};
+}
+
+Done removePlanChanges(const Database& database, std::int64_t batch)
+{
+    HOLDBAND_TRY(execute(database,
+                         "DELETE FROM changed_stages WHERE plan_change IN "
+                         "(SELECT id FROM plan_changes WHERE batch = ?)",
+                         batch));
+    return execute(database, "DELETE FROM plan_changes WHERE batch = ?", batch);
+}
+
+Done removeDetails(const Database& database, std::int64_t id)
+{
+    HOLDBAND_TRY(removeSchedule(database, batchStages, id));
+    HOLDBAND_TRY(removePlanChanges(database, id));
+    HOLDBAND_TRY(execute(database, "DELETE FROM stage_ends WHERE batch = ?", id));
+    return execute(database, "DELETE FROM beer_uses WHERE batch = ?", id);
+}
+
+Done writeDetails(const Database& database, std::int64_t id, const Batch& batch)
+{
+    HOLDBAND_TRY(removeDetails(database, id));
+    HOLDBAND_TRY(writeSchedule(database, batchStages, id, batch.schedule));
+    for (const PlanChange& change : batch.planChanges) {
+        HOLDBAND_TRY(execute(database,
+                             "INSERT INTO plan_changes (batch, from_at, why) VALUES (?, ?, ?)", id,
+                             toMs(change.from), std::string_view(change.why)));
+        HOLDBAND_TRY(writeSchedule(database, changedStages, database.lastRowId(), change.schedule));
+    }
+    for (const Instant at : batch.stageEnds)
+        HOLDBAND_TRY(execute(database, "INSERT INTO stage_ends VALUES (?, ?)", id, toMs(at)));
+    for (const BeerUse& use : batch.beerUses) {
+        auto sensor = idOf(database, "sensors", "sensor", use.sensor);
+        HOLDBAND_TRY(sensor);
+        HOLDBAND_TRY(execute(database, "INSERT INTO beer_uses VALUES (?, ?, ?, ?)", id,
+                             toMs(use.from), *sensor, std::string_view(use.vessel)));
     }
     return {};
+}
+
+/// The ids of what a batch names.
+struct Named {
+    std::int64_t setup = 0;
+    std::int64_t beer = 0;
+    std::optional<std::int64_t> ambient;
+    std::optional<std::int64_t> splitFrom;
+};
+
+Result<std::optional<std::int64_t>> optionalId(const Database& database, std::string_view table,
+                                               std::string_view what,
+                                               const std::optional<std::string>& name)
+{
+    if (!name)
+        return std::optional<std::int64_t>();
+    auto id = idOf(database, table, what, *name);
+    HOLDBAND_TRY(id);
+    return std::optional(*id);
+}
+
+Result<Named> namedBy(const Database& database, const Batch& batch)
+{
+    auto setup = idOf(database, "setups", "setup", batch.setup);
+    HOLDBAND_TRY(setup);
+    if (batch.beerSensor.empty())
+        return dataProblem("the batch has no sensor in its beer", "batch \"" + batch.name + "\"",
+                           "name the one that reads it");
+    auto beer = idOf(database, "sensors", "sensor", batch.beerSensor);
+    HOLDBAND_TRY(beer);
+    auto ambient = optionalId(database, "sensors", "sensor", batch.ambientSensor);
+    HOLDBAND_TRY(ambient);
+    auto split = optionalId(database, "batches", "batch", batch.splitFrom);
+    HOLDBAND_TRY(split);
+    return Named{*setup, *beer, *ambient, *split};
+}
+
+/// Writes the batch's own row over the one with that id.
+Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
+{
+    auto named = namedBy(database, batch);
+    HOLDBAND_TRY(named);
+    return execute(
+        database,
+        "UPDATE batches SET name = ?, setup = ?, volume_l = ?, pitched = ?, ended = ?, "
+        "beer_sensor = ?, ambient_sensor = ?, tolerance_k = ?, gap_limit_ms = ?, grace_ms = ?, "
+        "original_gravity = ?, final_gravity = ?, vessel = ?, split_from = ? WHERE id = ?",
+        std::string_view(batch.name), named->setup,
+        batch.volume ? std::optional(batch.volume->litres()) : std::nullopt, toMs(batch.pitched),
+        msOf(batch.ended), named->beer, named->ambient, number(batch.tolerance),
+        batch.gapLimit ? std::optional<std::int64_t>(batch.gapLimit->count()) : std::nullopt,
+        static_cast<std::int64_t>(batch.grace.count()), number(batch.originalGravity),
+        number(batch.finalGravity), std::string_view(batch.vessel), named->splitFrom, id);
 }
 
 } // namespace
@@ -88,20 +189,19 @@ Result<std::vector<Batch>> readBatches(const LogbookFile& logbook)
     auto batches =
         query(database,
               "SELECT b.id, b.name, u.name, b.volume_l, b.pitched, b.ended, s.name, a.name, "
-              "b.tolerance_k, b.gap_limit_ms, b.grace_ms, b.original_gravity, b.final_gravity "
+              "b.tolerance_k, b.gap_limit_ms, b.grace_ms, b.original_gravity, b.final_gravity, "
+              "b.vessel, o.name "
               "FROM batches b JOIN setups u ON u.id = b.setup "
               "JOIN sensors s ON s.id = b.beer_sensor "
-              "LEFT JOIN sensors a ON a.id = b.ambient_sensor ORDER BY b.pitched, b.id",
+              "LEFT JOIN sensors a ON a.id = b.ambient_sensor "
+              "LEFT JOIN batches o ON o.id = b.split_from ORDER BY b.pitched, b.id",
               [&](const Statement& row) {
                   ids.push_back(row.integer(0));
                   return batchFrom(row);
               });
     HOLDBAND_TRY(batches);
-    for (std::size_t i = 0; i < batches->size(); ++i) {
-        auto schedule = readSchedule(database, ids[i]);
-        HOLDBAND_TRY(schedule);
-        (*batches)[i].schedule = std::move(*schedule);
-    }
+    for (std::size_t i = 0; i < batches->size(); ++i)
+        HOLDBAND_TRY(readDetails(database, ids[i], (*batches)[i]));
     return batches;
 }
 
@@ -118,57 +218,92 @@ Done addBatch(const Change& change, const Batch& batch)
 {
     const Database& database = change.database();
     HOLDBAND_TRY(checkNameIsFree(database, "batches", "batch", batch.name));
-    auto setup = idOf(database, "setups", "setup", batch.setup);
-    HOLDBAND_TRY(setup);
-    auto beer = idOf(database, "sensors", "sensor", batch.beerSensor);
-    HOLDBAND_TRY(beer);
-    std::optional<std::int64_t> ambient;
-    if (batch.ambientSensor) {
-        auto id = idOf(database, "sensors", "sensor", *batch.ambientSensor);
-        HOLDBAND_TRY(id);
-        ambient = *id;
-    }
-    const auto gravity = [](const std::optional<Gravity>& value) {
-        return value ? std::optional(value->specific()) : std::nullopt;
-    };
-    HOLDBAND_TRY(execute(
-        database,
-        "INSERT INTO batches (name, setup, volume_l, pitched, ended, beer_sensor, ambient_sensor, "
-        "tolerance_k, gap_limit_ms, grace_ms, original_gravity, final_gravity, act) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        std::string_view(batch.name), *setup,
-        batch.volume ? std::optional(batch.volume->litres()) : std::nullopt, toMs(batch.pitched),
-        msOf(batch.ended), *beer, ambient, number(batch.tolerance),
-        batch.gapLimit ? std::optional<std::int64_t>(batch.gapLimit->count()) : std::nullopt,
-        static_cast<std::int64_t>(batch.grace.count()), gravity(batch.originalGravity),
-        gravity(batch.finalGravity), change.act().value));
-    return addStages(database, database.lastRowId(), batch.schedule);
+    auto named = namedBy(database, batch);
+    HOLDBAND_TRY(named);
+    HOLDBAND_TRY(execute(database,
+                         "INSERT INTO batches (name, setup, pitched, beer_sensor, grace_ms, act) "
+                         "VALUES (?, ?, ?, ?, 0, ?)",
+                         std::string_view(batch.name), named->setup, toMs(batch.pitched),
+                         named->beer, change.act().value));
+    const std::int64_t id = database.lastRowId();
+    HOLDBAND_TRY(writeRow(database, id, batch));
+    return writeDetails(database, id, batch);
 }
 
-Result<std::vector<JournalNote>> readJournal(const LogbookFile& logbook)
-{
-    return query(logbook.database(),
-                 "SELECT j.at, b.name, j.text FROM journal j "
-                 "LEFT JOIN batches b ON b.id = j.batch ORDER BY j.at, j.id",
-                 [](const Statement& row) {
-                     JournalNote note{instantFromMs(row.integer(0)), {}, row.text(2)};
-                     if (!row.isNull(1))
-                         note.batch = row.text(1);
-                     return note;
-                 });
-}
-
-Done addNote(const Change& change, const JournalNote& note)
+Done updateBatch(const Change& change, const std::string& name, const Batch& batch)
 {
     const Database& database = change.database();
-    std::optional<std::int64_t> batch;
-    if (note.batch) {
-        auto id = idOf(database, "batches", "batch", *note.batch);
-        HOLDBAND_TRY(id);
-        batch = *id;
+    auto id = idOf(database, "batches", "batch", name);
+    HOLDBAND_TRY(id);
+    HOLDBAND_TRY(checkNameIsFree(database, "batches", "batch", batch.name, *id));
+    HOLDBAND_TRY(writeRow(database, *id, batch));
+    return writeDetails(database, *id, batch);
+}
+
+Done removeBatch(const Change& change, const std::string& name)
+{
+    const Database& database = change.database();
+    auto id = idOf(database, "batches", "batch", name);
+    HOLDBAND_TRY(id);
+    auto users = query(
+        database,
+        "SELECT 'notes' FROM journal WHERE batch = ?1 UNION ALL SELECT 'readings of its own' "
+        "FROM hand_readings WHERE batch = ?1 UNION ALL SELECT 'a batch that was split from it' "
+        "FROM batches WHERE split_from = ?1 LIMIT 1",
+        [](const Statement& row) { return row.text(0); }, *id);
+    HOLDBAND_TRY(users);
+    if (!users->empty())
+        return dataProblem("the batch \"" + name + "\" has " + users->front(), {},
+                           "take those away first, or end the batch");
+    HOLDBAND_TRY(removeDetails(database, *id));
+    return execute(database, "DELETE FROM batches WHERE id = ?", *id);
+}
+
+Result<std::vector<NamedPlan>> readPlans(const LogbookFile& logbook)
+{
+    const Database& database = logbook.database();
+    std::vector<std::int64_t> ids;
+    auto plans =
+        query(database, "SELECT id, name, note, tolerance_k FROM plans ORDER BY name",
+              [&](const Statement& row) {
+                  ids.push_back(row.integer(0));
+                  return NamedPlan{
+                      row.text(1), row.text(2), quantityOf(row.optionalReal(3), asKelvins), {}};
+              });
+    HOLDBAND_TRY(plans);
+    for (std::size_t i = 0; i < plans->size(); ++i) {
+        auto schedule = readSchedule(database, planStages, ids[i]);
+        HOLDBAND_TRY(schedule);
+        (*plans)[i].schedule = std::move(*schedule);
     }
-    return execute(database, "INSERT INTO journal (at, batch, text, act) VALUES (?, ?, ?, ?)",
-                   toMs(note.at), batch, std::string_view(note.text), change.act().value);
+    return plans;
+}
+
+Done savePlan(const Change& change, const NamedPlan& plan)
+{
+    const Database& database = change.database();
+    auto standing = query(
+        database, "SELECT id FROM plans WHERE name = ?",
+        [](const Statement& row) { return row.integer(0); }, std::string_view(plan.name));
+    HOLDBAND_TRY(standing);
+    if (standing->empty()) {
+        HOLDBAND_TRY(checkNameIsFree(database, "plans", "plan", plan.name));
+        HOLDBAND_TRY(execute(database, "INSERT INTO plans (name, note) VALUES (?, '')",
+                             std::string_view(plan.name)));
+        standing->push_back(database.lastRowId());
+    }
+    HOLDBAND_TRY(execute(database, "UPDATE plans SET note = ?, tolerance_k = ? WHERE id = ?",
+                         std::string_view(plan.note), number(plan.tolerance), standing->front()));
+    return writeSchedule(database, planStages, standing->front(), plan.schedule);
+}
+
+Done removePlan(const Change& change, const std::string& name)
+{
+    const Database& database = change.database();
+    auto id = idOf(database, "plans", "plan", name);
+    HOLDBAND_TRY(id);
+    HOLDBAND_TRY(removeSchedule(database, planStages, *id));
+    return execute(database, "DELETE FROM plans WHERE id = ?", *id);
 }
 
 } // namespace holdband::store

@@ -1,8 +1,8 @@
-// Batches, their schedules and the journal in the store.
+// Batches with their plans, and named plans, in the store. Whether a plan makes sense is checked by
+// plan_check.h.
 #pragma once
 
 #include "core/logbook/batch.h"
-#include "core/logbook/readings.h"
 #include "core/store/logbook_file.h"
 
 #include <vector>
@@ -15,8 +15,14 @@ Result<std::vector<Batch>> readBatches(const LogbookFile& logbook);
 Result<Batch> readBatch(const LogbookFile& logbook, const std::string& name);
 Done addBatch(const Change& change, const Batch& batch);
 
-/// All notes in order of time.
-Result<std::vector<JournalNote>> readJournal(const LogbookFile& logbook);
-Done addNote(const Change& change, const JournalNote& note);
+/// The value takes the place of what stood under `name`; it may bear another name.
+Done updateBatch(const Change& change, const std::string& name, const Batch& batch);
+/// Problem (data): it has readings or notes of its own, or another batch was split from it.
+Done removeBatch(const Change& change, const std::string& name);
+
+Result<std::vector<NamedPlan>> readPlans(const LogbookFile& logbook);
+/// Takes the place of a plan of that name.
+Done savePlan(const Change& change, const NamedPlan& plan);
+Done removePlan(const Change& change, const std::string& name);
 
 } // namespace holdband::store

@@ -22,4 +22,15 @@ Done addSetup(const Change& change, const Setup& setup);
 Done addSensor(const Change& change, const Sensor& sensor);
 Done addMeter(const Change& change, const Meter& meter);
 
+/// The value takes the place of what stood under `name`; it may bear another name.
+/// Problem (data): as when adding, and an unknown name.
+Done updateSetup(const Change& change, const std::string& name, const Setup& setup);
+Done updateSensor(const Change& change, const std::string& name, const Sensor& sensor);
+Done updateMeter(const Change& change, const std::string& name, const Meter& meter);
+
+/// Problem (data): something refers to it; it can be retired instead.
+Done removeSetup(const Change& change, const std::string& name);
+Done removeSensor(const Change& change, const std::string& name);
+Done removeMeter(const Change& change, const std::string& name);
+
 } // namespace holdband::store

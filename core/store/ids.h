@@ -19,5 +19,8 @@ using MeterId = RowId<struct MeterTable>;
 using BatchId = RowId<struct BatchTable>;
 using ImportId = RowId<struct ImportTable>;
 using MeterReadingId = RowId<struct MeterReadingTable>;
+using HandReadingId = RowId<struct HandReadingTable>;
+using ExclusionId = RowId<struct ExclusionTable>;
+using NoteId = RowId<struct NoteTable>;
 
 } // namespace holdband::store

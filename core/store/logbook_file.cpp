@@ -1,7 +1,9 @@
 #include "core/store/logbook_file.h"
 
+#include "core/store/act_changes.h"
 #include "core/store/backup.h"
 #include "core/store/equipment.h"
+#include "core/store/rows.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
 #include "core/store/writer_lock.h"
@@ -46,6 +48,18 @@ Result<std::unique_ptr<Database>> openForReading(const std::string& path)
         HOLDBAND_TRY((*writer)->integer("SELECT count(*) FROM sqlite_schema"));
     }
     return Database::open(path, Access::read, false);
+}
+
+/// A reader can't bring an older format up to date; a writer can.
+Done bringUpToDateFor(const std::string& path, const Database& reader)
+{
+    auto version = reader.integer("PRAGMA user_version");
+    HOLDBAND_TRY(version);
+    if (*version == 0 || *version >= schemaSteps().back().version)
+        return {};
+    auto writer = LogbookFile::open(path, Access::write);
+    HOLDBAND_TRY(writer);
+    return {};
 }
 
 Done refuseStanding(const std::string& path)
@@ -98,7 +112,7 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
         HOLDBAND_TRY(migrate(**database, schemaSteps()));
         std::unique_ptr<LogbookFile> file(new LogbookFile(std::move(*database), std::move(*lock),
                                                           Access::write, std::move(clock)));
-        auto change = Change::begin(*file, "made the logbook");
+        auto change = Change::begin(*file, ActWords{"made the logbook", {}, ActKind::own, {}});
         HOLDBAND_TRY(change);
         HOLDBAND_TRY(writeSettings(*change, settings));
         HOLDBAND_TRY(change->commit());
@@ -125,26 +139,54 @@ Result<std::unique_ptr<LogbookFile>> LogbookFile::open(const std::string& path, 
         access == Access::write ? Database::open(path, access, false) : openForReading(path);
     HOLDBAND_TRY(database);
     HOLDBAND_TRY(checkIdentity(**database, schemaSteps().back().version));
-    if (access == Access::write)
-        HOLDBAND_TRY(bringUpToDate(**database));
+    HOLDBAND_TRY(access == Access::write ? bringUpToDate(**database)
+                                         : bringUpToDateFor(path, **database));
     return std::unique_ptr<LogbookFile>(
         new LogbookFile(std::move(*database), std::move(lock), access, std::move(clock)));
 }
 
-Result<Change> Change::begin(const LogbookFile& file, const std::string& what)
+namespace {
+
+Result<ActId> addAct(const Database& database, const ActWords& words, Instant at)
+{
+    const std::optional<std::int64_t> of = words.of ? std::optional(words.of->value) : std::nullopt;
+    HOLDBAND_TRY(execute(
+        database, "INSERT INTO acts (at, what, kind, of, why) VALUES (?, ?, ?, ?, ?)", toMs(at),
+        std::string_view(words.what), nameOf(words.kind), of, std::string_view(words.why)));
+    return ActId{database.lastRowId()};
+}
+
+} // namespace
+
+Result<Change> Change::begin(const LogbookFile& file, ActWords words)
 {
     auto transaction = Transaction::begin(file.database());
     HOLDBAND_TRY(transaction);
-    auto statement = file.database().prepare("INSERT INTO acts (at, what) VALUES (?, ?)");
-    HOLDBAND_TRY(statement);
     const Instant now = file.now();
-    statement->bindAll(toMs(now), what);
-    HOLDBAND_TRY(statement->run());
-    return Change(file, std::move(*transaction), ActId{file.database().lastRowId()}, now);
+    auto act = addAct(file.database(), words, now);
+    HOLDBAND_TRY(act);
+    std::unique_ptr<Recording> recording;
+    if (words.kind == ActKind::edit || words.kind == ActKind::own) {
+        auto begun = Recording::begin(file.database());
+        HOLDBAND_TRY(begun);
+        recording = std::make_unique<Recording>(std::move(*begun));
+    }
+    return Change(file, std::move(*transaction), *act, now, std::move(recording));
+}
+
+Done Change::keepRecord()
+{
+    if (!m_recording)
+        return {};
+    auto changes = m_recording->take();
+    HOLDBAND_TRY(changes);
+    m_recording.reset();
+    return changes->empty() ? Done{} : keepChanges(database(), m_act, *changes);
 }
 
 Done Change::commit()
 {
+    HOLDBAND_TRY(keepRecord());
     HOLDBAND_TRY(renewSeal(database()));
     return m_transaction.commit();
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/logbook/equipment.h"
+#include "core/store/changeset.h"
 #include "core/store/ids.h"
 #include "core/store/sqlite.h"
 
@@ -45,29 +46,54 @@ private:
     Clock m_clock;
 };
 
+/// Who brought a change about. `own`: the program by itself, as with the rows of a watched file;
+/// such changes are left out of undo.
+enum class ActKind { edit, own, undo, redo };
+
+/// What the history says of a change.
+struct ActWords {
+    std::string what; ///< "imported loop.csv"
+    std::string why = {};
+    ActKind kind = ActKind::edit;
+    std::optional<ActId> of = {}; ///< the act that is undone or redone
+};
+
 /// One change of the logbook: a transaction with its entry in `acts`. Everything is undone unless
-/// committed; committing renews the seal.
+/// committed; committing renews the seal and keeps what changed, for undo and history.
 class Change {
 public:
+    static Result<Change> begin(const LogbookFile& file, ActWords words);
     /// `what` in words, for the history: "imported loop.csv".
-    static Result<Change> begin(const LogbookFile& file, const std::string& what);
+    static Result<Change> begin(const LogbookFile& file, const std::string& what)
+    {
+        return begin(file, ActWords{what});
+    }
 
     const Database& database() const { return m_file->database(); }
+    const LogbookFile& logbook() const { return *m_file; }
     ActId act() const { return m_act; }
     Instant at() const { return m_at; }
+
+    /// While the bulk of an import's readings is written, which has a record of its own.
+    Done pauseRecording() const { return m_recording ? m_recording->pause() : Done{}; }
+    Done resumeRecording() const { return m_recording ? m_recording->resume() : Done{}; }
 
     Done commit();
 
 private:
-    Change(const LogbookFile& file, Transaction transaction, ActId act, Instant at)
-        : m_file(&file), m_transaction(std::move(transaction)), m_act(act), m_at(at)
+    Change(const LogbookFile& file, Transaction transaction, ActId act, Instant at,
+           std::unique_ptr<Recording> recording)
+        : m_file(&file), m_transaction(std::move(transaction)), m_act(act), m_at(at),
+          m_recording(std::move(recording))
     {
     }
+    Done keepRecord();
 
     const LogbookFile* m_file;
     Transaction m_transaction;
     ActId m_act;
     Instant m_at;
+    std::unique_ptr<Recording> m_recording; ///< absent while undoing and redoing
 };
 
 } // namespace holdband::store

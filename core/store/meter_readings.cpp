@@ -50,13 +50,14 @@ Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
     auto readings =
         query(database,
               "SELECT id, at, kwh, decimals, event, note FROM meter_readings WHERE meter = ? "
-              "ORDER BY at",
+              "AND set_aside = 0 ORDER BY at",
               keptFrom, *id);
     HOLDBAND_TRY(readings);
     auto corrections = query(
         database,
         "SELECT c.reading, c.kwh, c.decimals, c.at, c.why FROM meter_corrections c "
-        "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ? ORDER BY c.id",
+        "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ? AND r.set_aside = 0 "
+        "ORDER BY c.id",
         [](const Statement& row) {
             return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
                               instantFromMs(row.integer(3)), row.text(4)};
@@ -82,7 +83,7 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
     auto id = idOf(database, "meters", "meter", meter);
     HOLDBAND_TRY(id);
     auto standing = query(
-        database, "SELECT 1 FROM meter_readings WHERE meter = ? AND at = ?",
+        database, "SELECT 1 FROM meter_readings WHERE meter = ? AND at = ? AND set_aside = 0",
         [](const Statement& row) { return row.integer(0); }, *id, toMs(reading.at));
     HOLDBAND_TRY(standing);
     if (!standing->empty())
@@ -113,6 +114,22 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
                    "VALUES (?, ?, ?, ?, ?, ?)",
                    reading.value, kwh, decimals, toMs(at), std::string_view(why),
                    change.act().value);
+}
+
+Done setMeterReadingAside(const Change& change, MeterReadingId reading)
+{
+    return execute(change.database(), "UPDATE meter_readings SET set_aside = 1 WHERE id = ?",
+                   reading.value);
+}
+
+Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
+                          const std::optional<MeterEvent>& event)
+{
+    std::optional<std::string_view> name;
+    if (event)
+        name = nameOf(*event);
+    return execute(change.database(), "UPDATE meter_readings SET event = ? WHERE id = ?", name,
+                   reading.value);
 }
 
 } // namespace holdband::store

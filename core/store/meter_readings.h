@@ -46,4 +46,11 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
 Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
                          Instant at, const std::string& why);
 
+/// Takes the reading out of the record; it stays in the file, with what was done in the history.
+Done setMeterReadingAside(const Change& change, MeterReadingId reading);
+
+/// Says that the register rolled over or was reset before this reading, or that it did not.
+Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
+                          const std::optional<MeterEvent>& event);
+
 } // namespace holdband::store

@@ -43,11 +43,12 @@ Done checkShape(std::string_view what, const std::string& name)
 } // namespace
 
 Done checkNameIsFree(const Database& database, std::string_view table, std::string_view what,
-                     const std::string& name)
+                     const std::string& name, std::optional<std::int64_t> but)
 {
     HOLDBAND_TRY(checkShape(what, name));
-    auto names = query(database, "SELECT name FROM " + std::string(table),
-                       [](const Statement& row) { return row.text(0); });
+    auto names = query(
+        database, "SELECT name FROM " + std::string(table) + " WHERE id IS NOT ?",
+        [](const Statement& row) { return row.text(0); }, but);
     HOLDBAND_TRY(names);
     for (const std::string& taken : *names) {
         if (taken == name)

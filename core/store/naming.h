@@ -12,6 +12,6 @@ inline constexpr std::size_t longestName = 200;
 /// Problem (data): empty, too long, holds a control character, taken, or differing from a taken
 /// one only in case or white space.
 Done checkNameIsFree(const Database& database, std::string_view table, std::string_view what,
-                     const std::string& name);
+                     const std::string& name, std::optional<std::int64_t> but = {});
 
 } // namespace holdband::store

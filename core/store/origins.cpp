@@ -21,7 +21,9 @@ Done setLines(const Database& database, std::int64_t import, std::int64_t sensor
     HOLDBAND_TRY(execute(database, "DELETE FROM source_lines WHERE import = ? AND sensor = ?",
                          import, sensor));
     for (const auto& [at, line] : runs)
-        HOLDBAND_TRY(execute(database, "INSERT OR REPLACE INTO source_lines VALUES (?, ?, ?, ?)",
+        HOLDBAND_TRY(execute(database,
+                             "INSERT OR REPLACE INTO source_lines "
+                             "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)",
                              import, sensor, toMs(at), line));
     return {};
 }

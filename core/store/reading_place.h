@@ -1,5 +1,5 @@
-// Where a reading lies in the table of readings: sensor and instant in one whole number. Not for use
-// outside core/store.
+// Where a reading lies in the table of readings: sensor and instant in one whole number. Not for
+// use outside core/store.
 #pragma once
 
 #include "core/quantity/instant.h"

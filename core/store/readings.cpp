@@ -1,6 +1,8 @@
 #include "core/store/readings.h"
 
 #include "core/logbook/names.h"
+#include "core/store/import_units.h"
+#include "core/store/imports.h"
 #include "core/store/reading_place.h"
 #include "core/store/reading_units.h"
 #include "core/store/row_checksum.h"
@@ -8,7 +10,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace holdband::store {
 
@@ -82,38 +83,6 @@ private:
     std::int64_t m_import;
     std::vector<std::int64_t> m_places;
     std::vector<double> m_values;
-};
-
-/// The unit of each import's column for one sensor; imports come in long runs, so the last one
-/// asked is kept at hand.
-class ImportUnits {
-public:
-    static Result<ImportUnits> of(const Database& database, std::int64_t sensor)
-    {
-        ImportUnits units;
-        auto rows = query(
-            database, "SELECT import, unit FROM import_columns WHERE sensor = ?",
-            [](const Statement& row) { return std::pair(row.integer(0), row.text(1)); }, sensor);
-        HOLDBAND_TRY(rows);
-        for (const auto& [import, name] : *rows)
-            units.m_units[import] = choiceNamed<ReadingUnit>(name).value_or(ReadingUnit::celsius);
-        return units;
-    }
-
-    ReadingUnit unitOf(std::int64_t import)
-    {
-        if (import != m_last) {
-            const auto found = m_units.find(import);
-            m_unit = found == m_units.end() ? ReadingUnit::celsius : found->second;
-            m_last = import;
-        }
-        return m_unit;
-    }
-
-private:
-    std::map<std::int64_t, ReadingUnit> m_units;
-    std::int64_t m_last = -1;
-    ReadingUnit m_unit = ReadingUnit::celsius;
 };
 
 /// Walks the stored readings alongside the file's, both in order of time.
@@ -209,7 +178,8 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
 Done addSourceLines(const Database& database, ImportId import, std::int64_t sensor,
                     const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
-    auto statement = database.prepare("INSERT INTO source_lines VALUES (?, ?, ?, ?)");
+    auto statement = database.prepare("INSERT INTO source_lines "
+                                      "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
     HOLDBAND_TRY(statement);
     std::int64_t expected = -1;
     for (const std::uint32_t i : indices) {
@@ -223,8 +193,9 @@ Done addSourceLines(const Database& database, ImportId import, std::int64_t sens
     return {};
 }
 
-Done insertNew(const Database& database, ImportId import, std::int64_t sensor,
-               const SensorRows& rows, const std::vector<std::uint32_t>& indices)
+/// Returns the checksum over the rows.
+Result<std::uint64_t> insertNew(const Database& database, ImportId import, std::int64_t sensor,
+                                const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
     auto insert = BulkInsert::make(database, sensor, import);
     HOLDBAND_TRY(insert);
@@ -236,20 +207,31 @@ Done insertNew(const Database& database, ImportId import, std::int64_t sensor,
         HOLDBAND_TRY(insert->add(at, value));
     }
     HOLDBAND_TRY(insert->finish());
-    return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?)", import.value,
-                   sensor, std::string_view(rows.header), nameOf(rows.unit),
-                   static_cast<std::int64_t>(indices.size()), static_cast<std::int64_t>(checksum));
+    return checksum;
+}
+
+Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
+               const SensorRows& rows, const std::vector<std::uint32_t>& indices,
+               std::uint64_t checksum)
+{
+    return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                   import.value, sensor, std::string_view(rows.header), nameOf(rows.unit),
+                   static_cast<std::int64_t>(indices.size()), static_cast<std::int64_t>(checksum),
+                   toMs((*rows.at)[indices.front()]), toMs((*rows.at)[indices.back()]));
 }
 
 } // namespace
 
 Result<ImportId> addImport(const Change& change, const ImportedFile& file)
 {
-    HOLDBAND_TRY(execute(change.database(),
-                         "INSERT INTO imports (file, sha256, rows_read, act) VALUES (?, ?, ?, ?)",
-                         std::string_view(file.file), std::string_view(file.sha256), file.rowsRead,
-                         change.act().value));
-    return ImportId{change.database().lastRowId()};
+    auto id = nextImport(change.database());
+    HOLDBAND_TRY(id);
+    HOLDBAND_TRY(
+        execute(change.database(),
+                "INSERT INTO imports (id, file, sha256, rows_read, act) VALUES (?, ?, ?, ?, ?)",
+                id->value, std::string_view(file.file), std::string_view(file.sha256),
+                file.rowsRead, change.act().value));
+    return *id;
 }
 
 Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file)
@@ -270,7 +252,11 @@ Result<AddedRows> addReadings(const Change& change, ImportId import, const Senso
     auto found = compareWithStored(database, *sensor, rows);
     HOLDBAND_TRY(found);
     if (!found->indices.empty()) {
-        HOLDBAND_TRY(insertNew(database, import, *sensor, rows, found->indices));
+        HOLDBAND_TRY(change.pauseRecording());
+        auto checksum = insertNew(database, import, *sensor, rows, found->indices);
+        HOLDBAND_TRY(checksum);
+        HOLDBAND_TRY(change.resumeRecording());
+        HOLDBAND_TRY(addColumn(database, import, *sensor, rows, found->indices, *checksum));
         HOLDBAND_TRY(addSourceLines(database, import, *sensor, rows, found->indices));
     }
     return found->counts;
@@ -283,53 +269,6 @@ Done dropEmptyImport(const Change& change, ImportId import)
                    "AND NOT EXISTS (SELECT 1 FROM import_columns WHERE import = ?1) "
                    "AND NOT EXISTS (SELECT 1 FROM meter_readings WHERE import = ?1)",
                    import.value);
-}
-
-Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
-                                    Span span)
-{
-    const Database& database = logbook.database();
-    auto id = idOf(database, "sensors", "sensor", sensor);
-    HOLDBAND_TRY(id);
-    auto units = ImportUnits::of(database, *id);
-    HOLDBAND_TRY(units);
-    // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
-    auto statement = database.prepare("SELECT place, value, import FROM readings WHERE "
-                                      "place >= coalesce((SELECT max(place) FROM readings WHERE "
-                                      "place BETWEEN ?1 AND ?3 - 1), ?3) "
-                                      "AND "
-                                      "place <= coalesce((SELECT min(place) FROM readings WHERE "
-                                      "place BETWEEN ?4 + 1 AND ?2), ?4)");
-    HOLDBAND_TRY(statement);
-    statement->bindAll(placeOf(*id, Instant::min()), placeOf(*id, Instant::max()),
-                       placeOf(*id, span.start), placeOf(*id, span.end));
-    analysis::Series series;
-    sqlite3_stmt* raw = statement->raw();
-    for (;;) {
-        auto row = statement->step();
-        HOLDBAND_TRY(row);
-        if (!*row)
-            return series;
-        series.at.push_back(instantFromMs(msAt(sqlite3_column_int64(raw, 0))));
-        series.value.push_back(
-            baseValue(sqlite3_column_double(raw, 1), units->unitOf(sqlite3_column_int64(raw, 2))));
-    }
-}
-
-Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor)
-{
-    const Database& database = logbook.database();
-    auto id = idOf(database, "sensors", "sensor", sensor);
-    HOLDBAND_TRY(id);
-    auto last = query(
-        database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
-        [](const Statement& row) {
-            const auto place = row.optionalInteger(0);
-            return place ? std::optional(instantFromMs(msAt(*place))) : std::nullopt;
-        },
-        placeOf(*id, Instant::min()), placeOf(*id, Instant::max()));
-    HOLDBAND_TRY(last);
-    return last->empty() ? std::nullopt : last->front();
 }
 
 namespace {
@@ -373,7 +312,8 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
         query(database,
               "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit "
               "FROM import_columns c JOIN imports i ON i.id = c.import "
-              "JOIN sensors s ON s.id = c.sensor ORDER BY c.import, c.sensor",
+              "JOIN sensors s ON s.id = c.sensor WHERE i.taken_back_at IS NULL "
+              "ORDER BY c.import, c.sensor",
               [&](const Statement& row) {
                   const ImportId id{row.integer(0)};
                   if (imports.empty() || imports.back().id != id)
@@ -395,31 +335,6 @@ Done readRawColumns(const LogbookFile& logbook, RawImport& import)
     for (RawColumn& column : import.columns)
         HOLDBAND_TRY(fillColumn(logbook.database(), import.id, column));
     return {};
-}
-
-Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook)
-{
-    return query(logbook.database(),
-                 "SELECT s.name, e.from_at, e.to_at, e.why FROM exclusions e "
-                 "JOIN sensors s ON s.id = e.sensor ORDER BY e.from_at, e.id",
-                 [](const Statement& row) {
-                     return Exclusion{
-                         row.text(0),
-                         {instantFromMs(row.integer(1)), instantFromMs(row.integer(2))},
-                         row.text(3)};
-                 });
-}
-
-Done addExclusion(const Change& change, const Exclusion& exclusion)
-{
-    const Database& database = change.database();
-    auto sensor = idOf(database, "sensors", "sensor", exclusion.sensor);
-    HOLDBAND_TRY(sensor);
-    return execute(database,
-                   "INSERT INTO exclusions (sensor, from_at, to_at, why, act) "
-                   "VALUES (?, ?, ?, ?, ?)",
-                   *sensor, toMs(exclusion.span.start), toMs(exclusion.span.end),
-                   std::string_view(exclusion.why), change.act().value);
 }
 
 } // namespace holdband::store

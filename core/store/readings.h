@@ -84,13 +84,4 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook);
 /// Fills in the readings and lines of one of them.
 Done readRawColumns(const LogbookFile& logbook, RawImport& import);
 
-/// A stretch that is taken out of a sensor's series, and why.
-struct Exclusion {
-    std::string sensor;
-    Span span;
-    std::string why;
-};
-Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook);
-Done addExclusion(const Change& change, const Exclusion& exclusion);
-
 } // namespace holdband::store

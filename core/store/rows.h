@@ -1,6 +1,8 @@
 // Small helpers to read rows and look names up. Not for use outside core/store.
 #pragma once
 
+#include "core/quantity/gravity.h"
+#include "core/quantity/volume.h"
 #include "core/store/logbook_file.h"
 
 #include <string>
@@ -64,5 +66,13 @@ auto quantityOf(const std::optional<double>& number, Make make)
 {
     return number ? std::optional(make(*number)) : std::nullopt;
 }
+
+// The quantities that the store keeps as plain numbers, for quantityOf.
+inline constexpr auto asKelvins = [](double k) { return TemperatureDifference::kelvins(k); };
+inline constexpr auto asCelsius = [](double celsius) { return Temperature::celsius(celsius); };
+inline constexpr auto asLitres = [](double litres) { return Volume::litres(litres); };
+inline constexpr auto asWatts = [](double watts) { return Power::watts(watts); };
+inline constexpr auto asKilowattHours = [](double kwh) { return Energy::kilowattHours(kwh); };
+inline constexpr auto asGravity = [](double sg) { return Gravity::specific(sg); };
 
 } // namespace holdband::store

@@ -6,7 +6,7 @@ namespace holdband::store {
 
 const std::vector<SchemaStep>& schemaSteps()
 {
-    static const std::vector<SchemaStep> steps{{1, schemaStep0001}};
+    static const std::vector<SchemaStep> steps{{1, schemaStep0001}, {2, schemaStep0002}};
     return steps;
 }
 

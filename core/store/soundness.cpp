@@ -1,10 +1,12 @@
 #include "core/store/soundness.h"
 
+#include "core/store/act_changes.h"
 #include "core/store/reading_place.h"
 #include "core/store/row_checksum.h"
 #include "core/store/rows.h"
 #include "core/store/seal.h"
 
+#include <algorithm>
 #include <map>
 
 namespace holdband::store {
@@ -20,18 +22,18 @@ struct Sum {
 
 using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
 
-Result<std::map<Key, Sum>> sumsOfReadings(const Database& database)
+/// Adds up what stands in `readings`, or aside.
+Done addSums(const Database& database, const std::string& table, std::map<Key, Sum>& sums)
 {
-    auto statement = database.prepare("SELECT import, place, value FROM readings");
+    auto statement = database.prepare("SELECT import, place, value FROM " + table);
     HOLDBAND_TRY(statement);
-    std::map<Key, Sum> sums;
     Sum* current = nullptr;
     Key key{-1, -1};
     for (;;) {
         auto row = statement->step();
         HOLDBAND_TRY(row);
         if (!*row)
-            return sums;
+            return {};
         const std::int64_t place = statement->integer(1);
         const Key now{statement->integer(0), sensorAt(place)};
         if (!current || now != key) {
@@ -43,10 +45,40 @@ Result<std::map<Key, Sum>> sumsOfReadings(const Database& database)
     }
 }
 
+/// Readings of imports that were taken back stand aside, and none of them may stand in both places.
+/// Those of an undone import have no record to be checked against.
+Done addTakenBack(const Database& database, std::map<Key, Sum>& sums,
+                  std::vector<std::string>& damage)
+{
+    std::map<Key, Sum> aside;
+    HOLDBAND_TRY(addSums(database, "aside_readings", aside));
+    auto takenBack = query(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
+                           [](const Statement& row) { return row.integer(0); });
+    HOLDBAND_TRY(takenBack);
+    for (const auto& [key, sum] : aside) {
+        if (std::find(takenBack->begin(), takenBack->end(), key.first) == takenBack->end())
+            continue;
+        if (!sums.emplace(key, sum).second)
+            damage.emplace_back("readings of an import that was taken back stand in two places");
+    }
+    return {};
+}
+
+Done checkRecord(const Database& database, std::vector<std::string>& damage)
+{
+    auto damaged = damagedChanges(database);
+    HOLDBAND_TRY(damaged);
+    if (!damaged->empty())
+        damage.push_back("the record of " + std::to_string(damaged->size()) +
+                         " changes no longer fits its digest: they can't be taken back");
+    return {};
+}
+
 Done checkImports(const Database& database, std::vector<std::string>& damage)
 {
-    auto sums = sumsOfReadings(database);
-    HOLDBAND_TRY(sums);
+    std::map<Key, Sum> sums;
+    HOLDBAND_TRY(addSums(database, "readings", sums));
+    HOLDBAND_TRY(addTakenBack(database, sums, damage));
     auto columns =
         query(database,
               "SELECT c.import, c.sensor, i.file, s.name, c.readings, c.checksum "
@@ -55,10 +87,10 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
               [&](const Statement& row) {
                   const Key key{row.integer(0), row.integer(1)};
                   const Sum kept{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
-                  const auto found = sums->find(key);
-                  const bool whole = found != sums->end() && found->second == kept;
-                  if (found != sums->end())
-                      sums->erase(found);
+                  const auto found = sums.find(key);
+                  const bool whole = found != sums.end() && found->second == kept;
+                  if (found != sums.end())
+                      sums.erase(found);
                   return whole ? std::string()
                                : "the readings of \"" + row.text(3) + "\" imported from " +
                                      row.text(2) + " no longer fit their checksum";
@@ -68,7 +100,7 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
         if (!sentence.empty())
             damage.push_back(std::move(sentence));
     }
-    if (!sums->empty())
+    if (!sums.empty())
         damage.push_back("there are readings that belong to no import");
     return {};
 }
@@ -106,6 +138,7 @@ Result<std::vector<std::string>> findDamage(const LogbookFile& logbook)
         damage.emplace_back("equipment, batches, meter readings or the journal no longer fit "
                             "their seal: a bit changed, or another program wrote here");
     HOLDBAND_TRY(checkImports(database, damage));
+    HOLDBAND_TRY(checkRecord(database, damage));
     return damage;
 }
 

@@ -54,6 +54,11 @@ void Statement::bind(int index, std::string_view value)
                              SQLITE_UTF8));
 }
 
+void Statement::bindBytes(int index, std::string_view bytes)
+{
+    note(sqlite3_bind_blob64(raw(), index, bytes.data(), bytes.size(), SQLITE_TRANSIENT));
+}
+
 Result<bool> Statement::step()
 {
     if (m_bindError != SQLITE_OK)
@@ -103,6 +108,13 @@ std::string Statement::text(int column) const
                  : std::string();
 }
 
+std::string Statement::bytes(int column) const
+{
+    const auto* bytes = static_cast<const char*>(sqlite3_column_blob(raw(), column));
+    return bytes ? std::string(bytes, static_cast<std::size_t>(sqlite3_column_bytes(raw(), column)))
+                 : std::string();
+}
+
 std::optional<std::int64_t> Statement::optionalInteger(int column) const
 {
     return isNull(column) ? std::nullopt : std::optional(integer(column));
@@ -120,7 +132,8 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     if (create)
         flags |= SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    const int code = sqlite3_open_v2(path.c_str(), &handle, flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
+    const int code = sqlite3_open_v2(path.c_str(), &handle,
+                                     flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
     std::unique_ptr<Database> database(new Database(path, handle));
     if (code != SQLITE_OK)
         return failure(database->problem(code));

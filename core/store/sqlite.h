@@ -24,6 +24,7 @@ public:
     void bind(int index, int value) { bind(index, static_cast<std::int64_t>(value)); }
     void bind(int index, double value);
     void bind(int index, std::string_view value);
+    void bindBytes(int index, std::string_view bytes);
     template <typename T>
     void bind(int index, const std::optional<T>& value)
     {
@@ -48,6 +49,7 @@ public:
     std::int64_t integer(int column) const;
     double real(int column) const;
     std::string text(int column) const;
+    std::string bytes(int column) const;
     std::optional<std::int64_t> optionalInteger(int column) const;
     std::optional<double> optionalReal(int column) const;
 

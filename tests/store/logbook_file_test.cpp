@@ -1,5 +1,6 @@
 // Making, opening, migrating and locking a logbook file.
 #include "core/store/backup.h"
+#include "core/store/journal.h"
 #include "core/store/schema.h"
 #include "tests/store/logbooks.h"
 

@@ -1,0 +1,23 @@
+// Stretches of a sensor's readings that are left out of its series, each with its reason.
+#pragma once
+
+#include "core/store/logbook_file.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::store {
+
+/// A stretch that is taken out of a sensor's series, and why.
+struct Exclusion {
+    std::string sensor;
+    Span span;
+    std::string why;
+    ExclusionId id = {}; ///< of one that was read
+};
+Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook);
+Done addExclusion(const Change& change, const Exclusion& exclusion);
+/// Brings the stretch back into the series.
+Done removeExclusion(const Change& change, ExclusionId exclusion);
+
+} // namespace holdband::store

@@ -1,0 +1,130 @@
+#include "core/store/hand_readings.h"
+
+#include "core/logbook/names.h"
+#include "core/store/rows.h"
+
+#include <algorithm>
+
+namespace holdband::store {
+
+namespace {
+
+std::string columnOf(const HandOwner& owner)
+{
+    return owner.kind == HandOwner::Kind::sensor ? "sensor" : "batch";
+}
+
+Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
+{
+    return owner.kind == HandOwner::Kind::sensor ? idOf(database, "sensors", "sensor", owner.name)
+                                                 : idOf(database, "batches", "batch", owner.name);
+}
+
+KeptHandReading keptFrom(const Statement& row)
+{
+    KeptHandReading kept;
+    kept.id = {row.integer(0)};
+    HandReading& reading = kept.inForce;
+    reading.at = instantFromMs(row.integer(1));
+    reading.value = row.real(2);
+    reading.unit = choiceNamed<ReadingUnit>(row.text(3)).value_or(ReadingUnit::celsius);
+    reading.decimals = static_cast<int>(row.integer(4));
+    reading.sample = quantityOf(row.optionalReal(5), asCelsius);
+    reading.note = row.text(6);
+    return kept;
+}
+
+struct Correction {
+    std::int64_t reading;
+    double value;
+    int decimals;
+    Instant at;
+    std::string why;
+};
+
+void apply(KeptHandReading& kept, const Correction& correction)
+{
+    HandReading& now = kept.inForce;
+    kept.before.push_back({now.value, now.decimals, correction.at, correction.why});
+    now.value = correction.value;
+    now.decimals = correction.decimals;
+}
+
+} // namespace
+
+Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook,
+                                                      const HandOwner& owner)
+{
+    const Database& database = logbook.database();
+    auto id = ownerId(database, owner);
+    HOLDBAND_TRY(id);
+    const std::string mine = columnOf(owner) + " = ? AND set_aside = 0";
+    auto readings = query(database,
+                          "SELECT id, at, value, unit, decimals, sample_c, note FROM hand_readings "
+                          "WHERE " +
+                              mine + " ORDER BY at",
+                          keptFrom, *id);
+    HOLDBAND_TRY(readings);
+    auto corrections = query(
+        database,
+        "SELECT c.reading, c.value, c.decimals, c.at, c.why FROM hand_corrections c "
+        "JOIN hand_readings r ON r.id = c.reading WHERE r." +
+            mine + " ORDER BY c.id",
+        [](const Statement& row) {
+            return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
+                              instantFromMs(row.integer(3)), row.text(4)};
+        },
+        *id);
+    HOLDBAND_TRY(corrections);
+    for (const Correction& correction : *corrections) {
+        const auto found =
+            std::find_if(readings->begin(), readings->end(), [&](const KeptHandReading& kept) {
+                return kept.id.value == correction.reading;
+            });
+        if (found != readings->end())
+            apply(*found, correction);
+    }
+    return readings;
+}
+
+Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,
+                                     const HandReading& reading)
+{
+    const Database& database = change.database();
+    auto id = ownerId(database, owner);
+    HOLDBAND_TRY(id);
+    auto standing = query(
+        database,
+        "SELECT 1 FROM hand_readings WHERE " + columnOf(owner) +
+            " = ? AND at = ? AND set_aside = 0",
+        [](const Statement&) { return true; }, *id, toMs(reading.at));
+    HOLDBAND_TRY(standing);
+    if (!standing->empty())
+        return dataProblem("\"" + owner.name + "\" has a reading at that instant already");
+    HOLDBAND_TRY(execute(
+        database,
+        "INSERT INTO hand_readings (" + columnOf(owner) +
+            ", at, value, unit, decimals, sample_c, note, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        *id, toMs(reading.at), reading.value, nameOf(reading.unit), reading.decimals,
+        reading.sample ? std::optional(reading.sample->celsius()) : std::nullopt,
+        std::string_view(reading.note), change.act().value));
+    return HandReadingId{database.lastRowId()};
+}
+
+Done correctHandReading(const Change& change, HandReadingId reading, double value, int decimals,
+                        Instant at, const std::string& why)
+{
+    return execute(change.database(),
+                   "INSERT INTO hand_corrections (reading, value, decimals, at, why, act) "
+                   "VALUES (?, ?, ?, ?, ?, ?)",
+                   reading.value, value, decimals, toMs(at), std::string_view(why),
+                   change.act().value);
+}
+
+Done setHandReadingAside(const Change& change, HandReadingId reading)
+{
+    return execute(change.database(), "UPDATE hand_readings SET set_aside = 1 WHERE id = ?",
+                   reading.value);
+}
+
+} // namespace holdband::store
