@@ -51,6 +51,15 @@ std::size_t usualWidth(const Rows& rows)
     return width;
 }
 
+/// How many tenths of the rows are that wide.
+std::size_t tenthsOfWidth(const Rows& rows, std::size_t width)
+{
+    const auto count = std::count_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
+        return row.fields.size() == width;
+    });
+    return rows.empty() ? 0 : static_cast<std::size_t>(count) * 10 / rows.size();
+}
+
 /// The first row as wide as most; its place among the rows.
 std::size_t firstOfWidth(const Rows& rows, std::size_t width)
 {
@@ -281,10 +290,13 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole)
     }
     std::optional<Sample> best;
     std::size_t width = 0;
+    std::pair<std::size_t, std::size_t> rank{0, 1};
     for (const char delimiter : {',', ';', '\t', '|'}) {
         Sample sample = sampleRows(text, isWhole, delimiter);
         const std::size_t each = usualWidth(sample.rows);
-        if (each > width) {
+        const std::pair next{tenthsOfWidth(sample.rows, each), each};
+        if (each > 1 && next > rank) {
+            rank = next;
             width = each;
             best = std::move(sample);
         }

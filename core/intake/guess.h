@@ -25,7 +25,8 @@ struct GuessedDialect {
     bool hasTime = true; ///< else the time's columns are open
 };
 
-/// As findDialect; where that finds no header or no times, the delimiter that parts most columns,
+/// As findDialect; where that finds no header or no times, the delimiter that parts most rows
+/// alike,
 /// and a header if its first row holds words. Problem (data): empty, no rows of columns.
 Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole);
 

@@ -21,48 +21,6 @@ std::int64_t sumOf(const std::vector<ImportedColumn>& columns, Field field)
 /// Reading the file is taken as this share of the whole work.
 constexpr double readingShare = 0.5;
 
-/// By names, as on the command line.
-Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
-                LogRequest& request)
-{
-    auto wanted = wantedColumns(logbook, options.columns);
-    HOLDBAND_TRY(wanted);
-    request.wanted = std::move(*wanted);
-    request.timeColumn = options.timeColumn;
-    request.dateOrder = options.dateOrder;
-    request.timePattern = options.timePattern;
-    request.decimalSign = options.decimalSign;
-    if (options.longColumns)
-        request.longForm = LongForm{{options.longColumns->name}, {options.longColumns->value}};
-    return {};
-}
-
-Result<LogRequest> requestFor(const store::LogbookFile& logbook, const ImportOptions& options)
-{
-    auto settings = store::readSettings(logbook);
-    HOLDBAND_TRY(settings);
-    const auto& named = options.map ? options.map->zone : options.zone;
-    auto zone = Zone::named(named.value_or(settings->zone));
-    if (!zone) {
-        zone.error().decision = Decision::zone;
-        return failure(zone.error());
-    }
-    LogRequest request;
-    request.path = options.path;
-    request.text = options.text;
-    request.zone = *zone;
-    if (options.map)
-        HOLDBAND_TRY(fillByMap(logbook, options, request));
-    else
-        HOLDBAND_TRY(fillByName(logbook, options, request));
-    if (options.unit)
-        request.temperatureUnit = *options.unit == TemperatureUnit::celsius
-                                      ? ReadingUnit::celsius
-                                      : ReadingUnit::fahrenheit;
-    request.fallbackUnit = settings->temperatureUnit();
-    return request;
-}
-
 ReadHook hookFor(const Progress& progress)
 {
     if (!progress)

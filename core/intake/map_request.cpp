@@ -1,6 +1,8 @@
 #include "core/intake/map_request.h"
 
 #include "core/intake/guess.h"
+#include "core/intake/keep_log.h"
+#include "core/store/equipment.h"
 
 #include <algorithm>
 #include <set>
@@ -58,8 +60,7 @@ Result<std::vector<WantedColumn>> wishes(const ColumnMap& map, const std::vector
     return wanted;
 }
 
-} // namespace
-
+/// The columns as somebody chose them, by their places.
 Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, LogRequest& request)
 {
     const ColumnMap& map = *options.map;
@@ -81,6 +82,50 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     request.timePattern = map.timePattern;
     request.decimalSign = map.decimalSign;
     return {};
+}
+
+/// By names, as on the command line.
+Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
+                LogRequest& request)
+{
+    auto wanted = wantedColumns(logbook, options.columns);
+    HOLDBAND_TRY(wanted);
+    request.wanted = std::move(*wanted);
+    request.timeColumn = options.timeColumn;
+    request.dateOrder = options.dateOrder;
+    request.timePattern = options.timePattern;
+    request.decimalSign = options.decimalSign;
+    if (options.longColumns)
+        request.longForm = LongForm{{options.longColumns->name}, {options.longColumns->value}};
+    return {};
+}
+
+} // namespace
+
+Result<LogRequest> requestFor(const store::LogbookFile& logbook, const ImportOptions& options)
+{
+    auto settings = store::readSettings(logbook);
+    HOLDBAND_TRY(settings);
+    const auto& named = options.map ? options.map->zone : options.zone;
+    auto zone = Zone::named(named.value_or(settings->zone));
+    if (!zone) {
+        zone.error().decision = Decision::zone;
+        return failure(zone.error());
+    }
+    LogRequest request;
+    request.path = options.path;
+    request.text = options.text;
+    request.zone = *zone;
+    if (options.map)
+        HOLDBAND_TRY(fillByMap(logbook, options, request));
+    else
+        HOLDBAND_TRY(fillByName(logbook, options, request));
+    if (options.unit)
+        request.temperatureUnit = *options.unit == TemperatureUnit::celsius
+                                      ? ReadingUnit::celsius
+                                      : ReadingUnit::fahrenheit;
+    request.fallbackUnit = settings->temperatureUnit();
+    return request;
 }
 
 } // namespace holdband::intake

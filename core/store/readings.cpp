@@ -210,14 +210,33 @@ Result<std::uint64_t> insertNew(const Database& database, ImportId import, std::
     return checksum;
 }
 
+/// The import's record of one sensor, or more to it where the import is extended.
 Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
                const SensorRows& rows, const std::vector<std::uint32_t>& indices,
                std::uint64_t checksum)
 {
-    return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-                   import.value, sensor, std::string_view(rows.header), nameOf(rows.unit),
-                   static_cast<std::int64_t>(indices.size()), static_cast<std::int64_t>(checksum),
-                   toMs((*rows.at)[indices.front()]), toMs((*rows.at)[indices.back()]));
+    const auto count = static_cast<std::int64_t>(indices.size());
+    const std::int64_t first = toMs((*rows.at)[indices.front()]);
+    const std::int64_t last = toMs((*rows.at)[indices.back()]);
+    auto before = query(
+        database, "SELECT unit, checksum FROM import_columns WHERE import = ? AND sensor = ?",
+        [](const Statement& row) { return std::pair(row.text(0), row.integer(1)); }, import.value,
+        sensor);
+    HOLDBAND_TRY(before);
+    if (before->empty())
+        return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                       import.value, sensor, std::string_view(rows.header), nameOf(rows.unit),
+                       count, static_cast<std::int64_t>(checksum), first, last);
+    const auto& [unit, sum] = before->front();
+    if (unit != nameOf(rows.unit))
+        return dataProblem("the unit of \"" + rows.sensor + "\" is another than it was");
+    // Added here, since SQLite would turn a sum beyond 64 bits into a real number.
+    return execute(database,
+                   "UPDATE import_columns SET readings = readings + ?, checksum = ?, "
+                   "first_at = min(first_at, ?), last_at = max(last_at, ?) "
+                   "WHERE import = ? AND sensor = ?",
+                   count, static_cast<std::int64_t>(static_cast<std::uint64_t>(sum) + checksum),
+                   first, last, import.value, sensor);
 }
 
 } // namespace
@@ -234,8 +253,18 @@ Result<ImportId> addImport(const Change& change, const ImportedFile& file)
     return *id;
 }
 
+bool isInForce(const Change& change, ImportId import)
+{
+    const auto there = query(
+        change.database(), "SELECT 1 FROM imports WHERE id = ? AND taken_back_at IS NULL",
+        [](const Statement& row) { return row.integer(0); }, import.value);
+    return there && !there->empty();
+}
+
 Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file)
 {
+    if (!isInForce(change, import))
+        return dataProblem("the import that the rows would join is gone or taken back");
     HOLDBAND_TRY(execute(change.database(),
                          "UPDATE imports SET rows_read = rows_read + ? WHERE id = ?", file.rowsRead,
                          import.value));

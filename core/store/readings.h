@@ -44,8 +44,11 @@ inline constexpr std::size_t mostListed = 1'000;
 /// Notes the import itself. Its readings follow by addReadings.
 Result<ImportId> addImport(const Change& change, const ImportedFile& file);
 
+/// The import is there and not taken back.
+bool isInForce(const Change& change, ImportId import);
+
 /// An import that gets more rows of the same file, as a watched one does; `file.rowsRead` counts
-/// the further rows. Problem (data): there is no such import.
+/// the further rows. Problem (data): it is gone or taken back.
 Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file);
 
 /// Adds the rows that are not there yet. One with the same instant and value is already there, one

@@ -1,0 +1,25 @@
+#include "core/store/log_maps.h"
+
+#include "core/store/rows.h"
+
+namespace holdband::store {
+
+Result<std::optional<std::string>> readLogMap(const LogbookFile& logbook, const std::string& shape)
+{
+    auto rows = query(
+        logbook.database(), "SELECT spec FROM log_maps WHERE shape = ?",
+        [](const Statement& row) { return row.text(0); }, std::string_view(shape));
+    HOLDBAND_TRY(rows);
+    return rows->empty() ? std::nullopt : std::optional(rows->front());
+}
+
+Done writeLogMap(const Change& change, const std::string& shape, const std::string& spec)
+{
+    return execute(change.database(),
+                   "INSERT INTO log_maps (shape, spec, used_at) VALUES (?, ?, ?) "
+                   "ON CONFLICT (shape) DO UPDATE SET spec = excluded.spec, "
+                   "used_at = excluded.used_at",
+                   std::string_view(shape), std::string_view(spec), toMs(change.at()));
+}
+
+} // namespace holdband::store

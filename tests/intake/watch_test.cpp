@@ -1,0 +1,182 @@
+// A file that a logger goes on writing: whole lines only, nothing twice, and a file that is no
+// longer the same is said.
+#include "core/intake/remembered.h"
+#include "core/intake/watch.h"
+#include "core/store/imports.h"
+#include "core/store/soundness.h"
+#include "tests/store/logbooks.h"
+
+#include <fstream>
+
+namespace holdband::test {
+namespace {
+
+class WatchedFile : public LogbookTest {
+protected:
+    void SetUp() override
+    {
+        m_logbook = create();
+        ASSERT_TRUE(m_logbook);
+        addEquipment(*m_logbook);
+        write("Time,Beer\n");
+        watch(file());
+    }
+
+    std::string file() const { return path("probe.csv"); }
+    void write(const std::string& text) const
+    {
+        std::ofstream(file(), std::ios::binary | std::ios::trunc) << text;
+    }
+    void append(const std::string& text) const
+    {
+        std::ofstream(file(), std::ios::binary | std::ios::app) << text;
+    }
+    void watch(const std::string& what) const
+    {
+        auto change = store::Change::begin(*m_logbook, "watch");
+        ASSERT_TRUE(change);
+        ASSERT_TRUE(store::addWatch(*change, what, ""));
+        ASSERT_TRUE(change->commit());
+    }
+    intake::WatchReport poll() const
+    {
+        auto reports = intake::pollWatches(*m_logbook);
+        EXPECT_TRUE(reports) << reports.error().sentence();
+        return reports && !reports->empty() ? reports->front() : intake::WatchReport{};
+    }
+    std::size_t readings() const
+    {
+        const auto series =
+            store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)});
+        return series ? series->at.size() : 0;
+    }
+    std::size_t imports() const { return store::listImports(*m_logbook)->size(); }
+
+    std::unique_ptr<store::LogbookFile> m_logbook;
+};
+
+TEST_F(WatchedFile, newRowsComeByThemselvesIntoOneImport)
+{
+    append("2026-03-07 00:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    append("2026-03-07 01:00,20.5\n2026-03-07 02:00,21\n");
+    EXPECT_EQ(poll().added, 2);
+    EXPECT_EQ(poll().added, 0);
+    EXPECT_EQ(readings(), 3u);
+    ASSERT_EQ(imports(), 1u);
+    EXPECT_EQ(store::listImports(*m_logbook)->front().readings, 3);
+    EXPECT_EQ(store::listImports(*m_logbook)->front().rowsRead, 3);
+}
+
+TEST_F(WatchedFile, aHalfWrittenLastLineWaitsForItsEnd)
+{
+    append("2026-03-07 00:00,20\n2026-03-07 01:00,2");
+    EXPECT_EQ(poll().added, 1);
+    append("1.5\n");
+    EXPECT_EQ(poll().added, 1);
+    const auto series =
+        store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)});
+    EXPECT_EQ(series->value, (std::vector<double>{20, 21.5}));
+}
+
+TEST_F(WatchedFile, aReplacedFileIsSaidAndNotDoubled)
+{
+    append("2026-03-07 00:00,20\n2026-03-07 01:00,20.5\n");
+    poll();
+    write("Time,Beer\n2026-03-07 01:00,20.5\n2026-03-07 02:00,21\n2026-03-07 03:00,21\n");
+    const auto report = poll();
+    EXPECT_EQ(report.added, 2);
+    ASSERT_EQ(report.remarks.size(), 1u);
+    EXPECT_NE(report.remarks.front().find("another file than it was"), std::string::npos);
+    EXPECT_EQ(readings(), 4u);
+}
+
+TEST_F(WatchedFile, aShrunkFileIsSaidAndNotDoubled)
+{
+    append("2026-03-07 00:00,20\n2026-03-07 01:00,20.5\n2026-03-07 02:00,20.5\n");
+    poll();
+    write("Time,Beer\n2026-03-07 00:00,20\n");
+    const auto report = poll();
+    EXPECT_EQ(report.added, 0);
+    ASSERT_EQ(report.remarks.size(), 1u);
+    EXPECT_NE(report.remarks.front().find("shorter"), std::string::npos);
+    EXPECT_EQ(readings(), 3u);
+}
+
+TEST_F(WatchedFile, aRejectedRowIsToldByItsLineInTheWholeFile)
+{
+    append("2026-03-07 00:00,20\n2026-03-07 01:00,20\n");
+    poll();
+    append("2026-03-07 02:00,warm\n");
+    const auto report = poll();
+    ASSERT_EQ(report.remarks.size(), 1u);
+    EXPECT_NE(report.remarks.front().find("line 4"), std::string::npos) << report.remarks.front();
+}
+
+TEST_F(WatchedFile, anImportTakenBackIsNotExtended)
+{
+    append("2026-03-07 00:00,20\n");
+    poll();
+    auto change = store::Change::begin(*m_logbook, "take back");
+    ASSERT_TRUE(change);
+    ASSERT_TRUE(store::takeBack(*change, store::listImports(*m_logbook)->front().id));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(readings(), 0u);
+    append("2026-03-07 01:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    EXPECT_EQ(readings(), 1u);
+    EXPECT_EQ(imports(), 2u);
+}
+
+TEST_F(WatchedFile, aMissingFileIsAProblemAndComesBack)
+{
+    append("2026-03-07 00:00,20\n");
+    poll();
+    std::remove(file().c_str());
+    EXPECT_EQ(poll().problems.size(), 1u);
+    write("Time,Beer\n2026-03-07 00:00,20\n2026-03-07 01:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+}
+
+TEST_F(WatchedFile, theExtendedImportKeepsItsChecksum)
+{
+    for (int hour = 0; hour < 9; ++hour) {
+        append("2026-03-07 0" + std::to_string(hour) + ":00,20\n");
+        EXPECT_EQ(poll().added, 1);
+    }
+    m_logbook.reset();
+    const auto checked =
+        store::LogbookFile::open(path(), store::Access::read, [] { return someday; });
+    ASSERT_TRUE(checked);
+    const auto findings = store::findDamage(**checked);
+    ASSERT_TRUE(findings) << findings.error().sentence();
+    EXPECT_TRUE(findings->empty());
+}
+
+TEST_F(WatchedFile, aFolderIsReadFileByFile)
+{
+    const std::string folder = path("logs");
+    std::filesystem::create_directory(folder);
+    std::ofstream(folder + "/a.csv") << "Time,Beer\n2026-03-08 00:00,20\n";
+    std::ofstream(folder + "/b.csv") << "Time,Beer\n2026-03-09 00:00,20\n";
+    std::ofstream(folder + "/notes.md") << "no log\n";
+    watch(folder);
+    const auto reports = intake::pollWatches(*m_logbook);
+    ASSERT_TRUE(reports);
+    ASSERT_EQ(reports->size(), 2u);
+    EXPECT_EQ(reports->back().added, 2);
+    EXPECT_TRUE(reports->back().problems.empty());
+}
+
+TEST_F(WatchedFile, whatWasChosenForTheShapeHoldsHereToo)
+{
+    write("Stamp;Probe 1\n2026-03-07 00:00;20\n");
+    EXPECT_EQ(poll().problems.size(), 1u); // nobody knows whose the values are
+    intake::ColumnMap map;
+    map.columns = {{intake::Meaning::time, {}}, {intake::Meaning::reading, "Beer"}};
+    intake::rememberMap(*m_logbook, intake::shapeOf(';', true, {"Stamp", "Probe 1"}), map);
+    EXPECT_EQ(poll().added, 1);
+}
+
+} // namespace
+} // namespace holdband::test
