@@ -3,6 +3,7 @@
 #include "core/intake/register_check.h"
 #include "core/store/equipment.h"
 #include "core/store/meter_readings.h"
+#include "core/store/reading_units.h"
 #include "core/text/near.h"
 #include "core/text/times.h"
 
@@ -66,6 +67,60 @@ ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, I
     return meter.check(typed.reading);
 }
 
+constexpr double coldestBeer = -30.0; ///< °C: beyond, a digit or a unit is wrong
+constexpr double hottestWort = 110.0; ///< °C
+constexpr double leastGravity = 0.95;
+constexpr double mostGravity = 1.25;
+
+Done checkHand(const TypedHandReading& typed, Instant now, const Zone& zone)
+{
+    const std::string place = "\"" + typed.owner.name + "\"";
+    if (typed.reading.at > now + clockSlack)
+        return dataProblem(localText(typed.reading.at, zone) + " is in the future", place,
+                           "check the time");
+    const double base = store::baseValue(typed.reading.value, typed.reading.unit);
+    const bool gravity = typed.reading.unit == ReadingUnit::specificGravity ||
+                         typed.reading.unit == ReadingUnit::degreePlato;
+    if (gravity && !(base >= leastGravity && base <= mostGravity))
+        return dataProblem("a gravity lies between 0.950 and 1.250", place, "type it as 1.050");
+    if (!gravity && !(base >= coldestBeer && base <= hottestWort))
+        return dataProblem("beer is never that cold or hot", place, "check the number");
+    return {};
+}
+
+std::string roundWords(const TypedRound& round)
+{
+    const std::size_t count = round.meters.size() + round.hand.size();
+    return "typed a round of " + std::to_string(count) + (count == 1 ? " reading" : " readings");
+}
+
+/// Returns how many are new.
+Result<int> keepRegisters(const store::LogbookFile& logbook, const store::Change& change,
+                          const MeterContext& context, const std::vector<TypedReading>& round)
+{
+    std::map<std::string, RegisterCheck> meters;
+    int added = 0;
+    for (const TypedReading& typed : round) {
+        if (!meters.contains(typed.meter)) {
+            auto meter = openRegister(logbook, context, typed.meter);
+            HOLDBAND_TRY(meter);
+            meters.emplace(typed.meter, std::move(*meter));
+        }
+        RegisterCheck& meter = meters.at(typed.meter);
+        const ReadingCheck check = checkTyped(meter, typed, logbook.now(), context.zone);
+        if (check.doubt)
+            return failure(check.doubt->problem);
+        if (check.alreadyThere)
+            continue;
+        MeterReading reading = typed.reading;
+        reading.event = eventOf(reading, check);
+        HOLDBAND_TRY(store::addMeterReading(change, typed.meter, reading));
+        meter.accept(reading);
+        ++added;
+    }
+    return added;
+}
+
 } // namespace
 
 Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter)
@@ -86,35 +141,142 @@ Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const Typed
     return checkTyped(*meter, typed, logbook.now(), context->zone);
 }
 
-Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<TypedReading>& round)
+Done checkHandReading(const store::LogbookFile& logbook, const TypedHandReading& typed)
 {
     auto context = readContext(logbook);
     HOLDBAND_TRY(context);
-    auto change = store::Change::begin(logbook, "typed a round");
+    return checkHand(typed, logbook.now(), context->zone);
+}
+
+Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<TypedReading>& round)
+{
+    return saveRound(logbook, TypedRound{round, {}});
+}
+
+Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round)
+{
+    auto context = readContext(logbook);
+    HOLDBAND_TRY(context);
+    auto change = store::Change::begin(logbook, roundWords(round));
     HOLDBAND_TRY(change);
-    std::map<std::string, RegisterCheck> meters;
-    int added = 0;
-    for (const TypedReading& typed : round) {
-        if (!meters.contains(typed.meter)) {
-            auto meter = openRegister(logbook, *context, typed.meter);
-            HOLDBAND_TRY(meter);
-            meters.emplace(typed.meter, std::move(*meter));
-        }
-        RegisterCheck& meter = meters.at(typed.meter);
-        const ReadingCheck check = checkTyped(meter, typed, logbook.now(), context->zone);
-        if (check.doubt)
-            return failure(check.doubt->problem);
-        if (check.alreadyThere)
-            continue;
-        MeterReading reading = typed.reading;
-        reading.event = eventOf(reading, check);
-        HOLDBAND_TRY(store::addMeterReading(*change, typed.meter, reading));
-        meter.accept(reading);
-        ++added;
+    auto added = keepRegisters(logbook, *change, *context, round.meters);
+    HOLDBAND_TRY(added);
+    for (const TypedHandReading& typed : round.hand) {
+        HOLDBAND_TRY(checkHand(typed, logbook.now(), context->zone));
+        HOLDBAND_TRY(store::addHandReading(*change, typed.owner, typed.reading));
+        ++*added;
     }
-    if (added > 0)
+    if (*added > 0)
         HOLDBAND_TRY(change->commit());
-    return added;
+    return *added;
+}
+
+namespace {
+
+Result<store::KeptReading> standingReading(const store::LogbookFile& logbook,
+                                           const std::string& meter, store::MeterReadingId id)
+{
+    auto kept = store::readMeterReadings(logbook, meter);
+    HOLDBAND_TRY(kept);
+    for (store::KeptReading& reading : *kept) {
+        if (reading.id == id)
+            return std::move(reading);
+    }
+    return dataProblem("the reading is no longer there", "meter \"" + meter + "\"");
+}
+
+/// The meter as if that reading had never been taken.
+Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
+                                      const MeterContext& context, const std::string& meter,
+                                      store::MeterReadingId id)
+{
+    const auto found = std::find_if(context.meters.begin(), context.meters.end(),
+                                    [&](const Meter& each) { return each.name == meter; });
+    if (found == context.meters.end())
+        return failure(unknownMeter(context.meters, meter));
+    auto kept = store::readMeterReadings(logbook, meter);
+    HOLDBAND_TRY(kept);
+    std::vector<MeterReading> standing;
+    for (const store::KeptReading& reading : *kept) {
+        if (reading.id != id)
+            standing.push_back(reading.inForce);
+    }
+    return RegisterCheck(*found, std::move(standing), context.zone);
+}
+
+std::string ownerWords(const store::HandOwner& owner)
+{
+    return (owner.kind == store::HandOwner::Kind::batch ? "a gravity of " : "a reading of ") +
+           owner.name;
+}
+
+} // namespace
+
+Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, double kwh, int decimals,
+                     const std::string& why)
+{
+    auto context = readContext(logbook);
+    HOLDBAND_TRY(context);
+    auto kept = standingReading(logbook, meter, reading);
+    HOLDBAND_TRY(kept);
+    auto beside = registerWithout(logbook, *context, meter, reading);
+    HOLDBAND_TRY(beside);
+    MeterReading corrected = kept->inForce;
+    corrected.registerReading = Energy::kilowattHours(kwh);
+    corrected.decimals = decimals;
+    const ReadingCheck check = beside->check(corrected);
+    if (check.doubt)
+        return failure(check.doubt->problem);
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"corrected a reading of " + meter, why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::correctMeterReading(*change, reading, kwh, decimals, change->at(), why));
+    return change->commit();
+}
+
+Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                 store::HandReadingId reading, double value, int decimals, ReadingUnit unit,
+                 const std::string& why)
+{
+    auto kept = store::readHandReadings(logbook, owner);
+    HOLDBAND_TRY(kept);
+    const auto found = std::find_if(kept->begin(), kept->end(),
+                                    [&](const auto& each) { return each.id == reading; });
+    if (found == kept->end())
+        return dataProblem("the reading is no longer there", "\"" + owner.name + "\"");
+    TypedHandReading corrected{owner, found->inForce};
+    const ReadingUnit first = found->inForce.unit;
+    corrected.reading.value =
+        unit == first ? value : store::rawValue(store::baseValue(value, unit), first);
+    HOLDBAND_TRY(checkHandReading(logbook, corrected));
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"corrected " + ownerWords(owner), why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::correctHandReading(*change, reading, corrected.reading.value, decimals,
+                                           change->at(), why));
+    return change->commit();
+}
+
+Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
+                      store::MeterReadingId reading, const std::string& why)
+{
+    HOLDBAND_TRY(standingReading(logbook, meter, reading));
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"took away a reading of " + meter, why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
+    return change->commit();
+}
+
+Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                  store::HandReadingId reading, const std::string& why)
+{
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"took away " + ownerWords(owner), why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setHandReadingAside(*change, reading));
+    return change->commit();
 }
 
 } // namespace holdband::intake

@@ -1,7 +1,8 @@
-// What a register reading may be: checked against its neighbours in time before it is kept.
+// What a reading typed in a round may be: checked against its neighbours in time before it is kept.
 #pragma once
 
 #include "core/logbook/readings.h"
+#include "core/store/hand_readings.h"
 #include "core/store/logbook_file.h"
 
 #include <optional>
@@ -43,8 +44,41 @@ struct ReadingCheck {
 };
 Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed);
 
+/// A thermometer or a gravity as somebody typed it.
+struct TypedHandReading {
+    store::HandOwner owner;
+    HandReading reading;
+};
+
+/// Problem (data): in the future, or a value that can't be: below −30 °C or above 110 °C, a gravity
+/// outside 0.95 … 1.25.
+Done checkHandReading(const store::LogbookFile& logbook, const TypedHandReading& typed);
+
+/// What one walk past the meters brings.
+struct TypedRound {
+    std::vector<TypedReading> meters;
+    std::vector<TypedHandReading> hand;
+};
+
 /// Keeps all of the readings in one save, or none. Readings already there are passed over.
 /// Returns how many are new.
+Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round);
 Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<TypedReading>& round);
+
+/// Another value for a register reading that stands; what was there is kept. It is judged beside
+/// its neighbours like a new one. Problem (data): the doubt about it.
+Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, double kwh, int decimals,
+                     const std::string& why);
+/// `value` in `unit`; it is kept in the unit of the first typing.
+Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                 store::HandReadingId reading, double value, int decimals, ReadingUnit unit,
+                 const std::string& why);
+
+/// Takes a reading out of the record.
+Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
+                      store::MeterReadingId reading, const std::string& why);
+Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                  store::HandReadingId reading, const std::string& why);
 
 } // namespace holdband::intake

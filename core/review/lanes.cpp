@@ -67,16 +67,17 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
     std::map<RoundColumn, Instant, RoundOrder> read;
     for (const auto& [meter, readings] : snapshot.meterReadings) {
         for (const store::KeptReading& kept : readings)
-            read.emplace(roundOf(kept.inForce.at, snapshot.zone), kept.inForce.at);
+            read.emplace(roundOf(kept.inForce.at, snapshot.zone, snapshot.settings.rounds),
+                         kept.inForce.at);
     }
     std::vector<RoundTick> ticks;
     if (read.empty())
         return ticks;
-    const RoundColumn last = roundOf(now, snapshot.zone);
+    const RoundColumn last = roundOf(now, snapshot.zone, snapshot.settings.rounds);
     for (RoundColumn round = read.begin()->first; !earlier(last, round);
-         round = roundAfter(round)) {
+         round = roundAfter(round, snapshot.settings.rounds)) {
         const auto found = read.find(round);
-        const Instant due = dueAt(round, snapshot.zone);
+        const Instant due = dueAt(round, snapshot.zone, snapshot.settings.rounds);
         const bool wanted =
             std::any_of(snapshot.meters.begin(), snapshot.meters.end(),
                         [&](const Meter& meter) { return isExpected(snapshot, meter, due, now); });

@@ -90,4 +90,23 @@ std::vector<analysis::PricedSpan> pricesOver(const Tariff& tariff, const Zone& z
     return prices;
 }
 
+std::vector<analysis::PricedSpan> pricesOver(const LogbookSettings& settings, const Zone& zone,
+                                             Span span)
+{
+    std::vector<analysis::PricedSpan> prices;
+    const Tariff* tariff = &settings.tariff;
+    Instant from = span.start;
+    const auto addUntil = [&](Instant to) {
+        const auto more = pricesOver(*tariff, zone, intersection(span, {from, to}));
+        prices.insert(prices.end(), more.begin(), more.end());
+    };
+    for (const TariffChange& change : settings.tariffChanges) {
+        addUntil(change.from);
+        tariff = &change.tariff;
+        from = std::max(span.start, change.from);
+    }
+    addUntil(span.end);
+    return prices;
+}
+
 } // namespace holdband::review

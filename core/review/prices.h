@@ -13,4 +13,8 @@ namespace holdband::review {
 /// a clock change skips lies at the change; one that it doubles, at the first of the two.
 std::vector<analysis::PricedSpan> pricesOver(const Tariff& tariff, const Zone& zone, Span span);
 
+/// The same with each tariff from its date on.
+std::vector<analysis::PricedSpan> pricesOver(const LogbookSettings& settings, const Zone& zone,
+                                             Span span);
+
 } // namespace holdband::review

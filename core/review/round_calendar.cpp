@@ -1,5 +1,7 @@
 #include "core/review/round_calendar.h"
 
+#include "core/logbook/meter_service.h"
+
 #include <algorithm>
 #include <tuple>
 
@@ -8,59 +10,84 @@ namespace holdband::review {
 namespace {
 
 using std::chrono::days;
-using std::chrono::hours;
 using std::chrono::minutes;
 
-constexpr minutes morningEnds = hours{12} + minutes{30};
-constexpr hours morningDue{7};
-constexpr hours eveningDue{18};
+constexpr minutes wholeDay = minutes{24 * 60};
 
 Date shifted(Date date, int by)
 {
     return Date{std::chrono::local_days{date} + days{by}};
 }
 
+minutes middleOf(const RoundWindow& window)
+{
+    return minutes{(window.fromMinute + window.toMinute) / 2};
+}
+
+/// The local time in the middle between the last round of a day and the first of the next belongs
+/// to the next one.
+minutes dayBegins(const std::vector<RoundWindow>& windows)
+{
+    return (middleOf(windows.back()) - wholeDay + middleOf(windows.front())) / 2;
+}
+
 } // namespace
 
-RoundColumn roundOf(Instant at, const Zone& zone)
+RoundColumn roundOf(Instant at, const Zone& zone, const std::vector<RoundWindow>& windows)
 {
-    const LocalTime local = zone.toLocal(at);
+    // Days are counted from the middle of the night between two rounds.
+    const LocalTime local = zone.toLocal(at) - dayBegins(windows);
     const auto day = std::chrono::floor<days>(local);
-    return {Date{day}, local - day < morningEnds ? RoundSlot::morning : RoundSlot::evening};
+    const minutes minute = std::chrono::floor<minutes>(local - day) + dayBegins(windows);
+    int slot = 0;
+    for (std::size_t i = 1; i < windows.size(); ++i) {
+        if (minute >= (middleOf(windows[i - 1]) + middleOf(windows[i])) / 2)
+            slot = static_cast<int>(i);
+    }
+    return {Date{day}, slot};
 }
 
-Instant dueAt(const RoundColumn& round, const Zone& zone)
+Instant dueAt(const RoundColumn& round, const Zone& zone, const std::vector<RoundWindow>& windows)
 {
-    const hours due = round.slot == RoundSlot::morning ? morningDue : eveningDue;
-    return zone.resolve(LocalTime{std::chrono::local_days{round.date}} + due).earlier;
+    const RoundWindow& window = windows[static_cast<std::size_t>(round.slot)];
+    return zone.resolve(LocalTime{std::chrono::local_days{round.date}} + middleOf(window)).earlier;
 }
 
-RoundColumn roundBefore(const RoundColumn& round)
+Instant missedFrom(const RoundColumn& round, const Zone& zone,
+                   const std::vector<RoundWindow>& windows)
 {
-    return round.slot == RoundSlot::evening
-               ? RoundColumn{round.date, RoundSlot::morning}
-               : RoundColumn{shifted(round.date, -1), RoundSlot::evening};
+    const RoundWindow& window = windows[static_cast<std::size_t>(round.slot)];
+    return zone.resolve(LocalTime{std::chrono::local_days{round.date}} + minutes{window.toMinute})
+        .earlier;
 }
 
-RoundColumn roundAfter(const RoundColumn& round)
+RoundColumn roundBefore(const RoundColumn& round, const std::vector<RoundWindow>& windows)
 {
-    return round.slot == RoundSlot::morning
-               ? RoundColumn{round.date, RoundSlot::evening}
-               : RoundColumn{shifted(round.date, 1), RoundSlot::morning};
+    return round.slot > 0
+               ? RoundColumn{round.date, round.slot - 1}
+               : RoundColumn{shifted(round.date, -1), static_cast<int>(windows.size()) - 1};
+}
+
+RoundColumn roundAfter(const RoundColumn& round, const std::vector<RoundWindow>& windows)
+{
+    return round.slot + 1 < static_cast<int>(windows.size())
+               ? RoundColumn{round.date, round.slot + 1}
+               : RoundColumn{shifted(round.date, 1), 0};
 }
 
 bool inService(const Meter& meter, Instant at)
 {
-    return (!meter.from || *meter.from <= at) && (!meter.to || at < *meter.to);
+    return setupAt(meter, at).has_value();
 }
 
 bool isExpected(const Snapshot& snapshot, const Meter& meter, Instant due, Instant now)
 {
-    if (!inService(meter, due))
+    const std::optional<std::string> setup = setupAt(meter, due);
+    if (!setup)
         return false;
     return std::any_of(snapshot.batches.begin(), snapshot.batches.end(), [&](const Batch& batch) {
         const Instant end = batch.ended.value_or(now);
-        return batch.setup == meter.setup && due >= batch.pitched && due <= end && due <= now;
+        return batch.setup == *setup && due >= batch.pitched && due <= end && due <= now;
     });
 }
 

@@ -1,4 +1,4 @@
-// Which rounds there should have been: two a day while a batch runs. Not for use outside
+// Which rounds there should have been: so many a day while a batch runs. Not for use outside
 // core/review.
 #pragma once
 
@@ -9,11 +9,15 @@
 
 namespace holdband::review {
 
-/// When a round is due: 07:00 and 18:00 local time.
-Instant dueAt(const RoundColumn& round, const Zone& zone);
+using Windows = std::vector<RoundWindow>;
 
-RoundColumn roundBefore(const RoundColumn& round);
-RoundColumn roundAfter(const RoundColumn& round);
+/// When a round is due: in the middle of its window.
+Instant dueAt(const RoundColumn& round, const Zone& zone, const Windows& windows);
+/// When its window is over.
+Instant missedFrom(const RoundColumn& round, const Zone& zone, const Windows& windows);
+
+RoundColumn roundBefore(const RoundColumn& round, const Windows& windows);
+RoundColumn roundAfter(const RoundColumn& round, const Windows& windows);
 
 bool inService(const Meter& meter, Instant at);
 

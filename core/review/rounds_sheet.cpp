@@ -1,7 +1,11 @@
 #include "core/review/rounds_sheet.h"
 
+#include "core/logbook/meter_service.h"
+#include "core/logbook/plan_in_force.h"
 #include "core/review/round_calendar.h"
 #include "core/review/snapshot.h"
+#include "core/store/hand_readings.h"
+#include "core/store/reading_units.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
@@ -64,8 +68,7 @@ void addExpectation(RoundRow& row, const Readings& readings, Instant now)
     const double hours = row.lastAt ? hoursBetween(*row.lastAt, now) : 0.0;
     if (!power || hours <= 0.0 || hours > staleHours.count())
         return;
-    row.expectedKwh = {row.lastKwh + leastShare * *power * hours,
-                       row.lastKwh + mostShare * *power * hours};
+    row.expected = {row.last + leastShare * *power * hours, row.last + mostShare * *power * hours};
     row.expectedWhy = "The last reading plus half to twice what the last three days' mean of " +
                       fixedText(*power * 1000.0, 0) + " W makes of the " +
                       durationText(Hours{hours}) + " since.";
@@ -74,59 +77,225 @@ void addExpectation(RoundRow& row, const Readings& readings, Instant now)
 RoundRow rowOf(const Meter& meter, const Readings& readings, Instant now)
 {
     RoundRow row;
-    row.meter = meter.name;
-    row.setup = meter.setup;
+    row.name = meter.name;
+    row.topKnown = meter.rollsOverAt.has_value();
+    row.setup = setupAt(meter, now).value_or(meter.setup);
     row.decimals = decimalsOf(meter, readings);
     if (!readings.empty()) {
         row.lastAt = readings.back().inForce.at;
-        row.lastKwh = readings.back().inForce.registerReading.kilowattHours();
+        row.last = readings.back().inForce.registerReading.kilowattHours();
     }
     addExpectation(row, readings, now);
     return row;
 }
 
-std::string historyText(const store::KeptReading& kept, const Zone& zone)
+/// A reading of any row, as the grid shows it.
+struct Shown {
+    Instant at;
+    double value;
+    int decimals;
+    std::int64_t id;
+    std::string history;
+};
+
+std::string wasText(double value, int decimals, Instant until, const std::string& why,
+                    const Zone& zone)
 {
-    std::string text;
-    for (const store::Replaced& before : kept.before) {
-        text += text.empty() ? "" : "; ";
-        text += "was " + fixedText(before.kwh, before.decimals) + ", corrected " +
-                localShortText(before.until, zone);
-        if (!before.why.empty())
-            text += ": " + before.why;
-    }
-    return text;
+    return "was " + fixedText(value, decimals) + ", corrected " + localShortText(until, zone) +
+           (why.empty() ? "" : ": " + why);
 }
 
-std::vector<RoundCell> cellsOf(const Snapshot& snapshot, const Meter& meter,
-                               const std::vector<RoundColumn>& columns, Instant now)
+void addHistory(std::string& text, const std::string& more)
 {
-    const Readings& readings = snapshot.meterReadings.at(meter.name);
-    std::vector<RoundCell> cells(columns.size());
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-        const bool due = i + 1 < columns.size(); // the current round may still come
-        cells[i].missed = due && isExpected(snapshot, meter, dueAt(columns[i], snapshot.zone), now);
-    }
-    for (const store::KeptReading& kept : readings) {
-        const RoundColumn round = roundOf(kept.inForce.at, snapshot.zone);
-        const auto found = std::find_if(columns.begin(), columns.end(), [&](const RoundColumn& c) {
-            return !earlier(c, round) && !earlier(round, c);
-        });
-        if (found == columns.end())
-            continue;
-        RoundCell& cell = cells[static_cast<std::size_t>(found - columns.begin())];
-        cell.kwh = kept.inForce.registerReading.kilowattHours();
-        cell.decimals = kept.inForce.decimals;
-        cell.missed = false;
-        cell.history = historyText(kept, snapshot.zone);
-    }
-    return cells;
+    text += (text.empty() ? "" : "; ") + more;
 }
+
+std::vector<Shown> shownOf(const Readings& readings, const Zone& zone)
+{
+    std::vector<Shown> all;
+    for (const store::KeptReading& kept : readings) {
+        Shown shown{kept.inForce.at,
+                    kept.inForce.registerReading.kilowattHours(),
+                    kept.inForce.decimals,
+                    kept.id.value,
+                    {}};
+        for (const store::Replaced& before : kept.before)
+            addHistory(shown.history,
+                       wasText(before.kwh, before.decimals, before.until, before.why, zone));
+        all.push_back(std::move(shown));
+    }
+    return all;
+}
+
+/// A hand reading as a number in the row's unit.
+double inUnit(double value, ReadingUnit from, ReadingUnit to)
+{
+    return from == to ? value : store::rawValue(store::baseValue(value, from), to);
+}
+
+std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, ReadingUnit unit,
+                           const Zone& zone)
+{
+    std::vector<Shown> all;
+    for (const store::KeptHandReading& kept : readings) {
+        const HandReading& now = kept.inForce;
+        Shown shown{now.at, inUnit(now.value, now.unit, unit), now.decimals, kept.id.value, {}};
+        for (const store::ReplacedHandReading& before : kept.before)
+            addHistory(shown.history, wasText(inUnit(before.value, now.unit, unit), before.decimals,
+                                              before.until, before.why, zone));
+        all.push_back(std::move(shown));
+    }
+    return all;
+}
+
+/// The rows and cells of one sheet as they come together.
+class SheetMaker {
+public:
+    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, RoundsSheet& sheet)
+        : m_logbook(logbook), m_snapshot(snapshot), m_sheet(sheet)
+    {
+    }
+
+    void addMeters()
+    {
+        for (const Meter& meter : m_snapshot.meters) {
+            if (!inService(meter, m_sheet.now))
+                continue;
+            const Readings& readings = m_snapshot.meterReadings.at(meter.name);
+            m_sheet.rows.push_back(rowOf(meter, readings, m_sheet.now));
+            addCells(shownOf(readings, m_sheet.zone),
+                     [&](Instant due) { return isExpected(m_snapshot, meter, due, m_sheet.now); });
+        }
+    }
+
+    Done addThermometers()
+    {
+        for (const Sensor& sensor : m_snapshot.sensors) {
+            if (!sensor.readByHand || (sensor.retired && *sensor.retired <= m_sheet.now))
+                continue;
+            auto kept =
+                store::readHandReadings(m_logbook, {store::HandOwner::Kind::sensor, sensor.name});
+            HOLDBAND_TRY(kept);
+            RoundRow row;
+            row.kind = sensor.reads == Reads::gravity ? RoundKind::gravity : RoundKind::thermometer;
+            row.name = sensor.name;
+            row.setup = sensor.setup.value_or("");
+            row.unit = temperatureUnit();
+            row.decimals = 1;
+            addRow(std::move(row), *kept);
+        }
+        return {};
+    }
+
+    Done addGravities()
+    {
+        for (const Batch& batch : m_snapshot.batches) {
+            if (batch.ended)
+                continue;
+            auto kept =
+                store::readHandReadings(m_logbook, {store::HandOwner::Kind::batch, batch.name});
+            HOLDBAND_TRY(kept);
+            RoundRow row;
+            row.kind = RoundKind::gravity;
+            row.name = batch.name;
+            row.setup = batch.setup;
+            row.unit = ReadingUnit::specificGravity;
+            row.decimals = 3;
+            addRow(std::move(row), *kept);
+        }
+        return {};
+    }
+
+private:
+    ReadingUnit temperatureUnit() const
+    {
+        return m_sheet.settings.temperatureUnit() == TemperatureUnit::fahrenheit
+                   ? ReadingUnit::fahrenheit
+                   : ReadingUnit::celsius;
+    }
+
+    void addRow(RoundRow row, const std::vector<store::KeptHandReading>& kept)
+    {
+        if (!kept.empty()) {
+            const HandReading& last = kept.back().inForce;
+            row.lastAt = last.at;
+            row.last = inUnit(last.value, last.unit, row.unit);
+        }
+        if (row.kind == RoundKind::gravity)
+            expectFall(row);
+        else
+            expectBand(row);
+        const ReadingUnit unit = row.unit;
+        m_sheet.rows.push_back(std::move(row));
+        addCells(shownOf(kept, unit, m_sheet.zone), [](Instant) { return false; });
+    }
+
+    static void expectFall(RoundRow& row)
+    {
+        constexpr double leastGravity = 0.990; // dry beer; common practice, no source
+        if (!row.lastAt || row.last <= leastGravity)
+            return;
+        row.expected = {leastGravity, row.last};
+        row.expectedWhy = "Gravity falls while the beer ferments: not above the last reading.";
+    }
+
+    /// The band of the running batch whose beer the thermometer reads.
+    void expectBand(RoundRow& row) const
+    {
+        for (const Batch& batch : m_snapshot.batches) {
+            const std::string& sensor =
+                batch.beerUses.empty() ? batch.beerSensor : batch.beerUses.back().sensor;
+            if (batch.ended || sensor != row.name || !batch.tolerance)
+                continue;
+            const auto target = targetAt(laidInForce(batch), m_sheet.now);
+            if (!target)
+                continue;
+            const TemperatureUnit unit = m_sheet.settings.temperatureUnit();
+            row.expected = {valueIn(*target - *batch.tolerance, unit),
+                            valueIn(*target + *batch.tolerance, unit)};
+            row.expectedWhy = "The band of " + batch.name + " now.";
+        }
+    }
+
+    template <typename Expected>
+    void addCells(const std::vector<Shown>& readings, Expected expected)
+    {
+        const auto& columns = m_sheet.columns;
+        const auto& windows = m_sheet.settings.rounds;
+        std::vector<RoundCell> cells(columns.size());
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            cells[i].at = dueAt(columns[i], m_sheet.zone, windows);
+            const bool over = missedFrom(columns[i], m_sheet.zone, windows) < m_sheet.now;
+            cells[i].missed = over && i + 1 < columns.size() && expected(cells[i].at);
+        }
+        for (const Shown& reading : readings)
+            place(cells, reading);
+        m_sheet.cells.push_back(std::move(cells));
+    }
+
+    void place(std::vector<RoundCell>& cells, const Shown& reading) const
+    {
+        const RoundColumn round = roundOf(reading.at, m_sheet.zone, m_sheet.settings.rounds);
+        const auto found = std::find_if(
+            m_sheet.columns.begin(), m_sheet.columns.end(), [&](const RoundColumn& column) {
+                return !earlier(column, round) && !earlier(round, column);
+            });
+        if (found == m_sheet.columns.end())
+            return;
+        RoundCell& cell = cells[static_cast<std::size_t>(found - m_sheet.columns.begin())];
+        cell = {reading.value, reading.decimals, false, reading.at, reading.id, reading.history};
+    }
+
+    const store::LogbookFile& m_logbook;
+    const Snapshot& m_snapshot;
+    RoundsSheet& m_sheet;
+};
 
 /// The last rounds: up to now while a batch runs or something was read today, else up to the last
 /// reading.
 std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now)
 {
+    const auto& windows = snapshot.settings.rounds;
     std::optional<Instant> last;
     for (const auto& [meter, readings] : snapshot.meterReadings) {
         if (!readings.empty())
@@ -134,14 +303,23 @@ std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now)
     }
     const bool running = std::any_of(snapshot.batches.begin(), snapshot.batches.end(),
                                      [](const Batch& batch) { return !batch.ended.has_value(); });
-    RoundColumn round = roundOf(running || !last ? now : *last, snapshot.zone);
+    RoundColumn round = roundOf(running || !last ? now : *last, snapshot.zone, windows);
     std::vector<RoundColumn> columns;
     for (int i = 0; i < roundsShown; ++i) {
         columns.push_back(round);
-        round = roundBefore(round);
+        round = roundBefore(round, windows);
     }
     std::reverse(columns.begin(), columns.end());
     return columns;
+}
+
+Instant nextDueAfter(Instant now, const Snapshot& snapshot)
+{
+    const auto& windows = snapshot.settings.rounds;
+    RoundColumn round = roundOf(now, snapshot.zone, windows);
+    while (dueAt(round, snapshot.zone, windows) <= now)
+        round = roundAfter(round, windows);
+    return dueAt(round, snapshot.zone, windows);
 }
 
 } // namespace
@@ -157,12 +335,11 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook)
     sheet.zone = snapshot->zone;
     sheet.now = logbook.now();
     sheet.columns = columnsShown(*snapshot, sheet.now);
-    for (const Meter& meter : snapshot->meters) {
-        if (!inService(meter, sheet.now))
-            continue;
-        sheet.rows.push_back(rowOf(meter, snapshot->meterReadings.at(meter.name), sheet.now));
-        sheet.cells.push_back(cellsOf(*snapshot, meter, sheet.columns, sheet.now));
-    }
+    sheet.nextDue = nextDueAfter(sheet.now, *snapshot);
+    SheetMaker maker(logbook, *snapshot, sheet);
+    maker.addMeters();
+    HOLDBAND_TRY(maker.addThermometers());
+    HOLDBAND_TRY(maker.addGravities());
     return sheet;
 }
 

@@ -1,6 +1,8 @@
-// What stands on the Rounds page: a row for each meter to be read, and the last rounds as a grid.
+// What stands on the Rounds page: a row for each meter and each
+// thermometer to be read, one for the gravity of each running batch, and the last rounds as a grid.
 #pragma once
 
+#include "core/logbook/readings.h"
 #include "core/store/logbook_file.h"
 #include "core/text/zone.h"
 
@@ -11,45 +13,57 @@
 
 namespace holdband::review {
 
-/// The two rounds of a day.
-enum class RoundSlot { morning, evening };
+/// What a row of the round is of.
+enum class RoundKind { meter, thermometer, gravity };
 
 struct RoundRow {
-    std::string meter;
+    RoundKind kind = RoundKind::meter;
+    std::string name; ///< of the meter, the sensor, or the batch
     std::string setup;
+    ReadingUnit unit = ReadingUnit::kilowattHour; ///< that it is typed in
     std::optional<Instant> lastAt;
-    double lastKwh = 0.0;
-    int decimals = 2; ///< that its readings are written with
-    /// Where the next reading should fall: the last one plus what half to twice the mean power of
-    /// the last three days makes of the time since. Absent with fewer than two readings, and where
-    /// the last one is over a week old.
-    std::optional<std::pair<double, double>> expectedKwh;
+    double last = 0.0;
+    int decimals = 2;      ///< that its readings are written with
+    bool topKnown = false; ///< of a meter: where its register rolls over
+    /// Where the next reading should fall. Of a meter: the last one plus what half to twice the
+    /// mean power of the last three days makes of the time since; absent with fewer than two
+    /// readings, and where the last one is over a week old. Of a thermometer in a running batch's
+    /// beer: the band. Of a gravity: not above the last one.
+    std::optional<std::pair<double, double>> expected;
     std::string expectedWhy; ///< how that was computed, a sentence
 };
 
 struct RoundCell {
-    std::optional<double> kwh; ///< in force
+    std::optional<double> value; ///< in force, in the row's unit
     int decimals = 2;
     bool missed = false;
+    Instant at;          ///< of the reading, or when it was due
+    std::int64_t id = 0; ///< of the store's reading, where there is a value
     std::string history; ///< "was 85.140, corrected 2 Mar 19:10: digits swapped"; mostly empty
 };
 
 struct RoundColumn {
     Date date;
-    RoundSlot slot = RoundSlot::morning;
+    int slot = 0; ///< index into the logbook's windows
 };
 
 struct RoundsSheet {
     LogbookSettings settings;
     Zone zone;
     Instant now;
+    Instant nextDue; ///< when the next window opens
     std::vector<RoundRow> rows;
     std::vector<RoundColumn> columns;          ///< the last 14 rounds, oldest first
     std::vector<std::vector<RoundCell>> cells; ///< [row][column]
+
+    const RoundWindow& windowOf(const RoundColumn& column) const
+    {
+        return settings.rounds[static_cast<std::size_t>(column.slot)];
+    }
 };
 
-/// Which round an instant belongs to: before 12:30 local time the morning's.
-RoundColumn roundOf(Instant at, const Zone& zone);
+/// Which round an instant belongs to: the one whose window's middle is nearest.
+RoundColumn roundOf(Instant at, const Zone& zone, const std::vector<RoundWindow>& windows);
 
 Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook);
 

@@ -2,6 +2,8 @@
 
 #include "core/analysis/calibration.h"
 #include "core/keep.h"
+#include "core/logbook/meter_service.h"
+#include "core/logbook/plan_in_force.h"
 #include "core/review/prices.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
@@ -25,7 +27,9 @@ Result<Span> spanOf(const store::LogbookFile& logbook, const Batch& batch)
 {
     if (batch.ended)
         return Span{batch.pitched, *batch.ended};
-    auto last = store::lastReadingAt(logbook, batch.beerSensor);
+    const std::string& sensor =
+        batch.beerUses.empty() ? batch.beerSensor : batch.beerUses.back().sensor;
+    auto last = store::lastReadingAt(logbook, sensor);
     HOLDBAND_TRY(last);
     return Span{batch.pitched, std::max(batch.pitched, last->value_or(batch.pitched))};
 }
@@ -45,12 +49,14 @@ std::vector<analysis::EnergySource> meterSources(const Snapshot& snapshot, const
 {
     std::vector<analysis::EnergySource> sources;
     for (const Meter& meter : snapshot.meters) {
-        if (meter.setup != setup.name)
-            continue;
-        const analysis::MeterRegister readings =
-            registerOf(meter, snapshot.meterReadings.at(meter.name));
-        sources.push_back({meter.name, analysis::MeterCurve(readings, setup.ratedPower), meter.from,
-                           meter.to, meter.accuracy});
+        for (const MeterService& service : servicesOf(meter)) {
+            if (service.setup != setup.name)
+                continue;
+            const analysis::MeterRegister readings =
+                registerOf(meter, snapshot.meterReadings.at(meter.name));
+            sources.push_back({meter.name, analysis::MeterCurve(readings, setup.ratedPower),
+                               service.from, service.to, meter.accuracy});
+        }
     }
     return sources;
 }
@@ -84,17 +90,80 @@ void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput
     }
 }
 
+/// The stretches of the batch in which one sensor each read its beer.
+std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span span)
+{
+    std::vector<std::pair<std::string, Span>> spans{{batch.beerSensor, span}};
+    for (const BeerUse& use : batch.beerUses) {
+        if (use.sensor == spans.back().first)
+            continue; // moved to another vessel with its sensor
+        spans.back().second.end = std::min(use.from, span.end);
+        spans.push_back({use.sensor, {use.from, span.end}});
+    }
+    std::erase_if(spans, [](const auto& each) { return each.second.empty(); });
+    return spans;
+}
+
+/// Appends the readings of the next sensor; from one to the other nothing is bridged.
+void append(analysis::Series& series, const analysis::Series& next)
+{
+    const std::size_t before = series.size();
+    if (before > 0 && !next.empty())
+        series.breaks.push_back(before);
+    series.at.insert(series.at.end(), next.at.begin(), next.at.end());
+    series.value.insert(series.value.end(), next.value.begin(), next.value.end());
+    for (const std::size_t i : next.breaks) {
+        if (i > 0)
+            series.breaks.push_back(before + i);
+    }
+}
+
+/// Takes out what lies before `from` or, of another sensor's time, at or after `to`.
+analysis::Series inside(const analysis::Series& series, std::optional<Instant> from,
+                        std::optional<Instant> to)
+{
+    analysis::Series kept;
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        if ((from && series.at[i] < *from) || (to && series.at[i] >= *to))
+            continue;
+        if (std::binary_search(series.breaks.begin(), series.breaks.end(), i) && !kept.empty())
+            kept.breaks.push_back(kept.size());
+        kept.at.push_back(series.at[i]);
+        kept.value.push_back(series.value[i]);
+    }
+    return kept;
+}
+
+/// The series of all sensors that read the batch's beer, one after the other. The accuracy is the
+/// largest of theirs, and unknown where that of one is.
 Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
              analysis::RunInput& input)
 {
-    const Sensor* beer = snapshot.sensor(batch.beerSensor);
-    if (!beer)
-        return dataProblem("the beer sensor \"" + batch.beerSensor + "\" is not on record");
-    auto series = judgedSeries(logbook, snapshot, *beer, input.span, batch.gapLimit);
-    HOLDBAND_TRY(series);
-    input.judging.beer = std::move(series->series);
-    input.judging.gapLimit = series->gapLimit;
-    input.judging.accuracy = analysis::accuracyOver(*beer, input.span);
+    const auto spans = beerSpans(batch, input.span);
+    bool known = true;
+    for (std::size_t i = 0; i < spans.size(); ++i) {
+        const auto& [name, span] = spans[i];
+        const Sensor* beer = snapshot.sensor(name);
+        if (!beer)
+            return dataProblem("the beer sensor \"" + name + "\" is not on record");
+        auto series = judgedSeries(logbook, snapshot, *beer, span, batch.gapLimit);
+        HOLDBAND_TRY(series);
+        if (spans.size() == 1)
+            input.judging.beer = std::move(series->series);
+        else
+            append(input.judging.beer,
+                   inside(series->series, i > 0 ? std::optional(span.start) : std::nullopt,
+                          i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
+        const auto accuracy = analysis::accuracyOver(*beer, span);
+        known = known && accuracy.has_value();
+        if (accuracy)
+            input.judging.accuracy =
+                std::max(input.judging.accuracy.value_or(*accuracy), *accuracy);
+    }
+    if (!known)
+        input.judging.accuracy.reset();
+    input.judging.gapLimit =
+        batch.gapLimit.value_or(analysis::defaultGapLimit(input.judging.beer, input.span));
     input.judging.grace = batch.grace;
     input.judging.open = !batch.ended;
     return {};
@@ -173,6 +242,7 @@ Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
 {
     analysis::RunInput input;
     input.batch = batch;
+    input.batch.schedule = scheduleInForce(batch);
     input.span = snapshot.batchSpans.at(batch.name);
     HOLDBAND_TRY(addBeer(logbook, snapshot, batch, input));
     return input;
@@ -195,7 +265,7 @@ Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const 
         }
         input.setup = analysis::SetupEnergy(std::move(sources));
     }
-    input.prices = pricesOver(snapshot.settings.tariff, snapshot.zone, input.span);
+    input.prices = pricesOver(snapshot.settings, snapshot.zone, input.span);
     for (const LocalDay& day : snapshot.zone.localDays(input.span))
         input.days.push_back({isoDate(day.date), day.span});
     return input;

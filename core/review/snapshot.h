@@ -6,9 +6,9 @@
 #include "core/analysis/run.h"
 #include "core/logbook/batch.h"
 #include "core/logbook/equipment.h"
+#include "core/store/exclusions.h"
 #include "core/store/logbook_file.h"
 #include "core/store/meter_readings.h"
-#include "core/store/exclusions.h"
 #include "core/store/readings.h"
 #include "core/text/zone.h"
 

@@ -6,7 +6,6 @@ namespace holdband::test {
 namespace {
 
 using review::RoundCell;
-using review::RoundSlot;
 using review::RoundsSheet;
 
 /// An open batch since 1 March 06:00; meter readings, and what more a test says of the meters.
@@ -38,14 +37,16 @@ RoundsSheet sheetOf(const std::string& description, const std::string& now)
 TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
 {
     const RoundsSheet sheet = sheetOf(described(plainMeter, twoDays), "2026-03-02T17:00:00Z");
-    ASSERT_EQ(sheet.rows.size(), 1u);
+    ASSERT_EQ(sheet.rows.size(), 2u);
+    EXPECT_EQ(sheet.rows[1].kind, review::RoundKind::gravity) << "of the running batch";
     const review::RoundRow& row = sheet.rows[0];
+    EXPECT_EQ(row.kind, review::RoundKind::meter);
     EXPECT_EQ(row.decimals, 2);
-    EXPECT_DOUBLE_EQ(row.lastKwh, 2.2);
+    EXPECT_DOUBLE_EQ(row.last, 2.2);
     // 50 W for 10 h are 0.5 kWh.
-    ASSERT_TRUE(row.expectedKwh);
-    EXPECT_NEAR(row.expectedKwh->first, 2.2 + 0.25, 1e-12);
-    EXPECT_NEAR(row.expectedKwh->second, 2.2 + 1.0, 1e-12);
+    ASSERT_TRUE(row.expected);
+    EXPECT_NEAR(row.expected->first, 2.2 + 0.25, 1e-12);
+    EXPECT_NEAR(row.expected->second, 2.2 + 1.0, 1e-12);
     EXPECT_EQ(row.expectedWhy, "The last reading plus half to twice what the last three days' mean "
                                "of 50 W makes of the 10 h since.");
 }
@@ -53,9 +54,9 @@ TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
 TEST(RoundsSheet, ExpectsNothingOfOneReadingOrOfNone)
 {
     const std::string one = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00})";
-    EXPECT_FALSE(sheetOf(described(plainMeter, one), "2026-03-02T17:00:00Z").rows[0].expectedKwh);
+    EXPECT_FALSE(sheetOf(described(plainMeter, one), "2026-03-02T17:00:00Z").rows[0].expected);
     const RoundsSheet none = sheetOf(described(plainMeter, ""), "2026-03-02T17:00:00Z");
-    EXPECT_FALSE(none.rows[0].expectedKwh);
+    EXPECT_FALSE(none.rows[0].expected);
     EXPECT_FALSE(none.rows[0].lastAt);
     EXPECT_EQ(none.rows[0].decimals, 2) << "by the resolution";
 }
@@ -64,14 +65,14 @@ TEST(RoundsSheet, ShowsTheLastFourteenRoundsAndWhichWereMissed)
 {
     const RoundsSheet sheet = sheetOf(described(plainMeter, twoDays), "2026-03-03T20:00:00Z");
     ASSERT_EQ(sheet.columns.size(), 14u);
-    EXPECT_EQ(sheet.columns.back().slot, RoundSlot::evening);
+    EXPECT_EQ(sheet.columns.back().slot, 1);
     EXPECT_EQ(isoDate(sheet.columns.back().date), "2026-03-03");
     EXPECT_EQ(isoDate(sheet.columns.front().date), "2026-02-25");
     const std::vector<RoundCell>& cells = sheet.cells[0];
     // 1 March evening, 2 March morning read; 2 March evening and 3 March morning missed; the
     // current round may still come.
-    EXPECT_EQ(cells[9].kwh, 1.6);
-    EXPECT_EQ(cells[10].kwh, 2.2);
+    EXPECT_EQ(cells[9].value, 1.6);
+    EXPECT_EQ(cells[10].value, 2.2);
     EXPECT_TRUE(cells[11].missed);
     EXPECT_TRUE(cells[12].missed);
     EXPECT_FALSE(cells[13].missed);
@@ -84,7 +85,7 @@ TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
     const std::string reading = R"({"meter":"M","at":"2026-03-02 19:00","kwh":1.00})";
     const RoundsSheet sheet = sheetOf(described(late, reading), "2026-03-03T08:00:00Z");
     // The last column is 3 March morning; 2 March evening was read.
-    EXPECT_EQ(sheet.cells[0][12].kwh, 1.0);
+    EXPECT_EQ(sheet.cells[0][12].value, 1.0);
     EXPECT_FALSE(sheet.cells[0][11].missed) << "2 March morning: before its service";
     EXPECT_FALSE(sheet.cells[0][10].missed);
 }
@@ -92,7 +93,9 @@ TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
 TEST(RoundsSheet, LeavesOutAMeterThatWasTakenAway)
 {
     const std::string gone = R"({"name":"M","setup":"S","to":"2026-03-02 12:00"})";
-    EXPECT_TRUE(sheetOf(described(gone, twoDays), "2026-03-03T08:00:00Z").rows.empty());
+    const RoundsSheet sheet = sheetOf(described(gone, twoDays), "2026-03-03T08:00:00Z");
+    for (const review::RoundRow& row : sheet.rows)
+        EXPECT_NE(row.kind, review::RoundKind::meter);
 }
 
 TEST(RoundsSheet, ACorrectedCellTellsWhatStoodThere)
@@ -103,9 +106,30 @@ TEST(RoundsSheet, ACorrectedCellTellsWhatStoodThere)
             {"kwh":2.21,"until":"2026-03-02 19:12"}]})";
     const RoundsSheet sheet = sheetOf(described(plainMeter, corrected), "2026-03-02T20:00:00Z");
     const RoundCell& cell = sheet.cells[0][12];
-    EXPECT_EQ(cell.kwh, 2.2);
+    EXPECT_EQ(cell.value, 2.2);
     EXPECT_EQ(cell.history, "was 2.02, corrected 2 Mar 19:10: digits swapped; was 2.21, corrected "
                             "2 Mar 19:12");
+}
+
+TEST(RoundsSheet, AnInstantBelongsToTheRoundWhoseWindowIsNearest)
+{
+    using namespace std::chrono_literals;
+    const Zone utc = Zone::utc();
+    const std::vector<RoundWindow> three{
+        {"Early", 360, 480}, {"Noon", 690, 750}, {"Late", 1200, 1320}}; // middles 7, 12, 21 h
+    const auto at = [&](std::chrono::minutes minute) {
+        return review::roundOf(Instant{std::chrono::sys_days{2026y / 3 / 2}} + minute, utc, three);
+    };
+    EXPECT_EQ(at(7h).slot, 0);
+    EXPECT_EQ(at(9h + 29min).slot, 0);
+    EXPECT_EQ(at(9h + 30min).slot, 1);
+    EXPECT_EQ(at(16h + 29min).slot, 1);
+    EXPECT_EQ(at(16h + 30min).slot, 2);
+    // The night is cut at 02:00, in the middle between 21:00 and 07:00.
+    EXPECT_EQ(at(25h + 59min).slot, 2);
+    EXPECT_EQ(isoDate(at(25h + 59min).date), "2026-03-02");
+    EXPECT_EQ(at(26h).slot, 0);
+    EXPECT_EQ(isoDate(at(26h).date), "2026-03-03");
 }
 
 TEST(RoundsSheet, EndsAtTheLastReadingWhereNothingRunsAnyMore)
@@ -113,8 +137,8 @@ TEST(RoundsSheet, EndsAtTheLastReadingWhereNothingRunsAnyMore)
     const RoundsSheet sheet = sheetOf(
         described(plainMeter, twoDays, R"("ended":"2026-03-02 08:00",)"), "2026-03-20T20:00:00Z");
     EXPECT_EQ(isoDate(sheet.columns.back().date), "2026-03-02");
-    EXPECT_EQ(sheet.columns.back().slot, RoundSlot::morning);
-    EXPECT_EQ(sheet.cells[0].back().kwh, 2.2);
+    EXPECT_EQ(sheet.columns.back().slot, 0);
+    EXPECT_EQ(sheet.cells[0].back().value, 2.2);
 }
 
 } // namespace

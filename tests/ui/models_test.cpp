@@ -26,11 +26,11 @@ review::RoundsSheet sheet()
     using namespace std::chrono;
     review::RoundsSheet sheet;
     sheet.rows.resize(1);
-    sheet.rows[0].meter = "Loop meter";
-    sheet.columns = {{2026y / April / 4, review::RoundSlot::morning},
-                     {2026y / April / 4, review::RoundSlot::evening}};
+    sheet.rows[0].name = "Loop meter";
+    sheet.columns = {{2026y / April / 4, 0},
+                     {2026y / April / 4, 1}};
     review::RoundCell read;
-    read.kwh = 58.14;
+    read.value = 58.14;
     read.decimals = 3;
     read.history = "was 85.140, corrected 4 Apr 19:10: digits swapped";
     review::RoundCell missed;

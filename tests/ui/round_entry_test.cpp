@@ -14,11 +14,11 @@ const Instant noon = instantFromMs(1'772'000'000'000);
 review::RoundRow row()
 {
     review::RoundRow row;
-    row.meter = "Loop meter";
+    row.name = "Loop meter";
     row.lastAt = noon;
-    row.lastKwh = 58.14;
+    row.last = 58.14;
     row.decimals = 3;
-    row.expectedKwh = {58.19, 58.34};
+    row.expected = {58.19, 58.34};
     return row;
 }
 
@@ -54,7 +54,7 @@ TEST(FarOutside, AsksBeyondThreeTimesTheMost)
     EXPECT_TRUE(farOutside(row(), 58.75));
     EXPECT_FALSE(farOutside(row(), 58.14)); // nothing used is fine
     review::RoundRow unknown = row();
-    unknown.expectedKwh.reset();
+    unknown.expected.reset();
     EXPECT_FALSE(farOutside(unknown, 900.0));
 }
 
@@ -64,14 +64,37 @@ TEST(RoundWords, SayLastExpectedAndRound)
     EXPECT_EQ(lastText(row()), "58.140");
     const Zone zone = *Zone::named("America/Denver");
     const Instant evening = *parseRfc3339("2026-04-06T00:12:00Z");
-    EXPECT_EQ(roundTitle(evening, zone), "Evening round · Sunday 5 April · now 18:12");
+    review::RoundsSheet sheet;
+    sheet.zone = zone;
+    sheet.now = evening;
+    EXPECT_EQ(roundTitle(sheet), "Evening round · Sunday 5 April · now 18:12");
     review::RoundRow read = row();
     read.lastAt = *parseRfc3339("2026-04-05T13:05:00Z");
-    EXPECT_EQ(lastTimeText(read, evening, zone), "this morning 07:05");
+    EXPECT_EQ(lastTimeText(read, evening, zone), "today 07:05");
     read.lastAt = *parseRfc3339("2026-04-05T00:05:00Z");
     EXPECT_EQ(lastTimeText(read, evening, zone), "yesterday 18:05");
     read.lastAt.reset();
     EXPECT_EQ(lastTimeText(read, evening, zone), "never read");
+}
+
+TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
+{
+    const auto cold = parseHandReading("-1,5", Instant{}, " by eye ", ',', ReadingUnit::celsius);
+    ASSERT_TRUE(cold);
+    EXPECT_EQ(cold->value, -1.5);
+    EXPECT_EQ(cold->decimals, 1);
+    EXPECT_EQ(cold->note, "by eye");
+    EXPECT_FALSE(parseHandReading("cold", Instant{}, "", '.', ReadingUnit::celsius));
+    review::RoundRow gravity;
+    gravity.kind = review::RoundKind::gravity;
+    gravity.expected = {0.990, 1.020};
+    EXPECT_FALSE(farOutside(gravity, 1.012));
+    EXPECT_TRUE(farOutside(gravity, 1.031));
+    review::RoundRow beer;
+    beer.kind = review::RoundKind::thermometer;
+    beer.expected = {63.0, 69.0};
+    EXPECT_FALSE(farOutside(beer, 74.0)); // outside the band, but no slip of the pen
+    EXPECT_TRUE(farOutside(beer, 86.0));
 }
 
 TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
@@ -83,11 +106,13 @@ TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
     loop.setup = "Loop";
     loop.lastAt = sheet.now - std::chrono::hours{5};
     review::RoundRow other = row();
-    other.meter = "Cabinet meter";
+    other.name = "Cabinet meter";
     other.setup = "Cabinet";
     sheet.rows = {loop, other};
+    sheet.nextDue = *parseRfc3339("2026-04-06T00:00:00Z"); // 18:00 local
     EXPECT_EQ(statusWords(sheet, {"Loop"}), "Next round due 18:00 · Loop meter last read 5 h ago");
     sheet.now = *parseRfc3339("2026-04-06T02:00:00Z"); // 20:00 local
+    sheet.nextDue = *parseRfc3339("2026-04-06T13:00:00Z"); // 07:00 local
     EXPECT_TRUE(statusWords(sheet, {"Loop"}).startsWith("Next round due tomorrow 07:00"));
     EXPECT_EQ(statusWords(sheet, {}), "No batch is running, so no round is due.");
 }

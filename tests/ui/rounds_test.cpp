@@ -1,14 +1,17 @@
 // The Rounds page by keyboard alone.
 #include "tests/ui/sample_window.h"
 
-#include "ui/rounds/meter_row.h"
+#include "ui/rounds/correction_bar.h"
+#include "ui/rounds/round_line.h"
 #include "ui/rounds/round_time.h"
+#include "ui/rounds/rounds_grid.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/window/pages.h"
 
 #include <QApplication>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTableView>
 #include <QTest>
 #include <gmock/gmock.h>
 
@@ -28,8 +31,8 @@ protected:
     }
 
     RoundsPage& page() { return *m_window->pages()->rounds(); }
-    MeterRow& loop() { return *page().row("Loop meter"); }
-    MeterRow& cabinet() { return *page().row("Cabinet meter"); }
+    RoundLine& loop() { return *page().row("Loop meter"); }
+    RoundLine& cabinet() { return *page().row("Cabinet meter"); }
     void type(const char* text) { QTest::keyClicks(QApplication::focusWidget(), text); }
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {})
     {
@@ -41,7 +44,7 @@ protected:
     std::unique_ptr<MainWindow> m_window;
 };
 
-using State = MeterRow::State;
+using State = RoundLine::State;
 
 } // namespace
 
@@ -107,26 +110,81 @@ TEST_F(RoundsTest, ARestartIsKeptAsOne)
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 0.12));
 }
 
-TEST_F(RoundsTest, ARolloverWithoutAKnownTopIsRefused)
+TEST_F(RoundsTest, ARolloverIsNotOfferedWithoutAKnownTop)
 {
     type("0.12");
     press(Qt::Key_Return);
     press(Qt::Key_T);
     settle(*m_window);
-    EXPECT_EQ(loop().state(), State::refused);
-    EXPECT_TRUE(loop().message().contains("top"));
+    EXPECT_EQ(loop().state(), State::question);
     EXPECT_EQ(loop().field()->text(), "0.12");
+    press(Qt::Key_Escape);
+    EXPECT_EQ(QApplication::focusWidget(), loop().field());
 }
 
-TEST_F(RoundsTest, AnotherMeterKeepsNothing)
+TEST_F(RoundsTest, AnotherMeterTakesItsPlaceAndTheRestOfTheRoundStays)
 {
+    cabinet().field()->setText("41.2");
     type("0.12");
     press(Qt::Key_Return);
     press(Qt::Key_O);
-    EXPECT_EQ(loop().state(), State::refused);
-    press(Qt::Key_Return, Qt::ControlModifier);
     settle(*m_window);
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter 2"), ::testing::ElementsAre(0.12));
     EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
+    EXPECT_EQ(page().row("Loop meter"), nullptr);
+    ASSERT_NE(page().row("Loop meter 2"), nullptr);
+    EXPECT_EQ(cabinet().field()->text(), "41.2");
+}
+
+TEST_F(RoundsTest, ACorrectionInTheGridKeepsWhatWasThere)
+{
+    QTableView* table = page().grid()->table();
+    const RoundsGridModel& model = *page().grid()->model();
+    int column = model.columnCount() - 1;
+    while (column > 0 && model.index(0, column).data().toString() != "14.8")
+        --column;
+    ASSERT_GT(column, 0);
+    table->setFocus();
+    table->setCurrentIndex(model.index(0, column));
+    press(Qt::Key_Return);
+    CorrectionBar& bar = *page().grid()->correction();
+    ASSERT_TRUE(bar.isVisible());
+    EXPECT_EQ(QApplication::focusWidget(), bar.value());
+    type("1o");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(bar.message().isEmpty());
+    EXPECT_EQ(bar.value()->text(), "1o");
+    bar.value()->selectAll();
+    type("14.70");
+    press(Qt::Key_Return);
+    type("digits swapped");
+    press(Qt::Key_Return);
+    settle(*m_window);
+    EXPECT_FALSE(bar.isVisible());
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.7));
+    EXPECT_EQ(model.index(0, column).data().toString(), "14.70");
+    const QString was = model.index(0, column).data(Qt::ToolTipRole).toString();
+    EXPECT_TRUE(was.startsWith("was 14.8,")) << was.toStdString();
+    EXPECT_TRUE(was.endsWith("digits swapped")) << was.toStdString();
+}
+
+TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
+{
+    QTableView* table = page().grid()->table();
+    const RoundsGridModel& model = *page().grid()->model();
+    int column = model.columnCount() - 1;
+    while (column > 0 && model.index(0, column).data().toString() != "13.6")
+        --column;
+    ASSERT_GT(column, 0);
+    table->setFocus();
+    table->setCurrentIndex(model.index(0, column));
+    press(Qt::Key_Return);
+    for (int i = 0; i < 3; ++i)
+        press(Qt::Key_Tab); // why, keep, take away
+    press(Qt::Key_Space);
+    settle(*m_window);
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 14.8));
 }
 
 TEST_F(RoundsTest, FarMoreThanExpectedAsksOnce)

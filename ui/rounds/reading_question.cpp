@@ -21,30 +21,34 @@ ReadingQuestion::ReadingQuestion(QWidget* parent)
     bold.setWeight(QFont::DemiBold);
     m_question->setFont(bold);
     layout->addWidget(m_question);
-    m_first = addAnswer(QStringLiteral("M"), QStringLiteral("mistyped: let me type it again"),
-                        Answer::mistyped);
-    QPushButton* reset = addAnswer(QStringLiteral("R"), QStringLiteral("the meter restarted at 0"),
-                                   Answer::restarted);
-    m_rollover = addAnswer(QStringLiteral("T"), QStringLiteral("it rolled over its top"),
-                           Answer::rolledOver);
-    QPushButton* other =
-        addAnswer(QStringLiteral("O"), QStringLiteral("another meter"), Answer::anotherMeter);
-    auto* answers = new QHBoxLayout;
-    answers->setSpacing(6);
-    for (QPushButton* button : {m_first, reset, m_rollover, other})
-        answers->addWidget(button);
-    answers->addStretch();
-    layout->addLayout(answers);
+    m_first = addAnswer(layout, QStringLiteral("M"), QStringLiteral("mistyped"), Answer::mistyped,
+                        QStringLiteral("nothing is kept; type it again"));
+    addAnswer(layout, QStringLiteral("R"), QStringLiteral("restarted at 0"), Answer::restarted,
+              QStringLiteral("counts what it reads now; what was lost before is a wider bound"));
+    m_rollover =
+        addAnswer(layout, QStringLiteral("T"), QStringLiteral("over its top"), Answer::rolledOver,
+                  QStringLiteral("counts up to the top and on from 0"));
+    addAnswer(layout, QStringLiteral("O"), QStringLiteral("another meter"), Answer::anotherMeter,
+              QStringLiteral("a new meter begins here, the old one goes out of service"));
     hide();
 }
 
-QPushButton* ReadingQuestion::addAnswer(const QString& key, const QString& words, Answer answer)
+QPushButton* ReadingQuestion::addAnswer(QVBoxLayout* layout, const QString& key,
+                                        const QString& words, Answer answer,
+                                        const QString& consequence)
 {
     auto* button = new QPushButton(key + QStringLiteral("  ") + words, this);
-    button->setAccessibleName(words);
+    button->setAccessibleName(words + QStringLiteral(": ") + consequence);
     button->setToolTip(QStringLiteral("Key %1").arg(key));
     button->setAutoDefault(true);
+    button->setMinimumWidth(170);
     connect(button, &QPushButton::clicked, this, [this, answer] { Q_EMIT answered(answer); });
+    auto* line = new QHBoxLayout;
+    line->setSpacing(8);
+    line->addWidget(button);
+    QLabel* what = makeLabel(consequence, "muted", this);
+    line->addWidget(what, 1);
+    layout->addLayout(line);
     return button;
 }
 

@@ -6,6 +6,7 @@
 
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace holdband::ui {
 
@@ -28,7 +29,9 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QPushButton* addAnswer(const QString& key, const QString& words, Answer answer);
+    /// A button and, beside it, what the answer leads to.
+    QPushButton* addAnswer(QVBoxLayout* layout, const QString& key, const QString& words,
+                           Answer answer, const QString& consequence);
 
     QLabel* m_question;
     QPushButton* m_first = nullptr;

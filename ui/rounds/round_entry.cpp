@@ -34,27 +34,56 @@ Result<MeterReading> parseReading(const QString& text, Instant at, const QString
         at, Energy::kilowattHours(number->value), number->decimals, {}, core(note.trimmed())};
 }
 
-bool farOutside(const review::RoundRow& row, double kwh)
+Result<HandReading> parseHandReading(const QString& text, Instant at, const QString& note,
+                                     char decimalSign, ReadingUnit unit)
 {
-    if (!row.expectedKwh || kwh < row.lastKwh)
+    const auto number = parseTypedNumber(core(text.trimmed()), decimalSign);
+    if (!number)
+        return failure(number.error());
+    return HandReading{at, number->value, unit, number->decimals, {}, core(note.trimmed())};
+}
+
+QString unitText(const review::RoundRow& row)
+{
+    switch (row.unit) {
+    case ReadingUnit::fahrenheit:
+        return QStringLiteral("°F");
+    case ReadingUnit::celsius:
+        return QStringLiteral("°C");
+    case ReadingUnit::specificGravity:
+        return QStringLiteral("gravity");
+    default:
+        return QStringLiteral("kWh");
+    }
+}
+
+bool farOutside(const review::RoundRow& row, double value)
+{
+    if (!row.expected)
         return false;
-    const double used = kwh - row.lastKwh;
-    const double most = (row.expectedKwh->second - row.lastKwh) * farFactor;
+    const auto [low, high] = *row.expected;
+    if (row.kind == review::RoundKind::gravity)
+        return value < low || value > high;
+    if (row.kind == review::RoundKind::thermometer)
+        return value < low - (high - low) || value > high + (high - low);
+    if (value < row.last)
+        return false;
+    const double most = (high - row.last) * farFactor;
     const double oneUnit = std::pow(10.0, -row.decimals);
-    return used > most + oneUnit;
+    return value - row.last > most + oneUnit;
 }
 
 QString expectedText(const review::RoundRow& row)
 {
-    if (!row.expectedKwh)
+    if (!row.expected)
         return dash;
-    return QStringLiteral("%1 – %2").arg(numberText(row.expectedKwh->first, row.decimals),
-                                         numberText(row.expectedKwh->second, row.decimals));
+    return QStringLiteral("%1 – %2").arg(numberText(row.expected->first, row.decimals),
+                                         numberText(row.expected->second, row.decimals));
 }
 
 QString lastText(const review::RoundRow& row)
 {
-    return row.lastAt ? numberText(row.lastKwh, row.decimals) : dash;
+    return row.lastAt ? numberText(row.last, row.decimals) : dash;
 }
 
 QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
@@ -63,24 +92,20 @@ QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
         return QStringLiteral("never read");
     const QString clock = shown(localClockText(*row.lastAt, zone));
     const qint64 days = qdate(zone.localDate(*row.lastAt)).daysTo(qdate(zone.localDate(now)));
-    const bool morning = review::roundOf(*row.lastAt, zone).slot == review::RoundSlot::morning;
     if (days == 0)
-        return (morning ? QStringLiteral("this morning ") : QStringLiteral("this evening ")) +
-               clock;
+        return QStringLiteral("today ") + clock;
     if (days == 1)
         return QStringLiteral("yesterday ") + clock;
     return shown(localShortText(*row.lastAt, zone)) + QStringLiteral(" · ") +
            agoText(*row.lastAt, now);
 }
 
-QString roundTitle(Instant now, const Zone& zone)
+QString roundTitle(const review::RoundsSheet& sheet)
 {
-    const review::RoundColumn round = review::roundOf(now, zone);
+    const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds);
     const QString day = QLocale(QLocale::English).toString(qdate(round.date), "dddd d MMMM");
     return QStringLiteral("%1 round · %2 · now %3")
-        .arg(round.slot == review::RoundSlot::morning ? QStringLiteral("Morning")
-                                                      : QStringLiteral("Evening"),
-             day, shown(localClockText(now, zone)));
+        .arg(shown(sheet.windowOf(round).label), day, shown(localClockText(sheet.now, sheet.zone)));
 }
 
 } // namespace holdband::ui

@@ -14,18 +14,26 @@ namespace holdband::ui {
 Result<MeterReading> parseReading(const QString& text, Instant at, const QString& note,
                                   char decimalSign);
 
+/// A thermometer or a gravity, in the unit that is typed. Temperatures may be below 0.
+Result<HandReading> parseHandReading(const QString& text, Instant at, const QString& note,
+                                     char decimalSign, ReadingUnit unit);
+
+/// "kWh", "°F", "gravity"
+QString unitText(const review::RoundRow& row);
+
 /// So far from the expected range that it is asked about once: beyond three times its distance
-/// from the last reading. Never where nothing is expected.
-bool farOutside(const review::RoundRow& row, double kwh);
+/// from the last reading; of a thermometer, its own width beyond it. Never where nothing is
+/// expected.
+bool farOutside(const review::RoundRow& row, double value);
 
 /// "58.27 – 58.35", or a dash.
 QString expectedText(const review::RoundRow& row);
 /// "58.140", or a dash.
 QString lastText(const review::RoundRow& row);
-/// "this morning 07:05", "yesterday 18:00", "30 Mar 18:00 · 55 days ago"
+/// "today 07:05", "yesterday 18:00", "30 Mar 18:00 · 55 days ago"
 QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone);
 
 /// "Evening round · Sunday 5 April · now 18:12"
-QString roundTitle(Instant now, const Zone& zone);
+QString roundTitle(const review::RoundsSheet& sheet);
 
 } // namespace holdband::ui

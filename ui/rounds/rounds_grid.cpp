@@ -1,8 +1,11 @@
 #include "ui/rounds/rounds_grid.h"
 
+#include "ui/rounds/correction_bar.h"
+#include "ui/session/session.h"
 #include "ui/theme/theme.h"
 
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
 #include <QStyledItemDelegate>
@@ -64,9 +67,10 @@ private:
 
 } // namespace
 
-RoundsGrid::RoundsGrid(QWidget* parent)
+RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     : Card(QStringLiteral("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
-      m_table(new QTableView(this))
+      m_table(new QTableView(this)), m_correction(new CorrectionBar(session, this)),
+      m_session(&session)
 {
     m_table->setModel(m_model);
     m_table->setItemDelegate(new CellDelegate(m_table));
@@ -87,13 +91,46 @@ RoundsGrid::RoundsGrid(QWidget* parent)
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     contents()->addWidget(m_table);
     contents()->addWidget(makeLabel(
-        QStringLiteral("Underlined: corrected, with what it was before. Open circle: missed."),
+        QStringLiteral("Enter on a round: correct it, or type one that was missed. Underlined: "
+                       "corrected, with what it was before. Open circle: missed."),
         "muted", this));
+    contents()->addWidget(m_correction);
+    m_table->installEventFilter(this);
+    connect(m_table, &QTableView::doubleClicked, this, &RoundsGrid::open);
+    connect(m_correction, &CorrectionBar::kept, this, &RoundsGrid::corrected);
+    connect(m_correction, &CorrectionBar::closed, m_table, qOverload<>(&QWidget::setFocus));
+}
+
+bool RoundsGrid::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() != QEvent::KeyPress)
+        return Card::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool wanted =
+        key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter || key->key() == Qt::Key_F2;
+    if (!wanted || key->modifiers() != Qt::NoModifier)
+        return Card::eventFilter(watched, event);
+    open(m_table->currentIndex());
+    return true;
+}
+
+void RoundsGrid::open(const QModelIndex& index)
+{
+    if (!index.isValid() || m_session->readOnly())
+        return;
+    const review::RoundsSheet& sheet = m_model->sheet();
+    const auto row = static_cast<std::size_t>(index.row());
+    m_correction->take(sheet.rows[row], sheet.cells[row][static_cast<std::size_t>(index.column())],
+                       sheet.zone);
 }
 
 void RoundsGrid::setSheet(review::RoundsSheet sheet)
 {
+    const QModelIndex at = m_table->currentIndex();
+    const int row = at.row();
+    const int column = at.column();
     m_model->setSheet(std::move(sheet));
+    m_table->setCurrentIndex(m_model->index(row, column)); // an invalid one where it is gone
     QHeaderView* rows = m_table->verticalHeader();
     m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
                             rows->count() * rows->defaultSectionSize() + 6);

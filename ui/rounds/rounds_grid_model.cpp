@@ -26,13 +26,13 @@ QVariant RoundsGridModel::cellData(const review::RoundCell& cell, int role) cons
 {
     switch (role) {
     case Qt::DisplayRole:
-        return cell.kwh ? numberText(*cell.kwh, cell.decimals) : QString();
+        return cell.value ? numberText(*cell.value, cell.decimals) : QString();
     case Qt::ToolTipRole:
         return cell.missed ? QStringLiteral("missed") : shown(cell.history);
     case Qt::AccessibleTextRole:
         if (cell.missed)
             return QStringLiteral("missed");
-        return cell.kwh ? numberText(*cell.kwh, cell.decimals) : QStringLiteral("not read");
+        return cell.value ? numberText(*cell.value, cell.decimals) : QStringLiteral("not read");
     case Qt::TextAlignmentRole:
         return QVariant(Qt::AlignCenter);
     case MissedRole:
@@ -60,15 +60,13 @@ QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, i
     if (section < 0 || (role != Qt::DisplayRole && !help))
         return {};
     if (orientation == Qt::Vertical)
-        return index < m_sheet.rows.size() ? QVariant(shown(m_sheet.rows[index].meter))
-                                           : QVariant();
+        return index < m_sheet.rows.size() ? QVariant(shown(m_sheet.rows[index].name)) : QVariant();
     if (index >= m_sheet.columns.size())
         return {};
     const review::RoundColumn& round = m_sheet.columns[index];
     const std::string date = dateText(round.date);
-    return shown(date.substr(0, date.rfind(' '))) + (round.slot == review::RoundSlot::morning
-                                                         ? QStringLiteral("\nmorning")
-                                                         : QStringLiteral("\nevening"));
+    return shown(date.substr(0, date.rfind(' '))) + QLatin1Char('\n') +
+           shown(m_sheet.windowOf(round).label).toLower();
 }
 
 } // namespace holdband::ui

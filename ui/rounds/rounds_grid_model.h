@@ -1,4 +1,4 @@
-// The last rounds as a table: a row for each meter, a column for each round.
+// The last rounds as a table: a row for each line of the round, a column for each round.
 #pragma once
 
 #include "core/review/rounds_sheet.h"
@@ -14,6 +14,7 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
     void setSheet(review::RoundsSheet sheet);
+    const review::RoundsSheet& sheet() const { return m_sheet; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

@@ -1,9 +1,10 @@
 #include "ui/rounds/rounds_page.h"
 
+#include "core/intake/meter_swap.h"
 #include "core/intake/rounds.h"
 #include "core/text/times.h"
-#include "ui/rounds/meter_row.h"
 #include "ui/rounds/round_entry.h"
+#include "ui/rounds/round_line.h"
 #include "ui/rounds/round_time.h"
 #include "ui/rounds/rounds_grid.h"
 #include "ui/session/session.h"
@@ -20,6 +21,7 @@
 #include <QScrollArea>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <map>
 
 namespace holdband::ui {
 
@@ -27,7 +29,7 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_card(new Card({}, this)),
       m_gridLayout(new QGridLayout), m_time(new RoundTime(this)),
       m_save(new QPushButton(QStringLiteral("&Save the round"), this)),
-      m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(this))
+      m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(session, this))
 {
     m_gridLayout->setHorizontalSpacing(14);
     m_gridLayout->setVerticalSpacing(6);
@@ -41,6 +43,8 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     layOut();
     setRole(m_save, "main");
     connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
+    connect(m_grid, &RoundsGrid::corrected, this,
+            [this](const QString& words) { say(words, false); });
     auto* clock = new QTimer(this); // ages, expected ranges and the time go on
     clock->start(std::chrono::seconds{30});
     connect(clock, &QTimer::timeout, this, [this] {
@@ -107,9 +111,10 @@ void RoundsPage::clear()
 
 void RoundsPage::takeSheet(review::RoundsSheet sheet)
 {
-    const bool same = std::equal(
-        sheet.rows.begin(), sheet.rows.end(), m_rows.begin(), m_rows.end(),
-        [](const review::RoundRow& a, const MeterRow* b) { return shown(a.meter) == b->meter(); });
+    const bool same = std::equal(sheet.rows.begin(), sheet.rows.end(), m_rows.begin(), m_rows.end(),
+                                 [](const review::RoundRow& a, const RoundLine* b) {
+                                     return shown(a.name) == b->name() && a.kind == b->kind();
+                                 });
     if (!same)
         rebuildRows(sheet);
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
@@ -118,7 +123,7 @@ void RoundsPage::takeSheet(review::RoundsSheet sheet)
     }
     m_save->setEnabled(!m_session->readOnly() && !m_rows.empty());
     m_time->setNow(sheet.now, sheet.zone);
-    m_subtitle = roundTitle(sheet.now, sheet.zone);
+    m_subtitle = roundTitle(sheet);
     m_grid->setSheet(std::move(sheet));
     Q_EMIT sheetShown();
 }
@@ -126,7 +131,7 @@ void RoundsPage::takeSheet(review::RoundsSheet sheet)
 void RoundsPage::addHeading()
 {
     const std::pair<int, const char*> headings[] = {
-        {2, "last reading"}, {3, "expected now"}, {4, "reading, kWh"}, {6, "note"}};
+        {2, "last reading"}, {3, "expected now"}, {4, "reading"}, {6, "note"}};
     for (const auto& [column, words] : headings) {
         QLabel* label = makeLabel(QString::fromLatin1(words), "muted", m_card);
         label->setWordWrap(false);
@@ -136,8 +141,11 @@ void RoundsPage::addHeading()
 
 void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
 {
-    for (MeterRow* row : m_rows)
+    std::map<QString, std::pair<QString, QString>> typed; // what was typed stays
+    for (RoundLine* row : m_rows) {
+        typed[row->name()] = {row->field()->text(), row->note()->text()};
         delete row;
+    }
     m_rows.clear();
     m_entered = nullptr;
     clearLayout(m_gridLayout);
@@ -147,24 +155,28 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
         if (!m_setups.contains(shown(each.setup)))
             m_setups << shown(each.setup);
         const auto setup = static_cast<int>(m_setups.indexOf(shown(each.setup)));
-        auto* row = new MeterRow(shown(each.meter), setup, m_gridLayout,
-                                 1 + 2 * static_cast<int>(m_rows.size()), m_card);
+        auto* row = new RoundLine(each, setup, m_gridLayout,
+                                  1 + 2 * static_cast<int>(m_rows.size()), m_card);
         m_rows.push_back(row);
-        connect(row, &MeterRow::checkWanted, this, [this, row] { check(row); });
-        connect(row, &MeterRow::entered, this, [this, row] { enterRow(row); });
-        connect(row, &MeterRow::settled, this, [this, row] { rowSettled(row); });
+        if (const auto before = typed.find(row->name()); before != typed.end())
+            row->putTyped(before->second.first, before->second.second);
+        connect(row, &RoundLine::replaced, this, [this, row] { replaceMeter(row); });
+        connect(row, &RoundLine::checkWanted, this, [this, row] { check(row); });
+        connect(row, &RoundLine::entered, this, [this, row] { enterRow(row); });
+        connect(row, &RoundLine::settled, this, [this, row] { rowSettled(row); });
     }
     if (m_rows.empty())
         m_gridLayout->addWidget(
-            makeLabel(QStringLiteral("No meter is in service. Load a description that has one."),
-                      "muted", m_card),
+            makeLabel(
+                QStringLiteral("No meter is in service. Add one on the Equipment page (Alt+4)."),
+                "muted", m_card),
             1, 1, 1, 6);
 }
 
-MeterRow* RoundsPage::row(const QString& meter) const
+RoundLine* RoundsPage::row(const QString& name) const
 {
-    for (MeterRow* row : m_rows) {
-        if (row->meter() == meter)
+    for (RoundLine* row : m_rows) {
+        if (row->name() == name)
             return row;
     }
     return nullptr;
@@ -188,8 +200,10 @@ void RoundsPage::say(const QString& words, bool trouble)
     m_message->setAccessibleName(words);
 }
 
-void RoundsPage::check(MeterRow* row)
+void RoundsPage::check(RoundLine* row)
 {
+    if (!row->isMeter())
+        return checkHand(row);
     const intake::TypedReading typed = row->typed();
     m_session->ask<intake::ReadingCheck>(
         row, [typed](const store::LogbookFile& file) { return intake::checkReading(file, typed); },
@@ -201,7 +215,49 @@ void RoundsPage::check(MeterRow* row)
         });
 }
 
-void RoundsPage::enterRow(MeterRow* row)
+void RoundsPage::checkHand(RoundLine* row)
+{
+    const intake::TypedHandReading typed = row->typedHand();
+    m_session->ask<bool>(
+        row,
+        [typed](const store::LogbookFile& file) -> Result<bool> {
+            HOLDBAND_TRY(intake::checkHandReading(file, typed));
+            return true;
+        },
+        [row](Result<bool> checked) {
+            if (checked)
+                return row->takePossible();
+            Problem problem = checked.error();
+            problem.place.clear();
+            row->refuse(sentence(problem));
+        });
+}
+
+/// The new meter begins with what was typed; the rest of the round stays as it is.
+void RoundsPage::replaceMeter(RoundLine* row)
+{
+    const intake::TypedReading typed = row->typed();
+    m_session->change<std::string>(
+        this,
+        [typed](const store::LogbookFile& file) {
+            return intake::replaceMeter(file, typed.meter, typed.reading);
+        },
+        [this, row = QPointer<RoundLine>(row)](Result<std::string> made) {
+            if (!made && row)
+                return row->refuse(sentence(made.error()));
+            if (!made)
+                return say(sentence(made.error()), true);
+            if (row)
+                row->clearTyped();
+            say(QStringLiteral("%1 took its place with this reading. Undo takes it back.")
+                    .arg(shown(*made)),
+                false);
+            focusFirst();
+            m_session->announceChange();
+        });
+}
+
+void RoundsPage::enterRow(RoundLine* row)
 {
     const auto at = m_time->at(m_session->now());
     if (!at) {
@@ -211,19 +267,19 @@ void RoundsPage::enterRow(MeterRow* row)
     }
     m_entered = row;
     row->commit(*at);
-    if (row->state() == MeterRow::State::empty)
+    if (row->state() == RoundLine::State::empty)
         moveOn(row);
 }
 
-void RoundsPage::rowSettled(MeterRow* row)
+void RoundsPage::rowSettled(RoundLine* row)
 {
     if (m_saveWanted)
         return continueSave();
-    if (m_entered == row && row->state() == MeterRow::State::fine)
+    if (m_entered == row && row->state() == RoundLine::State::fine)
         moveOn(row);
 }
 
-void RoundsPage::moveOn(MeterRow* row)
+void RoundsPage::moveOn(RoundLine* row)
 {
     m_entered = nullptr;
     const auto found = std::find(m_rows.begin(), m_rows.end(), row);
@@ -244,8 +300,8 @@ void RoundsPage::save()
         return;
     }
     m_saveWanted = true;
-    for (MeterRow* row : m_rows) {
-        if (row->state() != MeterRow::State::question)
+    for (RoundLine* row : m_rows) {
+        if (row->state() != RoundLine::State::question)
             row->commit(*at);
     }
     if (m_saveWanted)
@@ -254,15 +310,15 @@ void RoundsPage::save()
 
 void RoundsPage::continueSave()
 {
-    using State = MeterRow::State;
+    using State = RoundLine::State;
     int typed = 0;
-    for (MeterRow* row : m_rows) {
+    for (RoundLine* row : m_rows) {
         if (row->state() == State::waiting || row->state() == State::unchecked)
             return;
         typed += row->state() != State::empty;
     }
     m_saveWanted = false;
-    for (MeterRow* row : m_rows) {
+    for (RoundLine* row : m_rows) {
         if (row->state() == State::empty || row->state() == State::fine)
             continue;
         if (row->state() != State::question)
@@ -276,17 +332,21 @@ void RoundsPage::continueSave()
 
 void RoundsPage::keep()
 {
-    std::vector<intake::TypedReading> round;
-    for (MeterRow* row : m_rows) {
-        if (row->state() == MeterRow::State::fine)
-            round.push_back(row->typed());
+    intake::TypedRound round;
+    for (RoundLine* row : m_rows) {
+        if (row->state() != RoundLine::State::fine)
+            continue;
+        if (row->isMeter())
+            round.meters.push_back(row->typed());
+        else
+            round.hand.push_back(row->typedHand());
     }
     m_session->change<int>(
         this, [round](const store::LogbookFile& file) { return intake::saveRound(file, round); },
         [this](Result<int> kept) {
             if (!kept)
                 return say(sentence(kept.error()), true);
-            for (MeterRow* row : m_rows)
+            for (RoundLine* row : m_rows)
                 row->clearTyped();
             m_time->backToNow();
             say(*kept == 1 ? QStringLiteral("Kept 1 reading.")

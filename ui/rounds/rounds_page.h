@@ -13,7 +13,7 @@ class QPushButton;
 namespace holdband::ui {
 
 class Card;
-class MeterRow;
+class RoundLine;
 class RoundTime;
 class RoundsGrid;
 class Session;
@@ -27,7 +27,8 @@ public:
     void clear();
     void save();
     const QString& subtitle() const { return m_subtitle; }
-    MeterRow* row(const QString& meter) const;
+    /// By the name of its meter, sensor or batch.
+    RoundLine* row(const QString& name) const;
     RoundTime* time() const { return m_time; }
     RoundsGrid* grid() const { return m_grid; }
     QString message() const;
@@ -45,10 +46,12 @@ private:
     void takeSheet(review::RoundsSheet sheet);
     void rebuildRows(const review::RoundsSheet& sheet);
     void addHeading();
-    void check(MeterRow* row);
-    void enterRow(MeterRow* row);
-    void rowSettled(MeterRow* row);
-    void moveOn(MeterRow* row);
+    void check(RoundLine* row);
+    void checkHand(RoundLine* row);
+    void replaceMeter(RoundLine* row);
+    void enterRow(RoundLine* row);
+    void rowSettled(RoundLine* row);
+    void moveOn(RoundLine* row);
     void continueSave();
     void keep();
     void say(const QString& words, bool trouble);
@@ -60,8 +63,8 @@ private:
     QPushButton* m_save;
     QLabel* m_message;
     RoundsGrid* m_grid;
-    std::vector<MeterRow*> m_rows;
-    MeterRow* m_entered = nullptr; ///< Enter was pressed in it; its check is not back yet
+    std::vector<RoundLine*> m_rows;
+    RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is not back yet
     bool m_saveWanted = false;
     QString m_subtitle;
     QStringList m_setups;

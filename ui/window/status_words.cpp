@@ -1,6 +1,5 @@
 #include "ui/window/status_words.h"
 
-#include "core/review/round_calendar.h"
 #include "core/text/durations.h"
 #include "core/text/times.h"
 #include "ui/words/words.h"
@@ -13,11 +12,8 @@ namespace {
 
 QString nextRound(const review::RoundsSheet& sheet)
 {
-    review::RoundColumn round = review::roundOf(sheet.now, sheet.zone);
-    while (review::dueAt(round, sheet.zone) <= sheet.now)
-        round = review::roundAfter(round);
-    const Instant due = review::dueAt(round, sheet.zone);
-    const bool today = round.date == sheet.zone.localDate(sheet.now);
+    const Instant due = sheet.nextDue;
+    const bool today = sheet.zone.localDate(due) == sheet.zone.localDate(sheet.now);
     return QStringLiteral("Next round due %1%2")
         .arg(today ? QString() : QStringLiteral("tomorrow "),
              shown(localClockText(due, sheet.zone)));
@@ -41,11 +37,11 @@ QString statusWords(const review::RoundsSheet& sheet, const QStringList& running
         return QStringLiteral("No batch is running, so no round is due.");
     QStringList parts{nextRound(sheet)};
     for (const review::RoundRow& row : sheet.rows) {
-        if (!running.contains(shown(row.setup)))
+        if (row.kind != review::RoundKind::meter || !running.contains(shown(row.setup)))
             continue;
         parts << (row.lastAt ? QStringLiteral("%1 last read %2")
-                                   .arg(shown(row.meter), agoText(*row.lastAt, sheet.now))
-                             : shown(row.meter) + QStringLiteral(" never read"));
+                                   .arg(shown(row.name), agoText(*row.lastAt, sheet.now))
+                             : shown(row.name) + QStringLiteral(" never read"));
     }
     return parts.join(QStringLiteral(" · "));
 }

@@ -1,5 +1,6 @@
-// One meter's row on the Rounds page: what it read last, what is expected, the field, the note, and
-// beneath the field whatever has to be said or asked. Keeps what was typed until it is saved.
+// One line of the round, of a meter, a thermometer or a gravity: what it read last, what is
+// expected, the field, the note, and beneath the field whatever has to be said or asked. Keeps what
+// was typed until it is saved.
 #pragma once
 
 #include "core/logbook/readings.h"
@@ -16,6 +17,7 @@ class QLineEdit;
 namespace holdband::intake {
 struct DoubtfulReading;
 struct ReadingCheck;
+struct TypedHandReading;
 struct TypedReading;
 } // namespace holdband::intake
 
@@ -23,16 +25,19 @@ namespace holdband::ui {
 
 class ElidedLabel;
 
-class MeterRow : public QObject {
+class RoundLine : public QObject {
     Q_OBJECT
 public:
     enum class State { empty, unchecked, waiting, refused, question, unusual, fine };
 
     /// Puts its widgets into two rows of the grid, from `gridRow` on.
-    MeterRow(const QString& meter, int setup, QGridLayout* grid, int gridRow, QWidget* parent);
+    RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
+              QWidget* parent);
 
     void setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone);
-    const QString& meter() const { return m_meter; }
+    const QString& name() const { return m_name; }
+    review::RoundKind kind() const { return m_row.kind; }
+    bool isMeter() const { return m_row.kind == review::RoundKind::meter; }
     State state() const { return m_state; }
     QLineEdit* field() const { return m_field; }
     QLineEdit* note() const { return m_note; }
@@ -43,16 +48,26 @@ public:
     void commit(Instant at);
     void takeCheck(const intake::ReadingCheck& check);
     void refuse(const QString& sentence);
-    /// What was typed; only in state fine.
+    /// A hand reading was found to be possible.
+    void takePossible();
+    /// What was typed; only while it is checked, and in state fine.
     intake::TypedReading typed() const;
+    intake::TypedHandReading typedHand() const;
     void clearTyped();
+    /// What stood in the fields of a line that this one takes the place of.
+    void putTyped(const QString& value, const QString& note);
     void setEnabled(bool enabled);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 Q_SIGNALS:
     void checkWanted();
     /// Enter in the field or the note.
     void entered();
     void settled();
+    /// The reading is of a new meter that took this one's place.
+    void replaced();
 
 private:
     void addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int setup);
@@ -60,10 +75,15 @@ private:
     void takeAnswer(Answer answer);
     void takeDoubt(const intake::DoubtfulReading& doubt);
 
-    QString m_meter;
+    bool commitMeter(Instant at);
+    bool commitHand(Instant at);
+    void explainExpected(bool focused);
+
+    QString m_name;
     review::RoundRow m_row;
     State m_state = State::empty;
     MeterReading m_reading;
+    HandReading m_hand;
     std::optional<MeterEvent> m_event;
     bool m_unusualSeen = false;
     QLabel* m_last;

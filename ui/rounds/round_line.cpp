@@ -1,4 +1,4 @@
-#include "ui/rounds/meter_row.h"
+#include "ui/rounds/round_line.h"
 
 #include "core/intake/rounds.h"
 #include "ui/rounds/round_entry.h"
@@ -45,36 +45,38 @@ QFont enlarged(QFont font, double factor, QFont::Weight weight)
 
 } // namespace
 
-MeterRow::MeterRow(const QString& meter, int setup, QGridLayout* grid, int gridRow, QWidget* parent)
-    : QObject(parent), m_meter(meter), m_last(new QLabel(parent)),
+RoundLine::RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
+                     QWidget* parent)
+    : QObject(parent), m_name(shown(row.name)), m_row(row), m_last(new QLabel(parent)),
       m_lastTime(makeLabel({}, "muted", parent)), m_expected(makeLabel({}, "muted", parent)),
       m_mark(new QLabel(parent)), m_message(makeLabel({}, "warn", parent)),
       m_field(new QLineEdit(parent)), m_note(new QLineEdit(parent)),
       m_question(new ReadingQuestion(parent))
 {
     addWidgets(grid, gridRow, parent, setup);
+    m_field->installEventFilter(this);
     connect(m_field, &QLineEdit::textEdited, this, [this] {
         m_event.reset();
         m_unusualSeen = false;
         setState(m_field->text().trimmed().isEmpty() ? State::empty : State::unchecked);
     });
-    connect(m_field, &QLineEdit::returnPressed, this, &MeterRow::entered);
-    connect(m_note, &QLineEdit::returnPressed, this, &MeterRow::entered);
-    connect(m_question, &ReadingQuestion::answered, this, &MeterRow::takeAnswer);
+    connect(m_field, &QLineEdit::returnPressed, this, &RoundLine::entered);
+    connect(m_note, &QLineEdit::returnPressed, this, &RoundLine::entered);
+    connect(m_question, &ReadingQuestion::answered, this, &RoundLine::takeAnswer);
 }
 
-void MeterRow::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int setup)
+void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int setup)
 {
-    auto* name = new ElidedLabel(m_meter, parent);
+    auto* name = new ElidedLabel(m_name, parent);
     name->setFont(enlarged(name->font(), 1.0, QFont::DemiBold));
-    auto* unit = makeLabel(QStringLiteral("kWh"), "muted", parent);
+    auto* unit = makeLabel(unitText(m_row), "muted", parent);
     m_lastTime->setWordWrap(false);
     m_expected->setWordWrap(false);
     m_field->setFont(enlarged(m_field->font(), 1.45, QFont::DemiBold));
     m_field->setAlignment(Qt::AlignRight);
     m_field->setMaximumWidth(220);
-    m_field->setAccessibleName(m_meter + QStringLiteral(" reading, kWh"));
-    m_note->setAccessibleName(m_meter + QStringLiteral(" note"));
+    m_field->setAccessibleName(m_name + QStringLiteral(" reading, ") + unitText(m_row));
+    m_note->setAccessibleName(m_name + QStringLiteral(" note"));
     m_note->setPlaceholderText(QStringLiteral("note"));
     m_note->setMinimumHeight(m_field->sizeHint().height());
     m_mark->setMinimumWidth(18);
@@ -90,7 +92,7 @@ void MeterRow::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int s
     m_message->hide();
 }
 
-void MeterRow::setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone)
+void RoundLine::setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone)
 {
     m_row = row;
     m_last->setText(lastText(row));
@@ -99,12 +101,12 @@ void MeterRow::setSheetRow(const review::RoundRow& row, Instant now, const Zone&
     m_expected->setToolTip(shown(row.expectedWhy));
 }
 
-QString MeterRow::message() const
+QString RoundLine::message() const
 {
     return m_message->text();
 }
 
-void MeterRow::setState(State state, const QString& message)
+void RoundLine::setState(State state, const QString& message)
 {
     m_state = state;
     const bool trouble = state == State::refused || state == State::question;
@@ -112,13 +114,14 @@ void MeterRow::setState(State state, const QString& message)
     m_mark->setText(state == State::fine ? QStringLiteral("✓")
                                          : (trouble ? QStringLiteral("!") : QString()));
     m_mark->setAccessibleName(state == State::fine ? QStringLiteral("can be kept") : message);
+    setRole(m_message, "warn");
     m_message->setText(message);
     m_message->setVisible(!message.isEmpty());
     if (state != State::question)
         m_question->hide();
 }
 
-void MeterRow::commit(Instant at)
+void RoundLine::commit(Instant at)
 {
     if (m_state == State::waiting)
         return;
@@ -126,23 +129,75 @@ void MeterRow::commit(Instant at)
         setState(State::empty);
         return;
     }
-    const auto reading = parseReading(m_field->text(), at, m_note->text(), decimalSign());
-    if (!reading)
-        return refuse(sentence(reading.error()));
-    m_reading = *reading;
-    m_reading.event = m_event;
     m_unusualSeen = m_unusualSeen || m_state == State::unusual;
+    if (isMeter() ? !commitMeter(at) : !commitHand(at))
+        return;
     setState(State::waiting);
     Q_EMIT checkWanted();
 }
 
-void MeterRow::refuse(const QString& sentence)
+bool RoundLine::commitMeter(Instant at)
+{
+    const auto reading = parseReading(m_field->text(), at, m_note->text(), decimalSign());
+    if (!reading) {
+        refuse(sentence(reading.error()));
+        return false;
+    }
+    m_reading = *reading;
+    m_reading.event = m_event;
+    return true;
+}
+
+bool RoundLine::commitHand(Instant at)
+{
+    const auto reading =
+        parseHandReading(m_field->text(), at, m_note->text(), decimalSign(), m_row.unit);
+    if (!reading) {
+        refuse(sentence(reading.error()));
+        return false;
+    }
+    m_hand = *reading;
+    return true;
+}
+
+void RoundLine::takePossible()
+{
+    if (m_state != State::waiting)
+        return;
+    if (!m_unusualSeen && farOutside(m_row, m_hand.value))
+        setState(State::unusual,
+                 QStringLiteral("%1 is far from the %2 expected. Press Enter again to keep it.")
+                     .arg(m_field->text().trimmed(), expectedText(m_row)));
+    else
+        setState(State::fine);
+    Q_EMIT settled();
+}
+
+bool RoundLine::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)
+        explainExpected(event->type() == QEvent::FocusIn);
+    return QObject::eventFilter(watched, event);
+}
+
+/// Beneath the field in hand: how the expected range came about.
+void RoundLine::explainExpected(bool focused)
+{
+    if (m_state != State::empty)
+        return;
+    const QString why = focused ? shown(m_row.expectedWhy) : QString();
+    setRole(m_message, "muted");
+    m_message->setText(why);
+    m_message->setVisible(!why.isEmpty());
+}
+
+void RoundLine::refuse(const QString& sentence)
 {
     setState(State::refused, sentence);
     Q_EMIT settled();
 }
 
-void MeterRow::takeCheck(const intake::ReadingCheck& check)
+void RoundLine::takeCheck(const intake::ReadingCheck& check)
 {
     if (m_state != State::waiting)
         return;
@@ -161,7 +216,7 @@ void MeterRow::takeCheck(const intake::ReadingCheck& check)
     Q_EMIT settled();
 }
 
-void MeterRow::takeDoubt(const intake::DoubtfulReading& doubt)
+void RoundLine::takeDoubt(const intake::DoubtfulReading& doubt)
 {
     if (doubt.doubt != intake::ReadingDoubt::belowBefore) {
         Problem problem = doubt.problem;
@@ -172,10 +227,10 @@ void MeterRow::takeDoubt(const intake::DoubtfulReading& doubt)
     setState(State::question);
     m_question->ask(QStringLiteral("%1 is below the %2 before it. What happened?")
                         .arg(m_field->text().trimmed(), lastText(m_row)),
-                    true);
+                    m_row.topKnown);
 }
 
-void MeterRow::takeAnswer(Answer answer)
+void RoundLine::takeAnswer(Answer answer)
 {
     switch (answer) {
     case Answer::mistyped:
@@ -184,10 +239,8 @@ void MeterRow::takeAnswer(Answer answer)
         m_field->selectAll();
         return;
     case Answer::anotherMeter:
-        setState(State::refused,
-                 QStringLiteral("Then it belongs to a meter of its own: load a description with "
-                                "the new meter and the day it took over, and read that one here."));
-        m_field->setFocus();
+        setState(State::unchecked);
+        Q_EMIT replaced();
         return;
     case Answer::restarted:
         m_event = MeterEvent::reset;
@@ -201,12 +254,20 @@ void MeterRow::takeAnswer(Answer answer)
     Q_EMIT entered();
 }
 
-intake::TypedReading MeterRow::typed() const
+intake::TypedReading RoundLine::typed() const
 {
-    return {core(m_meter), m_reading};
+    return {core(m_name), m_reading};
 }
 
-void MeterRow::clearTyped()
+intake::TypedHandReading RoundLine::typedHand() const
+{
+    const bool ofBatch = m_row.kind == review::RoundKind::gravity;
+    return {
+        {ofBatch ? store::HandOwner::Kind::batch : store::HandOwner::Kind::sensor, core(m_name)},
+        m_hand};
+}
+
+void RoundLine::clearTyped()
 {
     m_field->clear();
     m_note->clear();
@@ -215,7 +276,14 @@ void MeterRow::clearTyped()
     setState(State::empty);
 }
 
-void MeterRow::setEnabled(bool enabled)
+void RoundLine::putTyped(const QString& value, const QString& note)
+{
+    m_field->setText(value);
+    m_note->setText(note);
+    setState(value.trimmed().isEmpty() ? State::empty : State::unchecked);
+}
+
+void RoundLine::setEnabled(bool enabled)
 {
     m_field->setEnabled(enabled);
     m_note->setEnabled(enabled);
