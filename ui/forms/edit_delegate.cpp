@@ -1,0 +1,66 @@
+#include "ui/forms/edit_delegate.h"
+
+#include "ui/forms/edit_table_model.h"
+#include "ui/theme/colours.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPainter>
+
+namespace holdband::ui {
+
+QWidget* EditDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                                    const QModelIndex& index) const
+{
+    const QString title = index.model()->headerData(index.column(), Qt::Horizontal).toString();
+    const QStringList choices = index.data(EditTableModel::ChoicesRole).toStringList();
+    QWidget* editor = nullptr;
+    if (choices.isEmpty()) {
+        auto* line = new QLineEdit(parent);
+        line->setStyleSheet(QStringLiteral("padding: 0 3px; border-radius: 0;"));
+        editor = line;
+    } else {
+        auto* list = new QComboBox(parent);
+        list->addItems(choices);
+        editor = list;
+    }
+    editor->setAccessibleName(title);
+    return editor;
+}
+
+void EditDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const
+{
+    const QString text = index.data(Qt::EditRole).toString();
+    if (auto* list = qobject_cast<QComboBox*>(editor)) {
+        list->setCurrentText(text);
+    } else if (auto* line = qobject_cast<QLineEdit*>(editor)) {
+        line->setText(text);
+        line->selectAll();
+    }
+}
+
+void EditDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
+                                const QModelIndex& index) const
+{
+    if (const auto* list = qobject_cast<QComboBox*>(editor))
+        model->setData(index, list->currentText());
+    else if (const auto* line = qobject_cast<QLineEdit*>(editor))
+        model->setData(index, line->text());
+}
+
+void EditDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                         const QModelIndex& index) const
+{
+    QStyledItemDelegate::paint(painter, option, index);
+    const Colours& colours = coloursOf(option.palette);
+    const QRectF cell = QRectF(option.rect).adjusted(1.5, 1.5, -1.5, -1.5);
+    if (!index.data(EditTableModel::RefusedRole).toString().isEmpty()) {
+        painter->setPen(QPen(colours.warn, 1.6, Qt::DashLine));
+        painter->drawRect(cell);
+    } else if (option.state & QStyle::State_HasFocus) {
+        painter->setPen(QPen(colours.focus, 1.6));
+        painter->drawRect(cell);
+    }
+}
+
+} // namespace holdband::ui

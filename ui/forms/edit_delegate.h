@@ -1,0 +1,23 @@
+// How a cell of an EditTable is typed and drawn: a line to type in, a list to choose from, and a
+// mark beside what was refused.
+#pragma once
+
+#include <QStyledItemDelegate>
+
+namespace holdband::ui {
+
+class EditDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const override;
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+    void setModelData(QWidget* editor, QAbstractItemModel* model,
+                      const QModelIndex& index) const override;
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override;
+};
+
+} // namespace holdband::ui

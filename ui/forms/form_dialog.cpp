@@ -1,0 +1,153 @@
+#include "ui/forms/form_dialog.h"
+
+#include "ui/forms/edit_table.h"
+#include "ui/forms/instant_field.h"
+#include "ui/forms/keep_change.h"
+#include "ui/forms/save_row.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QSpinBox>
+
+namespace holdband::ui {
+
+FormDialog::FormDialog(Session& session, const QString& title, const QString& saveWords,
+                       QWidget* parent)
+    : QDialog(parent), m_session(&session), m_foot(new SaveRow(saveWords, this))
+{
+    setWindowTitle(title);
+    setModal(true);
+    setAttribute(Qt::WA_DeleteOnClose);
+    layOut();
+    connect(m_foot, &SaveRow::saveWanted, this, [this] { save(); });
+    connect(m_foot, &SaveRow::cancelWanted, this, &FormDialog::reject);
+}
+
+void FormDialog::layOut()
+{
+    m_inner = new QWidget;
+    m_inner->setObjectName(QStringLiteral("inner"));
+    m_form = new QFormLayout(m_inner);
+    m_form->setContentsMargins(0, 0, 6, 0);
+    m_form->setHorizontalSpacing(12);
+    m_form->setVerticalSpacing(8);
+    m_form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    m_form->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
+    auto* area = new QScrollArea(this);
+    area->setWidget(m_inner);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(14, 12, 14, 12);
+    layout->setSpacing(10);
+    layout->addWidget(area, 1);
+    layout->addWidget(m_foot);
+}
+
+void FormDialog::addRow(const QString& label, QWidget* field)
+{
+    auto* words = new QLabel(label, m_inner);
+    words->setMargin(4);
+    if (field->focusPolicy() != Qt::NoFocus || field->focusProxy())
+        words->setBuddy(field);
+    m_form->addRow(words, field);
+}
+
+void FormDialog::addWide(QWidget* widget)
+{
+    m_form->addRow(widget);
+}
+
+void FormDialog::addHeading(const QString& words)
+{
+    m_form->addRow(makeLabel(words, "title", m_inner));
+}
+
+QLineEdit* FormDialog::makeLine(const QString& name)
+{
+    auto* line = new QLineEdit(m_inner);
+    line->setAccessibleName(name);
+    return line;
+}
+
+void FormDialog::refuse(const QString& sentence, QWidget* at)
+{
+    m_foot->refuse(sentence);
+    if (at)
+        at->setFocus();
+}
+
+void FormDialog::keep(const QString& what, std::function<Done(const store::Change&)> work)
+{
+    m_foot->setBusy(true);
+    keepChange(*m_session, this, core(what), std::move(work), [this, what](Done done) {
+        m_foot->setBusy(false);
+        if (!done)
+            return m_foot->refuse(sentence(done.error()));
+        m_dirty = false;
+        Q_EMIT kept(what);
+        accept();
+    });
+}
+
+void FormDialog::setDirty()
+{
+    m_dirty = m_dirty || m_watching;
+    m_foot->reset();
+}
+
+void FormDialog::watchFields()
+{
+    if (std::exchange(m_watching, true))
+        return;
+    for (const QLineEdit* line : findChildren<QLineEdit*>())
+        connect(line, &QLineEdit::textEdited, this, &FormDialog::setDirty);
+    for (const QComboBox* list : findChildren<QComboBox*>())
+        connect(list, &QComboBox::currentIndexChanged, this, &FormDialog::setDirty);
+    for (const QAbstractButton* button : findChildren<QAbstractButton*>())
+        connect(button, &QAbstractButton::toggled, this, &FormDialog::setDirty);
+    for (const QSpinBox* box : findChildren<QSpinBox*>())
+        connect(box, &QSpinBox::valueChanged, this, &FormDialog::setDirty);
+    for (const EditTable* table : findChildren<EditTable*>())
+        connect(table, &EditTable::edited, this, &FormDialog::setDirty);
+    for (const InstantField* field : findChildren<InstantField*>())
+        connect(field, &InstantField::edited, this, &FormDialog::setDirty);
+}
+
+void FormDialog::reject()
+{
+    if (m_dirty && !m_foot->leaveAgreed())
+        return;
+    QDialog::reject();
+}
+
+void FormDialog::showEvent(QShowEvent* event)
+{
+    fitToScreen();
+    QDialog::showEvent(event);
+}
+
+/// As high as its contents, where the screen has the room.
+void FormDialog::fitToScreen()
+{
+    const QSize room = screen()->availableSize() - QSize(40, 60);
+    const int width = std::min(std::max(this->width(), 560), room.width());
+    const int wanted = m_inner->hasHeightForWidth() ? m_inner->heightForWidth(width - 40)
+                                                    : m_inner->sizeHint().height();
+    const int frame = m_foot->sizeHint().height() + 10 + 24 + 30;
+    resize(width, std::min(std::max(wanted, m_inner->sizeHint().height()) + frame, room.height()));
+}
+
+} // namespace holdband::ui

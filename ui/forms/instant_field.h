@@ -1,0 +1,67 @@
+// A local time with "Now" beside it. An hour that a clock change skips or doubles is not guessed:
+// the field offers both readings as buttons.
+#pragma once
+
+#include "core/problem.h"
+#include "core/quantity/instant.h"
+#include "core/text/zone.h"
+
+#include <QWidget>
+#include <functional>
+#include <optional>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace holdband::ui {
+
+/// "2026-03-07 18:12", to the minute; with seconds and offset where the minute alone would be
+/// another instant or exists twice.
+QString typedTime(Instant at, const Zone& zone);
+
+class InstantField : public QWidget {
+    Q_OBJECT
+public:
+    explicit InstantField(const QString& name, QWidget* parent = nullptr);
+
+    void setZone(const Zone& zone);
+    /// Where "Now" takes its time from.
+    void setClock(std::function<Instant()> now) { m_now = std::move(now); }
+    void setOptional(bool optional) { m_optional = optional; }
+    void setInstant(std::optional<Instant> at);
+
+    /// What stands there, to the millisecond where it was set and not touched. Absent where it is
+    /// empty and may be. Problem (data) otherwise, shown beneath the field as well.
+    Result<std::optional<Instant>> instant();
+
+    QLineEdit* edit() const { return m_edit; }
+    QPushButton* nowButton() const { return m_nowButton; }
+    /// The two readings of an hour that is missing or doubled; hidden at other times.
+    QPushButton* firstReading() const { return m_first; }
+    QPushButton* secondReading() const { return m_second; }
+    QString problem() const;
+    void showProblem(const QString& sentence);
+
+Q_SIGNALS:
+    void edited();
+
+private:
+    Result<std::optional<Instant>> read() const;
+    void layOut();
+    void offerReadings();
+    void take(const QString& text);
+
+    Zone m_zone;
+    std::function<Instant()> m_now;
+    bool m_optional = false;
+    std::optional<Instant> m_set;
+    QString m_setText;
+    QLineEdit* m_edit;
+    QPushButton* m_nowButton;
+    QPushButton* m_first;
+    QPushButton* m_second;
+    QLabel* m_problem;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,24 @@
+// How this logbook and this person write: units, currency, zone, decimal sign.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/text/zone.h"
+
+namespace holdband::ui {
+
+struct Manner {
+    UnitSystem units = UnitSystem::metric;
+    std::string currency; ///< ISO 4217, or empty
+    Zone zone;
+    char sign = '.'; ///< the usual decimal sign
+
+    TemperatureUnit temperature() const
+    {
+        return units == UnitSystem::us ? TemperatureUnit::fahrenheit : TemperatureUnit::celsius;
+    }
+};
+
+/// With the decimal sign of the person's locale.
+Manner mannerOf(const LogbookSettings& settings, const Zone& zone);
+
+} // namespace holdband::ui

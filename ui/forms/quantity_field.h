@@ -1,0 +1,74 @@
+// A small field for one quantity, with its unit behind it and what is wrong beneath it. What was
+// typed stays until the person changes it; a value that was set and not touched comes back to the
+// bit.
+#pragma once
+
+#include "ui/forms/typed_quantity.h"
+
+#include <QWidget>
+#include <functional>
+
+class QLabel;
+class QLineEdit;
+
+namespace holdband::ui {
+
+class QuantityField : public QWidget {
+    Q_OBJECT
+public:
+    /// `name` for those who hear the window.
+    QuantityField(Quantity quantity, const QString& name, QWidget* parent = nullptr);
+
+    void setManner(const Manner& manner);
+    /// May it stay empty? At first it may not.
+    void setOptional(bool optional) { m_optional = optional; }
+    /// A further condition: the sentence that refuses a number, or an empty one.
+    void setRule(std::function<QString(double)> rule) { m_rule = std::move(rule); }
+
+    /// In the unit of `Quantity`.
+    void setNumber(std::optional<double> number);
+    template <typename Value>
+    void set(const std::optional<Value>& value)
+    {
+        setNumber(value ? std::optional(plainOf(*value)) : std::nullopt);
+    }
+
+    /// What stands there; absent where it is empty and may be. Problem (data) otherwise, shown
+    /// beneath the field as well.
+    Result<std::optional<double>> number();
+    template <typename Value>
+    Result<std::optional<Value>> value()
+    {
+        const auto read = number();
+        if (!read)
+            return failure(read.error());
+        return *read ? std::optional(fromPlain<Value>(**read)) : std::nullopt;
+    }
+
+    QLineEdit* edit() const { return m_edit; }
+    QString problem() const;
+    void showProblem(const QString& sentence);
+
+Q_SIGNALS:
+    void edited();
+
+private:
+    Result<std::optional<double>> read() const;
+
+    Quantity m_quantity;
+    Manner m_manner;
+    bool m_optional = false;
+    std::function<QString(double)> m_rule;
+    std::optional<double> m_set;
+    QString m_setText;
+    QLineEdit* m_edit;
+    QLabel* m_unit;
+    QLabel* m_problem;
+};
+
+/// Refuses what is not above 0.
+QString aboveZero(double number);
+/// Refuses what is below 0.
+QString notNegative(double number);
+
+} // namespace holdband::ui

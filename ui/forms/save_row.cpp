@@ -1,0 +1,85 @@
+#include "ui/forms/save_row.h"
+
+#include "ui/theme/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+SaveRow::SaveRow(const QString& saveWords, QWidget* parent)
+    : QWidget(parent), m_saveWords(saveWords), m_words(makeLabel({}, "warn", this)),
+      m_save(new QPushButton(saveWords, this)),
+      m_cancel(new QPushButton(QStringLiteral("Cancel"), this))
+{
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_words, 1);
+    layout->addWidget(m_cancel, 0, Qt::AlignBottom);
+    layout->addWidget(m_save, 0, Qt::AlignBottom);
+    setRole(m_save, "main");
+    m_save->setDefault(true);
+    m_cancel->setAutoDefault(false);
+    m_words->setAccessibleName(QStringLiteral("What is wrong or asked"));
+    connect(m_save, &QPushButton::clicked, this, &SaveRow::saveWanted);
+    connect(m_cancel, &QPushButton::clicked, this, &SaveRow::cancelWanted);
+}
+
+void SaveRow::say(const QString& words)
+{
+    m_words->setText(words);
+    m_words->setAccessibleDescription(words);
+}
+
+void SaveRow::refuse(const QString& sentence)
+{
+    reset();
+    say(sentence);
+}
+
+bool SaveRow::agreed(const QStringList& questions)
+{
+    if (questions.isEmpty() || questions == m_asked) {
+        reset();
+        return true;
+    }
+    reset();
+    m_asked = questions;
+    say(questions.join(QLatin1Char(' ')));
+    m_save->setText(QStringLiteral("Yes, keep it so"));
+    m_save->setFocus();
+    return false;
+}
+
+bool SaveRow::leaveAgreed()
+{
+    if (m_leaveAsked)
+        return true;
+    reset();
+    m_leaveAsked = true;
+    say(QStringLiteral("What you typed here has not been kept."));
+    m_cancel->setText(QStringLiteral("Throw it away"));
+    return false;
+}
+
+void SaveRow::reset()
+{
+    m_asked.clear();
+    m_leaveAsked = false;
+    say({});
+    m_save->setText(m_saveWords);
+    m_cancel->setText(QStringLiteral("Cancel"));
+}
+
+void SaveRow::setBusy(bool busy)
+{
+    m_save->setEnabled(!busy);
+}
+
+QString SaveRow::words() const
+{
+    return m_words->text();
+}
+
+} // namespace holdband::ui

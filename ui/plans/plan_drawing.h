@@ -1,0 +1,48 @@
+// A plan drawn as steps over days, its band shaded. The pointer drags a target up and down and a
+// stage's end along; the table beside it does the same by keyboard.
+#pragma once
+
+#include "ui/forms/manner.h"
+#include "ui/plans/plan_layout.h"
+
+#include <QWidget>
+
+namespace holdband::ui {
+
+class PlanDrawing : public QWidget {
+    Q_OBJECT
+public:
+    explicit PlanDrawing(QWidget* parent = nullptr);
+
+    void setPlan(std::vector<DrawnStage> stages, const Manner& manner);
+    void setChosenRow(int row);
+    const std::vector<DrawnStage>& stages() const { return m_stages; }
+    PlanMap map() const;
+
+    QSize sizeHint() const override { return {640, 190}; }
+    QSize minimumSizeHint() const override { return {320, 150}; }
+
+Q_SIGNALS:
+    void targetDragged(int row, holdband::Temperature target);
+    void lengthDragged(int row, holdband::Hours length);
+    void rowChosen(int row);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+
+private:
+    QRectF plot() const;
+    void drag(QPointF place);
+    void showHand(QPointF place);
+
+    std::vector<DrawnStage> m_stages;
+    Manner m_manner;
+    int m_chosenRow = -1;
+    std::optional<PlanHandle> m_held;
+    PlanMap m_heldMap; ///< stays while something is dragged
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,21 @@
+// The strokes of a plan's drawing.
+#pragma once
+
+#include "ui/forms/manner.h"
+#include "ui/plans/plan_layout.h"
+
+#include <QPainter>
+#include <QWidget>
+
+namespace holdband::ui {
+
+struct PlanPicture {
+    const std::vector<DrawnStage>& stages;
+    PlanMap map;
+    const Manner& manner;
+    int chosenRow = -1;
+};
+
+void paintPlan(QPainter& painter, const QWidget& widget, const PlanPicture& picture);
+
+} // namespace holdband::ui

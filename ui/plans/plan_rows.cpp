@@ -1,0 +1,325 @@
+#include "ui/plans/plan_rows.h"
+
+#include "core/logbook/names.h"
+#include "core/logbook/plan_check.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+#include "ui/forms/typed_quantity.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+namespace {
+
+const std::array allUntil{StageUntil::hours, StageUntil::turnedDown, StageUntil::gravity};
+
+bool isRamp(const QStringList& row)
+{
+    return row[planKind] == shown(nameOf(StageKind::ramp));
+}
+
+bool isAtGravity(const QStringList& row)
+{
+    return row[planEnds] == untilWords(StageUntil::gravity);
+}
+
+using Rule = std::function<QString(double)>;
+
+/// Refuses a cell that is no such quantity, or empty where it may not be.
+std::function<QString(const QStringList&)> typed(PlanColumn column, Quantity quantity,
+                                                 bool mayBeEmpty, const Manner& manner, Rule rule)
+{
+    return [=](const QStringList& row) {
+        if (row[column].trimmed().isEmpty())
+            return mayBeEmpty ? QString() : QStringLiteral("nothing is typed here");
+        const auto number = readTyped(quantity, row[column], manner);
+        if (number)
+            return rule ? rule(*number) : QString();
+        const Problem& problem = number.error();
+        return shown(problem.remedy.empty() ? problem.what : problem.what + "; " + problem.remedy);
+    };
+}
+
+QString hoursRule(double hours)
+{
+    return hours > 0.0 ? QString() : QStringLiteral("the hours must be above 0");
+}
+
+QString bandRule(double kelvins)
+{
+    return kelvins > 0.0 ? QString() : QStringLiteral("the band must be above 0");
+}
+
+QString settlingRule(double hours)
+{
+    return hours >= 0.0 ? QString() : QStringLiteral("the settling allowed can't be negative");
+}
+
+QString gravityRule(double gravity)
+{
+    return gravity >= 0.98 && gravity <= 1.2
+               ? QString()
+               : QStringLiteral("a gravity lies between 0.980 and 1.200");
+}
+
+EditColumn choiceColumn(const QString& title, const QStringList& choices)
+{
+    EditColumn column{title, choices.front(), choices};
+    column.refusal = {};
+    return column;
+}
+
+QStringList kindChoices()
+{
+    return {shown(nameOf(StageKind::hold)), shown(nameOf(StageKind::ramp))};
+}
+
+QStringList untilChoices()
+{
+    QStringList words;
+    for (const StageUntil until : allUntil)
+        words << untilWords(until);
+    return words;
+}
+
+template <typename Value>
+QString textOf(Quantity quantity, const std::optional<Value>& value, const Manner& manner)
+{
+    return value ? typedText(quantity, plainOf(*value), manner) : QString();
+}
+
+QStringList cellsOf(const Stage& stage, const Manner& manner)
+{
+    QStringList cells;
+    cells.resize(planColumnCount);
+    cells[planStage] = shown(stage.label);
+    cells[planKind] = shown(nameOf(stage.kind));
+    cells[planTarget] = typedText(Quantity::temperature, plainOf(stage.target), manner);
+    cells[planLasts] = textOf(Quantity::hours, stage.length, manner);
+    cells[planEnds] = untilWords(stage.until);
+    cells[planGravity] = textOf(Quantity::gravity, stage.untilGravity, manner);
+    cells[planBand] = textOf(Quantity::difference, stage.tolerance, manner);
+    cells[planSettling] = textOf(Quantity::hours, stage.settleAllowed, manner);
+    return cells;
+}
+
+/// Reads the cells of one row; a cell that still says what its origin said is its origin.
+class RowReader {
+public:
+    RowReader(const EditRow& row, const Stage* origin, const Manner& manner)
+        : m_row(row), m_manner(manner)
+    {
+        if (origin)
+            m_shown = cellsOf(*origin, manner);
+    }
+
+    template <typename Value>
+    Done take(PlanColumn column, Quantity quantity, const std::optional<Value>& origin,
+              std::optional<Value>& into) const
+    {
+        const QString& text = m_row.cells[column];
+        if (!m_shown.isEmpty() && text == m_shown[column]) {
+            into = origin;
+            return {};
+        }
+        into.reset();
+        if (text.trimmed().isEmpty())
+            return {};
+        const auto number = readTyped(quantity, text, m_manner);
+        HOLDBAND_TRY(number);
+        into = fromPlain<Value>(*number);
+        return {};
+    }
+
+private:
+    const EditRow& m_row;
+    const Manner& m_manner;
+    QStringList m_shown;
+};
+
+StageUntil untilOf(const QString& words)
+{
+    for (const StageUntil until : allUntil) {
+        if (untilWords(until) == words)
+            return until;
+    }
+    return StageUntil::hours;
+}
+
+Done readQuantities(const RowReader& reader, const Stage& origin, Stage& stage)
+{
+    std::optional<Temperature> target;
+    HOLDBAND_TRY(
+        reader.take(planTarget, Quantity::temperature, std::optional(origin.target), target));
+    if (!target)
+        return dataProblem("the target is missing", {}, "type a temperature");
+    stage.target = *target;
+    HOLDBAND_TRY(reader.take(planLasts, Quantity::hours, origin.length, stage.length));
+    HOLDBAND_TRY(reader.take(planBand, Quantity::difference, origin.tolerance, stage.tolerance));
+    HOLDBAND_TRY(
+        reader.take(planSettling, Quantity::hours, origin.settleAllowed, stage.settleAllowed));
+    if (stage.until != StageUntil::gravity)
+        return {};
+    HOLDBAND_TRY(
+        reader.take(planGravity, Quantity::gravity, origin.untilGravity, stage.untilGravity));
+    if (!stage.untilGravity)
+        return dataProblem("the gravity that ends it is missing", {}, "type one, such as 1.012");
+    return {};
+}
+
+std::string stagePlace(std::size_t index, const std::string& label)
+{
+    return "stage " + std::to_string(index + 1) + (label.empty() ? "" : " (" + label + ")");
+}
+
+/// What is wrong with the plan as a whole, placed at its stage alone.
+Done checked(const Schedule& schedule, const std::optional<TemperatureDifference>& tolerance)
+{
+    Batch batch;
+    batch.schedule = schedule;
+    batch.tolerance = tolerance;
+    Done done = checkPlan(batch);
+    if (done)
+        return done;
+    Problem problem = done.error();
+    const std::string prefix = "batch \"\"";
+    problem.place.erase(0, problem.place.starts_with(prefix + ", ") ? prefix.size() + 2
+                                                                    : prefix.size());
+    return failure(problem);
+}
+
+} // namespace
+
+QString untilWords(StageUntil until)
+{
+    switch (until) {
+    case StageUntil::hours:
+        return QStringLiteral("after its hours");
+    case StageUntil::turnedDown:
+        return QStringLiteral("when turned down");
+    case StageUntil::gravity:
+        return QStringLiteral("at a gravity");
+    }
+    return {};
+}
+
+std::vector<EditColumn> planColumns(const Manner& manner)
+{
+    const QString degrees = unitOf(Quantity::temperature, manner);
+    std::vector<EditColumn> columns(planColumnCount);
+    columns[planStage] = {QStringLiteral("Stage")};
+    columns[planKind] = choiceColumn(QStringLiteral("Kind"), kindChoices());
+    columns[planTarget] = {QStringLiteral("Target, %1").arg(degrees), {}, {}, true};
+    columns[planTarget].refusal = typed(planTarget, Quantity::temperature, false, manner, {});
+    columns[planLasts] = {QStringLiteral("Lasts, h or d"), {}, {}, true};
+    columns[planLasts].refusal = [read = typed(planLasts, Quantity::hours, true, manner,
+                                               hoursRule)](const QStringList& row) {
+        if (isRamp(row) && row[planLasts].trimmed().isEmpty())
+            return QStringLiteral("a ramp needs hours");
+        return read(row);
+    };
+    columns[planEnds] = choiceColumn(QStringLiteral("Ends"), untilChoices());
+    columns[planGravity] = {QStringLiteral("Gravity"), {}, {}, true};
+    columns[planGravity].used = isAtGravity;
+    columns[planGravity].refusal =
+        typed(planGravity, Quantity::gravity, false, manner, gravityRule);
+    columns[planBand] = {QStringLiteral("Band ±, %1").arg(degrees), {}, {}, true};
+    columns[planBand].refusal = typed(planBand, Quantity::difference, true, manner, bandRule);
+    columns[planSettling] = {QStringLiteral("May settle"), {}, {}, true};
+    columns[planSettling].refusal =
+        typed(planSettling, Quantity::hours, true, manner, settlingRule);
+    columns[planBegins] = {QStringLiteral("Begins"), {}, {}, false, true};
+    return columns;
+}
+
+std::vector<EditRow> planRows(const Schedule& schedule, const Manner& manner)
+{
+    std::vector<EditRow> rows;
+    for (const Stage& stage : schedule)
+        rows.push_back({cellsOf(stage, manner), static_cast<int>(rows.size())});
+    return rows;
+}
+
+Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const Manner& manner)
+{
+    for (const EditColumn& column : planColumns(manner)) {
+        const bool used = !column.used || column.used(row.cells);
+        const QString refused = used && column.refusal ? column.refusal(row.cells) : QString();
+        if (!refused.isEmpty())
+            return dataProblem(core(refused));
+    }
+    const bool known = row.origin >= 0 && static_cast<std::size_t>(row.origin) < origin.size();
+    const Stage before = known ? origin[static_cast<std::size_t>(row.origin)] : Stage{};
+    Stage stage;
+    stage.label = core(row.cells[planStage].trimmed());
+    stage.kind = isRamp(row.cells) ? StageKind::ramp : StageKind::hold;
+    stage.until = untilOf(row.cells[planEnds]);
+    const RowReader reader(row, known ? &before : nullptr, manner);
+    HOLDBAND_TRY(readQuantities(reader, before, stage));
+    return stage;
+}
+
+Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& origin,
+                            const std::optional<TemperatureDifference>& tolerance,
+                            const Manner& manner)
+{
+    Schedule schedule;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        auto stage = stageOf(rows[i], origin, manner);
+        if (!stage) {
+            Problem problem = stage.error();
+            problem.place = stagePlace(i, core(rows[i].cells[planStage].trimmed()));
+            return failure(problem);
+        }
+        if (stage->label.empty())
+            stage->label = "Stage " + std::to_string(i + 1);
+        schedule.push_back(std::move(*stage));
+    }
+    HOLDBAND_TRY(checked(schedule, tolerance));
+    return schedule;
+}
+
+QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pitched,
+                            const Manner& manner)
+{
+    QStringList words;
+    std::optional<double> hours = 0.0;
+    QString before;
+    for (const Stage& stage : schedule) {
+        if (!hours) {
+            words << QStringLiteral("after %1").arg(before);
+        } else {
+            QString text = QStringLiteral("day %1").arg(static_cast<int>(*hours / 24.0) + 1);
+            if (pitched) {
+                const Instant at = *pitched + toMilliseconds(Hours{*hours});
+                text += QStringLiteral(", ") + shown(localShortText(at, manner.zone));
+            }
+            words << text;
+        }
+        const bool ends = stage.until == StageUntil::hours && stage.length;
+        hours = hours && ends ? std::optional(*hours + stage.length->count()) : std::nullopt;
+        before = stage.label.empty() ? QStringLiteral("the one before") : shown(stage.label);
+    }
+    return words;
+}
+
+QStringList planQuestions(const Schedule& schedule, const Manner& manner)
+{
+    QStringList questions;
+    for (const Stage& stage : schedule) {
+        const bool cold = stage.target < Temperature::celsius(0.0);
+        const bool hot = stage.target > Temperature::fahrenheit(110.0);
+        if (!cold && !hot)
+            continue;
+        const QString target =
+            shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
+        questions << QStringLiteral("The target of %1 is %2, %3. Is that meant?")
+                         .arg(stage.label.empty() ? QStringLiteral("a stage") : shown(stage.label),
+                              target,
+                              cold ? QStringLiteral("below freezing")
+                                   : QStringLiteral("hotter than beer ferments"));
+    }
+    return questions;
+}
+
+} // namespace holdband::ui
