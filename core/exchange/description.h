@@ -7,9 +7,11 @@
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
 #include "core/problem.h"
-#include "core/store/meter_readings.h"
 #include "core/store/exclusions.h"
+#include "core/store/hand_readings.h"
+#include "core/store/meter_readings.h"
 #include "core/store/readings.h"
+#include "core/store/value_corrections.h"
 
 #include <array>
 #include <map>
@@ -52,6 +54,14 @@ struct DescribedReading {
     std::vector<store::Replaced> before; ///< oldest first
 };
 
+struct DescribedHandReading {
+    store::HandOwner owner;
+    HandReading inForce;
+    std::vector<store::ReplacedHandReading> before; ///< oldest first
+
+    bool operator==(const DescribedHandReading&) const = default;
+};
+
 struct Description {
     LogbookSettings settings;
     std::vector<Setup> setups;
@@ -62,6 +72,9 @@ struct Description {
     std::vector<DescribedReading> meterReadings;
     std::vector<store::Exclusion> exclusions;
     std::vector<JournalNote> journal;
+    std::vector<NamedPlan> plans;
+    std::vector<DescribedHandReading> handReadings;
+    std::vector<store::ValueCorrection> corrections;
     bool namesCurrency = false; ///< the document says one
     bool namesPrice = false;
 };

@@ -9,6 +9,7 @@
 #include "core/text/times.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace holdband::exchange {
 
@@ -80,10 +81,59 @@ TariffWindow readWindow(Fields fields)
     return window;
 }
 
+TariffChange readTariffChange(Fields fields)
+{
+    TariffChange change;
+    change.from = fields.requiredTime("from");
+    change.tariff.pricePerKwh = fields.number("price_per_kwh", -many, many);
+    for (Fields& window : fields.objects("time_of_use"))
+        change.tariff.windows.push_back(readWindow(window));
+    fields.refuseUnknown();
+    return change;
+}
+
+RoundWindow readRound(Fields fields)
+{
+    RoundWindow window;
+    window.label = fields.requiredText("label");
+    window.fromMinute = minuteOfDay(fields, "from");
+    window.toMinute = minuteOfDay(fields, "to");
+    if (!fields.reading().failed() && window.toMinute <= window.fromMinute)
+        fields.fail("to", "a round's window ends after it begins, on the same day");
+    fields.refuseUnknown();
+    return window;
+}
+
+/// In order of `from`, each once.
+template <typename Value>
+void checkIncreasing(Fields& fields, const char* key, const std::vector<Value>& values)
+{
+    const auto stuck =
+        std::adjacent_find(values.begin(), values.end(),
+                           [](const Value& a, const Value& b) { return a.from >= b.from; });
+    if (stuck != values.end())
+        fields.fail(key, "these must stand in order of their \"from\", each time once");
+}
+
+void readRounds(Fields& fields, LogbookSettings& into)
+{
+    if (!fields.has("rounds"))
+        return;
+    into.rounds.clear();
+    for (Fields& round : fields.objects("rounds"))
+        into.rounds.push_back(readRound(round));
+    const auto stuck = std::adjacent_find(
+        into.rounds.begin(), into.rounds.end(),
+        [](const RoundWindow& a, const RoundWindow& b) { return a.toMinute > b.fromMinute; });
+    if (into.rounds.empty() || stuck != into.rounds.end())
+        fields.fail("rounds", "there must be one at least, in order of the day, not overlapping");
+}
+
 void readSettings(Fields& fields, Description& into)
 {
     into.namesCurrency = fields.has("currency");
-    into.namesPrice = fields.has("price_per_kwh") || fields.has("time_of_use");
+    into.namesPrice =
+        fields.has("price_per_kwh") || fields.has("time_of_use") || fields.has("tariff_changes");
     into.settings.zone = fields.text("zone").value_or("UTC");
     auto zone = Zone::named(into.settings.zone);
     if (!zone)
@@ -95,6 +145,10 @@ void readSettings(Fields& fields, Description& into)
     into.settings.tariff.pricePerKwh = fields.number("price_per_kwh", -many, many);
     for (Fields& window : fields.objects("time_of_use"))
         into.settings.tariff.windows.push_back(readWindow(window));
+    for (Fields& change : fields.objects("tariff_changes"))
+        into.settings.tariffChanges.push_back(readTariffChange(change));
+    checkIncreasing(fields, "tariff_changes", into.settings.tariffChanges);
+    readRounds(fields, into.settings);
 }
 
 Part readPart(Fields fields)
@@ -123,6 +177,7 @@ Setup readSetup(Fields fields)
         for (const auto& [criterion, value] : all->items())
             setup.ratings[criterion] = ratings->requiredNumber(criterion.c_str(), 1.0, 5.0);
     }
+    setup.retired = fields.time("retired");
     fields.refuseUnknown();
     return setup;
 }
@@ -136,6 +191,7 @@ Offset readOffset(Fields fields)
         fields.fail("add_c", "the key is missing", "give add_c or add_f");
     offset.add = add.value_or(TemperatureDifference{});
     offset.doubt = fields.difference("doubt", 0.0);
+    offset.why = fields.text("why").value_or("");
     fields.refuseUnknown();
     return offset;
 }
@@ -150,6 +206,8 @@ Sensor readSensor(Fields fields)
     sensor.setup = fields.text("setup");
     sensor.accuracy = fields.difference("accuracy", 0.0);
     sensor.placement = fields.text("placement").value_or("");
+    sensor.readByHand = fields.flag("read_by_hand").value_or(false);
+    sensor.retired = fields.time("retired");
     for (Fields& offset : fields.objects("offsets"))
         sensor.offsets.push_back(readOffset(offset));
     std::sort(sensor.offsets.begin(), sensor.offsets.end(),
@@ -161,6 +219,13 @@ Sensor readSensor(Fields fields)
         fields.fail("offsets", "two offsets begin at the same time", "keep one");
     fields.refuseUnknown();
     return sensor;
+}
+
+MeterMove readMove(Fields fields)
+{
+    MeterMove move{fields.requiredTime("from"), fields.text("setup")};
+    fields.refuseUnknown();
+    return move;
 }
 
 Meter readMeter(Fields fields)
@@ -178,8 +243,18 @@ Meter readMeter(Fields fields)
     meter.to = fields.time("to");
     if (meter.from && meter.to && *meter.to <= *meter.from)
         fields.fail("to", "the service ends before it begins");
+    for (Fields& move : fields.objects("moves"))
+        meter.moves.push_back(readMove(move));
+    checkIncreasing(fields, "moves", meter.moves);
+    meter.retired = fields.time("retired");
     fields.refuseUnknown();
     return meter;
+}
+
+std::optional<Gravity> readGravity(Fields& fields, const char* key)
+{
+    const auto value = fields.number(key, 0.9, 1.3);
+    return value ? std::optional(Gravity::specific(*value)) : std::nullopt;
 }
 
 Stage readStage(Fields fields)
@@ -191,6 +266,8 @@ Stage readStage(Fields fields)
     stage.length = fields.hours("hours");
     stage.tolerance = fields.difference("tolerance", 0.0);
     stage.settleAllowed = fields.hours("settle_hours");
+    stage.until = choice<StageUntil>(fields, "until").value_or(StageUntil::hours);
+    stage.untilGravity = readGravity(fields, "until_gravity");
     fields.refuseUnknown();
     return stage;
 }
@@ -207,20 +284,58 @@ std::optional<Volume> readVolume(Fields& fields)
     return gallons ? std::optional(Volume::usGallons(*gallons)) : std::nullopt;
 }
 
-std::optional<Gravity> readGravity(Fields& fields, const char* key)
-{
-    const auto value = fields.number(key, 0.9, 1.3);
-    return value ? std::optional(Gravity::specific(*value)) : std::nullopt;
-}
-
 void checkPlanOf(Fields& fields, const Batch& batch)
 {
     if (fields.reading().failed())
         return;
-    if (Done checked = checkPlan(batch); !checked) {
+    Batch planned = batch;
+    Done checked = checkPlan(planned);
+    for (const PlanChange& change : batch.planChanges) {
+        planned.schedule = change.schedule;
+        if (checked)
+            checked = checkPlan(planned);
+    }
+    if (!checked) {
         const Problem& problem = checked.error();
         fields.reading().fail(fields.place(), problem.place + ": " + problem.what, problem.remedy);
     }
+}
+
+PlanChange readPlanChange(Fields fields)
+{
+    PlanChange change;
+    change.from = fields.requiredTime("from");
+    change.why = fields.text("why").value_or("");
+    for (Fields& stage : fields.objects("schedule"))
+        change.schedule.push_back(readStage(stage));
+    fields.refuseUnknown();
+    return change;
+}
+
+BeerUse readUse(Fields fields)
+{
+    BeerUse use;
+    use.from = fields.requiredTime("from");
+    use.sensor = fields.requiredText("sensor");
+    use.vessel = fields.text("vessel").value_or("");
+    fields.refuseUnknown();
+    return use;
+}
+
+void readCourse(Fields& fields, Batch& into)
+{
+    into.vessel = fields.text("vessel").value_or("");
+    into.splitFrom = fields.text("split_from");
+    for (Fields& change : fields.objects("plan_changes"))
+        into.planChanges.push_back(readPlanChange(change));
+    checkIncreasing(fields, "plan_changes", into.planChanges);
+    into.stageEnds = fields.times("stage_ends");
+    if (std::adjacent_find(into.stageEnds.begin(), into.stageEnds.end(), std::greater_equal<>()) !=
+        into.stageEnds.end())
+        fields.fail("stage_ends", "these must stand in order of time, each once");
+    for (Fields& use : fields.objects("beer_uses"))
+        into.beerUses.push_back(readUse(use));
+    checkIncreasing(fields, "beer_uses", into.beerUses);
 }
 
 Batch readBatch(Fields fields)
@@ -242,6 +357,7 @@ Batch readBatch(Fields fields)
         fields.fail("schedule", "the key is missing");
     for (Fields& stage : fields.objects("schedule"))
         batch.schedule.push_back(readStage(stage));
+    readCourse(fields, batch);
     fields.refuseUnknown();
     checkPlanOf(fields, batch);
     return batch;
@@ -379,6 +495,69 @@ JournalNote readNote(Fields fields)
     return note;
 }
 
+NamedPlan readPlan(Fields fields)
+{
+    NamedPlan plan;
+    plan.name = fields.requiredText("name");
+    plan.note = fields.text("note").value_or("");
+    plan.tolerance = fields.difference("tolerance", 0.0);
+    for (Fields& stage : fields.objects("schedule"))
+        plan.schedule.push_back(readStage(stage));
+    fields.refuseUnknown();
+    return plan;
+}
+
+int decimalsOfValue(Fields& fields)
+{
+    return fields.integer("decimals", 0, mostDecimals)
+        .value_or(fields.decimalsOf("value").value_or(0));
+}
+
+store::ReplacedHandReading readReplacedByHand(Fields fields)
+{
+    store::ReplacedHandReading before;
+    before.value = fields.requiredNumber("value", -many, many);
+    before.decimals = decimalsOfValue(fields);
+    before.until = fields.requiredTime("until");
+    before.why = fields.text("why").value_or("");
+    fields.refuseUnknown();
+    return before;
+}
+
+DescribedHandReading readHandReading(Fields fields)
+{
+    DescribedHandReading reading;
+    const auto sensor = fields.text("sensor");
+    const auto batch = fields.text("batch");
+    if (sensor.has_value() == batch.has_value())
+        fields.fail("sensor", "either a sensor or a batch must be named");
+    reading.owner = sensor ? store::HandOwner{store::HandOwner::Kind::sensor, *sensor}
+                           : store::HandOwner{store::HandOwner::Kind::batch, batch.value_or("")};
+    reading.inForce.at = fields.requiredTime("at");
+    reading.inForce.value = fields.requiredNumber("value", -many, many);
+    reading.inForce.decimals = decimalsOfValue(fields);
+    reading.inForce.unit = choice<ReadingUnit>(fields, "unit").value_or(ReadingUnit::celsius);
+    reading.inForce.sample = fields.temperature("sample");
+    reading.inForce.note = fields.text("note").value_or("");
+    for (Fields& before : fields.objects("was"))
+        reading.before.push_back(readReplacedByHand(before));
+    fields.refuseUnknown();
+    return reading;
+}
+
+store::ValueCorrection readCorrection(Fields fields)
+{
+    store::ValueCorrection correction;
+    correction.sensor = fields.requiredText("sensor");
+    correction.at = fields.requiredTime("at");
+    correction.value = fields.requiredNumber("value", -many, many);
+    correction.unit = choice<ReadingUnit>(fields, "unit").value_or(ReadingUnit::celsius);
+    correction.corrected = fields.requiredTime("corrected");
+    correction.why = fields.text("why").value_or("");
+    fields.refuseUnknown();
+    return correction;
+}
+
 template <typename Value, typename Read>
 void readAll(Fields& fields, const char* key, std::vector<Value>& into, Read read)
 {
@@ -409,6 +588,9 @@ Result<Description> parseDescription(const std::string& text, const std::string&
     readAll(fields, "meter_readings", description.meterReadings, readMeterReading);
     readAll(fields, "exclusions", description.exclusions, readExclusion);
     readAll(fields, "journal", description.journal, readNote);
+    readAll(fields, "plans", description.plans, readPlan);
+    readAll(fields, "hand_readings", description.handReadings, readHandReading);
+    readAll(fields, "corrections", description.corrections, readCorrection);
     fields.refuseUnknown();
     if (reading.problem)
         return failure(*reading.problem);

@@ -78,6 +78,23 @@ Json windowJson(const TariffWindow& window)
     return json;
 }
 
+Json tariffChangeJson(const TariffChange& change)
+{
+    Json json;
+    json["from"] = rfc3339Utc(change.from);
+    put(json, "price_per_kwh", change.tariff.pricePerKwh);
+    for (const TariffWindow& window : change.tariff.windows)
+        json["time_of_use"].push_back(windowJson(window));
+    return json;
+}
+
+Json roundJson(const RoundWindow& window)
+{
+    return {{"label", window.label},
+            {"from", clockOf(window.fromMinute)},
+            {"to", clockOf(window.toMinute)}};
+}
+
 Json setupJson(const Setup& setup)
 {
     Json json;
@@ -91,6 +108,7 @@ Json setupJson(const Setup& setup)
             {{"item", part.item}, {"quantity", part.quantity}, {"price", part.price}});
     for (const auto& [criterion, rating] : setup.ratings)
         json["ratings"][criterion] = rating;
+    put(json, "retired", setup.retired);
     return json;
 }
 
@@ -107,8 +125,12 @@ Json sensorJson(const Sensor& sensor)
         item["from"] = rfc3339Utc(offset.from);
         item["add_c"] = offset.add.kelvins();
         put(item, "doubt_c", offset.doubt);
+        putText(item, "why", offset.why);
         json["offsets"].push_back(std::move(item));
     }
+    if (sensor.readByHand)
+        json["read_by_hand"] = true;
+    put(json, "retired", sensor.retired);
     return json;
 }
 
@@ -123,6 +145,13 @@ Json meterJson(const Meter& meter)
         json["accuracy_pct"] = percentOf(*meter.accuracy);
     put(json, "from", meter.from);
     put(json, "to", meter.to);
+    for (const MeterMove& move : meter.moves) {
+        Json item;
+        item["from"] = rfc3339Utc(move.from);
+        put(item, "setup", move.setup);
+        json["moves"].push_back(std::move(item));
+    }
+    put(json, "retired", meter.retired);
     return json;
 }
 
@@ -135,7 +164,38 @@ Json stageJson(const Stage& stage)
     put(json, "hours", stage.length);
     put(json, "tolerance_c", stage.tolerance);
     put(json, "settle_hours", stage.settleAllowed);
+    if (stage.until != StageUntil::hours)
+        json["until"] = nameOf(stage.until);
+    if (stage.untilGravity)
+        json["until_gravity"] = stage.untilGravity->specific();
     return json;
+}
+
+void putSchedule(Json& json, const Schedule& schedule)
+{
+    for (const Stage& stage : schedule)
+        json["schedule"].push_back(stageJson(stage));
+}
+
+/// What became of the batch's plan, sensors and vessels while it ran.
+void putCourse(Json& json, const Batch& batch)
+{
+    putText(json, "vessel", batch.vessel);
+    put(json, "split_from", batch.splitFrom);
+    for (const PlanChange& change : batch.planChanges) {
+        Json item;
+        item["from"] = rfc3339Utc(change.from);
+        putText(item, "why", change.why);
+        putSchedule(item, change.schedule);
+        json["plan_changes"].push_back(std::move(item));
+    }
+    for (const Instant at : batch.stageEnds)
+        json["stage_ends"].push_back(rfc3339Utc(at));
+    for (const BeerUse& use : batch.beerUses) {
+        Json item{{"from", rfc3339Utc(use.from)}, {"sensor", use.sensor}};
+        putText(item, "vessel", use.vessel);
+        json["beer_uses"].push_back(std::move(item));
+    }
 }
 
 double minutesOf(Milliseconds length)
@@ -162,8 +222,18 @@ Json batchJson(const Batch& batch)
         json["original_gravity"] = batch.originalGravity->specific();
     if (batch.finalGravity)
         json["final_gravity"] = batch.finalGravity->specific();
-    for (const Stage& stage : batch.schedule)
-        json["schedule"].push_back(stageJson(stage));
+    putSchedule(json, batch.schedule);
+    putCourse(json, batch);
+    return json;
+}
+
+Json planJson(const NamedPlan& plan)
+{
+    Json json;
+    json["name"] = plan.name;
+    putText(json, "note", plan.note);
+    put(json, "tolerance_c", plan.tolerance);
+    putSchedule(json, plan.schedule);
     return json;
 }
 
@@ -229,6 +299,48 @@ Json readingJson(const DescribedReading& reading)
     return json;
 }
 
+/// Decimals are written as with registers, where the number does not show them.
+void putTyped(Json& json, double value, int decimals)
+{
+    json["value"] = value;
+    const auto shown = scanDecimal(shortestText(value));
+    if (!shown || shown->decimals != decimals)
+        json["decimals"] = decimals;
+}
+
+Json handReadingJson(const DescribedHandReading& reading)
+{
+    Json json;
+    const bool ofSensor = reading.owner.kind == store::HandOwner::Kind::sensor;
+    json[ofSensor ? "sensor" : "batch"] = reading.owner.name;
+    json["at"] = rfc3339Utc(reading.inForce.at);
+    putTyped(json, reading.inForce.value, reading.inForce.decimals);
+    json["unit"] = nameOf(reading.inForce.unit);
+    if (reading.inForce.sample)
+        json["sample_c"] = reading.inForce.sample->celsius();
+    putText(json, "note", reading.inForce.note);
+    for (const store::ReplacedHandReading& before : reading.before) {
+        Json item;
+        putTyped(item, before.value, before.decimals);
+        item["until"] = rfc3339Utc(before.until);
+        putText(item, "why", before.why);
+        json["was"].push_back(std::move(item));
+    }
+    return json;
+}
+
+Json correctionJson(const store::ValueCorrection& correction)
+{
+    Json json;
+    json["sensor"] = correction.sensor;
+    json["at"] = rfc3339Utc(correction.at);
+    json["value"] = correction.value;
+    json["unit"] = nameOf(correction.unit);
+    json["corrected"] = rfc3339Utc(correction.corrected);
+    putText(json, "why", correction.why);
+    return json;
+}
+
 Json exclusionJson(const store::Exclusion& exclusion)
 {
     return {{"sensor", exclusion.sensor},
@@ -267,6 +379,10 @@ std::string writeDescription(const Description& description)
     put(document, "price_per_kwh", settings.tariff.pricePerKwh);
     if (!settings.tariff.windows.empty())
         putAll(document, "time_of_use", settings.tariff.windows, windowJson);
+    if (!settings.tariffChanges.empty())
+        putAll(document, "tariff_changes", settings.tariffChanges, tariffChangeJson);
+    if (settings.rounds != usualRounds())
+        putAll(document, "rounds", settings.rounds, roundJson);
     putAll(document, "setups", description.setups, setupJson);
     putAll(document, "sensors", description.sensors, sensorJson);
     putAll(document, "meters", description.meters, meterJson);
@@ -277,6 +393,12 @@ std::string writeDescription(const Description& description)
         putAll(document, "exclusions", description.exclusions, exclusionJson);
     if (!description.journal.empty())
         putAll(document, "journal", description.journal, noteJson);
+    if (!description.plans.empty())
+        putAll(document, "plans", description.plans, planJson);
+    if (!description.handReadings.empty())
+        putAll(document, "hand_readings", description.handReadings, handReadingJson);
+    if (!description.corrections.empty())
+        putAll(document, "corrections", description.corrections, correctionJson);
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

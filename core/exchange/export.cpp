@@ -5,8 +5,8 @@
 #include "core/keep.h"
 #include "core/logbook/names.h"
 #include "core/store/batches.h"
-#include "core/store/journal.h"
 #include "core/store/equipment.h"
+#include "core/store/journal.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 
@@ -109,6 +109,28 @@ Done collectMeterReadings(const store::LogbookFile& logbook, Description& descri
     return {};
 }
 
+Done collectHandReadings(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                         Description& description)
+{
+    auto kept = store::readHandReadings(logbook, owner);
+    HOLDBAND_TRY(kept);
+    for (store::KeptHandReading& reading : *kept)
+        description.handReadings.push_back(
+            {owner, std::move(reading.inForce), std::move(reading.before)});
+    return {};
+}
+
+Done collectTyped(const store::LogbookFile& logbook, Description& description)
+{
+    using Kind = store::HandOwner::Kind;
+    HOLDBAND_TRY(collectMeterReadings(logbook, description));
+    for (const Sensor& sensor : description.sensors)
+        HOLDBAND_TRY(collectHandReadings(logbook, {Kind::sensor, sensor.name}, description));
+    for (const Batch& batch : description.batches)
+        HOLDBAND_TRY(collectHandReadings(logbook, {Kind::batch, batch.name}, description));
+    return keep(store::readValueCorrections(logbook), description.corrections);
+}
+
 Result<Description> collect(const store::LogbookFile& logbook)
 {
     Description description;
@@ -119,7 +141,8 @@ Result<Description> collect(const store::LogbookFile& logbook)
     HOLDBAND_TRY(keep(store::readBatches(logbook), description.batches));
     HOLDBAND_TRY(keep(store::readExclusions(logbook), description.exclusions));
     HOLDBAND_TRY(keep(store::readJournal(logbook), description.journal));
-    HOLDBAND_TRY(collectMeterReadings(logbook, description));
+    HOLDBAND_TRY(keep(store::readPlans(logbook), description.plans));
+    HOLDBAND_TRY(collectTyped(logbook, description));
     return description;
 }
 

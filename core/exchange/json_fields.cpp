@@ -151,6 +151,40 @@ Instant Fields::requiredTime(const char* key)
     return time(key).value_or(Instant{});
 }
 
+std::optional<bool> Fields::flag(const char* key)
+{
+    const Json* value = find(key);
+    if (!value)
+        return std::nullopt;
+    if (!value->is_boolean()) {
+        fail(key, "here stands " + kindOf(*value) + ", neither true nor false");
+        return std::nullopt;
+    }
+    return value->get<bool>();
+}
+
+std::vector<Instant> Fields::times(const char* key)
+{
+    std::vector<Instant> all;
+    const Json* list = find(key);
+    if (!list)
+        return all;
+    if (!list->is_array()) {
+        fail(key, "here must stand a list of times");
+        return all;
+    }
+    for (const Json& item : *list) {
+        const auto at = item.is_string() ? parseTime(item.get<std::string>(), m_reading->zone)
+                                         : Result<Instant>(dataProblem("here must stand a time"));
+        if (!at) {
+            fail(key, at.error().what, at.error().remedy);
+            return all;
+        }
+        all.push_back(*at);
+    }
+    return all;
+}
+
 std::optional<Hours> Fields::hours(const char* key)
 {
     const auto value = finite(key, -anyNumber, anyNumber);

@@ -40,6 +40,9 @@ public:
     std::optional<int> integer(const char* key, int least, int most);
     Instant requiredTime(const char* key);
     std::optional<Instant> time(const char* key);
+    std::optional<bool> flag(const char* key);
+    /// The items of an array of times. Empty where the key is missing.
+    std::vector<Instant> times(const char* key);
     std::optional<Hours> hours(const char* key);
     std::optional<Milliseconds> minutes(const char* key);
     /// key + "_c" or "_f", an absolute temperature.

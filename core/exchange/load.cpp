@@ -6,8 +6,8 @@
 #include "core/intake/log_reader.h"
 #include "core/intake/register_check.h"
 #include "core/store/batches.h"
-#include "core/store/journal.h"
 #include "core/store/equipment.h"
+#include "core/store/journal.h"
 #include "core/store/origins.h"
 #include "core/store/writer_lock.h"
 
@@ -110,11 +110,24 @@ private:
 
     Done addBatches()
     {
-        for (std::size_t i = 0; i < m_description.batches.size(); ++i)
+        for (const std::size_t i : batchOrder())
             HOLDBAND_TRY(placed(store::addBatch(m_change, m_description.batches[i]),
                                 at(indexed("batches", i))));
         m_report.batches = m_description.batches.size();
         return {};
+    }
+
+    /// A batch that was split from another comes after it.
+    std::vector<std::size_t> batchOrder() const
+    {
+        std::vector<std::size_t> order;
+        for (const bool split : {false, true}) {
+            for (std::size_t i = 0; i < m_description.batches.size(); ++i) {
+                if (m_description.batches[i].splitFrom.has_value() == split)
+                    order.push_back(i);
+            }
+        }
+        return order;
     }
 
     Result<LogRequest> requestFor(const FileEntry& entry, const std::string& place) const
@@ -241,6 +254,37 @@ private:
         for (std::size_t i = 0; i < m_description.journal.size(); ++i)
             HOLDBAND_TRY(placed(store::addNote(m_change, m_description.journal[i]),
                                 at(indexed("journal", i))));
+        for (std::size_t i = 0; i < m_description.plans.size(); ++i)
+            HOLDBAND_TRY(
+                placed(store::savePlan(m_change, m_description.plans[i]), at(indexed("plans", i))));
+        for (std::size_t i = 0; i < m_description.corrections.size(); ++i)
+            HOLDBAND_TRY(placed(store::addValueCorrection(m_change, m_description.corrections[i]),
+                                at(indexed("corrections", i))));
+        for (std::size_t i = 0; i < m_description.handReadings.size(); ++i)
+            HOLDBAND_TRY(placed(addHandReading(m_description.handReadings[i]),
+                                at(indexed("hand_readings", i))));
+        return {};
+    }
+
+    /// As with registers: the first typing goes in, each later value as a correction of it.
+    Done addHandReading(const DescribedHandReading& described)
+    {
+        HandReading first = described.inForce;
+        if (!described.before.empty()) {
+            first.value = described.before.front().value;
+            first.decimals = described.before.front().decimals;
+        }
+        auto id = store::addHandReading(m_change, described.owner, first);
+        HOLDBAND_TRY(id);
+        for (std::size_t i = 0; i < described.before.size(); ++i) {
+            const store::ReplacedHandReading& old = described.before[i];
+            const bool last = i + 1 == described.before.size();
+            const double value = last ? described.inForce.value : described.before[i + 1].value;
+            const int decimals =
+                last ? described.inForce.decimals : described.before[i + 1].decimals;
+            HOLDBAND_TRY(
+                store::correctHandReading(m_change, *id, value, decimals, old.until, old.why));
+        }
         return {};
     }
 
@@ -271,8 +315,10 @@ Done settle(const store::LogbookFile& logbook, const store::Change& change,
     LogbookSettings merged = *standing;
     if (description.namesCurrency)
         merged.currency = wanted.currency;
-    if (description.namesPrice && standing->tariff == Tariff{})
+    if (description.namesPrice && standing->tariff == Tariff{} && standing->tariffChanges.empty()) {
         merged.tariff = wanted.tariff;
+        merged.tariffChanges = wanted.tariffChanges;
+    }
     return store::writeSettings(change, merged);
 }
 

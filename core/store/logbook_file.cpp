@@ -80,7 +80,11 @@ Done bringUpToDate(const Database& database)
         return {};
     HOLDBAND_TRY(
         backupTo(database, database.path() + ".format" + std::to_string(*version) + ".backup"));
-    return migrate(database, steps);
+    auto sound = sealHolds(database);
+    HOLDBAND_TRY(sound);
+    HOLDBAND_TRY(migrate(database, steps));
+    // What was damaged before stays visible as damage.
+    return *sound ? renewSeal(database) : Done{};
 }
 
 } // namespace

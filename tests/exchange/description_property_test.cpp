@@ -80,6 +80,27 @@ TariffWindow tariffWindow()
     return window;
 }
 
+/// Instants that increase, each after `from`.
+std::vector<Instant> increasing(Instant from, int most)
+{
+    std::vector<Instant> all;
+    for (int i = between(0, most); i > 0; --i)
+        all.push_back(from += Milliseconds{between(1, 900'000'000)});
+    return all;
+}
+
+std::vector<RoundWindow> rounds()
+{
+    std::vector<RoundWindow> windows;
+    int minute = between(0, 200);
+    for (int i = between(1, 4); i > 0; --i) {
+        const int to = minute + between(1, 200);
+        windows.push_back({text(), minute, to});
+        minute = to + between(0, 100);
+    }
+    return windows;
+}
+
 LogbookSettings settings()
 {
     LogbookSettings result;
@@ -88,6 +109,11 @@ LogbookSettings settings()
     result.currency = maybe() ? "USD" : "";
     result.tariff.pricePerKwh = optionally([] { return number(0, 2); });
     result.tariff.windows = several(3, tariffWindow);
+    for (const Instant from : increasing(instant(), 2))
+        result.tariffChanges.push_back(
+            {from, {optionally([] { return number(0, 2); }), several(2, tariffWindow)}});
+    if (maybe())
+        result.rounds = rounds();
     return result;
 }
 
@@ -101,6 +127,7 @@ Setup setup()
     result.parts = several(2, [] { return Part{text(), number(0, 9), number(-5, 900)}; });
     for (int i = between(0, 2); i > 0; --i)
         result.ratings[text()] = number(1, 5);
+    result.retired = optionally(instant);
     return result;
 }
 
@@ -117,9 +144,12 @@ Sensor sensor()
     result.placement = maybe() ? text() : "";
     Instant from = instant();
     for (int i = between(0, 3); i > 0; --i) {
-        result.offsets.push_back({from, kelvins(-3, 3), optionally([] { return kelvins(0, 1); })});
+        result.offsets.push_back({from, kelvins(-3, 3), optionally([] { return kelvins(0, 1); }),
+                                  maybe() ? text() : ""});
         from += Milliseconds{between(1, 1'000'000)};
     }
+    result.readByHand = maybe();
+    result.retired = optionally(instant);
     return result;
 }
 
@@ -135,6 +165,9 @@ Meter meter()
     result.from = optionally(instant);
     if (!result.from || maybe())
         result.to = result.from.value_or(instant()) + Milliseconds{between(1, 100'000'000)};
+    for (const Instant from : increasing(instant(), 2))
+        result.moves.push_back({from, optionally(text)});
+    result.retired = optionally(instant);
     return result;
 }
 
@@ -148,6 +181,19 @@ Stage stage(bool first, bool last)
         result.length = Hours{number(0.1, 2000)};
     result.tolerance = optionally([] { return kelvins(0.01, 5); });
     result.settleAllowed = optionally([] { return Hours{number(0, 100)}; });
+    if (result.kind == StageKind::hold && maybe()) {
+        result.until = maybe() ? StageUntil::turnedDown : StageUntil::gravity;
+        result.untilGravity = optionally([] { return Gravity::specific(number(1.0, 1.1)); });
+    }
+    return result;
+}
+
+Schedule schedule()
+{
+    Schedule result;
+    const int stages = between(1, 4);
+    for (int i = 0; i < stages; ++i)
+        result.push_back(stage(i == 0, i + 1 == stages));
     return result;
 }
 
@@ -167,9 +213,14 @@ Batch batch()
     result.grace = Milliseconds{between(0, 90'000'000)};
     result.originalGravity = optionally([] { return Gravity::specific(number(1.0, 1.15)); });
     result.finalGravity = optionally([] { return Gravity::specific(number(0.99, 1.1)); });
-    const int stages = between(1, 4);
-    for (int i = 0; i < stages; ++i)
-        result.schedule.push_back(stage(i == 0, i + 1 == stages));
+    result.schedule = schedule();
+    result.vessel = maybe() ? text() : "";
+    result.splitFrom = optionally(text);
+    for (const Instant from : increasing(result.pitched, 2))
+        result.planChanges.push_back({from, maybe() ? text() : "", schedule()});
+    result.stageEnds = increasing(result.pitched, 2);
+    for (const Instant from : increasing(result.pitched, 2))
+        result.beerUses.push_back({from, text(), maybe() ? text() : ""});
     return result;
 }
 
@@ -223,6 +274,30 @@ store::Exclusion exclusion()
     return {text(), {from, from + Milliseconds{between(0, 1'000'000)}}, maybe() ? text() : ""};
 }
 
+ReadingUnit temperatureUnit()
+{
+    return maybe() ? ReadingUnit::celsius : ReadingUnit::fahrenheit;
+}
+
+exchange::DescribedHandReading handReading()
+{
+    exchange::DescribedHandReading result;
+    const bool ofBatch = maybe();
+    result.owner = {ofBatch ? store::HandOwner::Kind::batch : store::HandOwner::Kind::sensor,
+                    text()};
+    result.inForce.at = instant();
+    result.inForce.value = number(-30, 110);
+    result.inForce.decimals = between(0, mostDecimals);
+    result.inForce.unit = ofBatch ? ReadingUnit::specificGravity : temperatureUnit();
+    result.inForce.sample = optionally([] { return Temperature::celsius(number(0, 40)); });
+    result.inForce.note = maybe() ? text() : "";
+    result.before = several(2, [] {
+        return store::ReplacedHandReading{number(-30, 110), between(0, mostDecimals), instant(),
+                                          maybe() ? text() : ""};
+    });
+    return result;
+}
+
 Description anyDescription()
 {
     Description result;
@@ -235,6 +310,16 @@ Description anyDescription()
     result.meterReadings = several(3, reading);
     result.exclusions = several(2, exclusion);
     result.journal = several(2, [] { return JournalNote{instant(), optionally(text), text()}; });
+    result.plans = several(2, [] {
+        return NamedPlan{text(), maybe() ? text() : "", optionally([] { return kelvins(0.01, 5); }),
+                         schedule()};
+    });
+    result.handReadings = several(2, handReading);
+    result.corrections = several(2, [] {
+        return store::ValueCorrection{text(),           instant(),
+                                      number(-30, 110), temperatureUnit(),
+                                      instant(),        maybe() ? text() : ""};
+    });
     return result;
 }
 
@@ -264,6 +349,9 @@ TEST(DescriptionProperties, ParsingKeepsEveryValueToTheBit)
         RC_ASSERT(parsed->meters == first.meters);
         RC_ASSERT(parsed->batches == first.batches);
         RC_ASSERT(parsed->journal == first.journal);
+        RC_ASSERT(parsed->plans == first.plans);
+        RC_ASSERT(parsed->handReadings == first.handReadings);
+        RC_ASSERT(parsed->corrections == first.corrections);
         RC_ASSERT(parsed->meterReadings.size() == first.meterReadings.size());
         for (std::size_t i = 0; i < first.meterReadings.size(); ++i) {
             RC_ASSERT(parsed->meterReadings[i].meter == first.meterReadings[i].meter);

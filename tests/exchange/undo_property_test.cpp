@@ -1,0 +1,227 @@
+// Whatever is entered and taken back, in whatever order: doing all of it again gives the same
+// export, and taking all of it back the export of the beginning.
+#include "core/exchange/export.h"
+#include "core/store/exclusions.h"
+#include "core/store/imports.h"
+#include "core/store/journal.h"
+#include "core/store/soundness.h"
+#include "core/store/undo.h"
+#include "core/store/value_corrections.h"
+#include "tests/store/logbooks.h"
+
+#include "core/store/hand_readings.h"
+
+#include <QDir>
+#include <QDirIterator>
+#include <QFile>
+#include <rapidcheck.h>
+
+namespace holdband::test {
+namespace {
+
+using store::Change;
+using store::LogbookFile;
+
+int between(int low, int high)
+{
+    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
+}
+
+Instant moment()
+{
+    return someday - std::chrono::minutes{between(0, 5000)};
+}
+
+/// Every file of the export, one after the other, with its name.
+std::string exported(const LogbookFile& logbook)
+{
+    const QTemporaryDir folder;
+    const QString out = folder.filePath("out");
+    const Done done = exchange::exportLogbook(logbook, out.toStdString());
+    RC_ASSERT(done.has_value());
+    QStringList names;
+    for (QDirIterator files(out, QDir::Files, QDirIterator::Subdirectories); files.hasNext();)
+        names << files.next();
+    names.sort();
+    std::string all;
+    for (const QString& name : names) {
+        QFile file(name);
+        RC_ASSERT(file.open(QIODevice::ReadOnly));
+        all += QDir(out).relativeFilePath(name).toStdString() + "\n" + file.readAll().toStdString();
+    }
+    return all;
+}
+
+void importSomething(const Change& change)
+{
+    auto id = store::addImport(change, {"log.csv", "00", 3});
+    RC_ASSERT(id.has_value());
+    std::vector<Instant> at;
+    std::vector<double> raw;
+    std::vector<std::uint32_t> line;
+    Instant next = moment();
+    for (int i = between(1, 5); i > 0; --i) {
+        at.push_back(next += std::chrono::minutes{between(1, 30)});
+        raw.push_back(between(-50, 300) / 10.0);
+        line.push_back(static_cast<std::uint32_t>(at.size() + 1));
+    }
+    store::SensorRows rows;
+    rows.sensor = "Beer";
+    rows.header = "Beer";
+    rows.at = &at;
+    rows.raw = &raw;
+    rows.line = &line;
+    RC_ASSERT(store::addReadings(change, *id, rows).has_value());
+    RC_ASSERT(store::dropEmptyImport(change, *id).has_value());
+}
+
+void editEquipment(const LogbookFile& logbook, const Change& change)
+{
+    holdband::Setup setup = store::readSetups(logbook)->front();
+    setup.kind += "x";
+    setup.parts.push_back({"hose", 1.0, between(1, 90) / 1.0});
+    RC_ASSERT(store::updateSetup(change, setup.name, setup).has_value());
+    Sensor sensor = store::readSensors(logbook)->front();
+    sensor.placement += "y";
+    sensor.offsets.clear();
+    if (between(0, 1) == 1)
+        sensor.offsets = {{moment(), TemperatureDifference::kelvins(0.1), {}, "ice"}};
+    RC_ASSERT(store::updateSensor(change, sensor.name, sensor).has_value());
+    LogbookSettings settings = *store::readSettings(logbook);
+    settings.tariff.pricePerKwh = between(1, 50) / 100.0;
+    RC_ASSERT(store::writeSettings(change, settings).has_value());
+}
+
+Schedule someSchedule()
+{
+    Stage stage;
+    stage.label = "Primary";
+    stage.target = Temperature::celsius(between(5, 25));
+    stage.tolerance = TemperatureDifference::kelvins(1.5);
+    return {stage};
+}
+
+void editBatches(const LogbookFile& logbook, const Change& change)
+{
+    const auto batches = *store::readBatches(logbook);
+    if (batches.empty()) {
+        Batch batch;
+        batch.name = "Ale";
+        batch.setup = "Loop";
+        batch.beerSensor = "Beer";
+        batch.pitched = someday - std::chrono::days{9};
+        batch.schedule = someSchedule();
+        RC_ASSERT(store::addBatch(change, batch).has_value());
+        return;
+    }
+    Batch batch = batches.front();
+    const Instant last = batch.planChanges.empty() ? batch.pitched : batch.planChanges.back().from;
+    batch.planChanges.push_back({last + std::chrono::hours{1}, "warmer", someSchedule()});
+    batch.stageEnds = {batch.pitched + std::chrono::hours{between(1, 90)}};
+    RC_ASSERT(store::updateBatch(change, batch.name, batch).has_value());
+    RC_ASSERT(store::savePlan(change, {"Plan", "n", {}, someSchedule()}).has_value());
+}
+
+/// A reading, or nothing where one stands at that instant.
+void addReading(const LogbookFile& logbook, const Change& change)
+{
+    const store::HandOwner beer{store::HandOwner::Kind::sensor, "Beer"};
+    const auto hand =
+        store::addHandReading(change, beer, {moment(), 20.5, ReadingUnit::celsius, 1, {}, "eye"});
+    RC_ASSERT(hand.has_value() || hand.error().kind == ProblemKind::data);
+    const auto kept = *store::readHandReadings(logbook, beer);
+    RC_ASSERT(store::correctHandReading(change, kept.front().id, between(0, 300) / 10.0, 1, someday,
+                                        "slip")
+                  .has_value());
+    MeterReading reading;
+    reading.at = moment();
+    reading.registerReading = Energy::kilowattHours(between(0, 999));
+    const auto meter = store::addMeterReading(change, "Meter", reading);
+    RC_ASSERT(meter.has_value() || meter.error().kind == ProblemKind::data);
+}
+
+void remark(const LogbookFile& logbook, const Change& change)
+{
+    const Instant from = moment();
+    RC_ASSERT(store::addExclusion(change, {"Beer", {from, from + std::chrono::hours{1}}, "lid", {}})
+                  .has_value());
+    RC_ASSERT(store::addNote(change, {moment(), {}, "note"}).has_value());
+    RC_ASSERT(store::addValueCorrection(
+                  change, {"Beer", from, 19.0, ReadingUnit::celsius, someday, "lifted"})
+                  .has_value());
+    const auto notes = *store::readNotes(logbook);
+    if (notes.size() > 2)
+        RC_ASSERT(store::removeNote(change, notes.front().id).has_value());
+    const auto exclusions = *store::readExclusions(logbook);
+    if (exclusions.size() > 2)
+        RC_ASSERT(store::removeExclusion(change, exclusions.front().id).has_value());
+}
+
+void takeAnImportBack(const LogbookFile& logbook, const Change& change)
+{
+    const auto imports = *store::listImports(logbook);
+    if (!imports.empty())
+        RC_ASSERT(store::takeBack(change, imports.front().id).has_value());
+}
+
+void enterSomething(const LogbookFile& logbook)
+{
+    const int what = between(0, 5);
+    auto change = Change::begin(logbook, "entry " + std::to_string(what));
+    RC_ASSERT(change.has_value());
+    if (what == 0)
+        importSomething(*change);
+    else if (what == 1)
+        editEquipment(logbook, *change);
+    else if (what == 2)
+        editBatches(logbook, *change);
+    else if (what == 3)
+        addReading(logbook, *change);
+    else if (what == 4)
+        remark(logbook, *change);
+    else
+        takeAnImportBack(logbook, *change);
+    RC_ASSERT(change->commit().has_value());
+}
+
+class UndoProperties : public LogbookTest {
+public:
+    std::unique_ptr<LogbookFile> fresh() const
+    {
+        QFile::remove(QString::fromStdString(path()));
+        return create();
+    }
+    using LogbookTest::addEquipment;
+};
+
+TEST_F(UndoProperties, EntriesAndUndosThenRedoGiveTheSameExport)
+{
+    const bool held = rc::check("enter and undo, then redo: the same export", [this] {
+        const auto logbook = fresh();
+        addEquipment(*logbook);
+        const std::string beginning = exported(*logbook);
+        for (int i = between(1, 12); i > 0; --i) {
+            if (between(0, 3) > 0)
+                enterSomething(*logbook);
+            else if (store::readUndoState(*logbook)->undoWhat != "equipment")
+                RC_ASSERT(store::undoLast(*logbook).has_value());
+        }
+        while (store::readUndoState(*logbook)->redo)
+            RC_ASSERT(store::redoLast(*logbook).has_value());
+        const std::string full = exported(*logbook);
+        int undone = 0;
+        while (store::readUndoState(*logbook)->undoWhat != "equipment") {
+            RC_ASSERT(store::undoLast(*logbook).has_value());
+            ++undone;
+        }
+        RC_ASSERT(exported(*logbook) == beginning);
+        for (; undone > 0; --undone)
+            RC_ASSERT(store::redoLast(*logbook).has_value());
+        RC_ASSERT(exported(*logbook) == full);
+        RC_ASSERT(store::findDamage(*logbook)->empty());
+    });
+    EXPECT_TRUE(held);
+}
+
+} // namespace
+} // namespace holdband::test

@@ -1,0 +1,92 @@
+// A logbook of the first format is brought up to date with everything in it, by readers too, and
+// stands beside a copy of what it was.
+#include "core/store/schema.h"
+#include "core/store/seal.h"
+#include "core/store/soundness.h"
+#include "tests/store/logbooks.h"
+
+#include <filesystem>
+
+namespace holdband::test {
+namespace {
+
+constexpr const char* oldContents = R"sql(
+INSERT INTO settings VALUES ('zone', 'America/Denver'), ('units', 'us'), ('currency', 'USD');
+INSERT INTO acts VALUES (1, 1772000000000, 'loaded garage.json');
+INSERT INTO setups VALUES (1, 'Loop', 'coolant loop', 2, 600.0, 1);
+INSERT INTO sensors VALUES (1, 'Beer', 'beer', 1, 0.2, 'in the beer', 1);
+INSERT INTO offsets VALUES (1, 1772000000000, 0.3, 0.1);
+INSERT INTO meters VALUES (1, 'Meter', 1, 0.01, NULL, NULL, NULL, NULL, 1);
+INSERT INTO batches VALUES (1, 'Ale', 1, 20.0, 1772000000000, NULL, 1, NULL, 1.5, NULL, 0, 1.050,
+                            NULL, 1);
+INSERT INTO stages VALUES (1, 0, 'Primary', 'hold', 19.0, NULL, NULL, NULL);
+INSERT INTO meter_readings VALUES (1, 1, 1772000000000, 5.0, 2, NULL, 'first', NULL, NULL, 1),
+                                  (2, 1, 1772100000000, 6.5, 2, NULL, '', NULL, NULL, 1);
+INSERT INTO meter_corrections VALUES (1, 2, 5.6, 2, 1772200000000, 'digits swapped', 1);
+)sql";
+
+class Migration : public LogbookTest {
+protected:
+    void makeOldLogbook() const
+    {
+        auto database = store::Database::open(path(), store::Access::write, true);
+        ASSERT_TRUE(database);
+        const auto first = std::span(store::schemaSteps()).first(1);
+        ASSERT_TRUE(store::migrate(**database, first));
+        ASSERT_TRUE((*database)->execute(oldContents));
+        ASSERT_TRUE(store::renewSeal(**database));
+    }
+
+    void expectEverything(const store::LogbookFile& logbook) const
+    {
+        EXPECT_EQ(store::readSettings(logbook)->zone, "America/Denver");
+        EXPECT_EQ(store::readSettings(logbook)->rounds, usualRounds());
+        const auto readings = *store::readMeterReadings(logbook, "Meter");
+        ASSERT_EQ(readings.size(), 2u);
+        EXPECT_EQ(readings[0].inForce.note, "first");
+        EXPECT_EQ(readings[1].inForce.registerReading.kilowattHours(), 5.6);
+        ASSERT_EQ(readings[1].before.size(), 1u);
+        EXPECT_EQ(readings[1].before[0].kwh, 6.5);
+        EXPECT_EQ(readings[1].before[0].why, "digits swapped");
+        const Batch batch = *store::readBatch(logbook, "Ale");
+        EXPECT_EQ(batch.schedule.front().until, StageUntil::hours);
+        EXPECT_TRUE(batch.planChanges.empty());
+        EXPECT_EQ(store::readSensors(logbook)->front().offsets.size(), 1u);
+        EXPECT_FALSE(store::readSensors(logbook)->front().readByHand);
+    }
+};
+
+TEST_F(Migration, KeepsEverythingAndACopyOfTheOldFile)
+{
+    makeOldLogbook();
+    auto logbook = store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    expectEverything(**logbook);
+    EXPECT_TRUE(std::filesystem::exists(path() + ".format1.backup"));
+    auto damage = store::findDamage(**logbook);
+    ASSERT_TRUE(damage);
+    EXPECT_EQ(*damage, std::vector<std::string>{});
+}
+
+TEST_F(Migration, DoesNotBlessWhatWasDamaged)
+{
+    makeOldLogbook();
+    {
+        auto database = store::Database::open(path(), store::Access::write, false);
+        ASSERT_TRUE((*database)->execute("UPDATE meter_readings SET kwh = 9 WHERE id = 1"));
+    }
+    auto logbook = store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
+    ASSERT_TRUE(logbook);
+    EXPECT_EQ(store::findDamage(**logbook)->size(), 1u);
+}
+
+TEST_F(Migration, AReaderBringsItUpToDateToo)
+{
+    makeOldLogbook();
+    auto logbook = store::LogbookFile::open(path(), store::Access::read, [] { return someday; });
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    expectEverything(**logbook);
+}
+
+} // namespace
+} // namespace holdband::test
