@@ -1,14 +1,27 @@
-// A log by the Imports page: looked at, then kept.
+// Logs by the Imports page: looked at, decided, kept, taken back, watched.
 #include "tests/ui/sample_window.h"
 
+#include "core/store/equipment.h"
 #include "core/store/readings.h"
-#include "ui/imports/import_choices.h"
+#include "ui/imports/column_heads.h"
 #include "ui/imports/imports_page.h"
-#include "ui/tables/table_card.h"
+#include "ui/imports/log_choices.h"
+#include "ui/imports/log_view.h"
+#include "ui/imports/name_choices.h"
+#include "ui/imports/new_target_dialog.h"
+#include "ui/imports/past_imports.h"
+#include "ui/imports/rows_panel.h"
+#include "ui/imports/watch_card.h"
 #include "ui/window/pages.h"
 
+#include <QClipboard>
 #include <QComboBox>
+#include <QFile>
+#include <QGuiApplication>
+#include <QLineEdit>
 #include <QPushButton>
+#include <QTabBar>
+#include <QTableView>
 #include <QTest>
 
 namespace holdband::ui::test {
@@ -25,19 +38,39 @@ protected:
     }
 
     ImportsPage& page() { return *m_window->pages()->imports(); }
+    LogView& view() { return *page().view(); }
+    void wait()
+    {
+        for (int i = 0; i < 4; ++i)
+            settle(*m_window);
+    }
     void look(const QString& name, const std::string& text)
     {
         write(name, text);
         m_window->importFile(path(name));
-        settle(*m_window);
-        settle(*m_window);
+        wait();
     }
-    Instant lastOf(const char* sensor) const
+    std::unique_ptr<store::LogbookFile> file() const
     {
-        const auto file =
-            store::LogbookFile::open(m_logbook.toStdString(), store::Access::read, now);
-        return **store::lastReadingAt(**file, sensor);
+        return std::move(
+            *store::LogbookFile::open(m_logbook.toStdString(), store::Access::read, now));
     }
+    Instant lastOf(const char* sensor) const { return **store::lastReadingAt(*file(), sensor); }
+    void choose(QComboBox* box, const QString& words)
+    {
+        const int index = box->findText(words);
+        ASSERT_GE(index, 0) << words.toStdString();
+        box->setCurrentIndex(index);
+        Q_EMIT box->activated(index);
+        wait();
+    }
+    QString raw(int row, int column) { return view().raw()->index(row, column).data().toString(); }
+    QString result(int row, int column)
+    {
+        return view().result()->index(row, column).data().toString();
+    }
+    QString count(Fate fate) { return view().countButton(fate)->text(); }
+    std::string said() { return page().message().toStdString(); }
 
     QString m_logbook;
     std::unique_ptr<MainWindow> m_window;
@@ -50,32 +83,83 @@ const std::string goodLog = "time,Cabinet beer (F),Lid\n"
 
 } // namespace
 
+TEST_F(ImportTest, RawRowsStandLeftAndWhatTheyBecomeRight)
+{
+    look("more.csv", goodLog);
+    EXPECT_EQ(m_window->pages()->page(), PageId::imports);
+    EXPECT_EQ(raw(1, 0), "2");
+    EXPECT_EQ(raw(1, 2), "66.2");
+    EXPECT_EQ(result(0, 0), "the header");
+    EXPECT_EQ(result(1, 0), "12 Mar 2026 13:00"); // Denver, UTC−6
+    EXPECT_EQ(result(1, 1), "66.2");
+    EXPECT_EQ(result(3, 1), "left out: is not a number");
+    EXPECT_EQ(view().result()->headerData(1, Qt::Horizontal, Qt::DisplayRole), "Cabinet beer, °F");
+}
+
+TEST_F(ImportTest, EachGuessHasItsReason)
+{
+    look("more.csv", goodLog);
+    EXPECT_EQ(view().heads()->box(0)->currentText(), "time");
+    EXPECT_EQ(view().heads()->box(1)->currentText(), "Cabinet beer");
+    EXPECT_EQ(view().heads()->box(2)->currentText(), "ignored");
+    EXPECT_EQ(view().heads()->reason(1), "the header says °F; its header is the sensor’s name");
+    EXPECT_EQ(view().heads()->reason(2), "there are no numbers in it");
+    look("dated.csv", "time,Room (F)\n13.03.2026 10:00,62\n");
+    EXPECT_EQ(view().heads()->reason(0), "day first: 13.03.2026 10:00 occurs in line 2");
+}
+
 TEST_F(ImportTest, IsLookedAtFirstAndKeptOnAWord)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
-    EXPECT_EQ(m_window->pages()->page(), PageId::imports);
-    ASSERT_TRUE(page().canKeep()) << page().message().toStdString();
+    ASSERT_TRUE(page().canKeep()) << said();
     EXPECT_TRUE(page().message().contains("3 rows read, 2 readings new, 0 already there"))
-        << page().message().toStdString();
-    EXPECT_EQ(page().counts()->model()->index(0, 1).data(), "Cabinet beer");
-    EXPECT_EQ(page().rejected()->model()->rowCount(), 1);
-    EXPECT_EQ(page().rejected()->model()->index(0, 0).data(), "4");
+        << said();
     EXPECT_EQ(lastOf("Cabinet beer"), before);
     page().keepButton()->click();
-    settle(*m_window);
-    EXPECT_TRUE(page().message().startsWith("Kept.")) << page().message().toStdString();
+    wait();
+    EXPECT_TRUE(page().message().startsWith("Kept.")) << said();
     EXPECT_GT(lastOf("Cabinet beer"), before);
+}
+
+TEST_F(ImportTest, CountsOpenTheirRows)
+{
+    look("more.csv", goodLog);
+    EXPECT_EQ(count(Fate::added), "2 new");
+    EXPECT_EQ(count(Fate::rejected), "1 rejected");
+    EXPECT_FALSE(view().countButton(Fate::conflicting)->isEnabled());
+    view().countButton(Fate::rejected)->click();
+    EXPECT_TRUE(view().rows()->isVisible());
+    EXPECT_EQ(view().rows()->model()->index(0, 0).data(), "4");
+    EXPECT_EQ(view().rows()->model()->index(0, 2).data(), "?");
+    EXPECT_TRUE(view().rows()->saveButton()->isVisible());
+    view().countButton(Fate::added)->click();
+    EXPECT_EQ(view().rows()->model()->rowCount(), 2);
+    EXPECT_EQ(view().rows()->model()->index(1, 3).data(), "66.4 °F");
+    EXPECT_FALSE(view().rows()->saveButton()->isVisible());
+}
+
+TEST_F(ImportTest, ConflictsShowWhatStands)
+{
+    look("first.csv", goodLog);
+    page().keepButton()->click();
+    wait();
+    look("second.csv", "time,Cabinet beer (F)\n2026-03-12T19:00:00Z,70\n2026-03-12T19:30:00Z,66.4\n"
+                       "2026-03-12T21:00:00Z,66\n");
+    EXPECT_EQ(count(Fate::alreadyThere), "1 already there");
+    view().countButton(Fate::conflicting)->click();
+    EXPECT_EQ(view().rows()->model()->index(0, 3).data(), "70 °F");
+    EXPECT_EQ(view().rows()->model()->index(0, 4).data(), "66.2 °F");
 }
 
 TEST_F(ImportTest, ASecondTimeThereIsNothingNew)
 {
     look("more.csv", goodLog);
     page().keepButton()->click();
-    settle(*m_window);
+    wait();
     look("more.csv", goodLog);
     EXPECT_FALSE(page().canKeep());
-    EXPECT_TRUE(page().message().contains("nothing new to keep"));
+    EXPECT_TRUE(page().message().contains("nothing new to keep")) << said();
 }
 
 TEST_F(ImportTest, CancelKeepsNothing)
@@ -83,49 +167,240 @@ TEST_F(ImportTest, CancelKeepsNothing)
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
     page().cancel();
-    settle(*m_window);
+    wait();
     EXPECT_FALSE(page().canKeep());
     EXPECT_EQ(page().message(), "Nothing was kept.");
     EXPECT_EQ(lastOf("Cabinet beer"), before);
 }
 
-TEST_F(ImportTest, AnOpenDateOrderIsAskedFor)
+TEST_F(ImportTest, CancelWhileKeepingLeavesNothing)
+{
+    std::string text = "time,Room (F)\n";
+    for (int i = 0; i < 200'000; ++i)
+        text += std::to_string(1'500'000'000 + 60 * i) + ",62\n";
+    look("long.csv", text);
+    QTRY_VERIFY_WITH_TIMEOUT(page().canKeep(), 20'000);
+    page().keepButton()->click();
+    page().cancel();
+    wait();
+    EXPECT_TRUE(page().message().contains("Nothing was kept") ||
+                page().message().contains("nothing was kept"))
+        << said();
+    const auto series =
+        store::readSeries(*file(), "Room", {instantFromMs(0), instantFromMs(1'600'000'000'000)});
+    EXPECT_TRUE(series && series->at.size() <= 1);
+}
+
+TEST_F(ImportTest, AnOpenDateOrderIsAskedForAndTheFocusLeadsThere)
 {
     look("open.csv", "time,Cabinet beer (F)\n03/04/2026 10:00,66.2\n03/05/2026 10:00,66.4\n");
     EXPECT_FALSE(page().canKeep());
-    EXPECT_TRUE(page().message().contains("choose the order of the date"))
-        << page().message().toStdString();
-    QComboBox* order = page().choices()->dateOrder();
-    order->setCurrentIndex(2); // month, day, year
-    Q_EMIT order->activated(2);
-    settle(*m_window);
-    EXPECT_TRUE(page().canKeep()) << page().message().toStdString();
+    EXPECT_TRUE(page().message().contains("choose the order of the date")) << said();
+    EXPECT_TRUE(view().choices()->dateOrder()->hasFocus());
+    choose(view().choices()->dateOrder(), "month, day, year");
+    EXPECT_TRUE(page().canKeep()) << said();
 }
 
-TEST_F(ImportTest, AColumnIsGivenItsMeaning)
+TEST_F(ImportTest, AnAmbiguousCommaIsAskedAbout)
 {
-    look("other.csv", "time,Probe 1 (F)\n2026-03-12T19:00:00Z,66.2\n2026-03-12T19:30:00Z,66.4\n");
+    look("comma.csv", "time;Loop meter (kWh)\n2026-03-12 10:00;1,234\n2026-03-12 11:00;1,301\n");
     EXPECT_FALSE(page().canKeep());
-    QComboBox* box = page().choices()->column("Probe 1 (F)");
-    ASSERT_TRUE(box);
-    const int index = box->findText("Cabinet beer");
-    ASSERT_GT(index, 0);
+    EXPECT_TRUE(view().choices()->decimalSign()->isVisible()) << said();
+    EXPECT_TRUE(view().choices()->decimalSign()->hasFocus());
+    choose(view().choices()->decimalSign(), "1,234 is over a thousand");
+    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(result(1, 1), "1234");
+}
+
+TEST_F(ImportTest, AFallenRegisterIsAskedAbout)
+{
+    look("register.csv", "time,Loop meter (kWh)\n2026-03-12 10:00,20.5\n2026-03-12 11:00,0.5\n");
+    EXPECT_FALSE(page().canKeep());
+    EXPECT_TRUE(view().choices()->registerDrop()->hasFocus()) << said();
+    choose(view().choices()->registerDrop(), "it restarted at 0 (reset)");
+    EXPECT_TRUE(page().canKeep()) << said();
+}
+
+TEST_F(ImportTest, APatternIsCheckedWhileItIsTypedAndKeepsItsFocus)
+{
+    look("odd.csv", "when,Room (F)\n12/3/26 15h00,62\n12/3/26 16h00,62\n");
+    EXPECT_FALSE(page().canKeep());
+    choose(view().heads()->box(0), "time");
+    choose(view().choices()->dateOrder(), "a pattern of your own…");
+    QLineEdit* pattern = view().choices()->pattern();
+    EXPECT_TRUE(pattern->isVisible());
+    pattern->setFocus();
+    QTest::keyClicks(pattern, "dd/M/yy HH:mm");
+    EXPECT_TRUE(view().choices()->patternWords().contains("line 2"))
+        << view().choices()->patternWords().toStdString();
+    QTest::keyClick(pattern, Qt::Key_Return);
+    wait();
+    EXPECT_EQ(pattern->text(), "dd/M/yy HH:mm");
+    pattern->selectAll();
+    QTest::keyClicks(pattern, "dd/M/yy HH'h'mm");
+    EXPECT_TRUE(view().choices()->patternWords().startsWith(QStringLiteral("✓")))
+        << view().choices()->patternWords().toStdString();
+    QTest::keyClick(pattern, Qt::Key_Return);
+    wait();
+    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(result(1, 0), "12 Mar 2026 15:00");
+}
+
+TEST_F(ImportTest, AZoneThatDoesNotExistIsRefusedAndStaysTyped)
+{
+    look("zoned.csv", "time,Room (F)\n2026-03-12 10:00,62\n");
+    QComboBox* zone = view().choices()->zone();
+    zone->setFocus();
+    zone->lineEdit()->selectAll();
+    QTest::keyClicks(zone->lineEdit(), "Mars/Base");
+    QTest::keyClick(zone->lineEdit(), Qt::Key_Return);
+    wait();
+    EXPECT_FALSE(page().canKeep());
+    EXPECT_TRUE(page().message().contains("Mars/Base")) << said();
+    EXPECT_EQ(zone->currentText(), "Mars/Base");
+    EXPECT_TRUE(zone->hasFocus());
+}
+
+TEST_F(ImportTest, AColumnIsGivenItsMeaningAndUnit)
+{
+    look("other.csv", "time,Probe 1\n2026-03-12T19:00:00Z,19\n2026-03-12T19:30:00Z,19.5\n");
+    EXPECT_FALSE(page().canKeep());
+    choose(view().heads()->box(1), "Cabinet beer");
+    EXPECT_FALSE(page().canKeep()) << said(); // 19 °F are odd for a beer
+    choose(view().heads()->unitBox(1), "always °C");
+    ASSERT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(view().result()->headerData(1, Qt::Horizontal, Qt::DisplayRole), "Cabinet beer, °C");
+}
+
+TEST_F(ImportTest, WhatWasChosenIsUsedForTheNextFileOfTheShape)
+{
+    look("a.csv", "time,Probe 1 (F)\n2026-03-12T19:00:00Z,66.2\n");
+    choose(view().heads()->box(1), "Cabinet beer");
+    page().keepButton()->click();
+    wait();
+    look("b.csv", "time,Probe 1 (F)\n2026-03-12T22:00:00Z,66.2\n");
+    ASSERT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(view().heads()->box(1)->currentText(), "Cabinet beer");
+    EXPECT_TRUE(view().heads()->reason(1).contains("as chosen before"))
+        << view().heads()->reason(1).toStdString();
+}
+
+TEST_F(ImportTest, ASensorIsMadeOnTheSpot)
+{
+    look("new.csv", "time,Cellar (F)\n2026-03-12T19:00:00Z,55\n");
+    TargetBox* box = view().heads()->box(1);
+    const int index = box->findText("a new sensor…");
     box->setCurrentIndex(index);
     Q_EMIT box->activated(index);
-    settle(*m_window);
-    ASSERT_TRUE(page().canKeep()) << page().message().toStdString();
-    EXPECT_EQ(page().counts()->model()->index(0, 1).data(), "Cabinet beer");
+    wait();
+    auto* dialog = page().findChild<NewTargetDialog*>();
+    ASSERT_TRUE(dialog);
+    EXPECT_EQ(dialog->name()->text(), "Cellar");
+    dialog->name()->setText("Room"); // taken
+    dialog->accept();
+    wait();
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_EQ(dialog->name()->text(), "Room");
+    EXPECT_FALSE(dialog->message().isEmpty());
+    dialog->name()->setText("Cellar");
+    dialog->reads()->setCurrentIndex(1); // the room around it
+    dialog->accept();
+    wait();
+    EXPECT_EQ(store::readSensors(*file())->back().name, "Cellar");
+    EXPECT_EQ(view().heads()->box(1)->currentText(), "Cellar");
+    EXPECT_TRUE(page().canKeep()) << said();
+}
+
+TEST_F(ImportTest, ALongLogGoesToSensorsByItsNames)
+{
+    look("long.csv", "time,probe,reading\n2026-03-12T19:00:00Z,Room,62\n"
+                     "2026-03-12T19:00:00Z,p7,66\n2026-03-12T20:00:00Z,Room,62\n"
+                     "2026-03-12T20:00:00Z,p7,66\n");
+    EXPECT_EQ(count(Fate::added), "2 new");
+    ASSERT_TRUE(view().names()->box("p7"));
+    choose(view().names()->box("p7"), "Cabinet beer");
+    EXPECT_EQ(count(Fate::added), "4 new") << said();
+}
+
+TEST_F(ImportTest, SeveralFilesWaitSideBySideAndAreKeptTogether)
+{
+    write("a.csv", "time,Room (F)\n2026-03-12T19:00:00Z,62\n");
+    write("b.csv", "time,Room (F)\n2026-03-12T20:00:00Z,62\n");
+    write("c.csv", "nothing\n");
+    m_window->importFiles({path("a.csv"), path("b.csv"), path("c.csv")});
+    wait();
+    ASSERT_EQ(page().tabs()->count(), 3);
+    EXPECT_EQ(page().tabs()->tabText(0), "a.csv · ready");
+    EXPECT_EQ(page().tabs()->tabText(2), "c.csv · asks");
+    EXPECT_EQ(page().keepAllButton()->text(), "Keep &all 2 that are ready");
+    page().keepAllButton()->click();
+    wait();
+    EXPECT_EQ(page().tabs()->tabText(1), "b.csv · kept");
+    EXPECT_EQ(toMs(lastOf("Room")), 1773345600000); // 2026-03-12T20:00:00Z
+}
+
+TEST_F(ImportTest, RowsArePastedFromASpreadsheet)
+{
+    m_window->setPage(PageId::imports);
+    QGuiApplication::clipboard()->setText("2026-03-12 19:00\t62,5\n2026-03-12 20:00\t62\n");
+    page().setFocus();
+    page().paste();
+    wait();
+    EXPECT_EQ(raw(0, 1), "2026-03-12 19:00");
+    choose(view().heads()->box(1), "Room");
+    ASSERT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(result(0, 1), "62.5");
+}
+
+TEST_F(ImportTest, AnImportIsTakenBackAndPutBack)
+{
+    const Instant before = lastOf("Cabinet beer");
+    look("more.csv", goodLog);
+    page().keepButton()->click();
+    wait();
+    page().cancel(); // puts it away
+    wait();
+    ASSERT_EQ(page().past()->lines().size(), 2u);
+    EXPECT_EQ(page().past()->button()->text(), "&Take back more.csv");
+    page().past()->button()->click();
+    wait();
+    EXPECT_EQ(lastOf("Cabinet beer"), before);
+    EXPECT_EQ(page().past()->button()->text(), "&Put back more.csv");
+    page().past()->button()->click();
+    wait();
+    EXPECT_GT(lastOf("Cabinet beer"), before);
+}
+
+TEST_F(ImportTest, AWatchedFileBringsItsNewRowsByItself)
+{
+    write("live.csv", "time,Room (F)\n2026-03-12T19:00:00Z,62\n");
+    page().watches()->watch(path("live.csv"));
+    wait();
+    ASSERT_EQ(page().watches()->watches().size(), 1u);
+    page().watches()->poll();
+    wait();
+    EXPECT_EQ(toMs(lastOf("Room")), 1773342000000); // 2026-03-12T19:00:00Z
+    QFile live(path("live.csv"));
+    ASSERT_TRUE(live.open(QIODevice::Append));
+    live.write("2026-03-12T20:00:00Z,62\n2026-03-12T2");
+    live.close();
+    page().watches()->poll();
+    wait();
+    EXPECT_EQ(toMs(lastOf("Room")), 1773345600000);
+    EXPECT_EQ(page().watches()->model()->index(0, 1).data(), "1 new readings kept");
+    page().watches()->removeButton()->click();
+    wait();
+    EXPECT_TRUE(page().watches()->watches().empty());
 }
 
 TEST_F(ImportTest, AFileThatIsNoLogIsRefusedInASentence)
 {
     look("empty.csv", "");
     EXPECT_FALSE(page().canKeep());
-    EXPECT_TRUE(page().message().contains("empty")) << page().message().toStdString();
+    EXPECT_TRUE(page().message().contains("empty")) << said();
     m_window->importFile(path("missing.csv"));
-    settle(*m_window);
-    settle(*m_window);
-    EXPECT_FALSE(page().message().isEmpty());
+    wait();
+    EXPECT_TRUE(page().message().contains("no such file")) << said();
     EXPECT_FALSE(page().canKeep());
 }
 

@@ -1,29 +1,28 @@
-// The result of looking at a log, or of importing it, as words and tables.
+// Sentences about a log that was looked at or kept.
 #pragma once
 
 #include "core/intake/import.h"
-#include "core/store/readings.h"
-#include "ui/imports/decision.h"
-#include "ui/tables/table_model.h"
+
+#include <QString>
+#include <QStringList>
 
 namespace holdband::ui {
 
-/// A row for each column: what it becomes, its unit, new, already there, conflicting.
-TableWords countsTable(const intake::ImportReport& report);
-/// The first rows that were left out, with line and reason.
-TableWords rejectedTable(const intake::ImportReport& report);
-/// What was guessed, each with its reason.
-QStringList reasonsOf(const intake::ImportReport& report);
+struct LogState;
+
 /// "loop.csv: 10,185 rows read, 30,555 readings new, …"
 QString countsSentence(const intake::ImportReport& report);
 
-/// What the Problem asks to be decided.
-Decision decisionIn(const Problem& problem);
 /// The Problem with the way out that this page offers.
 QString problemWords(const Problem& problem);
 
-/// The imports that were kept, the latest first.
-TableWords pastTable(const std::vector<store::RawImport>& imports);
+/// What the page says of the log as it stands.
+QString stateSentence(const LogState& log);
+/// A word or two for the list of logs: "ready", "asks".
+QString stateWord(const LogState& log);
+
+/// How the text was read, what was passed over, and what is odd.
+QStringList remarksOn(const LogState& log);
 
 QString countText(std::int64_t count);
 

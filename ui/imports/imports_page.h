@@ -1,52 +1,56 @@
-// A log on its way into the logbook: looked at first, with counts and reasons; kept on a word.
+// Logs on their way into the logbook: looked at first, with counts and reasons; kept on a word.
+// Beneath, the imports that were kept and the files that are watched.
 #pragma once
 
-#include "core/problem.h"
-#include "ui/imports/log_head.h"
+#include "core/text/zone.h"
+#include "ui/imports/log_queue.h"
 
-#include <QStringList>
 #include <QWidget>
-#include <atomic>
-#include <memory>
-#include <optional>
 
 class QLabel;
 class QProgressBar;
 class QPushButton;
-
-namespace holdband::intake {
-struct ImportOptions;
-struct ImportReport;
-} // namespace holdband::intake
+class QStackedWidget;
+class QTabBar;
 
 namespace holdband::ui {
 
-class Card;
-class ImportChoices;
-class NotesCard;
+class LogView;
+class PastImports;
 class Session;
-class TableCard;
+class WatchCard;
 
 class ImportsPage : public QWidget {
     Q_OBJECT
 public:
     explicit ImportsPage(Session& session, QWidget* parent = nullptr);
 
-    /// Looks at the file and shows what would come of it; keeps nothing.
-    void look(const QString& path);
-    /// Keeps what was looked at.
+    /// Looks at the files and shows what would come of them; keeps nothing.
+    void look(const QStringList& paths);
+    void look(const QString& path) { look(QStringList{path}); }
+    /// Rows copied from a spreadsheet.
+    void paste();
+    void lookAtText(const QString& text);
+    /// Keeps the log that is shown.
     void keep();
+    /// Stops what runs; where nothing does, puts the logs away. Keeps nothing.
     void cancel();
-    /// Lists the imports that were kept.
+    /// Fetches the imports, watches, sensors and meters anew.
     void refresh();
     void clear();
     QString message() const;
     QString subtitle() const;
     bool canKeep() const;
+    /// A log is shown.
+    bool isAtWork() const { return m_queue->size() > 0; }
+
     QPushButton* keepButton() const { return m_keep; }
-    ImportChoices* choices() const { return m_choices; }
-    TableCard* counts() const { return m_counts; }
-    TableCard* rejected() const { return m_rejected; }
+    QPushButton* keepAllButton() const { return m_keepAll; }
+    QTabBar* tabs() const { return m_tabs; }
+    LogView* view() const { return m_view; }
+    LogQueue* queue() const { return m_queue; }
+    PastImports* past() const { return m_past; }
+    WatchCard* watches() const { return m_watches; }
 
 Q_SIGNALS:
     void chooseWanted();
@@ -54,34 +58,39 @@ Q_SIGNALS:
     void kept();
 
 private:
-    enum class Stage { idle, looking, ready, keeping, done };
-
     QWidget* makeTop();
-    QWidget* makeBody();
-    void begin(const QString& path);
-    void lookAgain();
-    intake::ImportOptions options(bool dryRun) const;
-    void run(bool dryRun);
-    void takeReport(Result<intake::ImportReport> report, bool dryRun);
-    void showReport(const intake::ImportReport& report);
-    void setStage(Stage stage);
+    QWidget* makeFoot();
+    QWidget* makeLists();
+    void connectParts();
+    void showCurrent();
+    void showTabs();
+    void showState(const LogState& log);
+    void takeSettled(int index);
+    void askNewTarget(bool meter, int column, const QString& name);
+    void takeNewTarget(int column, const QString& name, const QString& target);
+    void askSaveRejects();
+    void askWatch(bool folder);
+    void readTargets();
+    int current() const;
     void say(const QString& words, bool trouble);
 
     Session* m_session;
-    QString m_path;
-    Stage m_stage = Stage::idle;
-    std::shared_ptr<std::atomic<bool>> m_cancelled;
-    QLabel* m_hint;
-    QLabel* m_message;
+    LogQueue* m_queue;
+    std::vector<intake::Target> m_targets;
+    Zone m_zone;
     QPushButton* m_choose;
+    QPushButton* m_paste;
+    QLabel* m_message;
+    QTabBar* m_tabs;
+    QStackedWidget* m_stack;
+    LogView* m_view;
+    PastImports* m_past;
+    WatchCard* m_watches;
     QPushButton* m_keep;
+    QPushButton* m_keepAll;
     QPushButton* m_cancel;
     QProgressBar* m_progress;
-    ImportChoices* m_choices;
-    TableCard* m_counts;
-    TableCard* m_rejected;
-    TableCard* m_past;
-    NotesCard* m_reasons;
+    QWidget* m_foot = nullptr;
 };
 
 } // namespace holdband::ui

@@ -198,7 +198,10 @@ void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
         }
     }
     m_welcome->setState(WelcomePage::State::emptyLogbook, QFileInfo(m_session.path()).fileName());
-    m_outer->setCurrentIndex(any ? 1 : 0);
+    // A log may come before the first batch: its page stays.
+    const bool importing = m_outer->currentIndex() == 1 && m_pages->page() == PageId::imports &&
+                           m_pages->imports()->isAtWork();
+    m_outer->setCurrentIndex(any || importing ? 1 : 0);
     m_pages->setLanes(lanes);
     if (m_pages->run()->batch().isEmpty())
         chooseFirst(lanes);
@@ -254,13 +257,13 @@ void MainWindow::setPage(PageId page)
     updateSubtitle();
 }
 
-void MainWindow::importFile(const QString& path)
+void MainWindow::importFiles(const QStringList& paths)
 {
     if (!m_session.isOpen())
         return;
     m_outer->setCurrentIndex(1);
     setPage(PageId::imports);
-    m_pages->imports()->look(path);
+    m_pages->imports()->look(paths);
 }
 
 void MainWindow::updateSubtitle()
@@ -302,11 +305,11 @@ void MainWindow::askLoad()
 
 void MainWindow::askImport()
 {
-    const QString path = QFileDialog::getOpenFileName(
-        this, QStringLiteral("Import a log"), {},
+    const QStringList paths = QFileDialog::getOpenFileNames(
+        this, QStringLiteral("Import logs"), {},
         QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
-    if (!path.isEmpty())
-        importFile(path);
+    if (!paths.isEmpty())
+        importFiles(paths);
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)
@@ -317,14 +320,17 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 
 void MainWindow::dropEvent(QDropEvent* event)
 {
-    const QList<QUrl> urls = event->mimeData()->urls();
-    if (urls.isEmpty() || !urls.first().isLocalFile())
+    QStringList paths;
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (url.isLocalFile())
+            paths << url.toLocalFile();
+    }
+    if (paths.isEmpty())
         return;
-    const QString path = urls.first().toLocalFile();
-    if (path.endsWith(QStringLiteral(".holdband")))
-        openLogbook(path);
+    if (paths.first().endsWith(QStringLiteral(".holdband")))
+        openLogbook(paths.first());
     else if (m_session.isOpen())
-        importFile(path);
+        importFiles(paths);
     else
         m_notice->say(QStringLiteral("Open a logbook first, then drop the log again."));
     event->acceptProposedAction();

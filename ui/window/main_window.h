@@ -31,7 +31,8 @@ public:
     void openRun(const QString& batch);
     void openBeside(const QString& second);
     void setPage(PageId page);
-    void importFile(const QString& path);
+    void importFile(const QString& path) { importFiles({path}); }
+    void importFiles(const QStringList& paths);
 
     Session& session() { return m_session; }
     LanesView* lanes() const { return m_lanes; }

@@ -1,0 +1,59 @@
+// What holds for a whole log: zone, order of the dates or a pattern of one's own, decimal sign,
+// and why a register fell. Each with what was found and why.
+#pragma once
+
+#include "ui/imports/log_state.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLineEdit;
+
+namespace holdband::ui {
+
+class ElidedLabel;
+
+class LogChoices : public QWidget {
+    Q_OBJECT
+public:
+    explicit LogChoices(QWidget* parent = nullptr);
+
+    void showLog(const LogState& log);
+    /// Puts the choices into the map; its columns are left as they are.
+    void fillIn(intake::ColumnMap& map) const;
+    /// Leads to the control that decides it; false where it isn't here.
+    bool pointAt(Decision decision);
+    QComboBox* dateOrder() const { return m_order; }
+    QComboBox* zone() const { return m_zone; }
+    QComboBox* decimalSign() const { return m_sign; }
+    QComboBox* registerDrop() const { return m_drop; }
+    QLineEdit* pattern() const { return m_pattern; }
+    /// What the live check of the pattern says.
+    QString patternWords() const;
+
+    void showPatternCheck(const Result<std::vector<PatternTry>>& tries);
+
+Q_SIGNALS:
+    void changed();
+    void registerDropChosen(holdband::MeterEvent event);
+    /// While a pattern is typed: check it.
+    void patternTyped(const QString& pattern);
+
+private:
+    QWidget* field(const QString& label, QWidget* control, ElidedLabel* reason = nullptr);
+    void fillZones();
+    void showPattern();
+    bool patternChosen() const;
+
+    QComboBox* m_zone;
+    QComboBox* m_order;
+    QComboBox* m_sign;
+    QComboBox* m_drop;
+    QLineEdit* m_pattern;
+    ElidedLabel* m_patternWords;
+    QWidget* m_signField;
+    QWidget* m_dropField;
+    QWidget* m_patternField;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,270 @@
+#include "ui/imports/log_queue.h"
+
+#include "core/intake/remembered.h"
+#include "ui/session/session.h"
+#include "ui/words/words.h"
+
+#include <QFileInfo>
+#include <QPointer>
+#include <algorithm>
+
+namespace holdband::ui {
+
+namespace {
+
+struct Looked {
+    intake::LogPreview preview;
+    intake::ColumnMap map;
+    bool remembered = false;
+};
+
+/// Guesses, and what was chosen for the last file of the same shape.
+Result<Looked> lookAt(const store::LogbookFile& logbook, const intake::LogSource& source,
+                      bool fresh)
+{
+    auto preview = intake::previewLog(logbook, source);
+    if (!preview)
+        return failure(preview.error());
+    Looked looked{std::move(*preview), {}, false};
+    looked.map = looked.preview.map();
+    if (const auto kept =
+            fresh ? std::nullopt : intake::rememberedMap(logbook, looked.preview.shape)) {
+        intake::applyMap(logbook, *kept, looked.preview);
+        const intake::ColumnMap columns = looked.preview.map();
+        looked.map = *kept;
+        looked.map.columns = columns.columns;
+        looked.map.names = columns.names;
+        looked.remembered = true;
+    }
+    return looked;
+}
+
+} // namespace
+
+intake::ImportOptions LogState::options(bool dryRun) const
+{
+    intake::ImportOptions options;
+    options.path = source.path;
+    options.text = source.text;
+    options.map = map;
+    if (preview)
+        options.layout = preview->layout;
+    options.registerDrop = registerDrop;
+    options.dryRun = dryRun;
+    return options;
+}
+
+LogQueue::LogQueue(Session& session, QObject* parent) : QObject(parent), m_session(&session) {}
+
+void LogQueue::add(const QStringList& paths)
+{
+    for (const QString& path : paths) {
+        LogState state;
+        state.source.path = core(path);
+        state.name = QFileInfo(path).fileName();
+        m_logs.push_back(std::move(state));
+        enqueue(size() - 1, Work::preview);
+    }
+    Q_EMIT changed(-1);
+    next();
+}
+
+void LogQueue::addText(const QByteArray& text, const QString& name)
+{
+    LogState state;
+    state.source = {core(name), std::make_shared<const std::string>(text.toStdString())};
+    state.name = name;
+    m_logs.push_back(std::move(state));
+    enqueue(size() - 1, Work::preview);
+    Q_EMIT changed(-1);
+    next();
+}
+
+void LogQueue::enqueue(int index, Work work)
+{
+    std::erase_if(m_tasks, [index](const Task& task) { return task.index == index; });
+    m_tasks.push_back({index, work});
+}
+
+void LogQueue::next()
+{
+    if (m_running || m_tasks.empty())
+        return;
+    const Task task = m_tasks.front();
+    m_tasks.pop_front();
+    m_running = true;
+    log(task.index).stage = task.work == Work::keep ? LogStage::keeping : LogStage::looking;
+    log(task.index).problem.reset();
+    Q_EMIT changed(task.index);
+    if (task.work == Work::preview)
+        preview(task.index);
+    else
+        run(task.index, task.work == Work::look);
+}
+
+void LogQueue::preview(int index)
+{
+    m_session->ask<Looked>(
+        this,
+        [source = log(index).source, fresh = log(index).preview.has_value()](
+            const store::LogbookFile& file) { return lookAt(file, source, fresh); },
+        [this, index, generation = m_generation](Result<Looked> looked) {
+            if (generation != m_generation)
+                return;
+            m_running = false;
+            if (looked) {
+                log(index).preview = std::move(looked->preview);
+                log(index).map = std::move(looked->map);
+                log(index).remembered = looked->remembered;
+                Q_EMIT changed(index);
+                m_tasks.push_front({index, Work::look});
+                return next();
+            }
+            log(index).problem = looked.error();
+            settle(index);
+        });
+}
+
+void LogQueue::run(int index, bool dryRun)
+{
+    auto cancelled = std::make_shared<std::atomic<bool>>(false);
+    m_cancelled = cancelled;
+    const QPointer<LogQueue> self(this);
+    auto progress = [cancelled, self](double share) {
+        if (!cancelled->load() && self)
+            QMetaObject::invokeMethod(
+                self.data(), [self, share] { Q_EMIT self->progressed(share); },
+                Qt::QueuedConnection);
+        return !cancelled->load();
+    };
+    m_session->change<intake::ImportReport>(
+        this,
+        [options = log(index).options(dryRun), progress,
+         shape = log(index).preview->shape](const store::LogbookFile& file) {
+            auto report = intake::importLog(file, options, progress);
+            if (report && !options.dryRun)
+                intake::rememberMap(file, shape, *options.map);
+            return report;
+        },
+        [this, index, dryRun, generation = m_generation](Result<intake::ImportReport> report) {
+            if (generation == m_generation)
+                takeReport(index, std::move(report), dryRun);
+        });
+}
+
+void LogQueue::takeReport(int index, Result<intake::ImportReport> report, bool dryRun)
+{
+    m_running = false;
+    LogState& state = log(index);
+    if (report)
+        state.report = std::make_shared<const intake::ImportReport>(std::move(*report));
+    else
+        state.problem = report.error();
+    if (state.problem)
+        state.stage = LogStage::asking;
+    else if (!dryRun)
+        state.stage = LogStage::kept;
+    else
+        state.stage = state.report->added() > 0 ? LogStage::ready : LogStage::nothingNew;
+    settle(index);
+    if (state.stage == LogStage::kept)
+        Q_EMIT kept(index);
+}
+
+void LogQueue::settle(int index)
+{
+    if (log(index).problem)
+        log(index).stage = LogStage::asking;
+    Q_EMIT changed(index);
+    Q_EMIT settled(index);
+    next();
+}
+
+void LogQueue::choose(int index, const intake::ColumnMap& map)
+{
+    if (log(index).stage == LogStage::kept || !log(index).preview)
+        return;
+    log(index).map = map;
+    log(index).remembered = false;
+    enqueue(index, Work::look);
+    chooseForAlike(index);
+    next();
+}
+
+void LogQueue::chooseForAlike(int index)
+{
+    for (int i = 0; i < size(); ++i) {
+        LogState& other = log(i);
+        if (i == index || !other.preview || other.preview->shape != log(index).preview->shape ||
+            other.stage == LogStage::kept)
+            continue;
+        other.map = log(index).map;
+        enqueue(i, Work::look);
+    }
+}
+
+void LogQueue::chooseRegisterDrop(int index, MeterEvent event)
+{
+    log(index).registerDrop = event;
+    enqueue(index, Work::look);
+    next();
+}
+
+void LogQueue::forgetMap(int index)
+{
+    enqueue(index, Work::preview);
+    next();
+}
+
+void LogQueue::keep(int index)
+{
+    if (log(index).stage != LogStage::ready)
+        return;
+    enqueue(index, Work::keep);
+    next();
+}
+
+void LogQueue::keepReady()
+{
+    for (int i = 0; i < size(); ++i) {
+        if (log(i).stage == LogStage::ready)
+            enqueue(i, Work::keep);
+    }
+    next();
+}
+
+int LogQueue::readyCount() const
+{
+    return static_cast<int>(std::count_if(m_logs.begin(), m_logs.end(), [](const LogState& state) {
+        return state.stage == LogStage::ready;
+    }));
+}
+
+void LogQueue::cancel()
+{
+    if (m_cancelled)
+        m_cancelled->store(true);
+    m_cancelled.reset();
+    ++m_generation;
+    m_running = false;
+    m_tasks.clear();
+    for (LogState& state : m_logs) {
+        if (state.isBusy() || state.stage == LogStage::waiting) {
+            state.stage = LogStage::asking;
+            state.problem = Problem{ProblemKind::data,
+                                    "it was stopped; nothing was kept of it",
+                                    {},
+                                    "change a choice, or choose the file again"};
+        }
+    }
+    Q_EMIT changed(-1);
+}
+
+void LogQueue::clear()
+{
+    cancel();
+    m_logs.clear();
+    Q_EMIT changed(-1);
+}
+
+} // namespace holdband::ui

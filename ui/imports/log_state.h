@@ -1,0 +1,39 @@
+// One log on the page: where it comes from, what was seen of it, what was chosen, how far it is.
+#pragma once
+
+#include "core/intake/guess.h"
+#include "core/intake/import.h"
+#include "core/intake/preview.h"
+
+#include <QString>
+#include <memory>
+#include <optional>
+
+namespace holdband::ui {
+
+enum class LogStage {
+    waiting, ///< not looked at yet
+    looking,
+    asking, ///< a decision is open, or it can't be read: see `problem`
+    ready,
+    nothingNew,
+    keeping,
+    kept,
+};
+
+struct LogState {
+    intake::LogSource source;
+    QString name;
+    LogStage stage = LogStage::waiting;
+    std::optional<intake::LogPreview> preview;
+    intake::ColumnMap map;
+    bool remembered = false; ///< the map is that of an earlier file of this shape
+    std::optional<MeterEvent> registerDrop;
+    std::shared_ptr<const intake::ImportReport> report; ///< of the last look, or of the keeping
+    std::optional<Problem> problem;
+
+    bool isBusy() const { return stage == LogStage::looking || stage == LogStage::keeping; }
+    intake::ImportOptions options(bool dryRun) const;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,228 @@
+#include "ui/imports/log_tables.h"
+
+#include "core/intake/header.h"
+#include "core/text/numbers.h"
+#include "core/text/times.h"
+#include "ui/imports/import_words.h"
+#include "ui/words/words.h"
+
+#include <map>
+
+namespace holdband::ui {
+
+namespace {
+
+QString valueText(double value)
+{
+    return shown(shortestText(value, decimalSign()));
+}
+
+QString valueText(double value, ReadingUnit unit)
+{
+    return valueText(value) + QLatin1Char(' ') + shown(unitSymbol(unit));
+}
+
+std::size_t widest(const intake::LogPreview& preview)
+{
+    std::size_t width = preview.columns.size();
+    for (const intake::PreviewRow& row : preview.rows)
+        width = std::max(width, row.cells.size());
+    return width;
+}
+
+TableCell plain(const QString& text)
+{
+    return {text, {}, false};
+}
+
+/// Which rows were left out as a whole, and which single values, by line.
+struct LeftOut {
+    std::map<std::int64_t, QString> rows;
+    std::map<std::pair<std::int64_t, std::string>, QString> values;
+
+    explicit LeftOut(const intake::ImportReport& report)
+    {
+        for (const RejectedRow& row : report.file.rejected) {
+            const bool whole = row.column.empty() || row.column == report.file.timeHeader;
+            const QString words = QStringLiteral("left out: ") + shown(row.reason);
+            if (whole)
+                rows.emplace(row.line, words);
+            else
+                values.emplace(std::pair(row.line, row.column), words);
+        }
+    }
+};
+
+TableWords resultHeader(const intake::ImportReport& report, const Zone& zone)
+{
+    TableWords table;
+    table.header = {QStringLiteral("time in %1").arg(shown(zone.name()))};
+    table.numeric = {false};
+    for (const intake::ImportedColumn& column : report.columns) {
+        table.header << QStringLiteral("%1, %2").arg(shown(column.name),
+                                                     shown(unitSymbol(column.unit)));
+        table.numeric.push_back(true);
+    }
+    return table;
+}
+
+std::vector<TableCell> resultCells(const intake::ImportReport& report, const intake::ResultRow* row,
+                                   std::int64_t line, const LeftOut& leftOut, const Zone& zone)
+{
+    std::vector<TableCell> cells(report.columns.size() + 1);
+    if (const auto whole = leftOut.rows.find(line); whole != leftOut.rows.end())
+        cells[0] = plain(whole->second);
+    else if (row)
+        cells[0] = plain(shown(localText(row->at, zone)));
+    for (std::size_t i = 0; i < report.columns.size(); ++i) {
+        if (row && row->values[i])
+            cells[i + 1] = plain(valueText(*row->values[i]));
+        else if (const auto value = leftOut.values.find({line, report.columns[i].header});
+                 value != leftOut.values.end())
+            cells[i + 1] = plain(value->second);
+    }
+    return cells;
+}
+
+std::vector<TableCell> cellsOf(const intake::ImportReport& report, const intake::ReportedRow& row,
+                               const Zone& zone, bool conflict)
+{
+    const intake::ImportedColumn& column = report.columns[row.column];
+    std::vector<TableCell> cells{plain(countText(row.line)), plain(shown(column.name)),
+                                 plain(shown(localText(row.at, zone))),
+                                 plain(valueText(row.value, column.unit))};
+    if (conflict)
+        cells.push_back(plain(row.stands ? valueText(*row.stands, column.unit) : dash));
+    return cells;
+}
+
+TableWords readingRows(const intake::ImportReport& report,
+                       const std::vector<intake::ReportedRow>& rows, const Zone& zone,
+                       bool conflict)
+{
+    TableWords table;
+    table.header = {QStringLiteral("line"), QStringLiteral("of"), QStringLiteral("time"),
+                    QStringLiteral("value")};
+    table.numeric = {true, false, false, true};
+    if (conflict) {
+        table.header << QStringLiteral("what stands and is kept");
+        table.numeric.push_back(true);
+    }
+    for (const intake::ReportedRow& row : rows)
+        table.rows.push_back(cellsOf(report, row, zone, conflict));
+    return table;
+}
+
+TableWords rejectedRows(const intake::ImportReport& report)
+{
+    TableWords table;
+    table.header = {QStringLiteral("line"), QStringLiteral("column"), QStringLiteral("text"),
+                    QStringLiteral("why it is left out")};
+    table.numeric = {true, false, false, false};
+    for (const RejectedRow& row : report.file.rejected) {
+        if (table.rows.size() == maxRowsListed)
+            break;
+        table.rows.push_back({plain(countText(row.line)),
+                              plain(row.column.empty() ? dash : shown(row.column)),
+                              plain(shown(row.text)), plain(shown(row.reason))});
+    }
+    return table;
+}
+
+} // namespace
+
+TableWords rawTable(const intake::LogPreview& preview)
+{
+    TableWords table;
+    const std::size_t width = widest(preview);
+    table.header << QStringLiteral("line");
+    table.numeric = {true};
+    for (std::size_t i = 0; i < width; ++i)
+        table.header << (i < preview.columns.size() ? shown(preview.columns[i].header) : QString());
+    for (const intake::PreviewRow& row : preview.rows) {
+        const bool header = row.line == preview.layout.headerLine;
+        std::vector<TableCell> cells{plain(countText(row.line))};
+        for (std::size_t i = 0; i < width; ++i)
+            cells.push_back({i < row.cells.size() ? shown(row.cells[i]) : QString(), {}, header});
+        table.rows.push_back(std::move(cells));
+    }
+    return table;
+}
+
+TableWords resultTable(const LogState& log, const Zone& zone)
+{
+    if (!log.report || !log.preview || log.problem)
+        return {};
+    const intake::ImportReport& report = *log.report;
+    TableWords table = resultHeader(report, zone);
+    const LeftOut leftOut(report);
+    std::map<std::int64_t, const intake::ResultRow*> byLine;
+    for (const intake::ResultRow& row : report.firstRows)
+        byLine[row.line] = &row;
+    for (const intake::PreviewRow& row : log.preview->rows) {
+        const auto found = byLine.find(row.line);
+        auto cells = resultCells(report, found == byLine.end() ? nullptr : found->second, row.line,
+                                 leftOut, zone);
+        if (row.line <= log.preview->layout.headerLine)
+            cells[0] = plain(row.line == log.preview->layout.headerLine
+                                 ? QStringLiteral("the header")
+                                 : QStringLiteral("before the header"));
+        table.rows.push_back(std::move(cells));
+    }
+    return table;
+}
+
+TableWords fateTable(const intake::ImportReport& report, Fate fate, const Zone& zone)
+{
+    switch (fate) {
+    case Fate::added:
+        return readingRows(report, report.rows.added, zone, false);
+    case Fate::alreadyThere: {
+        TableWords table = readingRows(report, report.rows.alreadyThere, zone, false);
+        for (const auto& [line, column] : report.rows.repeated)
+            table.rows.push_back({plain(countText(line)), plain(shown(report.columns[column].name)),
+                                  plain(dash), plain(QStringLiteral("twice in the file"))});
+        return table;
+    }
+    case Fate::conflicting:
+        return readingRows(report, report.rows.conflicting, zone, true);
+    case Fate::rejected:
+        break;
+    }
+    return rejectedRows(report);
+}
+
+std::int64_t countOf(const intake::ImportReport& report, Fate fate)
+{
+    switch (fate) {
+    case Fate::added:
+        return report.added();
+    case Fate::alreadyThere:
+        return report.alreadyThere();
+    case Fate::conflicting:
+        return report.conflicting();
+    case Fate::rejected:
+        break;
+    }
+    return report.file.rejectedTotal;
+}
+
+QString countWords(std::int64_t count, Fate fate)
+{
+    static const QString words[] = {QStringLiteral("%1 new"), QStringLiteral("%1 already there"),
+                                    QStringLiteral("%1 conflicting"),
+                                    QStringLiteral("%1 rejected")};
+    return words[static_cast<int>(fate)].arg(countText(count));
+}
+
+QString fateTitle(const intake::ImportReport& report, Fate fate)
+{
+    const std::int64_t count = countOf(report, fate);
+    const auto listed = static_cast<std::int64_t>(fateTable(report, fate, Zone::utc()).rows.size());
+    QString title = shown(report.file.fileName) + QStringLiteral(": ") + countWords(count, fate);
+    if (listed < count)
+        title += QStringLiteral(", the first %1 of them").arg(countText(listed));
+    return title;
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,78 @@
+// One log: left its first rows as they are with a meaning above each column, right what they
+// become, below the counts, each opening its rows.
+#pragma once
+
+#include "core/text/zone.h"
+#include "ui/imports/log_state.h"
+#include "ui/imports/log_tables.h"
+
+#include <QWidget>
+#include <array>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+class QTableView;
+
+namespace holdband::ui {
+
+class ColumnHeads;
+class LogChoices;
+class NameChoices;
+class RowsPanel;
+
+class LogView : public QWidget {
+    Q_OBJECT
+public:
+    explicit LogView(QWidget* parent = nullptr);
+
+    void showLog(const LogState& log, const std::vector<intake::Target>& targets, const Zone& zone);
+    /// Leads to the control that decides it.
+    void pointAt(Decision decision);
+    void setChoosable(bool choosable);
+
+    ColumnHeads* heads() const { return m_heads; }
+    LogChoices* choices() const { return m_choices; }
+    NameChoices* names() const { return m_names; }
+    RowsPanel* rows() const { return m_rows; }
+    QPushButton* countButton(Fate fate) const { return m_counts[static_cast<std::size_t>(fate)]; }
+    TableModel* raw() const { return m_raw; }
+    TableModel* result() const { return m_result; }
+
+Q_SIGNALS:
+    void mapChosen(const holdband::intake::ColumnMap& map);
+    void registerDropChosen(holdband::MeterEvent event);
+    /// Of a column (−1: of a name in a long log).
+    void newTargetWanted(bool meter, int column, const QString& name);
+    void saveRejectsWanted();
+    void forgetWanted();
+
+private:
+    QWidget* makePreview();
+    QWidget* makeCounts();
+    void connectParts();
+    void showCounts();
+    void open(Fate fate);
+    intake::ColumnMap map() const;
+    void checkPattern(const QString& pattern);
+    /// A column that was called the time takes that from the one before.
+    void settleTime(intake::ColumnMap& map) const;
+
+    LogState m_log;
+    Zone m_zone;
+    TableModel* m_raw;
+    TableModel* m_result;
+    QTableView* m_rawTable;
+    QTableView* m_resultTable;
+    ColumnHeads* m_heads;
+    LogChoices* m_choices;
+    NameChoices* m_names;
+    RowsPanel* m_rows;
+    QStackedWidget* m_stack;
+    QLabel* m_remarks;
+    QPushButton* m_forget;
+    std::array<QPushButton*, 4> m_counts{};
+};
+
+} // namespace holdband::ui

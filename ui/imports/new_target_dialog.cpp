@@ -1,0 +1,144 @@
+#include "ui/imports/new_target_dialog.h"
+
+#include "core/store/equipment.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr Reads readsChoices[] = {Reads::beer,    Reads::ambient, Reads::chamber,
+                                  Reads::coolant, Reads::gravity, Reads::power};
+
+Done addTarget(const store::LogbookFile& file, NewTargetDialog::Kind kind, const std::string& name,
+               Reads reads, const std::optional<std::string>& setup)
+{
+    auto change = store::Change::begin(file, "set up " + name);
+    HOLDBAND_TRY(change);
+    if (kind == NewTargetDialog::Kind::sensor) {
+        Sensor sensor;
+        sensor.name = name;
+        sensor.reads = reads;
+        sensor.setup = setup;
+        HOLDBAND_TRY(store::addSensor(*change, sensor));
+    } else {
+        Meter meter;
+        meter.name = name;
+        meter.setup = setup.value_or("");
+        HOLDBAND_TRY(store::addMeter(*change, meter));
+    }
+    return change->commit();
+}
+
+} // namespace
+
+NewTargetDialog::NewTargetDialog(Session& session, Kind kind, const QString& name, QWidget* parent)
+    : QDialog(parent), m_session(&session), m_kind(kind), m_name(new QLineEdit(name, this)),
+      m_reads(new QComboBox(this)), m_setup(new QComboBox(this)),
+      m_message(makeLabel({}, "warn", this))
+{
+    const bool sensor = kind == Kind::sensor;
+    setWindowTitle(sensor ? QStringLiteral("A new sensor") : QStringLiteral("A new meter"));
+    m_reads->addItems({QStringLiteral("the beer"), QStringLiteral("the room around it"),
+                       QStringLiteral("the chamber"), QStringLiteral("the coolant"),
+                       QStringLiteral("gravity"), QStringLiteral("power")});
+    auto* form = new QFormLayout;
+    form->addRow(QStringLiteral("&Name"), m_name);
+    if (sensor)
+        form->addRow(QStringLiteral("It &reads"), m_reads);
+    form->addRow(sensor ? QStringLiteral("It belongs &to") : QStringLiteral("It &counts for"),
+                 m_setup);
+    m_reads->setVisible(sensor);
+    auto* buttons = new QDialogButtonBox(this);
+    m_make = buttons->addButton(QStringLiteral("&Set it up"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(QDialogButtonBox::Cancel);
+    setRole(m_make, "main");
+    m_make->setDefault(true);
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(form);
+    layout->addWidget(m_message);
+    layout->addWidget(buttons);
+    m_message->hide();
+    connect(buttons, &QDialogButtonBox::accepted, this, &NewTargetDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    m_name->selectAll();
+    setMinimumWidth(360);
+    fetchSetups();
+}
+
+void NewTargetDialog::fetchSetups()
+{
+    m_session->ask<std::vector<holdband::Setup>>(
+        this, store::readSetups, [this](Result<std::vector<holdband::Setup>> setups) {
+            QStringList names;
+            for (const holdband::Setup& setup : setups ? *setups : std::vector<holdband::Setup>()) {
+                if (!setup.retired)
+                    names << shown(setup.name);
+            }
+            takeSetups(names);
+        });
+}
+
+void NewTargetDialog::takeSetups(const QStringList& setups)
+{
+    m_setup->clear();
+    if (m_kind == Kind::sensor)
+        m_setup->addItem(QStringLiteral("no setup"));
+    m_setup->addItems(setups);
+    if (m_kind == Kind::meter && setups.isEmpty()) {
+        m_make->setEnabled(false);
+        m_message->setText(QStringLiteral("A meter counts for a setup, and there is none yet: add "
+                                          "one on the page Equipment."));
+        m_message->show();
+    }
+}
+
+QString NewTargetDialog::message() const
+{
+    return m_message->text();
+}
+
+void NewTargetDialog::refuse(const Problem& problem)
+{
+    m_message->setText(sentence(problem));
+    m_message->show();
+    m_make->setEnabled(true);
+    m_name->setFocus();
+}
+
+void NewTargetDialog::accept()
+{
+    if (!m_make->isEnabled())
+        return;
+    if (m_session->readOnly())
+        return refuse({ProblemKind::data, "the logbook is open for reading only", {}, {}});
+    m_make->setEnabled(false);
+    const bool none = m_kind == Kind::sensor && m_setup->currentIndex() <= 0;
+    const auto setup = none ? std::nullopt : std::optional(core(m_setup->currentText()));
+    const std::string name = core(m_name->text().trimmed());
+    const Reads reads = readsChoices[std::max(m_reads->currentIndex(), 0)];
+    // Through a Result of something, since the session hands over values.
+    m_session->change<bool>(
+        this,
+        [kind = m_kind, name, reads, setup](const store::LogbookFile& file) -> Result<bool> {
+            return addTarget(file, kind, name, reads, setup).map([] { return true; });
+        },
+        [this, name](Result<bool> added) {
+            if (!added)
+                return refuse(added.error());
+            Q_EMIT made(shown(name));
+            QDialog::accept();
+        });
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,128 @@
+#include "ui/imports/past_imports.h"
+
+#include "core/store/equipment.h"
+#include "core/text/near.h"
+#include "core/text/times.h"
+#include "ui/imports/import_words.h"
+#include "ui/session/session.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+namespace {
+
+struct LinesAndZone {
+    std::vector<store::ImportLine> lines;
+    std::string zone;
+};
+
+Result<LinesAndZone> readLines(const store::LogbookFile& file)
+{
+    auto lines = store::listImports(file);
+    HOLDBAND_TRY(lines);
+    auto settings = store::readSettings(file);
+    HOLDBAND_TRY(settings);
+    return LinesAndZone{std::move(*lines), settings->zone};
+}
+
+TableWords tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone)
+{
+    TableWords table;
+    table.header = {QStringLiteral("imported"), QStringLiteral("file"), QStringLiteral("readings"),
+                    QStringLiteral("of"), QStringLiteral("")};
+    table.numeric = {false, false, true, false, false};
+    for (const store::ImportLine& line : lines)
+        table.rows.push_back(
+            {{shown(localText(line.at, zone)), {}, false},
+             {shown(line.file), {}, !line.takenBackAt},
+             {countText(line.readings), {}, false},
+             {shown(joined(line.into)), {}, false},
+             {line.takenBackAt ? QStringLiteral("taken back") : QString(), {}, false}});
+    return table;
+}
+
+} // namespace
+
+PastImports::PastImports(Session& session, QWidget* parent)
+    : TableCard(QStringLiteral("Past imports"), 3, parent), m_session(&session),
+      m_button(new QPushButton(QStringLiteral("&Take back"), this))
+{
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_button);
+    row->addStretch();
+    contents()->addLayout(row);
+    connect(table()->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            &PastImports::showButton);
+    connect(m_button, &QPushButton::clicked, this, &PastImports::turn);
+    hide();
+}
+
+void PastImports::refresh()
+{
+    m_session->ask<LinesAndZone>(this, readLines, [this](Result<LinesAndZone> read) {
+        if (!read)
+            return Q_EMIT failed(sentence(read.error()));
+        takeLines(std::move(read->lines), shown(read->zone));
+    });
+}
+
+void PastImports::takeLines(std::vector<store::ImportLine> lines, const QString& zone)
+{
+    const int row = table()->currentIndex().row();
+    m_lines = std::move(lines);
+    setWords(tableOf(m_lines, Zone::named(core(zone)).value_or(Zone::utc())));
+    setVisible(!m_lines.empty());
+    if (!m_lines.empty())
+        table()->setCurrentIndex(
+            model()->index(std::clamp(row, 0, static_cast<int>(m_lines.size()) - 1), 0));
+    showButton();
+}
+
+const store::ImportLine* PastImports::chosen() const
+{
+    const int row = table()->currentIndex().row();
+    return row >= 0 && row < static_cast<int>(m_lines.size())
+               ? &m_lines[static_cast<std::size_t>(row)]
+               : nullptr;
+}
+
+void PastImports::showButton()
+{
+    const store::ImportLine* line = chosen();
+    m_button->setEnabled(line && !m_session->readOnly());
+    if (line)
+        m_button->setText(
+            (line->takenBackAt ? QStringLiteral("&Put back %1") : QStringLiteral("&Take back %1"))
+                .arg(shown(line->file).replace(QLatin1Char('&'), QStringLiteral("&&"))));
+}
+
+void PastImports::turn()
+{
+    const store::ImportLine* line = chosen();
+    if (!line)
+        return;
+    const bool back = !line->takenBackAt;
+    const std::string what = (back ? "took back " : "put back ") + line->file;
+    m_button->setEnabled(false);
+    m_session->change<bool>(
+        this,
+        [what, back, id = line->id](const store::LogbookFile& file) -> Result<bool> {
+            auto change = store::Change::begin(file, what);
+            HOLDBAND_TRY(change);
+            HOLDBAND_TRY(back ? store::takeBack(*change, id) : store::putBack(*change, id));
+            HOLDBAND_TRY(change->commit());
+            return true;
+        },
+        [this, what](Result<bool> turned) {
+            showButton();
+            if (!turned)
+                return Q_EMIT failed(sentence(turned.error()));
+            Q_EMIT done(capitalised(shown(what)) + QLatin1Char('.'));
+            m_session->announceChange();
+        });
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,40 @@
+// The imports that were kept, the latest first. Any of them is taken back whole, and put back.
+#pragma once
+
+#include "ui/tables/table_card.h"
+
+#include "core/store/imports.h"
+
+#include <vector>
+
+class QPushButton;
+
+namespace holdband::ui {
+
+class Session;
+
+class PastImports : public TableCard {
+    Q_OBJECT
+public:
+    explicit PastImports(Session& session, QWidget* parent = nullptr);
+
+    void refresh();
+    const std::vector<store::ImportLine>& lines() const { return m_lines; }
+    QPushButton* button() const { return m_button; }
+
+Q_SIGNALS:
+    void failed(const QString& sentence);
+    void done(const QString& sentence);
+
+private:
+    void takeLines(std::vector<store::ImportLine> lines, const QString& zone);
+    void showButton();
+    void turn();
+    const store::ImportLine* chosen() const;
+
+    Session* m_session;
+    std::vector<store::ImportLine> m_lines;
+    QPushButton* m_button;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,50 @@
+// Files and folders that are looked at by themselves while the window is open.
+#pragma once
+
+#include "core/intake/watch.h"
+#include "core/store/watches.h"
+#include "ui/tables/table_card.h"
+
+#include <QMap>
+#include <vector>
+
+class QPushButton;
+class QTimer;
+
+namespace holdband::ui {
+
+class Session;
+
+class WatchCard : public TableCard {
+    Q_OBJECT
+public:
+    explicit WatchCard(Session& session, QWidget* parent = nullptr);
+
+    void refresh();
+    void watch(const QString& path);
+    /// Looks at all of them now.
+    void poll();
+    const std::vector<store::Watch>& watches() const { return m_watches; }
+    QPushButton* removeButton() const { return m_remove; }
+
+Q_SIGNALS:
+    void fileWanted();
+    void folderWanted();
+    void failed(const QString& sentence);
+
+private:
+    void takeWatches(std::vector<store::Watch> watches);
+    void takeReports(const std::vector<intake::WatchReport>& reports);
+    void showTable();
+    void removeChosen();
+    void change(const QString& what, std::function<Done(const store::Change&)> work);
+
+    Session* m_session;
+    std::vector<store::Watch> m_watches;
+    QMap<QString, QString> m_words; ///< what the last look at a path brought
+    QPushButton* m_remove;
+    QTimer* m_timer;
+    bool m_polling = false;
+};
+
+} // namespace holdband::ui
