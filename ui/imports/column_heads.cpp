@@ -1,12 +1,12 @@
 #include "ui/imports/column_heads.h"
 
-#include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QLabel>
 #include <QScrollBar>
 #include <QSignalBlocker>
 #include <QTableView>
@@ -71,9 +71,10 @@ ColumnHeads::Head ColumnHeads::makeHead(int column)
     row->setSpacing(3);
     head.box = new TargetBox(true, head.frame);
     head.unit = new UnitBox(head.frame);
-    head.reason = new ElidedLabel({}, head.frame);
-    setRole(head.reason, "muted");
-    row->addWidget(head.box, 3);
+    head.reason = makeLabel({}, "muted", head.frame);
+    head.reason->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    head.reason->setFixedHeight(2 * fontMetrics().lineSpacing() + 2);
+    row->addWidget(head.box, 5);
     row->addWidget(head.unit, 2);
     layout->addLayout(row);
     layout->addWidget(head.reason);
@@ -136,8 +137,9 @@ void ColumnHeads::fill(Head& head, int column, const LogState& log,
         if (taken)
             words = shown(taken->unitReason) + QStringLiteral("; ") + words;
     }
-    head.reason->setWholeText(words);
+    head.reason->setText(words);
     head.reason->setToolTip(words);
+    head.box->setAccessibleDescription(words);
 }
 
 std::vector<intake::ColumnChoice> ColumnHeads::choices() const
@@ -163,7 +165,7 @@ UnitBox* ColumnHeads::unitBox(int column) const
 
 QString ColumnHeads::reason(int column) const
 {
-    return m_heads[static_cast<std::size_t>(column)].reason->wholeText();
+    return m_heads[static_cast<std::size_t>(column)].reason->text();
 }
 
 void ColumnHeads::place()

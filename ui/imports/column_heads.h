@@ -7,11 +7,10 @@
 #include <QWidget>
 #include <vector>
 
+class QLabel;
 class QTableView;
 
 namespace holdband::ui {
-
-class ElidedLabel;
 
 class ColumnHeads : public QWidget {
     Q_OBJECT
@@ -45,7 +44,7 @@ private:
         QWidget* frame;
         TargetBox* box;
         UnitBox* unit;
-        ElidedLabel* reason;
+        QLabel* reason;
     };
     Head makeHead(int column);
     void makeHeads(int count);

@@ -44,12 +44,13 @@ struct LeftOut {
     {
         for (const RejectedRow& row : report.file.rejected) {
             const bool whole = row.column.empty() || row.column == report.file.timeHeader;
-            const QString words = QStringLiteral("left out: ") + shown(row.reason);
             if (whole)
-                rows.emplace(row.line, words);
+                rows.emplace(row.line, QStringLiteral("left out: ") + shown(row.reason));
             else
-                values.emplace(std::pair(row.line, row.column), words);
+                values.emplace(std::pair(row.line, row.column), shown(row.reason));
         }
+        for (const auto& [line, column] : report.rows.repeated)
+            rows.emplace(line, QStringLiteral("the same again"));
     }
 };
 
@@ -70,7 +71,7 @@ std::vector<TableCell> resultCells(const intake::ImportReport& report, const int
                                    std::int64_t line, const LeftOut& leftOut, const Zone& zone)
 {
     std::vector<TableCell> cells(report.columns.size() + 1);
-    if (const auto whole = leftOut.rows.find(line); whole != leftOut.rows.end())
+    if (const auto whole = leftOut.rows.find(line); !row && whole != leftOut.rows.end())
         cells[0] = plain(whole->second);
     else if (row)
         cells[0] = plain(shown(localText(row->at, zone)));
@@ -79,7 +80,7 @@ std::vector<TableCell> resultCells(const intake::ImportReport& report, const int
             cells[i + 1] = plain(valueText(*row->values[i]));
         else if (const auto value = leftOut.values.find({line, report.columns[i].header});
                  value != leftOut.values.end())
-            cells[i + 1] = plain(value->second);
+            cells[i + 1] = {QStringLiteral("left out"), value->second, false};
     }
     return cells;
 }

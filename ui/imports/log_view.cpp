@@ -54,6 +54,11 @@ QWidget* LogView::makePreview()
     left->contents()->addWidget(m_heads);
     left->contents()->addWidget(m_rawTable, 1);
     auto* right = new Card(QStringLiteral("What they become"), this);
+    m_waits = makeLabel(QStringLiteral("What the rows become stands here as soon as nothing about "
+                                       "the file is open."),
+                        "muted", right);
+    m_waits->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    right->contents()->addWidget(m_waits, 1);
     right->contents()->addWidget(m_resultTable, 1);
     auto* splitter = new QSplitter(this);
     splitter->addWidget(left);
@@ -67,6 +72,7 @@ QWidget* LogView::makePreview()
 QWidget* LogView::makeCounts()
 {
     auto* row = new QWidget(this);
+    m_countRow = row;
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
     for (const Fate fate : {Fate::added, Fate::alreadyThere, Fate::conflicting, Fate::rejected}) {
@@ -116,10 +122,12 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
         m_stack->setCurrentIndex(0);
     if (rows || !log.preview) {
         m_raw->setWords(log.preview ? rawTable(*log.preview) : TableWords{});
-        fitColumns(*m_rawTable, 190, 300);
+        fitColumns(*m_rawTable, 200, 300);
     }
     m_result->setWords(resultTable(log, zone));
-    fitColumns(*m_resultTable, 90, 260);
+    fitResult();
+    m_waits->setVisible(m_result->rowCount() == 0);
+    m_resultTable->setVisible(m_result->rowCount() > 0);
     m_heads->showLog(log, targets);
     m_names->showLog(log, targets);
     m_choices->showLog(log);
@@ -127,6 +135,25 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
     m_forget->setVisible(log.remembered);
     m_remarks->setText(remarksOn(log).join(QLatin1Char(' ')));
     showCounts();
+}
+
+/// What is said of a whole row goes over all columns.
+void LogView::fitResult()
+{
+    const int columns = m_result->columnCount();
+    m_resultTable->clearSpans();
+    fitColumns(*m_resultTable, 90, 260);
+    if (columns < 2)
+        return;
+    const QString time = QStringLiteral("30 Mar 2026 00:00  ");
+    m_resultTable->setColumnWidth(0, m_resultTable->fontMetrics().horizontalAdvance(time) + 16);
+    for (int row = 0; row < m_result->rowCount(); ++row) {
+        bool whole = true;
+        for (int column = 1; column < columns; ++column)
+            whole = whole && m_result->index(row, column).data().toString().isEmpty();
+        if (whole)
+            m_resultTable->setSpan(row, 0, 1, columns);
+    }
 }
 
 void LogView::showCounts()
@@ -137,8 +164,8 @@ void LogView::showCounts()
         QPushButton* button = m_counts[static_cast<std::size_t>(fate)];
         button->setText(countWords(count, fate));
         button->setEnabled(count > 0);
-        button->setVisible(known);
     }
+    m_countRow->setVisible(m_log.report && !m_log.problem);
 }
 
 void LogView::open(Fate fate)

@@ -52,6 +52,7 @@ private:
     QWidget* makePreview();
     QWidget* makeCounts();
     void connectParts();
+    void fitResult();
     void showCounts();
     void open(Fate fate);
     intake::ColumnMap map() const;
@@ -71,6 +72,8 @@ private:
     RowsPanel* m_rows;
     QStackedWidget* m_stack;
     QLabel* m_remarks;
+    QLabel* m_waits = nullptr; ///< in place of the result while something is open
+    QWidget* m_countRow = nullptr;
     QPushButton* m_forget;
     std::array<QPushButton*, 4> m_counts{};
 };

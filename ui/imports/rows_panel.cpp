@@ -20,6 +20,7 @@ QTableView* makeLogTable(const QString& name, TableModel* model, QWidget* parent
     table->setTabKeyNavigation(false);
     table->setWordWrap(false);
     table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table->setCornerWidget(new QWidget(table));
     table->verticalHeader()->hide();
     table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 5);

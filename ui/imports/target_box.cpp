@@ -3,6 +3,10 @@
 #include "core/intake/header.h"
 #include "ui/words/words.h"
 
+#include <QAbstractItemView>
+#include <QKeyEvent>
+#include <QWheelEvent>
+
 namespace holdband::ui {
 
 using intake::Meaning;
@@ -102,6 +106,32 @@ void TargetBox::take(int index)
         Q_EMIT newSensorWanted();
     else
         Q_EMIT newMeterWanted();
+}
+
+void TargetBox::keyPressEvent(QKeyEvent* event)
+{
+    switch (event->key()) {
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_PageUp:
+    case Qt::Key_PageDown:
+    case Qt::Key_Home:
+    case Qt::Key_End:
+        return showPopup();
+    default:
+        break;
+    }
+    const bool letter = !event->text().isEmpty() && event->text().front().isLetterOrNumber() &&
+                        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+    if (!letter)
+        return QComboBox::keyPressEvent(event);
+    showPopup();
+    view()->keyboardSearch(event->text());
+}
+
+void TargetBox::wheelEvent(QWheelEvent* event)
+{
+    event->ignore(); // scrolls the page and not the choice
 }
 
 UnitBox::UnitBox(QWidget* parent) : QComboBox(parent)

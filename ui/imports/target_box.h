@@ -24,6 +24,11 @@ Q_SIGNALS:
     void newSensorWanted();
     void newMeterWanted();
 
+protected:
+    /// Opens the list, since stepping through the closed one would choose all on the way.
+    void keyPressEvent(QKeyEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+
 private:
     enum Special { newSensor = 100, newMeter = 101 };
     void add(const QString& words, int what, const QString& of = {});
