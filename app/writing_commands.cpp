@@ -1,12 +1,14 @@
 // Commands that change a logbook, or make one.
 #include "app/commands.h"
 #include "app/results_text.h"
+#include "core/exchange/file_writer.h"
 #include "core/exchange/load.h"
 #include "core/intake/import.h"
 #include "core/intake/register_check.h"
 #include "core/intake/rounds.h"
 #include "core/logbook/names.h"
 #include "core/store/equipment.h"
+#include "core/text/near.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 
@@ -128,11 +130,54 @@ Result<TemperatureUnit> unitFrom(const std::string& text)
     return failure(wrongValue("unit", text, "f, c"));
 }
 
+Result<char> decimalSignFrom(const std::string& text)
+{
+    if (text == "comma")
+        return ',';
+    if (text == "point")
+        return '.';
+    return failure(wrongValue("decimal", text, "comma, point"));
+}
+
+/// The columns of a log with one value a row, which go together.
+Result<std::optional<intake::LongColumns>> longColumnsFrom(const Call& call)
+{
+    const auto names = call.value("names");
+    const auto values = call.value("values");
+    if (names.has_value() != values.has_value())
+        return failure({ProblemKind::call, "--names and --values go together", {}, {}});
+    if (!names)
+        return std::optional<intake::LongColumns>();
+    return std::optional(intake::LongColumns{*names, *values});
+}
+
+/// What is decided about values: unit, decimal sign, a register that falls.
+Done takeValueOptions(const Call& call, intake::ImportOptions& options)
+{
+    if (const auto text = call.value("unit")) {
+        auto unit = unitFrom(*text);
+        HOLDBAND_TRY(unit);
+        options.unit = *unit;
+    }
+    if (const auto text = call.value("decimal")) {
+        auto sign = decimalSignFrom(*text);
+        HOLDBAND_TRY(sign);
+        options.decimalSign = *sign;
+    }
+    if (const auto text = call.value("event")) {
+        options.registerDrop = choiceNamed<MeterEvent>(*text);
+        if (!options.registerDrop)
+            return failure(wrongValue("event", *text, choicesText<MeterEvent>()));
+    }
+    return {};
+}
+
 Result<intake::ImportOptions> importOptionsFrom(const Call& call)
 {
     intake::ImportOptions options;
     options.path = call.argument(1);
     options.timeColumn = call.value("time");
+    options.timePattern = call.value("pattern");
     options.zone = call.value("zone");
     options.dryRun = call.has("dry-run");
     for (const std::string& text : call.values("column")) {
@@ -145,11 +190,10 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
         HOLDBAND_TRY(order);
         options.dateOrder = *order;
     }
-    if (const auto text = call.value("unit")) {
-        auto unit = unitFrom(*text);
-        HOLDBAND_TRY(unit);
-        options.unit = *unit;
-    }
+    auto longColumns = longColumnsFrom(call);
+    HOLDBAND_TRY(longColumns);
+    options.longColumns = std::move(*longColumns);
+    HOLDBAND_TRY(takeValueOptions(call, options));
     return options;
 }
 
@@ -161,6 +205,9 @@ void reportAsides(const intake::ImportReport& imported)
                "\" was left out: it is no sensor's or "
                "meter's name; take it with --column \"SENSOR=" +
                header + "\".");
+    if (!imported.file.ignoredNames.empty())
+        report("holdband: passed over: " + joined(imported.file.ignoredNames) +
+               "; take one with --column \"SENSOR=NAME\".");
 }
 
 int import(const Call& call)
@@ -176,6 +223,11 @@ int import(const Call& call)
         return fail(imported.error());
     print(importText(*imported, options->dryRun));
     reportAsides(*imported);
+    if (const auto path = call.value("rejects")) {
+        const Done written = exchange::writeNewFile(*path, intake::rejectsCsv(*imported));
+        if (!written)
+            return fail(written.error());
+    }
     return exitDone;
 }
 
@@ -268,6 +320,14 @@ std::vector<Command> writingCommands()
           valueOption("zone", "the zone of its local times; default the logbook's", "IANA"),
           valueOption("date-order", "how its dates are written", "ymd|mdy|dmy"),
           valueOption("unit", "of its temperatures, whatever the headers say", "f|c"),
+          valueOption("pattern", "its times' layout, where no usual one fits",
+                      "\"dd.MM.yy HH:mm\""),
+          valueOption("decimal", "what a comma in its numbers is", "comma|point"),
+          valueOption("names", "of a log with one value a row: the column that says whose",
+                      "COLUMN"),
+          valueOption("values", "and the column that holds the value", "COLUMN"),
+          valueOption("event", "what happened wherever a register falls", "rollover|reset"),
+          valueOption("rejects", "write the rejected rows here, as CSV", "FILE.csv"),
           {QStringLiteral("dry-run"), QStringLiteral("only say what would be kept")}},
          import},
         {"meter",

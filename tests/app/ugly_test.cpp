@@ -30,6 +30,17 @@ std::string batchWith(const std::string& keys)
                        "}]");
 }
 
+/// Little-endian; ASCII only.
+std::string utf16(const std::string& text, bool mark)
+{
+    std::string bytes = mark ? "\xFF\xFE" : "";
+    for (const char c : text) {
+        bytes += c;
+        bytes += '\0';
+    }
+    return bytes;
+}
+
 TEST(UglyDescription, IsRefusedWithItsPlace)
 {
     const std::string schedule = R"("schedule":[{"stage":"A","target_c":20}])";
@@ -132,6 +143,126 @@ TEST(UglyCsv, BadValuesAreRejectedWithTheirLinesAndTheRestIsKept)
     EXPECT_TRUE(holds(outcome.out, "2 readings new")) << outcome.out;
     for (const char* line : {"line 4", "line 5", "line 6", "line 7", "line 8", "line 9", "line 10"})
         EXPECT_TRUE(holds(outcome.out, line)) << line << "\n" << outcome.out;
+}
+
+TEST(UglyCsv, TakesWhatIsOddButReadable)
+{
+    const std::pair<const char*, std::string> cases[] = {
+        {"byte-order mark", "\xEF\xBB\xBFTime,Beer\n2026-03-08 00:00,20\n"},
+        {"UTF-16 with its mark", utf16("Time,Beer\n2026-03-08 00:00,20\n", true)},
+        {"UTF-16 without", utf16("Time,Beer\n2026-03-08 00:00,20\n", false)},
+        {"CR only", "Time,Beer\r2026-03-08 00:00,20\r"},
+        {"ragged rows", "Time,Beer\n2026-03-08 00:00,20,,,\n2026-03-08 01:00\n"},
+        {"rows backwards", "Time,Beer\n2026-03-08 00:00,20\n2026-03-07 20:00,20\n"},
+        {"U+2212 minus", "Time,Beer\n2026-03-08 00:00,\xE2\x88\x92"
+                         "1.5\n"},
+        {"year 24", "Time,Beer\n03/31/24 00:00,20\n"},
+        {"a half-written last line", "Time,Beer\n2026-03-08 00:00,20\n2026-03-08 01"},
+        {"the same instant with two values",
+         "Time,Beer\n2026-03-08 00:00,20\n2026-03-08 00:00,21\n"},
+    };
+    for (const auto& [what, text] : cases) {
+        const WorkedProgram program;
+        program.write("u.csv", text);
+        const Outcome outcome = program.run({"import", "log.holdband", "u.csv"});
+        EXPECT_EQ(outcome.status, 0) << what << ": " << outcome.err;
+        EXPECT_FALSE(holds(outcome.out, "; 0 readings new")) << what << ": " << outcome.out;
+        EXPECT_EQ(program.run({"check", "log.holdband"}).status, 0) << what;
+    }
+}
+
+TEST(UglyCsv, AsksWhereItCanBeReadInTwoWays)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    const Case cases[] = {
+        {"two date orders", "Time,Beer\n03/04/26 00:00,20\n", 1, "--date-order"},
+        {"1,234", "Time;Meter\n2026-03-08 00:00;1,234\n", 1, "--decimal"},
+        {"mixed decimal signs", "Time;Beer\n2026-03-08 00:00;20,5\n2026-03-08 01:00;20.5\n", 1,
+         "decimal signs"},
+        {"half a pair", "Time,Name,Value\n2026-03-08 00:00,Beer,20\n", 1, "--column"},
+        {"a register that falls", "Time,Meter\n2026-03-08 00:00,900\n2026-03-09 00:00,2\n", 1,
+         "--event"},
+    };
+    for (const Case& each : cases) {
+        program.write("u.csv", each.text);
+        const Outcome outcome = program.run({"import", "log.holdband", "u.csv"});
+        EXPECT_EQ(outcome.status, each.status) << each.what << ": " << outcome.out << outcome.err;
+        EXPECT_TRUE(holds(outcome.err, each.says)) << each.what << ": " << outcome.err;
+        EXPECT_EQ(program.read("log.holdband"), before) << each.what;
+    }
+    EXPECT_EQ(program.run({"import", "log.holdband", "u.csv", "--names", "Name"}).status, 2);
+    EXPECT_EQ(program.run({"import", "log.holdband", "u.csv", "--decimal", "dot"}).status, 2);
+}
+
+TEST(UglyCsv, ClockChangesAreNamedByHour)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    program.write("doubled.csv", "Time,Beer\n2026-11-01 00:30,20\n2026-11-01 01:30,20\n"
+                                 "2026-11-01 02:30,20\n");
+    const Outcome doubled =
+        program.run({"import", "log.holdband", "doubled.csv", "--zone", "America/Denver"});
+    EXPECT_EQ(doubled.status, 1);
+    EXPECT_TRUE(holds(doubled.err, "exists twice")) << doubled.err;
+    EXPECT_EQ(program.read("log.holdband"), before);
+    program.write("missing.csv", "Time,Beer\n2026-03-08 01:30,20\n2026-03-08 02:30,20\n");
+    const Outcome missing =
+        program.run({"import", "log.holdband", "missing.csv", "--zone", "America/Denver"});
+    EXPECT_EQ(missing.status, 0) << missing.err;
+    EXPECT_TRUE(holds(missing.out, "line 3") && holds(missing.out, "does not exist"))
+        << missing.out;
+}
+
+TEST(UglyCsv, HugeCellsAndRowsAreRefusedInBoundedMemory)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    program.shell(
+        "{ printf 'Time,Beer\\n2026-03-08 00:00,'; head -c 200000000 /dev/zero | tr '\\0' "
+        "7; echo; } > cell.csv;"
+        "{ printf 'Time'; yes ',Beer' | head -100000 | tr -d '\\n'; printf '\\n2026-03-08 "
+        "00:00'; yes ',20' | head -100000 | tr -d '\\n'; echo; } > wide.csv");
+    for (const char* file : {"cell.csv", "wide.csv"}) {
+        // 400 MB of addresses are enough for the program and its libraries, not for the cell.
+        const Outcome outcome = program.shell(std::string("ulimit -v 400000; timeout 60 $HOLDBAND "
+                                                          "import log.holdband ") +
+                                              file);
+        EXPECT_EQ(outcome.status, 1) << file << ": " << outcome.err;
+        EXPECT_TRUE(holds(outcome.err, "line ")) << file << ": " << outcome.err;
+        EXPECT_EQ(program.read("log.holdband"), before) << file;
+    }
+}
+
+TEST(UglyCsv, AFileThatGrowsWhileItIsReadGivesWholeReadingsOnly)
+{
+    const WorkedProgram program;
+    const Outcome outcome = program.shell(
+        "printf 'Time,Beer\\n' > grow.csv;"
+        "(for i in $(seq 1 20000); do echo \"$((1780000000 + 60 * i)),20.5\"; done >> grow.csv) & "
+        "sleep 0.02; for k in 1 2 3 4 5; do $HOLDBAND import log.holdband grow.csv; s=$?; "
+        "[ $s -le 1 ] || exit $s; done; wait; $HOLDBAND import log.holdband grow.csv && "
+        "$HOLDBAND import log.holdband grow.csv");
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_TRUE(holds(outcome.out, "20000 rows read; 0 readings new, 20000 already there, 0 "
+                                   "conflicting, 0 rejected"))
+        << outcome.out;
+    EXPECT_EQ(program.run({"check", "log.holdband"}).status, 0);
+}
+
+TEST(UglyCsv, RejectedRowsGoIntoAFileAndALongLogToItsSensors)
+{
+    const WorkedProgram program;
+    program.write("long.csv", "When,Who,What\n08|03|26 00h00,Beer,20\n08|03|26 01h00,Beer,warm\n"
+                              "08|03|26 02h00,Cat,1\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "long.csv", "--time", "When",
+                                         "--pattern", "dd|MM|yy HH'h'mm", "--names", "Who",
+                                         "--values", "What", "--rejects", "left-out.csv"});
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_TRUE(holds(outcome.out, "1 reading new")) << outcome.out;
+    EXPECT_TRUE(holds(outcome.err, "passed over: Cat")) << outcome.err;
+    EXPECT_EQ(program.read("left-out.csv"),
+              "line,column,text,reason\n3,Beer,warm,is not a number\n");
 }
 
 TEST(UglyFiles, AreNamedForWhatTheyAre)
