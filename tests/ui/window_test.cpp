@@ -16,6 +16,7 @@
 #include <QAbstractButton>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 #include <QWheelEvent>
 #include <gmock/gmock.h>
@@ -156,7 +157,9 @@ TEST_F(WindowTest, AnEmptyLogbookSaysWhatToDoNext)
     window.show();
     settle(window);
     EXPECT_TRUE(window.showsWelcome());
-    EXPECT_TRUE(window.welcome()->sentence().startsWith("Load a description"));
+    EXPECT_TRUE(window.welcome()->sentence().startsWith("Take them in order"));
+    const FirstSteps& steps = *window.welcome()->steps();
+    EXPECT_TRUE(steps.button(FirstStep::setup)->hasFocus());
     window.loadDescription(path("small.json"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.isEnabled(); }, 20'000));
     settle(window);

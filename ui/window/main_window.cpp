@@ -4,9 +4,13 @@
 #include "core/store/equipment.h"
 #include "ui/charts/run_charts.h"
 #include "ui/charts/temperature_panel.h"
+#include "ui/history/history_dialog.h"
+#include "ui/history/undo_actions.h"
 #include "ui/imports/imports_page.h"
+#include "ui/journal/note_dialog.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
+#include "ui/readings/readings_dialog.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
 #include "ui/sidebyside/side_by_side_page.h"
@@ -40,6 +44,17 @@ struct LanesAndZone {
     Zone zone;
 };
 
+/// A window of its own over the whole logbook; gone once it is closed.
+template <typename Dialog>
+void openDialog(QWidget& window, Session& session)
+{
+    if (!session.isOpen())
+        return;
+    auto* dialog = new Dialog(session, &window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->show();
+}
+
 Result<LanesAndZone> readLanes(const store::LogbookFile& file)
 {
     auto lanes = review::reviewLanes(file);
@@ -57,10 +72,11 @@ Result<LanesAndZone> readLanes(const store::LogbookFile& file)
 } // namespace
 
 MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget* parent)
-    : QMainWindow(parent), m_session(std::move(clock)), m_sampleLogbook(sampleLogbook),
-      m_lanes(new LanesView), m_pageRow(new PageRow), m_pages(new Pages(m_session)),
-      m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_notice(new NoticeBar),
-      m_outer(new QStackedWidget), m_status(makeLabel({}, "muted", nullptr))
+    : QMainWindow(parent), m_session(std::move(clock)), m_undo(new UndoActions(m_session, this)),
+      m_sampleLogbook(sampleLogbook), m_lanes(new LanesView), m_pageRow(new PageRow),
+      m_pages(new Pages(m_session)), m_welcome(new WelcomePage(!sampleLogbook.isEmpty())),
+      m_notice(new NoticeBar), m_outer(new QStackedWidget),
+      m_status(makeLabel({}, "muted", nullptr))
 {
     setAcceptDrops(true);
     setWindowTitle(QStringLiteral("Holdband"));
@@ -98,6 +114,8 @@ void MainWindow::connectParts()
         refreshLanes();
         m_pages->refresh();
     });
+    connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
+    connect(m_welcome->steps(), &FirstSteps::wanted, this, &MainWindow::takeStep);
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
     connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openBeside);
     connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
@@ -117,6 +135,10 @@ void MainWindow::addMenus()
     actions.openLogbook = [this] { askOpen(); };
     actions.importLog = [this] { askImport(); };
     actions.loadDescription = [this] { askLoad(); };
+    actions.undo = m_undo;
+    actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
+    actions.showReadings = [this] { openDialog<ReadingsDialog>(*this, m_session); };
+    actions.addNote = [this] { addNote(); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
     actions.showCooling = [this](bool shown) {
@@ -169,6 +191,7 @@ void MainWindow::takeOpened()
     setWindowTitle(QFileInfo(m_session.path()).fileName() + QStringLiteral(" – Holdband"));
     m_lanes->clear();
     m_pages->clear();
+    m_freshlyOpened = true;
     if (m_session.readOnly())
         m_notice->say(QStringLiteral("Open for reading only: %1. Nothing typed here can be kept.")
                           .arg(m_session.readOnlyBecause()));
@@ -198,10 +221,11 @@ void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
         }
     }
     m_welcome->setState(WelcomePage::State::emptyLogbook, QFileInfo(m_session.path()).fileName());
-    // A log may come before the first batch: its page stays.
-    const bool importing = m_outer->currentIndex() == 1 && m_pages->page() == PageId::imports &&
-                           m_pages->imports()->isAtWork();
-    m_outer->setCurrentIndex(any || importing ? 1 : 0);
+    // The steps stand there until something is chosen, or the first batch is there.
+    if (any || m_freshlyOpened)
+        m_outer->setCurrentIndex(any ? 1 : 0);
+    m_freshlyOpened = false;
+    refreshSteps();
     m_pages->setLanes(lanes);
     if (m_pages->run()->batch().isEmpty())
         chooseFirst(lanes);
@@ -252,6 +276,8 @@ void MainWindow::openBeside(const QString& second)
 
 void MainWindow::setPage(PageId page)
 {
+    if (m_session.isOpen())
+        m_outer->setCurrentIndex(1);
     m_pageRow->setPage(page);
     m_pages->setPage(page);
     updateSubtitle();
@@ -261,7 +287,6 @@ void MainWindow::importFiles(const QStringList& paths)
 {
     if (!m_session.isOpen())
         return;
-    m_outer->setCurrentIndex(1);
     setPage(PageId::imports);
     m_pages->imports()->look(paths);
 }
@@ -269,6 +294,37 @@ void MainWindow::importFiles(const QStringList& paths)
 void MainWindow::updateSubtitle()
 {
     m_pageRow->setSubtitle(m_pages->subtitle());
+}
+
+void MainWindow::refreshSteps()
+{
+    m_session.ask<StepsTaken>(this, readStepsTaken, [this](Result<StepsTaken> taken) {
+        if (taken)
+            m_welcome->steps()->setTaken(*taken);
+    });
+}
+
+void MainWindow::takeStep(FirstStep step)
+{
+    switch (step) {
+    case FirstStep::setup:
+    case FirstStep::meter:
+    case FirstStep::sensor:
+        return setPage(PageId::equipment);
+    case FirstStep::batch:
+        return setPage(PageId::run);
+    case FirstStep::reading:
+        return setPage(PageId::rounds);
+    }
+}
+
+void MainWindow::addNote()
+{
+    if (!m_session.isOpen() || m_session.readOnly())
+        return;
+    auto* dialog = new NoteDialog(m_session, m_pages->run()->batch(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 bool MainWindow::showsWelcome() const

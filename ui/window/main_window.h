@@ -17,7 +17,9 @@ namespace holdband::ui {
 class LanesView;
 class NoticeBar;
 class Pages;
+class UndoActions;
 class WelcomePage;
+enum class FirstStep;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -40,6 +42,7 @@ public:
     Pages* pages() const { return m_pages; }
     WelcomePage* welcome() const { return m_welcome; }
     NoticeBar* notice() const { return m_notice; }
+    UndoActions* undoActions() const { return m_undo; }
     bool showsWelcome() const;
 
 protected:
@@ -60,8 +63,13 @@ private:
     void askNew();
     void askLoad();
     void askImport();
+    void takeStep(FirstStep step);
+    void refreshSteps();
+    void addNote();
 
     Session m_session;
+    UndoActions* m_undo;
+    bool m_freshlyOpened = false; ///< until its lanes are known
     QString m_sampleLogbook;
     LanesView* m_lanes;
     PageRow* m_pageRow;

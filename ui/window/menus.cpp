@@ -1,5 +1,6 @@
 #include "ui/window/menus.h"
 
+#include "ui/history/undo_actions.h"
 #include "ui/window/about.h"
 
 #include <QAction>
@@ -32,6 +33,19 @@ void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
         [&window] { window.close(); });
 }
 
+void fillEditMenu(QMainWindow& window, const MenuActions& actions)
+{
+    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Edit"));
+    actions.undo->addTo(menu);
+    menu->addSeparator();
+    add(menu, QStringLiteral("&Journal note…"), QKeySequence(QStringLiteral("Ctrl+J")),
+        actions.addNote);
+    add(menu, QStringLiteral("&Readings…"), QKeySequence(QStringLiteral("Ctrl+R")),
+        actions.showReadings);
+    add(menu, QStringLiteral("&History…"), QKeySequence(QStringLiteral("Ctrl+H")),
+        actions.showHistory);
+}
+
 void fillViewMenu(QMainWindow& window, const MenuActions& actions)
 {
     QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&View"));
@@ -60,6 +74,7 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
 void fillMenus(QMainWindow& window, const MenuActions& actions)
 {
     fillLogbookMenu(window, actions);
+    fillEditMenu(window, actions);
     fillViewMenu(window, actions);
     QMenu* help = window.menuBar()->addMenu(QStringLiteral("&Help"));
     add(help, QStringLiteral("&About Holdband"), {}, [&window] { showAbout(window); });

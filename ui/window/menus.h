@@ -11,7 +11,13 @@ namespace holdband::ui {
 
 enum class Zoom { in, out, all };
 
+class UndoActions;
+
 struct MenuActions {
+    UndoActions* undo = nullptr;
+    std::function<void()> showHistory;
+    std::function<void()> showReadings;
+    std::function<void()> addNote;
     std::function<void()> newLogbook;
     std::function<void()> openLogbook;
     std::function<void()> importLog;

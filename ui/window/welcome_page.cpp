@@ -15,7 +15,8 @@ WelcomePage::WelcomePage(bool withSample, QWidget* parent)
       m_sample(addButton(QStringLiteral("Open the &sample logbook"), true)),
       m_open(addButton(QStringLiteral("&Open a logbook…"), !withSample)),
       m_new(addButton(QStringLiteral("&New logbook…"), false)),
-      m_load(addButton(QStringLiteral("&Load a description…"), true))
+      m_load(addButton(QStringLiteral("&Load a description…"), false)),
+      m_steps(new FirstSteps(this))
 {
     QFont large = m_title->font();
     large.setPointSizeF(large.pointSizeF() * 1.5);
@@ -29,6 +30,7 @@ WelcomePage::WelcomePage(bool withSample, QWidget* parent)
     column->addStretch(2);
     column->addWidget(m_title);
     column->addWidget(m_sentence);
+    column->addWidget(m_steps);
     column->addLayout(buttons);
     column->addStretch(3);
     auto* layout = new QHBoxLayout(this);
@@ -54,13 +56,15 @@ void WelcomePage::setState(State state, const QString& fileName)
 {
     const bool none = state == State::noLogbook;
     m_title->setText(none ? QStringLiteral("A logbook for fermentation runs")
-                          : QStringLiteral("%1 has no batches yet").arg(fileName));
+                          : QStringLiteral("%1: five steps to the first run").arg(fileName));
     m_sentence->setText(
         none ? (m_withSample
                     ? QStringLiteral("Look at the sample logbook first, or open one of your own.")
                     : QStringLiteral("Open a logbook, or make a new one."))
-             : QStringLiteral("Load a description of your setups, sensors, meters and batches; the "
-                              "README shows how to write one. Logs and readings come after it."));
+             : QStringLiteral("Take them in order. Everything can be changed later, and what "
+                              "was done can be undone. Who has it all in a description file can "
+                              "load that instead."));
+    m_steps->setVisible(!none);
     m_sample->setVisible(none && m_withSample);
     m_open->setVisible(none);
     m_new->setVisible(none);

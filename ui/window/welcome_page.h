@@ -2,6 +2,8 @@
 // to do next.
 #pragma once
 
+#include "ui/window/first_steps.h"
+
 #include <QWidget>
 
 class QLabel;
@@ -17,6 +19,7 @@ public:
     enum class State { noLogbook, emptyLogbook };
     void setState(State state, const QString& fileName = {});
     QString sentence() const;
+    FirstSteps* steps() const { return m_steps; }
 
 Q_SIGNALS:
     void openWanted();
@@ -34,6 +37,7 @@ private:
     QPushButton* m_open;
     QPushButton* m_new;
     QPushButton* m_load;
+    FirstSteps* m_steps;
 };
 
 } // namespace holdband::ui

@@ -1,0 +1,179 @@
+// Undo and redo from the menu, the history, the readings of a sensor and the journal, by keyboard.
+#include "tests/ui/sample_window.h"
+
+#include "core/store/journal.h"
+#include "core/store/undo.h"
+#include "ui/history/history_dialog.h"
+#include "ui/history/history_words.h"
+#include "ui/history/undo_actions.h"
+#include "ui/journal/note_dialog.h"
+#include "ui/readings/readings_dialog.h"
+#include "ui/rounds/round_line.h"
+#include "ui/rounds/rounds_page.h"
+#include "ui/run/run_page.h"
+#include "ui/tables/table_model.h"
+#include "ui/window/pages.h"
+#include "ui/words/words.h"
+
+#include <QAbstractItemModelTester>
+#include <QAction>
+#include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+#include <gmock/gmock.h>
+
+namespace holdband::ui::test {
+
+namespace {
+
+class MendingTest : public WindowTest {
+protected:
+    void SetUp() override
+    {
+        WindowTest::SetUp();
+        m_logbook = makeLogbook();
+        m_window = openWindow(m_logbook);
+        m_window->activateWindow();
+    }
+
+    void typeARound()
+    {
+        m_window->setPage(PageId::rounds);
+        RoundLine& loop = *m_window->pages()->rounds()->row("Loop meter");
+        loop.field()->setFocus();
+        QTest::keyClicks(loop.field(), "15.10");
+        QTest::keyClick(loop.field(), Qt::Key_Return, Qt::ControlModifier);
+        settle(*m_window);
+        settle(*m_window);
+    }
+
+    QString m_logbook;
+    std::unique_ptr<MainWindow> m_window;
+};
+
+} // namespace
+
+TEST_F(MendingTest, UndoAndRedoSayWhatTheyDoAndDoIt)
+{
+    UndoActions& actions = *m_window->undoActions();
+    typeARound();
+    ASSERT_TRUE(actions.undo()->isEnabled());
+    EXPECT_EQ(actions.undo()->text(), "&Undo: typed a round of 1 reading");
+    EXPECT_FALSE(actions.redo()->isEnabled());
+    actions.undo()->trigger();
+    settle(*m_window);
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
+    EXPECT_EQ(actions.redo()->text(), "&Redo: typed a round of 1 reading");
+    actions.redo()->trigger();
+    settle(*m_window);
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 4u);
+}
+
+TEST_F(MendingTest, TheHistoryShowsWhatWasChangedAndHow)
+{
+    typeARound();
+    HistoryDialog dialog(m_window->session());
+    QAbstractItemModelTester acts(dialog.acts(),
+                                  QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester rows(dialog.rows(),
+                                  QAbstractItemModelTester::FailureReportingMode::Fatal);
+    settle(*m_window);
+    settle(*m_window);
+    ASSERT_GE(dialog.acts()->rowCount(), 2);
+    EXPECT_EQ(dialog.acts()->index(0, 1).data().toString(), "typed a round of 1 reading");
+    QStringList values;
+    for (int row = 0; row < dialog.rows()->rowCount(); ++row)
+        values << dialog.rows()->index(row, 0).data().toString() + " " +
+                      dialog.rows()->index(row, 1).data().toString() + " " +
+                      dialog.rows()->index(row, 3).data().toString();
+    EXPECT_TRUE(values.contains("register reading kwh 15.1")) << values.join(", ").toStdString();
+}
+
+TEST_F(MendingTest, AStretchIsLeftOutWithItsReasonAndBroughtBack)
+{
+    ReadingsDialog dialog(m_window->session());
+    QAbstractItemModelTester tester(dialog.readings(),
+                                    QAbstractItemModelTester::FailureReportingMode::Fatal);
+    dialog.show();
+    settle(*m_window);
+    TableModel& readings = *dialog.readings();
+    ASSERT_GT(readings.rowCount(), 2);
+    dialog.table()->selectRow(1);
+    dialog.leaveOutButton()->click();
+    EXPECT_TRUE(dialog.message().startsWith("Say why")) << dialog.message().toStdString();
+    dialog.why()->setText("probe lifted");
+    dialog.leaveOutButton()->click();
+    settle(*m_window);
+    EXPECT_EQ(readings.index(1, 5).data().toString(), "left out: probe lifted");
+    EXPECT_EQ(readings.index(1, 2).data().toString(), dash);
+    EXPECT_EQ(readings.index(0, 5).data().toString(), "");
+    dialog.table()->selectRow(1);
+    dialog.bringBackButton()->click();
+    settle(*m_window);
+    EXPECT_EQ(readings.index(1, 5).data().toString(), "");
+}
+
+TEST_F(MendingTest, OneReadingIsCorrectedAndTheLoggedOneStays)
+{
+    ReadingsDialog dialog(m_window->session());
+    dialog.show();
+    settle(*m_window);
+    TableModel& readings = *dialog.readings();
+    ASSERT_GT(readings.rowCount(), 0);
+    const QString logged = readings.index(0, 1).data().toString();
+    dialog.table()->selectRow(0);
+    dialog.value()->setText("6o");
+    dialog.correctButton()->click();
+    EXPECT_FALSE(dialog.message().isEmpty());
+    EXPECT_EQ(dialog.value()->text(), "6o");
+    dialog.value()->setText("61.5");
+    dialog.why()->setText("battery low");
+    dialog.correctButton()->click();
+    settle(*m_window);
+    EXPECT_EQ(readings.index(0, 1).data().toString(), logged);
+    EXPECT_EQ(readings.index(0, 2).data().toString(), "61.5");
+    EXPECT_EQ(readings.index(0, 5).data().toString(), "corrected: battery low");
+}
+
+TEST_F(MendingTest, ANoteIsKeptWithItsTimeAndBatch)
+{
+    NoteDialog dialog(m_window->session(), m_window->pages()->run()->batch());
+    dialog.show();
+    settle(*m_window);
+    dialog.keep();
+    EXPECT_TRUE(dialog.message().startsWith("Write a word")) << dialog.message().toStdString();
+    EXPECT_TRUE(dialog.text()->hasFocus());
+    QTest::keyClicks(dialog.text(), "lid opened");
+    dialog.time()->setText("2026-03-09 18:30");
+    dialog.keep();
+    settle(*m_window);
+    EXPECT_FALSE(dialog.isVisible());
+    auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read);
+    ASSERT_TRUE(file);
+    const auto notes = *store::readJournal(**file);
+    ASSERT_FALSE(notes.empty());
+    EXPECT_EQ(notes.back().text, "lid opened");
+    EXPECT_EQ(notes.back().batch, m_window->pages()->run()->batch().toStdString());
+}
+
+TEST(HistoryWords, LeaveOutRowIdsAndShowInstantsAsTimes)
+{
+    store::ChangedRow row;
+    row.table = "batches";
+    row.values = {{"id", "1", "1"},
+                  {"name", "Ale", "Ale 2"},
+                  {"ended", "", "1772900000000"},
+                  {"act", "3", "4"}};
+    const TableWords words = rowWords({row}, Zone::utc());
+    ASSERT_EQ(words.rows.size(), 2u);
+    EXPECT_EQ(words.rows[0][0].text, "batch");
+    EXPECT_EQ(words.rows[0][3].text, "Ale 2");
+    EXPECT_EQ(words.rows[1][1].text, "ended");
+    EXPECT_EQ(words.rows[1][3].text, "7 Mar 2026 16:13");
+}
+
+} // namespace holdband::ui::test

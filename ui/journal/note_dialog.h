@@ -1,0 +1,42 @@
+// A remark with its time: of a batch, or of the whole logbook.
+#pragma once
+
+#include "core/text/zone.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+
+namespace holdband::ui {
+
+class Session;
+
+class NoteDialog : public QDialog {
+    Q_OBJECT
+public:
+    /// `batch`: the one to begin with.
+    NoteDialog(Session& session, const QString& batch, QWidget* parent = nullptr);
+
+    QLineEdit* time() const { return m_time; }
+    QComboBox* batch() const { return m_batch; }
+    QPlainTextEdit* text() const { return m_text; }
+    QString message() const;
+    void keep();
+
+private:
+    void layOut();
+    void fetch(const QString& batch);
+    void refuse(const QString& words, QWidget* field);
+
+    Session* m_session;
+    Zone m_zone;
+    QLineEdit* m_time;
+    QComboBox* m_batch;
+    QPlainTextEdit* m_text;
+    QLabel* m_message;
+};
+
+} // namespace holdband::ui
