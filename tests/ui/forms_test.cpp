@@ -205,7 +205,10 @@ TEST(EditTable, WorksByKeyboard)
 {
     EditTable table("part", twoColumns(), 0);
     table.show();
+    table.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&table));
     QTableView* view = table.view();
+    view->setFocus();
     QTest::keyClick(view, Qt::Key_Insert);
     const auto type = [&](const char* text) {
         QTest::keyClick(view, text[0]);
@@ -217,6 +220,7 @@ TEST(EditTable, WorksByKeyboard)
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the line is gone
     };
     type("pump");
+    EXPECT_EQ(view->currentIndex(), table.model()->index(0, 1)) << "Enter goes on by one";
     type("x1");
     EXPECT_EQ(table.model()->rows()[0].cells, (QStringList{"pump", "x1"}));
     EXPECT_FALSE(table.check());

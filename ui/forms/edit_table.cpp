@@ -60,7 +60,7 @@ void EditTable::prepareView(int wide)
     connect(delegate, &QAbstractItemDelegate::closeEditor, this,
             [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) {
                 if (hint == QAbstractItemDelegate::SubmitModelCache) // by Enter
-                    QMetaObject::invokeMethod(this, &EditTable::goOn, Qt::QueuedConnection);
+                    goOn();
             });
     m_view->setAccessibleName(QStringLiteral("List: each row is a %1").arg(m_what));
     m_view->setShowGrid(false);
@@ -227,7 +227,10 @@ bool EditTable::actOn(int key, Qt::KeyboardModifiers modifiers)
 
 bool EditTable::eventFilter(QObject* watched, QEvent* event)
 {
-    if (event->type() == QEvent::KeyPress) {
+    // A key that the cell's own line has not used comes here as well; it is none of ours.
+    const QWidget* focused = m_view->window()->focusWidget();
+    const bool typing = focused && m_view->viewport()->isAncestorOf(focused);
+    if (event->type() == QEvent::KeyPress && !typing) {
         const auto* key = static_cast<const QKeyEvent*>(event);
         if (actOn(key->key(), key->modifiers()))
             return true;

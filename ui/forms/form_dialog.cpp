@@ -133,8 +133,23 @@ void FormDialog::reject()
     QDialog::reject();
 }
 
+/// In reading order: the rows from top to bottom, then the foot.
+void FormDialog::orderTabs()
+{
+    QList<QWidget*> order;
+    for (QWidget* widget : m_inner->findChildren<QWidget*>()) {
+        if (widget->focusPolicy() & Qt::TabFocus && !widget->focusProxy() &&
+            widget->window() == this) // a choice drops its list in a window of its own
+            order << widget;
+    }
+    order << m_foot->cancelButton() << m_foot->saveButton();
+    for (qsizetype i = 1; i < order.size(); ++i)
+        setTabOrder(order[i - 1], order[i]);
+}
+
 void FormDialog::showEvent(QShowEvent* event)
 {
+    orderTabs();
     fitToScreen();
     QDialog::showEvent(event);
 }

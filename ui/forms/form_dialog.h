@@ -55,6 +55,7 @@ protected:
 private:
     void layOut();
     void fitToScreen();
+    void orderTabs();
 
     Session* m_session;
     QFormLayout* m_form = nullptr;

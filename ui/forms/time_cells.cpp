@@ -1,0 +1,30 @@
+#include "ui/forms/time_cells.h"
+
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const Manner& manner)
+{
+    EditColumn made{title};
+    made.refusal = [=, zone = manner.zone](const QStringList& row) {
+        if (mayBeEmpty && row[column].trimmed().isEmpty())
+            return QString();
+        const auto at = parseTime(core(row[column]), zone);
+        if (at)
+            return QString();
+        const Problem& problem = at.error();
+        return shown(problem.remedy.empty() ? problem.what : problem.what + "; " + problem.remedy);
+    };
+    return made;
+}
+
+Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const Manner& manner)
+{
+    if (origin && cell == typedTime(*origin, manner.zone))
+        return *origin;
+    return parseTime(core(cell), manner.zone);
+}
+
+} // namespace holdband::ui

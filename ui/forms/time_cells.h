@@ -1,0 +1,27 @@
+// Times as cells of an EditTable.
+#pragma once
+
+#include "core/problem.h"
+#include "core/quantity/instant.h"
+#include "ui/forms/edit_table_model.h"
+#include "ui/forms/instant_field.h"
+#include "ui/forms/manner.h"
+
+#include <optional>
+
+namespace holdband::ui {
+
+EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const Manner& manner);
+
+/// `origin` where the cell still says it, to the millisecond. Problem (data): no time.
+Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const Manner& manner);
+
+/// The value that the row showed first; absent in a new row.
+template <typename Value>
+const Value* originOf(const EditRow& row, const std::vector<Value>& origin)
+{
+    const bool known = row.origin >= 0 && static_cast<std::size_t>(row.origin) < origin.size();
+    return known ? &origin[static_cast<std::size_t>(row.origin)] : nullptr;
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,127 @@
+#include "ui/plans/batch_actions.h"
+
+#include "ui/plans/batch_dialog.h"
+#include "ui/plans/batch_steps.h"
+#include "ui/plans/new_batch_dialog.h"
+#include "ui/plans/step_dialog.h"
+#include "ui/session/session.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+BatchActions::BatchActions(Session& session, QWidget* window)
+    : QObject(window), m_session(&session), m_window(window)
+{
+}
+
+void BatchActions::withWorld(std::function<void(const BatchWorld&)> act)
+{
+    if (m_session->readOnly())
+        return Q_EMIT failed(
+            QStringLiteral("The logbook is open for reading only: nothing can be kept."));
+    m_session->ask<BatchWorld>(this, readBatchWorld,
+                               [this, act = std::move(act)](Result<BatchWorld> world) {
+                                   if (world)
+                                       act(*world);
+                                   else
+                                       Q_EMIT failed(sentence(world.error()));
+                               });
+}
+
+void BatchActions::withBatch(const QString& name,
+                             std::function<void(const BatchWorld&, const Batch&)> act)
+{
+    withWorld([this, name, act = std::move(act)](const BatchWorld& world) {
+        const Batch* batch = world.batch(core(name));
+        if (batch)
+            act(world, *batch);
+        else
+            Q_EMIT failed(QStringLiteral("No batch is open: choose one in the lanes first."));
+    });
+}
+
+void BatchActions::openNew(const BatchWorld& world, const std::string& splitFrom)
+{
+    auto* dialog = new NewBatchDialog(*m_session, world, splitFrom, m_window);
+    connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+    dialog->open();
+}
+
+void BatchActions::newBatch()
+{
+    withWorld([this](const BatchWorld& world) { openNew(world, {}); });
+}
+
+void BatchActions::splitBatch(const QString& batch)
+{
+    withBatch(batch,
+              [this](const BatchWorld& world, const Batch& from) { openNew(world, from.name); });
+}
+
+void BatchActions::editBatch(const QString& name)
+{
+    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+        auto* dialog = new BatchDialog(*m_session, world, batch, m_window);
+        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        connect(dialog, &BatchDialog::splitWanted, this, [this, dialog](const QString& from) {
+            dialog->reject();
+            if (!dialog->isVisible())
+                splitBatch(from);
+        });
+        dialog->open();
+    });
+}
+
+namespace {
+
+using StepOf = Result<Step> (*)(const Batch&, Instant, Instant, const Manner&);
+
+StepDialog* makeStep(Session& session, const BatchWorld& world, const Batch& batch, StepOf stepOf,
+                     const QString& title, const QString& words, QWidget* window)
+{
+    return new StepDialog(
+        session, title, words, world.manner, batch.name,
+        [&session, batch, stepOf, manner = world.manner](Instant at) {
+            return stepOf(batch, at, session.now(), manner);
+        },
+        window);
+}
+
+} // namespace
+
+void BatchActions::pitchNow(const QString& name)
+{
+    withWorld([this, name](const BatchWorld& world) {
+        const Batch* batch = world.batch(core(name));
+        if (!batch || batch->pitched <= m_session->now())
+            return openNew(world, {});
+        auto* dialog = makeStep(*m_session, world, *batch, pitchStep, QStringLiteral("Pitch now"),
+                                QStringLiteral("Pitch"), m_window);
+        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        dialog->open();
+    });
+}
+
+void BatchActions::endStageNow(const QString& name)
+{
+    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+        auto* dialog =
+            makeStep(*m_session, world, batch, stageEndStep, QStringLiteral("Turn down now"),
+                     QStringLiteral("Turn down"), m_window);
+        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        dialog->open();
+    });
+}
+
+void BatchActions::endBatchNow(const QString& name)
+{
+    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+        auto* dialog =
+            makeStep(*m_session, world, batch, batchEndStep, QStringLiteral("End the batch now"),
+                     QStringLiteral("End the batch"), m_window);
+        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        dialog->open();
+    });
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,255 @@
+#include "ui/plans/batch_fields.h"
+
+#include "ui/forms/instant_field.h"
+#include "ui/forms/quantity_field.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+
+namespace holdband::ui {
+
+namespace {
+
+QString gravityRule(double gravity)
+{
+    return gravity >= 0.98 && gravity <= 1.2
+               ? QString()
+               : QStringLiteral("a gravity lies between 0.980 and 1.200");
+}
+
+QComboBox* makeChoice(const QString& name, QWidget* parent)
+{
+    auto* list = new QComboBox(parent);
+    list->setAccessibleName(name);
+    list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    list->setMinimumContentsLength(16);
+    return list;
+}
+
+QLineEdit* makeLine(const QString& name, QWidget* parent)
+{
+    auto* line = new QLineEdit(parent);
+    line->setAccessibleName(name);
+    return line;
+}
+
+/// Fills the list, with an empty choice in words first where one is given.
+void offer(QComboBox* list, const std::vector<std::string>& names, const std::string& chosen,
+           const QString& none)
+{
+    const QSignalBlocker quiet(list);
+    list->clear();
+    for (const std::string& name : names)
+        list->addItem(shown(name), shown(name));
+    if (!none.isEmpty())
+        list->addItem(none, QString());
+    const int at = list->findData(shown(chosen));
+    list->setCurrentIndex(at >= 0 ? at : 0);
+}
+
+std::string chosenIn(const QComboBox* list)
+{
+    return core(list->currentData().toString());
+}
+
+QFormLayout* addColumn(QHBoxLayout* columns)
+{
+    auto* column = new QFormLayout;
+    column->setHorizontalSpacing(10);
+    column->setVerticalSpacing(6);
+    column->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    columns->addLayout(column, 1);
+    return column;
+}
+
+void addField(QFormLayout* column, const QString& words, QWidget* field)
+{
+    auto* label = new QLabel(words);
+    label->setMargin(4);
+    label->setBuddy(field);
+    column->addRow(label, field);
+}
+
+std::optional<Hours> hoursOf(const std::optional<Milliseconds>& length)
+{
+    return length ? std::optional<Hours>(*length) : std::nullopt;
+}
+
+} // namespace
+
+BatchFields::BatchFields(For what, QWidget* parent)
+    : QWidget(parent), m_name(makeLine(QStringLiteral("Name"), this)),
+      m_setup(makeChoice(QStringLiteral("Setup"), this)),
+      m_vessel(makeLine(QStringLiteral("Vessel"), this)),
+      m_beer(makeChoice(QStringLiteral("Beer sensor"), this)),
+      m_ambient(makeChoice(QStringLiteral("Ambient sensor"), this)),
+      m_pitched(new InstantField(QStringLiteral("Pitched"), this)),
+      m_ended(new InstantField(QStringLiteral("Ended"), this)),
+      m_volume(new QuantityField(Quantity::volume, QStringLiteral("Volume"), this)),
+      m_original(new QuantityField(Quantity::gravity, QStringLiteral("Original gravity"), this)),
+      m_final(new QuantityField(Quantity::gravity, QStringLiteral("Final gravity"), this)),
+      m_gap(new QuantityField(Quantity::hours, QStringLiteral("Gap limit"), this)),
+      m_grace(new QuantityField(Quantity::hours, QStringLiteral("Grace"), this))
+{
+    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
+        field->setOptional(true);
+    m_original->setRule(gravityRule);
+    m_final->setRule(gravityRule);
+    m_volume->setRule(aboveZero);
+    m_gap->setRule(aboveZero);
+    m_grace->setRule(notNegative);
+    m_ended->setOptional(true);
+    m_ended->edit()->setPlaceholderText(QStringLiteral("still running"));
+    m_vessel->setPlaceholderText(QStringLiteral("may be empty"));
+    m_gap->edit()->setPlaceholderText(QStringLiteral("by itself"));
+    layOut(what);
+    connect(m_setup, &QComboBox::currentIndexChanged, this, &BatchFields::fillSensors);
+}
+
+void BatchFields::layOut(For what)
+{
+    auto* columns = new QHBoxLayout(this);
+    columns->setContentsMargins(0, 0, 0, 0);
+    columns->setSpacing(18);
+    QFormLayout* left = addColumn(columns);
+    addField(left, QStringLiteral("&Name"), m_name);
+    addField(left, QStringLiteral("Set&up"), m_setup);
+    addField(left, QStringLiteral("&Vessel"), m_vessel);
+    addField(left, QStringLiteral("&Beer sensor"), m_beer);
+    addField(left, QStringLiteral("&Ambient"), m_ambient);
+    QFormLayout* right = addColumn(columns);
+    addField(right, QStringLiteral("&Pitched"), m_pitched);
+    addField(right, QStringLiteral("&Ended"), m_ended);
+    addField(right, QStringLiteral("V&olume"), m_volume);
+    addField(right, QStringLiteral("&Original gravity"), m_original);
+    addField(right, QStringLiteral("&Final gravity"), m_final);
+    addField(right, QStringLiteral("Gap &limit"), m_gap);
+    addField(right, QStringLiteral("&Grace"), m_grace);
+    if (what == For::newBatch) {
+        for (QWidget* field : std::initializer_list<QWidget*>{m_ended, m_final, m_gap, m_grace}) {
+            right->labelForField(field)->hide();
+            field->hide();
+        }
+    }
+}
+
+void BatchFields::setWorld(const BatchWorld& world, std::function<Instant()> now)
+{
+    m_world = world;
+    for (InstantField* field : {m_pitched, m_ended}) {
+        field->setZone(world.manner.zone);
+        field->setClock(now);
+    }
+    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
+        field->setManner(world.manner);
+}
+
+void BatchFields::setBatch(const Batch& batch)
+{
+    m_batch = batch;
+    m_name->setText(shown(batch.name));
+    m_vessel->setText(shown(batch.vessel));
+    offer(m_setup, offeredSetups(m_world, batch.setup), batch.setup, {});
+    fillSensors();
+    m_pitched->setInstant(batch.pitched);
+    m_ended->setInstant(batch.ended);
+    m_volume->set(batch.volume);
+    m_original->set(batch.originalGravity);
+    m_final->set(batch.finalGravity);
+    m_gap->set(hoursOf(batch.gapLimit));
+    m_grace->set(batch.grace.count() == 0 ? std::nullopt : hoursOf(batch.grace));
+}
+
+void BatchFields::fillSensors()
+{
+    const std::string setup = chosenIn(m_setup);
+    const bool own = setup == m_batch.setup;
+    const auto beer = offeredSensors(m_world, Reads::beer, setup, m_batch.beerSensor);
+    offer(m_beer, beer, own ? m_batch.beerSensor : std::string("-"),
+          beer.empty() ? QStringLiteral("none yet") : QString());
+    const std::string ambient = m_batch.ambientSensor.value_or(std::string());
+    offer(m_ambient, offeredSensors(m_world, Reads::ambient, setup, ambient), ambient,
+          QStringLiteral("none"));
+}
+
+Result<Batch> BatchFields::readTimes(Batch into)
+{
+    const auto pitched = m_pitched->instant();
+    if (!pitched || !*pitched) {
+        m_pitched->setFocus();
+        return pitched ? dataProblem("the time of pitching is missing") : failure(pitched.error());
+    }
+    into.pitched = **pitched;
+    const auto ended = m_ended->instant();
+    const bool early = ended && *ended && **ended <= into.pitched;
+    if (!ended || early) {
+        m_ended->setFocus();
+        return ended ? dataProblem("the batch ends before it is pitched", {}, "check both times")
+                     : failure(ended.error());
+    }
+    into.ended = *ended;
+    return into;
+}
+
+namespace {
+
+template <typename Value>
+Done readInto(QuantityField* field, std::optional<Value>& into)
+{
+    const auto read = field->value<Value>();
+    if (!read) {
+        field->setFocus();
+        Problem problem = read.error();
+        problem.place = core(field->edit()->accessibleName());
+        return failure(problem);
+    }
+    into = *read;
+    return {};
+}
+
+} // namespace
+
+Result<Batch> BatchFields::readQuantities(Batch into)
+{
+    std::optional<Hours> gap, grace;
+    HOLDBAND_TRY(readInto(m_volume, into.volume));
+    HOLDBAND_TRY(readInto(m_original, into.originalGravity));
+    HOLDBAND_TRY(readInto(m_final, into.finalGravity));
+    HOLDBAND_TRY(readInto(m_gap, gap));
+    HOLDBAND_TRY(readInto(m_grace, grace));
+    into.gapLimit = gap ? std::optional(toMilliseconds(*gap)) : std::nullopt;
+    into.grace = grace ? toMilliseconds(*grace) : Milliseconds{0};
+    return into;
+}
+
+Result<Batch> BatchFields::read(Batch into)
+{
+    into.name = core(m_name->text().trimmed());
+    into.setup = chosenIn(m_setup);
+    into.vessel = core(m_vessel->text().trimmed());
+    into.beerSensor = chosenIn(m_beer);
+    const std::string ambient = chosenIn(m_ambient);
+    into.ambientSensor = ambient.empty() ? std::nullopt : std::optional(ambient);
+    if (into.name.empty()) {
+        m_name->setFocus();
+        return dataProblem("the batch needs a name");
+    }
+    if (into.setup.empty()) {
+        m_setup->setFocus();
+        return dataProblem("the batch needs a setup", {}, "add one on the Equipment page");
+    }
+    if (into.beerSensor.empty()) {
+        m_beer->setFocus();
+        return dataProblem("without a sensor for the beer nobody can say whether it stayed in its "
+                           "band",
+                           {}, "add one on the Equipment page; one read by hand will do");
+    }
+    auto timed = readTimes(std::move(into));
+    return timed ? readQuantities(std::move(*timed)) : timed;
+}
+
+} // namespace holdband::ui

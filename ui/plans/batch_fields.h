@@ -1,0 +1,64 @@
+// The details of a batch as fields in two columns.
+#pragma once
+
+#include "ui/plans/batch_world.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QFormLayout;
+class QLineEdit;
+
+namespace holdband::ui {
+
+class InstantField;
+class QuantityField;
+
+class BatchFields : public QWidget {
+    Q_OBJECT
+public:
+    /// A new batch has no end, no final gravity, and no rules of its own for gaps yet.
+    enum class For { newBatch, anyBatch };
+
+    explicit BatchFields(For what, QWidget* parent = nullptr);
+
+    void setWorld(const BatchWorld& world, std::function<Instant()> now);
+    void setBatch(const Batch& batch);
+
+    /// `into` with what stands in the fields. On a Problem the focus goes to its field.
+    Result<Batch> read(Batch into);
+
+    QLineEdit* name() const { return m_name; }
+    QComboBox* setup() const { return m_setup; }
+    QLineEdit* vessel() const { return m_vessel; }
+    QComboBox* beerSensor() const { return m_beer; }
+    QComboBox* ambientSensor() const { return m_ambient; }
+    InstantField* pitched() const { return m_pitched; }
+    InstantField* ended() const { return m_ended; }
+    QuantityField* volume() const { return m_volume; }
+    QuantityField* originalGravity() const { return m_original; }
+    QuantityField* finalGravity() const { return m_final; }
+
+private:
+    void layOut(For what);
+    void fillSensors();
+    Result<Batch> readTimes(Batch into);
+    Result<Batch> readQuantities(Batch into);
+
+    BatchWorld m_world;
+    Batch m_batch;
+    QLineEdit* m_name;
+    QComboBox* m_setup;
+    QLineEdit* m_vessel;
+    QComboBox* m_beer;
+    QComboBox* m_ambient;
+    InstantField* m_pitched;
+    InstantField* m_ended;
+    QuantityField* m_volume;
+    QuantityField* m_original;
+    QuantityField* m_final;
+    QuantityField* m_gap;
+    QuantityField* m_grace;
+};
+
+} // namespace holdband::ui

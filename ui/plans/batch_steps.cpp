@@ -1,0 +1,148 @@
+#include "ui/plans/batch_steps.h"
+
+#include "core/logbook/plan_in_force.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace holdband::ui {
+
+namespace {
+
+QString timeWords(Instant at, const Manner& manner)
+{
+    return shown(localShortText(at, manner.zone));
+}
+
+QString targetWords(const Stage& stage, const Manner& manner)
+{
+    const QString target =
+        shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
+    return stage.kind == StageKind::ramp ? QStringLiteral("ramp to ") + target
+                                         : QStringLiteral("hold at ") + target;
+}
+
+Done notAhead(Instant at, Instant now)
+{
+    if (at > now)
+        return dataProblem("that time is still to come", {}, "type the time it was done");
+    return {};
+}
+
+const LaidStage* inProgress(const std::vector<LaidStage>& laid, Instant at)
+{
+    const auto found = std::find_if(laid.begin(), laid.end(), [&](const LaidStage& stage) {
+        return stage.start <= at && (!stage.end || at < *stage.end);
+    });
+    return found == laid.end() ? nullptr : &*found;
+}
+
+const LaidStage* beginningAt(const std::vector<LaidStage>& laid, Instant at)
+{
+    const auto found = std::find_if(laid.begin(), laid.end(),
+                                    [&](const LaidStage& stage) { return stage.start == at; });
+    return found == laid.end() ? nullptr : &*found;
+}
+
+Done mayEndStage(const Batch& batch, Instant at, Instant now)
+{
+    HOLDBAND_TRY(notAhead(at, now));
+    if (batch.ended && at >= *batch.ended)
+        return dataProblem(batch.name + " has ended by then");
+    if (at <= batch.pitched)
+        return dataProblem(batch.name + " is not pitched by then");
+    if (!batch.stageEnds.empty() && at <= batch.stageEnds.back())
+        return dataProblem("the stage before was ended later than that");
+    return {};
+}
+
+} // namespace
+
+Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner& manner)
+{
+    HOLDBAND_TRY(notAhead(at, now));
+    if (batch.ended && at >= *batch.ended)
+        return dataProblem(batch.name + " would end before it is pitched");
+    Step step{batch, {}, QStringLiteral("%1: pitched").arg(shown(batch.name))};
+    step.batch.pitched = at;
+    step.words =
+        QStringLiteral("%1 is pitched at %2.").arg(shown(batch.name), timeWords(at, manner));
+    if (!batch.schedule.empty())
+        step.words += QStringLiteral(" %1 begins: %2.")
+                          .arg(shown(batch.schedule.front().label),
+                               targetWords(batch.schedule.front(), manner));
+    return step;
+}
+
+Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner)
+{
+    HOLDBAND_TRY(mayEndStage(batch, at, now));
+    const std::vector<LaidStage> before = laidInForce(batch);
+    const LaidStage* current = inProgress(before, at);
+    if (!current)
+        return dataProblem("no stage of " + batch.name + " is in progress then", {},
+                           "its plan is over: add a stage to it, or end the batch");
+    Step step{batch, {}, {}};
+    step.batch.stageEnds.push_back(at);
+    const std::vector<LaidStage> after = laidInForce(step.batch);
+    const LaidStage* next = beginningAt(after, at);
+    if (!next)
+        return dataProblem(current->stage.label + " is the last stage of the plan", {},
+                           "add a stage to the plan, or end the batch");
+    const QString label = shown(current->stage.label);
+    step.words = QStringLiteral("%1 ends at %2. %3 begins: %4.")
+                     .arg(label, timeWords(at, manner), shown(next->stage.label),
+                          targetWords(next->stage, manner));
+    step.what = QStringLiteral("%1: %2 ended").arg(shown(batch.name), label);
+    return step;
+}
+
+Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner)
+{
+    HOLDBAND_TRY(notAhead(at, now));
+    if (batch.ended)
+        return dataProblem(batch.name + " has ended already", {}, "change its end in its details");
+    if (at <= batch.pitched)
+        return dataProblem("the batch would end before it is pitched");
+    Step step{batch, {}, QStringLiteral("%1: ended").arg(shown(batch.name))};
+    step.batch.ended = at;
+    step.words = QStringLiteral("%1 ends at %2.").arg(shown(batch.name), timeWords(at, manner));
+    const auto laid = laidInForce(batch);
+    if (const LaidStage* current = inProgress(laid, at))
+        step.words += QStringLiteral(" %1 is its last stage.").arg(shown(current->stage.label));
+    return step;
+}
+
+PlanValue latestPlan(const Batch& batch)
+{
+    return {batch.planChanges.empty() ? batch.schedule : batch.planChanges.back().schedule,
+            batch.tolerance};
+}
+
+Batch withPlanFrom(Batch batch, const PlanValue& plan, Instant from, const std::string& why)
+{
+    if (from <= batch.pitched)
+        return withPlanInstead(std::move(batch), plan);
+    std::erase_if(batch.planChanges, [&](const PlanChange& change) { return change.from >= from; });
+    PlanChange change{from, why, plan.schedule};
+    if (plan.tolerance != batch.tolerance) {
+        for (Stage& stage : change.schedule) {
+            if (!stage.tolerance)
+                stage.tolerance = plan.tolerance;
+        }
+    }
+    batch.planChanges.push_back(std::move(change));
+    return batch;
+}
+
+Batch withPlanInstead(Batch batch, const PlanValue& plan)
+{
+    batch.schedule = plan.schedule;
+    batch.tolerance = plan.tolerance;
+    batch.planChanges.clear();
+    return batch;
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,197 @@
+#include "ui/plans/batch_world.h"
+
+#include "core/keep.h"
+#include "core/logbook/plan_in_force.h"
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "core/text/near.h"
+#include "core/text/times.h"
+#include "ui/plans/plan_rows.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr Instant never{Milliseconds::max()};
+
+bool isTaken(const BatchWorld& world, const std::string& name)
+{
+    return std::any_of(world.batches.begin(), world.batches.end(),
+                       [&](const Batch& batch) { return folded(batch.name) == folded(name); });
+}
+
+/// Puts `first` at the front where it is among the names.
+void putFirst(std::vector<std::string>& names, const std::string& first)
+{
+    const auto at = std::find(names.begin(), names.end(), first);
+    if (at != names.end())
+        std::rotate(names.begin(), at, at + 1);
+}
+
+/// Where the beer stood and what read it, from when to when.
+struct Use {
+    Span span;
+    std::string sensor;
+    std::string vessel;
+};
+
+std::vector<Use> usesOf(const Batch& batch)
+{
+    std::vector<Use> uses{
+        {{batch.pitched, batch.ended.value_or(never)}, batch.beerSensor, batch.vessel}};
+    for (const BeerUse& use : batch.beerUses) {
+        const Instant end = uses.back().span.end;
+        uses.back().span.end = std::min(end, use.from);
+        uses.push_back({{use.from, end}, use.sensor, use.vessel});
+    }
+    return uses;
+}
+
+bool overlap(const Batch& a, const Batch& b)
+{
+    const Span common =
+        intersection({a.pitched, a.ended.value_or(never)}, {b.pitched, b.ended.value_or(never)});
+    return !common.empty();
+}
+
+QString shareWords(const Batch& batch, const Batch& other)
+{
+    for (const Use& mine : usesOf(batch)) {
+        for (const Use& theirs : usesOf(other)) {
+            if (intersection(mine.span, theirs.span).empty())
+                continue;
+            const bool vessel = batch.setup == other.setup && !mine.vessel.empty() &&
+                                folded(mine.vessel) == folded(theirs.vessel);
+            if (vessel)
+                return QStringLiteral("%1 is in vessel %2 at that time. Are both in it?")
+                    .arg(shown(other.name), shown(mine.vessel));
+            if (!mine.sensor.empty() && mine.sensor == theirs.sensor)
+                return QStringLiteral("%1 reads %2 at that time. Does it read both?")
+                    .arg(shown(mine.sensor), shown(other.name));
+        }
+    }
+    return {};
+}
+
+QString crowdWords(const Batch& batch, const std::vector<const Batch*>& others,
+                   const BatchWorld& world)
+{
+    const auto setup = std::find_if(world.setups.begin(), world.setups.end(),
+                                    [&](const Setup& one) { return one.name == batch.setup; });
+    if (setup == world.setups.end() || others.empty())
+        return {};
+    if (static_cast<int>(others.size()) < setup->vessels)
+        return {};
+    QStringList names;
+    for (const Batch* other : others)
+        names << shown(other->name);
+    return QStringLiteral("%1 has %2, and %3 runs in it at that time. Are both in it?")
+        .arg(shown(setup->name),
+             setup->vessels == 1 ? QStringLiteral("1 vessel")
+                                 : QStringLiteral("%1 vessels").arg(setup->vessels),
+             names.join(QStringLiteral(", ")));
+}
+
+} // namespace
+
+const Batch* BatchWorld::batch(const std::string& name) const
+{
+    const auto at = std::find_if(batches.begin(), batches.end(),
+                                 [&](const Batch& one) { return one.name == name; });
+    return at == batches.end() ? nullptr : &*at;
+}
+
+Result<BatchWorld> readBatchWorld(const store::LogbookFile& file)
+{
+    BatchWorld world;
+    HOLDBAND_TRY(keep(store::readSettings(file), world.settings));
+    Zone zone;
+    HOLDBAND_TRY(keep(Zone::named(world.settings.zone), zone));
+    HOLDBAND_TRY(keep(store::readSetups(file), world.setups));
+    HOLDBAND_TRY(keep(store::readSensors(file), world.sensors));
+    HOLDBAND_TRY(keep(store::readBatches(file), world.batches));
+    HOLDBAND_TRY(keep(store::readPlans(file), world.plans));
+    world.manner = mannerOf(world.settings, zone);
+    return world;
+}
+
+std::string suggestedName(const BatchWorld& world)
+{
+    std::string stem = "Batch ";
+    unsigned long number = 0;
+    if (const Batch* last = world.lastBatch()) {
+        const std::size_t digits = last->name.find_last_not_of("0123456789") + 1;
+        const bool numbered = digits < last->name.size() && last->name.size() - digits <= 6;
+        stem = numbered ? last->name.substr(0, digits) : last->name + " ";
+        number = numbered ? std::stoul(last->name.substr(digits)) : 1;
+    }
+    do
+        ++number;
+    while (isTaken(world, stem + std::to_string(number)));
+    return stem + std::to_string(number);
+}
+
+std::vector<std::string> offeredSetups(const BatchWorld& world, const std::string& kept)
+{
+    std::vector<std::string> names;
+    for (const Setup& setup : world.setups) {
+        if (!setup.retired || setup.name == kept)
+            names.push_back(setup.name);
+    }
+    if (const Batch* last = world.lastBatch())
+        putFirst(names, last->setup);
+    return names;
+}
+
+std::vector<std::string> offeredSensors(const BatchWorld& world, Reads reads,
+                                        const std::string& setup, const std::string& kept)
+{
+    std::vector<std::string> names;
+    for (const bool own : {true, false}) {
+        for (const Sensor& sensor : world.sensors) {
+            const bool offered = sensor.reads == reads && (!sensor.retired || sensor.name == kept);
+            if (offered && (sensor.setup == setup) == own)
+                names.push_back(sensor.name);
+        }
+    }
+    for (auto batch = world.batches.rbegin(); batch != world.batches.rend(); ++batch) {
+        if (batch->setup != setup)
+            continue;
+        const std::string ambient = batch->ambientSensor.value_or(std::string());
+        const std::string beer =
+            batch->beerUses.empty() ? batch->beerSensor : batch->beerUses.back().sensor;
+        putFirst(names, reads == Reads::ambient ? ambient : beer);
+        break;
+    }
+    return names;
+}
+
+QStringList batchQuestions(const Batch& batch, const std::string& oldName, const BatchWorld& world,
+                           Instant now)
+{
+    QStringList questions;
+    if (batch.pitched > now)
+        questions << QStringLiteral("Pitching lies ahead, at %1. Is that meant?")
+                         .arg(shown(localText(batch.pitched, world.manner.zone)));
+    std::vector<const Batch*> beside;
+    for (const Batch& other : world.batches) {
+        if ((!oldName.empty() && other.name == oldName) || !overlap(batch, other))
+            continue;
+        const QString shared = shareWords(batch, other);
+        if (!shared.isEmpty())
+            questions << shared;
+        else if (other.setup == batch.setup)
+            beside.push_back(&other);
+    }
+    const QString crowd = crowdWords(batch, beside, world);
+    if (!crowd.isEmpty())
+        questions << crowd;
+    const Schedule& plan =
+        batch.planChanges.empty() ? batch.schedule : batch.planChanges.back().schedule;
+    return questions + planQuestions(plan, world.manner);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,77 @@
+#include "ui/plans/laid_table.h"
+
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+namespace {
+
+QString endWords(const LaidStage& laid, const Batch& batch, const Manner& manner)
+{
+    if (batch.ended && (!laid.end || *laid.end > *batch.ended))
+        return shown(localShortText(*batch.ended, manner.zone)) + QStringLiteral(" (end)");
+    if (laid.end)
+        return shown(localShortText(*laid.end, manner.zone));
+    if (laid.stage.until == StageUntil::gravity && laid.stage.untilGravity)
+        return QStringLiteral("until ") + shown(gravityText(*laid.stage.untilGravity, manner.sign));
+    return laid.stage.until == StageUntil::turnedDown ? QStringLiteral("until turned down")
+                                                      : QStringLiteral("to the end");
+}
+
+} // namespace
+
+TableWords laidTable(const std::vector<LaidStage>& laid, const Batch& batch, const Manner& manner)
+{
+    TableWords table;
+    table.header = {QStringLiteral("Stage"), QStringLiteral("target"), QStringLiteral("from"),
+                    QStringLiteral("to")};
+    table.numeric = {false, true, false, false};
+    for (const LaidStage& stage : laid) {
+        if (batch.ended && stage.start >= *batch.ended)
+            break;
+        const QString target =
+            shown(temperatureText(stage.stage.target, manner.temperature(), 1, manner.sign));
+        const bool ramp = stage.stage.kind == StageKind::ramp;
+        table.rows.push_back({{shown(stage.stage.label), {}, true},
+                              {ramp ? QStringLiteral("→ ") + target : target, {}, false},
+                              {shown(localShortText(stage.start, manner.zone)), {}, false},
+                              {endWords(stage, batch, manner), {}, false}});
+    }
+    return table;
+}
+
+std::vector<LaidStage> firstPlanned(const Batch& batch)
+{
+    std::vector<LaidStage> laid;
+    std::vector<Instant> waiting; // stages without hours end where they were ended
+    for (const Instant end : batch.stageEnds) {
+        laid = layOut(batch.schedule, batch.pitched, waiting);
+        if (!laid.empty() && !laid.back().end && laid.back().start < end)
+            waiting.push_back(end);
+    }
+    return layOut(batch.schedule, batch.pitched, waiting);
+}
+
+QStringList planHistory(const Batch& batch, const Manner& manner)
+{
+    QStringList lines;
+    for (const PlanChange& change : batch.planChanges)
+        lines << QStringLiteral("The plan changed at %1%2.")
+                     .arg(shown(localShortText(change.from, manner.zone)),
+                          change.why.empty() ? QString()
+                                             : QStringLiteral(": ") + shown(change.why));
+    const auto laid = laidInForce(batch);
+    for (const Instant end : batch.stageEnds) {
+        for (const LaidStage& stage : laid) {
+            if (stage.end == end)
+                lines << QStringLiteral("%1 was ended by hand at %2.")
+                             .arg(shown(stage.stage.label),
+                                  shown(localShortText(end, manner.zone)));
+        }
+    }
+    return lines;
+}
+
+} // namespace holdband::ui

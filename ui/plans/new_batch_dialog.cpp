@@ -1,0 +1,144 @@
+#include "ui/plans/new_batch_dialog.h"
+
+#include "core/store/batches.h"
+#include "ui/forms/instant_field.h"
+#include "ui/forms/save_row.h"
+#include "ui/plans/batch_fields.h"
+#include "ui/plans/batch_steps.h"
+#include "ui/plans/plan_dialog.h"
+#include "ui/plans/plan_editor.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+
+namespace holdband::ui {
+
+namespace {
+
+PlanValue emptyPlan(const Manner& manner)
+{
+    PlanValue plan;
+    plan.tolerance = manner.units == UnitSystem::us ? TemperatureDifference::fahrenheitDegrees(3.0)
+                                                    : TemperatureDifference::kelvins(1.5);
+    return plan;
+}
+
+} // namespace
+
+NewBatchDialog::NewBatchDialog(Session& session, const BatchWorld& world,
+                               const std::string& splitFrom, QWidget* parent)
+    : FormDialog(session, QStringLiteral("New batch"), QStringLiteral("Start the batch"), parent),
+      m_world(world), m_splitFrom(splitFrom),
+      m_fields(new BatchFields(BatchFields::For::newBatch, this)), m_choice(new QComboBox(this)),
+      m_editor(new PlanEditor(this))
+{
+    addParts();
+    m_fields->setWorld(world, [this] { return this->session().now(); });
+    m_editor->setManner(world.manner);
+    m_fields->setBatch(suggested());
+    offerPlans();
+    takePlan();
+    connect(m_choice, &QComboBox::currentIndexChanged, this, &NewBatchDialog::takePlan);
+    connect(m_editor, &PlanEditor::nameWanted, this, [this] {
+        NamedPlan plan;
+        if (const auto typed = m_editor->plan()) {
+            plan.schedule = typed->schedule;
+            plan.tolerance = typed->tolerance;
+            (new PlanDialog(this->session(), m_world, plan, this))->open();
+        } else {
+            foot()->refuse(sentence(typed.error()));
+        }
+    });
+    m_fields->name()->setFocus();
+    m_fields->name()->selectAll();
+    resize(920, height());
+    watchFields();
+}
+
+void NewBatchDialog::addParts()
+{
+    if (!m_splitFrom.empty())
+        addWide(makeLabel(QStringLiteral("Part of %1, in a second vessel with a sensor of its own.")
+                              .arg(shown(m_splitFrom)),
+                          "muted", this));
+    addWide(m_fields);
+    m_choice->setAccessibleName(QStringLiteral("Plan to start from"));
+    m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_choice->setMinimumContentsLength(24);
+    addRow(QStringLiteral("Plan &from"), m_choice);
+    addWide(m_editor);
+    connect(m_fields->pitched(), &InstantField::edited, this, [this] {
+        const auto at = m_fields->pitched()->instant();
+        m_editor->setPitched(at ? *at : std::nullopt);
+    });
+}
+
+Batch NewBatchDialog::suggested() const
+{
+    Batch batch;
+    const Batch* parent = m_splitFrom.empty() ? nullptr : m_world.batch(m_splitFrom);
+    const Batch* last = parent ? parent : m_world.lastBatch();
+    if (last) {
+        batch.setup = last->setup;
+        batch.ambientSensor = last->ambientSensor;
+        batch.volume = last->volume;
+        batch.originalGravity = parent ? parent->originalGravity : std::nullopt;
+    }
+    const auto setups = offeredSetups(m_world);
+    if (!setups.empty() && std::find(setups.begin(), setups.end(), batch.setup) == setups.end())
+        batch.setup = setups.front();
+    const auto beer = offeredSensors(m_world, Reads::beer, batch.setup);
+    batch.beerSensor = beer.empty() ? std::string() : beer[parent && beer.size() > 1 ? 1 : 0];
+    batch.name = parent ? parent->name + " B" : suggestedName(m_world);
+    batch.pitched = session().now();
+    return batch;
+}
+
+void NewBatchDialog::offerPlans()
+{
+    const QSignalBlocker quiet(m_choice);
+    const Batch* parent = m_splitFrom.empty() ? m_world.lastBatch() : m_world.batch(m_splitFrom);
+    if (parent) {
+        m_choice->addItem(QStringLiteral("as %1").arg(shown(parent->name)));
+        m_offered.push_back(latestPlan(*parent));
+    }
+    for (const NamedPlan& plan : m_world.plans) {
+        m_choice->addItem(shown(plan.name));
+        m_offered.push_back({plan.schedule, plan.tolerance});
+    }
+    m_choice->addItem(QStringLiteral("nothing: type it below"));
+    m_offered.push_back(emptyPlan(m_world.manner));
+}
+
+void NewBatchDialog::takePlan()
+{
+    const auto at = static_cast<std::size_t>(std::max(0, m_choice->currentIndex()));
+    m_editor->setPlan(m_offered[at]);
+    const auto pitched = m_fields->pitched()->instant();
+    m_editor->setPitched(pitched ? *pitched : std::nullopt);
+}
+
+void NewBatchDialog::save()
+{
+    Batch batch;
+    if (!m_splitFrom.empty())
+        batch.splitFrom = m_splitFrom;
+    auto read = m_fields->read(std::move(batch));
+    if (!read)
+        return foot()->refuse(sentence(read.error()));
+    const auto plan = m_editor->plan();
+    if (!plan)
+        return foot()->refuse(sentence(plan.error()));
+    read->schedule = plan->schedule;
+    read->tolerance = plan->tolerance;
+    if (!foot()->agreed(batchQuestions(*read, {}, m_world, session().now())))
+        return;
+    keep(QStringLiteral("%1: pitched").arg(shown(read->name)),
+         [made = *read](const store::Change& change) { return store::addBatch(change, made); });
+}
+
+} // namespace holdband::ui

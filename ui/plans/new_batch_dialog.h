@@ -1,0 +1,43 @@
+// A new batch in under a minute: the last one's plan, setup and sensors are there already.
+#pragma once
+
+#include "ui/forms/form_dialog.h"
+#include "ui/plans/batch_world.h"
+#include "ui/plans/plan_rows.h"
+
+class QComboBox;
+
+namespace holdband::ui {
+
+class BatchFields;
+class PlanEditor;
+
+class NewBatchDialog : public FormDialog {
+    Q_OBJECT
+public:
+    /// `splitFrom`: the new batch is part of that one's beer, in a second vessel; may be empty.
+    NewBatchDialog(Session& session, const BatchWorld& world, const std::string& splitFrom,
+                   QWidget* parent = nullptr);
+
+    BatchFields* fields() const { return m_fields; }
+    QComboBox* planChoice() const { return m_choice; }
+    PlanEditor* editor() const { return m_editor; }
+
+protected:
+    void save() override;
+
+private:
+    void addParts();
+    void offerPlans();
+    void takePlan();
+    Batch suggested() const;
+
+    BatchWorld m_world;
+    std::string m_splitFrom;
+    std::vector<PlanValue> m_offered; ///< by the choice's index
+    BatchFields* m_fields;
+    QComboBox* m_choice;
+    PlanEditor* m_editor;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,66 @@
+#include "ui/plans/plan_dialog.h"
+
+#include "core/store/batches.h"
+#include "core/text/near.h"
+#include "ui/forms/save_row.h"
+#include "ui/plans/plan_editor.h"
+#include "ui/words/words.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+PlanDialog::PlanDialog(Session& session, const BatchWorld& world, const NamedPlan& plan,
+                       QWidget* parent)
+    : FormDialog(session, QStringLiteral("Named plan"), QStringLiteral("Keep the plan"), parent),
+      m_world(world), m_name(makeLine(QStringLiteral("Name"))),
+      m_note(makeLine(QStringLiteral("Note"))), m_editor(new PlanEditor(this))
+{
+    addRow(QStringLiteral("&Name"), m_name);
+    addRow(QStringLiteral("No&te"), m_note);
+    addWide(m_editor);
+    m_editor->nameButton()->hide();
+    m_editor->setManner(world.manner);
+    m_editor->setPlan({plan.schedule, plan.tolerance});
+    m_name->setText(shown(plan.name));
+    m_note->setText(shown(plan.note));
+    m_oldName = isTaken(plan.name) ? plan.name : std::string();
+    resize(860, height());
+    watchFields();
+}
+
+bool PlanDialog::isTaken(const std::string& name) const
+{
+    return std::any_of(m_world.plans.begin(), m_world.plans.end(),
+                       [&](const NamedPlan& plan) { return plan.name == name; });
+}
+
+void PlanDialog::save()
+{
+    NamedPlan plan;
+    plan.name = core(m_name->text().trimmed());
+    plan.note = core(m_note->text().trimmed());
+    if (plan.name.empty())
+        return refuse(QStringLiteral("The plan needs a name."), m_name);
+    const auto typed = m_editor->plan();
+    if (!typed)
+        return foot()->refuse(sentence(typed.error()));
+    plan.schedule = typed->schedule;
+    plan.tolerance = typed->tolerance;
+    QStringList questions = m_editor->questions();
+    if (plan.name != m_oldName && isTaken(plan.name))
+        questions << QStringLiteral("There is a plan %1 already. Shall this one take its place?")
+                         .arg(shown(plan.name));
+    if (!foot()->agreed(questions))
+        return;
+    const std::string renamed = m_oldName != plan.name ? m_oldName : std::string();
+    keep(QStringLiteral("plan %1 kept").arg(shown(plan.name)),
+         [plan, renamed](const store::Change& change) -> Done {
+             if (!renamed.empty())
+                 HOLDBAND_TRY(store::removePlan(change, renamed));
+             return store::savePlan(change, plan);
+         });
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,34 @@
+// A named plan: its name, a note, its stages. Also to keep a batch's plan under a name.
+#pragma once
+
+#include "ui/forms/form_dialog.h"
+#include "ui/plans/batch_world.h"
+
+namespace holdband::ui {
+
+class PlanEditor;
+
+class PlanDialog : public FormDialog {
+    Q_OBJECT
+public:
+    /// `plan` is shown; where one of its name is kept already, that one is changed.
+    PlanDialog(Session& session, const BatchWorld& world, const NamedPlan& plan,
+               QWidget* parent = nullptr);
+
+    QLineEdit* name() const { return m_name; }
+    PlanEditor* editor() const { return m_editor; }
+
+protected:
+    void save() override;
+
+private:
+    bool isTaken(const std::string& name) const;
+
+    BatchWorld m_world;
+    std::string m_oldName; ///< empty: a new one
+    QLineEdit* m_name;
+    QLineEdit* m_note;
+    PlanEditor* m_editor;
+};
+
+} // namespace holdband::ui

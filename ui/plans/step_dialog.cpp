@@ -1,0 +1,63 @@
+#include "ui/plans/step_dialog.h"
+
+#include "core/store/batches.h"
+#include "ui/forms/instant_field.h"
+#include "ui/forms/save_row.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QLabel>
+#include <QPushButton>
+
+namespace holdband::ui {
+
+StepDialog::StepDialog(Session& session, const QString& title, const QString& saveWords,
+                       const Manner& manner, std::string oldName, Steps steps, QWidget* parent)
+    : FormDialog(session, title, saveWords, parent), m_oldName(std::move(oldName)),
+      m_steps(std::move(steps)), m_words(makeLabel({}, "", this)),
+      m_at(new InstantField(QStringLiteral("Time"), this))
+{
+    m_words->setAccessibleName(QStringLiteral("What will be written"));
+    addWide(m_words);
+    addRow(QStringLiteral("&Time"), m_at);
+    m_at->setZone(manner.zone);
+    m_at->setClock([this] { return this->session().now(); });
+    m_at->setInstant(session.now());
+    connect(m_at, &InstantField::edited, this, &StepDialog::say);
+    say();
+    watchFields();
+    foot()->saveButton()->setFocus();
+}
+
+Result<Step> StepDialog::typedStep()
+{
+    const auto at = m_at->instant();
+    if (!at || !*at)
+        return at ? dataProblem("the time is missing") : failure(at.error());
+    return m_steps(**at);
+}
+
+void StepDialog::say()
+{
+    const auto step = typedStep();
+    m_words->setText(step ? step->words : sentence(step.error()));
+    setRole(m_words, step ? "" : "warn");
+}
+
+QString StepDialog::words() const
+{
+    return m_words->text();
+}
+
+void StepDialog::save()
+{
+    const auto step = typedStep();
+    if (!step)
+        return refuse(sentence(step.error()), m_at);
+    keep(step->what, [batch = step->batch, name = m_oldName](const store::Change& change) {
+        return store::updateBatch(change, name, batch);
+    });
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,39 @@
+// One step of a batch, said in words before it is written: its time can be changed, Enter keeps it.
+#pragma once
+
+#include "ui/forms/form_dialog.h"
+#include "ui/plans/batch_steps.h"
+
+class QLabel;
+
+namespace holdband::ui {
+
+class InstantField;
+
+class StepDialog : public FormDialog {
+    Q_OBJECT
+public:
+    using Steps = std::function<Result<Step>(Instant)>;
+
+    /// `steps` gives what happens at a time. `oldName` is the batch's name in the logbook.
+    StepDialog(Session& session, const QString& title, const QString& saveWords,
+               const Manner& manner, std::string oldName, Steps steps, QWidget* parent = nullptr);
+
+    /// "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F."
+    QString words() const;
+    InstantField* at() const { return m_at; }
+
+protected:
+    void save() override;
+
+private:
+    Result<Step> typedStep();
+    void say();
+
+    std::string m_oldName;
+    Steps m_steps;
+    QLabel* m_words;
+    InstantField* m_at;
+};
+
+} // namespace holdband::ui
