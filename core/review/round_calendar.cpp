@@ -53,12 +53,23 @@ Instant dueAt(const RoundColumn& round, const Zone& zone, const std::vector<Roun
     return zone.resolve(LocalTime{std::chrono::local_days{round.date}} + middleOf(window)).earlier;
 }
 
-Instant missedFrom(const RoundColumn& round, const Zone& zone,
-                   const std::vector<RoundWindow>& windows)
+namespace {
+
+Instant atMinute(const RoundColumn& round, const Zone& zone, int minute)
 {
-    const RoundWindow& window = windows[static_cast<std::size_t>(round.slot)];
-    return zone.resolve(LocalTime{std::chrono::local_days{round.date}} + minutes{window.toMinute})
-        .earlier;
+    return zone.resolve(LocalTime{std::chrono::local_days{round.date}} + minutes{minute}).earlier;
+}
+
+} // namespace
+
+Instant opensAt(const RoundColumn& round, const Zone& zone, const Windows& windows)
+{
+    return atMinute(round, zone, windows[static_cast<std::size_t>(round.slot)].fromMinute);
+}
+
+Instant missedFrom(const RoundColumn& round, const Zone& zone, const Windows& windows)
+{
+    return atMinute(round, zone, windows[static_cast<std::size_t>(round.slot)].toMinute);
 }
 
 RoundColumn roundBefore(const RoundColumn& round, const std::vector<RoundWindow>& windows)

@@ -13,6 +13,8 @@ using Windows = std::vector<RoundWindow>;
 
 /// When a round is due: in the middle of its window.
 Instant dueAt(const RoundColumn& round, const Zone& zone, const Windows& windows);
+/// When its window opens.
+Instant opensAt(const RoundColumn& round, const Zone& zone, const Windows& windows);
 /// When its window is over.
 Instant missedFrom(const RoundColumn& round, const Zone& zone, const Windows& windows);
 

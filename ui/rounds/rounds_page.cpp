@@ -3,6 +3,7 @@
 #include "core/intake/meter_swap.h"
 #include "core/intake/rounds.h"
 #include "core/text/times.h"
+#include "ui/rounds/paper_sheet.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/rounds/round_line.h"
 #include "ui/rounds/round_time.h"
@@ -12,11 +13,16 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTimer>
@@ -63,6 +69,7 @@ void RoundsPage::layOut()
     column->addWidget(m_card);
     column->addWidget(makeBar());
     column->addWidget(m_grid);
+    column->addWidget(makePaperRow());
     column->addStretch();
     auto* area = new QScrollArea(this);
     area->setWidget(inner);
@@ -87,6 +94,51 @@ QWidget* RoundsPage::makeBar()
     layout->addWidget(m_message, 1);
     layout->addWidget(m_save);
     return bar;
+}
+
+QWidget* RoundsPage::makePaperRow()
+{
+    auto* row = new QWidget(this);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(spacing::card, 0, 0, 0);
+    layout->addWidget(makeLabel(
+        QStringLiteral("Two weeks to fill in by hand, in front of the meters:"), "muted", row));
+    auto* pdf = new QPushButton(QStringLiteral("Round sheet as P&DF…"), row);
+    auto* print = new QPushButton(QStringLiteral("&Print it…"), row);
+    layout->addWidget(pdf);
+    layout->addWidget(print);
+    layout->addStretch();
+    connect(pdf, &QPushButton::clicked, this, &RoundsPage::askPaper);
+    connect(print, &QPushButton::clicked, this, &RoundsPage::printPaper);
+    return row;
+}
+
+void RoundsPage::askPaper()
+{
+    const QString path =
+        QFileDialog::getSaveFileName(this, QStringLiteral("Round sheet"),
+                                     QStringLiteral("rounds.pdf"), QStringLiteral("PDF (*.pdf)"));
+    if (!path.isEmpty())
+        savePaper(path);
+}
+
+void RoundsPage::savePaper(const QString& path)
+{
+    const Done written = writePaperSheet(m_grid->model()->sheet(), path);
+    if (written)
+        say(QStringLiteral("The round sheet is in %1.").arg(QFileInfo(path).fileName()), false);
+    else
+        say(sentence(written.error()), true);
+}
+
+void RoundsPage::printPaper()
+{
+    QPrinter printer;
+    QPrintDialog dialog(&printer, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    QPainter painter(&printer);
+    paintPaperSheet(paperSheet(m_grid->model()->sheet()), printer, painter);
 }
 
 void RoundsPage::refresh()

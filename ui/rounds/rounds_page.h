@@ -26,6 +26,9 @@ public:
     void refresh();
     void clear();
     void save();
+    /// Two weeks on paper: as a PDF, or on a printer.
+    void savePaper(const QString& path);
+    void printPaper();
     const QString& subtitle() const { return m_subtitle; }
     /// By the name of its meter, sensor or batch.
     RoundLine* row(const QString& name) const;
@@ -43,6 +46,8 @@ protected:
 private:
     void layOut();
     QWidget* makeBar();
+    QWidget* makePaperRow();
+    void askPaper();
     void takeSheet(review::RoundsSheet sheet);
     void rebuildRows(const review::RoundsSheet& sheet);
     void addHeading();

@@ -10,7 +10,9 @@
 #include "ui/journal/note_dialog.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
+#include "ui/plans/batch_actions.h"
 #include "ui/readings/readings_dialog.h"
+#include "ui/rounds/reminder.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
 #include "ui/sidebyside/side_by_side_page.h"
@@ -29,6 +31,7 @@
 #include <QFutureWatcher>
 #include <QLabel>
 #include <QMimeData>
+#include <QSettings>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 #include <QtConcurrent/QtConcurrentRun>
@@ -37,6 +40,8 @@ namespace holdband::ui {
 
 namespace {
 
+const QString settingsName = QStringLiteral("holdband");
+const QString remindKey = QStringLiteral("remind-of-rounds");
 const QString logbookFilter = QStringLiteral("Logbooks (*.holdband);;All files (*)");
 
 struct LanesAndZone {
@@ -73,10 +78,11 @@ Result<LanesAndZone> readLanes(const store::LogbookFile& file)
 
 MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget* parent)
     : QMainWindow(parent), m_session(std::move(clock)), m_undo(new UndoActions(m_session, this)),
-      m_sampleLogbook(sampleLogbook), m_lanes(new LanesView), m_pageRow(new PageRow),
-      m_pages(new Pages(m_session)), m_welcome(new WelcomePage(!sampleLogbook.isEmpty())),
-      m_notice(new NoticeBar), m_outer(new QStackedWidget),
-      m_status(makeLabel({}, "muted", nullptr))
+      m_batchActions(new BatchActions(m_session, this)),
+      m_reminder(new Reminder(m_session, notifyDesktop, this)), m_sampleLogbook(sampleLogbook),
+      m_lanes(new LanesView), m_pageRow(new PageRow), m_pages(new Pages(m_session)),
+      m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_notice(new NoticeBar),
+      m_outer(new QStackedWidget), m_status(makeLabel({}, "muted", nullptr))
 {
     setAcceptDrops(true);
     setWindowTitle(QStringLiteral("Holdband"));
@@ -114,6 +120,9 @@ void MainWindow::connectParts()
         refreshLanes();
         m_pages->refresh();
     });
+    connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
+    connect(m_batchActions, &BatchActions::kept, m_notice, &NoticeBar::say);
+    connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
     connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
     connect(m_welcome->steps(), &FirstSteps::wanted, this, &MainWindow::takeStep);
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
@@ -135,7 +144,11 @@ void MainWindow::addMenus()
     actions.openLogbook = [this] { askOpen(); };
     actions.importLog = [this] { askImport(); };
     actions.loadDescription = [this] { askLoad(); };
+    actions.batch = batchMenu();
     actions.undo = m_undo;
+    actions.remind = [this](bool on) { setReminding(on); };
+    actions.reminding = QSettings(settingsName, settingsName).value(remindKey, false).toBool();
+    m_reminder->setOn(actions.reminding);
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
     actions.showReadings = [this] { openDialog<ReadingsDialog>(*this, m_session); };
     actions.addNote = [this] { addNote(); };
@@ -145,6 +158,33 @@ void MainWindow::addMenus()
         m_pages->run()->charts()->temperature()->setCoolingShown(shown);
     };
     fillMenus(*this, actions);
+}
+
+BatchMenuActions MainWindow::batchMenu()
+{
+    // What changes a batch is for those who may write.
+    const auto may = [this] { return m_session.isOpen() && !m_session.readOnly(); };
+    const auto onShown = [this, may](void (BatchActions::*act)(const QString&)) {
+        return [this, may, act] {
+            const QString batch = m_pages->run()->batch();
+            if (may() && !batch.isEmpty())
+                (m_batchActions->*act)(batch);
+        };
+    };
+    BatchMenuActions actions;
+    actions.newBatch = [this, may] {
+        if (may())
+            m_batchActions->newBatch();
+    };
+    actions.pitchNow = [this, may] {
+        if (may())
+            m_batchActions->pitchNow(m_pages->run()->batch());
+    };
+    actions.turnDownNow = onShown(&BatchActions::endStageNow);
+    actions.endNow = onShown(&BatchActions::endBatchNow);
+    actions.edit = onShown(&BatchActions::editBatch);
+    actions.split = onShown(&BatchActions::splitBatch);
+    return actions;
 }
 
 void MainWindow::openLogbook(const QString& path)
@@ -231,7 +271,8 @@ void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
         chooseFirst(lanes);
     m_lanes->setReview(std::move(lanes), zone);
     m_lanes->setChosen({m_pages->run()->batch()});
-    refreshStatus(running);
+    m_running = running;
+    m_reminder->look();
 }
 
 /// The batch that is open, else the last one pitched.
@@ -249,12 +290,9 @@ void MainWindow::chooseFirst(const review::LanesReview& lanes)
         m_pages->run()->showBatch(shown(best->batch));
 }
 
-void MainWindow::refreshStatus(const QStringList& running)
+void MainWindow::showStatus(const review::RoundsSheet& sheet)
 {
-    m_session.ask<review::RoundsSheet>(
-        this, review::reviewRounds, [this, running](Result<review::RoundsSheet> sheet) {
-            m_status->setText(sheet ? statusWords(*sheet, running) : sentence(sheet.error()));
-        });
+    m_status->setText(statusWords(sheet, m_running));
 }
 
 void MainWindow::openRun(const QString& batch)
@@ -312,10 +350,17 @@ void MainWindow::takeStep(FirstStep step)
     case FirstStep::sensor:
         return setPage(PageId::equipment);
     case FirstStep::batch:
-        return setPage(PageId::run);
+        return m_batchActions->newBatch();
     case FirstStep::reading:
         return setPage(PageId::rounds);
     }
+}
+
+void MainWindow::setReminding(bool on)
+{
+    QSettings(settingsName, settingsName)
+        .setValue(remindKey, on); // of this desk, not of the record
+    m_reminder->setOn(on);
 }
 
 void MainWindow::addNote()

@@ -3,8 +3,10 @@
 #pragma once
 
 #include "core/review/lanes.h"
+#include "core/review/rounds_sheet.h"
 #include "core/text/zone.h"
 #include "ui/session/session.h"
+#include "ui/window/menus.h"
 #include "ui/window/page_row.h"
 
 #include <QMainWindow>
@@ -14,9 +16,11 @@ class QStackedWidget;
 
 namespace holdband::ui {
 
+class BatchActions;
 class LanesView;
 class NoticeBar;
 class Pages;
+class Reminder;
 class UndoActions;
 class WelcomePage;
 enum class FirstStep;
@@ -42,6 +46,7 @@ public:
     Pages* pages() const { return m_pages; }
     WelcomePage* welcome() const { return m_welcome; }
     NoticeBar* notice() const { return m_notice; }
+    Reminder* reminder() const { return m_reminder; }
     UndoActions* undoActions() const { return m_undo; }
     bool showsWelcome() const;
 
@@ -53,10 +58,11 @@ private:
     void layOut();
     void connectParts();
     void addMenus();
+    BatchMenuActions batchMenu();
     void takeOpened();
     void refreshLanes();
     void takeLanes(review::LanesReview lanes, const Zone& zone);
-    void refreshStatus(const QStringList& running);
+    void showStatus(const review::RoundsSheet& sheet);
     void chooseFirst(const review::LanesReview& lanes);
     void updateSubtitle();
     void askOpen();
@@ -66,9 +72,13 @@ private:
     void takeStep(FirstStep step);
     void refreshSteps();
     void addNote();
+    void setReminding(bool on);
 
     Session m_session;
     UndoActions* m_undo;
+    BatchActions* m_batchActions;
+    Reminder* m_reminder;
+    QStringList m_running;        ///< setups with a batch that runs
     bool m_freshlyOpened = false; ///< until its lanes are known
     QString m_sampleLogbook;
     LanesView* m_lanes;

@@ -46,6 +46,19 @@ void fillEditMenu(QMainWindow& window, const MenuActions& actions)
         actions.showHistory);
 }
 
+void fillBatchMenu(QMainWindow& window, const BatchMenuActions& actions)
+{
+    const auto keys = [](const char* text) { return QKeySequence(QString::fromLatin1(text)); };
+    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Batch"));
+    add(menu, QStringLiteral("&New batch…"), keys("Ctrl+B"), actions.newBatch);
+    add(menu, QStringLiteral("&Pitch now…"), keys("Ctrl+P"), actions.pitchNow);
+    add(menu, QStringLiteral("&Turn down now…"), keys("Ctrl+T"), actions.turnDownNow);
+    add(menu, QStringLiteral("&End now…"), keys("Ctrl+E"), actions.endNow);
+    menu->addSeparator();
+    add(menu, QStringLiteral("&Change this batch…"), keys("Ctrl+D"), actions.edit);
+    add(menu, QStringLiteral("&Split it over a second vessel…"), {}, actions.split);
+}
+
 void fillViewMenu(QMainWindow& window, const MenuActions& actions)
 {
     QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&View"));
@@ -62,6 +75,10 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
     add(menu, QStringLiteral("Show &all"), QKeySequence(QStringLiteral("Ctrl+0")),
         [zoom = actions.zoom] { zoom(Zoom::all); });
     menu->addSeparator();
+    QAction* remind = menu->addAction(QStringLiteral("&Notify me of due rounds"));
+    remind->setCheckable(true);
+    remind->setChecked(actions.reminding);
+    QObject::connect(remind, &QAction::toggled, menu, [set = actions.remind](bool on) { set(on); });
     QAction* cooling = menu->addAction(QStringLiteral("&Chamber and coolant"));
     cooling->setCheckable(true);
     cooling->setShortcut(QKeySequence(QStringLiteral("Ctrl+K")));
@@ -75,6 +92,7 @@ void fillMenus(QMainWindow& window, const MenuActions& actions)
 {
     fillLogbookMenu(window, actions);
     fillEditMenu(window, actions);
+    fillBatchMenu(window, actions.batch);
     fillViewMenu(window, actions);
     QMenu* help = window.menuBar()->addMenu(QStringLiteral("&Help"));
     add(help, QStringLiteral("&About Holdband"), {}, [&window] { showAbout(window); });

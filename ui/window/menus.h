@@ -13,11 +13,24 @@ enum class Zoom { in, out, all };
 
 class UndoActions;
 
+/// What can be done to batches; all but newBatch of the one shown.
+struct BatchMenuActions {
+    std::function<void()> newBatch;
+    std::function<void()> pitchNow;
+    std::function<void()> turnDownNow;
+    std::function<void()> endNow;
+    std::function<void()> edit;
+    std::function<void()> split;
+};
+
 struct MenuActions {
+    BatchMenuActions batch;
     UndoActions* undo = nullptr;
     std::function<void()> showHistory;
     std::function<void()> showReadings;
     std::function<void()> addNote;
+    std::function<void(bool)> remind; ///< of rounds, by the desktop's notifications
+    bool reminding = false;
     std::function<void()> newLogbook;
     std::function<void()> openLogbook;
     std::function<void()> importLog;

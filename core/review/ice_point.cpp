@@ -1,0 +1,70 @@
+#include "core/review/ice_point.h"
+
+#include "core/analysis/statistics.h"
+#include "core/text/quantities.h"
+
+#include <cmath>
+
+namespace holdband::review {
+
+namespace {
+
+constexpr double coverage = 2.0;      ///< k of an expanded uncertainty, JCGM 100
+constexpr double bathHalfWidth = 0.1; ///< K, see the header
+constexpr double furthestMean = 5.0;  ///< K from 0 °C
+
+double expandedRectangular(double halfWidth)
+{
+    return coverage * halfWidth / std::sqrt(3.0);
+}
+
+} // namespace
+
+Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDifference step)
+{
+    if (!(step.kelvins() >= 0.0))
+        return dataProblem("the last digit shown can't be below 0");
+    std::vector<double> celsius;
+    for (const Temperature reading : readings)
+        celsius.push_back(reading.celsius());
+    if (celsius.size() < 3)
+        return dataProblem("an ice point needs three readings at least", {},
+                           "stir, wait a minute, and read again");
+    const analysis::SampleSummary summary = analysis::summarise(celsius);
+    if (!(std::fabs(summary.mean) <= furthestMean))
+        return dataProblem("the readings lie too far from the melting point of ice", {},
+                           "let the probe stand in crushed ice and water for some minutes");
+    const double scatter = *analysis::meanHalfWidth95(summary);
+    const double rounding = expandedRectangular(step.kelvins() / 2.0);
+    const double bath = expandedRectangular(bathHalfWidth);
+    const auto kelvins = [](double value) { return TemperatureDifference::kelvins(value); };
+    return IcePoint{celsius.size(),
+                    Temperature::celsius(summary.mean),
+                    kelvins(-summary.mean),
+                    kelvins(scatter),
+                    kelvins(rounding),
+                    kelvins(bath),
+                    kelvins(std::hypot(scatter, rounding, bath))};
+}
+
+std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit unit,
+                                       char decimalSign)
+{
+    const auto say = [&](TemperatureDifference difference) {
+        return differenceText(difference, unit, 2, decimalSign);
+    };
+    const std::string sign = point.offset.kelvins() < 0.0 ? "" : "+";
+    return {
+        "The mean of " + std::to_string(point.count) + " readings is " +
+            temperatureText(point.mean, unit, 2, decimalSign) + "; ice melts at " +
+            temperatureText(Temperature::celsius(0.0), unit, 0, decimalSign) + ": the offset is " +
+            sign + say(point.offset) + ".",
+        "The doubt that remains is ± " + say(point.doubt) + " (95 %), from three parts:",
+        "scatter of the readings ± " + say(point.scatter) + " (Student's t);",
+        "rounding to the last digit ± " + say(point.rounding) + ";",
+        "the bath itself ± " + say(point.bath) + ", taken for good to 0.1 K.",
+        "It is found at the ice point: far from it, the sensor may be off by more.",
+    };
+}
+
+} // namespace holdband::review

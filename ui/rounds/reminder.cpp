@@ -1,0 +1,103 @@
+#include "ui/rounds/reminder.h"
+
+#include "core/review/round_calendar.h"
+#include "ui/session/session.h"
+#include "ui/words/words.h"
+
+#include <QDBusConnection>
+#include <QDBusMessage>
+#include <QDBusPendingCall>
+#include <QTimer>
+#include <QVariantMap>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr std::chrono::minutes lookEvery{1};
+
+bool readSince(const review::RoundsSheet& sheet, Instant opened)
+{
+    return std::any_of(sheet.rows.begin(), sheet.rows.end(), [&](const review::RoundRow& row) {
+        return row.kind == review::RoundKind::meter && row.lastAt && *row.lastAt >= opened;
+    });
+}
+
+/// A gravity row stands there for each running batch.
+bool batchRuns(const review::RoundsSheet& sheet)
+{
+    return std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const review::RoundRow& row) {
+        return row.kind == review::RoundKind::gravity;
+    });
+}
+
+} // namespace
+
+std::optional<Instant> roundToAnnounce(const review::RoundsSheet& sheet,
+                                       const std::optional<Instant>& announced)
+{
+    if (sheet.rows.empty() || !batchRuns(sheet))
+        return std::nullopt;
+    const auto& windows = sheet.settings.rounds;
+    const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, windows);
+    const Instant opened = review::opensAt(round, sheet.zone, windows);
+    const bool open =
+        opened <= sheet.now && sheet.now < review::missedFrom(round, sheet.zone, windows);
+    if (!open || announced == opened || readSince(sheet, opened))
+        return std::nullopt;
+    return opened;
+}
+
+Reminder::Reminder(Session& session, Notify notify, QObject* parent)
+    : QObject(parent), m_session(&session), m_notify(std::move(notify))
+{
+    auto* minute = new QTimer(this);
+    minute->start(lookEvery);
+    connect(minute, &QTimer::timeout, this, &Reminder::look);
+}
+
+void Reminder::setOn(bool on)
+{
+    m_on = on;
+    if (on)
+        look();
+}
+
+void Reminder::look()
+{
+    if (!m_session->isOpen())
+        return;
+    m_session->ask<review::RoundsSheet>(this, review::reviewRounds,
+                                        [this](Result<review::RoundsSheet> sheet) {
+                                            if (sheet)
+                                                take(*sheet);
+                                        });
+}
+
+void Reminder::take(const review::RoundsSheet& sheet)
+{
+    Q_EMIT sheetRead(sheet);
+    const auto due = m_on ? roundToAnnounce(sheet, m_announced) : std::nullopt;
+    if (!due)
+        return;
+    m_announced = due;
+    const auto& windows = sheet.settings.rounds;
+    const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, windows);
+    m_notify(QStringLiteral("%1 round").arg(shown(sheet.windowOf(round).label)),
+             QStringLiteral("The meters are to be read."));
+}
+
+void notifyDesktop(const QString& title, const QString& words)
+{
+    QDBusMessage call = QDBusMessage::createMethodCall(
+        QStringLiteral("org.freedesktop.Notifications"),
+        QStringLiteral("/org/freedesktop/Notifications"),
+        QStringLiteral("org.freedesktop.Notifications"), QStringLiteral("Notify"));
+    constexpr uint replacesNone = 0;
+    constexpr int asLongAsUsual = -1;
+    call << QStringLiteral("Holdband") << replacesNone << QString() << title << words
+         << QStringList() << QVariantMap() << asLongAsUsual;
+    QDBusConnection::sessionBus().asyncCall(call);
+}
+
+} // namespace holdband::ui
