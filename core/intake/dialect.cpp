@@ -72,6 +72,18 @@ std::vector<std::string> headerNames(const SampleRow& row)
     return names;
 }
 
+/// With those empty ones at the end below which the next row has something.
+std::vector<std::string> headerAbove(const Rows& rows, std::size_t header)
+{
+    std::vector<std::string> names = headerNames(rows[header]);
+    const std::size_t next = header + 1;
+    std::size_t width = rows[header].fields.size();
+    while (width > names.size() && (next >= rows.size() || cell(rows[next], width - 1).empty()))
+        --width;
+    names.resize(width);
+    return names;
+}
+
 /// A delimiter's best header, and whether it was found by the names asked for.
 struct Candidate {
     Dialect dialect;
@@ -119,7 +131,7 @@ std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
 {
     Candidate candidate;
     candidate.dialect = {
-        sample.delimiter, sample.rows[row].line, headerNames(sample.rows[row]), {}, {}};
+        sample.delimiter, sample.rows[row].line, headerAbove(sample.rows, row), {}, {}};
     if (candidate.dialect.header.size() < 2)
         return std::nullopt;
     candidate.byName = byName && hasAllNames(candidate.dialect.header, request);
@@ -166,6 +178,10 @@ tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples)
                           [&](const Sample& a, const Sample& b) { return width(a) < width(b); });
     if (widest.problem)
         return failure(*widest.problem);
+    if (widest.cut && widest.rows.size() <= 1)
+        return dataProblem("a row is longer than 64 KiB",
+                           "line " + std::to_string(widest.rows.size() + 1),
+                           "this is no log of a few sensors");
     if (widest.rows.empty())
         return dataProblem("the file is empty");
     const SampleRow& first = widest.rows.front();
@@ -208,13 +224,15 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
     if (layout.headerLine > 0 && row == sample.rows.end())
         return dataProblem("the header is not in line " + std::to_string(layout.headerLine), {},
                            "look at the file again", Decision::columns);
-    auto dialect = layout.headerLine == 0
-                       ? numbered(sample, layout)
-                       : Result<Dialect>(Dialect{layout.delimiter,
-                                                 layout.headerLine,
-                                                 headerNames(*row),
-                                                 {layout.timeColumn, layout.clockColumn},
-                                                 "as told"});
+    auto dialect =
+        layout.headerLine == 0
+            ? numbered(sample, layout)
+            : Result<Dialect>(Dialect{
+                  layout.delimiter,
+                  layout.headerLine,
+                  headerAbove(sample.rows, static_cast<std::size_t>(row - sample.rows.begin())),
+                  {layout.timeColumn, layout.clockColumn},
+                  "as told"});
     const std::size_t width = dialect->header.size();
     if (layout.timeColumn >= width || layout.clockColumn.value_or(0) >= width)
         return dataProblem("there are only " + std::to_string(width) + " columns",
@@ -236,7 +254,7 @@ std::vector<std::string> numberedColumns(std::size_t count)
 Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
 {
     constexpr std::size_t most = std::size_t{64} << 10;
-    Sample sample{delimiter, {}, std::nullopt};
+    Sample sample{delimiter, {}, std::nullopt, text.size() > most};
     CsvTokens tokens(delimiter, [&sample](const CsvRow& row) {
         if (!row.isBlank())
             sample.rows.push_back({row.line, {row.fields.begin(), row.fields.end()}});

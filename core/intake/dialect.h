@@ -23,6 +23,7 @@ struct Sample {
     char delimiter = ',';
     std::vector<SampleRow> rows;
     std::optional<Problem> problem; ///< why there are no more rows
+    bool cut = false;               ///< the text goes on
 };
 
 /// At most 200 rows of at most 64 KiB. `isWhole`: the text ends where the file ends.

@@ -303,7 +303,10 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole)
     }
     if (!best)
         return failure(found.error());
-    return dialectOf(*best, width);
+    GuessedDialect guess = dialectOf(*best, width);
+    const bool headerOnly = guess.dialect.headerLine > 0 && isWhole &&
+                            best->rows.back().line == guess.dialect.headerLine;
+    return headerOnly ? Result<GuessedDialect>(failure(found.error())) : guess;
 }
 
 void guessColumns(const GuessedDialect& guessed, const Rows& rows,
