@@ -1,6 +1,7 @@
 #include "sample-data/maker/description.h"
 
 #include "sample-data/maker/equipment.h"
+#include "sample-data/maker/plans.h"
 #include "sample-data/maker/text.h"
 
 namespace holdband::sample {
@@ -88,8 +89,8 @@ std::string description(const Scenario& scenario, const std::vector<MeterReading
     for (const MeterReading& reading : readings)
         rounds.push_back(readingText(reading));
     return std::string("{\n") + equipmentText() + ",\n  \"batches\": " + list(batches, "    ") +
-           ",\n" + filesText() + ",\n" + exclusionsText() + ",\n" + journalText() +
-           ",\n  \"meter_readings\": " + list(rounds, "    ") + "\n}\n";
+           ",\n" + plansText() + ",\n" + filesText() + ",\n" + exclusionsText() + ",\n" +
+           journalText() + ",\n  \"meter_readings\": " + list(rounds, "    ") + "\n}\n";
 }
 
 } // namespace holdband::sample

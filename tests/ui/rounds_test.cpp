@@ -1,6 +1,7 @@
 // The Rounds page by keyboard alone.
 #include "tests/ui/sample_window.h"
 
+#include "ui/imports/imports_page.h"
 #include "ui/rounds/correction_bar.h"
 #include "ui/rounds/round_line.h"
 #include "ui/rounds/round_time.h"
@@ -9,6 +10,7 @@
 #include "ui/window/pages.h"
 
 #include <QApplication>
+#include <QClipboard>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
@@ -185,6 +187,21 @@ TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
     press(Qt::Key_Space);
     settle(*m_window);
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 14.8));
+}
+
+TEST_F(RoundsTest, APastedTableOfReadingsIsShownBeforeItIsKept)
+{
+    QGuiApplication::clipboard()->setText("Time\tLoop meter (kWh)\n"
+                                          "2026-03-10 07:00\t15.10\n2026-03-10 18:00\t15.40\n");
+    press(Qt::Key_V, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_EQ(m_window->pages()->page(), PageId::imports);
+    EXPECT_TRUE(loop().field()->text().isEmpty());
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u) << "nothing is kept yet";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->pages()->imports()->isAtWork(); }));
+    m_window->pages()->imports()->keep();
+    settle(*m_window);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kwhOf(m_logbook, "Loop meter").size() == 5; }));
 }
 
 TEST_F(RoundsTest, FarMoreThanExpectedAsksOnce)

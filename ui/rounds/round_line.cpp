@@ -6,7 +6,10 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QClipboard>
 #include <QGridLayout>
+#include <QGuiApplication>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
@@ -175,6 +178,14 @@ void RoundLine::takePossible()
 
 bool RoundLine::eventFilter(QObject* watched, QEvent* event)
 {
+    if (event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->matches(QKeySequence::Paste)) {
+        const QString text = QGuiApplication::clipboard()->text().trimmed();
+        if (text.contains(QLatin1Char('\n'))) {
+            Q_EMIT tablePasted(text);
+            return true;
+        }
+    }
     if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)
         explainExpected(event->type() == QEvent::FocusIn);
     return QObject::eventFilter(watched, event);

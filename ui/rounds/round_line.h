@@ -66,6 +66,8 @@ Q_SIGNALS:
     /// Enter in the field or the note.
     void entered();
     void settled();
+    /// More than one line was pasted into the field.
+    void tablePasted(const QString& text);
     /// The reading is of a new meter that took this one's place.
     void replaced();
 

@@ -101,8 +101,10 @@ QWidget* RoundsPage::makePaperRow()
     auto* row = new QWidget(this);
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(spacing::card, 0, 0, 0);
-    layout->addWidget(makeLabel(
-        QStringLiteral("Two weeks to fill in by hand, in front of the meters:"), "muted", row));
+    QLabel* words = makeLabel(
+        QStringLiteral("Two weeks to fill in by hand, in front of the meters:"), "muted", row);
+    words->setWordWrap(false);
+    layout->addWidget(words);
     auto* pdf = new QPushButton(QStringLiteral("Round sheet as P&DF…"), row);
     auto* print = new QPushButton(QStringLiteral("&Print it…"), row);
     layout->addWidget(pdf);
@@ -212,6 +214,7 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
         m_rows.push_back(row);
         if (const auto before = typed.find(row->name()); before != typed.end())
             row->putTyped(before->second.first, before->second.second);
+        connect(row, &RoundLine::tablePasted, this, &RoundsPage::tablePasted);
         connect(row, &RoundLine::replaced, this, [this, row] { replaceMeter(row); });
         connect(row, &RoundLine::checkWanted, this, [this, row] { check(row); });
         connect(row, &RoundLine::entered, this, [this, row] { enterRow(row); });

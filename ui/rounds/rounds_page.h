@@ -39,6 +39,8 @@ public:
 
 Q_SIGNALS:
     void sheetShown();
+    /// Rows of times and readings, as from a spreadsheet: for the page that shows what they become.
+    void tablePasted(const QString& text);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

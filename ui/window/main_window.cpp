@@ -125,6 +125,10 @@ void MainWindow::connectParts()
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
     connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
     connect(m_welcome->steps(), &FirstSteps::wanted, this, &MainWindow::takeStep);
+    connect(m_pages->rounds(), &RoundsPage::tablePasted, this, [this](const QString& text) {
+        setPage(PageId::imports);
+        m_pages->imports()->lookAtText(text);
+    });
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
     connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openBeside);
     connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
