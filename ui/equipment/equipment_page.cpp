@@ -1,15 +1,16 @@
 #include "ui/equipment/equipment_page.h"
 
 #include "core/review/cautions.h"
-#include "core/store/equipment.h"
-#include "ui/equipment/equipment_tables.h"
+#include "ui/equipment/equipment_actions.h"
+#include "ui/equipment/equipment_reading.h"
+#include "ui/equipment/list_card.h"
+#include "ui/equipment/setup_card.h"
 #include "ui/session/session.h"
 #include "ui/tables/notes_card.h"
-#include "ui/tables/table_card.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
-#include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -17,51 +18,104 @@ namespace holdband::ui {
 
 namespace {
 
-template <typename T>
-bool take(Result<T> read, T& into, std::optional<Problem>& problem)
+template <typename Thing>
+std::vector<bool> retiredOnes(const std::vector<Thing>& things)
 {
-    if (read)
-        into = std::move(*read);
-    else
-        problem = read.error();
-    return read.has_value();
+    std::vector<bool> retired;
+    for (const Thing& thing : things)
+        retired.push_back(thing.retired.has_value());
+    return retired;
 }
 
-Result<Equipment> readEquipment(const store::LogbookFile& file)
+template <typename Thing>
+const Thing* at(const std::vector<Thing>& things, int row)
 {
-    Equipment all;
-    std::optional<Problem> problem;
-    const bool read = take(store::readSettings(file), all.settings, problem) &&
-                      take(Zone::named(all.settings.zone), all.zone, problem) &&
-                      take(store::readSetups(file), all.setups, problem) &&
-                      take(store::readSensors(file), all.sensors, problem) &&
-                      take(store::readMeters(file), all.meters, problem);
-    if (!read)
-        return failure(*problem);
-    return all;
+    const bool there = row >= 0 && static_cast<std::size_t>(row) < things.size();
+    return there ? &things[static_cast<std::size_t>(row)] : nullptr;
+}
+
+QVBoxLayout* addColumn(QHBoxLayout* columns)
+{
+    auto* column = new QVBoxLayout;
+    column->setSpacing(spacing::gap);
+    columns->addLayout(column, 1);
+    return column;
 }
 
 } // namespace
 
 EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(&session), m_left(new QVBoxLayout), m_right(new QVBoxLayout)
+    : QWidget(parent), m_session(&session), m_actions(new EquipmentActions(session, this)),
+      m_inner(new QWidget(this)), m_setups(new QVBoxLayout),
+      m_addSetup(new QPushButton(QStringLiteral("Add a setup…"), this)),
+      m_meters(new ListCard(QStringLiteral("Meters"), QStringLiteral("meter"), 5,
+                            ListCard::Can::everything, this)),
+      m_sensors(new ListCard(QStringLiteral("Sensors"), QStringLiteral("sensor"), 5,
+                             ListCard::Can::everything, this)),
+      m_plans(new ListCard(QStringLiteral("Named plans"), QStringLiteral("named plan"), 1,
+                           ListCard::Can::notRetire, this)),
+      m_prices(new TableCard(QStringLiteral("Price of energy"), 0, this)),
+      m_editPrices(new QPushButton(QStringLiteral("Edit…"), this))
 {
-    auto* inner = new QWidget;
-    inner->setObjectName(QStringLiteral("inner"));
-    auto* columns = new QHBoxLayout(inner);
+    layOut();
+    connectLists();
+    connect(m_actions, &EquipmentActions::failed, this, &EquipmentPage::failed);
+    connect(m_actions, &EquipmentActions::kept, this, &EquipmentPage::kept);
+    connect(m_addSetup, &QPushButton::clicked, m_actions, &EquipmentActions::addSetup);
+    connect(m_editPrices, &QPushButton::clicked, m_actions, &EquipmentActions::editPrices);
+}
+
+void EquipmentPage::layOut()
+{
+    m_inner->setObjectName(QStringLiteral("inner"));
+    auto* columns = new QHBoxLayout(m_inner);
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(spacing::gap);
-    for (QVBoxLayout* column : {m_left, m_right}) {
-        column->setSpacing(spacing::gap);
-        columns->addLayout(column, 1);
-    }
+    QVBoxLayout* left = addColumn(columns);
+    QVBoxLayout* right = addColumn(columns);
+    m_setups->setSpacing(spacing::gap);
+    left->addLayout(m_setups);
+    left->addWidget(m_addSetup, 0, Qt::AlignLeft);
+    left->addStretch();
+    for (QWidget* card : std::initializer_list<QWidget*>{m_sensors, m_meters, m_prices, m_plans})
+        right->addWidget(card);
+    right->addStretch();
+    m_editPrices->setAccessibleName(QStringLiteral("Edit the price of energy"));
+    m_prices->contents()->addWidget(m_editPrices, 0, Qt::AlignLeft);
     auto* area = new QScrollArea(this);
-    area->setWidget(inner);
+    area->setWidget(m_inner);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
+}
+
+void EquipmentPage::connectLists()
+{
+    const auto wire = [this](ListCard* card, auto things, auto add, auto edit) {
+        connect(card, &ListCard::addWanted, m_actions, add);
+        connect(card, &ListCard::editWanted, this, [this, things, edit](int row) {
+            if (const auto* thing = at(m_equipment.*things, row))
+                (m_actions->*edit)(*thing);
+        });
+        connect(card, &ListCard::removeWanted, this, [this, things](int row) {
+            if (const auto* thing = at(m_equipment.*things, row))
+                m_actions->remove(*thing);
+        });
+    };
+    wire(m_meters, &Equipment::meters, &EquipmentActions::addMeter, &EquipmentActions::editMeter);
+    wire(m_sensors, &Equipment::sensors, &EquipmentActions::addSensor,
+         &EquipmentActions::editSensor);
+    wire(m_plans, &Equipment::plans, &EquipmentActions::addPlan, &EquipmentActions::editPlan);
+    connect(m_meters, &ListCard::retireWanted, this, [this](int row) {
+        if (const Meter* meter = at(m_equipment.meters, row))
+            m_actions->toggleRetired(*meter);
+    });
+    connect(m_sensors, &ListCard::retireWanted, this, [this](int row) {
+        if (const Sensor* sensor = at(m_equipment.sensors, row))
+            m_actions->toggleRetired(*sensor);
+    });
 }
 
 void EquipmentPage::refresh()
@@ -76,43 +130,62 @@ void EquipmentPage::refresh()
 
 void EquipmentPage::clear()
 {
-    clearLayout(m_left);
-    clearLayout(m_right);
+    fill({});
     m_subtitle.clear();
 }
 
-void EquipmentPage::addSetup(const Setup& setup, const Equipment& equipment, QVBoxLayout* column)
+void EquipmentPage::fillSetups()
 {
-    auto* card = new TableCard(shown(setup.name), 0);
-    card->setAside(setupWords(setup));
-    card->setWords(partsTable(setup, equipment.settings));
-    QString remark = ratingsWords(setup);
-    if (setup.parts.empty())
-        remark = QStringLiteral("No parts are on record. ") + remark;
-    card->setRemark(remark);
-    column->addWidget(card);
-    auto* care = new NotesCard(QStringLiteral("Care: %1").arg(shown(setup.name)));
-    QStringList cautions;
-    for (const std::string& text : review::cautionsFor(setup))
-        cautions << capitalised(shown(text));
-    column->addWidget(care);
-    care->setSentences(cautions);
+    clearLayout(m_setups);
+    m_setupCards.clear();
+    for (const Setup& setup : m_equipment.setups) {
+        auto* card = new SetupCard(setup, m_equipment, !m_session->readOnly(), m_inner);
+        m_setupCards.push_back(card);
+        m_setups->addWidget(card);
+        connect(card->editButton(), &QPushButton::clicked, this,
+                [this, setup] { m_actions->editSetup(setup); });
+        connect(card->retireButton(), &QPushButton::clicked, this,
+                [this, setup] { m_actions->toggleRetired(setup); });
+        connect(card->removeButton(), &QPushButton::clicked, this,
+                [this, setup] { m_actions->remove(setup); });
+        if (setup.retired)
+            continue;
+        auto* care = new NotesCard(QStringLiteral("Care: %1").arg(shown(setup.name)), m_inner);
+        QStringList cautions;
+        for (const std::string& text : review::cautionsFor(setup))
+            cautions << capitalised(shown(text));
+        care->setSentences(cautions);
+        m_setups->addWidget(care);
+    }
+}
+
+void EquipmentPage::fillLists()
+{
+    m_meters->setThings(metersTable(m_equipment), retiredOnes(m_equipment.meters));
+    m_sensors->setThings(sensorsTable(m_equipment), retiredOnes(m_equipment.sensors));
+    m_plans->setThings(plansTable(m_equipment), std::vector<bool>(m_equipment.plans.size(), false));
+    m_prices->setWords(pricesTable(m_equipment));
+    m_prices->setRemark(priceWords(m_equipment.settings));
+    const auto emptyWords = [](bool empty, const char* words) {
+        return empty ? QString::fromUtf8(words) : QString();
+    };
+    m_meters->setRemark(emptyWords(m_equipment.meters.empty(), "No meter is on record yet."));
+    m_sensors->setRemark(emptyWords(m_equipment.sensors.empty(), "No sensor is on record yet."));
+    m_plans->setRemark(emptyWords(m_equipment.plans.empty(),
+                                  "A plan kept under a name is offered to each new batch."));
 }
 
 void EquipmentPage::fill(const Equipment& equipment)
 {
-    clear();
-    for (std::size_t i = 0; i < equipment.setups.size(); ++i)
-        addSetup(equipment.setups[i], equipment, i % 2 == 0 ? m_left : m_right);
-    auto* meters = new TableCard(QStringLiteral("Meters"), 5);
-    meters->setWords(metersTable(equipment));
-    meters->setRemark(priceWords(equipment.settings));
-    auto* sensors = new TableCard(QStringLiteral("Sensors"), 5);
-    sensors->setWords(sensorsTable(equipment));
-    (equipment.setups.size() % 2 == 0 ? m_left : m_right)->addWidget(meters);
-    m_right->addWidget(sensors);
-    m_left->addStretch();
-    m_right->addStretch();
+    m_equipment = equipment;
+    m_actions->setEquipment(equipment);
+    const bool editable = m_session->isOpen() && !m_session->readOnly();
+    for (ListCard* card : {m_meters, m_sensors, m_plans})
+        card->setEditable(editable);
+    m_addSetup->setEnabled(editable);
+    m_editPrices->setEnabled(editable);
+    fillSetups();
+    fillLists();
     m_subtitle = QStringLiteral("%1 setups · %2 meters · %3 sensors")
                      .arg(equipment.setups.size())
                      .arg(equipment.meters.size())

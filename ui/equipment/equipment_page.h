@@ -1,19 +1,22 @@
-// Setups with their parts, meters and sensors; read-only. The cautions for each kind of setup stand
-// here too.
+// Setups with their parts and cautions, meters, sensors, the price of energy and named plans; each
+// can be added, edited, retired and removed here.
 #pragma once
+
+#include "ui/equipment/equipment_tables.h"
 
 #include <QWidget>
 
+class QLabel;
+class QPushButton;
 class QVBoxLayout;
-
-namespace holdband {
-struct Setup;
-}
 
 namespace holdband::ui {
 
+class EquipmentActions;
+class ListCard;
 class Session;
-struct Equipment;
+class SetupCard;
+class TableCard;
 
 class EquipmentPage : public QWidget {
     Q_OBJECT
@@ -24,17 +27,40 @@ public:
     void clear();
     const QString& subtitle() const { return m_subtitle; }
 
+    EquipmentActions* actions() const { return m_actions; }
+    QPushButton* addSetupButton() const { return m_addSetup; }
+    const std::vector<SetupCard*>& setupCards() const { return m_setupCards; }
+    ListCard* meters() const { return m_meters; }
+    ListCard* sensors() const { return m_sensors; }
+    ListCard* plans() const { return m_plans; }
+    TableCard* prices() const { return m_prices; }
+    QPushButton* pricesButton() const { return m_editPrices; }
+
 Q_SIGNALS:
     void equipmentShown();
     void failed(const QString& sentence);
+    /// What was kept, in words.
+    void kept(const QString& what);
 
 private:
+    void layOut();
+    void connectLists();
     void fill(const Equipment& equipment);
-    void addSetup(const Setup& setup, const Equipment& equipment, QVBoxLayout* column);
+    void fillSetups();
+    void fillLists();
 
     Session* m_session;
-    QVBoxLayout* m_left;
-    QVBoxLayout* m_right;
+    Equipment m_equipment;
+    EquipmentActions* m_actions;
+    QWidget* m_inner;
+    QVBoxLayout* m_setups;
+    std::vector<SetupCard*> m_setupCards;
+    QPushButton* m_addSetup;
+    ListCard* m_meters;
+    ListCard* m_sensors;
+    ListCard* m_plans;
+    TableCard* m_prices;
+    QPushButton* m_editPrices;
     QString m_subtitle;
 };
 

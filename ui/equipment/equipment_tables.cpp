@@ -4,6 +4,7 @@
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
+#include "ui/equipment/window_rows.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -42,7 +43,49 @@ QString offsetWords(const Sensor& sensor, TemperatureUnit unit)
                : QStringLiteral("%1 (the last of %2)").arg(add).arg(sensor.offsets.size());
 }
 
+/// "Loop → Cabinet → shelf"
+QString movesWords(const Meter& meter)
+{
+    QStringList places{shown(meter.setup)};
+    for (const MeterMove& move : meter.moves)
+        places << (move.setup ? shown(*move.setup) : QStringLiteral("shelf"));
+    return places.join(QStringLiteral(" → "));
+}
+
+QString movesInFull(const Meter& meter, const Zone& zone)
+{
+    QStringList places{shown(meter.setup)};
+    for (const MeterMove& move : meter.moves)
+        places << QStringLiteral("%1 from %2")
+                      .arg(move.setup ? shown(*move.setup) : QStringLiteral("on the shelf"),
+                           shown(localText(move.from, zone)));
+    return places.join(QStringLiteral(", "));
+}
+
+QString readsWords(const Sensor& sensor)
+{
+    const QString what =
+        sensor.reads == Reads::power ? QStringLiteral("power, W") : shown(nameOf(sensor.reads));
+    return sensor.readByHand ? what + QStringLiteral(", by eye") : what;
+}
+
+QString windowsWords(const Tariff& tariff, const LogbookSettings& settings)
+{
+    QStringList words;
+    for (const EditRow& row : windowRows(
+             tariff.windows, {settings.units, settings.currency, Zone::utc(), decimalSign()}))
+        words << QStringLiteral("%1 %2 – %3: %4")
+                     .arg(row.cells[0], row.cells[1], row.cells[2], row.cells[3]);
+    return words.join(QStringLiteral(" · "));
+}
+
 } // namespace
+
+QString retiredWords(const std::optional<Instant>& retired, const Zone& zone)
+{
+    return retired ? QStringLiteral(" · retired ") + shown(dateText(zone.localDate(*retired)))
+                   : QString();
+}
 
 QString setupWords(const Setup& setup)
 {
@@ -101,8 +144,8 @@ TableWords metersTable(const Equipment& equipment)
             return energy ? plain(energy->kilowattHours()) + QStringLiteral(" kWh") : dash;
         };
         table.rows.push_back(
-            {{shown(meter.name), {}, true},
-             {shown(meter.setup), {}, false},
+            {{shown(meter.name) + retiredWords(meter.retired, equipment.zone), {}, true},
+             {movesWords(meter), movesInFull(meter, equipment.zone), false},
              {kwh(meter.resolution), {}, false},
              {meter.accuracy
                   ? QStringLiteral("± ") + plain(*meter.accuracy * 100.0) + QStringLiteral(" %")
@@ -125,11 +168,8 @@ TableWords sensorsTable(const Equipment& equipment)
     table.numeric = {false, false, false, true, true, false};
     for (const Sensor& sensor : equipment.sensors)
         table.rows.push_back(
-            {{shown(sensor.name), {}, true},
-             {sensor.reads == Reads::power ? QStringLiteral("power, W")
-                                           : shown(nameOf(sensor.reads)),
-              {},
-              false},
+            {{shown(sensor.name) + retiredWords(sensor.retired, equipment.zone), {}, true},
+             {readsWords(sensor), {}, false},
              {sensor.setup ? shown(*sensor.setup) : dash, {}, false},
              {sensor.accuracy ? QStringLiteral("± ") +
                                     shown(differenceText(*sensor.accuracy, unit, 2, decimalSign()))
@@ -141,18 +181,51 @@ TableWords sensorsTable(const Equipment& equipment)
     return table;
 }
 
+TableWords plansTable(const Equipment& equipment)
+{
+    TableWords table;
+    table.header = {QStringLiteral("Plan"), QStringLiteral("stages"), QStringLiteral("note")};
+    table.numeric = {false, false, false};
+    for (const NamedPlan& plan : equipment.plans) {
+        QStringList stages;
+        for (const Stage& stage : plan.schedule)
+            stages << QStringLiteral("%1 %2").arg(
+                shown(stage.label),
+                shown(temperatureText(stage.target, equipment.settings.temperatureUnit(), 1,
+                                      decimalSign())));
+        table.rows.push_back({{shown(plan.name), {}, true},
+                              {stages.join(QStringLiteral(" · ")), {}, false},
+                              {plan.note.empty() ? dash : shown(plan.note), {}, false}});
+    }
+    return table;
+}
+
+TableWords pricesTable(const Equipment& equipment)
+{
+    TableWords table;
+    table.header = {QStringLiteral("Holds"), QStringLiteral("a kWh costs"),
+                    QStringLiteral("time-of-use windows")};
+    table.numeric = {false, true, false};
+    const auto add = [&](const QString& when, const Tariff& tariff) {
+        const QString price = tariff.pricePerKwh ? money(*tariff.pricePerKwh, equipment.settings)
+                                                 : QStringLiteral("unknown");
+        const QString windows =
+            tariff.windows.empty() ? dash : windowsWords(tariff, equipment.settings);
+        table.rows.push_back({{when, {}, false}, {price, {}, false}, {windows, {}, false}});
+    };
+    const LogbookSettings& settings = equipment.settings;
+    if (settings.tariff.known() || !settings.tariffChanges.empty())
+        add(settings.tariffChanges.empty() ? QStringLiteral("always") : QStringLiteral("at first"),
+            settings.tariff);
+    for (const TariffChange& change : settings.tariffChanges)
+        add(QStringLiteral("from ") + shown(localText(change.from, equipment.zone)), change.tariff);
+    return table;
+}
+
 QString priceWords(const LogbookSettings& settings)
 {
-    if (!settings.tariff.known())
-        return QStringLiteral("No price of energy is on record.");
-    QString words =
-        QStringLiteral("Energy costs %1 a kWh").arg(money(*settings.tariff.pricePerKwh, settings));
-    const auto windows = settings.tariff.windows.size();
-    if (windows > 0)
-        words += QStringLiteral(", and another price in %1 time-of-use window%2")
-                     .arg(windows)
-                     .arg(windows == 1 ? QString() : QStringLiteral("s"));
-    return words + QLatin1Char('.');
+    const bool known = settings.tariff.known() || !settings.tariffChanges.empty();
+    return known ? QString() : QStringLiteral("No price of energy is on record.");
 }
 
 } // namespace holdband::ui

@@ -1,6 +1,7 @@
 // What stands in the garage, as words: parts and their sum, meters, sensors.
 #pragma once
 
+#include "core/logbook/batch.h"
 #include "core/logbook/equipment.h"
 #include "core/text/zone.h"
 #include "ui/tables/table_model.h"
@@ -13,6 +14,7 @@ struct Equipment {
     std::vector<Setup> setups;
     std::vector<Sensor> sensors;
     std::vector<Meter> meters;
+    std::vector<NamedPlan> plans;
 };
 
 /// "coolant loop · 2 vessels · rated 260 W"
@@ -22,6 +24,12 @@ QString partsSum(const Setup& setup, const LogbookSettings& settings);
 QString ratingsWords(const Setup& setup);
 TableWords metersTable(const Equipment& equipment);
 TableWords sensorsTable(const Equipment& equipment);
+TableWords plansTable(const Equipment& equipment);
+/// One row for each price: from when it holds, what a kWh costs, and its windows.
+TableWords pricesTable(const Equipment& equipment);
+/// " · retired 3 Mar 2026", or nothing.
+QString retiredWords(const std::optional<Instant>& retired, const Zone& zone);
+/// What there is to say where no price is on record; else nothing.
 QString priceWords(const LogbookSettings& settings);
 
 } // namespace holdband::ui

@@ -77,6 +77,11 @@ Result<std::optional<double>> QuantityField::number()
     return read;
 }
 
+std::string QuantityField::name() const
+{
+    return core(m_edit->accessibleName());
+}
+
 QString QuantityField::problem() const
 {
     return m_problem->text();

@@ -46,6 +46,7 @@ public:
     }
 
     QLineEdit* edit() const { return m_edit; }
+    std::string name() const;
     QString problem() const;
     void showProblem(const QString& sentence);
 

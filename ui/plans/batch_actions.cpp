@@ -124,4 +124,25 @@ void BatchActions::endBatchNow(const QString& name)
     });
 }
 
+void BatchActions::reopen(const QString& name)
+{
+    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+        if (!batch.ended)
+            return Q_EMIT failed(
+                QStringLiteral("%1 has not ended: it runs.").arg(shown(batch.name)));
+        auto* dialog = new StepDialog(
+            *m_session, QStringLiteral("Reopen the batch"), QStringLiteral("Reopen"), world.manner,
+            batch.name,
+            [batch, manner = world.manner](Instant) { return reopenStep(batch, manner); },
+            m_window);
+        dialog->hideTime();
+        dialog->setQuestions(
+            [world, name = batch.name, now = m_session->now()](const Batch& reopened) {
+                return batchQuestions(reopened, name, world, now);
+            });
+        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        dialog->open();
+    });
+}
+
 } // namespace holdband::ui

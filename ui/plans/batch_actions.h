@@ -1,5 +1,5 @@
 // What the menu and the pages can ask about batches: each reads the logbook on the worker, opens
-// its dialog, and says what was kept. One key and Enter: pitch, turn down, end.
+// its dialog, and says what was kept. One key and Enter: pitch, turn down, end, reopen.
 #pragma once
 
 #include "core/problem.h"
@@ -28,6 +28,8 @@ public:
     /// "Turn down now": ends the stage in progress.
     void endStageNow(const QString& batch);
     void endBatchNow(const QString& batch);
+    /// Takes the end of a batch back.
+    void reopen(const QString& batch);
 
 Q_SIGNALS:
     /// "Pale 2: Primary ended"

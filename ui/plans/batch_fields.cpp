@@ -1,5 +1,6 @@
 #include "ui/plans/batch_fields.h"
 
+#include "ui/forms/choices.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/quantity_field.h"
 #include "ui/words/words.h"
@@ -21,39 +22,11 @@ QString gravityRule(double gravity)
                : QStringLiteral("a gravity lies between 0.980 and 1.200");
 }
 
-QComboBox* makeChoice(const QString& name, QWidget* parent)
-{
-    auto* list = new QComboBox(parent);
-    list->setAccessibleName(name);
-    list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    list->setMinimumContentsLength(16);
-    return list;
-}
-
 QLineEdit* makeLine(const QString& name, QWidget* parent)
 {
     auto* line = new QLineEdit(parent);
     line->setAccessibleName(name);
     return line;
-}
-
-/// Fills the list, with an empty choice in words first where one is given.
-void offer(QComboBox* list, const std::vector<std::string>& names, const std::string& chosen,
-           const QString& none)
-{
-    const QSignalBlocker quiet(list);
-    list->clear();
-    for (const std::string& name : names)
-        list->addItem(shown(name), shown(name));
-    if (!none.isEmpty())
-        list->addItem(none, QString());
-    const int at = list->findData(shown(chosen));
-    list->setCurrentIndex(at >= 0 ? at : 0);
-}
-
-std::string chosenIn(const QComboBox* list)
-{
-    return core(list->currentData().toString());
 }
 
 QFormLayout* addColumn(QHBoxLayout* columns)
@@ -153,7 +126,7 @@ void BatchFields::setBatch(const Batch& batch)
     m_batch = batch;
     m_name->setText(shown(batch.name));
     m_vessel->setText(shown(batch.vessel));
-    offer(m_setup, offeredSetups(m_world, batch.setup), batch.setup, {});
+    offerChoices(m_setup, offeredSetups(m_world, batch.setup), batch.setup, {});
     fillSensors();
     m_pitched->setInstant(batch.pitched);
     m_ended->setInstant(batch.ended);
@@ -169,11 +142,11 @@ void BatchFields::fillSensors()
     const std::string setup = chosenIn(m_setup);
     const bool own = setup == m_batch.setup;
     const auto beer = offeredSensors(m_world, Reads::beer, setup, m_batch.beerSensor);
-    offer(m_beer, beer, own ? m_batch.beerSensor : std::string("-"),
-          beer.empty() ? QStringLiteral("none yet") : QString());
+    offerChoices(m_beer, beer, own ? m_batch.beerSensor : std::string("-"),
+                 beer.empty() ? QStringLiteral("none yet") : QString());
     const std::string ambient = m_batch.ambientSensor.value_or(std::string());
-    offer(m_ambient, offeredSensors(m_world, Reads::ambient, setup, ambient), ambient,
-          QStringLiteral("none"));
+    offerChoices(m_ambient, offeredSensors(m_world, Reads::ambient, setup, ambient), ambient,
+                 QStringLiteral("none"));
 }
 
 Result<Batch> BatchFields::readTimes(Batch into)
@@ -195,32 +168,14 @@ Result<Batch> BatchFields::readTimes(Batch into)
     return into;
 }
 
-namespace {
-
-template <typename Value>
-Done readInto(QuantityField* field, std::optional<Value>& into)
-{
-    const auto read = field->value<Value>();
-    if (!read) {
-        field->setFocus();
-        Problem problem = read.error();
-        problem.place = core(field->edit()->accessibleName());
-        return failure(problem);
-    }
-    into = *read;
-    return {};
-}
-
-} // namespace
-
 Result<Batch> BatchFields::readQuantities(Batch into)
 {
     std::optional<Hours> gap, grace;
-    HOLDBAND_TRY(readInto(m_volume, into.volume));
-    HOLDBAND_TRY(readInto(m_original, into.originalGravity));
-    HOLDBAND_TRY(readInto(m_final, into.finalGravity));
-    HOLDBAND_TRY(readInto(m_gap, gap));
-    HOLDBAND_TRY(readInto(m_grace, grace));
+    HOLDBAND_TRY(readField(m_volume, into.volume));
+    HOLDBAND_TRY(readField(m_original, into.originalGravity));
+    HOLDBAND_TRY(readField(m_final, into.finalGravity));
+    HOLDBAND_TRY(readField(m_gap, gap));
+    HOLDBAND_TRY(readField(m_grace, grace));
     into.gapLimit = gap ? std::optional(toMilliseconds(*gap)) : std::nullopt;
     into.grace = grace ? toMilliseconds(*grace) : Milliseconds{0};
     return into;

@@ -115,6 +115,17 @@ Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Man
     return step;
 }
 
+Result<Step> reopenStep(const Batch& batch, const Manner& manner)
+{
+    if (!batch.ended)
+        return dataProblem(batch.name + " has not ended");
+    Step step{batch, {}, QStringLiteral("%1: reopened").arg(shown(batch.name))};
+    step.batch.ended.reset();
+    step.words = QStringLiteral("%1 runs on: its end at %2 is taken back.")
+                     .arg(shown(batch.name), timeWords(*batch.ended, manner));
+    return step;
+}
+
 PlanValue latestPlan(const Batch& batch)
 {
     return {batch.planChanges.empty() ? batch.schedule : batch.planChanges.back().schedule,

@@ -1,5 +1,6 @@
-// What can be done to a batch by one key: pitch it, turn it down, end it; and how a plan changes
-// while it runs. Each gives the batch as it will be and the words that say so. No widgets.
+// What can be done to a batch by one key: pitch it, turn it down, end it, take its end back; and
+// how a plan changes while it runs. Each gives the batch as it will be and the words that say so.
+// No widgets.
 #pragma once
 
 #include "core/logbook/batch.h"
@@ -24,6 +25,8 @@ Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner
 Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner);
 /// Problem (data): a time still to come or not after pitching, or the batch has ended.
 Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner);
+/// Takes the end back: the batch runs on. Problem (data): it has not ended.
+Result<Step> reopenStep(const Batch& batch, const Manner& manner);
 
 /// The plan that holds last, as it was typed: stages counted from pitching.
 PlanValue latestPlan(const Batch& batch);

@@ -4,7 +4,7 @@
 #include "core/logbook/plan_check.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
-#include "ui/forms/typed_quantity.h"
+#include "ui/forms/quantity_cells.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -21,23 +21,6 @@ bool isRamp(const QStringList& row)
 bool isAtGravity(const QStringList& row)
 {
     return row[planEnds] == untilWords(StageUntil::gravity);
-}
-
-using Rule = std::function<QString(double)>;
-
-/// Refuses a cell that is no such quantity, or empty where it may not be.
-std::function<QString(const QStringList&)> typed(PlanColumn column, Quantity quantity,
-                                                 bool mayBeEmpty, const Manner& manner, Rule rule)
-{
-    return [=](const QStringList& row) {
-        if (row[column].trimmed().isEmpty())
-            return mayBeEmpty ? QString() : QStringLiteral("nothing is typed here");
-        const auto number = readTyped(quantity, row[column], manner);
-        if (number)
-            return rule ? rule(*number) : QString();
-        const Problem& problem = number.error();
-        return shown(problem.remedy.empty() ? problem.what : problem.what + "; " + problem.remedy);
-    };
 }
 
 QString hoursRule(double hours)
@@ -210,10 +193,11 @@ std::vector<EditColumn> planColumns(const Manner& manner)
     columns[planStage] = {QStringLiteral("Stage")};
     columns[planKind] = choiceColumn(QStringLiteral("Kind"), kindChoices());
     columns[planTarget] = {QStringLiteral("Target, %1").arg(degrees), {}, {}, true};
-    columns[planTarget].refusal = typed(planTarget, Quantity::temperature, false, manner, {});
+    columns[planTarget].refusal =
+        quantityRefusal(planTarget, Quantity::temperature, false, manner, {});
     columns[planLasts] = {QStringLiteral("Lasts, h or d"), {}, {}, true};
-    columns[planLasts].refusal = [read = typed(planLasts, Quantity::hours, true, manner,
-                                               hoursRule)](const QStringList& row) {
+    columns[planLasts].refusal = [read = quantityRefusal(planLasts, Quantity::hours, true, manner,
+                                                         hoursRule)](const QStringList& row) {
         if (isRamp(row) && row[planLasts].trimmed().isEmpty())
             return QStringLiteral("a ramp needs hours");
         return read(row);
@@ -222,12 +206,13 @@ std::vector<EditColumn> planColumns(const Manner& manner)
     columns[planGravity] = {QStringLiteral("Gravity"), {}, {}, true};
     columns[planGravity].used = isAtGravity;
     columns[planGravity].refusal =
-        typed(planGravity, Quantity::gravity, false, manner, gravityRule);
+        quantityRefusal(planGravity, Quantity::gravity, false, manner, gravityRule);
     columns[planBand] = {QStringLiteral("Band ±, %1").arg(degrees), {}, {}, true};
-    columns[planBand].refusal = typed(planBand, Quantity::difference, true, manner, bandRule);
+    columns[planBand].refusal =
+        quantityRefusal(planBand, Quantity::difference, true, manner, bandRule);
     columns[planSettling] = {QStringLiteral("May settle"), {}, {}, true};
     columns[planSettling].refusal =
-        typed(planSettling, Quantity::hours, true, manner, settlingRule);
+        quantityRefusal(planSettling, Quantity::hours, true, manner, settlingRule);
     columns[planBegins] = {QStringLiteral("Begins"), {}, {}, false, true};
     return columns;
 }

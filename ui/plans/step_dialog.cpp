@@ -7,6 +7,7 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -45,6 +46,16 @@ void StepDialog::say()
     setRole(m_words, step ? "" : "warn");
 }
 
+void StepDialog::hideTime()
+{
+    form()->setRowVisible(m_at, false);
+}
+
+void StepDialog::setQuestions(std::function<QStringList(const Batch&)> questions)
+{
+    m_questions = std::move(questions);
+}
+
 QString StepDialog::words() const
 {
     return m_words->text();
@@ -55,6 +66,8 @@ void StepDialog::save()
     const auto step = typedStep();
     if (!step)
         return refuse(sentence(step.error()), m_at);
+    if (m_questions && !foot()->agreed(m_questions(step->batch)))
+        return;
     keep(step->what, [batch = step->batch, name = m_oldName](const store::Change& change) {
         return store::updateBatch(change, name, batch);
     });

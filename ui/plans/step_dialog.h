@@ -19,6 +19,11 @@ public:
     StepDialog(Session& session, const QString& title, const QString& saveWords,
                const Manner& manner, std::string oldName, Steps steps, QWidget* parent = nullptr);
 
+    /// For a step that has no time of its own: none is asked.
+    void hideTime();
+    /// What is asked once before the step is written.
+    void setQuestions(std::function<QStringList(const Batch&)> questions);
+
     /// "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F."
     QString words() const;
     InstantField* at() const { return m_at; }
@@ -32,6 +37,7 @@ private:
 
     std::string m_oldName;
     Steps m_steps;
+    std::function<QStringList(const Batch&)> m_questions;
     QLabel* m_words;
     InstantField* m_at;
 };

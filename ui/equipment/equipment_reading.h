@@ -1,0 +1,11 @@
+// What the Equipment page and its dialogs need, read at once on a worker.
+#pragma once
+
+#include "core/store/logbook_file.h"
+#include "ui/equipment/equipment_tables.h"
+
+namespace holdband::ui {
+
+Result<Equipment> readEquipment(const store::LogbookFile& file);
+
+} // namespace holdband::ui

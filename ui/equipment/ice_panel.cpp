@@ -1,0 +1,101 @@
+#include "ui/equipment/ice_panel.h"
+
+#include "ui/equipment/offset_rows.h"
+#include "ui/forms/quantity_field.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+const QString howTo = QStringLiteral(
+    "Crushed ice with just enough water to fill the gaps, stirred, the probe in the middle for "
+    "some minutes. Type what it shows, three times or more.");
+
+} // namespace
+
+IcePanel::IcePanel(const Manner& manner, QWidget* parent)
+    : QWidget(parent), m_manner(manner), m_readings(new QLineEdit(this)),
+      m_step(new QuantityField(Quantity::difference, QStringLiteral("Last digit shown"), this)),
+      m_use(new QPushButton(QStringLiteral("&Use as an offset from now on"), this)),
+      m_words(makeLabel(howTo, "muted", this))
+{
+    layOut();
+    const auto typed = [this] {
+        if (m_readings->text().trimmed().isEmpty())
+            return m_words->setText(howTo);
+        say(typedPoint());
+    };
+    connect(m_readings, &QLineEdit::textEdited, this, typed);
+    connect(m_step, &QuantityField::edited, this, typed);
+    connect(m_use, &QPushButton::clicked, this, [this] {
+        const auto point = typedPoint();
+        say(point);
+        if (point)
+            Q_EMIT offsetFound(*point);
+    });
+}
+
+void IcePanel::layOut()
+{
+    m_readings->setAccessibleName(QStringLiteral("Readings in ice water"));
+    const bool us = m_manner.units == UnitSystem::us;
+    m_readings->setPlaceholderText(
+        us ? QStringLiteral("32.4 32.5 32.4")
+           : QStringLiteral("0%10 0%12 0%11").arg(QLatin1Char(m_manner.sign)));
+    m_step->setManner(m_manner);
+    m_step->setRule(notNegative);
+    m_step->set(std::optional(us ? TemperatureDifference::fahrenheitDegrees(0.1)
+                                 : TemperatureDifference::kelvins(0.1)));
+    m_use->setAutoDefault(false);
+    auto* top = new QHBoxLayout;
+    top->addWidget(m_readings, 1, Qt::AlignTop);
+    auto* label = new QLabel(QStringLiteral("last &digit"), this);
+    label->setBuddy(m_step);
+    label->setMargin(4);
+    top->addWidget(label, 0, Qt::AlignTop);
+    top->addWidget(m_step);
+    top->addWidget(m_use, 0, Qt::AlignTop);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addLayout(top);
+    layout->addWidget(m_words);
+}
+
+Result<review::IcePoint> IcePanel::typedPoint()
+{
+    const auto readings = typedReadings(m_readings->text(), m_manner);
+    if (!readings)
+        return failure(readings.error());
+    const auto step = m_step->value<TemperatureDifference>();
+    if (!step || !*step)
+        return step ? dataProblem("the last digit shown is missing") : failure(step.error());
+    return review::icePoint(*readings, **step);
+}
+
+void IcePanel::say(const Result<review::IcePoint>& point)
+{
+    setRole(m_words, point ? "muted" : "warn");
+    if (!point)
+        return m_words->setText(sentence(point.error()));
+    QStringList lines;
+    for (const std::string& line :
+         review::icePointWords(*point, m_manner.temperature(), m_manner.sign))
+        lines << shown(line);
+    m_words->setText(lines.join(QLatin1Char(' ')));
+}
+
+QString IcePanel::words() const
+{
+    return m_words->text();
+}
+
+} // namespace holdband::ui

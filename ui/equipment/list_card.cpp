@@ -1,0 +1,75 @@
+#include "ui/equipment/list_card.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+ListCard::ListCard(const QString& title, const QString& what, int wide, Can can, QWidget* parent)
+    : TableCard(title, wide, parent),
+      m_add(makeButton(QStringLiteral("Add…"), QStringLiteral("Add a %1").arg(what))),
+      m_edit(makeButton(QStringLiteral("Edit…"), QStringLiteral("Edit the %1").arg(what))),
+      m_retire(makeButton(QStringLiteral("Retire"), QStringLiteral("Retire the %1").arg(what))),
+      m_remove(makeButton(QStringLiteral("Remove"), QStringLiteral("Remove the %1").arg(what)))
+{
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(6);
+    for (QPushButton* button : {m_add, m_edit, m_retire, m_remove})
+        buttons->addWidget(button);
+    buttons->addStretch();
+    contents()->addLayout(buttons);
+    m_retire->setVisible(can == Can::everything);
+    connect(m_add, &QPushButton::clicked, this, &ListCard::addWanted);
+    connect(m_edit, &QPushButton::clicked, this, [this] { Q_EMIT editWanted(currentRow()); });
+    connect(m_retire, &QPushButton::clicked, this, [this] { Q_EMIT retireWanted(currentRow()); });
+    connect(m_remove, &QPushButton::clicked, this, [this] { Q_EMIT removeWanted(currentRow()); });
+    connect(table(), &QAbstractItemView::activated, this, [this](const QModelIndex& index) {
+        if (m_editable)
+            Q_EMIT editWanted(index.row());
+    });
+    connect(table()->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            &ListCard::showChoice);
+    showChoice();
+}
+
+QPushButton* ListCard::makeButton(const QString& words, const QString& name)
+{
+    auto* button = new QPushButton(words, this);
+    button->setAccessibleName(name);
+    button->setToolTip(name);
+    return button;
+}
+
+void ListCard::setThings(TableWords words, std::vector<bool> retired)
+{
+    m_retired = std::move(retired);
+    setWords(std::move(words));
+    if (!m_retired.empty())
+        table()->setCurrentIndex(model()->index(0, 0));
+    showChoice();
+}
+
+void ListCard::setEditable(bool editable)
+{
+    m_editable = editable;
+    showChoice();
+}
+
+int ListCard::currentRow() const
+{
+    return table()->currentIndex().row();
+}
+
+void ListCard::showChoice()
+{
+    const int row = currentRow();
+    const bool any = row >= 0 && static_cast<std::size_t>(row) < m_retired.size();
+    m_add->setEnabled(m_editable);
+    for (QPushButton* button : {m_edit, m_retire, m_remove})
+        button->setEnabled(m_editable && any);
+    const bool retired = any && m_retired[static_cast<std::size_t>(row)];
+    m_retire->setText(retired ? QStringLiteral("Bring back") : QStringLiteral("Retire"));
+}
+
+} // namespace holdband::ui

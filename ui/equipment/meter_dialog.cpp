@@ -1,0 +1,165 @@
+#include "ui/equipment/meter_dialog.h"
+
+#include "core/store/equipment.h"
+#include "ui/equipment/move_rows.h"
+#include "ui/forms/choices.h"
+#include "ui/forms/edit_table.h"
+#include "ui/forms/instant_field.h"
+#include "ui/forms/quantity_field.h"
+#include "ui/forms/save_row.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+
+namespace holdband::ui {
+
+namespace {
+
+QString accuracyRule(double fraction)
+{
+    return fraction > 0.0 && fraction < 1.0
+               ? QString()
+               : QStringLiteral("the accuracy lies above 0 % and below 100 %");
+}
+
+} // namespace
+
+MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Meter& meter,
+                         QWidget* parent)
+    : FormDialog(session,
+                 meter.name.empty() ? QStringLiteral("New meter")
+                                    : QStringLiteral("Meter %1").arg(shown(meter.name)),
+                 QStringLiteral("Keep the meter"), parent),
+      m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
+      m_meter(meter), m_name(makeLine(QStringLiteral("Name"))),
+      m_setup(makeChoice(QStringLiteral("Setup"), this)),
+      m_resolution(new QuantityField(Quantity::energy, QStringLiteral("Last digit shown"), this)),
+      m_top(new QuantityField(Quantity::energy, QStringLiteral("Starts again at 0 above"), this)),
+      m_accuracy(new QuantityField(Quantity::percent, QStringLiteral("Accuracy"), this)),
+      m_from(new InstantField(QStringLiteral("In service from"), this)),
+      m_to(new InstantField(QStringLiteral("In service to"), this)),
+      m_moves(
+          new EditTable(QStringLiteral("move"), moveColumns(equipment.setups, m_manner), 1, this))
+{
+    addFields();
+    fill();
+    m_name->setFocus();
+    watchFields();
+}
+
+void MeterDialog::addFields()
+{
+    addRow(QStringLiteral("&Name"), m_name);
+    addRow(QStringLiteral("Counts &for"), m_setup);
+    addRow(QStringLiteral("&Last digit shown"), m_resolution);
+    addRow(QStringLiteral("Rolls &over at"), m_top);
+    addRow(QStringLiteral("&Accuracy ±"), m_accuracy);
+    addRow(QStringLiteral("In &service from"), m_from);
+    addRow(QStringLiteral("&To"), m_to);
+    addHeading(QStringLiteral("Moves"));
+    addWide(makeLabel(QStringLiteral("From a time on it counts for another setup, or stands on the "
+                                     "shelf."),
+                      "muted", this));
+    addWide(m_moves);
+    m_moves->hideMoves();
+    for (QuantityField* field : {m_resolution, m_top, m_accuracy}) {
+        field->setManner(m_manner);
+        field->setOptional(true);
+    }
+    m_resolution->setRule(aboveZero);
+    m_top->setRule(aboveZero);
+    m_accuracy->setRule(accuracyRule);
+    for (InstantField* field : {m_from, m_to}) {
+        field->setZone(m_manner.zone);
+        field->setOptional(true);
+        field->setClock([this] { return session().now(); });
+    }
+    m_from->edit()->setPlaceholderText(QStringLiteral("always"));
+    m_to->edit()->setPlaceholderText(QStringLiteral("still"));
+}
+
+void MeterDialog::fill()
+{
+    m_name->setText(shown(m_meter.name));
+    std::vector<std::string> setups;
+    for (const Setup& setup : m_equipment.setups) {
+        if (!setup.retired || setup.name == m_meter.setup)
+            setups.push_back(setup.name);
+    }
+    offerChoices(m_setup, setups, m_meter.setup);
+    m_resolution->set(m_meter.resolution);
+    m_top->set(m_meter.rollsOverAt);
+    m_accuracy->set(m_meter.accuracy);
+    m_from->setInstant(m_meter.from);
+    m_to->setInstant(m_meter.to);
+    m_moves->model()->setRows(moveRows(m_meter.moves, m_manner));
+}
+
+Done MeterDialog::readQuantities(Meter& into)
+{
+    HOLDBAND_TRY(readField(m_resolution, into.resolution));
+    HOLDBAND_TRY(readField(m_top, into.rollsOverAt));
+    return readField(m_accuracy, into.accuracy);
+}
+
+Done MeterDialog::readTimes(Meter& into)
+{
+    const auto from = m_from->instant();
+    const auto to = m_to->instant();
+    if (!from || !to) {
+        (from ? m_to : m_from)->setFocus();
+        return failure(from ? to.error() : from.error());
+    }
+    if (*from && *to && **to <= **from) {
+        m_to->setFocus();
+        return dataProblem("the service ends before it begins", {}, "check both times");
+    }
+    into.from = *from;
+    into.to = *to;
+    return {};
+}
+
+Result<Meter> MeterDialog::typedMeter()
+{
+    Meter meter = m_meter;
+    meter.name = core(m_name->text().trimmed());
+    meter.setup = chosenIn(m_setup);
+    if (meter.name.empty()) {
+        m_name->setFocus();
+        return dataProblem("the meter needs a name");
+    }
+    if (meter.setup.empty()) {
+        m_setup->setFocus();
+        return dataProblem("the meter needs a setup that it counts for", {}, "add a setup first");
+    }
+    HOLDBAND_TRY(readQuantities(meter));
+    HOLDBAND_TRY(readTimes(meter));
+    auto moves = movesOf(m_moves->model()->rows(), m_meter.moves, m_manner);
+    if (!moves) {
+        m_moves->check();
+        return failure(moves.error());
+    }
+    meter.moves = std::move(*moves);
+    return meter;
+}
+
+void MeterDialog::save()
+{
+    const auto meter = typedMeter();
+    if (!meter)
+        return foot()->refuse(sentence(meter.error()));
+    const std::string old = m_meter.name;
+    keep(QStringLiteral("meter %1 %2")
+             .arg(shown(meter->name),
+                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+         [meter = *meter, old](const store::Change& change) {
+             return old.empty() ? store::addMeter(change, meter)
+                                : store::updateMeter(change, old, meter);
+         });
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,17 @@
+// Where a meter stood from when to when, as typed rows. No widgets.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/problem.h"
+#include "ui/forms/edit_table_model.h"
+#include "ui/forms/manner.h"
+
+namespace holdband::ui {
+
+std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const Manner& manner);
+std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const Manner& manner);
+/// In order of time. Problem (data): a row that can't stand, or two at the same time.
+Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
+                                       const std::vector<MeterMove>& origin, const Manner& manner);
+
+} // namespace holdband::ui

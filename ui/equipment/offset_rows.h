@@ -1,0 +1,24 @@
+// A sensor's offsets as typed rows, and readings in ice water as one typed line. No widgets.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/problem.h"
+#include "ui/forms/edit_table_model.h"
+#include "ui/forms/manner.h"
+
+namespace holdband::ui {
+
+enum OffsetColumn : int { offsetFrom, offsetAdd, offsetDoubt, offsetWhy };
+
+std::vector<EditColumn> offsetColumns(const Manner& manner);
+EditRow offsetRow(const Offset& offset, int origin, const Manner& manner);
+std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const Manner& manner);
+/// In order of time. Problem (data): a row that can't stand, or two at the same time.
+Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
+                                      const std::vector<Offset>& origin, const Manner& manner);
+
+/// "0.3 0.4 0.2": temperatures parted by blanks or semicolons; a comma parts them where it is not
+/// the decimal sign. Problem (data): one of them is no temperature.
+Result<std::vector<Temperature>> typedReadings(const QString& text, const Manner& manner);
+
+} // namespace holdband::ui

@@ -1,0 +1,134 @@
+#include "ui/equipment/part_rows.h"
+
+#include "core/text/numbers.h"
+#include "core/text/quantities.h"
+#include "ui/forms/quantity_cells.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+namespace {
+
+enum PartColumn : int { partItem, partPieces, partPrice };
+enum RatingColumn : int { ratingCriterion, ratingValue };
+
+constexpr std::array usualCriteria{"build effort", "ease of use", "cleaning", "noise", "space"};
+
+QString piecesRule(double pieces)
+{
+    return pieces > 0.0 ? QString() : QStringLiteral("the pieces must be above 0");
+}
+
+QString priceRule(double price)
+{
+    return price >= 0.0 ? QString() : QStringLiteral("a price can't be negative");
+}
+
+QString ratingRule(double value)
+{
+    return value >= 1.0 && value <= 5.0 ? QString() : QStringLiteral("a rating lies from 1 to 5");
+}
+
+} // namespace
+
+std::vector<EditColumn> partColumns(const Manner& manner)
+{
+    EditColumn item{QStringLiteral("Part")};
+    item.refusal = [](const QStringList& row) {
+        return row[partItem].trimmed().isEmpty() ? QStringLiteral("the part needs a name")
+                                                 : QString();
+    };
+    EditColumn pieces{QStringLiteral("Pieces"), QStringLiteral("1"), {}, true};
+    pieces.refusal = quantityRefusal(partPieces, Quantity::number, false, manner, piecesRule);
+    const QString currency =
+        manner.currency.empty() ? QString() : QStringLiteral(", ") + shown(manner.currency);
+    EditColumn price{QStringLiteral("Price each") + currency, {}, {}, true};
+    price.refusal = quantityRefusal(partPrice, Quantity::money, false, manner, priceRule);
+    return {item, pieces, price};
+}
+
+std::vector<EditRow> partRows(const std::vector<Part>& parts, const Manner& manner)
+{
+    std::vector<EditRow> rows;
+    for (const Part& part : parts)
+        rows.push_back({{shown(part.item), typedText(Quantity::number, part.quantity, manner),
+                         typedText(Quantity::money, part.price, manner)},
+                        static_cast<int>(rows.size())});
+    return rows;
+}
+
+Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::vector<Part>& origin,
+                                  const Manner& manner)
+{
+    std::vector<Part> parts;
+    for (const EditRow& row : rows) {
+        const Part* before = originOf(row, origin);
+        const auto pieces =
+            quantityIn(row.cells[partPieces], Quantity::number,
+                       before ? std::optional(before->quantity) : std::nullopt, manner, piecesRule);
+        HOLDBAND_TRY(pieces);
+        const auto price =
+            quantityIn(row.cells[partPrice], Quantity::money,
+                       before ? std::optional(before->price) : std::nullopt, manner, priceRule);
+        HOLDBAND_TRY(price);
+        if (row.cells[partItem].trimmed().isEmpty())
+            return dataProblem("the part needs a name", "part " + std::to_string(parts.size() + 1));
+        parts.push_back({core(row.cells[partItem].trimmed()), *pieces, *price});
+    }
+    return parts;
+}
+
+QString partsSumWords(const std::vector<EditRow>& rows, const Manner& manner)
+{
+    double sum = 0.0;
+    for (const EditRow& row : rows) {
+        const auto pieces = readTyped(Quantity::number, row.cells[partPieces], manner);
+        const auto price = readTyped(Quantity::money, row.cells[partPrice], manner);
+        if (pieces && price)
+            sum += *pieces * *price;
+    }
+    return rows.empty() ? QString()
+                        : QStringLiteral("All parts: ") +
+                              shown(moneyText(sum, manner.currency, manner.sign));
+}
+
+std::vector<EditColumn> ratingColumns(const Manner& manner)
+{
+    EditColumn value{QStringLiteral("1 – 5"), {}, {}, true};
+    value.refusal = quantityRefusal(ratingValue, Quantity::number, true, manner, ratingRule);
+    return {{QStringLiteral("What can't be measured")}, value};
+}
+
+std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, const Manner& manner)
+{
+    std::vector<EditRow> rows;
+    for (const auto& [criterion, value] : ratings)
+        rows.push_back({{shown(criterion), typedText(Quantity::number, value, manner)}, -1});
+    for (const char* criterion : usualCriteria) {
+        if (!ratings.contains(criterion))
+            rows.push_back({{QString::fromUtf8(criterion), QString()}, -1});
+    }
+    return rows;
+}
+
+Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows,
+                                                const Manner& manner)
+{
+    std::map<std::string, double> ratings;
+    for (const EditRow& row : rows) {
+        if (row.cells[ratingValue].trimmed().isEmpty())
+            continue;
+        const std::string criterion = core(row.cells[ratingCriterion].trimmed());
+        const auto value =
+            quantityIn(row.cells[ratingValue], Quantity::number, std::nullopt, manner, ratingRule);
+        HOLDBAND_TRY(value);
+        if (criterion.empty())
+            return dataProblem("a rating needs to say what it rates", "ratings");
+        if (!ratings.emplace(criterion, *value).second)
+            return dataProblem("\"" + criterion + "\" is rated twice", "ratings",
+                               "take one of them out");
+    }
+    return ratings;
+}
+
+} // namespace holdband::ui

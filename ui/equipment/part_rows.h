@@ -1,0 +1,26 @@
+// Parts and ratings of a setup as typed rows. No widgets.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/problem.h"
+#include "ui/forms/edit_table_model.h"
+#include "ui/forms/manner.h"
+
+namespace holdband::ui {
+
+std::vector<EditColumn> partColumns(const Manner& manner);
+std::vector<EditRow> partRows(const std::vector<Part>& parts, const Manner& manner);
+/// Problem (data): a cell that can't stand.
+Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::vector<Part>& origin,
+                                  const Manner& manner);
+/// "21.50 USD for all parts" of what can be read so far; empty without a part.
+QString partsSumWords(const std::vector<EditRow>& rows, const Manner& manner);
+
+std::vector<EditColumn> ratingColumns(const Manner& manner);
+/// Those of the setup, then the usual criteria that it has no rating for, left empty.
+std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, const Manner& manner);
+/// Rows without a number are left out. Problem (data): not 1 … 5, or a criterion twice.
+Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows,
+                                                const Manner& manner);
+
+} // namespace holdband::ui

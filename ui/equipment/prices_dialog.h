@@ -1,0 +1,42 @@
+// The price of energy: one tariff after the other, each from a date on.
+#pragma once
+
+#include "ui/equipment/equipment_tables.h"
+#include "ui/forms/form_dialog.h"
+#include "ui/forms/manner.h"
+
+class QLineEdit;
+class QPushButton;
+class QTabWidget;
+
+namespace holdband::ui {
+
+class TariffPage;
+
+class PricesDialog : public FormDialog {
+    Q_OBJECT
+public:
+    PricesDialog(Session& session, const Equipment& equipment, QWidget* parent = nullptr);
+
+    QLineEdit* currency() const { return m_currency; }
+    QPushButton* addButton() const { return m_add; }
+    QTabWidget* tabs() const { return m_tabs; }
+    TariffPage* page(int index) const;
+
+protected:
+    void save() override;
+
+private:
+    void addPage(std::optional<Instant> from, const Tariff& tariff);
+    void removePage(TariffPage* page);
+    void nameTabs();
+    Result<LogbookSettings> typedSettings();
+
+    Manner m_manner;
+    LogbookSettings m_settings;
+    QLineEdit* m_currency;
+    QPushButton* m_add;
+    QTabWidget* m_tabs;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,23 @@
+// The times of day in which the meters are to be read, as typed rows. No widgets.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/problem.h"
+#include "ui/forms/edit_table_model.h"
+
+namespace holdband::ui {
+
+/// More rounds a day than anybody walks.
+inline constexpr std::size_t mostRounds = 6;
+
+std::vector<EditColumn> roundColumns();
+std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds);
+/// In order of the day. Problem (data) with its row: none or more than `mostRounds`, no label or
+/// one that stands there twice, a time that can't be read, an end at or before its beginning,
+/// two that overlap.
+Result<std::vector<RoundWindow>> roundsOf(const std::vector<EditRow>& rows);
+
+/// "Morning 05:00 – 09:00"
+QString roundWords(const RoundWindow& round);
+
+} // namespace holdband::ui

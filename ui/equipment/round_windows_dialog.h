@@ -1,0 +1,28 @@
+// When the meters are to be read: one to six times of day.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "ui/forms/form_dialog.h"
+
+namespace holdband::ui {
+
+class EditTable;
+
+class RoundWindowsDialog : public FormDialog {
+    Q_OBJECT
+public:
+    RoundWindowsDialog(Session& session, const LogbookSettings& settings,
+                       QWidget* parent = nullptr);
+
+    EditTable* rounds() const { return m_rounds; }
+
+protected:
+    void save() override;
+
+private:
+    void limitRows();
+
+    EditTable* m_rounds;
+};
+
+} // namespace holdband::ui

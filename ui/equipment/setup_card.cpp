@@ -1,0 +1,37 @@
+#include "ui/equipment/setup_card.h"
+
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editable, QWidget* parent)
+    : TableCard(shown(setup.name), 0, parent),
+      m_edit(new QPushButton(QStringLiteral("Edit…"), this)),
+      m_retire(new QPushButton(
+          setup.retired ? QStringLiteral("Bring back") : QStringLiteral("Retire"), this)),
+      m_remove(new QPushButton(QStringLiteral("Remove"), this))
+{
+    setAside(setupWords(setup) + retiredWords(setup.retired, equipment.zone));
+    setWords(partsTable(setup, equipment.settings));
+    QStringList remarks;
+    if (setup.parts.empty())
+        remarks << QStringLiteral("No parts are on record.");
+    if (!setup.ratings.empty())
+        remarks << ratingsWords(setup);
+    setRemark(remarks.join(QLatin1Char(' ')));
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(6);
+    for (QPushButton* button : {m_edit, m_retire, m_remove}) {
+        button->setAccessibleName(button->text() + QLatin1Char(' ') + shown(setup.name));
+        button->setEnabled(editable);
+        buttons->addWidget(button);
+    }
+    buttons->addStretch();
+    contents()->addLayout(buttons);
+}
+
+} // namespace holdband::ui

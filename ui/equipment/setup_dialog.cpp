@@ -1,0 +1,112 @@
+#include "ui/equipment/setup_dialog.h"
+
+#include "core/store/equipment.h"
+#include "ui/equipment/part_rows.h"
+#include "ui/forms/choices.h"
+#include "ui/forms/edit_table.h"
+#include "ui/forms/quantity_field.h"
+#include "ui/forms/save_row.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QSpinBox>
+
+namespace holdband::ui {
+
+SetupDialog::SetupDialog(Session& session, const Manner& manner, const Setup& setup,
+                         QWidget* parent)
+    : FormDialog(session,
+                 setup.name.empty() ? QStringLiteral("New setup")
+                                    : QStringLiteral("Setup %1").arg(shown(setup.name)),
+                 QStringLiteral("Keep the setup"), parent),
+      m_manner(manner), m_setup(setup), m_name(makeLine(QStringLiteral("Name"))),
+      m_kind(makeLine(QStringLiteral("Kind"))), m_vessels(new QSpinBox(this)),
+      m_power(new QuantityField(Quantity::power, QStringLiteral("Rated power"), this)),
+      m_parts(new EditTable(QStringLiteral("part"), partColumns(manner), 0, this)),
+      m_sum(makeLabel({}, "muted", this)),
+      m_ratings(new EditTable(QStringLiteral("rating"), ratingColumns(manner), 0, this))
+{
+    addParts();
+    m_name->setText(shown(setup.name));
+    m_kind->setText(shown(setup.kind));
+    m_vessels->setValue(setup.vessels);
+    m_power->set(setup.ratedPower);
+    m_parts->model()->setRows(partRows(setup.parts, manner));
+    m_ratings->model()->setRows(ratingRows(setup.ratings, manner));
+    m_sum->setText(partsSumWords(m_parts->model()->rows(), manner));
+    connect(m_parts, &EditTable::edited, this,
+            [this] { m_sum->setText(partsSumWords(m_parts->model()->rows(), m_manner)); });
+    m_name->setFocus();
+    resize(620, height());
+    watchFields();
+}
+
+void SetupDialog::addParts()
+{
+    addRow(QStringLiteral("&Name"), m_name);
+    m_kind->setPlaceholderText(QStringLiteral("coolant loop, cabinet, …"));
+    addRow(QStringLiteral("&Kind"), m_kind);
+    m_vessels->setRange(1, 99);
+    m_vessels->setAccessibleName(QStringLiteral("Vessels"));
+    addRow(QStringLiteral("&Vessels"), m_vessels);
+    m_power->setManner(m_manner);
+    m_power->setOptional(true);
+    m_power->setRule(aboveZero);
+    addRow(QStringLiteral("Rated &power"), m_power);
+    addHeading(QStringLiteral("Parts"));
+    addWide(m_parts);
+    addWide(m_sum);
+    addHeading(QStringLiteral("Ratings"));
+    addWide(m_ratings);
+    m_ratings->setVisibleRows(2, 5);
+}
+
+QString SetupDialog::sumWords() const
+{
+    return m_sum->text();
+}
+
+Result<Setup> SetupDialog::typedSetup()
+{
+    Setup setup = m_setup;
+    setup.name = core(m_name->text().trimmed());
+    setup.kind = core(m_kind->text().trimmed());
+    setup.vessels = m_vessels->value();
+    if (setup.name.empty()) {
+        m_name->setFocus();
+        return dataProblem("the setup needs a name");
+    }
+    HOLDBAND_TRY(readField(m_power, setup.ratedPower));
+    auto parts = partsOf(m_parts->model()->rows(), m_setup.parts, m_manner);
+    if (!parts) {
+        m_parts->check();
+        return failure(parts.error());
+    }
+    auto ratings = ratingsOf(m_ratings->model()->rows(), m_manner);
+    if (!ratings) {
+        m_ratings->check();
+        return failure(ratings.error());
+    }
+    setup.parts = std::move(*parts);
+    setup.ratings = std::move(*ratings);
+    return setup;
+}
+
+void SetupDialog::save()
+{
+    const auto setup = typedSetup();
+    if (!setup)
+        return foot()->refuse(sentence(setup.error()));
+    const std::string old = m_setup.name;
+    keep(QStringLiteral("setup %1 %2")
+             .arg(shown(setup->name),
+                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+         [setup = *setup, old](const store::Change& change) {
+             return old.empty() ? store::addSetup(change, setup)
+                                : store::updateSetup(change, old, setup);
+         });
+}
+
+} // namespace holdband::ui

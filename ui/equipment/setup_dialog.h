@@ -1,0 +1,50 @@
+// A setup: what it is, its parts with their sum, and ratings of what can't be measured.
+#pragma once
+
+#include "ui/equipment/equipment_tables.h"
+#include "ui/forms/form_dialog.h"
+#include "ui/forms/manner.h"
+
+class QLabel;
+class QLineEdit;
+class QSpinBox;
+
+namespace holdband::ui {
+
+class EditTable;
+class QuantityField;
+
+class SetupDialog : public FormDialog {
+    Q_OBJECT
+public:
+    /// `setup` without a name: a new one.
+    SetupDialog(Session& session, const Manner& manner, const Setup& setup,
+                QWidget* parent = nullptr);
+
+    QLineEdit* name() const { return m_name; }
+    QLineEdit* kind() const { return m_kind; }
+    QSpinBox* vessels() const { return m_vessels; }
+    QuantityField* power() const { return m_power; }
+    EditTable* parts() const { return m_parts; }
+    EditTable* ratings() const { return m_ratings; }
+    QString sumWords() const;
+
+protected:
+    void save() override;
+
+private:
+    void addParts();
+    Result<Setup> typedSetup();
+
+    Manner m_manner;
+    Setup m_setup;
+    QLineEdit* m_name;
+    QLineEdit* m_kind;
+    QSpinBox* m_vessels;
+    QuantityField* m_power;
+    EditTable* m_parts;
+    QLabel* m_sum;
+    EditTable* m_ratings;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,25 @@
+// Time-of-use windows as typed rows. No widgets.
+#pragma once
+
+#include "core/logbook/equipment.h"
+#include "core/problem.h"
+#include "ui/forms/edit_table_model.h"
+#include "ui/forms/manner.h"
+
+namespace holdband::ui {
+
+/// "every day", "mon – fri", "sat sun"
+QString daysText(const std::array<bool, 7>& days);
+/// The same, and any list of days or ranges of them. Absent: it is none.
+std::optional<std::array<bool, 7>> typedDays(const QString& text);
+/// "06:30" as minutes after midnight, "24:00" for the day's end. Absent: it is none.
+std::optional<int> typedMinute(const QString& text);
+
+std::vector<EditColumn> windowColumns(const Manner& manner);
+std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const Manner& manner);
+/// Problem (data): a cell that can't stand.
+Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
+                                            const std::vector<TariffWindow>& origin,
+                                            const Manner& manner);
+
+} // namespace holdband::ui

@@ -1,0 +1,37 @@
+#include "ui/forms/quantity_cells.h"
+
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
+                                                               bool mayBeEmpty,
+                                                               const Manner& manner,
+                                                               NumberRule rule)
+{
+    return [=, rule = std::move(rule)](const QStringList& row) {
+        if (row[column].trimmed().isEmpty())
+            return mayBeEmpty ? QString() : QStringLiteral("nothing is typed here");
+        const auto number = readTyped(quantity, row[column], manner);
+        if (number)
+            return rule ? rule(*number) : QString();
+        const Problem& problem = number.error();
+        return shown(problem.remedy.empty() ? problem.what : problem.what + "; " + problem.remedy);
+    };
+}
+
+Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
+                          const Manner& manner, const NumberRule& rule)
+{
+    if (origin && cell == typedText(quantity, *origin, manner))
+        return *origin;
+    const auto number = readTyped(quantity, cell, manner);
+    if (!number)
+        return number;
+    const QString refused = rule ? rule(*number) : QString();
+    if (!refused.isEmpty())
+        return dataProblem(core(refused));
+    return *number;
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,26 @@
+// Quantities as cells of an EditTable.
+#pragma once
+
+#include "ui/forms/edit_table_model.h"
+#include "ui/forms/time_cells.h"
+#include "ui/forms/typed_quantity.h"
+
+#include <functional>
+
+namespace holdband::ui {
+
+/// The sentence that refuses a number, or an empty one.
+using NumberRule = std::function<QString(double)>;
+
+/// For EditColumn::refusal: a cell that is no such quantity, or empty where it may not be.
+std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
+                                                               bool mayBeEmpty,
+                                                               const Manner& manner,
+                                                               NumberRule rule);
+
+/// In the unit of `quantity`; `origin` where the cell still says it, to the bit. Problem (data): no
+/// such quantity, or refused by the rule.
+Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
+                          const Manner& manner, const NumberRule& rule = {});
+
+} // namespace holdband::ui
