@@ -9,6 +9,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
+#include <fstream>
 #include <functional>
 #include <sqlite3.h>
 
@@ -64,6 +65,7 @@ public:
         verdict();
         growth();
         window();
+        stall();
     }
 
 private:
@@ -213,6 +215,20 @@ private:
         const double ours = time({m_program, in("sample.holdband")});
         row("window shown, sample open / a trivial window shown", ours, time({m_trivialWindow}),
             "<= 2.0");
+    }
+
+    /// While the window looks at the log and keeps it. Its program lies beside the trivial one.
+    void stall() const
+    {
+        if (!std::getenv("DISPLAY"))
+            return;
+        fresh("stall.holdband", "log.json");
+        const fs::path program = fs::path(m_trivialWindow).parent_path() / "import_stall";
+        runCommand({program.string(), in("stall.holdband"), in("log.csv"), in("stall.txt")});
+        double looking = 0.0, keeping = 0.0;
+        std::ifstream(in("stall.txt")) >> looking >> keeping;
+        amount("longest stall of the window's events, looking at the log", looking, "ms", "<= 50");
+        amount("longest stall of the window's events, keeping it", keeping, "ms", "<= 50");
     }
 
     std::string m_program;

@@ -1,0 +1,85 @@
+// The longest time for which the window's event loop stands still while a log is looked at and
+// kept. Usage: import_stall LOGBOOK LOG RESULT
+// RESULT gets both as milliseconds.
+#include "ui/imports/imports_page.h"
+#include "ui/theme/theme.h"
+#include "ui/window/main_window.h"
+#include "ui/window/pages.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QTimer>
+#include <algorithm>
+#include <cstdio>
+#include <fstream>
+
+namespace {
+
+/// Ticks each millisecond; what a tick comes late is what somebody would have waited.
+class Pulse {
+public:
+    Pulse()
+    {
+        m_timer.setTimerType(Qt::PreciseTimer);
+        QObject::connect(&m_timer, &QTimer::timeout, &m_timer, [this] { tick(); });
+        m_clock.start();
+        m_timer.start(1);
+    }
+    void restart()
+    {
+        m_longest = 0;
+        m_clock.restart();
+    }
+    double longestMs() const { return static_cast<double>(m_longest) / 1e6; }
+
+private:
+    void tick()
+    {
+        m_longest = std::max(m_longest, m_clock.nsecsElapsed());
+        m_clock.restart();
+    }
+    QTimer m_timer;
+    QElapsedTimer m_clock;
+    qint64 m_longest = 0;
+};
+
+template <typename Condition>
+bool waitFor(Condition condition)
+{
+    QElapsedTimer waited;
+    waited.start();
+    while (!condition() && waited.elapsed() < 300'000)
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+    return condition();
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    if (argc < 4) {
+        std::fprintf(stderr, "usage: import_stall LOGBOOK LOG RESULT\n");
+        return 2;
+    }
+    QApplication application(argc, argv);
+    holdband::ui::dress(application, holdband::ui::Scheme::light);
+    holdband::ui::MainWindow window(holdband::store::systemNow, {});
+    window.openLogbook(QString::fromLocal8Bit(argv[1]));
+    window.show();
+    waitFor([&] { return window.session().idle(); });
+    Pulse pulse;
+    window.importFile(QString::fromLocal8Bit(argv[2]));
+    holdband::ui::ImportsPage& page = *window.pages()->imports();
+    if (!waitFor([&] { return page.canKeep(); })) {
+        std::fprintf(stderr, "%s\n", qPrintable(page.message()));
+        return 1;
+    }
+    const double looking = pulse.longestMs();
+    pulse.restart();
+    page.keep();
+    const auto kept = [&] { return page.message().startsWith(QStringLiteral("Kept")); };
+    if (!waitFor(kept) || !waitFor([&] { return window.session().idle(); }))
+        return 1;
+    std::ofstream(argv[3]) << looking << ' ' << pulse.longestMs() << '\n';
+    return 0;
+}
