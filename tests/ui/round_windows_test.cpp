@@ -2,10 +2,12 @@
 #include "tests/ui/plan_helpers.h"
 
 #include "core/store/equipment.h"
+#include "ui/equipment/equipment_page.h"
 #include "ui/equipment/round_rows.h"
 #include "ui/equipment/round_windows_dialog.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/save_row.h"
+#include "ui/tables/table_card.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
@@ -63,7 +65,6 @@ TEST(RoundRows, StandInTheOrderOfTheDay)
     ASSERT_TRUE(rounds) << rounds.error().sentence();
     EXPECT_THAT(*rounds, testing::ElementsAre(RoundWindow{"Noon", 720, 810},
                                               RoundWindow{"Night", 1320, 1440}));
-    EXPECT_EQ(roundWords((*rounds)[1]), "Night 22:00 – 24:00");
     EXPECT_EQ(*roundsOf(roundRows(usualRounds())), usualRounds());
     EXPECT_TRUE(roundsOf(rows({{"A", "06:00", "07:00"}, {"B", "07:00", "08:00"}})))
         << "one may begin as the other ends";
@@ -145,6 +146,17 @@ TEST_F(RoundWindowsTest, ARefusalKeepsWhatWasTypedAndAtMostSixAreAdded)
     EXPECT_FALSE(dialog->rounds()->addButton()->isEnabled());
     dialog->rounds()->removeRow();
     EXPECT_TRUE(dialog->rounds()->addButton()->isEnabled());
+}
+
+TEST_F(RoundWindowsTest, ThePageShowsThemAndOpensTheDialog)
+{
+    EquipmentPage page(session);
+    page.refresh();
+    settle();
+    EXPECT_EQ(page.rounds()->model()->index(1, 0).data(), "Evening");
+    EXPECT_EQ(page.rounds()->model()->index(1, 1).data(), "16:00");
+    page.roundsButton()->click();
+    EXPECT_TRUE(page.findChild<RoundWindowsDialog*>());
 }
 
 } // namespace holdband::ui::test

@@ -4,6 +4,7 @@
 #include "core/store/equipment.h"
 #include "ui/equipment/meter_dialog.h"
 #include "ui/equipment/prices_dialog.h"
+#include "ui/equipment/round_windows_dialog.h"
 #include "ui/equipment/sensor_dialog.h"
 #include "ui/equipment/setup_dialog.h"
 #include "ui/forms/keep_change.h"
@@ -83,6 +84,11 @@ void EquipmentActions::editPlan(const NamedPlan& plan)
 void EquipmentActions::editPrices()
 {
     open(new PricesDialog(*m_session, m_equipment, m_window));
+}
+
+void EquipmentActions::editRounds()
+{
+    open(new RoundWindowsDialog(*m_session, m_equipment.settings, m_window));
 }
 
 void EquipmentActions::keep(const QString& what, std::function<Done(const store::Change&)> work)

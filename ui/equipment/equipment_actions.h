@@ -31,6 +31,7 @@ public:
     void editMeter(const Meter& meter);
     void editPlan(const NamedPlan& plan);
     void editPrices();
+    void editRounds();
 
     void toggleRetired(Setup setup);
     void toggleRetired(Sensor sensor);

@@ -54,8 +54,10 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
                              ListCard::Can::everything, this)),
       m_plans(new ListCard(QStringLiteral("Named plans"), QStringLiteral("named plan"), 1,
                            ListCard::Can::notRetire, this)),
-      m_prices(new TableCard(QStringLiteral("Price of energy"), 0, this)),
-      m_editPrices(new QPushButton(QStringLiteral("Edit…"), this))
+      m_prices(new TableCard(QStringLiteral("Price of energy"), 2, this)),
+      m_editPrices(new QPushButton(QStringLiteral("Edit…"), this)),
+      m_rounds(new TableCard(QStringLiteral("Rounds"), 0, this)),
+      m_editRounds(new QPushButton(QStringLiteral("Edit…"), this))
 {
     layOut();
     connectLists();
@@ -63,6 +65,7 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
     connect(m_actions, &EquipmentActions::kept, this, &EquipmentPage::kept);
     connect(m_addSetup, &QPushButton::clicked, m_actions, &EquipmentActions::addSetup);
     connect(m_editPrices, &QPushButton::clicked, m_actions, &EquipmentActions::editPrices);
+    connect(m_editRounds, &QPushButton::clicked, m_actions, &EquipmentActions::editRounds);
 }
 
 void EquipmentPage::layOut()
@@ -77,11 +80,14 @@ void EquipmentPage::layOut()
     left->addLayout(m_setups);
     left->addWidget(m_addSetup, 0, Qt::AlignLeft);
     left->addStretch();
-    for (QWidget* card : std::initializer_list<QWidget*>{m_sensors, m_meters, m_prices, m_plans})
+    for (QWidget* card :
+         std::initializer_list<QWidget*>{m_sensors, m_meters, m_prices, m_rounds, m_plans})
         right->addWidget(card);
     right->addStretch();
     m_editPrices->setAccessibleName(QStringLiteral("Edit the price of energy"));
     m_prices->contents()->addWidget(m_editPrices, 0, Qt::AlignLeft);
+    m_editRounds->setAccessibleName(QStringLiteral("Edit the rounds"));
+    m_rounds->contents()->addWidget(m_editRounds, 0, Qt::AlignLeft);
     auto* area = new QScrollArea(this);
     area->setWidget(m_inner);
     area->setWidgetResizable(true);
@@ -166,6 +172,7 @@ void EquipmentPage::fillLists()
     m_plans->setThings(plansTable(m_equipment), std::vector<bool>(m_equipment.plans.size(), false));
     m_prices->setWords(pricesTable(m_equipment));
     m_prices->setRemark(priceWords(m_equipment.settings));
+    m_rounds->setWords(roundsTable(m_equipment));
     const auto emptyWords = [](bool empty, const char* words) {
         return empty ? QString::fromUtf8(words) : QString();
     };
@@ -184,6 +191,7 @@ void EquipmentPage::fill(const Equipment& equipment)
         card->setEditable(editable);
     m_addSetup->setEnabled(editable);
     m_editPrices->setEnabled(editable);
+    m_editRounds->setEnabled(editable);
     fillSetups();
     fillLists();
     m_subtitle = QStringLiteral("%1 setups · %2 meters · %3 sensors")

@@ -1,5 +1,5 @@
-// Setups with their parts and cautions, meters, sensors, the price of energy and named plans; each
-// can be added, edited, retired and removed here.
+// Setups with their parts and cautions, meters, sensors, the price of energy, the rounds and named
+// plans; each can be added, edited, retired and removed here.
 #pragma once
 
 #include "ui/equipment/equipment_tables.h"
@@ -35,6 +35,8 @@ public:
     ListCard* plans() const { return m_plans; }
     TableCard* prices() const { return m_prices; }
     QPushButton* pricesButton() const { return m_editPrices; }
+    TableCard* rounds() const { return m_rounds; }
+    QPushButton* roundsButton() const { return m_editRounds; }
 
 Q_SIGNALS:
     void equipmentShown();
@@ -61,6 +63,8 @@ private:
     ListCard* m_plans;
     TableCard* m_prices;
     QPushButton* m_editPrices;
+    TableCard* m_rounds;
+    QPushButton* m_editRounds;
     QString m_subtitle;
 };
 

@@ -4,6 +4,7 @@
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
+#include "ui/equipment/round_rows.h"
 #include "ui/equipment/window_rows.h"
 #include "ui/words/words.h"
 
@@ -219,6 +220,17 @@ TableWords pricesTable(const Equipment& equipment)
             settings.tariff);
     for (const TariffChange& change : settings.tariffChanges)
         add(QStringLiteral("from ") + shown(localText(change.from, equipment.zone)), change.tariff);
+    return table;
+}
+
+TableWords roundsTable(const Equipment& equipment)
+{
+    TableWords table;
+    table.header = {QStringLiteral("Round"), QStringLiteral("from"), QStringLiteral("to")};
+    table.numeric = {false, true, true};
+    for (const EditRow& row : roundRows(equipment.settings.rounds))
+        table.rows.push_back(
+            {{row.cells[0], {}, true}, {row.cells[1], {}, false}, {row.cells[2], {}, false}});
     return table;
 }
 

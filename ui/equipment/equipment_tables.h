@@ -30,6 +30,7 @@ TableWords pricesTable(const Equipment& equipment);
 /// " · retired 3 Mar 2026", or nothing.
 QString retiredWords(const std::optional<Instant>& retired, const Zone& zone);
 /// What there is to say where no price is on record; else nothing.
+TableWords roundsTable(const Equipment& equipment);
 QString priceWords(const LogbookSettings& settings);
 
 } // namespace holdband::ui

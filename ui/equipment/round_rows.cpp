@@ -117,10 +117,4 @@ Result<std::vector<RoundWindow>> roundsOf(const std::vector<EditRow>& rows)
     return rounds;
 }
 
-QString roundWords(const RoundWindow& round)
-{
-    return QStringLiteral("%1 %2 – %3")
-        .arg(shown(round.label), clockOf(round.fromMinute), clockOf(round.toMinute));
-}
-
 } // namespace holdband::ui

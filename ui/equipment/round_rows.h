@@ -17,7 +17,4 @@ std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds);
 /// two that overlap.
 Result<std::vector<RoundWindow>> roundsOf(const std::vector<EditRow>& rows);
 
-/// "Morning 05:00 – 09:00"
-QString roundWords(const RoundWindow& round);
-
 } // namespace holdband::ui

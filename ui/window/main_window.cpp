@@ -4,6 +4,8 @@
 #include "core/store/equipment.h"
 #include "ui/charts/run_charts.h"
 #include "ui/charts/temperature_panel.h"
+#include "ui/equipment/equipment_actions.h"
+#include "ui/equipment/equipment_page.h"
 #include "ui/history/history_dialog.h"
 #include "ui/history/undo_actions.h"
 #include "ui/imports/imports_page.h"
@@ -186,6 +188,7 @@ BatchMenuActions MainWindow::batchMenu()
     };
     actions.turnDownNow = onShown(&BatchActions::endStageNow);
     actions.endNow = onShown(&BatchActions::endBatchNow);
+    actions.reopen = onShown(&BatchActions::reopen);
     actions.edit = onShown(&BatchActions::editBatch);
     actions.split = onShown(&BatchActions::splitBatch);
     return actions;
@@ -350,9 +353,11 @@ void MainWindow::takeStep(FirstStep step)
 {
     switch (step) {
     case FirstStep::setup:
+        return m_pages->equipment()->actions()->addSetup();
     case FirstStep::meter:
+        return m_pages->equipment()->actions()->addMeter();
     case FirstStep::sensor:
-        return setPage(PageId::equipment);
+        return m_pages->equipment()->actions()->addSensor();
     case FirstStep::batch:
         return m_batchActions->newBatch();
     case FirstStep::reading:

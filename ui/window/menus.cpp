@@ -54,6 +54,7 @@ void fillBatchMenu(QMainWindow& window, const BatchMenuActions& actions)
     add(menu, QStringLiteral("&Pitch now…"), keys("Ctrl+P"), actions.pitchNow);
     add(menu, QStringLiteral("&Turn down now…"), keys("Ctrl+T"), actions.turnDownNow);
     add(menu, QStringLiteral("&End now…"), keys("Ctrl+E"), actions.endNow);
+    add(menu, QStringLiteral("&Reopen…"), {}, actions.reopen);
     menu->addSeparator();
     add(menu, QStringLiteral("&Change this batch…"), keys("Ctrl+D"), actions.edit);
     add(menu, QStringLiteral("&Split it over a second vessel…"), {}, actions.split);

@@ -19,6 +19,7 @@ struct BatchMenuActions {
     std::function<void()> pitchNow;
     std::function<void()> turnDownNow;
     std::function<void()> endNow;
+    std::function<void()> reopen;
     std::function<void()> edit;
     std::function<void()> split;
 };
