@@ -48,7 +48,7 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_actions(new EquipmentActions(session, this)),
       m_inner(new QWidget(this)), m_setups(new QVBoxLayout),
       m_addSetup(new QPushButton(QStringLiteral("Add a setup…"), this)),
-      m_meters(new ListCard(QStringLiteral("Meters"), QStringLiteral("meter"), 5,
+      m_meters(new ListCard(QStringLiteral("Meters"), QStringLiteral("meter"), 1,
                             ListCard::Can::everything, this)),
       m_sensors(new ListCard(QStringLiteral("Sensors"), QStringLiteral("sensor"), 5,
                              ListCard::Can::everything, this)),

@@ -22,14 +22,15 @@ QString plain(double value)
     return shown(shortestText(value, decimalSign()));
 }
 
+/// " · from 7 Mar 2026 18:05"; nothing where it always was in service
 QString serviceWords(const Meter& meter, const Zone& zone)
 {
     QString words;
     if (meter.from)
-        words += QStringLiteral("from ") + shown(localText(*meter.from, zone)) + QLatin1Char(' ');
+        words += QStringLiteral(" · from ") + shown(localText(*meter.from, zone));
     if (meter.to)
-        words += QStringLiteral("to ") + shown(localText(*meter.to, zone));
-    return words.isEmpty() ? QStringLiteral("always") : words.trimmed();
+        words += QStringLiteral(" · to ") + shown(localText(*meter.to, zone));
+    return words;
 }
 
 QString offsetWords(const Sensor& sensor, TemperatureUnit unit)
@@ -136,25 +137,24 @@ QString ratingsWords(const Setup& setup)
 TableWords metersTable(const Equipment& equipment)
 {
     TableWords table;
-    table.header = {QStringLiteral("Meter"),         QStringLiteral("measures"),
-                    QStringLiteral("reads to"),      QStringLiteral("accuracy"),
-                    QStringLiteral("rolls over at"), QStringLiteral("in service")};
-    table.numeric = {false, false, true, true, true, false};
+    table.header = {QStringLiteral("Meter"), QStringLiteral("measures"), QStringLiteral("reads to"),
+                    QStringLiteral("accuracy"), QStringLiteral("rolls over at")};
+    table.numeric = {false, false, true, true, true};
     for (const Meter& meter : equipment.meters) {
         const auto kwh = [](const std::optional<Energy>& energy) {
             return energy ? plain(energy->kilowattHours()) + QStringLiteral(" kWh") : dash;
         };
         table.rows.push_back(
             {{shown(meter.name) + retiredWords(meter.retired, equipment.zone), {}, true},
-             {movesWords(meter), movesInFull(meter, equipment.zone), false},
+             {movesWords(meter) + serviceWords(meter, equipment.zone),
+              movesInFull(meter, equipment.zone), false},
              {kwh(meter.resolution), {}, false},
              {meter.accuracy
                   ? QStringLiteral("± ") + plain(*meter.accuracy * 100.0) + QStringLiteral(" %")
                   : QStringLiteral("unknown"),
               {},
               false},
-             {kwh(meter.rollsOverAt), {}, false},
-             {serviceWords(meter, equipment.zone), {}, false}});
+             {kwh(meter.rollsOverAt), {}, false}});
     }
     return table;
 }

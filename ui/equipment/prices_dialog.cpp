@@ -28,6 +28,7 @@ PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget
     m_currency->setText(shown(m_settings.currency));
     m_currency->setPlaceholderText(QStringLiteral("USD, EUR, …"));
     m_add->setAutoDefault(false);
+    m_add->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     addRow(QStringLiteral("&Currency"), m_currency);
     addWide(m_tabs);
     addWide(m_add);

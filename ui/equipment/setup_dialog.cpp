@@ -61,6 +61,7 @@ void SetupDialog::addParts()
     addHeading(QStringLiteral("Ratings"));
     addWide(m_ratings);
     m_ratings->setVisibleRows(2, 5);
+    m_ratings->hideMoves(); // they stand by their names
 }
 
 QString SetupDialog::sumWords() const
