@@ -4,6 +4,7 @@
 #include "core/review/run_review.h"
 #include "tests/bench/child.h"
 #include "tests/bench/log_data.h"
+#include "tests/bench/round_sheet.h"
 
 #include <chrono>
 #include <cstdio>
@@ -66,6 +67,9 @@ public:
         growth();
         window();
         stall();
+        // Last, since it adds meters to the big logbook.
+        amount("a round of eight meters, ten years of rounds behind it",
+               roundSheetMs(in("log.holdband"), m_runs), "ms", "< 100");
     }
 
 private:

@@ -5,6 +5,17 @@
 
 namespace holdband::ui {
 
+namespace {
+
+/// A header does not elide by itself where a style sheet draws it.
+QString shortened(const QString& name)
+{
+    constexpr qsizetype most = 22;
+    return name.size() <= most ? name : name.left(most - 1) + QStringLiteral("…");
+}
+
+} // namespace
+
 void RoundsGridModel::setSheet(review::RoundsSheet sheet)
 {
     beginResetModel();
@@ -60,7 +71,10 @@ QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, i
     if (section < 0 || (role != Qt::DisplayRole && !help))
         return {};
     if (orientation == Qt::Vertical)
-        return index < m_sheet.rows.size() ? QVariant(shown(m_sheet.rows[index].name)) : QVariant();
+        return index < m_sheet.rows.size()
+                   ? QVariant(help ? shown(m_sheet.rows[index].name)
+                                   : shortened(shown(m_sheet.rows[index].name)))
+                   : QVariant();
     if (index >= m_sheet.columns.size())
         return {};
     const review::RoundColumn& round = m_sheet.columns[index];

@@ -1,0 +1,78 @@
+#include "tests/bench/round_sheet.h"
+
+#include "core/review/rounds_sheet.h"
+#include "core/store/equipment.h"
+#include "core/store/meter_readings.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <vector>
+
+namespace holdband::bench {
+namespace {
+
+constexpr int meters = 8;
+constexpr int rounds = 10 * 365 * 2;
+
+template <typename Value>
+Value must(Result<Value> result)
+{
+    if (result)
+        return std::move(*result);
+    std::fprintf(stderr, "%s\n", result.error().sentence().c_str());
+    std::exit(1);
+}
+
+void must(const Done& done)
+{
+    if (done)
+        return;
+    std::fprintf(stderr, "%s\n", done.error().sentence().c_str());
+    std::exit(1);
+}
+
+void addMeter(const store::Change& change, const std::string& setup, int number)
+{
+    Meter meter;
+    meter.name = "Meter " + std::to_string(number);
+    meter.setup = setup;
+    must(store::addMeter(change, meter));
+    MeterReading reading;
+    reading.decimals = 2;
+    reading.at = change.at() - std::chrono::hours{12} * rounds;
+    for (int i = 0; i < rounds; ++i) {
+        reading.at += std::chrono::hours{12};
+        reading.registerReading = Energy::kilowattHours(i * 0.61);
+        must(store::addMeterReading(change, meter.name, reading));
+    }
+}
+
+} // namespace
+
+double roundSheetMs(const std::filesystem::path& logbook, int runs)
+{
+    const auto file = must(store::LogbookFile::open(logbook.string(), store::Access::write));
+    {
+        auto change = must(store::Change::begin(*file, "eight meters"));
+        holdband::Setup setup;
+        setup.name = "Eight meters";
+        must(store::addSetup(change, setup));
+        for (int i = 1; i <= meters; ++i)
+            addMeter(change, setup.name, i);
+        must(change.commit());
+    }
+    std::vector<double> times;
+    for (int i = 0; i < runs; ++i) {
+        const auto start = std::chrono::steady_clock::now();
+        const auto sheet = must(review::reviewRounds(*file));
+        times.push_back(
+            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
+                .count());
+    }
+    std::sort(times.begin(), times.end());
+    return times[times.size() / 2];
+}
+
+} // namespace holdband::bench
