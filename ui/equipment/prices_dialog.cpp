@@ -25,6 +25,7 @@ PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget
       m_add(new QPushButton(QStringLiteral("&Another price from a date on"), this)),
       m_tabs(new QTabWidget(this))
 {
+    m_tabs->setDocumentMode(true); // no second ground behind the fields
     m_currency->setText(shown(m_settings.currency));
     m_currency->setPlaceholderText(QStringLiteral("USD, EUR, …"));
     m_add->setAutoDefault(false);
@@ -40,6 +41,8 @@ PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget
         const auto last = page(m_tabs->count() - 1)->tariff();
         addPage(this->session().now(), last ? *last : Tariff{});
         setDirty();
+        QMetaObject::invokeMethod(
+            this, [this] { fitToScreen(); }, Qt::QueuedConnection); // once it is laid out
     });
     resize(680, height());
     watchFields();

@@ -26,6 +26,7 @@ TariffPage::TariffPage(const Manner& manner, std::function<Instant()> now,
         m_from->setInstant(from);
         m_remove = new QPushButton(QStringLiteral("Remove this change of price"), this);
         m_remove->setAutoDefault(false);
+        m_remove->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     }
     m_price->setManner(manner);
     m_price->setOptional(true);

@@ -50,12 +50,14 @@ protected:
     /// From here on what is typed counts. To be called once the fields are filled.
     void watchFields();
 
+    /// As high as its contents, where the screen has the room; also once they have grown.
+    void fitToScreen();
     void showEvent(QShowEvent* event) override;
 
 private:
     void layOut();
-    void fitToScreen();
     void orderTabs();
+    void liftBoxes();
 
     Session* m_session;
     QFormLayout* m_form = nullptr;
