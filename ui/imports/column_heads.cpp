@@ -37,7 +37,9 @@ QString reasonWords(const LogState& log, std::size_t column)
     if (choice.meaning != guess.choice.meaning || choice.of != guess.choice.of)
         return QStringLiteral("as chosen");
     QString words = shown(guess.reason);
-    if (choice.meaning == Meaning::time && log.report && !log.report->file.timeReason.empty())
+    // A layout that was handed over is no reason; dates and patterns have one of their own.
+    const bool decided = log.report && (log.report->file.dateOrder || log.map.timePattern);
+    if (choice.meaning == Meaning::time && decided)
         words = shown(log.report->file.timeReason);
     else if (choice.meaning == Meaning::time && !log.preview->orderReason.empty())
         words = shown(log.preview->orderReason);
@@ -134,8 +136,10 @@ void ColumnHeads::fill(Head& head, int column, const LogState& log,
         head.unit->setKind(target->kind, taken ? std::optional(taken->unit) : std::nullopt);
         head.unit->setUnit(choice.unit);
         head.unit->setAccessibleName(QStringLiteral("Unit of %1").arg(header));
-        if (taken)
-            words = shown(taken->unitReason) + QStringLiteral("; ") + words;
+        const QString unit =
+            taken ? shown(taken->unitReason) : shown(log.preview->columns[index].unitReason);
+        if (!unit.isEmpty())
+            words = unit + QStringLiteral("; ") + words;
     }
     head.reason->setText(words);
     head.reason->setToolTip(words);

@@ -10,6 +10,7 @@
 #include "ui/words/words.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollBar>
@@ -146,7 +147,9 @@ void LogView::fitResult()
     if (columns < 2)
         return;
     const QString time = QStringLiteral("30 Mar 2026 00:00  ");
-    m_resultTable->setColumnWidth(0, m_resultTable->fontMetrics().horizontalAdvance(time) + 16);
+    m_resultTable->setColumnWidth(
+        0, std::max(m_resultTable->fontMetrics().horizontalAdvance(time) + 16,
+                    m_resultTable->horizontalHeader()->sectionSizeHint(0)));
     for (int row = 0; row < m_result->rowCount(); ++row) {
         bool whole = true;
         for (int column = 1; column < columns; ++column)
