@@ -28,6 +28,12 @@ QWidget* EditDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
     return editor;
 }
 
+void EditDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                                        const QModelIndex&) const
+{
+    editor->setGeometry(option.rect); // all of the cell, so that nothing shows from beneath
+}
+
 void EditDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const
 {
     const QString text = index.data(Qt::EditRole).toString();
@@ -46,6 +52,18 @@ void EditDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
         model->setData(index, list->currentText());
     else if (const auto* line = qobject_cast<QLineEdit*>(editor))
         model->setData(index, line->text());
+}
+
+QSize EditDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
+{
+    constexpr int lineFrame = 18;
+    constexpr int listFrame = 38;
+    const QFontMetrics metrics(option.font);
+    int width =
+        metrics.horizontalAdvance(index.data(EditTableModel::SampleRole).toString()) + lineFrame;
+    for (const QString& choice : index.data(EditTableModel::ChoicesRole).toStringList())
+        width = std::max(width, metrics.horizontalAdvance(choice) + listFrame);
+    return QStyledItemDelegate::sizeHint(option, index).expandedTo({width, 0});
 }
 
 void EditDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,

@@ -133,6 +133,9 @@ QVariant EditTableModel::data(const QModelIndex& at, int role) const
         return refusalAt(at.row(), at.column());
     case ChoicesRole:
         return column.choices;
+    case SampleRole:
+        return column.sample.isEmpty() && column.numeric ? QStringLiteral("0000.00")
+                                                         : column.sample;
     case Qt::TextAlignmentRole:
         return QVariant((column.numeric ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default:

@@ -26,12 +26,13 @@ struct EditColumn {
     std::function<QString(const QStringList& row)> refusal = {};
     /// Whether the cell means anything in this row. Absent: always.
     std::function<bool(const QStringList& row)> used = {};
+    QString sample = {}; ///< the column is at least as wide as this
 };
 
 class EditTableModel : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Role { RefusedRole = Qt::UserRole + 1, ChoicesRole };
+    enum Role { RefusedRole = Qt::UserRole + 1, ChoicesRole, SampleRole };
 
     explicit EditTableModel(std::vector<EditColumn> columns, QObject* parent = nullptr);
 

@@ -8,6 +8,7 @@ namespace holdband::ui {
 EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const Manner& manner)
 {
     EditColumn made{title};
+    made.sample = QStringLiteral("2026-03-07 18:12");
     made.refusal = [=, zone = manner.zone](const QStringList& row) {
         if (mayBeEmpty && row[column].trimmed().isEmpty())
             return QString();

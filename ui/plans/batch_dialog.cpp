@@ -68,16 +68,17 @@ BatchDialog::BatchDialog(Session& session, const BatchWorld& world, const Batch&
       m_split(new QPushButton(QStringLiteral("&Split into a second vessel…"), this)),
       m_remove(new QPushButton(QStringLiteral("&Remove this batch"), this))
 {
-    m_tabs->addTab(makeDetails(), QStringLiteral("&Details"));
-    m_tabs->addTab(makePlan(), QStringLiteral("&Plan"));
-    m_tabs->addTab(makeUses(), QStringLiteral("Sensors and &vessels"));
-    m_tabs->addTab(makeDone(), QStringLiteral("Planned and d&one"));
+    m_tabs->addTab(makeDetails(), QStringLiteral("Details"));
+    m_tabs->addTab(makePlan(), QStringLiteral("Plan"));
+    m_tabs->addTab(makeUses(), QStringLiteral("Sensors and vessels"));
+    m_tabs->addTab(makeDone(), QStringLiteral("Planned and done"));
     addWide(m_tabs);
     fill();
     connect(m_editor, &PlanEditor::nameWanted, this, &BatchDialog::keepPlanUnderAName);
     connect(m_split, &QPushButton::clicked, this,
             [this] { Q_EMIT splitWanted(shown(m_batch.name)); });
     connect(m_remove, &QPushButton::clicked, this, &BatchDialog::remove);
+    m_fields->name()->setFocus();
     resize(920, height());
     watchFields();
 }

@@ -97,7 +97,7 @@ void BatchFields::layOut(For what)
     QFormLayout* right = addColumn(columns);
     addField(right, QStringLiteral("&Pitched"), m_pitched);
     addField(right, QStringLiteral("&Ended"), m_ended);
-    addField(right, QStringLiteral("V&olume"), m_volume);
+    addField(right, QStringLiteral("Volu&me"), m_volume);
     addField(right, QStringLiteral("&Original gravity"), m_original);
     addField(right, QStringLiteral("&Final gravity"), m_final);
     addField(right, QStringLiteral("Gap &limit"), m_gap);

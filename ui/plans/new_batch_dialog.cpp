@@ -69,7 +69,7 @@ void NewBatchDialog::addParts()
     m_choice->setAccessibleName(QStringLiteral("Plan to start from"));
     m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_choice->setMinimumContentsLength(24);
-    addRow(QStringLiteral("Plan &from"), m_choice);
+    addRow(QStringLiteral("Plan f&rom"), m_choice);
     addWide(m_editor);
     connect(m_fields->pitched(), &InstantField::edited, this, [this] {
         const auto at = m_fields->pitched()->instant();

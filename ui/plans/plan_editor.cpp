@@ -35,7 +35,8 @@ PlanEditor::PlanEditor(QWidget* parent)
 void PlanEditor::layOut()
 {
     auto* top = new QHBoxLayout;
-    auto* label = new QLabel(QStringLiteral("Hold &band ±"), this);
+    auto* label = new QLabel(QStringLiteral("&Hold band ±"), this);
+    label->setMargin(4);
     label->setBuddy(m_band);
     top->addWidget(label, 0, Qt::AlignTop);
     top->addWidget(m_band);
@@ -131,11 +132,15 @@ void PlanEditor::showTyped()
     m_words->setVisible(!words.isEmpty());
 }
 
+/// Behind a stage that can't be read nobody knows when the next begins.
 void PlanEditor::showBeginnings(const Schedule& schedule, const std::vector<int>& rows)
 {
     const QStringList words = stageBeginnings(schedule, m_pitched, m_manner);
-    for (qsizetype i = 0; i < words.size(); ++i)
-        m_table->model()->showCell(rows[static_cast<std::size_t>(i)], planBegins, words[i]);
+    for (int row = 0; row < m_table->model()->rowCount(); ++row) {
+        const auto place = static_cast<std::size_t>(row);
+        const bool known = place < rows.size() && rows[place] == row;
+        m_table->model()->showCell(row, planBegins, known ? words[row] : QString());
+    }
 }
 
 Result<PlanValue> PlanEditor::plan()

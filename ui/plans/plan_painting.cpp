@@ -42,7 +42,7 @@ void paintDays(const Brush& brush)
         brush.painter.setPen(QPen(brush.colours.grid, 1.0));
         brush.painter.drawLine(QPointF(x, map.plot.top()), QPointF(x, map.plot.bottom()));
         const QString words =
-            day == 0.0 ? QStringLiteral("pitched") : QStringLiteral("day %1").arg(day);
+            day == 0.0 ? QStringLiteral("pitched") : QStringLiteral("day %1").arg(day + 1.0);
         const double width = brush.metrics.horizontalAdvance(words);
         const double left = std::clamp(x - width / 2.0, map.plot.left(), map.plot.right() - width);
         brush.painter.setPen(brush.colours.muted);
