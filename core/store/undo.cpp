@@ -31,7 +31,10 @@ Result<Instant> lastMidnight(const LogbookFile& logbook)
 Result<std::vector<Act>> actsSince(const LogbookFile& logbook, Instant from)
 {
     return query(
-        logbook.database(), "SELECT id, kind, what FROM acts WHERE at >= ? ORDER BY id",
+        logbook.database(),
+        // An edit without a record changed nothing that could be taken back.
+        "SELECT id, kind, what FROM acts a WHERE at >= ? AND (kind <> 'edit' OR EXISTS "
+        "(SELECT 1 FROM act_changes c WHERE c.act = a.id)) ORDER BY id",
         [](const Statement& row) {
             return Act{{row.integer(0)}, actKindNamed(row.text(1)), row.text(2)};
         },
