@@ -283,6 +283,31 @@ TEST_F(EquipmentTest, EnterOnARowEditsIt)
     EXPECT_EQ(dialog->name()->text(), "Cabinet beer");
 }
 
+TEST_F(EquipmentTest, LongNamesDoNotWidenThePage)
+{
+    EquipmentPage page(session);
+    page.refresh();
+    settle();
+    const int before = page.findChild<QWidget*>("inner")->minimumSizeHint().width();
+    const QString longName(180, 'W');
+    for (const bool ofSensor : {false, true}) {
+        FormDialog* dialog = nullptr;
+        if (ofSensor)
+            dialog = new SensorDialog(session, equipment(), equipment().sensors[0]);
+        else
+            dialog = new SetupDialog(session, us(), equipment().setups[0]);
+        dialog->findChild<QLineEdit*>()->setText(longName);
+        press(*dialog);
+    }
+    EXPECT_EQ(equipment().setups[0].name, longName.toStdString());
+    page.refresh();
+    settle();
+    EXPECT_EQ(page.setupCards()[0]->accessibleName(), longName);
+    EXPECT_LE(page.findChild<QWidget*>("inner")->minimumSizeHint().width(), before + 500);
+    EXPECT_EQ(page.sensors()->model()->index(0, 0).data(Qt::ToolTipRole), longName);
+    EXPECT_EQ(page.sensors()->model()->index(0, 0).data().toString().size(), 26);
+}
+
 TEST_F(EquipmentTest, ReadOnlyOffersNothing)
 {
     Session second([] { return now(); });

@@ -156,7 +156,7 @@ void EquipmentPage::fillSetups()
                 [this, setup] { m_actions->remove(setup); });
         if (setup.retired)
             continue;
-        auto* care = new NotesCard(QStringLiteral("Care: %1").arg(shown(setup.name)), m_inner);
+        auto* care = new NotesCard(QStringLiteral("Care: %1").arg(shortTitle(setup.name)), m_inner);
         QStringList cautions;
         for (const std::string& text : review::cautionsFor(setup))
             cautions << capitalised(shown(text));

@@ -45,6 +45,15 @@ QString offsetWords(const Sensor& sensor, TemperatureUnit unit)
                : QStringLiteral("%1 (the last of %2)").arg(add).arg(sensor.offsets.size());
 }
 
+/// A name as far as a small window has room for it, and whether it is retired.
+TableCell nameCell(const std::string& name, const QString& retired)
+{
+    constexpr qsizetype longest = 26;
+    const QString whole = shown(name);
+    const bool fits = whole.size() <= longest;
+    return {(fits ? whole : whole.left(longest - 1) + QStringLiteral("…")) + retired, whole, true};
+}
+
 /// "Loop → Cabinet → shelf"
 QString movesWords(const Meter& meter)
 {
@@ -145,7 +154,7 @@ TableWords metersTable(const Equipment& equipment)
             return energy ? plain(energy->kilowattHours()) + QStringLiteral(" kWh") : dash;
         };
         table.rows.push_back(
-            {{shown(meter.name) + retiredWords(meter.retired, equipment.zone), {}, true},
+            {nameCell(meter.name, retiredWords(meter.retired, equipment.zone)),
              {movesWords(meter) + serviceWords(meter, equipment.zone),
               movesInFull(meter, equipment.zone), false},
              {kwh(meter.resolution), {}, false},
@@ -169,7 +178,7 @@ TableWords sensorsTable(const Equipment& equipment)
     table.numeric = {false, false, false, true, true, false};
     for (const Sensor& sensor : equipment.sensors)
         table.rows.push_back(
-            {{shown(sensor.name) + retiredWords(sensor.retired, equipment.zone), {}, true},
+            {nameCell(sensor.name, retiredWords(sensor.retired, equipment.zone)),
              {readsWords(sensor), {}, false},
              {sensor.setup ? shown(*sensor.setup) : dash, {}, false},
              {sensor.accuracy ? QStringLiteral("± ") +
@@ -194,7 +203,7 @@ TableWords plansTable(const Equipment& equipment)
                 shown(stage.label),
                 shown(temperatureText(stage.target, equipment.settings.temperatureUnit(), 1,
                                       decimalSign())));
-        table.rows.push_back({{shown(plan.name), {}, true},
+        table.rows.push_back({nameCell(plan.name, {}),
                               {stages.join(QStringLiteral(" · ")), {}, false},
                               {plan.note.empty() ? dash : shown(plan.note), {}, false}});
     }

@@ -6,6 +6,26 @@
 
 namespace holdband::ui {
 
+namespace {
+
+/// Long words (names are shortened already) would push the other columns out of a small window; the
+/// whole one is in the tooltip.
+void shortenCells(TableWords& words)
+{
+    constexpr qsizetype longest = 26;
+    for (auto& row : words.rows) {
+        for (TableCell& cell : row) {
+            if (cell.strong || cell.text.size() <= longest)
+                continue;
+            if (cell.why.isEmpty())
+                cell.why = cell.text;
+            cell.text = cell.text.left(longest - 1) + QStringLiteral("…");
+        }
+    }
+}
+
+} // namespace
+
 ListCard::ListCard(const QString& title, const QString& what, int wide, Can can, QWidget* parent)
     : TableCard(title, wide, parent),
       m_add(makeButton(QStringLiteral("Add…"), QStringLiteral("Add a %1").arg(what))),
@@ -44,6 +64,7 @@ QPushButton* ListCard::makeButton(const QString& words, const QString& name)
 void ListCard::setThings(TableWords words, std::vector<bool> retired)
 {
     m_retired = std::move(retired);
+    shortenCells(words);
     setWords(std::move(words));
     if (!m_retired.empty())
         table()->setCurrentIndex(model()->index(0, 0));

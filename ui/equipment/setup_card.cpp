@@ -8,13 +8,22 @@
 
 namespace holdband::ui {
 
+QString shortTitle(const std::string& name)
+{
+    constexpr qsizetype longest = 40;
+    const QString whole = shown(name);
+    return whole.size() <= longest ? whole : whole.left(longest - 1) + QStringLiteral("…");
+}
+
 SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editable, QWidget* parent)
-    : TableCard(shown(setup.name), 0, parent),
+    : TableCard(shortTitle(setup.name), 0, parent),
       m_edit(new QPushButton(QStringLiteral("Edit…"), this)),
       m_retire(new QPushButton(
           setup.retired ? QStringLiteral("Bring back") : QStringLiteral("Retire"), this)),
       m_remove(new QPushButton(QStringLiteral("Remove"), this))
 {
+    setAccessibleName(shown(setup.name));
+    setToolTip(shown(setup.name));
     setAside(setupWords(setup) + retiredWords(setup.retired, equipment.zone));
     setWords(partsTable(setup, equipment.settings));
     QStringList remarks;

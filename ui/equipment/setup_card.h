@@ -8,6 +8,9 @@ class QPushButton;
 
 namespace holdband::ui {
 
+/// A name that a heading has room for; the whole one where it is short.
+QString shortTitle(const std::string& name);
+
 class SetupCard : public TableCard {
     Q_OBJECT
 public:

@@ -42,7 +42,9 @@ Result<Step> StepDialog::typedStep()
 void StepDialog::say()
 {
     const auto step = typedStep();
-    m_words->setText(step ? step->words : sentence(step.error()));
+    // What is no time is said beneath its field already.
+    const bool said = !m_at->problem().isEmpty();
+    m_words->setText(step ? step->words : said ? QString() : sentence(step.error()));
     setRole(m_words, step ? "" : "warn");
 }
 
@@ -64,8 +66,11 @@ QString StepDialog::words() const
 void StepDialog::save()
 {
     const auto step = typedStep();
-    if (!step)
-        return refuse(sentence(step.error()), m_at);
+    if (!step) {
+        say();
+        m_at->setFocus();
+        return;
+    }
     if (m_questions && !foot()->agreed(m_questions(step->batch)))
         return;
     keep(step->what, [batch = step->batch, name = m_oldName](const store::Change& change) {
