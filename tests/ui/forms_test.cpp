@@ -237,6 +237,19 @@ TEST(EditTable, WorksByKeyboard)
     EXPECT_EQ(table.model()->rows()[0].cells[0], "pump");
 }
 
+TEST(EditTable, ANewRowHasRoomToTypeATime)
+{
+    std::vector<EditColumn> columns{{"From"}, {"What"}};
+    columns[0].sample = "2026-03-07 18:12";
+    EditTable table("move", columns, 1);
+    table.resize(500, 200);
+    table.show();
+    table.addRow();
+    QCoreApplication::processEvents();
+    EXPECT_GE(table.view()->columnWidth(0),
+              table.fontMetrics().horizontalAdvance("2026-03-07 18:12") + 10);
+}
+
 TEST(SaveRow, AsksOnceAndTakesTheSecondPressForAYes)
 {
     SaveRow row("Save");

@@ -50,7 +50,7 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
       m_addSetup(new QPushButton(QStringLiteral("Add a setup…"), this)),
       m_meters(new ListCard(QStringLiteral("Meters"), QStringLiteral("meter"), 1,
                             ListCard::Can::everything, this)),
-      m_sensors(new ListCard(QStringLiteral("Sensors"), QStringLiteral("sensor"), 5,
+      m_sensors(new ListCard(QStringLiteral("Sensors"), QStringLiteral("sensor"), 2,
                              ListCard::Can::everything, this)),
       m_plans(new ListCard(QStringLiteral("Named plans"), QStringLiteral("named plan"), 1,
                            ListCard::Can::notRetire, this)),

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace holdband::ui {
@@ -50,7 +51,15 @@ ListCard::ListCard(const QString& title, const QString& what, int wide, Can can,
     });
     connect(table()->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &ListCard::showChoice);
+    connect(table()->horizontalScrollBar(), &QScrollBar::rangeChanged, this,
+            &ListCard::makeRoomForTheBar);
     showChoice();
+}
+
+void ListCard::makeRoomForTheBar(int, int farthest)
+{
+    const int bar = table()->horizontalScrollBar()->sizeHint().height();
+    table()->setMinimumHeight(table()->sizeHint().height() + (farthest > 0 ? bar : 0));
 }
 
 QPushButton* ListCard::makeButton(const QString& words, const QString& name)
@@ -66,6 +75,7 @@ void ListCard::setThings(TableWords words, std::vector<bool> retired)
     m_retired = std::move(retired);
     shortenCells(words);
     setWords(std::move(words));
+    makeRoomForTheBar(0, table()->horizontalScrollBar()->maximum());
     if (!m_retired.empty())
         table()->setCurrentIndex(model()->index(0, 0));
     showChoice();

@@ -36,6 +36,7 @@ Q_SIGNALS:
 private:
     QPushButton* makeButton(const QString& words, const QString& name);
     void showChoice();
+    void makeRoomForTheBar(int nearest, int farthest);
 
     std::vector<bool> m_retired;
     bool m_editable = true;

@@ -21,9 +21,9 @@ EditTable::EditTable(const QString& what, std::vector<EditColumn> columns, int w
       m_remove(addButtonFor(QStringLiteral("Remove"), QStringLiteral("Remove the %1").arg(what))),
       m_up(addButtonFor(QStringLiteral("Up"), QStringLiteral("Move the %1 up").arg(what))),
       m_down(addButtonFor(QStringLiteral("Down"), QStringLiteral("Move the %1 down").arg(what))),
-      m_problem(makeLabel({}, "warn", this))
+      m_problem(makeLabel({}, "warn", this)), m_wide(wide)
 {
-    prepareView(wide);
+    prepareView();
     layOut();
     connect(m_add, &QPushButton::clicked, this, &EditTable::addRow);
     connect(m_remove, &QPushButton::clicked, this, &EditTable::removeRow);
@@ -52,7 +52,7 @@ QPushButton* EditTable::addButtonFor(const QString& words, const QString& name)
     return button;
 }
 
-void EditTable::prepareView(int wide)
+void EditTable::prepareView()
 {
     m_view->setModel(m_model);
     auto* delegate = new EditDelegate(m_view);
@@ -78,9 +78,6 @@ void EditTable::prepareView(int wide)
     header->setHighlightSections(false);
     header->setSectionsClickable(false);
     header->setMinimumSectionSize(44);
-    for (int i = 0; i < m_model->columnCount(); ++i)
-        header->setSectionResizeMode(i, i == wide ? QHeaderView::Stretch
-                                                  : QHeaderView::ResizeToContents);
     m_view->installEventFilter(this);
 }
 
@@ -99,6 +96,7 @@ void EditTable::layOut()
     layout->addLayout(buttons);
     m_problem->hide();
     setFocusProxy(m_view);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
 }
 
 void EditTable::hideMoves()
@@ -114,8 +112,17 @@ void EditTable::setVisibleRows(int least, int most)
     fit();
 }
 
+/// The view looks at its cells again only where it is told to.
+void EditTable::fitColumns()
+{
+    for (int i = 0; i < m_model->columnCount(); ++i)
+        m_view->horizontalHeader()->setSectionResizeMode(
+            i, i == m_wide ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
+}
+
 void EditTable::fit()
 {
+    fitColumns();
     const int rows = std::clamp(m_model->rowCount(), m_leastRows, m_mostRows);
     const int header = m_view->horizontalHeader()->sizeHint().height();
     m_view->setFixedHeight(header + rows * m_view->verticalHeader()->defaultSectionSize() + 4);

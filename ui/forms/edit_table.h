@@ -46,11 +46,12 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    void prepareView(int wide);
+    void prepareView();
     void layOut();
     QPushButton* addButtonFor(const QString& words, const QString& name);
     void showProblem();
     void fit();
+    void fitColumns();
     bool actOn(int key, Qt::KeyboardModifiers modifiers);
     void goOn();
 
@@ -62,6 +63,7 @@ private:
     QPushButton* m_up;
     QPushButton* m_down;
     QLabel* m_problem;
+    int m_wide;
     int m_leastRows = 2;
     int m_mostRows = 7;
 };

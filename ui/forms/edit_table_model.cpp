@@ -134,8 +134,9 @@ QVariant EditTableModel::data(const QModelIndex& at, int role) const
     case ChoicesRole:
         return column.choices;
     case SampleRole:
-        return column.sample.isEmpty() && column.numeric ? QStringLiteral("0000.00")
-                                                         : column.sample;
+        if (!column.sample.isEmpty() || column.readOnly)
+            return column.sample;
+        return column.numeric ? QStringLiteral("0000.00") : QStringLiteral("a short name");
     case Qt::TextAlignmentRole:
         return QVariant((column.numeric ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default:
