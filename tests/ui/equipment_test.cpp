@@ -1,5 +1,5 @@
 // The equipment as it is typed: setups, meters, sensors, prices; retired rather than deleted.
-#include "tests/ui/plan_helpers.h"
+#include "tests/ui/dialog_test.h"
 
 #include "core/store/equipment.h"
 #include "core/text/times.h"

@@ -1,5 +1,5 @@
 // New batches, what is done to them by one key, and how they are changed.
-#include "tests/ui/plan_helpers.h"
+#include "tests/ui/dialog_test.h"
 
 #include "core/logbook/plan_in_force.h"
 #include "core/store/batches.h"

@@ -1,5 +1,5 @@
 // A batch that is reopened: its end is taken back, asked first where its vessel is taken.
-#include "tests/ui/plan_helpers.h"
+#include "tests/ui/dialog_test.h"
 
 #include "core/store/batches.h"
 #include "core/store/undo.h"

@@ -1,5 +1,5 @@
 // The times of day of the rounds as they are typed.
-#include "tests/ui/plan_helpers.h"
+#include "tests/ui/dialog_test.h"
 
 #include "core/store/equipment.h"
 #include "ui/equipment/equipment_page.h"
