@@ -73,6 +73,7 @@ TEST_F(WindowTest, AltAndNumbersWalkThroughThePages)
 {
     const auto window = openWindow(makeLogbook());
     window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     const std::pair<Qt::Key, PageId> keys[] = {{Qt::Key_1, PageId::rounds},
                                                {Qt::Key_3, PageId::sideBySide},
                                                {Qt::Key_4, PageId::equipment},
@@ -94,6 +95,7 @@ TEST_F(WindowTest, ChamberAndCoolantAreDrawnWhenAskedFor)
     EXPECT_FALSE(panel->isDrawn(chamber));
     EXPECT_TRUE(panel->isDrawn(beer));
     window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     QTest::keyClick(window.get(), Qt::Key_K, Qt::ControlModifier);
     EXPECT_TRUE(panel->isDrawn(chamber));
     QTest::keyClick(window.get(), Qt::Key_K, Qt::ControlModifier);

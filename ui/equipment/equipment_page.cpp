@@ -103,17 +103,21 @@ void EquipmentPage::connectLists()
         connect(card, &ListCard::addWanted, m_actions, add);
         connect(card, &ListCard::editWanted, this, [this, things, edit](int row) {
             if (const auto* thing = at(m_equipment.*things, row))
-                (m_actions->*edit)(*thing);
+                edit(*m_actions, *thing);
         });
         connect(card, &ListCard::removeWanted, this, [this, things](int row) {
             if (const auto* thing = at(m_equipment.*things, row))
                 m_actions->remove(*thing);
         });
     };
-    wire(m_meters, &Equipment::meters, &EquipmentActions::addMeter, &EquipmentActions::editMeter);
-    wire(m_sensors, &Equipment::sensors, &EquipmentActions::addSensor,
-         &EquipmentActions::editSensor);
-    wire(m_plans, &Equipment::plans, &EquipmentActions::addPlan, &EquipmentActions::editPlan);
+    // Plain lambdas: GCC 12 warns falsely of a captured pointer to member where it sanitizes.
+    using Actions = EquipmentActions;
+    wire(m_meters, &Equipment::meters, &Actions::addMeter,
+         [](Actions& actions, const Meter& meter) { actions.editMeter(meter); });
+    wire(m_sensors, &Equipment::sensors, &Actions::addSensor,
+         [](Actions& actions, const Sensor& sensor) { actions.editSensor(sensor); });
+    wire(m_plans, &Equipment::plans, &Actions::addPlan,
+         [](Actions& actions, const NamedPlan& plan) { actions.editPlan(plan); });
     connect(m_meters, &ListCard::retireWanted, this, [this](int row) {
         if (const Meter* meter = at(m_equipment.meters, row))
             m_actions->toggleRetired(*meter);

@@ -120,6 +120,21 @@ Result<LogbookSettings> PricesDialog::typedSettings()
     return settings;
 }
 
+namespace {
+
+/// Everything else stays as it is by now.
+Done keepPrices(const store::Change& change, const LogbookSettings& typed)
+{
+    auto standing = store::readSettings(change.logbook());
+    HOLDBAND_TRY(standing);
+    standing->currency = typed.currency;
+    standing->tariff = typed.tariff;
+    standing->tariffChanges = typed.tariffChanges;
+    return store::writeSettings(change, *standing);
+}
+
+} // namespace
+
 void PricesDialog::save()
 {
     const int seen = m_tabs->currentIndex();
@@ -128,9 +143,7 @@ void PricesDialog::save()
         return foot()->refuse(sentence(settings.error()));
     m_tabs->setCurrentIndex(seen);
     keep(QStringLiteral("price of energy changed"),
-         [settings = *settings](const store::Change& change) {
-             return store::writeSettings(change, settings);
-         });
+         [typed = *settings](const store::Change& change) { return keepPrices(change, typed); });
 }
 
 } // namespace holdband::ui

@@ -170,11 +170,12 @@ BatchMenuActions MainWindow::batchMenu()
 {
     // What changes a batch is for those who may write.
     const auto may = [this] { return m_session.isOpen() && !m_session.readOnly(); };
-    const auto onShown = [this, may](void (BatchActions::*act)(const QString&)) {
+    // Plain lambdas: GCC 12 warns falsely of a captured pointer to member where it sanitizes.
+    const auto onShown = [this, may](auto act) {
         return [this, may, act] {
             const QString batch = m_pages->run()->batch();
             if (may() && !batch.isEmpty())
-                (m_batchActions->*act)(batch);
+                act(*m_batchActions, batch);
         };
     };
     BatchMenuActions actions;
@@ -186,11 +187,12 @@ BatchMenuActions MainWindow::batchMenu()
         if (may())
             m_batchActions->pitchNow(m_pages->run()->batch());
     };
-    actions.turnDownNow = onShown(&BatchActions::endStageNow);
-    actions.endNow = onShown(&BatchActions::endBatchNow);
-    actions.reopen = onShown(&BatchActions::reopen);
-    actions.edit = onShown(&BatchActions::editBatch);
-    actions.split = onShown(&BatchActions::splitBatch);
+    actions.turnDownNow =
+        onShown([](BatchActions& to, const QString& batch) { to.endStageNow(batch); });
+    actions.endNow = onShown([](BatchActions& to, const QString& batch) { to.endBatchNow(batch); });
+    actions.reopen = onShown([](BatchActions& to, const QString& batch) { to.reopen(batch); });
+    actions.edit = onShown([](BatchActions& to, const QString& batch) { to.editBatch(batch); });
+    actions.split = onShown([](BatchActions& to, const QString& batch) { to.splitBatch(batch); });
     return actions;
 }
 
