@@ -1,9 +1,8 @@
 #include "core/store/hand_readings.h"
 
 #include "core/logbook/names.h"
+#include "core/store/corrections.h"
 #include "core/store/rows.h"
-
-#include <algorithm>
 
 namespace holdband::store {
 
@@ -76,14 +75,7 @@ Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook
         },
         *id);
     HOLDBAND_TRY(corrections);
-    for (const Correction& correction : *corrections) {
-        const auto found =
-            std::find_if(readings->begin(), readings->end(), [&](const KeptHandReading& kept) {
-                return kept.id.value == correction.reading;
-            });
-        if (found != readings->end())
-            apply(*found, correction);
-    }
+    applyCorrections(*readings, *corrections, apply);
     return readings;
 }
 

@@ -1,9 +1,8 @@
 #include "core/store/meter_readings.h"
 
 #include "core/logbook/names.h"
+#include "core/store/corrections.h"
 #include "core/store/rows.h"
-
-#include <algorithm>
 
 namespace holdband::store {
 
@@ -64,14 +63,7 @@ Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
         },
         *id);
     HOLDBAND_TRY(corrections);
-    for (const Correction& correction : *corrections) {
-        const auto found =
-            std::find_if(readings->begin(), readings->end(), [&](const KeptReading& kept) {
-                return kept.id.value == correction.reading;
-            });
-        if (found != readings->end())
-            apply(*found, correction);
-    }
+    applyCorrections(*readings, *corrections, apply);
     return readings;
 }
 

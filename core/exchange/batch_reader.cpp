@@ -1,0 +1,137 @@
+// Batches, their plans and what became of them; named plans.
+#include "core/exchange/description_parts.h"
+#include "core/logbook/plan_check.h"
+
+#include <functional>
+
+namespace holdband::exchange {
+
+namespace {
+
+std::optional<Gravity> readGravity(Fields& fields, const char* key)
+{
+    const auto value = fields.number(key, 0.9, 1.3);
+    return value ? std::optional(Gravity::specific(*value)) : std::nullopt;
+}
+
+Stage readStage(Fields fields)
+{
+    Stage stage;
+    stage.label = fields.requiredText("stage");
+    stage.kind = choice<StageKind>(fields, "kind").value_or(StageKind::hold);
+    stage.target = fields.requiredTemperature("target");
+    stage.length = fields.hours("hours");
+    stage.tolerance = fields.difference("tolerance", 0.0);
+    stage.settleAllowed = fields.hours("settle_hours");
+    stage.until = choice<StageUntil>(fields, "until").value_or(StageUntil::hours);
+    stage.untilGravity = readGravity(fields, "until_gravity");
+    fields.refuseUnknown();
+    return stage;
+}
+
+std::optional<Volume> readVolume(Fields& fields)
+{
+    const auto litres = fields.number("volume_l", 0.0, many);
+    const auto gallons = fields.number("volume_gal", 0.0, many);
+    if (litres && gallons)
+        fields.fail("volume_gal", "the volume is given twice, in litres and in gallons",
+                    "give it once");
+    if (litres)
+        return Volume::litres(*litres);
+    return gallons ? std::optional(Volume::usGallons(*gallons)) : std::nullopt;
+}
+
+void checkPlanOf(Fields& fields, const Batch& batch)
+{
+    if (fields.reading().failed())
+        return;
+    Batch planned = batch;
+    Done checked = checkPlan(planned);
+    for (const PlanChange& change : batch.planChanges) {
+        planned.schedule = change.schedule;
+        if (checked)
+            checked = checkPlan(planned);
+    }
+    if (!checked) {
+        const Problem& problem = checked.error();
+        fields.reading().fail(fields.place(), problem.place + ": " + problem.what, problem.remedy);
+    }
+}
+
+PlanChange readPlanChange(Fields fields)
+{
+    PlanChange change;
+    change.from = fields.requiredTime("from");
+    change.why = fields.text("why").value_or("");
+    for (Fields& stage : fields.objects("schedule"))
+        change.schedule.push_back(readStage(stage));
+    fields.refuseUnknown();
+    return change;
+}
+
+BeerUse readUse(Fields fields)
+{
+    BeerUse use;
+    use.from = fields.requiredTime("from");
+    use.sensor = fields.requiredText("sensor");
+    use.vessel = fields.text("vessel").value_or("");
+    fields.refuseUnknown();
+    return use;
+}
+
+void readCourse(Fields& fields, Batch& into)
+{
+    into.vessel = fields.text("vessel").value_or("");
+    into.splitFrom = fields.text("split_from");
+    for (Fields& change : fields.objects("plan_changes"))
+        into.planChanges.push_back(readPlanChange(change));
+    checkIncreasing(fields, "plan_changes", into.planChanges);
+    into.stageEnds = fields.times("stage_ends");
+    if (std::adjacent_find(into.stageEnds.begin(), into.stageEnds.end(), std::greater_equal<>()) !=
+        into.stageEnds.end())
+        fields.fail("stage_ends", "these must stand in order of time, each once");
+    for (Fields& use : fields.objects("beer_uses"))
+        into.beerUses.push_back(readUse(use));
+    checkIncreasing(fields, "beer_uses", into.beerUses);
+}
+
+} // namespace
+
+Batch readBatch(Fields fields)
+{
+    Batch batch;
+    batch.name = fields.requiredText("name");
+    batch.setup = fields.requiredText("setup");
+    batch.volume = readVolume(fields);
+    batch.pitched = fields.requiredTime("pitched");
+    batch.ended = fields.time("ended");
+    batch.beerSensor = fields.requiredText("beer_sensor");
+    batch.ambientSensor = fields.text("ambient_sensor");
+    batch.tolerance = fields.difference("tolerance", 0.0);
+    batch.gapLimit = fields.minutes("gap_limit_min");
+    batch.grace = fields.minutes("grace_min").value_or(Milliseconds{0});
+    batch.originalGravity = readGravity(fields, "original_gravity");
+    batch.finalGravity = readGravity(fields, "final_gravity");
+    if (!fields.has("schedule"))
+        fields.fail("schedule", "the key is missing");
+    for (Fields& stage : fields.objects("schedule"))
+        batch.schedule.push_back(readStage(stage));
+    readCourse(fields, batch);
+    fields.refuseUnknown();
+    checkPlanOf(fields, batch);
+    return batch;
+}
+
+NamedPlan readPlan(Fields fields)
+{
+    NamedPlan plan;
+    plan.name = fields.requiredText("name");
+    plan.note = fields.text("note").value_or("");
+    plan.tolerance = fields.difference("tolerance", 0.0);
+    for (Fields& stage : fields.objects("schedule"))
+        plan.schedule.push_back(readStage(stage));
+    fields.refuseUnknown();
+    return plan;
+}
+
+} // namespace holdband::exchange

@@ -1,0 +1,52 @@
+// The readers of a description's parts, each in a file of its own. Not for use outside
+// core/exchange.
+#pragma once
+
+#include "core/exchange/description.h"
+#include "core/exchange/json_fields.h"
+#include "core/logbook/names.h"
+
+#include <algorithm>
+
+namespace holdband::exchange {
+
+/// Beyond any number that a description gives for a reason.
+inline constexpr double many = 1e9;
+
+template <typename Choice>
+std::optional<Choice> choice(Fields& fields, const char* key)
+{
+    const auto text = fields.text(key);
+    if (!text)
+        return std::nullopt;
+    const auto found = choiceNamed<Choice>(*text);
+    if (!found)
+        fields.fail(key, "\"" + *text + "\" is none of " + choicesText<Choice>());
+    return found;
+}
+
+/// In order of `from`, each once.
+template <typename Value>
+void checkIncreasing(Fields& fields, const char* key, const std::vector<Value>& values)
+{
+    const auto stuck =
+        std::adjacent_find(values.begin(), values.end(),
+                           [](const Value& a, const Value& b) { return a.from >= b.from; });
+    if (stuck != values.end())
+        fields.fail(key, "these must stand in order of their \"from\", each time once");
+}
+
+void readSettings(Fields& fields, Description& into);
+Setup readSetup(Fields fields);
+Sensor readSensor(Fields fields);
+Meter readMeter(Fields fields);
+Batch readBatch(Fields fields);
+NamedPlan readPlan(Fields fields);
+FileEntry readFile(Fields fields);
+DescribedReading readMeterReading(Fields fields);
+DescribedHandReading readHandReading(Fields fields);
+store::ValueCorrection readCorrection(Fields fields);
+store::Exclusion readExclusion(Fields fields);
+JournalNote readNote(Fields fields);
+
+} // namespace holdband::exchange

@@ -1,0 +1,112 @@
+// What was measured and said: readings, their corrections, exclusions, notes.
+#include "core/exchange/description_parts.h"
+
+namespace holdband::exchange {
+
+namespace {
+
+store::Replaced readReplaced(Fields fields)
+{
+    store::Replaced before;
+    before.kwh = fields.requiredNumber("kwh", 0.0, many);
+    before.decimals =
+        fields.integer("decimals", 0, mostDecimals).value_or(fields.decimalsOf("kwh").value_or(0));
+    before.until = fields.requiredTime("until");
+    before.why = fields.text("why").value_or("");
+    fields.refuseUnknown();
+    return before;
+}
+
+int decimalsOfValue(Fields& fields)
+{
+    return fields.integer("decimals", 0, mostDecimals)
+        .value_or(fields.decimalsOf("value").value_or(0));
+}
+
+store::ReplacedHandReading readReplacedByHand(Fields fields)
+{
+    store::ReplacedHandReading before;
+    before.value = fields.requiredNumber("value", -many, many);
+    before.decimals = decimalsOfValue(fields);
+    before.until = fields.requiredTime("until");
+    before.why = fields.text("why").value_or("");
+    fields.refuseUnknown();
+    return before;
+}
+
+} // namespace
+
+DescribedReading readMeterReading(Fields fields)
+{
+    DescribedReading reading;
+    reading.meter = fields.requiredText("meter");
+    reading.inForce.at = fields.requiredTime("at");
+    reading.inForce.registerReading =
+        Energy::kilowattHours(fields.requiredNumber("kwh", 0.0, many));
+    reading.inForce.decimals =
+        fields.integer("decimals", 0, mostDecimals).value_or(fields.decimalsOf("kwh").value_or(0));
+    reading.inForce.event = choice<MeterEvent>(fields, "event");
+    reading.inForce.note = fields.text("note").value_or("");
+    for (Fields& before : fields.objects("was"))
+        reading.before.push_back(readReplaced(before));
+    fields.refuseUnknown();
+    return reading;
+}
+
+DescribedHandReading readHandReading(Fields fields)
+{
+    DescribedHandReading reading;
+    const auto sensor = fields.text("sensor");
+    const auto batch = fields.text("batch");
+    if (sensor.has_value() == batch.has_value())
+        fields.fail("sensor", "either a sensor or a batch must be named");
+    reading.owner = sensor ? store::HandOwner{store::HandOwner::Kind::sensor, *sensor}
+                           : store::HandOwner{store::HandOwner::Kind::batch, batch.value_or("")};
+    reading.inForce.at = fields.requiredTime("at");
+    reading.inForce.value = fields.requiredNumber("value", -many, many);
+    reading.inForce.decimals = decimalsOfValue(fields);
+    reading.inForce.unit = choice<ReadingUnit>(fields, "unit").value_or(ReadingUnit::celsius);
+    reading.inForce.sample = fields.temperature("sample");
+    reading.inForce.note = fields.text("note").value_or("");
+    for (Fields& before : fields.objects("was"))
+        reading.before.push_back(readReplacedByHand(before));
+    fields.refuseUnknown();
+    return reading;
+}
+
+store::ValueCorrection readCorrection(Fields fields)
+{
+    store::ValueCorrection correction;
+    correction.sensor = fields.requiredText("sensor");
+    correction.at = fields.requiredTime("at");
+    correction.value = fields.requiredNumber("value", -many, many);
+    correction.unit = choice<ReadingUnit>(fields, "unit").value_or(ReadingUnit::celsius);
+    correction.corrected = fields.requiredTime("corrected");
+    correction.why = fields.text("why").value_or("");
+    fields.refuseUnknown();
+    return correction;
+}
+
+store::Exclusion readExclusion(Fields fields)
+{
+    store::Exclusion exclusion;
+    exclusion.sensor = fields.requiredText("sensor");
+    exclusion.span = {fields.requiredTime("from"), fields.requiredTime("to")};
+    exclusion.why = fields.text("why").value_or("");
+    if (exclusion.span.end < exclusion.span.start)
+        fields.fail("to", "the stretch ends before it begins");
+    fields.refuseUnknown();
+    return exclusion;
+}
+
+JournalNote readNote(Fields fields)
+{
+    JournalNote note;
+    note.at = fields.requiredTime("at");
+    note.batch = fields.text("batch");
+    note.text = fields.requiredText("text");
+    fields.refuseUnknown();
+    return note;
+}
+
+} // namespace holdband::exchange

@@ -1,0 +1,123 @@
+// What holds for the whole logbook: zone, units, prices, rounds.
+#include "core/exchange/day_names.h"
+#include "core/exchange/description_parts.h"
+#include "core/text/numbers.h"
+
+namespace holdband::exchange {
+
+namespace {
+
+int minuteOfDay(Fields& fields, const char* key)
+{
+    const std::string text = fields.requiredText(key);
+    int hour = -1;
+    int minute = -1;
+    if (text.size() == 5 && text[2] == ':') {
+        const auto digits = [&](std::size_t at) {
+            const auto number = scanDecimal(text.substr(at, 2));
+            return number ? static_cast<int>(number->value) : -1;
+        };
+        hour = digits(0);
+        minute = digits(3);
+    }
+    const bool valid = hour >= 0 && minute >= 0 && minute < 60 && hour * 60 + minute <= 1440;
+    if (!valid)
+        fields.fail(key, "\"" + text + "\" is no time of day", "write it as 16:00");
+    return valid ? hour * 60 + minute : 0;
+}
+
+std::array<bool, 7> weekdays(Fields& fields)
+{
+    std::array<bool, 7> days{true, true, true, true, true, true, true};
+    const Json* list = fields.raw("days");
+    if (!list)
+        return days;
+    days.fill(false);
+    if (!list->is_array())
+        fields.fail("days", "here must stand a list of mon, tue, wed, thu, fri, sat, sun");
+    if (!list->is_array())
+        return days;
+    for (const Json& item : *list) {
+        const std::string name = item.is_string() ? item.get<std::string>() : "";
+        const auto found = std::find(dayNames.begin(), dayNames.end(), name);
+        if (found == dayNames.end())
+            fields.fail("days", "\"" + name + "\" is none of mon, tue, wed, thu, fri, sat, sun");
+        else
+            days[static_cast<std::size_t>(found - dayNames.begin())] = true;
+    }
+    return days;
+}
+
+TariffWindow readWindow(Fields fields)
+{
+    TariffWindow window;
+    window.days = weekdays(fields);
+    window.fromMinute = minuteOfDay(fields, "from");
+    window.toMinute = minuteOfDay(fields, "to");
+    window.pricePerKwh = fields.requiredNumber("price_per_kwh", -many, many);
+    fields.refuseUnknown();
+    return window;
+}
+
+TariffChange readTariffChange(Fields fields)
+{
+    TariffChange change;
+    change.from = fields.requiredTime("from");
+    change.tariff.pricePerKwh = fields.number("price_per_kwh", -many, many);
+    for (Fields& window : fields.objects("time_of_use"))
+        change.tariff.windows.push_back(readWindow(window));
+    fields.refuseUnknown();
+    return change;
+}
+
+RoundWindow readRound(Fields fields)
+{
+    RoundWindow window;
+    window.label = fields.requiredText("label");
+    window.fromMinute = minuteOfDay(fields, "from");
+    window.toMinute = minuteOfDay(fields, "to");
+    if (!fields.reading().failed() && window.toMinute <= window.fromMinute)
+        fields.fail("to", "a round's window ends after it begins, on the same day");
+    fields.refuseUnknown();
+    return window;
+}
+
+void readRounds(Fields& fields, LogbookSettings& into)
+{
+    if (!fields.has("rounds"))
+        return;
+    into.rounds.clear();
+    for (Fields& round : fields.objects("rounds"))
+        into.rounds.push_back(readRound(round));
+    const auto stuck = std::adjacent_find(
+        into.rounds.begin(), into.rounds.end(),
+        [](const RoundWindow& a, const RoundWindow& b) { return a.toMinute > b.fromMinute; });
+    if (into.rounds.empty() || stuck != into.rounds.end())
+        fields.fail("rounds", "there must be one at least, in order of the day, not overlapping");
+}
+
+} // namespace
+
+void readSettings(Fields& fields, Description& into)
+{
+    into.namesCurrency = fields.has("currency");
+    into.namesPrice =
+        fields.has("price_per_kwh") || fields.has("time_of_use") || fields.has("tariff_changes");
+    into.settings.zone = fields.text("zone").value_or("UTC");
+    auto zone = Zone::named(into.settings.zone);
+    if (!zone)
+        fields.fail("zone", zone.error().what, zone.error().remedy);
+    else
+        fields.reading().zone = *zone;
+    into.settings.units = choice<UnitSystem>(fields, "units").value_or(UnitSystem::metric);
+    into.settings.currency = fields.text("currency").value_or("");
+    into.settings.tariff.pricePerKwh = fields.number("price_per_kwh", -many, many);
+    for (Fields& window : fields.objects("time_of_use"))
+        into.settings.tariff.windows.push_back(readWindow(window));
+    for (Fields& change : fields.objects("tariff_changes"))
+        into.settings.tariffChanges.push_back(readTariffChange(change));
+    checkIncreasing(fields, "tariff_changes", into.settings.tariffChanges);
+    readRounds(fields, into.settings);
+}
+
+} // namespace holdband::exchange
