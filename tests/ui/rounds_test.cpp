@@ -1,6 +1,7 @@
 // The Rounds page by keyboard alone.
 #include "tests/ui/sample_window.h"
 
+#include "core/store/hand_readings.h"
 #include "ui/imports/imports_page.h"
 #include "ui/rounds/correction_bar.h"
 #include "ui/rounds/round_line.h"
@@ -8,6 +9,7 @@
 #include "ui/rounds/rounds_grid.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/window/pages.h"
+#include "ui/words/words.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -242,6 +244,63 @@ TEST_F(RoundsTest, NothingTypedKeepsNothing)
 {
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(page().message(), "Nothing was typed.");
+}
+
+TEST_F(RoundsTest, AGravityIsKeptWithTheTemperatureOfItsSample)
+{
+    RoundLine& gravity = *page().row("Pale 2");
+    ASSERT_TRUE(gravity.sample());
+    EXPECT_EQ(gravity.sample()->placeholderText(), "sample at °F");
+    EXPECT_EQ(loop().sample(), nullptr);
+    gravity.field()->setFocus();
+    type("1.050");
+    press(Qt::Key_Tab);
+    ASSERT_EQ(QApplication::focusWidget(), gravity.sample());
+    type("82");
+    // Water at 82 °F (27.8 °C) weighs 0.99631 kg/L, at 20 °C 0.99821 (the CRC Handbook's table):
+    // 1.050 × 0.99821 / 0.99631 = 1.0520.
+    EXPECT_TRUE(gravity.message().contains("the gravity is 1.052")) << core(gravity.message());
+    press(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), gravity.note());
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_EQ(page().message(), "Kept 1 reading.");
+    const auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read, now);
+    const auto kept = store::readHandReadings(**file, {store::HandOwner::Kind::batch, "Pale 2"});
+    ASSERT_EQ(kept->size(), 1u);
+    EXPECT_DOUBLE_EQ(kept->front().inForce.value, 1.05);
+    ASSERT_TRUE(kept->front().inForce.sample);
+    EXPECT_NEAR(kept->front().inForce.sample->fahrenheit(), 82.0, 1e-9);
+    EXPECT_TRUE(gravity.sample()->text().isEmpty());
+}
+
+TEST_F(RoundsTest, ASampleThatCannotBeIsRefusedInItsOwnField)
+{
+    RoundLine& gravity = *page().row("Pale 2");
+    gravity.field()->setFocus();
+    type("1.050");
+    press(Qt::Key_Tab);
+    type("820");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(gravity.state(), State::refused);
+    EXPECT_EQ(QApplication::focusWidget(), gravity.sample());
+    EXPECT_EQ(gravity.sample()->text(), "820");
+    EXPECT_TRUE(gravity.message().contains("820 °F")) << core(gravity.message());
+    press(Qt::Key_Backspace);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_EQ(page().message(), "Kept 1 reading.");
+}
+
+TEST_F(RoundsTest, ASampleWithoutItsGravityIsAskedFor)
+{
+    RoundLine& gravity = *page().row("Pale 2");
+    gravity.sample()->setFocus();
+    type("68");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(gravity.state(), State::refused);
+    EXPECT_EQ(QApplication::focusWidget(), gravity.field());
+    EXPECT_EQ(gravity.sample()->text(), "68");
 }
 
 TEST_F(RoundsTest, TheTitleSaysWhichRoundItIs)

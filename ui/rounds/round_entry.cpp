@@ -1,6 +1,8 @@
 #include "ui/rounds/round_entry.h"
 
+#include "core/analysis/gravity.h"
 #include "core/text/numbers.h"
+#include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/window/status_words.h"
 #include "ui/words/words.h"
@@ -41,6 +43,47 @@ Result<HandReading> parseHandReading(const QString& text, Instant at, const QStr
     if (!number)
         return failure(number.error());
     return HandReading{at, number->value, unit, number->decimals, {}, core(note.trimmed())};
+}
+
+namespace {
+
+constexpr Temperature coldestSample = Temperature::celsius(-5.0); // beer freezes near there
+constexpr Temperature hottestSample = Temperature::celsius(110.0);
+constexpr Temperature madeFor = Temperature::celsius(20.0); // as Gravity is meant
+
+} // namespace
+
+Result<std::optional<Temperature>> parseSample(const QString& text, char decimalSign,
+                                               TemperatureUnit unit)
+{
+    if (text.trimmed().isEmpty())
+        return std::optional<Temperature>();
+    const auto number = parseTypedNumber(core(text.trimmed()), decimalSign);
+    if (!number)
+        return failure(number.error());
+    const Temperature sample = unit == TemperatureUnit::fahrenheit
+                                   ? Temperature::fahrenheit(number->value)
+                                   : Temperature::celsius(number->value);
+    if (sample < coldestSample || sample > hottestSample)
+        return dataProblem("a sample is never at " + core(text.trimmed()) + " " +
+                               std::string(holdband::unitText(unit)),
+                           {}, "check the number and its unit");
+    return std::optional(sample);
+}
+
+QString correctedGravityText(const QString& gravity, const QString& sample, char decimalSign,
+                             TemperatureUnit unit)
+{
+    const auto read = parseTypedNumber(core(gravity.trimmed()), decimalSign);
+    const auto at = parseSample(sample, decimalSign, unit);
+    // The density of water is known here from 0 to 40 °C.
+    if (!read || !at || !*at || **at < Temperature::celsius(0) || **at > Temperature::celsius(40))
+        return {};
+    const Gravity corrected =
+        analysis::correctedForTemperature(Gravity::specific(read->value), **at, madeFor);
+    return QStringLiteral("A hydrometer made for 20 °C, read at %1: the gravity is %2. What it "
+                          "showed is kept.")
+        .arg(shown(temperatureText(**at, unit, 0)), shown(gravityText(corrected, decimalSign)));
 }
 
 QString unitText(const review::RoundRow& row)

@@ -18,6 +18,16 @@ Result<MeterReading> parseReading(const QString& text, Instant at, const QString
 Result<HandReading> parseHandReading(const QString& text, Instant at, const QString& note,
                                      char decimalSign, ReadingUnit unit);
 
+/// The temperature of a gravity's sample, as typed; absent where nothing was.
+/// Problem (data): no number, or colder or hotter than a sample can be.
+Result<std::optional<Temperature>> parseSample(const QString& text, char decimalSign,
+                                               TemperatureUnit unit);
+
+/// "A hydrometer made for 20 °C, read at 82 °F: the gravity is 1.052.", or empty where the typed
+/// gravity and temperature are no numbers, or the temperature lies outside 0 … 40 °C.
+QString correctedGravityText(const QString& gravity, const QString& sample, char decimalSign,
+                             TemperatureUnit unit);
+
 /// "kWh", "°F", "gravity"
 QString unitText(const review::RoundRow& row);
 

@@ -1,6 +1,7 @@
 #include "ui/rounds/round_line.h"
 
 #include "core/intake/rounds.h"
+#include "core/text/quantities.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
@@ -9,6 +10,7 @@
 #include <QClipboard>
 #include <QGridLayout>
 #include <QGuiApplication>
+#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -53,8 +55,9 @@ RoundLine::RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, 
     : QObject(parent), m_name(shown(row.name)), m_row(row), m_last(new QLabel(parent)),
       m_lastTime(makeLabel({}, "muted", parent)), m_expected(makeLabel({}, "muted", parent)),
       m_mark(new QLabel(parent)), m_message(makeLabel({}, "warn", parent)),
-      m_field(new QLineEdit(parent)), m_note(new QLineEdit(parent)),
-      m_question(new ReadingQuestion(parent))
+      m_field(new QLineEdit(parent)),
+      m_sample(row.kind == review::RoundKind::gravity ? new QLineEdit(parent) : nullptr),
+      m_note(new QLineEdit(parent)), m_question(new ReadingQuestion(parent))
 {
     addWidgets(grid, gridRow, parent, setup);
     m_field->installEventFilter(this);
@@ -89,10 +92,57 @@ void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int 
     grid->addWidget(m_expected, gridRow, 3);
     grid->addWidget(m_field, gridRow, 4);
     grid->addWidget(m_mark, gridRow, 5);
-    grid->addWidget(m_note, gridRow, 6);
+    auto* beside = new QHBoxLayout;
+    if (m_sample)
+        addSample(beside);
+    beside->addWidget(m_note, 1);
+    grid->addLayout(beside, gridRow, 6);
     grid->addWidget(m_message, gridRow + 1, 3, 1, 4);
     grid->addWidget(m_question, gridRow + 1, 2, 1, 5);
     m_message->hide();
+}
+
+void RoundLine::addSample(QHBoxLayout* layout)
+{
+    m_sample->setMinimumHeight(m_field->sizeHint().height());
+    m_sample->setMaximumWidth(m_sample->fontMetrics().horizontalAdvance(QLatin1Char('0')) * 16);
+    layout->addWidget(m_sample);
+    setTemperatureUnit(m_temperatureUnit);
+    connect(m_sample, &QLineEdit::returnPressed, this, &RoundLine::entered);
+    for (QLineEdit* field : {m_field, m_sample})
+        connect(field, &QLineEdit::textEdited, this, &RoundLine::showCorrected);
+}
+
+void RoundLine::setTemperatureUnit(TemperatureUnit unit)
+{
+    if (!m_sample)
+        return;
+    m_temperatureUnit = unit;
+    const QString name = shown(holdband::unitText(unit));
+    m_sample->setPlaceholderText(QStringLiteral("sample at %1").arg(name));
+    m_sample->setAccessibleName(
+        m_name + QStringLiteral(" sample temperature, %1, may stay empty").arg(name));
+    showCorrected();
+}
+
+/// What the sample's temperature makes of the gravity.
+void RoundLine::showCorrected()
+{
+    if (m_sampleRefused)
+        setState(m_field->text().trimmed().isEmpty() ? State::empty : State::unchecked);
+    const QString corrected =
+        correctedGravityText(m_field->text(), m_sample->text(), decimalSign(), m_temperatureUnit);
+    m_sample->setToolTip(
+        corrected.isEmpty()
+            ? QStringLiteral("How warm the sample was, if you know: warm wort is thinner and the "
+                             "hydrometer sinks deeper. It is kept beside the gravity, which stays "
+                             "as it was read.")
+            : corrected);
+    if (!corrected.isEmpty() && m_state != State::question) {
+        setRole(m_message, "muted");
+        m_message->setText(corrected);
+        m_message->show();
+    }
 }
 
 void RoundLine::setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone)
@@ -112,6 +162,9 @@ QString RoundLine::message() const
 void RoundLine::setState(State state, const QString& message)
 {
     m_state = state;
+    m_sampleRefused = false;
+    if (m_sample)
+        setRole(m_sample, "field");
     const bool trouble = state == State::refused || state == State::question;
     setRole(m_field, trouble ? "refused" : "field");
     m_mark->setText(state == State::fine ? QStringLiteral("✓")
@@ -129,7 +182,10 @@ void RoundLine::commit(Instant at)
     if (m_state == State::waiting)
         return;
     if (m_field->text().trimmed().isEmpty()) {
-        setState(State::empty);
+        if (m_sample && !m_sample->text().trimmed().isEmpty())
+            refuse(QStringLiteral("Type the gravity of the sample, or clear its temperature."));
+        else
+            setState(State::empty);
         return;
     }
     m_unusualSeen = m_unusualSeen || m_state == State::unusual;
@@ -160,7 +216,23 @@ bool RoundLine::commitHand(Instant at)
         return false;
     }
     m_hand = *reading;
+    if (!m_sample)
+        return true;
+    const auto sample = parseSample(m_sample->text(), decimalSign(), m_temperatureUnit);
+    if (!sample)
+        return refuseSample(sample.error());
+    m_hand.sample = *sample;
     return true;
+}
+
+bool RoundLine::refuseSample(const Problem& problem)
+{
+    setState(State::refused, sentence(problem));
+    m_sampleRefused = true;
+    setRole(m_field, "field");
+    setRole(m_sample, "refused");
+    Q_EMIT settled();
+    return false;
 }
 
 void RoundLine::takePossible()
@@ -282,21 +354,27 @@ void RoundLine::clearTyped()
 {
     m_field->clear();
     m_note->clear();
+    if (m_sample)
+        m_sample->clear();
     m_event.reset();
     m_unusualSeen = false;
     setState(State::empty);
 }
 
-void RoundLine::putTyped(const QString& value, const QString& note)
+void RoundLine::putTyped(const QString& value, const QString& note, const QString& sample)
 {
     m_field->setText(value);
     m_note->setText(note);
+    if (m_sample)
+        m_sample->setText(sample);
     setState(value.trimmed().isEmpty() ? State::empty : State::unchecked);
 }
 
 void RoundLine::setEnabled(bool enabled)
 {
     m_field->setEnabled(enabled);
+    if (m_sample)
+        m_sample->setEnabled(enabled);
     m_note->setEnabled(enabled);
 }
 

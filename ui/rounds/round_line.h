@@ -11,6 +11,7 @@
 #include <optional>
 
 class QGridLayout;
+class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 
@@ -34,15 +35,21 @@ public:
     RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
               QWidget* parent);
 
+    /// In which a gravity's sample temperature is typed.
+    void setTemperatureUnit(TemperatureUnit unit);
     void setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone);
     const QString& name() const { return m_name; }
     review::RoundKind kind() const { return m_row.kind; }
     bool isMeter() const { return m_row.kind == review::RoundKind::meter; }
     State state() const { return m_state; }
     QLineEdit* field() const { return m_field; }
+    /// Of a gravity: the sample's temperature, optional; else null.
+    QLineEdit* sample() const { return m_sample; }
     QLineEdit* note() const { return m_note; }
     ReadingQuestion* question() const { return m_question; }
     QString message() const;
+    /// Where what was refused stands.
+    QLineEdit* troubled() const { return m_sampleRefused ? m_sample : m_field; }
 
     /// Reads the field as of `at`. A reading that can be checked is asked for by checkWanted().
     void commit(Instant at);
@@ -55,7 +62,7 @@ public:
     intake::TypedHandReading typedHand() const;
     void clearTyped();
     /// What stood in the fields of a line that this one takes the place of.
-    void putTyped(const QString& value, const QString& note);
+    void putTyped(const QString& value, const QString& note, const QString& sample);
     void setEnabled(bool enabled);
 
 protected:
@@ -79,6 +86,9 @@ private:
 
     bool commitMeter(Instant at);
     bool commitHand(Instant at);
+    bool refuseSample(const Problem& problem);
+    void addSample(QHBoxLayout* layout);
+    void showCorrected();
     void explainExpected(bool focused);
 
     QString m_name;
@@ -88,12 +98,15 @@ private:
     HandReading m_hand;
     std::optional<MeterEvent> m_event;
     bool m_unusualSeen = false;
+    bool m_sampleRefused = false;
+    TemperatureUnit m_temperatureUnit = TemperatureUnit::celsius;
     QLabel* m_last;
     QLabel* m_lastTime;
     QLabel* m_expected;
     QLabel* m_mark;
     QLabel* m_message;
     QLineEdit* m_field;
+    QLineEdit* m_sample; ///< null but of a gravity
     QLineEdit* m_note;
     ReadingQuestion* m_question;
 };

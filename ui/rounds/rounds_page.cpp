@@ -172,6 +172,7 @@ void RoundsPage::takeSheet(review::RoundsSheet sheet)
     if (!same)
         rebuildRows(sheet);
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        m_rows[i]->setTemperatureUnit(sheet.settings.temperatureUnit());
         m_rows[i]->setSheetRow(sheet.rows[i], sheet.now, sheet.zone);
         m_rows[i]->setEnabled(!m_session->readOnly());
     }
@@ -195,9 +196,13 @@ void RoundsPage::addHeading()
 
 void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
 {
-    std::map<QString, std::pair<QString, QString>> typed; // what was typed stays
+    struct Typed {
+        QString value, note, sample;
+    };
+    std::map<QString, Typed> typed; // what was typed stays
     for (RoundLine* row : m_rows) {
-        typed[row->name()] = {row->field()->text(), row->note()->text()};
+        typed[row->name()] = {row->field()->text(), row->note()->text(),
+                              row->sample() ? row->sample()->text() : QString()};
         delete row;
     }
     m_rows.clear();
@@ -213,7 +218,7 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
                                   1 + 2 * static_cast<int>(m_rows.size()), m_card);
         m_rows.push_back(row);
         if (const auto before = typed.find(row->name()); before != typed.end())
-            row->putTyped(before->second.first, before->second.second);
+            row->putTyped(before->second.value, before->second.note, before->second.sample);
         connect(row, &RoundLine::tablePasted, this, &RoundsPage::tablePasted);
         connect(row, &RoundLine::replaced, this, [this, row] { replaceMeter(row); });
         connect(row, &RoundLine::checkWanted, this, [this, row] { check(row); });
@@ -377,7 +382,7 @@ void RoundsPage::continueSave()
         if (row->state() == State::empty || row->state() == State::fine)
             continue;
         if (row->state() != State::question)
-            row->field()->setFocus();
+            row->troubled()->setFocus();
         return say(QStringLiteral("Nothing is kept yet: one reading needs another look."), true);
     }
     if (typed == 0)
