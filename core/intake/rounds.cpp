@@ -2,7 +2,6 @@
 
 #include "core/intake/register_check.h"
 #include "core/store/equipment.h"
-#include "core/store/meter_readings.h"
 #include "core/store/reading_units.h"
 #include "core/text/near.h"
 #include "core/text/times.h"
@@ -204,6 +203,11 @@ Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
     return RegisterCheck(*found, std::move(standing), context.zone);
 }
 
+std::string countWords(std::size_t readings)
+{
+    return readings == 1 ? "a reading of " : std::to_string(readings) + " readings of ";
+}
+
 std::string ownerWords(const store::HandOwner& owner)
 {
     return (owner.kind == store::HandOwner::Kind::batch ? "a gravity of " : "a reading of ") +
@@ -261,11 +265,38 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
 Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
                       store::MeterReadingId reading, const std::string& why)
 {
-    HOLDBAND_TRY(standingReading(logbook, meter, reading));
+    return takeAwayRegisters(logbook, meter, {reading}, why);
+}
+
+Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                       const std::vector<store::MeterReadingId>& readings, const std::string& why)
+{
+    for (const store::MeterReadingId reading : readings)
+        HOLDBAND_TRY(standingReading(logbook, meter, reading));
     auto change = store::Change::begin(
-        logbook, store::ActWords{"took away a reading of " + meter, why, store::ActKind::edit, {}});
+        logbook,
+        store::ActWords{
+            "took away " + countWords(readings.size()) + meter, why, store::ActKind::edit, {}});
     HOLDBAND_TRY(change);
-    HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
+    for (const store::MeterReadingId reading : readings)
+        HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
+    return change->commit();
+}
+
+Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                        const std::vector<store::ListedRegister>& readings)
+{
+    auto check = registerOf(logbook, meter);
+    HOLDBAND_TRY(check);
+    auto change =
+        store::Change::begin(logbook, "brought back " + countWords(readings.size()) + meter);
+    HOLDBAND_TRY(change);
+    for (const store::ListedRegister& reading : readings) {
+        if (const auto result = check->check(reading.inForce); result.doubt)
+            return failure(result.doubt->problem);
+        check->accept(reading.inForce);
+        HOLDBAND_TRY(store::bringMeterReadingBack(*change, reading.id));
+    }
     return change->commit();
 }
 

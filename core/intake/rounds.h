@@ -4,6 +4,7 @@
 #include "core/logbook/readings.h"
 #include "core/store/hand_readings.h"
 #include "core/store/logbook_file.h"
+#include "core/store/meter_readings.h"
 
 #include <optional>
 #include <string>
@@ -78,6 +79,12 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
 /// Takes a reading out of the record.
 Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
                       store::MeterReadingId reading, const std::string& why);
+/// Several in one change, and back again: each is judged beside the others like a new one.
+/// Problem (data): the doubt about one of them, or it is no longer there.
+Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                       const std::vector<store::MeterReadingId>& readings, const std::string& why);
+Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                        const std::vector<store::ListedRegister>& readings);
 Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
                   store::HandReadingId reading, const std::string& why);
 

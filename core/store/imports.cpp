@@ -80,6 +80,7 @@ Done settleUnrecorded(const Change& change, ImportId import)
     return change.resumeRecording();
 }
 
+/// Those that were taken out of the record by themselves stay out.
 Done setMetersAside(const Change& change, ImportId import, bool aside)
 {
     if (!aside) {
@@ -94,8 +95,8 @@ Done setMetersAside(const Change& change, ImportId import, bool aside)
                                "take those back first");
     }
     return execute(change.database(),
-                   "UPDATE meter_readings SET set_aside = ? WHERE import = ? AND set_aside <> ?",
-                   aside ? 1 : 0, import.value, aside ? 1 : 0);
+                   "UPDATE meter_readings SET set_aside = ? WHERE import = ? AND set_aside = ?",
+                   aside ? 1 : 0, import.value, aside ? 0 : 1);
 }
 
 std::int64_t numberIn(const std::string& text)

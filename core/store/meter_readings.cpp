@@ -4,6 +4,8 @@
 #include "core/store/corrections.h"
 #include "core/store/rows.h"
 
+#include <algorithm>
+
 namespace holdband::store {
 
 namespace {
@@ -16,9 +18,14 @@ struct Correction {
     std::string why;
 };
 
-KeptReading keptFrom(const Statement& row)
+// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the act that
+// took it out of the record by itself. That is never act 1: the meter came before.
+constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
+
+template <typename Kept>
+Kept keptFrom(const Statement& row)
 {
-    KeptReading kept;
+    Kept kept;
     kept.id = {row.integer(0)};
     kept.inForce.at = instantFromMs(row.integer(1));
     kept.inForce.registerReading = Energy::kilowattHours(row.real(2));
@@ -27,6 +34,16 @@ KeptReading keptFrom(const Statement& row)
         kept.inForce.event = choiceNamed<MeterEvent>(row.text(4));
     kept.inForce.note = row.text(5);
     return kept;
+}
+
+ListedRegister listedFrom(const Statement& row)
+{
+    auto listed = keptFrom<ListedRegister>(row);
+    listed.file = row.text(6);
+    listed.line = row.optionalInteger(7).value_or(0);
+    listed.leftOut = row.integer(8) != 0;
+    listed.why = row.text(9);
+    return listed;
 }
 
 void apply(KeptReading& kept, const Correction& correction)
@@ -38,6 +55,26 @@ void apply(KeptReading& kept, const Correction& correction)
     now.decimals = correction.decimals;
 }
 
+/// `condition`: of the readings that are corrected, beside their meter.
+template <typename Kept>
+Done correctAll(const Database& database, std::int64_t meter, const std::string& condition,
+                std::vector<Kept>& readings)
+{
+    auto corrections = query(
+        database,
+        "SELECT c.reading, c.kwh, c.decimals, c.at, c.why FROM meter_corrections c "
+        "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ?" +
+            condition + " ORDER BY c.id",
+        [](const Statement& row) {
+            return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
+                              instantFromMs(row.integer(3)), row.text(4)};
+        },
+        meter);
+    HOLDBAND_TRY(corrections);
+    applyCorrections(readings, *corrections, apply);
+    return {};
+}
+
 } // namespace
 
 Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
@@ -46,25 +83,38 @@ Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
     const Database& database = logbook.database();
     auto id = idOf(database, "meters", "meter", meter);
     HOLDBAND_TRY(id);
-    auto readings =
-        query(database,
-              "SELECT id, at, kwh, decimals, event, note FROM meter_readings WHERE meter = ? "
-              "AND set_aside = 0 ORDER BY at",
-              keptFrom, *id);
+    auto readings = query(database,
+                          "SELECT " + std::string(readingColumns) +
+                              " FROM meter_readings r WHERE r.meter = ? AND r.set_aside = 0 "
+                              "ORDER BY r.at",
+                          keptFrom<KeptReading>, *id);
     HOLDBAND_TRY(readings);
-    auto corrections = query(
-        database,
-        "SELECT c.reading, c.kwh, c.decimals, c.at, c.why FROM meter_corrections c "
-        "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ? AND r.set_aside = 0 "
-        "ORDER BY c.id",
-        [](const Statement& row) {
-            return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                              instantFromMs(row.integer(3)), row.text(4)};
-        },
-        *id);
-    HOLDBAND_TRY(corrections);
-    applyCorrections(*readings, *corrections, apply);
+    HOLDBAND_TRY(correctAll(database, *id, " AND r.set_aside = 0", *readings));
     return readings;
+}
+
+Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string& meter, Span span,
+                                  std::size_t most)
+{
+    const Database& database = logbook.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto readings = query(
+        database,
+        "SELECT " + std::string(readingColumns) +
+            ", coalesce(i.file, ''), r.line, r.set_aside, coalesce(a.why, '') "
+            "FROM meter_readings r LEFT JOIN imports i ON i.id = r.import "
+            "LEFT JOIN acts a ON a.id = r.set_aside AND r.set_aside > 1 "
+            "WHERE r.meter = ? AND r.at BETWEEN ? AND ? AND i.taken_back_at IS NULL "
+            "ORDER BY r.at, r.id LIMIT ?",
+        listedFrom, *id, toMs(span.start), toMs(span.end), static_cast<std::int64_t>(most + 1));
+    HOLDBAND_TRY(readings);
+    HOLDBAND_TRY(correctAll(database, *id, "", *readings));
+    RegisterList list;
+    list.more = readings->size() > most;
+    readings->resize(std::min(most, readings->size()));
+    list.readings = std::move(*readings);
+    return list;
 }
 
 Result<MeterReadingId> addMeterReading(const Change& change, const std::string& meter,
@@ -110,7 +160,22 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
 
 Done setMeterReadingAside(const Change& change, MeterReadingId reading)
 {
-    return execute(change.database(), "UPDATE meter_readings SET set_aside = 1 WHERE id = ?",
+    return execute(change.database(), "UPDATE meter_readings SET set_aside = ? WHERE id = ?",
+                   change.act().value, reading.value);
+}
+
+Done bringMeterReadingBack(const Change& change, MeterReadingId reading)
+{
+    auto taken = query(
+        change.database(),
+        "SELECT 1 FROM meter_readings a JOIN meter_readings b ON b.meter = a.meter AND "
+        "b.at = a.at AND b.set_aside = 0 AND b.id <> a.id WHERE a.id = ?",
+        [](const Statement&) { return true; }, reading.value);
+    HOLDBAND_TRY(taken);
+    if (!taken->empty())
+        return dataProblem("another reading has since been entered for the same time", {},
+                           "take that one away first");
+    return execute(change.database(), "UPDATE meter_readings SET set_aside = 0 WHERE id = ?",
                    reading.value);
 }
 

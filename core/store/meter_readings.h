@@ -46,11 +46,32 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
 Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
                          Instant at, const std::string& why);
 
-/// Takes the reading out of the record; it stays in the file, with what was done in the history.
+/// Takes the reading out of the record; it stays in the file, with the act and its reason.
 Done setMeterReadingAside(const Change& change, MeterReadingId reading);
+
+/// Brings it back into the record without judging it. Problem (data): another one stands at its
+/// instant by now.
+Done bringMeterReadingBack(const Change& change, MeterReadingId reading);
 
 /// Says that the register rolled over or was reset before this reading, or that it did not.
 Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
                           const std::optional<MeterEvent>& event);
+
+/// A reading as it is looked at: also one that was taken out of the record by itself.
+struct ListedRegister : KeptReading {
+    std::string file; ///< that brought it; empty where it was typed
+    std::int64_t line = 0;
+    bool leftOut = false;
+    std::string why; ///< it was left out
+};
+struct RegisterList {
+    std::vector<ListedRegister> readings; ///< in order of time
+    bool more = false;                    ///< the span holds further ones after these
+};
+
+/// The readings inside the span (ends included), `most` at most, without those that were taken
+/// back with their import. Problem (data): unknown meter.
+Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string& meter, Span span,
+                                  std::size_t most);
 
 } // namespace holdband::store

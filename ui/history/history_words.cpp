@@ -74,6 +74,8 @@ bool isInstant(const std::string& column)
 
 QString valueText(const std::string& column, const std::string& value, const Zone& zone)
 {
+    if (column == "set_aside" && !value.empty())
+        return value == "0" ? QStringLiteral("no") : QStringLiteral("yes");
     std::int64_t ms = 0;
     const char* end = value.data() + value.size();
     if (!value.empty() && isInstant(column) && std::from_chars(value.data(), end, ms).ptr == end)

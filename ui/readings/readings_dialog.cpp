@@ -1,10 +1,5 @@
 #include "ui/readings/readings_dialog.h"
 
-#include "core/store/equipment.h"
-#include "core/store/hand_readings.h"
-#include "core/store/readings.h"
-#include "core/store/value_corrections.h"
-#include "core/text/numbers.h"
 #include "core/text/times.h"
 #include "ui/readings/readings_words.h"
 #include "ui/session/session.h"
@@ -20,50 +15,11 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace holdband::ui {
 
 namespace {
-
-constexpr std::size_t mostShown = 3'000;
-constexpr auto firstStretch = std::chrono::days{1};
-
-/// `span` absent: the last day that has readings.
-Result<ReadingsView> readView(const store::LogbookFile& file, const std::string& wanted,
-                              const std::optional<Span>& span)
-{
-    ReadingsView view;
-    auto sensors = store::readSensors(file);
-    HOLDBAND_TRY(sensors);
-    auto settings = store::readSettings(file);
-    HOLDBAND_TRY(settings);
-    auto zone = Zone::named(settings->zone);
-    HOLDBAND_TRY(zone);
-    view.zone = *zone;
-    for (const Sensor& sensor : *sensors)
-        view.sensors.push_back(sensor.name);
-    if (view.sensors.empty())
-        return view;
-    const bool known =
-        std::find(view.sensors.begin(), view.sensors.end(), wanted) != view.sensors.end();
-    view.sensor = known ? wanted : view.sensors.front();
-    auto last = store::lastReadingAt(file, view.sensor);
-    HOLDBAND_TRY(last);
-    const Instant end = last->value_or(file.now());
-    view.span = span.value_or(Span{end - firstStretch, end});
-    auto list = store::listReadings(file, view.sensor, view.span, mostShown);
-    HOLDBAND_TRY(list);
-    view.list = std::move(*list);
-    auto exclusions = store::readExclusions(file);
-    HOLDBAND_TRY(exclusions);
-    for (const store::Exclusion& exclusion : *exclusions) {
-        const bool touches =
-            exclusion.span.start <= view.span.end && view.span.start <= exclusion.span.end;
-        if (exclusion.sensor == view.sensor && touches)
-            view.exclusions.push_back(exclusion);
-    }
-    return view;
-}
 
 QString typedTime(Instant at, const Zone& zone)
 {
@@ -74,7 +30,7 @@ QString typedTime(Instant at, const Zone& zone)
 
 ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent)
     : QDialog(parent), m_session(&session), m_readings(new TableModel(this)),
-      m_sensor(new QComboBox(this)), m_from(new QLineEdit(this)), m_to(new QLineEdit(this)),
+      m_subject(new QComboBox(this)), m_from(new QLineEdit(this)), m_to(new QLineEdit(this)),
       m_table(makeListTable(QStringLiteral("Readings"), m_readings, this)),
       m_value(new QLineEdit(this)), m_why(new QLineEdit(this)),
       m_leaveOut(new QPushButton(QStringLiteral("&Leave the chosen ones out"), this)),
@@ -84,7 +40,7 @@ ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent)
 {
     setWindowTitle(QStringLiteral("Readings"));
     resize(900, 640);
-    m_sensor->setAccessibleName(QStringLiteral("Sensor"));
+    m_subject->setAccessibleName(QStringLiteral("Sensor or meter"));
     m_from->setAccessibleName(QStringLiteral("From"));
     m_to->setAccessibleName(QStringLiteral("To"));
     m_value->setAccessibleName(QStringLiteral("The right value"));
@@ -101,7 +57,7 @@ ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent)
 void ReadingsDialog::layOut()
 {
     auto* head = new QHBoxLayout;
-    head->addWidget(m_sensor, 2);
+    head->addWidget(m_subject, 2);
     head->addWidget(new QLabel(QStringLiteral("from"), this));
     head->addWidget(m_from, 1);
     head->addWidget(new QLabel(QStringLiteral("to"), this));
@@ -127,16 +83,17 @@ void ReadingsDialog::layOut()
 
 void ReadingsDialog::connectParts()
 {
-    connect(m_sensor, &QComboBox::activated, this, [this] {
-        m_from->clear(); // another sensor's last day
+    connect(m_subject, &QComboBox::activated, this, [this] {
+        m_from->clear(); // another one's last readings
         m_to->clear();
         refresh();
     });
     connect(m_from, &QLineEdit::returnPressed, this, &ReadingsDialog::refresh);
     connect(m_to, &QLineEdit::returnPressed, this, &ReadingsDialog::refresh);
-    connect(m_leaveOut, &QPushButton::clicked, this, &ReadingsDialog::leaveOut);
-    connect(m_bringBack, &QPushButton::clicked, this, &ReadingsDialog::bringBack);
-    connect(m_correct, &QPushButton::clicked, this, &ReadingsDialog::correct);
+    connect(m_leaveOut, &QPushButton::clicked, this, &ReadingsDialog::askToLeaveOut);
+    connect(m_bringBack, &QPushButton::clicked, this,
+            [this] { save(bringBack(m_view, chosenRows())); });
+    connect(m_correct, &QPushButton::clicked, this, &ReadingsDialog::askToCorrect);
     connect(m_session, &Session::changed, this, &ReadingsDialog::refresh);
 }
 
@@ -162,10 +119,11 @@ void ReadingsDialog::refresh()
         if (!span)
             return;
     }
-    const std::string sensor = core(m_sensor->currentText());
     m_session->ask<ReadingsView>(
         this,
-        [sensor, span](const store::LogbookFile& file) { return readView(file, sensor, span); },
+        [wanted = chosenSubject(), span](const store::LogbookFile& file) {
+            return readReadingsView(file, wanted, span);
+        },
         [this](Result<ReadingsView> view) {
             if (view)
                 take(std::move(*view));
@@ -177,110 +135,71 @@ void ReadingsDialog::refresh()
 void ReadingsDialog::take(ReadingsView view)
 {
     m_view = std::move(view);
-    m_sensor->clear();
-    for (const std::string& sensor : m_view.sensors)
-        m_sensor->addItem(shown(sensor));
-    m_sensor->setCurrentText(shown(m_view.sensor));
+    fillSubjects();
     m_from->setText(typedTime(m_view.span.start, m_view.zone));
     m_to->setText(typedTime(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone));
     m_readings->setWords(readingWords(m_view));
-    const auto count = static_cast<int>(m_view.list.readings.size());
-    if (m_view.sensors.empty())
-        say(QStringLiteral("No sensor is on record yet. Add one on the Equipment page."));
-    else
-        say(m_view.list.more ? QStringLiteral("The first %1 of this stretch; choose a shorter one "
-                                              "to see the rest.")
-                                   .arg(count)
-                             : QStringLiteral("%1 readings in this stretch.").arg(count));
+    say(countWords(m_view));
 }
 
-std::optional<Span> ReadingsDialog::chosenSpan() const
+void ReadingsDialog::fillSubjects()
 {
-    const QModelIndexList rows = m_table->selectionModel()->selectedRows();
-    std::optional<Span> span;
-    for (const QModelIndex& row : rows) {
-        const Instant at = m_view.list.readings[static_cast<std::size_t>(row.row())].at;
-        span = span ? Span{std::min(span->start, at), std::max(span->end, at)} : Span{at, at};
+    m_subject->clear();
+    for (const ReadingSubject& subject : m_view.subjects) {
+        m_subject->addItem(shown(subject.name), subject.meter);
+        if (subject == m_view.subject)
+            m_subject->setCurrentIndex(m_subject->count() - 1);
     }
-    return span;
+    const auto meters = m_subject->findData(true);
+    if (meters > 0)
+        m_subject->insertSeparator(meters);
 }
 
-void ReadingsDialog::leaveOut()
+ReadingSubject ReadingsDialog::chosenSubject() const
 {
-    const auto span = chosenSpan();
-    if (!span)
-        return say(QStringLiteral("Choose the readings to leave out in the table first."));
-    if (m_why->text().trimmed().isEmpty()) {
-        say(QStringLiteral("Say why they are left out: the reason stays with them."));
+    return {m_subject->currentData().toBool(), core(m_subject->currentText())};
+}
+
+std::vector<std::size_t> ReadingsDialog::chosenRows() const
+{
+    std::vector<std::size_t> rows;
+    for (const QModelIndex& row : m_table->selectionModel()->selectedRows())
+        rows.push_back(static_cast<std::size_t>(row.row()));
+    std::sort(rows.begin(), rows.end());
+    return rows;
+}
+
+void ReadingsDialog::askToLeaveOut()
+{
+    const std::string why = core(m_why->text().trimmed());
+    const auto rows = chosenRows();
+    save(leaveOut(m_view, rows, why));
+    if (!rows.empty() && why.empty())
         m_why->setFocus();
-        return;
-    }
-    const store::Exclusion exclusion{m_view.sensor, *span, core(m_why->text().trimmed()), {}};
-    save("left out a stretch of " + m_view.sensor, [exclusion](const store::Change& change) {
-        return store::addExclusion(change, exclusion);
-    });
 }
 
-void ReadingsDialog::bringBack()
+void ReadingsDialog::askToCorrect()
 {
-    const auto span = chosenSpan();
-    std::vector<store::ExclusionId> ids;
-    for (const store::Exclusion& exclusion : m_view.exclusions) {
-        if (span && exclusion.span.start <= span->end && span->start <= exclusion.span.end)
-            ids.push_back(exclusion.id);
-    }
-    if (ids.empty())
-        return say(QStringLiteral("Choose a reading that was left out in the table first."));
-    save("brought back a stretch of " + m_view.sensor, [ids](const store::Change& change) -> Done {
-        for (const store::ExclusionId id : ids)
-            HOLDBAND_TRY(store::removeExclusion(change, id));
-        return {};
-    });
-}
-
-void ReadingsDialog::correct()
-{
-    const QModelIndexList rows = m_table->selectionModel()->selectedRows();
-    if (rows.size() != 1)
-        return say(QStringLiteral("Choose the one reading to correct in the table first."));
     const auto number = parseTypedNumber(core(m_value->text().trimmed()), decimalSign());
-    if (!number) {
+    if (!number && chosenRows().size() == 1) {
         say(sentence(number.error()));
         m_value->setFocus();
         return;
     }
-    const store::ListedReading reading =
-        m_view.list.readings[static_cast<std::size_t>(rows.front().row())];
-    const std::string why = core(m_why->text().trimmed());
-    save("corrected a reading of " + m_view.sensor,
-         [reading, number = *number, why, sensor = m_view.sensor](const store::Change& change) {
-             if (reading.hand)
-                 return store::correctHandReading(change, *reading.hand, number.value,
-                                                  number.decimals, change.at(), why);
-             return store::addValueCorrection(
-                 change, {sensor, reading.at, number.value, reading.unit, change.at(), why});
-         });
+    save(correct(m_view, chosenRows(), number.value_or(Decimal{}), core(m_why->text().trimmed())));
 }
 
-void ReadingsDialog::save(const std::string& what, std::function<Done(const store::Change&)> work)
+void ReadingsDialog::save(Result<Mending> mending)
 {
-    const store::ActWords words{what, core(m_why->text().trimmed()), store::ActKind::edit, {}};
-    m_session->change<bool>(
-        this,
-        [words, work = std::move(work)](const store::LogbookFile& file) -> Result<bool> {
-            auto change = store::Change::begin(file, words);
-            HOLDBAND_TRY(change);
-            HOLDBAND_TRY(work(*change));
-            HOLDBAND_TRY(change->commit());
-            return true;
-        },
-        [this](Result<bool> kept) {
-            if (!kept)
-                return say(sentence(kept.error()));
-            m_value->clear();
-            m_why->clear();
-            m_session->announceChange(); // which refreshes this dialog too
-        });
+    if (!mending)
+        return say(sentence(mending.error()));
+    m_session->change<void>(this, *mending, [this](Done kept) {
+        if (!kept)
+            return say(sentence(kept.error()));
+        m_value->clear();
+        m_why->clear();
+        m_session->announceChange(); // which refreshes this dialog too
+    });
 }
 
 QString ReadingsDialog::message() const

@@ -1,10 +1,8 @@
-// The readings of one sensor, a stretch at a time: look at them, leave a stretch out with a reason,
-// bring it back, correct a single one. Nothing that was logged is changed by it.
+// The readings of one sensor or meter, a stretch at a time: look at them, leave some out with a
+// reason, bring them back, correct a single one. Nothing that was logged is changed by it.
 #pragma once
 
-#include "core/store/exclusions.h"
-#include "core/store/reading_list.h"
-#include "core/text/zone.h"
+#include "ui/readings/mending.h"
 
 #include <QDialog>
 
@@ -19,16 +17,6 @@ namespace holdband::ui {
 class Session;
 class TableModel;
 
-/// What the dialog shows, read at once.
-struct ReadingsView {
-    std::vector<std::string> sensors;
-    std::string sensor;
-    Zone zone;
-    Span span;
-    store::ReadingList list;
-    std::vector<store::Exclusion> exclusions; ///< of the sensor, that touch the span
-};
-
 class ReadingsDialog : public QDialog {
     Q_OBJECT
 public:
@@ -36,7 +24,8 @@ public:
 
     TableModel* readings() const { return m_readings; }
     QTableView* table() const { return m_table; }
-    QComboBox* sensor() const { return m_sensor; }
+    /// Sensors, then meters.
+    QComboBox* subject() const { return m_subject; }
     QLineEdit* from() const { return m_from; }
     QLineEdit* to() const { return m_to; }
     QLineEdit* value() const { return m_value; }
@@ -53,21 +42,20 @@ private:
     void layOut();
     void connectParts();
     void take(ReadingsView view);
-    void fillTable();
+    void fillSubjects();
+    ReadingSubject chosenSubject() const;
     /// The stretch that is typed; absent with a word about it where it can't be read.
     std::optional<Span> typedSpan();
-    /// From the first to the last chosen reading.
-    std::optional<Span> chosenSpan() const;
-    void leaveOut();
-    void bringBack();
-    void correct();
-    void save(const std::string& what, std::function<Done(const store::Change&)> work);
+    std::vector<std::size_t> chosenRows() const; ///< in order
+    void askToLeaveOut();
+    void askToCorrect();
+    void save(Result<Mending> mending);
     void say(const QString& words);
 
     Session* m_session;
     ReadingsView m_view;
     TableModel* m_readings;
-    QComboBox* m_sensor;
+    QComboBox* m_subject;
     QLineEdit* m_from;
     QLineEdit* m_to;
     QTableView* m_table;

@@ -23,16 +23,88 @@ QString valueWords(double value)
     return shown(shortestText(value, decimalSign()));
 }
 
+QString withReason(const QString& words, const std::string& why)
+{
+    return why.empty() ? words : words + QStringLiteral(": ") + shown(why);
+}
+
+QString timeWords(Instant at, const Zone& zone)
+{
+    return shown(localIso(at, zone)).left(19).replace(u'T', u' ');
+}
+
 QString stateWords(const ReadingsView& view, const store::ListedReading& reading)
 {
     QStringList words;
     if (reading.instead)
-        words << QStringLiteral("corrected") +
-                     (reading.why.empty() ? QString() : QStringLiteral(": ") + shown(reading.why));
+        words << withReason(QStringLiteral("corrected"), reading.why);
     if (const auto why = leftOutBecause(view, reading.at))
-        words << QStringLiteral("left out") +
-                     (why->empty() ? QString() : QStringLiteral(": ") + shown(*why));
+        words << withReason(QStringLiteral("left out"), *why);
     return words.join(QStringLiteral(" · "));
+}
+
+TableWords sensorWords(const ReadingsView& view)
+{
+    TableWords words;
+    words.header = {QStringLiteral("when"), QStringLiteral("logged"), QStringLiteral("counts as"),
+                    QStringLiteral("unit"), QStringLiteral("from"),   QStringLiteral("remarks")};
+    words.numeric = {false, true, true, false, false, false};
+    for (const store::ListedReading& reading : view.readings) {
+        const bool out = leftOutBecause(view, reading.at).has_value();
+        const double counts = reading.instead.value_or(reading.value);
+        words.rows.push_back({{timeWords(reading.at, view.zone), {}, false},
+                              {valueWords(reading.value), {}, false},
+                              {out ? dash : valueWords(counts), {}, reading.instead.has_value()},
+                              {unitName(reading.unit), {}, false},
+                              {shown(reading.from), {}, false},
+                              {stateWords(view, reading), {}, false}});
+    }
+    return words;
+}
+
+QString originWords(const store::ListedRegister& reading)
+{
+    if (reading.file.empty())
+        return QStringLiteral("by hand");
+    return shown(reading.file) +
+           (reading.line > 0 ? QStringLiteral(", line %1").arg(reading.line) : QString());
+}
+
+QString registerStateWords(const store::ListedRegister& reading, const Zone& zone)
+{
+    QStringList words;
+    if (reading.inForce.event)
+        words << shown(nameOf(*reading.inForce.event)) + QStringLiteral(" before it");
+    for (const store::Replaced& before : reading.before)
+        words << withReason(QStringLiteral("was %1, corrected %2")
+                                .arg(numberText(before.kwh, before.decimals),
+                                     shown(localShortText(before.until, zone))),
+                            before.why);
+    if (reading.leftOut)
+        words << withReason(QStringLiteral("left out"), reading.why);
+    return words.join(QStringLiteral(" · "));
+}
+
+TableWords meterWords(const ReadingsView& view)
+{
+    TableWords words;
+    words.header = {QStringLiteral("when"), QStringLiteral("register"), QStringLiteral("kWh since"),
+                    QStringLiteral("note"), QStringLiteral("from"),     QStringLiteral("remarks")};
+    words.numeric = {false, true, true, false, false, false};
+    for (const RegisterRow& row : view.registers) {
+        const MeterReading& reading = row.reading.inForce;
+        words.rows.push_back(
+            {{timeWords(reading.at, view.zone), {}, false},
+             {numberText(reading.registerReading.kilowattHours(), reading.decimals),
+              {},
+              !row.reading.before.empty()},
+             {row.usedKwh ? numberText(*row.usedKwh, row.decimals) : dash, shown(row.usedWhy),
+              false},
+             {shown(reading.note), shown(reading.note), false},
+             {originWords(row.reading), {}, false},
+             {registerStateWords(row.reading, view.zone), {}, false}});
+    }
+    return words;
 }
 
 } // namespace
@@ -48,22 +120,20 @@ std::optional<std::string> leftOutBecause(const ReadingsView& view, Instant at)
 
 TableWords readingWords(const ReadingsView& view)
 {
-    TableWords words;
-    words.header = {QStringLiteral("when"), QStringLiteral("logged"), QStringLiteral("counts as"),
-                    QStringLiteral("unit"), QStringLiteral("from"),   QStringLiteral("remarks")};
-    words.numeric = {false, true, true, false, false, false};
-    for (const store::ListedReading& reading : view.list.readings) {
-        const bool out = leftOutBecause(view, reading.at).has_value();
-        const double counts = reading.instead.value_or(reading.value);
-        words.rows.push_back(
-            {{shown(localIso(reading.at, view.zone)).left(19).replace(u'T', u' '), {}, false},
-             {valueWords(reading.value), {}, false},
-             {out ? dash : valueWords(counts), {}, reading.instead.has_value()},
-             {unitName(reading.unit), {}, false},
-             {shown(reading.from), {}, false},
-             {stateWords(view, reading), {}, false}});
-    }
-    return words;
+    return view.subject.meter ? meterWords(view) : sensorWords(view);
+}
+
+QString countWords(const ReadingsView& view)
+{
+    if (view.subjects.empty())
+        return QStringLiteral("No sensor or meter is on record yet. Add one on the Equipment "
+                              "page.");
+    const auto count = static_cast<int>(view.size());
+    if (view.more)
+        return QStringLiteral("The first %1 of this stretch; choose a shorter one to see the rest.")
+            .arg(count);
+    return count == 1 ? QStringLiteral("1 reading in this stretch.")
+                      : QStringLiteral("%1 readings in this stretch.").arg(count);
 }
 
 } // namespace holdband::ui

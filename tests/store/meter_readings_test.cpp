@@ -1,0 +1,137 @@
+// Register readings one by one: left out with a reason, brought back, beside imports taken back.
+#include "core/store/imports.h"
+#include "core/store/undo.h"
+#include "tests/store/logbooks.h"
+
+namespace holdband::test {
+namespace {
+
+using store::Change;
+
+class MeterReadings : public LogbookTest {
+protected:
+    void SetUp() override
+    {
+        m_logbook = create();
+        addEquipment(*m_logbook);
+        auto change = Change::begin(*m_logbook, "imported meter.csv");
+        auto import = store::addImport(*change, {"meter.csv", "00", 2});
+        ASSERT_TRUE(import);
+        m_import = *import;
+        for (int hour = 0; hour < 2; ++hour)
+            m_ids.push_back(*store::addMeterReading(*change, "Meter", reading(hour, 10.0 + hour),
+                                                    store::ReadingSource{m_import, hour + 2}));
+        m_ids.push_back(*store::addMeterReading(*change, "Meter", reading(2, 12.0)));
+        ASSERT_TRUE(change->commit());
+    }
+
+    static MeterReading reading(int hour, double kwh)
+    {
+        return {someday + std::chrono::hours{hour - 10}, Energy::kilowattHours(kwh), 1, {}, {}};
+    }
+
+    std::vector<double> standing() const
+    {
+        std::vector<double> all;
+        for (const auto& kept : *store::readMeterReadings(*m_logbook, "Meter"))
+            all.push_back(kept.inForce.registerReading.kilowattHours());
+        return all;
+    }
+
+    store::RegisterList list(std::size_t most = 100) const
+    {
+        auto listed = store::listRegister(*m_logbook, "Meter",
+                                          {someday - std::chrono::hours{24}, someday}, most);
+        EXPECT_TRUE(listed);
+        return *listed;
+    }
+
+    void leaveOut(store::MeterReadingId id, const char* why) const
+    {
+        auto change =
+            Change::begin(*m_logbook, store::ActWords{"left out", why, store::ActKind::edit, {}});
+        ASSERT_TRUE(store::setMeterReadingAside(*change, id));
+        ASSERT_TRUE(change->commit());
+    }
+
+    Done bringBack(store::MeterReadingId id) const
+    {
+        auto change = Change::begin(*m_logbook, "brought back");
+        HOLDBAND_TRY(store::bringMeterReadingBack(*change, id));
+        return change->commit();
+    }
+
+    void changeImport(Done (*act)(const Change&, store::ImportId)) const
+    {
+        auto change = Change::begin(*m_logbook, "took back or put back");
+        ASSERT_TRUE(act(*change, m_import));
+        ASSERT_TRUE(change->commit());
+    }
+
+    std::unique_ptr<store::LogbookFile> m_logbook;
+    store::ImportId m_import;
+    std::vector<store::MeterReadingId> m_ids;
+};
+
+TEST_F(MeterReadings, SayWhereTheyCameFrom)
+{
+    const auto listed = list();
+    ASSERT_EQ(listed.readings.size(), 3u);
+    EXPECT_EQ(listed.readings[1].file, "meter.csv");
+    EXPECT_EQ(listed.readings[1].line, 3);
+    EXPECT_EQ(listed.readings[2].file, "");
+    EXPECT_FALSE(listed.more);
+    EXPECT_TRUE(list(2).more);
+    EXPECT_EQ(list(2).readings.size(), 2u);
+}
+
+TEST_F(MeterReadings, KeepTheReasonForWhichOneIsLeftOut)
+{
+    leaveOut(m_ids[1], "wrong meter");
+    EXPECT_EQ(standing(), (std::vector<double>{10, 12}));
+    const auto listed = list();
+    ASSERT_EQ(listed.readings.size(), 3u);
+    EXPECT_TRUE(listed.readings[1].leftOut);
+    EXPECT_EQ(listed.readings[1].why, "wrong meter");
+    EXPECT_FALSE(listed.readings[0].leftOut);
+    ASSERT_TRUE(bringBack(m_ids[1]));
+    EXPECT_EQ(standing(), (std::vector<double>{10, 11, 12}));
+}
+
+TEST_F(MeterReadings, TheReasonFollowsUndoAndRedo)
+{
+    leaveOut(m_ids[1], "first");
+    ASSERT_TRUE(bringBack(m_ids[1]));
+    leaveOut(m_ids[1], "second");
+    EXPECT_EQ(list().readings[1].why, "second");
+    ASSERT_TRUE(store::undoLast(*m_logbook));
+    EXPECT_FALSE(list().readings[1].leftOut);
+    ASSERT_TRUE(store::undoLast(*m_logbook));
+    EXPECT_EQ(list().readings[1].why, "first");
+}
+
+TEST_F(MeterReadings, OneDoesNotComeBackOntoAnother)
+{
+    leaveOut(m_ids[1], "wrong meter");
+    auto change = Change::begin(*m_logbook, "typed");
+    ASSERT_TRUE(store::addMeterReading(*change, "Meter", reading(1, 11.5)));
+    ASSERT_TRUE(change->commit());
+    const Done back = bringBack(m_ids[1]);
+    ASSERT_FALSE(back);
+    EXPECT_EQ(back.error().kind, ProblemKind::data);
+    EXPECT_EQ(standing(), (std::vector<double>{10, 11.5, 12}));
+}
+
+TEST_F(MeterReadings, OneLeftOutStaysSoWhenItsImportIsTakenBackAndPutBack)
+{
+    leaveOut(m_ids[1], "wrong meter");
+    changeImport(store::takeBack);
+    EXPECT_EQ(standing(), (std::vector<double>{12}));
+    EXPECT_EQ(list().readings.size(), 1u);
+    changeImport(store::putBack);
+    EXPECT_EQ(standing(), (std::vector<double>{10, 12}));
+    EXPECT_EQ(list().readings[1].why, "wrong meter");
+}
+
+} // namespace
+} // namespace holdband::test
