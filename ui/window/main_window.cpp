@@ -9,6 +9,7 @@
 #include "ui/history/history_dialog.h"
 #include "ui/history/undo_actions.h"
 #include "ui/imports/imports_page.h"
+#include "ui/journal/journal_dialog.h"
 #include "ui/journal/note_dialog.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
@@ -158,6 +159,7 @@ void MainWindow::addMenus()
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
     actions.showReadings = [this] { openDialog<ReadingsDialog>(*this, m_session); };
     actions.addNote = [this] { addNote(); };
+    actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
     actions.showCooling = [this](bool shown) {

@@ -40,6 +40,8 @@ void fillEditMenu(QMainWindow& window, const MenuActions& actions)
     menu->addSeparator();
     add(menu, QStringLiteral("&Journal note…"), QKeySequence(QStringLiteral("Ctrl+J")),
         actions.addNote);
+    add(menu, QStringLiteral("Journa&l…"), QKeySequence(QStringLiteral("Ctrl+Shift+J")),
+        actions.showJournal);
     add(menu, QStringLiteral("&Readings…"), QKeySequence(QStringLiteral("Ctrl+R")),
         actions.showReadings);
     add(menu, QStringLiteral("&History…"), QKeySequence(QStringLiteral("Ctrl+H")),

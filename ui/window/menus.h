@@ -30,6 +30,7 @@ struct MenuActions {
     std::function<void()> showHistory;
     std::function<void()> showReadings;
     std::function<void()> addNote;
+    std::function<void()> showJournal;
     std::function<void(bool)> remind; ///< of rounds, by the desktop's notifications
     bool reminding = false;
     std::function<void()> newLogbook;
