@@ -1,7 +1,7 @@
 #include "ui/forms/edit_delegate.h"
 
 #include "ui/forms/edit_table_model.h"
-#include "ui/theme/colours.h"
+#include "ui/theme/theme.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -17,7 +17,7 @@ QWidget* EditDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
     QWidget* editor = nullptr;
     if (choices.isEmpty()) {
         auto* line = new QLineEdit(parent);
-        line->setStyleSheet(QStringLiteral("padding: 0 3px; border-radius: 0;"));
+        setRole(line, "cell");
         editor = line;
     } else {
         auto* list = new QComboBox(parent);

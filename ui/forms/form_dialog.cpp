@@ -148,26 +148,8 @@ void FormDialog::orderTabs()
         setTabOrder(order[i - 1], order[i]);
 }
 
-/// The style draws boxes to tick in the card's colour, which nobody finds on a dark page.
-void FormDialog::liftBoxes()
-{
-    const Colours& colours = coloursOf(*this);
-    for (QWidget* widget : m_inner->findChildren<QWidget*>()) {
-        const auto* list = qobject_cast<const QComboBox*>(widget);
-        const bool lifted = qobject_cast<QCheckBox*>(widget) ||
-                            qobject_cast<QRadioButton*>(widget) ||
-                            qobject_cast<QSpinBox*>(widget) || (list && list->isEditable());
-        if (!lifted)
-            continue;
-        QPalette own = widget->palette();
-        own.setColor(QPalette::Base, mixed(colours.fieldEdge, colours.card, 0.3));
-        widget->setPalette(own);
-    }
-}
-
 void FormDialog::showEvent(QShowEvent* event)
 {
-    liftBoxes();
     orderTabs();
     fitToScreen();
     QDialog::showEvent(event);

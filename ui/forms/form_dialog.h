@@ -57,7 +57,6 @@ protected:
 private:
     void layOut();
     void orderTabs();
-    void liftBoxes();
 
     Session* m_session;
     QFormLayout* m_form = nullptr;

@@ -9,7 +9,7 @@ PlainTable::PlainTable(const QString& name, QWidget* parent) : QTableView(parent
 {
     setAccessibleName(name);
     setShowGrid(false);
-    setFrameShape(QFrame::NoFrame);
+    setFrameShape(QFrame::StyledPanel); // drawn where the table has the focus
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);

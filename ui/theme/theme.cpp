@@ -1,8 +1,10 @@
 #include "ui/theme/theme.h"
 
+#include "ui/theme/house_style.h"
+
 #include <QLabel>
 #include <QStyle>
-#include <QStyleFactory>
+#include <QToolTip>
 
 namespace holdband::ui {
 
@@ -31,49 +33,6 @@ QPalette paletteOf(const Colours& c)
     return palette;
 }
 
-// %1 button, %2 text, %3 strong, %4 strong text, %5 focus, %6 field edge, %7 card, %8 muted,
-// %9 warn, %10 care
-const char* const sheet = R"(
-QPushButton { background: %1; color: %2; border: 2px solid transparent; border-radius: 5px;
-              padding: 4px 13px; }
-QPushButton:hover { border-color: %6; }
-QPushButton:checked, QPushButton[role="main"] { background: %3; color: %4; }
-QPushButton:focus { border-color: %5; }
-QPushButton:disabled { color: %8; background: %7; border-color: %1; }
-QLineEdit { background: %7; color: %2; border: 1px solid %6; border-radius: 4px; padding: 4px 7px; }
-QLineEdit:focus { border: 2px solid %5; padding: 3px 6px; }
-QLineEdit[role="refused"] { border: 2px solid %9; padding: 3px 6px; }
-QLabel[role="muted"] { color: %8; }
-QLabel[role="warn"] { color: %9; }
-QLabel[role="care"] { color: %10; }
-QLabel[role="caretitle"] { color: %10; }
-QTableView { background: transparent; border: none; gridline-color: transparent;
-             selection-background-color: %1; selection-color: %2; }
-QTableView:focus { border: 1px solid %5; border-radius: 3px; }
-QTableView::item { padding: 0 5px; }
-QHeaderView, QTableCornerButton::section { background: transparent; border: none; }
-QHeaderView::section { background: transparent; color: %8; border: none; padding: 1px 5px; }
-QScrollArea { background: transparent; border: none; }
-QScrollArea > QWidget > QWidget#inner { background: transparent; }
-QScrollBar:vertical { background: transparent; width: 11px; margin: 0; }
-QScrollBar:horizontal { background: transparent; height: 11px; margin: 0; }
-QScrollBar::handle { background: %6; border-radius: 4px; margin: 1px 1px 1px 2px; min-height: 28px;
-                     min-width: 28px; }
-QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
-QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
-QProgressBar { background: %1; border: none; border-radius: 4px; height: 8px; }
-QProgressBar::chunk { background: %5; border-radius: 4px; }
-QToolTip { background: %7; color: %2; border: 1px solid %6; padding: 4px; }
-)";
-
-QString sheetOf(const Colours& c)
-{
-    return QString::fromLatin1(sheet)
-        .arg(c.button.name(), c.text.name(), c.strong.name(), c.strongText.name(), c.focus.name(),
-             c.fieldEdge.name(), c.card.name(), c.muted.name(), c.warn.name())
-        .arg(c.careText.name());
-}
-
 } // namespace
 
 Scheme systemScheme(const QPalette& desktop)
@@ -83,10 +42,10 @@ Scheme systemScheme(const QPalette& desktop)
 
 void dress(QApplication& application, Scheme scheme)
 {
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    const Colours& colours = coloursOf(scheme);
-    application.setPalette(paletteOf(colours));
-    application.setStyleSheet(sheetOf(colours));
+    const QPalette palette = paletteOf(coloursOf(scheme));
+    application.setPalette(palette);
+    QToolTip::setPalette(palette);
+    application.setStyle(new HouseStyle(scheme)); // the application owns it
 }
 
 void setRole(QWidget* widget, const char* role)
@@ -94,11 +53,9 @@ void setRole(QWidget* widget, const char* role)
     if (widget->property("role").toByteArray() == role)
         return;
     widget->setProperty("role", role);
-    // Before it is shown the style comes by itself; a second polish would undo its fonts.
-    if (widget->testAttribute(Qt::WA_WState_Polished)) {
-        widget->style()->unpolish(widget);
+    if (widget->testAttribute(Qt::WA_WState_Polished)) // else the style comes by itself
         widget->style()->polish(widget);
-    }
+    widget->update();
     const QByteArray part(role);
     if (part == "title" || part == "caretitle" || part == "main") {
         QFont bold = widget->font();

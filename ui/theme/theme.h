@@ -15,7 +15,8 @@ Scheme systemScheme(const QPalette& desktop);
 
 void dress(QApplication& application, Scheme scheme);
 
-/// The part that a widget plays, for the style sheet: "page", "main", "muted", "title", "warn".
+/// The part that a widget plays, for its style: "page", "main", "muted", "title", "warn", "care",
+/// "refused", "cell".
 void setRole(QWidget* widget, const char* role);
 
 /// A label with wrapping text, in a role.

@@ -61,7 +61,7 @@ void FirstSteps::addStep(QGridLayout* grid, FirstStep step, const QString& words
     auto* mark = new QLabel(this);
     mark->setMinimumWidth(20);
     auto* button = new QPushButton(words, this);
-    button->setStyleSheet(QStringLiteral("text-align: left"));
+    button->setProperty("wordsLeft", true);
     grid->addWidget(mark, row, 0);
     grid->addWidget(button, row, 1);
     grid->addWidget(makeLabel(reason, "muted", this), row, 2);

@@ -16,7 +16,6 @@
 #include "ui/plans/batch_actions.h"
 #include "ui/readings/readings_dialog.h"
 #include "ui/rounds/reminder.h"
-#include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
 #include "ui/sidebyside/side_by_side_page.h"
 #include "ui/theme/theme.h"
@@ -128,7 +127,7 @@ void MainWindow::connectParts()
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
     connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
     connect(m_welcome->steps(), &FirstSteps::wanted, this, &MainWindow::takeStep);
-    connect(m_pages->rounds(), &RoundsPage::tablePasted, this, [this](const QString& text) {
+    connect(m_pages, &Pages::tablePasted, this, [this](const QString& text) {
         setPage(PageId::imports);
         m_pages->imports()->lookAtText(text);
     });
@@ -137,7 +136,7 @@ void MainWindow::connectParts()
     connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
     connect(m_pages, &Pages::subtitleChanged, this, &MainWindow::updateSubtitle);
     connect(m_pages, &Pages::failed, m_notice, &NoticeBar::say);
-    connect(m_pages->imports(), &ImportsPage::chooseWanted, this, &MainWindow::askImport);
+    connect(m_pages, &Pages::logsWanted, this, &MainWindow::askImport);
     connect(m_welcome, &WelcomePage::openWanted, this, &MainWindow::askOpen);
     connect(m_welcome, &WelcomePage::newWanted, this, &MainWindow::askNew);
     connect(m_welcome, &WelcomePage::loadWanted, this, &MainWindow::askLoad);

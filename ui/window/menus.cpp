@@ -1,6 +1,7 @@
 #include "ui/window/menus.h"
 
 #include "ui/history/undo_actions.h"
+#include "ui/theme/appearance.h"
 #include "ui/window/about.h"
 
 #include <QAction>
@@ -87,6 +88,7 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
     cooling->setShortcut(QKeySequence(QStringLiteral("Ctrl+K")));
     QObject::connect(cooling, &QAction::toggled, menu,
                      [show = actions.showCooling](bool on) { show(on); });
+    addAppearanceMenu(*menu);
 }
 
 } // namespace

@@ -1,6 +1,6 @@
 #include "ui/window/open_window.h"
 
-#include "ui/theme/theme.h"
+#include "ui/theme/appearance.h"
 #include "ui/window/main_window.h"
 #include "ui/words/words.h"
 
@@ -27,8 +27,7 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("holdband"));
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
-    const Scheme desktop = systemScheme(QApplication::palette());
-    dress(application, options.dark ? (*options.dark ? Scheme::dark : Scheme::light) : desktop);
+    dressAsKept(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
     if (options.logbook)
         window.openLogbook(shown(*options.logbook));

@@ -10,7 +10,6 @@ namespace holdband::ui {
 struct WindowOptions {
     std::optional<std::string> logbook; ///< to open at once
     std::optional<std::string> sample;  ///< a sample logbook, offered where no logbook is open
-    std::optional<bool> dark;           ///< absent: as the desktop is
     std::optional<std::string> page;    ///< "rounds", "run", "side by side", "equipment", "imports"
 };
 

@@ -8,59 +8,176 @@
 #include "ui/session/session.h"
 #include "ui/sidebyside/side_by_side_page.h"
 
+#include <QTimer>
+
 namespace holdband::ui {
 
+namespace {
+
+constexpr int quietAfter = 250;  ///< milliseconds from standing to making the rest
+constexpr int quietBetween = 30; ///< between two pages, for what the user does meanwhile
+
+} // namespace
+
 Pages::Pages(Session& session, QWidget* parent)
-    : QStackedWidget(parent), m_rounds(new RoundsPage(session, this)),
-      m_run(new RunPage(session, this)), m_sideBySide(new SideBySidePage(session, this)),
-      m_equipment(new EquipmentPage(session, this)), m_imports(new ImportsPage(session, this))
+    : QStackedWidget(parent), m_session(&session), m_run(new RunPage(session, this))
 {
-    for (QWidget* page :
-         std::initializer_list<QWidget*>{m_rounds, m_run, m_sideBySide, m_equipment, m_imports})
-        addWidget(page);
-    setPage(PageId::run);
-    connect(m_rounds, &RoundsPage::sheetShown, this, &Pages::subtitleChanged);
+    addWidget(m_run);
     connect(m_run, &RunPage::reviewShown, this, &Pages::subtitleChanged);
     connect(m_run, &RunPage::failed, this, &Pages::failed);
+}
+
+RoundsPage* Pages::rounds()
+{
+    if (!m_rounds)
+        makeRounds();
+    return m_rounds;
+}
+
+SideBySidePage* Pages::sideBySide()
+{
+    if (!m_sideBySide)
+        makeSideBySide();
+    return m_sideBySide;
+}
+
+EquipmentPage* Pages::equipment()
+{
+    if (!m_equipment)
+        makeEquipment();
+    return m_equipment;
+}
+
+ImportsPage* Pages::imports()
+{
+    if (!m_imports)
+        makeImports();
+    return m_imports;
+}
+
+void Pages::makeRounds()
+{
+    m_rounds = new RoundsPage(*m_session, this);
+    addWidget(m_rounds);
+    connect(m_rounds, &RoundsPage::sheetShown, this, &Pages::subtitleChanged);
+    connect(m_rounds, &RoundsPage::tablePasted, this, &Pages::tablePasted);
+    if (m_session->isOpen())
+        m_rounds->refresh();
+}
+
+void Pages::makeSideBySide()
+{
+    m_sideBySide = new SideBySidePage(*m_session, this);
+    addWidget(m_sideBySide);
     connect(m_sideBySide, &SideBySidePage::comparisonShown, this, &Pages::subtitleChanged);
+    m_sideBySide->setLanes(m_lanes);
+}
+
+void Pages::makeEquipment()
+{
+    m_equipment = new EquipmentPage(*m_session, this);
+    addWidget(m_equipment);
     connect(m_equipment, &EquipmentPage::equipmentShown, this, &Pages::subtitleChanged);
     connect(m_equipment, &EquipmentPage::failed, this, &Pages::failed);
+    if (m_session->isOpen())
+        m_equipment->refresh();
+}
+
+void Pages::makeImports()
+{
+    m_imports = new ImportsPage(*m_session, this);
+    addWidget(m_imports);
     connect(m_imports, &ImportsPage::looked, this, &Pages::subtitleChanged);
+    connect(m_imports, &ImportsPage::chooseWanted, this, &Pages::logsWanted);
+    if (m_session->isOpen())
+        m_imports->refresh();
+}
+
+/// The page of imports first: it looks after the watched files.
+bool Pages::makeNext()
+{
+    for (const PageId page :
+         {PageId::imports, PageId::rounds, PageId::sideBySide, PageId::equipment}) {
+        const int before = count();
+        widgetOf(page);
+        if (count() > before)
+            return true;
+    }
+    return false;
+}
+
+void Pages::showEvent(QShowEvent* event)
+{
+    QStackedWidget::showEvent(event);
+    QTimer::singleShot(quietAfter, this, &Pages::makeRest);
+}
+
+void Pages::makeRest()
+{
+    if (makeNext())
+        QTimer::singleShot(quietBetween, this, &Pages::makeRest);
+}
+
+QWidget* Pages::widgetOf(PageId page)
+{
+    switch (page) {
+    case PageId::rounds:
+        return rounds();
+    case PageId::run:
+        return m_run;
+    case PageId::sideBySide:
+        return sideBySide();
+    case PageId::equipment:
+        return equipment();
+    case PageId::imports:
+        break;
+    }
+    return imports();
 }
 
 void Pages::setPage(PageId page)
 {
-    setCurrentIndex(static_cast<int>(page));
+    m_page = page;
+    setCurrentWidget(widgetOf(page));
     if (page == PageId::rounds)
         m_rounds->focusFirst();
 }
 
 PageId Pages::page() const
 {
-    return static_cast<PageId>(currentIndex());
+    return m_page;
 }
 
 void Pages::clear()
 {
-    m_rounds->clear();
     m_run->clear();
-    m_sideBySide->clear();
-    m_equipment->clear();
-    m_imports->clear();
+    if (m_rounds)
+        m_rounds->clear();
+    if (m_sideBySide)
+        m_sideBySide->clear();
+    if (m_equipment)
+        m_equipment->clear();
+    if (m_imports)
+        m_imports->clear();
 }
 
 void Pages::refresh()
 {
-    m_rounds->refresh();
-    m_equipment->refresh();
-    m_imports->refresh();
+    if (m_rounds)
+        m_rounds->refresh();
+    if (m_equipment)
+        m_equipment->refresh();
+    if (m_imports)
+        m_imports->refresh();
     if (!m_run->batch().isEmpty())
         m_run->showBatch(m_run->batch());
 }
 
 void Pages::setLanes(const review::LanesReview& lanes)
 {
-    m_sideBySide->setLanes(lanes);
+    m_lanes = lanes;
+    if (m_sideBySide)
+        m_sideBySide->setLanes(lanes);
 }
 
 void Pages::zoom(Zoom zoom)

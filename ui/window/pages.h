@@ -1,5 +1,5 @@
 // The five pages in a stack, and what each needs when another logbook is opened or this one has
-// changed.
+// changed. A page is made when it is first wanted, or in a quiet moment after the window stands.
 #pragma once
 
 #include "core/review/lanes.h"
@@ -35,22 +35,40 @@ public:
     /// What the page row says beside the pages.
     QString subtitle() const;
 
-    RoundsPage* rounds() const { return m_rounds; }
+    RoundsPage* rounds();
     RunPage* run() const { return m_run; }
-    SideBySidePage* sideBySide() const { return m_sideBySide; }
-    EquipmentPage* equipment() const { return m_equipment; }
-    ImportsPage* imports() const { return m_imports; }
+    SideBySidePage* sideBySide();
+    EquipmentPage* equipment();
+    ImportsPage* imports();
+
+    /// Makes the next page that nobody has wanted yet; false where all are there.
+    bool makeNext();
 
 Q_SIGNALS:
     void subtitleChanged();
     void failed(const QString& sentence);
+    void tablePasted(const QString& text);
+    void logsWanted();
+
+protected:
+    void showEvent(QShowEvent* event) override;
 
 private:
-    RoundsPage* m_rounds;
+    QWidget* widgetOf(PageId page);
+    void makeRounds();
+    void makeSideBySide();
+    void makeEquipment();
+    void makeImports();
+    void makeRest();
+
+    Session* m_session;
+    PageId m_page = PageId::run;
+    review::LanesReview m_lanes;
     RunPage* m_run;
-    SideBySidePage* m_sideBySide;
-    EquipmentPage* m_equipment;
-    ImportsPage* m_imports;
+    RoundsPage* m_rounds = nullptr;
+    SideBySidePage* m_sideBySide = nullptr;
+    EquipmentPage* m_equipment = nullptr;
+    ImportsPage* m_imports = nullptr;
 };
 
 } // namespace holdband::ui
