@@ -80,20 +80,21 @@ void addWeather(const RunInput& input, RunEnergy& energy)
         energyPerDegreeDay(energy.whole.kwh, all ? whole : over(energy.whole.metered));
 }
 
-RunEnergy energyOfRun(const RunInput& input, const RunFigures& figures)
+RunEnergy energyOfRun(const RunInput& input)
 {
     RunEnergy energy;
     energy.span = input.span;
     energy.shares = sharesOf(input.tenants, input.self);
     energy.whole = shareOver(input.setup, energy.shares, input.span);
     energy.cost = costOver(input.setup, energy.shares, input.prices, input.span);
-    for (const PlacedStage& stage : figures.judged.stages)
+    const std::vector<PlacedStage> stages = placeStages(input.batch, input.span.end);
+    for (const PlacedStage& stage : stages)
         energy.stages.push_back(energyOf(input, energy, stage.label, stage.span));
     for (const LabelledSpan& day : input.days)
         energy.days.push_back(energyOf(input, energy, day.label, day.span));
     addSlots(input, energy);
-    if (figures.crash) {
-        const Instant turn = figures.judged.stages[*figures.crash].span.start;
+    if (const auto crash = crashStage(stages)) {
+        const Instant turn = stages[*crash].span.start;
         energy.beforeCrash = energyOf(input, energy, "before the crash", {input.span.start, turn});
         energy.crash = energyOf(input, energy, "the crash", {turn, input.span.end});
     }
@@ -135,13 +136,17 @@ std::optional<Fermentation> fermentationOf(const Batch& batch)
 
 } // namespace
 
+std::vector<PlacedStage> judgedStages(const RunInput& input)
+{
+    return placeStages(input.batch, input.judgedTo.value_or(input.span.end));
+}
+
 RunFigures analyseRun(const RunInput& input)
 {
     RunFigures figures;
-    figures.judged =
-        judgeBatch(placeStages(input.batch, input.span.end), input.judging, input.settings);
+    figures.judged = judgeBatch(judgedStages(input), input.judging, input.settings);
     figures.crash = crashStage(figures.judged.stages);
-    figures.energy = energyOfRun(input, figures);
+    figures.energy = energyOfRun(input);
     figures.crashHeat = heatOfCrash(input, figures);
     figures.fermentation = fermentationOf(input.batch);
     return figures;

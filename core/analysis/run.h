@@ -21,7 +21,9 @@ struct LabelledSpan {
 
 struct RunInput {
     Batch batch;
-    Span span; ///< pitched to ended, or to the last beer reading of an open batch
+    /// Pitched to ended; of an open batch to the last reading of its beer or of a meter.
+    Span span;
+    std::optional<Instant> judgedTo; ///< of an open batch, where its beer is known less far
     JudgingInput judging;
     JudgingSettings settings;
     Series ambient; ///< °C; empty where there is no ambient sensor
@@ -78,6 +80,9 @@ struct RunFigures {
     std::optional<CrashHeat> crashHeat;
     std::optional<Fermentation> fermentation; ///< absent without both gravities
 };
+
+/// The stages that are judged.
+std::vector<PlacedStage> judgedStages(const RunInput& input);
 
 RunFigures analyseRun(const RunInput& input);
 

@@ -14,8 +14,8 @@ Result<BatchLine> batchLineOf(const store::LogbookFile& logbook, const Snapshot&
     auto input = judgingInputFor(logbook, snapshot, batch);
     HOLDBAND_TRY(input);
     analysis::RunFigures figures;
-    figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input->span.end),
-                                          input->judging, input->settings);
+    figures.judged =
+        analysis::judgeBatch(analysis::judgedStages(*input), input->judging, input->settings);
     BatchLine line;
     line.name = batch.name;
     line.setup = batch.setup;

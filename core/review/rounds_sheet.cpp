@@ -62,6 +62,15 @@ int decimalsOf(const Meter& meter, const Readings& readings)
     return std::min(decimals, mostDecimals);
 }
 
+/// Of a late reading: it lies between its neighbours.
+void expectBetween(RoundRow& row, const MeterReading& after)
+{
+    if (!row.lastAt || after.event)
+        return;
+    row.expected = {row.last, after.registerReading.kilowattHours()};
+    row.expectedWhy = "Between the reading before it and the one after it.";
+}
+
 void addExpectation(RoundRow& row, const Readings& readings, Instant now)
 {
     const std::optional<double> power = recentKilowatts(readings);
@@ -74,18 +83,26 @@ void addExpectation(RoundRow& row, const Readings& readings, Instant now)
                       durationText(Hours{hours}) + " since.";
 }
 
-RoundRow rowOf(const Meter& meter, const Readings& readings, Instant now)
+/// The row for a reading at `at`, which may lie before readings that are there.
+RoundRow rowOf(const Meter& meter, const Readings& all, Instant at)
 {
+    const auto after = std::find_if(all.begin(), all.end(), [at](const store::KeptReading& kept) {
+        return kept.inForce.at > at;
+    });
+    const Readings readings(all.begin(), after);
     RoundRow row;
     row.name = meter.name;
     row.topKnown = meter.rollsOverAt.has_value();
-    row.setup = setupAt(meter, now).value_or(meter.setup);
-    row.decimals = decimalsOf(meter, readings);
+    row.setup = setupAt(meter, at).value_or(meter.setup);
+    row.decimals = decimalsOf(meter, all);
     if (!readings.empty()) {
         row.lastAt = readings.back().inForce.at;
         row.last = readings.back().inForce.registerReading.kilowattHours();
     }
-    addExpectation(row, readings, now);
+    if (after == all.end())
+        addExpectation(row, readings, at);
+    else
+        expectBetween(row, after->inForce);
     return row;
 }
 
@@ -151,8 +168,9 @@ std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, 
 /// The rows and cells of one sheet as they come together.
 class SheetMaker {
 public:
-    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, RoundsSheet& sheet)
-        : m_logbook(logbook), m_snapshot(snapshot), m_sheet(sheet)
+    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, Instant at,
+               RoundsSheet& sheet)
+        : m_logbook(logbook), m_snapshot(snapshot), m_at(at), m_sheet(sheet)
     {
     }
 
@@ -162,7 +180,24 @@ public:
             if (!inService(meter, m_sheet.now))
                 continue;
             const Readings& readings = m_snapshot.meterReadings.at(meter.name);
-            m_sheet.rows.push_back(rowOf(meter, readings, m_sheet.now));
+            m_sheet.rows.push_back(rowOf(meter, readings, m_at));
+            addCells(shownOf(readings, m_sheet.zone),
+                     [&](Instant due) { return isExpected(m_snapshot, meter, due, m_sheet.now); });
+        }
+    }
+
+    /// Meters that are read no longer but have readings among the last rounds, to be mended there.
+    void addPastMeters()
+    {
+        const Instant first = dueAt(m_sheet.columns.front(), m_sheet.zone, m_sheet.settings.rounds);
+        for (const Meter& meter : m_snapshot.meters) {
+            const Readings& readings = m_snapshot.meterReadings.at(meter.name);
+            if (inService(meter, m_sheet.now) || readings.empty() ||
+                readings.back().inForce.at < first)
+                continue;
+            RoundRow row = rowOf(meter, readings, m_at);
+            row.toRead = false;
+            m_sheet.rows.push_back(std::move(row));
             addCells(shownOf(readings, m_sheet.zone),
                      [&](Instant due) { return isExpected(m_snapshot, meter, due, m_sheet.now); });
         }
@@ -288,6 +323,7 @@ private:
 
     const store::LogbookFile& m_logbook;
     const Snapshot& m_snapshot;
+    Instant m_at; ///< of the round that is typed
     RoundsSheet& m_sheet;
 };
 
@@ -313,18 +349,40 @@ std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now)
     return columns;
 }
 
-Instant nextDueAfter(Instant now, const Snapshot& snapshot)
+/// A meter with a running batch that was not read in the round.
+bool isUnread(const Snapshot& snapshot, const Meter& meter, const RoundColumn& round, Instant now)
+{
+    const Readings& readings = snapshot.meterReadings.at(meter.name);
+    const auto& windows = snapshot.settings.rounds;
+    return isExpected(snapshot, meter, now, now) &&
+           std::none_of(readings.begin(), readings.end(), [&](const store::KeptReading& kept) {
+               const RoundColumn read = roundOf(kept.inForce.at, snapshot.zone, windows);
+               return !earlier(read, round) && !earlier(round, read);
+           });
+}
+
+bool isDue(const Snapshot& snapshot, Instant now)
+{
+    const auto& windows = snapshot.settings.rounds;
+    const RoundColumn round = roundOf(now, snapshot.zone, windows);
+    return opensAt(round, snapshot.zone, windows) <= now &&
+           now < missedFrom(round, snapshot.zone, windows) &&
+           std::any_of(snapshot.meters.begin(), snapshot.meters.end(),
+                       [&](const Meter& meter) { return isUnread(snapshot, meter, round, now); });
+}
+
+Instant nextDueAfter(Instant now, const Snapshot& snapshot, bool dueNow)
 {
     const auto& windows = snapshot.settings.rounds;
     RoundColumn round = roundOf(now, snapshot.zone, windows);
-    while (dueAt(round, snapshot.zone, windows) <= now)
+    while (!dueNow && dueAt(round, snapshot.zone, windows) <= now)
         round = roundAfter(round, windows);
     return dueAt(round, snapshot.zone, windows);
 }
 
 } // namespace
 
-Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook)
+Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, std::optional<Instant> at)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
@@ -335,11 +393,13 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook)
     sheet.zone = snapshot->zone;
     sheet.now = logbook.now();
     sheet.columns = columnsShown(*snapshot, sheet.now);
-    sheet.nextDue = nextDueAfter(sheet.now, *snapshot);
-    SheetMaker maker(logbook, *snapshot, sheet);
+    sheet.dueNow = isDue(*snapshot, sheet.now);
+    sheet.nextDue = nextDueAfter(sheet.now, *snapshot, sheet.dueNow);
+    SheetMaker maker(logbook, *snapshot, at.value_or(sheet.now), sheet);
     maker.addMeters();
     HOLDBAND_TRY(maker.addThermometers());
     HOLDBAND_TRY(maker.addGravities());
+    maker.addPastMeters();
     return sheet;
 }
 

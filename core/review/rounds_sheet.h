@@ -25,6 +25,7 @@ struct RoundRow {
     double last = 0.0;
     int decimals = 2;      ///< that its readings are written with
     bool topKnown = false; ///< of a meter: where its register rolls over
+    bool toRead = true;    ///< else it stands in the grid only: a meter no longer in service
     /// Where the next reading should fall. Of a meter: the last one plus what half to twice the
     /// mean power of the last three days makes of the time since; absent with fewer than two
     /// readings, and where the last one is over a week old. Of a thermometer in a running batch's
@@ -51,7 +52,8 @@ struct RoundsSheet {
     LogbookSettings settings;
     Zone zone;
     Instant now;
-    Instant nextDue; ///< when the next window opens
+    Instant nextDue;     ///< the middle of the next window; of the open one while it is not read
+    bool dueNow = false; ///< a window is open, a batch runs, and a meter of it is not read yet
     std::vector<RoundRow> rows;
     std::vector<RoundColumn> columns;          ///< the last 14 rounds, oldest first
     std::vector<std::vector<RoundCell>> cells; ///< [row][column]
@@ -65,6 +67,8 @@ struct RoundsSheet {
 /// Which round an instant belongs to: the one whose window's middle is nearest.
 RoundColumn roundOf(Instant at, const Zone& zone, const std::vector<RoundWindow>& windows);
 
-Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook);
+/// `at`: the time of the round that is typed, where it is not now; ranges are expected for then.
+Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook,
+                                 std::optional<Instant> at = std::nullopt);
 
 } // namespace holdband::review

@@ -23,15 +23,43 @@ const Value* named(const std::vector<Value>& values, const std::string& name)
     return found == values.end() ? nullptr : &*found;
 }
 
-Result<Span> spanOf(const store::LogbookFile& logbook, const Batch& batch)
+/// Pitching, where it has no reading since.
+Result<Instant> beerKnownTo(const store::LogbookFile& logbook, const Batch& batch)
 {
-    if (batch.ended)
-        return Span{batch.pitched, *batch.ended};
     const std::string& sensor =
         batch.beerUses.empty() ? batch.beerSensor : batch.beerUses.back().sensor;
     auto last = store::lastReadingAt(logbook, sensor);
     HOLDBAND_TRY(last);
-    return Span{batch.pitched, std::max(batch.pitched, last->value_or(batch.pitched))};
+    return std::max(batch.pitched, last->value_or(batch.pitched));
+}
+
+/// The last reading of a meter while it counted for the setup.
+std::optional<Instant> meteredTo(const Snapshot& snapshot, const std::string& setup)
+{
+    std::optional<Instant> last;
+    for (const auto& [name, readings] : snapshot.meterReadings) {
+        const Meter* meter = named(snapshot.meters, name);
+        const auto counted =
+            std::find_if(readings.rbegin(), readings.rend(), [&](const store::KeptReading& kept) {
+                return setupAt(*meter, kept.inForce.at) == setup;
+            });
+        if (counted != readings.rend())
+            last = std::max(last.value_or(counted->inForce.at), counted->inForce.at);
+    }
+    return last;
+}
+
+Done addSpan(const store::LogbookFile& logbook, const Batch& batch, Snapshot& into)
+{
+    Span& span = into.batchSpans[batch.name];
+    span = {batch.pitched, batch.ended.value_or(batch.pitched)};
+    if (batch.ended)
+        return {};
+    auto known = beerKnownTo(logbook, batch);
+    HOLDBAND_TRY(known);
+    into.beerKnownTo[batch.name] = *known;
+    span.end = std::max(*known, meteredTo(into, batch.setup).value_or(*known));
+    return {};
 }
 
 analysis::MeterRegister registerOf(const Meter& meter,
@@ -213,7 +241,7 @@ Result<Snapshot> readSnapshot(const store::LogbookFile& logbook)
         HOLDBAND_TRY(keep(store::readMeterReadings(logbook, meter.name),
                           snapshot.meterReadings[meter.name]));
     for (const Batch& batch : snapshot.batches)
-        HOLDBAND_TRY(keep(spanOf(logbook, batch), snapshot.batchSpans[batch.name]));
+        HOLDBAND_TRY(addSpan(logbook, batch, snapshot));
     return snapshot;
 }
 
@@ -244,6 +272,8 @@ Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
     input.batch = batch;
     input.batch.schedule = scheduleInForce(batch);
     input.span = snapshot.batchSpans.at(batch.name);
+    if (!batch.ended)
+        input.judgedTo = snapshot.beerKnownTo.at(batch.name);
     HOLDBAND_TRY(addBeer(logbook, snapshot, batch, input));
     return input;
 }

@@ -28,8 +28,9 @@ struct Snapshot {
     std::vector<store::Exclusion> exclusions;
     std::map<std::string, std::vector<store::KeptReading>> meterReadings; ///< by meter
 
-    /// Pitched to ended, or to the last beer reading of an open batch.
+    /// Pitched to ended; of an open batch to the last reading of its beer or of a meter.
     std::map<std::string, Span> batchSpans;
+    std::map<std::string, Instant> beerKnownTo; ///< of open batches; pitching where nothing is
 
     const Setup* setup(const std::string& name) const;
     const Sensor* sensor(const std::string& name) const;

@@ -105,6 +105,7 @@ Done Recording::pause()
 {
     HOLDBAND_TRY(collect());
     m_session.reset();
+    m_wasPaused = true;
     return {};
 }
 
@@ -115,7 +116,8 @@ Done Recording::resume()
 
 Result<Changeset> Recording::take()
 {
-    HOLDBAND_TRY(pause());
+    HOLDBAND_TRY(collect());
+    m_session.reset();
     HOLDBAND_TRY(start());
     return std::exchange(m_taken, {});
 }

@@ -26,6 +26,8 @@ public:
     /// Everything since the beginning, and begins anew.
     Result<Changeset> take();
     Done pause();
+    /// Something may have been written that it did not see.
+    bool wasPaused() const { return m_wasPaused; }
     Done resume();
 
 private:
@@ -37,6 +39,7 @@ private:
 
     const Database* m_database;
     std::unique_ptr<Session> m_session;
+    bool m_wasPaused = false;
     Changeset m_taken;
 };
 

@@ -184,7 +184,10 @@ Done Change::keepRecord()
         return {};
     auto changes = m_recording->take();
     HOLDBAND_TRY(changes);
+    const bool nothing = changes->empty() && !m_recording->wasPaused();
     m_recording.reset();
+    if (nothing) // kept as it was: the history has nothing to say
+        return execute(database(), "DELETE FROM acts WHERE id = ?", m_act.value);
     return changes->empty() ? Done{} : keepChanges(database(), m_act, *changes);
 }
 

@@ -101,6 +101,33 @@ Result<Instant> parseTime(std::string_view text, const Zone& zone)
     return resolveLocal(time->local, zone);
 }
 
+namespace {
+
+/// "6:30" or "16:30" with the hour in two digits; empty where it is no clock.
+std::string twoDigitClock(std::string_view clock)
+{
+    const auto colon = clock.find(':');
+    if (colon == 1)
+        return "0" + std::string(clock);
+    return colon == 2 ? std::string(clock) : std::string();
+}
+
+} // namespace
+
+Result<Instant> parseTypedTime(std::string_view text, const Zone& zone, Instant now)
+{
+    constexpr std::size_t dateLength = 10; // 2026-03-07
+    const std::string_view inner = trimmed(text);
+    if (const std::string clock = twoDigitClock(inner); !clock.empty())
+        return parseTime(isoDate(zone.localDate(now)) + " " + clock, zone);
+    if (inner.size() > dateLength + 1 && (inner[dateLength] == ' ' || inner[dateLength] == 'T')) {
+        const std::string clock = twoDigitClock(inner.substr(dateLength + 1));
+        if (!clock.empty())
+            return parseTime(std::string(inner.substr(0, dateLength)) + " " + clock, zone);
+    }
+    return parseTime(inner, zone);
+}
+
 Result<Instant> resolveLocal(LocalTime local, const Zone& zone)
 {
     const Resolved resolved = zone.resolve(local);

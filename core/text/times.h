@@ -25,6 +25,10 @@ Result<Instant> parseRfc3339(std::string_view text);
 /// must be plausible.
 Result<Instant> parseTime(std::string_view text, const Zone& zone);
 
+/// As a person types it: what parseTime takes, the hour with one digit ("2026-03-07 6:30"), or the
+/// clock alone for today ("6:30", "06:30"). Errors as there.
+Result<Instant> parseTypedTime(std::string_view text, const Zone& zone, Instant now);
+
 /// A local time as an instant; the Problem of a missing or doubled one shows the ways out.
 Result<Instant> resolveLocal(LocalTime local, const Zone& zone);
 

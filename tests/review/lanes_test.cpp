@@ -1,5 +1,6 @@
 // The map of the logbook: rows for batches at once, and ticks for rounds read and missed.
 #include "core/review/lanes.h"
+#include "core/review/run_review.h"
 #include "tests/review/described_logbook.h"
 
 namespace holdband::test {
@@ -31,6 +32,29 @@ LanesReview lanesOf(const std::string& description, const std::string& now)
     const auto lanes = review::reviewLanes(*opened);
     EXPECT_TRUE(lanes) << lanes.error().sentence();
     return lanes.value_or(LanesReview{});
+}
+
+TEST(Lanes, ABarSaysWhatItsRunSaysAfterAChangedPlan)
+{
+    const DescribedLogbook files;
+    files.write("log.csv", "time,Beer [C]\n2026-03-01 00:00,20\n2026-03-02 00:00,20\n"
+                           "2026-03-02 00:10,10\n2026-03-03 00:00,10\n");
+    const auto logbook = files.load(
+        R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+        "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00","gap_limit_min":2880,
+            "ended":"2026-03-03 00:00","beer_sensor":"Beer","tolerance_c":1,
+            "schedule":[{"stage":"Hold","target_c":20}],
+            "plan_changes":[{"from":"2026-03-02 00:00","why":"colder",
+                "schedule":[{"stage":"Hold","target_c":20,"hours":24},
+                            {"stage":"Cold","target_c":10}]}]}],
+        "files":[{"file":"log.csv","time":"time","columns":{"Beer":"Beer [C]"}}]})",
+        "2026-03-10T12:00:00Z");
+    const auto lanes = review::reviewLanes(*logbook);
+    const auto run = review::reviewRun(*logbook, "B");
+    ASSERT_TRUE(lanes) << lanes.error().sentence();
+    ASSERT_TRUE(run) << run.error().sentence();
+    EXPECT_EQ(lanes->lanes[0].bars[0].headline, run->words.headline);
+    EXPECT_EQ(lanes->lanes[0].bars[0].verdict, analysis::Verdict::stayed) << run->words.headline;
 }
 
 TEST(Lanes, BatchesAtOnceStandInRowsOfTheirOwn)

@@ -90,12 +90,46 @@ TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
     EXPECT_FALSE(sheet.cells[0][10].missed);
 }
 
-TEST(RoundsSheet, LeavesOutAMeterThatWasTakenAway)
+TEST(RoundsSheet, AMeterThatWasTakenAwayStaysInTheGridWhileItsReadingsDo)
 {
     const std::string gone = R"({"name":"M","setup":"S","to":"2026-03-02 12:00"})";
-    const RoundsSheet sheet = sheetOf(described(gone, twoDays), "2026-03-03T08:00:00Z");
-    for (const review::RoundRow& row : sheet.rows)
-        EXPECT_NE(row.kind, review::RoundKind::meter);
+    const auto meterRow = [](const RoundsSheet& sheet) {
+        return std::find_if(sheet.rows.begin(), sheet.rows.end(), [](const review::RoundRow& row) {
+            return row.kind == review::RoundKind::meter;
+        });
+    };
+    const RoundsSheet soon = sheetOf(described(gone, twoDays), "2026-03-03T08:00:00Z");
+    ASSERT_NE(meterRow(soon), soon.rows.end());
+    EXPECT_FALSE(meterRow(soon)->toRead);
+    const auto& cells = soon.cells[static_cast<std::size_t>(meterRow(soon) - soon.rows.begin())];
+    EXPECT_EQ(cells[11].value, 2.2);
+    const RoundsSheet later = sheetOf(described(gone, twoDays), "2026-03-20T08:00:00Z");
+    EXPECT_EQ(meterRow(later), later.rows.end());
+}
+
+TEST(RoundsSheet, ALateReadingIsExpectedBetweenItsNeighbours)
+{
+    const std::string readings = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00},
+                                    {"meter":"M","at":"2026-03-03 07:00","kwh":4.00})";
+    const DescribedLogbook folder;
+    const auto logbook = folder.load(described(plainMeter, readings), "2026-03-03T08:00:00Z");
+    const auto sheet = review::reviewRounds(*logbook, *parseRfc3339("2026-03-02T07:00:00Z"));
+    ASSERT_TRUE(sheet) << sheet.error().sentence();
+    ASSERT_TRUE(sheet->rows[0].expected);
+    EXPECT_EQ(sheet->rows[0].expected->first, 1.0);
+    EXPECT_EQ(sheet->rows[0].expected->second, 4.0);
+}
+
+TEST(RoundsSheet, TheOpenRoundIsDueUntilItsMetersAreRead)
+{
+    // Of the usual windows the evening's is 16:00 to 20:00.
+    const std::string before = R"({"meter":"M","at":"2026-03-02 07:00","kwh":1.00})";
+    const RoundsSheet open = sheetOf(described(plainMeter, before), "2026-03-02T19:10:00Z");
+    EXPECT_TRUE(open.dueNow);
+    const std::string read = before + R"(,{"meter":"M","at":"2026-03-02 19:05","kwh":2.00})";
+    const RoundsSheet done = sheetOf(described(plainMeter, read), "2026-03-02T19:10:00Z");
+    EXPECT_FALSE(done.dueNow);
+    EXPECT_EQ(rfc3339Utc(done.nextDue), "2026-03-03T07:00:00.000Z");
 }
 
 TEST(RoundsSheet, ACorrectedCellTellsWhatStoodThere)

@@ -67,6 +67,24 @@ TEST(RunFindings, MoreThanTheRatedPowerAllowsIsSaid)
                                        "ignored there."});
 }
 
+TEST(OpenRun, EnergyGoesOnToTheLastRoundWhileTheJudgingWaitsForTheLog)
+{
+    const DescribedLogbook files;
+    const auto logbook = files.load(
+        R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+        "meters":[{"name":"M","setup":"S"}],
+        "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00","beer_sensor":"Beer",
+            "tolerance_c":1,"schedule":[{"stage":"Hold","target_c":20}]}],
+        "meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5.0},
+            {"meter":"M","at":"2026-03-02 00:00","kwh":9.0}]})",
+        "2026-03-10T00:00:00Z");
+    const auto run = review::reviewRun(*logbook, "B");
+    ASSERT_TRUE(run) << run.error().sentence();
+    EXPECT_DOUBLE_EQ(run->figures.energy.whole.kwh, 4.0);
+    EXPECT_EQ(run->figures.judged.asPlanned.verdict, analysis::Verdict::notEnoughData);
+    EXPECT_TRUE(run->findings.empty());
+}
+
 TEST(RunFindings, AMeterThatNobodyReadIsSaid)
 {
     const DescribedLogbook files;

@@ -96,6 +96,18 @@ TEST(ParseTime, refusesTheRest)
         EXPECT_FALSE(parseTime(text, denver()).has_value()) << text;
 }
 
+TEST(TypedTime, takesTheClockAloneAndAnHourOfOneDigit)
+{
+    const Zone denver = *Zone::named("America/Denver");
+    const Instant now = *parseRfc3339("2026-03-13T00:12:00Z"); // 12 March, 18:12 there
+    const auto read = [&](const char* text) { return parseTypedTime(text, denver, now); };
+    const Instant seven = *parseRfc3339("2026-03-12T13:05:00Z");
+    for (const char* text : {"7:05", "07:05", " 7:05 ", "2026-03-12 7:05", "2026-03-12 07:05"})
+        EXPECT_EQ(read(text), seven) << text;
+    for (const char* text : {"25:00", "7:5", "7", "2026-03-12 7", "yesterday", ""})
+        EXPECT_FALSE(read(text)) << text;
+}
+
 TEST(TimeText, forPeopleAndForPrograms)
 {
     const Instant at = *parseRfc3339("2026-03-07T13:30:00Z");

@@ -3,6 +3,7 @@
 #include "core/exchange/load.h"
 #include "core/store/meter_readings.h"
 #include "core/text/times.h"
+#include "ui/window/pages.h"
 
 #include <QFile>
 #include <QTest>
@@ -97,6 +98,8 @@ std::unique_ptr<MainWindow> WindowTest::openWindow(const QString& logbook)
     window->openLogbook(logbook);
     window->show();
     EXPECT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    while (window->pages()->makeNext()) // as it does by itself in a quiet moment
+        continue;
     settle(*window);
     return window;
 }

@@ -177,7 +177,7 @@ TEST_F(WindowTest, WithoutALogbookItOffersToOpenOne)
     EXPECT_TRUE(window.welcome()->sentence().contains("sample"));
     window.openLogbook(path("missing.holdband"));
     EXPECT_TRUE(window.showsWelcome());
-    EXPECT_TRUE(window.notice()->sentence().contains("there is no such logbook"));
+    EXPECT_TRUE(window.notice()->sentence().contains("There is no logbook at"));
 }
 
 TEST_F(WindowTest, ASecondWindowReadsOnlyAndSaysSo)

@@ -1,6 +1,7 @@
 #include "ui/equipment/ice_panel.h"
 
 #include "ui/equipment/offset_rows.h"
+#include "ui/forms/buddy.h"
 #include "ui/forms/quantity_field.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -49,7 +50,7 @@ void IcePanel::layOut()
     const bool us = m_manner.units == UnitSystem::us;
     m_readings->setPlaceholderText(
         us ? QStringLiteral("32.4 32.5 32.4")
-           : QStringLiteral("0%10 0%12 0%11").arg(QLatin1Char(m_manner.sign)));
+           : QStringLiteral("0.0 0.2 0.1").replace(QLatin1Char('.'), QLatin1Char(m_manner.sign)));
     m_step->setManner(m_manner);
     m_step->setRule(notNegative);
     m_step->set(std::optional(us ? TemperatureDifference::fahrenheitDegrees(0.1)
@@ -58,7 +59,7 @@ void IcePanel::layOut()
     auto* top = new QHBoxLayout;
     top->addWidget(m_readings, 1, Qt::AlignTop);
     auto* label = new QLabel(QStringLiteral("last &digit"), this);
-    label->setBuddy(m_step);
+    setBuddyOf(*label, *m_step);
     label->setMargin(4);
     top->addWidget(label, 0, Qt::AlignTop);
     top->addWidget(m_step);

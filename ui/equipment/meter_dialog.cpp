@@ -14,6 +14,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <cmath>
 
 namespace holdband::ui {
 
@@ -39,6 +40,7 @@ MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Met
       m_setup(makeChoice(QStringLiteral("Setup"), this)),
       m_resolution(new QuantityField(Quantity::energy, QStringLiteral("Last digit shown"), this)),
       m_top(new QuantityField(Quantity::energy, QStringLiteral("Starts again at 0 above"), this)),
+      m_topWords(makeLabel({}, "muted", this)),
       m_accuracy(new QuantityField(Quantity::percent, QStringLiteral("Accuracy"), this)),
       m_from(new InstantField(QStringLiteral("In service from"), this)),
       m_to(new InstantField(QStringLiteral("In service to"), this)),
@@ -57,6 +59,7 @@ void MeterDialog::addFields()
     addRow(QStringLiteral("Counts &for"), m_setup);
     addRow(QStringLiteral("&Last digit shown"), m_resolution);
     addRow(QStringLiteral("Rolls &over at"), m_top);
+    addRow({}, m_topWords);
     addRow(QStringLiteral("&Accuracy ±"), m_accuracy);
     addRow(QStringLiteral("In &service from"), m_from);
     addRow(QStringLiteral("&To"), m_to);
@@ -78,6 +81,8 @@ void MeterDialog::addFields()
         field->setOptional(true);
         field->setClock([this] { return session().now(); });
     }
+    for (QuantityField* field : {m_top, m_resolution})
+        connect(field, &QuantityField::edited, this, &MeterDialog::sayTop);
     m_from->edit()->setPlaceholderText(QStringLiteral("always"));
     m_to->edit()->setPlaceholderText(QStringLiteral("still"));
 }
@@ -94,15 +99,49 @@ void MeterDialog::fill()
     m_resolution->set(m_meter.resolution);
     m_top->set(m_meter.rollsOverAt);
     m_accuracy->set(m_meter.accuracy);
+    sayTop();
     m_from->setInstant(m_meter.from);
     m_to->setInstant(m_meter.to);
     m_moves->model()->setRows(moveRows(m_meter.moves, m_manner));
+}
+
+/// 999.99 is the most that such a register shows: it starts again one unit further on.
+std::optional<Energy> MeterDialog::topMeant() const
+{
+    const auto typed = m_top->value<Energy>();
+    if (!typed || !*typed)
+        return std::nullopt;
+    const auto resolution = m_resolution->value<Energy>();
+    const double unit = resolution && *resolution ? (*resolution)->kilowattHours() : lastDigit();
+    const double beyond = (*typed)->kilowattHours() + unit;
+    const double power = std::pow(10.0, std::round(std::log10(beyond)));
+    return std::abs(beyond - power) < 1e-9 * power ? std::optional(Energy::kilowattHours(power))
+                                                   : *typed;
+}
+
+/// Of what is typed as the top.
+double MeterDialog::lastDigit() const
+{
+    const QString text = m_top->edit()->text().trimmed();
+    const auto point = text.lastIndexOf(QLatin1Char(m_manner.sign));
+    return point < 0 ? 1.0 : std::pow(10.0, -static_cast<double>(text.size() - point - 1));
+}
+
+void MeterDialog::sayTop()
+{
+    const auto top = topMeant();
+    m_topWords->setText(
+        top ? QStringLiteral("The register starts again at 0 instead of %1 kWh.")
+                  .arg(numberText(top->kilowattHours(), 0))
+            : QStringLiteral("The most that it shows, all nines, or where it starts "
+                             "again; it may stay empty."));
 }
 
 Done MeterDialog::readQuantities(Meter& into)
 {
     HOLDBAND_TRY(readField(m_resolution, into.resolution));
     HOLDBAND_TRY(readField(m_top, into.rollsOverAt));
+    into.rollsOverAt = topMeant();
     return readField(m_accuracy, into.accuracy);
 }
 

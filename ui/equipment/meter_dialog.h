@@ -6,6 +6,7 @@
 #include "ui/forms/manner.h"
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 
 namespace holdband::ui {
@@ -37,6 +38,9 @@ private:
     Result<Meter> typedMeter();
     Done readQuantities(Meter& into);
     Done readTimes(Meter& into);
+    std::optional<Energy> topMeant() const;
+    double lastDigit() const;
+    void sayTop();
 
     Manner m_manner;
     Equipment m_equipment;
@@ -45,6 +49,7 @@ private:
     QComboBox* m_setup;
     QuantityField* m_resolution;
     QuantityField* m_top;
+    QLabel* m_topWords; ///< what the top is taken for
     QuantityField* m_accuracy;
     InstantField* m_from;
     InstantField* m_to;

@@ -1,6 +1,7 @@
 #include "ui/equipment/tariff_page.h"
 
 #include "ui/equipment/window_rows.h"
+#include "ui/forms/buddy.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
@@ -44,7 +45,7 @@ void TariffPage::layOut()
     const auto add = [&](const QString& words, QWidget* field) {
         auto* label = new QLabel(words, this);
         label->setMargin(4);
-        label->setBuddy(field);
+        setBuddyOf(*label, *field);
         form->addRow(label, field);
     };
     if (m_from)

@@ -4,6 +4,7 @@
 #include "ui/theme/theme.h"
 
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
 
@@ -64,6 +65,19 @@ QSize EditDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInd
     for (const QString& choice : index.data(EditTableModel::ChoicesRole).toStringList())
         width = std::max(width, metrics.horizontalAdvance(choice) + listFrame);
     return QStyledItemDelegate::sizeHint(option, index).expandedTo({width, 0});
+}
+
+bool EditDelegate::eventFilter(QObject* editor, QEvent* event)
+{
+    auto* widget = qobject_cast<QWidget*>(editor);
+    const bool tab = widget && event->type() == QEvent::KeyPress &&
+                     static_cast<const QKeyEvent*>(event)->key() == Qt::Key_Tab;
+    if (!tab)
+        return QStyledItemDelegate::eventFilter(editor, event);
+    Q_EMIT commitData(widget);
+    Q_EMIT closeEditor(widget, QAbstractItemDelegate::NoHint);
+    Q_EMIT tabbed();
+    return true;
 }
 
 void EditDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,

@@ -20,8 +20,14 @@ public:
                       const QModelIndex& index) const override;
     /// Wide enough to type in, and for the longest choice with its arrow.
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    /// Tab goes on as Enter does, and types on.
+    bool eventFilter(QObject* editor, QEvent* event) override;
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
+
+Q_SIGNALS:
+    /// Tab was pressed in a cell's editor; what was typed is kept.
+    void tabbed();
 };
 
 } // namespace holdband::ui

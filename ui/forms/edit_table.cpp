@@ -62,6 +62,12 @@ void EditTable::prepareView()
                 if (hint == QAbstractItemDelegate::SubmitModelCache) // by Enter
                     goOn();
             });
+    connect(delegate, &EditDelegate::tabbed, this, [this] {
+        goOn();
+        const QModelIndex now = m_view->currentIndex();
+        if (!m_add->hasFocus() && now.flags() & Qt::ItemIsEditable)
+            m_view->edit(now);
+    });
     m_view->setAccessibleName(QStringLiteral("List: each row is a %1").arg(m_what));
     m_view->setShowGrid(false);
     m_view->setAlternatingRowColors(true);
@@ -156,6 +162,7 @@ void EditTable::showProblem()
 
 bool EditTable::check()
 {
+    m_model->judgeUntouched();
     const QModelIndex refused = m_model->firstRefused();
     if (!refused.isValid())
         return true;
@@ -198,6 +205,17 @@ void EditTable::moveRow(int by)
     showProblem();
 }
 
+/// The first cell of the row with nothing in it yet; else the first.
+int EditTable::firstToType(int row) const
+{
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        const QModelIndex at = m_model->index(row, column);
+        if (at.flags() & Qt::ItemIsEditable && at.data(Qt::EditRole).toString().isEmpty())
+            return column;
+    }
+    return 0;
+}
+
 void EditTable::goOn()
 {
     const QModelIndex now = m_view->currentIndex();
@@ -208,7 +226,7 @@ void EditTable::goOn()
             return m_view->setCurrentIndex(m_model->index(now.row(), column));
     }
     if (now.row() + 1 < m_model->rowCount())
-        m_view->setCurrentIndex(m_model->index(now.row() + 1, 0));
+        m_view->setCurrentIndex(m_model->index(now.row() + 1, firstToType(now.row() + 1)));
     else
         m_add->setFocus();
 }

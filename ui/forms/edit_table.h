@@ -54,6 +54,7 @@ private:
     void fitColumns();
     bool actOn(int key, Qt::KeyboardModifiers modifiers);
     void goOn();
+    int firstToType(int row) const;
 
     QString m_what;
     EditTableModel* m_model;

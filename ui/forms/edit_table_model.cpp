@@ -36,6 +36,7 @@ EditRow EditTableModel::blankRow() const
 void EditTableModel::insertBlank(int at)
 {
     const int row = std::clamp(at, 0, rowCount());
+    m_judgesUntouched = false;
     beginInsertRows({}, row, row);
     m_rows.insert(m_rows.begin() + row, blankRow());
     endInsertRows();
@@ -90,7 +91,16 @@ bool EditTableModel::isUsed(int row, int column) const
 QString EditTableModel::refusalAt(int row, int column) const
 {
     const auto& refusal = this->column(column).refusal;
+    if (!m_judgesUntouched && cells(row) == blankRow().cells)
+        return {};
     return refusal && isUsed(row, column) ? refusal(cells(row)) : QString();
+}
+
+void EditTableModel::judgeUntouched()
+{
+    m_judgesUntouched = true;
+    if (rowCount() > 0)
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
 
 QModelIndex EditTableModel::firstRefused() const

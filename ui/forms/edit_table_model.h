@@ -51,6 +51,9 @@ public:
     void showCell(int row, int column, const QString& text);
 
     QString refusalAt(int row, int column) const;
+    /// Rows as they were added, with nothing typed, are refused too from here on (until the next
+    /// one is added): whoever adds a row is not told off before typing.
+    void judgeUntouched();
     /// The first refused cell, row by row; invalid where there is none.
     QModelIndex firstRefused() const;
 
@@ -72,6 +75,7 @@ private:
 
     std::vector<EditColumn> m_columns;
     std::vector<EditRow> m_rows;
+    bool m_judgesUntouched = false;
 };
 
 } // namespace holdband::ui

@@ -1,5 +1,6 @@
 #include "ui/forms/form_dialog.h"
 
+#include "ui/forms/buddy.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/keep_change.h"
@@ -11,6 +12,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -61,8 +63,7 @@ void FormDialog::addRow(const QString& label, QWidget* field)
 {
     auto* words = new QLabel(label, m_inner);
     words->setMargin(4);
-    if (field->focusPolicy() != Qt::NoFocus || field->focusProxy())
-        words->setBuddy(field);
+    setBuddyOf(*words, *field);
     m_form->addRow(words, field);
 }
 
@@ -146,6 +147,16 @@ void FormDialog::orderTabs()
     order << m_foot->cancelButton() << m_foot->saveButton();
     for (qsizetype i = 1; i < order.size(); ++i)
         setTabOrder(order[i - 1], order[i]);
+}
+
+/// Ctrl+Enter keeps it from anywhere, a table's cell included.
+void FormDialog::keyPressEvent(QKeyEvent* event)
+{
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && event->modifiers().testFlag(Qt::ControlModifier))
+        m_foot->saveButton()->click();
+    else
+        QDialog::keyPressEvent(event);
 }
 
 void FormDialog::showEvent(QShowEvent* event)

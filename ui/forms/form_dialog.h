@@ -53,6 +53,7 @@ protected:
     /// As high as its contents, where the screen has the room; also once they have grown.
     void fitToScreen();
     void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void layOut();

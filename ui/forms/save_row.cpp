@@ -20,7 +20,7 @@ SaveRow::SaveRow(const QString& saveWords, QWidget* parent)
     layout->addWidget(m_save, 0, Qt::AlignBottom);
     setRole(m_save, "main");
     m_save->setDefault(true);
-    m_cancel->setAutoDefault(false);
+    m_cancel->setAutoDefault(true); // Enter on it cancels
     m_words->setAccessibleName(QStringLiteral("What is wrong or asked"));
     connect(m_save, &QPushButton::clicked, this, &SaveRow::saveWanted);
     connect(m_cancel, &QPushButton::clicked, this, &SaveRow::cancelWanted);

@@ -1,6 +1,5 @@
 #include "ui/imports/name_choices.h"
 
-#include "ui/theme/card.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -12,6 +11,44 @@
 namespace holdband::ui {
 
 using intake::Meaning;
+
+namespace {
+
+using Names = std::vector<intake::NameChoice>;
+
+void addName(Names& names, const std::string& name)
+{
+    const bool known = std::any_of(names.begin(), names.end(), [&](const intake::NameChoice& each) {
+        return each.name == name;
+    });
+    if (!name.empty() && !known)
+        names.push_back({name, {}});
+}
+
+/// Those of the first rows: before the file has been read whole, nothing else knows them.
+void addFirstNames(const LogState& log, Names& names)
+{
+    const std::optional<std::size_t> column = log.map.columnOf(Meaning::name);
+    for (const intake::PreviewRow& row : log.preview->rows) {
+        const bool data = row.line > log.preview->layout.headerLine;
+        if (data && column && *column < row.cells.size())
+            addName(names, row.cells[*column]);
+    }
+}
+
+Names namesOf(const LogState& log)
+{
+    Names names = log.map.names;
+    if (log.report) {
+        for (const std::string& name : log.report->file.ignoredNames)
+            addName(names, name);
+    } else {
+        addFirstNames(log, names);
+    }
+    return names;
+}
+
+} // namespace
 
 NameChoices::NameChoices(QWidget* parent) : QWidget(parent)
 {
@@ -34,21 +71,25 @@ NameChoices::NameChoices(QWidget* parent) : QWidget(parent)
 void NameChoices::showLog(const LogState& log, const std::vector<intake::Target>& targets)
 {
     const bool isLong = log.preview && log.map.columnOf(Meaning::name).has_value();
-    m_boxes.clear();
-    clearLayout(m_row);
-    std::vector<intake::NameChoice> names = log.map.names;
-    for (const std::string& name :
-         log.report ? log.report->file.ignoredNames : std::vector<std::string>()) {
-        if (std::none_of(names.begin(), names.end(),
-                         [&](const intake::NameChoice& each) { return each.name == name; }))
-            names.push_back({name, {}});
-    }
-    for (const intake::NameChoice& choice : names) {
-        if (isLong)
-            add(choice, targets);
+    removeBoxes();
+    for (const intake::NameChoice& choice : isLong ? namesOf(log) : Names()) {
+        add(choice, targets);
     }
     m_row->addStretch();
     setVisible(isLong && !m_boxes.empty());
+}
+
+/// Later: one of them may be the one that is chosen from just now.
+void NameChoices::removeBoxes()
+{
+    m_boxes.clear();
+    while (QLayoutItem* item = m_row->takeAt(0)) {
+        if (QWidget* widget = item->widget()) {
+            widget->hide();
+            widget->deleteLater();
+        }
+        delete item;
+    }
 }
 
 void NameChoices::add(const intake::NameChoice& choice, const std::vector<intake::Target>& targets)
@@ -62,7 +103,7 @@ void NameChoices::add(const intake::NameChoice& choice, const std::vector<intake
     label->setWordWrap(false);
     m_row->addWidget(label);
     m_row->addWidget(box);
-    connect(box, &TargetBox::chosen, this, &NameChoices::changed);
+    connect(box, &TargetBox::chosen, this, &NameChoices::changed, Qt::QueuedConnection);
     connect(box, &TargetBox::newSensorWanted, this, [this, name] { Q_EMIT newSensorWanted(name); });
     connect(box, &TargetBox::newMeterWanted, this, [this, name] { Q_EMIT newMeterWanted(name); });
     m_boxes.emplace_back(choice, box);

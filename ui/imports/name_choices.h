@@ -28,6 +28,7 @@ Q_SIGNALS:
     void newMeterWanted(const QString& name);
 
 private:
+    void removeBoxes();
     void add(const intake::NameChoice& choice, const std::vector<intake::Target>& targets);
 
     QHBoxLayout* m_row;

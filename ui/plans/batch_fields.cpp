@@ -1,5 +1,6 @@
 #include "ui/plans/batch_fields.h"
 
+#include "ui/forms/buddy.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/quantity_field.h"
@@ -43,7 +44,7 @@ void addField(QFormLayout* column, const QString& words, QWidget* field)
 {
     auto* label = new QLabel(words);
     label->setMargin(4);
-    label->setBuddy(field);
+    setBuddyOf(*label, *field);
     column->addRow(label, field);
 }
 

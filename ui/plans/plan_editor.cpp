@@ -1,5 +1,6 @@
 #include "ui/plans/plan_editor.h"
 
+#include "ui/forms/buddy.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/quantity_field.h"
 #include "ui/plans/plan_drawing.h"
@@ -37,7 +38,7 @@ void PlanEditor::layOut()
     auto* top = new QHBoxLayout;
     auto* label = new QLabel(QStringLiteral("&Hold band ±"), this);
     label->setMargin(4);
-    label->setBuddy(m_band);
+    setBuddyOf(*label, *m_band);
     top->addWidget(label, 0, Qt::AlignTop);
     top->addWidget(m_band);
     top->addStretch();

@@ -37,6 +37,7 @@ void paintDays(const Brush& brush)
     const PlanMap& map = brush.map();
     const double step =
         dayStep(map.hours, map.plot.width(), brush.metrics.horizontalAdvance("day 000") + 14.0);
+    double free = map.plot.left(); // where the last words ended
     for (double day = 0.0; day * 24.0 <= map.hours + 1e-6; day += step) {
         const double x = map.x(day * 24.0);
         brush.painter.setPen(QPen(brush.colours.grid, 1.0));
@@ -45,6 +46,9 @@ void paintDays(const Brush& brush)
             day == 0.0 ? QStringLiteral("pitched") : QStringLiteral("day %1").arg(day + 1.0);
         const double width = brush.metrics.horizontalAdvance(words);
         const double left = std::clamp(x - width / 2.0, map.plot.left(), map.plot.right() - width);
+        if (left < free)
+            continue;
+        free = left + width + 8.0;
         brush.painter.setPen(brush.colours.muted);
         brush.painter.drawText(
             QRectF(left, map.plot.bottom() + 3.0, width + 2.0, brush.metrics.height()), words);

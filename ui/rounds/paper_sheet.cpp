@@ -111,6 +111,8 @@ PaperSheet paperSheet(const review::RoundsSheet& sheet)
     paper.title =
         QStringLiteral("Rounds from %1").arg(english.toString(first, QStringLiteral("d MMM yyyy")));
     for (const review::RoundRow& row : sheet.rows) {
+        if (!row.toRead)
+            continue;
         paper.columns << QStringLiteral("%1, %2").arg(shown(row.name), unitText(row));
         paper.last << (row.lastAt ? numberText(row.last, row.decimals) : QString());
     }

@@ -67,11 +67,12 @@ void Reminder::look()
 {
     if (!m_session->isOpen())
         return;
-    m_session->ask<review::RoundsSheet>(this, review::reviewRounds,
-                                        [this](Result<review::RoundsSheet> sheet) {
-                                            if (sheet)
-                                                take(*sheet);
-                                        });
+    m_session->ask<review::RoundsSheet>(
+        this, [](const store::LogbookFile& file) { return review::reviewRounds(file); },
+        [this](Result<review::RoundsSheet> sheet) {
+            if (sheet)
+                take(*sheet);
+        });
 }
 
 void Reminder::take(const review::RoundsSheet& sheet)

@@ -22,6 +22,24 @@ QDate qdate(Date date)
             static_cast<int>(unsigned(date.day()))};
 }
 
+struct UnitTyped {
+    QString number;
+    ReadingUnit unit;
+};
+
+/// "65 F" in a row of °C is 65 °F; other rows take a bare number.
+UnitTyped splitUnit(const QString& text, ReadingUnit unit)
+{
+    const bool temperature = unit == ReadingUnit::celsius || unit == ReadingUnit::fahrenheit;
+    const QChar last = text.isEmpty() ? QChar() : text.back().toUpper();
+    if (!temperature || (last != QLatin1Char('C') && last != QLatin1Char('F')))
+        return {text, unit};
+    QString number = text.chopped(1).trimmed();
+    if (number.endsWith(QChar(0x00B0)))
+        number = number.chopped(1).trimmed();
+    return {number, last == QLatin1Char('C') ? ReadingUnit::celsius : ReadingUnit::fahrenheit};
+}
+
 } // namespace
 
 Result<MeterReading> parseReading(const QString& text, Instant at, const QString& note,
@@ -39,10 +57,11 @@ Result<MeterReading> parseReading(const QString& text, Instant at, const QString
 Result<HandReading> parseHandReading(const QString& text, Instant at, const QString& note,
                                      char decimalSign, ReadingUnit unit)
 {
-    const auto number = parseTypedNumber(core(text.trimmed()), decimalSign);
+    const UnitTyped typed = splitUnit(text.trimmed(), unit);
+    const auto number = parseTypedNumber(core(typed.number), decimalSign);
     if (!number)
         return failure(number.error());
-    return HandReading{at, number->value, unit, number->decimals, {}, core(note.trimmed())};
+    return HandReading{at, number->value, typed.unit, number->decimals, {}, core(note.trimmed())};
 }
 
 namespace {

@@ -7,9 +7,9 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QApplication>
 #include <QClipboard>
 #include <QGridLayout>
-#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -65,6 +65,7 @@ RoundLine::RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, 
         m_event.reset();
         m_unusualSeen = false;
         setState(m_field->text().trimmed().isEmpty() ? State::empty : State::unchecked);
+        Q_EMIT typedAnew();
     });
     connect(m_field, &QLineEdit::returnPressed, this, &RoundLine::entered);
     connect(m_note, &QLineEdit::returnPressed, this, &RoundLine::entered);
@@ -258,6 +259,13 @@ bool RoundLine::eventFilter(QObject* watched, QEvent* event)
             return true;
         }
     }
+    if (event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if (key == Qt::Key_Up || key == Qt::Key_Down) {
+            Q_EMIT stepped(key == Qt::Key_Up ? -1 : +1);
+            return true;
+        }
+    }
     if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)
         explainExpected(event->type() == QEvent::FocusIn);
     return QObject::eventFilter(watched, event);
@@ -352,10 +360,11 @@ intake::TypedHandReading RoundLine::typedHand() const
 
 void RoundLine::clearTyped()
 {
-    m_field->clear();
-    m_note->clear();
+    // Not clear(): what was kept is taken back by the logbook's undo, not by the line's.
+    m_field->setText({});
+    m_note->setText({});
     if (m_sample)
-        m_sample->clear();
+        m_sample->setText({});
     m_event.reset();
     m_unusualSeen = false;
     setState(State::empty);
@@ -368,6 +377,14 @@ void RoundLine::putTyped(const QString& value, const QString& note, const QStrin
     if (m_sample)
         m_sample->setText(sample);
     setState(value.trimmed().isEmpty() ? State::empty : State::unchecked);
+}
+
+bool RoundLine::hasFocus() const
+{
+    const auto has = [](const QWidget* widget) {
+        return widget && (widget->hasFocus() || widget->isAncestorOf(QApplication::focusWidget()));
+    };
+    return has(m_field) || has(m_note) || has(m_sample) || has(m_question);
 }
 
 void RoundLine::setEnabled(bool enabled)

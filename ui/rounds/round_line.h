@@ -64,6 +64,8 @@ public:
     /// What stood in the fields of a line that this one takes the place of.
     void putTyped(const QString& value, const QString& note, const QString& sample);
     void setEnabled(bool enabled);
+    /// One of its fields has it.
+    bool hasFocus() const;
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -72,6 +74,10 @@ Q_SIGNALS:
     void checkWanted();
     /// Enter in the field or the note.
     void entered();
+    /// The arrow keys: to the row before (-1) or after (+1).
+    void stepped(int by);
+    /// Something was typed by the person.
+    void typedAnew();
     void settled();
     /// More than one line was pasted into the field.
     void tablePasted(const QString& text);

@@ -26,6 +26,7 @@ RoundTime::RoundTime(QWidget* parent)
     m_field->setFixedWidth(
         m_field->fontMetrics().horizontalAdvance(QStringLiteral("2026-03-07 18:12")) + 34);
     m_field->hide();
+    connect(m_field, &QLineEdit::returnPressed, this, &RoundTime::entered);
     connect(m_change, &QPushButton::clicked, this, [this] {
         if (m_field->isVisibleTo(this))
             backToNow();
@@ -59,13 +60,20 @@ void RoundTime::backToNow()
     m_field->hide();
     m_change->setText(QStringLiteral("Change the &time"));
     setNow(m_now, m_zone);
+    Q_EMIT changed();
+}
+
+std::optional<Instant> RoundTime::typed() const
+{
+    const auto at = this->at(m_now);
+    return m_field->isVisibleTo(this) && at ? std::optional(*at) : std::nullopt;
 }
 
 Result<Instant> RoundTime::at(Instant now) const
 {
     if (!m_field->isVisibleTo(this))
         return now;
-    return parseTime(core(m_field->text()), m_zone);
+    return parseTypedTime(core(m_field->text()), m_zone, now);
 }
 
 } // namespace holdband::ui

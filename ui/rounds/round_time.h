@@ -21,9 +21,17 @@ public:
     void setNow(Instant now, const Zone& zone);
     /// `now`, unless another time was typed. Problem (data): what was typed is no time.
     Result<Instant> at(Instant now) const;
+    /// Absent where it is now, or no time.
+    std::optional<Instant> typed() const;
     void backToNow();
     QLineEdit* field() const { return m_field; }
     QPushButton* button() const { return m_change; }
+
+Q_SIGNALS:
+    /// Enter in the field.
+    void entered();
+    /// Now is taken again.
+    void changed();
 
 private:
     void startTyping();

@@ -49,6 +49,8 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     layOut();
     setRole(m_save, "main");
     connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
+    connect(m_time, &RoundTime::entered, this, &RoundsPage::takeTime);
+    connect(m_time, &RoundTime::changed, this, &RoundsPage::refresh);
     connect(m_grid, &RoundsGrid::corrected, this,
             [this](const QString& words) { say(words, false); });
     auto* clock = new QTimer(this); // ages, expected ranges and the time go on
@@ -145,13 +147,15 @@ void RoundsPage::printPaper()
 
 void RoundsPage::refresh()
 {
-    m_session->ask<review::RoundsSheet>(this, review::reviewRounds,
-                                        [this](Result<review::RoundsSheet> sheet) {
-                                            if (sheet)
-                                                takeSheet(std::move(*sheet));
-                                            else
-                                                say(sentence(sheet.error()), true);
-                                        });
+    const std::optional<Instant> at = m_time->typed();
+    m_session->ask<review::RoundsSheet>(
+        this, [at](const store::LogbookFile& file) { return review::reviewRounds(file, at); },
+        [this](Result<review::RoundsSheet> sheet) {
+            if (sheet)
+                takeSheet(std::move(*sheet));
+            else
+                say(sentence(sheet.error()), true);
+        });
 }
 
 void RoundsPage::clear()
@@ -165,7 +169,9 @@ void RoundsPage::clear()
 
 void RoundsPage::takeSheet(review::RoundsSheet sheet)
 {
-    const bool same = std::equal(sheet.rows.begin(), sheet.rows.end(), m_rows.begin(), m_rows.end(),
+    const auto past = std::find_if(sheet.rows.begin(), sheet.rows.end(),
+                                   [](const review::RoundRow& row) { return !row.toRead; });
+    const bool same = std::equal(sheet.rows.begin(), past, m_rows.begin(), m_rows.end(),
                                  [](const review::RoundRow& a, const RoundLine* b) {
                                      return shown(a.name) == b->name() && a.kind == b->kind();
                                  });
@@ -199,10 +205,15 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
     struct Typed {
         QString value, note, sample;
     };
-    std::map<QString, Typed> typed; // what was typed stays
+    std::map<QString, Typed> typed; // what was typed stays, and where
+    QString focused;
+    bool hadFocus = false;
     for (RoundLine* row : m_rows) {
         typed[row->name()] = {row->field()->text(), row->note()->text(),
                               row->sample() ? row->sample()->text() : QString()};
+        hadFocus = hadFocus || row->hasFocus();
+        if (row->hasFocus())
+            focused = row->name();
         delete row;
     }
     m_rows.clear();
@@ -211,6 +222,8 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
     addHeading();
     m_setups.clear();
     for (const review::RoundRow& each : sheet.rows) {
+        if (!each.toRead)
+            continue;
         if (!m_setups.contains(shown(each.setup)))
             m_setups << shown(each.setup);
         const auto setup = static_cast<int>(m_setups.indexOf(shown(each.setup)));
@@ -224,7 +237,13 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
         connect(row, &RoundLine::checkWanted, this, [this, row] { check(row); });
         connect(row, &RoundLine::entered, this, [this, row] { enterRow(row); });
         connect(row, &RoundLine::settled, this, [this, row] { rowSettled(row); });
+        connect(row, &RoundLine::stepped, this, [this, row](int by) { step(row, by); });
+        connect(row, &RoundLine::typedAnew, this, [this] { say({}, false); });
     }
+    if (RoundLine* same = row(focused))
+        same->field()->setFocus();
+    else if (hadFocus)
+        focusFirst();
     if (m_rows.empty())
         m_gridLayout->addWidget(
             makeLabel(
@@ -233,13 +252,33 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
             1, 1, 1, 6);
 }
 
+void RoundsPage::step(RoundLine* from, int by)
+{
+    const auto found = std::find(m_rows.begin(), m_rows.end(), from);
+    const auto to = std::distance(m_rows.begin(), found) + by;
+    if (to >= 0 && to < std::ssize(m_rows))
+        m_rows[static_cast<std::size_t>(to)]->field()->setFocus();
+}
+
+/// A time that was typed is looked at at once, and the ranges follow it.
+void RoundsPage::takeTime()
+{
+    const auto at = m_time->at(m_session->now());
+    if (!at)
+        return say(sentence(at.error()), true);
+    if (*at > m_session->now())
+        return say(QStringLiteral("That is still to come; a round can be typed later, not before."),
+                   true);
+    say({}, false);
+    refresh();
+    focusFirst();
+}
+
 RoundLine* RoundsPage::row(const QString& name) const
 {
-    for (RoundLine* row : m_rows) {
-        if (row->name() == name)
-            return row;
-    }
-    return nullptr;
+    const auto found = std::find_if(m_rows.begin(), m_rows.end(),
+                                    [&](const RoundLine* row) { return row->name() == name; });
+    return found == m_rows.end() ? nullptr : *found;
 }
 
 QString RoundsPage::message() const
@@ -247,10 +286,15 @@ QString RoundsPage::message() const
     return m_message->text();
 }
 
+/// The first field with nothing in it, or that still wants a look; else the first.
 void RoundsPage::focusFirst()
 {
-    if (!m_rows.empty())
-        m_rows.front()->field()->setFocus();
+    if (m_rows.empty())
+        return;
+    const auto open = std::find_if(m_rows.begin(), m_rows.end(), [](const RoundLine* row) {
+        return row->state() != RoundLine::State::fine;
+    });
+    (open == m_rows.end() ? m_rows.front() : *open)->field()->setFocus();
 }
 
 void RoundsPage::say(const QString& words, bool trouble)

@@ -53,6 +53,8 @@ private:
     void takeSheet(review::RoundsSheet sheet);
     void rebuildRows(const review::RoundsSheet& sheet);
     void addHeading();
+    void step(RoundLine* from, int by);
+    void takeTime();
     void check(RoundLine* row);
     void checkHand(RoundLine* row);
     void replaceMeter(RoundLine* row);

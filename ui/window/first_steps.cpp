@@ -42,15 +42,15 @@ FirstSteps::FirstSteps(QWidget* parent) : QWidget(parent)
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(8);
     grid->setColumnStretch(2, 1);
-    addStep(grid, FirstStep::setup, QStringLiteral("&1  Your cooling arrangement"),
+    addStep(grid, FirstStep::setup, QStringLiteral("1  Your cooling arrangement"),
             QStringLiteral("what chills the beer, its parts and what they cost"));
-    addStep(grid, FirstStep::meter, QStringLiteral("&2  Its watt-hour meter"),
+    addStep(grid, FirstStep::meter, QStringLiteral("2  Its watt-hour meter"),
             QStringLiteral("the plug-in meter that you read by eye"));
-    addStep(grid, FirstStep::sensor, QStringLiteral("&3  The probe in the beer"),
+    addStep(grid, FirstStep::sensor, QStringLiteral("3  The probe in the beer"),
             QStringLiteral("and one for the room; how far each can be trusted"));
-    addStep(grid, FirstStep::batch, QStringLiteral("&4  The batch and its plan"),
+    addStep(grid, FirstStep::batch, QStringLiteral("4  The batch and its plan"),
             QStringLiteral("target temperatures stage by stage, and when it was pitched"));
-    addStep(grid, FirstStep::reading, QStringLiteral("&5  The first reading"),
+    addStep(grid, FirstStep::reading, QStringLiteral("5  The first reading"),
             QStringLiteral("what the meter shows now; logs can be dropped on the window any time"));
 }
 

@@ -6,6 +6,7 @@
 #include "ui/charts/temperature_panel.h"
 #include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_page.h"
+#include "ui/equipment/units_dialog.h"
 #include "ui/history/history_dialog.h"
 #include "ui/history/undo_actions.h"
 #include "ui/imports/imports_page.h"
@@ -25,6 +26,7 @@
 #include "ui/window/pages.h"
 #include "ui/window/status_words.h"
 #include "ui/window/welcome_page.h"
+#include "ui/window/window_keys.h"
 #include "ui/words/words.h"
 
 #include <QDragEnterEvent>
@@ -91,6 +93,7 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
     layOut();
     connectParts();
     addMenus();
+    new WindowKeys(this);
     resize(1280, 860);
 }
 
@@ -150,6 +153,7 @@ void MainWindow::addMenus()
     actions.openLogbook = [this] { askOpen(); };
     actions.importLog = [this] { askImport(); };
     actions.loadDescription = [this] { askLoad(); };
+    actions.chooseUnits = [this] { openUnits(m_session, this); };
     actions.batch = batchMenu();
     actions.undo = m_undo;
     actions.remind = [this](bool on) { setReminding(on); };
@@ -200,6 +204,11 @@ BatchMenuActions MainWindow::batchMenu()
 void MainWindow::openLogbook(const QString& path)
 {
     m_notice->putAway();
+    m_wantedPath = QFileInfo::exists(path) ? QString() : path;
+    if (!m_wantedPath.isEmpty())
+        return m_notice->say(QStringLiteral("There is no logbook at %1 yet. \"New logbook…\" makes "
+                                            "one there.")
+                                 .arg(path));
     const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
     if (!opened)
         m_notice->say(sentence(opened.error()));
@@ -399,8 +408,9 @@ void MainWindow::askOpen()
 
 void MainWindow::askNew()
 {
-    QString path = QFileDialog::getSaveFileName(this, QStringLiteral("Where the new logbook goes"),
-                                                QStringLiteral("my.holdband"), logbookFilter);
+    QString path = QFileDialog::getSaveFileName(
+        this, QStringLiteral("Where the new logbook goes"),
+        m_wantedPath.isEmpty() ? QStringLiteral("my.holdband") : m_wantedPath, logbookFilter);
     if (path.isEmpty())
         return;
     if (QFileInfo(path).suffix().isEmpty())

@@ -81,6 +81,7 @@ private:
     QStringList m_running;        ///< setups with a batch that runs
     bool m_freshlyOpened = false; ///< until its lanes are known
     QString m_sampleLogbook;
+    QString m_wantedPath; ///< asked for and not there
     LanesView* m_lanes;
     PageRow* m_pageRow;
     Pages* m_pages;

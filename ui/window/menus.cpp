@@ -30,6 +30,8 @@ void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
     add(menu, QStringLiteral("&Load a description…"), QKeySequence(QStringLiteral("Ctrl+L")),
         actions.loadDescription);
     menu->addSeparator();
+    add(menu, QStringLiteral("&Units, zone and currency…"), {}, actions.chooseUnits);
+    menu->addSeparator();
     add(menu, QStringLiteral("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")),
         [&window] { window.close(); });
 }

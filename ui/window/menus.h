@@ -37,6 +37,7 @@ struct MenuActions {
     std::function<void()> openLogbook;
     std::function<void()> importLog;
     std::function<void()> loadDescription;
+    std::function<void()> chooseUnits;
     std::function<void(PageId)> showPage;
     std::function<void(Zoom)> zoom;
     std::function<void(bool)> showCooling; ///< chamber and coolant in the temperature panel

@@ -13,6 +13,10 @@ namespace {
 QString nextRound(const review::RoundsSheet& sheet)
 {
     const Instant due = sheet.nextDue;
+    if (sheet.dueNow)
+        return QStringLiteral("%1 round is due now (Alt+1)")
+            .arg(shown(sheet.windowOf(review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds))
+                           .label));
     const bool today = sheet.zone.localDate(due) == sheet.zone.localDate(sheet.now);
     return QStringLiteral("Next round due %1%2")
         .arg(today ? QString() : QStringLiteral("tomorrow "),
@@ -37,7 +41,8 @@ QString statusWords(const review::RoundsSheet& sheet, const QStringList& running
         return QStringLiteral("No batch is running, so no round is due.");
     QStringList parts{nextRound(sheet)};
     for (const review::RoundRow& row : sheet.rows) {
-        if (row.kind != review::RoundKind::meter || !running.contains(shown(row.setup)))
+        if (!row.toRead || row.kind != review::RoundKind::meter ||
+            !running.contains(shown(row.setup)))
             continue;
         parts << (row.lastAt ? QStringLiteral("%1 last read %2")
                                    .arg(shown(row.name), agoText(*row.lastAt, sheet.now))

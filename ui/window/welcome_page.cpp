@@ -13,16 +13,16 @@ WelcomePage::WelcomePage(bool withSample, QWidget* parent)
     : QWidget(parent), m_withSample(withSample), m_title(makeLabel({}, "title", this)),
       m_sentence(makeLabel({}, "muted", this)),
       m_sample(addButton(QStringLiteral("Open the &sample logbook"), true)),
-      m_open(addButton(QStringLiteral("&Open a logbook…"), !withSample)),
-      m_new(addButton(QStringLiteral("&New logbook…"), false)),
-      m_load(addButton(QStringLiteral("&Load a description…"), false)),
+      m_open(addButton(QStringLiteral("O&pen a logbook…"), false)),
+      m_new(addButton(QStringLiteral("&New logbook…"), !withSample)),
+      m_load(addButton(QStringLiteral("Load a &description…"), false)),
       m_steps(new FirstSteps(this))
 {
     QFont large = m_title->font();
     large.setPointSizeF(large.pointSizeF() * 1.5);
     m_title->setFont(large);
     auto* buttons = new QHBoxLayout;
-    for (QPushButton* button : {m_sample, m_load, m_open, m_new})
+    for (QPushButton* button : {m_sample, m_load, m_new, m_open})
         buttons->addWidget(button);
     buttons->addStretch();
     auto* column = new QVBoxLayout;

@@ -1,0 +1,99 @@
+#include "ui/equipment/units_dialog.h"
+
+#include "core/keep.h"
+#include "core/store/equipment.h"
+#include "core/text/zone.h"
+#include "ui/forms/choices.h"
+#include "ui/forms/save_row.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTimeZone>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr int usIndex = 0;
+
+/// Only what this dialog shows: whatever else of the settings was changed meanwhile stays.
+Done keepUnits(const store::Change& change, const LogbookSettings& typed)
+{
+    LogbookSettings settings;
+    HOLDBAND_TRY(holdband::keep(store::readSettings(change.logbook()), settings));
+    settings.units = typed.units;
+    settings.zone = typed.zone;
+    settings.currency = typed.currency;
+    return store::writeSettings(change, settings);
+}
+
+bool isCurrency(const QString& text)
+{
+    return text.isEmpty() ||
+           (text.size() == 3 && std::all_of(text.begin(), text.end(), [](QChar letter) {
+                return letter >= QLatin1Char('A') && letter <= QLatin1Char('Z');
+            }));
+}
+
+} // namespace
+
+UnitsDialog::UnitsDialog(Session& session, const LogbookSettings& settings, QWidget* parent)
+    : FormDialog(session, QStringLiteral("Units, zone and currency"), QStringLiteral("Keep these"),
+                 parent),
+      m_units(makeChoice(QStringLiteral("Units"), this)),
+      m_zone(makeChoice(QStringLiteral("Zone"), this)),
+      m_currency(makeLine(QStringLiteral("Currency")))
+{
+    addWide(
+        makeLabel(QStringLiteral("They say how everything is shown and typed. What was read and "
+                                 "logged stays as it is. The zone also says where days begin, "
+                                 "and so when a round was."),
+                  "muted", this));
+    addRow(QStringLiteral("&Units"), m_units);
+    addRow(QStringLiteral("&Zone"), m_zone);
+    addRow(QStringLiteral("&Currency"), m_currency);
+    m_units->addItems({QStringLiteral("°F and gallons"), QStringLiteral("°C and litres")});
+    m_units->setCurrentIndex(settings.units == UnitSystem::us ? usIndex : usIndex + 1);
+    m_zone->setEditable(true);
+    for (const QByteArray& zone : QTimeZone::availableTimeZoneIds())
+        m_zone->addItem(QString::fromLatin1(zone));
+    m_zone->setCurrentText(shown(settings.zone));
+    m_currency->setText(shown(settings.currency));
+    m_currency->setPlaceholderText(QStringLiteral("three letters: USD, EUR, GBP …"));
+    m_units->setFocus();
+    watchFields();
+}
+
+void UnitsDialog::save()
+{
+    LogbookSettings typed;
+    typed.units = m_units->currentIndex() == usIndex ? UnitSystem::us : UnitSystem::metric;
+    typed.zone = core(m_zone->currentText().trimmed());
+    const QString currency = m_currency->text().trimmed().toUpper();
+    typed.currency = core(currency);
+    if (const auto zone = Zone::named(typed.zone); !zone)
+        return refuse(sentence(zone.error()), m_zone);
+    if (!isCurrency(currency))
+        return refuse(QStringLiteral("A currency has three letters, as USD or EUR; or leave it "
+                                     "empty."),
+                      m_currency);
+    keep(QStringLiteral("units, zone or currency changed"),
+         [typed](const store::Change& change) { return keepUnits(change, typed); });
+}
+
+void openUnits(Session& session, QWidget* parent)
+{
+    if (!session.isOpen() || session.readOnly())
+        return;
+    session.ask<LogbookSettings>(parent, store::readSettings,
+                                 [&session, parent](Result<LogbookSettings> settings) {
+                                     if (settings)
+                                         (new UnitsDialog(session, *settings, parent))->open();
+                                 });
+}
+
+} // namespace holdband::ui
