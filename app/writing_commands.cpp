@@ -13,6 +13,7 @@
 #include "core/text/times.h"
 
 #include <algorithm>
+#include <charconv>
 
 namespace holdband::app {
 
@@ -139,16 +140,51 @@ Result<char> decimalSignFrom(const std::string& text)
     return failure(wrongValue("decimal", text, "comma, point"));
 }
 
+Result<char> delimiterFrom(const std::string& text)
+{
+    static constexpr std::pair<std::string_view, char> named[] = {
+        {"comma", ','}, {"semicolon", ';'}, {"tab", '\t'}, {"bar", '|'}};
+    for (const auto& [name, sign] : named) {
+        if (text == name || text == std::string(1, sign))
+            return sign;
+    }
+    return failure(wrongValue("delimiter", text, "comma, semicolon, tab, bar"));
+}
+
+/// Where the columns and the header are, if somebody knows better.
+Result<LayoutWish> layoutFrom(const Call& call)
+{
+    LayoutWish wish;
+    if (const auto text = call.value("delimiter")) {
+        auto sign = delimiterFrom(*text);
+        HOLDBAND_TRY(sign);
+        wish.delimiter = *sign;
+    }
+    if (const auto text = call.value("header-line")) {
+        std::int64_t line = 0;
+        const char* end = text->data() + text->size();
+        const auto read = std::from_chars(text->data(), end, line);
+        if (read.ec != std::errc{} || read.ptr != end || line < 0)
+            return failure(wrongValue("header-line", *text,
+                                      "the file's line numbers, from 1, or 0 for no header"));
+        wish.headerLine = line;
+    }
+    return wish;
+}
+
 /// The columns of a log with one value a row, which go together.
 Result<std::optional<intake::LongColumns>> longColumnsFrom(const Call& call)
 {
     const auto names = call.value("names");
     const auto values = call.value("values");
+    const auto units = call.value("unit-column");
+    if (units && !(names && values))
+        return failure({ProblemKind::call, "--unit-column goes with --names and --values", {}, {}});
     if (names.has_value() != values.has_value())
         return failure({ProblemKind::call, "--names and --values go together", {}, {}});
     if (!names)
         return std::optional<intake::LongColumns>();
-    return std::optional(intake::LongColumns{*names, *values});
+    return std::optional(intake::LongColumns{*names, *values, units});
 }
 
 /// What is decided about values: unit, decimal sign, a register that falls.
@@ -193,6 +229,9 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
     auto longColumns = longColumnsFrom(call);
     HOLDBAND_TRY(longColumns);
     options.longColumns = std::move(*longColumns);
+    auto layout = layoutFrom(call);
+    HOLDBAND_TRY(layout);
+    options.layoutWish = *layout;
     HOLDBAND_TRY(takeValueOptions(call, options));
     return options;
 }
@@ -326,6 +365,13 @@ std::vector<Command> writingCommands()
           valueOption("names", "of a log with one value a row: the column that says whose",
                       "COLUMN"),
           valueOption("values", "and the column that holds the value", "COLUMN"),
+          valueOption("unit-column", "and the column that says its unit, if one does", "COLUMN"),
+          valueOption("delimiter", "what parts its columns, where that is misjudged",
+                      "comma|semicolon|tab|bar"),
+          valueOption("header-line",
+                      "the line of the columns' names; 0: there is none, and they "
+                      "are called \"column 1\" …",
+                      "LINE"),
           valueOption("event", "what happened wherever a register falls", "rollover|reset"),
           valueOption("rejects", "write the rejected rows here, as CSV", "FILE.csv"),
           {QStringLiteral("dry-run"), QStringLiteral("only say what would be kept")}},

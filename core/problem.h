@@ -24,6 +24,7 @@ enum class Decision {
     zone,
     unit,
     columns,      ///< what each column of a log is
+    layout,       ///< what parts a log's columns, and where its header is
     registerDrop, ///< why a register reads less than before
 };
 

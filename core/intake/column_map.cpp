@@ -14,8 +14,8 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::array<std::string_view, 6> meaningNames{"ignored", "time", "clock",
-                                                       "reading", "name", "value"};
+constexpr std::array<std::string_view, 7> meaningNames{"ignored", "time",  "clock", "reading",
+                                                       "name",    "value", "unit"};
 
 template <typename Choice>
 Json unitJson(const Choice& choice)
@@ -58,6 +58,18 @@ std::optional<DateOrder> orderNamed(const std::optional<std::string>& name)
     return std::nullopt;
 }
 
+LayoutWish layoutFrom(const Json& json)
+{
+    LayoutWish layout;
+    const auto delimiter = textAt(json, "delimiter");
+    if (delimiter && delimiter->size() == 1)
+        layout.delimiter = delimiter->front();
+    const auto line = json.find("header_line");
+    if (line != json.end() && line->is_number_integer() && line->get<std::int64_t>() >= 0)
+        layout.headerLine = line->get<std::int64_t>();
+    return layout;
+}
+
 const Json& listAt(const Json& object, const char* key)
 {
     static const Json none = Json::array();
@@ -96,6 +108,10 @@ std::string columnMapText(const ColumnMap& map)
         json["pattern"] = *map.timePattern;
     if (map.decimalSign)
         json["decimal"] = std::string(1, *map.decimalSign);
+    if (map.layout.delimiter)
+        json["delimiter"] = std::string(1, *map.layout.delimiter);
+    if (map.layout.headerLine)
+        json["header_line"] = *map.layout.headerLine;
     return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
@@ -118,6 +134,7 @@ Result<ColumnMap> columnMapFrom(const std::string& text)
     const auto sign = textAt(json, "decimal");
     if (sign == "." || sign == ",")
         map.decimalSign = sign->front();
+    map.layout = layoutFrom(json);
     return map;
 }
 

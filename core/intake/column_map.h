@@ -18,6 +18,7 @@ enum class Meaning {
     reading, ///< of one sensor or meter
     name,    ///< of a long log: whose value the row holds
     value,   ///< of a long log
+    unit,    ///< of a long log: the unit that the row's value is in
 };
 
 struct ColumnChoice {
@@ -44,6 +45,7 @@ struct ColumnMap {
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern;
     std::optional<char> decimalSign;
+    LayoutWish layout = {};
 
     bool operator==(const ColumnMap&) const = default;
     /// The first column of that meaning.

@@ -36,7 +36,9 @@ bool isNumber(std::string_view text)
 }
 
 /// The first row below the header passes, and so do most of the next ones; the header doesn't.
-bool columnPasses(const Rows& rows, std::size_t header, std::size_t column, CellTest test)
+/// Below a header that was `said`, most of them are enough.
+bool columnPasses(const Rows& rows, std::size_t header, std::size_t column, CellTest test,
+                  bool said)
 {
     const std::size_t end = std::min(rows.size(), header + 1 + rowsLookedAt);
     if (header + 1 >= end || test(cell(rows[header], column)) ||
@@ -45,7 +47,7 @@ bool columnPasses(const Rows& rows, std::size_t header, std::size_t column, Cell
     std::size_t passed = 0;
     for (std::size_t i = header + 1; i < end; ++i)
         passed += test(cell(rows[i], column));
-    return test(cell(rows[header + 1], column)) && passed * 2 >= end - header - 1;
+    return (said || test(cell(rows[header + 1], column))) && passed * 2 >= end - header - 1;
 }
 
 /// One of the rows below the header has a number, or a value said to be missing, outside the time.
@@ -119,7 +121,8 @@ void findTime(Candidate& candidate, const Rows& rows, std::size_t header, const 
         candidate.hasTime = time.has_value();
         candidate.dialect.time = time.value_or(TimeColumns{});
         candidate.dialect.timeReason = "as told";
-    } else if (const auto time = timeByContent(rows, header)) {
+    } else if (const auto time =
+                   timeByContent(rows, header, request.layoutWish.headerLine.has_value())) {
         candidate.hasTime = true;
         candidate.dialect.time = *time;
         candidate.dialect.timeReason = "the first column whose rows are times";
@@ -145,8 +148,14 @@ std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
 
 std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& request)
 {
+    const auto& wanted = request.layoutWish.headerLine;
+    const auto mayBeHeader = [&](std::size_t row) {
+        return !wanted || sample.rows[row].line == *wanted;
+    };
     std::optional<Candidate> timeless;
     for (std::size_t row = 0; asksForNames(request) && row < sample.rows.size(); ++row) {
+        if (!mayBeHeader(row))
+            continue;
         const auto candidate = candidateAt(sample, row, request, true);
         if (candidate && candidate->hasTime)
             return candidate;
@@ -156,6 +165,8 @@ std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& requ
     LogRequest byContent = request;
     byContent.timeColumn.reset();
     for (std::size_t row = 0; row + 1 < sample.rows.size(); ++row) {
+        if (!mayBeHeader(row))
+            continue;
         if (auto candidate = candidateAt(sample, row, byContent, false)) {
             candidate->hasTime = !request.timeColumn; // one was asked for, and isn't here
             return candidate;
@@ -165,7 +176,7 @@ std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& requ
 }
 
 /// Without a header: what to say. The sample with most columns speaks.
-tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples)
+tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
 {
     const auto width = [](const Sample& sample) {
         std::size_t most = 0;
@@ -200,14 +211,66 @@ tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples)
                        timeColumn);
 }
 
-Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
+/// Why the line that was said to be the header's can't be; where it can, no times stand below it.
+tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int64_t line)
+{
+    const std::string place = "line " + std::to_string(line);
+    const SampleRow* widest = nullptr;
+    for (const Sample& sample : samples) {
+        for (const SampleRow& row : sample.rows) {
+            const bool wider = !widest || row.fields.size() > widest->fields.size();
+            widest = row.line == line && wider ? &row : widest;
+        }
+    }
+    if (!widest)
+        return dataProblem("no row begins in line " + std::to_string(line), {},
+                           "the header is one of the first " + std::to_string(maxSampleRows) +
+                               " rows; say its line, or 0 where there is none",
+                           Decision::layout);
+    if (widest->fields.size() < 2)
+        return dataProblem("the header has only one column", place,
+                           "say another line, or what parts the columns", Decision::layout);
+    if (std::any_of(widest->fields.begin(), widest->fields.end(),
+                    [](const std::string& field) { return looksLikeTime(field); }))
+        return dataProblem("this is no header: it has a time in it", place,
+                           "say another line, or 0 where there is none", Decision::layout);
+    return dataProblem("no column of times was found below it", place,
+                       "say another line, or name the time’s column; this one has: " +
+                           joined(headerNames(*widest)),
+                       Decision::timeColumn);
+}
+
+tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutWish& wish)
+{
+    const bool anyRows = std::any_of(samples.begin(), samples.end(),
+                                     [](const Sample& sample) { return !sample.rows.empty(); });
+    return anyRows && wish.headerLine.value_or(0) > 0 ? noHeaderAt(samples, *wish.headerLine)
+                                                      : noHeaderFound(samples);
+}
+
+/// The most columns of the first rows.
+std::size_t widthOf(const Rows& rows)
 {
     std::size_t width = 0;
-    for (std::size_t i = 0; i < std::min(sample.rows.size(), rowsLookedAt); ++i)
-        width = std::max(width, sample.rows[i].fields.size());
+    for (std::size_t i = 0; i < std::min(rows.size(), rowsLookedAt); ++i)
+        width = std::max(width, rows[i].fields.size());
+    return width;
+}
+
+/// Where there is no header, the columns' numbers stand for one, in line 0.
+Sample sampleFor(std::string_view text, bool isWhole, char delimiter, const LayoutWish& wish)
+{
+    Sample sample = sampleRows(text, isWhole, delimiter);
+    if (wish.headerLine == 0 && !sample.rows.empty())
+        sample.rows.insert(sample.rows.begin(), {0, numberedColumns(widthOf(sample.rows))});
+    return sample;
+}
+
+Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
+{
     return Dialect{layout.delimiter,
                    0,
-                   numberedColumns(width),
+                   numberedColumns(widthOf(sample.rows)),
                    {layout.timeColumn, layout.clockColumn},
                    "as told"};
 }
@@ -251,6 +314,13 @@ std::vector<std::string> numberedColumns(std::size_t count)
     return names;
 }
 
+std::vector<char> delimitersFor(const LayoutWish& wish)
+{
+    if (wish.delimiter)
+        return {*wish.delimiter};
+    return {delimiters.begin(), delimiters.end()};
+}
+
 Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
 {
     constexpr std::size_t most = std::size_t{64} << 10;
@@ -268,7 +338,8 @@ Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
     return sample;
 }
 
-std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header)
+std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header,
+                                         bool said)
 {
     if (header + 1 >= rows.size())
         return std::nullopt;
@@ -282,7 +353,7 @@ std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std
         return std::nullopt;
     };
     const auto passes = [&](std::size_t column, CellTest test) {
-        return columnPasses(rows, header, column, test);
+        return columnPasses(rows, header, column, test, said);
     };
     using Found = std::optional<TimeColumns>;
     if (const Found one = first([&](std::size_t i) {
@@ -306,20 +377,19 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
         return laidOut(text, isWhole, *request.layout);
     std::vector<Sample> samples;
     std::optional<Candidate> best;
-    for (const char delimiter : delimiters) {
-        samples.push_back(sampleRows(text, isWhole, delimiter));
+    const LayoutWish& wish = request.layoutWish;
+    for (const char delimiter : delimitersFor(wish)) {
+        samples.push_back(sampleFor(text, isWhole, delimiter, wish));
         const auto candidate = bestHeader(samples.back(), request);
         if (candidate && (!best || candidate->rank() > best->rank()))
             best = candidate;
     }
-    if (!best)
-        return noHeader(samples);
-    if (request.timeColumn && !best->hasTime) {
+    if (!best || (!best->hasTime && !request.timeColumn))
+        return noHeader(samples, wish);
+    if (!best->hasTime) {
         const auto time = namedTimeColumns(best->dialect.header, *request.timeColumn);
-        return time ? noHeader(samples) : Result<Dialect>(failure(time.error()));
+        return time ? noHeader(samples, wish) : Result<Dialect>(failure(time.error()));
     }
-    if (!best->hasTime)
-        return noHeader(samples);
     return best->dialect;
 }
 

@@ -40,14 +40,20 @@ struct Dialect {
 /// The dialect of a log that begins with this text: by the request's layout where it has one. The
 /// header is the first row that has the columns asked for by header, or below which a column of
 /// times and data follow; rows before it may be anything. Of several delimiters that give a header,
-/// the one with most columns. Problem (data): empty, no header, no rows, no time column, an unknown
+/// the one with most columns. A wish for a delimiter or for the header's line is kept to.
+/// Problem (data): empty, no header, no rows, no time column, an unknown
 /// column.
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request);
+
+/// Those to try: the one that is wished for, else comma, semicolon, tab and bar.
+std::vector<char> delimitersFor(const LayoutWish& wish);
 
 /// "column 1", "column 2" …: the names of columns that have none.
 std::vector<std::string> numberedColumns(std::size_t count);
 
-/// The time columns by what the rows below row `header` hold; absent: none.
-std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header);
+/// The time columns by what the rows below row `header` hold; absent: none. `said`: a person says
+/// that it is the header, and rows that hold no times may follow it.
+std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header,
+                                         bool said = false);
 
 } // namespace holdband

@@ -11,6 +11,7 @@
 #include <array>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace holdband::intake {
 
@@ -85,24 +86,67 @@ std::optional<TimeColumns> timeWithoutHeader(const Rows& rows, std::size_t first
     return timeByContent(below, 0);
 }
 
-GuessedDialect dialectOf(const Sample& sample, std::size_t width)
+const std::string asChosen = "as chosen";
+
+/// The place of the row that begins in that line; absent: none does.
+std::optional<std::size_t> rowInLine(const Rows& rows, std::int64_t line)
 {
-    const std::size_t first = firstOfWidth(sample.rows, width);
+    const auto found = std::find_if(rows.begin(), rows.end(),
+                                    [line](const SampleRow& row) { return row.line == line; });
+    return found == rows.end() ? std::nullopt
+                               : std::optional(static_cast<std::size_t>(found - rows.begin()));
+}
+
+/// `first`: the row of the header, or of the first values.
+GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t width, bool bare,
+                         bool said)
+{
     const SampleRow& row = sample.rows[first];
     GuessedDialect guess;
     guess.dialect.delimiter = sample.delimiter;
-    const bool bare = holdsData(row);
+    guess.delimiterReason = "it parts most rows alike";
     guess.dialect.headerLine = bare ? 0 : row.line;
     guess.dialect.header = numberedColumns(width);
     for (std::size_t i = 0; !bare && i < width; ++i)
         guess.dialect.header[i] = trimmed(row.fields[i]);
-    const auto time =
-        bare ? timeWithoutHeader(sample.rows, first, width) : timeByContent(sample.rows, first);
+    const auto time = bare ? timeWithoutHeader(sample.rows, first, width)
+                           : timeByContent(sample.rows, first, said);
     guess.hasTime = time.has_value();
     guess.dialect.time = time.value_or(TimeColumns{});
-    guess.reason = bare ? "no header: the first row holds values"
-                        : "the header is in line " + std::to_string(row.line);
+    guess.headerReason = bare ? "the first row holds values" : "it is as wide as most rows";
     return guess;
+}
+
+/// Where no times were found, or no header: what parts most rows alike. Absent: nothing does, or
+/// the wished header isn't there.
+std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
+                                           const LayoutWish& wish)
+{
+    std::optional<Sample> best;
+    std::size_t width = 0;
+    std::pair<std::size_t, std::size_t> rank{0, 1};
+    for (const char delimiter : delimitersFor(wish)) {
+        Sample sample = sampleRows(text, isWhole, delimiter);
+        const std::size_t each = usualWidth(sample.rows);
+        const std::pair next{tenthsOfWidth(sample.rows, each), each};
+        if (each > 1 && next > rank) {
+            rank = next;
+            width = each;
+            best = std::move(sample);
+        }
+    }
+    if (!best)
+        return std::nullopt;
+    const std::int64_t line = wish.headerLine.value_or(0);
+    const auto first =
+        line > 0 ? rowInLine(best->rows, line) : std::optional(firstOfWidth(best->rows, width));
+    if (!first || best->rows[*first].fields.size() < 2)
+        return std::nullopt;
+    const bool bare = wish.headerLine ? line == 0 : holdsData(best->rows[*first]);
+    GuessedDialect guess = dialectOf(*best, *first, bare ? width : best->rows[*first].fields.size(),
+                                     bare, wish.headerLine.has_value());
+    const bool headerOnly = !bare && isWhole && best->rows.back().line == guess.dialect.headerLine;
+    return headerOnly ? std::nullopt : std::optional(std::move(guess));
 }
 
 /// Of the first rows below the header.
@@ -146,6 +190,15 @@ const Target* targetCalled(const std::vector<Target>& targets, const std::string
 std::string_view kindName(const Target& target)
 {
     return target.kind == SeriesKind::meter ? "meter" : "sensor";
+}
+
+/// Most of its cells are units.
+bool holdsUnits(const Contents& contents)
+{
+    std::size_t units = 0;
+    for (const auto& [text, count] : contents.texts)
+        units += unitNamed(text) ? count : 0;
+    return contents.isWords() && units * 2 >= contents.filled;
 }
 
 /// The guesser of one log's columns.
@@ -200,10 +253,11 @@ private:
         return column;
     }
 
-    /// One column with words, one with numbers: the words may say whose the numbers are.
+    /// One column with words, one with numbers: the words may say whose the numbers are. Words that
+    /// are units are names only where nothing else is.
     void guessLong()
     {
-        std::optional<std::size_t> name, value;
+        std::optional<std::size_t> name, value, unit;
         std::size_t numeric = 0;
         for (std::size_t i = 0; i < m_contents.size(); ++i) {
             if (isTime(i))
@@ -212,15 +266,23 @@ private:
                 ++numeric;
                 value = value ? value : i;
             }
-            if (!name && namesThings(m_contents[i]))
+            if (!unit && holdsUnits(m_contents[i]))
+                unit = i;
+            else if (!name && namesThings(m_contents[i]))
                 name = i;
         }
+        if (!name && unit && namesThings(m_contents[*unit]))
+            name = std::exchange(unit, std::nullopt);
         if (!name || !value || numeric > 1)
             return;
         m_preview.columns[*name].choice.meaning = Meaning::name;
         m_preview.columns[*name].reason = "it repeats a few names";
         m_preview.columns[*value].choice.meaning = Meaning::value;
         m_preview.columns[*value].reason = "the only column of numbers";
+        if (unit) {
+            m_preview.columns[*unit].choice.meaning = Meaning::unit;
+            m_preview.columns[*unit].reason = "its rows are units";
+        }
         listNames(m_contents[*name]);
     }
 
@@ -279,34 +341,35 @@ Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook)
     return targets;
 }
 
-Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole)
+std::string GuessedDialect::reason() const
 {
-    auto found = findDialect(text, isWhole, LogRequest{});
-    if (found) {
-        GuessedDialect guess{*found, {}, true};
-        guess.reason = "the header is in line " + std::to_string(found->headerLine) +
-                       ": times and numbers follow below it";
-        return guess;
-    }
-    std::optional<Sample> best;
-    std::size_t width = 0;
-    std::pair<std::size_t, std::size_t> rank{0, 1};
-    for (const char delimiter : {',', ';', '\t', '|'}) {
-        Sample sample = sampleRows(text, isWhole, delimiter);
-        const std::size_t each = usualWidth(sample.rows);
-        const std::pair next{tenthsOfWidth(sample.rows, each), each};
-        if (each > 1 && next > rank) {
-            rank = next;
-            width = each;
-            best = std::move(sample);
-        }
-    }
-    if (!best)
+    const std::string what = dialect.headerLine == 0
+                                 ? "no header"
+                                 : "the header is in line " + std::to_string(dialect.headerLine);
+    return what + ": " + headerReason;
+}
+
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const LayoutWish& wish)
+{
+    LogRequest request;
+    request.layoutWish = wish;
+    auto found = findDialect(text, isWhole, request);
+    if (!found && found.error().decision == Decision::layout)
         return failure(found.error());
-    GuessedDialect guess = dialectOf(*best, width);
-    const bool headerOnly = guess.dialect.headerLine > 0 && isWhole &&
-                            best->rows.back().line == guess.dialect.headerLine;
-    return headerOnly ? Result<GuessedDialect>(failure(found.error())) : guess;
+    std::optional<GuessedDialect> guess;
+    if (!found)
+        guess = guessByWidth(text, isWhole, wish);
+    else
+        guess =
+            GuessedDialect{*found, "with it there are columns of times and numbers",
+                           found->headerLine == 0 ? "" : "times and numbers follow below it", true};
+    if (!guess)
+        return failure(found.error());
+    if (wish.delimiter)
+        guess->delimiterReason = asChosen;
+    if (wish.headerLine)
+        guess->headerReason = asChosen;
+    return *guess;
 }
 
 void guessColumns(const GuessedDialect& guessed, const Rows& rows,

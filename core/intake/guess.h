@@ -21,14 +21,19 @@ Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook);
 
 struct GuessedDialect {
     Dialect dialect;
-    std::string reason;
+    std::string delimiterReason;
+    std::string headerReason;
     bool hasTime = true; ///< else the time's columns are open
+
+    /// "the header is in line 4: times and numbers follow below it"
+    std::string reason() const;
 };
 
 /// As findDialect; where that finds no header or no times, the delimiter that parts most rows
-/// alike,
-/// and a header if its first row holds words. Problem (data): empty, no rows of columns.
-Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole);
+/// alike, and a header if its first row holds words. What is wished for holds.
+/// Problem (data): empty, no rows of columns, no row in the line that the header is wished for in.
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
+                                    const LayoutWish& wish = {});
 
 /// Fills in the columns and names. `rows`: the first rows, with what stands before the header.
 void guessColumns(const GuessedDialect& guessed, const std::vector<SampleRow>& rows,

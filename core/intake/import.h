@@ -18,13 +18,15 @@ namespace holdband::intake {
 struct LongColumns {
     std::string name;
     std::string value;
+    std::optional<std::string> unit = {};
 };
 
 struct ImportOptions {
     std::string path;
     std::shared_ptr<const std::string> text = {}; ///< the bytes, where they are no file
     /// What each column means, by its place; with the layout that it was chosen in. In place of
-    /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`.
+    /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`,
+    /// `layoutWish`.
     std::optional<ColumnMap> map = {};
     std::optional<LogLayout> layout = {};
     std::vector<std::pair<std::string, std::string>> columns; ///< sensor or meter name, header
@@ -32,6 +34,7 @@ struct ImportOptions {
     std::optional<std::string> zone;                          ///< absent: the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
+    LayoutWish layoutWish = {};
     std::optional<LongColumns> longColumns = {};
     std::optional<std::string> timePattern = {};
     std::optional<char> decimalSign = {};

@@ -37,11 +37,20 @@ struct ColumnRef {
     std::optional<std::size_t> index = {};
 };
 
-/// A log with one value a row: one column says whose it is, another holds it. In such a log a
-/// wanted column's `header` is the name that stands in the rows.
+/// A log with one value a row: one column says whose it is, another holds it, a third may say its
+/// unit. In such a log a wanted column's `header` is the name that stands in the rows.
 struct LongForm {
     ColumnRef name;
     ColumnRef value;
+    std::optional<ColumnRef> unit = {};
+};
+
+/// What somebody says of a log's layout; all else is found.
+struct LayoutWish {
+    std::optional<char> delimiter = {};
+    std::optional<std::int64_t> headerLine = {}; ///< 0: there is no header
+
+    bool operator==(const LayoutWish&) const = default;
 };
 
 /// How a log is laid out, where somebody has looked at it before. Columns count from 0.
@@ -62,6 +71,7 @@ struct LogRequest {
     std::int64_t linesBefore = 0;              ///< left out between the header and the first row
     std::vector<WantedColumn> wanted;
     std::optional<LogLayout> layout = {}; ///< overrides timeColumn
+    LayoutWish layoutWish = {};           ///< where there is no layout
     std::optional<LongForm> longForm = {};
     /// A header, or two joined by '+' (date and time of day). Absent: found by content.
     std::optional<std::string> timeColumn;

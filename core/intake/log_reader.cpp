@@ -115,14 +115,20 @@ Result<std::vector<ReadColumn>> chooseNames(const LogRequest& request, const Dia
     return columns;
 }
 
+/// Where a long log says whose a value is, and its unit.
+struct LongPlaces {
+    std::optional<std::size_t> name;
+    std::optional<std::size_t> unit;
+};
+
 void nameIgnored(const Dialect& dialect, const std::vector<ReadColumn>& columns,
-                 std::optional<std::size_t> nameColumn, LogFile& file)
+                 const LongPlaces& places, LogFile& file)
 {
     for (std::size_t i = 0; i < dialect.header.size(); ++i) {
         const bool used = dialect.time.has(i) ||
                           std::any_of(columns.begin(), columns.end(),
                                       [i](const ReadColumn& column) { return column.index == i; });
-        if (nameColumn != i && !used && !dialect.header[i].empty())
+        if (places.name != i && places.unit != i && !used && !dialect.header[i].empty())
             file.ignoredColumns.push_back(dialect.header[i]);
     }
 }
@@ -189,17 +195,19 @@ private:
             HOLDBAND_TRY(compiled);
             pattern = std::move(*compiled);
         }
-        std::optional<std::size_t> nameColumn;
-        auto columns = chooseAll(*dialect, nameColumn);
+        LongPlaces places;
+        auto columns = chooseAll(*dialect, places);
         if (!columns)
             return failure(columns.error());
         file.delimiter = dialect->delimiter;
         file.headerLine = dialect->headerLine;
-        nameIgnored(*dialect, *columns, nameColumn, file);
+        nameIgnored(*dialect, *columns, places, file);
         m_store = std::make_unique<RowStore>(m_request, std::move(*dialect), std::move(*columns),
                                              std::move(pattern));
-        if (nameColumn)
-            m_store->setNameColumn(*nameColumn);
+        if (places.name)
+            m_store->setNameColumn(*places.name);
+        if (places.unit)
+            m_store->setUnitColumn(*places.unit);
         m_store->expect(rowsExpected(text));
         m_tokens = std::make_unique<CsvTokens>(file.delimiter, [this](const CsvRow& row) {
             m_store->take(row);
@@ -208,8 +216,7 @@ private:
         return {};
     }
 
-    Result<std::vector<ReadColumn>> chooseAll(const Dialect& dialect,
-                                              std::optional<std::size_t>& nameColumn) const
+    Result<std::vector<ReadColumn>> chooseAll(const Dialect& dialect, LongPlaces& places) const
     {
         if (!m_request.longForm)
             return chooseColumns(m_request, dialect);
@@ -217,7 +224,12 @@ private:
         HOLDBAND_TRY(name);
         const auto value = placeOf(m_request.longForm->value, dialect);
         HOLDBAND_TRY(value);
-        nameColumn = *name;
+        places.name = *name;
+        if (m_request.longForm->unit) {
+            const auto unit = placeOf(*m_request.longForm->unit, dialect);
+            HOLDBAND_TRY(unit);
+            places.unit = *unit;
+        }
         return chooseNames(m_request, dialect, *value);
     }
 

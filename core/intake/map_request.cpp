@@ -76,8 +76,14 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     request.layout->timeColumn = *time;
     request.layout->clockColumn = map.columnOf(Meaning::clock);
     const auto name = map.columnOf(Meaning::name), value = map.columnOf(Meaning::value);
+    const auto unit = map.columnOf(Meaning::unit);
+    if (unit && !(name && value))
+        return dataProblem("a column of units belongs to a log with one value a row", {},
+                           "choose which columns have the names and the values", Decision::columns);
     if (name && value)
-        request.longForm = LongForm{{{}, name}, {{}, value}};
+        request.longForm = LongForm{{{}, name}, {{}, value}, {}};
+    if (unit)
+        request.longForm->unit = ColumnRef{{}, unit};
     request.dateOrder = map.dateOrder;
     request.timePattern = map.timePattern;
     request.decimalSign = map.decimalSign;
@@ -95,8 +101,12 @@ Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
     request.dateOrder = options.dateOrder;
     request.timePattern = options.timePattern;
     request.decimalSign = options.decimalSign;
-    if (options.longColumns)
-        request.longForm = LongForm{{options.longColumns->name}, {options.longColumns->value}};
+    request.layoutWish = options.layoutWish;
+    if (!options.longColumns)
+        return {};
+    request.longForm = LongForm{{options.longColumns->name}, {options.longColumns->value}, {}};
+    if (options.longColumns->unit)
+        request.longForm->unit = ColumnRef{*options.longColumns->unit};
     return {};
 }
 

@@ -86,6 +86,24 @@ std::string orderReasonOf(const LogPreview& preview, std::size_t timeColumn)
     return votes.any() && decided ? decided->reason : std::string();
 }
 
+std::string shapeFor(const Dialect& dialect)
+{
+    return shapeOf(dialect.delimiter, dialect.headerLine > 0, dialect.header);
+}
+
+FoundLayout layoutOf(const GuessedDialect& guess)
+{
+    return {guess.dialect.delimiter, guess.delimiterReason, guess.dialect.headerLine,
+            guess.headerReason, shapeFor(guess.dialect)};
+}
+
+/// Without what was wished for.
+std::optional<FoundLayout> foundIn(const Head& head)
+{
+    const auto guess = guessDialect(head.text, head.whole);
+    return guess ? std::optional(layoutOf(*guess)) : std::nullopt;
+}
+
 bool contains(const std::vector<Target>& targets, const std::string& name)
 {
     return std::any_of(targets.begin(), targets.end(),
@@ -104,13 +122,14 @@ ColumnMap LogPreview::map() const
     return map;
 }
 
-Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source)
+Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
+                              const LayoutWish& wish)
 {
     auto head = readHead(source);
     if (!head)
         return failure(head.error());
     const std::string name = std::filesystem::path(source.path).filename().string();
-    auto dialect = guessDialect(head->text, head->whole);
+    auto dialect = guessDialect(head->text, head->whole, wish);
     if (!dialect) {
         dialect.error().place =
             dialect.error().place.empty() ? name : name + ", " + dialect.error().place;
@@ -123,9 +142,10 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     preview.encoding = head->encoding;
     preview.layout = {dialect->dialect.delimiter, dialect->dialect.headerLine,
                       dialect->dialect.time.first, dialect->dialect.time.second};
-    preview.layoutReason = dialect->reason;
-    preview.shape = shapeOf(dialect->dialect.delimiter, dialect->dialect.headerLine > 0,
-                            dialect->dialect.header);
+    preview.layoutReason = dialect->reason();
+    preview.asked = wish;
+    preview.found = wish == LayoutWish{} ? layoutOf(*dialect) : foundIn(*head);
+    preview.shape = shapeFor(dialect->dialect);
     const Sample sample = sampleRows(head->text, head->whole, dialect->dialect.delimiter);
     preview.rows = previewRows(sample);
     guessColumns(*dialect, sample.rows, *targets, preview);

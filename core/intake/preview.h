@@ -31,11 +31,22 @@ struct NameGuess {
     std::string reason;
 };
 
+/// A log's layout as it was found, whatever was wished for.
+struct FoundLayout {
+    char delimiter = ',';
+    std::string delimiterReason; ///< "it parts most rows alike"
+    std::int64_t headerLine = 1; ///< 0: there is no header
+    std::string headerReason;    ///< "times and numbers follow below it"; may be empty
+    std::string shape;
+};
+
 struct LogPreview {
     std::string fileName;
     std::string encoding;
     LogLayout layout;
-    std::string layoutReason; ///< "the header is in line 4: times follow below it"
+    std::string layoutReason;         ///< "the header is in line 4: times follow below it"
+    LayoutWish asked;                 ///< what was wished for
+    std::optional<FoundLayout> found; ///< absent where only the wish makes a log of it
     std::string shape;
     std::vector<PreviewRow> rows; ///< at most mostPreviewRows, also what stands before the header
     std::vector<ColumnGuess> columns;
@@ -55,8 +66,10 @@ struct LogSource {
 };
 
 /// Problem (file): it can't be read. Problem (data): it is empty, or no text in rows. A log in
-/// which no column of times is found is no Problem: it is guessed that there is none.
-Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source);
+/// which no column of times is found is no Problem: it is guessed that there is none. With a wish
+/// also Problem (data): the header isn't in that line, or nothing is parted by that delimiter.
+Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
+                              const LayoutWish& wish = {});
 
 /// The columns' guesses with the remembered choices in their place. Names that the logbook no
 /// longer has are left out.

@@ -1,13 +1,33 @@
-// What was chosen for the last file of a shape: kept in the logbook.
+// What was chosen for the last file of a shape: kept in the logbook, and put in the guesses' place.
 #pragma once
 
 #include "core/intake/column_map.h"
+#include "core/intake/preview.h"
 #include "core/store/logbook_file.h"
 
 namespace holdband::intake {
 
 std::optional<ColumnMap> rememberedMap(const store::LogbookFile& logbook, const std::string& shape);
-/// Best effort: an import that was kept stays kept where this fails.
-void rememberMap(const store::LogbookFile& logbook, const std::string& shape, const ColumnMap& map);
+
+/// For files of the preview's shape; a layout that was wished for, for files in which the same was
+/// found. Best effort: an import that was kept stays kept where this fails.
+void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview,
+                 const ColumnMap& map);
+
+/// A log that was looked at, with the choices to begin with.
+struct LookedLog {
+    LogPreview preview;
+    ColumnMap map;
+    bool remembered = false; ///< the choices are those of an earlier file of this shape
+};
+
+/// Problem as previewLog. `wish`: of its layout, by a person.
+Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& source,
+                            const LayoutWish& wish = {});
+/// The same with these choices in the place of what is remembered.
+Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSource& source,
+                                const ColumnMap& chosen);
+/// Guesses alone.
+Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source);
 
 } // namespace holdband::intake

@@ -1,10 +1,12 @@
 #include "core/intake/row_store.h"
 
+#include "core/store/reading_units.h"
 #include "core/text/near.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace holdband {
@@ -75,6 +77,65 @@ std::optional<std::size_t> NamedRows::which(std::string_view name)
     return m_last;
 }
 
+RowUnits::RowUnits(std::size_t unitColumn, std::vector<ReadColumn>& columns)
+    : m_column(unitColumn), m_columns(columns), m_settled(columns.size()),
+      m_converted(columns.size())
+{
+}
+
+tl::expected<ReadingUnit, std::string> RowUnits::read(std::string_view text,
+                                                      std::size_t which) const
+{
+    if (isMissing(text))
+        return tl::unexpected<std::string>("its row says no unit");
+    const auto unit = unitNamed(text);
+    if (!unit)
+        return tl::unexpected<std::string>("its unit \"" + shown(text) + "\" is not known here");
+    const SeriesKind kind = m_columns[which].column.kind;
+    if (!fits(*unit, kind))
+        return tl::unexpected<std::string>("its unit " + std::string(unitSymbol(*unit)) +
+                                           " is none of " + std::string(kindWords(kind)));
+    return *unit;
+}
+
+Decimal RowUnits::inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t which)
+{
+    ReadColumn& read = m_columns[which];
+    if (!m_settled[which]) {
+        m_settled[which] = true;
+        read.column.unit = read.unit.unit = unit;
+        read.column.unitReason = read.unit.reason = "its rows say " + std::string(unitSymbol(unit));
+        read.unit.byFallback = false;
+    }
+    if (unit == read.column.unit)
+        return number;
+    ++m_converted[which];
+    constexpr double fine = 1e9; // what the conversion adds behind it is no part of the value
+    number.value =
+        std::round(store::rawValue(store::baseValue(number.value, unit), read.column.unit) * fine) /
+        fine;
+    constexpr int thousand = 3;
+    if (unit == ReadingUnit::wattHour)
+        number.decimals += thousand;
+    else if (unit == ReadingUnit::kilowattHour)
+        number.decimals = std::max(0, number.decimals - thousand);
+    return number;
+}
+
+std::vector<std::string> RowUnits::remarks() const
+{
+    std::vector<std::string> remarks;
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        const LogColumn& column = m_columns[i].column;
+        if (m_converted[i] > 0)
+            remarks.push_back(column.header + ": " + std::to_string(m_converted[i]) +
+                              (m_converted[i] == 1 ? " value" : " values") +
+                              " in another unit converted to " +
+                              std::string(unitSymbol(column.unit)));
+    }
+    return remarks;
+}
+
 RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
                    std::optional<TimePattern> pattern)
     : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
@@ -86,6 +147,11 @@ RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadC
 void RowStore::setNameColumn(std::size_t column)
 {
     m_named.emplace(column, m_columns);
+}
+
+void RowStore::setUnitColumn(std::size_t column)
+{
+    m_units.emplace(column, m_columns);
 }
 
 std::int64_t RowStore::lineOf(const CsvRow& row) const
@@ -206,17 +272,33 @@ void RowStore::takeValue(const CsvRow& row, std::size_t which)
     ColumnInFileOrder& values = m_values[which];
     const std::string_view text = trimmed(row.fields[read.index]);
     const bool missing = isMissing(text);
-    const auto number =
-        missing ? std::nullopt : m_numbers.take(text, read.column.kind, lineOf(row));
-    const char* reason = missing  ? nullptr
-                         : number ? impossible(read.column.unit, number->value)
-                                  : "is not a number";
+    auto number = missing ? std::nullopt : m_numbers.take(text, read.column.kind, lineOf(row));
+    const char* reason = missing ? nullptr : whyNot(number, row, which);
     if (reason != nullptr)
         m_rejects.add(lineOf(row), read.column.header, text, reason);
     values.value.push_back(number && reason == nullptr ? number->value : noValue);
     if (read.column.kind == SeriesKind::meter)
         values.decimals.push_back(
             static_cast<std::uint8_t>(number ? std::min(number->decimals, 255) : 0));
+}
+
+/// Judges the number in the unit that it stands in, and gives it in the column's. Null: it can be.
+const char* RowStore::whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which)
+{
+    const ReadColumn& read = m_columns[which];
+    if (!number)
+        return "is not a number";
+    if (!m_units || read.unit.said) // what a person says for this import holds
+        return impossible(read.column.unit, number->value);
+    const auto unit = m_units->read(trimmed(row.fields[m_units->column()]), which);
+    if (!unit) {
+        m_reason = unit.error();
+        return m_reason.c_str();
+    }
+    const char* reason = impossible(*unit, number->value);
+    if (reason == nullptr)
+        number = m_units->inUnitOfColumn(*number, *unit, which);
+    return reason;
 }
 
 Done RowStore::finishInto(LogFile& file)
@@ -303,6 +385,8 @@ Done RowStore::fillColumns(LogFile& file)
 {
     if (m_named)
         file.ignoredNames = m_named->ignored();
+    const auto converted = m_units ? m_units->remarks() : std::vector<std::string>();
+    file.warnings.insert(file.warnings.end(), converted.begin(), converted.end());
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         LogColumn& column = m_columns[i].column;
         if (m_named && m_values[i].value.empty())

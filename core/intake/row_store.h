@@ -63,6 +63,26 @@ private:
     std::set<std::string, std::less<>> m_ignored;
 };
 
+/// The unit of each row of a long log, where a column says it.
+class RowUnits {
+public:
+    RowUnits(std::size_t unitColumn, std::vector<ReadColumn>& columns);
+
+    std::size_t column() const { return m_column; }
+    /// The unit that the text names, if the column `which` can be in it. Problem in words: why not.
+    tl::expected<ReadingUnit, std::string> read(std::string_view text, std::size_t which) const;
+    /// The value in the column's unit, which is that of its first value.
+    Decimal inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t which);
+    /// What was converted, in sentences.
+    std::vector<std::string> remarks() const;
+
+private:
+    std::size_t m_column;
+    std::vector<ReadColumn>& m_columns;
+    std::vector<bool> m_settled;           ///< by column: its first value was read
+    std::vector<std::int64_t> m_converted; ///< by column: how many values
+};
+
 class RowStore {
 public:
     RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
@@ -70,6 +90,8 @@ public:
 
     /// The log is long: its rows go to the columns by what stands in that column.
     void setNameColumn(std::size_t column);
+    /// And what stands in that column is the unit of the row's value.
+    void setUnitColumn(std::size_t column);
 
     /// Room for about so many rows, so that it needn't grow.
     void expect(std::size_t rows);
@@ -85,6 +107,7 @@ private:
     bool takeTime(const CsvRow& row);
     bool takeLoose(const LooseTime& time, const CsvRow& row);
     void takeValue(const CsvRow& row, std::size_t which);
+    const char* whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which);
     std::int64_t lineOf(const CsvRow& row) const;
     Done checkNamesKnown() const;
     std::string_view timeText(const CsvRow& row);
@@ -100,6 +123,8 @@ private:
     std::vector<ColumnInFileOrder> m_values; ///< as m_columns
     std::optional<TimePattern> m_pattern;
     std::optional<NamedRows> m_named;
+    std::optional<RowUnits> m_units;
+    std::string m_reason; ///< of the value that was refused last
     RowTimes m_times;
     DateOrderVotes m_votes;
     NumberCells m_numbers;

@@ -8,8 +8,6 @@
 
 namespace holdband {
 
-namespace {
-
 bool fits(ReadingUnit unit, SeriesKind kind)
 {
     switch (kind) {
@@ -39,6 +37,8 @@ std::string_view kindWords(SeriesKind kind)
     }
     return {};
 }
+
+namespace {
 
 ReadingUnit fallback(SeriesKind kind, TemperatureUnit temperature)
 {

@@ -6,6 +6,7 @@
 #include "core/problem.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace holdband {
@@ -17,6 +18,12 @@ struct ChosenUnit {
     bool byFallback = false; ///< nothing says it
     std::string warning;     ///< empty where there is none
 };
+
+/// Whether a quantity of that kind can be in that unit.
+bool fits(ReadingUnit unit, SeriesKind kind);
+
+/// "temperature", "power", "gravity", "energy"
+std::string_view kindWords(SeriesKind kind);
 
 /// In this order: the column's own request, --unit (temperatures only), the header, the fallback.
 /// A last word of one letter ("Beer F") counts as unit only where the header isn't the sensor's

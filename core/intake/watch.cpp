@@ -2,7 +2,6 @@
 
 #include "core/intake/keep_log.h"
 #include "core/intake/map_request.h"
-#include "core/intake/preview.h"
 #include "core/intake/remembered.h"
 #include "core/store/equipment.h"
 #include "core/store/readings.h"
@@ -132,22 +131,12 @@ private:
     Done takeWhole(const std::string& path, const std::optional<FileSeen>& seen,
                    const FileLook& look)
     {
-        auto preview = previewLog(m_logbook, {path});
-        HOLDBAND_TRY(preview);
+        const auto spec = columnMapFrom(m_watch.spec);
+        auto looked = spec ? lookAtLogWith(m_logbook, {path}, *spec) : lookAtLog(m_logbook, {path});
+        HOLDBAND_TRY(looked);
         FileSeen next = seen.value_or(FileSeen{});
-        const auto kept = m_watch.spec.empty()
-                              ? rememberedMap(m_logbook, preview->shape)
-                              : columnMapFrom(m_watch.spec)
-                                    .map([](const ColumnMap& map) { return std::optional(map); })
-                                    .value_or(std::nullopt);
-        next.map = preview->map();
-        if (kept && kept->columns.size() == preview->columns.size()) {
-            applyMap(m_logbook, *kept, *preview);
-            next.map = *kept;
-            next.map.columns = preview->map().columns;
-            next.map.names = preview->map().names;
-        }
-        next.layout = preview->layout;
+        next.map = std::move(looked->map);
+        next.layout = looked->preview.layout;
         ImportOptions options;
         options.path = path;
         options.map = next.map;

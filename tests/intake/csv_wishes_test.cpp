@@ -185,7 +185,7 @@ TEST_F(CsvWishes, whatWasChosenIsRememberedForFilesOfTheShape)
     ColumnMap map = seen.map();
     map.columns[1] = {Meaning::reading, "Beer", ReadingUnit::fahrenheit};
     map.zone = "UTC";
-    intake::rememberMap(*m_logbook, seen.shape, map);
+    intake::rememberMap(*m_logbook, seen, map);
     const auto other = preview("stamp, PROBE 1 (f)\n2026-03-09 06:00,70\n");
     EXPECT_EQ(other.shape, seen.shape);
     EXPECT_EQ(intake::rememberedMap(*m_logbook, other.shape), map);

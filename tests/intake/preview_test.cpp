@@ -118,12 +118,14 @@ TEST(ColumnMapText, readsBackAsItWas)
                    {Meaning::reading, "Beer \"1\" ü", ReadingUnit::fahrenheit},
                    {Meaning::ignored, {}},
                    {Meaning::name, {}},
-                   {Meaning::value, {}}};
+                   {Meaning::value, {}},
+                   {Meaning::unit, {}}};
     map.names = {{"p7", "Beer", ReadingUnit::degreePlato}, {"cat", "", std::nullopt}};
     map.zone = "Europe/Vienna";
     map.dateOrder = DateOrder::dayMonthYear;
     map.timePattern = "dd.MM.yy HH:mm";
     map.decimalSign = ',';
+    map.layout = {'\t', 3};
     EXPECT_EQ(*intake::columnMapFrom(intake::columnMapText(map)), map);
     EXPECT_EQ(*intake::columnMapFrom(intake::columnMapText({})), intake::ColumnMap{});
     EXPECT_FALSE(intake::columnMapFrom("no JSON"));

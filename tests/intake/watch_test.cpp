@@ -174,7 +174,9 @@ TEST_F(WatchedFile, whatWasChosenForTheShapeHoldsHereToo)
     EXPECT_EQ(poll().problems.size(), 1u); // nobody knows whose the values are
     intake::ColumnMap map;
     map.columns = {{intake::Meaning::time, {}}, {intake::Meaning::reading, "Beer"}};
-    intake::rememberMap(*m_logbook, intake::shapeOf(';', true, {"Stamp", "Probe 1"}), map);
+    intake::LogPreview seen;
+    seen.shape = intake::shapeOf(';', true, {"Stamp", "Probe 1"});
+    intake::rememberMap(*m_logbook, seen, map);
     EXPECT_EQ(poll().added, 1);
 }
 

@@ -5,6 +5,7 @@
 #include "core/store/readings.h"
 #include "ui/imports/column_heads.h"
 #include "ui/imports/imports_page.h"
+#include "ui/imports/layout_choices.h"
 #include "ui/imports/log_choices.h"
 #include "ui/imports/log_view.h"
 #include "ui/imports/name_choices.h"
@@ -321,6 +322,99 @@ TEST_F(ImportTest, ALongLogGoesToSensorsByItsNames)
     ASSERT_TRUE(view().names()->box("p7"));
     choose(view().names()->box("p7"), "Cabinet beer");
     EXPECT_EQ(count(Fate::added), "4 new") << said();
+}
+
+TEST_F(ImportTest, RowsThatSayTheirUnitAreReadInIt)
+{
+    look("long.csv", "time,probe,reading,unit\n2026-03-12T19:00:00Z,Room,62.6,°F\n"
+                     "2026-03-12T19:00:00Z,Loop meter,15.2,kWh\n"
+                     "2026-03-12T20:00:00Z,Room,17,°C\n"
+                     "2026-03-12T20:00:00Z,Loop meter,15300,Wh\n"
+                     "2026-03-12T21:00:00Z,Room,290,K\n");
+    EXPECT_EQ(view().heads()->box(3)->currentText(), "units of the values");
+    EXPECT_EQ(view().heads()->reason(3), "its rows are units");
+    EXPECT_EQ(count(Fate::added), "4 new") << said();
+    EXPECT_EQ(view().result()->headerData(2, Qt::Horizontal, Qt::DisplayRole), "Room, °F");
+    EXPECT_EQ(result(1, 2), "62.6");
+    EXPECT_EQ(result(3, 2), "62.6"); // 17 °C
+    view().countButton(Fate::rejected)->click();
+    EXPECT_EQ(view().rows()->model()->index(0, 0).data(), "6");
+    EXPECT_EQ(view().rows()->model()->index(0, 3).data(), "its unit \"K\" is not known here");
+}
+
+TEST_F(ImportTest, AColumnIsCalledTheUnitsByHandAndTakesThatFromTheOneBefore)
+{
+    look("long.csv", "time,probe,reading,unit,was\n2026-03-12T19:00:00Z,Room,62.6,°F,°C\n"
+                     "2026-03-12T20:00:00Z,Room,62.6,°F,°C\n");
+    choose(view().heads()->box(4), "units of the values");
+    EXPECT_EQ(view().heads()->box(3)->currentText(), "ignored");
+    EXPECT_FALSE(page().canKeep()) << "62.6 °C are odd: " << said();
+    choose(view().heads()->box(3), "units of the values");
+    EXPECT_EQ(view().heads()->box(4)->currentText(), "ignored");
+    EXPECT_TRUE(page().canKeep()) << said();
+}
+
+TEST_F(ImportTest, TheLayoutIsToldAsFoundAndChangedByHand)
+{
+    look("two.csv", "Logger,Serial,Site\ntime,Room (F),Lid\nWhen,Upper,Lower\n"
+                    "2026-03-12T19:00:00Z,62,1\n2026-03-12T20:00:00Z,62,1\n");
+    const LayoutChoices& layout = *view().choices()->layoutChoices();
+    EXPECT_EQ(layout.delimiter()->currentText(),
+              "as found: comma , — with it there are columns of times and numbers");
+    EXPECT_EQ(layout.header()->currentText(),
+              "as found: line 3 — times and numbers follow below it");
+    EXPECT_FALSE(page().canKeep());
+    choose(layout.header(), "line 2: time · Room (F) · Lid");
+    EXPECT_EQ(view().heads()->box(1)->currentText(), "Room") << said();
+    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(result(1, 0), "the header");
+    EXPECT_EQ(count(Fate::added), "2 new");
+    choose(layout.header(), "as found: line 3 — times and numbers follow below it");
+    EXPECT_EQ(view().heads()->box(1)->currentText(), "ignored");
+}
+
+TEST_F(ImportTest, ALayoutThatCannotBeIsRefusedAndAnotherCanBeChosen)
+{
+    look("more.csv", goodLog);
+    const LayoutChoices& layout = *view().choices()->layoutChoices();
+    choose(layout.delimiter(), "bar |");
+    EXPECT_FALSE(page().canKeep());
+    EXPECT_EQ(layout.delimiter()->currentText(), "bar |") << "what was chosen stays";
+    EXPECT_FALSE(page().message().isEmpty());
+    choose(layout.delimiter(), "comma ,");
+    EXPECT_TRUE(page().canKeep()) << said();
+    choose(layout.header(), "line 2: 2026-03-12T19:00:00Z · 66.2 · shut");
+    EXPECT_FALSE(page().canKeep());
+    EXPECT_TRUE(page().message().contains("it has a time in it")) << said();
+    EXPECT_TRUE(layout.header()->hasFocus());
+    choose(layout.header(), layout.header()->itemText(0));
+    EXPECT_TRUE(page().canKeep()) << said();
+}
+
+TEST_F(ImportTest, AChosenZoneOutlastsAnotherLayout)
+{
+    look("zoned.csv", "Site,Den,A\ntime,Room (F),Lid\n2026-03-12 10:00,62,1\n");
+    view().choices()->zone()->setCurrentText("UTC");
+    Q_EMIT view().choices()->zone()->activated(1);
+    wait();
+    choose(view().choices()->layoutChoices()->header(), "none: the columns are numbered");
+    EXPECT_EQ(view().choices()->zone()->currentText(), "UTC");
+    EXPECT_EQ(view().raw()->headerData(2, Qt::Horizontal, Qt::DisplayRole), "column 2");
+}
+
+TEST_F(ImportTest, AChosenLayoutIsUsedForTheNextFileThatLooksAlike)
+{
+    const std::string head = "Logger,Serial,Site\ntime,Room (F),Lid\nWhen,Upper,Lower\n";
+    look("a.csv", head + "2026-03-12T19:00:00Z,62,1\n2026-03-12T20:00:00Z,62,1\n");
+    choose(view().choices()->layoutChoices()->header(), "line 2: time · Room (F) · Lid");
+    ASSERT_TRUE(page().canKeep()) << said();
+    page().keepButton()->click();
+    wait();
+    look("b.csv", head + "2026-03-12T21:00:00Z,62,1\n2026-03-12T22:00:00Z,62,1\n");
+    EXPECT_EQ(view().choices()->layoutChoices()->header()->currentText(),
+              "line 2: time · Room (F) · Lid");
+    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(count(Fate::added), "2 new");
 }
 
 TEST_F(ImportTest, SeveralFilesWaitSideBySideAndAreKeptTogether)

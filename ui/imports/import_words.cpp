@@ -55,6 +55,9 @@ QString problemWords(const Problem& problem)
     case Decision::columns:
         page.remedy = "choose above each column what it is";
         break;
+    case Decision::layout:
+        page.remedy = "choose above what parts the columns and which line has their names";
+        break;
     case Decision::registerDrop:
         page.remedy = "say above what happened to the register";
         break;

@@ -1,5 +1,6 @@
 #include "ui/imports/log_choices.h"
 
+#include "ui/imports/layout_choices.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -28,9 +29,9 @@ void setWhole(QComboBox* box, int index)
 } // namespace
 
 LogChoices::LogChoices(QWidget* parent)
-    : QWidget(parent), m_zone(new QComboBox(this)), m_order(new QComboBox(this)),
-      m_sign(new QComboBox(this)), m_drop(new QComboBox(this)), m_pattern(new QLineEdit(this)),
-      m_patternWords(new ElidedLabel({}, this))
+    : QWidget(parent), m_layout(new LayoutChoices(this)), m_zone(new QComboBox(this)),
+      m_order(new QComboBox(this)), m_sign(new QComboBox(this)), m_drop(new QComboBox(this)),
+      m_pattern(new QLineEdit(this)), m_patternWords(new ElidedLabel({}, this))
 {
     fillZones();
     m_order->addItems({QStringLiteral("as the rows show"), QStringLiteral("year, month, day"),
@@ -60,11 +61,13 @@ LogChoices::LogChoices(QWidget* parent)
         row->addStretch();
         layout->addLayout(row);
     };
+    addRow({m_layout});
     addRow({field(QStringLiteral("Zone of its clock"), m_zone),
             field(QStringLiteral("Dates"), m_order), m_signField});
     addRow({m_patternField, m_dropField});
     for (QWidget* each : {m_patternField, m_signField, m_dropField})
         each->hide();
+    connect(m_layout, &LayoutChoices::changed, this, &LogChoices::changed);
     for (QComboBox* box : {m_order, m_sign})
         connect(box, &QComboBox::activated, this, [this] {
             showPattern();
@@ -116,6 +119,8 @@ QWidget* LogChoices::field(const QString& label, QWidget* control, ElidedLabel* 
 void LogChoices::showLog(const LogState& log)
 {
     const intake::ColumnMap& map = log.map;
+    if (log.preview)
+        m_layout->showLayout(*log.preview, map.layout);
     if (!m_zone->lineEdit()->hasFocus() || !log.problem)
         m_zone->setCurrentText(map.zone ? shown(*map.zone) : m_zone->itemText(0));
     int order = 0;
@@ -147,6 +152,7 @@ void LogChoices::showPattern()
 
 void LogChoices::fillIn(intake::ColumnMap& map) const
 {
+    map.layout = m_layout->wish();
     const QString zone = m_zone->currentText().trimmed();
     map.zone =
         zone.isEmpty() || zone == m_zone->itemText(0) ? std::nullopt : std::optional(core(zone));
@@ -161,7 +167,8 @@ void LogChoices::fillIn(intake::ColumnMap& map) const
 
 bool LogChoices::pointAt(Decision decision)
 {
-    QWidget* control = decision == Decision::dateOrder      ? m_order
+    QWidget* control = decision == Decision::layout         ? m_layout->header()
+                       : decision == Decision::dateOrder    ? m_order
                        : decision == Decision::zone         ? m_zone
                        : decision == Decision::decimalSign  ? m_sign
                        : decision == Decision::registerDrop ? m_drop

@@ -1,5 +1,6 @@
-// What holds for a whole log: zone, order of the dates or a pattern of one's own, decimal sign,
-// and why a register fell. Each with what was found and why.
+// What holds for a whole log: what parts its columns, where its header is, zone, order of the dates
+// or a pattern of one's own, decimal sign, and why a register fell. Each with what was found and
+// why.
 #pragma once
 
 #include "ui/imports/log_state.h"
@@ -12,6 +13,7 @@ class QLineEdit;
 namespace holdband::ui {
 
 class ElidedLabel;
+class LayoutChoices;
 
 class LogChoices : public QWidget {
     Q_OBJECT
@@ -23,6 +25,7 @@ public:
     void fillIn(intake::ColumnMap& map) const;
     /// Leads to the control that decides it; false where it isn't here.
     bool pointAt(Decision decision);
+    LayoutChoices* layoutChoices() const { return m_layout; }
     QComboBox* dateOrder() const { return m_order; }
     QComboBox* zone() const { return m_zone; }
     QComboBox* decimalSign() const { return m_sign; }
@@ -45,6 +48,7 @@ private:
     void showPattern();
     bool patternChosen() const;
 
+    LayoutChoices* m_layout;
     QComboBox* m_zone;
     QComboBox* m_order;
     QComboBox* m_sign;

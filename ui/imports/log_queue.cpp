@@ -12,31 +12,15 @@ namespace holdband::ui {
 
 namespace {
 
-struct Looked {
-    intake::LogPreview preview;
-    intake::ColumnMap map;
-    bool remembered = false;
-};
+using intake::LookedLog;
 
-/// Guesses, and what was chosen for the last file of the same shape.
-Result<Looked> lookAt(const store::LogbookFile& logbook, const intake::LogSource& source,
-                      bool fresh)
+/// What holds for the whole file and was chosen before its layout stays.
+void keepWholeChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
 {
-    auto preview = intake::previewLog(logbook, source);
-    if (!preview)
-        return failure(preview.error());
-    Looked looked{std::move(*preview), {}, false};
-    looked.map = looked.preview.map();
-    if (const auto kept =
-            fresh ? std::nullopt : intake::rememberedMap(logbook, looked.preview.shape)) {
-        intake::applyMap(logbook, *kept, looked.preview);
-        const intake::ColumnMap columns = looked.preview.map();
-        looked.map = *kept;
-        looked.map.columns = columns.columns;
-        looked.map.names = columns.names;
-        looked.remembered = true;
-    }
-    return looked;
+    map.zone = before.zone ? before.zone : map.zone;
+    map.dateOrder = before.dateOrder ? before.dateOrder : map.dateOrder;
+    map.timePattern = before.timePattern ? before.timePattern : map.timePattern;
+    map.decimalSign = before.decimalSign ? before.decimalSign : map.decimalSign;
 }
 
 } // namespace
@@ -96,26 +80,33 @@ void LogQueue::next()
     log(task.index).stage = task.work == Work::keep ? LogStage::keeping : LogStage::looking;
     log(task.index).problem.reset();
     Q_EMIT changed(task.index);
-    if (task.work == Work::preview)
-        preview(task.index);
-    else
+    if (task.work == Work::look || task.work == Work::keep)
         run(task.index, task.work == Work::look);
+    else
+        preview(task.index, task.work);
 }
 
-void LogQueue::preview(int index)
+void LogQueue::preview(int index, Work work)
 {
-    m_session->ask<Looked>(
+    const bool anew = work == Work::guess;
+    m_session->ask<LookedLog>(
         this,
-        [source = log(index).source, fresh = log(index).preview.has_value()](
-            const store::LogbookFile& file) { return lookAt(file, source, fresh); },
-        [this, index, generation = m_generation](Result<Looked> looked) {
+        [source = log(index).source, wish = log(index).map.layout,
+         anew](const store::LogbookFile& file) {
+            return anew ? intake::lookAtLogAnew(file, source)
+                        : intake::lookAtLog(file, source, wish);
+        },
+        [this, index, work, generation = m_generation](Result<LookedLog> looked) {
             if (generation != m_generation)
                 return;
             m_running = false;
             if (looked) {
+                if (work == Work::relayOut)
+                    keepWholeChoices(log(index).map, looked->map);
                 log(index).preview = std::move(looked->preview);
                 log(index).map = std::move(looked->map);
                 log(index).remembered = looked->remembered;
+                log(index).report.reset(); // of other columns
                 Q_EMIT changed(index);
                 m_tasks.push_front({index, Work::look});
                 return next();
@@ -140,10 +131,10 @@ void LogQueue::run(int index, bool dryRun)
     m_session->change<intake::ImportReport>(
         this,
         [options = log(index).options(dryRun), progress,
-         shape = log(index).preview->shape](const store::LogbookFile& file) {
+         preview = *log(index).preview](const store::LogbookFile& file) {
             auto report = intake::importLog(file, options, progress);
             if (report && !options.dryRun)
-                intake::rememberMap(file, shape, *options.map);
+                intake::rememberMap(file, preview, *options.map);
             return report;
         },
         [this, index, dryRun, generation = m_generation](Result<intake::ImportReport> report) {
@@ -186,9 +177,14 @@ void LogQueue::choose(int index, const intake::ColumnMap& map)
         return;
     log(index).map = map;
     log(index).remembered = false;
-    enqueue(index, Work::look);
+    enqueue(index, workAfter(index));
     chooseForAlike(index);
     next();
+}
+
+LogQueue::Work LogQueue::workAfter(int index)
+{
+    return log(index).preview->asked == log(index).map.layout ? Work::look : Work::relayOut;
 }
 
 void LogQueue::chooseForAlike(int index)
@@ -199,7 +195,7 @@ void LogQueue::chooseForAlike(int index)
             other.stage == LogStage::kept)
             continue;
         other.map = log(index).map;
-        enqueue(i, Work::look);
+        enqueue(i, workAfter(i));
     }
 }
 
@@ -212,7 +208,7 @@ void LogQueue::chooseRegisterDrop(int index, MeterEvent event)
 
 void LogQueue::forgetMap(int index)
 {
-    enqueue(index, Work::preview);
+    enqueue(index, Work::guess);
     next();
 }
 

@@ -50,7 +50,13 @@ Q_SIGNALS:
     void kept(int index);
 
 private:
-    enum class Work { preview, look, keep };
+    enum class Work {
+        preview,
+        relayOut, ///< as `preview`, with the wished layout and what else was chosen for the file
+        guess,    ///< without what is remembered
+        look,
+        keep,
+    };
     struct Task {
         int index;
         Work work;
@@ -58,10 +64,12 @@ private:
 
     void enqueue(int index, Work work);
     void next();
-    void preview(int index);
+    void preview(int index, Work work);
     void run(int index, bool dryRun);
     void takeReport(int index, Result<intake::ImportReport> report, bool dryRun);
     void settle(int index);
+    /// What has to be done with the choices that the log has now.
+    Work workAfter(int index);
     void chooseForAlike(int index);
     LogState& log(int index) { return m_logs[static_cast<std::size_t>(index)]; }
 

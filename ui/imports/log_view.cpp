@@ -116,7 +116,8 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
                       const Zone& zone)
 {
     const bool other = m_log.source.path != log.source.path || m_log.source.text != log.source.text;
-    const bool rows = other || !m_log.preview || m_raw->rowCount() == 0;
+    const bool rows = other || !m_log.preview || m_raw->rowCount() == 0 ||
+                      (log.preview && log.preview->layout != m_log.preview->layout);
     m_log = log;
     m_zone = zone;
     if (other)
@@ -218,7 +219,8 @@ intake::ColumnMap LogView::map() const
 
 void LogView::settleTime(intake::ColumnMap& map) const
 {
-    for (const Meaning meaning : {Meaning::time, Meaning::clock, Meaning::name, Meaning::value}) {
+    for (const Meaning meaning :
+         {Meaning::time, Meaning::clock, Meaning::name, Meaning::value, Meaning::unit}) {
         const auto before = m_log.map.columnOf(meaning);
         for (std::size_t i = 0; i < map.columns.size(); ++i) {
             if (map.columns[i].meaning == meaning && i != before && before &&

@@ -66,6 +66,7 @@ void TargetBox::setTargets(const std::vector<intake::Target>& targets)
         insertSeparator(count());
         add(QStringLiteral("names, one a row"), static_cast<int>(Meaning::name));
         add(QStringLiteral("values of the names"), static_cast<int>(Meaning::value));
+        add(QStringLiteral("units of the values"), static_cast<int>(Meaning::unit));
     }
     view()->setMinimumWidth(view()->sizeHintForColumn(0) + 30);
 }

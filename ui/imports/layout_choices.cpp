@@ -1,0 +1,139 @@
+#include "ui/imports/layout_choices.h"
+
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <utility>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr qsizetype longestLine = 40; ///< characters shown of a row
+
+constexpr std::pair<char, const char*> delimiters[] = {
+    {',', "comma ,"}, {';', "semicolon ;"}, {'\t', "tab"}, {'|', "bar |"}};
+
+QString delimiterName(char delimiter)
+{
+    for (const auto& [sign, name] : delimiters) {
+        if (sign == delimiter)
+            return QString::fromLatin1(name);
+    }
+    return QString(QLatin1Char(delimiter));
+}
+
+/// "as found: comma , — it parts most rows alike"
+QString asFound(const QString& what, const std::string& why)
+{
+    const QString words = QStringLiteral("as found: ") + what;
+    return why.empty() ? words : words + QStringLiteral(" — ") + shown(why);
+}
+
+QString headerName(std::int64_t line)
+{
+    return line == 0 ? QStringLiteral("none") : QStringLiteral("line %1").arg(line);
+}
+
+QString rowWords(const intake::PreviewRow& row)
+{
+    QStringList cells;
+    for (const std::string& cell : row.cells)
+        cells << shown(cell).simplified();
+    QString text = cells.join(QStringLiteral(" · "));
+    if (text.size() > longestLine)
+        text = text.left(longestLine) + QStringLiteral("…");
+    return headerName(row.line) + QStringLiteral(": ") + text;
+}
+
+QComboBox* makeBox(const QString& name, int width, QWidget* parent)
+{
+    auto* box = new QComboBox(parent);
+    box->setAccessibleName(name);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(width);
+    return box;
+}
+
+/// The list is as wide as its words; the closed box tells them in full when pointed at.
+void finish(QComboBox* box, const QVariant& chosen)
+{
+    box->setCurrentIndex(std::max(0, chosen.isValid() ? box->findData(chosen) : 0));
+    box->setToolTip(box->currentText());
+    box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + 30);
+}
+
+} // namespace
+
+LayoutChoices::LayoutChoices(QWidget* parent)
+    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 24, this)),
+      m_header(makeBox(QStringLiteral("Names of the columns"), 30, this))
+{
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(6);
+    for (QComboBox* box : {m_delimiter, m_header}) {
+        QLabel* words = makeLabel(box->accessibleName(), "muted", this);
+        words->setWordWrap(false);
+        layout->addWidget(words);
+        layout->addWidget(box);
+        layout->addSpacing(8);
+        connect(box, &QComboBox::activated, this, &LayoutChoices::changed);
+    }
+    layout->addStretch();
+}
+
+void LayoutChoices::showLayout(const intake::LogPreview& preview, const LayoutWish& wish)
+{
+    fillDelimiters(preview, wish);
+    fillHeaders(preview, wish);
+}
+
+void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const LayoutWish& wish)
+{
+    m_delimiter->clear();
+    m_delimiter->addItem(preview.found ? asFound(delimiterName(preview.found->delimiter),
+                                                 preview.found->delimiterReason)
+                                       : QStringLiteral("as found"));
+    for (const auto& [sign, name] : delimiters)
+        m_delimiter->addItem(QString::fromLatin1(name), QString(QLatin1Char(sign)));
+    finish(m_delimiter,
+           wish.delimiter ? QVariant(QString(QLatin1Char(*wish.delimiter))) : QVariant());
+}
+
+void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutWish& wish)
+{
+    m_header->clear();
+    // Said alone, the delimiter leaves the header to be found anew.
+    const bool anew = wish.delimiter && preview.asked.delimiter == wish.delimiter;
+    const auto line =
+        anew && !preview.asked.headerLine
+            ? std::optional(preview.layout.headerLine)
+            : (preview.found && !anew ? std::optional(preview.found->headerLine) : std::nullopt);
+    const std::string why = preview.found && !anew ? preview.found->headerReason : std::string();
+    m_header->addItem(line ? asFound(headerName(*line), why) : QStringLiteral("as found"));
+    m_header->addItem(QStringLiteral("none: the columns are numbered"), qlonglong{0});
+    for (const intake::PreviewRow& row : preview.rows)
+        m_header->addItem(rowWords(row), static_cast<qlonglong>(row.line));
+    if (wish.headerLine && m_header->findData(static_cast<qlonglong>(*wish.headerLine)) < 0)
+        m_header->addItem(headerName(*wish.headerLine), static_cast<qlonglong>(*wish.headerLine));
+    finish(m_header,
+           wish.headerLine ? QVariant(static_cast<qlonglong>(*wish.headerLine)) : QVariant());
+}
+
+LayoutWish LayoutChoices::wish() const
+{
+    LayoutWish wish;
+    const QString sign = m_delimiter->currentData().toString();
+    if (!sign.isEmpty())
+        wish.delimiter = sign.front().toLatin1();
+    if (m_header->currentData().isValid())
+        wish.headerLine = m_header->currentData().toLongLong();
+    return wish;
+}
+
+} // namespace holdband::ui
