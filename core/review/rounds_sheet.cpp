@@ -25,23 +25,32 @@ constexpr double mostShare = 2.0;
 
 using Readings = std::vector<store::KeptReading>;
 
-/// kW over the last three days of readings; absent with fewer than two, or over a reset.
-std::optional<double> recentKilowatts(const Readings& readings)
+/// kWh counted from one reading to the next; absent over a reset.
+std::optional<double> counted(const MeterReading& from, const MeterReading& to, const Meter& meter)
 {
-    if (readings.size() < 2)
-        return std::nullopt;
-    const MeterReading& last = readings.back().inForce;
-    std::size_t first = readings.size() - 1;
-    while (first > 0 && !readings[first].inForce.event &&
-           hoursBetween(readings[first - 1].inForce.at, last.at) <= recentHours.count())
-        --first;
-    if (first == readings.size() - 1 && !readings[first].inForce.event)
-        --first;
-    const MeterReading& from = readings[first].inForce;
-    const double hours = hoursBetween(from.at, last.at);
-    if (!(hours > 0.0))
-        return std::nullopt;
-    return (last.registerReading - from.registerReading).kilowattHours() / hours;
+    const double moved = (to.registerReading - from.registerReading).kilowattHours();
+    if (!to.event)
+        return moved;
+    if (*to.event == MeterEvent::rollover && meter.rollsOverAt)
+        return moved + meter.rollsOverAt->kilowattHours();
+    return std::nullopt;
+}
+
+/// kW over the last three days of readings, or of the last two; absent with fewer, or over a reset.
+std::optional<double> recentKilowatts(const Meter& meter, const Readings& readings)
+{
+    double kwh = 0.0;
+    double hours = 0.0;
+    for (std::size_t i = readings.size(); i > 1; --i) {
+        const MeterReading& from = readings[i - 2].inForce;
+        const double back = hoursBetween(from.at, readings.back().inForce.at);
+        const auto used = counted(from, readings[i - 1].inForce, meter);
+        if (!used || (hours > 0.0 && back > recentHours.count()))
+            break;
+        kwh += *used;
+        hours = back;
+    }
+    return hours > 0.0 ? std::optional(kwh / hours) : std::nullopt;
 }
 
 /// 0.01 kWh is read to two decimals.
@@ -71,9 +80,22 @@ void expectBetween(RoundRow& row, const MeterReading& after)
     row.expectedWhy = "Between the reading before it and the one after it.";
 }
 
-void addExpectation(RoundRow& row, const Readings& readings, Instant now)
+/// Past the top the register begins again: said, and the range ends there.
+void endAtTop(RoundRow& row, const Meter& meter)
 {
-    const std::optional<double> power = recentKilowatts(readings);
+    if (!meter.rollsOverAt || row.expected->second < meter.rollsOverAt->kilowattHours())
+        return;
+    const double top = meter.rollsOverAt->kilowattHours();
+    const double beyond = row.expected->second - top;
+    row.expected->first = std::min(row.expected->first, top);
+    row.expected->second = top;
+    row.expectedWhy +=
+        " It may have passed its top since: then up to " + fixedText(beyond, row.decimals) + ".";
+}
+
+void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings, Instant now)
+{
+    const std::optional<double> power = recentKilowatts(meter, readings);
     const double hours = row.lastAt ? hoursBetween(*row.lastAt, now) : 0.0;
     if (!power || hours <= 0.0 || hours > staleHours.count())
         return;
@@ -81,6 +103,7 @@ void addExpectation(RoundRow& row, const Readings& readings, Instant now)
     row.expectedWhy = "The last reading plus half to twice what the last three days' mean of " +
                       fixedText(*power * 1000.0, 0) + " W makes of the " +
                       durationText(Hours{hours}) + " since.";
+    endAtTop(row, meter);
 }
 
 /// The row for a reading at `at`, which may lie before readings that are there.
@@ -100,7 +123,7 @@ RoundRow rowOf(const Meter& meter, const Readings& all, Instant at)
         row.last = readings.back().inForce.registerReading.kilowattHours();
     }
     if (after == all.end())
-        addExpectation(row, readings, at);
+        addExpectation(row, meter, readings, at);
     else
         expectBetween(row, after->inForce);
     return row;

@@ -198,10 +198,14 @@ void EquipmentPage::fill(const Equipment& equipment)
     m_editRounds->setEnabled(editable);
     fillSetups();
     fillLists();
-    m_subtitle = QStringLiteral("%1 setups · %2 meters · %3 sensors")
-                     .arg(equipment.setups.size())
-                     .arg(equipment.meters.size())
-                     .arg(equipment.sensors.size());
+    const auto counted = [](std::size_t count, const char* what) {
+        return QStringLiteral("%1 %2%3").arg(count).arg(
+            QLatin1String(what), count == 1 ? QString() : QStringLiteral("s"));
+    };
+    m_subtitle = QStringList{counted(equipment.setups.size(), "setup"),
+                             counted(equipment.meters.size(), "meter"),
+                             counted(equipment.sensors.size(), "sensor")}
+                     .join(QStringLiteral(" · "));
     Q_EMIT equipmentShown();
 }
 

@@ -33,7 +33,7 @@ MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Met
                          QWidget* parent)
     : FormDialog(session,
                  meter.name.empty() ? QStringLiteral("New meter")
-                                    : QStringLiteral("Meter %1").arg(shown(meter.name)),
+                                    : QStringLiteral("Meter: %1").arg(shown(meter.name)),
                  QStringLiteral("Keep the meter"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_meter(meter), m_name(makeLine(QStringLiteral("Name"))),

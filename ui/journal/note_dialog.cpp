@@ -122,6 +122,18 @@ void NoteDialog::keep()
         });
 }
 
+/// Once: what was written is gone with the dialog.
+void NoteDialog::reject()
+{
+    const bool written = !m_text->toPlainText().trimmed().isEmpty();
+    if (written && !std::exchange(m_leaveAsked, true))
+        return refuse(
+            QStringLiteral("The note is not kept. Press Escape or Cancel again to throw it "
+                           "away."),
+            m_text);
+    QDialog::reject();
+}
+
 QString NoteDialog::message() const
 {
     return m_message->text();

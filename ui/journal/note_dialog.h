@@ -25,6 +25,7 @@ public:
     QPlainTextEdit* text() const { return m_text; }
     QString message() const;
     void keep();
+    void reject() override;
 
 private:
     void layOut();
@@ -37,6 +38,7 @@ private:
     QComboBox* m_batch;
     QPlainTextEdit* m_text;
     QLabel* m_message;
+    bool m_leaveAsked = false;
 };
 
 } // namespace holdband::ui

@@ -80,7 +80,8 @@ StepDialog* makeStep(Session& session, const BatchWorld& world, const Batch& bat
                      const QString& title, const QString& words, QWidget* window)
 {
     return new StepDialog(
-        session, title, words, world.manner, batch.name,
+        session, QStringLiteral("%1: %2").arg(shown(batch.name), title), words, world.manner,
+        batch.name,
         [&session, batch, stepOf, manner = world.manner](Instant at) {
             return stepOf(batch, at, session.now(), manner);
         },
@@ -131,8 +132,8 @@ void BatchActions::reopen(const QString& name)
             return Q_EMIT failed(
                 QStringLiteral("%1 has not ended: it runs.").arg(shown(batch.name)));
         auto* dialog = new StepDialog(
-            *m_session, QStringLiteral("Reopen the batch"), QStringLiteral("Reopen"), world.manner,
-            batch.name,
+            *m_session, QStringLiteral("%1: reopen").arg(shown(batch.name)),
+            QStringLiteral("Reopen"), world.manner, batch.name,
             [batch, manner = world.manner](Instant) { return reopenStep(batch, manner); },
             m_window);
         dialog->hideTime();

@@ -281,6 +281,13 @@ RoundLine* RoundsPage::row(const QString& name) const
     return found == m_rows.end() ? nullptr : *found;
 }
 
+bool RoundsPage::hasTyped() const
+{
+    return std::any_of(m_rows.begin(), m_rows.end(), [](const RoundLine* row) {
+        return row->state() != RoundLine::State::empty;
+    });
+}
+
 QString RoundsPage::message() const
 {
     return m_message->text();

@@ -35,6 +35,8 @@ public:
     RoundTime* time() const { return m_time; }
     RoundsGrid* grid() const { return m_grid; }
     QString message() const;
+    /// Something was typed that is not kept.
+    bool hasTyped() const;
     void focusFirst();
 
 Q_SIGNALS:

@@ -29,6 +29,7 @@
 #include "ui/window/window_keys.h"
 #include "ui/words/words.h"
 
+#include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -433,6 +434,18 @@ void MainWindow::askImport()
         QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
     if (!paths.isEmpty())
         importFiles(paths);
+}
+
+/// Once: what was typed of a round is gone with the window.
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (!m_pages->hasTypedRound() || std::exchange(m_leaveAsked, true))
+        return event->accept();
+    event->ignore();
+    setPage(PageId::rounds);
+    m_notice->say(
+        QStringLiteral("The round that you typed is not kept. Save it, or close the window "
+                       "again to leave it."));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)

@@ -53,6 +53,7 @@ public:
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     void layOut();
@@ -81,7 +82,8 @@ private:
     QStringList m_running;        ///< setups with a batch that runs
     bool m_freshlyOpened = false; ///< until its lanes are known
     QString m_sampleLogbook;
-    QString m_wantedPath; ///< asked for and not there
+    bool m_leaveAsked = false; ///< with a round typed and not kept
+    QString m_wantedPath;      ///< asked for and not there
     LanesView* m_lanes;
     PageRow* m_pageRow;
     Pages* m_pages;

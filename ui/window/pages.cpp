@@ -180,6 +180,11 @@ void Pages::setLanes(const review::LanesReview& lanes)
         m_sideBySide->setLanes(lanes);
 }
 
+bool Pages::hasTypedRound() const
+{
+    return m_rounds && m_rounds->hasTyped();
+}
+
 void Pages::zoom(Zoom zoom)
 {
     TimeView& time = m_run->charts()->time();

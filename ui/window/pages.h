@@ -34,6 +34,8 @@ public:
     void zoom(Zoom zoom);
     /// What the page row says beside the pages.
     QString subtitle() const;
+    /// A round was begun and not kept.
+    bool hasTypedRound() const;
 
     RoundsPage* rounds();
     RunPage* run() const { return m_run; }
