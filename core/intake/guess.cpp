@@ -360,9 +360,8 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const L
     if (!found)
         guess = guessByWidth(text, isWhole, wish);
     else
-        guess =
-            GuessedDialect{*found, "with it there are columns of times and numbers",
-                           found->headerLine == 0 ? "" : "times and numbers follow below it", true};
+        guess = GuessedDialect{*found, "it gives times and numbers",
+                               found->headerLine == 0 ? "" : "times and numbers follow", true};
     if (!guess)
         return failure(found.error());
     if (wish.delimiter)

@@ -25,7 +25,7 @@ struct GuessedDialect {
     std::string headerReason;
     bool hasTime = true; ///< else the time's columns are open
 
-    /// "the header is in line 4: times and numbers follow below it"
+    /// "the header is in line 4: times and numbers follow"
     std::string reason() const;
 };
 

@@ -36,7 +36,7 @@ struct FoundLayout {
     char delimiter = ',';
     std::string delimiterReason; ///< "it parts most rows alike"
     std::int64_t headerLine = 1; ///< 0: there is no header
-    std::string headerReason;    ///< "times and numbers follow below it"; may be empty
+    std::string headerReason;    ///< "times and numbers follow"; may be empty
     std::string shape;
 };
 

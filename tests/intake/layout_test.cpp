@@ -69,9 +69,9 @@ TEST_F(Layout, whatWasFoundHasItsReasons)
     const auto seen = look("made by hand\n\n" + semicolons);
     ASSERT_TRUE(seen && seen->found);
     EXPECT_EQ(seen->found->delimiter, ';');
-    EXPECT_EQ(seen->found->delimiterReason, "with it there are columns of times and numbers");
+    EXPECT_EQ(seen->found->delimiterReason, "it gives times and numbers");
     EXPECT_EQ(seen->found->headerLine, 3);
-    EXPECT_EQ(seen->found->headerReason, "times and numbers follow below it");
+    EXPECT_EQ(seen->found->headerReason, "times and numbers follow");
     const auto bare = look("2026-03-07 06:00,20.5\n2026-03-07 07:00,20.6\n");
     ASSERT_TRUE(bare && bare->found);
     EXPECT_EQ(bare->found->delimiterReason, "it parts most rows alike");

@@ -359,17 +359,15 @@ TEST_F(ImportTest, TheLayoutIsToldAsFoundAndChangedByHand)
     look("two.csv", "Logger,Serial,Site\ntime,Room (F),Lid\nWhen,Upper,Lower\n"
                     "2026-03-12T19:00:00Z,62,1\n2026-03-12T20:00:00Z,62,1\n");
     const LayoutChoices& layout = *view().choices()->layoutChoices();
-    EXPECT_EQ(layout.delimiter()->currentText(),
-              "as found: comma , — with it there are columns of times and numbers");
-    EXPECT_EQ(layout.header()->currentText(),
-              "as found: line 3 — times and numbers follow below it");
+    EXPECT_EQ(layout.delimiter()->currentText(), "as found: comma , — it gives times and numbers");
+    EXPECT_EQ(layout.header()->currentText(), "as found: line 3 — times and numbers follow");
     EXPECT_FALSE(page().canKeep());
     choose(layout.header(), "line 2: time · Room (F) · Lid");
     EXPECT_EQ(view().heads()->box(1)->currentText(), "Room") << said();
     EXPECT_TRUE(page().canKeep()) << said();
     EXPECT_EQ(result(1, 0), "the header");
     EXPECT_EQ(count(Fate::added), "2 new");
-    choose(layout.header(), "as found: line 3 — times and numbers follow below it");
+    choose(layout.header(), "as found: line 3 — times and numbers follow");
     EXPECT_EQ(view().heads()->box(1)->currentText(), "ignored");
 }
 

@@ -70,8 +70,8 @@ void finish(QComboBox* box, const QVariant& chosen)
 } // namespace
 
 LayoutChoices::LayoutChoices(QWidget* parent)
-    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 24, this)),
-      m_header(makeBox(QStringLiteral("Names of the columns"), 30, this))
+    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 32, this)),
+      m_header(makeBox(QStringLiteral("Names of the columns"), 32, this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -136,6 +136,9 @@ void ReadingsDialog::take(ReadingsView view)
 {
     m_view = std::move(view);
     fillSubjects();
+    m_why->setPlaceholderText(m_view.subject.meter
+                                  ? QStringLiteral("why: digits swapped, other meter read …")
+                                  : QStringLiteral("why: probe lifted, battery low …"));
     m_from->setText(typedTime(m_view.span.start, m_view.zone));
     m_to->setText(typedTime(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone));
     m_readings->setWords(readingWords(m_view));

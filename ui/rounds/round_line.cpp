@@ -94,6 +94,7 @@ void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int 
     grid->addWidget(m_field, gridRow, 4);
     grid->addWidget(m_mark, gridRow, 5);
     auto* beside = new QHBoxLayout;
+    beside->setSpacing(8);
     if (m_sample)
         addSample(beside);
     beside->addWidget(m_note, 1);
