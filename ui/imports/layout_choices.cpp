@@ -70,7 +70,7 @@ void finish(QComboBox* box, const QVariant& chosen)
 } // namespace
 
 LayoutChoices::LayoutChoices(QWidget* parent)
-    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 32, this)),
+    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 38, this)),
       m_header(makeBox(QStringLiteral("Names of the columns"), 32, this))
 {
     auto* layout = new QHBoxLayout(this);
