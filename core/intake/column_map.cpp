@@ -104,6 +104,8 @@ std::string columnMapText(const ColumnMap& map)
         json["zone"] = *map.zone;
     if (map.dateOrder)
         json["date_order"] = std::string(optionText(*map.dateOrder));
+    if (map.dateOrderFound)
+        json["date_order_found"] = std::string(optionText(*map.dateOrderFound));
     if (map.timePattern)
         json["pattern"] = *map.timePattern;
     if (map.decimalSign)
@@ -131,6 +133,7 @@ Result<ColumnMap> columnMapFrom(const std::string& text)
     map.zone = textAt(json, "zone");
     map.timePattern = textAt(json, "pattern");
     map.dateOrder = orderNamed(textAt(json, "date_order"));
+    map.dateOrderFound = orderNamed(textAt(json, "date_order_found"));
     const auto sign = textAt(json, "decimal");
     if (sign == "." || sign == ",")
         map.decimalSign = sign->front();

@@ -44,8 +44,11 @@ struct ColumnMap {
     std::optional<std::string> zone; ///< absent: the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern;
-    std::optional<char> decimalSign;
+    std::optional<char> decimalSign = {};
     LayoutWish layout = {};
+    /// That the rows of the last file of this kind showed: taken where a watched file's own rows
+    /// leave the order open, and nobody is there to be asked.
+    std::optional<DateOrder> dateOrderFound = {};
 
     bool operator==(const ColumnMap&) const = default;
     /// The first column of that meaning.

@@ -54,6 +54,9 @@ Result<std::vector<WantedColumn>> wishes(const ColumnMap& map, const std::vector
             HOLDBAND_TRY(wishes.add({choice.of, {}, choice.name, choice.unit, std::nullopt}));
     }
     auto wanted = wishes.take();
+    if (wanted.empty() && isLong)
+        return dataProblem("no name in the file is a sensor’s or meter’s yet", {},
+                           "choose beside each name what it is", Decision::columns);
     if (wanted.empty())
         return dataProblem("no column is a sensor’s or meter’s yet", {},
                            "choose what its columns are", Decision::columns);

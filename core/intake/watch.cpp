@@ -1,5 +1,6 @@
 #include "core/intake/watch.h"
 
+#include "core/intake/date_order.h"
 #include "core/intake/keep_log.h"
 #include "core/intake/map_request.h"
 #include "core/intake/remembered.h"
@@ -141,6 +142,21 @@ private:
         options.path = path;
         options.map = next.map;
         options.layout = next.layout;
+        const Done done = keepWhole(path, options, next, look);
+        const bool open = !done && done.error().decision == Decision::dateOrder;
+        if (!open || next.map.dateOrder || !next.map.dateOrderFound)
+            return done;
+        next.map.dateOrder = next.map.dateOrderFound;
+        options.map = next.map;
+        m_report.remarks.push_back(nameOf(path) + ": its dates fit two orders and are taken as " +
+                                   std::string(orderWords(*next.map.dateOrder)) +
+                                   ", as in the last file of its kind");
+        return keepWhole(path, options, next, look);
+    }
+
+    Done keepWhole(const std::string& path, const ImportOptions& options, const FileSeen& next,
+                   const FileLook& look)
+    {
         auto request = requestFor(m_logbook, options);
         HOLDBAND_TRY(request);
         request->readUpTo = look.bytes;

@@ -3,7 +3,9 @@
 #include "core/intake/remembered.h"
 #include "core/intake/watch.h"
 #include "core/store/imports.h"
+#include "core/store/readings.h"
 #include "core/store/soundness.h"
+#include "core/text/times.h"
 #include "tests/store/logbooks.h"
 
 #include <fstream>
@@ -54,6 +56,28 @@ protected:
 
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
+
+TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
+{
+    const std::string header = "Time,Beer\n";
+    const std::string open = header + "10.11.2026 08:00,20\n";
+    write(open);
+    EXPECT_NE(poll().problems, std::vector<std::string>{}) << "nobody knows yet";
+    EXPECT_EQ(readings(), 0u);
+    const auto looked = intake::lookAtLog(*m_logbook, {file()});
+    ASSERT_TRUE(looked) << looked.error().sentence();
+    intake::ColumnMap map = looked->map;
+    map.dateOrderFound = DateOrder::dayMonthYear;
+    intake::rememberMap(*m_logbook, looked->preview, map);
+    append("10.11.2026 09:00,20\n");
+    const intake::WatchReport report = poll();
+    EXPECT_EQ(report.problems, std::vector<std::string>{});
+    EXPECT_EQ(report.added, 2);
+    ASSERT_FALSE(report.remarks.empty());
+    EXPECT_NE(report.remarks.front().find("day first"), std::string::npos);
+    EXPECT_EQ(store::lastReadingAt(*m_logbook, "Beer")->value(),
+              *parseRfc3339("2026-11-10T09:00:00Z"));
+}
 
 TEST_F(WatchedFile, newRowsComeByThemselvesIntoOneImport)
 {

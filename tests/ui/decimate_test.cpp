@@ -38,6 +38,21 @@ TEST(Decimate, OnePeakInAMillionReadingsIsDrawn)
     EXPECT_TRUE(holds(lines[0], track.ms[654'323], -99.0));
 }
 
+TEST(Decimate, ThePyramidDrawsWhatTheReadingsDo)
+{
+    analysis::Track track = trackOf(300'000, 60'000.0);
+    for (std::size_t i = 0; i < track.value.size(); ++i) // equal values too
+        track.value[i] = std::round(40.0 * track.value[i] + static_cast<double>(i * 7919 % 11));
+    track.runs = {{0, 99'999}, {100'000, 299'999}};
+    const TrackPyramid pyramid(track);
+    for (const double from : {0.0, 1.0e9 + 17.0, 5.9e9}) {
+        for (const int columns : {10, 333, 2'000})
+            EXPECT_EQ(decimate(track, from, 1.6e10, columns, &pyramid),
+                      decimate(track, from, 1.6e10, columns))
+                << from << " " << columns;
+    }
+}
+
 TEST(Decimate, EveryColumnKeepsItsFirstLeastGreatestAndLast)
 {
     const analysis::Track track = trackOf(100'000, 1000.0);

@@ -69,16 +69,42 @@ void DeviationPanel::paintData(QPainter& painter, const PlotMap& map)
 {
     if (!m_chart)
         return;
-    for (const ExcursionMark& mark : m_chart->excursions) {
-        QRectF box = columnOf(map, *m_chart, mark.time);
-        box.setTop(map.y(std::max(mark.peakDeviation, mark.edgeDeviation)));
-        box.setBottom(map.y(std::min(mark.peakDeviation, mark.edgeDeviation)));
-        painter.fillRect(box, colours().excursionFill);
-    }
+    for (const ExcursionMark& mark : m_chart->excursions)
+        paintOutside(painter, map, mark);
     painter.setPen(QPen(colours().target, 1.0, Qt::DashLine));
     painter.drawLine(QPointF(map.plot.left(), map.y(0.0)), QPointF(map.plot.right(), map.y(0.0)));
-    for (const analysis::Track& track : m_chart->deviation)
-        drawTrack(painter, map, *m_chart, track, QPen(colours().beer, 1.5), moving());
+    for (std::size_t i = 0; i < m_chart->deviation.size(); ++i)
+        drawTrack(painter, map, *m_chart, m_chart->deviation[i], m_chart->deviationPyramids[i],
+                  QPen(colours().beer, 1.5), moving());
+}
+
+/// What lies between the curve and the edge that it crossed.
+void DeviationPanel::paintOutside(QPainter& painter, const PlotMap& map, const ExcursionMark& mark)
+{
+    const double from = std::max(mark.time.fromMs, m_chart->msOf(map.shown.start));
+    const double to = std::min(mark.time.toMs, m_chart->msOf(map.shown.end));
+    if (!(to > from))
+        return;
+    const auto place = [&](double ms, double deviation) {
+        const double beyond = mark.above ? std::max(deviation, mark.edgeDeviation)
+                                         : std::min(deviation, mark.edgeDeviation);
+        return QPointF(map.x(m_chart->instantOf(ms)), map.y(beyond));
+    };
+    painter.setPen(QPen(colours().excursion, 1.0)); // so that a short one is seen at all
+    painter.setBrush(colours().excursionFill);
+    const int columns = std::max(2, static_cast<int>(columnOf(map, *m_chart, {from, to}).width()));
+    for (std::size_t i = 0; i < m_chart->deviation.size(); ++i) {
+        for (const Polyline& line :
+             decimate(m_chart->deviation[i], from, to, columns, &m_chart->deviationPyramids[i])) {
+            QPolygonF area{place(from, mark.edgeDeviation)};
+            for (const DrawnPoint& point : line) {
+                if (point.ms >= from && point.ms <= to)
+                    area << place(point.ms, point.value);
+            }
+            area << place(to, mark.edgeDeviation);
+            painter.drawPolygon(area);
+        }
+    }
 }
 
 } // namespace holdband::ui

@@ -20,6 +20,8 @@ protected:
     void paintData(QPainter& painter, const PlotMap& map) override;
 
 private:
+    void paintOutside(QPainter& painter, const PlotMap& map, const ExcursionMark& mark);
+
     const RunChart* m_chart = nullptr;
     ValueRange m_range{-1.0, 1.0};
     double m_widest = 0.5; ///< the widest tolerance

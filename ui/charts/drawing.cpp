@@ -31,11 +31,12 @@ void drawInPieces(QPainter& painter, const QPolygonF& points)
 } // namespace
 
 void drawTrack(QPainter& painter, const PlotMap& map, const RunChart& chart,
-               const analysis::Track& track, const QPen& pen, bool moving)
+               const analysis::Track& track, const TrackPyramid& pyramid, const QPen& pen,
+               bool moving)
 {
     const int columns = static_cast<int>(map.plot.width() * painter.device()->devicePixelRatioF());
     const auto lines =
-        decimate(track, chart.msOf(map.shown.start), chart.msOf(map.shown.end), columns);
+        decimate(track, chart.msOf(map.shown.start), chart.msOf(map.shown.end), columns, &pyramid);
     QPen used = pen;
     if (moving) {
         used.setWidth(1);
@@ -83,6 +84,19 @@ void drawStretches(QPainter& painter, const PlotMap& map, const RunChart& chart,
         drawHatch(painter, columnOf(map, chart, stretch), colours.hatch);
     for (const Stretch& gap : chart.gaps)
         painter.fillRect(columnOf(map, chart, gap), colours.gap);
+}
+
+void nameStretches(QPainter& painter, const PlotMap& map, const RunChart& chart,
+                   const std::vector<Stretch>& stretches, const QString& words,
+                   const Colours& colours)
+{
+    const QFontMetrics metrics(painter.font());
+    painter.setPen(colours.muted);
+    for (const Stretch& stretch : stretches) {
+        const QRectF column = columnOf(map, chart, stretch) & map.plot;
+        if (column.width() >= metrics.horizontalAdvance(words) + 4.0)
+            painter.drawText(column, Qt::AlignHCenter | Qt::AlignBottom, words);
+    }
 }
 
 } // namespace holdband::ui

@@ -2,6 +2,9 @@
 
 #include "ui/charts/drawing.h"
 
+#include <algorithm>
+#include <limits>
+
 namespace holdband::ui {
 
 EnergyPanel::EnergyPanel(TimeView& time, QWidget* parent)
@@ -24,6 +27,38 @@ void EnergyPanel::setChart(const RunChart* chart)
     }
     m_range = {0.0, high > 0.0 ? high * 1.06 : 1.0};
     dataChanged();
+}
+
+/// Zoomed, the scale follows what is seen: a morning's 0.3 kWh would else be a flat line.
+ValueRange EnergyPanel::range() const
+{
+    if (!m_chart || time().window().showsAll())
+        return m_range;
+    const Span seen = time().shown();
+    double low = std::numeric_limits<double>::infinity();
+    double high = -low;
+    const auto take = [&](double value) {
+        low = std::min(low, value);
+        high = std::max(high, value);
+    };
+    const auto takeAt = [&](double ms) {
+        if (const auto kwh = energyAt(*m_chart, ms))
+            take(*kwh);
+        if (const auto bounds = boundsAt(*m_chart, ms)) {
+            take(bounds->low);
+            take(std::min(bounds->high, m_range.high));
+        }
+    };
+    takeAt(m_chart->msOf(seen.start));
+    takeAt(m_chart->msOf(seen.end));
+    for (const EnergyDot& dot : m_chart->energy) {
+        if (dot.ms >= m_chart->msOf(seen.start) && dot.ms <= m_chart->msOf(seen.end))
+            takeAt(dot.ms);
+    }
+    if (!(low <= high))
+        return m_range;
+    const double margin = std::max((high - low) * 0.12, 0.02);
+    return {std::max(0.0, low - margin), high + margin};
 }
 
 QPointF EnergyPanel::place(const PlotMap& map, double ms, double kwh) const
@@ -54,6 +89,8 @@ void EnergyPanel::paintBehind(QPainter& painter, const PlotMap& map)
 {
     if (!m_chart)
         return;
+    for (const Stretch& stretch : m_chart->unmetered)
+        painter.fillRect(columnOf(map, *m_chart, stretch), colours().gap);
     painter.setRenderHint(QPainter::Antialiasing);
     paintRibbon(painter, map);
 }
@@ -72,9 +109,21 @@ void EnergyPanel::paintData(QPainter& painter, const PlotMap& map)
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours().energy);
     for (const EnergyDot& dot : dots) {
-        if (dot.read)
+        if (dot.read && !dot.reset)
             painter.drawEllipse(place(map, dot.ms, dot.kwh), 2.6, 2.6);
     }
+    for (const EnergyDot& dot : dots) {
+        if (dot.reset)
+            paintReset(painter, place(map, dot.ms, dot.kwh));
+    }
+}
+
+/// An open square: the register began anew before this reading.
+void EnergyPanel::paintReset(QPainter& painter, QPointF at)
+{
+    painter.setPen(QPen(colours().energy, 1.6));
+    painter.setBrush(colours().card);
+    painter.drawRect(QRectF(at.x() - 3.5, at.y() - 3.5, 7.0, 7.0));
 }
 
 void EnergyPanel::paintOver(QPainter& painter, const PlotMap& map)
@@ -88,10 +137,15 @@ void EnergyPanel::paintOver(QPainter& painter, const PlotMap& map)
                           : m_chart->energyUnbounded
                               ? QStringLiteral("no ribbon: the most it can have been is unknown")
                               : QStringLiteral("dots: readings · ribbon: the least and the most");
+    const bool resets = std::any_of(m_chart->energy.begin(), m_chart->energy.end(),
+                                    [](const EnergyDot& dot) { return dot.reset; });
+    const QString all = resets ? words + QStringLiteral(" · square: began anew") : words;
     const QFontMetrics metrics(painter.font());
     painter.drawText(
-        QPointF(map.plot.right() - metrics.horizontalAdvance(words), 7 + fontMetrics().ascent()),
-        words);
+        QPointF(map.plot.right() - metrics.horizontalAdvance(all), 7 + fontMetrics().ascent()),
+        all);
+    nameStretches(painter, map, *m_chart, m_chart->unmetered, QStringLiteral("not metered"),
+                  colours());
 }
 
 } // namespace holdband::ui

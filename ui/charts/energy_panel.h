@@ -15,13 +15,14 @@ public:
     void setChart(const RunChart* chart);
 
 protected:
-    ValueRange range() const override { return m_range; }
+    ValueRange range() const override;
     void paintBehind(QPainter& painter, const PlotMap& map) override;
     void paintData(QPainter& painter, const PlotMap& map) override;
     void paintOver(QPainter& painter, const PlotMap& map) override;
 
 private:
     QPointF place(const PlotMap& map, double ms, double kwh) const;
+    void paintReset(QPainter& painter, QPointF at);
     void paintRibbon(QPainter& painter, const PlotMap& map);
 
     const RunChart* m_chart = nullptr;

@@ -11,6 +11,12 @@
 
 namespace holdband::ui {
 
+namespace {
+
+constexpr double snapPixels = 4.0; ///< nearer than this the pointer stands on a reading
+
+} // namespace
+
 double PlotMap::x(Instant at) const
 {
     const double all = static_cast<double>((shown.end - shown.start).count());
@@ -43,7 +49,8 @@ ChartPanel::ChartPanel(TimeView& time, const QString& title, QWidget* parent)
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(title);
     setAccessibleDescription(QStringLiteral(
-        "Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer"));
+        "Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer, "
+        "Ctrl and arrows lead it from reading to reading"));
     m_settle.setSingleShot(true);
     m_settle.setInterval(150);
     connect(&m_settle, &QTimer::timeout, this, &ChartPanel::dataChanged);
@@ -86,7 +93,8 @@ QRectF ChartPanel::plotRect() const
 {
     const int line = fontMetrics().height();
     const double top = 8 + line + headRoom();
-    const double bottom = m_timeLabels ? QFontMetrics(smallFont(*this)).height() + 9 : 9;
+    const int small = QFontMetrics(smallFont(*this)).height();
+    const double bottom = m_timeLabels ? 2 * small + 10 : 9; // dates, and days since pitching
     return {static_cast<double>(leftMargin), top,
             std::max(10.0, width() - leftMargin - rightMargin * 1.0),
             std::max(10.0, height() - top - bottom)};
@@ -151,6 +159,25 @@ void ChartPanel::paintTimeAxis(QPainter& painter, const PlotMap& map)
         const double half = metrics.horizontalAdvance(label) / 2.0;
         const double left = std::clamp(x - half, 2.0, width() - 2.0 * half - 4.0);
         painter.drawText(QPointF(left, map.plot.bottom() + 4 + metrics.ascent()), label);
+    }
+    if (m_timeLabels)
+        paintElapsed(painter, map);
+}
+
+/// Whole days since pitching, beneath the dates.
+void ChartPanel::paintElapsed(QPainter& painter, const PlotMap& map)
+{
+    const QFontMetrics metrics(painter.font());
+    const int most = std::max(2, static_cast<int>(map.plot.width() / 64.0));
+    const double y = map.plot.bottom() + 5 + metrics.height() + metrics.ascent();
+    painter.setPen(colours().muted);
+    for (const TimeTick& tick : elapsedTicks(map.shown, m_time->window().all().start, most)) {
+        const double x = map.x(tick.at);
+        const QString label = shown(tick.label);
+        const double half = metrics.horizontalAdvance(label) / 2.0;
+        const double left = std::clamp(x - half, 2.0, width() - 2.0 * half - 4.0);
+        painter.drawLine(QPointF(x, map.plot.bottom()), QPointF(x, map.plot.bottom() + 3.0));
+        painter.drawText(QPointF(left, y), label);
     }
 }
 
@@ -249,7 +276,11 @@ void ChartPanel::mouseMoveEvent(QMouseEvent* event)
         return;
     }
     const bool inside = x >= plotted.plot.left() && x <= plotted.plot.right();
-    m_time->setPointer(inside ? std::optional(plotted.instantAt(x)) : std::nullopt);
+    if (inside)
+        m_time->pointAt(plotted.instantAt(x),
+                        plotted.instantAt(x + snapPixels) - plotted.instantAt(x));
+    else
+        m_time->setPointer(std::nullopt);
 }
 
 void ChartPanel::mouseReleaseEvent(QMouseEvent*)

@@ -82,6 +82,7 @@ private:
     void paintHeading(QPainter& painter);
     void paintValueAxis(QPainter& painter, const PlotMap& map);
     void paintTimeAxis(QPainter& painter, const PlotMap& map);
+    void paintElapsed(QPainter& painter, const PlotMap& map);
     void paintCrosshair(QPainter& painter, const PlotMap& map);
 
     TimeView* m_time;

@@ -27,6 +27,7 @@ ChartLine lineOf(LineRole role, std::string name, const analysis::Series& series
     ChartLine line{role, std::move(name), analysis::cover(series, gapLimit, chart.span)};
     for (double& value : line.track.value)
         value = temperatureIn(value, chart.unit);
+    line.pyramid = TrackPyramid(line.track);
     return line;
 }
 
@@ -142,6 +143,7 @@ void addStage(const analysis::JudgedBatch& judged, std::size_t i, RunChart& char
     chart.bands.push_back(band);
     chart.stages.push_back({stage.label, stageWords(stage, band, chart.unit), band.time});
     chart.deviation.push_back(shifted(deviation, band.time.fromMs, chart.unit));
+    chart.deviationPyramids.emplace_back(chart.deviation.back());
     if (judgement.settlingMs > 0.0)
         chart.settling.push_back({band.time.fromMs, band.time.fromMs + judgement.holdFromMs});
     for (const analysis::Excursion& excursion : judgement.excursions)
@@ -152,7 +154,8 @@ void addEnergyDots(const review::RunReview& review, RunChart& chart)
 {
     for (const review::EnergyPoint& point : review.energyCurve) {
         const bool joined = !chart.energy.empty() && !point.afterHole;
-        chart.energy.push_back({chart.msOf(point.at), point.kwh, point.read, joined});
+        chart.energy.push_back(
+            {chart.msOf(point.at), point.kwh, point.read, joined, point.afterReset});
     }
 }
 
@@ -191,6 +194,27 @@ void addEnergyBounds(const review::RunReview& review, RunChart& chart)
     }
 }
 
+void addUnmetered(const review::RunReview& review, RunChart& chart)
+{
+    const analysis::EnergyFigure& whole = review.figures.energy.whole;
+    double from = 0.0;
+    for (const Span& metered : whole.metered) {
+        if (chart.msOf(metered.start) > from)
+            chart.unmetered.push_back({from, chart.msOf(metered.start)});
+        from = chart.msOf(metered.end);
+    }
+    if (whole.any() && from < chart.msOf(chart.span.end))
+        chart.unmetered.push_back({from, chart.msOf(chart.span.end)});
+}
+
+void addNotes(const review::RunReview& review, RunChart& chart)
+{
+    for (const JournalNote& note : review.journal) {
+        if (note.at >= chart.span.start && note.at <= chart.span.end)
+            chart.notes.push_back({chart.msOf(note.at), note.text});
+    }
+}
+
 } // namespace
 
 double BandPiece::targetAt(double ms) const
@@ -210,6 +234,7 @@ const ChartLine* RunChart::line(LineRole role) const
 RunChart chartOf(const review::RunReview& review)
 {
     RunChart chart;
+    chart.batch = review.batch().name;
     chart.origin = review.input.span.start;
     chart.span = review.input.span;
     chart.zone = review.zone;
@@ -220,6 +245,8 @@ RunChart chartOf(const review::RunReview& review)
         addStage(review.figures.judged, i, chart);
     addEnergyDots(review, chart);
     addEnergyBounds(review, chart);
+    addUnmetered(review, chart);
+    addNotes(review, chart);
     return chart;
 }
 
@@ -236,6 +263,33 @@ std::optional<double> valueAt(const Track& track, double ms)
                                track.value[next], ms);
     }
     return std::nullopt;
+}
+
+std::optional<double> readingBeside(const RunChart& chart, double ms, bool after)
+{
+    const ChartLine* beer = chart.line(LineRole::beer);
+    if (!beer)
+        return std::nullopt;
+    const std::vector<double>& at = beer->track.ms;
+    const auto next = after ? std::upper_bound(at.begin(), at.end(), ms)
+                            : std::lower_bound(at.begin(), at.end(), ms);
+    if (after)
+        return next == at.end() ? std::nullopt : std::optional(*next);
+    return next == at.begin() ? std::nullopt : std::optional(*(next - 1));
+}
+
+std::optional<double> nearestReading(const RunChart& chart, double ms)
+{
+    std::optional<double> nearest;
+    const auto consider = [&](std::optional<double> at) {
+        if (at && (!nearest || std::abs(*at - ms) < std::abs(*nearest - ms)))
+            nearest = at;
+    };
+    consider(readingBeside(chart, ms, true));
+    consider(readingBeside(chart, std::nextafter(ms, ms + 1.0), false));
+    for (const EnergyDot& dot : chart.energy)
+        consider(dot.read ? std::optional(dot.ms) : std::nullopt);
+    return nearest;
 }
 
 std::optional<EnergyBounds> boundsAt(const RunChart& chart, double ms)

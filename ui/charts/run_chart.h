@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/review/run_review.h"
+#include "ui/charts/decimate.h"
 
 #include <cmath>
 #include <optional>
@@ -17,6 +18,7 @@ struct ChartLine {
     LineRole role = LineRole::beer;
     std::string name; ///< "beer", "room"
     analysis::Track track;
+    TrackPyramid pyramid = {};
 };
 
 struct Stretch {
@@ -56,6 +58,7 @@ struct EnergyDot {
     double kwh = 0.0;
     bool read = false;
     bool joined = false; ///< a line leads here from the dot before
+    bool reset = false;  ///< the register began anew before this reading
 };
 
 /// Bounds of the cumulative energy at an instant.
@@ -66,21 +69,31 @@ struct EnergyBounds {
     bool joined = false;
 };
 
+/// A remark of the journal on the time axis.
+struct NoteMark {
+    double ms = 0.0;
+    std::string text;
+};
+
 struct RunChart {
+    std::string batch;
     Instant origin;
     Span span;
     Zone zone;
     TemperatureUnit unit = TemperatureUnit::celsius;
     std::vector<StageBox> stages;
     std::vector<BandPiece> bands;
-    std::vector<ChartLine> lines; ///< the beer last, so that it is drawn on top
-    std::vector<analysis::Track> deviation;
-    std::vector<Stretch> gaps;     ///< nothing is known of the beer
-    std::vector<Stretch> settling; ///< not judged
+    std::vector<ChartLine> lines;                ///< the beer last, so that it is drawn on top
+    std::vector<analysis::Track> deviation;      ///< by stage
+    std::vector<TrackPyramid> deviationPyramids; ///< of each of them
+    std::vector<Stretch> gaps;                   ///< nothing is known of the beer
+    std::vector<Stretch> settling;               ///< not judged
     std::vector<ExcursionMark> excursions;
     std::vector<EnergyDot> energy;
     std::vector<EnergyBounds> energyBounds; ///< where both are known
     bool energyUnbounded = false;           ///< somewhere the upper bound is unknown
+    std::vector<Stretch> unmetered;         ///< where no meter says what was used
+    std::vector<NoteMark> notes;            ///< in order of time
 
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return origin + Milliseconds{std::llround(ms)}; }
@@ -95,5 +108,10 @@ std::optional<double> valueAt(const analysis::Track& track, double ms);
 /// The bounds of the energy at an instant, where known.
 std::optional<EnergyBounds> boundsAt(const RunChart& chart, double ms);
 std::optional<double> energyAt(const RunChart& chart, double ms);
+
+/// Where something was read nearest to `ms`, of the beer or of a meter; absent without readings.
+std::optional<double> nearestReading(const RunChart& chart, double ms);
+/// The beer's reading before or after `ms`.
+std::optional<double> readingBeside(const RunChart& chart, double ms, bool after);
 
 } // namespace holdband::ui

@@ -3,6 +3,7 @@
 #include "core/text/quantities.h"
 #include "ui/charts/deviation_panel.h"
 #include "ui/charts/energy_panel.h"
+#include "ui/charts/overview_strip.h"
 #include "ui/charts/pointer_bubble.h"
 #include "ui/charts/pointer_words.h"
 #include "ui/charts/temperature_panel.h"
@@ -15,7 +16,7 @@ namespace holdband::ui {
 RunCharts::RunCharts(QWidget* parent)
     : QWidget(parent), m_temperature(new TemperaturePanel(m_time, this)),
       m_deviation(new DeviationPanel(m_time, this)), m_energy(new EnergyPanel(m_time, this)),
-      m_bubble(new PointerBubble(this))
+      m_overview(new OverviewStrip(m_time, this)), m_bubble(new PointerBubble(this))
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -23,6 +24,7 @@ RunCharts::RunCharts(QWidget* parent)
     layout->addWidget(m_temperature, 10);
     layout->addWidget(m_deviation, 4);
     layout->addWidget(m_energy, 6);
+    layout->addWidget(m_overview);
     connect(&m_time, &TimeView::pointerChanged, this, &RunCharts::movePointer);
     connect(&m_time, &TimeView::shownChanged, this, &RunCharts::movePointer);
 }
@@ -34,13 +36,31 @@ void RunCharts::setChart(std::unique_ptr<RunChart> chart)
     m_temperature->setChart(chart.get());
     m_deviation->setChart(chart.get());
     m_energy->setChart(chart.get());
+    m_overview->setChart(chart.get());
+    const bool same = chart && m_chart && chart->batch == m_chart->batch;
     m_chart = std::move(chart);
     if (m_chart) {
         const QString unit = shown(unitText(m_chart->unit));
         m_temperature->setHeading(QStringLiteral("Temperature, ") + unit);
         m_deviation->setHeading(QStringLiteral("Deviation from target, ") + unit);
     }
-    m_time.reset(m_chart ? m_chart->span : Span{});
+    const Span all = m_chart ? m_chart->span : Span{};
+    offerReadings();
+    same ? m_time.extend(all) : m_time.reset(all);
+}
+
+void RunCharts::offerReadings()
+{
+    TimeView::Readings readings;
+    readings.nearest = [this](Instant at) -> std::optional<Instant> {
+        const auto ms = m_chart ? nearestReading(*m_chart, m_chart->msOf(at)) : std::nullopt;
+        return ms ? std::optional(m_chart->instantOf(*ms)) : std::nullopt;
+    };
+    readings.beside = [this](Instant at, bool after) -> std::optional<Instant> {
+        const auto ms = m_chart ? readingBeside(*m_chart, m_chart->msOf(at), after) : std::nullopt;
+        return ms ? std::optional(m_chart->instantOf(*ms)) : std::nullopt;
+    };
+    m_time.setReadings(std::move(readings));
 }
 
 void RunCharts::zoomTo(Span span)

@@ -12,6 +12,7 @@ namespace holdband::ui {
 
 class DeviationPanel;
 class EnergyPanel;
+class OverviewStrip;
 class PointerBubble;
 class TemperaturePanel;
 
@@ -21,7 +22,8 @@ public:
     explicit RunCharts(QWidget* parent = nullptr);
     ~RunCharts() override;
 
-    /// Nothing: the panels stand empty.
+    /// Nothing: the panels stand empty. Another chart of the same batch leaves what is looked at
+    /// where it is.
     void setChart(std::unique_ptr<RunChart> chart);
     const RunChart* chart() const { return m_chart.get(); }
     TimeView& time() { return m_time; }
@@ -30,18 +32,21 @@ public:
     TemperaturePanel* temperature() const { return m_temperature; }
     DeviationPanel* deviation() const { return m_deviation; }
     EnergyPanel* energy() const { return m_energy; }
+    OverviewStrip* overview() const { return m_overview; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void movePointer();
+    void offerReadings();
 
     TimeView m_time;
     std::unique_ptr<RunChart> m_chart;
     TemperaturePanel* m_temperature;
     DeviationPanel* m_deviation;
     EnergyPanel* m_energy;
+    OverviewStrip* m_overview;
     PointerBubble* m_bubble;
 };
 

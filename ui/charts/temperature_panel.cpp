@@ -1,6 +1,7 @@
 #include "ui/charts/temperature_panel.h"
 
 #include "core/text/quantities.h"
+#include "core/text/times.h"
 #include "ui/charts/drawing.h"
 #include "ui/words/words.h"
 
@@ -129,7 +130,7 @@ void TemperaturePanel::paintData(QPainter& painter, const PlotMap& map)
         if (line.role == LineRole::beer)
             paintTarget(painter, map);
         const QPen pen(colourOf(line.role), line.role == LineRole::beer ? 1.8 : 1.1);
-        drawTrack(painter, map, *m_chart, line.track, pen, moving());
+        drawTrack(painter, map, *m_chart, line.track, line.pyramid, pen, moving());
     }
 }
 
@@ -166,6 +167,33 @@ void TemperaturePanel::paintRings(QPainter& painter, const PlotMap& map)
         if (centre.x() >= map.plot.left() && centre.x() <= map.plot.right())
             painter.drawEllipse(centre, 9.0, 9.0);
     }
+}
+
+/// A numbered square for each remark of the journal, at the foot of the plot.
+void TemperaturePanel::paintNotes(QPainter& painter, const PlotMap& map)
+{
+    painter.setFont(smallFont(*this));
+    for (std::size_t i = 0; i < m_chart->notes.size(); ++i) {
+        const QRectF box = noteBox(map, i);
+        if (box.center().x() < map.plot.left() || box.center().x() > map.plot.right())
+            continue;
+        painter.setPen(QPen(colours().careEdge, 1.0));
+        painter.drawLine(QPointF(box.center().x(), map.plot.top()),
+                         QPointF(box.center().x(), box.top()));
+        painter.setPen(QPen(colours().careText, 1.0));
+        painter.setBrush(colours().careBack);
+        painter.drawRoundedRect(box, 2.0, 2.0);
+        painter.drawText(box, Qt::AlignCenter, QString::number(i + 1));
+    }
+}
+
+QRectF TemperaturePanel::noteBox(const PlotMap& map, std::size_t note) const
+{
+    const QFontMetrics metrics(smallFont(*this));
+    const double width = metrics.horizontalAdvance(QString::number(m_chart->notes.size())) + 8.0;
+    const double x = map.x(m_chart->instantOf(m_chart->notes[note].ms));
+    return {x - width / 2.0, map.plot.bottom() - metrics.height() - 2.0, width,
+            static_cast<double>(metrics.height())};
 }
 
 /// What each line is, in the heading's line, right-aligned, each word beside a stroke of its line.
@@ -209,8 +237,18 @@ void TemperaturePanel::paintOver(QPainter& painter, const PlotMap& map)
     if (!m_chart)
         return;
     paintStages(painter, map);
+    painter.setFont(smallFont(*this));
+    nameStretches(painter, map, *m_chart, m_chart->gaps, QStringLiteral("not seen"), colours());
+    paintNotes(painter, map);
     paintRings(painter, map);
     paintKey(painter, map);
+}
+
+QString noteWords(const RunChart& chart, std::size_t note)
+{
+    const NoteMark& mark = chart.notes[note];
+    return QStringLiteral("%1 · %2").arg(
+        shown(localShortText(chart.instantOf(mark.ms), chart.zone)), shown(mark.text));
 }
 
 bool TemperaturePanel::event(QEvent* event)
@@ -219,6 +257,10 @@ bool TemperaturePanel::event(QEvent* event)
         return ChartPanel::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const PlotMap plotted = map();
+    for (std::size_t i = m_chart->notes.size(); i-- > 0;) {
+        if (noteBox(plotted, i).contains(help->pos()))
+            QToolTip::showText(help->globalPos(), noteWords(*m_chart, i), this);
+    }
     if (help->pos().y() >= plotted.plot.top())
         return true;
     const double ms = m_chart->msOf(plotted.instantAt(help->pos().x()));

@@ -30,7 +30,9 @@ private:
     void paintTarget(QPainter& painter, const PlotMap& map);
     void paintStages(QPainter& painter, const PlotMap& map);
     void paintRings(QPainter& painter, const PlotMap& map);
+    void paintNotes(QPainter& painter, const PlotMap& map);
     void paintKey(QPainter& painter, const PlotMap& map);
+    QRectF noteBox(const PlotMap& map, std::size_t note) const;
     QColor colourOf(LineRole role) const;
 
     ValueRange rangeOf(const RunChart& chart) const;
@@ -39,5 +41,8 @@ private:
     ValueRange m_range;
     bool m_coolingShown = false;
 };
+
+/// "4 Apr 01:20 · lid opened"
+QString noteWords(const RunChart& chart, std::size_t note);
 
 } // namespace holdband::ui

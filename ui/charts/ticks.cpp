@@ -1,5 +1,6 @@
 #include "ui/charts/ticks.h"
 
+#include "core/text/numbers.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -85,6 +86,27 @@ std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most)
             return ticksOfDays(shown, zone, days);
     }
     return ticksOfDays(shown, zone, stepsOfDays.back());
+}
+
+std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most)
+{
+    constexpr std::array steps{0.125, 0.25, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 500.0};
+    std::vector<TimeTick> ticks;
+    if (shown.empty() || most < 1)
+        return ticks;
+    const double wanted = shown.hours() / 24.0 / most;
+    double step = steps.back();
+    for (auto each = steps.rbegin(); each != steps.rend(); ++each)
+        step = *each >= wanted ? *each : step;
+    const double from = hoursBetween(origin, shown.start) / 24.0;
+    const double to = hoursBetween(origin, shown.end) / 24.0;
+    for (double count = std::ceil(from / step - 1e-9); count * step <= to + 1e-9; count += 1.0) {
+        const double day = count * step;
+        const int decimals = step >= 1.0 ? 0 : step == 0.5 ? 1 : step == 0.25 ? 2 : 3;
+        ticks.push_back(
+            {origin + toMilliseconds(Hours{day * 24.0}), "day " + fixedText(day, decimals), false});
+    }
+    return ticks;
 }
 
 std::vector<double> valueTicks(double low, double high, int most)

@@ -20,6 +20,17 @@ void TimeView::reset(Span all)
     Q_EMIT pointerChanged();
 }
 
+void TimeView::extend(Span all)
+{
+    const Span before = shown();
+    const bool whole = m_window.showsAll();
+    m_window = TimeWindow(all);
+    if (!whole && !before.empty())
+        m_window.show(before);
+    Q_EMIT shownChanged();
+    Q_EMIT pointerChanged();
+}
+
 void TimeView::zoomAbout(Instant pivot, double factor)
 {
     m_window.zoomAbout(pivot, factor);
@@ -66,6 +77,25 @@ void TimeView::setPointer(std::optional<Instant> at)
     Q_EMIT pointerChanged();
 }
 
+void TimeView::pointAt(Instant at, Milliseconds within)
+{
+    const auto reading = m_readings.nearest ? m_readings.nearest(at) : std::nullopt;
+    const bool near = reading && std::chrono::abs(*reading - at) <= within;
+    setPointer(near ? *reading : at);
+}
+
+void TimeView::stepReading(bool after)
+{
+    const Span now = shown();
+    const Instant from = m_pointer.value_or(after ? now.start : now.end);
+    const auto to = m_readings.beside ? m_readings.beside(from, after) : std::nullopt;
+    if (!to)
+        return;
+    if (*to < now.start || *to > now.end)
+        moveBy(*to - (now.start + (now.end - now.start) / 2));
+    setPointer(*to);
+}
+
 void TimeView::stepPointer(double share)
 {
     const Span now = shown();
@@ -78,6 +108,11 @@ void TimeView::stepPointer(double share)
 bool TimeView::takeKey(const QKeyEvent& event)
 {
     const bool shift = event.modifiers().testFlag(Qt::ShiftModifier);
+    const bool ctrl = event.modifiers().testFlag(Qt::ControlModifier);
+    if (ctrl && (event.key() == Qt::Key_Left || event.key() == Qt::Key_Right)) {
+        stepReading(event.key() == Qt::Key_Right);
+        return true;
+    }
     switch (event.key()) {
     case Qt::Key_Left:
         shift ? stepPointer(-pointerStep) : moveByShare(-keyPan);

@@ -133,8 +133,11 @@ void LogQueue::run(int index, bool dryRun)
         [options = log(index).options(dryRun), progress,
          preview = *log(index).preview](const store::LogbookFile& file) {
             auto report = intake::importLog(file, options, progress);
-            if (report && !options.dryRun)
-                intake::rememberMap(file, preview, *options.map);
+            if (report && !options.dryRun) {
+                intake::ColumnMap map = *options.map;
+                map.dateOrderFound = report->file.dateOrder;
+                intake::rememberMap(file, preview, map);
+            }
             return report;
         },
         [this, index, dryRun, generation = m_generation](Result<intake::ImportReport> report) {

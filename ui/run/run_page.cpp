@@ -75,7 +75,13 @@ QWidget* RunPage::makeLeft()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spacing::gap);
     layout->addWidget(m_verdict);
-    layout->addWidget(m_charts, 1);
+    auto* area = new QScrollArea(left); // on a small screen the panels keep their height
+    area->setWidget(m_charts);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_charts->setObjectName(QStringLiteral("inner"));
+    layout->addWidget(area, 1);
     return left;
 }
 

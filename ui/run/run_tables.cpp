@@ -265,9 +265,13 @@ TableWords energyTable(const review::RunReview& review)
 QStringList journalLines(const review::RunReview& review)
 {
     QStringList lines;
-    for (const JournalNote& note : review.journal)
-        lines << shown(localShortText(note.at, review.zone)) + QStringLiteral(" · ") +
+    int number = 0; // as in the chart, which leaves out what lies outside the run
+    for (const JournalNote& note : review.journal) {
+        const bool drawn = note.at >= review.input.span.start && note.at <= review.input.span.end;
+        const QString mark = drawn ? QStringLiteral("%1 · ").arg(++number) : QString();
+        lines << mark + shown(localShortText(note.at, review.zone)) + QStringLiteral(" · ") +
                      shown(note.text);
+    }
     return lines;
 }
 

@@ -1,0 +1,134 @@
+// The panels of a run together: where one is, where the pointer stands, and what stays put when
+// more becomes known.
+#include "ui/charts/run_charts.h"
+
+#include "tests/ui/sample_window.h"
+#include "ui/charts/energy_panel.h"
+#include "ui/charts/overview_strip.h"
+#include "ui/charts/temperature_panel.h"
+#include "ui/charts/ticks.h"
+#include "ui/run/run_page.h"
+#include "ui/window/pages.h"
+
+#include "core/text/times.h"
+
+#include <QApplication>
+#include <QMouseEvent>
+#include <QTest>
+#include <cmath>
+
+namespace holdband::ui::test {
+
+namespace {
+
+class RunChartsTest : public WindowTest {
+protected:
+    void SetUp() override
+    {
+        WindowTest::SetUp();
+        m_window = openWindow(makeLogbook());
+        m_window->openRun(QStringLiteral("Pale 1"));
+        settle(*m_window);
+    }
+
+    RunCharts& charts() { return *m_window->pages()->run()->charts(); }
+    TimeView& time() { return charts().time(); }
+    void showHours(double from, double to)
+    {
+        const Instant start = time().window().all().start;
+        time().show({start + toMilliseconds(Hours{from}), start + toMilliseconds(Hours{to})});
+    }
+
+    std::unique_ptr<MainWindow> m_window;
+};
+
+} // namespace
+
+TEST_F(RunChartsTest, TheStripFramesWhatIsShown)
+{
+    OverviewStrip* strip = charts().overview();
+    const QRectF all = strip->frame();
+    showHours(12.0, 24.0); // of 48
+    const QRectF part = strip->frame();
+    EXPECT_NEAR(part.width(), all.width() / 4.0, 1.0);
+    EXPECT_NEAR(part.left() - all.left(), all.width() / 4.0, 1.0);
+}
+
+TEST_F(RunChartsTest, ADragOfTheFrameMovesThePanels)
+{
+    OverviewStrip* strip = charts().overview();
+    showHours(0.0, 12.0);
+    const QPoint from = strip->frame().center().toPoint();
+    QTest::mousePress(strip, Qt::LeftButton, {}, from);
+    QMouseEvent drag(QEvent::MouseMove, from + QPoint(60, 0),
+                     strip->mapToGlobal(from + QPoint(60, 0)), Qt::NoButton, Qt::LeftButton, {});
+    QApplication::sendEvent(strip, &drag);
+    EXPECT_NEAR(strip->frame().center().x(), from.x() + 60.0, 1.5);
+    EXPECT_NEAR(time().shown().hours(), 12.0, 0.01);
+    QTest::mouseDClick(strip, Qt::LeftButton, {}, from);
+    EXPECT_TRUE(time().window().showsAll());
+}
+
+TEST_F(RunChartsTest, MoreReadingsLeaveWhatIsLookedAtInItsPlace)
+{
+    showHours(5.0, 9.0);
+    const Span seen = time().shown();
+    time().setPointer(seen.start + (seen.end - seen.start) / 2);
+    const auto pointer = time().pointer();
+    m_window->pages()->run()->showBatch(QStringLiteral("Pale 1"));
+    settle(*m_window);
+    EXPECT_EQ(time().shown(), seen);
+    EXPECT_EQ(time().pointer(), pointer);
+    m_window->openRun(QStringLiteral("Pale 2"));
+    settle(*m_window);
+    EXPECT_TRUE(time().window().showsAll()) << "another batch is shown whole";
+}
+
+TEST_F(RunChartsTest, CtrlAndArrowsLeadFromReadingToReading)
+{
+    TemperaturePanel* panel = charts().temperature();
+    panel->setFocus();
+    const Instant start = time().window().all().start;
+    time().setPointer(start + std::chrono::minutes{40}); // read every half hour, on the hour
+    QTest::keyClick(panel, Qt::Key_Right, Qt::ControlModifier);
+    EXPECT_EQ(time().pointer(), start + std::chrono::minutes{60});
+    QTest::keyClick(panel, Qt::Key_Left, Qt::ControlModifier);
+    QTest::keyClick(panel, Qt::Key_Left, Qt::ControlModifier);
+    EXPECT_EQ(time().pointer(), start);
+}
+
+TEST_F(RunChartsTest, NearAReadingThePointerStandsOnIt)
+{
+    const Instant start = time().window().all().start;
+    time().pointAt(start + std::chrono::minutes{58}, std::chrono::minutes{3});
+    EXPECT_EQ(time().pointer(), start + std::chrono::minutes{60});
+    time().pointAt(start + std::chrono::minutes{45}, std::chrono::minutes{3});
+    EXPECT_EQ(time().pointer(), start + std::chrono::minutes{45});
+}
+
+TEST_F(RunChartsTest, ZoomedTheEnergyScaleFollowsWhatIsSeen)
+{
+    const ValueRange whole = charts().energy()->map().range;
+    showHours(0.0, 6.0);
+    const ValueRange part = charts().energy()->map().range;
+    EXPECT_LT(part.high, 0.6 * whole.high);
+    EXPECT_GE(part.low, 0.0);
+}
+
+TEST(ElapsedTicks, CountRealDaysOverAClockChange)
+{
+    // Denver's clocks went forward on 8 March 2026 at 02:00.
+    const Instant pitched = *parseRfc3339("2026-03-07T18:00:00-07:00");
+    const auto ticks = elapsedTicks({pitched, pitched + std::chrono::hours{72}}, pitched, 6);
+    ASSERT_GE(ticks.size(), 4u);
+    for (const TimeTick& tick : ticks) {
+        const double hours = hoursBetween(pitched, tick.at);
+        EXPECT_EQ(tick.label,
+                  "day " + (std::fmod(hours, 24.0) == 0.0
+                                ? std::to_string(static_cast<int>(hours / 24.0))
+                                : std::to_string(static_cast<int>(hours / 24.0)) + ".5"))
+            << hours;
+    }
+}
+
+} // namespace holdband::ui::test

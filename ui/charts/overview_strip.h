@@ -1,0 +1,44 @@
+// The whole of a run in a narrow strip, with a frame around what the panels show: says where one is
+// when zoomed, and moves there by a click or a drag.
+#pragma once
+
+#include "ui/charts/run_chart.h"
+#include "ui/charts/time_view.h"
+
+#include <QWidget>
+
+namespace holdband::ui {
+
+class OverviewStrip : public QWidget {
+    Q_OBJECT
+public:
+    explicit OverviewStrip(TimeView& time, QWidget* parent = nullptr);
+    /// `chart` must outlive the strip or the next call.
+    void setChart(const RunChart* chart);
+    /// The frame around what is shown, in the widget.
+    QRectF frame() const;
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QRectF plot() const;
+    double x(Instant at) const;
+    Instant instantAt(double x) const;
+    void paintBeer(QPainter& painter) const;
+    void centreOn(double x);
+
+    TimeView* m_time;
+    const RunChart* m_chart = nullptr;
+    double m_grab = 0.0; ///< from the frame's middle to where it was taken
+};
+
+} // namespace holdband::ui
