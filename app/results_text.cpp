@@ -103,8 +103,12 @@ std::string gravityLine(const RunReview& review)
     const auto& fermented = review.figures.fermentation;
     if (!fermented)
         return {};
-    return "\nGravity " + gravityText(*review.batch().originalGravity) + " to " +
-           gravityText(*review.batch().finalGravity) + ": apparent attenuation " +
+    const std::string measured =
+        fermented->measuredAt
+            ? " (the last measured, " + localText(*fermented->measuredAt, review.zone) + ")"
+            : "";
+    return "\nGravity " + gravityText(fermented->original) + " to " +
+           gravityText(fermented->final) + measured + ": apparent attenuation " +
            fixedText(fermented->apparentAttenuation, 1) + " %, alcohol " +
            fixedText(fermented->alcoholSimple, 1) +
            " % by volume (131.25 times the fall in gravity; by Balling's formula " +

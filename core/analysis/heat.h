@@ -7,10 +7,13 @@
 
 namespace holdband::analysis {
 
-/// Density × specific heat of beer, kJ/(L·K): 1.010 kg/L × 4.0 kJ/(kg·K). Beer's specific heat
-/// lies between 3.85 and 4.10 (an estimate, common practice, no source); water at 20 °C has
-/// 0.9982 × 4.184 (IAPWS).
-inline constexpr double beerHeatPerLitreKelvin = 1.010 * 4.0;
+/// Beer, kg/L (common practice, no source).
+inline constexpr double beerDensity = 1.010;
+/// Beer, kJ/(kg·K): between 3.85 and 4.10 (an estimate, common practice, no source); water at 20 °C
+/// has 4.184 at 0.9982 kg/L (IAPWS).
+inline constexpr double beerSpecificHeat = 4.0;
+/// Density × specific heat of beer, kJ/(L·K).
+inline constexpr double beerHeatPerLitreKelvin = beerDensity * beerSpecificHeat;
 
 /// Heat of fermentation, kJ per kg of extract (252 Btu/lb, quoted).
 inline constexpr double fermentationHeatPerKg = 586.0;

@@ -76,8 +76,8 @@ void addWeather(const RunInput& input, RunEnergy& energy)
     if (!energy.whole.any())
         return;
     const bool all = energy.whole.metered == std::vector{input.span};
-    energy.kwhPerDegreeDay =
-        energyPerDegreeDay(energy.whole.kwh, all ? whole : over(energy.whole.metered));
+    energy.meteredLift = all ? whole : over(energy.whole.metered);
+    energy.kwhPerDegreeDay = energyPerDegreeDay(energy.whole.kwh, *energy.meteredLift);
 }
 
 RunEnergy energyOfRun(const RunInput& input)
@@ -117,21 +117,46 @@ std::optional<CrashHeat> heatOfCrash(const RunInput& input, const RunFigures& fi
     };
     const auto at = [&](double ms) { return stage.span.start + toMilliseconds(Hours{ms / 3.6e6}); };
     CrashHeat heat;
-    heat.moved = heatToCool(*input.batch.volume, beerAt(track.value.front()),
-                            beerAt(judged.arrival->deviation));
-    heat.energy = shareOver(input.setup, figures.energy.shares,
-                            {at(track.ms.front()), at(judged.arrival->ms)});
+    heat.from = beerAt(track.value.front());
+    heat.to = beerAt(judged.arrival->deviation);
+    heat.span = {at(track.ms.front()), at(judged.arrival->ms)};
+    heat.moved = heatToCool(*input.batch.volume, heat.from, heat.to);
+    heat.energy = shareOver(input.setup, figures.energy.shares, heat.span);
     return heat;
 }
 
-std::optional<Fermentation> fermentationOf(const Batch& batch)
+std::vector<GravityPoint> gravitiesOf(const RunInput& input)
 {
-    if (!batch.originalGravity || !batch.finalGravity)
+    std::vector<GravityPoint> points;
+    const auto& original = input.batch.originalGravity;
+    for (const GravityReading& reading : input.gravities) {
+        GravityPoint point{reading, reading.gravity, std::nullopt};
+        if (reading.sample)
+            point.gravity =
+                correctedForTemperature(reading.gravity, *reading.sample, hydrometerCalibration);
+        if (original)
+            point.apparentAttenuation = apparentAttenuation(*original, point.gravity);
+        points.push_back(point);
+    }
+    return points;
+}
+
+/// Where no final gravity is given, the last one that was measured stands for it.
+std::optional<Fermentation> fermentationOf(const Batch& batch,
+                                           const std::vector<GravityPoint>& measured)
+{
+    if (!batch.originalGravity || (!batch.finalGravity && measured.empty()))
         return std::nullopt;
-    const Gravity original = *batch.originalGravity;
-    const Gravity final = *batch.finalGravity;
-    return Fermentation{apparentAttenuation(original, final), realAttenuation(original, final),
-                        alcoholSimple(original, final), alcoholBalling(original, final)};
+    Fermentation result;
+    result.original = *batch.originalGravity;
+    result.final = batch.finalGravity ? *batch.finalGravity : measured.back().gravity;
+    if (!batch.finalGravity)
+        result.measuredAt = measured.back().reading.at;
+    result.apparentAttenuation = apparentAttenuation(result.original, result.final);
+    result.realAttenuation = realAttenuation(result.original, result.final);
+    result.alcoholSimple = alcoholSimple(result.original, result.final);
+    result.alcoholBalling = alcoholBalling(result.original, result.final);
+    return result;
 }
 
 } // namespace
@@ -148,7 +173,8 @@ RunFigures analyseRun(const RunInput& input)
     figures.crash = crashStage(figures.judged.stages);
     figures.energy = energyOfRun(input);
     figures.crashHeat = heatOfCrash(input, figures);
-    figures.fermentation = fermentationOf(input.batch);
+    figures.gravities = gravitiesOf(input);
+    figures.fermentation = fermentationOf(input.batch, figures.gravities);
     return figures;
 }
 

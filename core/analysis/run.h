@@ -19,6 +19,15 @@ struct LabelledSpan {
     Span span;
 };
 
+/// A hydrometer reading of the batch, as it was read.
+struct GravityReading {
+    Instant at;
+    Gravity gravity;
+    std::optional<Temperature> sample;
+
+    bool operator==(const GravityReading&) const = default;
+};
+
 struct RunInput {
     Batch batch;
     /// Pitched to ended; of an open batch to the last reading of its beer or of a meter.
@@ -32,7 +41,8 @@ struct RunInput {
     std::vector<Tenant> tenants; ///< every batch of the setup, this one included
     std::size_t self = 0;        ///< index of this batch in `tenants`
     std::vector<PricedSpan> prices;
-    std::vector<LabelledSpan> days; ///< local calendar days, clipped to the span
+    std::vector<GravityReading> gravities; ///< in order of time
+    std::vector<LabelledSpan> days;        ///< local calendar days, clipped to the span
 };
 
 struct SpanEnergy {
@@ -50,6 +60,8 @@ struct RunEnergy {
     std::optional<SpanEnergy> beforeCrash;
     std::optional<SpanEnergy> crash;
     std::optional<Lift> lift; ///< over the whole batch; absent where none of it is known
+    /// Over the metered part, where there is one: what kwhPerDegreeDay rests on.
+    std::optional<Lift> meteredLift;
     std::optional<double> kwhPerDegreeDay;
     std::vector<WeightedSpan> shares;
 
@@ -62,15 +74,33 @@ struct RunEnergy {
 struct CrashHeat {
     Energy moved;        ///< an estimate: see heat.h
     EnergyFigure energy; ///< over the same time
+    Temperature from;    ///< of the beer, at the crash's first covered instant
+    Temperature to;      ///< at its arrival
+    Span span;           ///< from the one to the other
     std::optional<double> effectivePerformance() const;
 };
 
 /// What the yeast made of the wort, from original and final gravity; formulas in gravity.h.
 struct Fermentation {
+    Gravity original;
+    Gravity final;
+    /// Set where no final gravity was given and the last measured one stands for it.
+    std::optional<Instant> measuredAt;
     double apparentAttenuation = 0.0; ///< %
     double realAttenuation = 0.0;     ///< %
     double alcoholSimple = 0.0;       ///< % by volume, 131.25 × the fall in gravity
     double alcoholBalling = 0.0;      ///< % by volume
+};
+
+/// The hydrometer's own temperature, which samples are corrected to: 68 °F.
+inline constexpr Temperature hydrometerCalibration = Temperature::celsius(20.0);
+
+/// A gravity measured in the batch.
+struct GravityPoint {
+    GravityReading reading;
+    /// Corrected to the hydrometer's temperature where the sample's is known, else as read.
+    Gravity gravity;
+    std::optional<double> apparentAttenuation; ///< %; absent without an original gravity
 };
 
 struct RunFigures {
@@ -78,7 +108,8 @@ struct RunFigures {
     RunEnergy energy;
     std::optional<std::size_t> crash; ///< index of the crash stage
     std::optional<CrashHeat> crashHeat;
-    std::optional<Fermentation> fermentation; ///< absent without both gravities
+    std::optional<Fermentation> fermentation; ///< absent without two gravities
+    std::vector<GravityPoint> gravities;      ///< in order of time
 };
 
 /// The stages that are judged.

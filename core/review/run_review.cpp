@@ -156,6 +156,7 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.figures = analysis::analyseRun(review.input);
     review.words = verdictWords(review.input, review.figures, review.settings.temperatureUnit());
     review.energyCurve = energyCurveOf(review.input, review.figures.energy);
+    review.dailyEnergy = dailyEnergyOf(review.figures.energy, review.zone);
     review.findings = findingsOf(review.input, review.figures);
     review.cautions = cautionsFor(review.setup);
     HOLDBAND_TRY(addSides(logbook, *snapshot, review));

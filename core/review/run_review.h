@@ -5,6 +5,7 @@
 #include "core/analysis/run.h"
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
+#include "core/review/daily_energy.h"
 #include "core/review/verdict_words.h"
 #include "core/store/logbook_file.h"
 #include "core/text/zone.h"
@@ -43,6 +44,7 @@ struct RunReview {
     analysis::RunFigures figures;
     VerdictWords words;
     std::vector<EnergyPoint> energyCurve;
+    std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
     std::vector<SideSeries> sides;     ///< chamber and coolant of the same setup
     std::vector<JournalNote> journal;  ///< of the batch, in order of time
     std::vector<std::string> findings; ///< what is odd in the evidence, a sentence each

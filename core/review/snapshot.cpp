@@ -1,12 +1,14 @@
 #include "core/review/snapshot.h"
 
 #include "core/analysis/calibration.h"
+#include "core/analysis/gravity.h"
 #include "core/keep.h"
 #include "core/logbook/meter_service.h"
 #include "core/logbook/plan_in_force.h"
 #include "core/review/prices.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
+#include "core/store/hand_readings.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -116,6 +118,23 @@ void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput
             input.self = input.tenants.size();
         input.tenants.push_back({snapshot.batchSpans.at(other.name), 1.0});
     }
+}
+
+Gravity gravityFrom(const HandReading& reading)
+{
+    return reading.unit == ReadingUnit::degreePlato
+               ? analysis::gravityOfPlato(std::clamp(reading.value, 0.0, 40.0))
+               : Gravity::specific(reading.value);
+}
+
+Done addGravities(const store::LogbookFile& logbook, const Batch& batch, analysis::RunInput& input)
+{
+    auto kept = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
+    HOLDBAND_TRY(kept);
+    for (const store::KeptHandReading& reading : *kept)
+        input.gravities.push_back(
+            {reading.inForce.at, gravityFrom(reading.inForce), reading.inForce.sample});
+    return {};
 }
 
 /// The stretches of the batch in which one sensor each read its beer.
@@ -285,6 +304,7 @@ Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const 
     HOLDBAND_TRY(judging);
     analysis::RunInput input = std::move(*judging);
     HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
+    HOLDBAND_TRY(addGravities(logbook, batch, input));
     addTenants(snapshot, batch, input);
     if (const Setup* setup = snapshot.setup(batch.setup)) {
         std::vector<analysis::EnergySource> sources = meterSources(snapshot, *setup);
