@@ -27,8 +27,7 @@ review::RoundsSheet sheet()
     review::RoundsSheet sheet;
     sheet.rows.resize(1);
     sheet.rows[0].name = "Loop meter";
-    sheet.columns = {{2026y / April / 4, 0},
-                     {2026y / April / 4, 1}};
+    sheet.columns = {{2026y / April / 4, 0}, {2026y / April / 4, 1}};
     review::RoundCell read;
     read.value = 58.14;
     read.decimals = 3;

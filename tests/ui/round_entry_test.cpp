@@ -111,7 +111,7 @@ TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
     sheet.rows = {loop, other};
     sheet.nextDue = *parseRfc3339("2026-04-06T00:00:00Z"); // 18:00 local
     EXPECT_EQ(statusWords(sheet, {"Loop"}), "Next round due 18:00 · Loop meter last read 5 h ago");
-    sheet.now = *parseRfc3339("2026-04-06T02:00:00Z"); // 20:00 local
+    sheet.now = *parseRfc3339("2026-04-06T02:00:00Z");     // 20:00 local
     sheet.nextDue = *parseRfc3339("2026-04-06T13:00:00Z"); // 07:00 local
     EXPECT_TRUE(statusWords(sheet, {"Loop"}).startsWith("Next round due tomorrow 07:00"));
     EXPECT_EQ(statusWords(sheet, {}), "No batch is running, so no round is due.");

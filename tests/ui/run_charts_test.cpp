@@ -36,7 +36,7 @@ protected:
     void showHours(double from, double to)
     {
         const Instant start = time().window().all().start;
-        time().show({start + toMilliseconds(Hours{from}), start + toMilliseconds(Hours{to})});
+        time().show({start + toMilliseconds(Hours{from}), start + toMilliseconds(Hours{to})}, 0.0);
     }
 
     std::unique_ptr<MainWindow> m_window;
@@ -48,7 +48,8 @@ TEST_F(RunChartsTest, TheStripFramesWhatIsShown)
 {
     OverviewStrip* strip = charts().overview();
     const QRectF all = strip->frame();
-    showHours(12.0, 24.0); // of 48
+    const double hours = time().window().all().hours();
+    showHours(hours / 4.0, hours / 2.0);
     const QRectF part = strip->frame();
     EXPECT_NEAR(part.width(), all.width() / 4.0, 1.0);
     EXPECT_NEAR(part.left() - all.left(), all.width() / 4.0, 1.0);

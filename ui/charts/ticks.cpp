@@ -102,9 +102,8 @@ std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most)
     const double to = hoursBetween(origin, shown.end) / 24.0;
     for (double count = std::ceil(from / step - 1e-9); count * step <= to + 1e-9; count += 1.0) {
         const double day = count * step;
-        const int decimals = step >= 1.0 ? 0 : step == 0.5 ? 1 : step == 0.25 ? 2 : 3;
         ticks.push_back(
-            {origin + toMilliseconds(Hours{day * 24.0}), "day " + fixedText(day, decimals), false});
+            {origin + toMilliseconds(Hours{day * 24.0}), "day " + shortestText(day + 0.0), false});
     }
     return ticks;
 }

@@ -56,6 +56,7 @@ QComboBox* makeBox(const QString& name, int width, QWidget* parent)
     box->setAccessibleName(name);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(width);
+    box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed); // wider where there is room
     return box;
 }
 
@@ -70,8 +71,8 @@ void finish(QComboBox* box, const QVariant& chosen)
 } // namespace
 
 LayoutChoices::LayoutChoices(QWidget* parent)
-    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 38, this)),
-      m_header(makeBox(QStringLiteral("Names of the columns"), 32, this))
+    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 26, this)),
+      m_header(makeBox(QStringLiteral("Names of the columns"), 24, this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -80,11 +81,10 @@ LayoutChoices::LayoutChoices(QWidget* parent)
         QLabel* words = makeLabel(box->accessibleName(), "muted", this);
         words->setWordWrap(false);
         layout->addWidget(words);
-        layout->addWidget(box);
+        layout->addWidget(box, 1);
         layout->addSpacing(8);
         connect(box, &QComboBox::activated, this, &LayoutChoices::changed);
     }
-    layout->addStretch();
 }
 
 void LayoutChoices::showLayout(const intake::LogPreview& preview, const LayoutWish& wish)

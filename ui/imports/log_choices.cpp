@@ -61,7 +61,7 @@ LogChoices::LogChoices(QWidget* parent)
         row->addStretch();
         layout->addLayout(row);
     };
-    addRow({m_layout});
+    layout->addWidget(m_layout);
     addRow({field(QStringLiteral("Zone of its clock"), m_zone),
             field(QStringLiteral("Dates"), m_order), m_signField});
     addRow({m_patternField, m_dropField});
