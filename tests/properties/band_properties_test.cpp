@@ -1,4 +1,5 @@
 // What must hold of every judging, whatever the series and the plan.
+#include "core/analysis/distribution.h"
 #include "tests/properties/random_runs.h"
 
 #include <algorithm>
@@ -180,6 +181,69 @@ RC_GTEST_PROP(QuantileProperties, AreOrderedAndTheSmallestWithTheirShare, ())
         RC_ASSERT(shareAtOrBelow(track, quantiles[i] - 1e-6) < shares[i] + 1e-7);
         RC_ASSERT(quantiles[i] >= *std::min_element(beer.value.begin(), beer.value.end()));
         RC_ASSERT(quantiles[i] <= *std::max_element(beer.value.begin(), beer.value.end()));
+    }
+}
+
+/// Increasing edges, now and then right where values lie.
+std::vector<double> randomEdges()
+{
+    std::vector<double> edges{sixteenths(14, 20)};
+    for (int i = between(1, 12); i > 0; --i)
+        edges.push_back(edges.back() + (below(3) == 0 ? 0.011 : between(1, 16) / 16.0));
+    return edges;
+}
+
+RC_GTEST_PROP(DistributionProperties, SharesMakeTheWholeAndAgreeWithTheSharesBelow, ())
+{
+    const Series beer = randomBeer();
+    const Track track = cover(beer, std::chrono::minutes{45}, {beer.at.front(), beer.at.back()});
+    RC_PRE(!track.empty());
+    const std::vector<double> edges = randomEdges();
+    const Distribution spread = distributionOf(track, 0.0, edges);
+    RC_ASSERT(std::abs(spread.totalMs() - track.coveredMs()) < 1e-3);
+    double sum = spread.shareBelow() + spread.shareAbove();
+    for (std::size_t i = 0; i < spread.binMs.size(); ++i) {
+        RC_ASSERT(spread.binMs[i] >= 0.0);
+        // Up to the next edge: no less than just below it, no more than at it.
+        sum += spread.share(i);
+        const double reached = sum - spread.shareAbove();
+        RC_ASSERT(reached >= shareAtOrBelow(track, edges[i + 1] - 1e-5) - 1e-4);
+        RC_ASSERT(reached <= shareAtOrBelow(track, edges[i + 1] + 1e-5) + 1e-4);
+    }
+    RC_ASSERT(std::abs(sum - 1.0) < 1e-9);
+}
+
+RC_GTEST_PROP(DistributionProperties, AgreesWithTheBandAtItsEdges, ())
+{
+    Batch batch = randomBatch();
+    for (Stage& stage : batch.schedule)
+        stage.tolerance.reset(); // one band for all
+    const JudgedBatch judgement = judgeRandom(batch, randomBeer());
+    const double tolerance = batch.tolerance->kelvins();
+    const Distribution spread =
+        distributionOf(judgement, bandEdges(tolerance, {-9.0, 9.0}, between(1, 5), 1));
+    const BandTotals& totals = judgement.asPlanned.totals;
+    RC_ASSERT(std::abs(spread.aboveMs - totals.aboveMs) < ms);
+    RC_ASSERT(std::abs(spread.belowMs - totals.belowMs) < ms);
+    RC_ASSERT(std::abs(spread.totalMs() - totals.coveredMs) < ms);
+    if (totals.coveredMs > 0.0)
+        RC_ASSERT(std::abs(1.0 - spread.shareAbove() - spread.shareBelow() -
+                           *totals.insideShare()) < 1e-6);
+}
+
+RC_GTEST_PROP(DistributionProperties, AQuantileHasItsShareBelow, ())
+{
+    const Series beer = randomBeer();
+    const Track track = cover(beer, std::chrono::minutes{45}, {beer.at.front(), beer.at.back()});
+    RC_PRE(!track.empty());
+    const std::array shares{0.05, 0.5, 0.95};
+    const std::vector<double> quantiles = timeQuantiles(track, 0.0, shares);
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        const Distribution at =
+            distributionOf(track, 0.0, std::array{quantiles[i] - 1e-5, quantiles[i] + 1e-5});
+        // Strictly below the quantile at most its share, at or below it at least.
+        RC_ASSERT(at.shareBelow() <= shares[i] + 1e-6);
+        RC_ASSERT(at.shareBelow() + at.share(0) >= shares[i] - 1e-6);
     }
 }
 
