@@ -1,6 +1,8 @@
 #include "ui/run/run_page.h"
 
 #include "ui/charts/run_charts.h"
+#include "ui/run/deviation_card.h"
+#include "ui/run/energy_tables.h"
 #include "ui/run/run_tables.h"
 #include "ui/run/verdict_header.h"
 #include "ui/session/session.h"
@@ -50,6 +52,9 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_charts(new RunCharts(this)), m_stages(new TableCard(QStringLiteral("Stages"), 0, this)),
       m_excursions(new TableCard(QStringLiteral("Excursions"), 3, this)),
       m_energy(new TableCard(QStringLiteral("Energy and money"), 0, this)),
+      m_deviation(new DeviationCard(this)),
+      m_heat(new TableCard(QStringLiteral("Heat check of the crash"), 0, this)),
+      m_gravity(new TableCard(QStringLiteral("Gravity"), 0, this)),
       m_journal(new NotesCard(QStringLiteral("Journal"), this, Card::Tone::plain)),
       m_findings(new NotesCard(QStringLiteral("Worth a look"), this, Card::Tone::plain)),
       m_cautions(new NotesCard(QStringLiteral("Care"), this))
@@ -59,7 +64,8 @@ RunPage::RunPage(Session& session, QWidget* parent)
     layout->setSpacing(spacing::gap);
     layout->addWidget(makeLeft(), 1);
     layout->addWidget(makeRight());
-    m_excursions->setHeaderShown(false);
+    for (TableCard* card : {m_excursions, m_heat, m_gravity})
+        card->setHeaderShown(false);
     connect(m_excursions->table(), &QAbstractItemView::clicked, this,
             [this](const QModelIndex& index) { zoomToExcursion(index.row()); });
     connect(m_excursions->table(), &QAbstractItemView::activated, this,
@@ -92,8 +98,9 @@ QWidget* RunPage::makeRight()
     auto* layout = new QVBoxLayout(inner);
     layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(spacing::gap);
-    for (QWidget* card : std::initializer_list<QWidget*>{m_stages, m_excursions, m_energy,
-                                                         m_findings, m_journal, m_cautions})
+    for (QWidget* card :
+         std::initializer_list<QWidget*>{m_stages, m_excursions, m_energy, m_deviation, m_heat,
+                                         m_gravity, m_findings, m_journal, m_cautions})
         layout->addWidget(card);
     layout->addStretch();
     auto* area = new QScrollArea(this);
@@ -143,6 +150,13 @@ void RunPage::fillCards(const review::RunReview& review)
     m_energy->setRemark(review.figures.energy.whole.any()
                             ? QString()
                             : QStringLiteral("No meter was read while this batch ran."));
+    m_deviation->setReview(review);
+    for (const auto& [card, words] :
+         {std::pair{m_heat, heatTable(review)}, std::pair{m_gravity, gravityTable(review)}}) {
+        card->setVisible(!words.rows.empty());
+        card->setWords(words);
+    }
+    m_heat->setRemark(QStringLiteral("From volume and temperatures, good to a few percent."));
     m_journal->setSentences(journalLines(review));
     m_findings->setSentences(sentencesOf(review.findings));
     m_cautions->setSentences(sentencesOf(review.cautions));
@@ -157,6 +171,8 @@ void RunPage::clear()
                           QStringLiteral("Click a bar in the lanes to open its run."));
     for (TableCard* card : {m_stages, m_excursions, m_energy})
         card->setWords({});
+    for (QWidget* card : std::initializer_list<QWidget*>{m_deviation, m_heat, m_gravity})
+        card->hide();
     m_journal->setSentences({});
     m_excursionSpans.clear();
     m_findings->setSentences({});

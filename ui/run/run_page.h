@@ -9,6 +9,7 @@
 
 namespace holdband::ui {
 
+class DeviationCard;
 class NotesCard;
 class RunCharts;
 class Session;
@@ -29,7 +30,10 @@ public:
     const QString& subtitle() const { return m_subtitle; }
     QString headline() const;
     RunCharts* charts() const { return m_charts; }
+    TableCard* stages() const { return m_stages; }
     TableCard* excursions() const { return m_excursions; }
+    TableCard* energy() const { return m_energy; }
+    DeviationCard* deviation() const { return m_deviation; }
 
 Q_SIGNALS:
     void reviewShown();
@@ -51,6 +55,9 @@ private:
     TableCard* m_stages;
     TableCard* m_excursions;
     TableCard* m_energy;
+    DeviationCard* m_deviation;
+    TableCard* m_heat;
+    TableCard* m_gravity;
     NotesCard* m_journal;
     NotesCard* m_findings;
     NotesCard* m_cautions;

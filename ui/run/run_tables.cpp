@@ -1,5 +1,6 @@
 #include "ui/run/run_tables.h"
 
+#include "core/review/explain.h"
 #include "core/text/durations.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
@@ -12,6 +13,7 @@ namespace holdband::ui {
 namespace {
 
 using analysis::Excursion;
+using review::StageFigure;
 
 QString lengthText(double ms)
 {
@@ -28,63 +30,37 @@ double signedPeak(const Excursion& excursion)
     return excursion.side == analysis::Side::above ? excursion.peak : -excursion.peak;
 }
 
-TableCell settledCell(const analysis::StageTrack& track, const analysis::BandJudgement& judged)
+QString settledText(const analysis::StageTrack& track, const analysis::BandJudgement& judged)
 {
     if (judged.missed)
-        return {QStringLiteral("missed"),
-                QStringLiteral("the beer never came into this stage's band"), true};
+        return QStringLiteral("missed");
     if (!judged.settles)
-        return {dash,
-                QStringLiteral("no settling: the beer was inside, or the target did not jump"),
-                false};
+        return dash;
     const auto figures = analysis::settlingFigures(track, judged);
-    if (!figures.clockMs)
-        return {QStringLiteral("not yet"), QStringLiteral("still on its way to the target"), false};
-    return {lengthText(*figures.clockMs),
-            QStringLiteral("from the stage's start to the first time inside the band; not judged"),
-            false};
+    return figures.clockMs ? lengthText(*figures.clockMs) : QStringLiteral("not yet");
 }
 
-TableCell insideCell(const analysis::BandJudgement& judged)
+QString insideText(const analysis::BandJudgement& judged)
 {
-    if (!(judged.coveredMs > 0.0))
-        return {dash, QStringLiteral("nothing of the hold time is covered"), false};
-    return {shown(shareText(judged.insideMs / judged.coveredMs, 1, decimalSign())),
-            QStringLiteral("%1 inside of %2 covered hold time")
-                .arg(lengthText(judged.insideMs), lengthText(judged.coveredMs)),
-            false};
+    return judged.coveredMs > 0.0
+               ? shown(shareText(judged.insideMs / judged.coveredMs, 1, decimalSign()))
+               : dash;
 }
 
-TableCell worstCell(const analysis::BandJudgement& judged, const review::RunReview& review)
+QString worstText(const analysis::BandJudgement& judged, const review::RunReview& review)
 {
     const Excursion* worst = nullptr;
     for (const Excursion& excursion : judged.excursions) {
         if (!worst || excursion.peak > worst->peak)
             worst = &excursion;
     }
-    if (!worst)
-        return {dash, QStringLiteral("never outside the band"), false};
-    return {signedText(inUnit(signedPeak(*worst), review), 1),
-            QStringLiteral("how far past the band's edge, at most"), false};
+    return worst ? signedText(inUnit(signedPeak(*worst), review), 1) : dash;
 }
 
-QString boundsText(const analysis::EnergyFigure& energy, int decimals)
+QString stageEnergyText(const review::RunReview& review, std::size_t stage)
 {
-    if (!energy.lowKnown() || !energy.highKnown())
-        return energy.lowKnown() ? QStringLiteral("at least ") + numberText(energy.low, decimals)
-                                 : QStringLiteral("bounds unknown");
-    return QStringLiteral("%1 – %2").arg(numberText(energy.low, decimals),
-                                         numberText(energy.high, decimals));
-}
-
-TableCell kwhCell(const analysis::EnergyFigure& energy)
-{
-    if (!energy.any())
-        return {dash, QStringLiteral("not metered"), false};
-    return {numberText(energy.kwh, 2),
-            QStringLiteral("%1 kWh; metered for %2")
-                .arg(boundsText(energy, 2), lengthText(energy.meteredMs())),
-            false};
+    const analysis::EnergyFigure& energy = review.figures.energy.stages[stage].energy;
+    return energy.any() ? numberText(energy.kwh, 2) : dash;
 }
 
 QString endedBy(const Excursion& excursion)
@@ -100,18 +76,12 @@ QString endedBy(const Excursion& excursion)
     return QStringLiteral(", cut by the stage’s end");
 }
 
-std::vector<TableCell> excursionRow(const Excursion& excursion, Span span,
+std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const QString& why,
                                     const review::RunReview& review)
 {
     const bool above = excursion.side == analysis::Side::above;
-    const std::string_view unit = unitText(review.settings.temperatureUnit());
     const QString peak = signedText(inUnit(signedPeak(excursion), review), 1) + QLatin1Char(' ') +
-                         shown(unit) + endedBy(excursion);
-    const QString why =
-        QStringLiteral("%1 the band until %2; %3 %4·h beyond the edge")
-            .arg(above ? QStringLiteral("above") : QStringLiteral("below"),
-                 shown(localShortText(span.end, review.zone)),
-                 numberText(inUnit(excursion.areaMs / 3.6e6, review), 2), shown(unit));
+                         shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion);
     return {{above ? QStringLiteral("▲") : QStringLiteral("▼"), why, false},
             {shown(localShortText(span.start, review.zone)), why, false},
             {lengthText(excursion.lengthMs()), why, false},
@@ -124,64 +94,12 @@ void forEachExcursion(const review::RunReview& review, Visit visit)
     const analysis::JudgedBatch& judged = review.figures.judged;
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const Instant start = judged.stages[i].span.start;
-        for (const Excursion& excursion : judged.asPlanned.stages[i].excursions) {
+        const auto& excursions = judged.asPlanned.stages[i].excursions;
+        for (std::size_t k = 0; k < excursions.size(); ++k) {
             const auto at = [&](double ms) { return start + Milliseconds{std::llround(ms)}; };
-            visit(excursion, Span{at(excursion.startMs), at(excursion.endMs)});
+            visit(i, k, Span{at(excursions[k].startMs), at(excursions[k].endMs)});
         }
     }
-}
-
-void addEnergyRow(TableWords& table, const QString& title, const analysis::EnergyFigure& energy)
-{
-    if (energy.any())
-        table.rows.push_back(
-            {{title, {}, false},
-             {numberText(energy.kwh, 2) + QStringLiteral(" kWh"), kwhCell(energy).why, true},
-             {boundsText(energy, 2), {}, false}});
-}
-
-void addMoney(TableWords& table, const review::RunReview& review)
-{
-    const auto& cost = review.figures.energy.cost;
-    if (!cost)
-        return;
-    const auto money = [&](double amount) {
-        return shown(moneyText(amount, review.settings.currency, decimalSign()));
-    };
-    const auto& tariff = review.settings.tariff;
-    const QString title = tariff.windows.empty() && tariff.pricePerKwh
-                              ? QStringLiteral("at %1 a kWh").arg(money(*tariff.pricePerKwh))
-                              : QStringLiteral("by the time of use");
-    const bool bounded = std::isfinite(cost->low) && std::isfinite(cost->high);
-    table.rows.push_back(
-        {{title, {}, false},
-         {money(cost->amount), {}, true},
-         {bounded ? QStringLiteral("%1 – %2").arg(money(cost->low), money(cost->high)) : QString(),
-          {},
-          false}});
-}
-
-void addRates(TableWords& table, const review::RunReview& review)
-{
-    const analysis::RunEnergy& energy = review.figures.energy;
-    if (const auto watts = energy.meanWatts())
-        table.rows.push_back({{QStringLiteral("mean power"), {}, false},
-                              {shown(powerText(Power::watts(*watts), 0, decimalSign())),
-                               QStringLiteral("energy over the metered time"), true},
-                              {}});
-    addMoney(table, review);
-    if (!energy.kwhPerDegreeDay)
-        return;
-    const bool us = review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
-    const double perDegree = *energy.kwhPerDegreeDay / (us ? 1.8 : 1.0);
-    table.rows.push_back(
-        {{us ? QStringLiteral("per °F·day of lift") : QStringLiteral("per °C·day of lift"),
-          {},
-          false},
-         {numberText(perDegree, 3) + QStringLiteral(" kWh"),
-          QStringLiteral("energy over the sum of room minus beer, where the room is the warmer"),
-          true},
-         {}});
 }
 
 } // namespace
@@ -194,6 +112,9 @@ TableWords stageTable(const review::RunReview& review)
     table.numeric = {false, true, true, true, true};
     const analysis::JudgedBatch& judged = review.figures.judged;
     const TemperatureUnit unit = review.settings.temperatureUnit();
+    const auto explained = [&](std::size_t stage, StageFigure figure) {
+        return shown(review::explainStage(review, stage, figure, decimalSign()));
+    };
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const analysis::PlacedStage& stage = judged.stages[i];
         const double length = static_cast<double>((stage.span.end - stage.span.start).count());
@@ -205,10 +126,11 @@ TableWords stageTable(const review::RunReview& review)
         const analysis::BandJudgement& stageJudged = judged.asPlanned.stages[i];
         table.rows.push_back(
             {{shown(stage.label), shown(stage.label) + QStringLiteral(": ") + why, false},
-             settledCell(judged.tracks[i], stageJudged),
-             insideCell(stageJudged),
-             worstCell(stageJudged, review),
-             kwhCell(review.figures.energy.stages[i].energy)});
+             {settledText(judged.tracks[i], stageJudged), explained(i, StageFigure::settledIn),
+              stageJudged.missed},
+             {insideText(stageJudged), explained(i, StageFigure::insideShare), false},
+             {worstText(stageJudged, review), explained(i, StageFigure::worst), false},
+             {stageEnergyText(review, i), explained(i, StageFigure::energy), false}});
     }
     return table;
 }
@@ -219,8 +141,10 @@ TableWords excursionTable(const review::RunReview& review)
     table.header = {
         {}, QStringLiteral("from"), QStringLiteral("for"), QStringLiteral("past the edge")};
     table.numeric = {false, false, false, false};
-    forEachExcursion(review, [&](const Excursion& excursion, Span span) {
-        table.rows.push_back(excursionRow(excursion, span, review));
+    forEachExcursion(review, [&](std::size_t stage, std::size_t k, Span span) {
+        const QString why = shown(review::explainExcursion(review, stage, k, decimalSign()));
+        const Excursion& excursion = review.figures.judged.asPlanned.stages[stage].excursions[k];
+        table.rows.push_back(excursionRow(excursion, span, why, review));
     });
     return table;
 }
@@ -228,7 +152,7 @@ TableWords excursionTable(const review::RunReview& review)
 std::vector<Span> excursionSpans(const review::RunReview& review)
 {
     std::vector<Span> spans;
-    forEachExcursion(review, [&](const Excursion&, Span span) { spans.push_back(span); });
+    forEachExcursion(review, [&](std::size_t, std::size_t, Span span) { spans.push_back(span); });
     return spans;
 }
 
@@ -241,25 +165,6 @@ QString excursionRemark(const review::RunReview& review)
     return excursionSpans(review).empty()
                ? QStringLiteral("None. Every moment outside the band would count.")
                : QStringLiteral("Every moment outside the band counts.");
-}
-
-TableWords energyTable(const review::RunReview& review)
-{
-    const analysis::RunEnergy& energy = review.figures.energy;
-    TableWords table;
-    table.header = {{}, {}, QStringLiteral("least – most")};
-    table.numeric = {false, true, true};
-    addEnergyRow(table,
-                 energy.partlyMetered() ? QStringLiteral("Metered part")
-                                        : QStringLiteral("Whole run"),
-                 energy.whole);
-    if (energy.beforeCrash)
-        addEnergyRow(table, QStringLiteral("before the crash"), energy.beforeCrash->energy);
-    if (energy.crash)
-        addEnergyRow(table, QStringLiteral("the crash"), energy.crash->energy);
-    if (energy.whole.any())
-        addRates(table, review);
-    return table;
 }
 
 QStringList journalLines(const review::RunReview& review)

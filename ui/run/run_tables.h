@@ -1,4 +1,4 @@
-// The tables beside the charts of a run, as words: stages, excursions, energy and money, journal.
+// The tables beside the charts of a run, as words: stages, excursions, journal.
 #pragma once
 
 #include "core/review/run_review.h"
@@ -8,7 +8,6 @@ namespace holdband::ui {
 
 TableWords stageTable(const review::RunReview& review);
 TableWords excursionTable(const review::RunReview& review);
-TableWords energyTable(const review::RunReview& review);
 /// "28 Mar 19:15 · lid found open"
 QStringList journalLines(const review::RunReview& review);
 

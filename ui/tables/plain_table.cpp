@@ -1,9 +1,25 @@
 #include "ui/tables/plain_table.h"
 
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QKeyEvent>
+#include <QTextDocument>
+#include <QToolTip>
 
 namespace holdband::ui {
+
+namespace {
+
+/// A tip of plain text is one line however long; as rich text it wraps.
+QString wrapped(const QString& words)
+{
+    constexpr qsizetype oneLine = 70;
+    return words.size() <= oneLine ? words : Qt::convertFromPlainText(words, Qt::WhiteSpaceNormal);
+}
+
+constexpr int explainedFor = 60'000; ///< milliseconds; any key or click puts it away
+
+} // namespace
 
 PlainTable::PlainTable(const QString& name, QWidget* parent) : QTableView(parent)
 {
@@ -65,8 +81,33 @@ QSize PlainTable::minimumSizeHint() const
     return {120, sizeHint().height()};
 }
 
+/// As the pointer would, resting on the cell: how the figure came about.
+void PlainTable::explainCurrent()
+{
+    const QString why = currentIndex().data(Qt::ToolTipRole).toString();
+    if (!why.isEmpty())
+        QToolTip::showText(viewport()->mapToGlobal(visualRect(currentIndex()).bottomLeft()),
+                           wrapped(why), this, {}, explainedFor);
+}
+
+bool PlainTable::viewportEvent(QEvent* event)
+{
+    if (event->type() != QEvent::ToolTip)
+        return QTableView::viewportEvent(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const QModelIndex index = indexAt(help->pos());
+    QToolTip::showText(help->globalPos(), wrapped(index.data(Qt::ToolTipRole).toString()), this,
+                       visualRect(index));
+    return true;
+}
+
 void PlainTable::keyPressEvent(QKeyEvent* event)
 {
+    if (event->key() == Qt::Key_F1) {
+        explainCurrent();
+        event->accept();
+        return;
+    }
     if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) &&
         currentIndex().isValid()) {
         Q_EMIT activated(currentIndex());

@@ -19,9 +19,11 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
 
 private:
     void fit();
+    void explainCurrent();
     int m_wide = 0;
 };
 

@@ -40,6 +40,8 @@ QVariant TableModel::data(const QModelIndex& index, int role) const
         return cell.text;
     case Qt::ToolTipRole:
         return cell.why.isEmpty() ? QVariant(cell.text) : QVariant(cell.why);
+    case Qt::AccessibleDescriptionRole:
+        return cell.why;
     case Qt::TextAlignmentRole:
         return QVariant(alignment(index.column()));
     case Qt::FontRole: {

@@ -1,0 +1,168 @@
+#include "ui/run/energy_tables.h"
+
+#include "core/review/daily_energy.h"
+#include "core/review/explain.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+#include <cmath>
+
+namespace holdband::ui {
+
+namespace {
+
+using review::Figure;
+
+/// A table of three columns: what, how much, and a word beside it.
+class FigureTable {
+public:
+    explicit FigureTable(const review::RunReview& review) : m_review(review)
+    {
+        m_table.header = {{}, {}, {}};
+        m_table.numeric = {false, true, true};
+    }
+
+    void setBeside(const QString& title) { m_table.header[2] = title; }
+
+    void add(const QString& what, const QString& figure, Figure how, const QString& beside = {})
+    {
+        const QString why = shown(review::explain(m_review, how, decimalSign()));
+        m_table.rows.push_back({{what, why, false}, {figure, why, true}, {beside, why, false}});
+    }
+
+    void addPlain(const QString& what, const QString& figure, const QString& beside)
+    {
+        m_table.rows.push_back({{what, {}, false}, {figure, {}, false}, {beside, {}, false}});
+    }
+
+    TableWords take() { return std::move(m_table); }
+
+private:
+    const review::RunReview& m_review;
+    TableWords m_table;
+};
+
+QString kwh(double amount, int decimals = 2)
+{
+    return numberText(amount, decimals) + QStringLiteral(" kWh");
+}
+
+QString boundsText(const analysis::EnergyFigure& energy)
+{
+    if (energy.lowKnown() && energy.highKnown())
+        return QStringLiteral("%1 – %2").arg(numberText(energy.low, 2), numberText(energy.high, 2));
+    return energy.lowKnown() ? QStringLiteral("at least ") + numberText(energy.low, 2)
+                             : QStringLiteral("bounds unknown");
+}
+
+void addEnergy(FigureTable& table, const QString& what, const analysis::EnergyFigure& energy,
+               Figure how)
+{
+    if (energy.any())
+        table.add(what, kwh(energy.kwh), how, boundsText(energy));
+}
+
+void addCost(FigureTable& table, const review::RunReview& review)
+{
+    const auto& cost = review.figures.energy.cost;
+    if (!cost)
+        return;
+    const auto money = [&](double amount) {
+        return shown(moneyText(amount, review.settings.currency, decimalSign()));
+    };
+    const auto& tariff = review.settings.tariff;
+    const bool plain =
+        tariff.windows.empty() && tariff.pricePerKwh && review.settings.tariffChanges.empty();
+    const bool bounded = std::isfinite(cost->low) && std::isfinite(cost->high);
+    table.add(plain ? QStringLiteral("at %1 a kWh").arg(money(*tariff.pricePerKwh))
+                    : QStringLiteral("by the prices of its time"),
+              money(cost->amount), Figure::cost,
+              bounded ? QStringLiteral("%1 – %2").arg(money(cost->low), money(cost->high))
+                      : QString());
+}
+
+void addRates(FigureTable& table, const review::RunReview& review)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    if (review.dailyEnergy) {
+        const auto ofDay = [&](std::size_t day) {
+            return numberText(energy.days[day].energy.kwh, 2);
+        };
+        table.add(QStringLiteral("a whole day"), kwh(review.dailyEnergy->meanKwh), Figure::perDay,
+                  QStringLiteral("%1 … %2").arg(ofDay(review.dailyEnergy->least),
+                                                ofDay(review.dailyEnergy->most)));
+    }
+    if (const auto watts = energy.meanWatts())
+        table.add(QStringLiteral("mean power"),
+                  shown(powerText(Power::watts(*watts), 0, decimalSign())), Figure::meanPower);
+    addCost(table, review);
+    if (!energy.kwhPerDegreeDay)
+        return;
+    const bool us = review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
+    table.add(us ? QStringLiteral("per °F·day of lift") : QStringLiteral("per °C·day of lift"),
+              kwh(*energy.kwhPerDegreeDay / (us ? 1.8 : 1.0), 3), Figure::perDegreeDay);
+}
+
+QString percent(double share)
+{
+    return numberText(share, 1) + QStringLiteral(" %");
+}
+
+} // namespace
+
+TableWords energyTable(const review::RunReview& review)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    FigureTable table(review);
+    table.setBeside(QStringLiteral("least – most"));
+    addEnergy(table,
+              energy.partlyMetered() ? QStringLiteral("Where metered")
+                                     : QStringLiteral("Whole run"),
+              energy.whole, Figure::wholeEnergy);
+    if (energy.beforeCrash)
+        addEnergy(table, QStringLiteral("before the crash"), energy.beforeCrash->energy,
+                  Figure::beforeCrash);
+    if (energy.crash)
+        addEnergy(table, QStringLiteral("the crash"), energy.crash->energy, Figure::crash);
+    if (energy.whole.any())
+        addRates(table, review);
+    return table.take();
+}
+
+TableWords heatTable(const review::RunReview& review)
+{
+    FigureTable table(review);
+    const auto& heat = review.figures.crashHeat;
+    if (!heat)
+        return table.take();
+    table.add(QStringLiteral("heat out of the beer"), kwh(heat->moved.kilowattHours()),
+              Figure::heatMoved, QStringLiteral("estimate"));
+    if (const auto performance = heat->effectivePerformance())
+        table.add(QStringLiteral("for each kWh used"), kwh(*performance),
+                  Figure::effectivePerformance, QStringLiteral("of heat"));
+    return table.take();
+}
+
+TableWords gravityTable(const review::RunReview& review)
+{
+    FigureTable table(review);
+    for (const analysis::GravityPoint& point : review.figures.gravities)
+        table.addPlain(shown(localShortText(point.reading.at, review.zone)),
+                       shown(gravityText(point.gravity, decimalSign())),
+                       point.apparentAttenuation ? percent(*point.apparentAttenuation) : QString());
+    const auto& done = review.figures.fermentation;
+    if (!done)
+        return table.take();
+    table.add(QStringLiteral("attenuation, apparent"), percent(done->apparentAttenuation),
+              Figure::apparentAttenuation);
+    table.add(QStringLiteral("attenuation, real"), percent(done->realAttenuation),
+              Figure::realAttenuation, QStringLiteral("Balling"));
+    table.add(QStringLiteral("alcohol by volume"), percent(done->alcoholSimple),
+              Figure::alcoholSimple, QStringLiteral("131.25 × ΔSG"));
+    table.add(QStringLiteral("alcohol by volume"), percent(done->alcoholBalling),
+              Figure::alcoholBalling, QStringLiteral("Balling"));
+    return table.take();
+}
+
+} // namespace holdband::ui
