@@ -3,6 +3,7 @@
 #include "ui/charts/run_charts.h"
 
 #include "tests/ui/sample_window.h"
+#include "ui/charts/chart_tables.h"
 #include "ui/charts/energy_panel.h"
 #include "ui/charts/overview_strip.h"
 #include "ui/charts/temperature_panel.h"
@@ -114,6 +115,23 @@ TEST_F(RunChartsTest, ZoomedTheEnergyScaleFollowsWhatIsSeen)
     const ValueRange part = charts().energy()->map().range;
     EXPECT_LT(part.high, 0.6 * whole.high);
     EXPECT_GE(part.low, 0.0);
+}
+
+TEST_F(RunChartsTest, TheTablesSayWhatThePanelsShow)
+{
+    const RunChart& chart = *charts().chart();
+    const TableWords temperature = temperatureTable(chart, chart.span);
+    ASSERT_EQ(temperature.rows.size(), 283u) << "47 h in steps of 10 min, and a last one";
+    EXPECT_EQ(temperature.rows[0][1].text, "66.0");
+    EXPECT_EQ(temperature.rows[0][4].text, "66.0");
+    EXPECT_EQ(temperature.rows[0][5].text, "0.0");
+    EXPECT_EQ(temperature.rows[0][6].text, "62.0");
+    // Three hours at 71 °F: readings 12 to 18, from six hours after the first.
+    EXPECT_EQ(temperature.rows[45][3].text, "71.0");
+    EXPECT_EQ(temperature.rows[45][5].text, "+5.0");
+    const TableWords energy = energyReadingsTable(chart, chart.span);
+    ASSERT_EQ(energy.rows.size(), 2u) << "the third was read after the end";
+    EXPECT_EQ(energy.rows[1][3].text, "+1.20");
 }
 
 TEST(ElapsedTicks, CountRealDaysOverAClockChange)

@@ -2,6 +2,7 @@
 
 #include "core/exchange/load.h"
 #include "core/store/equipment.h"
+#include "ui/charts/chart_tables_dialog.h"
 #include "ui/charts/run_charts.h"
 #include "ui/charts/temperature_panel.h"
 #include "ui/equipment/equipment_actions.h"
@@ -166,6 +167,7 @@ void MainWindow::addMenus()
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
+    actions.showTables = [this] { showTables(); };
     actions.showCooling = [this](bool shown) {
         m_pages->run()->charts()->temperature()->setCoolingShown(shown);
     };
@@ -390,6 +392,16 @@ void MainWindow::addNote()
     if (!m_session.isOpen() || m_session.readOnly())
         return;
     auto* dialog = new NoteDialog(m_session, m_pages->run()->batch(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void MainWindow::showTables()
+{
+    RunCharts* charts = m_pages->run()->charts();
+    if (!charts->chart())
+        return;
+    auto* dialog = new ChartTablesDialog(*charts->chart(), charts->time().shown(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -73,6 +73,7 @@ private:
     void takeStep(FirstStep step);
     void refreshSteps();
     void addNote();
+    void showTables();
     void setReminding(bool on);
 
     Session m_session;

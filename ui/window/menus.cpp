@@ -81,6 +81,8 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
     add(menu, QStringLiteral("Show &all"), QKeySequence(QStringLiteral("Ctrl+0")),
         [zoom = actions.zoom] { zoom(Zoom::all); });
     menu->addSeparator();
+    add(menu, QStringLiteral("The run as &tables…"), QKeySequence(QStringLiteral("Ctrl+Shift+T")),
+        actions.showTables);
     QAction* remind = menu->addAction(QStringLiteral("&Notify me of due rounds"));
     remind->setCheckable(true);
     remind->setChecked(actions.reminding);

@@ -40,6 +40,7 @@ struct MenuActions {
     std::function<void()> chooseUnits;
     std::function<void(PageId)> showPage;
     std::function<void(Zoom)> zoom;
+    std::function<void()> showTables;      ///< the run's panels as tables
     std::function<void(bool)> showCooling; ///< chamber and coolant in the temperature panel
 };
 
