@@ -1,6 +1,7 @@
 #include "core/review/lanes.h"
 
 #include "core/review/batch_line.h"
+#include "core/review/lanes_cache.h"
 #include "core/review/round_calendar.h"
 #include "core/review/snapshot.h"
 
@@ -24,23 +25,42 @@ int freeRow(std::vector<Instant>& rowEnds, Span span)
     return static_cast<int>(rowEnds.size()) - 1;
 }
 
-Result<LaneBar> barOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                      const Batch& batch, Instant now)
+LaneBar barOf(const BatchLine& line, Instant now)
 {
-    auto line = batchLineOf(logbook, snapshot, batch);
-    HOLDBAND_TRY(line);
     LaneBar bar;
-    bar.batch = line->name;
-    bar.open = !line->ended;
-    bar.span = {line->pitched, line->ended.value_or(std::max(now, line->lastKnown))};
-    bar.verdict = line->verdict;
-    bar.mark = line->mark;
-    bar.headline = line->headline;
+    bar.batch = line.name;
+    bar.open = !line.ended;
+    bar.span = {line.pitched, line.ended.value_or(std::max(now, line.lastKnown))};
+    bar.verdict = line.verdict;
+    bar.mark = line.mark;
+    bar.headline = line.headline;
     return bar;
 }
 
-Result<Lane> laneOf(const store::LogbookFile& logbook, const Snapshot& snapshot, const Setup& setup,
-                    Instant now)
+/// Judges batches, by the cache where there is one.
+class Lines {
+public:
+    Lines(const store::LogbookFile& logbook, const Snapshot& snapshot, LanesCache* cache)
+        : m_logbook(&logbook), m_snapshot(&snapshot), m_cache(cache), m_prints(logbook)
+    {
+        if (m_cache)
+            m_cache->begin(logbook, snapshot);
+    }
+
+    Result<BatchLine> of(const Batch& batch)
+    {
+        return m_cache ? m_cache->lineOf(*m_logbook, *m_snapshot, batch, m_prints)
+                       : batchLineOf(*m_logbook, *m_snapshot, batch);
+    }
+
+private:
+    const store::LogbookFile* m_logbook;
+    const Snapshot* m_snapshot;
+    LanesCache* m_cache;
+    store::SeriesPrints m_prints;
+};
+
+Result<Lane> laneOf(const Snapshot& snapshot, const Setup& setup, Instant now, Lines& lines)
 {
     Lane lane;
     lane.setup = setup.name;
@@ -48,10 +68,11 @@ Result<Lane> laneOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
     for (const Batch& batch : snapshot.batches) {
         if (batch.setup != setup.name)
             continue;
-        auto bar = barOf(logbook, snapshot, batch, now);
-        HOLDBAND_TRY(bar);
-        bar->row = freeRow(rowEnds, bar->span);
-        lane.bars.push_back(std::move(*bar));
+        auto line = lines.of(batch);
+        HOLDBAND_TRY(line);
+        LaneBar bar = barOf(*line, now);
+        bar.row = freeRow(rowEnds, bar.span);
+        lane.bars.push_back(std::move(bar));
     }
     lane.rows = std::max(1, static_cast<int>(rowEnds.size()));
     return lane;
@@ -91,7 +112,7 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
 
 } // namespace
 
-Result<LanesReview> reviewLanes(const store::LogbookFile& logbook)
+Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
@@ -100,9 +121,10 @@ Result<LanesReview> reviewLanes(const store::LogbookFile& logbook)
     LanesReview review;
     review.now = logbook.now();
     review.shown = {review.now, review.now};
+    Lines lines(logbook, *snapshot, cache);
     bool first = true;
     for (const Setup& setup : snapshot->setups) {
-        auto lane = laneOf(logbook, *snapshot, setup, review.now);
+        auto lane = laneOf(*snapshot, setup, review.now, lines);
         HOLDBAND_TRY(lane);
         for (const LaneBar& bar : lane->bars) {
             review.shown.start =

@@ -1,0 +1,76 @@
+#include "core/review/lanes_cache.h"
+
+#include "core/review/batch_line.h"
+
+#include <set>
+
+namespace holdband::review {
+
+namespace {
+
+std::set<std::string> beerSensorsOf(const Batch& batch)
+{
+    std::set<std::string> names{batch.beerSensor};
+    for (const BeerUse& use : batch.beerUses)
+        names.insert(use.sensor);
+    return names;
+}
+
+std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sensor)
+{
+    std::vector<Span> spans;
+    for (const store::Exclusion& exclusion : snapshot.exclusions) {
+        if (exclusion.sensor == sensor)
+            spans.push_back(exclusion.span);
+    }
+    return spans;
+}
+
+} // namespace
+
+void LanesCache::begin(const store::LogbookFile& logbook, const Snapshot& snapshot)
+{
+    if (m_path != logbook.path() || m_settings != snapshot.settings)
+        m_entries.clear();
+    m_path = logbook.path();
+    m_settings = snapshot.settings;
+    std::set<std::string> names;
+    for (const Batch& batch : snapshot.batches)
+        names.insert(batch.name);
+    std::erase_if(m_entries, [&](const auto& entry) { return !names.contains(entry.first); });
+    m_judged = 0;
+}
+
+Result<LanesCache::Basis> LanesCache::basisOf(const Snapshot& snapshot, const Batch& batch,
+                                              store::SeriesPrints& prints)
+{
+    Basis basis{batch, snapshot.batchSpans.at(batch.name), {}, {}};
+    if (!batch.ended)
+        basis.knownTo = snapshot.beerKnownTo.at(batch.name);
+    for (const std::string& name : beerSensorsOf(batch)) {
+        const Sensor* sensor = snapshot.sensor(name);
+        if (!sensor)
+            return dataProblem("the beer sensor \"" + name + "\" is not on record");
+        auto readings = prints.of(name, basis.span);
+        HOLDBAND_TRY(readings);
+        basis.sensors.push_back({*sensor, exclusionsOf(snapshot, name), std::move(*readings)});
+    }
+    return basis;
+}
+
+Result<BatchLine> LanesCache::lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                     const Batch& batch, store::SeriesPrints& prints)
+{
+    auto basis = basisOf(snapshot, batch, prints);
+    HOLDBAND_TRY(basis);
+    const auto known = m_entries.find(batch.name);
+    if (known != m_entries.end() && known->second.basis == *basis)
+        return known->second.line;
+    auto line = batchLineOf(logbook, snapshot, batch);
+    HOLDBAND_TRY(line);
+    ++m_judged;
+    m_entries.insert_or_assign(batch.name, Entry{std::move(*basis), *line});
+    return line;
+}
+
+} // namespace holdband::review
