@@ -3,24 +3,33 @@
 #include "ui/lanes/lanes_view.h"
 
 #include <QEvent>
+#include <QHBoxLayout>
+#include <QScrollBar>
+#include <cmath>
 
 namespace holdband::ui {
 
 namespace {
 
-constexpr int highest = 172;
+constexpr int highest = 176;
 
 } // namespace
 
-LanesArea::LanesArea(LanesView* lanes, QWidget* parent) : QScrollArea(parent), m_lanes(lanes)
+LanesArea::LanesArea(LanesView* lanes, QWidget* parent)
+    : QWidget(parent), m_lanes(lanes), m_bar(new QScrollBar(Qt::Vertical))
 {
-    setWidget(lanes);
-    setWidgetResizable(true);
-    setFrameShape(QFrame::NoFrame);
-    setFocusPolicy(Qt::NoFocus);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    layout->addWidget(lanes, 1);
+    layout->addWidget(m_bar);
+    lanes->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_bar->setAccessibleName(QStringLiteral("Scroll the lanes"));
+    m_bar->hide();
     lanes->installEventFilter(this);
+    connect(lanes, &LanesView::rowsChanged, this, &LanesArea::followRows);
+    connect(m_bar, &QScrollBar::valueChanged, lanes, [this](int at) { m_lanes->scrollTo(at); });
 }
 
 QSize LanesArea::sizeHint() const
@@ -33,12 +42,24 @@ QSize LanesArea::minimumSizeHint() const
     return {300, sizeHint().height()};
 }
 
+void LanesArea::followRows()
+{
+    const int page = static_cast<int>(std::floor(m_lanes->shownRowsHeight()));
+    const int most = std::max(0, static_cast<int>(std::ceil(m_lanes->rowsHeight())) - page);
+    const QSignalBlocker quiet(m_bar);
+    m_bar->setRange(0, most);
+    m_bar->setPageStep(page);
+    m_bar->setSingleStep(std::max(1, page / 4));
+    m_bar->setValue(static_cast<int>(std::lround(m_lanes->scrolled())));
+    m_bar->setVisible(most > 1);
+}
+
 bool LanesArea::eventFilter(QObject* watched, QEvent* event)
 {
     // The lanes have more or fewer rows now.
     if (watched == m_lanes && event->type() == QEvent::LayoutRequest)
         updateGeometry();
-    return QScrollArea::eventFilter(watched, event);
+    return QWidget::eventFilter(watched, event);
 }
 
 } // namespace holdband::ui

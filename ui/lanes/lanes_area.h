@@ -1,17 +1,21 @@
-// The lanes in a frame that grows with the setups up to a limit, and scrolls beyond it.
+// The lanes in a frame that grows with the setups up to a limit; beyond it the rows scroll, while
+// the rounds and the months stay beneath them.
 #pragma once
 
-#include <QScrollArea>
+#include <QWidget>
+
+class QScrollBar;
 
 namespace holdband::ui {
 
 class LanesView;
 
-class LanesArea : public QScrollArea {
+class LanesArea : public QWidget {
     Q_OBJECT
 public:
     explicit LanesArea(LanesView* lanes, QWidget* parent = nullptr);
 
+    QScrollBar* bar() const { return m_bar; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
@@ -19,7 +23,10 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void followRows();
+
     LanesView* m_lanes;
+    QScrollBar* m_bar;
 };
 
 } // namespace holdband::ui

@@ -1,16 +1,15 @@
 #include "ui/lanes/lanes_layout.h"
 
-#include <QDate>
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace holdband::ui {
 
 namespace {
 
 constexpr double barInset = 3.0;
+constexpr double thinnest = 5.0;  ///< a bar is drawn so wide at least
+constexpr double roundRoom = 7.0; ///< for a tick or circle
 
 double place(Instant at, Span shown, const QRectF& plot)
 {
@@ -22,7 +21,7 @@ double place(Instant at, Span shown, const QRectF& plot)
 void placeLanes(const review::LanesReview& review, Span shown, const LanesMetrics& metrics,
                 LanesLayout& layout)
 {
-    double y = metrics.top;
+    double y = metrics.top - metrics.scrolled;
     for (std::size_t i = 0; i < review.lanes.size(); ++i) {
         const review::Lane& lane = review.lanes[i];
         const double height = metrics.rowHeight * lane.rows;
@@ -31,45 +30,168 @@ void placeLanes(const review::LanesReview& review, Span shown, const LanesMetric
             const double left = place(bar.span.start, shown, layout.plot);
             const double right = place(bar.span.end, shown, layout.plot);
             layout.bars.push_back(
-                {bar.batch, static_cast<int>(i),
+                {bar.batch, static_cast<int>(i), bar.row,
                  QRectF(left, y + bar.row * metrics.rowHeight + barInset,
-                        std::max(right - left, 3.0), metrics.rowHeight - 2 * barInset)});
+                        std::max(right - left, thinnest), metrics.rowHeight - 2 * barInset)});
         }
         y += height;
     }
-    layout.plot.setBottom(y);
+    layout.rowsHeight = y + metrics.scrolled - metrics.top;
+    layout.plot.setHeight(std::min(layout.rowsHeight, metrics.rowsHeight));
 }
 
-void placeMonths(Span shown, const Zone& zone, LanesLayout& layout)
-{
-    using namespace std::chrono;
-    const Date first = zone.localDate(shown.start);
-    year_month month = first.year() / first.month();
-    double lastX = -1e9;
-    for (; zone.startOfDay(month / 1) <= shown.end; month += months{1}) {
-        const double x = place(zone.startOfDay(month / 1), shown, layout.plot);
-        const double seen = std::max(x, layout.plot.left());
-        if (seen - lastX < 64.0)
-            continue;
-        const bool january = month.month() == January;
-        QString label = QLocale().standaloneMonthName(static_cast<int>(unsigned(month.month())),
-                                                      QLocale::LongFormat);
-        if (january || layout.months.empty())
-            label += QStringLiteral(" %1").arg(static_cast<int>(month.year()));
-        layout.months.push_back({seen, label.toStdString()});
-        lastX = seen;
+/// Bars that would cover one another come together, row by row.
+class Grouping {
+public:
+    explicit Grouping(LanesLayout& layout) : m_layout(&layout) {}
+
+    /// The bars of one row in order of time, one after another.
+    void add(std::size_t index)
+    {
+        const QRectF& box = m_layout->bars[index].box;
+        if (!m_bars.empty() && box.left() < m_right - 0.5) {
+            m_bars.push_back(index);
+            m_right = std::max(m_right, box.right());
+            return;
+        }
+        close();
+        m_bars = {index};
+        m_right = box.right();
     }
+
+    void close()
+    {
+        if (m_bars.size() > 1) {
+            const PlacedBar& first = m_layout->bars[m_bars.front()];
+            QRectF box = first.box;
+            box.setRight(m_right);
+            for (const std::size_t bar : m_bars)
+                m_layout->bars[bar].group = m_layout->groups.size();
+            m_layout->groups.push_back({first.setup, box, {}, m_bars});
+        }
+        m_bars.clear();
+    }
+
+private:
+    LanesLayout* m_layout;
+    std::vector<std::size_t> m_bars;
+    double m_right = 0.0;
+};
+
+void groupBars(const review::LanesReview& review, LanesLayout& layout)
+{
+    std::size_t first = 0;
+    for (const review::Lane& lane : review.lanes) {
+        for (int row = 0; row < lane.rows; ++row) {
+            Grouping grouping(layout);
+            for (std::size_t i = 0; i < lane.bars.size(); ++i) {
+                if (lane.bars[i].row == row)
+                    grouping.add(first + i);
+            }
+            grouping.close();
+        }
+        for (PlacedGroup& group : layout.groups) {
+            if (group.bars.front() >= first)
+                group.span = {lane.bars[group.bars.front() - first].span.start,
+                              lane.bars[group.bars.back() - first].span.end};
+        }
+        first += lane.bars.size();
+    }
+}
+
+/// The rounds of each few pixels of time together. The stretches are counted from 1970, so that
+/// they stay the same while the lanes are moved.
+std::vector<PlacedTick> placeRounds(const review::LanesReview& review, Span shown,
+                                    const QRectF& plot)
+{
+    std::vector<PlacedTick> ticks;
+    const double all = static_cast<double>((shown.end - shown.start).count());
+    const double stretch = std::max(1.0, roundRoom * all / plot.width());
+    std::int64_t last = 0;
+    bool close = false;
+    const auto end =
+        std::upper_bound(review.rounds.begin(), review.rounds.end(), shown.end,
+                         [](Instant at, const review::RoundTick& tick) { return at < tick.at; });
+    const auto begin =
+        std::lower_bound(review.rounds.begin(), end, shown.start,
+                         [](const review::RoundTick& tick, Instant at) { return tick.at < at; });
+    for (auto tick = begin; tick != end; ++tick) {
+        const auto number =
+            static_cast<std::int64_t>(std::floor(static_cast<double>(toMs(tick->at)) / stretch));
+        if (ticks.empty() || number != last)
+            ticks.push_back({place(tick->at, shown, plot), 0, 0, {tick->at, tick->at}});
+        else
+            close = true;
+        last = number;
+        ticks.back().rounds += 1;
+        ticks.back().missed += tick->missed ? 1 : 0;
+        ticks.back().span.end = tick->at;
+    }
+    // Evenly, once several of them stand together.
+    for (PlacedTick& tick : ticks) {
+        const double number = std::floor(static_cast<double>(toMs(tick.span.start)) / stretch);
+        if (close)
+            tick.x = place(instantFromMs(std::llround((number + 0.5) * stretch)), shown, plot);
+    }
+    std::erase_if(ticks, [&](const PlacedTick& tick) {
+        return tick.x < plot.left() || tick.x > plot.right();
+    });
+    return ticks;
+}
+
+void placeNow(Instant now, Span shown, const LanesMetrics& metrics, LanesLayout& layout)
+{
+    if (now < shown.start || now > shown.end)
+        return;
+    const double x = place(now, shown, layout.plot);
+    layout.nowX = x;
+    // To its right no round has been yet.
+    if (x + 4.0 + metrics.nowWidth <= metrics.width - 4.0)
+        layout.nowWordX = x + 4.0;
+}
+
+template <typename Placed>
+std::optional<std::size_t> indexAt(const std::vector<Placed>& all, QPointF point)
+{
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (all[i].box.adjusted(0, -barInset, 0, barInset).contains(point))
+            return i;
+    }
+    return std::nullopt;
 }
 
 } // namespace
 
 std::optional<std::size_t> LanesLayout::barAt(QPointF point) const
 {
-    for (std::size_t i = 0; i < bars.size(); ++i) {
-        if (bars[i].box.adjusted(0, -barInset, 0, barInset).contains(point))
-            return i;
+    if (!plot.contains(point))
+        return std::nullopt;
+    const auto found = indexAt(bars, point);
+    return found && !bars[*found].group ? found : std::nullopt;
+}
+
+std::optional<std::size_t> LanesLayout::groupAt(QPointF point) const
+{
+    return plot.contains(point) ? indexAt(groups, point) : std::nullopt;
+}
+
+std::optional<std::size_t> LanesLayout::roundAt(QPointF point) const
+{
+    if (std::abs(point.y() - roundsY) > 8.0)
+        return std::nullopt;
+    std::optional<std::size_t> nearest;
+    for (std::size_t i = 0; i < rounds.size(); ++i) {
+        const double away = std::abs(rounds[i].x - point.x());
+        if (away <= roundRoom / 2.0 + 1.0 &&
+            (!nearest || away < std::abs(rounds[*nearest].x - point.x())))
+            nearest = i;
     }
-    return std::nullopt;
+    return nearest;
+}
+
+QRectF LanesLayout::drawnBox(std::size_t bar) const
+{
+    return bars[bar].group ? groups[*bars[bar].group].box : bars[bar].box;
 }
 
 LanesLayout layOut(const review::LanesReview& review, Span shown, const Zone& zone,
@@ -77,20 +199,17 @@ LanesLayout layOut(const review::LanesReview& review, Span shown, const Zone& zo
 {
     LanesLayout layout;
     layout.plot =
-        QRectF(metrics.labelWidth, metrics.top,
-               std::max(10.0, metrics.width - metrics.labelWidth - metrics.rightMargin), 0.0);
+        QRectF(metrics.nameWidth, metrics.top,
+               std::max(10.0, metrics.width - metrics.nameWidth - metrics.rightMargin), 0.0);
     placeLanes(review, shown, metrics, layout);
+    groupBars(review, layout);
     layout.roundsY = layout.plot.bottom() + metrics.roundsHeight / 2.0 + 2.0;
-    for (const review::RoundTick& tick : review.rounds) {
-        const double x = place(tick.at, shown, layout.plot);
-        if (x >= layout.plot.left() && x <= layout.plot.right())
-            layout.rounds.push_back({x, tick.missed});
-    }
-    layout.monthsY = layout.plot.bottom() + metrics.roundsHeight + 4.0;
-    placeMonths(shown, zone, layout);
-    if (review.now >= shown.start && review.now <= shown.end)
-        layout.nowX = place(review.now, shown, layout.plot);
-    layout.height = layout.monthsY + metrics.monthsHeight + 5.0;
+    layout.rounds = placeRounds(review, shown, layout.plot);
+    layout.labelsY = layout.plot.bottom() + metrics.roundsHeight + 4.0;
+    layout.labels = timeLabels(shown, zone, layout.plot.left(),
+                               layout.plot.right() + metrics.rightMargin - 6.0, metrics.labelWidth);
+    placeNow(review.now, shown, metrics, layout);
+    layout.height = layout.labelsY + metrics.labelsHeight + 7.0;
     return layout;
 }
 
@@ -107,19 +226,22 @@ Span lanesSpan(const review::LanesReview& review)
 
 std::size_t neighbour(const LanesLayout& layout, std::size_t from, Direction direction)
 {
-    const QPointF here = layout.bars[from].box.center();
+    const QRectF here = layout.bars[from].box;
     std::size_t best = from;
     double nearest = std::numeric_limits<double>::infinity();
     const bool across = direction == Direction::left || direction == Direction::right;
     const double sign = direction == Direction::left || direction == Direction::up ? -1.0 : 1.0;
     for (std::size_t i = 0; i < layout.bars.size(); ++i) {
-        const QPointF away = layout.bars[i].box.center() - here;
-        const double along = sign * (across ? away.x() : away.y());
-        const double aside = std::abs(across ? away.y() : away.x());
-        if (along <= 0.5)
+        const QRectF& box = layout.bars[i].box;
+        // Beginnings, since bars that are drawn wider than they are may have any middle.
+        const double x = box.left() - here.left();
+        const double y = box.center().y() - here.center().y();
+        const double along = sign * (across ? x : y);
+        if (along <= 1e-6)
             continue;
         // Left and right stay in the row where they can; up and down take the nearest in time.
-        const double distance = across ? along + 1000.0 * (aside > 1.0) : 1000.0 * along + aside;
+        const double aside = std::abs(across ? y : box.center().x() - here.center().x());
+        const double distance = across ? along + 1e6 * (aside > 1.0) : 1000.0 * along + aside;
         if (distance < nearest) {
             nearest = distance;
             best = i;

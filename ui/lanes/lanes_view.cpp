@@ -1,14 +1,13 @@
 #include "ui/lanes/lanes_view.h"
 
-#include "core/text/times.h"
 #include "ui/charts/panel.h"
+#include "ui/lanes/lanes_accessible.h"
+#include "ui/lanes/lanes_words.h"
+#include "ui/theme/card.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
-#include <QHelpEvent>
-#include <QKeyEvent>
-#include <QToolTip>
-#include <QWheelEvent>
+#include <QEvent>
 #include <algorithm>
 #include <cmath>
 
@@ -16,6 +15,7 @@ namespace holdband::ui {
 
 LanesView::LanesView(QWidget* parent) : QWidget(parent)
 {
+    makeLanesAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAccessibleName(QStringLiteral("Lanes"));
@@ -24,42 +24,76 @@ LanesView::LanesView(QWidget* parent) : QWidget(parent)
 
 void LanesView::setReview(review::LanesReview review, const Zone& zone)
 {
-    const Span before = m_window.shown();
+    const QString before = current();
+    const Span shownBefore = m_window.shown();
     const bool wholeBefore = m_window.showsAll();
     m_review = std::move(review);
     m_zone = zone;
     m_window = TimeWindow(lanesSpan(m_review));
-    if (!wholeBefore && !before.empty())
-        m_window.show(before);
+    if (!wholeBefore && !shownBefore.empty())
+        m_window.show(shownBefore);
     layOutAnew();
-    m_current = std::min(m_current, m_layout.bars.empty() ? 0 : m_layout.bars.size() - 1);
+    m_current = indexOf(before).value_or(
+        std::min(m_current, m_layout.bars.empty() ? 0 : m_layout.bars.size() - 1));
     updateGeometry();
     QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
+    tellBarsChanged(*this);
+    Q_EMIT rowsChanged();
+}
+
+void LanesView::setNow(Instant now)
+{
+    if (now <= m_review.now || m_review.lanes.empty())
+        return;
+    const bool whole = m_window.showsAll();
+    const Span before = m_window.shown();
+    m_review.now = now;
+    for (review::Lane& lane : m_review.lanes) {
+        for (review::LaneBar& bar : lane.bars) {
+            if (!bar.open)
+                continue;
+            bar.span.end = std::max(bar.span.end, now);
+            m_review.shown.end = std::max(m_review.shown.end, bar.span.end);
+        }
+    }
+    m_window = TimeWindow(lanesSpan(m_review));
+    if (!whole)
+        m_window.show(before);
+    layOutAnew();
 }
 
 void LanesView::clear()
 {
-    setReview({}, Zone::utc());
+    m_window = {};
+    m_current = 0;
+    m_scrolled = 0.0;
     m_chosen.clear();
+    setReview({}, Zone::utc());
 }
 
 void LanesView::setChosen(const QStringList& batches)
 {
+    if (batches == m_chosen)
+        return;
     m_chosen = batches;
-    for (std::size_t i = 0; i < m_layout.bars.size() && !batches.isEmpty(); ++i) {
-        if (shown(m_layout.bars[i].batch) == batches.first())
-            m_current = i;
-    }
+    if (const auto index = batches.isEmpty() ? std::nullopt : indexOf(batches.last()))
+        m_current = *index;
     update();
+}
+
+std::optional<std::size_t> LanesView::indexOf(const QString& batch) const
+{
+    for (std::size_t i = 0; i < m_layout.bars.size(); ++i) {
+        if (shown(m_layout.bars[i].batch) == batch)
+            return i;
+    }
+    return std::nullopt;
 }
 
 std::optional<QPoint> LanesView::placeOf(const QString& batch) const
 {
-    for (const PlacedBar& bar : m_layout.bars) {
-        if (shown(bar.batch) == batch)
-            return bar.box.center().toPoint();
-    }
-    return std::nullopt;
+    const auto index = indexOf(batch);
+    return index ? std::optional(m_layout.bars[*index].box.center().toPoint()) : std::nullopt;
 }
 
 QString LanesView::current() const
@@ -70,44 +104,82 @@ QString LanesView::current() const
 LanesMetrics LanesView::metrics() const
 {
     LanesMetrics metrics;
+    const QFontMetrics small(smallFont(*this));
     metrics.width = width();
     metrics.rowHeight = fontMetrics().height() + 11.0;
     metrics.roundsHeight = fontMetrics().height() + 2.0;
-    metrics.monthsHeight = QFontMetrics(smallFont(*this)).height();
-    int widest = fontMetrics().horizontalAdvance(QStringLiteral("Readings"));
+    metrics.labelsHeight = small.height();
+    metrics.labelWidth = [small](const std::string& text) {
+        return static_cast<double>(small.horizontalAdvance(shown(text)));
+    };
+    metrics.nowWidth = small.horizontalAdvance(QStringLiteral("now"));
+    int widest = std::max(fontMetrics().horizontalAdvance(QStringLiteral("Readings")),
+                          small.horizontalAdvance(QStringLiteral("Show all")));
     for (const review::Lane& lane : m_review.lanes)
         widest = std::max(widest, fontMetrics().horizontalAdvance(shown(lane.setup)));
-    metrics.labelWidth = std::min(widest, width() / 6) + 30.0;
+    metrics.nameWidth = std::min(widest, width() / 6) + 30.0;
+    metrics.scrolled = m_scrolled;
     return metrics;
+}
+
+double LanesView::heightWithoutRows() const
+{
+    const LanesMetrics own = metrics();
+    return own.top + own.roundsHeight + own.labelsHeight + 11.0;
 }
 
 void LanesView::layOutAnew()
 {
-    m_layout = layOut(m_review, m_window.shown(), m_zone, metrics());
+    LanesMetrics own = metrics();
+    own.rowsHeight = std::max(own.rowHeight, height() - heightWithoutRows());
+    m_layout = layOut(m_review, m_window.shown(), m_zone, own);
+    const double most = std::max(0.0, m_layout.rowsHeight - m_layout.plot.height());
+    if (m_scrolled > most) {
+        m_scrolled = own.scrolled = most;
+        m_layout = layOut(m_review, m_window.shown(), m_zone, own);
+    }
     update();
+}
+
+void LanesView::scrollTo(double pixels)
+{
+    const double most = std::max(0.0, m_layout.rowsHeight - m_layout.plot.height());
+    const double wanted = std::clamp(pixels, 0.0, most);
+    if (wanted == m_scrolled)
+        return;
+    m_scrolled = wanted;
+    layOutAnew();
+    Q_EMIT rowsChanged();
 }
 
 QSize LanesView::sizeHint() const
 {
-    return {600, static_cast<int>(layOut(m_review, m_window.shown(), m_zone, metrics()).height)};
+    const double rows = metrics().rowHeight;
+    double height = heightWithoutRows();
+    for (const review::Lane& lane : m_review.lanes)
+        height += rows * lane.rows;
+    return {600, static_cast<int>(std::ceil(height))};
 }
 
 QSize LanesView::minimumSizeHint() const
 {
-    return {300, sizeHint().height()};
+    return {300, static_cast<int>(heightWithoutRows() + metrics().rowHeight)};
 }
 
 void LanesView::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     layOutAnew();
+    Q_EMIT rowsChanged();
 }
 
 void LanesView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange)
+    if (event->type() == QEvent::FontChange) {
         layOutAnew();
+        updateGeometry();
+    }
 }
 
 Instant LanesView::instantAt(double x) const
@@ -127,154 +199,59 @@ const review::LaneBar* LanesView::barOf(std::size_t index) const
     return nullptr;
 }
 
+QString LanesView::setupOf(std::size_t index) const
+{
+    const auto lane = static_cast<std::size_t>(m_layout.bars[index].setup);
+    return shown(m_review.lanes[lane].setup);
+}
+
 void LanesView::setCurrent(std::size_t index)
 {
     m_current = index;
     if (const review::LaneBar* bar = barOf(index)) {
         setAccessibleDescription(shown(bar->batch) + QStringLiteral(": ") + shown(bar->headline));
-        const QRectF box = m_layout.bars[index].box;
-        if (box.right() < m_layout.plot.left() || box.left() > m_layout.plot.right()) {
-            m_window.moveBy(bar->span.start - m_window.shown().start);
-            layOutAnew();
-        }
+        bringIntoView(index);
+        if (hasFocus())
+            tellFocused(*this, index);
     }
     update();
 }
 
-void LanesView::step(Direction direction)
+/// With its beginning in the middle where it lay outside.
+void LanesView::bringIntoView(std::size_t index)
 {
-    if (!m_layout.bars.empty())
-        setCurrent(neighbour(m_layout, m_current, direction));
-}
-
-void LanesView::mousePressEvent(QMouseEvent* event)
-{
-    if (event->button() != Qt::LeftButton)
-        return;
-    m_dragging = true;
-    m_dragged = false;
-    m_pressX = m_dragX = event->position().x();
-}
-
-void LanesView::mouseMoveEvent(QMouseEvent* event)
-{
-    const double x = event->position().x();
-    if (m_dragging && (m_dragged || std::abs(x - m_pressX) > 4.0)) {
-        m_dragged = true;
-        m_window.moveBy(instantAt(m_dragX) - instantAt(x));
-        m_dragX = x;
+    const QRectF box = m_layout.bars[index].box;
+    if (box.right() < m_layout.plot.left() + 4.0 || box.left() > m_layout.plot.right() - 4.0) {
+        const Span seen = m_window.shown();
+        const Instant middle = seen.start + (seen.end - seen.start) / 2;
+        m_window.moveBy(barOf(index)->span.start - middle);
         layOutAnew();
-        return;
     }
-    setCursor(m_layout.barAt(event->position()) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    if (box.top() < m_layout.plot.top())
+        scrollTo(m_scrolled + box.top() - m_layout.plot.top() - 3.0);
+    else if (box.bottom() > m_layout.plot.bottom())
+        scrollTo(m_scrolled + box.bottom() - m_layout.plot.bottom() + 3.0);
 }
 
-void LanesView::mouseReleaseEvent(QMouseEvent* event)
+void LanesView::showOnly(Span span)
 {
-    const bool clicked = m_dragging && !m_dragged;
-    m_dragging = false;
-    const auto bar = m_layout.barAt(event->position());
-    if (!clicked || !bar)
-        return;
-    setCurrent(*bar);
-    if (event->modifiers().testFlag(Qt::ControlModifier))
-        Q_EMIT secondChosen(current());
-    else
-        Q_EMIT batchOpened(current());
+    m_window.show(span, 0.08);
+    layOutAnew();
 }
 
-void LanesView::mouseDoubleClickEvent(QMouseEvent* event)
+void LanesView::showAllOfTime()
 {
-    if (m_layout.barAt(event->position()))
-        return;
     m_window.showAll();
     layOutAnew();
 }
 
-void LanesView::wheelEvent(QWheelEvent* event)
+QRectF LanesView::showAllBox() const
 {
-    const QPoint delta = event->angleDelta();
-    if (event->modifiers().testFlag(Qt::ShiftModifier) || (delta.y() == 0 && delta.x() != 0))
-        m_window.moveByShare(-(delta.y() + delta.x()) / 120.0 * 0.1);
-    else
-        m_window.zoomAbout(instantAt(event->position().x()), std::pow(0.8, delta.y() / 120.0));
-    layOutAnew();
-    event->accept();
-}
-
-bool LanesView::zoomKey(int key)
-{
-    const Span seen = m_window.shown();
-    const Instant middle = seen.start + (seen.end - seen.start) / 2;
-    if (key == Qt::Key_Plus || key == Qt::Key_Equal)
-        m_window.zoomAbout(middle, 0.7);
-    else if (key == Qt::Key_Minus)
-        m_window.zoomAbout(middle, 1.0 / 0.7);
-    else if (key == Qt::Key_0 || key == Qt::Key_Home)
-        m_window.showAll();
-    else
-        return false;
-    layOutAnew();
-    return true;
-}
-
-void LanesView::keyPressEvent(QKeyEvent* event)
-{
-    switch (event->key()) {
-    case Qt::Key_Left:
-        return step(Direction::left);
-    case Qt::Key_Right:
-        return step(Direction::right);
-    case Qt::Key_Up:
-        return step(Direction::up);
-    case Qt::Key_Down:
-        return step(Direction::down);
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        if (m_layout.bars.empty())
-            return;
-        if (event->modifiers().testFlag(Qt::ControlModifier))
-            Q_EMIT secondChosen(current());
-        else
-            Q_EMIT batchOpened(current());
-        return;
-    default:
-        if (!zoomKey(event->key()))
-            QWidget::keyPressEvent(event);
-    }
-}
-
-void LanesView::focusInEvent(QFocusEvent* event)
-{
-    QWidget::focusInEvent(event);
-    if (!m_layout.bars.empty())
-        setCurrent(m_current);
-}
-
-void LanesView::showHelp(QPoint at, QPoint global)
-{
-    const auto index = m_layout.barAt(at);
-    const review::LaneBar* bar = index ? barOf(*index) : nullptr;
-    if (!bar) {
-        QToolTip::hideText();
-        return;
-    }
-    const QString ended =
-        bar->open ? QStringLiteral("still open") : shown(localShortText(bar->span.end, m_zone));
-    QToolTip::showText(global,
-                       QStringLiteral("%1 · %2 – %3\n%4")
-                           .arg(shown(bar->batch), shown(localShortText(bar->span.start, m_zone)),
-                                ended, shown(bar->headline)),
-                       this);
-}
-
-bool LanesView::event(QEvent* event)
-{
-    if (event->type() != QEvent::ToolTip)
-        return QWidget::event(event);
-    const auto* help = static_cast<QHelpEvent*>(event);
-    showHelp(help->pos(), help->globalPos());
-    return true;
+    if (m_window.showsAll())
+        return {};
+    const QFontMetrics small(smallFont(*this));
+    return {double(spacing::card), m_layout.labelsY,
+            small.horizontalAdvance(QStringLiteral("Show all")) + 2.0, double(small.height())};
 }
 
 } // namespace holdband::ui

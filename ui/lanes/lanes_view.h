@@ -1,4 +1,5 @@
-// The lanes: the map of the logbook across the top of the window.
+// The lanes: the map of the logbook across the top of the window. What stands where is worked out
+// by lanes_layout.h; mouse and keys are in lanes_input.cpp, drawing in lanes_painting.cpp.
 #pragma once
 
 #include "ui/charts/time_window.h"
@@ -6,7 +7,10 @@
 #include "ui/theme/colours.h"
 
 #include <QWidget>
+#include <memory>
 #include <optional>
+
+class QMenu;
 
 namespace holdband::ui {
 
@@ -15,15 +19,45 @@ class LanesView : public QWidget {
 public:
     explicit LanesView(QWidget* parent = nullptr);
 
+    /// What is shown of the time stays where it is, unless all was shown.
     void setReview(review::LanesReview review, const Zone& zone);
+    /// Time passes: the line of now moves, and open bars grow.
+    void setNow(Instant now);
     void clear();
     /// The batches that the pages show: one, or two side by side.
     void setChosen(const QStringList& batches);
+    const QStringList& chosen() const { return m_chosen; }
+    /// Whether the menu of a bar offers to change it.
+    void setMayChange(bool may) { m_mayChange = may; }
+
     const review::LanesReview& review() const { return m_review; }
+    const LanesLayout& placed() const { return m_layout; }
     /// The middle of a batch's bar, for tests and for those who point at it.
     std::optional<QPoint> placeOf(const QString& batch) const;
     QString current() const;
     Span shownSpan() const { return m_window.shown(); }
+    /// The menu of a batch's bar. Never null.
+    std::unique_ptr<QMenu> menuFor(const QString& batch);
+
+    /// Bars as assistive technology counts them: lane by lane, in order of pitching.
+    std::size_t barCount() const { return m_layout.bars.size(); }
+    std::size_t currentIndex() const { return m_current; }
+    /// Null beyond the last one.
+    const review::LaneBar* barOf(std::size_t index) const;
+    QString setupOf(std::size_t index) const;
+    /// Makes it the current one and brings it into view.
+    void setCurrent(std::size_t index);
+    void open(std::size_t index);
+    /// Where "Show all" stands while a part of the time is shown.
+    QRectF showAllBox() const;
+
+    /// For the scroll bar: how high all rows are, and the part of it that is shown.
+    double rowsHeight() const { return m_layout.rowsHeight; }
+    double shownRowsHeight() const { return m_layout.plot.height(); }
+    double scrolled() const { return m_scrolled; }
+    void scrollTo(double pixels);
+    /// Everything but the rows.
+    double heightWithoutRows() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -32,6 +66,10 @@ Q_SIGNALS:
     void batchOpened(const QString& batch);
     /// Ctrl-click: to stand beside the one that is open.
     void secondChosen(const QString& batch);
+    void changeWanted(const QString& batch);
+    void noteWanted(const QString& batch);
+    /// More or fewer rows, or they were scrolled.
+    void rowsChanged();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -44,21 +82,37 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     bool event(QEvent* event) override;
 
 private:
     LanesMetrics metrics() const;
     void layOutAnew();
+    void showOnly(Span span);
+    void showAllOfTime();
+    std::optional<std::size_t> indexOf(const QString& batch) const;
     Instant instantAt(double x) const;
-    const review::LaneBar* barOf(std::size_t index) const;
+    void bringIntoView(std::size_t index);
     void step(Direction direction);
-    void setCurrent(std::size_t index);
+    void act(std::size_t index, bool second);
     bool zoomKey(int key);
+    bool stepKey(int key);
+    void press(QPointF at, bool second);
+    QString helpAt(QPointF at) const;
+
     void paintLanes(QPainter& painter);
+    void paintTimeLines(QPainter& painter);
+    void paintBars(QPainter& painter);
     void paintBar(QPainter& painter, std::size_t index);
+    void paintBarWords(QPainter& painter, const QRectF& seen, const review::LaneBar& bar);
+    void paintGroup(QPainter& painter, const PlacedGroup& group);
+    void paintFocus(QPainter& painter);
     void paintRounds(QPainter& painter);
+    void paintLabels(QPainter& painter);
+    void paintWhere(QPainter& painter);
     void paintNow(QPainter& painter);
-    void showHelp(QPoint at, QPoint global);
+    void paintNothing(QPainter& painter);
 
     review::LanesReview m_review;
     Zone m_zone;
@@ -66,6 +120,8 @@ private:
     LanesLayout m_layout;
     QStringList m_chosen;
     std::size_t m_current = 0;
+    double m_scrolled = 0.0;
+    bool m_mayChange = true;
     bool m_dragging = false;
     bool m_dragged = false;
     double m_pressX = 0.0;

@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 
 #include "core/exchange/load.h"
+#include "core/review/lanes_cache.h"
 #include "core/store/equipment.h"
 #include "ui/charts/chart_tables_dialog.h"
 #include "ui/charts/run_charts.h"
@@ -66,9 +67,9 @@ void openDialog(QWidget& window, Session& session)
     dialog->show();
 }
 
-Result<LanesAndZone> readLanes(const store::LogbookFile& file)
+Result<LanesAndZone> readLanes(const store::LogbookFile& file, review::LanesCache& cache)
 {
-    auto lanes = review::reviewLanes(file);
+    auto lanes = review::reviewLanes(file, &cache);
     if (!lanes)
         return failure(lanes.error());
     auto settings = store::readSettings(file);
@@ -138,6 +139,8 @@ void MainWindow::connectParts()
     });
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
     connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openBeside);
+    connect(m_lanes, &LanesView::noteWanted, this, &MainWindow::addNote);
+    connect(m_lanes, &LanesView::changeWanted, m_batchActions, &BatchActions::editBatch);
     connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
     connect(m_pages, &Pages::subtitleChanged, this, &MainWindow::updateSubtitle);
     connect(m_pages, &Pages::failed, m_notice, &NoticeBar::say);
@@ -163,7 +166,7 @@ void MainWindow::addMenus()
     m_reminder->setOn(actions.reminding);
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
     actions.showReadings = [this] { openDialog<ReadingsDialog>(*this, m_session); };
-    actions.addNote = [this] { addNote(); };
+    actions.addNote = [this] { addNote(m_pages->run()->batch()); };
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
@@ -252,6 +255,8 @@ void MainWindow::takeOpened()
 {
     setWindowTitle(QFileInfo(m_session.path()).fileName() + QStringLiteral(" – Holdband"));
     m_lanes->clear();
+    m_lanes->setMayChange(!m_session.readOnly());
+    m_lanesCache = std::make_shared<review::LanesCache>();
     m_pages->clear();
     m_freshlyOpened = true;
     if (m_session.readOnly())
@@ -263,11 +268,14 @@ void MainWindow::takeOpened()
 
 void MainWindow::refreshLanes()
 {
-    m_session.ask<LanesAndZone>(this, readLanes, [this](Result<LanesAndZone> read) {
-        if (read)
-            takeLanes(std::move(read->lanes), read->zone);
+    const auto read = [cache = m_lanesCache](const store::LogbookFile& file) {
+        return readLanes(file, *cache);
+    };
+    m_session.ask<LanesAndZone>(this, read, [this](Result<LanesAndZone> lanes) {
+        if (lanes)
+            takeLanes(std::move(lanes->lanes), lanes->zone);
         else
-            m_notice->say(sentence(read.error()));
+            m_notice->say(sentence(lanes.error()));
     });
 }
 
@@ -292,7 +300,8 @@ void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
     if (m_pages->run()->batch().isEmpty())
         chooseFirst(lanes);
     m_lanes->setReview(std::move(lanes), zone);
-    m_lanes->setChosen({m_pages->run()->batch()});
+    if (!m_lanes->chosen().contains(m_pages->run()->batch()))
+        m_lanes->setChosen({m_pages->run()->batch()});
     m_running = running;
     m_reminder->look();
 }
@@ -315,6 +324,7 @@ void MainWindow::chooseFirst(const review::LanesReview& lanes)
 void MainWindow::showStatus(const review::RoundsSheet& sheet)
 {
     m_status->setText(statusWords(sheet, m_running));
+    m_lanes->setNow(m_session.now());
 }
 
 void MainWindow::openRun(const QString& batch)
@@ -387,11 +397,11 @@ void MainWindow::setReminding(bool on)
     m_reminder->setOn(on);
 }
 
-void MainWindow::addNote()
+void MainWindow::addNote(const QString& batch)
 {
     if (!m_session.isOpen() || m_session.readOnly())
         return;
-    auto* dialog = new NoteDialog(m_session, m_pages->run()->batch(), this);
+    auto* dialog = new NoteDialog(m_session, batch, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -10,6 +10,7 @@
 #include "ui/window/page_row.h"
 
 #include <QMainWindow>
+#include <memory>
 
 class QLabel;
 class QStackedWidget;
@@ -72,7 +73,7 @@ private:
     void askImport();
     void takeStep(FirstStep step);
     void refreshSteps();
-    void addNote();
+    void addNote(const QString& batch);
     void showTables();
     void setReminding(bool on);
 
@@ -80,6 +81,7 @@ private:
     UndoActions* m_undo;
     BatchActions* m_batchActions;
     Reminder* m_reminder;
+    std::shared_ptr<review::LanesCache> m_lanesCache; ///< used by the reading worker alone
     QStringList m_running;        ///< setups with a batch that runs
     bool m_freshlyOpened = false; ///< until its lanes are known
     QString m_sampleLogbook;
