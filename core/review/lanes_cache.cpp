@@ -58,14 +58,38 @@ Result<LanesCache::Basis> LanesCache::basisOf(const Snapshot& snapshot, const Ba
     return basis;
 }
 
+Result<bool> LanesCache::same(const Basis& before, const Basis& now, store::SeriesPrints& prints)
+{
+    if (before.batch != now.batch || before.span != now.span || before.knownTo != now.knownTo ||
+        before.sensors.size() != now.sensors.size())
+        return false;
+    for (std::size_t i = 0; i < now.sensors.size(); ++i) {
+        const SensorBasis& was = before.sensors[i];
+        const SensorBasis& is = now.sensors[i];
+        if (was.sensor != is.sensor || was.excluded != is.excluded)
+            return false;
+        auto readings = prints.same(was.readings, is.readings, now.span);
+        HOLDBAND_TRY(readings);
+        if (!*readings)
+            return false;
+    }
+    return true;
+}
+
 Result<BatchLine> LanesCache::lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                      const Batch& batch, store::SeriesPrints& prints)
 {
     auto basis = basisOf(snapshot, batch, prints);
     HOLDBAND_TRY(basis);
     const auto known = m_entries.find(batch.name);
-    if (known != m_entries.end() && known->second.basis == *basis)
-        return known->second.line;
+    if (known != m_entries.end()) {
+        auto unchanged = same(known->second.basis, *basis, prints);
+        HOLDBAND_TRY(unchanged);
+        if (*unchanged) {
+            known->second.basis = std::move(*basis); // the next look begins from here
+            return known->second.line;
+        }
+    }
     auto line = batchLineOf(logbook, snapshot, batch);
     HOLDBAND_TRY(line);
     ++m_judged;

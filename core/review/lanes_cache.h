@@ -32,16 +32,12 @@ private:
         Sensor sensor;
         std::vector<Span> excluded;
         store::SeriesPrint readings;
-
-        bool operator==(const SensorBasis&) const = default;
     };
     struct Basis {
         Batch batch;
         Span span;
         std::optional<Instant> knownTo;
         std::vector<SensorBasis> sensors;
-
-        bool operator==(const Basis&) const = default;
     };
     struct Entry {
         Basis basis;
@@ -49,6 +45,7 @@ private:
     };
     static Result<Basis> basisOf(const Snapshot& snapshot, const Batch& batch,
                                  store::SeriesPrints& prints);
+    static Result<bool> same(const Basis& before, const Basis& now, store::SeriesPrints& prints);
 
     std::string m_path;
     LogbookSettings m_settings;

@@ -3,6 +3,7 @@
 #include "core/keep.h"
 #include "core/store/hand_readings.h"
 #include "core/store/reading_place.h"
+#include "core/store/row_checksum.h"
 #include "core/store/rows.h"
 #include "core/store/value_corrections.h"
 
@@ -109,6 +110,63 @@ Result<SeriesPrint> SeriesPrints::of(const std::string& sensor, Span span)
     print.corrections = (*records)->corrections;
     print.hand = around((*records)->hand, span);
     return print;
+}
+
+Result<SeriesPrints::Tail> SeriesPrints::tailOf(std::int64_t sensor, std::int64_t import,
+                                                std::int64_t after)
+{
+    const std::array key{sensor, import, after};
+    const auto known = m_tails.find(key);
+    if (known != m_tails.end())
+        return known->second;
+    auto statement = m_logbook->database().prepare(
+        "SELECT place, value FROM readings WHERE place > ? AND place <= ? AND import = ?");
+    HOLDBAND_TRY(statement);
+    statement->bindAll(placeOf(sensor, instantFromMs(after)), placeOf(sensor, Instant::max()),
+                       import);
+    Tail tail;
+    for (;;) {
+        auto row = statement->step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            break;
+        ++tail.readings;
+        tail.checksum += rowHash(msAt(statement->integer(0)), statement->real(1));
+    }
+    return m_tails.emplace(key, tail).first->second;
+}
+
+/// The checksum is a sum over the rows: what came after the earlier last one is told apart from
+/// what stood before it.
+Result<bool> SeriesPrints::onlyGrew(const Column& before, const Column& now, std::int64_t sensor,
+                                    Span span)
+{
+    const bool sameImport =
+        before.import == now.import && before.unit == now.unit && before.first == now.first;
+    if (!sameImport || !before.last || !now.last || *before.last < toMs(span.end))
+        return false;
+    auto tail = tailOf(sensor, now.import, *before.last);
+    HOLDBAND_TRY(tail);
+    return before.readings + tail->readings == now.readings &&
+           static_cast<std::uint64_t>(before.checksum) + tail->checksum ==
+               static_cast<std::uint64_t>(now.checksum);
+}
+
+Result<bool> SeriesPrints::same(const SeriesPrint& before, const SeriesPrint& now, Span span)
+{
+    const bool rest = before.sensor == now.sensor && before.neighbours == now.neighbours &&
+                      before.corrections == now.corrections && before.hand == now.hand;
+    if (!rest || before.columns.size() != now.columns.size())
+        return false;
+    for (std::size_t i = 0; i < now.columns.size(); ++i) {
+        if (before.columns[i] == now.columns[i])
+            continue;
+        auto grew = onlyGrew(before.columns[i], now.columns[i], now.sensor, span);
+        HOLDBAND_TRY(grew);
+        if (!*grew)
+            return false;
+    }
+    return true;
 }
 
 } // namespace holdband::store

@@ -7,7 +7,10 @@
 #include "core/logbook/readings.h"
 #include "core/store/logbook_file.h"
 
+#include <array>
+#include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -61,7 +64,21 @@ public:
     /// Problem (data): unknown sensor.
     Result<SeriesPrint> of(const std::string& sensor, Span span);
 
+    /// Whether an earlier print of the span stands for the same readings as the one of now: where
+    /// both are equal, and where imports have only got rows after the span since, as that of a
+    /// watched file does. Reads no more than those rows, once.
+    Result<bool> same(const SeriesPrint& before, const SeriesPrint& now, Span span);
+
 private:
+    /// The rows that an import has for a sensor after an instant.
+    struct Tail {
+        std::int64_t readings = 0;
+        std::uint64_t checksum = 0;
+    };
+    Result<Tail> tailOf(std::int64_t sensor, std::int64_t import, std::int64_t after);
+    Result<bool> onlyGrew(const SeriesPrint::Column& before, const SeriesPrint::Column& now,
+                          std::int64_t sensor, Span span);
+
     struct SensorRecords {
         std::int64_t id = 0;
         std::vector<SeriesPrint::Column> columns;
@@ -73,6 +90,7 @@ private:
 
     const LogbookFile* m_logbook;
     std::map<std::string, SensorRecords> m_sensors;
+    std::map<std::array<std::int64_t, 3>, Tail> m_tails; ///< by sensor, import, instant
 };
 
 } // namespace holdband::store

@@ -3,6 +3,7 @@
 #include "core/intake/log_reader.h"
 #include "core/review/run_review.h"
 #include "tests/bench/child.h"
+#include "tests/bench/lanes.h"
 #include "tests/bench/log_data.h"
 #include "tests/bench/round_sheet.h"
 
@@ -67,6 +68,7 @@ public:
         growth();
         window();
         stall();
+        lanes();
         // Last, since it adds meters to the big logbook.
         amount("a round of eight meters, ten years of rounds behind it",
                roundSheetMs(in("log.holdband"), m_runs), "ms", "< 100");
@@ -233,6 +235,23 @@ private:
         std::ifstream(in("stall.txt")) >> looking >> keeping;
         amount("longest stall of the window's events, looking at the log", looking, "ms", "<= 50");
         amount("longest stall of the window's events, keeping it", keeping, "ms", "<= 50");
+    }
+
+    void lanes() const
+    {
+        const LanesTimes times = lanesTimes(m_folder, m_runs);
+        row("lanes of 300 batches, 5M readings: after a note / first", times.afterNote, times.first,
+            "<= 0.10");
+        row("the same, after more rows for one batch / first", times.afterRows, times.first,
+            "<= 0.10");
+        if (!std::getenv("DISPLAY"))
+            return;
+        const fs::path program = fs::path(m_trivialWindow).parent_path() / "paint_lanes";
+        runCommand({program.string(), in("lanes.txt")});
+        double whole = 0.0, year = 0.0;
+        std::ifstream(in("lanes.txt")) >> whole >> year;
+        amount("drawing the lanes of 500 batches over ten years", whole, "ms", "< 8");
+        amount("the same, zoomed to one year", year, "ms", "< 8");
     }
 
     std::string m_program;

@@ -24,6 +24,17 @@ QString inMenu(QString name)
     return name.replace(QLatin1Char('&'), QStringLiteral("&&"));
 }
 
+/// Short lines stay whole, a long sentence is wrapped.
+QString asTooltip(const QString& words)
+{
+    QString text;
+    for (const QString& line : words.split(QLatin1Char('\n')))
+        text += QStringLiteral("<p style='margin:0; white-space:%1'>%2</p>")
+                    .arg(line.size() <= 60 ? QStringLiteral("pre") : QStringLiteral("pre-wrap"),
+                         line.toHtmlEscaped());
+    return text;
+}
+
 } // namespace
 
 void LanesView::step(Direction direction)
@@ -257,10 +268,7 @@ bool LanesView::event(QEvent* event)
     if (words.isEmpty())
         QToolTip::hideText();
     else
-        QToolTip::showText(
-            help->globalPos(),
-            QStringLiteral("<p style='white-space:pre-wrap'>%1</p>").arg(words.toHtmlEscaped()),
-            this);
+        QToolTip::showText(help->globalPos(), asTooltip(words), this);
     return true;
 }
 
