@@ -121,7 +121,7 @@ TEST_F(RunChartsTest, TheTablesSayWhatThePanelsShow)
 {
     const RunChart& chart = *charts().chart();
     const TableWords temperature = temperatureTable(chart, chart.span);
-    ASSERT_EQ(temperature.rows.size(), 283u) << "47 h in steps of 10 min, and a last one";
+    ASSERT_EQ(temperature.rows.size(), 282u) << "47 h in steps of 10 min";
     EXPECT_EQ(temperature.rows[0][1].text, "66.0");
     EXPECT_EQ(temperature.rows[0][4].text, "66.0");
     EXPECT_EQ(temperature.rows[0][5].text, "0.0");
