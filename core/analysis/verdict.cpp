@@ -128,27 +128,36 @@ std::optional<bool> howSure(const JudgedBatch& batch, double doubt)
 
 } // namespace
 
-JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
-                       const JudgingSettings& settings)
+JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack> tracks,
+                        const JudgingRules& rules, const JudgingSettings& settings)
 {
     JudgedBatch batch;
     batch.stages = std::move(stages);
-    for (const PlacedStage& stage : batch.stages)
-        batch.tracks.push_back(stageTrack(input.beer, input.gapLimit, stage));
-    const auto graceMs = static_cast<double>(input.grace.count());
+    batch.tracks = std::move(tracks);
+    const auto graceMs = static_cast<double>(rules.grace.count());
     batch.asPlanned = judgeAll(batch, 0.0, graceMs, settings);
     for (std::size_t i = 0; i < batch.stages.size(); ++i) {
         batch.statistics.push_back(
             describe(batch.tracks[i], batch.stages[i], batch.asPlanned.stages[i].holdFromMs));
         batch.deviation.add(batch.statistics.back().deviation);
     }
-    if (input.accuracy) {
-        const double doubt = input.accuracy->kelvins();
+    if (rules.accuracy) {
+        const double doubt = rules.accuracy->kelvins();
         batch.tighter = judgeAll(batch, -doubt, graceMs, settings);
         batch.wider = judgeAll(batch, doubt, graceMs, settings);
         batch.sure = howSure(batch, doubt);
     }
     return batch;
+}
+
+JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
+                       const JudgingSettings& settings)
+{
+    std::vector<StageTrack> tracks;
+    tracks.reserve(stages.size());
+    for (const PlacedStage& stage : stages)
+        tracks.push_back(stageTrack(input.beer, input.gapLimit, stage));
+    return judgeTracks(std::move(stages), std::move(tracks), input, settings);
 }
 
 } // namespace holdband::analysis

@@ -62,16 +62,23 @@ struct JudgedBatch {
     std::optional<bool> sure;
 };
 
-struct JudgingInput {
-    Series beer; ///< °C
+struct JudgingRules {
     Milliseconds gapLimit{0};
     std::optional<TemperatureDifference> accuracy; ///< u
     Milliseconds grace{0};
     bool open = false;
 };
 
+struct JudgingInput : JudgingRules {
+    Series beer; ///< °C
+};
+
 /// Judges the placed stages. Needs nothing sorted but the series.
 JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
                        const JudgingSettings& settings);
+
+/// The same from tracks that are there already; `tracks` are the stages' under rules.gapLimit.
+JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack> tracks,
+                        const JudgingRules& rules, const JudgingSettings& settings);
 
 } // namespace holdband::analysis

@@ -10,12 +10,7 @@ namespace holdband::review {
 
 std::string spanWords(double ms)
 {
-    constexpr double twoDays = 48.0 * 3.6e6;
-    if (ms < twoDays)
-        return durationText(Milliseconds{std::llround(ms)});
-    const long long minutes = std::llround(ms / 60'000.0);
-    const std::string text = std::to_string(minutes / 60) + " h";
-    return minutes % 60 == 0 ? text : text + " " + std::to_string(minutes % 60) + " min";
+    return hoursText(Milliseconds{std::llround(ms)});
 }
 
 std::string countWords(std::size_t count, const std::string& one)

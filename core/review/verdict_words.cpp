@@ -1,7 +1,6 @@
 #include "core/review/verdict_words.h"
 
 #include "core/text/durations.h"
-#include "core/text/near.h"
 #include "core/text/quantities.h"
 
 #include <cmath>
@@ -44,9 +43,9 @@ std::string oneTolerance(const JudgedBatch& judged, TemperatureUnit unit)
     return "±" + differenceText(judged.stages.front().tolerance, unit);
 }
 
-std::string doubtText(const RunInput& input, TemperatureUnit unit)
+std::string doubtText(const JudgedBy& by, TemperatureUnit unit)
 {
-    return "±" + differenceText(*input.judging.accuracy, unit);
+    return "±" + differenceText(*by.rules.accuracy, unit);
 }
 
 /// What there is must not round to nothing: "less than 0.01 °F".
@@ -71,7 +70,7 @@ std::string leftHeadline(const BandTotals& totals, TemperatureUnit unit)
            worstText(totals.worstPeak, unit) + " past the edge";
 }
 
-std::string stayedHeadline(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
 {
     const BandTotals& totals = judged.asPlanned.totals;
     const std::string band = oneTolerance(judged, unit);
@@ -79,43 +78,95 @@ std::string stayedHeadline(const RunInput& input, const JudgedBatch& judged, Tem
     if (totals.excursions > 0)
         return "stayed in the band" + within + ": " + std::to_string(totals.excursions) +
                (totals.excursions == 1 ? " excursion was" : " excursions were") +
-               " shorter than the grace of " + durationText(input.judging.grace);
+               " shorter than the grace of " + durationText(by.rules.grace);
     return "stayed in the band" + within + " for all of the " + duration(totals.coveredMs) +
            " held and seen";
+}
+
+/// "A", "A and B", "A, B and C"
+std::string listed(const std::vector<std::string>& names)
+{
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return text;
 }
 
 std::string missedHeadline(const std::vector<std::string>& missed)
 {
     if (missed.size() == 1)
         return "missed the target of " + missed.front() + ": the beer never came into its band";
-    return "missed the targets of " + joined(missed) + ": the beer never came into their bands";
+    return "missed the targets of " + listed(missed) + ": the beer never came into their bands";
 }
 
-std::string tooLittleHeadline(const RunInput& input, const JudgedBatch& judged)
+/// Rounded up to a minute: what is said to be enough must be enough. Coverage is compared to the
+/// half millisecond, so that much is no minute.
+std::string atLeast(double ms)
+{
+    const auto length = Milliseconds{static_cast<std::int64_t>(std::ceil(ms - 0.5))};
+    return hoursText(std::chrono::ceil<std::chrono::minutes>(length));
+}
+
+/// "; 14 h more of it would do", or, while the batch is open, how much more hold time without a
+/// gap.
+std::string whatWouldDo(const JudgedBy& by, const BandTotals& totals)
+{
+    const double needed = by.settings.coverageNeeded;
+    const double lacking = needed * totals.holdMs - totals.coveredMs;
+    if (!by.rules.open)
+        return "; " + atLeast(lacking) + " more of it would do";
+    return needed < 1.0
+               ? "; " + atLeast(lacking / (1.0 - needed)) + " more held without a gap would do"
+               : std::string();
+}
+
+std::string noReadingsHeadline(const JudgedBy& by, const BandTotals& totals)
+{
+    if (by.rules.open)
+        return "not enough data: there are no beer readings in this batch yet; log or import some";
+    std::string text = "not enough data: there are no beer readings in this batch";
+    if (totals.holdMs > 0.0)
+        text += "; " + atLeast(by.settings.coverageNeeded * totals.holdMs) + " of its " +
+                hoursText(Milliseconds{std::llround(totals.holdMs)}) + " must be seen";
+    return text;
+}
+
+std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
+{
+    if (!by.rules.open)
+        return "not enough data: there is no hold time to judge";
+    std::string text = "not enough data: there is no hold time to judge yet";
+    const auto& stages = judged.asPlanned.stages;
+    if (!stages.empty() && stages.back().settles && !stages.back().arrival)
+        text += "; it begins when the beer comes into the band of " + judged.stages.back().label;
+    return text;
+}
+
+std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged)
 {
     const BandTotals& totals = judged.asPlanned.totals;
-    if (input.judging.beer.empty())
-        return "not enough data: there are no beer readings in this batch";
+    if (!by.anyReading)
+        return noReadingsHeadline(by, totals);
     if (!(totals.holdMs > 0.0))
-        return "not enough data: there is no hold time to judge yet";
+        return noHoldHeadline(by, judged);
     return "not enough data: " + shareText(*totals.coverage()) + " of " + duration(totals.holdMs) +
-           " to be held was seen, and " + shareText(input.settings.coverageNeeded, 0) +
-           " is needed";
+           " to be held was seen, and " + shareText(by.settings.coverageNeeded, 0) + " is needed" +
+           whatWouldDo(by, totals);
 }
 
-std::string headlineFor(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
 {
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
         return leftHeadline(judged.asPlanned.totals, unit);
     case Verdict::stayed:
-        return stayedHeadline(input, judged, unit);
+        return stayedHeadline(by, judged, unit);
     case Verdict::missed:
         return missedHeadline(judged.asPlanned.missed);
     case Verdict::notEnoughData:
         break;
     }
-    return tooLittleHeadline(input, judged);
+    return tooLittleHeadline(by, judged);
 }
 
 std::string capitalised(std::string text)
@@ -141,9 +192,9 @@ std::string_view wouldHave(Verdict verdict)
     return "there would not be enough data";
 }
 
-std::string sureText(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+std::string sureText(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
 {
-    const std::string doubt = doubtText(input, unit);
+    const std::string doubt = doubtText(by, unit);
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
         return "Sure: it also leaves the band widened by the sensor's " + doubt + ".";
@@ -154,9 +205,9 @@ std::string sureText(const RunInput& input, const JudgedBatch& judged, Temperatu
     }
 }
 
-std::string unsureText(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
 {
-    const std::string doubt = doubtText(input, unit);
+    const std::string doubt = doubtText(by, unit);
     const Verdict verdict = judged.asPlanned.verdict;
     std::string text = "Within the sensor's doubt of " + doubt + ": ";
     if (judged.wider->verdict != verdict)
@@ -168,13 +219,13 @@ std::string unsureText(const RunInput& input, const JudgedBatch& judged, Tempera
     return text + "the band is no wider than the doubt.";
 }
 
-std::string certainty(const RunInput& input, const JudgedBatch& judged, TemperatureUnit unit)
+std::string certainty(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
 {
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
         return {};
-    if (!input.judging.accuracy)
+    if (!by.rules.accuracy)
         return "How sure is unknown: the beer sensor's accuracy is not on record.";
-    return *judged.sure ? sureText(input, judged, unit) : unsureText(input, judged, unit);
+    return *judged.sure ? sureText(by, judged, unit) : unsureText(by, judged, unit);
 }
 
 std::string coverageText(const BandTotals& totals)
@@ -204,24 +255,29 @@ std::string alsoMissed(const JudgedBatch& judged)
 {
     if (judged.asPlanned.verdict == Verdict::missed || judged.asPlanned.missed.empty())
         return {};
-    return "It also missed " + joined(judged.asPlanned.missed) + ".";
+    return "It also missed " + listed(judged.asPlanned.missed) + ".";
 }
 
 } // namespace
 
-VerdictWords verdictWords(const RunInput& input, const RunFigures& figures, TemperatureUnit unit)
+VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by, TemperatureUnit unit)
 {
-    const JudgedBatch& judged = figures.judged;
     VerdictWords words;
-    const std::string headline = headlineFor(input, judged, unit);
-    words.headline = input.judging.open ? "So far: " + headline : capitalised(headline);
+    const std::string headline = headlineFor(by, judged, unit);
+    words.headline = by.rules.open ? "So far: " + headline : capitalised(headline);
     for (const std::string& sentence :
-         {certainty(input, judged, unit), coverageText(judged.asPlanned.totals),
-          settlingText(judged), alsoMissed(judged)}) {
+         {certainty(by, judged, unit), coverageText(judged.asPlanned.totals), settlingText(judged),
+          alsoMissed(judged)}) {
         if (!sentence.empty())
             words.detail += (words.detail.empty() ? "" : " ") + sentence;
     }
     return words;
+}
+
+VerdictWords verdictWords(const RunInput& input, const RunFigures& figures, TemperatureUnit unit)
+{
+    return verdictWords(figures.judged,
+                        {input.judging, input.settings, !input.judging.beer.empty()}, unit);
 }
 
 std::string_view verdictName(Verdict verdict)

@@ -14,6 +14,16 @@ struct VerdictWords {
     std::string detail;   ///< "Sure: it also leaves the band widened by …. Covered 97.8 %. …"
 };
 
+/// What the words need to know beside the judging itself.
+struct JudgedBy {
+    analysis::JudgingRules rules;
+    analysis::JudgingSettings settings;
+    bool anyReading = false; ///< of the beer
+};
+
+VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& by,
+                          TemperatureUnit unit);
+
 VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
                           TemperatureUnit unit);
 

@@ -41,6 +41,13 @@ std::string durationText(Milliseconds length, char decimalSign)
     return daysText(length, decimalSign);
 }
 
+std::string hoursText(Milliseconds length)
+{
+    if (length < hours{48})
+        return durationText(length);
+    return hoursAndMinutes(round<minutes>(length));
+}
+
 std::string durationText(Hours length, char decimalSign)
 {
     return durationText(toMilliseconds(length), decimalSign);

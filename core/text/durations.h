@@ -12,4 +12,8 @@ namespace holdband {
 std::string durationText(Milliseconds length, char decimalSign = '.');
 std::string durationText(Hours length, char decimalSign = '.');
 
+/// "251 h 12 min": hours however many, so that lengths can be added up by hand; as durationText
+/// below two days.
+std::string hoursText(Milliseconds length);
+
 } // namespace holdband

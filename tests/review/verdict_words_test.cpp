@@ -126,7 +126,14 @@ TEST(VerdictWords, MissedOneOrSeveralTargets)
               "Sure: it also misses with the band widened by the sensor's ±0.5 °C.");
     EXPECT_EQ(one.mark, "↛");
     EXPECT_EQ(tell(withCrash(), hourly({25, 25, 25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
-              "Missed the targets of Primary, Crash: the beer never came into their bands");
+              "Missed the targets of Primary and Crash: the beer never came into their bands");
+    const Batch three = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0, 2.0), hold("C", 5.0)}, 6.0);
+    EXPECT_EQ(tell(three, hourly({25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
+              "Missed the targets of A, B and C: the beer never came into their bands");
+    Batch open = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0)}, std::nullopt);
+    open.schedule[1].tolerance = TemperatureDifference::kelvins(20.0);
+    EXPECT_EQ(tell(open, hourly({25, 25, 25, 25}), {}).words.headline,
+              "So far: missed the target of A: the beer never came into its band");
 }
 
 TEST(VerdictWords, ALeftBandNamesWhatWasMissedBesides)
@@ -137,20 +144,62 @@ TEST(VerdictWords, ALeftBandNamesWhatWasMissedBesides)
     EXPECT_EQ(told.mark, "1");
 }
 
-TEST(VerdictWords, NotEnoughDataInItsThreeForms)
+TEST(VerdictWords, NotEnoughDataSaysWhatWouldBeEnough)
 {
     const Told none = tell(oneHold(4), {}, 0.5);
-    EXPECT_EQ(none.words.headline, "Not enough data: there are no beer readings in this batch");
+    // 90 % of 4 h.
+    EXPECT_EQ(none.words.headline, "Not enough data: there are no beer readings in this batch; 3 h "
+                                   "36 min of its 4 h must be seen");
     EXPECT_EQ(none.words.detail, "Covered 0.0 % of the hold time (4 h not seen).");
     EXPECT_EQ(none.mark, "?");
+    // 4 h of 8 h, 7.2 h are needed.
     EXPECT_EQ(tell(oneHold(8), series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), {})
                   .words.headline,
-              "Not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed");
+              "Not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed; 3 h 12 min "
+              "more of it would do");
+}
+
+TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
+{
+    const Told none = tell(oneHold({}), {}, 0.5);
+    EXPECT_EQ(none.words.headline, "So far: not enough data: there are no beer readings in this "
+                                   "batch yet; log or import some");
+    EXPECT_EQ(none.mark, "…");
+    // 4 h of 8 h so far: after 32 h more, 36 h of 40 h are 90 %.
+    const auto gappy = series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}});
+    EXPECT_EQ(
+        tell(oneHold({}), gappy, {}).words.headline,
+        "So far: not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed; 32 h "
+        "more held without a gap would do");
     const Told settling = tell(oneHold({}), hourly({30, 29, 28}), 0.5);
     EXPECT_EQ(settling.words.headline,
-              "So far: not enough data: there is no hold time to judge yet");
+              "So far: not enough data: there is no hold time to judge yet; it begins when the "
+              "beer comes into the band of Hold");
     EXPECT_EQ(settling.words.detail, "Settling, 2 h, is not judged.");
     EXPECT_EQ(settling.mark, "…");
+}
+
+TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
+{
+    // 0:30 to 1:10 is a gap: 1 h 10 min of 1 h 50 min are seen; with t more, 70 + t of 110 + t is
+    // 90 % at t = 290 min.
+    const auto logged = [](int minutes) {
+        Series log = series({{0, 20}, {0.5, 20}});
+        for (int at = 70; at <= 110 + minutes; ++at) {
+            log.at.push_back(zero + std::chrono::minutes{at});
+            log.value.push_back(20.0);
+        }
+        return runInput(oneHold({}), log, 30);
+    };
+    const RunInput now = logged(0);
+    const RunFigures figures = analysis::analyseRun(now);
+    EXPECT_TRUE(review::verdictWords(now, figures, celsius)
+                    .headline.ends_with("; 4 h 50 min more held without a gap would do"))
+        << review::verdictWords(now, figures, celsius).headline;
+    EXPECT_EQ(analysis::analyseRun(logged(290)).judged.asPlanned.verdict,
+              analysis::Verdict::stayed);
+    EXPECT_EQ(analysis::analyseRun(logged(289)).judged.asPlanned.verdict,
+              analysis::Verdict::notEnoughData);
 }
 
 TEST(VerdictWords, AnOpenBatchIsJudgedSoFar)
