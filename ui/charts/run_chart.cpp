@@ -231,6 +231,18 @@ const ChartLine* RunChart::line(LineRole role) const
     return found == lines.end() ? nullptr : &*found;
 }
 
+void setJudged(RunChart& chart, const analysis::JudgedBatch& judged)
+{
+    chart.bands.clear();
+    chart.stages.clear();
+    chart.deviation.clear();
+    chart.deviationPyramids.clear();
+    chart.settling.clear();
+    chart.excursions.clear();
+    for (std::size_t i = 0; i < judged.stages.size(); ++i)
+        addStage(judged, i, chart);
+}
+
 RunChart chartOf(const review::RunReview& review)
 {
     RunChart chart;
@@ -241,8 +253,7 @@ RunChart chartOf(const review::RunReview& review)
     chart.unit = review.settings.temperatureUnit();
     addLines(review, chart);
     chart.gaps = holesOf(chart.lines.back().track, chart.msOf(chart.span.end));
-    for (std::size_t i = 0; i < review.figures.judged.stages.size(); ++i)
-        addStage(review.figures.judged, i, chart);
+    setJudged(chart, review.figures.judged);
     addEnergyDots(review, chart);
     addEnergyBounds(review, chart);
     addUnmetered(review, chart);

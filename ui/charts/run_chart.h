@@ -102,6 +102,9 @@ struct RunChart {
 
 RunChart chartOf(const review::RunReview& review);
 
+/// Puts another judging of the same run in the place of the one that is drawn.
+void setJudged(RunChart& chart, const analysis::JudgedBatch& judged);
+
 /// The value of a track where it is covered.
 std::optional<double> valueAt(const analysis::Track& track, double ms);
 

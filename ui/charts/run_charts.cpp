@@ -63,6 +63,15 @@ void RunCharts::offerReadings()
     m_time.setReadings(std::move(readings));
 }
 
+void RunCharts::showJudged(const analysis::JudgedBatch& judged)
+{
+    if (!m_chart)
+        return;
+    setJudged(*m_chart, judged);
+    m_temperature->setChart(m_chart.get());
+    m_deviation->setChart(m_chart.get());
+}
+
 void RunCharts::zoomTo(Span span)
 {
     m_time.show(span, 0.75);

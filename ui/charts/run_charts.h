@@ -25,6 +25,8 @@ public:
     /// Nothing: the panels stand empty. Another chart of the same batch leaves what is looked at
     /// where it is.
     void setChart(std::unique_ptr<RunChart> chart);
+    /// Draws another judging of the same run.
+    void showJudged(const analysis::JudgedBatch& judged);
     const RunChart* chart() const { return m_chart.get(); }
     TimeView& time() { return m_time; }
     void zoomTo(Span span);

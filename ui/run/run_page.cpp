@@ -3,6 +3,7 @@
 #include "ui/charts/run_charts.h"
 #include "ui/run/deviation_card.h"
 #include "ui/run/energy_tables.h"
+#include "ui/run/limits_card.h"
 #include "ui/run/run_tables.h"
 #include "ui/run/verdict_header.h"
 #include "ui/session/session.h"
@@ -52,7 +53,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_charts(new RunCharts(this)), m_stages(new TableCard(QStringLiteral("Stages"), 0, this)),
       m_excursions(new TableCard(QStringLiteral("Excursions"), 3, this)),
       m_energy(new TableCard(QStringLiteral("Energy and money"), 0, this)),
-      m_deviation(new DeviationCard(this)),
+      m_limits(new LimitsCard(this)), m_deviation(new DeviationCard(this)),
       m_heat(new TableCard(QStringLiteral("Heat check of the crash"), 0, this)),
       m_gravity(new TableCard(QStringLiteral("Gravity"), 0, this)),
       m_journal(new NotesCard(QStringLiteral("Journal"), this, Card::Tone::plain)),
@@ -66,6 +67,9 @@ RunPage::RunPage(Session& session, QWidget* parent)
     layout->addWidget(makeRight());
     for (TableCard* card : {m_excursions, m_heat, m_gravity})
         card->setHeaderShown(false);
+    connect(m_limits, &LimitsCard::tried, this,
+            [this](const auto& trial) { showTrial(trial.get()); });
+    connect(m_limits, &LimitsCard::keepWanted, this, &RunPage::keepLimits);
     connect(m_excursions->table(), &QAbstractItemView::clicked, this,
             [this](const QModelIndex& index) { zoomToExcursion(index.row()); });
     connect(m_excursions->table(), &QAbstractItemView::activated, this,
@@ -99,8 +103,8 @@ QWidget* RunPage::makeRight()
     layout->setContentsMargins(0, 0, 4, 0);
     layout->setSpacing(spacing::gap);
     for (QWidget* card :
-         std::initializer_list<QWidget*>{m_stages, m_excursions, m_energy, m_deviation, m_heat,
-                                         m_gravity, m_findings, m_journal, m_cautions})
+         std::initializer_list<QWidget*>{m_stages, m_excursions, m_energy, m_limits, m_deviation,
+                                         m_heat, m_gravity, m_findings, m_journal, m_cautions})
         layout->addWidget(card);
     layout->addStretch();
     auto* area = new QScrollArea(this);
@@ -126,7 +130,8 @@ void RunPage::showBatch(const QString& batch)
                 return;
             }
             m_charts->setChart(std::make_unique<RunChart>(std::move(*prepared->chart)));
-            fill(*prepared->review);
+            m_review = prepared->review;
+            fill(*m_review);
         });
 }
 
@@ -150,6 +155,7 @@ void RunPage::fillCards(const review::RunReview& review)
     m_energy->setRemark(review.figures.energy.whole.any()
                             ? QString()
                             : QStringLiteral("No meter was read while this batch ran."));
+    m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);
     for (const auto& [card, words] :
          {std::pair{m_heat, heatTable(review)}, std::pair{m_gravity, gravityTable(review)}}) {
@@ -164,6 +170,7 @@ void RunPage::fillCards(const review::RunReview& review)
 
 void RunPage::clear()
 {
+    m_review.reset();
     m_batch.clear();
     m_subtitle.clear();
     m_charts->setChart(nullptr);
@@ -171,12 +178,37 @@ void RunPage::clear()
                           QStringLiteral("Click a bar in the lanes to open its run."));
     for (TableCard* card : {m_stages, m_excursions, m_energy})
         card->setWords({});
-    for (QWidget* card : std::initializer_list<QWidget*>{m_deviation, m_heat, m_gravity})
+    for (QWidget* card : std::initializer_list<QWidget*>{m_limits, m_deviation, m_heat, m_gravity})
         card->hide();
     m_journal->setSentences({});
     m_excursionSpans.clear();
     m_findings->setSentences({});
     m_cautions->setSentences({});
+}
+
+/// The panels follow what is tried; the verdict on top stays the record's.
+void RunPage::showTrial(const review::LimitsTrial* trial)
+{
+    if (m_review)
+        m_charts->showJudged(trial ? trial->judged : m_review->figures.judged);
+}
+
+void RunPage::keepLimits(const review::Limits& limits)
+{
+    m_session->change<bool>(
+        this,
+        [batch = core(m_batch), limits](const store::LogbookFile& file) -> Result<bool> {
+            auto change = store::Change::begin(file, review::limitsChangedAct(batch));
+            HOLDBAND_TRY(change);
+            HOLDBAND_TRY(review::keepLimits(*change, batch, limits));
+            HOLDBAND_TRY(change->commit());
+            return true;
+        },
+        [this](Result<bool> kept) {
+            if (!kept)
+                return Q_EMIT failed(sentence(kept.error()));
+            m_session->announceChange();
+        });
 }
 
 QString RunPage::headline() const

@@ -2,6 +2,7 @@
 // cautions.
 #pragma once
 
+#include "core/review/limits_trial.h"
 #include "core/review/run_review.h"
 
 #include <QWidget>
@@ -10,6 +11,7 @@
 namespace holdband::ui {
 
 class DeviationCard;
+class LimitsCard;
 class NotesCard;
 class RunCharts;
 class Session;
@@ -33,6 +35,7 @@ public:
     TableCard* stages() const { return m_stages; }
     TableCard* excursions() const { return m_excursions; }
     TableCard* energy() const { return m_energy; }
+    LimitsCard* limits() const { return m_limits; }
     DeviationCard* deviation() const { return m_deviation; }
 
 Q_SIGNALS:
@@ -45,8 +48,11 @@ private:
     void fill(const review::RunReview& review);
     void fillCards(const review::RunReview& review);
     void zoomToExcursion(int row);
+    void showTrial(const review::LimitsTrial* trial);
+    void keepLimits(const review::Limits& limits);
 
     Session* m_session;
+    std::shared_ptr<const review::RunReview> m_review;
     QString m_batch;
     QString m_subtitle;
     std::vector<Span> m_excursionSpans;
@@ -55,6 +61,7 @@ private:
     TableCard* m_stages;
     TableCard* m_excursions;
     TableCard* m_energy;
+    LimitsCard* m_limits;
     DeviationCard* m_deviation;
     TableCard* m_heat;
     TableCard* m_gravity;

@@ -1,0 +1,214 @@
+#include "ui/run/limits_card.h"
+
+#include "core/text/quantities.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QFormLayout>
+#include <QFutureWatcher>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSlider>
+#include <QSpinBox>
+#include <QtConcurrent/QtConcurrentRun>
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr double kelvinsAStep = 1.0 / 9.0; ///< 0.2 °F
+constexpr int leastStep = 5;               ///< 1 °F
+constexpr int mostStep = 25;               ///< 5 °F
+constexpr int mostGraceMinutes = 24 * 60;
+constexpr int mostGapMinutes = 7 * 24 * 60;
+
+QSpinBox* makeMinutes(const QString& name, int most, QWidget* parent)
+{
+    auto* box = new QSpinBox(parent);
+    box->setRange(0, most);
+    box->setSingleStep(5);
+    box->setSuffix(QStringLiteral(" min"));
+    box->setAccessibleName(name);
+    box->setKeyboardTracking(false);
+    box->findChild<QLineEdit*>()->setAccessibleName(name);
+    return box;
+}
+
+int minutesOf(Milliseconds length)
+{
+    return static_cast<int>(std::chrono::round<std::chrono::minutes>(length).count());
+}
+
+} // namespace
+
+LimitsCard::LimitsCard(QWidget* parent)
+    : Card(QStringLiteral("Try other limits"), parent),
+      m_tolerance(new QSlider(Qt::Horizontal, this)), m_toleranceWords(new QLabel(this)),
+      m_grace(makeMinutes(QStringLiteral("Grace"), mostGraceMinutes, this)),
+      m_gap(makeMinutes(QStringLiteral("Gap limit"), mostGapMinutes, this)),
+      m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
+      m_keep(new QPushButton(QStringLiteral("&Keep for this batch"), this)),
+      m_back(new QPushButton(QStringLiteral("Back to its &own"), this))
+{
+    setAside(QStringLiteral("the record stays"));
+    m_tolerance->setRange(leastStep, mostStep);
+    m_tolerance->setPageStep(5);
+    m_tolerance->setAccessibleName(QStringLiteral("Hold band, ±"));
+    m_grace->setToolTip(QStringLiteral("Excursions shorter than this do not count."));
+    m_gap->setSpecialValueText(QStringLiteral("by itself"));
+    m_gap->setToolTip(QStringLiteral("Readings farther apart than this leave a gap that nobody "
+                                     "saw. By itself: three times the usual distance of the "
+                                     "readings, at most 2 h."));
+    layOut();
+    connect(m_tolerance, &QSlider::valueChanged, this, [this] {
+        m_toleranceMoved = m_toleranceMoved || !m_filling;
+        sayTolerance();
+        changed();
+    });
+    for (QSpinBox* box : {m_grace, m_gap})
+        connect(box, &QSpinBox::valueChanged, this, &LimitsCard::changed);
+    connect(m_back, &QPushButton::clicked, this, &LimitsCard::showOwn);
+    connect(m_keep, &QPushButton::clicked, this, [this] { Q_EMIT keepWanted(limits()); });
+}
+
+void LimitsCard::layOut()
+{
+    auto* form = new QFormLayout;
+    auto* band = new QHBoxLayout;
+    band->addWidget(m_tolerance, 1);
+    band->addWidget(m_toleranceWords);
+    m_toleranceWords->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("± 2.78 °C")) +
+                                      4);
+    auto* bandLabel = new QLabel(QStringLiteral("Hold &band"), this);
+    bandLabel->setBuddy(m_tolerance);
+    form->addRow(bandLabel, band);
+    form->addRow(QStringLiteral("&Grace"), m_grace);
+    form->addRow(QStringLiteral("Gap &limit"), m_gap);
+    contents()->addLayout(form);
+    contents()->addWidget(m_verdict);
+    contents()->addWidget(m_detail);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_back);
+    buttons->addWidget(m_keep);
+    buttons->addStretch();
+    contents()->addLayout(buttons);
+}
+
+void LimitsCard::setReview(std::shared_ptr<const review::RunReview> review, bool writable)
+{
+    m_review = std::move(review);
+    setVisible(m_review && !m_review->figures.judged.stages.empty());
+    m_keep->setVisible(writable);
+    if (m_review)
+        showOwn();
+}
+
+void LimitsCard::showOwn()
+{
+    const review::Limits own = review::limitsOf(*m_review);
+    double widest = 0.0;
+    for (const analysis::PlacedStage& stage : m_review->figures.judged.stages)
+        widest = std::max(widest, stage.tolerance.kelvins());
+    m_filling = true;
+    const double kelvins = own.tolerance ? own.tolerance->kelvins() : widest;
+    m_tolerance->setValue(static_cast<int>(std::lround(kelvins / kelvinsAStep)));
+    m_grace->setValue(minutesOf(own.grace));
+    m_gap->setValue(own.gapLimit ? minutesOf(*own.gapLimit) : 0);
+    m_filling = false;
+    m_toleranceMoved = false;
+    sayTolerance();
+    changed();
+}
+
+double LimitsCard::toleranceKelvins() const
+{
+    return m_tolerance->value() * kelvinsAStep;
+}
+
+review::Limits LimitsCard::limits() const
+{
+    const review::Limits own = review::limitsOf(*m_review);
+    review::Limits limits;
+    limits.tolerance = m_toleranceMoved
+                           ? std::optional(TemperatureDifference::kelvins(toleranceKelvins()))
+                           : own.tolerance;
+    // What the boxes show in whole minutes and nobody moved stays as exact as it is.
+    limits.grace = m_grace->value() == minutesOf(own.grace)
+                       ? own.grace
+                       : Milliseconds{std::chrono::minutes{m_grace->value()}};
+    if (own.gapLimit && m_gap->value() == minutesOf(*own.gapLimit))
+        limits.gapLimit = own.gapLimit;
+    else if (m_gap->value() > 0)
+        limits.gapLimit = std::chrono::minutes{m_gap->value()};
+    return limits;
+}
+
+void LimitsCard::sayTolerance()
+{
+    if (!m_review)
+        return;
+    const auto tolerance = TemperatureDifference::kelvins(toleranceKelvins());
+    const QString words =
+        QStringLiteral("± ") +
+        shown(differenceText(tolerance, m_review->settings.temperatureUnit(), 1, decimalSign()));
+    m_toleranceWords->setText(words);
+    m_tolerance->setAccessibleDescription(words);
+}
+
+void LimitsCard::changed()
+{
+    if (m_filling || !m_review)
+        return;
+    const bool own = limits() == review::limitsOf(*m_review);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_verdict, m_detail, m_back})
+        part->setVisible(!own);
+    m_keep->setEnabled(!own);
+    if (own) {
+        m_verdict->clear();
+        Q_EMIT tried(nullptr);
+    } else if (m_running) {
+        m_again = true;
+    } else {
+        start();
+    }
+}
+
+void LimitsCard::start()
+{
+    using Trial = std::shared_ptr<const review::LimitsTrial>;
+    m_running = true;
+    m_again = false;
+    auto* watcher = new QFutureWatcher<Trial>(this);
+    connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher, of = m_review] {
+        watcher->deleteLater();
+        m_running = false;
+        if (m_again || of != m_review)
+            changed();
+        else
+            take(watcher->result());
+    });
+    watcher->setFuture(QtConcurrent::run([review = m_review, wanted = limits()]() -> Trial {
+        return std::make_shared<const review::LimitsTrial>(review::tryLimits(*review, wanted));
+    }));
+}
+
+void LimitsCard::take(std::shared_ptr<const review::LimitsTrial> trial)
+{
+    if (limits() == review::limitsOf(*m_review))
+        return;
+    m_verdict->setText(QStringLiteral("Then: ") + shown(trial->words.headline));
+    m_detail->setText(shown(trial->words.detail));
+    Q_EMIT tried(trial);
+}
+
+QString LimitsCard::verdict() const
+{
+    return m_verdict->text();
+}
+
+} // namespace holdband::ui

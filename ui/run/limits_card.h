@@ -1,0 +1,63 @@
+// Other limits tried on the run that is shown: what the verdict would be. The record changes only
+// by "Keep for this batch".
+#pragma once
+
+#include "core/review/limits_trial.h"
+#include "ui/theme/card.h"
+
+#include <memory>
+
+class QLabel;
+class QPushButton;
+class QSlider;
+class QSpinBox;
+
+namespace holdband::ui {
+
+class LimitsCard : public Card {
+    Q_OBJECT
+public:
+    explicit LimitsCard(QWidget* parent = nullptr);
+
+    /// Begins with the batch's own limits.
+    void setReview(std::shared_ptr<const review::RunReview> review, bool writable);
+    /// As they are chosen now.
+    review::Limits limits() const;
+    QSlider* tolerance() const { return m_tolerance; }
+    QSpinBox* grace() const { return m_grace; }
+    QSpinBox* gap() const { return m_gap; }
+    QPushButton* keepButton() const { return m_keep; }
+    QPushButton* backButton() const { return m_back; }
+    /// The verdict with them; empty while they are the batch's own.
+    QString verdict() const;
+
+Q_SIGNALS:
+    /// Judged with other limits; nothing: with its own again.
+    void tried(const std::shared_ptr<const holdband::review::LimitsTrial>& trial);
+    void keepWanted(const holdband::review::Limits& limits);
+
+private:
+    void layOut();
+    void showOwn();
+    void changed();
+    void start();
+    void take(std::shared_ptr<const review::LimitsTrial> trial);
+    void sayTolerance();
+    double toleranceKelvins() const;
+
+    std::shared_ptr<const review::RunReview> m_review;
+    QSlider* m_tolerance;
+    QLabel* m_toleranceWords;
+    QSpinBox* m_grace;
+    QSpinBox* m_gap;
+    QLabel* m_verdict;
+    QLabel* m_detail;
+    QPushButton* m_keep;
+    QPushButton* m_back;
+    bool m_filling = false;
+    bool m_toleranceMoved = false; ///< else each stage keeps its own
+    bool m_running = false;
+    bool m_again = false; ///< something was chosen while the judging ran
+};
+
+} // namespace holdband::ui
