@@ -209,18 +209,24 @@ void readAMeter(const LogbookFile&, const Change& change)
     RC_ASSERT(store::addNote(change, {someHour(), {}, "note"}).has_value());
 }
 
-/// As a watched file does; such changes are left out of undo.
+/// As a watched file does: mostly after the rows that it brought, sometimes in between. Such
+/// changes are left out of undo.
 void growAnImport(const LogbookFile& logbook)
 {
     auto change = Change::begin(logbook, store::ActWords{"more rows", {}, store::ActKind::own, {}});
     RC_ASSERT(change.has_value());
     const auto imports = *store::listImports(logbook);
-    // Mostly after everything, sometimes in between.
-    const int from = between(0, 3) > 0 ? wholeHours + 1 : between(0, wholeHours);
-    const Rows rows(from, between(1, 30), between(20, 90));
-    if (!imports.empty() && store::isInForce(*change, imports.front().id))
+    if (!imports.empty() && store::isInForce(*change, imports.front().id)) {
+        const auto& span = imports.front().span;
+        Rows rows(between(0, wholeHours), between(1, 30), between(20, 90));
+        if (span && between(0, 3) > 0) {
+            const auto later = span->end + minutes{between(5, 90)} - rows.at.front();
+            for (Instant& at : rows.at)
+                at += later;
+        }
         RC_ASSERT(
             store::addReadings(*change, imports.front().id, rows.of(someSensor())).has_value());
+    }
     RC_ASSERT(change->commit().has_value());
 }
 
@@ -236,11 +242,23 @@ void enterSomething(const LogbookFile& logbook)
     RC_ASSERT(change->commit().has_value());
 }
 
+/// Hourly readings of half the time or all of it, so that corrections and exclusions meet some.
+void beginWithALog(const LogbookFile& logbook)
+{
+    auto change = Change::begin(logbook, store::ActWords{"log", {}, store::ActKind::own, {}});
+    RC_ASSERT(change.has_value());
+    auto id = store::addImport(*change, {"first.csv", "00", 3});
+    RC_ASSERT(id.has_value());
+    const Rows rows(0, between(wholeHours / 2, wholeHours));
+    RC_ASSERT(store::addReadings(*change, *id, rows.of("Beer")).has_value());
+    RC_ASSERT(change->commit().has_value());
+}
+
 /// Undo and redo are refused where something later stands on the act.
 void doSomething(const LogbookFile& logbook)
 {
-    const int what = between(0, 9);
-    if (what == 0)
+    const int what = between(0, 10);
+    if (what == 0 || what == 10)
         growAnImport(logbook);
     else if (what <= 2)
         (void)store::undoLast(logbook);
@@ -335,6 +353,8 @@ TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
 {
     const bool held = rc::check("cached lanes equal fresh ones, same prints equal series", [this] {
         const auto logbook = made();
+        if (between(0, 3) > 0)
+            beginWithALog(*logbook);
         const auto reading = reader();
         LanesCache cache;
         SeenPrints prints;

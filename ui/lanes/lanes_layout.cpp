@@ -99,39 +99,46 @@ void groupBars(const review::LanesReview& review, LanesLayout& layout)
     }
 }
 
-/// The rounds of each few pixels of time together. The stretches are counted from 1970, so that
-/// they stay the same while the lanes are moved.
-std::vector<PlacedTick> placeRounds(const review::LanesReview& review, Span shown,
-                                    const QRectF& plot)
+/// Which stretch of that many milliseconds since 1970 holds the instant: it stays the same while
+/// the lanes are moved.
+std::int64_t stretchOf(Instant at, double length)
+{
+    return static_cast<std::int64_t>(std::floor(static_cast<double>(toMs(at)) / length));
+}
+
+/// The rounds inside the span, those of one stretch together; their places are still missing.
+std::vector<PlacedTick> gatherRounds(const std::vector<review::RoundTick>& rounds, Span shown,
+                                     double length)
 {
     std::vector<PlacedTick> ticks;
-    const double all = static_cast<double>((shown.end - shown.start).count());
-    const double stretch = std::max(1.0, roundRoom * all / plot.width());
     std::int64_t last = 0;
-    bool close = false;
-    const auto end =
-        std::upper_bound(review.rounds.begin(), review.rounds.end(), shown.end,
-                         [](Instant at, const review::RoundTick& tick) { return at < tick.at; });
-    const auto begin =
-        std::lower_bound(review.rounds.begin(), end, shown.start,
-                         [](const review::RoundTick& tick, Instant at) { return tick.at < at; });
-    for (auto tick = begin; tick != end; ++tick) {
-        const auto number =
-            static_cast<std::int64_t>(std::floor(static_cast<double>(toMs(tick->at)) / stretch));
-        if (ticks.empty() || number != last)
-            ticks.push_back({place(tick->at, shown, plot), 0, 0, {tick->at, tick->at}});
-        else
-            close = true;
-        last = number;
+    for (const review::RoundTick& round : rounds) {
+        if (round.at < shown.start || round.at > shown.end)
+            continue;
+        const std::int64_t stretch = stretchOf(round.at, length);
+        if (ticks.empty() || stretch != last)
+            ticks.push_back({0.0, 0, 0, {round.at, round.at}});
+        last = stretch;
         ticks.back().rounds += 1;
-        ticks.back().missed += tick->missed ? 1 : 0;
-        ticks.back().span.end = tick->at;
+        ticks.back().missed += round.missed ? 1 : 0;
+        ticks.back().span.end = round.at;
     }
-    // Evenly, once several of them stand together.
+    return ticks;
+}
+
+/// Each where it was; evenly, once several stand together.
+std::vector<PlacedTick> placeRounds(const std::vector<review::RoundTick>& rounds, Span shown,
+                                    const QRectF& plot)
+{
+    const double all = static_cast<double>((shown.end - shown.start).count());
+    const double length = std::max(1.0, roundRoom * all / plot.width());
+    std::vector<PlacedTick> ticks = gatherRounds(rounds, shown, length);
+    const bool dense = std::any_of(ticks.begin(), ticks.end(),
+                                   [](const PlacedTick& tick) { return tick.rounds > 1; });
     for (PlacedTick& tick : ticks) {
-        const double number = std::floor(static_cast<double>(toMs(tick.span.start)) / stretch);
-        if (close)
-            tick.x = place(instantFromMs(std::llround((number + 0.5) * stretch)), shown, plot);
+        const double middle =
+            (static_cast<double>(stretchOf(tick.span.start, length)) + 0.5) * length;
+        tick.x = place(dense ? instantFromMs(std::llround(middle)) : tick.span.start, shown, plot);
     }
     std::erase_if(ticks, [&](const PlacedTick& tick) {
         return tick.x < plot.left() || tick.x > plot.right();
@@ -204,7 +211,7 @@ LanesLayout layOut(const review::LanesReview& review, Span shown, const Zone& zo
     placeLanes(review, shown, metrics, layout);
     groupBars(review, layout);
     layout.roundsY = layout.plot.bottom() + metrics.roundsHeight / 2.0 + 2.0;
-    layout.rounds = placeRounds(review, shown, layout.plot);
+    layout.rounds = placeRounds(review.rounds, shown, layout.plot);
     layout.labelsY = layout.plot.bottom() + metrics.roundsHeight + 4.0;
     layout.labels = timeLabels(shown, zone, layout.plot.left(),
                                layout.plot.right() + metrics.rightMargin - 6.0, metrics.labelWidth);
