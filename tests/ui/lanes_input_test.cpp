@@ -328,6 +328,8 @@ TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
         view->placed().plot.adjusted(-1, -1, 1, 1).contains(view->placed().bars[11].box.center()));
     area.bar()->setValue(0);
     EXPECT_EQ(view->scrolled(), 0.0);
+    view->setChosen({"B 11"});
+    EXPECT_GT(area.bar()->value(), 0) << "what the pages show is in view";
 }
 
 TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)

@@ -52,6 +52,8 @@ void LanesView::paintTimeLines(QPainter& painter)
 /// The mark at the right, the name where there is room left.
 void LanesView::paintBarWords(QPainter& painter, const QRectF& seen, const review::LaneBar& bar)
 {
+    if (seen.width() < 10.0)
+        return; // no letter is so narrow
     painter.setPen(coloursOf(*this).text);
     const QString mark = shown(bar.mark);
     const QFont bold = heavier(font());

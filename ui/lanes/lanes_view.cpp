@@ -76,8 +76,10 @@ void LanesView::setChosen(const QStringList& batches)
     if (batches == m_chosen)
         return;
     m_chosen = batches;
-    if (const auto index = batches.isEmpty() ? std::nullopt : indexOf(batches.last()))
+    if (const auto index = batches.isEmpty() ? std::nullopt : indexOf(batches.last())) {
         m_current = *index;
+        scrollToRow(*index);
+    }
     update();
 }
 
@@ -227,6 +229,12 @@ void LanesView::bringIntoView(std::size_t index)
         m_window.moveBy(barOf(index)->span.start - middle);
         layOutAnew();
     }
+    scrollToRow(index);
+}
+
+void LanesView::scrollToRow(std::size_t index)
+{
+    const QRectF box = m_layout.bars[index].box;
     if (box.top() < m_layout.plot.top())
         scrollTo(m_scrolled + box.top() - m_layout.plot.top() - 3.0);
     else if (box.bottom() > m_layout.plot.bottom())

@@ -94,6 +94,7 @@ private:
     std::optional<std::size_t> indexOf(const QString& batch) const;
     Instant instantAt(double x) const;
     void bringIntoView(std::size_t index);
+    void scrollToRow(std::size_t index);
     void step(Direction direction);
     void act(std::size_t index, bool second);
     bool zoomKey(int key);
