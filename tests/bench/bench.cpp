@@ -69,6 +69,7 @@ public:
         window();
         stall();
         lanes();
+        drawing();
         // Last, since it adds meters to the big logbook.
         amount("a round of eight meters, ten years of rounds behind it",
                roundSheetMs(in("log.holdband"), m_runs), "ms", "< 100");
@@ -235,6 +236,22 @@ private:
         std::ifstream(in("stall.txt")) >> looking >> keeping;
         amount("longest stall of the window's events, looking at the log", looking, "ms", "<= 50");
         amount("longest stall of the window's events, keeping it", keeping, "ms", "<= 50");
+    }
+
+    /// The panels of a run with as many readings as the log has rows.
+    void drawing() const
+    {
+        const fs::path program = fs::path(m_trivialWindow).parent_path() / "draw_run";
+        if (!fs::exists(program))
+            return;
+        runCommand({program.string(), std::to_string(m_rows), in("draw.txt")});
+        double still = 0.0, stillSmall = 0.0, moving = 0.0, movingSmall = 0.0;
+        std::ifstream(in("draw.txt")) >> still >> stillSmall >> moving >> movingSmall;
+        row("draw three series of all readings / one of 2000", still / 1e3, stillSmall / 1e3,
+            "<= 2.5");
+        amount("pan or zoom frame, all readings, p95", moving, "ms", "<= 16.7");
+        amount("pan or zoom frame, one series of 2000, p95", movingSmall, "ms",
+               "2.5 where the above holds");
     }
 
     void lanes() const
