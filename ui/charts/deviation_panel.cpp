@@ -2,6 +2,8 @@
 
 #include "ui/charts/drawing.h"
 
+#include <algorithm>
+
 namespace holdband::ui {
 
 namespace {
@@ -50,6 +52,15 @@ std::vector<double> DeviationPanel::ticksOf(ValueRange range, int most) const
     if (most < 6)
         return {-m_widest, 0.0, m_widest};
     return ChartPanel::ticksOf(range, most);
+}
+
+QString DeviationPanel::emptyWords() const
+{
+    const bool any =
+        m_chart && std::any_of(m_chart->deviation.begin(), m_chart->deviation.end(),
+                               [](const analysis::Track& track) { return !track.empty(); });
+    return any || !m_chart ? QString()
+                           : QStringLiteral("It stands here as soon as the beer is logged.");
 }
 
 void DeviationPanel::paintBehind(QPainter& painter, const PlotMap& map)

@@ -16,6 +16,7 @@ public:
 protected:
     ValueRange range() const override { return m_range; }
     std::vector<double> ticksOf(ValueRange range, int most) const override;
+    QString emptyWords() const override;
     void paintBehind(QPainter& painter, const PlotMap& map) override;
     void paintData(QPainter& painter, const PlotMap& map) override;
 

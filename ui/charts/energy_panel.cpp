@@ -85,6 +85,14 @@ void EnergyPanel::paintRibbon(QPainter& painter, const PlotMap& map)
     }
 }
 
+QString EnergyPanel::emptyWords() const
+{
+    return !m_chart || !m_chart->energy.empty()
+               ? QString()
+               : QStringLiteral("No meter was read during this batch. Rounds (Alt+1) take its "
+                                "readings.");
+}
+
 void EnergyPanel::paintBehind(QPainter& painter, const PlotMap& map)
 {
     if (!m_chart)
@@ -132,9 +140,7 @@ void EnergyPanel::paintOver(QPainter& painter, const PlotMap& map)
         return;
     painter.setFont(smallFont(*this));
     painter.setPen(colours().muted);
-    const QString words = m_chart->energy.empty()
-                              ? QStringLiteral("no meter was read during this batch")
-                          : m_chart->energyUnbounded
+    const QString words = m_chart->energyUnbounded
                               ? QStringLiteral("no ribbon: the most it can have been is unknown")
                               : QStringLiteral("dots: readings · ribbon: the least and the most");
     const bool resets = std::any_of(m_chart->energy.begin(), m_chart->energy.end(),

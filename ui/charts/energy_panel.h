@@ -16,6 +16,7 @@ public:
 
 protected:
     ValueRange range() const override;
+    QString emptyWords() const override;
     void paintBehind(QPainter& painter, const PlotMap& map) override;
     void paintData(QPainter& painter, const PlotMap& map) override;
     void paintOver(QPainter& painter, const PlotMap& map) override;

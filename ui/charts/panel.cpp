@@ -191,6 +191,20 @@ void ChartPanel::renderPicture()
     painter.setFont(font());
     paintCard(painter, *this);
     paintHeading(painter);
+    const QString empty = emptyWords();
+    if (empty.isEmpty()) {
+        paintPlot(painter);
+    } else {
+        painter.setFont(font());
+        painter.setPen(colours().muted);
+        painter.drawText(rect().adjusted(spacing::card, 0, -spacing::card, 0),
+                         Qt::AlignCenter | Qt::TextWordWrap, empty);
+    }
+    m_stale = false;
+}
+
+void ChartPanel::paintPlot(QPainter& painter)
+{
     const PlotMap plotted = map();
     painter.save();
     painter.setClipRect(plotted.plot);
@@ -206,7 +220,6 @@ void ChartPanel::renderPicture()
     painter.restore();
     painter.setRenderHint(QPainter::Antialiasing);
     paintOver(painter, plotted);
-    m_stale = false;
 }
 
 void ChartPanel::paintCrosshair(QPainter& painter, const PlotMap& map)

@@ -49,6 +49,8 @@ public:
 
 protected:
     virtual ValueRange range() const = 0;
+    /// What to say in the place of a plot with nothing in it; empty where there is something.
+    virtual QString emptyWords() const { return {}; }
     /// Behind the grid, clipped to the plot.
     virtual void paintBehind(QPainter& painter, const PlotMap& map) = 0;
     /// The data, clipped to the plot.
@@ -80,6 +82,7 @@ private:
     void shownMoved();
     void renderPicture();
     void paintHeading(QPainter& painter);
+    void paintPlot(QPainter& painter);
     void paintValueAxis(QPainter& painter, const PlotMap& map);
     void paintTimeAxis(QPainter& painter, const PlotMap& map);
     void paintElapsed(QPainter& painter, const PlotMap& map);

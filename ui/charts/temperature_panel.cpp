@@ -65,6 +65,16 @@ void TemperaturePanel::setChart(const RunChart* chart)
     dataChanged();
 }
 
+QString TemperaturePanel::emptyWords() const
+{
+    const bool any =
+        m_chart && std::any_of(m_chart->lines.begin(), m_chart->lines.end(),
+                               [](const ChartLine& line) { return !line.track.empty(); });
+    return any || !m_chart ? QString()
+                           : QStringLiteral("Nothing is logged yet. Drop a log on the window, or "
+                                            "import one (Ctrl+I).");
+}
+
 int TemperaturePanel::headRoom() const
 {
     return QFontMetrics(smallFont(*this)).height() + 8;

@@ -19,6 +19,7 @@ public:
 
 protected:
     ValueRange range() const override { return m_range; }
+    QString emptyWords() const override;
     int headRoom() const override;
     void paintBehind(QPainter& painter, const PlotMap& map) override;
     void paintData(QPainter& painter, const PlotMap& map) override;

@@ -1,6 +1,7 @@
 #include "ui/run/run_page.h"
 
 #include "ui/charts/run_charts.h"
+#include "ui/run/cause_dialog.h"
 #include "ui/run/deviation_card.h"
 #include "ui/run/energy_tables.h"
 #include "ui/run/limits_card.h"
@@ -13,6 +14,7 @@
 #include "ui/words/words.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -52,6 +54,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_verdict(new VerdictHeader(this)),
       m_charts(new RunCharts(this)), m_stages(new TableCard(QStringLiteral("Stages"), 0, this)),
       m_excursions(new TableCard(QStringLiteral("Excursions"), 3, this)),
+      m_cause(new QPushButton(QStringLiteral("Give it a &cause…"), this)),
       m_energy(new TableCard(QStringLiteral("Energy and money"), 0, this)),
       m_limits(new LimitsCard(this)), m_deviation(new DeviationCard(this)),
       m_heat(new TableCard(QStringLiteral("Heat check of the crash"), 0, this)),
@@ -67,6 +70,8 @@ RunPage::RunPage(Session& session, QWidget* parent)
     layout->addWidget(makeRight());
     for (TableCard* card : {m_excursions, m_heat, m_gravity})
         card->setHeaderShown(false);
+    m_excursions->contents()->addWidget(m_cause, 0, Qt::AlignLeft);
+    connect(m_cause, &QPushButton::clicked, this, &RunPage::giveCause);
     connect(m_limits, &LimitsCard::tried, this,
             [this](const auto& trial) { showTrial(trial.get()); });
     connect(m_limits, &LimitsCard::keepWanted, this, &RunPage::keepLimits);
@@ -147,10 +152,12 @@ void RunPage::fill(const review::RunReview& review)
 void RunPage::fillCards(const review::RunReview& review)
 {
     m_stages->setWords(stageTable(review));
+    m_stages->setVisible(!review.figures.judged.stages.empty());
     m_excursions->setWords(excursionTable(review));
     m_excursionSpans = excursionSpans(review);
     m_excursions->setAside(m_excursionSpans.empty() ? QString() : QStringLiteral("click to see"));
     m_excursions->setRemark(excursionRemark(review));
+    m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
                             ? QString()
@@ -191,6 +198,17 @@ void RunPage::showTrial(const review::LimitsTrial* trial)
 {
     if (m_review)
         m_charts->showJudged(trial ? trial->judged : m_review->figures.judged);
+}
+
+/// Of the chosen excursion, else the first.
+void RunPage::giveCause()
+{
+    const auto places = m_review ? excursionPlaces(*m_review) : std::vector<ExcursionPlace>();
+    const auto row =
+        static_cast<std::size_t>(std::max(m_excursions->table()->currentIndex().row(), 0));
+    if (row >= places.size())
+        return;
+    (new CauseDialog(*m_session, m_review, places[row], this))->open();
 }
 
 void RunPage::keepLimits(const review::Limits& limits)

@@ -8,6 +8,8 @@
 #include <QWidget>
 #include <memory>
 
+class QPushButton;
+
 namespace holdband::ui {
 
 class DeviationCard;
@@ -34,6 +36,7 @@ public:
     RunCharts* charts() const { return m_charts; }
     TableCard* stages() const { return m_stages; }
     TableCard* excursions() const { return m_excursions; }
+    QPushButton* causeButton() const { return m_cause; }
     TableCard* energy() const { return m_energy; }
     LimitsCard* limits() const { return m_limits; }
     DeviationCard* deviation() const { return m_deviation; }
@@ -49,6 +52,7 @@ private:
     void fillCards(const review::RunReview& review);
     void zoomToExcursion(int row);
     void showTrial(const review::LimitsTrial* trial);
+    void giveCause();
     void keepLimits(const review::Limits& limits);
 
     Session* m_session;
@@ -60,6 +64,7 @@ private:
     RunCharts* m_charts;
     TableCard* m_stages;
     TableCard* m_excursions;
+    QPushButton* m_cause;
     TableCard* m_energy;
     LimitsCard* m_limits;
     DeviationCard* m_deviation;

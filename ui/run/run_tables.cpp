@@ -1,5 +1,6 @@
 #include "ui/run/run_tables.h"
 
+#include "core/review/causes.h"
 #include "core/review/explain.h"
 #include "core/text/durations.h"
 #include "core/text/quantities.h"
@@ -77,11 +78,12 @@ QString endedBy(const Excursion& excursion)
 }
 
 std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const QString& why,
-                                    const review::RunReview& review)
+                                    const QString& cause, const review::RunReview& review)
 {
     const bool above = excursion.side == analysis::Side::above;
     const QString peak = signedText(inUnit(signedPeak(excursion), review), 1) + QLatin1Char(' ') +
-                         shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion);
+                         shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion) +
+                         (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
     return {{above ? QStringLiteral("▲") : QStringLiteral("▼"), why, false},
             {shown(localShortText(span.start, review.zone)), why, false},
             {lengthText(excursion.lengthMs()), why, false},
@@ -144,9 +146,20 @@ TableWords excursionTable(const review::RunReview& review)
     forEachExcursion(review, [&](std::size_t stage, std::size_t k, Span span) {
         const QString why = shown(review::explainExcursion(review, stage, k, decimalSign()));
         const Excursion& excursion = review.figures.judged.asPlanned.stages[stage].excursions[k];
-        table.rows.push_back(excursionRow(excursion, span, why, review));
+        const QString cause = shown(review::causeText(review::causeOf(review, stage, k)));
+        const QString whole = cause.isEmpty() ? why : why + QStringLiteral(" Cause: ") + cause;
+        table.rows.push_back(excursionRow(excursion, span, whole, cause, review));
     });
     return table;
+}
+
+std::vector<ExcursionPlace> excursionPlaces(const review::RunReview& review)
+{
+    std::vector<ExcursionPlace> places;
+    forEachExcursion(review, [&](std::size_t stage, std::size_t excursion, Span) {
+        places.push_back({stage, excursion});
+    });
+    return places;
 }
 
 std::vector<Span> excursionSpans(const review::RunReview& review)

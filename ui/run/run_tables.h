@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/review/run_review.h"
+#include "ui/run/cause_dialog.h"
 #include "ui/tables/table_model.h"
 
 namespace holdband::ui {
@@ -10,6 +11,9 @@ TableWords stageTable(const review::RunReview& review);
 TableWords excursionTable(const review::RunReview& review);
 /// "28 Mar 19:15 · lid found open"
 QStringList journalLines(const review::RunReview& review);
+
+/// Which they are in the review, in the order of excursionTable.
+std::vector<ExcursionPlace> excursionPlaces(const review::RunReview& review);
 
 /// When the excursions were, in the order of excursionTable.
 std::vector<Span> excursionSpans(const review::RunReview& review);
