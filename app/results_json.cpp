@@ -1,6 +1,7 @@
 #include "app/results_json.h"
 
 #include "app/result_times.h"
+#include "core/review/causes.h"
 #include "core/text/times.h"
 
 #include <cmath>
@@ -36,18 +37,22 @@ std::string text(const Json& json)
     return json.dump(2, ' ', false, Json::error_handler_t::replace);
 }
 
-Json excursionJson(const analysis::Excursion& excursion, Instant stageStart)
+Json excursionJson(const analysis::Excursion& excursion, Instant stageStart,
+                   const ExcursionCause* cause)
 {
     const char* cut = excursion.cut == analysis::Cut::gap        ? "gap"
                       : excursion.cut == analysis::Cut::stageEnd ? "stage end"
                                                                  : "";
-    return {{"start", rfc3339Utc(after(stageStart, excursion.startMs))},
-            {"end", rfc3339Utc(after(stageStart, excursion.endMs))},
-            {"side", excursion.side == analysis::Side::above ? "above" : "below"},
-            {"hours", hours(excursion.lengthMs())},
-            {"peak_c", excursion.peak},
-            {"area_ch", hours(excursion.areaMs)},
-            {"cut", cut}};
+    return {
+        {"start", rfc3339Utc(after(stageStart, excursion.startMs))},
+        {"end", rfc3339Utc(after(stageStart, excursion.endMs))},
+        {"side", excursion.side == analysis::Side::above ? "above" : "below"},
+        {"hours", hours(excursion.lengthMs())},
+        {"peak_c", excursion.peak},
+        {"area_ch", hours(excursion.areaMs)},
+        {"cut", cut},
+        {"cause", cause && cause->cause ? Json(review::causeName(*cause->cause)) : Json(nullptr)},
+        {"note", cause ? cause->note : std::string()}};
 }
 
 void putStatistics(Json& json, const analysis::StageStatistics& statistics)
@@ -74,8 +79,9 @@ void putArrival(Json& json, const analysis::BandJudgement& judged, Instant start
     json["arrival_seen"] = judged.arrival ? Json(judged.arrival->seen) : Json(nullptr);
 }
 
-Json stageJson(const analysis::JudgedBatch& batch, std::size_t i)
+Json stageJson(const review::RunReview& review, std::size_t i)
 {
+    const analysis::JudgedBatch& batch = review.figures.judged;
     const analysis::PlacedStage& stage = batch.stages[i];
     const analysis::BandJudgement& judged = batch.asPlanned.stages[i];
     const bool ramp = stage.kind == StageKind::ramp;
@@ -99,8 +105,9 @@ Json stageJson(const analysis::JudgedBatch& batch, std::size_t i)
     json["settle_rate_c_per_h"] =
         settling.ratePerMs ? Json(*settling.ratePerMs * msPerHour) : Json(nullptr);
     json["excursions"] = Json::array();
-    for (const analysis::Excursion& excursion : judged.excursions)
-        json["excursions"].push_back(excursionJson(excursion, stage.span.start));
+    for (std::size_t k = 0; k < judged.excursions.size(); ++k)
+        json["excursions"].push_back(
+            excursionJson(judged.excursions[k], stage.span.start, review::causeOf(review, i, k)));
     return json;
 }
 
@@ -182,7 +189,7 @@ std::string verdictJson(const review::RunReview& review)
     json["below_h"] = hours(totals.belowMs);
     json["stages"] = Json::array();
     for (std::size_t i = 0; i < judged.stages.size(); ++i)
-        json["stages"].push_back(stageJson(judged, i));
+        json["stages"].push_back(stageJson(review, i));
     return text(json);
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/result_times.h"
 #include "app/table.h"
+#include "core/review/causes.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
@@ -83,16 +84,20 @@ std::string stagesTable(const RunReview& review)
 std::string excursionsTable(const RunReview& review)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
-    Table table({"excursion", "side", "lasted", "worst past edge", "ended by"});
+    Table table({"excursion", "side", "lasted", "worst past edge", "ended by", "cause"});
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
-        for (const analysis::Excursion& excursion : judged.asPlanned.stages[i].excursions) {
+        const auto& excursions = judged.asPlanned.stages[i].excursions;
+        for (std::size_t k = 0; k < excursions.size(); ++k) {
+            const analysis::Excursion& excursion = excursions[k];
+            const std::string cause = review::causeText(review::causeOf(review, i, k));
             const Instant start = after(judged.stages[i].span.start, excursion.startMs);
             const char* end = excursion.cut == analysis::Cut::gap        ? "a gap"
                               : excursion.cut == analysis::Cut::stageEnd ? "the stage's end"
                                                                          : "coming back";
             table.add({localText(start, review.zone),
                        excursion.side == analysis::Side::above ? "above" : "below",
-                       duration(excursion.lengthMs()), kelvins(excursion.peak, review), end});
+                       duration(excursion.lengthMs()), kelvins(excursion.peak, review), end,
+                       cause.empty() ? "–" : cause});
         }
     }
     return table.empty() ? std::string() : "\n" + table.text();

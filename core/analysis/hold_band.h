@@ -4,6 +4,7 @@
 
 #include "core/analysis/series.h"
 #include "core/analysis/target.h"
+#include "core/logbook/cause.h"
 
 #include <optional>
 #include <vector>
@@ -14,7 +15,7 @@ namespace holdband::analysis {
 /// with this slack, K. Crossings, peaks and areas use the tolerance itself.
 inline constexpr double edgeSlack = 1e-6;
 
-enum class Side { above, below };
+using holdband::Side;
 
 /// What ended an excursion.
 enum class Cut { cameBack, gap, stageEnd };

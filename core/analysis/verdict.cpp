@@ -93,7 +93,8 @@ Judging judgeAll(const JudgedBatch& batch, double shift, double graceMs,
     return judging;
 }
 
-StageStatistics describe(const StageTrack& track, const PlacedStage& stage, double fromMs)
+StageStatistics describe(const StageTrack& track, const PlacedStage& stage, double fromMs,
+                         Detail detail)
 {
     static constexpr std::array shares{0.05, 0.5, 0.95};
     StageStatistics statistics;
@@ -104,6 +105,8 @@ StageStatistics describe(const StageTrack& track, const PlacedStage& stage, doub
         statistics.minimum = std::min({statistics.minimum.value_or(beerA), beerA, beerB});
         statistics.maximum = std::max({statistics.maximum.value_or(beerA), beerA, beerB});
     });
+    if (detail == Detail::withoutQuantiles)
+        return statistics;
     const std::vector<double> quantiles = timeQuantiles(track.deviation, fromMs, shares);
     if (!quantiles.empty())
         statistics.quantiles = {quantiles[0], quantiles[1], quantiles[2]};
@@ -129,7 +132,7 @@ std::optional<bool> howSure(const JudgedBatch& batch, double doubt)
 } // namespace
 
 JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack> tracks,
-                        const JudgingRules& rules, const JudgingSettings& settings)
+                        const JudgingRules& rules, const JudgingSettings& settings, Detail detail)
 {
     JudgedBatch batch;
     batch.stages = std::move(stages);
@@ -137,8 +140,8 @@ JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack>
     const auto graceMs = static_cast<double>(rules.grace.count());
     batch.asPlanned = judgeAll(batch, 0.0, graceMs, settings);
     for (std::size_t i = 0; i < batch.stages.size(); ++i) {
-        batch.statistics.push_back(
-            describe(batch.tracks[i], batch.stages[i], batch.asPlanned.stages[i].holdFromMs));
+        batch.statistics.push_back(describe(batch.tracks[i], batch.stages[i],
+                                            batch.asPlanned.stages[i].holdFromMs, detail));
         batch.deviation.add(batch.statistics.back().deviation);
     }
     if (rules.accuracy) {

@@ -77,8 +77,12 @@ struct JudgingInput : JudgingRules {
 JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
                        const JudgingSettings& settings);
 
+/// Quantiles take as long as all the rest.
+enum class Detail { all, withoutQuantiles };
+
 /// The same from tracks that are there already; `tracks` are the stages' under rules.gapLimit.
 JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack> tracks,
-                        const JudgingRules& rules, const JudgingSettings& settings);
+                        const JudgingRules& rules, const JudgingSettings& settings,
+                        Detail detail = Detail::all);
 
 } // namespace holdband::analysis

@@ -95,9 +95,27 @@ void readCourse(Fields& fields, Batch& into)
     checkIncreasing(fields, "beer_uses", into.beerUses);
 }
 
+ExcursionCause readCause(Fields fields)
+{
+    ExcursionCause cause;
+    cause.span = {fields.requiredTime("from"), fields.requiredTime("to")};
+    if (cause.span.end < cause.span.start)
+        fields.fail("to", "the excursion ends before it begins");
+    const auto side = choice<Side>(fields, "side");
+    if (!side)
+        fields.fail("side", "the key is missing");
+    cause.side = side.value_or(Side::above);
+    cause.cause = choice<Cause>(fields, "cause");
+    cause.note = fields.text("note").value_or("");
+    if (!cause.cause && cause.note.empty())
+        fields.fail("cause", "there is neither a cause nor a note");
+    fields.refuseUnknown();
+    return cause;
+}
+
 } // namespace
 
-Batch readBatch(Fields fields)
+void readBatch(Fields fields, Description& into)
 {
     Batch batch;
     batch.name = fields.requiredText("name");
@@ -117,9 +135,11 @@ Batch readBatch(Fields fields)
     for (Fields& stage : fields.objects("schedule"))
         batch.schedule.push_back(readStage(stage));
     readCourse(fields, batch);
+    for (Fields& cause : fields.objects("causes"))
+        into.causes.push_back({batch.name, readCause(cause)});
     fields.refuseUnknown();
     checkPlanOf(fields, batch);
-    return batch;
+    into.batches.push_back(std::move(batch));
 }
 
 NamedPlan readPlan(Fields fields)

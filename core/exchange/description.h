@@ -4,6 +4,7 @@
 
 #include "core/intake/log.h"
 #include "core/logbook/batch.h"
+#include "core/logbook/cause.h"
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
 #include "core/problem.h"
@@ -62,12 +63,20 @@ struct DescribedHandReading {
     bool operator==(const DescribedHandReading&) const = default;
 };
 
+struct DescribedCause {
+    std::string batch;
+    ExcursionCause cause;
+
+    bool operator==(const DescribedCause&) const = default;
+};
+
 struct Description {
     LogbookSettings settings;
     std::vector<Setup> setups;
     std::vector<Sensor> sensors;
     std::vector<Meter> meters;
     std::vector<Batch> batches;
+    std::vector<DescribedCause> causes; ///< written with their batch
     std::vector<FileEntry> files;
     std::vector<DescribedReading> meterReadings;
     std::vector<store::Exclusion> exclusions;

@@ -40,7 +40,8 @@ void readSettings(Fields& fields, Description& into);
 Setup readSetup(Fields fields);
 Sensor readSensor(Fields fields);
 Meter readMeter(Fields fields);
-Batch readBatch(Fields fields);
+/// The batch, and beside it the causes of its excursions.
+void readBatch(Fields fields, Description& into);
 NamedPlan readPlan(Fields fields);
 FileEntry readFile(Fields fields);
 DescribedReading readMeterReading(Fields fields);

@@ -31,7 +31,8 @@ Result<Description> parseDescription(const std::string& text, const std::string&
     readAll(fields, "setups", description.setups, readSetup);
     readAll(fields, "sensors", description.sensors, readSensor);
     readAll(fields, "meters", description.meters, readMeter);
-    readAll(fields, "batches", description.batches, readBatch);
+    for (Fields& batch : fields.objects("batches"))
+        readBatch(batch, description);
     readAll(fields, "files", description.files, readFile);
     readAll(fields, "meter_readings", description.meterReadings, readMeterReading);
     readAll(fields, "exclusions", description.exclusions, readExclusion);

@@ -227,6 +227,27 @@ Json batchJson(const Batch& batch)
     return json;
 }
 
+Json causeJson(const ExcursionCause& cause)
+{
+    Json json{{"from", rfc3339Utc(cause.span.start)},
+              {"to", rfc3339Utc(cause.span.end)},
+              {"side", nameOf(cause.side)}};
+    if (cause.cause)
+        json["cause"] = nameOf(*cause.cause);
+    putText(json, "note", cause.note);
+    return json;
+}
+
+Json batchWithCauses(const Batch& batch, const Description& description)
+{
+    Json json = batchJson(batch);
+    for (const DescribedCause& described : description.causes) {
+        if (described.batch == batch.name)
+            json["causes"].push_back(causeJson(described.cause));
+    }
+    return json;
+}
+
 Json planJson(const NamedPlan& plan)
 {
     Json json;
@@ -386,7 +407,8 @@ std::string writeDescription(const Description& description)
     putAll(document, "setups", description.setups, setupJson);
     putAll(document, "sensors", description.sensors, sensorJson);
     putAll(document, "meters", description.meters, meterJson);
-    putAll(document, "batches", description.batches, batchJson);
+    putAll(document, "batches", description.batches,
+           [&](const Batch& batch) { return batchWithCauses(batch, description); });
     putAll(document, "files", description.files, fileJson);
     putAll(document, "meter_readings", description.meterReadings, readingJson);
     if (!description.exclusions.empty())

@@ -5,6 +5,7 @@
 #include "core/keep.h"
 #include "core/logbook/names.h"
 #include "core/store/batches.h"
+#include "core/store/causes.h"
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
 #include "core/text/numbers.h"
@@ -120,6 +121,17 @@ Done collectHandReadings(const store::LogbookFile& logbook, const store::HandOwn
     return {};
 }
 
+Done collectCauses(const store::LogbookFile& logbook, Description& description)
+{
+    for (const Batch& batch : description.batches) {
+        auto kept = store::readCauses(logbook, batch.name);
+        HOLDBAND_TRY(kept);
+        for (store::KeptCause& cause : *kept)
+            description.causes.push_back({batch.name, std::move(cause.cause)});
+    }
+    return {};
+}
+
 Done collectTyped(const store::LogbookFile& logbook, Description& description)
 {
     using Kind = store::HandOwner::Kind;
@@ -128,6 +140,7 @@ Done collectTyped(const store::LogbookFile& logbook, Description& description)
         HOLDBAND_TRY(collectHandReadings(logbook, {Kind::sensor, sensor.name}, description));
     for (const Batch& batch : description.batches)
         HOLDBAND_TRY(collectHandReadings(logbook, {Kind::batch, batch.name}, description));
+    HOLDBAND_TRY(collectCauses(logbook, description));
     return keep(store::readValueCorrections(logbook), description.corrections);
 }
 

@@ -6,6 +6,7 @@
 #include "core/intake/log_reader.h"
 #include "core/intake/register_check.h"
 #include "core/store/batches.h"
+#include "core/store/causes.h"
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
 #include "core/store/origins.h"
@@ -254,6 +255,9 @@ private:
         for (std::size_t i = 0; i < m_description.journal.size(); ++i)
             HOLDBAND_TRY(placed(store::addNote(m_change, m_description.journal[i]),
                                 at(indexed("journal", i))));
+        for (const DescribedCause& described : m_description.causes)
+            HOLDBAND_TRY(placed(store::addCause(m_change, described.batch, described.cause),
+                                at("batches, causes of \"" + described.batch + "\"")));
         for (std::size_t i = 0; i < m_description.plans.size(); ++i)
             HOLDBAND_TRY(
                 placed(store::savePlan(m_change, m_description.plans[i]), at(indexed("plans", i))));

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/logbook/batch.h"
+#include "core/logbook/cause.h"
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
 
@@ -72,6 +73,26 @@ struct ChoiceNames<ReadingUnit> {
         {ReadingUnit::kilowattHour, "kWh"},
         {ReadingUnit::specificGravity, "SG"},
         {ReadingUnit::degreePlato, "°P"},
+    }};
+};
+
+template <>
+struct ChoiceNames<Side> {
+    static constexpr std::array<std::pair<Side, std::string_view>, 2> all{{
+        {Side::above, "above"},
+        {Side::below, "below"},
+    }};
+};
+
+template <>
+struct ChoiceNames<Cause> {
+    static constexpr std::array<std::pair<Cause, std::string_view>, 6> all{{
+        {Cause::lidOpen, "lid open"},
+        {Cause::powerCut, "power cut"},
+        {Cause::sensorMoved, "sensor moved"},
+        {Cause::warmRoom, "warm room"},
+        {Cause::control, "control"},
+        {Cause::other, "other"},
     }};
 };
 

@@ -1,4 +1,5 @@
 // Explanations of one stage and of one excursion.
+#include "core/review/causes.h"
 #include "core/review/explain.h"
 #include "core/review/explain_band.h"
 #include "core/text/durations.h"
@@ -214,11 +215,12 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
     const Span span = PlacedExcursion{&judged.stages.at(stage), &which}.span();
     const bool above = which.side == analysis::Side::above;
+    const std::string cause = causeText(causeOf(review, stage, excursion));
     return std::string(above ? "Above" : "Below") + " the band of " + judged.stages[stage].label +
            " from " + words.time(span.start) + " to " + words.time(span.end) + ", " +
            spanWords(which.lengthMs()) + ": at most " + words.difference(which.peak) +
            " past the edge, " + words.degreeHours(which.areaMs / 3.6e6) + " beyond it in all. " +
-           std::string(endWords(which.cut));
+           std::string(endWords(which.cut)) + (cause.empty() ? "" : " Cause given: " + cause + ".");
 }
 
 } // namespace holdband::review

@@ -82,7 +82,7 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
     LimitsTrial trial;
     trial.judged =
         analysis::judgeTracks(stagesWith(review, limits), tracksWith(review, rules.gapLimit), rules,
-                              review.input.settings);
+                              review.input.settings, analysis::Detail::withoutQuantiles);
     trial.words = verdictWords(trial.judged,
                                {rules, review.input.settings, !review.input.judging.beer.empty()},
                                review.settings.temperatureUnit());

@@ -22,7 +22,8 @@ Limits limitsOf(const RunReview& review);
 
 struct LimitsTrial {
     VerdictWords words;
-    analysis::JudgedBatch judged; ///< with the guard bands of the sensor's doubt
+    /// With the guard bands of the sensor's doubt; its statistics are without quantiles.
+    analysis::JudgedBatch judged;
 };
 
 /// With limitsOf(review) the same as the review. A wider band is entered earlier, so that a stage

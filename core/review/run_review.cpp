@@ -1,5 +1,7 @@
 #include "core/review/run_review.h"
 
+#include "core/keep.h"
+#include "core/review/causes.h"
 #include "core/review/cautions.h"
 #include "core/review/snapshot.h"
 #include "core/store/batches.h"
@@ -126,6 +128,14 @@ Done addJournal(const store::LogbookFile& logbook, RunReview& review)
     return {};
 }
 
+Done addCauses(const store::LogbookFile& logbook, RunReview& review)
+{
+    HOLDBAND_TRY(keep(store::readCauses(logbook, review.batch().name), review.causes));
+    for (std::string& stray : strayCauses(review))
+        review.findings.push_back(std::move(stray));
+    return {};
+}
+
 Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
 {
     std::vector<std::string> names;
@@ -161,6 +171,7 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.cautions = cautionsFor(review.setup);
     HOLDBAND_TRY(addSides(logbook, *snapshot, review));
     HOLDBAND_TRY(addJournal(logbook, review));
+    HOLDBAND_TRY(addCauses(logbook, review));
     return review;
 }
 

@@ -7,6 +7,7 @@
 #include "core/logbook/readings.h"
 #include "core/review/daily_energy.h"
 #include "core/review/verdict_words.h"
+#include "core/store/causes.h"
 #include "core/store/logbook_file.h"
 #include "core/text/zone.h"
 
@@ -45,10 +46,11 @@ struct RunReview {
     VerdictWords words;
     std::vector<EnergyPoint> energyCurve;
     std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
-    std::vector<SideSeries> sides;     ///< chamber and coolant of the same setup
-    std::vector<JournalNote> journal;  ///< of the batch, in order of time
-    std::vector<std::string> findings; ///< what is odd in the evidence, a sentence each
-    std::vector<std::string> cautions; ///< belonging to the kind of setup
+    std::vector<SideSeries> sides;          ///< chamber and coolant of the same setup
+    std::vector<JournalNote> journal;       ///< of the batch, in order of time
+    std::vector<store::KeptCause> causes;   ///< of excursions; causes.h says whose is which
+    std::vector<std::string> findings;      ///< what is odd in the evidence, a sentence each
+    std::vector<std::string> cautions;      ///< belonging to the kind of setup
 
     const Batch& batch() const { return input.batch; }
     bool open() const { return !input.batch.ended; }

@@ -256,6 +256,7 @@ Done removeBatch(const Change& change, const std::string& name)
         return dataProblem("the batch \"" + name + "\" has " + users->front(), {},
                            "take those away first, or end the batch");
     HOLDBAND_TRY(removeDetails(database, *id));
+    HOLDBAND_TRY(execute(database, "DELETE FROM causes WHERE batch = ?", *id));
     return execute(database, "DELETE FROM batches WHERE id = ?", *id);
 }
 

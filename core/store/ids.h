@@ -21,6 +21,7 @@ using ImportId = RowId<struct ImportTable>;
 using MeterReadingId = RowId<struct MeterReadingTable>;
 using HandReadingId = RowId<struct HandReadingTable>;
 using ExclusionId = RowId<struct ExclusionTable>;
+using CauseId = RowId<struct CauseTable>;
 using NoteId = RowId<struct NoteTable>;
 
 } // namespace holdband::store

@@ -1,5 +1,6 @@
 // What must hold of any description: write, parse, write gives the same text.
 #include "core/exchange/description.h"
+#include "core/logbook/names.h"
 #include "core/text/zone.h"
 
 #include <gtest/gtest.h>
@@ -298,6 +299,29 @@ exchange::DescribedHandReading handReading()
     return result;
 }
 
+ExcursionCause cause()
+{
+    const Instant from = instant();
+    ExcursionCause result{{from, from + Milliseconds{between(0, 90'000'000)}},
+                          maybe() ? Side::above : Side::below,
+                          {},
+                          maybe() ? text() : ""};
+    if (maybe() || result.note.empty())
+        result.cause = ChoiceNames<Cause>::all[static_cast<std::size_t>(between(0, 5))].first;
+    return result;
+}
+
+/// Only batches of one name have causes, so that their order is the written one.
+void addCauses(Description& into)
+{
+    if (into.batches.empty())
+        return;
+    for (std::size_t i = 1; i < into.batches.size(); ++i)
+        into.batches[i].name = into.batches[0].name + std::to_string(i);
+    for (int i = between(0, 2); i > 0; --i)
+        into.causes.push_back({into.batches[0].name, cause()});
+}
+
 Description anyDescription()
 {
     Description result;
@@ -306,6 +330,7 @@ Description anyDescription()
     result.sensors = several(2, sensor);
     result.meters = several(2, meter);
     result.batches = several(2, batch);
+    addCauses(result);
     result.files = several(2, file);
     result.meterReadings = several(3, reading);
     result.exclusions = several(2, exclusion);
@@ -348,6 +373,7 @@ TEST(DescriptionProperties, ParsingKeepsEveryValueToTheBit)
         RC_ASSERT(parsed->sensors == first.sensors);
         RC_ASSERT(parsed->meters == first.meters);
         RC_ASSERT(parsed->batches == first.batches);
+        RC_ASSERT(parsed->causes == first.causes);
         RC_ASSERT(parsed->journal == first.journal);
         RC_ASSERT(parsed->plans == first.plans);
         RC_ASSERT(parsed->handReadings == first.handReadings);

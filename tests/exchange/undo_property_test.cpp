@@ -1,6 +1,7 @@
 // Whatever is entered and taken back, in whatever order: doing all of it again gives the same
 // export, and taking all of it back the export of the beginning.
 #include "core/exchange/export.h"
+#include "core/store/causes.h"
 #include "core/store/exclusions.h"
 #include "core/store/imports.h"
 #include "core/store/journal.h"
@@ -119,6 +120,14 @@ void editBatches(const LogbookFile& logbook, const Change& change)
     batch.planChanges.push_back({last + std::chrono::hours{1}, "warmer", someSchedule()});
     batch.stageEnds = {batch.pitched + std::chrono::hours{between(1, 90)}};
     RC_ASSERT(store::updateBatch(change, batch.name, batch).has_value());
+    const auto causes = *store::readCauses(logbook, batch.name);
+    if (causes.size() > 1)
+        RC_ASSERT(store::removeCause(change, causes.front().id).has_value());
+    const Instant from = moment();
+    RC_ASSERT(
+        store::addCause(change, batch.name,
+                        {{from, from + std::chrono::hours{1}}, Side::below, Cause::lidOpen, "n"})
+            .has_value());
     RC_ASSERT(store::savePlan(change, {"Plan", "n", {}, someSchedule()}).has_value());
 }
 

@@ -1,5 +1,6 @@
 // A logbook of the first format is brought up to date with everything in it, by readers too, and
 // stands beside a copy of what it was.
+#include "core/store/causes.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
 #include "core/store/soundness.h"
@@ -66,6 +67,30 @@ TEST_F(Migration, KeepsEverythingAndACopyOfTheOldFile)
     auto damage = store::findDamage(**logbook);
     ASSERT_TRUE(damage);
     EXPECT_EQ(*damage, std::vector<std::string>{});
+}
+
+TEST_F(Migration, OfTheSecondFormatGainsCauses)
+{
+    makeOldLogbook();
+    {
+        auto database = store::Database::open(path(), store::Access::write, false);
+        ASSERT_TRUE(database);
+        ASSERT_TRUE(store::migrate(**database, std::span(store::schemaSteps()).first(2)));
+        ASSERT_EQ(*(*database)->integer("PRAGMA user_version"), 2);
+        ASSERT_TRUE(store::renewSeal(**database));
+    }
+    auto logbook = store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    EXPECT_TRUE(std::filesystem::exists(path() + ".format2.backup"));
+    expectEverything(**logbook);
+    EXPECT_TRUE(store::readCauses(**logbook, "Ale")->empty());
+    auto change = store::Change::begin(**logbook, "cause");
+    const ExcursionCause given{
+        {someday, someday + std::chrono::hours{1}}, Side::below, Cause::powerCut, "storm"};
+    ASSERT_TRUE(store::addCause(*change, "Ale", given));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(store::readCauses(**logbook, "Ale")->front().cause, given);
+    EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
 }
 
 TEST_F(Migration, DoesNotBlessWhatWasDamaged)

@@ -17,6 +17,7 @@ const std::map<std::string, QString>& tableNames()
     static const std::map<std::string, QString> names{
         {"batches", QStringLiteral("batch")},
         {"beer_uses", QStringLiteral("probe and vessel")},
+        {"causes", QStringLiteral("cause of an excursion")},
         {"changed_stages", QStringLiteral("stage of a changed plan")},
         {"exclusions", QStringLiteral("stretch left out")},
         {"hand_corrections", QStringLiteral("correction by hand")},
