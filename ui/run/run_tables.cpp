@@ -171,6 +171,8 @@ std::vector<Span> excursionSpans(const review::RunReview& review)
 
 QString excursionRemark(const review::RunReview& review)
 {
+    if (!(review.figures.judged.asPlanned.totals.coveredMs > 0.0))
+        return QStringLiteral("Nothing that counts was seen yet.");
     const Milliseconds grace = review.batch().grace;
     if (grace > Milliseconds{0})
         return QStringLiteral("Those shorter than %1 do not count for the verdict.")

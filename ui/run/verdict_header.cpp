@@ -51,6 +51,7 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
     m_verdict = verdict;
     m_headline->setText(headline);
     m_detail->setText(detail);
+    m_detail->setVisible(!detail.isEmpty());
     m_headline->setAccessibleName(headline);
     update();
 }
