@@ -66,6 +66,29 @@ TEST(CommandLine, UnknownNamesListTheNearOnes)
     EXPECT_TRUE(holds(column.err, "Beer")) << column.err;
 }
 
+TEST(CommandLine, VerdictTellsWhatAnExcursionCameFrom)
+{
+    const Program program;
+    program.write("b.csv", "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20\n"
+                           "2026-03-01 02:00,22\n2026-03-01 03:00,20\n2026-03-01 04:00,22\n");
+    program.write("d.json",
+                  R"json({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+        "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00","ended":"2026-03-01 04:00",
+        "beer_sensor":"Beer","tolerance_c":1,"gap_limit_min":60,
+        "schedule":[{"stage":"Hold","target_c":20}],"causes":[{"from":"2026-03-01 01:40",
+        "to":"2026-03-01 02:20","side":"above","cause":"lid open","note":"sample"}]}],
+        "files":[{"file":"b.csv","columns":{"Beer":"Beer (C)"}}]})json");
+    ASSERT_EQ(program.run({"load", "s.holdband", "d.json"}).status, 0);
+    EXPECT_TRUE(holds(program.run({"verdict", "s.holdband", "B"}).out, "lid open, \"sample\""));
+    const auto json = program.run({"verdict", "s.holdband", "B", "--json"}).json();
+    const auto& excursions = json["stages"][0]["excursions"];
+    ASSERT_EQ(excursions.size(), 2u);
+    EXPECT_EQ(excursions[0]["cause"], "lid open");
+    EXPECT_EQ(excursions[0]["note"], "sample");
+    EXPECT_TRUE(excursions[1]["cause"].is_null());
+    EXPECT_EQ(excursions[1]["note"], "");
+}
+
 TEST(CommandLine, NewMakesAnEmptyLogbookOnce)
 {
     const Program program;
