@@ -8,12 +8,15 @@
 #include "ui/charts/overview_strip.h"
 #include "ui/charts/temperature_panel.h"
 #include "ui/charts/ticks.h"
+#include "ui/journal/note_dialog.h"
 #include "ui/run/run_page.h"
 #include "ui/window/pages.h"
 
 #include "core/text/times.h"
 
 #include <QApplication>
+#include <QImage>
+#include <QLineEdit>
 #include <QMouseEvent>
 #include <QTest>
 #include <cmath>
@@ -115,6 +118,46 @@ TEST_F(RunChartsTest, ZoomedTheEnergyScaleFollowsWhatIsSeen)
     const ValueRange part = charts().energy()->map().range;
     EXPECT_LT(part.high, 0.6 * whole.high);
     EXPECT_GE(part.low, 0.0);
+}
+
+TEST_F(RunChartsTest, ANoteIsOfTheTimeThatIsPointedAt)
+{
+    time().setPointer(time().window().all().start + std::chrono::minutes{90});
+    m_window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
+    QTest::keyClick(m_window.get(), Qt::Key_J, Qt::ControlModifier);
+    settle(*m_window);
+    const auto* dialog = m_window->findChild<NoteDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->time()->text(), "2026-03-07 19:30");
+}
+
+/// Pixels of about that colour in a grab of the widget.
+int pixelsOf(QWidget& widget, const QColor& colour)
+{
+    const QImage image = widget.grab().toImage();
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            const QColor at = image.pixelColor(x, y);
+            count += std::abs(at.red() - colour.red()) + std::abs(at.green() - colour.green()) +
+                         std::abs(at.blue() - colour.blue()) <
+                     24;
+        }
+    }
+    return count;
+}
+
+TEST_F(RunChartsTest, ThePictureHasBeerBandAndRing)
+{
+    TemperaturePanel* panel = charts().temperature();
+    const Colours& colours = coloursOf(*panel);
+    const QColor band = mixed(QColor(0x00, 0x9E, 0x73), colours.card, 34.0 / 255.0);
+    EXPECT_GT(pixelsOf(*panel, colours.beer), 400);
+    EXPECT_GT(pixelsOf(*panel, band), 2'000);
+    EXPECT_GT(pixelsOf(*panel, colours.excursion), 40) << "the ring about the peak";
+    charts().setChart(nullptr);
+    EXPECT_EQ(pixelsOf(*panel, colours.beer), 0);
 }
 
 TEST_F(RunChartsTest, TheTablesSayWhatThePanelsShow)

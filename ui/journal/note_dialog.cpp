@@ -49,8 +49,9 @@ Result<bool> keepNote(const store::LogbookFile& file, const JournalNote& note)
 
 } // namespace
 
-NoteDialog::NoteDialog(Session& session, const QString& batch, QWidget* parent)
-    : QDialog(parent), m_session(&session), m_time(new QLineEdit(this)),
+NoteDialog::NoteDialog(Session& session, const QString& batch, QWidget* parent,
+                       std::optional<Instant> at)
+    : QDialog(parent), m_session(&session), m_at(at), m_time(new QLineEdit(this)),
       m_batch(new QComboBox(this)), m_text(new QPlainTextEdit(this)),
       m_message(makeLabel({}, "warn", this))
 {
@@ -89,7 +90,7 @@ void NoteDialog::fetch(const QString& batch)
         if (!choices)
             return refuse(sentence(choices.error()), m_text);
         m_zone = choices->zone;
-        m_time->setText(shown(localIso(m_session->now(), m_zone))
+        m_time->setText(shown(localIso(m_at.value_or(m_session->now()), m_zone))
                             .left(16)
                             .replace(QLatin1Char('T'), QLatin1Char(' ')));
         m_batch->addItem(QStringLiteral("the whole logbook"));

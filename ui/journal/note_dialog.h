@@ -17,8 +17,9 @@ class Session;
 class NoteDialog : public QDialog {
     Q_OBJECT
 public:
-    /// `batch`: the one to begin with.
-    NoteDialog(Session& session, const QString& batch, QWidget* parent = nullptr);
+    /// `batch`: the one to begin with. `at`: when it was, where that is not now.
+    NoteDialog(Session& session, const QString& batch, QWidget* parent = nullptr,
+               std::optional<Instant> at = std::nullopt);
 
     QLineEdit* time() const { return m_time; }
     QComboBox* batch() const { return m_batch; }
@@ -33,6 +34,7 @@ private:
     void refuse(const QString& words, QWidget* field);
 
     Session* m_session;
+    std::optional<Instant> m_at;
     Zone m_zone;
     QLineEdit* m_time;
     QComboBox* m_batch;

@@ -1,6 +1,5 @@
 #include "ui/window/main_window.h"
 
-#include "core/exchange/load.h"
 #include "core/review/lanes_cache.h"
 #include "core/store/equipment.h"
 #include "ui/charts/chart_tables_dialog.h"
@@ -23,7 +22,6 @@
 #include "ui/sidebyside/side_by_side_page.h"
 #include "ui/theme/theme.h"
 #include "ui/window/menus.h"
-#include "ui/window/new_settings.h"
 #include "ui/window/notice_bar.h"
 #include "ui/window/pages.h"
 #include "ui/window/status_words.h"
@@ -32,16 +30,11 @@
 #include "ui/words/words.h"
 
 #include <QCloseEvent>
-#include <QDragEnterEvent>
-#include <QFileDialog>
 #include <QFileInfo>
-#include <QFutureWatcher>
 #include <QLabel>
-#include <QMimeData>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-#include <QtConcurrent/QtConcurrentRun>
 
 namespace holdband::ui {
 
@@ -49,7 +42,6 @@ namespace {
 
 const QString settingsName = QStringLiteral("holdband");
 const QString remindKey = QStringLiteral("remind-of-rounds");
-const QString logbookFilter = QStringLiteral("Logbooks (*.holdband);;All files (*)");
 
 struct LanesAndZone {
     review::LanesReview lanes;
@@ -207,50 +199,6 @@ BatchMenuActions MainWindow::batchMenu()
     return actions;
 }
 
-void MainWindow::openLogbook(const QString& path)
-{
-    m_notice->putAway();
-    m_wantedPath = QFileInfo::exists(path) ? QString() : path;
-    if (!m_wantedPath.isEmpty())
-        return m_notice->say(QStringLiteral("There is no logbook at %1 yet. \"New logbook…\" makes "
-                                            "one there.")
-                                 .arg(path));
-    const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
-    if (!opened)
-        m_notice->say(sentence(opened.error()));
-}
-
-void MainWindow::createLogbook(const QString& path)
-{
-    m_notice->putAway();
-    const Done made = m_session.create(QFileInfo(path).absoluteFilePath(), usualSettings());
-    if (!made)
-        m_notice->say(sentence(made.error()));
-}
-
-/// The loader opens the logbook itself, so the session lets go of it meanwhile.
-void MainWindow::loadDescription(const QString& path)
-{
-    if (!m_session.isOpen() || m_session.readOnly())
-        return;
-    const QString logbook = m_session.path();
-    m_session.close();
-    setEnabled(false);
-    using Loaded = Result<exchange::LoadReport>;
-    auto* watcher = new QFutureWatcher<std::shared_ptr<Loaded>>(this);
-    connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher, logbook] {
-        const std::shared_ptr<Loaded> loaded = watcher->result();
-        watcher->deleteLater();
-        setEnabled(true);
-        openLogbook(logbook);
-        if (!*loaded)
-            m_notice->say(sentence(loaded->error()));
-    });
-    watcher->setFuture(QtConcurrent::run([logbook = core(logbook), path = core(path)] {
-        return std::make_shared<Loaded>(exchange::loadDescription(logbook, path));
-    }));
-}
-
 void MainWindow::takeOpened()
 {
     setWindowTitle(QFileInfo(m_session.path()).fileName() + QStringLiteral(" – Holdband"));
@@ -401,7 +349,10 @@ void MainWindow::addNote(const QString& batch)
 {
     if (!m_session.isOpen() || m_session.readOnly())
         return;
-    auto* dialog = new NoteDialog(m_session, batch, this);
+    // Of the run that is looked at: at the time that is pointed at.
+    const bool shown = m_pages->page() == PageId::run && batch == m_pages->run()->batch();
+    const auto at = shown ? m_pages->run()->charts()->time().pointer() : std::nullopt;
+    auto* dialog = new NoteDialog(m_session, batch, this, at);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
@@ -421,43 +372,6 @@ bool MainWindow::showsWelcome() const
     return m_outer->currentIndex() == 0;
 }
 
-void MainWindow::askOpen()
-{
-    const QString path =
-        QFileDialog::getOpenFileName(this, QStringLiteral("Open a logbook"), {}, logbookFilter);
-    if (!path.isEmpty())
-        openLogbook(path);
-}
-
-void MainWindow::askNew()
-{
-    QString path = QFileDialog::getSaveFileName(
-        this, QStringLiteral("Where the new logbook goes"),
-        m_wantedPath.isEmpty() ? QStringLiteral("my.holdband") : m_wantedPath, logbookFilter);
-    if (path.isEmpty())
-        return;
-    if (QFileInfo(path).suffix().isEmpty())
-        path += QStringLiteral(".holdband");
-    createLogbook(path);
-}
-
-void MainWindow::askLoad()
-{
-    const QString path = QFileDialog::getOpenFileName(this, QStringLiteral("Load a description"),
-                                                      {}, QStringLiteral("Descriptions (*.json)"));
-    if (!path.isEmpty())
-        loadDescription(path);
-}
-
-void MainWindow::askImport()
-{
-    const QStringList paths = QFileDialog::getOpenFileNames(
-        this, QStringLiteral("Import logs"), {},
-        QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
-    if (!paths.isEmpty())
-        importFiles(paths);
-}
-
 /// Once: what was typed of a round is gone with the window.
 void MainWindow::closeEvent(QCloseEvent* event)
 {
@@ -468,30 +382,6 @@ void MainWindow::closeEvent(QCloseEvent* event)
     m_notice->say(
         QStringLiteral("The round that you typed is not kept. Save it, or close the window "
                        "again to leave it."));
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event)
-{
-    if (event->mimeData()->hasUrls())
-        event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent* event)
-{
-    QStringList paths;
-    for (const QUrl& url : event->mimeData()->urls()) {
-        if (url.isLocalFile())
-            paths << url.toLocalFile();
-    }
-    if (paths.isEmpty())
-        return;
-    if (paths.first().endsWith(QStringLiteral(".holdband")))
-        openLogbook(paths.first());
-    else if (m_session.isOpen())
-        importFiles(paths);
-    else
-        m_notice->say(QStringLiteral("Open a logbook first, then drop the log again."));
-    event->acceptProposedAction();
 }
 
 } // namespace holdband::ui

@@ -1,0 +1,130 @@
+// The files that the window opens, makes, loads and takes in; what it does with them is in
+// main_window.cpp.
+#include "ui/window/main_window.h"
+
+#include "core/exchange/load.h"
+#include "ui/window/new_settings.h"
+#include "ui/window/notice_bar.h"
+#include "ui/words/words.h"
+
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QFutureWatcher>
+#include <QMimeData>
+#include <QtConcurrent/QtConcurrentRun>
+
+namespace holdband::ui {
+
+namespace {
+
+const QString logbookFilter = QStringLiteral("Logbooks (*.holdband);;All files (*)");
+
+} // namespace
+
+void MainWindow::openLogbook(const QString& path)
+{
+    m_notice->putAway();
+    m_wantedPath = QFileInfo::exists(path) ? QString() : path;
+    if (!m_wantedPath.isEmpty())
+        return m_notice->say(QStringLiteral("There is no logbook at %1 yet. \"New logbook…\" makes "
+                                            "one there.")
+                                 .arg(path));
+    const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
+    if (!opened)
+        m_notice->say(sentence(opened.error()));
+}
+
+void MainWindow::createLogbook(const QString& path)
+{
+    m_notice->putAway();
+    const Done made = m_session.create(QFileInfo(path).absoluteFilePath(), usualSettings());
+    if (!made)
+        m_notice->say(sentence(made.error()));
+}
+
+/// The loader opens the logbook itself, so the session lets go of it meanwhile.
+void MainWindow::loadDescription(const QString& path)
+{
+    if (!m_session.isOpen() || m_session.readOnly())
+        return;
+    const QString logbook = m_session.path();
+    m_session.close();
+    setEnabled(false);
+    using Loaded = Result<exchange::LoadReport>;
+    auto* watcher = new QFutureWatcher<std::shared_ptr<Loaded>>(this);
+    connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher, logbook] {
+        const std::shared_ptr<Loaded> loaded = watcher->result();
+        watcher->deleteLater();
+        setEnabled(true);
+        openLogbook(logbook);
+        if (!*loaded)
+            m_notice->say(sentence(loaded->error()));
+    });
+    watcher->setFuture(QtConcurrent::run([logbook = core(logbook), path = core(path)] {
+        return std::make_shared<Loaded>(exchange::loadDescription(logbook, path));
+    }));
+}
+
+void MainWindow::askOpen()
+{
+    const QString path =
+        QFileDialog::getOpenFileName(this, QStringLiteral("Open a logbook"), {}, logbookFilter);
+    if (!path.isEmpty())
+        openLogbook(path);
+}
+
+void MainWindow::askNew()
+{
+    QString path = QFileDialog::getSaveFileName(
+        this, QStringLiteral("Where the new logbook goes"),
+        m_wantedPath.isEmpty() ? QStringLiteral("my.holdband") : m_wantedPath, logbookFilter);
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += QStringLiteral(".holdband");
+    createLogbook(path);
+}
+
+void MainWindow::askLoad()
+{
+    const QString path = QFileDialog::getOpenFileName(this, QStringLiteral("Load a description"),
+                                                      {}, QStringLiteral("Descriptions (*.json)"));
+    if (!path.isEmpty())
+        loadDescription(path);
+}
+
+void MainWindow::askImport()
+{
+    const QStringList paths = QFileDialog::getOpenFileNames(
+        this, QStringLiteral("Import logs"), {},
+        QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+    if (!paths.isEmpty())
+        importFiles(paths);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    if (event->mimeData()->hasUrls())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    QStringList paths;
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (url.isLocalFile())
+            paths << url.toLocalFile();
+    }
+    if (paths.isEmpty())
+        return;
+    if (paths.first().endsWith(QStringLiteral(".holdband")))
+        openLogbook(paths.first());
+    else if (m_session.isOpen())
+        importFiles(paths);
+    else
+        m_notice->say(QStringLiteral("Open a logbook first, then drop the log again."));
+    event->acceptProposedAction();
+}
+
+} // namespace holdband::ui
