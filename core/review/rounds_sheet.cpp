@@ -212,11 +212,10 @@ public:
     /// Meters that are read no longer but have readings among the last rounds, to be mended there.
     void addPastMeters()
     {
-        const Instant first = dueAt(m_sheet.columns.front(), m_sheet.zone, m_sheet.settings.rounds);
         for (const Meter& meter : m_snapshot.meters) {
             const Readings& readings = m_snapshot.meterReadings.at(meter.name);
             if (inService(meter, m_sheet.now) || readings.empty() ||
-                readings.back().inForce.at < first)
+                readings.back().inForce.at < firstShown())
                 continue;
             RoundRow row = rowOf(meter, readings, m_at);
             row.toRead = false;
@@ -248,23 +247,45 @@ public:
     Done addGravities()
     {
         for (const Batch& batch : m_snapshot.batches) {
+            if (!batch.ended)
+                HOLDBAND_TRY(addGravity(batch, true));
+        }
+        return {};
+    }
+
+    /// Of batches that have ended, while their gravities stand among the last rounds.
+    Done addPastGravities()
+    {
+        for (const Batch& batch : m_snapshot.batches) {
             if (batch.ended)
-                continue;
-            auto kept =
-                store::readHandReadings(m_logbook, {store::HandOwner::Kind::batch, batch.name});
-            HOLDBAND_TRY(kept);
-            RoundRow row;
-            row.kind = RoundKind::gravity;
-            row.name = batch.name;
-            row.setup = batch.setup;
-            row.unit = ReadingUnit::specificGravity;
-            row.decimals = 3;
-            addRow(std::move(row), *kept);
+                HOLDBAND_TRY(addGravity(batch, false));
         }
         return {};
     }
 
 private:
+    Instant firstShown() const
+    {
+        return dueAt(m_sheet.columns.front(), m_sheet.zone, m_sheet.settings.rounds);
+    }
+
+    Done addGravity(const Batch& batch, bool toRead)
+    {
+        auto kept = store::readHandReadings(m_logbook, {store::HandOwner::Kind::batch, batch.name});
+        HOLDBAND_TRY(kept);
+        if (!toRead && (kept->empty() || kept->back().inForce.at < firstShown()))
+            return {};
+        RoundRow row;
+        row.kind = RoundKind::gravity;
+        row.name = batch.name;
+        row.setup = batch.setup;
+        row.unit = ReadingUnit::specificGravity;
+        row.decimals = 3;
+        row.toRead = toRead;
+        addRow(std::move(row), *kept);
+        return {};
+    }
+
     ReadingUnit temperatureUnit() const
     {
         return m_sheet.settings.temperatureUnit() == TemperatureUnit::fahrenheit
@@ -423,6 +444,7 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, std::optiona
     HOLDBAND_TRY(maker.addThermometers());
     HOLDBAND_TRY(maker.addGravities());
     maker.addPastMeters();
+    HOLDBAND_TRY(maker.addPastGravities());
     return sheet;
 }
 

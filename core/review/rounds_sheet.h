@@ -25,7 +25,8 @@ struct RoundRow {
     double last = 0.0;
     int decimals = 2;      ///< that its readings are written with
     bool topKnown = false; ///< of a meter: where its register rolls over
-    bool toRead = true;    ///< else it stands in the grid only: a meter no longer in service
+    bool toRead = true;    ///< else it stands in the grid only: a meter no longer in service,
+                           ///< or the gravity of a batch that has ended
     /// Where the next reading should fall. Of a meter: the last one plus what half to twice the
     /// mean power of the last three days makes of the time since; absent with fewer than two
     /// readings, and where the last one is over a week old. Of a thermometer in a running batch's

@@ -107,6 +107,25 @@ TEST(RoundsSheet, AMeterThatWasTakenAwayStaysInTheGridWhileItsReadingsDo)
     EXPECT_EQ(meterRow(later), later.rows.end());
 }
 
+TEST(RoundsSheet, TheGravityOfAnEndedBatchCanStillBeMended)
+{
+    const auto sheet = [](const std::string& now) {
+        const std::string description =
+            R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+            "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 06:00",
+                "ended":"2026-03-03 06:00","beer_sensor":"Beer","tolerance_c":1,
+                "schedule":[{"stage":"Hold","target_c":20}]}],
+            "hand_readings":[{"batch":"B","at":"2026-03-02 07:00","value":1.012,"unit":"SG"}]})";
+        return sheetOf(description, now);
+    };
+    const RoundsSheet soon = sheet("2026-03-03T08:00:00Z");
+    ASSERT_EQ(soon.rows.size(), 1u);
+    EXPECT_FALSE(soon.rows[0].toRead);
+    EXPECT_TRUE(std::any_of(soon.cells[0].begin(), soon.cells[0].end(),
+                            [](const RoundCell& cell) { return cell.value == 1.012; }));
+    EXPECT_TRUE(sheet("2026-04-03T08:00:00Z").rows.empty());
+}
+
 TEST(RoundsSheet, ALateReadingIsExpectedBetweenItsNeighbours)
 {
     const std::string readings = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00},

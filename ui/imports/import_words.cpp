@@ -65,6 +65,19 @@ QString problemWords(const Problem& problem)
     return sentence(page);
 }
 
+namespace {
+
+/// Half of a long log would else stay out and nobody would notice.
+QString passedOver(const intake::ImportReport& report)
+{
+    const std::vector<std::string>& names = report.file.ignoredNames;
+    return names.empty()
+               ? QString()
+               : QStringLiteral(" Passed over, with all their rows: %1.").arg(shown(joined(names)));
+}
+
+} // namespace
+
 QString stateSentence(const LogState& log)
 {
     switch (log.stage) {
@@ -77,7 +90,7 @@ QString stateSentence(const LogState& log)
     case LogStage::asking:
         return log.problem ? problemWords(*log.problem) : QString();
     case LogStage::ready:
-        return countsSentence(*log.report);
+        return countsSentence(*log.report) + passedOver(*log.report);
     case LogStage::nothingNew:
         return countsSentence(*log.report) + QStringLiteral(" There is nothing new to keep.");
     case LogStage::kept:

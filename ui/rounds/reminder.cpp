@@ -27,7 +27,7 @@ bool readSince(const review::RoundsSheet& sheet, Instant opened)
 bool batchRuns(const review::RoundsSheet& sheet)
 {
     return std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const review::RoundRow& row) {
-        return row.kind == review::RoundKind::gravity;
+        return row.toRead && row.kind == review::RoundKind::gravity;
     });
 }
 

@@ -130,7 +130,9 @@ void RoundsGrid::setSheet(review::RoundsSheet sheet)
     const int row = at.row();
     const int column = at.column();
     m_model->setSheet(std::move(sheet));
-    m_table->setCurrentIndex(m_model->index(row, column)); // an invalid one where it is gone
+    // An invalid one where it is gone; at first the newest round.
+    m_table->setCurrentIndex(at.isValid() ? m_model->index(row, column)
+                                          : m_model->index(0, m_model->columnCount() - 1));
     QHeaderView* rows = m_table->verticalHeader();
     m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
                             rows->count() * rows->defaultSectionSize() + 6);
