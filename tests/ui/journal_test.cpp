@@ -55,7 +55,8 @@ protected:
     {
         const auto file = store::LogbookFile::open(logbook.toStdString(), store::Access::read);
         std::vector<std::string> all;
-        for (const JournalNote& note : *store::readJournal(**file))
+        const auto journal = store::readJournal(**file);
+        for (const JournalNote& note : *journal)
             all.push_back(note.text);
         return all;
     }
