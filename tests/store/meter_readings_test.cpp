@@ -33,7 +33,8 @@ protected:
     std::vector<double> standing() const
     {
         std::vector<double> all;
-        for (const auto& kept : *store::readMeterReadings(*m_logbook, "Meter"))
+        const auto readings = store::readMeterReadings(*m_logbook, "Meter");
+        for (const auto& kept : *readings)
             all.push_back(kept.inForce.registerReading.kilowattHours());
         return all;
     }
