@@ -41,6 +41,9 @@ WelcomePage::WelcomePage(bool withSample, QWidget* parent)
     connect(m_open, &QPushButton::clicked, this, &WelcomePage::openWanted);
     connect(m_new, &QPushButton::clicked, this, &WelcomePage::newWanted);
     connect(m_load, &QPushButton::clicked, this, &WelcomePage::loadWanted);
+    setTabOrder(m_sample, m_load);
+    setTabOrder(m_load, m_new);
+    setTabOrder(m_new, m_open);
     setState(State::noLogbook);
 }
 
