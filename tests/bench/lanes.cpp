@@ -8,6 +8,7 @@
 #include "core/store/meter_readings.h"
 #include "core/store/readings.h"
 #include "tests/bench/child.h"
+#include "tests/bench/must.h"
 
 #include <chrono>
 #include <cstdio>
@@ -24,23 +25,6 @@ constexpr int setups = 3;
 constexpr int batches = 300;
 constexpr int readingsEach = 16'700; ///< one a minute: eleven and a half days
 constexpr std::chrono::hours every{24 * 36};
-
-template <typename Value>
-Value must(Result<Value> result)
-{
-    if (result)
-        return std::move(*result);
-    std::fprintf(stderr, "%s\n", result.error().sentence().c_str());
-    std::exit(1);
-}
-
-void must(const Done& done)
-{
-    if (done)
-        return;
-    std::fprintf(stderr, "%s\n", done.error().sentence().c_str());
-    std::exit(1);
-}
 
 std::string named(const char* what, int number)
 {

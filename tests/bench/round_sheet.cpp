@@ -3,6 +3,7 @@
 #include "core/review/rounds_sheet.h"
 #include "core/store/equipment.h"
 #include "core/store/meter_readings.h"
+#include "tests/bench/must.h"
 
 #include <algorithm>
 #include <chrono>
@@ -15,23 +16,6 @@ namespace {
 
 constexpr int meters = 8;
 constexpr int rounds = 10 * 365 * 2;
-
-template <typename Value>
-Value must(Result<Value> result)
-{
-    if (result)
-        return std::move(*result);
-    std::fprintf(stderr, "%s\n", result.error().sentence().c_str());
-    std::exit(1);
-}
-
-void must(const Done& done)
-{
-    if (done)
-        return;
-    std::fprintf(stderr, "%s\n", done.error().sentence().c_str());
-    std::exit(1);
-}
 
 void addMeter(const store::Change& change, const std::string& setup, int number)
 {

@@ -1,6 +1,7 @@
 #include "ui/run/run_page.h"
 
 #include "ui/charts/run_charts.h"
+#include "ui/forms/keep_change.h"
 #include "ui/run/cause_dialog.h"
 #include "ui/run/deviation_card.h"
 #include "ui/run/energy_tables.h"
@@ -213,19 +214,15 @@ void RunPage::giveCause()
 
 void RunPage::keepLimits(const review::Limits& limits)
 {
-    m_session->change<bool>(
-        this,
-        [batch = core(m_batch), limits](const store::LogbookFile& file) -> Result<bool> {
-            auto change = store::Change::begin(file, review::limitsChangedAct(batch));
-            HOLDBAND_TRY(change);
-            HOLDBAND_TRY(review::keepLimits(*change, batch, limits));
-            HOLDBAND_TRY(change->commit());
-            return true;
+    const std::string batch = core(m_batch);
+    keepChange(
+        *m_session, this, review::limitsChangedAct(batch).what,
+        [batch, limits](const store::Change& change) {
+            return review::keepLimits(change, batch, limits);
         },
-        [this](Result<bool> kept) {
+        [this](Done kept) {
             if (!kept)
-                return Q_EMIT failed(sentence(kept.error()));
-            m_session->announceChange();
+                Q_EMIT failed(sentence(kept.error()));
         });
 }
 
