@@ -9,8 +9,8 @@ namespace holdband::store {
 namespace {
 
 /// Tables with a record of their own, or of nothing that a person entered.
-constexpr std::array<std::string_view, 7> unrecorded{
-    "acts", "act_changes", "seal", "readings", "aside_readings", "log_maps", "watches"};
+constexpr std::array<std::string_view, 6> unrecorded{
+    "acts", "act_changes", "seal", "readings", "aside_readings", "log_maps"};
 
 struct FreeMemory {
     void operator()(void* memory) const { sqlite3_free(memory); }
@@ -208,14 +208,29 @@ Result<Changeset> inverted(const Database& database, const Changeset& changes)
     return bytesOf(bytes, size);
 }
 
+namespace {
+
+/// What to do where a row is no longer as the record has it. How far a watched file was read moves
+/// on by itself and is no record (setWatchState): such a row goes all the same.
+int onConflict(void*, int conflict, sqlite3_changeset_iter* iterator)
+{
+    const char* table = nullptr;
+    int count = 0;
+    int operation = 0;
+    sqlite3changeset_op(iterator, &table, &count, &operation, nullptr);
+    const bool moved = conflict == SQLITE_CHANGESET_DATA && std::string_view(table) == "watches";
+    return moved ? SQLITE_CHANGESET_REPLACE : SQLITE_CHANGESET_ABORT;
+}
+
+} // namespace
+
 Done applyChanges(const Database& database, const Changeset& changes)
 {
     if (changes.empty())
         return {};
-    const auto stop = [](void*, int, sqlite3_changeset_iter*) { return SQLITE_CHANGESET_ABORT; };
     const int code =
         sqlite3changeset_apply(database.raw(), static_cast<int>(changes.size()),
-                               const_cast<char*>(changes.data()), nullptr, stop, nullptr);
+                               const_cast<char*>(changes.data()), nullptr, onConflict, nullptr);
     if (code == SQLITE_ABORT || (code & 0xff) == SQLITE_CONSTRAINT)
         return dataProblem("something that came later stands on this; nothing was changed", {},
                            "take the later change back first");

@@ -26,8 +26,10 @@ Done addWatch(const Change& change, const std::string& path, const std::string& 
 
 Done setWatchState(const Change& change, std::int64_t id, const std::string& state)
 {
-    return execute(change.database(), "UPDATE watches SET state = ? WHERE id = ?",
-                   std::string_view(state), id);
+    HOLDBAND_TRY(change.pauseRecording());
+    HOLDBAND_TRY(execute(change.database(), "UPDATE watches SET state = ? WHERE id = ?",
+                         std::string_view(state), id));
+    return change.resumeRecording();
 }
 
 Done removeWatch(const Change& change, std::int64_t id)

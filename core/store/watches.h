@@ -18,6 +18,7 @@ struct Watch {
 Result<std::vector<Watch>> readWatches(const LogbookFile& logbook);
 /// Problem (data): that path is watched already.
 Done addWatch(const Change& change, const std::string& path, const std::string& spec);
+/// Not recorded for undo: the file is as far as it is, whatever is taken back.
 Done setWatchState(const Change& change, std::int64_t id, const std::string& state);
 Done removeWatch(const Change& change, std::int64_t id);
 

@@ -5,6 +5,7 @@
 #include "core/store/imports.h"
 #include "core/store/readings.h"
 #include "core/store/soundness.h"
+#include "core/store/undo.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
 
@@ -56,6 +57,37 @@ protected:
 
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
+
+TEST_F(WatchedFile, watchingIsTakenBackAndDoneAgainAlsoAfterItsFileWasRead)
+{
+    append("2026-11-10 08:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    ASSERT_TRUE(store::undoLast(*m_logbook));
+    EXPECT_TRUE(store::readWatches(*m_logbook)->empty());
+    EXPECT_EQ(readings(), 1u) << "what was read stays";
+    ASSERT_TRUE(store::redoLast(*m_logbook));
+    append("2026-11-10 09:00,21\n");
+    EXPECT_EQ(poll().added, 1) << "the first reading is there already";
+    EXPECT_EQ(readings(), 2u);
+}
+
+TEST_F(WatchedFile, aWatchThatWasRemovedComesBackWhereItHadCome)
+{
+    append("2026-11-10 08:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    const auto watches = store::readWatches(*m_logbook);
+    ASSERT_EQ(watches->size(), 1u);
+    auto change = store::Change::begin(*m_logbook, "watched no longer");
+    ASSERT_TRUE(change);
+    ASSERT_TRUE(store::removeWatch(*change, watches->front().id));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(store::undoLast(*m_logbook).value_or(""), "watched no longer");
+    const auto back = store::readWatches(*m_logbook);
+    ASSERT_EQ(back->size(), 1u);
+    EXPECT_EQ(back->front().state, watches->front().state);
+    append("2026-11-10 09:00,21\n");
+    EXPECT_EQ(poll().added, 1);
+}
 
 TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
 {
