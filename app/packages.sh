@@ -4,7 +4,7 @@
 
 build_packages=(
     g++ cmake ninja-build
-    qt6-base-dev libsqlite3-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
+    qt6-base-dev libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
 )
 
 # At run time: the display's plugin, time zones, and a font (without one every label is a row of

@@ -1,7 +1,7 @@
+#include "core/digest.h"
 #include "core/intake/source_file.h"
 #include "core/intake/watch.h"
 
-#include <QCryptographicHash>
 #include <algorithm>
 #include <fstream>
 
@@ -24,13 +24,13 @@ std::string bytesOf(const std::string& path, std::int64_t from, std::int64_t cou
 
 std::string digestOf(const std::string& path, std::int64_t bytes)
 {
-    QCryptographicHash hash(QCryptographicHash::Sha256);
+    Digest digest;
     const std::string head = bytesOf(path, 0, std::min(digestReach, bytes));
     const std::string tail =
         bytesOf(path, std::max<std::int64_t>(bytes - digestReach, 0), std::min(digestReach, bytes));
-    hash.addData(QByteArrayView(head.data(), static_cast<qsizetype>(head.size())));
-    hash.addData(QByteArrayView(tail.data(), static_cast<qsizetype>(tail.size())));
-    return hash.result().toHex().toStdString();
+    digest.add(head);
+    digest.add(tail);
+    return digest.hex();
 }
 
 /// Counts line ends and notes where the last one is.

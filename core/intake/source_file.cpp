@@ -42,7 +42,7 @@ std::string_view kindOf(mode_t mode)
 
 SourceFile::SourceFile(int descriptor, std::string path, std::int64_t size)
     : m_descriptor(descriptor), m_path(std::move(path)), m_size(size), m_buffer(pieceSize),
-      m_other(pieceSize), m_hash(std::make_unique<QCryptographicHash>(QCryptographicHash::Sha256))
+      m_other(pieceSize), m_hash(std::make_unique<Digest>())
 {
 }
 
@@ -134,9 +134,7 @@ Result<std::string_view> SourceFile::next()
         m_hashing.wait();
     m_buffer.swap(m_other);
     const std::string_view piece(m_buffer.data(), filled);
-    m_hashing = std::async(std::launch::async, [hash = m_hash.get(), piece] {
-        hash->addData(QByteArrayView(piece.data(), static_cast<qsizetype>(piece.size())));
-    });
+    m_hashing = std::async(std::launch::async, [hash = m_hash.get(), piece] { hash->add(piece); });
     return piece;
 }
 
@@ -144,7 +142,7 @@ std::string SourceFile::sha256()
 {
     if (m_hashing.valid())
         m_hashing.wait();
-    return m_hash->result().toHex().toStdString();
+    return m_hash->hex();
 }
 
 } // namespace holdband

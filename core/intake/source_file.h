@@ -2,9 +2,9 @@
 // and devices are refused; links to regular files are followed.
 #pragma once
 
+#include "core/digest.h"
 #include "core/problem.h"
 
-#include <QCryptographicHash>
 #include <cstdint>
 #include <future>
 #include <memory>
@@ -56,7 +56,7 @@ private:
     std::int64_t m_read = 0;
     std::vector<char> m_buffer; ///< handed out last
     std::vector<char> m_other;  ///< filled next
-    std::unique_ptr<QCryptographicHash> m_hash;
+    std::unique_ptr<Digest> m_hash;
     std::future<void> m_hashing; ///< of m_buffer, on another thread: it takes as long as reading
 };
 

@@ -191,9 +191,10 @@ std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, 
 /// The rows and cells of one sheet as they come together.
 class SheetMaker {
 public:
-    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, Instant at,
+    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, const RoundsWish& wish,
                RoundsSheet& sheet)
-        : m_logbook(logbook), m_snapshot(snapshot), m_at(at), m_sheet(sheet)
+        : m_logbook(logbook), m_snapshot(snapshot), m_at(wish.at.value_or(sheet.now)),
+          m_lastIsOpen(wish.sheetsBack == 0), m_sheet(sheet)
     {
     }
 
@@ -209,13 +210,13 @@ public:
         }
     }
 
-    /// Meters that are read no longer but have readings among the last rounds, to be mended there.
+    /// Meters that are read no longer but have readings in the grid, to be mended there.
     void addPastMeters()
     {
         for (const Meter& meter : m_snapshot.meters) {
             const Readings& readings = m_snapshot.meterReadings.at(meter.name);
-            if (inService(meter, m_sheet.now) || readings.empty() ||
-                readings.back().inForce.at < firstShown())
+            noteEarlier(readings);
+            if (inService(meter, m_sheet.now) || !hasShown(readings))
                 continue;
             RoundRow row = rowOf(meter, readings, m_at);
             row.toRead = false;
@@ -233,6 +234,7 @@ public:
             auto kept =
                 store::readHandReadings(m_logbook, {store::HandOwner::Kind::sensor, sensor.name});
             HOLDBAND_TRY(kept);
+            noteEarlier(*kept);
             RoundRow row;
             row.kind = sensor.reads == Reads::gravity ? RoundKind::gravity : RoundKind::thermometer;
             row.name = sensor.name;
@@ -253,7 +255,7 @@ public:
         return {};
     }
 
-    /// Of batches that have ended, while their gravities stand among the last rounds.
+    /// Of batches that have ended, where their gravities stand in the grid.
     Done addPastGravities()
     {
         for (const Batch& batch : m_snapshot.batches) {
@@ -264,16 +266,34 @@ public:
     }
 
 private:
-    Instant firstShown() const
+    template <typename Kept>
+    void noteEarlier(const std::vector<Kept>& readings)
     {
-        return dueAt(m_sheet.columns.front(), m_sheet.zone, m_sheet.settings.rounds);
+        const auto& windows = m_sheet.settings.rounds;
+        if (!readings.empty() &&
+            earlier(roundOf(readings.front().inForce.at, m_sheet.zone, windows),
+                    m_sheet.columns.front()))
+            m_sheet.hasEarlier = true;
+    }
+
+    /// Whether some of them stand in the grid.
+    template <typename Kept>
+    bool hasShown(const std::vector<Kept>& readings) const
+    {
+        return std::any_of(readings.begin(), readings.end(), [this](const Kept& kept) {
+            const RoundColumn round =
+                roundOf(kept.inForce.at, m_sheet.zone, m_sheet.settings.rounds);
+            return !earlier(round, m_sheet.columns.front()) &&
+                   !earlier(m_sheet.columns.back(), round);
+        });
     }
 
     Done addGravity(const Batch& batch, bool toRead)
     {
         auto kept = store::readHandReadings(m_logbook, {store::HandOwner::Kind::batch, batch.name});
         HOLDBAND_TRY(kept);
-        if (!toRead && (kept->empty() || kept->back().inForce.at < firstShown()))
+        noteEarlier(*kept);
+        if (!toRead && !hasShown(*kept))
             return {};
         RoundRow row;
         row.kind = RoundKind::gravity;
@@ -345,7 +365,8 @@ private:
         for (std::size_t i = 0; i < columns.size(); ++i) {
             cells[i].at = dueAt(columns[i], m_sheet.zone, windows);
             const bool over = missedFrom(columns[i], m_sheet.zone, windows) < m_sheet.now;
-            cells[i].missed = over && i + 1 < columns.size() && expected(cells[i].at);
+            const bool open = m_lastIsOpen && i + 1 == columns.size();
+            cells[i].missed = over && !open && expected(cells[i].at);
         }
         for (const Shown& reading : readings)
             place(cells, reading);
@@ -367,13 +388,14 @@ private:
 
     const store::LogbookFile& m_logbook;
     const Snapshot& m_snapshot;
-    Instant m_at; ///< of the round that is typed
+    Instant m_at;      ///< of the round that is typed
+    bool m_lastIsOpen; ///< the last column may still be read
     RoundsSheet& m_sheet;
 };
 
 /// The last rounds: up to now while a batch runs or something was read today, else up to the last
-/// reading.
-std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now)
+/// reading; or as many sheets before them.
+std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now, int sheetsBack)
 {
     const auto& windows = snapshot.settings.rounds;
     std::optional<Instant> last;
@@ -384,6 +406,8 @@ std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now)
     const bool running = std::any_of(snapshot.batches.begin(), snapshot.batches.end(),
                                      [](const Batch& batch) { return !batch.ended.has_value(); });
     RoundColumn round = roundOf(running || !last ? now : *last, snapshot.zone, windows);
+    for (int i = 0; i < sheetsBack * roundsShown; ++i)
+        round = roundBefore(round, windows);
     std::vector<RoundColumn> columns;
     for (int i = 0; i < roundsShown; ++i) {
         columns.push_back(round);
@@ -426,7 +450,7 @@ Instant nextDueAfter(Instant now, const Snapshot& snapshot, bool dueNow)
 
 } // namespace
 
-Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, std::optional<Instant> at)
+Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsWish& wish)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
@@ -436,10 +460,10 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, std::optiona
     sheet.settings = snapshot->settings;
     sheet.zone = snapshot->zone;
     sheet.now = logbook.now();
-    sheet.columns = columnsShown(*snapshot, sheet.now);
+    sheet.columns = columnsShown(*snapshot, sheet.now, wish.sheetsBack);
     sheet.dueNow = isDue(*snapshot, sheet.now);
     sheet.nextDue = nextDueAfter(sheet.now, *snapshot, sheet.dueNow);
-    SheetMaker maker(logbook, *snapshot, at.value_or(sheet.now), sheet);
+    SheetMaker maker(logbook, *snapshot, wish, sheet);
     maker.addMeters();
     HOLDBAND_TRY(maker.addThermometers());
     HOLDBAND_TRY(maker.addGravities());

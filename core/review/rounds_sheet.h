@@ -56,7 +56,8 @@ struct RoundsSheet {
     Instant nextDue;     ///< the middle of the next window; of the open one while it is not read
     bool dueNow = false; ///< a window is open, a batch runs, and a meter of it is not read yet
     std::vector<RoundRow> rows;
-    std::vector<RoundColumn> columns;          ///< the last 14 rounds, oldest first
+    std::vector<RoundColumn> columns;          ///< 14 rounds, oldest first
+    bool hasEarlier = false;                   ///< something was read before them
     std::vector<std::vector<RoundCell>> cells; ///< [row][column]
 
     const RoundWindow& windowOf(const RoundColumn& column) const
@@ -68,8 +69,13 @@ struct RoundsSheet {
 /// Which round an instant belongs to: the one whose window's middle is nearest.
 RoundColumn roundOf(Instant at, const Zone& zone, const std::vector<RoundWindow>& windows);
 
-/// `at`: the time of the round that is typed, where it is not now; ranges are expected for then.
-Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook,
-                                 std::optional<Instant> at = std::nullopt);
+/// What is looked at.
+struct RoundsWish {
+    std::optional<Instant> at; ///< of the round that is typed, where it is not now: ranges are
+                               ///< expected for then
+    int sheetsBack = 0;        ///< how many times 14 rounds before the last ones the grid shows
+};
+
+Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsWish& wish = {});
 
 } // namespace holdband::review

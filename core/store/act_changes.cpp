@@ -1,8 +1,8 @@
 #include "core/store/act_changes.h"
 
+#include "core/digest.h"
 #include "core/store/rows.h"
 
-#include <QCryptographicHash>
 #include <array>
 #include <utility>
 
@@ -19,10 +19,7 @@ constexpr std::array<std::pair<ActKind, std::string_view>, 4> kindNames{{
 
 std::string digestOf(const Changeset& changes)
 {
-    const QByteArrayView bytes(changes.data(), static_cast<qsizetype>(changes.size()));
-    QCryptographicHash hash(QCryptographicHash::Sha256);
-    hash.addData(bytes);
-    return hash.result().toHex().toStdString();
+    return holdband::digestOf(std::string_view(changes.data(), changes.size()));
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "core/store/seal.h"
 
-#include <QCryptographicHash>
+#include "core/digest.h"
+
 #include <vector>
 
 namespace holdband::store {
@@ -24,62 +25,62 @@ Result<std::vector<std::string>> sealedTables(const Database& database)
     }
 }
 
-void addNumber(QCryptographicHash& hash, std::int64_t number)
+void addNumber(Digest& digest, std::int64_t number)
 {
-    hash.addData(QByteArrayView(reinterpret_cast<const char*>(&number), sizeof number));
+    digest.add({reinterpret_cast<const char*>(&number), sizeof number});
 }
 
-void addColumn(QCryptographicHash& hash, sqlite3_stmt* statement, int column)
+void addColumn(Digest& digest, sqlite3_stmt* statement, int column)
 {
     const int type = sqlite3_column_type(statement, column);
-    addNumber(hash, type);
+    addNumber(digest, type);
     if (type == SQLITE_NULL)
         return;
     // Numbers are hashed as the text SQLite makes of them except reals, whose bits count.
     if (type == SQLITE_FLOAT) {
         const double value = sqlite3_column_double(statement, column);
-        hash.addData(QByteArrayView(reinterpret_cast<const char*>(&value), sizeof value));
+        digest.add({reinterpret_cast<const char*>(&value), sizeof value});
         return;
     }
     if (type == SQLITE_INTEGER)
-        return addNumber(hash, sqlite3_column_int64(statement, column));
+        return addNumber(digest, sqlite3_column_int64(statement, column));
     const void* bytes = sqlite3_column_blob(statement, column);
     const int size = sqlite3_column_bytes(statement, column);
-    addNumber(hash, size);
-    hash.addData(QByteArrayView(static_cast<const char*>(bytes), size));
+    addNumber(digest, size);
+    digest.add({static_cast<const char*>(bytes), static_cast<std::size_t>(size)});
 }
 
-Done addTable(QCryptographicHash& hash, const Database& database, const std::string& table)
+Done addTable(Digest& digest, const Database& database, const std::string& table)
 {
     // Without an ORDER BY, SQLite walks the table in the order of its key.
     auto statement = database.prepare("SELECT * FROM \"" + table + "\"");
     HOLDBAND_TRY(statement);
-    hash.addData(QByteArrayView(table.data(), static_cast<qsizetype>(table.size())));
+    digest.add(table);
     const int columns = sqlite3_column_count(statement->raw());
     for (auto row = statement->step();; row = statement->step()) {
         HOLDBAND_TRY(row);
         if (!*row)
             return {};
         for (int column = 0; column < columns; ++column)
-            addColumn(hash, statement->raw(), column);
+            addColumn(digest, statement->raw(), column);
     }
 }
 
-Result<std::string> digest(const Database& database)
+Result<std::string> digestOf(const Database& database)
 {
     auto tables = sealedTables(database);
     HOLDBAND_TRY(tables);
-    QCryptographicHash hash(QCryptographicHash::Sha256);
+    Digest digest;
     for (const std::string& table : *tables)
-        HOLDBAND_TRY(addTable(hash, database, table));
-    return hash.result().toHex().toStdString();
+        HOLDBAND_TRY(addTable(digest, database, table));
+    return digest.hex();
 }
 
 } // namespace
 
 Done renewSeal(const Database& database)
 {
-    auto now = digest(database);
+    auto now = digestOf(database);
     HOLDBAND_TRY(now);
     auto statement = database.prepare("INSERT OR REPLACE INTO seal (id, digest) VALUES (1, ?)");
     HOLDBAND_TRY(statement);
@@ -89,7 +90,7 @@ Done renewSeal(const Database& database)
 
 Result<bool> sealHolds(const Database& database)
 {
-    auto now = digest(database);
+    auto now = digestOf(database);
     HOLDBAND_TRY(now);
     auto kept = database.text("SELECT digest FROM seal WHERE id = 1");
     HOLDBAND_TRY(kept);

@@ -126,13 +126,37 @@ TEST(RoundsSheet, TheGravityOfAnEndedBatchCanStillBeMended)
     EXPECT_TRUE(sheet("2026-04-03T08:00:00Z").rows.empty());
 }
 
+TEST(RoundsSheet, TurnsBackToRoundsBeforeTheLast)
+{
+    const DescribedLogbook folder;
+    const auto logbook = folder.load(described(plainMeter, twoDays), "2026-03-12T08:00:00Z");
+    const auto last = review::reviewRounds(*logbook);
+    ASSERT_TRUE(last) << last.error().sentence();
+    EXPECT_TRUE(last->hasEarlier);
+    EXPECT_EQ(last->columns.front().date, Date(std::chrono::year{2026} / 3 / 5));
+    const auto before = review::reviewRounds(*logbook, {std::nullopt, 1});
+    ASSERT_TRUE(before) << before.error().sentence();
+    EXPECT_FALSE(before->hasEarlier);
+    ASSERT_EQ(before->columns.size(), last->columns.size());
+    EXPECT_EQ(before->columns.front().date, Date(std::chrono::year{2026} / 2 / 26));
+    EXPECT_EQ(before->columns.back().date, Date(std::chrono::year{2026} / 3 / 5));
+    std::vector<double> values;
+    for (const RoundCell& cell : before->cells[0]) {
+        if (cell.value)
+            values.push_back(*cell.value);
+    }
+    EXPECT_EQ(values, (std::vector{1.0, 1.6, 2.2}));
+    EXPECT_FALSE(before->cells[0][0].missed) << "nothing ran yet";
+    EXPECT_TRUE(before->cells[0].back().missed) << "the morning of the 5th, long over";
+}
+
 TEST(RoundsSheet, ALateReadingIsExpectedBetweenItsNeighbours)
 {
     const std::string readings = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00},
                                     {"meter":"M","at":"2026-03-03 07:00","kwh":4.00})";
     const DescribedLogbook folder;
     const auto logbook = folder.load(described(plainMeter, readings), "2026-03-03T08:00:00Z");
-    const auto sheet = review::reviewRounds(*logbook, *parseRfc3339("2026-03-02T07:00:00Z"));
+    const auto sheet = review::reviewRounds(*logbook, {*parseRfc3339("2026-03-02T07:00:00Z")});
     ASSERT_TRUE(sheet) << sheet.error().sentence();
     ASSERT_TRUE(sheet->rows[0].expected);
     EXPECT_EQ(sheet->rows[0].expected->first, 1.0);

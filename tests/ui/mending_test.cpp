@@ -117,6 +117,17 @@ TEST_F(MendingTest, AStretchIsLeftOutWithItsReasonAndBroughtBack)
     EXPECT_EQ(readings.index(1, 5).data().toString(), "");
 }
 
+TEST_F(MendingTest, TheReadingsBeginWithTheShownBatchsBeer)
+{
+    m_window->openRun(QStringLiteral("Pale 2"));
+    settle(*m_window);
+    QTest::keyClick(m_window.get(), Qt::Key_R, Qt::ControlModifier);
+    settle(*m_window);
+    auto* dialog = m_window->findChild<ReadingsDialog*>();
+    ASSERT_TRUE(dialog);
+    EXPECT_EQ(dialog->subject()->currentText(), "Cabinet beer");
+}
+
 TEST_F(MendingTest, OneReadingIsCorrectedAndTheLoggedOneStays)
 {
     ReadingsDialog dialog(m_window->session());

@@ -3,6 +3,7 @@
 
 #include "core/logbook/plan_in_force.h"
 #include "core/store/batches.h"
+#include "core/store/undo.h"
 #include "core/text/times.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
@@ -394,6 +395,11 @@ TEST_F(NewBatchTest, APlanChangedMidRunKeepsThePast)
     press(*again);
     EXPECT_EQ(batch("Pale 2").schedule[0].target, Temperature::fahrenheit(68));
     EXPECT_TRUE(batch("Pale 2").planChanges.empty());
+    session.change<std::string>(
+        &session, [](const store::LogbookFile& file) { return store::undoLast(file); },
+        [](Result<std::string> taken) { EXPECT_TRUE(taken); });
+    settle();
+    EXPECT_EQ(batch("Pale 2"), changed) << "with the change of plan that was dropped";
 }
 
 TEST_F(NewBatchTest, DetailsAreChangedAndNothingElse)

@@ -173,6 +173,43 @@ TEST_F(RoundsTest, ACorrectionInTheGridKeepsWhatWasThere)
     EXPECT_TRUE(was.endsWith("digits swapped")) << was.toStdString();
 }
 
+TEST_F(RoundsTest, RoundsBeforeTheLastAreTurnedToAndMended)
+{
+    RoundsGrid& grid = *page().grid();
+    EXPECT_FALSE(grid.earlier()->isEnabled()) << "nothing was read before the last ones";
+    page().time()->button()->click();
+    page().time()->field()->selectAll();
+    type("2026-03-04 07:10");
+    press(Qt::Key_Return);
+    cabinet().field()->setFocus();
+    type("39.10");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    ASSERT_TRUE(grid.earlier()->isEnabled()) << page().message().toStdString();
+    EXPECT_FALSE(grid.later()->isEnabled());
+    grid.earlier()->setFocus();
+    press(Qt::Key_Space);
+    settle(*m_window);
+    EXPECT_TRUE(grid.later()->isEnabled());
+    const RoundsGridModel& model = *grid.model();
+    int column = model.columnCount() - 1;
+    while (column >= 0 && model.index(1, column).data().toString() != "39.10")
+        --column;
+    ASSERT_GE(column, 0);
+    grid.table()->setFocus();
+    grid.table()->setCurrentIndex(model.index(1, column));
+    press(Qt::Key_Return);
+    type("39.20");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    settle(*m_window);
+    EXPECT_THAT(kwhOf(m_logbook, "Cabinet meter"), ::testing::ElementsAre(39.2, 40.1, 40.6, 40.9));
+    grid.later()->setFocus();
+    press(Qt::Key_Space);
+    settle(*m_window);
+    EXPECT_FALSE(grid.later()->isEnabled());
+}
+
 TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
 {
     QTableView* table = page().grid()->table();

@@ -28,9 +28,10 @@ QString typedTime(Instant at, const Zone& zone)
 
 } // namespace
 
-ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent)
-    : QDialog(parent), m_session(&session), m_readings(new TableModel(this)),
-      m_subject(new QComboBox(this)), m_from(new QLineEdit(this)), m_to(new QLineEdit(this)),
+ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject first)
+    : QDialog(parent), m_session(&session), m_first(std::move(first)),
+      m_readings(new TableModel(this)), m_subject(new QComboBox(this)), m_from(new QLineEdit(this)),
+      m_to(new QLineEdit(this)),
       m_table(makeListTable(QStringLiteral("Readings"), m_readings, this)),
       m_value(new QLineEdit(this)), m_why(new QLineEdit(this)),
       m_leaveOut(new QPushButton(QStringLiteral("&Leave the chosen ones out"), this)),
@@ -160,6 +161,8 @@ void ReadingsDialog::fillSubjects()
 
 ReadingSubject ReadingsDialog::chosenSubject() const
 {
+    if (m_subject->count() == 0)
+        return m_first;
     return {m_subject->currentData().toBool(), core(m_subject->currentText())};
 }
 

@@ -20,7 +20,8 @@ class TableModel;
 class ReadingsDialog : public QDialog {
     Q_OBJECT
 public:
-    explicit ReadingsDialog(Session& session, QWidget* parent = nullptr);
+    /// Begins with `first`; where it has no name, with the first sensor.
+    explicit ReadingsDialog(Session& session, QWidget* parent = nullptr, ReadingSubject first = {});
 
     TableModel* readings() const { return m_readings; }
     QTableView* table() const { return m_table; }
@@ -53,6 +54,7 @@ private:
     void say(const QString& words);
 
     Session* m_session;
+    ReadingSubject m_first;
     ReadingsView m_view;
     TableModel* m_readings;
     QComboBox* m_subject;

@@ -1,13 +1,17 @@
 #include "ui/rounds/rounds_grid.h"
 
+#include "core/text/times.h"
 #include "ui/rounds/correction_bar.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
+#include <QPushButton>
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -70,7 +74,8 @@ private:
 RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     : Card(QStringLiteral("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
       m_table(new QTableView(this)), m_correction(new CorrectionBar(session, this)),
-      m_session(&session)
+      m_session(&session), m_earlier(new QPushButton(QStringLiteral("Ea&rlier rounds"), this)),
+      m_later(new QPushButton(QStringLiteral("La&ter rounds"), this))
 {
     m_table->setModel(m_model);
     m_table->setItemDelegate(new CellDelegate(m_table));
@@ -90,15 +95,42 @@ RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     m_table->setCornerButtonEnabled(false);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     contents()->addWidget(m_table);
-    contents()->addWidget(makeLabel(
-        QStringLiteral("Enter on a round: correct it, or type one that was missed. Underlined: "
-                       "corrected, with what it was before. Open circle: missed."),
-        "muted", this));
+    contents()->addLayout(makeFoot());
     contents()->addWidget(m_correction);
     m_table->installEventFilter(this);
     connect(m_table, &QTableView::doubleClicked, this, &RoundsGrid::open);
     connect(m_correction, &CorrectionBar::kept, this, &RoundsGrid::corrected);
     connect(m_correction, &CorrectionBar::closed, m_table, qOverload<>(&QWidget::setFocus));
+}
+
+QLayout* RoundsGrid::makeFoot()
+{
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(
+        makeLabel(QStringLiteral("Enter on a round: correct it, or type one that was missed. "
+                                 "Underlined: corrected, with what it was before. "
+                                 "Open circle: missed."),
+                  "muted", this),
+        1);
+    foot->addWidget(m_earlier);
+    foot->addWidget(m_later);
+    m_earlier->setEnabled(false);
+    m_later->setEnabled(false);
+    connect(m_earlier, &QPushButton::clicked, this, [this] { turn(1); });
+    connect(m_later, &QPushButton::clicked, this, [this] { turn(-1); });
+    return foot;
+}
+
+void RoundsGrid::turn(int sheets)
+{
+    m_sheetsBack = std::max(0, m_sheetsBack + sheets);
+    Q_EMIT turned();
+}
+
+void RoundsGrid::clear()
+{
+    m_sheetsBack = 0;
+    setSheet({});
 }
 
 bool RoundsGrid::eventFilter(QObject* watched, QEvent* event)
@@ -129,6 +161,14 @@ void RoundsGrid::setSheet(review::RoundsSheet sheet)
     const QModelIndex at = m_table->currentIndex();
     const int row = at.row();
     const int column = at.column();
+    m_earlier->setEnabled(sheet.hasEarlier);
+    m_later->setEnabled(m_sheetsBack > 0);
+    setTitle(m_sheetsBack > 0 ? QStringLiteral("14 earlier rounds")
+                              : QStringLiteral("The last 14 rounds"));
+    setAside(sheet.columns.empty()
+                 ? QString()
+                 : QStringLiteral("%1 – %2").arg(shown(dateText(sheet.columns.front().date)),
+                                                 shown(dateText(sheet.columns.back().date))));
     m_model->setSheet(std::move(sheet));
     // An invalid one where it is gone; at first the newest round.
     m_table->setCurrentIndex(at.isValid() ? m_model->index(row, column)

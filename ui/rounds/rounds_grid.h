@@ -5,6 +5,7 @@
 #include "ui/rounds/rounds_grid_model.h"
 #include "ui/theme/card.h"
 
+class QPushButton;
 class QTableView;
 
 namespace holdband::ui {
@@ -18,12 +19,18 @@ public:
     explicit RoundsGrid(Session& session, QWidget* parent = nullptr);
 
     void setSheet(review::RoundsSheet sheet);
+    void clear();
+    /// How many sheets of 14 rounds before the last ones are wanted.
+    int sheetsBack() const { return m_sheetsBack; }
+    QPushButton* earlier() const { return m_earlier; }
+    QPushButton* later() const { return m_later; }
     RoundsGridModel* model() const { return m_model; }
     QTableView* table() const { return m_table; }
     CorrectionBar* correction() const { return m_correction; }
 
 Q_SIGNALS:
     void corrected(const QString& words);
+    void turned(); ///< other rounds are wanted
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -34,6 +41,12 @@ private:
     CorrectionBar* m_correction;
     Session* m_session;
 
+    QPushButton* m_earlier;
+    QPushButton* m_later;
+    int m_sheetsBack = 0;
+
+    QLayout* makeFoot();
+    void turn(int sheets);
     void open(const QModelIndex& index);
 };
 

@@ -51,6 +51,7 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
     connect(m_time, &RoundTime::entered, this, &RoundsPage::takeTime);
     connect(m_time, &RoundTime::changed, this, &RoundsPage::refresh);
+    connect(m_grid, &RoundsGrid::turned, this, &RoundsPage::refresh);
     connect(m_grid, &RoundsGrid::corrected, this,
             [this](const QString& words) { say(words, false); });
     auto* clock = new QTimer(this); // ages, expected ranges and the time go on
@@ -147,9 +148,9 @@ void RoundsPage::printPaper()
 
 void RoundsPage::refresh()
 {
-    const std::optional<Instant> at = m_time->typed();
+    const review::RoundsWish wish{m_time->typed(), m_grid->sheetsBack()};
     m_session->ask<review::RoundsSheet>(
-        this, [at](const store::LogbookFile& file) { return review::reviewRounds(file, at); },
+        this, [wish](const store::LogbookFile& file) { return review::reviewRounds(file, wish); },
         [this](Result<review::RoundsSheet> sheet) {
             if (sheet)
                 takeSheet(std::move(*sheet));
@@ -161,7 +162,7 @@ void RoundsPage::refresh()
 void RoundsPage::clear()
 {
     rebuildRows({});
-    m_grid->setSheet({});
+    m_grid->clear();
     m_subtitle.clear();
     m_time->backToNow();
     say({}, false);

@@ -226,6 +226,11 @@ void RunPage::keepLimits(const review::Limits& limits)
         });
 }
 
+QString RunPage::beerSensor() const
+{
+    return m_review ? shown(m_review->beerSensor.name) : QString();
+}
+
 QString RunPage::headline() const
 {
     return m_verdict->headline();

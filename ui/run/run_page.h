@@ -30,6 +30,8 @@ public:
     void showBatch(const QString& batch);
     void clear();
     const QString& batch() const { return m_batch; }
+    /// That the shown batch's beer was read by last; empty where no batch is shown.
+    QString beerSensor() const;
     /// For the line beside the page row.
     const QString& subtitle() const { return m_subtitle; }
     QString headline() const;

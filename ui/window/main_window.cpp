@@ -157,7 +157,7 @@ void MainWindow::addMenus()
     actions.reminding = QSettings(settingsName, settingsName).value(remindKey, false).toBool();
     m_reminder->setOn(actions.reminding);
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
-    actions.showReadings = [this] { openDialog<ReadingsDialog>(*this, m_session); };
+    actions.showReadings = [this] { showReadings(); };
     actions.addNote = [this] { addNote(m_pages->run()->batch()); };
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
     actions.showPage = [this](PageId page) { setPage(page); };
@@ -365,6 +365,16 @@ void MainWindow::showTables()
     auto* dialog = new ChartTablesDialog(*charts->chart(), charts->time().shown(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+void MainWindow::showReadings()
+{
+    if (!m_session.isOpen())
+        return;
+    const ReadingSubject first{false, core(m_pages->run()->beerSensor())};
+    auto* dialog = new ReadingsDialog(m_session, this, first);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->show();
 }
 
 bool MainWindow::showsWelcome() const

@@ -75,6 +75,8 @@ private:
     void refreshSteps();
     void addNote(const QString& batch);
     void showTables();
+    /// Of the shown batch's beer first.
+    void showReadings();
     void setReminding(bool on);
 
     Session m_session;
@@ -82,8 +84,8 @@ private:
     BatchActions* m_batchActions;
     Reminder* m_reminder;
     std::shared_ptr<review::LanesCache> m_lanesCache; ///< used by the reading worker alone
-    QStringList m_running;        ///< setups with a batch that runs
-    bool m_freshlyOpened = false; ///< until its lanes are known
+    QStringList m_running;                            ///< setups with a batch that runs
+    bool m_freshlyOpened = false;                     ///< until its lanes are known
     QString m_sampleLogbook;
     bool m_leaveAsked = false; ///< with a round typed and not kept
     QString m_wantedPath;      ///< asked for and not there
