@@ -51,11 +51,11 @@ std::optional<Milliseconds> overlap(const ExcursionCause& cause, const PlacedSid
 
 } // namespace
 
-const ExcursionCause* causeAt(const RunReview& review, Span span, Side side)
+const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span span, Side side)
 {
     const ExcursionCause* best = nullptr;
     std::optional<Milliseconds> longest;
-    for (const store::KeptCause& kept : review.causes) {
+    for (const store::KeptCause& kept : causes) {
         const auto length = overlap(kept.cause, {span, side});
         if (length && (!longest || *length > *longest)) {
             best = &kept.cause;
@@ -68,7 +68,7 @@ const ExcursionCause* causeAt(const RunReview& review, Span span, Side side)
 const ExcursionCause* causeOf(const RunReview& review, std::size_t stage, std::size_t excursion)
 {
     const PlacedSide which = placed(review, stage, excursion);
-    return causeAt(review, which.span, which.side);
+    return causeAt(review.causes, which.span, which.side);
 }
 
 std::string_view causeName(Cause cause)
@@ -98,7 +98,7 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
         HOLDBAND_TRY(store::removeCause(change, kept.id));
         for (const PlacedSide& other : all) {
             // Each of the others keeps it for itself, so that it can be told apart later.
-            if (other == which || causeAt(review, other.span, other.side) != &kept.cause)
+            if (other == which || causeAt(review.causes, other.span, other.side) != &kept.cause)
                 continue;
             HOLDBAND_TRY(store::addCause(
                 change, batch, {other.span, other.side, kept.cause.cause, kept.cause.note}));

@@ -15,7 +15,7 @@ namespace holdband::review {
 const ExcursionCause* causeOf(const RunReview& review, std::size_t stage, std::size_t excursion);
 
 /// The same for an excursion of other limits, by when it was.
-const ExcursionCause* causeAt(const RunReview& review, Span span, Side side);
+const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span span, Side side);
 
 /// "lid open, \"bottled a sample\""; empty without a cause.
 std::string causeText(const ExcursionCause* cause);

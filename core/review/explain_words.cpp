@@ -65,7 +65,7 @@ std::string ExplainWords::money(double amount) const
 
 std::string ExplainWords::time(Instant at) const
 {
-    return localShortText(at, m_review.zone);
+    return timeInRun(m_review, at);
 }
 
 std::string ExplainWords::bounds(const analysis::EnergyFigure& energy) const

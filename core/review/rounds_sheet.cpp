@@ -383,7 +383,8 @@ private:
         if (found == m_sheet.columns.end())
             return;
         RoundCell& cell = cells[static_cast<std::size_t>(found - m_sheet.columns.begin())];
-        cell = {reading.value, reading.decimals, false, reading.at, reading.id, reading.history};
+        const int decimals = std::max(reading.decimals, m_sheet.rows.back().decimals);
+        cell = {reading.value, decimals, false, reading.at, reading.id, reading.history};
     }
 
     const store::LogbookFile& m_logbook;

@@ -7,6 +7,7 @@
 #include "core/store/batches.h"
 #include "core/store/journal.h"
 #include "core/text/near.h"
+#include "core/text/times.h"
 
 #include <algorithm>
 #include <cmath>
@@ -145,6 +146,23 @@ Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
 }
 
 } // namespace
+
+std::string timeInRun(const RunReview& review, Instant at)
+{
+    constexpr Hours mostOfAYear{300 * 24.0}; // beyond, a day and a month may stand for two years
+    const Span& span = review.input.span;
+    return span.end - span.start > mostOfAYear ? localText(at, review.zone)
+                                               : localShortText(at, review.zone);
+}
+
+std::optional<Gravity> latestGravity(const RunReview& review)
+{
+    if (review.batch().finalGravity)
+        return review.batch().finalGravity;
+    return review.figures.gravities.empty()
+               ? std::nullopt
+               : std::optional(review.figures.gravities.back().gravity);
+}
 
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& name)
 {

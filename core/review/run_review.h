@@ -56,6 +56,11 @@ struct RunReview {
     bool open() const { return !input.batch.ended; }
 };
 
+/// "8 Mar 02:00"; in a run that lasts most of a year or longer, with the year.
+std::string timeInRun(const RunReview& review, Instant at);
+/// The one given when the batch ended, else the last one measured.
+std::optional<Gravity> latestGravity(const RunReview& review);
+
 /// Problem (data): no batch of that name (the message lists near ones).
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch);
 

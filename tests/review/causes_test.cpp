@@ -166,9 +166,9 @@ TEST_F(Causes, AreTriedAgainstOtherLimitsToo)
     const RunReview run = review();
     const Instant start = run.figures.judged.stages[0].span.start;
     const auto at = [&](int minutes) { return start + std::chrono::minutes{minutes}; };
-    EXPECT_TRUE(review::causeAt(run, {at(90), at(110)}, Side::above));
-    EXPECT_FALSE(review::causeAt(run, {at(90), at(110)}, Side::below));
-    EXPECT_FALSE(review::causeAt(run, {at(10), at(100)}, Side::above)) << "it only touches";
+    EXPECT_TRUE(review::causeAt(run.causes, {at(90), at(110)}, Side::above));
+    EXPECT_FALSE(review::causeAt(run.causes, {at(90), at(110)}, Side::below));
+    EXPECT_FALSE(review::causeAt(run.causes, {at(10), at(100)}, Side::above)) << "it only touches";
 }
 
 TEST_F(Causes, SurviveAnExportAndItsLoading)

@@ -145,7 +145,7 @@ TEST_F(RoundsTest, ACorrectionInTheGridKeepsWhatWasThere)
     QTableView* table = page().grid()->table();
     const RoundsGridModel& model = *page().grid()->model();
     int column = model.columnCount() - 1;
-    while (column > 0 && model.index(0, column).data().toString() != "14.8")
+    while (column > 0 && model.index(0, column).data().toString() != "14.80")
         --column;
     ASSERT_GT(column, 0);
     table->setFocus();
@@ -215,7 +215,7 @@ TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
     QTableView* table = page().grid()->table();
     const RoundsGridModel& model = *page().grid()->model();
     int column = model.columnCount() - 1;
-    while (column > 0 && model.index(0, column).data().toString() != "13.6")
+    while (column > 0 && model.index(0, column).data().toString() != "13.60")
         --column;
     ASSERT_GT(column, 0);
     table->setFocus();

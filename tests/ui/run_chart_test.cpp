@@ -1,8 +1,10 @@
 // The chart of a run as data: what the panels are told to draw.
+#include "core/review/limits_trial.h"
 #include "ui/charts/run_chart.h"
 
 #include "ui/charts/deviation_panel.h"
 #include "ui/charts/pointer_words.h"
+#include "ui/charts/temperature_panel.h"
 #include "ui/run/run_tables.h"
 
 #include "tests/analysis/builders.h"
@@ -64,6 +66,27 @@ TEST(RunChart, ExcursionsAreMarkedAtTheirPeak)
     EXPECT_FALSE(below.above);
     EXPECT_NEAR(below.peakTemperature, 18.5, 1e-9);
     EXPECT_NEAR(below.edgeDeviation, -1.0, 1e-9);
+}
+
+TEST(RunChart, ACauseStandsBesideItsExcursionAlsoOfOtherLimits)
+{
+    review::RunReview review = workedReview();
+    const auto at = [&](int minutes) {
+        return review.input.span.start + std::chrono::minutes{minutes};
+    };
+    review.causes.push_back({{}, {{at(90), at(210)}, Side::above, Cause::lidOpen, {}}});
+    RunChart chart = chartOf(review);
+    ASSERT_EQ(chart.excursions.size(), 2u);
+    EXPECT_EQ(chart.excursions[0].cause, "lid open");
+    EXPECT_EQ(chart.excursions[1].cause, "");
+    EXPECT_TRUE(
+        excursionWords(chart, chart.excursions[0]).endsWith("1.0 °C above the band · lid open"))
+        << excursionWords(chart, chart.excursions[0]).toStdString();
+    review::Limits wider = review::limitsOf(review);
+    wider.tolerance = TemperatureDifference::kelvins(1.5);
+    setJudged(chart, review::tryLimits(review, wider).judged);
+    ASSERT_EQ(chart.excursions.size(), 1u);
+    EXPECT_EQ(chart.excursions[0].cause, "lid open");
 }
 
 TEST(RunChart, TheDeviationPanelShowsEveryExcursion)

@@ -1,5 +1,6 @@
 #include "ui/charts/run_chart.h"
 
+#include "core/review/causes.h"
 #include "core/text/quantities.h"
 
 #include <algorithm>
@@ -99,12 +100,13 @@ Extreme extremeOf(const Track& deviation, const analysis::Excursion& excursion)
     const bool above = excursion.side == analysis::Side::above;
     std::optional<Extreme> best;
     const auto consider = [&](double ms, double value) {
-        const bool inside = ms >= excursion.startMs - 0.5 && ms <= excursion.endMs + 0.5;
-        if (inside && (!best || (above ? value > best->value : value < best->value)))
+        if (!best || (above ? value > best->value : value < best->value))
             best = Extreme{ms, value};
     };
-    for (std::size_t i = 0; i < deviation.ms.size(); ++i)
-        consider(deviation.ms[i], deviation.value[i]);
+    const auto first =
+        std::lower_bound(deviation.ms.begin(), deviation.ms.end(), excursion.startMs - 0.5);
+    for (auto at = first; at != deviation.ms.end() && *at <= excursion.endMs + 0.5; ++at)
+        consider(*at, deviation.value[static_cast<std::size_t>(at - deviation.ms.begin())]);
     return best.value_or(Extreme{(excursion.startMs + excursion.endMs) / 2.0, 0.0});
 }
 
@@ -134,6 +136,13 @@ BandPiece bandOf(const analysis::PlacedStage& stage, const RunChart& chart)
     return band;
 }
 
+void addExcursion(const analysis::Excursion& excursion, ExcursionMark mark, RunChart& chart)
+{
+    const Span span{chart.instantOf(mark.time.fromMs), chart.instantOf(mark.time.toMs)};
+    mark.cause = review::causeText(review::causeAt(chart.causes, span, excursion.side));
+    chart.excursions.push_back(std::move(mark));
+}
+
 void addStage(const analysis::JudgedBatch& judged, std::size_t i, RunChart& chart)
 {
     const analysis::PlacedStage& stage = judged.stages[i];
@@ -147,7 +156,7 @@ void addStage(const analysis::JudgedBatch& judged, std::size_t i, RunChart& char
     if (judgement.settlingMs > 0.0)
         chart.settling.push_back({band.time.fromMs, band.time.fromMs + judgement.holdFromMs});
     for (const analysis::Excursion& excursion : judgement.excursions)
-        chart.excursions.push_back(markOf(excursion, deviation, band, chart.unit));
+        addExcursion(excursion, markOf(excursion, deviation, band, chart.unit), chart);
 }
 
 void addEnergyDots(const review::RunReview& review, RunChart& chart)
@@ -252,6 +261,7 @@ RunChart chartOf(const review::RunReview& review)
     chart.zone = review.zone;
     chart.unit = review.settings.temperatureUnit();
     addLines(review, chart);
+    chart.causes = review.causes;
     chart.gaps = holesOf(chart.lines.back().track, chart.msOf(chart.span.end));
     setJudged(chart, review.figures.judged);
     addEnergyDots(review, chart);

@@ -51,6 +51,7 @@ struct ExcursionMark {
     double peakDeviation = 0.0; ///< signed
     double edgeDeviation = 0.0; ///< signed: the band's edge that was crossed
     bool above = true;
+    std::string cause; ///< that was given to it: "lid open, \"bottled a sample\""; mostly empty
 };
 
 struct EnergyDot {
@@ -94,6 +95,7 @@ struct RunChart {
     bool energyUnbounded = false;           ///< somewhere the upper bound is unknown
     std::vector<Stretch> unmetered;         ///< where no meter says what was used
     std::vector<NoteMark> notes;            ///< in order of time
+    std::vector<store::KeptCause> causes;   ///< of excursions, also of other limits' ones
 
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return origin + Milliseconds{std::llround(ms)}; }

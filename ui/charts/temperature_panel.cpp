@@ -1,5 +1,6 @@
 #include "ui/charts/temperature_panel.h"
 
+#include "core/text/durations.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/charts/drawing.h"
@@ -7,9 +8,16 @@
 
 #include <QHelpEvent>
 #include <QToolTip>
+#include <cmath>
 #include <limits>
 
 namespace holdband::ui {
+
+namespace {
+
+constexpr double ringRadius = 9.0;
+
+} // namespace
 
 TemperaturePanel::TemperaturePanel(TimeView& time, QWidget* parent)
     : ChartPanel(time, QStringLiteral("Temperature"), parent)
@@ -170,13 +178,46 @@ void TemperaturePanel::paintStages(QPainter& painter, const PlotMap& map)
 
 void TemperaturePanel::paintRings(QPainter& painter, const PlotMap& map)
 {
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(colours().excursion, 2.0));
+    painter.setFont(smallFont(*this));
+    double wordsEnd = map.plot.left(); // of the cause before
     for (const ExcursionMark& mark : m_chart->excursions) {
-        const QPointF centre(map.x(m_chart->instantOf(mark.peakMs)), map.y(mark.peakTemperature));
-        if (centre.x() >= map.plot.left() && centre.x() <= map.plot.right())
-            painter.drawEllipse(centre, 9.0, 9.0);
+        const QPointF centre = ringCentre(map, mark);
+        if (centre.x() < map.plot.left() || centre.x() > map.plot.right())
+            continue;
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(colours().excursion, 2.0));
+        painter.drawEllipse(centre, ringRadius, ringRadius);
+        if (!mark.cause.empty())
+            paintCause(painter, map, mark, wordsEnd);
     }
+}
+
+QPointF TemperaturePanel::ringCentre(const PlotMap& map, const ExcursionMark& mark) const
+{
+    return {map.x(m_chart->instantOf(mark.peakMs)), map.y(mark.peakTemperature)};
+}
+
+/// What is said to have caused it, right of its ring, where the cause before leaves room.
+void TemperaturePanel::paintCause(QPainter& painter, const PlotMap& map, const ExcursionMark& mark,
+                                  double& wordsEnd)
+{
+    constexpr int most = 180;
+    const QFontMetrics metrics(painter.font());
+    const QPointF centre = ringCentre(map, mark);
+    const QString words = metrics.elidedText(shown(mark.cause), Qt::ElideRight, most);
+    const double width = metrics.horizontalAdvance(words) + 6.0;
+    const bool left = centre.x() + ringRadius + width > map.plot.right();
+    const double start = left ? centre.x() - ringRadius - width : centre.x() + ringRadius;
+    if (start < wordsEnd)
+        return;
+    QRectF box(start, centre.y() - metrics.height() / 2.0, width, metrics.height());
+    box.moveBottom(std::min(box.bottom(), map.plot.bottom()));
+    QColor back = colours().card;
+    back.setAlphaF(0.8F);
+    painter.fillRect(box, back);
+    painter.setPen(colours().text);
+    painter.drawText(box, Qt::AlignCenter, words);
+    wordsEnd = box.right();
 }
 
 /// A numbered square for each remark of the journal, at the foot of the plot.
@@ -261,6 +302,19 @@ QString noteWords(const RunChart& chart, std::size_t note)
         shown(localShortText(chart.instantOf(mark.ms), chart.zone)), shown(mark.text));
 }
 
+QString excursionWords(const RunChart& chart, const ExcursionMark& mark)
+{
+    const double past = std::abs(mark.peakDeviation) - std::abs(mark.edgeDeviation);
+    QString words =
+        QStringLiteral("Outside from %1, %2, up to %3 %4 %5 the band")
+            .arg(shown(localShortText(chart.instantOf(mark.time.fromMs), chart.zone)),
+                 shown(durationText(Milliseconds{std::llround(mark.time.toMs - mark.time.fromMs)},
+                                    decimalSign())),
+                 numberText(past, 1), shown(unitText(chart.unit)),
+                 mark.above ? QStringLiteral("above") : QStringLiteral("below"));
+    return mark.cause.empty() ? words : words + QStringLiteral(" · ") + shown(mark.cause);
+}
+
 bool TemperaturePanel::event(QEvent* event)
 {
     if (event->type() != QEvent::ToolTip || !m_chart)
@@ -270,6 +324,11 @@ bool TemperaturePanel::event(QEvent* event)
     for (std::size_t i = m_chart->notes.size(); i-- > 0;) {
         if (noteBox(plotted, i).contains(help->pos()))
             QToolTip::showText(help->globalPos(), noteWords(*m_chart, i), this);
+    }
+    for (const ExcursionMark& mark : m_chart->excursions) {
+        const QPointF away = ringCentre(plotted, mark) - QPointF(help->pos());
+        if (std::hypot(away.x(), away.y()) <= ringRadius + 2.0)
+            QToolTip::showText(help->globalPos(), excursionWords(*m_chart, mark), this);
     }
     if (help->pos().y() >= plotted.plot.top())
         return true;

@@ -31,6 +31,9 @@ private:
     void paintTarget(QPainter& painter, const PlotMap& map);
     void paintStages(QPainter& painter, const PlotMap& map);
     void paintRings(QPainter& painter, const PlotMap& map);
+    void paintCause(QPainter& painter, const PlotMap& map, const ExcursionMark& mark,
+                    double& wordsEnd);
+    QPointF ringCentre(const PlotMap& map, const ExcursionMark& mark) const;
     void paintNotes(QPainter& painter, const PlotMap& map);
     void paintKey(QPainter& painter, const PlotMap& map);
     QRectF noteBox(const PlotMap& map, std::size_t note) const;
@@ -45,5 +48,8 @@ private:
 
 /// "4 Apr 01:20 · lid opened"
 QString noteWords(const RunChart& chart, std::size_t note);
+
+/// "Outside from 4 Apr 01:20, 3 h 27 min, up to 3.1 °F above the band · lid open"
+QString excursionWords(const RunChart& chart, const ExcursionMark& mark);
 
 } // namespace holdband::ui

@@ -148,7 +148,7 @@ TableWords gravityTable(const review::RunReview& review)
 {
     FigureTable table(review);
     for (const analysis::GravityPoint& point : review.figures.gravities)
-        table.addPlain(shown(localShortText(point.reading.at, review.zone)),
+        table.addPlain(shown(timeInRun(review, point.reading.at)),
                        shown(gravityText(point.gravity, decimalSign())),
                        point.apparentAttenuation ? percent(*point.apparentAttenuation) : QString());
     const auto& done = review.figures.fermentation;

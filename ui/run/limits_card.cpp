@@ -21,9 +21,8 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr double kelvinsAStep = 1.0 / 9.0; ///< 0.2 °F
-constexpr int leastStep = 5;               ///< 1 °F
-constexpr int mostStep = 25;               ///< 5 °F
+constexpr double fahrenheitStep = 1.0 / 9.0; ///< K; 0.2 °F, from 1 to 5 °F
+constexpr double celsiusStep = 0.1;          ///< K; from 0.5 to 2.8 °C
 constexpr int mostGraceMinutes = 24 * 60;
 constexpr int mostGapMinutes = 7 * 24 * 60;
 
@@ -56,7 +55,6 @@ LimitsCard::LimitsCard(QWidget* parent)
       m_back(new QPushButton(QStringLiteral("Back to its &own"), this))
 {
     setAside(QStringLiteral("the record stays"));
-    m_tolerance->setRange(leastStep, mostStep);
     m_tolerance->setPageStep(5);
     m_tolerance->setAccessibleName(QStringLiteral("Hold band, ±"));
     m_grace->setToolTip(QStringLiteral("Excursions shorter than this do not count."));
@@ -104,8 +102,13 @@ void LimitsCard::setReview(std::shared_ptr<const review::RunReview> review, bool
     m_review = std::move(review);
     setVisible(m_review && !m_review->figures.judged.stages.empty());
     m_keep->setVisible(writable);
-    if (m_review)
-        showOwn();
+    if (!m_review)
+        return;
+    const QSignalBlocker quiet(m_tolerance);
+    const bool celsius = m_review->settings.temperatureUnit() == TemperatureUnit::celsius;
+    m_kelvinsAStep = celsius ? celsiusStep : fahrenheitStep;
+    m_tolerance->setRange(5, celsius ? 28 : 25);
+    showOwn();
 }
 
 void LimitsCard::showOwn()
@@ -116,7 +119,7 @@ void LimitsCard::showOwn()
         widest = std::max(widest, stage.tolerance.kelvins());
     m_filling = true;
     const double kelvins = own.tolerance ? own.tolerance->kelvins() : widest;
-    m_tolerance->setValue(static_cast<int>(std::lround(kelvins / kelvinsAStep)));
+    m_tolerance->setValue(static_cast<int>(std::lround(kelvins / m_kelvinsAStep)));
     m_grace->setValue(minutesOf(own.grace));
     m_gap->setValue(own.gapLimit ? minutesOf(*own.gapLimit) : 0);
     m_filling = false;
@@ -127,7 +130,7 @@ void LimitsCard::showOwn()
 
 double LimitsCard::toleranceKelvins() const
 {
-    return m_tolerance->value() * kelvinsAStep;
+    return m_tolerance->value() * m_kelvinsAStep;
 }
 
 review::Limits LimitsCard::limits() const

@@ -55,6 +55,7 @@ private:
     QPushButton* m_keep;
     QPushButton* m_back;
     bool m_filling = false;
+    double m_kelvinsAStep = 0.1;   ///< of the slider
     bool m_toleranceMoved = false; ///< else each stage keeps its own
     bool m_running = false;
     bool m_again = false; ///< something was chosen while the judging ran

@@ -85,7 +85,7 @@ std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const
                          shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion) +
                          (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
     return {{above ? QStringLiteral("▲") : QStringLiteral("▼"), why, false},
-            {shown(localShortText(span.start, review.zone)), why, false},
+            {shown(timeInRun(review, span.start)), why, false},
             {lengthText(excursion.lengthMs()), why, false},
             {peak, why, false}};
 }
@@ -124,7 +124,7 @@ TableWords stageTable(const review::RunReview& review)
         QString why = QStringLiteral("%1 ± %2, from %3")
                           .arg(shown(temperatureText(end, unit, 1, decimalSign())),
                                shown(differenceText(stage.tolerance, unit, 2, decimalSign())),
-                               shown(localShortText(stage.span.start, review.zone)));
+                               shown(timeInRun(review, stage.span.start)));
         const analysis::BandJudgement& stageJudged = judged.asPlanned.stages[i];
         table.rows.push_back(
             {{shown(stage.label), shown(stage.label) + QStringLiteral(": ") + why, false},
@@ -189,7 +189,7 @@ QStringList journalLines(const review::RunReview& review)
     for (const JournalNote& note : review.journal) {
         const bool drawn = note.at >= review.input.span.start && note.at <= review.input.span.end;
         const QString mark = drawn ? QStringLiteral("%1 · ").arg(++number) : QString();
-        lines << mark + shown(localShortText(note.at, review.zone)) + QStringLiteral(" · ") +
+        lines << mark + shown(timeInRun(review, note.at)) + QStringLiteral(" · ") +
                      shown(note.text);
     }
     return lines;
@@ -199,15 +199,13 @@ QString runSubtitle(const review::RunReview& review)
 {
     const Batch& batch = review.batch();
     QStringList parts{shown(batch.name), shown(batch.setup),
-                      QStringLiteral("pitched ") +
-                          shown(localShortText(batch.pitched, review.zone))};
+                      QStringLiteral("pitched ") + shown(timeInRun(review, batch.pitched))};
     if (batch.volume)
         parts << shown(volumeText(*batch.volume, review.settings.units, decimalSign()));
     if (batch.originalGravity) {
         QString gravity = shown(gravityText(*batch.originalGravity, decimalSign()));
-        if (batch.finalGravity)
-            gravity +=
-                QStringLiteral(" → ") + shown(gravityText(*batch.finalGravity, decimalSign()));
+        if (const auto latest = latestGravity(review))
+            gravity += QStringLiteral(" → ") + shown(gravityText(*latest, decimalSign()));
         parts << gravity;
     }
     return parts.join(QStringLiteral(" · "));
