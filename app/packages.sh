@@ -14,10 +14,12 @@ if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi
 
-# The tests also read published data sets that these packages carry.
+# The tests also read published data sets that these packages carry, and walk through the window as
+# a screen reader does.
 test_packages=(
     libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
     node-csv-spectrum python3-scipy r-base-core sqlite3
+    at-spi2-core gir1.2-atspi-2.0 python3-gi dbus-daemon xvfb xauth
 )
 
 # The benchmark times a window on a display of its own.

@@ -7,6 +7,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QSignalBlocker>
 
 namespace holdband::ui {
 
@@ -36,6 +37,7 @@ PageRow::PageRow(QWidget* parent)
     for (int i = 0; i < pageCount; ++i) {
         auto* button = new QPushButton(pageTitle(static_cast<PageId>(i)), this);
         button->setCheckable(true);
+        button->setAutoExclusive(true); // one of several, as assistive technology is told
         button->setToolTip(QStringLiteral("Alt+%1").arg(i + 1));
         setRole(button, "page");
         m_buttons->addButton(button, i);
@@ -44,13 +46,17 @@ PageRow::PageRow(QWidget* parent)
     layout->addSpacing(12);
     layout->addWidget(m_subtitle, 1);
     setRole(m_subtitle, "muted");
-    connect(m_buttons, &QButtonGroup::idClicked, this,
-            [this](int id) { Q_EMIT pageChosen(static_cast<PageId>(id)); });
+    // Toggled, not clicked: assistive technology toggles.
+    connect(m_buttons, &QButtonGroup::idToggled, this, [this](int id, bool on) {
+        if (on)
+            Q_EMIT pageChosen(static_cast<PageId>(id));
+    });
     setPage(PageId::run);
 }
 
 void PageRow::setPage(PageId page)
 {
+    const QSignalBlocker quiet(m_buttons);
     m_buttons->button(static_cast<int>(page))->setChecked(true);
 }
 

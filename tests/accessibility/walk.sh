@@ -1,0 +1,30 @@
+#!/usr/bin/env bash
+# Starts the program on a display and a session bus of their own and asks it through AT-SPI, as a
+# screen reader would. Usage: walk.sh HOLDBAND DESCRIPTION.json
+# Ends with 77 (skipped) where what it needs is not installed.
+set -euo pipefail
+
+holdband=$1
+description=$2
+here=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")" && pwd)
+
+for tool in xvfb-run xauth dbus-run-session; do
+    if ! command -v "$tool" >/dev/null; then
+        echo "skipped: $tool is not installed"
+        exit 77
+    fi
+done
+if ! /usr/bin/python3 -c 'import gi; gi.require_version("Atspi", "2.0")' 2>/dev/null; then
+    echo "skipped: AT-SPI for Python is not installed"
+    exit 77
+fi
+
+folder=$(mktemp -d)
+trap 'rm -rf -- "$folder"' EXIT
+export HOME=$folder XDG_RUNTIME_DIR=$folder XDG_CONFIG_HOME=$folder/config
+export QT_QPA_PLATFORM=xcb QT_LINUX_ACCESSIBILITY_ALWAYS_ON=1 LC_ALL=C.UTF-8
+# The sanitizers' report of leaks at the end is for the tests inside the program.
+export ASAN_OPTIONS="${ASAN_OPTIONS:-}:detect_leaks=0"
+"$holdband" load "$folder/sample.holdband" "$description" >/dev/null
+xvfb-run -a -s "-screen 0 1400x900x24 -noreset" dbus-run-session -- \
+    /usr/bin/python3 "$here/walk.py" "$holdband" "$folder/sample.holdband"
