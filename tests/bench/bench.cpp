@@ -67,6 +67,7 @@ public:
         verdict();
         growth();
         window();
+        windowMemory();
         stall();
         lanes();
         drawing();
@@ -222,6 +223,19 @@ private:
         const double ours = time({m_program, in("sample.holdband")});
         row("window shown, sample open / a trivial window shown", ours, time({m_trivialWindow}),
             "<= 2.0");
+    }
+
+    /// With the long batch on its Run page: long enough to have read and drawn it, then ended.
+    void windowMemory() const
+    {
+        if (!std::getenv("DISPLAY"))
+            return;
+        const std::string seconds = std::to_string(6 + 3 * m_rows / 1'000'000);
+        const double peak =
+            runCommand({"bash", "-c", "\"$@\" & sleep " + seconds + "; kill $!; wait", "bash",
+                        m_program, in("log.holdband")})
+                .peakMib;
+        amount("peak memory, window with the long batch open", peak, "MiB", "<= 220");
     }
 
     /// While the window looks at the log and keeps it. Its program lies beside the trivial one.

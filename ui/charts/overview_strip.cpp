@@ -74,9 +74,9 @@ void OverviewStrip::paintBeer(QPainter& painter) const
     const ChartLine* beer = m_chart->line(LineRole::beer);
     if (!beer || beer->track.empty())
         return;
-    const auto [least, most] =
-        std::minmax_element(beer->track.value.begin(), beer->track.value.end());
-    const double spread = std::max(*most - *least, 1e-9);
+    const auto [lowest, highest] = beer->pyramid.extremes(beer->track, 0, beer->track.value.size());
+    const double least = beer->track.value[lowest];
+    const double spread = std::max(beer->track.value[highest] - least, 1e-9);
     const QRectF area = plot().adjusted(0, 2, 0, -2);
     const double end = m_chart->msOf(m_chart->span.end);
     painter.setPen(QPen(coloursOf(*this).beer, 1.0));
@@ -85,7 +85,7 @@ void OverviewStrip::paintBeer(QPainter& painter) const
         QPolygonF points;
         for (const DrawnPoint& point : line)
             points << QPointF(x(m_chart->instantOf(point.ms)),
-                              area.bottom() - (point.value - *least) / spread * area.height());
+                              area.bottom() - (point.value - least) / spread * area.height());
         painter.drawPolyline(points);
     }
 }
