@@ -4,7 +4,9 @@
 #include "core/logbook/names.h"
 #include "core/store/rows.h"
 
+#include <algorithm>
 #include <map>
+#include <optional>
 
 namespace holdband::store {
 
@@ -21,6 +23,17 @@ public:
         for (const auto& [import, name] : *rows)
             units.m_units[import] = choiceNamed<ReadingUnit>(name).value_or(ReadingUnit::celsius);
         return units;
+    }
+
+    /// The one that all its imports have; absent where they differ, or there is none.
+    std::optional<ReadingUnit> only() const
+    {
+        if (m_units.empty())
+            return std::nullopt;
+        const ReadingUnit first = m_units.begin()->second;
+        const bool same = std::all_of(m_units.begin(), m_units.end(),
+                                      [first](const auto& each) { return each.second == first; });
+        return same ? std::optional(first) : std::nullopt;
     }
 
     ReadingUnit unitOf(std::int64_t import)

@@ -13,12 +13,13 @@ namespace holdband::store {
 
 namespace {
 
-Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Span span)
+/// The sensor's readings in the span and their neighbours; `columns` of each.
+Result<Statement> openReadings(const Database& database, SensorId id, Span span,
+                               const std::string& columns)
 {
-    auto units = ImportUnits::of(database, id.value);
-    HOLDBAND_TRY(units);
     // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
-    auto statement = database.prepare("SELECT place, value, import FROM readings WHERE "
+    auto statement = database.prepare("SELECT " + columns +
+                                      " FROM readings WHERE "
                                       "place >= coalesce((SELECT max(place) FROM readings WHERE "
                                       "place BETWEEN ?1 AND ?3 - 1), ?3) "
                                       "AND "
@@ -27,17 +28,43 @@ Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Spa
     HOLDBAND_TRY(statement);
     statement->bindAll(placeOf(id.value, Instant::min()), placeOf(id.value, Instant::max()),
                        placeOf(id.value, span.start), placeOf(id.value, span.end));
+    return statement;
+}
+
+/// `valueOf` makes the base value of a row.
+template <typename ValueOf>
+Result<analysis::Series> seriesOf(Statement& statement, ValueOf valueOf)
+{
     analysis::Series series;
-    sqlite3_stmt* raw = statement->raw();
+    sqlite3_stmt* raw = statement.raw();
     for (;;) {
-        auto row = statement->step();
+        auto row = statement.step();
         HOLDBAND_TRY(row);
         if (!*row)
             return series;
         series.at.push_back(instantFromMs(msAt(sqlite3_column_int64(raw, 0))));
-        series.value.push_back(
-            baseValue(sqlite3_column_double(raw, 1), units->unitOf(sqlite3_column_int64(raw, 2))));
+        series.value.push_back(valueOf(raw));
     }
+}
+
+Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Span span)
+{
+    auto units = ImportUnits::of(database, id.value);
+    HOLDBAND_TRY(units);
+    const std::optional<ReadingUnit> only = units->only();
+    // A million times over, it pays not to ask for the import where the unit is known without.
+    auto rows = openReadings(database, id, span, only ? "place, value" : "place, value, import");
+    HOLDBAND_TRY(rows);
+    if (!only)
+        return seriesOf(*rows, [&](sqlite3_stmt* row) {
+            return baseValue(sqlite3_column_double(row, 1),
+                             units->unitOf(sqlite3_column_int64(row, 2)));
+        });
+    auto series = seriesOf(*rows, [](sqlite3_stmt* row) { return sqlite3_column_double(row, 1); });
+    HOLDBAND_TRY(series);
+    for (double& value : series->value)
+        value = baseValue(value, *only);
+    return series;
 }
 
 Done correct(const LogbookFile& logbook, SensorId id, analysis::Series& series)
