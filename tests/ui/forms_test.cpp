@@ -4,6 +4,7 @@
 #include "ui/forms/instant_field.h"
 #include "ui/forms/quantity_field.h"
 #include "ui/forms/save_row.h"
+#include "ui/words/words.h"
 
 #include <QAbstractItemModelTester>
 #include <QLineEdit>
@@ -262,6 +263,16 @@ TEST(SaveRow, AsksOnceAndTakesTheSecondPressForAYes)
     EXPECT_FALSE(row.agreed({"Is 10 °F meant?"})) << "another question";
     EXPECT_FALSE(row.leaveAgreed());
     EXPECT_TRUE(row.leaveAgreed());
+}
+
+TEST(KeptTogether, NumbersAndTheirUnitsStayOnALine)
+{
+    const QString nb(QChar(0xa0));
+    EXPECT_EQ(keptTogether("Settling, 13 h 49 min + 5 min, is not judged."),
+              "Settling, 13" + nb + "h" + nb + "49" + nb + "min + 5" + nb + "min, is not judged.");
+    EXPECT_EQ(keptTogether("24.3 days held (0.6 %), 3 °F past"),
+              "24.3" + nb + "days held (0.6" + nb + "%), 3" + nb + "°F past");
+    EXPECT_EQ(keptTogether("2 stages, 3 hops"), "2 stages, 3 hops");
 }
 
 } // namespace holdband::ui

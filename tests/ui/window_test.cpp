@@ -15,7 +15,9 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QPushButton>
 #include <QTest>
 #include <QWheelEvent>
@@ -216,6 +218,49 @@ TEST_F(WindowTest, EveryControlHasAName)
                            (button && !button->text().isEmpty()) ||
                            qobject_cast<const QComboBox*>(widget->parentWidget());
         EXPECT_TRUE(named) << widget->metaObject()->className();
+    }
+}
+
+namespace {
+
+/// The underlined letter of every shown control, with what it belongs to.
+QStringList letters(const QWidget& window)
+{
+    QStringList all;
+    const auto add = [&](const QString& text) {
+        const QKeySequence keys = QKeySequence::mnemonic(text);
+        if (!keys.isEmpty())
+            all << keys.toString() + " " + text;
+    };
+    for (const QAction* menu : static_cast<const QMainWindow&>(window).menuBar()->actions())
+        add(menu->text());
+    for (const auto* button : window.findChildren<QAbstractButton*>()) {
+        if (button->isVisible())
+            add(button->text());
+    }
+    for (const auto* label : window.findChildren<QLabel*>()) {
+        if (label->isVisible() && label->buddy())
+            add(label->text());
+    }
+    return all;
+}
+
+} // namespace
+
+TEST_F(WindowTest, NoUnderlinedLetterStandsForTwoThingsOnAPage)
+{
+    const auto window = openWindow(makeLogbook());
+    window->openRun(QStringLiteral("Pale 1"));
+    settle(*window);
+    for (const PageId page :
+         {PageId::rounds, PageId::run, PageId::sideBySide, PageId::equipment, PageId::imports}) {
+        window->setPage(page);
+        settle(*window);
+        QStringList all = letters(*window);
+        all.sort();
+        for (qsizetype i = 1; i < all.size(); ++i)
+            EXPECT_NE(all[i].section(' ', 0, 0), all[i - 1].section(' ', 0, 0))
+                << all[i].toStdString() << " and " << all[i - 1].toStdString();
     }
 }
 

@@ -62,7 +62,7 @@ RowsPanel::RowsPanel(QWidget* parent)
       m_table(makeLogTable(QStringLiteral("Rows behind the count"), m_model, this)),
       m_save(new QPushButton(QStringLiteral("&Save these as a file…"), this))
 {
-    auto* back = new QPushButton(QStringLiteral("&Back to the columns"), this);
+    auto* back = new QPushButton(QStringLiteral("Back to the col&umns"), this);
     auto* row = new QHBoxLayout;
     row->addWidget(back);
     row->addWidget(m_save);

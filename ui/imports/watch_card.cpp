@@ -32,7 +32,7 @@ QString wordsOf(const intake::WatchReport& report)
 
 WatchCard::WatchCard(Session& session, QWidget* parent)
     : TableCard(QStringLiteral("Watched files and folders"), 1, parent), m_session(&session),
-      m_remove(new QPushButton(QStringLiteral("Watch it no &longer"), this)),
+      m_remove(new QPushButton(QStringLiteral("Watch it no lon&ger"), this)),
       m_timer(new QTimer(this))
 {
     setRemark(QStringLiteral("New rows of a watched file come in by themselves while this window "

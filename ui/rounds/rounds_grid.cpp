@@ -75,7 +75,7 @@ RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     : Card(QStringLiteral("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
       m_table(new QTableView(this)), m_correction(new CorrectionBar(session, this)),
       m_session(&session), m_earlier(new QPushButton(QStringLiteral("Ea&rlier rounds"), this)),
-      m_later(new QPushButton(QStringLiteral("La&ter rounds"), this))
+      m_later(new QPushButton(QStringLiteral("Later rou&nds"), this))
 {
     m_table->setModel(m_model);
     m_table->setItemDelegate(new CellDelegate(m_table));

@@ -82,11 +82,11 @@ void LimitsCard::layOut()
     band->addWidget(m_toleranceWords);
     m_toleranceWords->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("± 2.78 °C")) +
                                       4);
-    auto* bandLabel = new QLabel(QStringLiteral("Hold &band"), this);
+    auto* bandLabel = new QLabel(QStringLiteral("Hold ban&d"), this);
     bandLabel->setBuddy(m_tolerance);
     form->addRow(bandLabel, band);
     form->addRow(QStringLiteral("&Grace"), m_grace);
-    form->addRow(QStringLiteral("Gap &limit"), m_gap);
+    form->addRow(QStringLiteral("Gap l&imit"), m_gap);
     contents()->addLayout(form);
     contents()->addWidget(m_verdict);
     contents()->addWidget(m_detail);

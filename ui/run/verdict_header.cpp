@@ -2,6 +2,7 @@
 
 #include "ui/theme/card.h"
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QLabel>
 #include <QPainter>
@@ -49,8 +50,8 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
                                const QString& detail)
 {
     m_verdict = verdict;
-    m_headline->setText(headline);
-    m_detail->setText(detail);
+    m_headline->setText(keptTogether(headline));
+    m_detail->setText(keptTogether(detail));
     m_detail->setVisible(!detail.isEmpty());
     m_headline->setAccessibleName(headline);
     update();
@@ -58,7 +59,7 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
 
 QString VerdictHeader::headline() const
 {
-    return m_headline->text();
+    return m_headline->accessibleName(); // as it was given
 }
 
 void VerdictHeader::paintEvent(QPaintEvent*)

@@ -3,6 +3,7 @@
 #include "core/text/numbers.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace holdband::ui {
 
@@ -40,6 +41,15 @@ QString sentence(const Problem& problem)
 {
     const QString text = shown(problem.sentence());
     return problem.place.empty() ? capitalised(text) : text;
+}
+
+QString keptTogether(QString text)
+{
+    static const QRegularExpression unit(
+        QStringLiteral("(?<=\\d) (?=(?:s|min|h|days?|kWh|W|°F|°C)\\b|%)"));
+    static const QRegularExpression minutes(QStringLiteral("(?<=\\d\u00a0h) (?=\\d+\u00a0min)"));
+    text.replace(unit, QStringLiteral("\u00a0"));
+    return text.replace(minutes, QStringLiteral("\u00a0"));
 }
 
 } // namespace holdband::ui

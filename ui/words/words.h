@@ -38,6 +38,9 @@ QString sentence(const Problem& problem);
 /// The first letter as a capital.
 QString capitalised(QString text);
 
+/// With spaces that do not break a line between a number and its unit: "13 h 49 min".
+QString keptTogether(QString text);
+
 inline const QString dash = QStringLiteral("–");
 
 } // namespace holdband::ui
