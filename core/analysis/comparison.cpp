@@ -83,23 +83,11 @@ EnergyPart energyPart(const Contender& side, const std::vector<Span>& spans,
     return part;
 }
 
-bool missedStage(const Contender& side, MeasureId id)
-{
-    const JudgedBatch& judged = side.figures->judged;
-    const auto missed = [&](std::size_t stage) {
-        return stage < judged.stages.size() && judged.asPlanned.stages[stage].missed;
-    };
-    if (id == MeasureId::settlingFirst)
-        return missed(0);
-    if (id == MeasureId::settlingCrash)
-        return side.figures->crash && missed(*side.figures->crash);
-    return !judged.asPlanned.missed.empty();
-}
-
 /// All that is compared of the energy of two runs.
 class EnergyComparison {
 public:
-    EnergyComparison(const Contender& a, const Contender& b)
+    EnergyComparison(const Contender& a, Instant startA, const Contender& b, Instant startB)
+        : m_startA(startA), m_startB(startB)
     {
         const std::set<std::string> metersA = a.input->setup.inService(a.input->span);
         const std::set<std::string> metersB = b.input->setup.inService(b.input->span);
@@ -107,8 +95,6 @@ public:
         std::set_intersection(
             metersA.begin(), metersA.end(), metersB.begin(), metersB.end(),
             std::inserter(m_widening.sharedMeters, m_widening.sharedMeters.begin()));
-        const Instant startA = a.input->span.start;
-        const Instant startB = b.input->span.start;
         m_common = commonElapsed(a, startA, b, startB, Milliseconds{0}, forever);
         fill(m_whole, a, b, m_common, startA, startB);
         const std::optional<Instant> crashA = crashStart(a);
@@ -144,6 +130,8 @@ public:
 
     const std::vector<Span>& common() const { return m_common; }
     const Widening& widening() const { return m_widening; }
+    Instant startA() const { return m_startA; }
+    Instant startB() const { return m_startB; }
 
 private:
     using Parts = std::pair<EnergyPart, EnergyPart>;
@@ -155,6 +143,8 @@ private:
         parts.second = energyPart(b, shifted(elapsed, startB.time_since_epoch()), m_widening);
     }
 
+    Instant m_startA;
+    Instant m_startB;
     Widening m_widening;
     std::vector<Span> m_common;
     Parts m_whole;
@@ -187,13 +177,16 @@ Bounded cumulative(const Contender& side, const std::vector<Span>& common, Insta
 
 /// Elapsed instants at which either side's register was read, inside the common time.
 std::vector<Instant> curveInstants(const Contender& a, const Contender& b,
-                                   const std::vector<Span>& common)
+                                   const EnergyComparison& energies)
 {
+    const std::vector<Span>& common = energies.common();
     std::vector<Instant> instants;
-    for (const Contender* side : {&a, &b}) {
-        for (const SpanEnergy& slot : side->figures->energy.betweenReadings)
-            instants.push_back(slot.span.end - side->input->span.start.time_since_epoch());
-    }
+    const auto add = [&](const Contender& side, Instant start) {
+        for (const SpanEnergy& slot : side.figures->energy.betweenReadings)
+            instants.push_back(slot.span.end - start.time_since_epoch());
+    };
+    add(a, energies.startA());
+    add(b, energies.startB());
     if (!common.empty())
         instants.push_back(common.back().end);
     std::erase_if(instants, [&](Instant at) {
@@ -209,13 +202,11 @@ std::vector<RatioPoint> ratioCurve(const Contender& a, const Contender& b,
                                    const EnergyComparison& energies)
 {
     std::vector<RatioPoint> curve;
-    for (const Instant elapsed : curveInstants(a, b, energies.common())) {
+    for (const Instant elapsed : curveInstants(a, b, energies)) {
         RatioPoint point;
         point.elapsedHours = hoursBetween(Instant{}, elapsed);
-        point.a =
-            cumulative(a, energies.common(), a.input->span.start, elapsed, energies.widening());
-        point.b =
-            cumulative(b, energies.common(), b.input->span.start, elapsed, energies.widening());
+        point.a = cumulative(a, energies.common(), energies.startA(), elapsed, energies.widening());
+        point.b = cumulative(b, energies.common(), energies.startB(), elapsed, energies.widening());
         point.ratio = ratioOf(point.a, point.b);
         curve.push_back(point);
     }
@@ -224,14 +215,39 @@ std::vector<RatioPoint> ratioCurve(const Contender& a, const Contender& b,
 
 } // namespace
 
-RunComparison compareRuns(const Contender& a, const Contender& b)
+std::optional<Instant> alignedStart(const Contender& run,
+                                    const std::optional<std::string>& fromStage)
 {
-    const EnergyComparison energies(a, b);
+    if (!fromStage)
+        return run.input->span.start;
+    for (const PlacedStage& stage : run.figures->judged.stages) {
+        if (stage.label == *fromStage)
+            return stage.span.start;
+    }
+    return std::nullopt;
+}
+
+std::vector<std::string> commonStages(const Contender& a, const Contender& b)
+{
+    std::vector<std::string> labels;
+    for (const PlacedStage& stage : a.figures->judged.stages) {
+        const bool listed = std::find(labels.begin(), labels.end(), stage.label) != labels.end();
+        if (!listed && alignedStart(b, stage.label))
+            labels.push_back(stage.label);
+    }
+    return labels;
+}
+
+RunComparison compareRuns(const Contender& a, const Contender& b,
+                          const std::optional<std::string>& fromStage)
+{
+    const EnergyComparison energies(a, alignedStart(a, fromStage).value_or(a.input->span.start), b,
+                                    alignedStart(b, fromStage).value_or(b.input->span.start));
     RunComparison comparison;
     for (const MeasureRule& rule : measureRules()) {
         const auto [left, right] = figuresFor(rule, a, b, energies);
         comparison.measures.push_back(completed(rule, left, right));
-        const bool missed = missedStage(a, rule.id) || missedStage(b, rule.id);
+        const bool missed = missedStage(*a.figures, rule.id) || missedStage(*b.figures, rule.id);
         if (rule.ofTemperature && missed)
             comparison.measures.back().ahead.reset();
     }

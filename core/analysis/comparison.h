@@ -81,6 +81,9 @@ enum class NoteKind {
     meterAccuracyAssumed,
     missedStage,
     noCommonMetering,
+    oneMeter,    ///< the same meter measured both, at different times
+    sharedMeter, ///< both ran at once on one meter; a, b: hours of that
+    fewBatches,  ///< of setups: fewer than three, so that there is no interval
 };
 
 /// A reason to read a measure with care, as numbers; words are made where it is shown.
@@ -89,6 +92,9 @@ struct FairnessNote {
     MeasureId touches;
     double a = 0.0;
     double b = 0.0;
+    /// Of fermentationHeat: the last measured gravity stands for a final one that was not given.
+    bool measuredA = false;
+    bool measuredB = false;
 };
 
 /// What the comparison needs to know of one side beyond its run.
@@ -114,13 +120,20 @@ struct RunComparison {
     std::vector<RatioPoint> ratioCurve;
 };
 
-RunComparison compareRuns(const Contender& a, const Contender& b);
+/// Elapsed time is counted from pitching, or from the first stage of that label in each run. The
+/// label must be among commonStages().
+RunComparison compareRuns(const Contender& a, const Contender& b,
+                          const std::optional<std::string>& fromStage = {});
+
+/// Where a run's elapsed time begins: pitching, or the start of its first stage of that label.
+/// Absent where it has none.
+std::optional<Instant> alignedStart(const Contender& run,
+                                    const std::optional<std::string>& fromStage);
+
+/// Labels of the stages that both runs have, in A's order, each once.
+std::vector<std::string> commonStages(const Contender& a, const Contender& b);
 
 /// The measures of one run on its own whole span, without bounds, in the order of measureRules().
 std::vector<std::optional<double>> plainMeasures(const Contender& run);
-
-/// Two setups over their batches: mean and 95 % interval (Student t) from 3 batches on.
-std::vector<Measure> compareSetups(const std::vector<std::vector<std::optional<double>>>& a,
-                                   const std::vector<std::vector<std::optional<double>>>& b);
 
 } // namespace holdband::analysis

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <limits>
 
 namespace holdband::analysis {
@@ -18,6 +19,9 @@ constexpr double volumeApart = 0.01;      ///< of the larger
 constexpr double coverageApart = 0.01;    ///< share of hold time
 constexpr double intervalApart = 1.5;     ///< factor
 constexpr double durationApartHours = 1.0;
+constexpr double atOnceApart = 0.05;
+constexpr double meanTargetApart = 0.1;     ///< K, of setups: plans that take turns differ a little
+constexpr double meanToleranceApart = 0.05; ///< K, of setups
 
 using Notes = std::vector<FairnessNote>;
 
@@ -90,37 +94,87 @@ void notePlan(Notes& notes, const Contender& a, const Contender& b)
     if (const auto found = firstDifference(a, b, tolerance))
         notes.push_back(
             {NoteKind::tolerances, MeasureId::insideShare, found->first, found->second});
-    const double hoursA = a.input->span.hours();
-    const double hoursB = b.input->span.hours();
-    if (std::abs(hoursA - hoursB) > durationApartHours)
-        notes.push_back({NoteKind::durations, MeasureId::outsideHours, hoursA, hoursB});
 }
 
-void noteBeer(Notes& notes, const Contender& a, const Contender& b)
+void noteMeanPlan(Notes& notes, const FairnessFacts& a, const FairnessFacts& b)
 {
-    const Batch& left = a.input->batch;
-    const Batch& right = b.input->batch;
-    if (left.volume && right.volume &&
-        apart(left.volume->litres(), right.volume->litres(), volumeApart))
+    if (std::abs(a.target - b.target) > meanTargetApart)
+        notes.push_back({NoteKind::targets, MeasureId::energy, a.target, b.target});
+    if (std::abs(a.tolerance - b.tolerance) > meanToleranceApart)
+        notes.push_back({NoteKind::tolerances, MeasureId::insideShare, a.tolerance, b.tolerance});
+}
+
+void noteBeer(Notes& notes, const FairnessFacts& a, const FairnessFacts& b)
+{
+    if (std::abs(a.hours - b.hours) > durationApartHours)
+        notes.push_back({NoteKind::durations, MeasureId::outsideHours, a.hours, b.hours});
+    if (a.litres && b.litres && apart(*a.litres, *b.litres, volumeApart))
+        notes.push_back({NoteKind::volumes, MeasureId::energy, *a.litres, *b.litres});
+    if (a.extractKg && b.extractKg && apart(*a.extractKg, *b.extractKg, fermentationApart))
+        notes.push_back({NoteKind::fermentationHeat, MeasureId::energy, *a.extractKg, *b.extractKg,
+                         a.extractMeasured, b.extractMeasured});
+    if (a.lift && b.lift && std::abs(*a.lift - *b.lift) > ambientApart)
+        notes.push_back({NoteKind::ambient, MeasureId::energy, *a.lift, *b.lift});
+}
+
+void noteSensors(Notes& notes, const FairnessFacts& a, const FairnessFacts& b)
+{
+    if (std::abs(a.coverage - b.coverage) > coverageApart)
+        notes.push_back({NoteKind::coverage, MeasureId::insideShare, a.coverage, b.coverage});
+    const double doubtA = a.accuracy.value_or(-1.0);
+    const double doubtB = b.accuracy.value_or(-1.0);
+    if (std::abs(doubtA - doubtB) > sameKelvin)
+        notes.push_back({NoteKind::sensorAccuracy, MeasureId::rmsDeviation, doubtA, doubtB});
+    if (a.placements != b.placements)
+        notes.push_back({NoteKind::sensorPlacement, MeasureId::rmsDeviation});
+    const double slower = std::max(a.intervalMinutes, b.intervalMinutes);
+    if (slower > intervalApart * std::min(a.intervalMinutes, b.intervalMinutes))
+        notes.push_back({NoteKind::loggingInterval, MeasureId::excursions, a.intervalMinutes,
+                         b.intervalMinutes});
+}
+
+void noteMetering(Notes& notes, const FairnessFacts& a, const FairnessFacts& b, bool anyCommon)
+{
+    if (!anyCommon)
         notes.push_back(
-            {NoteKind::volumes, MeasureId::energy, left.volume->litres(), right.volume->litres()});
-    const auto extract = [](const Batch& batch) -> std::optional<double> {
-        if (!batch.volume || !batch.originalGravity || !batch.finalGravity)
-            return std::nullopt;
-        return extractFermentedKg(*batch.volume, *batch.originalGravity, *batch.finalGravity);
-    };
-    const auto extractA = extract(left);
-    const auto extractB = extract(right);
-    if (extractA && extractB && apart(*extractA, *extractB, fermentationApart))
-        notes.push_back({NoteKind::fermentationHeat, MeasureId::energy, *extractA, *extractB});
+            {NoteKind::noCommonMetering, MeasureId::energy, a.meteredShare, b.meteredShare});
+    else if (a.meteredShare < 1.0 || b.meteredShare < 1.0)
+        notes.push_back(
+            {NoteKind::partlyMetered, MeasureId::energy, a.meteredShare, b.meteredShare});
+    if (std::abs(a.atOnce - b.atOnce) > atOnceApart)
+        notes.push_back({NoteKind::batchesAtOnce, MeasureId::energy, a.atOnce, b.atOnce});
 }
 
-void noteWeather(Notes& notes, const Contender& a, const Contender& b)
+void noteMissed(Notes& notes, const FairnessFacts& a, const FairnessFacts& b)
 {
-    const auto& liftA = a.figures->energy.lift;
-    const auto& liftB = b.figures->energy.lift;
-    if (liftA && liftB && std::abs(*liftA->mean() - *liftB->mean()) > ambientApart)
-        notes.push_back({NoteKind::ambient, MeasureId::energy, *liftA->mean(), *liftB->mean()});
+    if (a.missed > 0.0 || b.missed > 0.0)
+        notes.push_back({NoteKind::missedStage, MeasureId::insideShare, a.missed, b.missed});
+}
+
+bool accuracyAssumed(const FairnessFacts& side, const std::set<std::string>& shared)
+{
+    return std::any_of(side.unclassedMeters.begin(), side.unclassedMeters.end(),
+                       [&](const std::string& meter) { return !shared.contains(meter); });
+}
+
+void noteAssumed(Notes& notes, const FairnessFacts& a, const FairnessFacts& b,
+                 const std::set<std::string>& shared)
+{
+    const bool assumedA = accuracyAssumed(a, shared);
+    const bool assumedB = accuracyAssumed(b, shared);
+    if (assumedA || assumedB)
+        notes.push_back({NoteKind::meterAccuracyAssumed, MeasureId::energy,
+                         static_cast<double>(assumedA), static_cast<double>(assumedB)});
+}
+
+void noteOneMeter(Notes& notes, const Contender& a, const Contender& b,
+                  const std::set<std::string>& shared)
+{
+    if (shared.empty())
+        return;
+    const double together = intersection(a.input->span, b.input->span).hours();
+    notes.push_back({together > 0.0 ? NoteKind::sharedMeter : NoteKind::oneMeter, MeasureId::energy,
+                     together, together});
 }
 
 double typicalIntervalMinutes(const Contender& side)
@@ -136,26 +190,6 @@ double typicalIntervalMinutes(const Contender& side)
     return static_cast<double>(*middle) / 60000.0;
 }
 
-void noteSensors(Notes& notes, const Contender& a, const Contender& b)
-{
-    const auto coverage = [](const Contender& side) {
-        return side.figures->judged.asPlanned.totals.coverage().value_or(0.0);
-    };
-    if (std::abs(coverage(a) - coverage(b)) > coverageApart)
-        notes.push_back({NoteKind::coverage, MeasureId::insideShare, coverage(a), coverage(b)});
-    const auto doubt = [](const Contender& side) {
-        return side.input->judging.accuracy ? side.input->judging.accuracy->kelvins() : -1.0;
-    };
-    if (std::abs(doubt(a) - doubt(b)) > sameKelvin)
-        notes.push_back({NoteKind::sensorAccuracy, MeasureId::rmsDeviation, doubt(a), doubt(b)});
-    if (a.placement != b.placement)
-        notes.push_back({NoteKind::sensorPlacement, MeasureId::rmsDeviation, 0.0, 0.0});
-    const double every = typicalIntervalMinutes(a);
-    const double other = typicalIntervalMinutes(b);
-    if (std::max(every, other) > intervalApart * std::min(every, other))
-        notes.push_back({NoteKind::loggingInterval, MeasureId::excursions, every, other});
-}
-
 /// The mean over the run of how many batches shared the setup.
 double batchesAtOnce(const Contender& side)
 {
@@ -166,58 +200,147 @@ double batchesAtOnce(const Contender& side)
     return hours > 0.0 ? weighted / hours : 1.0;
 }
 
-bool accuracyAssumed(const Contender& side, const Widening& widening)
+void addBeer(const Contender& side, FairnessFacts& facts)
 {
-    const auto& sources = side.input->setup.sources();
-    const std::set<std::string> serving = side.input->setup.inService(side.input->span);
-    return std::any_of(sources.begin(), sources.end(), [&](const EnergySource& source) {
-        return !source.accuracy && serving.contains(source.name) &&
-               !widening.sharedMeters.contains(source.name);
-    });
+    const Batch& batch = side.input->batch;
+    if (batch.volume)
+        facts.litres = batch.volume->litres();
+    const std::optional<Fermentation>& fermented = side.figures->fermentation;
+    if (batch.volume && fermented) {
+        facts.extractKg = extractFermentedKg(*batch.volume, fermented->original, fermented->final);
+        facts.extractMeasured = fermented->measuredAt.has_value();
+    }
+    if (const auto& lift = side.figures->energy.lift)
+        facts.lift = lift->mean();
 }
 
-void noteMetering(Notes& notes, const Contender& a, const Contender& b, bool anyCommon,
-                  const Widening& widening)
+void addPlan(const Contender& side, FairnessFacts& facts)
 {
-    const auto share = [](const Contender& side) {
-        const double hours = side.input->span.hours();
-        return hours > 0.0 ? side.figures->energy.whole.meteredMs() / 3.6e6 / hours : 0.0;
-    };
-    if (!anyCommon)
-        notes.push_back({NoteKind::noCommonMetering, MeasureId::energy, share(a), share(b)});
-    else if (share(a) < 1.0 || share(b) < 1.0)
-        notes.push_back({NoteKind::partlyMetered, MeasureId::energy, share(a), share(b)});
-    const double atOnceA = batchesAtOnce(a);
-    const double atOnceB = batchesAtOnce(b);
-    if (std::abs(atOnceA - atOnceB) > 0.05)
-        notes.push_back({NoteKind::batchesAtOnce, MeasureId::energy, atOnceA, atOnceB});
-    const bool assumedA = accuracyAssumed(a, widening);
-    const bool assumedB = accuracyAssumed(b, widening);
-    if (anyCommon && (assumedA || assumedB))
-        notes.push_back({NoteKind::meterAccuracyAssumed, MeasureId::energy,
-                         static_cast<double>(assumedA), static_cast<double>(assumedB)});
+    double hours = 0.0;
+    for (const PlacedStage& stage : side.figures->judged.stages) {
+        const auto length = static_cast<double>((stage.span.end - stage.span.start).count());
+        const double middle = stage.targetCelsiusAt(length / 2.0);
+        facts.target += middle * stage.span.hours();
+        facts.tolerance += stage.tolerance.kelvins() * stage.span.hours();
+        hours += stage.span.hours();
+    }
+    if (hours > 0.0) {
+        facts.target /= hours;
+        facts.tolerance /= hours;
+    }
 }
 
-void noteMissed(Notes& notes, const Contender& a, const Contender& b)
+void addMeters(const Contender& side, FairnessFacts& facts)
 {
-    const auto missed = [](const Contender& side) {
-        return static_cast<double>(side.figures->judged.asPlanned.missed.size());
-    };
-    if (missed(a) > 0.0 || missed(b) > 0.0)
-        notes.push_back({NoteKind::missedStage, MeasureId::insideShare, missed(a), missed(b)});
+    facts.meters = side.input->setup.inService(side.input->span);
+    for (const EnergySource& source : side.input->setup.sources()) {
+        if (!source.accuracy && facts.meters.contains(source.name))
+            facts.unclassedMeters.insert(source.name);
+    }
+}
+
+/// Of the runs that have it.
+template <typename Pick>
+std::optional<double> meanOf(const std::vector<FairnessFacts>& runs, Pick pick)
+{
+    double sum = 0.0;
+    double count = 0.0;
+    for (const FairnessFacts& run : runs) {
+        if (const std::optional<double> value = pick(run)) {
+            sum += *value;
+            count += 1.0;
+        }
+    }
+    return count > 0.0 ? std::optional(sum / count) : std::nullopt;
 }
 
 } // namespace
+
+FairnessFacts factsOf(const Contender& side)
+{
+    FairnessFacts facts;
+    facts.hours = side.input->span.hours();
+    addPlan(side, facts);
+    addBeer(side, facts);
+    facts.coverage = side.figures->judged.asPlanned.totals.coverage().value_or(0.0);
+    if (side.input->judging.accuracy)
+        facts.accuracy = side.input->judging.accuracy->kelvins();
+    facts.placements = {side.placement};
+    facts.intervalMinutes = typicalIntervalMinutes(side);
+    if (facts.hours > 0.0)
+        facts.meteredShare = side.figures->energy.whole.meteredMs() / 3.6e6 / facts.hours;
+    facts.atOnce = batchesAtOnce(side);
+    facts.missed = static_cast<double>(side.figures->judged.asPlanned.missed.size());
+    addMeters(side, facts);
+    return facts;
+}
+
+FairnessFacts meanFacts(const std::vector<FairnessFacts>& runs)
+{
+    using Facts = FairnessFacts;
+    const auto mean = [&](double Facts::*field) {
+        return *meanOf(runs, [=](const Facts& run) { return std::optional(run.*field); });
+    };
+    Facts facts;
+    facts.runs = static_cast<double>(runs.size());
+    facts.hours = mean(&Facts::hours);
+    facts.target = mean(&Facts::target);
+    facts.tolerance = mean(&Facts::tolerance);
+    facts.coverage = mean(&Facts::coverage);
+    facts.intervalMinutes = mean(&Facts::intervalMinutes);
+    facts.meteredShare = mean(&Facts::meteredShare);
+    facts.atOnce = mean(&Facts::atOnce);
+    facts.litres = meanOf(runs, [](const Facts& run) { return run.litres; });
+    facts.extractKg = meanOf(runs, [](const Facts& run) { return run.extractKg; });
+    facts.lift = meanOf(runs, [](const Facts& run) { return run.lift; });
+    facts.accuracy = 0.0;
+    for (const Facts& run : runs) {
+        facts.extractMeasured = facts.extractMeasured || run.extractMeasured;
+        if (facts.accuracy)
+            facts.accuracy = run.accuracy ? std::optional(std::max(*facts.accuracy, *run.accuracy))
+                                          : std::nullopt;
+        facts.missed += run.missed;
+        facts.placements.insert(run.placements.begin(), run.placements.end());
+        facts.meters.insert(run.meters.begin(), run.meters.end());
+        facts.unclassedMeters.insert(run.unclassedMeters.begin(), run.unclassedMeters.end());
+    }
+    return facts;
+}
 
 std::vector<FairnessNote> fairnessNotes(const Contender& a, const Contender& b, bool anyCommon,
                                         const Widening& widening)
 {
     Notes notes;
+    const FairnessFacts factsA = factsOf(a);
+    const FairnessFacts factsB = factsOf(b);
     notePlan(notes, a, b);
+    noteBeer(notes, factsA, factsB);
+    noteSensors(notes, factsA, factsB);
+    noteMetering(notes, factsA, factsB, anyCommon);
+    if (anyCommon)
+        noteAssumed(notes, factsA, factsB, widening.sharedMeters);
+    noteOneMeter(notes, a, b, widening.sharedMeters);
+    noteMissed(notes, factsA, factsB);
+    return notes;
+}
+
+std::vector<FairnessNote> fairnessNotes(const FairnessFacts& a, const FairnessFacts& b)
+{
+    Notes notes;
+    if (a.runs < 3.0 || b.runs < 3.0)
+        notes.push_back({NoteKind::fewBatches, MeasureId::energy, a.runs, b.runs});
+    std::set<std::string> shared;
+    std::set_intersection(a.meters.begin(), a.meters.end(), b.meters.begin(), b.meters.end(),
+                          std::inserter(shared, shared.begin()));
+    const bool anyMetered = a.meteredShare > 0.0 && b.meteredShare > 0.0;
+    noteMeanPlan(notes, a, b);
     noteBeer(notes, a, b);
-    noteWeather(notes, a, b);
     noteSensors(notes, a, b);
-    noteMetering(notes, a, b, anyCommon, widening);
+    noteMetering(notes, a, b, anyMetered);
+    if (anyMetered)
+        noteAssumed(notes, a, b, shared);
+    if (!shared.empty())
+        notes.push_back({NoteKind::oneMeter, MeasureId::energy});
     noteMissed(notes, a, b);
     return notes;
 }

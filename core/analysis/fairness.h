@@ -1,12 +1,47 @@
-// What makes a comparison of two runs less than fair, found from their figures. No Qt, no SQL.
+// What makes a comparison less than fair, found from the figures of two runs or of two setups.
+// No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/comparison.h"
 
+#include <set>
+#include <string>
+#include <vector>
+
 namespace holdband::analysis {
+
+/// What fairness needs to know of one run, or in the mean of several.
+struct FairnessFacts {
+    double runs = 1.0;
+    double hours = 0.0;
+    double target = 0.0;    ///< °C, the plan's mean over time
+    double tolerance = 0.0; ///< K, the same
+    std::optional<double> litres;
+    std::optional<double> extractKg; ///< fermented
+    bool extractMeasured = false;    ///< by the last measured gravity: no final one was given
+    std::optional<double> lift;      ///< mean, K
+    double coverage = 0.0;           ///< share of the hold time
+    std::optional<double> accuracy;  ///< of the beer sensor, K; of several the largest
+    std::set<std::string> placements;
+    double intervalMinutes = 0.0;          ///< of logging
+    double meteredShare = 0.0;             ///< of the run
+    double atOnce = 1.0;                   ///< batches on the setup
+    double missed = 0.0;                   ///< stages, of all runs together
+    std::set<std::string> meters;          ///< that served
+    std::set<std::string> unclassedMeters; ///< of these, without a known accuracy
+};
+
+FairnessFacts factsOf(const Contender& run);
+
+/// The mean of each figure over the runs that have it; accuracy: the largest, and unknown where
+/// that of one is. `runs` must not be empty.
+FairnessFacts meanFacts(const std::vector<FairnessFacts>& runs);
 
 /// `anyCommon`: some elapsed time is metered in both; `widening`: how energies were compared.
 std::vector<FairnessNote> fairnessNotes(const Contender& a, const Contender& b, bool anyCommon,
                                         const Widening& widening);
+
+/// Of two setups, in the mean of their batches.
+std::vector<FairnessNote> fairnessNotes(const FairnessFacts& a, const FairnessFacts& b);
 
 } // namespace holdband::analysis

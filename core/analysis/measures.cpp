@@ -122,6 +122,19 @@ Figure partsOf(const Contender& side)
     return side.parts ? Figure(exactly(*side.parts)) : std::nullopt;
 }
 
+bool missedStage(const RunFigures& figures, MeasureId id)
+{
+    const JudgedBatch& judged = figures.judged;
+    const auto missed = [&](std::size_t stage) {
+        return stage < judged.stages.size() && judged.asPlanned.stages[stage].missed;
+    };
+    if (id == MeasureId::settlingFirst)
+        return missed(0);
+    if (id == MeasureId::settlingCrash)
+        return figures.crash && missed(*figures.crash);
+    return !judged.asPlanned.missed.empty();
+}
+
 Measure completed(const MeasureRule& rule, Figure a, Figure b)
 {
     Measure measure{rule, a, b, differenceOf(a, b), ratioOf(a, b), whoIsAhead(a, b, rule.better)};

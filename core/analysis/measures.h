@@ -17,6 +17,9 @@ Figure performanceOf(const Contender& side);
 
 Figure partsOf(const Contender& side);
 
+/// Whether the run missed the stage that the measure is of, or any stage for one of the whole run.
+bool missedStage(const RunFigures& figures, MeasureId id);
+
 /// Both figures with their difference, ratio, and who is ahead.
 Measure completed(const MeasureRule& rule, Figure a, Figure b);
 

@@ -35,6 +35,11 @@ public:
     bool empty() const { return m_at.size() < 2; }
     std::size_t size() const { return m_at.size(); }
     Instant at(std::size_t i) const { return m_at[i]; }
+    /// From the first reading to the last; absent for fewer than two.
+    std::optional<Span> readSpan() const
+    {
+        return empty() ? std::nullopt : std::optional(Span{m_at.front(), m_at.back()});
+    }
     Pair pairBefore(std::size_t i) const { return m_pairs[i]; }
     double resolutionKwh() const { return m_resolution; }
     /// How many pairs used more than the rated power allows.

@@ -1,8 +1,29 @@
 #include "core/analysis/money.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace holdband::analysis {
+
+namespace {
+
+/// Infinity times a price of nothing is nothing.
+double priced(double kwh, double price)
+{
+    return price == 0.0 ? 0.0 : kwh * price;
+}
+
+/// The parts' bounds add up to more doubt than the whole has: its energy, all of it at the least or
+/// at the greatest of the prices, is a bound of its own.
+void tighten(Cost& cost, const EnergyFigure& whole, double leastPrice, double mostPrice)
+{
+    const double low = std::min(priced(whole.low, leastPrice), priced(whole.high, leastPrice));
+    const double high = std::max(priced(whole.low, mostPrice), priced(whole.high, mostPrice));
+    cost.low = std::min(std::max(cost.low, low), cost.amount);
+    cost.high = std::max(std::min(cost.high, high), cost.amount);
+}
+
+} // namespace
 
 std::optional<Cost> costOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares,
                              const std::vector<PricedSpan>& prices, Span span,
@@ -10,25 +31,33 @@ std::optional<Cost> costOver(const SetupEnergy& setup, const std::vector<Weighte
 {
     Cost cost;
     bool metered = false;
-    std::vector<Span> priced;
+    std::vector<Span> known;
+    double leastPrice = std::numeric_limits<double>::infinity();
+    double mostPrice = -leastPrice;
     for (const PricedSpan& price : prices) {
         const Span part = intersection(price.span, span);
         if (part.empty())
             continue;
-        priced.push_back(part);
+        known.push_back(part);
         const EnergyFigure energy = shareOver(setup, shares, part, widening);
         if (!energy.any())
             continue;
         metered = true;
         cost.amount += energy.kwh * price.pricePerKwh;
-        const auto [low, high] =
-            std::minmax({energy.low * price.pricePerKwh, energy.high * price.pricePerKwh});
-        cost.low += price.pricePerKwh == 0.0 ? 0.0 : low;
-        cost.high += price.pricePerKwh == 0.0 ? 0.0 : high;
+        const auto [low, high] = std::minmax(
+            {priced(energy.low, price.pricePerKwh), priced(energy.high, price.pricePerKwh)});
+        cost.low += low;
+        cost.high += high;
+        leastPrice = std::min(leastPrice, price.pricePerKwh);
+        mostPrice = std::max(mostPrice, price.pricePerKwh);
     }
-    const std::vector<Span> whole = shareOver(setup, shares, span).metered;
-    const bool allPriced = totalMs(intersect(unite(std::move(priced)), whole)) == totalMs(whole);
-    return metered && allPriced ? std::optional(cost) : std::nullopt;
+    const EnergyFigure whole = shareOver(setup, shares, span, widening);
+    const bool allPriced =
+        totalMs(intersect(unite(std::move(known)), whole.metered)) == totalMs(whole.metered);
+    if (!metered || !allPriced)
+        return std::nullopt;
+    tighten(cost, whole, leastPrice, mostPrice);
+    return cost;
 }
 
 } // namespace holdband::analysis

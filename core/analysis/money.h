@@ -22,7 +22,8 @@ struct Cost {
 };
 
 /// The cost of a batch's metered energy inside `span`; absent where nothing is metered, or no price
-/// is known for some of it. Each priced part has bounds of its own, and they add up.
+/// is known for some of it. Each priced part has bounds of its own, and they add up; they are no
+/// wider than the whole energy's bounds at the least and at the greatest price of the span.
 std::optional<Cost> costOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares,
                              const std::vector<PricedSpan>& prices, Span span,
                              const Widening& widening = {});

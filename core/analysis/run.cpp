@@ -166,10 +166,10 @@ std::vector<PlacedStage> judgedStages(const RunInput& input)
     return placeStages(input.batch, input.judgedTo.value_or(input.span.end));
 }
 
-RunFigures analyseRun(const RunInput& input)
+RunFigures analyseRun(const RunInput& input, Detail detail)
 {
     RunFigures figures;
-    figures.judged = judgeBatch(judgedStages(input), input.judging, input.settings);
+    figures.judged = judgeBatch(judgedStages(input), input.judging, input.settings, detail);
     figures.crash = crashStage(figures.judged.stages);
     figures.energy = energyOfRun(input);
     figures.crashHeat = heatOfCrash(input, figures);

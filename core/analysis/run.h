@@ -115,7 +115,7 @@ struct RunFigures {
 /// The stages that are judged.
 std::vector<PlacedStage> judgedStages(const RunInput& input);
 
-RunFigures analyseRun(const RunInput& input);
+RunFigures analyseRun(const RunInput& input, Detail detail = Detail::all);
 
 /// W over the metered time; absent where nothing is metered.
 std::optional<double> meanWatts(const EnergyFigure& energy);

@@ -1,7 +1,10 @@
-// Two setups over their batches: each batch's plain measures, their means and intervals.
+#include "core/analysis/setup_comparison.h"
+
 #include "core/analysis/bounded.h"
 #include "core/analysis/measures.h"
 
+#include <algorithm>
+#include <iterator>
 #include <limits>
 
 namespace holdband::analysis {
@@ -51,19 +54,118 @@ Plain plainMeasure(const Contender& run, const MeasureRule& rule)
     return energyMeasure(run.figures->energy, rule.id);
 }
 
-/// Mean over the batches that have the measure, with its 95 % interval from three on.
-Figure meanOf(const std::vector<std::vector<Plain>>& batches, std::size_t measure)
+bool ofEnergy(MeasureId id)
 {
-    std::vector<double> values;
-    for (const auto& batch : batches) {
-        if (batch[measure])
-            values.push_back(*batch[measure]);
-    }
-    if (values.empty())
+    return !measureRules()[static_cast<std::size_t>(id)].ofTemperature &&
+           id != MeasureId::effectivePerformance && id != MeasureId::parts;
+}
+
+std::optional<std::array<double, 2>> sensorDoubtOf(const Contender& run, const MeasureRule& rule)
+{
+    const Figure figure = rule.ofTemperature ? temperatureMeasure(run, rule.id) : std::nullopt;
+    if (!figure || !figure->bounded())
         return std::nullopt;
-    const SampleSummary summary = summarise(values);
-    return withDoubt(summary.mean, meanHalfWidth95(summary),
-                     -std::numeric_limits<double>::infinity());
+    return std::array{figure->value - *figure->low, *figure->high - figure->value};
+}
+
+double meterDoubtOf(const Contender& run, const std::set<std::string>& serving)
+{
+    double doubt = 0.0;
+    for (const EnergySource& source : run.input->setup.sources()) {
+        if (serving.contains(source.name))
+            doubt = std::max(doubt, source.accuracy.value_or(assumedMeterAccuracy));
+    }
+    return doubt;
+}
+
+/// One side: its batches, and what its instruments leave in doubt whatever their number.
+struct SetupSide {
+    const std::vector<BatchSummary>& batches;
+    FairnessFacts facts;
+    double meterDoubt = 0.0;
+};
+
+SetupSide sideOf(const std::vector<BatchSummary>& batches)
+{
+    std::vector<FairnessFacts> facts;
+    double doubt = 0.0;
+    for (const BatchSummary& batch : batches) {
+        facts.push_back(batch.facts);
+        doubt = std::max(doubt, batch.meterDoubt);
+    }
+    return {batches, meanFacts(facts), doubt};
+}
+
+/// The mean over the batches that have the measure of how far its sensor may mislead; absent where
+/// that is unknown of one.
+std::optional<std::array<double, 2>> meanSensorDoubt(const std::vector<BatchSummary>& batches,
+                                                     std::size_t measure)
+{
+    std::array<double, 2> sum{};
+    double count = 0.0;
+    for (const BatchSummary& batch : batches) {
+        if (!batch.measures[measure])
+            continue;
+        if (!batch.sensorDoubt[measure])
+            return std::nullopt;
+        sum[0] += (*batch.sensorDoubt[measure])[0];
+        sum[1] += (*batch.sensorDoubt[measure])[1];
+        count += 1.0;
+    }
+    return count > 0.0 ? std::optional(std::array{sum[0] / count, sum[1] / count}) : std::nullopt;
+}
+
+/// The interval with the instruments' own doubt added; without bounds where that is unknown.
+Figure withInstruments(Figure figure, std::size_t measure, const SetupSide& side, bool oneMeter)
+{
+    const MeasureRule& rule = measureRules()[measure];
+    if (!figure || !figure->bounded())
+        return figure;
+    if (ofEnergy(rule.id) && !oneMeter) {
+        *figure->low *= 1.0 - side.meterDoubt;
+        *figure->high *= 1.0 + side.meterDoubt;
+    }
+    if (rule.ofTemperature) {
+        const auto doubt = meanSensorDoubt(side.batches, measure);
+        if (!doubt)
+            return Bounded{figure->value, std::nullopt, std::nullopt};
+        *figure->low -= (*doubt)[0];
+        *figure->high += (*doubt)[1];
+    }
+    return possible(*figure, rule.id);
+}
+
+bool anyMissed(const std::vector<BatchSummary>& batches, std::size_t measure)
+{
+    return std::any_of(batches.begin(), batches.end(), [&](const BatchSummary& batch) {
+        return static_cast<bool>(batch.missed[measure]);
+    });
+}
+
+bool sameMeter(const SetupSide& a, const SetupSide& b)
+{
+    return !a.facts.meters.empty() && a.facts.meters == b.facts.meters;
+}
+
+std::optional<Ahead> aheadOf(const Measure& measure, std::size_t index, const SetupSide& a,
+                             const SetupSide& b)
+{
+    const MeasureRule& rule = measure.rule;
+    if (rule.id == MeasureId::parts || !measure.ahead)
+        return measure.ahead;
+    if (rule.id == MeasureId::effectivePerformance) // an estimate: see performanceOf
+        return std::nullopt;
+    if (rule.ofTemperature && (anyMissed(a.batches, index) || anyMissed(b.batches, index)))
+        return std::nullopt;
+    const bool oneMeter = sameMeter(a, b);
+    Figure left = withInstruments(measure.a, index, a, oneMeter);
+    Figure right = withInstruments(measure.b, index, b, oneMeter);
+    if (rule.id == MeasureId::meanDeviation) {
+        left = sizeOf(*left);
+        right = sizeOf(*right);
+    }
+    const std::optional<Ahead> sure = whoIsAhead(left, right, rule.better);
+    return sure == measure.ahead || !sure ? sure : Ahead::tooClose;
 }
 
 } // namespace
@@ -76,19 +178,61 @@ std::vector<std::optional<double>> plainMeasures(const Contender& run)
     return values;
 }
 
-std::vector<Measure> compareSetups(const std::vector<std::vector<std::optional<double>>>& a,
-                                   const std::vector<std::vector<std::optional<double>>>& b)
+BatchSummary summaryOf(const Contender& run, std::span<const double> edges,
+                       const std::vector<Span>& betweenReadings, Milliseconds quietAfter)
 {
+    BatchSummary summary;
+    summary.measures = plainMeasures(run);
+    for (const MeasureRule& rule : measureRules()) {
+        summary.missed.push_back(missedStage(*run.figures, rule.id));
+        summary.sensorDoubt.push_back(sensorDoubtOf(run, rule));
+    }
+    summary.facts = factsOf(run);
+    summary.deviation = distributionOf(run.figures->judged, edges);
+    summary.quiet = quietPairs(*run.input, run.figures->judged, betweenReadings, quietAfter);
+    summary.meterDoubt = meterDoubtOf(run, summary.facts.meters);
+    return summary;
+}
+
+std::optional<Bounded> plainMean(const std::vector<BatchSummary>& batches, std::size_t measure)
+{
+    std::vector<double> values;
+    for (const BatchSummary& batch : batches) {
+        if (batch.measures[measure])
+            values.push_back(*batch.measures[measure]);
+    }
+    if (values.empty())
+        return std::nullopt;
+    if (measureRules()[measure].id == MeasureId::parts) // the same in every batch
+        return exactly(values.front());
+    const SampleSummary summary = summarise(values);
+    return withDoubt(summary.mean, meanHalfWidth95(summary),
+                     -std::numeric_limits<double>::infinity());
+}
+
+Bounded possible(Bounded figure, MeasureId id)
+{
+    if (!figure.bounded() || id == MeasureId::meanDeviation)
+        return figure;
+    figure.low = std::max(*figure.low, std::min(0.0, figure.value));
+    if (id == MeasureId::insideShare)
+        figure.high = std::min(*figure.high, 1.0);
+    return figure;
+}
+
+std::vector<Measure> compareSetups(const std::vector<BatchSummary>& a,
+                                   const std::vector<BatchSummary>& b)
+{
+    const SetupSide left = sideOf(a);
+    const SetupSide right = sideOf(b);
+    const auto mean = [](const std::vector<BatchSummary>& batches, std::size_t i) {
+        const Figure plain = plainMean(batches, i);
+        return plain ? Figure(possible(*plain, measureRules()[i].id)) : std::nullopt;
+    };
     std::vector<Measure> measures;
     for (std::size_t i = 0; i < measureRules().size(); ++i) {
-        const MeasureRule& rule = measureRules()[i];
-        Figure left = meanOf(a, i);
-        Figure right = meanOf(b, i);
-        if (rule.id == MeasureId::parts) {
-            left = left ? Figure(exactly(left->value)) : std::nullopt;
-            right = right ? Figure(exactly(right->value)) : std::nullopt;
-        }
-        measures.push_back(completed(rule, left, right));
+        measures.push_back(completed(measureRules()[i], mean(a, i), mean(b, i)));
+        measures.back().ahead = aheadOf(measures.back(), i, left, right);
     }
     return measures;
 }

@@ -70,6 +70,30 @@ EnergyFigure PowerCurve::over(Span span) const
     return figure;
 }
 
+std::optional<Span> PowerCurve::readSpan() const
+{
+    if (m_watts.size() < 2)
+        return std::nullopt;
+    return Span{m_watts.at.front(), m_watts.at.back()};
+}
+
+std::optional<Span> readSpan(const SetupEnergy& setup)
+{
+    std::optional<Span> whole;
+    for (const EnergySource& source : setup.sources()) {
+        const std::optional<Span> read =
+            std::visit([](const auto& curve) { return curve.readSpan(); }, source.curve);
+        if (!read)
+            continue;
+        const Span served = intersection(*read, serviceOf(source));
+        if (served.empty())
+            continue;
+        whole = whole ? Span{std::min(whole->start, served.start), std::max(whole->end, served.end)}
+                      : served;
+    }
+    return whole;
+}
+
 std::vector<Span> SetupEnergy::constantService(Span span) const
 {
     std::vector<Instant> changes;

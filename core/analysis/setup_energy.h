@@ -20,6 +20,7 @@ class PowerCurve {
 public:
     PowerCurve(Series watts, Milliseconds gapLimit);
     EnergyFigure over(Span span) const;
+    std::optional<Span> readSpan() const;
 
 private:
     Series m_watts;
@@ -63,6 +64,9 @@ private:
 
     std::vector<EnergySource> m_sources;
 };
+
+/// From the first reading of any of the sources to the last; absent where none was read twice.
+std::optional<Span> readSpan(const SetupEnergy& setup);
 
 /// A part of time in which a batch has one constant share of its setup's energy.
 struct WeightedSpan {

@@ -154,13 +154,13 @@ JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack>
 }
 
 JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
-                       const JudgingSettings& settings)
+                       const JudgingSettings& settings, Detail detail)
 {
     std::vector<StageTrack> tracks;
     tracks.reserve(stages.size());
     for (const PlacedStage& stage : stages)
         tracks.push_back(stageTrack(input.beer, input.gapLimit, stage));
-    return judgeTracks(std::move(stages), std::move(tracks), input, settings);
+    return judgeTracks(std::move(stages), std::move(tracks), input, settings, detail);
 }
 
 } // namespace holdband::analysis

@@ -73,12 +73,12 @@ struct JudgingInput : JudgingRules {
     Series beer; ///< °C
 };
 
-/// Judges the placed stages. Needs nothing sorted but the series.
-JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
-                       const JudgingSettings& settings);
-
 /// Quantiles take as long as all the rest.
 enum class Detail { all, withoutQuantiles };
+
+/// Judges the placed stages. Needs nothing sorted but the series.
+JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
+                       const JudgingSettings& settings, Detail detail = Detail::all);
 
 /// The same from tracks that are there already; `tracks` are the stages' under rules.gapLimit.
 JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack> tracks,

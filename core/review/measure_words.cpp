@@ -1,12 +1,5 @@
 #include "core/review/measure_words.h"
 
-#include "core/text/durations.h"
-#include "core/text/numbers.h"
-#include "core/text/quantities.h"
-
-#include <algorithm>
-#include <cmath>
-
 namespace holdband::review {
 
 using analysis::Ahead;
@@ -78,21 +71,24 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     return {};
 }
 
-std::string numberText(double value, const Style& style)
+std::string numberText(double value, const Style& style, const SideManner& manner)
 {
-    return fixedText(value * style.factor, style.decimals);
+    return manner.fixed(value * style.factor, style.decimals);
 }
 
-std::string boundsText(const Bounded& figure, const Style& style)
+std::string boundsText(const Bounded& figure, const Style& style, const SideManner& manner)
 {
     if (!figure.bounded() || *figure.low == *figure.high)
         return {};
-    return " (" + numberText(*figure.low, style) + " – " + numberText(*figure.high, style) + ")";
+    return " (" + numberText(*figure.low, style, manner) + " – " +
+           numberText(*figure.high, style, manner) + ")";
 }
 
-std::string boundedText(const std::optional<Bounded>& figure, const Style& style)
+std::string boundedText(const std::optional<Bounded>& figure, const Style& style,
+                        const SideManner& manner)
 {
-    return figure ? numberText(figure->value, style) + boundsText(*figure, style) : "–";
+    return figure ? numberText(figure->value, style, manner) + boundsText(*figure, style, manner)
+                  : "–";
 }
 
 std::string aheadText(const std::optional<Ahead>& ahead)
@@ -106,15 +102,26 @@ std::string aheadText(const std::optional<Ahead>& ahead)
 
 } // namespace
 
-MeasureWords measureWords(const Measure& measure, const LogbookSettings& settings)
+MeasureWords measureWords(const Measure& measure, const SideManner& manner)
 {
-    const Style style = styleOf(measure.rule.id, settings);
+    const Style style = styleOf(measure.rule.id, manner.settings);
     return {style.title,
-            boundedText(measure.a, style),
-            boundedText(measure.b, style),
-            boundedText(measure.difference, style),
-            boundedText(measure.ratio, {{}, 1.0, 2}),
-            aheadText(measure.ahead)};
+            boundedText(measure.a, style, manner),
+            boundedText(measure.b, style, manner),
+            boundedText(measure.difference, style, manner),
+            boundedText(measure.ratio, {{}, 1.0, 2}, manner),
+            aheadText(measure.ahead),
+            {}};
+}
+
+std::string figureText(MeasureId id, double value, const SideManner& manner)
+{
+    return numberText(value, styleOf(id, manner.settings), manner);
+}
+
+std::string measureTitle(MeasureId id, const SideManner& manner)
+{
+    return styleOf(id, manner.settings).title;
 }
 
 std::string_view measureName(MeasureId id)
@@ -124,164 +131,6 @@ std::string_view measureName(MeasureId id)
             return rule.name;
     }
     return {};
-}
-
-namespace {
-
-struct NoteText {
-    std::string note;
-    std::string effect;
-};
-
-/// The two sides of a note, ready to be put into a sentence.
-class NoteWriter {
-public:
-    NoteWriter(const analysis::FairnessNote& note, const LogbookSettings& settings,
-               const std::string& a, const std::string& b)
-        : m_note(note), m_settings(settings), m_a(a), m_b(b)
-    {
-    }
-
-    NoteText write() const
-    {
-        using enum analysis::NoteKind;
-        switch (m_note.kind) {
-        case targets:
-            return {"the targets differ: " + temperatures(),
-                    "the one further from the room has more to do, so energy and temperature are "
-                    "not of one task"};
-        case tolerances:
-            return {"the tolerances differ: " + differences("±"),
-                    "a wider band is easier to stay in; deviations compare, time inside does not"};
-        case durations:
-            return {"they ran for unequal times: " + eachText(length(m_note.a), length(m_note.b)),
-                    "energies are compared over the shorter time; hours outside are of unequal "
-                    "wholes"};
-        case volumes:
-            return {"the volumes differ: " + eachText(volume(m_note.a), volume(m_note.b)),
-                    "more beer holds and moves more heat"};
-        case ambient:
-            return {ambientText(),
-                    "the warmer room asks for more cooling; energy for each degree-day allows for "
-                    "it"};
-        case coverage:
-            return {"not equally well seen: " + shares(" of the hold time"),
-                    "what happened in the gaps is not in the figures"};
-        case sensorAccuracy:
-            return {"the sensors differ: " + eachText(doubt(m_note.a), doubt(m_note.b)),
-                    "the less sure sensor widens the bounds of its side"};
-        case sensorPlacement:
-            return {"the probes sit in different places",
-                    "a probe in the air or on the wall swings otherwise than one in the beer"};
-        default:
-            return writeMore();
-        }
-    }
-
-private:
-    NoteText writeMore() const
-    {
-        using enum analysis::NoteKind;
-        switch (m_note.kind) {
-        case loggingInterval:
-            return {"logged " + eachText(interval(m_note.a), interval(m_note.b)),
-                    "the slower log misses short excursions"};
-        case fermentationHeat:
-            return {"the fermentations gave off unequal heat: " +
-                        eachText(extract(m_note.a), extract(m_note.b)),
-                    "the larger one needed more cooling"};
-        case partlyMetered:
-            return {"not metered throughout: " + shares(" of the run"),
-                    "energies are compared over the elapsed time that is metered in both"};
-        case batchesAtOnce:
-            return {"batches at once on the setup, in the mean: " +
-                        eachText(fixedText(m_note.a, 1), fixedText(m_note.b, 1)),
-                    "the shared energy is split evenly, and a setup that serves more at once "
-                    "spreads its standing losses"};
-        case meterAccuracyAssumed:
-            return {"the accuracy of a meter " + assumedText() + " is unknown, 2 % is assumed",
-                    "the bounds of the energies rest on it"};
-        case missedStage:
-            return {"targets were missed: " + eachText(count(m_note.a), count(m_note.b)),
-                    "nobody is ahead on temperature"};
-        case noCommonMetering:
-            return {"there is no elapsed time that is metered in both",
-                    "energies can't be compared"};
-        default:
-            return {};
-        }
-    }
-
-    std::string eachText(const std::string& left, const std::string& right) const
-    {
-        return left + " for " + m_a + ", " + right + " for " + m_b;
-    }
-    std::string temperatures() const
-    {
-        const TemperatureUnit unit = m_settings.temperatureUnit();
-        return eachText(temperatureText(Temperature::celsius(m_note.a), unit),
-                        temperatureText(Temperature::celsius(m_note.b), unit));
-    }
-    std::string difference(double kelvins) const
-    {
-        return differenceText(TemperatureDifference::kelvins(kelvins), m_settings.temperatureUnit(),
-                              1);
-    }
-    std::string differences(const std::string& sign) const
-    {
-        return eachText(sign + difference(m_note.a), sign + difference(m_note.b));
-    }
-    std::string ambientText() const
-    {
-        const double apart = m_note.a - m_note.b;
-        return "the room was on average " + difference(std::abs(apart)) +
-               " further above the beer for " + (apart > 0.0 ? m_a : m_b) + " (" +
-               eachText(difference(m_note.a), difference(m_note.b)) + ")";
-    }
-    std::string doubt(double kelvins) const
-    {
-        const auto accuracy = TemperatureDifference::kelvins(kelvins);
-        return kelvins < 0.0 ? "unknown accuracy"
-                             : "±" + differenceText(accuracy, m_settings.temperatureUnit());
-    }
-    std::string volume(double litres) const
-    {
-        return volumeText(Volume::litres(litres), m_settings.units);
-    }
-    std::string shares(const std::string& of) const
-    {
-        return eachText(shareText(m_note.a) + of, shareText(m_note.b) + of);
-    }
-    std::string assumedText() const
-    {
-        if (m_note.a > 0.0 && m_note.b > 0.0)
-            return "on each side";
-        return "of " + (m_note.a > 0.0 ? m_a : m_b);
-    }
-    static std::string length(double hours) { return durationText(Hours{hours}); }
-    static std::string interval(double minutes)
-    {
-        return minutes > 0.0 ? "every " + durationText(Hours{minutes / 60.0}) : "not at all";
-    }
-    static std::string extract(double kilograms)
-    {
-        return fixedText(kilograms, 2) + " kg of extract fermented";
-    }
-    static std::string count(double value) { return fixedText(value, 0); }
-
-    const analysis::FairnessNote& m_note;
-    const LogbookSettings& m_settings;
-    const std::string& m_a;
-    const std::string& m_b;
-};
-
-} // namespace
-
-NoteWords noteWords(const analysis::FairnessNote& note, const LogbookSettings& settings,
-                    const std::string& a, const std::string& b)
-{
-    NoteText text = NoteWriter(note, settings, a, b).write();
-    return {std::move(text.note), std::move(text.effect), std::string(measureName(note.touches))};
 }
 
 } // namespace holdband::review

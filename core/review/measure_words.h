@@ -2,14 +2,27 @@
 #pragma once
 
 #include "core/review/side_by_side.h"
+#include "core/review/side_manner.h"
 
 namespace holdband::review {
 
-MeasureWords measureWords(const analysis::Measure& measure, const LogbookSettings& settings);
+MeasureWords measureWords(const analysis::Measure& measure, const SideManner& manner);
 
-/// `a` and `b` are the names of the two sides.
-NoteWords noteWords(const analysis::FairnessNote& note, const LogbookSettings& settings,
-                    const std::string& a, const std::string& b);
+/// One figure of the measure as the table writes it.
+std::string figureText(analysis::MeasureId id, double value, const SideManner& manner);
+
+/// What the table calls the measure: "Energy, kWh".
+std::string measureTitle(analysis::MeasureId id, const SideManner& manner);
+
+/// The two sides that notes speak of.
+struct SideNames {
+    std::string a;
+    std::string b;
+    bool ofSetups = false; ///< figures are means over batches
+};
+
+NoteWords noteWords(const analysis::FairnessNote& note, const SideManner& manner,
+                    const SideNames& names);
 
 /// The fixed name of a measure: "energy_kwh".
 std::string_view measureName(analysis::MeasureId id);

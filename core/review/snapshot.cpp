@@ -127,16 +127,6 @@ Gravity gravityFrom(const HandReading& reading)
                : Gravity::specific(reading.value);
 }
 
-Done addGravities(const store::LogbookFile& logbook, const Batch& batch, analysis::RunInput& input)
-{
-    auto kept = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
-    HOLDBAND_TRY(kept);
-    for (const store::KeptHandReading& reading : *kept)
-        input.gravities.push_back(
-            {reading.inForce.at, gravityFrom(reading.inForce), reading.inForce.sample});
-    return {};
-}
-
 /// The stretches of the batch in which one sensor each read its beer.
 std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span span)
 {
@@ -297,6 +287,30 @@ Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
     return input;
 }
 
+Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFile& logbook,
+                                                          const Batch& batch)
+{
+    auto kept = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
+    HOLDBAND_TRY(kept);
+    std::vector<analysis::GravityReading> readings;
+    for (const store::KeptHandReading& reading : *kept)
+        readings.push_back(
+            {reading.inForce.at, gravityFrom(reading.inForce), reading.inForce.sample});
+    return readings;
+}
+
+Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
+                                            const Snapshot& snapshot, const Setup& setup, Span span)
+{
+    std::vector<analysis::EnergySource> sources = meterSources(snapshot, setup);
+    if (sources.empty()) {
+        auto power = powerSources(logbook, snapshot, setup, span);
+        HOLDBAND_TRY(power);
+        sources = std::move(*power);
+    }
+    return analysis::SetupEnergy(std::move(sources));
+}
+
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch)
 {
@@ -304,16 +318,12 @@ Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const 
     HOLDBAND_TRY(judging);
     analysis::RunInput input = std::move(*judging);
     HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
-    HOLDBAND_TRY(addGravities(logbook, batch, input));
+    HOLDBAND_TRY(keep(gravitiesOf(logbook, batch), input.gravities));
     addTenants(snapshot, batch, input);
     if (const Setup* setup = snapshot.setup(batch.setup)) {
-        std::vector<analysis::EnergySource> sources = meterSources(snapshot, *setup);
-        if (sources.empty()) {
-            auto power = powerSources(logbook, snapshot, *setup, input.span);
-            HOLDBAND_TRY(power);
-            sources = std::move(*power);
-        }
-        input.setup = analysis::SetupEnergy(std::move(sources));
+        auto energy = setupEnergyOf(logbook, snapshot, *setup, input.span);
+        HOLDBAND_TRY(energy);
+        input.setup = std::move(*energy);
     }
     input.prices = pricesOver(snapshot.settings, snapshot.zone, input.span);
     for (const LocalDay& day : snapshot.zone.localDays(input.span))

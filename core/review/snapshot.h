@@ -53,6 +53,16 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
 Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
                                            const Snapshot& snapshot, const Batch& batch);
 
+/// The batch's hydrometer readings in force, in order of time.
+Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFile& logbook,
+                                                          const Batch& batch);
+
+/// The setup's energy: its meters with all their readings, or without any its power logs over the
+/// span.
+Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
+                                            const Snapshot& snapshot, const Setup& setup,
+                                            Span span);
+
 /// All of it.
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch);

@@ -1,4 +1,5 @@
 // Two runs side by side: section 6 of the method. Figures by hand.
+#include "core/analysis/setup_comparison.h"
 #include "tests/analysis/contenders.h"
 
 #include <cmath>
@@ -261,23 +262,105 @@ TEST(Comparison, HasARatioCurveAtEqualElapsedHours)
     EXPECT_NEAR(comparison.ratioCurve[1].ratio->value, 2.0, 1e-9);
 }
 
-std::vector<std::optional<double>> onlyEnergy(double kwh)
+BatchSummary only(MeasureId id, double value)
 {
-    std::vector<std::optional<double>> values(measureRules().size());
-    values[0] = kwh;
-    return values;
+    BatchSummary batch;
+    batch.measures.resize(measureRules().size());
+    batch.missed.resize(measureRules().size());
+    batch.sensorDoubt.resize(measureRules().size());
+    batch.measures[static_cast<std::size_t>(id)] = value;
+    return batch;
+}
+
+std::vector<BatchSummary> onlyEnergies(std::initializer_list<double> values)
+{
+    std::vector<BatchSummary> batches;
+    for (const double kwh : values)
+        batches.push_back(only(MeasureId::energy, kwh));
+    return batches;
 }
 
 TEST(SetupComparison, HasAnIntervalFromThreeBatchesOn)
 {
-    // 1, 2, 3: 2 ± 4.302652729911275/√3 (Student t, 2 degrees of freedom).
+    // 1, 2, 3: 2 ± 4.302652729911275/√3 (Student t, 2 degrees of freedom): from −0.48, which no
+    // energy can be.
     const double half = 4.302652729911275 / std::sqrt(3.0);
-    const auto measures = compareSetups({onlyEnergy(1), onlyEnergy(2), onlyEnergy(3)},
-                                        {onlyEnergy(9), onlyEnergy(9)});
-    expectBounds(measures.at(0).a, 2.0, 2.0 - half, 2.0 + half);
+    const auto a = onlyEnergies({1, 2, 3});
+    const auto measures = compareSetups(a, onlyEnergies({9, 9}));
+    expectBounds(plainMean(a, 0), 2.0, 2.0 - half, 2.0 + half);
+    expectBounds(measures.at(0).a, 2.0, 0.0, 2.0 + half);
     EXPECT_EQ(measures[0].b, (Bounded{9.0, std::nullopt, std::nullopt}));
     EXPECT_FALSE(measures[0].ahead);
     EXPECT_FALSE(measures.at(1).a) << "no batch has the measure";
+}
+
+TEST(SetupComparison, NobodyIsAheadByLessThanTheInstrumentsMayBeWrong)
+{
+    // Batches alike: the intervals have no width.
+    auto a = onlyEnergies({10, 10, 10});
+    auto b = onlyEnergies({9.5, 9.5, 9.5});
+    EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::b) << "as if the meters were perfect";
+    for (auto* side : {&a, &b}) {
+        for (BatchSummary& batch : *side)
+            batch.meterDoubt = 0.03; // 9.7 – 10.3 and 9.215 – 9.785
+    }
+    EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::tooClose);
+    expectBounds(compareSetups(a, b)[0].a, 10.0, 10.0, 10.0);
+    for (auto* side : {&a, &b}) {
+        for (BatchSummary& batch : *side)
+            batch.facts.meters = {"Meter"};
+    }
+    EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::b) << "one meter measured both";
+}
+
+TEST(SetupComparison, TheSensorsDoubtIsTheSameInEveryBatch)
+{
+    const auto batches = [](double kelvins, std::optional<double> doubt) {
+        BatchSummary batch = only(MeasureId::rmsDeviation, kelvins);
+        if (doubt)
+            batch.sensorDoubt[static_cast<std::size_t>(MeasureId::rmsDeviation)] = {*doubt, *doubt};
+        return std::vector(3, batch);
+    };
+    const auto ahead = [&](double a, double b, std::optional<double> doubt) {
+        const auto measures = compareSetups(batches(a, doubt), batches(b, doubt));
+        return measures[static_cast<std::size_t>(MeasureId::rmsDeviation)].ahead;
+    };
+    EXPECT_EQ(ahead(0.3, 0.8, 0.2), Ahead::a);
+    EXPECT_EQ(ahead(0.3, 0.8, 0.3), Ahead::tooClose);
+    EXPECT_EQ(ahead(0.3, 0.8, std::nullopt), std::nullopt) << "nothing is known of the bounds";
+}
+
+TEST(SetupComparison, NobodyIsAheadOnTemperatureWhereABatchMissedAStage)
+{
+    const std::size_t id = static_cast<std::size_t>(MeasureId::insideShare);
+    std::vector<BatchSummary> a(3, only(MeasureId::insideShare, 1.0));
+    std::vector<BatchSummary> b(3, only(MeasureId::insideShare, 0.5));
+    for (auto* side : {&a, &b}) {
+        for (BatchSummary& batch : *side)
+            batch.sensorDoubt[id] = {0.0, 0.0};
+    }
+    EXPECT_EQ(compareSetups(a, b)[id].ahead, Ahead::a);
+    b[1].missed[id] = true;
+    EXPECT_EQ(compareSetups(a, b)[id].ahead, std::nullopt);
+}
+
+TEST(SetupComparison, CutsWhatCantBe)
+{
+    const Bounded around{0.5, -0.5, 1.5};
+    EXPECT_EQ(possible(around, MeasureId::insideShare), (Bounded{0.5, 0.0, 1.0}));
+    EXPECT_EQ(possible(around, MeasureId::energy), (Bounded{0.5, 0.0, 1.5}));
+    EXPECT_EQ(possible(around, MeasureId::meanDeviation), around) << "it may well be below 0";
+}
+
+TEST(SetupComparison, AnEstimatePutsNobodyAheadHoweverManyBatches)
+{
+    const std::vector<BatchSummary> a(3, only(MeasureId::effectivePerformance, 2.0));
+    const std::vector<BatchSummary> b(3, only(MeasureId::effectivePerformance, 1.0));
+    const auto measures = compareSetups(a, b);
+    const Measure& performance =
+        measures[static_cast<std::size_t>(MeasureId::effectivePerformance)];
+    EXPECT_TRUE(performance.a->bounded());
+    EXPECT_FALSE(performance.ahead);
 }
 
 TEST(SetupComparison, TakesEachBatchsPlainFigures)

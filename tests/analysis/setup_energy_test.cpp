@@ -203,10 +203,32 @@ TEST(Cost, EachWindowsEnergyHasItsBounds)
     const auto cost =
         costOver(steady(), alone(0, 20), {{hours(0, 10), 0.1}, {hours(10, 20), 0.3}}, hours(0, 20));
     ASSERT_TRUE(cost);
-    // 10 kWh each: 1 + 3. Each window holds 0 … 21 kWh.
+    // 10 kWh each: 1 + 3. Each window holds 0 … 21 kWh, which would add up to 0 … 8.4; but both
+    // together hold 19 … 21 kWh, at 0.1 at the least and at 0.3 at the most.
     EXPECT_NEAR(cost->amount, 4.0, 1e-9);
-    EXPECT_NEAR(cost->low, 0.0, 1e-9);
-    EXPECT_NEAR(cost->high, 2.1 + 6.3, 1e-9);
+    EXPECT_NEAR(cost->low, 0.1 * 19, 1e-9);
+    EXPECT_NEAR(cost->high, 0.3 * 21, 1e-9);
+}
+
+TEST(Cost, WindowsThatWereReadAtTheirEdgesAreBoundedByThemselves)
+{
+    const SetupEnergy read =
+        oneMeter({meterReading(0, 0.0), meterReading(10, 10.0), meterReading(20, 11.0)}, 0.01);
+    const auto cost =
+        costOver(read, alone(0, 20), {{hours(0, 10), 0.1}, {hours(10, 20), 0.3}}, hours(0, 20));
+    ASSERT_TRUE(cost);
+    // 10 ± 0.01 kWh at 0.1 and 1 ± 0.01 at 0.3: closer than 11 ± 0.01 at 0.1 … 0.3.
+    EXPECT_NEAR(cost->amount, 1.3, 1e-9);
+    EXPECT_NEAR(cost->low, 0.999 + 0.297, 1e-9);
+    EXPECT_NEAR(cost->high, 1.001 + 0.303, 1e-9);
+}
+
+TEST(Cost, ANegativePriceTurnsItsBoundsRound)
+{
+    const auto cost = costOver(steady(), alone(0, 20), {{hours(0, 20), -0.1}}, hours(0, 20));
+    ASSERT_TRUE(cost);
+    EXPECT_NEAR(cost->low, -2.1, 1e-9);
+    EXPECT_NEAR(cost->high, -1.9, 1e-9);
 }
 
 TEST(Cost, AShareCostsItsShare)

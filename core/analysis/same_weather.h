@@ -1,0 +1,101 @@
+// What a setup would draw in a given weather: a straight line of mean power over lift, fitted to
+// the time between successive register readings. Section 5 of the method in DEVELOPERS.md.
+// No Qt, no SQL.
+#pragma once
+
+#include "core/analysis/bounded.h"
+#include "core/analysis/regression.h"
+#include "core/analysis/run.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::analysis {
+
+/// The time between two successive readings of a setup's meter, wholly in hold time of every batch
+/// that ran in it, and late enough after each one's pitching.
+struct WeatherPair {
+    Span span;
+    double liftK = 0.0;          ///< cooling degree-hours over hours, the mean of the batches
+    double watts = 0.0;          ///< mean power, for each batch (its share)
+    std::vector<std::string> of; ///< the batches that ran
+
+    double hours() const { return span.hours(); }
+};
+
+enum class ModelCaution {
+    noLine,     ///< fewer than 3 pairs, or all at one lift: there is nothing to draw
+    fewPairs,   ///< fewer than 6
+    narrowLift, ///< a range of lift below 3 K
+    scattered,  ///< CV(RMSE) over 30 %
+};
+
+inline constexpr std::size_t pairsNeeded = 6;
+inline constexpr double liftRangeNeeded = 3.0; ///< K
+inline constexpr double scatterAllowed = 0.30; ///< CV(RMSE), a fraction
+
+struct LiftModel {
+    std::vector<WeatherPair> pairs; ///< in order of time
+    std::optional<LinearFit> fit;   ///< x: lift, K; y: mean power, W; weight: hours
+    double leastLift = 0.0;         ///< K; 0 without pairs
+    double mostLift = 0.0;
+    std::vector<ModelCaution> cautions;
+
+    bool decides() const { return cautions.empty(); }
+};
+
+LiftModel liftModel(std::vector<WeatherPair> pairs);
+
+/// A hold of that many hours at that lift.
+struct ReferenceHold {
+    double liftK = 0.0;
+    double hours = 0.0;
+};
+
+/// What a model says of the reference hold. Intervals of 95 %, as computed: a low end below 0 is
+/// what the line gives and nothing that can be.
+struct AtReference {
+    Interval95 watts;        ///< the mean of many batches
+    Interval95 oneMoreWatts; ///< where one more pair would lie
+    Interval95 kwh;          ///< watts over the hold's hours
+    Interval95 oneMoreKwh;
+    bool outside = false; ///< the reference lift lies outside the lifts that were seen
+};
+
+/// Absent without a line.
+std::optional<AtReference> atReference(const LiftModel& model, const ReferenceHold& hold);
+
+/// The interval as bounds, not below 0.
+Bounded notNegative(const Interval95& interval);
+
+/// Ahead only where both models decide and the intervals of the mean do not overlap.
+std::optional<Ahead> aheadInSameWeather(const LiftModel& a, const std::optional<AtReference>& atA,
+                                        const LiftModel& b, const std::optional<AtReference>& atB);
+
+/// One run's part in it: the pairs that lie in its quiet hold time with a known lift (90 % of it).
+struct QuietPair {
+    Span span;
+    double liftK = 0.0;
+};
+std::vector<QuietPair> quietPairs(const RunInput& input, const JudgedBatch& judged,
+                                  const std::vector<Span>& between, Milliseconds quietAfter);
+
+/// The times between successive readings of a setup's meter, without resets and what is
+/// unexplained. Of several meters at once those of the first; the others are interpolated.
+std::vector<Span> timesBetweenReadings(const SetupEnergy& setup);
+
+/// A batch that ran on the setup; `quiet` is absent where nobody looked at it.
+struct SetupRun {
+    std::string batch;
+    Span span;
+    bool wanted = true; ///< else only there because it ran at the same time
+    std::optional<std::vector<QuietPair>> quiet;
+};
+
+/// Pairs in which at least one wanted run took part. A pair is left out where some batch that ran
+/// in it has it not among its quiet pairs.
+std::vector<WeatherPair> weatherPairs(const SetupEnergy& setup, const std::vector<Span>& between,
+                                      const std::vector<SetupRun>& runs);
+
+} // namespace holdband::analysis

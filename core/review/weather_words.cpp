@@ -1,0 +1,258 @@
+// What each side would draw in the same weather, in words.
+#include "core/analysis/bounded.h"
+#include "core/review/side_models.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::review {
+
+using analysis::Ahead;
+using analysis::Interval95;
+using analysis::LiftModel;
+using analysis::ModelCaution;
+
+namespace {
+
+std::string wattsText(const analysis::Bounded& watts, const SideManner& manner)
+{
+    const int decimals = watts.value < 10.0 ? 1 : 0;
+    return manner.power(watts.value, decimals) + manner.bounds(watts, decimals);
+}
+
+std::string intervalText(const Interval95& interval, int decimals, const SideManner& manner)
+{
+    return manner.fixed(interval.value, decimals) + " W (" +
+           manner.range(interval.low(), interval.high(), decimals) + ")";
+}
+
+std::string warmer(double liftK, const SideManner& manner)
+{
+    return "the room " + manner.difference(liftK, 1) + " warmer than the beer";
+}
+
+double hoursOf(const LiftModel& model)
+{
+    double hours = 0.0;
+    for (const analysis::WeatherPair& pair : model.pairs)
+        hours += pair.hours();
+    return hours;
+}
+
+std::string timesText(std::size_t count)
+{
+    return std::to_string(count) +
+           (count == 1 ? " time between readings" : " times between readings");
+}
+
+std::string liftRange(const LiftModel& model, const SideManner& manner)
+{
+    return manner.fixed(model.leastLift * manner.degrees(), 1) + " – " +
+           manner.difference(model.mostLift, 1);
+}
+
+void addFigures(ModelWords& side, const SideManner& manner)
+{
+    const LiftModel& model = side.model;
+    if (model.pairs.empty())
+        return;
+    side.figures.push_back(timesText(model.pairs.size()) + ", " + manner.duration(hoursOf(model)) +
+                           " together, with the room " + liftRange(model, manner) +
+                           " warmer than the beer");
+    if (!model.fit)
+        return;
+    const Interval95 slope = model.fit->slopeInterval();
+    const Interval95 perDegree{slope.value / manner.degrees(), slope.halfWidth / manner.degrees()};
+    side.figures.push_back("with the room no warmer than the beer it draws " +
+                           intervalText(model.fit->interceptInterval(), 1, manner) +
+                           ", and for each " + manner.degree() + " that the room is warmer " +
+                           intervalText(perDegree, 2, manner) + " more");
+    std::string fit = "the line accounts for " + manner.share(model.fit->rSquared) +
+                      " of how the power varies (R²)";
+    if (const auto scatter = model.fit->cvRmse())
+        fit += "; the points lie off it by " + manner.share(*scatter) +
+               " of the mean power (CV(RMSE))";
+    side.figures.push_back(fit);
+    if (side.atReference) {
+        const analysis::Bounded one = analysis::notNegative(side.atReference->oneMoreWatts);
+        side.figures.push_back("one more batch would draw between " + manner.fixed(*one.low, 0) +
+                               " and " + manner.power(*one.high) + " in that weather");
+    }
+}
+
+std::string cautionText(const ModelWords& side, ModelCaution caution, const SidePairs& pairs,
+                        const SideManner& manner)
+{
+    const LiftModel& model = side.model;
+    const std::string nothing = ", so this decides nothing";
+    switch (caution) {
+    case ModelCaution::noLine:
+        if (!pairs.hasMeter)
+            return side.side + ": no meter was read twice, so there is no line";
+        if (!pairs.hasAmbient)
+            return side.side + ": nobody measured the room, so there is no line";
+        return side.side + ": " + timesText(model.pairs.size()) +
+               " can be used, too few to draw a line through";
+    case ModelCaution::fewPairs:
+        return side.side + ": only " + timesText(model.pairs.size()) + " can be used, and " +
+               std::to_string(analysis::pairsNeeded) + " are needed" + nothing;
+    case ModelCaution::narrowLift:
+        return side.side + ": the weather hardly changed (" +
+               manner.difference(model.mostLift - model.leastLift, 1) + " of " +
+               manner.difference(analysis::liftRangeNeeded, 1) + " needed)" + nothing;
+    case ModelCaution::scattered:
+        return side.side + ": the points lie far off the line (" +
+               manner.share(model.fit->cvRmse().value_or(1.0)) + " of the mean power, at most " +
+               manner.share(analysis::scatterAllowed) + " is allowed)" + nothing;
+    }
+    return {};
+}
+
+void addRemarks(ModelWords& side, const SideManner& manner)
+{
+    const LiftModel& model = side.model;
+    std::size_t most = 1;
+    for (const analysis::WeatherPair& pair : model.pairs)
+        most = std::max(most, pair.of.size());
+    if (most > 1)
+        side.remarks.push_back("up to " + batchCount(most) + " ran on " + side.side +
+                               " at once; its power is that for each batch");
+    if (side.atReference && side.atReference->outside)
+        side.remarks.push_back(side.side + " was only seen with the room " +
+                               liftRange(model, manner) +
+                               " warmer than the beer; further out the line is a guess");
+}
+
+/// Absent without any pair.
+std::optional<double> meanLift(const LiftModel& model)
+{
+    double sum = 0.0;
+    for (const analysis::WeatherPair& pair : model.pairs)
+        sum += pair.liftK * pair.hours();
+    return model.pairs.empty() ? std::nullopt : std::optional(sum / hoursOf(model));
+}
+
+/// The user's hold, or the mean of both; absent where there is nothing to take a lift from.
+std::optional<analysis::ReferenceHold> holdOf(const SideBySide& review, const SidePairs& a,
+                                              const SidePairs& b)
+{
+    const Weighing& weighing = review.weighing;
+    const auto liftA = meanLift(review.weather.a.model);
+    const auto liftB = meanLift(review.weather.b.model);
+    analysis::ReferenceHold hold;
+    hold.hours = weighing.referenceHours ? weighing.referenceHours->count()
+                                         : (a.meanHours + b.meanHours) / 2.0;
+    if (weighing.referenceLift)
+        hold.liftK = weighing.referenceLift->kelvins();
+    else if (liftA && liftB)
+        hold.liftK = (*liftA + *liftB) / 2.0;
+    else if (liftA || liftB)
+        hold.liftK = liftA ? *liftA : *liftB;
+    else
+        return std::nullopt;
+    return hold;
+}
+
+void fillSide(ModelWords& side, const SidePairs& pairs,
+              const std::optional<analysis::ReferenceHold>& hold, const SideManner& manner)
+{
+    if (hold)
+        side.atReference = analysis::atReference(side.model, *hold);
+    addFigures(side, manner);
+    const bool noLine =
+        !side.model.cautions.empty() && side.model.cautions.front() == ModelCaution::noLine;
+    for (const ModelCaution caution : side.model.cautions) {
+        side.cautions.push_back(cautionText(side, caution, pairs, manner));
+        if (noLine)
+            break; // it says all
+    }
+    addRemarks(side, manner);
+}
+
+std::string decision(const SameWeather& weather, const SideBySide& review)
+{
+    if (!weather.ahead)
+        return "; with the cautions below that decides nothing.";
+    if (*weather.ahead == Ahead::tooClose)
+        return ", which is too close to call.";
+    return ": " + (*weather.ahead == Ahead::a ? review.a : review.b) + " needs less.";
+}
+
+std::string weatherSentence(const SideBySide& review, const SideManner& manner)
+{
+    const SameWeather& weather = review.weather;
+    if (!weather.any)
+        return "What they would draw in the same weather can't be said: " +
+               (weather.a.atReference ? weather.b.cautions.front() : weather.a.cautions.front()) +
+               ".";
+    return "In the same weather (" + warmer(weather.hold.liftK, manner) + ") " + review.a +
+           " would draw " + wattsText(notNegative(weather.a.atReference->watts), manner) + " and " +
+           review.b + " " + wattsText(notNegative(weather.b.atReference->watts), manner) +
+           decision(weather, review);
+}
+
+std::string energyWords(const SideBySide& review, const SideManner& manner)
+{
+    const SameWeather& weather = review.weather;
+    const auto kwh = [&](const ModelWords& side) {
+        const analysis::Bounded energy = notNegative(side.atReference->kwh);
+        return manner.energy(energy.value) + manner.bounds(energy, 2);
+    };
+    return "A hold of " + manner.duration(weather.hold.hours) + " in that weather would take " +
+           kwh(weather.a) + " with " + review.a + " and " + kwh(weather.b) + " with " + review.b +
+           ".";
+}
+
+std::string holdText(const SameWeather& weather, const SideManner& manner)
+{
+    const auto by = [](bool mean) {
+        return std::string(mean ? " (the mean of both)" : " (chosen)");
+    };
+    return manner.duration(weather.hold.hours) + by(weather.hoursAreMean) + " with " +
+           warmer(weather.hold.liftK, manner) + by(weather.liftIsMean);
+}
+
+void compareSides(SameWeather& weather)
+{
+    weather.ahead = analysis::aheadInSameWeather(weather.a.model, weather.a.atReference,
+                                                 weather.b.model, weather.b.atReference);
+    const analysis::Bounded a = notNegative(weather.a.atReference->watts);
+    const analysis::Bounded b = notNegative(weather.b.atReference->watts);
+    weather.difference = analysis::differenceOf(a, b);
+    weather.ratio = analysis::ratioOf(a, b);
+}
+
+} // namespace
+
+void addWeather(SideBySide& review, const SideManner& manner, SidePairs a, SidePairs b)
+{
+    SameWeather& weather = review.weather;
+    weather.a.side = review.a;
+    weather.b.side = review.b;
+    weather.a.model = analysis::liftModel(std::move(a.pairs));
+    weather.b.model = analysis::liftModel(std::move(b.pairs));
+    weather.liftIsMean = !review.weighing.referenceLift;
+    weather.hoursAreMean = !review.weighing.referenceHours;
+    const auto hold = holdOf(review, a, b);
+    fillSide(weather.a, a, hold, manner);
+    fillSide(weather.b, b, hold, manner);
+    weather.any = weather.a.atReference && weather.b.atReference;
+    if (hold) {
+        weather.hold = *hold;
+        weather.holdWords = holdText(weather, manner);
+    }
+    if (weather.any) {
+        compareSides(weather);
+        weather.energySentence = energyWords(review, manner);
+        weather.remarks.push_back(
+            "Successive times between readings are not independent of each other (a warm day "
+            "follows a warm day), so the ranges are on the narrow side.");
+        weather.remarks.push_back(
+            "Fermentation gives off heat of its own: the first " +
+            manner.duration(review.weighing.quietAfter.value_or(usualQuietAfter).count()) +
+            " after pitching are left out.");
+    }
+    weather.sentence = weatherSentence(review, manner);
+}
+
+} // namespace holdband::review
