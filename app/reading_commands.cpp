@@ -1,5 +1,7 @@
 // Commands that read: they work while the logbook is open for writing elsewhere.
 #include "app/commands.h"
+#include "app/compare_json.h"
+#include "app/compare_text.h"
 #include "app/results_json.h"
 #include "app/results_text.h"
 
@@ -45,10 +47,27 @@ int energy(const Call& call)
     return show(call, review, energyText, energyJson);
 }
 
+const QCommandLineOption fromOption(
+    QStringLiteral("from"),
+    QStringLiteral("of two batches: count from the start of that stage, which both have, "
+                   "instead of from pitching"),
+    QStringLiteral("STAGE"));
+
+const QCommandLineOption
+    onlyOption(QStringLiteral("only"),
+               QStringLiteral("of two setups: take that batch; may be given several times, and a "
+                              "setup of which none is given takes all of its own"),
+               QStringLiteral("BATCH"));
+
 int compare(const Call& call)
 {
+    review::SideBySideRequest request;
+    request.a = call.argument(1);
+    request.b = call.argument(2);
+    request.only = call.values("only");
+    request.fromStage = call.value("from");
     const auto review = [&](const store::LogbookFile& logbook) {
-        return review::reviewSideBySide(logbook, call.argument(1), call.argument(2));
+        return review::reviewSideBySide(logbook, request);
     };
     return show(call, review, compareText, compareJson);
 }
@@ -84,7 +103,7 @@ std::vector<Command> readingCommands()
          "Two batches, or two setups, side by side.",
          3,
          3,
-         {jsonOption},
+         {jsonOption, fromOption, onlyOption},
          compare},
     };
 }

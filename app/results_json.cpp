@@ -12,7 +12,6 @@ namespace holdband::app {
 namespace {
 
 using Json = nlohmann::ordered_json;
-using analysis::Bounded;
 using analysis::EnergyFigure;
 
 constexpr double msPerHour = 3.6e6;
@@ -138,38 +137,6 @@ Json dayJson(const analysis::SpanEnergy& day)
     return json;
 }
 
-void putBounded(Json& json, const std::string& name, const std::optional<Bounded>& figure)
-{
-    json[name] = figure ? number(figure->value) : Json(nullptr);
-    json[name + "_low"] = figure ? number(figure->low) : Json(nullptr);
-    json[name + "_high"] = figure ? number(figure->high) : Json(nullptr);
-}
-
-Json aheadJson(const std::optional<analysis::Ahead>& ahead)
-{
-    if (!ahead)
-        return nullptr;
-    if (*ahead == analysis::Ahead::tooClose)
-        return "too close to call";
-    return *ahead == analysis::Ahead::a ? "a" : "b";
-}
-
-Json measureJson(const analysis::Measure& measure, const LogbookSettings& settings)
-{
-    const bool money = measure.rule.unit == "money";
-    Json json;
-    json["measure"] = measure.rule.name;
-    json["unit"] = money ? settings.currency : std::string(measure.rule.unit);
-    json["better"] = measure.rule.better == analysis::Better::less ? "less" : "more";
-    putBounded(json, "a", measure.a);
-    putBounded(json, "b", measure.b);
-    json["ratio_a_to_b"] = measure.ratio ? number(measure.ratio->value) : Json(nullptr);
-    json["ratio_low"] = measure.ratio ? number(measure.ratio->low) : Json(nullptr);
-    json["ratio_high"] = measure.ratio ? number(measure.ratio->high) : Json(nullptr);
-    json["ahead"] = aheadJson(measure.ahead);
-    return json;
-}
-
 } // namespace
 
 std::string verdictJson(const review::RunReview& review)
@@ -216,21 +183,6 @@ std::string energyJson(const review::RunReview& review)
     json["cooling_lift_ch"] = energy.lift ? number(energy.lift->coolingKh) : Json(nullptr);
     json["heating_lift_ch"] = energy.lift ? number(energy.lift->heatingKh) : Json(nullptr);
     json["kwh_per_cday"] = number(energy.kwhPerDegreeDay);
-    return text(json);
-}
-
-std::string compareJson(const review::SideBySide& review)
-{
-    Json json;
-    json["a"] = review.a;
-    json["b"] = review.b;
-    json["measures"] = Json::array();
-    for (const analysis::Measure& measure : review.measures)
-        json["measures"].push_back(measureJson(measure, review.settings));
-    json["notes"] = Json::array();
-    for (const review::NoteWords& note : review.notes)
-        json["notes"].push_back(
-            {{"note", note.note}, {"effect", note.effect}, {"measure", note.measure}});
     return text(json);
 }
 

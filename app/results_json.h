@@ -4,7 +4,6 @@
 
 #include "core/review/batch_list.h"
 #include "core/review/run_review.h"
-#include "core/review/side_by_side.h"
 
 #include <string>
 
@@ -12,7 +11,6 @@ namespace holdband::app {
 
 std::string verdictJson(const review::RunReview& review);
 std::string energyJson(const review::RunReview& review);
-std::string compareJson(const review::SideBySide& review);
 std::string batchesJson(const review::BatchList& list);
 
 } // namespace holdband::app

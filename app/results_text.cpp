@@ -236,20 +236,6 @@ std::string energyText(const RunReview& review)
            weatherLine(review) + "\n" + energyTable(review) + findingsText(review);
 }
 
-std::string compareText(const review::SideBySide& review)
-{
-    Table table({"measure", "A", "B", "A − B", "A ÷ B", "ahead"});
-    for (const review::MeasureWords& line : review.lines)
-        table.add({line.title, line.a, line.b, line.difference, line.ratio, line.ahead});
-    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.energySentence +
-                       "\n" + review.temperatureSentence + "\n\n" + table.text();
-    if (!review.notes.empty())
-        text += "\nHow fair is this?\n";
-    for (const review::NoteWords& note : review.notes)
-        text += "  " + note.measure + ": " + note.note + "; " + note.effect + ".\n";
-    return text;
-}
-
 std::string batchesText(const review::BatchList& list)
 {
     if (list.batches.empty())

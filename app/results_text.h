@@ -5,7 +5,6 @@
 #include "core/intake/import.h"
 #include "core/review/batch_list.h"
 #include "core/review/run_review.h"
-#include "core/review/side_by_side.h"
 
 #include <string>
 
@@ -13,7 +12,6 @@ namespace holdband::app {
 
 std::string verdictText(const review::RunReview& review);
 std::string energyText(const review::RunReview& review);
-std::string compareText(const review::SideBySide& review);
 std::string batchesText(const review::BatchList& list);
 std::string importText(const intake::ImportReport& report, bool dryRun);
 std::string loadText(const exchange::LoadReport& report);

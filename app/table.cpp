@@ -16,7 +16,7 @@ std::size_t widthOf(const std::string& text)
 
 } // namespace
 
-Table::Table(std::vector<std::string> headers)
+Table::Table(std::vector<std::string> headers, bool wordsLast) : m_wordsLast(wordsLast)
 {
     m_rows.push_back(std::move(headers));
 }
@@ -38,7 +38,8 @@ std::string Table::text() const
         std::string line;
         for (std::size_t i = 0; i < row.size(); ++i) {
             const std::string padding(widths[i] - widthOf(row[i]), ' ');
-            line += i == 0 ? row[i] + padding : "  " + padding + row[i];
+            const bool left = i == 0 || (m_wordsLast && i + 1 == row.size());
+            line += (i == 0 ? "" : "  ") + (left ? row[i] + padding : padding + row[i]);
         }
         line.erase(line.find_last_not_of(' ') + 1);
         text += "  " + line + "\n";

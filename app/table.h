@@ -8,8 +8,9 @@ namespace holdband::app {
 
 class Table {
 public:
-    /// The first column is set to the left, the others to the right.
-    explicit Table(std::vector<std::string> headers);
+    /// The first column is set to the left, the others to the right; a last one of words to the
+    /// left too.
+    explicit Table(std::vector<std::string> headers, bool wordsLast = false);
 
     void add(std::vector<std::string> cells);
     std::string text() const;
@@ -17,6 +18,7 @@ public:
 
 private:
     std::vector<std::vector<std::string>> m_rows;
+    bool m_wordsLast;
 };
 
 } // namespace holdband::app

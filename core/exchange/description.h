@@ -7,6 +7,7 @@
 #include "core/logbook/cause.h"
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
+#include "core/logbook/weighing.h"
 #include "core/problem.h"
 #include "core/store/exclusions.h"
 #include "core/store/hand_readings.h"
@@ -84,6 +85,7 @@ struct Description {
     std::vector<NamedPlan> plans;
     std::vector<DescribedHandReading> handReadings;
     std::vector<store::ValueCorrection> corrections;
+    Weighing weighing;
     bool namesCurrency = false; ///< the document says one
     bool namesPrice = false;
 };

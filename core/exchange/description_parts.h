@@ -49,5 +49,6 @@ DescribedHandReading readHandReading(Fields fields);
 store::ValueCorrection readCorrection(Fields fields);
 store::Exclusion readExclusion(Fields fields);
 JournalNote readNote(Fields fields);
+Weighing readWeighing(Fields fields);
 
 } // namespace holdband::exchange

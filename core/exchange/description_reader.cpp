@@ -40,6 +40,8 @@ Result<Description> parseDescription(const std::string& text, const std::string&
     readAll(fields, "plans", description.plans, readPlan);
     readAll(fields, "hand_readings", description.handReadings, readHandReading);
     readAll(fields, "corrections", description.corrections, readCorrection);
+    if (const auto weighing = fields.object("weighing"))
+        description.weighing = readWeighing(*weighing);
     fields.refuseUnknown();
     if (reading.problem)
         return failure(*reading.problem);

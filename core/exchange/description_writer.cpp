@@ -379,6 +379,22 @@ Json noteJson(const JournalNote& note)
     return json;
 }
 
+Json weighingJson(const Weighing& weighing)
+{
+    Json json = Json::object();
+    if (!weighing.weights.empty())
+        json["weights"] = weighing.weights;
+    if (weighing.referenceLift)
+        json["reference_lift_c"] = weighing.referenceLift->kelvins();
+    if (weighing.referenceHours)
+        json["reference_hours"] = weighing.referenceHours->count();
+    put(json, "batches_per_year", weighing.batchesPerYear);
+    put(json, "other_price_per_kwh", weighing.otherPricePerKwh);
+    if (weighing.quietAfter)
+        json["quiet_after_hours"] = weighing.quietAfter->count();
+    return json;
+}
+
 template <typename Value, typename Make>
 void putAll(Json& document, const char* key, const std::vector<Value>& values, Make make)
 {
@@ -421,6 +437,8 @@ std::string writeDescription(const Description& description)
         putAll(document, "hand_readings", description.handReadings, handReadingJson);
     if (!description.corrections.empty())
         putAll(document, "corrections", description.corrections, correctionJson);
+    if (description.weighing != Weighing{})
+        document["weighing"] = weighingJson(description.weighing);
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -8,6 +8,7 @@
 #include "core/store/causes.h"
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
+#include "core/store/weighing.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 
@@ -155,6 +156,7 @@ Result<Description> collect(const store::LogbookFile& logbook)
     HOLDBAND_TRY(keep(store::readExclusions(logbook), description.exclusions));
     HOLDBAND_TRY(keep(store::readJournal(logbook), description.journal));
     HOLDBAND_TRY(keep(store::readPlans(logbook), description.plans));
+    HOLDBAND_TRY(keep(store::readWeighing(logbook), description.weighing));
     HOLDBAND_TRY(collectTyped(logbook, description));
     return description;
 }

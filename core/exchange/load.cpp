@@ -10,6 +10,7 @@
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
 #include "core/store/origins.h"
+#include "core/store/weighing.h"
 #include "core/store/writer_lock.h"
 
 #include <algorithm>
@@ -326,6 +327,17 @@ Done settle(const store::LogbookFile& logbook, const store::Change& change,
     return store::writeSettings(change, merged);
 }
 
+/// Into a logbook in which nothing is weighed yet.
+Done settleWeighing(const store::LogbookFile& logbook, const store::Change& change,
+                    const Description& description)
+{
+    if (description.weighing == Weighing{})
+        return {};
+    auto standing = store::readWeighing(logbook);
+    HOLDBAND_TRY(standing);
+    return *standing == Weighing{} ? store::writeWeighing(change, description.weighing) : Done{};
+}
+
 Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description& description,
                             const std::string& path, bool isNew)
 {
@@ -333,6 +345,7 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     auto change = store::Change::begin(logbook, "loaded " + name);
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(settle(logbook, *change, description, isNew));
+    HOLDBAND_TRY(settleWeighing(logbook, *change, description));
     auto report = Loader(logbook, *change, description, path).run();
     HOLDBAND_TRY(report);
     HOLDBAND_TRY(change->commit());

@@ -1,4 +1,4 @@
-// What holds for the whole logbook: zone, units, prices, rounds.
+// What holds for the whole logbook: zone, units, prices, rounds, what is weighed by.
 #include "core/exchange/day_names.h"
 #include "core/exchange/description_parts.h"
 #include "core/text/numbers.h"
@@ -118,6 +118,30 @@ void readSettings(Fields& fields, Description& into)
         into.settings.tariffChanges.push_back(readTariffChange(change));
     checkIncreasing(fields, "tariff_changes", into.settings.tariffChanges);
     readRounds(fields, into.settings);
+}
+
+Weighing readWeighing(Fields fields)
+{
+    constexpr double leastPositive = 1e-9;
+    Weighing weighing;
+    auto weights = fields.object("weights");
+    const Json* all = fields.raw("weights");
+    if (weights && all->is_object()) {
+        for (const auto& [criterion, value] : all->items())
+            weighing.weights[criterion] =
+                weights->requiredNumber(criterion.c_str(), 0.0, mostWeight);
+    }
+    weighing.referenceLift = fields.difference("reference_lift", 0.0);
+    const auto hours = [&](const char* key, double least) {
+        const auto value = fields.number(key, least, many);
+        return value ? std::optional(Hours{*value}) : std::nullopt;
+    };
+    weighing.referenceHours = hours("reference_hours", leastPositive);
+    weighing.batchesPerYear = fields.number("batches_per_year", leastPositive, many);
+    weighing.otherPricePerKwh = fields.number("other_price_per_kwh", -many, many);
+    weighing.quietAfter = hours("quiet_after_hours", 0.0);
+    fields.refuseUnknown();
+    return weighing;
 }
 
 } // namespace holdband::exchange

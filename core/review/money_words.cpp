@@ -118,6 +118,25 @@ std::string logbooksPrice(const SideBySide& review, const SideManner& manner, bo
            " for a kWh";
 }
 
+/// Their batches are seldom alike: the same hold in the same weather, where the models decide, at
+/// what a kWh cost both in the mean.
+void addSameWeather(SideBySide& review, const SideManner& manner)
+{
+    const Measure& cost = measureOf(review, MeasureId::cost);
+    const Measure& energy = measureOf(review, MeasureId::energy);
+    if (!review.weather.ahead || !cost.a || !cost.b || !energy.a || !energy.b)
+        return;
+    const double kwh = energy.a->value + energy.b->value;
+    if (!(kwh > 0.0))
+        return;
+    const double price = (cost.a->value + cost.b->value) / kwh;
+    addScenario(review, manner,
+                "of " + manner.duration(review.weather.hold.hours) + " in the same weather, at " +
+                    priceText(price, manner) + " for a kWh",
+                analysis::scaled(notNegative(review.weather.a.atReference->kwh), price),
+                analysis::scaled(notNegative(review.weather.b.atReference->kwh), price));
+}
+
 void addTimeOfUse(SideBySide& review, const SideManner& manner)
 {
     const Measure& cost = measureOf(review, MeasureId::cost);
@@ -193,6 +212,8 @@ void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
             addScenario(review, manner, "at " + priceText(*other, manner) + " for a kWh",
                         analysis::scaled(*energy.a, *other), analysis::scaled(*energy.b, *other));
     }
+    if (money.partsA && money.partsB)
+        addSameWeather(review, manner);
     if (money.scenarios.empty())
         money.why = missingText(review);
     money.lastBatch = lastBatchOf(review);

@@ -72,7 +72,7 @@ void addLines(SideBySide& review, const SideManner& manner,
         review.lines.push_back(measureWords(measure, manner));
     for (const analysis::FairnessNote& note : notes)
         review.notes.push_back(noteWords(note, manner, {review.a, review.b, review.ofSetups}));
-    addRemarks(review);
+    addRemarks(review, notes);
 }
 
 /// The pairs between readings in which the wanted batches ran; others that ran at the same time are

@@ -133,7 +133,7 @@ struct SameWeather {
 
 /// Total cost over batches at one price of energy.
 struct CostScenario {
-    std::string name; ///< "at the logbook's prices", "at $0.30 for a kWh"
+    std::string name; ///< of the energy of a batch: "at $0.30 for a kWh"
     analysis::SideCost a;
     analysis::SideCost b;
     analysis::Crossing crossing;
@@ -147,8 +147,10 @@ struct MoneyWords {
     std::optional<double> partsB;
     std::string partsTextA; ///< "$412.00", or "no parts listed"
     std::string partsTextB;
-    std::vector<CostScenario> scenarios; ///< the logbook's price first; empty where none can be had
-    int lastBatch = 0;                   ///< how far the chart goes
+    /// The logbook's price, the user's second price, and the same hold in the same weather where
+    /// that decides; each only where it can be had.
+    std::vector<CostScenario> scenarios;
+    int lastBatch = 0; ///< how far the chart goes
     std::optional<double> batchesPerYear;
     std::string yearSentence; ///< may be empty
     std::string timeOfUse;    ///< what time of use does to the cost; empty with a flat price

@@ -71,7 +71,14 @@ bool intervalsApart(const Measure& measure)
            (*measure.a->high < *measure.b->low || *measure.b->high < *measure.a->low);
 }
 
-std::string whyNobody(const Measure& measure, const SideBySide& review)
+std::string whyNoBounds(const Measure& measure, const SideBySide& review)
+{
+    if (review.ofSetups)
+        return "fewer than three batches have it, so there is no interval";
+    return measure.rule.ofTemperature ? "a sensor's accuracy is unknown" : "no bounds are known";
+}
+
+std::string whyNobody(const Measure& measure, const SideBySide& review, bool anyMissed)
 {
     if (!measure.a || !measure.b)
         return {};
@@ -83,11 +90,11 @@ std::string whyNobody(const Measure& measure, const SideBySide& review)
         return {};
     if (measure.rule.id == MeasureId::effectivePerformance)
         return "an estimate: nobody is ahead";
+    if (measure.rule.ofTemperature && anyMissed)
+        return "a target was missed: nobody is ahead";
     if (!measure.a->bounded() || !measure.b->bounded())
-        return "no bounds are known";
-    return measure.rule.ofTemperature ? "nobody is ahead: a target was missed, or a sensor's "
-                                        "accuracy is unknown"
-                                      : "";
+        return whyNoBounds(measure, review);
+    return measure.rule.ofTemperature ? "a sensor's accuracy is unknown" : "";
 }
 
 std::string cutWords(const SideBySide& review, std::size_t measure)
@@ -138,10 +145,13 @@ std::string temperatureSentenceOfSetups(const SideBySide& review, const SideMann
            typicalDeviation(review, manner);
 }
 
-void addRemarks(SideBySide& review)
+void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& notes)
 {
+    const bool missed = std::any_of(notes.begin(), notes.end(), [](const auto& note) {
+        return note.kind == analysis::NoteKind::missedStage;
+    });
     for (std::size_t i = 0; i < review.lines.size(); ++i) {
-        const std::string why = whyNobody(review.measures[i], review);
+        const std::string why = whyNobody(review.measures[i], review, missed);
         const std::string cut = cutWords(review, i);
         review.lines[i].remark = why.empty() || cut.empty() ? why + cut : why + "; " + cut;
     }

@@ -1,0 +1,274 @@
+#include "app/compare_json.h"
+
+#include "core/text/times.h"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+namespace holdband::app {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using analysis::Bounded;
+using review::SideBySide;
+
+Json number(const std::optional<double>& value)
+{
+    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
+}
+
+void putBounded(Json& json, const std::string& name, const std::optional<Bounded>& figure)
+{
+    json[name] = figure ? number(figure->value) : Json(nullptr);
+    json[name + "_low"] = figure ? number(figure->low) : Json(nullptr);
+    json[name + "_high"] = figure ? number(figure->high) : Json(nullptr);
+}
+
+void putInterval(Json& json, const std::string& name, const analysis::Interval95& interval)
+{
+    json[name] = number(interval.value);
+    json[name + "_low"] = number(interval.low());
+    json[name + "_high"] = number(interval.high());
+}
+
+Json aheadJson(const std::optional<analysis::Ahead>& ahead)
+{
+    if (!ahead)
+        return nullptr;
+    if (*ahead == analysis::Ahead::tooClose)
+        return "too close to call";
+    return *ahead == analysis::Ahead::a ? "a" : "b";
+}
+
+Json measureJson(const analysis::Measure& measure, const LogbookSettings& settings)
+{
+    const bool money = measure.rule.unit == "money";
+    Json json;
+    json["measure"] = measure.rule.name;
+    json["unit"] = money ? settings.currency : std::string(measure.rule.unit);
+    json["better"] = measure.rule.better == analysis::Better::less ? "less" : "more";
+    putBounded(json, "a", measure.a);
+    putBounded(json, "b", measure.b);
+    json["ratio_a_to_b"] = measure.ratio ? number(measure.ratio->value) : Json(nullptr);
+    json["ratio_low"] = measure.ratio ? number(measure.ratio->low) : Json(nullptr);
+    json["ratio_high"] = measure.ratio ? number(measure.ratio->high) : Json(nullptr);
+    json["ahead"] = aheadJson(measure.ahead);
+    return json;
+}
+
+Json alignmentJson(const SideBySide& review)
+{
+    const review::Alignment& alignment = review.alignment;
+    return {{"from", alignment.stage ? Json(*alignment.stage) : Json(nullptr)},
+            {"common_stages", alignment.offered},
+            {"common_metered_h", review.ofSetups ? Json(nullptr) : Json(alignment.commonHours)}};
+}
+
+Json curveJson(const SideBySide& review)
+{
+    Json curve = Json::array();
+    for (const analysis::RatioPoint& point : review.ratioCurve) {
+        Json json;
+        json["elapsed_h"] = point.elapsedHours;
+        putBounded(json, "a_kwh", point.a);
+        putBounded(json, "b_kwh", point.b);
+        putBounded(json, "ratio", point.ratio);
+        curve.push_back(std::move(json));
+    }
+    return curve;
+}
+
+Json setupFiguresJson(const review::SetupFigures& figures)
+{
+    Json json;
+    json["batches"] = Json::array();
+    for (const review::BatchFigure& batch : figures.batches)
+        json["batches"].push_back({{"batch", batch.batch}, {"value", batch.value}});
+    json["mean"] = number(figures.mean);
+    json["low_uncut"] = number(figures.low);
+    json["high_uncut"] = number(figures.high);
+    json["cut"] = figures.cut;
+    return json;
+}
+
+Json batchesJson(const SideBySide& review)
+{
+    Json json = Json::array();
+    for (std::size_t i = 0; i < review.batchFigures.size(); ++i)
+        json.push_back({{"measure", review.measures[i].rule.name},
+                        {"a", setupFiguresJson(review.batchFigures[i].a)},
+                        {"b", setupFiguresJson(review.batchFigures[i].b)}});
+    return json;
+}
+
+Json idleJson(const SideBySide& review)
+{
+    Json json = Json::array();
+    for (const review::IdleFigures& idle : review.idle) {
+        Json one;
+        one["setup"] = idle.setup;
+        one["idle_h"] = idle.hours;
+        one["metered_h"] = idle.meteredHours;
+        putBounded(one, "kwh", idle.kwh);
+        one["mean_w"] = number(idle.meanWatts);
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
+Json pairsJson(const analysis::LiftModel& model)
+{
+    Json json = Json::array();
+    for (const analysis::WeatherPair& pair : model.pairs)
+        json.push_back({{"from", rfc3339Utc(pair.span.start)},
+                        {"to", rfc3339Utc(pair.span.end)},
+                        {"batches", pair.of},
+                        {"lift_c", pair.liftK},
+                        {"mean_w", pair.watts},
+                        {"hours", pair.hours()}});
+    return json;
+}
+
+void putFit(Json& json, const analysis::LinearFit& fit)
+{
+    putInterval(json, "standing_w", fit.interceptInterval());
+    json["standing_w_se"] = fit.interceptError;
+    putInterval(json, "w_per_c", fit.slopeInterval());
+    json["w_per_c_se"] = fit.slopeError;
+    json["residual_sd_w"] = fit.residualSd;
+    json["r_squared"] = fit.rSquared;
+    json["cv_rmse"] = number(fit.cvRmse());
+}
+
+Json modelJson(const review::ModelWords& side)
+{
+    Json json;
+    json["n"] = side.model.pairs.size();
+    json["least_lift_c"] = side.model.pairs.empty() ? Json(nullptr) : Json(side.model.leastLift);
+    json["most_lift_c"] = side.model.pairs.empty() ? Json(nullptr) : Json(side.model.mostLift);
+    if (side.model.fit)
+        putFit(json, *side.model.fit);
+    if (side.atReference) {
+        putInterval(json, "mean_w", side.atReference->watts);
+        putInterval(json, "one_more_w", side.atReference->oneMoreWatts);
+        putInterval(json, "kwh", side.atReference->kwh);
+        putInterval(json, "one_more_kwh", side.atReference->oneMoreKwh);
+        json["outside_seen_lift"] = side.atReference->outside;
+    }
+    json["decides"] = side.model.decides();
+    json["cautions"] = side.cautions;
+    json["points"] = pairsJson(side.model);
+    return json;
+}
+
+Json weatherJson(const SideBySide& review)
+{
+    const review::SameWeather& weather = review.weather;
+    Json json;
+    json["reference_lift_c"] = weather.holdWords.empty() ? Json(nullptr) : Json(weather.hold.liftK);
+    json["reference_h"] = weather.holdWords.empty() ? Json(nullptr) : Json(weather.hold.hours);
+    json["reference_lift_is_mean"] = weather.liftIsMean;
+    json["reference_h_is_mean"] = weather.hoursAreMean;
+    json["a"] = modelJson(weather.a);
+    json["b"] = modelJson(weather.b);
+    putBounded(json, "difference_w", weather.difference);
+    putBounded(json, "ratio_a_to_b", weather.ratio);
+    json["ahead"] = aheadJson(weather.ahead);
+    json["sentence"] = weather.sentence;
+    json["remarks"] = weather.remarks;
+    return json;
+}
+
+Json crossingJson(const analysis::Crossing& crossing)
+{
+    const bool crosses = crossing.kind == analysis::CrossingKind::crosses;
+    return {{"batches", crosses ? Json(crossing.batches) : Json("never")},
+            {"batches_low", number(crossing.earliest)},
+            {"batches_high", number(crossing.latest)},
+            {"sure", crossing.sure},
+            {"cheaper_first", aheadJson(crossing.cheaperFirst)}};
+}
+
+Json moneyJson(const SideBySide& review)
+{
+    const review::MoneyWords& money = review.money;
+    Json json;
+    json["parts_a"] = number(money.partsA);
+    json["parts_b"] = number(money.partsB);
+    json["batches_per_year"] = number(money.batchesPerYear);
+    json["scenarios"] = Json::array();
+    for (const review::CostScenario& scenario : money.scenarios) {
+        Json one;
+        one["name"] = scenario.name;
+        putBounded(one, "per_batch_a", scenario.a.perBatch);
+        putBounded(one, "per_batch_b", scenario.b.perBatch);
+        one["crossing"] = crossingJson(scenario.crossing);
+        one["sentence"] = scenario.sentence;
+        json["scenarios"].push_back(std::move(one));
+    }
+    json["why_none"] = money.why.empty() ? Json(nullptr) : Json(money.why);
+    return json;
+}
+
+Json criterionJson(const review::CriterionWords& criterion, const analysis::Turn& turn)
+{
+    return {{"criterion", criterion.name},
+            {"measured", criterion.measured},
+            {"weight", criterion.weight},
+            {"a", criterion.scores ? Json(criterion.scores->a) : Json(nullptr)},
+            {"b", criterion.scores ? Json(criterion.scores->b) : Json(nullptr)},
+            {"how", criterion.how},
+            {"removal_changes_lead", turn.byRemoval},
+            {"level_at_weight", number(turn.weightToTie)}};
+}
+
+Json judgementJson(const SideBySide& review)
+{
+    const review::JudgementWords& judgement = review.judgement;
+    const auto& totals = judgement.sheet.totals;
+    Json json;
+    json["criteria"] = Json::array();
+    for (std::size_t i = 0; i < judgement.criteria.size(); ++i)
+        json["criteria"].push_back(criterionJson(judgement.criteria[i], judgement.sheet.turns[i]));
+    json["total_a"] = totals ? Json(totals->a) : Json(nullptr);
+    json["total_b"] = totals ? Json(totals->b) : Json(nullptr);
+    json["lead"] = !totals ? Json(nullptr)
+                   : judgement.sheet.lead == analysis::Ahead::tooClose
+                       ? Json("level")
+                       : aheadJson(judgement.sheet.lead);
+    json["sentence"] = judgement.sentence;
+    json["turning"] = judgement.turning;
+    return json;
+}
+
+} // namespace
+
+std::string compareJson(const SideBySide& review)
+{
+    Json json;
+    json["a"] = review.a;
+    json["b"] = review.b;
+    json["measures"] = Json::array();
+    for (const analysis::Measure& measure : review.measures)
+        json["measures"].push_back(measureJson(measure, review.settings));
+    json["notes"] = Json::array();
+    for (const review::NoteWords& note : review.notes)
+        json["notes"].push_back(
+            {{"note", note.note}, {"effect", note.effect}, {"measure", note.measure}});
+    json["energy_sentence"] = review.energySentence;
+    json["temperature_sentence"] = review.temperatureSentence;
+    json["of_setups"] = review.ofSetups;
+    json["alignment"] = alignmentJson(review);
+    json["ratio_curve"] = curveJson(review);
+    json["batches_a"] = review.batchesA;
+    json["batches_b"] = review.batchesB;
+    json["each_batch"] = batchesJson(review);
+    json["idle"] = idleJson(review);
+    json["same_weather"] = weatherJson(review);
+    json["money"] = moneyJson(review);
+    json["judgement"] = judgementJson(review);
+    return json.dump(2, ' ', false, Json::error_handler_t::replace);
+}
+
+} // namespace holdband::app

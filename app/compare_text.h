@@ -1,0 +1,12 @@
+// A comparison as the command line prints it.
+#pragma once
+
+#include "core/review/side_by_side.h"
+
+#include <string>
+
+namespace holdband::app {
+
+std::string compareText(const review::SideBySide& review);
+
+} // namespace holdband::app
