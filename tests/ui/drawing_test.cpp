@@ -36,9 +36,11 @@ QImage drawn(const RunChart& chart, bool moving, double ratio)
     image.setDevicePixelRatio(ratio);
     image.fill(Qt::white);
     QPainter painter(&image);
-    const PlotMap map{QRectF(0, 0, width, height), chart.span, {0.0, 100.0}};
-    drawTrack(painter, map, chart, chart.lines[0].track, chart.lines[0].pyramid, QPen(ink, 1.8),
-              moving);
+    PanelLook look;
+    look.moving = moving;
+    look.columns = ratio;
+    PanelCanvas canvas{painter, {QRectF(0, 0, width, height), chart.span, {0.0, 100.0}}, look};
+    drawTrack(canvas, chart, chart.lines[0].track, chart.lines[0].pyramid, QPen(ink, 1.8));
     return image;
 }
 

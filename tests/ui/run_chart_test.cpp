@@ -4,7 +4,7 @@
 
 #include "ui/charts/deviation_panel.h"
 #include "ui/charts/pointer_words.h"
-#include "ui/charts/temperature_panel.h"
+#include "ui/charts/temperature_art.h"
 #include "ui/run/run_tables.h"
 
 #include "tests/analysis/builders.h"

@@ -1,5 +1,6 @@
 #include "ui/charts/drawing.h"
 
+#include "ui/charts/clipping.h"
 #include "ui/charts/decimate.h"
 
 #include <algorithm>
@@ -31,19 +32,20 @@ void drawInPieces(QPainter& painter, const QPolygonF& points)
     }
 }
 
-/// Whether the strokes up and down within the pixel columns fill them.
+/// Whether the strokes up and down within the columns fill them.
 bool isDense(const QPolygonF& points, double columnWidth)
 {
     constexpr double pointsAColumn = 2.5;
+    if (points.isEmpty())
+        return false;
     const double columns = (points.back().x() - points.front().x()) / columnWidth;
     return static_cast<double>(points.size()) > pointsAColumn * std::max(columns, 1.0);
 }
 
-/// A dense line as the area between the highest and the lowest point of each pixel column, as thick
-/// as the pen: looks the same, and costs a fraction of smoothing every stroke.
-void fillColumns(QPainter& painter, const QPolygonF& points, double columnWidth, const QPen& pen)
+/// A dense line as the area between the highest and the lowest point of each column, as thick as
+/// the pen: looks the same, and costs a fraction of smoothing every stroke.
+QPolygonF filledColumns(const QPolygonF& points, double columnWidth, double thickness)
 {
-    const double half = pen.widthF() / 2.0;
     QPolygonF above, below;
     for (auto at = points.begin(); at != points.end();) {
         const double column = std::floor(at->x() / columnWidth);
@@ -53,40 +55,63 @@ void fillColumns(QPainter& painter, const QPolygonF& points, double columnWidth,
             bottom = std::max(bottom, at->y());
         }
         const double x = (column + 0.5) * columnWidth;
-        above << QPointF(x, top - half);
-        below << QPointF(x, bottom + half);
+        above << QPointF(x, top - thickness / 2.0);
+        below << QPointF(x, bottom + thickness / 2.0);
     }
     std::reverse(below.begin(), below.end());
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(pen.color());
-    painter.drawPolygon(above + below, Qt::WindingFill);
+    return above + below;
+}
+
+void drawDense(PanelCanvas& canvas, const QPolygonF& points, double columnWidth, const QPen& pen)
+{
+    canvas.painter.setPen(Qt::NoPen);
+    canvas.painter.setBrush(pen.color());
+    drawArea(canvas, filledColumns(points, columnWidth, pen.widthF()));
 }
 
 } // namespace
 
-void drawTrack(QPainter& painter, const PlotMap& map, const RunChart& chart,
-               const analysis::Track& track, const TrackPyramid& pyramid, const QPen& pen,
-               bool moving)
+void drawOpenLine(PanelCanvas& canvas, const QPolygonF& line)
 {
-    const double columnWidth = 1.0 / painter.device()->devicePixelRatioF();
-    const int columns = static_cast<int>(map.plot.width() / columnWidth);
+    if (!canvas.look.vectors)
+        return drawInPieces(canvas.painter, line);
+    for (const QPolygonF& part : lineInside(line, canvas.map.plot))
+        canvas.painter.drawPolyline(part);
+}
+
+void drawArea(PanelCanvas& canvas, const QPolygonF& area)
+{
+    canvas.painter.drawPolygon(canvas.look.vectors ? areaInside(area, canvas.map.plot) : area,
+                               Qt::WindingFill);
+}
+
+void drawTrack(PanelCanvas& canvas, const RunChart& chart, const analysis::Track& track,
+               const TrackPyramid& pyramid, const QPen& pen)
+{
+    QPainter& painter = canvas.painter;
+    const PlotMap& map = canvas.map;
+    const int columns = std::max(1, static_cast<int>(map.plot.width() * canvas.look.columns));
     const auto lines =
         decimate(track, chart.msOf(map.shown.start), chart.msOf(map.shown.end), columns, &pyramid);
     QPen used = pen;
-    if (moving) {
+    if (canvas.look.moving) {
         used.setWidth(1);
         used.setCosmetic(true);
     }
+    if (canvas.look.vectors)
+        used.setJoinStyle(Qt::RoundJoin);
     painter.save();
-    painter.setRenderHint(QPainter::Antialiasing, !moving);
+    painter.setRenderHint(QPainter::Antialiasing, !canvas.look.moving);
+    const double columnWidth = map.plot.width() / columns;
     for (const Polyline& line : lines) {
         const QPolygonF points = placed(line, map, chart);
-        if (!moving && !points.isEmpty() && isDense(points, columnWidth)) {
-            fillColumns(painter, points, columnWidth, used);
-        } else {
-            painter.setPen(used);
-            drawInPieces(painter, points);
+        if (!canvas.look.moving && isDense(points, columnWidth)) {
+            drawDense(canvas, points, columnWidth, used);
+            continue;
         }
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(used);
+        drawOpenLine(canvas, points);
     }
     painter.restore();
 }
@@ -100,43 +125,45 @@ QRectF columnOf(const PlotMap& map, const RunChart& chart, const Stretch& stretc
 
 namespace {
 
-void drawHatch(QPainter& painter, const QRectF& column, const QColor& colour)
+void drawHatch(PanelCanvas& canvas, const QRectF& column)
 {
     constexpr double step = 7.0;
-    painter.save();
-    painter.setClipRect(column, Qt::IntersectClip);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colour, 1.0));
-    const QRectF seen = column & painter.clipBoundingRect();
+    const QRectF seen = column & canvas.map.plot;
+    if (seen.isEmpty())
+        return;
+    canvas.painter.setRenderHint(QPainter::Antialiasing);
+    canvas.painter.setPen(QPen(canvas.colours().hatch, 1.0, Qt::SolidLine, Qt::FlatCap));
     // The lines lie on one lattice for the whole plot, so that neighbouring pieces meet.
     const double first = std::floor((seen.left() + seen.top()) / step) * step;
-    for (double sum = first; sum <= seen.right() + seen.bottom(); sum += step)
-        painter.drawLine(QPointF(sum - seen.top(), seen.top()),
-                         QPointF(sum - seen.bottom(), seen.bottom()));
-    painter.restore();
+    for (double sum = first; sum <= seen.right() + seen.bottom(); sum += step) {
+        const QPointF upper(sum - seen.top(), seen.top());
+        const QPointF lower(sum - seen.bottom(), seen.bottom());
+        for (const QPolygonF& part : lineInside({{upper, lower}}, seen))
+            canvas.painter.drawLine(part[0], part[1]);
+    }
 }
 
 } // namespace
 
-void drawStretches(QPainter& painter, const PlotMap& map, const RunChart& chart,
-                   const Colours& colours)
+void drawStretches(PanelCanvas& canvas, const RunChart& chart)
 {
     for (const Stretch& stretch : chart.settling)
-        drawHatch(painter, columnOf(map, chart, stretch), colours.hatch);
+        drawHatch(canvas, columnOf(canvas.map, chart, stretch));
     for (const Stretch& gap : chart.gaps)
-        painter.fillRect(columnOf(map, chart, gap), colours.gap);
+        canvas.painter.fillRect(columnOf(canvas.map, chart, gap) & canvas.map.plot,
+                                canvas.colours().gap);
 }
 
-void nameStretches(QPainter& painter, const PlotMap& map, const RunChart& chart,
-                   const std::vector<Stretch>& stretches, const QString& words,
-                   const Colours& colours)
+void nameStretches(PanelCanvas& canvas, const RunChart& chart,
+                   const std::vector<Stretch>& stretches, const QString& words)
 {
-    const QFontMetrics metrics(painter.font());
-    painter.setPen(colours.muted);
+    canvas.painter.setFont(smallFont(canvas.look.font));
+    const QFontMetrics metrics(canvas.painter.font());
+    canvas.painter.setPen(canvas.colours().muted);
     for (const Stretch& stretch : stretches) {
-        const QRectF column = columnOf(map, chart, stretch) & map.plot;
+        const QRectF column = columnOf(canvas.map, chart, stretch) & canvas.map.plot;
         if (column.width() >= metrics.horizontalAdvance(words) + 4.0)
-            painter.drawText(column, Qt::AlignHCenter | Qt::AlignBottom, words);
+            canvas.painter.drawText(column, Qt::AlignHCenter | Qt::AlignBottom, words);
     }
 }
 

@@ -1,9 +1,8 @@
-// Cumulative energy since pitching: readings as dots, the line between them an estimate, the bounds
-// as a pale ribbon.
+// The panel of the energy in the window; what it draws is in energy_art.h.
 #pragma once
 
+#include "ui/charts/energy_art.h"
 #include "ui/charts/panel.h"
-#include "ui/charts/run_chart.h"
 
 namespace holdband::ui {
 
@@ -11,23 +10,12 @@ class EnergyPanel : public ChartPanel {
     Q_OBJECT
 public:
     explicit EnergyPanel(TimeView& time, QWidget* parent = nullptr);
-    /// `chart` must outlive the panel or the next call.
-    void setChart(const RunChart* chart);
-
-protected:
-    ValueRange range() const override;
-    QString emptyWords() const override;
-    void paintBehind(QPainter& painter, const PlotMap& map) override;
-    void paintData(QPainter& painter, const PlotMap& map) override;
-    void paintOver(QPainter& painter, const PlotMap& map) override;
 
 private:
-    QPointF place(const PlotMap& map, double ms, double kwh) const;
-    void paintReset(QPainter& painter, QPointF at);
-    void paintRibbon(QPainter& painter, const PlotMap& map);
+    PanelArt& art() override { return m_art; }
+    const PanelArt& art() const override { return m_art; }
 
-    const RunChart* m_chart = nullptr;
-    ValueRange m_range;
+    EnergyArt m_art;
 };
 
 } // namespace holdband::ui

@@ -1,9 +1,9 @@
-// Beer, target and band, room, chamber and coolant; stages as a strip on top; gaps shaded, settling
-// hatched, excursions ringed.
+// The panel of the temperatures in the window, with tooltips for stages and remarks; what it draws
+// is in temperature_art.h.
 #pragma once
 
 #include "ui/charts/panel.h"
-#include "ui/charts/run_chart.h"
+#include "ui/charts/temperature_art.h"
 
 namespace holdband::ui {
 
@@ -11,45 +11,18 @@ class TemperaturePanel : public ChartPanel {
     Q_OBJECT
 public:
     explicit TemperaturePanel(TimeView& time, QWidget* parent = nullptr);
-    /// `chart` must outlive the panel or the next call.
-    void setChart(const RunChart* chart);
-    /// Chamber and coolant swing widely and hide the band: they are drawn only when asked for.
+    /// See TemperatureArt.
     void setCoolingShown(bool shown);
-    bool isDrawn(const ChartLine& line) const;
+    bool isDrawn(const ChartLine& line) const { return m_art.isDrawn(line); }
 
 protected:
-    ValueRange range() const override { return m_range; }
-    QString emptyWords() const override;
-    int headRoom() const override;
-    void paintBehind(QPainter& painter, const PlotMap& map) override;
-    void paintData(QPainter& painter, const PlotMap& map) override;
-    void paintOver(QPainter& painter, const PlotMap& map) override;
     bool event(QEvent* event) override;
 
 private:
-    void paintBand(QPainter& painter, const PlotMap& map);
-    void paintTarget(QPainter& painter, const PlotMap& map);
-    void paintStages(QPainter& painter, const PlotMap& map);
-    void paintRings(QPainter& painter, const PlotMap& map);
-    void paintCause(QPainter& painter, const PlotMap& map, const ExcursionMark& mark,
-                    double& wordsEnd);
-    QPointF ringCentre(const PlotMap& map, const ExcursionMark& mark) const;
-    void paintNotes(QPainter& painter, const PlotMap& map);
-    void paintKey(QPainter& painter, const PlotMap& map);
-    QRectF noteBox(const PlotMap& map, std::size_t note) const;
-    QColor colourOf(LineRole role) const;
+    PanelArt& art() override { return m_art; }
+    const PanelArt& art() const override { return m_art; }
 
-    ValueRange rangeOf(const RunChart& chart) const;
-
-    const RunChart* m_chart = nullptr;
-    ValueRange m_range;
-    bool m_coolingShown = false;
+    TemperatureArt m_art;
 };
-
-/// "4 Apr 01:20 · lid opened"
-QString noteWords(const RunChart& chart, std::size_t note);
-
-/// "Outside from 4 Apr 01:20, 3 h 27 min, up to 3.1 °F above the band · lid open"
-QString excursionWords(const RunChart& chart, const ExcursionMark& mark);
 
 } // namespace holdband::ui
