@@ -13,5 +13,6 @@ std::vector<Command> allCommands();
 std::vector<Command> readingCommands(); ///< batches, verdict, energy, compare
 std::vector<Command> writingCommands(); ///< new, load, import, meter
 std::vector<Command> keepingCommands(); ///< export, check, backup
+std::vector<Command> reportCommands();  ///< report
 
 } // namespace holdband::app

@@ -56,6 +56,7 @@ struct Command {
     int mostArguments;
     QList<QCommandLineOption> options;
     std::function<int(const Call&)> run;
+    bool paints = false; ///< needs fonts and pictures, though no display
 };
 
 /// Parses the arguments behind the command's name and runs it.

@@ -80,7 +80,7 @@ std::vector<Command> keepingCommands()
 std::vector<Command> allCommands()
 {
     std::vector<Command> all = writingCommands();
-    for (const auto& some : {readingCommands(), keepingCommands()})
+    for (const auto& some : {readingCommands(), reportCommands(), keepingCommands()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

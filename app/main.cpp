@@ -3,6 +3,7 @@
 #include "core/text/near.h"
 
 #ifdef HOLDBAND_HAS_WINDOW
+#include "ui/report/painting.h"
 #include "ui/window/open_window.h"
 #endif
 
@@ -32,11 +33,15 @@ std::string overview(const std::vector<Command>& commands)
 
 int runNamed(const Command& command, int argc, char** argv)
 {
-    QCoreApplication application(argc, argv);
-    QCoreApplication::setApplicationName(QStringLiteral("holdband"));
     QStringList arguments;
     for (int i = 2; i < argc; ++i)
         arguments += QString::fromUtf8(argv[i]);
+#ifdef HOLDBAND_HAS_WINDOW
+    if (command.paints)
+        return report::withPainting(argv[0], [&] { return runCommand(command, arguments); });
+#endif
+    QCoreApplication application(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("holdband"));
     return runCommand(command, arguments);
 }
 

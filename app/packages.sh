@@ -4,7 +4,8 @@
 
 build_packages=(
     g++ cmake ninja-build
-    qt6-base-dev libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
+    qt6-base-dev qt6-svg-dev libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
+    nlohmann-json3-dev
 )
 
 # At run time: the display's plugin, time zones, and a font (without one every label is a row of
@@ -14,11 +15,12 @@ if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi
 
-# The tests also read published data sets that these packages carry, and walk through the window as
-# a screen reader does.
+# The tests also read published data sets that these packages carry, read reports with other tools,
+# and walk through the window as a screen reader does.
 test_packages=(
     libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
     node-csv-spectrum python3-scipy r-base-core sqlite3
+    poppler-utils tidy libxml2-utils
     at-spi2-core gir1.2-atspi-2.0 python3-gi dbus-daemon xvfb xauth
 )
 

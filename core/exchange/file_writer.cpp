@@ -1,5 +1,6 @@
 #include "core/exchange/file_writer.h"
 
+#include <atomic>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -56,10 +57,12 @@ bool writeAll(int descriptor, std::string_view text)
     return true;
 }
 
-Done writeUnfinished(const std::string& unfinished, const std::string& path, std::string_view text)
+/// `fresh`: O_TRUNC, or O_EXCL where nobody else's file may have that name.
+Done writeUnfinished(const std::string& unfinished, const std::string& path, std::string_view text,
+                     int fresh = O_TRUNC)
 {
     Descriptor file(
-        ::open(unfinished.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC | O_NOFOLLOW, 0644));
+        ::open(unfinished.c_str(), O_WRONLY | O_CREAT | fresh | O_CLOEXEC | O_NOFOLLOW, 0644));
     if (file.number() < 0)
         return fileProblem("the file can't be made: " + reason(), path,
                            "check the folder and its permissions");
@@ -69,7 +72,67 @@ Done writeUnfinished(const std::string& unfinished, const std::string& path, std
     return {};
 }
 
+/// A short name of its own in the target's folder: the target's may be as long as names can be.
+std::string unfinishedBeside(const std::string& path)
+{
+    static std::atomic<unsigned> count{0};
+    const fs::path folder = fs::path(path).parent_path();
+    const std::string name =
+        ".holdband-" + std::to_string(::getpid()) + "-" + std::to_string(++count) + ".part";
+    return (folder / name).string();
+}
+
+/// The name that the new file takes over from the old one, with its permissions.
+Done replaceFile(const std::string& unfinished, const std::string& path)
+{
+    struct stat old {};
+    if (::stat(path.c_str(), &old) == 0)
+        (void)::chmod(unfinished.c_str(), old.st_mode & 0777); // the new one is good without, too
+    if (::rename(unfinished.c_str(), path.c_str()) != 0)
+        return fileProblem("the file can't be named: " + reason(), path);
+    return {};
+}
+
 } // namespace
+
+Done mayWrite(const std::string& path, Existing existing)
+{
+    std::error_code error;
+    const fs::path folder = fs::path(path).parent_path();
+    if (!folder.empty() && !fs::is_directory(folder, error))
+        return fileProblem("there is no such folder", folder.string(), "choose another place");
+    const fs::file_status found = fs::symlink_status(path, error);
+    if (found.type() == fs::file_type::not_found)
+        return {};
+    if (error)
+        return fileProblem("the file can't be written: " + error.message(), path,
+                           "choose another name");
+    if (fs::is_directory(path, error))
+        return fileProblem("this is a folder", path, "name a file in it");
+    if (fs::exists(path, error) && !fs::is_regular_file(path, error))
+        return fileProblem("this is no regular file", path, "choose another name");
+    if (existing == Existing::keep)
+        return dataProblem("a file stands there already; nothing was changed", path,
+                           "choose another name, or --force to replace it");
+    return {};
+}
+
+Done writeFile(const std::string& path, std::string_view bytes, Existing existing)
+{
+    HOLDBAND_TRY(mayWrite(path, existing));
+    // What a link leads to is replaced, not the link.
+    std::error_code error;
+    const fs::path real = fs::canonical(path, error);
+    const std::string target = error ? path : real.string();
+    const std::string unfinished = unfinishedBeside(target);
+    Done written = writeUnfinished(unfinished, path, bytes, O_EXCL);
+    if (written)
+        written = existing == Existing::keep ? nameNewFile(unfinished, target)
+                                             : replaceFile(unfinished, target);
+    if (!written)
+        fs::remove(unfinished, error);
+    return written;
+}
 
 Done nameNewFile(const std::string& unfinished, const std::string& path)
 {

@@ -13,6 +13,18 @@ namespace holdband::exchange {
 /// the disk is full; nothing is left behind.
 Done writeNewFile(const std::string& path, std::string_view text);
 
+/// What to do with a file that stands where one is to be written.
+enum class Existing { keep, replace };
+
+/// Whether a file could be written there, as far as can be known before: writeFile says the rest.
+/// Problem (data): something stands there and is to be kept. Problem (file): it is no regular file,
+/// or its folder is missing.
+Done mayWrite(const std::string& path, Existing existing);
+
+/// As writeNewFile; a file that may be replaced stays whole until the finished new one takes its
+/// place at once. Problems as those of mayWrite and writeNewFile.
+Done writeFile(const std::string& path, std::string_view bytes, Existing existing);
+
 /// Gives a finished file its name. Problem (file): something has that name by now, or it can't be
 /// given; the file keeps its old one.
 Done nameNewFile(const std::string& unfinished, const std::string& path);

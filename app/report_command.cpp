@@ -1,0 +1,134 @@
+// The command that writes reports: a run, a side by side, a season, as PDF, page, figures, picture.
+#include "app/commands.h"
+
+#ifdef HOLDBAND_HAS_WINDOW
+#include "ui/report/report.h"
+
+#include <QPageSize>
+#endif
+
+namespace holdband::app {
+
+namespace {
+
+#ifdef HOLDBAND_HAS_WINDOW
+
+Problem wrong(std::string what, std::string remedy)
+{
+    return {ProblemKind::call, std::move(what), {}, std::move(remedy)};
+}
+
+Result<std::optional<QPageSize>> paperOf(const Call& call)
+{
+    const auto name = call.value("paper");
+    if (!name)
+        return std::nullopt;
+    if (*name == "a4")
+        return QPageSize(QPageSize::A4);
+    if (*name == "letter")
+        return QPageSize(QPageSize::Letter);
+    return failure(wrong("there is no paper \"" + *name + "\"", "say --paper a4 or letter"));
+}
+
+/// "1920x1080"
+Result<QSize> sizeOf(const Call& call)
+{
+    const auto text = call.value("size");
+    if (!text)
+        return report::landscape;
+    const QStringList sides = QString::fromStdString(*text).split(QLatin1Char('x'));
+    bool first = false;
+    bool second = false;
+    const QSize size =
+        sides.size() == 2 ? QSize(sides[0].toInt(&first), sides[1].toInt(&second)) : QSize();
+    const auto fits = [](int side) {
+        return side >= report::leastSide && side <= report::mostSide;
+    };
+    if (!first || !second || !fits(size.width()) || !fits(size.height()))
+        return failure(wrong("the size \"" + *text + "\" is none",
+                             "write width x height in pixels, " +
+                                 std::to_string(report::leastSide) + " to " +
+                                 std::to_string(report::mostSide) + " each: --size 1080x1920"));
+    return size;
+}
+
+Result<report::Wish> wishOf(const Call& call)
+{
+    report::Wish wish;
+    for (int i = 1; i < call.argumentCount(); ++i)
+        wish.names.push_back(call.argument(i));
+    const auto out = call.value("out");
+    if (!out)
+        return failure(wrong("the file to write is missing", "say --out FILE.pdf"));
+    wish.path = *out;
+    const auto form = report::formNamed(wish.path);
+    if (!form)
+        return failure(wrong("the ending of " + wish.path + " says no form of a report",
+                             "end it in .pdf, .html, .csv, .png or .svg"));
+    wish.form = *form;
+    auto paper = paperOf(call);
+    HOLDBAND_TRY(paper);
+    auto size = sizeOf(call);
+    HOLDBAND_TRY(size);
+    wish.manner.paper = *paper;
+    wish.manner.size = *size;
+    wish.manner.scheme = call.has("dark") ? ui::Scheme::dark : ui::Scheme::light;
+    wish.existing = call.has("force") ? exchange::Existing::replace : exchange::Existing::keep;
+    return wish;
+}
+
+int writeReport(const Call& call, const Command& command)
+{
+    const auto wish = wishOf(call);
+    if (!wish) {
+        const Problem& problem = wish.error();
+        return wrongCall(problem.what + "; " + problem.remedy, usageLine(command));
+    }
+    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
+    if (!logbook)
+        return fail(logbook.error());
+    if (Done made = report::make(**logbook, *wish); !made)
+        return fail(made.error());
+    app::report("Wrote " + wish->path + ".");
+    return exitDone;
+}
+
+#else
+
+int writeReport(const Call&, const Command&)
+{
+    report("holdband: this build has no window, and reports are drawn with its parts.");
+    return exitCall;
+}
+
+#endif
+
+QCommandLineOption option(const char* name, const char* what, const char* value = "")
+{
+    return {QString::fromLatin1(name), QString::fromUtf8(what), QString::fromLatin1(value)};
+}
+
+} // namespace
+
+std::vector<Command> reportCommands()
+{
+    Command command{
+        "report",
+        "LOGBOOK BATCH [BATCH]",
+        "Write a report of a batch, of two side by side, or of all batches of a setup.",
+        2,
+        3,
+        {option("out", "the file to write: .pdf, .html (one file), .csv (the figures), .png, .svg",
+                "FILE"),
+         option("force", "replace a file that stands there"),
+         option("paper", "of a PDF: a4 or letter; else the usual one of the logbook's units",
+                "NAME"),
+         option("size", "of a picture in pixels, such as 1080x1920; else 1920x1080", "WxH"),
+         option("dark", "pictures and HTML on a dark ground")},
+        {},
+        true};
+    command.run = [named = command](const Call& call) { return writeReport(call, named); };
+    return {command};
+}
+
+} // namespace holdband::app

@@ -1,0 +1,65 @@
+#include "core/review/basis.h"
+
+#include "core/analysis/calibration.h"
+#include "core/store/equipment.h"
+
+#include <algorithm>
+
+namespace holdband::review {
+
+namespace {
+
+std::vector<std::string> sensorNames(const Batch& batch)
+{
+    std::vector<std::string> names{batch.beerSensor};
+    const auto add = [&](const std::string& name) {
+        if (std::find(names.begin(), names.end(), name) == names.end())
+            names.push_back(name);
+    };
+    for (const BeerUse& use : batch.beerUses)
+        add(use.sensor);
+    if (batch.ambientSensor)
+        add(*batch.ambientSensor);
+    return names;
+}
+
+/// Of the series that was judged; where several sensors read the beer they share one.
+std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
+{
+    const analysis::RunInput& input = review.input;
+    const bool isRoom = sensor.name == review.batch().ambientSensor;
+    const analysis::Series& series = isRoom ? input.ambient : input.judging.beer;
+    return static_cast<std::size_t>(
+        std::count_if(series.at.begin(), series.at.end(),
+                      [&](Instant at) { return at >= input.span.start && at <= input.span.end; }));
+}
+
+} // namespace
+
+Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review)
+{
+    auto sensors = store::readSensors(logbook);
+    HOLDBAND_TRY(sensors);
+    auto meters = store::readMeters(logbook);
+    HOLDBAND_TRY(meters);
+    Basis basis;
+    for (const std::string& name : sensorNames(review.batch())) {
+        const auto found = std::find_if(sensors->begin(), sensors->end(),
+                                        [&](const Sensor& sensor) { return sensor.name == name; });
+        if (found != sensors->end())
+            basis.sensors.push_back({*found, analysis::accuracyOver(*found, review.input.span),
+                                     readingsOf(review, *found)});
+    }
+    for (Meter& meter : *meters) {
+        const auto& sources = review.input.setup.sources();
+        const bool counts =
+            std::any_of(sources.begin(), sources.end(), [&](const analysis::EnergySource& source) {
+                return source.name == meter.name;
+            });
+        if (counts)
+            basis.meters.push_back(std::move(meter));
+    }
+    return basis;
+}
+
+} // namespace holdband::review

@@ -1,0 +1,191 @@
+#include "ui/report/html_renderer.h"
+
+#include "ui/report/plain_text.h"
+#include "ui/report/svg_renderer.h"
+#include "ui/words/words.h"
+
+namespace holdband::report {
+
+namespace {
+
+constexpr double chartWidth = 780.0; ///< CSS pixels
+
+QString escaped(const QString& text, qsizetype most = mostOfCell)
+{
+    return shortened(text, most).toHtmlEscaped();
+}
+
+QString styleOf(const ui::Colours& c)
+{
+    QString style = QStringLiteral(R"css(
+:root { color-scheme: %scheme; }
+body { margin: 0 auto; max-width: 52rem; padding: 2rem 1.25rem 3rem; background: %card;
+  color: %text; font: 1rem/1.5 system-ui, sans-serif; }
+header { border-bottom: 1px solid %edge; margin-bottom: 1.25rem; padding-bottom: .75rem; }
+h1 { font-size: 1.9rem; line-height: 1.2; margin: .1rem 0 .3rem; }
+h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; }
+h1, td, th, p, li { overflow-wrap: anywhere; }
+p { margin: 0 0 .6rem; }
+.lead { font-size: 1.25rem; line-height: 1.4; }
+.muted, .kind, figcaption, .more { color: %muted; font-size: .9rem; }
+.kind { margin: 0; }
+figure { margin: 1.25rem 0; }
+figure svg { display: block; width: 100%; height: auto; }
+figcaption { margin-top: .3rem; }
+.scroll { overflow-x: auto; }
+table { border-collapse: collapse; font-size: .88rem; margin: .25rem 0 .75rem; width: 100%;
+  font-variant-numeric: tabular-nums; }
+caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+th, td { padding: .28rem .9rem .28rem 0; text-align: left; vertical-align: top;
+  border-bottom: 1px solid %edge; font-weight: 400; overflow-wrap: normal; }
+thead th { color: %muted; vertical-align: bottom; border-bottom-color: %muted; }
+th:last-child, td:last-child { padding-right: 0; }
+.number { text-align: right; white-space: nowrap; }
+thead .number { white-space: normal; }
+.facts th { width: 14rem; color: %muted; }
+.strong { font-weight: 600; }
+ul { padding-left: 1.2rem; margin: .25rem 0; }
+footer { margin-top: 2.5rem; border-top: 1px solid %edge; padding-top: .5rem; }
+@page { margin: 16mm; }
+@media print {
+  body { max-width: none; padding: 0; font-size: 10pt; }
+  h2 { break-after: avoid; }
+  figure, tr { break-inside: avoid; }
+  thead { display: table-header-group; }
+  .scroll { overflow: visible; }
+}
+)css");
+    const bool dark = c.card.lightness() < 128;
+    return style.replace(QStringLiteral("%scheme"), dark ? "dark" : "light")
+        .replace(QStringLiteral("%card"), c.card.name())
+        .replace(QStringLiteral("%text"), c.text.name())
+        .replace(QStringLiteral("%edge"), c.cardEdge.name())
+        .replace(QStringLiteral("%muted"), c.muted.name());
+}
+
+class Page {
+public:
+    Page(const Document& document, ui::Scheme scheme) : m_scheme(scheme)
+    {
+        head(document);
+        for (const Block& block : document.blocks)
+            std::visit([this](const auto& each) { take(each); }, block);
+        m_html += QStringLiteral("</main>\n<footer>\n<p class=\"muted\">%1</p>\n</footer>\n"
+                                 "</body>\n</html>\n")
+                      .arg(escaped(document.footer));
+    }
+
+    QByteArray bytes() const { return m_html.toUtf8(); }
+
+private:
+    void head(const Document& document)
+    {
+        m_html = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
+                                "<meta charset=\"utf-8\">\n<title>%1 · %2</title>\n"
+                                "<meta name=\"viewport\" content=\"width=device-width\">\n"
+                                "<meta name=\"generator\" content=\"Holdband\">\n<style>")
+                     .arg(escaped(document.title, mostOfTitle), escaped(document.kind));
+        m_html += styleOf(ui::coloursOf(m_scheme));
+        m_html += QStringLiteral("</style>\n</head>\n<body>\n<header>\n<p class=\"kind\">%1</p>\n"
+                                 "<h1 dir=\"auto\">%2</h1>\n")
+                      .arg(escaped(document.kind), escaped(document.title, mostOfTitle));
+        if (!document.subtitle.isEmpty())
+            m_html += QStringLiteral("<p class=\"muted\">%1</p>\n").arg(escaped(document.subtitle));
+        m_html += QStringLiteral("</header>\n<main>\n");
+    }
+
+    void take(const Heading& heading)
+    {
+        m_html += QStringLiteral("<h2>%1</h2>\n").arg(escaped(heading.text));
+    }
+
+    void take(const Paragraph& paragraph)
+    {
+        const QString tone = paragraph.tone == Tone::lead    ? QStringLiteral(" class=\"lead\"")
+                             : paragraph.tone == Tone::muted ? QStringLiteral(" class=\"muted\"")
+                                                             : QString();
+        m_html += QStringLiteral("<p%1>%2</p>\n").arg(tone, calm(paragraph.text).toHtmlEscaped());
+    }
+
+    void take(const Bullets& bullets)
+    {
+        m_html += QStringLiteral("<ul>\n");
+        for (const QString& item : bullets.items)
+            m_html += QStringLiteral("<li dir=\"auto\">%1</li>\n").arg(calm(item).toHtmlEscaped());
+        m_html += QStringLiteral("</ul>\n");
+    }
+
+    void take(const Figure& figure)
+    {
+        PictureLook look;
+        look.scheme = m_scheme;
+        look.font.setPixelSize(13);
+        look.vectors = true;
+        look.columns = 2.0;
+        const QSizeF size(chartWidth, figure.picture->heightFor(chartWidth));
+        const QByteArray svg =
+            svgElement([&](QPainter& painter) { figure.picture->paint(painter, size, look); }, size,
+                       {figure.title, figure.alt, QStringLiteral("chart")});
+        m_html +=
+            QStringLiteral("<figure>\n") + QString::fromUtf8(svg) +
+            QStringLiteral("<figcaption>%1</figcaption>\n</figure>\n").arg(escaped(figure.caption));
+    }
+
+    void take(const Table& table)
+    {
+        const QString kind = table.headerShown ? QString() : QStringLiteral(" class=\"facts\"");
+        m_html += QStringLiteral("<div class=\"scroll\">\n<table%1>\n<caption>%2</caption>\n")
+                      .arg(kind, escaped(table.title));
+        if (table.headerShown)
+            header(table);
+        m_html += QStringLiteral("<tbody>\n");
+        const std::size_t shown = std::min(table.rows.size(), table.mostRows);
+        for (std::size_t i = 0; i < shown; ++i)
+            row(table, table.rows[i]);
+        m_html += QStringLiteral("</tbody>\n</table>\n</div>\n");
+        if (table.rows.size() > shown)
+            m_html += QStringLiteral("<p class=\"more\">%1</p>\n")
+                          .arg(escaped(moreRows(table.rows.size() - shown)));
+    }
+
+    void header(const Table& table)
+    {
+        m_html += QStringLiteral("<thead>\n<tr>");
+        for (const Column& column : table.columns)
+            m_html += QStringLiteral("<th scope=\"col\"%1>%2</th>")
+                          .arg(column.numeric ? QStringLiteral(" class=\"number\"") : QString(),
+                               escaped(column.title));
+        m_html += QStringLiteral("</tr>\n</thead>\n");
+    }
+
+    void row(const Table& table, const std::vector<Cell>& cells)
+    {
+        m_html += QStringLiteral("<tr>");
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            QStringList classes;
+            if (table.columns[i].numeric)
+                classes << QStringLiteral("number");
+            if (cells[i].strong)
+                classes << QStringLiteral("strong");
+            const QString named = classes.isEmpty()
+                                      ? QString()
+                                      : QStringLiteral(" class=\"%1\"").arg(classes.join(u' '));
+            m_html += (i == 0 ? QStringLiteral("<th scope=\"row\"%1>%2</th>")
+                              : QStringLiteral("<td%1>%2</td>"))
+                          .arg(named, escaped(cells[i].text));
+        }
+        m_html += QStringLiteral("</tr>\n");
+    }
+
+    ui::Scheme m_scheme;
+    QString m_html;
+};
+
+} // namespace
+
+QByteArray asHtml(const Document& document, ui::Scheme scheme)
+{
+    return Page(document, scheme).bytes();
+}
+
+} // namespace holdband::report

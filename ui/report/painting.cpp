@@ -1,0 +1,21 @@
+#include "ui/report/painting.h"
+
+#include <QGuiApplication>
+#include <string>
+
+namespace holdband::report {
+
+int withPainting(const char* program, const std::function<int()>& work)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qunsetenv("QT_QPA_PLATFORMTHEME"); // a desktop's theme may want its display
+    // The command's own arguments are none of Qt's: a batch may be called "-style".
+    std::string name = program;
+    char* arguments[] = {name.data(), nullptr};
+    int count = 1;
+    QGuiApplication application(count, arguments);
+    QGuiApplication::setApplicationName(QStringLiteral("holdband"));
+    return work();
+}
+
+} // namespace holdband::report

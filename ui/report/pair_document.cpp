@@ -1,0 +1,128 @@
+#include "ui/report/pair_document.h"
+
+#include "core/review/measure_words.h"
+#include "core/text/near.h"
+#include "ui/report/pair_picture.h"
+#include "ui/words/words.h"
+
+namespace holdband::report {
+
+namespace {
+
+using review::SideBySide;
+
+/// The figure of the analysis, in the unit that the analysis has, behind the words of the screen.
+Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& figure,
+            std::string_view unit)
+{
+    if (!figure)
+        return {text.empty() ? ui::dash : ui::shown(text)};
+    return {ui::shown(text), rawNumber(figure->value), ui::shown(unit)};
+}
+
+Table measuresTable(const SideBySide& pair)
+{
+    Table table;
+    table.title = QStringLiteral("Measures");
+    table.columns = {wideWords("Measure"), figures("A"),     figures("B"),
+                     figures("A − B"),     figures("A ÷ B"), words("ahead")};
+    for (std::size_t i = 0; i < pair.lines.size(); ++i) {
+        const review::MeasureWords& line = pair.lines[i];
+        const analysis::Measure& measure = pair.measures[i];
+        const std::string_view unit = measure.rule.unit;
+        Cell title{ui::shown(line.title)};
+        title.raw = ui::shown(review::measureName(measure.rule.id));
+        table.rows.push_back({title,
+                              cellOf(line.a, measure.a, unit),
+                              cellOf(line.b, measure.b, unit),
+                              cellOf(line.difference, measure.difference, unit),
+                              cellOf(line.ratio, measure.ratio, "1"),
+                              {line.ahead.empty() ? ui::dash : ui::shown(line.ahead)}});
+        table.rows.back().back().strong = line.ahead.size() == 1;
+    }
+    return table;
+}
+
+void addChart(Document& document, const SideBySide& pair)
+{
+    auto picture =
+        std::make_shared<PairPicture>(pair.ratioCurve, ui::shown(pair.a), ui::shown(pair.b));
+    if (picture->empty())
+        return;
+    document.add(
+        Figure{picture, QStringLiteral("Energy of both over the same elapsed time"),
+               QStringLiteral("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
+                   .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
+               QStringLiteral("Pale: the least and the most that the meters’ readings and "
+                              "their accuracy allow.")});
+}
+
+void addNotes(Document& document, const SideBySide& pair)
+{
+    if (pair.notes.empty())
+        return;
+    Table table;
+    table.title = QStringLiteral("How fair is this?");
+    table.columns = {wideWords("What differs"), wideWords("what it does"), words("touches")};
+    for (const review::NoteWords& note : pair.notes)
+        table.rows.push_back({{ui::capitalised(ui::shown(note.note))},
+                              {ui::shown(note.effect)},
+                              {ui::shown(note.measure).replace(u'_', u' ')}});
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+}
+
+void addBatches(Document& document, const SideBySide& pair)
+{
+    if (!pair.ofSetups)
+        return;
+    Table table = factsTable("Batches that went in");
+    addFact(table, "A", ui::shown(joined(pair.batchesA)));
+    addFact(table, "B", ui::shown(joined(pair.batchesB)));
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+}
+
+void addBasis(Document& document, const SideBySide& pair, const Origin& origin, const Zone& zone)
+{
+    const Cells cells(pair.settings, zone);
+    Table table = factsTable("Computed from");
+    addOrigin(table, origin, cells);
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+    document.add(Paragraph{
+        QStringLiteral("Energies are compared over the elapsed time that is metered in both. One "
+                       "side is ahead only where the bounds of the two do not overlap; the bounds "
+                       "of energy hold the reading of the meters and their accuracy, those of "
+                       "temperature the sensors’ accuracy. ") +
+            methodInShort(),
+        Tone::muted});
+}
+
+} // namespace
+
+Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
+{
+    auto zone = Zone::named(pair.settings.zone);
+    HOLDBAND_TRY(zone);
+    Document document;
+    document.kind = QStringLiteral("Side by side");
+    document.title = QStringLiteral("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
+    document.subtitle =
+        QStringLiteral("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
+    document.headline = ui::shown(pair.energySentence);
+    document.footer = footerOf(origin, *zone);
+    document.us = pair.settings.units == UnitSystem::us;
+    document.add(Paragraph{document.headline, Tone::lead, QStringLiteral("energy")});
+    document.add(
+        Paragraph{ui::shown(pair.temperatureSentence), Tone::plain, QStringLiteral("temperature")});
+    addChart(document, pair);
+    document.add(Heading{QStringLiteral("Measures")});
+    document.add(measuresTable(pair));
+    addNotes(document, pair);
+    addBatches(document, pair);
+    addBasis(document, pair, origin, *zone);
+    return document;
+}
+
+} // namespace holdband::report

@@ -1,0 +1,155 @@
+#include "ui/report/pair_picture.h"
+
+#include "ui/charts/clipping.h"
+#include "ui/report/plot_frame.h"
+#include "ui/words/words.h"
+
+#include <QFontMetrics>
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::report {
+
+using analysis::Bounded;
+using analysis::RatioPoint;
+
+namespace {
+
+using Pick = std::function<const Bounded*(const RatioPoint&)>;
+
+struct Drawn {
+    Pick pick;
+    QColor colour;
+    Qt::PenStyle style = Qt::SolidLine;
+};
+
+/// The line of a figure and its bounds as a pale ribbon.
+void paintBounded(QPainter& painter, const PlotFrame& frame, const std::vector<RatioPoint>& curve,
+                  const Drawn& drawn)
+{
+    const QRectF plot = frame.plot();
+    const double all = curve.back().elapsedHours;
+    QPolygonF line, upper, lower;
+    for (const RatioPoint& point : curve) {
+        const Bounded* figure = drawn.pick(point);
+        if (!figure)
+            continue;
+        const double x = plot.left() + point.elapsedHours / all * plot.width();
+        line << QPointF(x, frame.y(figure->value));
+        if (figure->bounded() && std::isfinite(*figure->high) && std::isfinite(*figure->low)) {
+            upper << QPointF(x, frame.y(*figure->high));
+            lower << QPointF(x, frame.y(*figure->low));
+        }
+    }
+    std::reverse(lower.begin(), lower.end());
+    QColor pale = drawn.colour;
+    pale.setAlpha(60);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(pale);
+    painter.drawPolygon(ui::areaInside(upper + lower, plot));
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(drawn.colour, 2.0, drawn.style, Qt::FlatCap, Qt::RoundJoin));
+    for (const QPolygonF& part : ui::lineInside(line, plot))
+        painter.drawPolyline(part);
+}
+
+} // namespace
+
+PairPicture::PairPicture(std::vector<RatioPoint> curve, QString a, QString b)
+    : m_curve(std::move(curve)), m_a(std::move(a)), m_b(std::move(b))
+{
+}
+
+double PairPicture::mostKwh() const
+{
+    double most = 0.0;
+    for (const RatioPoint& point : m_curve)
+        most = std::max({most, point.a.value, point.b.value});
+    return most > 0.0 ? most * 1.08 : 1.0;
+}
+
+void PairPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
+{
+    PlotFrame frame(painter, box, {0.0, mostKwh()}, look);
+    const auto endWords = [&](const QString& name, const Bounded& figure) {
+        return QStringLiteral("%1 %2").arg(name, ui::numberText(figure.value, 1));
+    };
+    const QString a = endWords(QStringLiteral("A"), m_curve.back().a);
+    const QString b = endWords(QStringLiteral("B"), m_curve.back().b);
+    const QFontMetrics metrics(frame.bold());
+    frame.leaveRight(std::max(metrics.horizontalAdvance(a), metrics.horizontalAdvance(b)) + 12.0);
+    const QString names = QStringLiteral("A %1 · B %2, dashed").arg(m_a, m_b);
+    frame.paintHeading(QStringLiteral("Energy since pitching, kWh"),
+                       QFontMetrics(frame.small())
+                           .elidedText(names, Qt::ElideRight, static_cast<int>(0.6 * box.width())));
+    frame.paintValueAxis();
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintBounded(painter, frame, m_curve,
+                 {[](const RatioPoint& point) { return &point.a; }, ui::setupColour(0)});
+    paintBounded(
+        painter, frame, m_curve,
+        {[](const RatioPoint& point) { return &point.b; }, ui::setupColour(1), Qt::DashLine});
+    // The two words stand apart even where the lines end together.
+    double yA = frame.y(m_curve.back().a.value) + 4.0;
+    double yB = frame.y(m_curve.back().b.value) + 4.0;
+    const double apart = metrics.height() - std::abs(yA - yB);
+    if (apart > 0.0) {
+        (yA <= yB ? yA : yB) -= apart / 2.0;
+        (yA <= yB ? yB : yA) += apart / 2.0;
+    }
+    painter.setFont(frame.bold());
+    painter.setPen(ui::setupText(0, look.colours()));
+    painter.drawText(QPointF(frame.plot().right() + 6.0, yA), a);
+    painter.setPen(ui::setupText(1, look.colours()));
+    painter.drawText(QPointF(frame.plot().right() + 6.0, yB), b);
+}
+
+void PairPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const
+{
+    double most = 1.0;
+    double least = 1.0;
+    // The first hours, with next to nothing used, would dwarf the rest.
+    const double from = 0.08 * m_curve.back().elapsedHours;
+    for (const RatioPoint& point : m_curve) {
+        if (!point.ratio || point.elapsedHours < from)
+            continue;
+        most = std::max(most, point.ratio->value);
+        least = std::min(least, point.ratio->value);
+    }
+    const double margin = 0.15 * std::max(most - least, 0.2);
+    PlotFrame frame(painter, box, {std::max(0.0, least - margin), most + margin}, look);
+    const QString end =
+        m_curve.back().ratio
+            ? QStringLiteral("%1 ×").arg(ui::numberText(m_curve.back().ratio->value, 2))
+            : QString();
+    const QFontMetrics metrics(frame.bold());
+    frame.leaveRight(std::max(metrics.horizontalAdvance(end), metrics.horizontalAdvance("A 00.0")) +
+                     12.0);
+    frame.leaveBelow(1);
+    frame.paintHeading(QStringLiteral("A’s energy ÷ B’s at the same age"),
+                       QStringLiteral("pale: the bounds"));
+    frame.paintValueAxis();
+    frame.paintDays(m_curve.back().elapsedHours);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(look.colours().muted, 1.0, Qt::DashLine));
+    painter.drawLine(QPointF(frame.plot().left(), frame.y(1.0)),
+                     QPointF(frame.plot().right(), frame.y(1.0)));
+    paintBounded(painter, frame, m_curve,
+                 {[](const RatioPoint& point) { return point.ratio ? &*point.ratio : nullptr; },
+                  look.colours().energy});
+    if (!m_curve.back().ratio)
+        return;
+    painter.setFont(frame.bold());
+    painter.setPen(look.colours().text);
+    painter.drawText(
+        QPointF(frame.plot().right() + 6.0, frame.y(m_curve.back().ratio->value) + 4.0), end);
+}
+
+void PairPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+{
+    const double upper = 0.6 * size.height();
+    paintEnergies(painter, {0.0, 0.0, size.width(), upper}, look);
+    paintRatio(painter, {0.0, upper, size.width(), size.height() - upper}, look);
+}
+
+} // namespace holdband::report

@@ -1,0 +1,31 @@
+// A chart that can be painted anywhere: on a page, as SVG, into an image. Holds what it shows, so
+// that it outlives the review; painting changes nothing and may happen on any thread.
+#pragma once
+
+#include "ui/theme/colours.h"
+
+#include <QFont>
+#include <QPainter>
+#include <QSizeF>
+
+namespace holdband::report {
+
+struct PictureLook {
+    ui::Scheme scheme = ui::Scheme::light;
+    QFont font;           ///< in pixels of the picture's own units
+    bool vectors = false; ///< see PanelLook
+    double columns = 1.0; ///< how many columns of points a unit of width is good for
+
+    const ui::Colours& colours() const { return ui::coloursOf(scheme); }
+};
+
+class Picture {
+public:
+    virtual ~Picture() = default;
+    /// Inside (0, 0) … size.
+    virtual void paint(QPainter& painter, QSizeF size, const PictureLook& look) const = 0;
+    /// The height that becomes it at a width.
+    virtual double heightFor(double width) const = 0;
+};
+
+} // namespace holdband::report

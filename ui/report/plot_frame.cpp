@@ -1,0 +1,91 @@
+#include "ui/report/plot_frame.h"
+
+#include "ui/charts/ticks.h"
+#include "ui/words/words.h"
+
+#include <QFontMetrics>
+#include <cmath>
+
+namespace holdband::report {
+
+PlotFrame::PlotFrame(QPainter& painter, QRectF box, ui::ValueRange range, const PictureLook& look)
+    : m_painter(painter), m_box(box), m_range(range), m_look(look)
+{
+    const double line = QFontMetrics(look.font).height();
+    m_plot = box.adjusted(ui::PanelArt::leftMargin, line + 12.0, -6.0, -8.0);
+}
+
+void PlotFrame::leaveRight(double width)
+{
+    m_plot.setRight(m_box.right() - width);
+}
+
+void PlotFrame::leaveBelow(int lines)
+{
+    m_plot.setBottom(m_box.bottom() - 6.0 - lines * QFontMetrics(small()).height());
+}
+
+QFont PlotFrame::bold() const
+{
+    QFont font = m_look.font;
+    font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+double PlotFrame::y(double value) const
+{
+    return m_plot.bottom() - (value - m_range.low) / (m_range.high - m_range.low) * m_plot.height();
+}
+
+void PlotFrame::paintHeading(const QString& heading, const QString& remark)
+{
+    const QFontMetrics metrics(bold());
+    const double base = m_box.top() + 4.0 + metrics.ascent();
+    m_painter.setFont(bold());
+    m_painter.setPen(m_look.colours().text);
+    m_painter.drawText(QPointF(m_box.left() + 2.0, base), heading);
+    const QFontMetrics smaller(small());
+    const double width = smaller.horizontalAdvance(remark);
+    if (metrics.horizontalAdvance(heading) + width + 20.0 > m_box.width())
+        return;
+    m_painter.setFont(small());
+    m_painter.setPen(m_look.colours().muted);
+    m_painter.drawText(QPointF(m_box.right() - 6.0 - width, base), remark);
+}
+
+void PlotFrame::paintValueAxis()
+{
+    m_painter.setFont(small());
+    const QFontMetrics metrics(small());
+    const int most = std::max(2, static_cast<int>(m_plot.height() / (metrics.height() * 1.9)));
+    const std::vector<double> ticks = ui::valueTicks(m_range.low, m_range.high, most);
+    const int decimals = ui::decimalsOf(ticks);
+    for (const double value : ticks) {
+        m_painter.setPen(m_look.colours().grid);
+        m_painter.drawLine(QPointF(m_plot.left(), y(value)), QPointF(m_plot.right(), y(value)));
+        m_painter.setPen(m_look.colours().muted);
+        const QRectF box(m_box.left(), y(value) - metrics.height() / 2.0,
+                         m_plot.left() - m_box.left() - 7.0, metrics.height());
+        m_painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, ui::numberText(value, decimals));
+    }
+}
+
+void PlotFrame::paintDays(double hours)
+{
+    const QFontMetrics metrics(small());
+    const double days = hours / 24.0;
+    m_painter.setFont(small());
+    m_painter.setPen(m_look.colours().muted);
+    const int most = std::max(2, static_cast<int>(m_plot.width() / 70.0));
+    const std::vector<double> ticks = ui::valueTicks(0.0, days, most);
+    for (const double day : ticks) {
+        const QString label =
+            QStringLiteral("day %1").arg(ui::numberText(day, ui::decimalsOf(ticks)));
+        const double x = m_plot.left() + day / days * m_plot.width();
+        m_painter.drawText(QPointF(x - metrics.horizontalAdvance(label) / 2.0,
+                                   m_plot.bottom() + 3.0 + metrics.ascent()),
+                           label);
+    }
+}
+
+} // namespace holdband::report

@@ -1,0 +1,153 @@
+#include "ui/report/report.h"
+
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "core/text/near.h"
+#include "ui/report/csv_renderer.h"
+#include "ui/report/html_renderer.h"
+#include "ui/report/pair_document.h"
+#include "ui/report/pdf_renderer.h"
+#include "ui/report/run_document.h"
+#include "ui/report/season_document.h"
+
+#include <QFontDatabase>
+#include <QString>
+#include <algorithm>
+#include <array>
+
+namespace holdband::report {
+
+namespace {
+
+enum class Subject { run, season };
+
+/// A name that is both is taken as a batch.
+Result<Subject> subjectOf(const store::LogbookFile& logbook, const std::string& name)
+{
+    auto batches = store::readBatches(logbook);
+    HOLDBAND_TRY(batches);
+    auto setups = store::readSetups(logbook);
+    HOLDBAND_TRY(setups);
+    std::vector<std::string> names;
+    for (const Batch& batch : *batches)
+        names.push_back(batch.name);
+    if (std::find(names.begin(), names.end(), name) != names.end())
+        return Subject::run;
+    for (const Setup& setup : *setups) {
+        if (setup.name == name)
+            return Subject::season;
+        names.push_back(setup.name);
+    }
+    return dataProblem("there is no batch and no setup \"" + name + "\"", {},
+                       suggestion(name, names));
+}
+
+Result<Document> composeRun(const store::LogbookFile& logbook, const std::string& batch)
+{
+    auto review = review::reviewRun(logbook, batch);
+    HOLDBAND_TRY(review);
+    auto basis = review::basisOf(logbook, *review);
+    HOLDBAND_TRY(basis);
+    return runDocument(*review, *basis, originOf(logbook));
+}
+
+Result<Document> composeSeason(const store::LogbookFile& logbook, const std::string& setup)
+{
+    auto season = review::reviewSeason(logbook, setup);
+    HOLDBAND_TRY(season);
+    return seasonDocument(*season, originOf(logbook));
+}
+
+Result<Document> composePair(const store::LogbookFile& logbook, const std::string& a,
+                             const std::string& b)
+{
+    auto pair = review::reviewSideBySide(logbook, a, b);
+    HOLDBAND_TRY(pair);
+    return pairDocument(*pair, originOf(logbook));
+}
+
+QByteArray bytesOf(const Document& document, Form form, const Manner& manner,
+                   const Progress& progress)
+{
+    switch (form) {
+    case Form::html:
+        return asHtml(document, manner.scheme);
+    case Form::csv:
+        return asCsv(document);
+    case Form::png:
+        return asPng(document, manner.size, manner.scheme);
+    case Form::svg:
+        return asSvg(document, manner.size, manner.scheme);
+    case Form::pdf:
+        break;
+    }
+    const QPageSize usual(document.us ? QPageSize::Letter : QPageSize::A4);
+    return asPdf(document, manner.paper.value_or(usual), progress.stopped);
+}
+
+tl::unexpected<Problem> stopped()
+{
+    return dataProblem("the report was stopped; nothing was written");
+}
+
+} // namespace
+
+std::optional<Form> formNamed(const std::string& file)
+{
+    struct Ending {
+        const char* text;
+        Form form;
+    };
+    constexpr std::array endings{Ending{".pdf", Form::pdf}, Ending{".html", Form::html},
+                                 Ending{".csv", Form::csv}, Ending{".png", Form::png},
+                                 Ending{".svg", Form::svg}};
+    const QString name = QString::fromStdString(file);
+    for (const Ending& ending : endings) {
+        const QString text = QString::fromLatin1(ending.text);
+        if (name.size() > text.size() && name.endsWith(text, Qt::CaseInsensitive))
+            return ending.form;
+    }
+    return std::nullopt;
+}
+
+Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names)
+{
+    if (names.size() == 2)
+        return composePair(logbook, names[0], names[1]);
+    auto subject = subjectOf(logbook, names.at(0));
+    HOLDBAND_TRY(subject);
+    return *subject == Subject::run ? composeRun(logbook, names[0])
+                                    : composeSeason(logbook, names[0]);
+}
+
+Result<QByteArray> rendered(const Document& document, Form form, const Manner& manner,
+                            const Progress& progress)
+{
+    if (QFontDatabase::families().isEmpty())
+        return fileProblem("there is no font to write with", {},
+                           "install one, such as the package fonts-dejavu-core");
+    QByteArray bytes = bytesOf(document, form, manner, progress);
+    if (progress.stopped())
+        return stopped();
+    if (bytes.isEmpty())
+        return dataProblem("the report could not be drawn", {}, "choose a smaller size");
+    return bytes;
+}
+
+Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& progress)
+{
+    HOLDBAND_TRY(exchange::mayWrite(wish.path, wish.existing));
+    progress.at("reading");
+    auto document = compose(logbook, wish.names);
+    HOLDBAND_TRY(document);
+    if (progress.stopped())
+        return stopped();
+    progress.at("drawing");
+    auto bytes = rendered(*document, wish.form, wish.manner, progress);
+    HOLDBAND_TRY(bytes);
+    progress.at("writing");
+    return exchange::writeFile(
+        wish.path, {bytes->constData(), static_cast<std::size_t>(bytes->size())}, wish.existing);
+}
+
+} // namespace holdband::report

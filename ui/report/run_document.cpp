@@ -1,0 +1,118 @@
+#include "ui/report/run_document.h"
+
+#include "core/text/quantities.h"
+#include "ui/charts/run_chart.h"
+#include "ui/report/run_basis.h"
+#include "ui/report/run_energy.h"
+#include "ui/report/run_picture.h"
+#include "ui/report/run_stages.h"
+#include "ui/run/run_tables.h"
+#include "ui/words/words.h"
+
+namespace holdband::report {
+
+namespace {
+
+using review::RunReview;
+
+QString subtitleOf(const RunReview& review)
+{
+    const Batch& batch = review.batch();
+    const Cells cells(review.settings, review.zone);
+    QStringList parts{ui::shown(review.setup.name),
+                      QStringLiteral("pitched ") + cells.instant(batch.pitched).text,
+                      batch.ended ? QStringLiteral("ended ") + cells.instant(*batch.ended).text
+                                  : QStringLiteral("still open")};
+    if (batch.volume)
+        parts << ui::shown(volumeText(*batch.volume, review.settings.units, ui::decimalSign()));
+    if (batch.originalGravity)
+        parts << QStringLiteral("original gravity ") +
+                     ui::shown(gravityText(*batch.originalGravity, ui::decimalSign()));
+    if (batch.finalGravity)
+        parts << QStringLiteral("final ") +
+                     ui::shown(gravityText(*batch.finalGravity, ui::decimalSign()));
+    return parts.join(QStringLiteral(" · "));
+}
+
+/// What the panels show, for those who can't see them.
+QString chartInWords(const RunReview& review)
+{
+    const Cells cells(review.settings, review.zone);
+    QString words =
+        QStringLiteral("From %1 to %2. %3. ")
+            .arg(cells.instant(review.input.span.start).text,
+                 cells.instant(review.input.span.end).text, ui::shown(review.words.headline));
+    const auto& judged = review.figures.judged;
+    for (std::size_t i = 0; i < judged.stages.size(); ++i) {
+        const auto& seen = judged.statistics[i];
+        if (seen.minimum && seen.maximum)
+            words +=
+                QStringLiteral("%1: beer from %2 to %3. ")
+                    .arg(ui::shown(judged.stages[i].label), cells.temperature(*seen.minimum).text,
+                         cells.temperature(*seen.maximum).text);
+    }
+    if (review.figures.energy.whole.any())
+        words += QStringLiteral("Energy rises to %1 kWh. ")
+                     .arg(cells.kwh(review.figures.energy.whole).text);
+    return words + QStringLiteral("The figures stand in the tables below.");
+}
+
+void addChart(Document& document, const RunReview& review)
+{
+    auto picture = std::make_shared<RunPicture>(ui::chartOf(review));
+    if (picture->empty()) {
+        document.add(Paragraph{QStringLiteral("Nothing of this batch is logged or metered yet, so "
+                                              "there is no chart.")});
+        return;
+    }
+    document.add(Figure{picture, QStringLiteral("Temperature, deviation and energy"),
+                        chartInWords(review),
+                        QStringLiteral("Green: the band. Hatched: settling, not judged. Grey: not "
+                                       "seen, or not metered. Rings: the worst of each excursion. "
+                                       "Numbered squares: remarks of the journal.")});
+}
+
+void addSentences(Document& document, const char* title, const QStringList& sentences)
+{
+    if (sentences.isEmpty())
+        return;
+    document.add(Heading{QString::fromUtf8(title)});
+    document.add(Bullets{sentences});
+}
+
+QStringList capitalised(const std::vector<std::string>& sentences)
+{
+    QStringList list;
+    for (const std::string& sentence : sentences)
+        list << ui::capitalised(ui::shown(sentence));
+    return list;
+}
+
+} // namespace
+
+Document runDocument(const RunReview& review, const review::Basis& basis, const Origin& origin)
+{
+    Document document;
+    document.kind = QStringLiteral("Run");
+    document.title = ui::shown(review.batch().name);
+    document.subtitle = subtitleOf(review);
+    document.headline = ui::shown(review.words.headline) + u'.';
+    document.footer = footerOf(origin, review.zone);
+    document.us = review.settings.units == UnitSystem::us;
+    document.add(Paragraph{document.headline, Tone::lead, QStringLiteral("verdict")});
+    if (!review.words.detail.empty())
+        document.add(
+            Paragraph{ui::shown(review.words.detail), Tone::muted, QStringLiteral("certainty")});
+    addChart(document, review);
+    addStages(document, review);
+    addExcursions(document, review);
+    addEnergy(document, review);
+    addBeer(document, review);
+    addSentences(document, "Journal", ui::journalLines(review));
+    addSentences(document, "Worth a look", capitalised(review.findings));
+    addBasis(document, review, basis, origin);
+    addSentences(document, "Care", capitalised(review.cautions));
+    return document;
+}
+
+} // namespace holdband::report

@@ -1,0 +1,225 @@
+#include "ui/report/run_energy.h"
+
+#include "core/review/daily_energy.h"
+#include "core/text/quantities.h"
+#include "ui/report/origin.h"
+#include "ui/words/words.h"
+
+#include <cmath>
+
+namespace holdband::report {
+
+namespace {
+
+using analysis::EnergyFigure;
+using review::RunReview;
+
+std::vector<Column> energyColumns(const char* first)
+{
+    return {wideWords(first),       figures("kWh", "kWh"),   figures("least", "kWh"),
+            figures("most", "kWh"), figures("metered", "h"), figures("mean power, W", "W")};
+}
+
+std::vector<Cell> energyRow(const QString& what, const EnergyFigure& energy, const Cells& cells)
+{
+    return {{what},
+            cells.kwh(energy),
+            cells.leastKwh(energy),
+            cells.mostKwh(energy),
+            cells.metered(energy),
+            cells.watts(analysis::meanWatts(energy))};
+}
+
+Table spansTable(const RunReview& review, const Cells& cells)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    Table table;
+    table.title = QStringLiteral("Energy");
+    table.columns = energyColumns("Part of the run");
+    table.rows.push_back(energyRow(energy.partlyMetered() ? QStringLiteral("Where metered")
+                                                          : QStringLiteral("Whole run"),
+                                   energy.whole, cells));
+    for (Cell& cell : table.rows.back())
+        cell.strong = true;
+    if (energy.beforeCrash)
+        table.rows.push_back(
+            energyRow(QStringLiteral("Before the crash"), energy.beforeCrash->energy, cells));
+    if (energy.crash)
+        table.rows.push_back(energyRow(QStringLiteral("The crash"), energy.crash->energy, cells));
+    for (const analysis::SpanEnergy& stage : energy.stages)
+        table.rows.push_back(
+            energyRow(QStringLiteral("Stage ") + ui::shown(stage.label), stage.energy, cells));
+    return table;
+}
+
+Table daysTable(const RunReview& review, const Cells& cells)
+{
+    Table table;
+    table.title = QStringLiteral("Energy by day");
+    table.columns = energyColumns("Day");
+    for (const analysis::SpanEnergy& day : review.figures.energy.days) {
+        table.rows.push_back(
+            energyRow(ui::shown(review::dayText(day, review.zone)), day.energy, cells));
+        table.rows.back().front().raw = ui::shown(day.label);
+    }
+    return table;
+}
+
+Cell bounded(Cell figure, const Cell& low, const Cell& high)
+{
+    if (!low.raw.isEmpty() && !high.raw.isEmpty())
+        figure.text += QStringLiteral(" (%1 – %2)").arg(low.text, high.text);
+    return figure;
+}
+
+void addCost(Table& table, const RunReview& review, const Cells& cells)
+{
+    const auto& cost = review.figures.energy.cost;
+    if (!cost)
+        return;
+    addFact(table, "Cost of the energy",
+            bounded(cells.money(cost->amount), cells.money(cost->low), cells.money(cost->high)));
+    const Tariff& tariff = review.settings.tariff;
+    const bool plain =
+        tariff.windows.empty() && tariff.pricePerKwh && review.settings.tariffChanges.empty();
+    if (plain)
+        addFact(table, "Price of a kWh", cells.money(*tariff.pricePerKwh));
+    else
+        addFact(table, "Price of a kWh", QStringLiteral("by the prices of its time"));
+}
+
+void addWholeDays(Table& table, const RunReview& review, const Cells& cells)
+{
+    if (!review.dailyEnergy)
+        return;
+    const auto ofDay = [&](std::size_t day) {
+        return cells.kwh(review.figures.energy.days[day].energy).text;
+    };
+    Cell mean = cells.number(review.dailyEnergy->meanKwh, 2, "kWh");
+    mean.text += QStringLiteral(" kWh (least %1, most %2)")
+                     .arg(ofDay(review.dailyEnergy->least), ofDay(review.dailyEnergy->most));
+    addFact(table, "A whole day, mean", mean);
+}
+
+void addLift(Table& table, const RunReview& review, const Cells& cells)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    if (energy.lift && energy.lift->mean()) {
+        Cell lift = cells.difference(*energy.lift->mean());
+        lift.text += u' ' + cells.degrees();
+        addFact(table, "Room above beer, mean", lift);
+    }
+    if (!energy.kwhPerDegreeDay)
+        return;
+    const double each = *energy.kwhPerDegreeDay / cells.inUnit(1.0);
+    const QString unit = QStringLiteral("kWh/(%1·day)").arg(cells.degrees());
+    Cell rate = cells.number(each, 3, unit);
+    rate.text += u' ' + unit;
+    addFact(table, "Energy for each degree-day of lift", rate);
+}
+
+Table ratesTable(const RunReview& review, const Cells& cells)
+{
+    Table table = factsTable("Rates and money");
+    addCost(table, review, cells);
+    addWholeDays(table, review, cells);
+    addLift(table, review, cells);
+    return table;
+}
+
+QString percent(double value)
+{
+    return ui::numberText(value, 1) + QStringLiteral(" %");
+}
+
+void addFermentation(Table& table, const analysis::Fermentation& done)
+{
+    const auto row = [&](const char* what, double value, const QString& how = {}) {
+        addFact(table, what, Cell{percent(value) + how, rawNumber(value), "%"});
+    };
+    row("Attenuation, apparent", done.apparentAttenuation);
+    row("Attenuation, real", done.realAttenuation, QStringLiteral(" (Balling)"));
+    row("Alcohol by volume, simple", done.alcoholSimple, QStringLiteral(" (131.25 × ΔSG)"));
+    row("Alcohol by volume, Balling", done.alcoholBalling);
+}
+
+void addHeat(Document& document, const RunReview& review, const Cells& cells)
+{
+    const auto& heat = review.figures.crashHeat;
+    if (!heat)
+        return;
+    Table table = factsTable("Heat check of the crash");
+    addFact(table, "Beer went from", cells.temperature(heat->from.celsius()));
+    addFact(table, "to", cells.temperature(heat->to.celsius()));
+    Cell moved = cells.number(heat->moved.kilowattHours(), 2, "kWh");
+    moved.text += QStringLiteral(" kWh");
+    addFact(table, "Heat out of the beer", moved);
+    if (heat->energy.any()) {
+        Cell used = cells.kwh(heat->energy);
+        used.text += QStringLiteral(" kWh");
+        addFact(table, "Energy used meanwhile", used);
+    }
+    if (const auto performance = heat->effectivePerformance()) {
+        Cell each = cells.number(*performance, 2, "1");
+        each.text += QStringLiteral(" kWh of heat for each kWh used");
+        addFact(table, "Effective performance", each);
+    }
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+    document.add(Paragraph{
+        QStringLiteral("An estimate from volume and temperatures, good to a few percent."),
+        Tone::muted});
+}
+
+void addGravity(Document& document, const RunReview& review, const Cells& cells)
+{
+    const auto& gravities = review.figures.gravities;
+    const auto& done = review.figures.fermentation;
+    if (gravities.empty() && !done)
+        return;
+    document.add(Heading{QStringLiteral("Gravity")});
+    Table table;
+    table.title = QStringLiteral("Gravity");
+    table.columns = {words("Read at"), figures("gravity"), figures("attenuation, apparent", "%")};
+    for (const analysis::GravityPoint& point : gravities) {
+        const auto attenuation = point.apparentAttenuation;
+        table.rows.push_back(
+            {cells.instant(point.reading.at),
+             {ui::shown(gravityText(point.gravity, ui::decimalSign())),
+              rawNumber(point.gravity.specific())},
+             attenuation ? Cell{percent(*attenuation), rawNumber(*attenuation)} : cells.absent()});
+    }
+    if (!table.rows.empty())
+        document.add(std::move(table));
+    if (!done)
+        return;
+    Table facts = factsTable("Fermentation");
+    addFermentation(facts, *done);
+    document.add(std::move(facts));
+}
+
+} // namespace
+
+void addEnergy(Document& document, const RunReview& review)
+{
+    const Cells cells(review.settings, review.zone);
+    document.add(Heading{QStringLiteral("Energy and money")});
+    if (!review.figures.energy.whole.any()) {
+        document.add(Paragraph{QStringLiteral("No meter was read while this batch ran.")});
+        return;
+    }
+    document.add(spansTable(review, cells));
+    if (Table rates = ratesTable(review, cells); !rates.rows.empty())
+        document.add(std::move(rates));
+    document.add(Heading{QStringLiteral("Energy by day")});
+    document.add(daysTable(review, cells));
+}
+
+void addBeer(Document& document, const RunReview& review)
+{
+    const Cells cells(review.settings, review.zone);
+    addHeat(document, review, cells);
+    addGravity(document, review, cells);
+}
+
+} // namespace holdband::report

@@ -1,0 +1,84 @@
+#include "ui/report/run_picture.h"
+
+#include "core/text/quantities.h"
+#include "ui/charts/deviation_art.h"
+#include "ui/charts/energy_art.h"
+#include "ui/charts/temperature_art.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace holdband::report {
+
+namespace {
+
+bool anyLine(const ui::RunChart& chart)
+{
+    return std::any_of(chart.lines.begin(), chart.lines.end(),
+                       [](const ui::ChartLine& line) { return !line.track.empty(); });
+}
+
+bool anyDeviation(const ui::RunChart& chart)
+{
+    return std::any_of(chart.deviation.begin(), chart.deviation.end(),
+                       [](const analysis::Track& track) { return !track.empty(); });
+}
+
+} // namespace
+
+RunPicture::RunPicture(ui::RunChart chart) : m_chart(std::move(chart))
+{
+    const QString unit = ui::shown(unitText(m_chart.unit));
+    if (anyLine(m_chart)) {
+        add(std::make_unique<ui::TemperatureArt>(), 10.0);
+        m_panels.back().art->setHeading(QStringLiteral("Temperature, ") + unit);
+    }
+    if (anyDeviation(m_chart)) {
+        add(std::make_unique<ui::DeviationArt>(), 4.5);
+        m_panels.back().art->setHeading(QStringLiteral("Deviation from target, ") + unit);
+    }
+    if (!m_chart.energy.empty())
+        add(std::make_unique<ui::EnergyArt>(), 6.5);
+    for (Panel& panel : m_panels)
+        panel.art->setTimeLabels(&panel == &m_panels.back());
+}
+
+RunPicture::~RunPicture() = default;
+
+void RunPicture::add(std::unique_ptr<ui::PanelArt> art, double share)
+{
+    art->setChart(&m_chart);
+    m_panels.push_back({std::move(art), share});
+}
+
+double RunPicture::heightFor(double width) const
+{
+    double shares = 0.0;
+    for (const Panel& panel : m_panels)
+        shares += panel.share;
+    return width * shares / 21.0 * 0.68;
+}
+
+void RunPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+{
+    ui::PanelLook panelLook;
+    panelLook.colours = &look.colours();
+    panelLook.font = look.font;
+    panelLook.vectors = look.vectors;
+    panelLook.columns = look.columns;
+    panelLook.headingLeft = 2.0;
+    double shares = 0.0;
+    for (const Panel& panel : m_panels)
+        shares += panel.share;
+    double top = 0.0;
+    for (const Panel& panel : m_panels) {
+        const double height = size.height() * panel.share / shares;
+        painter.save();
+        painter.translate(0.0, top);
+        panel.art->paint(painter, {{size.width(), height}, m_chart.span, m_chart.span}, panelLook);
+        painter.restore();
+        top += height;
+    }
+}
+
+} // namespace holdband::report

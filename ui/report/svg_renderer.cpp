@@ -1,0 +1,56 @@
+#include "ui/report/svg_renderer.h"
+
+#include "ui/report/plain_text.h"
+
+#include <QBuffer>
+#include <QRegularExpression>
+#include <QSvgGenerator>
+
+namespace holdband::report {
+
+namespace {
+
+/// The generator would write title and description without escaping them, and a size in
+/// millimetres.
+QByteArray opening(QSizeF size, const SvgWords& words)
+{
+    const QString text =
+        QStringLiteral("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1 %2\" "
+                       "width=\"%1\" height=\"%2\" role=\"img\" "
+                       "aria-labelledby=\"%3-title %3-desc\">\n"
+                       "<title id=\"%3-title\">%4</title>\n<desc id=\"%3-desc\">%5</desc>\n")
+            .arg(QString::number(size.width()), QString::number(size.height()), words.id,
+                 calm(words.title).toHtmlEscaped(), calm(words.description).toHtmlEscaped());
+    return text.toUtf8();
+}
+
+} // namespace
+
+QByteArray svgElement(const std::function<void(QPainter&)>& paint, QSizeF size,
+                      const SvgWords& words)
+{
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    QSvgGenerator generator;
+    generator.setOutputDevice(&buffer);
+    generator.setSize(size.toSize());
+    generator.setViewBox(QRectF({}, size));
+    {
+        QPainter painter(&generator);
+        paint(painter);
+    }
+    QByteArray all = buffer.data();
+    const qsizetype tag = all.indexOf("<svg");
+    all = all.mid(all.indexOf('>', tag) + 1);
+    static const QRegularExpression family(QStringLiteral("font-family=\"[^\"]*\""));
+    QString body = QString::fromUtf8(all);
+    body.replace(family, QStringLiteral("font-family=\"sans-serif\""));
+    return opening(size, words) + body.toUtf8().trimmed() + '\n';
+}
+
+QByteArray svgFile(const QByteArray& element)
+{
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element;
+}
+
+} // namespace holdband::report

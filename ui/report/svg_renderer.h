@@ -1,0 +1,25 @@
+// A picture as SVG.
+#pragma once
+
+#include "ui/report/document.h"
+
+#include <QByteArray>
+#include <functional>
+
+namespace holdband::report {
+
+struct SvgWords {
+    QString title;
+    QString description;
+    QString id; ///< begins the ids inside, where several stand in one page
+};
+
+/// The <svg> element alone, to stand in a page; `width` and `height` in CSS pixels. Text is in the
+/// reader's sans-serif font.
+QByteArray svgElement(const std::function<void(QPainter&)>& paint, QSizeF size,
+                      const SvgWords& words);
+
+/// A file of its own.
+QByteArray svgFile(const QByteArray& element);
+
+} // namespace holdband::report
