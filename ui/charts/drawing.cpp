@@ -129,7 +129,7 @@ void drawHatch(PanelCanvas& canvas, const QRectF& column)
 {
     constexpr double step = 7.0;
     const QRectF seen = column & canvas.map.plot;
-    if (seen.isEmpty())
+    if (seen.width() < 2.5) // a few dots would look like dirt
         return;
     canvas.painter.setRenderHint(QPainter::Antialiasing);
     canvas.painter.setPen(QPen(canvas.colours().hatch, 1.0, Qt::SolidLine, Qt::FlatCap));

@@ -95,7 +95,7 @@ protected:
     /// Marks and words over everything, not clipped.
     virtual void paintOver(PanelCanvas&) const {}
     /// Room between heading and plot.
-    virtual double headRoom(const QFont&) const { return 4.0; }
+    virtual double headRoom(const QFont&) const { return 7.0; }
     virtual std::vector<double> ticksOf(ValueRange range, int most) const;
 
 private:

@@ -66,7 +66,7 @@ struct Figure {
 using Block = std::variant<Heading, Paragraph, Bullets, Table, Figure>;
 
 struct Document {
-    QString kind;  ///< "Run", "Side by side", "Season"
+    QString kind;  ///< "Report of a run"
     QString title; ///< the batch's name
     QString subtitle;
     QString headline; ///< what a picture says on top

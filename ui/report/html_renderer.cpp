@@ -81,9 +81,9 @@ private:
     void head(const Document& document)
     {
         m_html = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
-                                "<meta charset=\"utf-8\">\n<title>%1 · %2</title>\n"
-                                "<meta name=\"viewport\" content=\"width=device-width\">\n"
-                                "<meta name=\"generator\" content=\"Holdband\">\n<style>")
+                                "<meta charset=\"utf-8\" />\n<title>%1 · %2</title>\n"
+                                "<meta name=\"viewport\" content=\"width=device-width\" />\n"
+                                "<meta name=\"generator\" content=\"Holdband\" />\n<style>")
                      .arg(escaped(document.title, mostOfTitle), escaped(document.kind));
         m_html += styleOf(ui::coloursOf(m_scheme));
         m_html += QStringLiteral("</style>\n</head>\n<body>\n<header>\n<p class=\"kind\">%1</p>\n"
@@ -125,7 +125,7 @@ private:
         const QSizeF size(chartWidth, figure.picture->heightFor(chartWidth));
         const QByteArray svg =
             svgElement([&](QPainter& painter) { figure.picture->paint(painter, size, look); }, size,
-                       {figure.title, figure.alt, QStringLiteral("chart")});
+                       {figure.title, figure.alt});
         m_html +=
             QStringLiteral("<figure>\n") + QString::fromUtf8(svg) +
             QStringLiteral("<figcaption>%1</figcaption>\n</figure>\n").arg(escaped(figure.caption));

@@ -57,17 +57,27 @@ void addChart(Document& document, const SideBySide& pair)
                               "their accuracy allow.")});
 }
 
+/// As the table of measures calls it.
+QString titleOf(const SideBySide& pair, const std::string& measure)
+{
+    for (std::size_t i = 0; i < pair.lines.size(); ++i) {
+        if (review::measureName(pair.measures[i].rule.id) == measure)
+            return ui::shown(pair.lines[i].title);
+    }
+    return ui::shown(measure);
+}
+
 void addNotes(Document& document, const SideBySide& pair)
 {
     if (pair.notes.empty())
         return;
     Table table;
     table.title = QStringLiteral("How fair is this?");
-    table.columns = {wideWords("What differs"), wideWords("what it does"), words("touches")};
+    table.columns = {wideWords("What differs"), wideWords("what it does"), wideWords("touches")};
     for (const review::NoteWords& note : pair.notes)
         table.rows.push_back({{ui::capitalised(ui::shown(note.note))},
                               {ui::shown(note.effect)},
-                              {ui::shown(note.measure).replace(u'_', u' ')}});
+                              {titleOf(pair, note.measure), ui::shown(note.measure)}});
     document.add(Heading{table.title});
     document.add(std::move(table));
 }
@@ -106,7 +116,7 @@ Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
     auto zone = Zone::named(pair.settings.zone);
     HOLDBAND_TRY(zone);
     Document document;
-    document.kind = QStringLiteral("Side by side");
+    document.kind = QStringLiteral("Report of two side by side");
     document.title = QStringLiteral("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.subtitle =
         QStringLiteral("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));

@@ -65,7 +65,12 @@ double PairPicture::mostKwh() const
     double most = 0.0;
     for (const RatioPoint& point : m_curve)
         most = std::max({most, point.a.value, point.b.value});
-    return most > 0.0 ? most * 1.08 : 1.0;
+    const double values = most;
+    for (const RatioPoint& point : m_curve) {
+        for (const Bounded& figure : {point.a, point.b})
+            most = std::max(most, std::min(figure.high.value_or(0.0), 1.4 * values));
+    }
+    return most > 0.0 ? most * 1.06 : 1.0;
 }
 
 void PairPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
@@ -116,6 +121,11 @@ void PairPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& l
         most = std::max(most, point.ratio->value);
         least = std::min(least, point.ratio->value);
     }
+    const double values = most;
+    for (const RatioPoint& point : m_curve) {
+        if (point.ratio && point.elapsedHours >= from)
+            most = std::max(most, std::min(point.ratio->high.value_or(0.0), 1.3 * values));
+    }
     const double margin = 0.15 * std::max(most - least, 0.2);
     PlotFrame frame(painter, box, {std::max(0.0, least - margin), most + margin}, look);
     const QString end =
@@ -149,7 +159,7 @@ void PairPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look)
 {
     const double upper = 0.6 * size.height();
     paintEnergies(painter, {0.0, 0.0, size.width(), upper}, look);
-    paintRatio(painter, {0.0, upper, size.width(), size.height() - upper}, look);
+    paintRatio(painter, {0.0, upper + 8.0, size.width(), size.height() - upper - 8.0}, look);
 }
 
 } // namespace holdband::report

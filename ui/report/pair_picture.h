@@ -16,7 +16,7 @@ public:
 
     bool empty() const { return m_curve.size() < 2; }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
-    double heightFor(double width) const override { return 0.62 * width; }
+    double heightFor(double width) const override { return 0.56 * width; }
 
 private:
     void paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const;

@@ -21,6 +21,8 @@ QFont fontOf(double points, QFont::Weight weight = QFont::Normal)
     QFont font;
     font.setPointSizeF(points);
     font.setWeight(weight);
+    // Without ligatures, so that a search finds "final".
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     return font;
 }
 

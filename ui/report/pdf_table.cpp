@@ -27,6 +27,11 @@ PdfTable::PdfTable(PageFlow& flow, const Table& table, const ui::Colours& colour
 {
     m_bold.setWeight(QFont::DemiBold);
     measure();
+    if (room() < sum(m_natural)) { // rather a little smaller than broken in many lines
+        m_font.setPointSizeF(0.92 * font.pointSizeF());
+        m_bold.setPointSizeF(m_font.pointSizeF());
+        measure();
+    }
     if (table.headerShown) {
         std::vector<QString> titles;
         for (const Column& column : table.columns)
@@ -42,14 +47,21 @@ PdfTable::PdfTable(PageFlow& flow, const Table& table, const ui::Colours& colour
     }
 }
 
-void PdfTable::addMeasure(const QString& text, const QFont& font, bool wraps, std::size_t column)
+void PdfTable::addMeasure(const QString& text, const QFont& font, bool wraps, std::size_t column,
+                          double share)
 {
     double least = 0.0;
     const QStringList parts = wraps ? text.split(u' ') : QStringList{text};
     for (const QString& part : parts)
         least = std::max(least, m_flow.widthOf(part, font) + 1.0);
     m_least[column] = std::max(m_least[column], std::min(least, longestWord));
-    m_natural[column] = std::max(m_natural[column], m_flow.widthOf(text, font) + 1.0);
+    const double natural = std::max(share * m_flow.widthOf(text, font), least);
+    m_natural[column] = std::max(m_natural[column], natural + 1.0);
+}
+
+double PdfTable::room() const
+{
+    return m_flow.width() - gap * static_cast<double>(m_table.columns.size() - 1);
 }
 
 /// As wide as asked for where there is room; else each between its least and what it asks for.
@@ -62,31 +74,40 @@ void PdfTable::measure()
         const Column& column = m_table.columns[i];
         for (const std::vector<Cell>& row : m_table.rows)
             addMeasure(shortened(row[i].text, mostOfCell), row[i].strong ? m_bold : m_font,
-                       !column.numeric, i);
+                       column.wide, i);
         if (!m_table.headerShown)
             continue;
-        // A header wraps at will: it does not widen a column of figures beyond its longest word.
-        for (const QString& word : column.title.split(u' '))
-            addMeasure(word, m_font, true, i);
+        // A header may take two lines, so that it does not widen a column of figures too much.
+        addMeasure(column.title, m_font, true, i, 0.6);
     }
-    const double room = m_flow.width() - gap * static_cast<double>(count - 1);
-    const double spare = room - sum(m_natural);
+    const double spare = room() - sum(m_natural);
     m_widths = m_natural;
     if (spare >= 0.0) {
-        for (std::size_t i = 0; i < count; ++i) {
-            if (m_table.columns[i].wide)
-                m_widths[i] += spare;
-        }
+        spread(spare);
         return;
     }
     const double asked = sum(m_natural) - sum(m_least);
-    const double share = asked > 0.0 ? std::clamp((room - sum(m_least)) / asked, 0.0, 1.0) : 0.0;
+    const double share = asked > 0.0 ? std::clamp((room() - sum(m_least)) / asked, 0.0, 1.0) : 0.0;
     for (std::size_t i = 0; i < count; ++i)
         m_widths[i] = m_least[i] + share * (m_natural[i] - m_least[i]);
-    if (sum(m_widths) > room) {
-        const double shrink = room / sum(m_widths);
+    if (sum(m_widths) > room()) {
+        const double shrink = room() / sum(m_widths);
         for (double& width : m_widths)
             width *= shrink;
+    }
+}
+
+/// To the columns that take what is left; where there is none, a little to each.
+void PdfTable::spread(double spare)
+{
+    const auto& columns = m_table.columns;
+    const auto wide = std::count_if(columns.begin(), columns.end(),
+                                    [](const Column& column) { return column.wide; });
+    const double each =
+        spare / static_cast<double>(wide > 0 ? wide : static_cast<std::ptrdiff_t>(columns.size()));
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        if (wide == 0 || columns[i].wide)
+            m_widths[i] += each;
     }
 }
 

@@ -23,7 +23,11 @@ private:
     };
 
     void measure();
-    void addMeasure(const QString& text, const QFont& font, bool wraps, std::size_t column);
+    double room() const;
+    /// `share`: of its width that the words ask for, where they may take several lines.
+    void addMeasure(const QString& text, const QFont& font, bool wraps, std::size_t column,
+                    double share = 1.0);
+    void spread(double spare);
     Row rowOf(const std::vector<QString>& texts, const QFont& font) const;
     void putRow(const Row& row, const std::vector<bool>& strong, bool header);
     void putHeader();

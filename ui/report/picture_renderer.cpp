@@ -62,9 +62,9 @@ void paintSheet(QPainter& painter, const Document& document, QSizeF size, Pictur
                           fontOf(15, false), colours.text, 3);
     const Figure* figure = document.figure();
     look.font = fontOf(textSize, false);
-    const QRectF room(margin - 6.0, y + 8.0, width + 12.0, size.height() - y - 8.0 - 10.0);
+    const QRectF room(margin - 2.0, y + 8.0, width + 8.0, size.height() - y - 8.0 - 10.0);
     if (!figure) {
-        paintWords(painter, room.topLeft() + QPointF(6.0, 20.0), width,
+        paintWords(painter, room.topLeft() + QPointF(2.0, 20.0), width,
                    QStringLiteral("There is nothing to draw yet."), look.font, colours.muted, 2);
         return;
     }
@@ -111,7 +111,7 @@ QByteArray asSvg(const Document& document, QSize size, ui::Scheme scheme)
     const QString words = figure ? figure->alt : document.headline;
     const QByteArray element =
         svgElement([&](QPainter& painter) { paintSheet(painter, document, sheet, look); }, sheet,
-                   {document.title, words, QStringLiteral("picture")});
+                   {document.title, words});
     return svgFile(element);
 }
 

@@ -93,7 +93,7 @@ QStringList capitalised(const std::vector<std::string>& sentences)
 Document runDocument(const RunReview& review, const review::Basis& basis, const Origin& origin)
 {
     Document document;
-    document.kind = QStringLiteral("Run");
+    document.kind = QStringLiteral("Report of a run");
     document.title = ui::shown(review.batch().name);
     document.subtitle = subtitleOf(review);
     document.headline = ui::shown(review.words.headline) + u'.';

@@ -16,7 +16,7 @@ using review::RunReview;
 
 std::vector<Column> energyColumns(const char* first)
 {
-    return {wideWords(first),       figures("kWh", "kWh"),   figures("least", "kWh"),
+    return {words(first),           figures("kWh", "kWh"),   figures("least", "kWh"),
             figures("most", "kWh"), figures("metered", "h"), figures("mean power, W", "W")};
 }
 
@@ -106,6 +106,7 @@ void addLift(Table& table, const RunReview& review, const Cells& cells)
     const analysis::RunEnergy& energy = review.figures.energy;
     if (energy.lift && energy.lift->mean()) {
         Cell lift = cells.difference(*energy.lift->mean());
+        lift.text = ui::signedText(cells.inUnit(*energy.lift->mean()), 1);
         lift.text += u' ' + cells.degrees();
         addFact(table, "Room above beer, mean", lift);
     }
@@ -149,8 +150,8 @@ void addHeat(Document& document, const RunReview& review, const Cells& cells)
     if (!heat)
         return;
     Table table = factsTable("Heat check of the crash");
-    addFact(table, "Beer went from", cells.temperature(heat->from.celsius()));
-    addFact(table, "to", cells.temperature(heat->to.celsius()));
+    addFact(table, "Beer, from", cells.temperature(heat->from.celsius()));
+    addFact(table, "Beer, to", cells.temperature(heat->to.celsius()));
     Cell moved = cells.number(heat->moved.kilowattHours(), 2, "kWh");
     moved.text += QStringLiteral(" kWh");
     addFact(table, "Heat out of the beer", moved);

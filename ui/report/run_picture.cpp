@@ -30,11 +30,11 @@ RunPicture::RunPicture(ui::RunChart chart) : m_chart(std::move(chart))
 {
     const QString unit = ui::shown(unitText(m_chart.unit));
     if (anyLine(m_chart)) {
-        add(std::make_unique<ui::TemperatureArt>(), 10.0);
+        add(std::make_unique<ui::TemperatureArt>(), 9.5);
         m_panels.back().art->setHeading(QStringLiteral("Temperature, ") + unit);
     }
     if (anyDeviation(m_chart)) {
-        add(std::make_unique<ui::DeviationArt>(), 4.5);
+        add(std::make_unique<ui::DeviationArt>(), 5.0);
         m_panels.back().art->setHeading(QStringLiteral("Deviation from target, ") + unit);
     }
     if (!m_chart.energy.empty())
@@ -56,7 +56,7 @@ double RunPicture::heightFor(double width) const
     double shares = 0.0;
     for (const Panel& panel : m_panels)
         shares += panel.share;
-    return width * shares / 21.0 * 0.68;
+    return width * shares / 21.0 * 0.63;
 }
 
 void RunPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const

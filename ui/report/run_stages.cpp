@@ -92,7 +92,8 @@ std::vector<Cell> excursionRow(const RunReview& review, std::size_t stage, std::
     const std::string cause = review::causeText(review::causeOf(review, stage, k));
     const bool above = excursion.side == analysis::Side::above;
     return {cells.instant(start),
-            {above ? QStringLiteral("▲ above") : QStringLiteral("▼ below")},
+            {above ? QStringLiteral("▲ above") : QStringLiteral("▼ below"),
+             above ? QStringLiteral("above") : QStringLiteral("below")},
             cells.length(excursion.lengthMs()),
             cells.pastEdge(excursion.peak),
             endCell(excursion),
@@ -110,8 +111,8 @@ void addStages(Document& document, const RunReview& review)
     const QString unit = cells.degrees();
     Table table;
     table.title = QStringLiteral("Stages");
-    table.columns = {wideWords("Stage"),
-                     figures("target, %1", unit),
+    table.columns = {words("Stage"),
+                     figures("target", unit),
                      words("from"),
                      figures("settled in", "h"),
                      figures("held", "h"),

@@ -98,7 +98,7 @@ Table energies(const Season& season, const Cells& cells)
 {
     Table table;
     table.title = QStringLiteral("Energy and money");
-    table.columns = {wideWords("Batch"),
+    table.columns = {words("Batch"),
                      figures("kWh", "kWh"),
                      figures("least", "kWh"),
                      figures("most", "kWh"),
@@ -135,7 +135,7 @@ void addParts(Document& document, const Season& season, const Cells& cells)
         return;
     Table table;
     table.title = QStringLiteral("Parts");
-    table.columns = {wideWords("Part"), figures("pieces"), figures("price of one")};
+    table.columns = {words("Part"), figures("pieces"), figures("price of one")};
     for (const Part& part : season.setup.parts)
         table.rows.push_back(
             {cells.text(part.item),
@@ -179,7 +179,7 @@ Document seasonDocument(const Season& season, const Origin& origin)
 {
     const Cells cells(season.settings, season.zone);
     Document document;
-    document.kind = QStringLiteral("Season");
+    document.kind = QStringLiteral("Report of a season");
     document.title = ui::shown(season.setup.name);
     document.subtitle = subtitleOf(season);
     document.headline = ui::shown(season.sentence);

@@ -42,7 +42,7 @@ void SeasonPicture::paintBar(QPainter& painter, const Bar& bar, QRectF slot, dou
     painter.setFont(small);
     if (bar.metered) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(look.colours().energy);
+        painter.setBrush(ui::mixed(look.colours().energy, look.colours().card, 0.5));
         painter.drawRect(QRectF(middle - wide / 2.0, top, wide, foot - top));
     }
     const QString figure = bar.metered ? ui::numberText(bar.kwh, 1) : QStringLiteral("–");

@@ -5,6 +5,7 @@
 #include <QBuffer>
 #include <QRegularExpression>
 #include <QSvgGenerator>
+#include <cmath>
 
 namespace holdband::report {
 
@@ -16,11 +17,11 @@ QByteArray opening(QSizeF size, const SvgWords& words)
 {
     const QString text =
         QStringLiteral("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1 %2\" "
-                       "width=\"%1\" height=\"%2\" role=\"img\" "
-                       "aria-labelledby=\"%3-title %3-desc\">\n"
-                       "<title id=\"%3-title\">%4</title>\n<desc id=\"%3-desc\">%5</desc>\n")
-            .arg(QString::number(size.width()), QString::number(size.height()), words.id,
-                 calm(words.title).toHtmlEscaped(), calm(words.description).toHtmlEscaped());
+                       "width=\"%1\" height=\"%2\" role=\"img\" aria-label=\"%3. %4\">\n"
+                       "<title>%3</title>\n<desc>%4</desc>\n")
+            .arg(QString::number(std::lround(size.width())),
+                 QString::number(std::lround(size.height())), calm(words.title).toHtmlEscaped(),
+                 calm(words.description).toHtmlEscaped());
     return text.toUtf8();
 }
 

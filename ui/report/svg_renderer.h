@@ -11,7 +11,6 @@ namespace holdband::report {
 struct SvgWords {
     QString title;
     QString description;
-    QString id; ///< begins the ids inside, where several stand in one page
 };
 
 /// The <svg> element alone, to stand in a page; `width` and `height` in CSS pixels. Text is in the
