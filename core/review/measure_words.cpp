@@ -111,7 +111,8 @@ MeasureWords measureWords(const Measure& measure, const SideManner& manner)
             boundedText(measure.difference, style, manner),
             boundedText(measure.ratio, {{}, 1.0, 2}, manner),
             aheadText(measure.ahead),
-            {}};
+            {},
+            style.factor};
 }
 
 std::string figureText(MeasureId id, double value, const SideManner& manner)

@@ -45,6 +45,7 @@ struct MeasureWords {
     std::string ratio;  ///< "2.30 (2.21 – 2.39)"
     std::string ahead;  ///< "A", "B", "too close to call", or empty
     std::string remark; ///< why nobody is ahead, or what was cut off the bounds; may be empty
+    double factor = 1.0; ///< from the measure's own unit to the one that the title names
 };
 
 /// Where the comparison starts to count.

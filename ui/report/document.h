@@ -2,7 +2,7 @@
 // each subject fills it; one renderer for each form (PDF, HTML, CSV) shows it. Plain values.
 #pragma once
 
-#include "ui/report/picture.h"
+#include "ui/pictures/picture.h"
 
 #include <QString>
 #include <QStringList>
@@ -11,6 +11,9 @@
 #include <vector>
 
 namespace holdband::report {
+
+using ui::Picture;
+using ui::PictureLook;
 
 struct Heading {
     QString text;

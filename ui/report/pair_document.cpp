@@ -2,7 +2,7 @@
 
 #include "core/review/measure_words.h"
 #include "core/text/near.h"
-#include "ui/report/pair_picture.h"
+#include "ui/pictures/pair_energy.h"
 #include "ui/words/words.h"
 
 namespace holdband::report {
@@ -45,8 +45,8 @@ Table measuresTable(const SideBySide& pair)
 
 void addChart(Document& document, const SideBySide& pair)
 {
-    auto picture =
-        std::make_shared<PairPicture>(pair.ratioCurve, ui::shown(pair.a), ui::shown(pair.b));
+    auto picture = std::make_shared<ui::PairEnergyPicture>(
+        pair, ui::PairSides{ui::shown(pair.a), ui::shown(pair.b)});
     if (picture->empty())
         return;
     document.add(

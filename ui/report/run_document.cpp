@@ -2,9 +2,9 @@
 
 #include "core/text/quantities.h"
 #include "ui/charts/run_chart.h"
+#include "ui/pictures/run_picture.h"
 #include "ui/report/run_basis.h"
 #include "ui/report/run_energy.h"
-#include "ui/report/run_picture.h"
 #include "ui/report/run_stages.h"
 #include "ui/run/run_tables.h"
 #include "ui/words/words.h"
@@ -59,7 +59,7 @@ QString chartInWords(const RunReview& review)
 
 void addChart(Document& document, const RunReview& review)
 {
-    auto picture = std::make_shared<RunPicture>(ui::chartOf(review));
+    auto picture = std::make_shared<ui::RunPicture>(ui::chartOf(review));
     if (picture->empty()) {
         document.add(Paragraph{QStringLiteral("Nothing of this batch is logged or metered yet, so "
                                               "there is no chart.")});

@@ -3,7 +3,7 @@
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
-#include "ui/report/season_picture.h"
+#include "ui/pictures/season_picture.h"
 #include "ui/words/words.h"
 
 namespace holdband::report {
@@ -118,7 +118,7 @@ Table energies(const Season& season, const Cells& cells)
 
 void addChart(Document& document, const Season& season)
 {
-    auto picture = std::make_shared<SeasonPicture>(season);
+    auto picture = std::make_shared<ui::SeasonPicture>(season);
     if (picture->empty())
         return;
     document.add(Figure{picture, QStringLiteral("Energy of each batch"),

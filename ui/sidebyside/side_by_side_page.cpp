@@ -1,101 +1,62 @@
 #include "ui/sidebyside/side_by_side_page.h"
 
+#include "core/store/weighing.h"
 #include "core/text/near.h"
+#include "ui/forms/keep_change.h"
+#include "ui/pictures/pair_deviation.h"
+#include "ui/pictures/pair_energy.h"
+#include "ui/pictures/pair_spread.h"
+#include "ui/pictures/picture_view.h"
 #include "ui/session/session.h"
-#include "ui/sidebyside/comparison_chart.h"
+#include "ui/sidebyside/batches_card.h"
+#include "ui/sidebyside/comparison_choice.h"
+#include "ui/sidebyside/judgement_card.h"
+#include "ui/sidebyside/money_card.h"
+#include "ui/sidebyside/side_tables.h"
+#include "ui/sidebyside/weather_card.h"
 #include "ui/tables/notes_card.h"
 #include "ui/tables/table_card.h"
-#include "ui/theme/card.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
-#include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QScrollArea>
-#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 namespace holdband::ui {
 
-namespace {
-
-TableWords tableOf(const review::SideBySide& comparison)
-{
-    TableWords table;
-    table.header = {QStringLiteral("Measure"), QStringLiteral("A"),     QStringLiteral("B"),
-                    QStringLiteral("A − B"),   QStringLiteral("A ÷ B"), QStringLiteral("ahead")};
-    table.numeric = {false, true, true, true, true, false};
-    for (const review::MeasureWords& line : comparison.lines)
-        table.rows.push_back({{shown(line.title), {}, false},
-                              {shown(line.a), {}, true},
-                              {shown(line.b), {}, true},
-                              {shown(line.difference), {}, false},
-                              {shown(line.ratio), {}, false},
-                              {shown(line.ahead), {}, line.ahead.size() == 1}});
-    return table;
-}
-
-QStringList notesOf(const review::SideBySide& comparison)
-{
-    QStringList notes;
-    for (const review::NoteWords& note : comparison.notes)
-        notes << QStringLiteral("• %1: %2.").arg(capitalised(shown(note.note)), shown(note.effect));
-    return notes;
-}
-
-/// Of two setups: which batches went in.
-QString batchesOf(const review::SideBySide& comparison)
-{
-    if (!comparison.ofSetups)
-        return {};
-    return QStringLiteral("%1: %2. %3: %4.")
-        .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
-             shown(joined(comparison.batchesB)));
-}
-
-} // namespace
+/// One comparison at a time works with it.
+struct SideBySidePage::Shared {
+    std::mutex mutex;
+    review::ComparisonCache cache;
+};
 
 SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(&session), m_a(new QComboBox(this)), m_b(new QComboBox(this)),
-      m_energy(makeLabel({}, "title", this)), m_temperature(makeLabel({}, "muted", this)),
-      m_chart(new ComparisonChart(this)), m_table(new TableCard({}, 5, this)),
-      m_notes(new NotesCard(QStringLiteral("How fair is this?"), this))
+    : QWidget(parent), m_session(&session), m_shared(std::make_shared<Shared>()),
+      m_choice(new ComparisonChoice(this)), m_energy(makeLabel({}, "title", this)),
+      m_temperature(makeLabel({}, "muted", this)),
+      m_energyPicture(new PictureView(QStringLiteral("Energy of both over the same time"), this)),
+      m_deviationPicture(new PictureView(QStringLiteral("Deviation of both from target"), this)),
+      m_spreadPicture(new PictureView(QStringLiteral("Time spent at each deviation"), this)),
+      m_table(new TableCard({}, 6, this)),
+      m_notes(new NotesCard(QStringLiteral("How fair is this?"), this)),
+      m_batches(new BatchesCard(this)), m_weather(new WeatherCard(this)),
+      m_money(new MoneyCard(this)), m_judgement(new JudgementCard(this))
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spacing::gap);
-    layout->addWidget(makeChoices());
+    layout->addWidget(m_choice);
     layout->addWidget(makeHeadline());
     layout->addWidget(makeBody(), 1);
     m_table->table()->setAccessibleName(QStringLiteral("Measures"));
-    connect(m_a, &QComboBox::activated, this, &SideBySidePage::refresh);
-    connect(m_b, &QComboBox::activated, this, &SideBySidePage::refresh);
+    connect(m_choice, &ComparisonChoice::chosen, this, &SideBySidePage::refresh);
+    connect(m_weather, &WeatherCard::weighingWanted, this, &SideBySidePage::takeWeighing);
+    connect(m_money, &MoneyCard::weighingWanted, this, &SideBySidePage::takeWeighing);
+    connect(m_judgement, &JudgementCard::weighingWanted, this, &SideBySidePage::takeWeighing);
 }
 
-QWidget* SideBySidePage::makeChoices()
-{
-    auto* row = new QWidget(this);
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    auto* swap = new QPushButton(QStringLiteral("⇄"), row);
-    swap->setAccessibleName(QStringLiteral("Swap A and B"));
-    swap->setToolTip(QStringLiteral("Swap A and B"));
-    m_a->setAccessibleName(QStringLiteral("A"));
-    m_b->setAccessibleName(QStringLiteral("B"));
-    for (QComboBox* box : {m_a, m_b})
-        box->setMinimumWidth(190);
-    layout->addWidget(makeLabel(QStringLiteral("A"), "title", row));
-    layout->addWidget(m_a);
-    layout->addWidget(swap);
-    layout->addWidget(makeLabel(QStringLiteral("B"), "title", row));
-    layout->addWidget(m_b);
-    layout->addStretch();
-    connect(swap, &QPushButton::clicked, this,
-            [this] { compare(m_b->currentText(), m_a->currentText()); });
-    return row;
-}
+SideBySidePage::~SideBySidePage() = default;
 
 QWidget* SideBySidePage::makeHeadline()
 {
@@ -111,22 +72,45 @@ QWidget* SideBySidePage::makeHeadline()
     return card;
 }
 
+QWidget* SideBySidePage::makeCharts()
+{
+    m_charts = new QWidget;
+    auto* column = new QVBoxLayout(m_charts);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing::gap);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_energyPicture, m_deviationPicture,
+                                                         m_spreadPicture, m_batches, m_weather})
+        column->addWidget(part);
+    column->addStretch();
+    return m_charts;
+}
+
+QWidget* SideBySidePage::makeFigures()
+{
+    m_figures = new QWidget;
+    auto* column = new QVBoxLayout(m_figures);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing::gap);
+    column->addWidget(m_table);
+    column->addWidget(m_notes);
+    m_lower = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_lower->setSpacing(spacing::gap);
+    m_lower->addWidget(m_money, 1, Qt::AlignTop);
+    m_lower->addWidget(m_judgement, 1, Qt::AlignTop);
+    column->addLayout(m_lower);
+    column->addStretch();
+    return m_figures;
+}
+
 QWidget* SideBySidePage::makeBody()
 {
     auto* inner = new QWidget;
     inner->setObjectName(QStringLiteral("inner"));
-    m_body = new QBoxLayout(QBoxLayout::RightToLeft, inner);
+    m_body = new QBoxLayout(QBoxLayout::LeftToRight, inner);
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(spacing::gap);
-    m_left = new QWidget(inner);
-    auto* left = new QVBoxLayout(m_left);
-    left->setContentsMargins(0, 0, 0, 0);
-    left->setSpacing(spacing::gap);
-    left->addWidget(m_chart);
-    left->addWidget(m_notes);
-    left->addStretch();
-    m_body->addWidget(m_table, 0, Qt::AlignTop);
-    m_body->addWidget(m_left, 1);
+    m_body->addWidget(makeCharts(), 4);
+    m_body->addWidget(makeFigures(), 7);
     auto* area = new QScrollArea(this);
     area->setWidget(inner);
     area->setWidgetResizable(true);
@@ -134,67 +118,46 @@ QWidget* SideBySidePage::makeBody()
     return area;
 }
 
-/// Beside each other where there is room, else one below the other, the table first.
+/// Beside each other where there is room; else one below the other, the figures first.
 void SideBySidePage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    m_body->setDirection(width() < 1180 ? QBoxLayout::TopToBottom : QBoxLayout::RightToLeft);
-}
-
-void SideBySidePage::fillChoice(QComboBox* box, const QString& wanted)
-{
-    const QSignalBlocker quiet(box);
-    box->clear();
-    box->addItems(m_batches);
-    if (!m_batches.isEmpty() && m_setups.size() > 1)
-        box->insertSeparator(box->count());
-    if (m_setups.size() > 1)
-        box->addItems(m_setups);
-    const int index = box->findText(wanted);
-    box->setCurrentIndex(std::max(index, 0));
+    const bool wide = width() >= 1180;
+    m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
+    m_lower->setDirection(width() >= 760 ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 void SideBySidePage::setLanes(const review::LanesReview& lanes)
 {
-    const QString a = m_a->currentText();
-    const QString b = m_b->currentText();
-    m_batches.clear();
-    m_setups.clear();
-    m_setupOf.clear();
-    for (std::size_t i = 0; i < lanes.lanes.size(); ++i) {
-        m_setups << shown(lanes.lanes[i].setup);
-        m_setupOf[m_setups.back()] = static_cast<int>(i);
-        for (const review::LaneBar& bar : lanes.lanes[i].bars) {
-            m_batches << shown(bar.batch);
-            m_setupOf[m_batches.back()] = static_cast<int>(i);
-        }
-    }
-    const bool two = m_setups.size() > 1;
-    fillChoice(m_a, a.isEmpty() && two ? m_setups[0] : a);
-    fillChoice(m_b, b.isEmpty() && two ? m_setups[1] : b);
+    m_choice->setLanes(lanes);
     refresh();
 }
 
 void SideBySidePage::compare(const QString& a, const QString& b)
 {
-    fillChoice(m_a, a);
-    fillChoice(m_b, b);
-    refresh();
+    m_choice->choose(a, b);
 }
 
 void SideBySidePage::refresh()
 {
-    const QString a = m_a->currentText();
-    const QString b = m_b->currentText();
-    if (a.isEmpty() || b.isEmpty() || a == b)
+    ask(std::nullopt);
+}
+
+void SideBySidePage::ask(std::optional<Weighing> weighing)
+{
+    review::SideBySideRequest request = m_choice->request();
+    if (request.a.empty() || request.b.empty() || request.a == request.b)
         return showProblem(QStringLiteral("Choose two batches or two setups."));
+    request.decimalSign = decimalSign();
+    request.weighing = std::move(weighing);
     m_session->ask<review::SideBySide>(
         this,
-        [a = core(a), b = core(b)](const store::LogbookFile& file) {
-            return review::reviewSideBySide(file, a, b);
+        [request, shared = m_shared](const store::LogbookFile& file) {
+            const std::lock_guard alone(shared->mutex);
+            return review::reviewSideBySide(file, request, &shared->cache);
         },
-        [this, a, b](Result<review::SideBySide> comparison) {
-            if (a != m_a->currentText() || b != m_b->currentText())
+        [this, a = request.a, b = request.b](Result<review::SideBySide> comparison) {
+            if (a != core(m_choice->a()) || b != core(m_choice->b()))
                 return;
             if (comparison)
                 fill(*comparison);
@@ -203,55 +166,103 @@ void SideBySidePage::refresh()
         });
 }
 
-int SideBySidePage::setupIndex(const std::string& name) const
+/// Kept where that may be; else only tried.
+void SideBySidePage::takeWeighing(const Weighing& weighing)
 {
-    const auto found = m_setupOf.find(shown(name));
-    return found == m_setupOf.end() ? 0 : found->second;
+    if (m_session->readOnly())
+        return ask(weighing);
+    keepChange(
+        *m_session, this, "weighed two arrangements",
+        [weighing](const store::Change& change) { return store::writeWeighing(change, weighing); },
+        [this](Done kept) {
+            if (!kept)
+                Q_EMIT failed(sentence(kept.error()));
+        });
+}
+
+PairSides SideBySidePage::sidesOf(const review::SideBySide& comparison) const
+{
+    PairSides sides{shown(comparison.a), shown(comparison.b)};
+    sides.colourA = m_choice->setupIndex(comparison.a);
+    sides.colourB = m_choice->setupIndex(comparison.b);
+    if (sides.colourA == sides.colourB)
+        ++sides.colourB;
+    return sides;
 }
 
 void SideBySidePage::fill(const review::SideBySide& comparison)
 {
-    m_energy->setText(shown(comparison.energySentence));
-    m_temperature->setText(shown(comparison.temperatureSentence));
+    m_energy->setText(keptTogether(shown(comparison.energySentence)));
+    m_energy->setAccessibleName(shown(comparison.energySentence));
+    m_temperature->setText(keptTogether(shown(comparison.temperatureSentence)));
+    m_temperature->setAccessibleName(shown(comparison.temperatureSentence));
     m_subtitle = QStringLiteral("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
-    m_table->setWords(tableOf(comparison));
-    const int a = setupIndex(comparison.a);
-    const int b = setupIndex(comparison.b);
-    m_chart->setCurve(comparison.ratioCurve, a, a == b ? b + 1 : b);
-    m_notes->setSentences(notesOf(comparison));
-    m_left->setVisible(comparison.ratioCurve.size() > 1 || !comparison.notes.empty());
-    m_table->setRemark(batchesOf(comparison));
+    m_choice->setOffered(comparison);
+    m_table->setWords(measuresTable(comparison));
+    m_table->setRemark(batchesThatCount(comparison));
+    m_table->show();
+    m_notes->setSentences(fairnessNotes(comparison));
+    const PairSides sides = sidesOf(comparison);
+    fillCharts(comparison, sides);
+    fillCards(&comparison, sides);
     Q_EMIT comparisonShown();
+}
+
+void SideBySidePage::fillCharts(const review::SideBySide& comparison, const PairSides& sides)
+{
+    const auto show = [](PictureView* view, auto picture, const std::string& words) {
+        view->setPicture(picture->empty() ? nullptr : std::move(picture), shown(words));
+    };
+    const TemperatureUnit unit = comparison.settings.temperatureUnit();
+    show(m_energyPicture, std::make_shared<PairEnergyPicture>(comparison, sides),
+         comparison.energySentence);
+    show(m_deviationPicture,
+         std::make_shared<PairDeviationPicture>(comparison.deviations, unit, sides),
+         comparison.temperatureSentence);
+    show(m_spreadPicture, std::make_shared<PairSpreadPicture>(comparison.deviations, unit, sides),
+         comparison.temperatureSentence);
+}
+
+/// Null: nothing is compared.
+void SideBySidePage::fillCards(const review::SideBySide* comparison, const PairSides& sides)
+{
+    const Zone zone = comparison ? Zone::named(comparison->settings.zone).value_or(Zone()) : Zone();
+    const Manner manner = comparison ? mannerOf(comparison->settings, zone) : Manner{};
+    m_batches->setComparison(comparison, sides);
+    m_weather->setComparison(comparison, manner, sides);
+    m_money->setComparison(comparison, manner, sides);
+    m_judgement->setComparison(comparison, sides, !m_session->readOnly());
 }
 
 void SideBySidePage::showProblem(const QString& words)
 {
     m_energy->setText(words);
+    m_energy->setAccessibleName(words);
     m_temperature->clear();
     m_subtitle.clear();
     m_table->setWords({});
-    m_chart->setCurve({}, 0, 1);
+    m_table->hide();
     m_notes->setSentences({});
-    m_left->hide();
-    m_table->setRemark({});
+    for (PictureView* view : {m_energyPicture, m_deviationPicture, m_spreadPicture})
+        view->setPicture(nullptr);
+    fillCards(nullptr, {});
     Q_EMIT comparisonShown();
 }
 
 void SideBySidePage::clear()
 {
-    m_a->clear();
-    m_b->clear();
+    m_choice->clear();
     showProblem(QStringLiteral("Choose two batches or two setups."));
 }
 
 QString SideBySidePage::energySentence() const
 {
-    return m_energy->text();
+    return m_energy->accessibleName();
 }
 
 QString SideBySidePage::temperatureSentence() const
 {
-    return m_temperature->text();
+    return m_temperature->accessibleName();
 }
 
 } // namespace holdband::ui

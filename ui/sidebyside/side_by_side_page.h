@@ -1,27 +1,37 @@
-// Two batches or two setups: two sentences, the table of measures, and how fair it is.
+// Two batches or two setups: two sentences, charts, the table of measures, how fair it is, money
+// and judgement. Shows review::SideBySide and computes nothing.
 #pragma once
 
+#include "core/review/comparison_cache.h"
 #include "core/review/lanes.h"
 #include "core/review/side_by_side.h"
+#include "ui/pictures/pair_sides.h"
 
 #include <QWidget>
-#include <map>
+#include <memory>
+#include <mutex>
 
 class QBoxLayout;
-class QComboBox;
 class QLabel;
 
 namespace holdband::ui {
 
-class ComparisonChart;
+class BatchesCard;
+class Card;
+class ComparisonChoice;
+class JudgementCard;
+class MoneyCard;
 class NotesCard;
+class PictureView;
 class Session;
 class TableCard;
+class WeatherCard;
 
 class SideBySidePage : public QWidget {
     Q_OBJECT
 public:
     explicit SideBySidePage(Session& session, QWidget* parent = nullptr);
+    ~SideBySidePage() override;
 
     /// What can be chosen.
     void setLanes(const review::LanesReview& lanes);
@@ -32,6 +42,13 @@ public:
     QString energySentence() const;
     QString temperatureSentence() const;
     const QString& subtitle() const { return m_subtitle; }
+    ComparisonChoice* choice() const { return m_choice; }
+    TableCard* table() const { return m_table; }
+    NotesCard* notes() const { return m_notes; }
+    BatchesCard* batches() const { return m_batches; }
+    WeatherCard* weather() const { return m_weather; }
+    MoneyCard* money() const { return m_money; }
+    JudgementCard* judgement() const { return m_judgement; }
 
 Q_SIGNALS:
     void comparisonShown();
@@ -41,27 +58,38 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    QWidget* makeChoices();
     QWidget* makeHeadline();
     QWidget* makeBody();
+    QWidget* makeCharts();
+    QWidget* makeFigures();
+    void ask(std::optional<Weighing> weighing);
     void fill(const review::SideBySide& comparison);
+    void fillCharts(const review::SideBySide& comparison, const PairSides& sides);
+    void fillCards(const review::SideBySide* comparison, const PairSides& sides);
     void showProblem(const QString& words);
-    void fillChoice(QComboBox* box, const QString& wanted);
-    int setupIndex(const std::string& name) const;
+    void takeWeighing(const Weighing& weighing);
+    PairSides sidesOf(const review::SideBySide& comparison) const;
+
+    struct Shared; ///< what the comparisons on the workers remember
 
     Session* m_session;
-    QComboBox* m_a;
-    QComboBox* m_b;
+    std::shared_ptr<Shared> m_shared;
+    ComparisonChoice* m_choice;
     QLabel* m_energy;
     QLabel* m_temperature;
     QBoxLayout* m_body = nullptr;
-    QWidget* m_left = nullptr; ///< chart and notes; hidden where there are neither
-    ComparisonChart* m_chart;
+    QWidget* m_charts = nullptr;
+    QWidget* m_figures = nullptr;
+    QBoxLayout* m_lower = nullptr; ///< money and judgement
+    PictureView* m_energyPicture;
+    PictureView* m_deviationPicture;
+    PictureView* m_spreadPicture;
     TableCard* m_table;
     NotesCard* m_notes;
-    QStringList m_batches;
-    QStringList m_setups;
-    std::map<QString, int> m_setupOf; ///< of batches and setups
+    BatchesCard* m_batches;
+    WeatherCard* m_weather;
+    MoneyCard* m_money;
+    JudgementCard* m_judgement;
     QString m_subtitle;
 };
 

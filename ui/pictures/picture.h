@@ -8,15 +8,15 @@
 #include <QPainter>
 #include <QSizeF>
 
-namespace holdband::report {
+namespace holdband::ui {
 
 struct PictureLook {
-    ui::Scheme scheme = ui::Scheme::light;
+    Scheme scheme = Scheme::light;
     QFont font;           ///< in pixels of the picture's own units
     bool vectors = false; ///< see PanelLook
     double columns = 1.0; ///< how many columns of points a unit of width is good for
 
-    const ui::Colours& colours() const { return ui::coloursOf(scheme); }
+    const Colours& colours() const { return coloursOf(scheme); }
 };
 
 class Picture {
@@ -28,4 +28,4 @@ public:
     virtual double heightFor(double width) const = 0;
 };
 
-} // namespace holdband::report
+} // namespace holdband::ui

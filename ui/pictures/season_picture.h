@@ -2,11 +2,11 @@
 #pragma once
 
 #include "core/review/season.h"
-#include "ui/report/picture.h"
+#include "ui/pictures/picture.h"
 
 #include <vector>
 
-namespace holdband::report {
+namespace holdband::ui {
 
 class SeasonPicture : public Picture {
 public:
@@ -34,4 +34,4 @@ private:
     std::vector<Bar> m_bars;
 };
 
-} // namespace holdband::report
+} // namespace holdband::ui

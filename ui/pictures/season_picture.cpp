@@ -1,18 +1,18 @@
-#include "ui/report/season_picture.h"
+#include "ui/pictures/season_picture.h"
 
-#include "ui/report/plot_frame.h"
+#include "ui/pictures/plot_frame.h"
 #include "ui/words/words.h"
 
 #include <QFontMetrics>
 #include <algorithm>
 
-namespace holdband::report {
+namespace holdband::ui {
 
 SeasonPicture::Bar SeasonPicture::barOf(const review::SeasonLine& line)
 {
     Bar bar;
-    bar.name = ui::shown(line.batch);
-    bar.mark = ui::shown(line.mark);
+    bar.name = shown(line.batch);
+    bar.mark = shown(line.mark);
     bar.metered = line.energy.any();
     bar.kwh = line.energy.kwh;
     bar.bounded = bar.metered && line.energy.lowKnown() && line.energy.highKnown();
@@ -35,17 +35,17 @@ bool SeasonPicture::empty() const
 void SeasonPicture::paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top,
                              double foot, const PictureLook& look) const
 {
-    const QFont small = ui::smallFont(look.font);
+    const QFont small = smallFont(look.font);
     const QFontMetrics metrics(small);
     const double wide = std::min(0.62 * slot.width(), 64.0);
     const double middle = slot.center().x();
     painter.setFont(small);
     if (bar.metered) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(ui::mixed(look.colours().energy, look.colours().card, 0.5));
+        painter.setBrush(mixed(look.colours().energy, look.colours().card, 0.5));
         painter.drawRect(QRectF(middle - wide / 2.0, top, wide, foot - top));
     }
-    const QString figure = bar.metered ? ui::numberText(bar.kwh, 1) : QStringLiteral("–");
+    const QString figure = bar.metered ? numberText(bar.kwh, 1) : QStringLiteral("–");
     painter.setPen(look.colours().text);
     painter.drawText(QPointF(middle - metrics.horizontalAdvance(figure) / 2.0, slot.top() - 4.0),
                      figure);
@@ -89,4 +89,4 @@ void SeasonPicture::paint(QPainter& painter, QSizeF size, const PictureLook& loo
     }
 }
 
-} // namespace holdband::report
+} // namespace holdband::ui

@@ -1,4 +1,4 @@
-#include "ui/report/plot_frame.h"
+#include "ui/pictures/plot_frame.h"
 
 #include "ui/charts/ticks.h"
 #include "ui/words/words.h"
@@ -6,13 +6,13 @@
 #include <QFontMetrics>
 #include <cmath>
 
-namespace holdband::report {
+namespace holdband::ui {
 
-PlotFrame::PlotFrame(QPainter& painter, QRectF box, ui::ValueRange range, const PictureLook& look)
+PlotFrame::PlotFrame(QPainter& painter, QRectF box, ValueRange range, const PictureLook& look)
     : m_painter(painter), m_box(box), m_range(range), m_look(look)
 {
     const double line = QFontMetrics(look.font).height();
-    m_plot = box.adjusted(ui::PanelArt::leftMargin, line + 12.0, -6.0, -8.0);
+    m_plot = box.adjusted(PanelArt::leftMargin, line + 12.0, -6.0, -8.0);
 }
 
 void PlotFrame::leaveRight(double width)
@@ -30,6 +30,11 @@ QFont PlotFrame::bold() const
     QFont font = m_look.font;
     font.setWeight(QFont::DemiBold);
     return font;
+}
+
+double PlotFrame::x(double value) const
+{
+    return m_plot.left() + (value - m_across.low) / (m_across.high - m_across.low) * m_plot.width();
 }
 
 double PlotFrame::y(double value) const
@@ -58,15 +63,15 @@ void PlotFrame::paintValueAxis()
     m_painter.setFont(small());
     const QFontMetrics metrics(small());
     const int most = std::max(2, static_cast<int>(m_plot.height() / (metrics.height() * 1.9)));
-    const std::vector<double> ticks = ui::valueTicks(m_range.low, m_range.high, most);
-    const int decimals = ui::decimalsOf(ticks);
+    const std::vector<double> ticks = valueTicks(m_range.low, m_range.high, most);
+    const int decimals = decimalsOf(ticks);
     for (const double value : ticks) {
         m_painter.setPen(m_look.colours().grid);
         m_painter.drawLine(QPointF(m_plot.left(), y(value)), QPointF(m_plot.right(), y(value)));
         m_painter.setPen(m_look.colours().muted);
         const QRectF box(m_box.left(), y(value) - metrics.height() / 2.0,
                          m_plot.left() - m_box.left() - 7.0, metrics.height());
-        m_painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, ui::numberText(value, decimals));
+        m_painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, numberText(value, decimals));
     }
 }
 
@@ -77,10 +82,9 @@ void PlotFrame::paintDays(double hours)
     m_painter.setFont(small());
     m_painter.setPen(m_look.colours().muted);
     const int most = std::max(2, static_cast<int>(m_plot.width() / 70.0));
-    const std::vector<double> ticks = ui::valueTicks(0.0, days, most);
+    const std::vector<double> ticks = valueTicks(0.0, days, most);
     for (const double day : ticks) {
-        const QString label =
-            QStringLiteral("day %1").arg(ui::numberText(day, ui::decimalsOf(ticks)));
+        const QString label = QStringLiteral("day %1").arg(numberText(day, decimalsOf(ticks)));
         const double x = m_plot.left() + day / days * m_plot.width();
         m_painter.drawText(QPointF(x - metrics.horizontalAdvance(label) / 2.0,
                                    m_plot.bottom() + 3.0 + metrics.ascent()),
@@ -88,4 +92,35 @@ void PlotFrame::paintDays(double hours)
     }
 }
 
-} // namespace holdband::report
+void PlotFrame::paintAcross(const QString& words)
+{
+    const QFontMetricsF metrics(small());
+    m_painter.setFont(small());
+    const int most = std::max(2, static_cast<int>(m_plot.width() / 80.0));
+    const std::vector<double> ticks = valueTicks(m_across.low, m_across.high, most);
+    for (const double value : ticks) {
+        m_painter.setPen(m_look.colours().grid);
+        m_painter.drawLine(QPointF(x(value), m_plot.top()), QPointF(x(value), m_plot.bottom()));
+        m_painter.setPen(m_look.colours().muted);
+        const QString label = numberText(value, decimalsOf(ticks));
+        m_painter.drawText(QPointF(x(value) - metrics.horizontalAdvance(label) / 2.0,
+                                   m_plot.bottom() + 3.0 + metrics.ascent()),
+                           label);
+    }
+    m_painter.drawText(QPointF(m_plot.right() - metrics.horizontalAdvance(words),
+                               m_plot.bottom() + 3.0 + metrics.height() + metrics.ascent()),
+                       words);
+}
+
+void keepApart(double& a, double& b, double least)
+{
+    const double missing = least - std::abs(a - b);
+    if (missing <= 0.0)
+        return;
+    double& upper = a <= b ? a : b;
+    double& lower = a <= b ? b : a;
+    upper -= missing / 2.0;
+    lower += missing / 2.0;
+}
+
+} // namespace holdband::ui

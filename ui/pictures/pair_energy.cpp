@@ -1,14 +1,14 @@
-#include "ui/report/pair_picture.h"
+#include "ui/pictures/pair_energy.h"
 
 #include "ui/charts/clipping.h"
-#include "ui/report/plot_frame.h"
+#include "ui/pictures/plot_frame.h"
 #include "ui/words/words.h"
 
 #include <QFontMetrics>
 #include <algorithm>
 #include <cmath>
 
-namespace holdband::report {
+namespace holdband::ui {
 
 using analysis::Bounded;
 using analysis::RatioPoint;
@@ -46,21 +46,40 @@ void paintBounded(QPainter& painter, const PlotFrame& frame, const std::vector<R
     pale.setAlpha(60);
     painter.setPen(Qt::NoPen);
     painter.setBrush(pale);
-    painter.drawPolygon(ui::areaInside(upper + lower, plot));
+    painter.drawPolygon(areaInside(upper + lower, plot));
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(drawn.colour, 2.0, drawn.style, Qt::FlatCap, Qt::RoundJoin));
-    for (const QPolygonF& part : ui::lineInside(line, plot))
+    for (const QPolygonF& part : lineInside(line, plot))
         painter.drawPolyline(part);
 }
 
 } // namespace
 
-PairPicture::PairPicture(std::vector<RatioPoint> curve, QString a, QString b)
-    : m_curve(std::move(curve)), m_a(std::move(a)), m_b(std::move(b))
+PairEnergyPicture::PairEnergyPicture(const review::SideBySide& pair, PairSides sides)
+    : m_curve(pair.ratioCurve), m_since(shown(pair.alignment.words)),
+      m_crashA(pair.deviations.crashA), m_crashB(pair.deviations.crashB), m_sides(std::move(sides))
 {
 }
 
-double PairPicture::mostKwh() const
+/// Where each began to crash, over the whole height.
+void PairEnergyPicture::paintCrashes(QPainter& painter, const PlotFrame& frame,
+                                     const PictureLook& look) const
+{
+    painter.setFont(frame.small());
+    for (const bool first : {true, false}) {
+        const auto& crash = first ? m_crashA : m_crashB;
+        if (!crash || *crash <= 0.0 || *crash >= m_curve.back().elapsedHours)
+            continue;
+        const double x = frame.x(*crash);
+        painter.setPen(QPen(look.colours().muted, 1.0, Qt::DotLine));
+        painter.drawLine(QPointF(x, frame.plot().top()), QPointF(x, frame.plot().bottom()));
+        painter.setPen(m_sides.text(first, look.colours()));
+        painter.drawText(QPointF(x + 4.0, frame.plot().top() + (first ? 10.0 : 24.0)),
+                         first ? QStringLiteral("A’s crash") : QStringLiteral("B’s crash"));
+    }
+}
+
+double PairEnergyPicture::mostKwh() const
 {
     double most = 0.0;
     for (const RatioPoint& point : m_curve)
@@ -73,43 +92,41 @@ double PairPicture::mostKwh() const
     return most > 0.0 ? most * 1.06 : 1.0;
 }
 
-void PairPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
+void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
 {
     PlotFrame frame(painter, box, {0.0, mostKwh()}, look);
     const auto endWords = [&](const QString& name, const Bounded& figure) {
-        return QStringLiteral("%1 %2").arg(name, ui::numberText(figure.value, 1));
+        return QStringLiteral("%1 %2").arg(name, numberText(figure.value, 1));
     };
     const QString a = endWords(QStringLiteral("A"), m_curve.back().a);
     const QString b = endWords(QStringLiteral("B"), m_curve.back().b);
     const QFontMetrics metrics(frame.bold());
     frame.leaveRight(std::max(metrics.horizontalAdvance(a), metrics.horizontalAdvance(b)) + 12.0);
-    const QString names = QStringLiteral("A %1 · B %2, dashed").arg(m_a, m_b);
-    frame.paintHeading(QStringLiteral("Energy since pitching, kWh"),
+    const QString names = QStringLiteral("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
+    frame.setAcross({0.0, m_curve.back().elapsedHours});
+    frame.paintHeading(QStringLiteral("Energy since %1, kWh").arg(m_since),
                        QFontMetrics(frame.small())
                            .elidedText(names, Qt::ElideRight, static_cast<int>(0.6 * box.width())));
     frame.paintValueAxis();
+    paintCrashes(painter, frame, look);
     painter.setRenderHint(QPainter::Antialiasing);
     paintBounded(painter, frame, m_curve,
-                 {[](const RatioPoint& point) { return &point.a; }, ui::setupColour(0)});
+                 {[](const RatioPoint& point) { return &point.a; }, m_sides.colour(true)});
     paintBounded(
         painter, frame, m_curve,
-        {[](const RatioPoint& point) { return &point.b; }, ui::setupColour(1), Qt::DashLine});
+        {[](const RatioPoint& point) { return &point.b; }, m_sides.colour(false), Qt::DashLine});
     // The two words stand apart even where the lines end together.
     double yA = frame.y(m_curve.back().a.value) + 4.0;
     double yB = frame.y(m_curve.back().b.value) + 4.0;
-    const double apart = metrics.height() - std::abs(yA - yB);
-    if (apart > 0.0) {
-        (yA <= yB ? yA : yB) -= apart / 2.0;
-        (yA <= yB ? yB : yA) += apart / 2.0;
-    }
+    keepApart(yA, yB, metrics.height());
     painter.setFont(frame.bold());
-    painter.setPen(ui::setupText(0, look.colours()));
+    painter.setPen(m_sides.text(true, look.colours()));
     painter.drawText(QPointF(frame.plot().right() + 6.0, yA), a);
-    painter.setPen(ui::setupText(1, look.colours()));
+    painter.setPen(m_sides.text(false, look.colours()));
     painter.drawText(QPointF(frame.plot().right() + 6.0, yB), b);
 }
 
-void PairPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const
+void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const
 {
     double most = 1.0;
     double least = 1.0;
@@ -128,10 +145,9 @@ void PairPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& l
     }
     const double margin = 0.15 * std::max(most - least, 0.2);
     PlotFrame frame(painter, box, {std::max(0.0, least - margin), most + margin}, look);
-    const QString end =
-        m_curve.back().ratio
-            ? QStringLiteral("%1 ×").arg(ui::numberText(m_curve.back().ratio->value, 2))
-            : QString();
+    const QString end = m_curve.back().ratio
+                            ? QStringLiteral("%1 ×").arg(numberText(m_curve.back().ratio->value, 2))
+                            : QString();
     const QFontMetrics metrics(frame.bold());
     frame.leaveRight(std::max(metrics.horizontalAdvance(end), metrics.horizontalAdvance("A 00.0")) +
                      12.0);
@@ -155,11 +171,11 @@ void PairPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& l
         QPointF(frame.plot().right() + 6.0, frame.y(m_curve.back().ratio->value) + 4.0), end);
 }
 
-void PairPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+void PairEnergyPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
 {
     const double upper = 0.6 * size.height();
     paintEnergies(painter, {0.0, 0.0, size.width(), upper}, look);
     paintRatio(painter, {0.0, upper + 8.0, size.width(), size.height() - upper - 8.0}, look);
 }
 
-} // namespace holdband::report
+} // namespace holdband::ui

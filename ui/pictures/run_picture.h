@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/charts/run_chart.h"
-#include "ui/report/picture.h"
+#include "ui/pictures/picture.h"
 
 #include <memory>
 
@@ -10,11 +10,11 @@ namespace holdband::ui {
 class PanelArt;
 }
 
-namespace holdband::report {
+namespace holdband::ui {
 
 class RunPicture : public Picture {
 public:
-    explicit RunPicture(ui::RunChart chart);
+    explicit RunPicture(RunChart chart);
     ~RunPicture() override;
 
     /// Nothing was logged and nothing metered: there is nothing to paint.
@@ -24,13 +24,13 @@ public:
 
 private:
     struct Panel {
-        std::unique_ptr<ui::PanelArt> art;
+        std::unique_ptr<PanelArt> art;
         double share; ///< of the height, in proportion to the others'
     };
-    void add(std::unique_ptr<ui::PanelArt> art, double share);
+    void add(std::unique_ptr<PanelArt> art, double share);
 
-    ui::RunChart m_chart;
+    RunChart m_chart;
     std::vector<Panel> m_panels;
 };
 
-} // namespace holdband::report
+} // namespace holdband::ui

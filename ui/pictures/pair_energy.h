@@ -2,17 +2,19 @@
 // many times B's energy A had used by then.
 #pragma once
 
-#include "core/analysis/comparison.h"
-#include "ui/report/picture.h"
+#include "core/review/side_by_side.h"
+#include "ui/pictures/pair_sides.h"
+#include "ui/pictures/picture.h"
 
 #include <vector>
 
-namespace holdband::report {
+namespace holdband::ui {
 
-class PairPicture : public Picture {
+class PlotFrame;
+
+class PairEnergyPicture : public Picture {
 public:
-    /// `a`, `b`: their names.
-    PairPicture(std::vector<analysis::RatioPoint> curve, QString a, QString b);
+    PairEnergyPicture(const review::SideBySide& pair, PairSides sides);
 
     bool empty() const { return m_curve.size() < 2; }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
@@ -23,9 +25,13 @@ private:
     void paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const;
     double mostKwh() const;
 
+    void paintCrashes(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
+
     std::vector<analysis::RatioPoint> m_curve;
-    QString m_a;
-    QString m_b;
+    QString m_since;
+    std::optional<double> m_crashA; ///< elapsed hours
+    std::optional<double> m_crashB;
+    PairSides m_sides;
 };
 
-} // namespace holdband::report
+} // namespace holdband::ui

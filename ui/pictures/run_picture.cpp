@@ -1,4 +1,4 @@
-#include "ui/report/run_picture.h"
+#include "ui/pictures/run_picture.h"
 
 #include "core/text/quantities.h"
 #include "ui/charts/deviation_art.h"
@@ -8,17 +8,17 @@
 
 #include <algorithm>
 
-namespace holdband::report {
+namespace holdband::ui {
 
 namespace {
 
-bool anyLine(const ui::RunChart& chart)
+bool anyLine(const RunChart& chart)
 {
     return std::any_of(chart.lines.begin(), chart.lines.end(),
-                       [](const ui::ChartLine& line) { return !line.track.empty(); });
+                       [](const ChartLine& line) { return !line.track.empty(); });
 }
 
-bool anyDeviation(const ui::RunChart& chart)
+bool anyDeviation(const RunChart& chart)
 {
     return std::any_of(chart.deviation.begin(), chart.deviation.end(),
                        [](const analysis::Track& track) { return !track.empty(); });
@@ -26,26 +26,26 @@ bool anyDeviation(const ui::RunChart& chart)
 
 } // namespace
 
-RunPicture::RunPicture(ui::RunChart chart) : m_chart(std::move(chart))
+RunPicture::RunPicture(RunChart chart) : m_chart(std::move(chart))
 {
-    const QString unit = ui::shown(unitText(m_chart.unit));
+    const QString unit = shown(unitText(m_chart.unit));
     if (anyLine(m_chart)) {
-        add(std::make_unique<ui::TemperatureArt>(), 9.5);
+        add(std::make_unique<TemperatureArt>(), 9.5);
         m_panels.back().art->setHeading(QStringLiteral("Temperature, ") + unit);
     }
     if (anyDeviation(m_chart)) {
-        add(std::make_unique<ui::DeviationArt>(), 5.0);
+        add(std::make_unique<DeviationArt>(), 5.0);
         m_panels.back().art->setHeading(QStringLiteral("Deviation from target, ") + unit);
     }
     if (!m_chart.energy.empty())
-        add(std::make_unique<ui::EnergyArt>(), 6.5);
+        add(std::make_unique<EnergyArt>(), 6.5);
     for (Panel& panel : m_panels)
         panel.art->setTimeLabels(&panel == &m_panels.back());
 }
 
 RunPicture::~RunPicture() = default;
 
-void RunPicture::add(std::unique_ptr<ui::PanelArt> art, double share)
+void RunPicture::add(std::unique_ptr<PanelArt> art, double share)
 {
     art->setChart(&m_chart);
     m_panels.push_back({std::move(art), share});
@@ -61,7 +61,7 @@ double RunPicture::heightFor(double width) const
 
 void RunPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
 {
-    ui::PanelLook panelLook;
+    PanelLook panelLook;
     panelLook.colours = &look.colours();
     panelLook.font = look.font;
     panelLook.vectors = look.vectors;
@@ -81,4 +81,4 @@ void RunPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) 
     }
 }
 
-} // namespace holdband::report
+} // namespace holdband::ui

@@ -1,0 +1,131 @@
+#include "ui/sidebyside/money_card.h"
+
+#include "ui/forms/quantity_field.h"
+#include "ui/pictures/picture_view.h"
+#include "ui/pictures/total_cost.h"
+#include "ui/sidebyside/side_tables.h"
+#include "ui/tables/plain_table.h"
+#include "ui/tables/table_model.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+MoneyCard::MoneyCard(QWidget* parent)
+    : Card(QStringLiteral("Money"), parent), m_scenario(new QComboBox(this)),
+      m_sentence(makeLabel({}, "plain", this)),
+      m_picture(new PictureView(QStringLiteral("Total cost over batches"), this, false)),
+      m_figures(new TableModel(this)),
+      m_table(new PlainTable(QStringLiteral("Parts and energy of a batch"), this)),
+      m_perYear(new QuantityField(Quantity::number, QStringLiteral("Batches a year"), this)),
+      m_otherPrice(
+          new QuantityField(Quantity::money, QStringLiteral("Another price of a kWh"), this)),
+      m_remarks(makeLabel({}, "muted", this))
+{
+    layOut();
+    for (QuantityField* field : {m_perYear, m_otherPrice}) {
+        field->setOptional(true);
+        field->setRule(aboveZero);
+        field->edit()->setMaximumWidth(90);
+        connect(field->edit(), &QLineEdit::editingFinished, this, &MoneyCard::takeFields);
+    }
+    connect(m_scenario, &QComboBox::activated, this, &MoneyCard::draw);
+}
+
+void MoneyCard::layOut()
+{
+    m_scenario->setAccessibleName(QStringLiteral("Price"));
+    m_table->setModel(m_figures);
+    m_table->setWideColumn(0);
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    contents()->addWidget(m_sentence);
+    contents()->addWidget(m_picture);
+    contents()->addWidget(m_table);
+    auto* form = new QFormLayout;
+    form->addRow(QStringLiteral("Price"), m_scenario);
+    form->addRow(QStringLiteral("Another price of a kWh"), m_otherPrice);
+    form->addRow(QStringLiteral("Batches a year"), m_perYear);
+    contents()->addLayout(form);
+    contents()->addWidget(m_remarks);
+}
+
+void MoneyCard::setComparison(const review::SideBySide* comparison, const Manner& manner,
+                              const PairSides& sides)
+{
+    setVisible(comparison != nullptr);
+    if (!comparison)
+        return;
+    m_money = comparison->money;
+    m_weighing = comparison->weighing;
+    m_sides = sides;
+    m_currency = shown(comparison->settings.currency);
+    const QSignalBlocker quiet(m_scenario);
+    const QString before = m_scenario->currentText();
+    m_scenario->clear();
+    for (const review::CostScenario& each : m_money.scenarios)
+        m_scenario->addItem(capitalised(shown(each.name)));
+    m_scenario->setCurrentIndex(std::max(m_scenario->findText(before), 0));
+    m_scenario->setEnabled(m_scenario->count() > 1);
+    for (QuantityField* field : {m_perYear, m_otherPrice})
+        field->setManner(manner);
+    m_perYear->setNumber(m_weighing.batchesPerYear);
+    m_otherPrice->setNumber(m_weighing.otherPricePerKwh);
+    m_remarks->setText(
+        sentences({m_money.yearSentence, m_money.timeOfUse, m_money.why}).join(QLatin1Char(' ')));
+    m_remarks->setVisible(!m_remarks->text().isEmpty());
+    draw();
+}
+
+void MoneyCard::draw()
+{
+    TableWords table;
+    table.header = {{}, QStringLiteral("A"), QStringLiteral("B")};
+    table.numeric = {false, true, true};
+    table.rows.push_back({{QStringLiteral("Parts"), {}, false},
+                          {shown(m_money.partsTextA), {}, true},
+                          {shown(m_money.partsTextB), {}, true}});
+    const auto which = static_cast<std::size_t>(std::max(m_scenario->currentIndex(), 0));
+    if (which >= m_money.scenarios.size()) {
+        m_sentence->clear();
+        m_sentence->hide();
+        m_picture->setPicture(nullptr);
+        m_figures->setWords(std::move(table));
+        return;
+    }
+    const review::CostScenario& scenario = m_money.scenarios[which];
+    table.rows.push_back({{QStringLiteral("Energy of a batch"), {}, false},
+                          {shown(scenario.perBatchA), {}, true},
+                          {shown(scenario.perBatchB), {}, true}});
+    m_figures->setWords(std::move(table));
+    m_sentence->setText(sentences({scenario.sentence}).join(QString()));
+    m_sentence->show();
+    m_picture->setPicture(std::make_shared<TotalCostPicture>(m_money, which, m_currency, m_sides),
+                          m_sentence->text());
+}
+
+void MoneyCard::takeFields()
+{
+    const auto perYear = m_perYear->number();
+    const auto price = m_otherPrice->number();
+    if (!perYear || !price)
+        return;
+    Weighing wanted = m_weighing;
+    wanted.batchesPerYear = *perYear;
+    wanted.otherPricePerKwh = *price;
+    if (wanted != m_weighing)
+        Q_EMIT weighingWanted(wanted);
+}
+
+QString MoneyCard::sentence() const
+{
+    return m_sentence->text();
+}
+
+} // namespace holdband::ui
