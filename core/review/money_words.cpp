@@ -42,9 +42,12 @@ std::string years(double batches, const SideBySide& review, const SideManner& ma
 
 std::string crossingRange(const Crossing& crossing)
 {
-    if (crossing.earliest && crossing.latest)
+    if (crossing.earliest && crossing.latest) {
+        if (batchAfter(*crossing.earliest) == batchAfter(*crossing.latest))
+            return {};
         return " (between batch " + batchAfter(*crossing.earliest) + " and batch " +
                batchAfter(*crossing.latest) + ")";
+    }
     if (crossing.earliest)
         return " (not before batch " + batchAfter(*crossing.earliest) +
                "; within the bounds perhaps never)";

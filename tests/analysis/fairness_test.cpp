@@ -1,4 +1,5 @@
 // Every note on what makes a comparison less than fair, provoked alone. Section 6 of the method.
+#include "core/analysis/fairness.h"
 #include "tests/analysis/contenders.h"
 
 #include <gmock/gmock.h>
@@ -213,6 +214,128 @@ TEST(Fairness, MissedStage)
     pair.a.input.ambient = levelSeries(35);
     const auto kinds = pair.kinds();
     EXPECT_THAT(kinds, ::testing::Contains(NoteKind::missedStage));
+}
+
+TEST(Fairness, OneMeterAtDifferentTimes)
+{
+    Pair pair;
+    pair.b.input.setup =
+        SetupEnergy({source("Loop meter", {meterReading(0, 0.0), meterReading(48, 24.0)}, 0.01)});
+    pair.b.input.span = {hour(20), hour(40)};
+    pair.b.input.batch.pitched = hour(20);
+    pair.b.input.batch.ended = hour(40);
+    pair.b.input.tenants = {{pair.b.input.span, 1.0}};
+    for (Series* series : {&pair.b.input.judging.beer, &pair.b.input.ambient}) {
+        for (Instant& at : series->at)
+            at += std::chrono::hours{20};
+    }
+    EXPECT_THAT(pair.kinds(), ElementsAre(NoteKind::oneMeter));
+}
+
+TEST(Fairness, OneMeterAtOnce)
+{
+    Pair pair;
+    pair.b = steadySide("Loop meter", 10.0);
+    ASSERT_THAT(pair.kinds(), ElementsAre(NoteKind::sharedMeter));
+    EXPECT_DOUBLE_EQ(pair.notes()[0].a, 20.0);
+}
+
+TEST(Fairness, FermentationHeatByTheLastMeasuredGravity)
+{
+    Pair pair;
+    pair.b.input.batch.finalGravity.reset();
+    EXPECT_THAT(pair.kinds(), IsEmpty()) << "nothing is known of what has fermented";
+    pair.b.input.gravities = {{hour(5), Gravity::specific(1.045), {}},
+                              {hour(15), Gravity::specific(1.030), {}}};
+    ASSERT_THAT(pair.kinds(), ElementsAre(NoteKind::fermentationHeat));
+    EXPECT_FALSE(pair.notes()[0].measuredA);
+    EXPECT_TRUE(pair.notes()[0].measuredB);
+    pair.b.input.gravities.push_back({hour(18), Gravity::specific(1.010), {}});
+    EXPECT_THAT(pair.kinds(), IsEmpty());
+}
+
+/// Two setups of three batches each, alike in all but what a test changes.
+struct SetupPair {
+    FairnessFacts a = meanFacts(std::vector(3, facts()));
+    FairnessFacts b = a;
+
+    static FairnessFacts facts()
+    {
+        Side side = steadySide("Loop meter", 10.0);
+        side.analyse();
+        return factsOf(side.contender());
+    }
+    std::vector<FairnessNote> notes()
+    {
+        a.meters = {"Loop meter"};
+        b.meters = {"Cabinet meter"};
+        return fairnessNotes(a, b);
+    }
+    std::vector<NoteKind> kinds()
+    {
+        std::vector<NoteKind> found;
+        for (const FairnessNote& note : notes())
+            found.push_back(note.kind);
+        return found;
+    }
+};
+
+TEST(FairnessOfSetups, EveryNoteIsProvoked)
+{
+    EXPECT_THAT(SetupPair{}.kinds(), IsEmpty());
+    const auto only = [](auto change) {
+        SetupPair pair;
+        change(pair.b);
+        return pair.kinds();
+    };
+    using Facts = FairnessFacts;
+    EXPECT_THAT(only([](Facts& b) { b.runs = 2; }), ElementsAre(NoteKind::fewBatches));
+    EXPECT_THAT(only([](Facts& b) { b.target -= 4; }), ElementsAre(NoteKind::targets));
+    EXPECT_THAT(only([](Facts& b) { b.tolerance += 0.5; }), ElementsAre(NoteKind::tolerances));
+    EXPECT_THAT(only([](Facts& b) { b.hours += 30; }), ElementsAre(NoteKind::durations));
+    EXPECT_THAT(only([](Facts& b) { b.litres = 25; }), ElementsAre(NoteKind::volumes));
+    EXPECT_THAT(only([](Facts& b) { *b.extractKg *= 2; }), ElementsAre(NoteKind::fermentationHeat));
+    EXPECT_THAT(only([](Facts& b) { *b.lift += 3; }), ElementsAre(NoteKind::ambient));
+    EXPECT_THAT(only([](Facts& b) { b.coverage = 0.9; }), ElementsAre(NoteKind::coverage));
+    EXPECT_THAT(only([](Facts& b) { b.accuracy = 0.2; }), ElementsAre(NoteKind::sensorAccuracy));
+    EXPECT_THAT(only([](Facts& b) { b.accuracy.reset(); }), ElementsAre(NoteKind::sensorAccuracy));
+    EXPECT_THAT(only([](Facts& b) { b.placements = {"on the wall"}; }),
+                ElementsAre(NoteKind::sensorPlacement));
+    EXPECT_THAT(only([](Facts& b) { b.intervalMinutes *= 3; }),
+                ElementsAre(NoteKind::loggingInterval));
+    EXPECT_THAT(only([](Facts& b) { b.meteredShare = 0.8; }), ElementsAre(NoteKind::partlyMetered));
+    EXPECT_THAT(only([](Facts& b) { b.meteredShare = 0.0; }),
+                ElementsAre(NoteKind::noCommonMetering));
+    EXPECT_THAT(only([](Facts& b) { b.atOnce = 2; }), ElementsAre(NoteKind::batchesAtOnce));
+    EXPECT_THAT(only([](Facts& b) { b.missed = 1; }), ElementsAre(NoteKind::missedStage));
+    EXPECT_THAT(only([](Facts& b) { b.unclassedMeters = {"Cabinet meter"}; }),
+                ElementsAre(NoteKind::meterAccuracyAssumed));
+    SetupPair pair;
+    pair.a.meters = pair.b.meters = {"Both"};
+    std::vector<NoteKind> kinds;
+    for (const FairnessNote& note : fairnessNotes(pair.a, pair.b))
+        kinds.push_back(note.kind);
+    EXPECT_THAT(kinds, ElementsAre(NoteKind::oneMeter));
+}
+
+TEST(FairnessOfSetups, AreTheMeansOfTheirBatches)
+{
+    FairnessFacts one = SetupPair::facts();
+    FairnessFacts two = one;
+    two.hours = 40;
+    two.lift = 14;
+    two.extractKg.reset();
+    two.accuracy = 0.8;
+    two.missed = 1;
+    const FairnessFacts mean = meanFacts({one, two});
+    EXPECT_DOUBLE_EQ(mean.hours, 30.0);
+    EXPECT_NEAR(*mean.lift, 12.0, 1e-9);
+    EXPECT_DOUBLE_EQ(*mean.extractKg, *one.extractKg) << "of those that have it";
+    EXPECT_DOUBLE_EQ(*mean.accuracy, 0.8) << "the largest";
+    EXPECT_DOUBLE_EQ(mean.missed, 1.0) << "all together";
+    two.accuracy.reset();
+    EXPECT_FALSE(meanFacts({one, two}).accuracy);
+    EXPECT_FALSE(meanFacts({two, one}).accuracy);
 }
 
 } // namespace

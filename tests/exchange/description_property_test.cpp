@@ -345,6 +345,13 @@ Description anyDescription()
                                       number(-30, 110), temperatureUnit(),
                                       instant(),        maybe() ? text() : ""};
     });
+    for (int i = between(0, 3); i > 0; --i)
+        result.weighing.weights[text()] = number(0, 5);
+    result.weighing.referenceLift = optionally([] { return kelvins(0, 30); });
+    result.weighing.referenceHours = optionally([] { return Hours{number(0.1, 900)}; });
+    result.weighing.batchesPerYear = optionally([] { return number(0.1, 60); });
+    result.weighing.otherPricePerKwh = optionally([] { return number(-1, 2); });
+    result.weighing.quietAfter = optionally([] { return Hours{number(0, 200)}; });
     return result;
 }
 
@@ -378,6 +385,7 @@ TEST(DescriptionProperties, ParsingKeepsEveryValueToTheBit)
         RC_ASSERT(parsed->plans == first.plans);
         RC_ASSERT(parsed->handReadings == first.handReadings);
         RC_ASSERT(parsed->corrections == first.corrections);
+        RC_ASSERT(parsed->weighing == first.weighing);
         RC_ASSERT(parsed->meterReadings.size() == first.meterReadings.size());
         for (std::size_t i = 0; i < first.meterReadings.size(); ++i) {
             RC_ASSERT(parsed->meterReadings[i].meter == first.meterReadings[i].meter);

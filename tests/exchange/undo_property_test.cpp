@@ -8,6 +8,7 @@
 #include "core/store/soundness.h"
 #include "core/store/undo.h"
 #include "core/store/value_corrections.h"
+#include "core/store/weighing.h"
 #include "tests/store/logbooks.h"
 
 #include "core/store/hand_readings.h"
@@ -166,6 +167,19 @@ void remark(const LogbookFile& logbook, const Change& change)
         RC_ASSERT(store::removeExclusion(change, exclusions.front().id).has_value());
 }
 
+void weigh(const LogbookFile& logbook, const Change& change)
+{
+    Weighing weighing = *store::readWeighing(logbook);
+    weighing.weights[between(0, 1) == 1 ? "noise" : "looks"] = between(0, 50) / 10.0;
+    if (between(0, 2) == 0)
+        weighing.weights.erase("looks");
+    weighing.batchesPerYear = between(1, 20) / 2.0;
+    weighing.referenceLift.reset();
+    if (between(0, 1) == 1)
+        weighing.referenceLift = TemperatureDifference::kelvins(between(0, 20));
+    RC_ASSERT(store::writeWeighing(change, weighing).has_value());
+}
+
 void takeAnImportBack(const LogbookFile& logbook, const Change& change)
 {
     const auto imports = *store::listImports(logbook);
@@ -175,7 +189,7 @@ void takeAnImportBack(const LogbookFile& logbook, const Change& change)
 
 void enterSomething(const LogbookFile& logbook)
 {
-    const int what = between(0, 5);
+    const int what = between(0, 6);
     auto change = Change::begin(logbook, "entry " + std::to_string(what));
     RC_ASSERT(change.has_value());
     if (what == 0)
@@ -188,6 +202,8 @@ void enterSomething(const LogbookFile& logbook)
         addReading(logbook, *change);
     else if (what == 4)
         remark(logbook, *change);
+    else if (what == 5)
+        weigh(logbook, *change);
     else
         takeAnImportBack(logbook, *change);
     RC_ASSERT(change->commit().has_value());

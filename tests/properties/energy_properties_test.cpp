@@ -1,6 +1,4 @@
-// What must hold of energies, shares and comparisons, whatever the registers.
-#include "core/analysis/bounded.h"
-#include "tests/analysis/contenders.h"
+// What must hold of energies and shares, whatever the registers.
 #include "tests/properties/random_runs.h"
 
 #include <cmath>
@@ -13,13 +11,6 @@ namespace {
 using namespace analysis;
 
 constexpr double tiny = 1e-9;
-
-MeterCurve randomCurve(bool withEvents)
-{
-    MeterRegister meter;
-    meter.readings = randomReadings(withEvents);
-    return {meter, randomPower()};
-}
 
 SetupEnergy randomSetup()
 {
@@ -117,82 +108,6 @@ RC_GTEST_PROP(MeterProperties, BoundsHoldWhatAnyLoadWithinItsPowerUsed, ())
     const double used = truth[static_cast<std::size_t>(to)] - truth[static_cast<std::size_t>(from)];
     RC_ASSERT(figure.low <= used + tiny);
     RC_ASSERT(used <= figure.high + tiny);
-}
-
-Side randomSide(const std::string& meter)
-{
-    Side side;
-    Batch batch = randomBatch();
-    side.input = runInput(batch, randomBeer(), 45, 0.25);
-    side.input.ambient = randomBeer();
-    side.input.ambientGap = std::chrono::minutes{45};
-    side.input.setup = SetupEnergy({{meter, randomCurve(true), {}, {}, 0.01}});
-    side.input.prices = {{side.input.span, 0.2}};
-    side.parts = between(10, 500);
-    return side;
-}
-
-bool same(const std::optional<double>& a, const std::optional<double>& b)
-{
-    return a.has_value() == b.has_value() && (!a || std::abs(*a - *b) < 1e-9);
-}
-
-bool opposite(const std::optional<Ahead>& one, const std::optional<Ahead>& other)
-{
-    if (!one || *one == Ahead::tooClose)
-        return one == other;
-    return other == (*one == Ahead::a ? Ahead::b : Ahead::a);
-}
-
-RC_GTEST_PROP(ComparisonProperties, SwappingTheSidesInvertsEverything, ())
-{
-    Side a = randomSide("First");
-    Side b = randomSide(below(2) == 0 ? "First" : "Second");
-    const RunComparison forth = compare(a, b);
-    const RunComparison back = compare(b, a);
-    RC_ASSERT(forth.commonHours == back.commonHours);
-    RC_ASSERT(forth.notes.size() == back.notes.size());
-    for (std::size_t i = 0; i < forth.measures.size(); ++i) {
-        const Measure& one = forth.measures[i];
-        const Measure& other = back.measures[i];
-        RC_ASSERT(one.a == other.b);
-        RC_ASSERT(one.b == other.a);
-        RC_ASSERT(opposite(one.ahead, other.ahead));
-        RC_ASSERT(one.difference.has_value() == other.difference.has_value());
-        if (!one.difference)
-            continue;
-        RC_ASSERT(std::abs(one.difference->value + other.difference->value) < 1e-9);
-        if (one.difference->low)
-            RC_ASSERT(same(-*one.difference->low, other.difference->high));
-    }
-    for (std::size_t i = 0; i < forth.notes.size(); ++i) {
-        RC_ASSERT(forth.notes[i].kind == back.notes[i].kind);
-        RC_ASSERT(forth.notes[i].a == back.notes[i].b);
-    }
-}
-
-RC_GTEST_PROP(ComparisonProperties, NobodyIsAheadWhereBoundsOverlap, ())
-{
-    Side a = randomSide("First");
-    Side b = randomSide("Second");
-    for (const Measure& measure : compare(a, b).measures) {
-        for (const auto& figure : {measure.a, measure.b}) {
-            if (figure && figure->low)
-                RC_ASSERT(*figure->low <= figure->value + tiny);
-            if (figure && figure->high)
-                RC_ASSERT(figure->value <= *figure->high + tiny);
-        }
-        if (!measure.ahead || *measure.ahead == Ahead::tooClose)
-            continue;
-        const bool bySize = measure.rule.id == MeasureId::meanDeviation;
-        const Bounded left = bySize ? sizeOf(*measure.a) : *measure.a;
-        const Bounded right = bySize ? sizeOf(*measure.b) : *measure.b;
-        const bool aIsLess = left.high && right.low && *left.high < *right.low;
-        const bool bIsLess = right.high && left.low && *right.high < *left.low;
-        RC_ASSERT(aIsLess != bIsLess);
-        RC_ASSERT((*measure.ahead == Ahead::a) ==
-                  (aIsLess == (measure.rule.better == Better::less)));
-    }
 }
 
 } // namespace

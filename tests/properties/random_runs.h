@@ -97,6 +97,13 @@ inline std::optional<Power> randomPower()
     return below(2) == 0 ? std::nullopt : std::optional(Power::watts(between(50, 900)));
 }
 
+inline analysis::MeterCurve randomCurve(bool withEvents)
+{
+    analysis::MeterRegister meter;
+    meter.readings = randomReadings(withEvents);
+    return {meter, randomPower()};
+}
+
 inline Span randomSpan()
 {
     const int start = between(-700, 3000);

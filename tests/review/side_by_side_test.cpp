@@ -188,5 +188,182 @@ TEST(SideBySideWords, RefusesWhatCantBeCompared)
                                       "compare others.");
 }
 
+TEST(SideBySideWords, SaysWhoHasNoMeter)
+{
+    Plan plan;
+    plan.metersB = "";
+    plan.readingsB = "";
+    std::string described_ = described(plan);
+    const std::string watts = R"(,
+                 {"name":"Watts","reads":"power_w","setup":"Cabinet"})";
+    described_.erase(described_.find(watts), watts.size());
+    const DescribedLogbook files;
+    files.write("a.csv", level("SA (C)", 20.5, 48));
+    files.write("b.csv", level("SB (C)", 20.0, 48));
+    const auto logbook = files.load(described_, "2026-03-10T00:00:00Z");
+    const auto review = review::reviewSideBySide(*logbook, "A", "B");
+    ASSERT_TRUE(review) << review.error().sentence();
+    EXPECT_EQ(review->energySentence,
+              "Their energies can't be compared: Cabinet has no meter and no power log.");
+    const review::NoteWords* note = noteOf(*review, "there is no elapsed time");
+    ASSERT_TRUE(note);
+    EXPECT_EQ(note->effect, "energies can't be compared: B was not metered");
+    EXPECT_EQ(review->money.why, "The total can't be drawn: Loop has no parts listed.");
+}
+
+TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
+{
+    Plan plan;
+    plan.readingsB = R"(,{"meter":"MB","at":"2026-03-01 12:00","kwh":1},
+        {"meter":"MB","at":"2026-03-02 12:00","kwh":2.2})";
+    const SideBySide review = reviewOf(plan);
+    // 24 of 48 h: A 2.4 kWh, B 1.2.
+    EXPECT_TRUE(review.energySentence.starts_with("Over the same 24 h A used 2.00 times B's"))
+        << review.energySentence;
+    EXPECT_DOUBLE_EQ(review.alignment.commonHours, 24.0);
+    const review::NoteWords* note = noteOf(review, "not metered throughout");
+    ASSERT_TRUE(note);
+    EXPECT_EQ(note->note, "not metered throughout: 100.0 % of the run for A, 50.0 % of the run "
+                          "for B");
+}
+
+/// Two batches of one setup under one meter; B is pitched `later` hours after A.
+SideBySide onOneMeter(int later)
+{
+    const auto at = [](int hours) {
+        return rfc3339Utc(instantFromMs(1'772'323'200'000LL) + std::chrono::hours{hours});
+    };
+    const auto batch = [&](const std::string& name, const std::string& sensor, int start) {
+        return R"({"name":")" + name + R"(","setup":"Loop","beer_sensor":")" + sensor +
+               R"(","tolerance_c":1,"pitched":")" + at(start) + R"(","ended":")" + at(start + 24) +
+               R"(","schedule":[{"stage":"Hold","target_c":20}]})";
+    };
+    const std::string text =
+        R"({"holdband":1,"setups":[{"name":"Loop"}],"sensors":[{"name":"SA","reads":"beer",
+        "accuracy_c":0.3},{"name":"SB","reads":"beer","accuracy_c":0.3}],"meters":[{"name":"M",
+        "setup":"Loop","resolution_kwh":0.01}],"batches":[)" +
+        batch("A", "SA", 0) + "," + batch("B", "SB", later) +
+        R"json(],"files":[{"file":"a.csv","columns":{"SA":"SA (C)"}},{"file":"b.csv","columns":{"SB":"SB (C)"}}],
+        "meter_readings":[{"meter":"M","at":")json" +
+        at(0) + R"(","kwh":0},{"meter":"M","at":")" + at(48) + R"(","kwh":4.8}]})";
+    const DescribedLogbook files;
+    files.write("a.csv", level("SA (C)", 20.0, 48));
+    files.write("b.csv", level("SB (C)", 20.0, 48));
+    const auto logbook = files.load(text, "2026-03-10T00:00:00Z");
+    const auto review = review::reviewSideBySide(*logbook, "A", "B");
+    EXPECT_TRUE(review) << review.error().sentence();
+    return review.value_or(SideBySide{});
+}
+
+TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
+{
+    const SideBySide review = onOneMeter(12);
+    const review::NoteWords* note = noteOf(review, "both ran at once on one meter for 12 h");
+    ASSERT_TRUE(note);
+    EXPECT_EQ(note->effect, "of what it read then each is given an even share, so that time can't "
+                            "tell them apart");
+    // 100 W: 12 h alone and 12 h at half.
+    EXPECT_NEAR(review.measures[0].a->value, 1.8, 1e-9);
+    EXPECT_NEAR(review.measures[0].b->value, 1.8, 1e-9);
+}
+
+TEST(SideBySideWords, TwoBatchesOnOneMeterAtDifferentTimes)
+{
+    const SideBySide review = onOneMeter(24);
+    const review::NoteWords* note = noteOf(review, "one meter measured both");
+    ASSERT_TRUE(note);
+    EXPECT_EQ(note->measure, "energy_kwh");
+    EXPECT_EQ(note->title, "Energy, kWh");
+    EXPECT_FALSE(noteOf(review, "both ran at once"));
+    EXPECT_FALSE(noteOf(review, "the accuracy")) << "its class does not matter";
+}
+
+/// A 24 h hold at 20 °C, then a crash to 2 °C; B's begins 12 h later. The beer follows at once.
+SideBySide crashed(const std::optional<std::string>& from, std::string* why = nullptr)
+{
+    Plan plan;
+    std::string text = described(plan);
+    const std::string hold = R"("schedule":[{"stage":"Hold","target_c":20}])";
+    for (const char* hours : {"24", "36"}) {
+        const std::string both = R"("schedule":[{"stage":"Hold","target_c":20,"hours":)" +
+                                 std::string(hours) + R"(},{"stage":"Crash","target_c":2}])";
+        text.replace(text.find(hold), hold.size(), both);
+    }
+    const auto crash = [](const std::string& header, int at) {
+        std::string log = "Time," + header + "\n";
+        for (int half = 0; half <= 96; ++half)
+            log += std::to_string(1'772'323'200LL + 1800LL * half) +
+                   (half <= 2 * at ? ",20\n" : ",2\n");
+        return log;
+    };
+    const DescribedLogbook files;
+    files.write("a.csv", crash("SA (C)", 24));
+    files.write("b.csv", crash("SB (C)", 36));
+    const auto logbook = files.load(text, "2026-03-10T00:00:00Z");
+    review::SideBySideRequest request;
+    request.a = "A";
+    request.b = "B";
+    request.fromStage = from;
+    const auto review = review::reviewSideBySide(*logbook, request);
+    if (why)
+        *why = review ? std::string() : review.error().sentence();
+    else
+        EXPECT_TRUE(review) << review.error().sentence();
+    return review.value_or(SideBySide{});
+}
+
+TEST(SideBySideWords, AlignsFromACommonStage)
+{
+    const SideBySide pitching = crashed({});
+    EXPECT_EQ(pitching.alignment.offered, (std::vector<std::string>{"Hold", "Crash"}));
+    EXPECT_EQ(pitching.alignment.words, "pitching");
+    EXPECT_DOUBLE_EQ(pitching.alignment.commonHours, 48.0);
+    EXPECT_DOUBLE_EQ(*pitching.deviations.crashA, 24.0);
+    EXPECT_DOUBLE_EQ(*pitching.deviations.crashB, 36.0);
+    const SideBySide review = crashed("Crash");
+    // From 24 h of A and 36 h of B 12 h are common: 1.2 kWh against 0.6.
+    EXPECT_DOUBLE_EQ(review.alignment.commonHours, 12.0);
+    EXPECT_NEAR(review.measures[0].a->value, 1.2, 1e-9);
+    EXPECT_NEAR(review.measures[0].b->value, 0.6, 1e-9);
+    EXPECT_TRUE(review.energySentence.starts_with(
+        "Over the same 12 h from the start of Crash on A used 2.00 times B's energy"))
+        << review.energySentence;
+    EXPECT_FALSE(review.measures[1].a) << "nothing lies before the crash";
+    EXPECT_DOUBLE_EQ(*review.deviations.crashB, 0.0);
+    EXPECT_DOUBLE_EQ(review.ratioCurve.back().elapsedHours, 12.0);
+    ASSERT_TRUE(review.deviations.a);
+    EXPECT_DOUBLE_EQ(review.deviations.a->track.ms.front(), -24.0 * 3.6e6) << "pitching";
+    EXPECT_FALSE(review.deviations.a->settling.empty());
+}
+
+TEST(SideBySideWords, SaysWhichStagesAreCommon)
+{
+    std::string why;
+    crashed("Rest", &why);
+    EXPECT_EQ(why, "there is no stage \"Rest\" in both \"A\" and \"B\"; in both there are "
+                   "Hold, Crash; or align from pitching.");
+}
+
+TEST(SideBySideWords, SaysWhereNoStageIsCommon)
+{
+    Plan plan;
+    std::string text = described(plan);
+    const std::string hold = R"({"stage":"Hold")";
+    text.replace(text.find(hold), hold.size(), R"({"stage":"Primary")");
+    const DescribedLogbook files;
+    files.write("a.csv", level("SA (C)", 20.5, 48));
+    files.write("b.csv", level("SB (C)", 20.0, 48));
+    const auto logbook = files.load(text, "2026-03-10T00:00:00Z");
+    review::SideBySideRequest request;
+    request.a = "A";
+    request.b = "B";
+    EXPECT_TRUE(review::reviewSideBySide(*logbook, request)->alignment.offered.empty());
+    request.fromStage = "Hold";
+    const auto refused = review::reviewSideBySide(*logbook, request);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().sentence(), "there is no stage \"Hold\" in both \"A\" and \"B\"; "
+                                          "they have no stage in common: align from pitching.");
+}
+
 } // namespace
 } // namespace holdband::test

@@ -4,6 +4,7 @@
 #include "core/store/schema.h"
 #include "core/store/seal.h"
 #include "core/store/soundness.h"
+#include "core/store/weighing.h"
 #include "tests/store/logbooks.h"
 
 #include <filesystem>
@@ -90,6 +91,30 @@ TEST_F(Migration, OfTheSecondFormatGainsCauses)
     ASSERT_TRUE(store::addCause(*change, "Ale", given));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(store::readCauses(**logbook, "Ale")->front().cause, given);
+    EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
+}
+
+TEST_F(Migration, OfTheThirdFormatGainsWhatIsWeighedBy)
+{
+    makeOldLogbook();
+    {
+        auto database = store::Database::open(path(), store::Access::write, false);
+        ASSERT_TRUE(database);
+        ASSERT_TRUE(store::migrate(**database, std::span(store::schemaSteps()).first(3)));
+        ASSERT_EQ(*(*database)->integer("PRAGMA user_version"), 3);
+        ASSERT_TRUE(store::renewSeal(**database));
+    }
+    auto logbook = store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    EXPECT_TRUE(std::filesystem::exists(path() + ".format3.backup"));
+    expectEverything(**logbook);
+    EXPECT_EQ(*store::readWeighing(**logbook), Weighing{});
+    Weighing weighing;
+    weighing.weights = {{"noise", 3.0}};
+    auto change = store::Change::begin(**logbook, "weighed");
+    ASSERT_TRUE(store::writeWeighing(*change, weighing));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(*store::readWeighing(**logbook), weighing);
     EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
 }
 
