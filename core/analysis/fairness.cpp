@@ -177,19 +177,6 @@ void noteOneMeter(Notes& notes, const Contender& a, const Contender& b,
                      together, together});
 }
 
-double typicalIntervalMinutes(const Contender& side)
-{
-    const auto& at = side.input->judging.beer.at;
-    if (at.size() < 2)
-        return 0.0;
-    std::vector<std::int64_t> intervals;
-    for (std::size_t i = 1; i < at.size(); ++i)
-        intervals.push_back((at[i] - at[i - 1]).count());
-    const auto middle = intervals.begin() + static_cast<std::ptrdiff_t>(intervals.size() / 2);
-    std::nth_element(intervals.begin(), middle, intervals.end());
-    return static_cast<double>(*middle) / 60000.0;
-}
-
 /// The mean over the run of how many batches shared the setup.
 double batchesAtOnce(const Contender& side)
 {
@@ -266,7 +253,7 @@ FairnessFacts factsOf(const Contender& side)
     if (side.input->judging.accuracy)
         facts.accuracy = side.input->judging.accuracy->kelvins();
     facts.placements = {side.placement};
-    facts.intervalMinutes = typicalIntervalMinutes(side);
+    facts.intervalMinutes = medianIntervalMs(side.input->judging.beer) / 60000.0;
     if (facts.hours > 0.0)
         facts.meteredShare = side.figures->energy.whole.meteredMs() / 3.6e6 / facts.hours;
     facts.atOnce = batchesAtOnce(side);

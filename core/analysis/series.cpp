@@ -101,6 +101,11 @@ double Track::coveredMsBefore(double untilMs) const
     return sum;
 }
 
+double medianIntervalMs(const Series& series)
+{
+    return series.size() < 2 ? 0.0 : medianInterval(series.at);
+}
+
 Milliseconds defaultGapLimit(const Series& series, Span inside)
 {
     const auto first = std::lower_bound(series.at.begin(), series.at.end(), inside.start);

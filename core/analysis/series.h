@@ -48,6 +48,10 @@ struct Track {
 /// than two readings lie inside. The median of an even count is the mean of the middle two.
 Milliseconds defaultGapLimit(const Series& series, Span inside);
 
+/// The median interval between successive readings, ms; that of an even count is the mean of the
+/// middle two. 0 for fewer than two readings.
+double medianIntervalMs(const Series& series);
+
 /// The covered pieces of the series inside the span, ends interpolated. A piece is covered when
 /// its readings are at most `gapLimit` apart and no break lies between them.
 Track cover(const Series& series, Milliseconds gapLimit, Span span);

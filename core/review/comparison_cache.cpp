@@ -135,28 +135,29 @@ Result<bool> ComparisonCache::same(const Basis& before, const Basis& now,
     return true;
 }
 
-Result<analysis::BatchSummary>
-ComparisonCache::summaryOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                           const Batch& batch, const LoadedSetup& setup, const SummaryRules& rules,
-                           store::SeriesPrints& prints)
+Result<std::optional<analysis::BatchSummary>>
+ComparisonCache::known(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                       const Batch& batch, const LoadedSetup& setup, const SummaryRules& rules,
+                       store::SeriesPrints& prints)
 {
     auto basis = basisOf(logbook, snapshot, batch, setup, rules, prints);
     HOLDBAND_TRY(basis);
-    const std::pair key(batch.name, rules.edges.size());
-    const auto known = m_entries.find(key);
-    if (known != m_entries.end()) {
-        auto unchanged = same(known->second.basis, *basis, prints);
+    Entry& entry = m_entries[{batch.name, rules.edges.size()}];
+    if (entry.summary) {
+        auto unchanged = same(entry.basis, *basis, prints);
         HOLDBAND_TRY(unchanged);
-        if (*unchanged) {
-            known->second.basis = std::move(*basis); // the next look begins from here
-            return known->second.summary;
-        }
+        if (!*unchanged)
+            entry.summary.reset();
     }
-    auto summary = summaryFor(logbook, snapshot, batch, setup, rules);
-    HOLDBAND_TRY(summary);
+    entry.basis = std::move(*basis); // the next look begins from here
+    return entry.summary;
+}
+
+void ComparisonCache::remember(const Batch& batch, const SummaryRules& rules,
+                               analysis::BatchSummary summary)
+{
     ++m_summed;
-    m_entries.insert_or_assign(key, Entry{std::move(*basis), *summary});
-    return summary;
+    m_entries[{batch.name, rules.edges.size()}].summary = std::move(summary);
 }
 
 } // namespace holdband::review

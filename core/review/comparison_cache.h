@@ -20,11 +20,12 @@ class ComparisonCache {
 public:
     /// To be called before summaries are asked for; forgets batches that are gone.
     void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
-    /// What summaryFor gives. `prints`: made for this review.
-    Result<analysis::BatchSummary> summaryOf(const store::LogbookFile& logbook,
-                                             const Snapshot& snapshot, const Batch& batch,
-                                             const LoadedSetup& setup, const SummaryRules& rules,
-                                             store::SeriesPrints& prints);
+    /// The batch's summary, where it is known and still holds. Else the caller makes it, from what
+    /// the logbook holds now, and gives it to remember(). `prints`: made for this review.
+    Result<std::optional<analysis::BatchSummary>>
+    known(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+          const LoadedSetup& setup, const SummaryRules& rules, store::SeriesPrints& prints);
+    void remember(const Batch& batch, const SummaryRules& rules, analysis::BatchSummary summary);
 
     /// How many batches were summed up anew since begin().
     int summed() const { return m_summed; }
@@ -57,7 +58,7 @@ private:
     };
     struct Entry {
         Basis basis;
-        analysis::BatchSummary summary;
+        std::optional<analysis::BatchSummary> summary; ///< absent until it is remembered
     };
     static Result<Basis> basisOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                  const Batch& batch, const LoadedSetup& setup,

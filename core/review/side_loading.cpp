@@ -6,17 +6,25 @@
 
 namespace holdband::review {
 
-Result<LoadedRun> loadRun(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                          const Batch& batch, analysis::Detail detail)
+Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                            const Batch& batch)
 {
     auto input = runInputFor(logbook, snapshot, batch);
     HOLDBAND_TRY(input);
     LoadedRun loaded;
     loaded.input = std::move(*input);
     loaded.input.days.clear(); // a comparison has none
-    loaded.figures = analysis::analyseRun(loaded.input, detail);
     loaded.parts = partsTotal(*snapshot.setup(batch.setup));
     loaded.placement = snapshot.sensor(batch.beerSensor)->placement;
+    return loaded;
+}
+
+Result<LoadedRun> loadRun(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                          const Batch& batch)
+{
+    auto loaded = loadInput(logbook, snapshot, batch);
+    if (loaded)
+        loaded->figures = analysis::analyseRun(loaded->input);
     return loaded;
 }
 
@@ -48,14 +56,11 @@ Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot&
     return loaded;
 }
 
-Result<analysis::BatchSummary> summaryFor(const store::LogbookFile& logbook,
-                                          const Snapshot& snapshot, const Batch& batch,
-                                          const LoadedSetup& setup, const SummaryRules& rules)
+analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
+                                const SummaryRules& rules)
 {
-    auto run = loadRun(logbook, snapshot, batch, analysis::Detail::withoutQuantiles);
-    HOLDBAND_TRY(run);
-    return analysis::summaryOf(run->contender(), rules.edges, setup.betweenReadings,
-                               rules.quietAfter);
+    run.figures = analysis::analyseRun(run.input, analysis::Detail::withoutQuantiles);
+    return analysis::summaryOf(run.contender(), rules.edges, betweenReadings, rules.quietAfter);
 }
 
 } // namespace holdband::review

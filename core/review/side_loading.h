@@ -17,8 +17,13 @@ struct LoadedRun {
     analysis::Contender contender() const { return {&input, &figures, parts, placement}; }
 };
 
+/// Reads the batch and leaves it to analyse() to compute.
+Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                            const Batch& batch);
+
+/// Both.
 Result<LoadedRun> loadRun(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                          const Batch& batch, analysis::Detail detail = analysis::Detail::all);
+                          const Batch& batch);
 
 /// A setup with the batches that ran on it.
 struct LoadedSetup {
@@ -42,8 +47,9 @@ struct SummaryRules {
     bool operator==(const SummaryRules&) const = default;
 };
 
-Result<analysis::BatchSummary> summaryFor(const store::LogbookFile& logbook,
-                                          const Snapshot& snapshot, const Batch& batch,
-                                          const LoadedSetup& setup, const SummaryRules& rules);
+/// Computes the run, which has only been read, and sums it up. Touches nothing but what it is
+/// given.
+analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
+                                const SummaryRules& rules);
 
 } // namespace holdband::review

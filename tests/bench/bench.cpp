@@ -6,6 +6,7 @@
 #include "tests/bench/lanes.h"
 #include "tests/bench/log_data.h"
 #include "tests/bench/round_sheet.h"
+#include "tests/bench/side_by_side.h"
 
 #include <chrono>
 #include <cstdio>
@@ -70,6 +71,7 @@ public:
         windowMemory();
         stall();
         lanes();
+        sideBySide();
         drawing();
         // Last, since it adds meters to the big logbook.
         amount("a round of eight meters, ten years of rounds behind it",
@@ -290,6 +292,18 @@ private:
         std::ifstream(in("lanes.txt")) >> whole >> year;
         amount("drawing the lanes of 500 batches over ten years", whole, "ms", "< 8");
         amount("the same, zoomed to one year", year, "ms", "< 8");
+    }
+
+    /// With ten times as many readings as the log has rows.
+    void sideBySide() const
+    {
+        const SideBySideTimes times = sideBySideTimes(m_folder, 10 * m_rows, m_runs);
+        row("two setups of 50 batches, 10M readings / their rows by sqlite3_step", times.first,
+            times.plainRead, "<= 1.5");
+        row("the same again after a weight was changed / first", times.again, times.first,
+            "<= 0.10");
+        row("the same after more rows for one batch / first", times.afterRows, times.first,
+            "<= 0.10");
     }
 
     std::string m_program;
