@@ -67,7 +67,7 @@ Table daysTable(const RunReview& review, const Cells& cells)
 
 Cell bounded(Cell figure, const Cell& low, const Cell& high)
 {
-    if (!low.raw.isEmpty() && !high.raw.isEmpty())
+    if (!low.raw.isEmpty() && !high.raw.isEmpty() && low.text != high.text)
         figure.text += QStringLiteral(" (%1 – %2)").arg(low.text, high.text);
     return figure;
 }

@@ -255,6 +255,11 @@ void SideBySidePage::clear()
     showProblem(QStringLiteral("Choose two batches or two setups."));
 }
 
+QStringList SideBySidePage::compared() const
+{
+    return {m_a->currentText(), m_b->currentText()};
+}
+
 QString SideBySidePage::energySentence() const
 {
     return m_energy->accessibleName();

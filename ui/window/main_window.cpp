@@ -17,6 +17,7 @@
 #include "ui/lanes/lanes_view.h"
 #include "ui/plans/batch_actions.h"
 #include "ui/readings/readings_dialog.h"
+#include "ui/report/report_actions.h"
 #include "ui/rounds/reminder.h"
 #include "ui/run/run_page.h"
 #include "ui/sidebyside/side_by_side_page.h"
@@ -78,7 +79,8 @@ Result<LanesAndZone> readLanes(const store::LogbookFile& file, review::LanesCach
 MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget* parent)
     : QMainWindow(parent), m_session(std::move(clock)), m_undo(new UndoActions(m_session, this)),
       m_batchActions(new BatchActions(m_session, this)),
-      m_reminder(new Reminder(m_session, notifyDesktop, this)), m_sampleLogbook(sampleLogbook),
+      m_reminder(new Reminder(m_session, notifyDesktop, this)),
+      m_reports(new ReportActions(m_session, this)), m_sampleLogbook(sampleLogbook),
       m_lanes(new LanesView), m_pageRow(new PageRow), m_pages(new Pages(m_session)),
       m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_notice(new NoticeBar),
       m_outer(new QStackedWidget), m_status(makeLabel({}, "muted", nullptr))
@@ -124,6 +126,7 @@ void MainWindow::connectParts()
     connect(m_batchActions, &BatchActions::kept, m_notice, &NoticeBar::say);
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
     connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
+    connect(m_reports, &ReportActions::said, m_notice, &NoticeBar::say);
     connect(m_welcome->steps(), &FirstSteps::wanted, this, &MainWindow::takeStep);
     connect(m_pages, &Pages::tablePasted, this, [this](const QString& text) {
         setPage(PageId::imports);
@@ -151,6 +154,8 @@ void MainWindow::addMenus()
     actions.importLog = [this] { askImport(); };
     actions.loadDescription = [this] { askLoad(); };
     actions.chooseUnits = [this] { openUnits(m_session, this); };
+    actions.makeReport = [this] { m_reports->openDialog(lookedAt()); };
+    actions.copyPicture = [this] { m_reports->copyPicture(lookedAt()); };
     actions.batch = batchMenu();
     actions.undo = m_undo;
     actions.remind = [this](bool on) { setReminding(on); };
@@ -343,6 +348,15 @@ void MainWindow::setReminding(bool on)
     QSettings(settingsName, settingsName)
         .setValue(remindKey, on); // of this desk, not of the record
     m_reminder->setOn(on);
+}
+
+/// The run, or the two that stand side by side.
+QStringList MainWindow::lookedAt() const
+{
+    if (m_pages->page() == PageId::sideBySide)
+        return m_pages->sideBySide()->compared();
+    const QString batch = m_pages->run()->batch();
+    return batch.isEmpty() ? QStringList() : QStringList{batch};
 }
 
 void MainWindow::addNote(const QString& batch)

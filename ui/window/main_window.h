@@ -22,6 +22,7 @@ class LanesView;
 class NoticeBar;
 class Pages;
 class Reminder;
+class ReportActions;
 class UndoActions;
 class WelcomePage;
 enum class FirstStep;
@@ -74,6 +75,7 @@ private:
     void takeStep(FirstStep step);
     void refreshSteps();
     void addNote(const QString& batch);
+    QStringList lookedAt() const;
     void showTables();
     /// Of the shown batch's beer first.
     void showReadings();
@@ -83,6 +85,7 @@ private:
     UndoActions* m_undo;
     BatchActions* m_batchActions;
     Reminder* m_reminder;
+    ReportActions* m_reports;
     std::shared_ptr<review::LanesCache> m_lanesCache; ///< used by the reading worker alone
     QStringList m_running;                            ///< setups with a batch that runs
     bool m_freshlyOpened = false;                     ///< until its lanes are known

@@ -30,6 +30,11 @@ void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
     add(menu, QStringLiteral("&Load a description…"), QKeySequence(QStringLiteral("Ctrl+L")),
         actions.loadDescription);
     menu->addSeparator();
+    add(menu, QStringLiteral("&Report…"), QKeySequence(QStringLiteral("Ctrl+Shift+P")),
+        actions.makeReport);
+    add(menu, QStringLiteral("&Copy the picture"), QKeySequence(QStringLiteral("Ctrl+Shift+C")),
+        actions.copyPicture);
+    menu->addSeparator();
     add(menu, QStringLiteral("&Units, zone and currency…"), {}, actions.chooseUnits);
     menu->addSeparator();
     add(menu, QStringLiteral("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")),

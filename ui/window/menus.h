@@ -38,6 +38,8 @@ struct MenuActions {
     std::function<void()> importLog;
     std::function<void()> loadDescription;
     std::function<void()> chooseUnits;
+    std::function<void()> makeReport;  ///< of what is looked at
+    std::function<void()> copyPicture; ///< likewise
     std::function<void(PageId)> showPage;
     std::function<void(Zoom)> zoom;
     std::function<void()> showTables;      ///< the run's panels as tables

@@ -1,0 +1,337 @@
+// What stands in reports, read back from each form.
+#include "ui/report/report.h"
+
+#include "core/review/run_review.h"
+#include "core/text/times.h"
+#include "tests/ui/sample_window.h"
+#include "ui/report/cells.h"
+#include "ui/report/csv_renderer.h"
+#include "ui/report/html_renderer.h"
+#include "ui/report/pdf_renderer.h"
+#include "ui/report/plain_text.h"
+#include "ui/words/words.h"
+
+#include <QFontDatabase>
+#include <QSvgRenderer>
+#include <QXmlStreamReader>
+#include <filesystem>
+#include <gmock/gmock.h>
+
+namespace holdband::report::test {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+namespace {
+
+using Rows = std::vector<QStringList>;
+
+/// RFC 4180, strictly: every line ends in CR LF, a quote stands only around and inside fields.
+Rows parsed(const QByteArray& csv)
+{
+    const QString text = QString::fromUtf8(csv);
+    Rows rows;
+    QStringList row;
+    QString field;
+    bool inQuotes = false;
+    for (qsizetype i = 0; i < text.size(); ++i) {
+        const QChar c = text[i];
+        const QChar next = i + 1 < text.size() ? text[i + 1] : QChar();
+        if (inQuotes && c == u'"' && next == u'"') {
+            field += c;
+            ++i;
+        } else if (c == u'"') {
+            inQuotes = !inQuotes;
+        } else if (!inQuotes && c == u',') {
+            row << std::exchange(field, {});
+        } else if (!inQuotes && c == u'\r' && next == u'\n') {
+            row << std::exchange(field, {});
+            rows.push_back(std::exchange(row, {}));
+            ++i;
+        } else {
+            field += c;
+        }
+    }
+    EXPECT_TRUE(!inQuotes && row.isEmpty() && field.isEmpty());
+    return rows;
+}
+
+class ReportTest : public ui::test::WindowTest {
+protected:
+    void SetUp() override
+    {
+        WindowTest::SetUp();
+        open(makeLogbook());
+    }
+
+    void open(const QString& logbook)
+    {
+        auto opened = store::LogbookFile::open(logbook.toStdString(), store::Access::read, now);
+        ASSERT_TRUE(opened) << opened.error().sentence();
+        m_logbook = std::move(*opened);
+    }
+
+    Document of(const std::vector<std::string>& names) const
+    {
+        const auto document = compose(*m_logbook, names);
+        EXPECT_TRUE(document) << (document ? "" : document.error().sentence());
+        return document.value_or(Document{});
+    }
+
+    QString value(const Rows& rows, const QString& part, const QString& item,
+                  const QString& figure) const
+    {
+        for (const QStringList& row : rows) {
+            if (row[0] == part && row[1] == item && row[2] == figure)
+                return row[3];
+        }
+        return {};
+    }
+
+    std::unique_ptr<store::LogbookFile> m_logbook;
+};
+
+} // namespace
+
+TEST_F(ReportTest, ThereIsAFont)
+{
+    EXPECT_FALSE(QFontDatabase::families().isEmpty());
+    EXPECT_TRUE(QFontMetrics(QFont()).inFont(u'A'));
+}
+
+TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
+{
+    const auto review = review::reviewRun(*m_logbook, "Pale 1");
+    ASSERT_TRUE(review);
+    const Rows rows = parsed(asCsv(of({"Pale 1"})));
+    for (const QStringList& row : rows)
+        EXPECT_EQ(row.size(), 5);
+    EXPECT_EQ(value(rows, "sentence", "", "verdict"), ui::shown(review->words.headline) + u'.');
+    EXPECT_EQ(value(rows, "Energy", "Where metered", "kWh"),
+              rawNumber(review->figures.energy.whole.kwh));
+    EXPECT_EQ(value(rows, "Stages", "Primary", "inside").toDouble(),
+              *review->figures.judged.asPlanned.totals.insideShare());
+    const analysis::PlacedStage& stage = review->figures.judged.stages[0];
+    const analysis::Excursion& excursion =
+        review->figures.judged.asPlanned.stages[0].excursions.at(0);
+    const Instant start = stage.span.start + Milliseconds{std::llround(excursion.startMs)};
+    const QString name = ui::shown(localIso(start, review->zone));
+    EXPECT_EQ(value(rows, "Excursions", name, "side"), "above");
+    EXPECT_EQ(value(rows, "Excursions", name, "lasted").toDouble(),
+              excursion.lengthMs() / 3'600'000.0);
+    EXPECT_EQ(value(rows, "Computed from", "", "Logbook"), "small.holdband");
+    EXPECT_THAT(value(rows, "Computed from", "", "Beer sensor").toStdString(),
+                HasSubstr("Loop beer, good to ± 0.36 °F"));
+}
+
+TEST_F(ReportTest, APageIsWellFormedAndHasEveryBlock)
+{
+    const Document document = of({"Pale 1"});
+    QXmlStreamReader xml(asHtml(document, ui::Scheme::light));
+    QStringList tags;
+    while (!xml.atEnd()) {
+        if (xml.readNext() == QXmlStreamReader::StartElement)
+            tags << xml.name().toString();
+    }
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString() << xml.lineNumber();
+    EXPECT_EQ(tags.count("svg"), 1);
+    std::ptrdiff_t tables = 0;
+    std::ptrdiff_t headings = 0;
+    for (const Block& block : document.blocks) {
+        tables += std::holds_alternative<Table>(block);
+        headings += std::holds_alternative<Heading>(block);
+    }
+    EXPECT_EQ(tags.count("table"), tables);
+    EXPECT_EQ(tags.count("caption"), tables);
+    EXPECT_EQ(tags.count("h2"), headings);
+}
+
+TEST_F(ReportTest, EverySubjectTakesEveryForm)
+{
+    Manner small;
+    small.size = QSize(640, 480);
+    for (const auto& names :
+         {std::vector<std::string>{"Pale 1"}, {"Pale 1", "Pale 2"}, {"Loop"}, {"Cabinet"}}) {
+        const Document document = of(names);
+        for (const Form form : {Form::pdf, Form::html, Form::csv, Form::png, Form::svg}) {
+            const auto bytes = rendered(document, form, small);
+            ASSERT_TRUE(bytes) << bytes.error().sentence();
+            EXPECT_GT(bytes->size(), 500);
+        }
+    }
+}
+
+TEST_F(ReportTest, PicturesShowTheBandAndAreLightOrDark)
+{
+    const Document document = of({"Pale 1"});
+    for (const ui::Scheme scheme : {ui::Scheme::light, ui::Scheme::dark}) {
+        const ui::Colours& colours = ui::coloursOf(scheme);
+        const QImage image = asImage(document, portrait, scheme);
+        ASSERT_EQ(image.size(), portrait);
+        EXPECT_EQ(image.pixelColor(1, 1), colours.card);
+        int beer = 0;
+        for (int y = 0; y < image.height(); ++y) {
+            for (int x = 0; x < image.width(); ++x)
+                beer += image.pixelColor(x, y) == colours.beer;
+        }
+        EXPECT_GT(beer, 1500);
+    }
+}
+
+/// The chart of an SVG keeps inside its frame though nothing there clips.
+TEST_F(ReportTest, AnSvgDrawsNothingOutside)
+{
+    QXmlStreamReader xml(asSvg(of({"Pale 1"}), QSize(1920, 1080), ui::Scheme::light));
+    int points = 0;
+    while (!xml.atEnd()) {
+        if (xml.readNext() != QXmlStreamReader::StartElement || xml.name() != u"polyline")
+            continue;
+        const QString all = xml.attributes().value(QStringLiteral("points")).toString();
+        for (const QString& pair : all.split(u' ', Qt::SkipEmptyParts)) {
+            const QStringList place = pair.split(u',');
+            ++points;
+            EXPECT_GE(place[0].toDouble(), 0.0);
+            EXPECT_LE(place[0].toDouble(), 860.0);
+            EXPECT_GE(place[1].toDouble(), 0.0);
+            EXPECT_LE(place[1].toDouble(), 485.0);
+        }
+    }
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    EXPECT_GT(points, 100);
+    EXPECT_TRUE(QSvgRenderer(asSvg(of({"Pale 2"}), landscape, ui::Scheme::dark)).isValid());
+}
+
+TEST_F(ReportTest, FormulasAreMadeHarmlessAndNumbersAreNot)
+{
+    Document document;
+    document.kind = "k";
+    document.title = "=1+1";
+    Table table;
+    table.title = "T";
+    table.columns = {words("name"), figures("figure", "K"), words("text")};
+    table.rows = {{{"+name"}, {"−0.5", "-0.5"}, {"-5"}},
+                  {{"\tx"}, {"1e-7", "1e-7"}, {"@a,\"b\"\r\nc"}}};
+    document.add(table);
+    const Rows rows = parsed(asCsv(document));
+    EXPECT_EQ(rows[2], QStringList({"report", "", "of", "'=1+1", ""}));
+    EXPECT_EQ(rows[3], QStringList({"T", "'+name", "figure", "-0.5", "K"}));
+    EXPECT_EQ(rows[4], QStringList({"T", "'+name", "text", "'-5", ""}));
+    EXPECT_EQ(rows[5], QStringList({"T", "'\tx", "figure", "1e-7", "K"}));
+    EXPECT_EQ(rows[6], QStringList({"T", "'\tx", "text", "'@a,\"b\"\r\nc", ""}));
+}
+
+TEST(PlainText, StaysOnOneLineInItsOwnDirection)
+{
+    EXPECT_EQ(calm(QString::fromUtf8("a\nb\u202Ec\u0007")), "a bc ");
+    EXPECT_EQ(calm(QString::fromUtf8("שלום\u200F!")), QString::fromUtf8("שלום\u200F!"));
+    EXPECT_EQ(calm(QString(QChar(0xD800)) + "x" + QChar(0xFFFF)), "x");
+    EXPECT_EQ(shortened(QString(10'000, u'n'), 160).size(), 160);
+    EXPECT_EQ(shortened("short", 160), "short");
+}
+
+TEST(FormNamed, GoesByTheEnding)
+{
+    EXPECT_EQ(formNamed("a/b.PDF"), Form::pdf);
+    EXPECT_EQ(formNamed("x.tar.html"), Form::html);
+    EXPECT_FALSE(formNamed(".pdf"));
+    EXPECT_FALSE(formNamed("pdf"));
+    EXPECT_FALSE(formNamed("a.pdf "));
+}
+
+TEST_F(ReportTest, NamesOfAnyKindComeThrough)
+{
+    const std::string ugly = "../<b>\"&'\xE2\x80\xAE\\n" + std::string(150, 'x');
+    write("ugly.json", R"json({ "holdband": 1, "setups": [ { "name": "S" } ],
+      "sensors": [ { "name": "B", "reads": "beer" } ],
+      "batches": [ { "name": "../<b>\"&'\u202e\\n)json" +
+                           std::string(150, 'x') +
+                           R"json(", "setup": "S", "pitched": "2026-03-01 00:00",
+        "beer_sensor": "B", "tolerance_c": 1,
+        "schedule": [ { "stage": "=cmd()", "target_c": 20 } ] } ] })json");
+    std::filesystem::rename(path("ugly.json").toStdString(), path("small.json").toStdString());
+    open(makeLogbook("ugly.holdband"));
+    const Document document = of({ugly});
+    EXPECT_TRUE(QXmlStreamReader(asHtml(document, ui::Scheme::dark)).atEnd() == false);
+    QXmlStreamReader xml(asHtml(document, ui::Scheme::dark));
+    while (!xml.atEnd())
+        xml.readNext();
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    EXPECT_EQ(parsed(asCsv(document))[2][3], QString::fromStdString(ugly)) << "whole in the CSV";
+    for (const Form form : {Form::pdf, Form::png, Form::svg})
+        EXPECT_TRUE(rendered(document, form, Manner{}));
+}
+
+/// Longer than any name can be: notes have no limit.
+TEST(LongTexts, WrapAndGoOnOverleaf)
+{
+    const QString longText(10'000, u'n');
+    Document document;
+    document.kind = "k";
+    document.title = longText;
+    document.subtitle = longText;
+    document.headline = longText;
+    document.footer = longText;
+    document.add(Paragraph{longText, Tone::lead});
+    document.add(Bullets{{longText, QString("two words ").repeated(1'000)}});
+    Table table;
+    table.title = "T";
+    table.columns = {words("name"), figures("figure"), wideWords("text")};
+    for (int i = 0; i < 150; ++i)
+        table.rows.push_back({{longText}, {"1", "1"}, {longText}});
+    document.add(table);
+    const QByteArray pdf = asPdf(document, QPageSize(QPageSize::A4));
+    EXPECT_GT(pdf.count("/Type /Page\n"), 20);
+    EXPECT_LT(pdf.count("/Type /Page\n"), 150);
+    EXPECT_EQ(asImage(document, landscape, ui::Scheme::light).size(), landscape);
+    EXPECT_EQ(parsed(asCsv(document)).size(), 3u + 300u + 2u);
+    const std::string page = asHtml(document, ui::Scheme::light).toStdString();
+    EXPECT_THAT(page, HasSubstr("And 50 more; a report of the figures (CSV) has them all."));
+}
+
+/// Nothing was logged and nothing metered: a clear page and no error.
+TEST_F(ReportTest, ABatchWithNothingInItHasAClearPage)
+{
+    write("small.json", R"json({ "holdband": 1, "setups": [ { "name": "S" } ],
+      "sensors": [ { "name": "B", "reads": "beer" } ],
+      "batches": [ { "name": "Empty", "setup": "S", "pitched": "2026-03-01 00:00",
+        "beer_sensor": "B", "tolerance_c": 1,
+        "schedule": [ { "stage": "Hold", "target_c": 20 } ] } ] })json");
+    open(makeLogbook("empty.holdband"));
+    const Document document = of({"Empty"});
+    EXPECT_EQ(document.figure(), nullptr);
+    const std::string page = asHtml(document, ui::Scheme::light).toStdString();
+    EXPECT_THAT(page, HasSubstr("Nothing of this batch is logged or metered yet"));
+    EXPECT_THAT(page, HasSubstr("No meter was read while this batch ran."));
+    EXPECT_THAT(page, Not(HasSubstr("nan")));
+    for (const Form form : {Form::pdf, Form::csv, Form::png, Form::svg})
+        EXPECT_TRUE(rendered(document, form, Manner{}));
+    EXPECT_TRUE(rendered(of({"S"}), Form::pdf, Manner{}));
+}
+
+TEST_F(ReportTest, ADecimalCommaIsForPeopleAndAPointForPrograms)
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+    const Document document = of({"Pale 1"});
+    QLocale::setDefault(before);
+    EXPECT_THAT(asHtml(document, ui::Scheme::light).toStdString(), HasSubstr(">2,40<"));
+    EXPECT_EQ(value(parsed(asCsv(document)), "Energy", "Where metered", "kWh"),
+              value(parsed(asCsv(of({"Pale 1"}))), "Energy", "Where metered", "kWh"));
+}
+
+TEST_F(ReportTest, StoppedWritesNothing)
+{
+    Wish wish;
+    wish.names = {"Pale 1"};
+    wish.path = path("run.pdf").toStdString();
+    Progress progress;
+    bool stop = false;
+    progress.at = [&](const char* step) { stop = std::string(step) == "drawing"; };
+    progress.stopped = [&] { return stop; };
+    const Done made = make(*m_logbook, wish, progress);
+    ASSERT_FALSE(made);
+    EXPECT_THAT(made.error().sentence(), HasSubstr("stopped"));
+    EXPECT_FALSE(QFile::exists(path("run.pdf")));
+}
+
+} // namespace holdband::report::test

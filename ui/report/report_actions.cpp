@@ -1,0 +1,84 @@
+#include "ui/report/report_actions.h"
+
+#include "core/store/batches.h"
+#include "core/store/equipment.h"
+#include "ui/report/report_dialog.h"
+#include "ui/session/session.h"
+#include "ui/words/words.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QImage>
+
+namespace holdband::ui {
+
+namespace {
+
+Result<ReportOffer> readOffer(const store::LogbookFile& file)
+{
+    auto batches = store::readBatches(file);
+    HOLDBAND_TRY(batches);
+    auto setups = store::readSetups(file);
+    HOLDBAND_TRY(setups);
+    ReportOffer offer;
+    for (const Batch& batch : *batches)
+        offer.batches << shown(batch.name);
+    for (const Setup& setup : *setups)
+        offer.setups << shown(setup.name);
+    return offer;
+}
+
+Result<QImage> drawn(const store::LogbookFile& file, const std::vector<std::string>& names,
+                     Scheme scheme)
+{
+    auto document = report::compose(file, names);
+    HOLDBAND_TRY(document);
+    return report::asImage(*document, report::landscape, scheme);
+}
+
+} // namespace
+
+ReportActions::ReportActions(Session& session, QWidget* window)
+    : QObject(window), m_session(&session), m_window(window)
+{
+}
+
+void ReportActions::openDialog(const QStringList& looked)
+{
+    if (!m_session->isOpen())
+        return;
+    m_session->ask<ReportOffer>(this, readOffer, [this, looked](Result<ReportOffer> offer) {
+        if (!offer)
+            return Q_EMIT said(sentence(offer.error()));
+        if (offer->batches.isEmpty() && offer->setups.isEmpty())
+            return Q_EMIT said(QStringLiteral("There is nothing to report yet: the logbook has no "
+                                              "setup and no batch."));
+        offer->chosen = looked;
+        auto* dialog = new ReportDialog(*m_session, *offer, m_window);
+        connect(dialog, &ReportDialog::said, this, &ReportActions::said);
+        dialog->open();
+    });
+}
+
+void ReportActions::copyPicture(const QStringList& looked)
+{
+    if (!m_session->isOpen() || looked.isEmpty())
+        return;
+    std::vector<std::string> names;
+    for (const QString& name : looked)
+        names.push_back(core(name));
+    const Scheme scheme = schemeOf(m_window->palette());
+    m_session->ask<QImage>(
+        this, [=](const store::LogbookFile& file) { return drawn(file, names, scheme); },
+        [this, looked](Result<QImage> image) {
+            if (!image)
+                return Q_EMIT said(sentence(image.error()));
+            QGuiApplication::clipboard()->setImage(*image);
+            Q_EMIT said(QStringLiteral("The picture of %1 is on the clipboard, %2 × %3.")
+                            .arg(looked.join(QStringLiteral(" and ")))
+                            .arg(image->width())
+                            .arg(image->height()));
+        });
+}
+
+} // namespace holdband::ui

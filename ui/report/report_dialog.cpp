@@ -1,0 +1,240 @@
+#include "ui/report/report_dialog.h"
+
+#include "ui/forms/choices.h"
+#include "ui/forms/save_row.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QStandardPaths>
+#include <array>
+
+namespace holdband::ui {
+
+namespace {
+
+using report::Form;
+
+struct FormWords {
+    const char* words;
+    const char* ending;
+    Form form;
+    QPageSize::PageSizeId paper = QPageSize::A4;
+};
+
+constexpr std::array forms{
+    FormWords{"PDF, A4", "pdf", Form::pdf, QPageSize::A4},
+    FormWords{"PDF, Letter", "pdf", Form::pdf, QPageSize::Letter},
+    FormWords{"Page (HTML, one file)", "html", Form::html},
+    FormWords{"Figures (CSV)", "csv", Form::csv},
+    FormWords{"Picture (PNG)", "png", Form::png},
+    FormWords{"Picture as vectors (SVG)", "svg", Form::svg},
+};
+
+struct SizeWords {
+    const char* words;
+    QSize size;
+};
+
+constexpr std::array sizes{
+    SizeWords{"1920 × 1080, for a video", report::landscape},
+    SizeWords{"1080 × 1920, upright for a post", report::portrait},
+    SizeWords{"1080 × 1080, square", QSize(1080, 1080)},
+};
+
+const FormWords& formAt(const QComboBox* list)
+{
+    return forms.at(static_cast<std::size_t>(std::max(list->currentIndex(), 0)));
+}
+
+/// A file's name from names that may hold anything: no separators, no control characters, not
+/// hidden, not too long.
+QString fileNameOf(const QStringList& names)
+{
+    QString name = names.join(QStringLiteral(" and ")).left(80);
+    for (QChar& c : name) {
+        if (!c.isLetterOrNumber() && !QStringLiteral(" ._-+()").contains(c))
+            c = u'_';
+    }
+    name = name.trimmed();
+    while (name.startsWith(u'.') || name.startsWith(u'-'))
+        name.remove(0, 1);
+    return name.isEmpty() ? QStringLiteral("report") : name;
+}
+
+} // namespace
+
+ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget* parent)
+    : FormDialog(session, QStringLiteral("Report"), QStringLiteral("Write it"), parent),
+      m_of(makeChoice(QStringLiteral("Report of"), this)),
+      m_beside(makeChoice(QStringLiteral("Side by side with"), this)),
+      m_form(makeChoice(QStringLiteral("Form"), this)),
+      m_size(makeChoice(QStringLiteral("Size"), this)),
+      m_ground(makeChoice(QStringLiteral("Ground"), this)),
+      m_file(makeLine(QStringLiteral("File"))), m_step(makeLabel({}, "muted", this))
+{
+    addRow(QStringLiteral("&Report of"), m_of);
+    addRow(QStringLiteral("&Side by side with"), m_beside);
+    addRow(QStringLiteral("&Form"), m_form);
+    addRow(QStringLiteral("Si&ze"), m_size);
+    addRow(QStringLiteral("&Ground"), m_ground);
+    addRow(QStringLiteral("File"), makeFileRow());
+    addWide(m_step);
+    for (const FormWords& form : forms)
+        m_form->addItem(QString::fromUtf8(form.words));
+    for (const SizeWords& size : sizes)
+        m_size->addItem(QString::fromUtf8(size.words));
+    m_ground->addItems({QStringLiteral("Light"), QStringLiteral("Dark")});
+    offer(offered);
+    for (QComboBox* list : {m_of, m_beside, m_form})
+        connect(list, &QComboBox::currentIndexChanged, this, &ReportDialog::fitToForm);
+    connect(m_file, &QLineEdit::textEdited, this, [this] {
+        m_fileTyped = true;
+        foot()->reset();
+    });
+    connect(&m_job, &ReportJob::stepped, this,
+            [this](const QString& step) { m_step->setText(capitalised(step) + u'…'); });
+    connect(&m_job, &ReportJob::ended, this, &ReportDialog::takeEnd);
+    fitToForm();
+    m_of->setFocus();
+}
+
+QWidget* ReportDialog::makeFileRow()
+{
+    auto* row = new QWidget(this);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto* choose = new QPushButton(QStringLiteral("&Choose…"), row);
+    layout->addWidget(m_file, 1);
+    layout->addWidget(choose);
+    connect(choose, &QPushButton::clicked, this, &ReportDialog::chooseFile);
+    return row;
+}
+
+void ReportDialog::offer(const ReportOffer& offered)
+{
+    m_beside->addItem(QStringLiteral("nothing"));
+    for (QComboBox* list : {m_of, m_beside}) {
+        for (const QString& batch : offered.batches)
+            list->addItem(batch, batch);
+        for (const QString& setup : offered.setups)
+            list->addItem(QStringLiteral("%1, all its batches").arg(setup), setup);
+    }
+    const auto choose = [](QComboBox* list, const QString& name) {
+        list->setCurrentIndex(std::max(list->findData(name), 0));
+    };
+    choose(m_of, offered.chosen.value(0));
+    if (offered.chosen.size() > 1)
+        choose(m_beside, offered.chosen[1]);
+}
+
+/// Size and ground count only where there is a picture; the file's name follows what is chosen.
+void ReportDialog::fitToForm()
+{
+    const Form form = formAt(m_form).form;
+    m_size->setEnabled(form == Form::png || form == Form::svg);
+    m_ground->setEnabled(m_size->isEnabled() || form == Form::html);
+    foot()->reset();
+    suggestFile();
+}
+
+void ReportDialog::suggestFile()
+{
+    const QString ending = QString::fromLatin1(formAt(m_form).ending);
+    if (m_fileTyped) { // the person's own name keeps all but its ending
+        const QFileInfo typed(m_file->text());
+        if (report::formNamed(core(m_file->text())))
+            m_file->setText(QDir(typed.path()).filePath(typed.completeBaseName() + u'.' + ending));
+        return;
+    }
+    QStringList names;
+    for (const std::string& name : wish().names)
+        names << shown(name);
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    m_file->setText(QDir(folder.isEmpty() ? QDir::homePath() : folder)
+                        .filePath(fileNameOf(names) + u'.' + ending));
+}
+
+void ReportDialog::chooseFile()
+{
+    const QString path =
+        QFileDialog::getSaveFileName(this, QStringLiteral("Where the report goes"), m_file->text());
+    if (path.isEmpty())
+        return;
+    m_fileTyped = true;
+    m_replaceAgreed = path; // the file dialog has asked
+    m_file->setText(path);
+    foot()->reset();
+}
+
+report::Wish ReportDialog::wish() const
+{
+    report::Wish wish;
+    wish.names.push_back(core(m_of->currentData().toString()));
+    if (const QString other = m_beside->currentData().toString(); !other.isEmpty())
+        wish.names.push_back(core(other));
+    wish.form = formAt(m_form).form;
+    if (wish.form == Form::pdf)
+        wish.manner.paper = QPageSize(formAt(m_form).paper);
+    wish.manner.size = sizes.at(static_cast<std::size_t>(std::max(m_size->currentIndex(), 0))).size;
+    wish.manner.scheme = m_ground->currentIndex() == 1 ? Scheme::dark : Scheme::light;
+    wish.path = core(QFileInfo(m_file->text().trimmed()).absoluteFilePath());
+    return wish;
+}
+
+void ReportDialog::save()
+{
+    if (m_job.running())
+        return;
+    QString path = m_file->text().trimmed();
+    if (path.isEmpty() || path.endsWith(u'/'))
+        return refuse(QStringLiteral("Say what the file is to be called."), m_file);
+    if (report::formNamed(core(path)) != formAt(m_form).form)
+        path += u'.' + QString::fromLatin1(formAt(m_form).ending);
+    m_file->setText(path);
+    report::Wish wanted = wish();
+    if (QFileInfo(path).isFile()) {
+        if (m_replaceAgreed != path) {
+            m_replaceAgreed = path;
+            return refuse(QStringLiteral("A file of that name stands there. Press “Write it” "
+                                         "again to replace it, or choose another name."),
+                          m_file);
+        }
+        wanted.existing = exchange::Existing::replace;
+    }
+    foot()->setBusy(true);
+    foot()->cancelButton()->setEnabled(true);
+    m_job.start(session().path(), std::move(wanted));
+}
+
+void ReportDialog::takeEnd(const QString& problem)
+{
+    foot()->setBusy(false);
+    m_step->clear();
+    if (m_leaving)
+        return QDialog::reject();
+    if (!problem.isEmpty())
+        return refuse(problem, m_file);
+    Q_EMIT said(QStringLiteral("The report is written to %1.").arg(m_file->text().trimmed()));
+    accept();
+}
+
+/// While it works: stops the work, then closes.
+void ReportDialog::reject()
+{
+    if (!m_job.running())
+        return FormDialog::reject();
+    m_leaving = true;
+    m_job.stop();
+    m_step->setText(QStringLiteral("Stopping…"));
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,51 @@
+#include "ui/report/report_job.h"
+
+#include "ui/words/words.h"
+
+#include <QtConcurrent/QtConcurrentRun>
+
+namespace holdband::ui {
+
+namespace {
+
+/// Empty, or why there is no report.
+QString made(const std::string& path, const report::Wish& wish, const report::Progress& progress)
+{
+    const auto logbook = store::LogbookFile::open(path, store::Access::read);
+    if (!logbook)
+        return sentence(logbook.error());
+    const Done done = report::make(**logbook, wish, progress);
+    return done ? QString() : sentence(done.error());
+}
+
+} // namespace
+
+ReportJob::ReportJob(QObject* parent) : QObject(parent)
+{
+    connect(&m_watcher, &QFutureWatcherBase::finished, this,
+            [this] { Q_EMIT ended(m_watcher.result()); });
+}
+
+ReportJob::~ReportJob()
+{
+    stop();
+    m_watcher.disconnect(this);
+    m_watcher.waitForFinished();
+}
+
+void ReportJob::start(const QString& logbook, report::Wish wish)
+{
+    m_stop = std::make_shared<std::atomic<bool>>(false);
+    report::Progress progress;
+    progress.stopped = [stop = m_stop] { return stop->load(); };
+    progress.at = [this](const char* step) {
+        QMetaObject::invokeMethod(
+            this, [this, words = QString::fromUtf8(step)] { Q_EMIT stepped(words); },
+            Qt::QueuedConnection);
+    };
+    m_watcher.setFuture(QtConcurrent::run([path = core(logbook), wish = std::move(wish), progress] {
+        return made(path, wish, progress);
+    }));
+}
+
+} // namespace holdband::ui
