@@ -65,6 +65,7 @@ public:
         import();
         importAgain();
         openBatch();
+        report();
         verdict();
         growth();
         window();
@@ -178,6 +179,25 @@ private:
         });
         row("open a batch with its three sensors / plain sqlite3_step", ours,
             medianTime(m_runs, [&] { return plainRead(); }), "<= 1.5");
+    }
+
+    /// Both as the command: program start, opening, and what comes of it.
+    void report() const
+    {
+        double peak = 0.0;
+        const double ours = medianTime(m_runs, [&] {
+            const Measured measured = runCommand({m_program, "report", in("log.holdband"), "Long",
+                                                  "--out", in("long.pdf"), "--force"});
+            peak = std::max(peak, measured.peakMib);
+            return measured.seconds;
+        });
+        const double opening = medianTime(m_runs, [&] {
+            return runCommand({m_program, "verdict", in("log.holdband"), "Long"}).seconds;
+        });
+        row("a PDF of the batch / opening it for its verdict", ours, opening, "<= 3");
+        amount("peak memory of the PDF", peak, "MiB", "< 250");
+        amount("size of the PDF", static_cast<double>(fs::file_size(in("long.pdf"))) / 1024.0,
+               "KiB", "");
     }
 
     /// The same short batch in the big logbook and in one of its own.

@@ -20,7 +20,10 @@ Result<ReportOffer> readOffer(const store::LogbookFile& file)
     HOLDBAND_TRY(batches);
     auto setups = store::readSetups(file);
     HOLDBAND_TRY(setups);
+    auto settings = store::readSettings(file);
+    HOLDBAND_TRY(settings);
     ReportOffer offer;
+    offer.us = settings->units == UnitSystem::us;
     for (const Batch& batch : *batches)
         offer.batches << shown(batch.name);
     for (const Setup& setup : *setups)

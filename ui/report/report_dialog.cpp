@@ -92,6 +92,8 @@ ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget
         m_form->addItem(QString::fromUtf8(form.words));
     for (const SizeWords& size : sizes)
         m_size->addItem(QString::fromUtf8(size.words));
+    m_form->setCurrentIndex(offered.us ? 1 : 0);
+    m_size->setMinimumContentsLength(30);
     m_ground->addItems({QStringLiteral("Light"), QStringLiteral("Dark")});
     offer(offered);
     for (QComboBox* list : {m_of, m_beside, m_form})
@@ -159,7 +161,7 @@ void ReportDialog::suggestFile()
     for (const std::string& name : wish().names)
         names << shown(name);
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    m_file->setText(QDir(folder.isEmpty() ? QDir::homePath() : folder)
+    m_file->setText(QDir(!folder.isEmpty() && QDir(folder).exists() ? folder : QDir::homePath())
                         .filePath(fileNameOf(names) + u'.' + ending));
 }
 

@@ -18,6 +18,7 @@ struct ReportOffer {
     QStringList batches;
     QStringList setups;
     QStringList chosen;
+    bool us = false; ///< Letter is its usual paper
 };
 
 class ReportDialog : public FormDialog {
