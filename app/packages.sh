@@ -15,13 +15,15 @@ if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi
 
-# The tests also read published data sets that these packages carry, read reports with other tools,
-# and walk through the window as a screen reader does.
+# The tests also read published data sets that these packages carry, read reports with other tools
+# than ours, validate what is installed beside the program, and walk through the window as a screen
+# reader does.
 test_packages=(
     libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
     node-csv-spectrum python3-scipy r-base-core sqlite3
     poppler-utils tidy libxml2-utils
     at-spi2-core gir1.2-atspi-2.0 python3-gi dbus-daemon xvfb xauth
+    desktop-file-utils appstream mandoc shared-mime-info
 )
 
 # The benchmark times a window on a display of its own.

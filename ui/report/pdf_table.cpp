@@ -10,7 +10,7 @@ namespace holdband::report {
 namespace {
 
 constexpr double gap = 9.0;         ///< points between columns
-constexpr double padding = 2.6;     ///< above and below a row
+constexpr double padding = 2.1;     ///< above and below a row
 constexpr double leading = 1.25;    ///< sizes of the font
 constexpr double longestWord = 110; ///< a word longer than that is broken
 
@@ -78,7 +78,7 @@ void PdfTable::measure()
         if (!m_table.headerShown)
             continue;
         // A header may take two lines, so that it does not widen a column of figures too much.
-        addMeasure(column.title, m_font, true, i, 0.6);
+        addMeasure(column.title, m_font, true, i, 0.68);
     }
     const double spare = room() - sum(m_natural);
     m_widths = m_natural;
@@ -177,7 +177,10 @@ void PdfTable::put()
 {
     putHeader();
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
-        if (m_rows[i].height > m_flow.left() && !m_flow.atTop()) {
+        // The last row is never alone overleaf.
+        const double together =
+            m_rows[i].height + (i + 2 == m_rows.size() ? m_rows[i + 1].height : 0.0);
+        if (together > m_flow.left() && !m_flow.atTop()) {
             m_flow.newPage();
             putHeader();
         }

@@ -5,6 +5,7 @@
 #include "ui/words/words.h"
 
 #include <QApplication>
+#include <QIcon>
 
 namespace holdband::ui {
 
@@ -20,6 +21,13 @@ std::optional<PageId> pageNamed(const std::string& name)
     return std::nullopt;
 }
 
+QIcon ownIcon()
+{
+    QIcon icon(QStringLiteral(":/icons/holdband-128.png"));
+    icon.addFile(QStringLiteral(":/icons/holdband-48.png"));
+    return icon;
+}
+
 } // namespace
 
 int openWindow(int& argc, char** argv, const WindowOptions& options)
@@ -27,6 +35,8 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("holdband"));
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
+    QApplication::setDesktopFileName(QStringLiteral("holdband"));
+    QApplication::setWindowIcon(ownIcon());
     dressAsKept(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
     if (options.logbook)

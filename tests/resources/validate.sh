@@ -1,0 +1,65 @@
+#!/usr/bin/env bash
+# Holds what is installed beside the program against the validators of its kinds, and the program's
+# own list of commands. Usage: validate.sh HOLDBAND RESOURCES. Ends with 77 where a validator is
+# missing.
+set -euo pipefail
+
+holdband=$1
+resources=$2
+for tool in desktop-file-validate appstreamcli mandoc update-mime-database xmllint; do
+    if ! command -v "$tool" >/dev/null; then
+        echo "$tool is not installed"
+        exit 77
+    fi
+done
+scratch=$(mktemp -d)
+trap 'rm -rf -- "$scratch"' EXIT
+
+fail() {
+    echo "$*" >&2
+    exit 1
+}
+
+desktop-file-validate "$resources/desktop/holdband.desktop"
+appstreamcli validate --no-net "$resources/desktop/org.holdband.holdband.metainfo.xml"
+xmllint --noout "$resources"/icons/*.svg "$resources"/desktop/*.xml
+complaints=$(mandoc -Tlint -Wwarning "$resources/man/holdband.1" 2>&1) || true
+[[ -z $complaints ]] || fail "$complaints"
+
+# The MIME type by its ending and by what stands in the file.
+mkdir -p "$scratch/mime/packages"
+cp "$resources/desktop/holdband.xml" "$scratch/mime/packages"
+update-mime-database "$scratch/mime"
+grep -q '^50:application/x-holdband:\*\.holdband$' "$scratch/mime/globs2" || fail "no glob"
+"$holdband" new "$scratch/new.holdband" 2>/dev/null
+[[ $(head -c 15 "$scratch/new.holdband") == "SQLite format 3" ]] || fail "no SQLite file"
+[[ $(tail -c +69 "$scratch/new.holdband" | head -c 4) == HLDB ]] || fail "no application id"
+
+# Every command and option is in the manual and the completion.
+mapfile -t commands < <("$holdband" --help | sed -n 's/^usage: holdband \([a-z]*\) .*/\1/p')
+[[ ${#commands[@]} -ge 12 ]] || fail "the help lists too few commands"
+for command in "${commands[@]}"; do
+    grep -q "^\.It Cm $command " "$resources/man/holdband.1" || fail "the manual lacks $command"
+    grep -q "n$command\\\\n\|n$command'\|'$command\\\\n" "$resources/completion/holdband.bash" ||
+        fail "the completion lacks $command"
+    while IFS= read -r option; do
+        grep -q -e "$option\b" "$resources/completion/holdband.bash" ||
+            fail "the completion lacks $option of $command"
+    done < <("$holdband" "$command" --help | sed -n 's/^  \(--[a-z-]*\).*/\1/p')
+done
+
+# Batches complete by their names.
+cat >"$scratch/d.json" <<'END'
+{ "holdband": 1, "setups": [ { "name": "S" } ], "sensors": [ { "name": "B", "reads": "beer" } ],
+  "batches": [ { "name": "Pale 1", "setup": "S", "pitched": "2026-03-01 00:00", "beer_sensor": "B",
+                 "tolerance_c": 1, "schedule": [ { "stage": "Hold", "target_c": 20 } ] } ] }
+END
+"$holdband" load "$scratch/l.holdband" "$scratch/d.json" >/dev/null
+holdband() { "$holdband" "$@"; }
+# shellcheck source=/dev/null
+source "$resources/completion/holdband.bash"
+COMP_WORDS=(holdband verdict "$scratch/l.holdband" P)
+COMP_CWORD=3
+_holdband
+[[ ${COMPREPLY[*]} == 'Pale\ 1' ]] || fail "completed to: ${COMPREPLY[*]}"
+echo "all are sound"
