@@ -5,8 +5,15 @@
 
 #include <QFontMetrics>
 #include <algorithm>
+#include <cmath>
 
 namespace holdband::ui {
+
+namespace {
+
+constexpr double leastLabel = 34.0; ///< narrower bars share a label among several
+
+} // namespace
 
 SeasonPicture::Bar SeasonPicture::barOf(const review::SeasonLine& line)
 {
@@ -33,7 +40,7 @@ bool SeasonPicture::empty() const
 }
 
 void SeasonPicture::paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top,
-                             double foot, const PictureLook& look) const
+                             double foot, bool labelled, const PictureLook& look) const
 {
     const QFont small = smallFont(look.font);
     const QFontMetrics metrics(small);
@@ -45,13 +52,15 @@ void SeasonPicture::paintBar(QPainter& painter, const Bar& bar, QRectF slot, dou
         painter.setBrush(mixed(look.colours().energy, look.colours().card, 0.5));
         painter.drawRect(QRectF(middle - wide / 2.0, top, wide, foot - top));
     }
+    if (!labelled)
+        return;
     const QString figure = bar.metered ? numberText(bar.kwh, 1) : QStringLiteral("–");
     painter.setPen(look.colours().text);
     painter.drawText(QPointF(middle - metrics.horizontalAdvance(figure) / 2.0, slot.top() - 4.0),
                      figure);
     const auto below = [&](const QString& words, int line) {
-        const QString fit =
-            metrics.elidedText(words, Qt::ElideRight, static_cast<int>(slot.width()) - 4);
+        const QString fit = metrics.elidedText(
+            words, Qt::ElideRight, static_cast<int>(std::max(slot.width(), leastLabel)) - 4);
         painter.drawText(QPointF(middle - metrics.horizontalAdvance(fit) / 2.0,
                                  foot + 4.0 + line * metrics.height() + metrics.ascent()),
                          fit);
@@ -73,12 +82,14 @@ void SeasonPicture::paint(QPainter& painter, QSizeF size, const PictureLook& loo
     frame.paintValueAxis();
     painter.setRenderHint(QPainter::Antialiasing);
     const double slot = frame.plot().width() / static_cast<double>(m_bars.size());
+    const auto every = static_cast<std::size_t>(std::ceil(leastLabel / std::max(slot, 0.1)));
     for (std::size_t i = 0; i < m_bars.size(); ++i) {
         const Bar& bar = m_bars[i];
         const double left = frame.plot().left() + static_cast<double>(i) * slot;
         const double upper = std::max(frame.plot().top() + 14.0, frame.y(bar.high));
+        const bool labelled = i % every == 0;
         paintBar(painter, bar, {left, upper, slot, 1.0}, frame.y(bar.kwh), frame.plot().bottom(),
-                 look);
+                 labelled, look);
         if (!bar.bounded)
             continue;
         const double middle = left + slot / 2.0;

@@ -29,7 +29,7 @@ private:
     };
     static Bar barOf(const review::SeasonLine& line);
     void paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top, double foot,
-                  const PictureLook& look) const;
+                  bool labelled, const PictureLook& look) const;
 
     std::vector<Bar> m_bars;
 };

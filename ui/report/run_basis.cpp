@@ -7,7 +7,7 @@
 #include "core/text/times.h"
 #include "ui/words/words.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace holdband::report {
 
@@ -20,7 +20,8 @@ QString lengthOf(Milliseconds length)
     return ui::shown(durationText(length, ui::decimalSign()));
 }
 
-QString sensorWords(const review::SensorBasis& basis, const Cells& cells)
+/// `shared`: the beer was read by several sensors, one after another.
+QString sensorWords(const review::SensorBasis& basis, const Cells& cells, bool shared)
 {
     const TemperatureUnit unit = cells.settings().temperatureUnit();
     QStringList parts{ui::shown(basis.sensor.name)};
@@ -34,7 +35,8 @@ QString sensorWords(const review::SensorBasis& basis, const Cells& cells)
                           ui::shown(localText(offset.from, cells.zone())));
     if (!basis.sensor.placement.empty())
         parts << ui::shown(basis.sensor.placement);
-    parts << QStringLiteral("%1 readings").arg(basis.readings);
+    if (!shared)
+        parts << QStringLiteral("%1 readings").arg(basis.readings);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -63,9 +65,17 @@ QString coverageWords(const RunReview& review)
 
 void addSensors(Table& table, const review::Basis& basis, const Cells& cells)
 {
-    for (const review::SensorBasis& sensor : basis.sensors)
-        addFact(table, sensor.sensor.reads == Reads::ambient ? "Room sensor" : "Beer sensor",
-                sensorWords(sensor, cells));
+    const auto isRoom = [](const review::SensorBasis& sensor) {
+        return sensor.sensor.reads == Reads::ambient;
+    };
+    const auto rooms = std::count_if(basis.sensors.begin(), basis.sensors.end(), isRoom);
+    const bool several = basis.sensors.size() - static_cast<std::size_t>(rooms) > 1;
+    for (const review::SensorBasis& sensor : basis.sensors) {
+        addFact(table, isRoom(sensor) ? "Room sensor" : "Beer sensor",
+                sensorWords(sensor, cells, several && !isRoom(sensor)));
+    }
+    if (several)
+        addFact(table, "Readings of the beer", cells.count(basis.sensors.front().readings));
     for (const Meter& meter : basis.meters)
         addFact(table, "Meter", meterWords(meter));
 }

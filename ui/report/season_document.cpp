@@ -10,6 +10,8 @@ namespace holdband::report {
 
 namespace {
 
+constexpr std::size_t mostBatches = 2'000; ///< the sum stands in the last row
+
 using review::Season;
 using review::SeasonLine;
 
@@ -39,6 +41,7 @@ Table verdicts(const Season& season, const Cells& cells)
 {
     Table table;
     table.title = QStringLiteral("Did they stay in their bands?");
+    table.mostRows = mostBatches;
     table.columns = {words("Batch"),
                      words("pitched"),
                      words("ended"),
@@ -98,6 +101,7 @@ Table energies(const Season& season, const Cells& cells)
 {
     Table table;
     table.title = QStringLiteral("Energy and money");
+    table.mostRows = mostBatches;
     table.columns = {words("Batch"),
                      figures("kWh", "kWh"),
                      figures("least", "kWh"),

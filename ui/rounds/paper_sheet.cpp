@@ -1,15 +1,16 @@
 #include "ui/rounds/paper_sheet.h"
 
+#include "core/exchange/file_writer.h"
 #include "core/text/times.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/words/words.h"
 
+#include <QBuffer>
 #include <QDate>
 #include <QLocale>
 #include <QPagedPaintDevice>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 namespace holdband::ui {
 
@@ -137,28 +138,23 @@ void paintPaperSheet(const PaperSheet& sheet, QPagedPaintDevice& device, QPainte
 
 Done writePaperSheet(const review::RoundsSheet& sheet, const QString& path)
 {
-    QSaveFile file(path);
-    const auto problem = [&] {
-        return fileProblem("the round sheet could not be written: " + core(file.errorString()),
-                           core(path), "choose another place");
-    };
-    if (!file.open(QIODevice::WriteOnly))
-        return problem();
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
     {
-        QPdfWriter writer(&file);
+        QPdfWriter writer(&buffer);
         writer.setTitle(QStringLiteral("Round sheet"));
         writer.setPageSize(
             QPageSize(sheet.settings.units == UnitSystem::us ? QPageSize::Letter : QPageSize::A4));
         writer.setPageMargins(QMarginsF(15, 15, 15, 15), QPageLayout::Millimeter);
         QPainter painter(&writer);
         paintPaperSheet(paperSheet(sheet), writer, painter);
-        if (!painter.end() || file.error() != QFileDevice::NoError)
-            return problem();
+        if (!painter.end())
+            return fileProblem("the round sheet could not be drawn", core(path));
     }
-    // A full disk shows only when the bytes go out.
-    if (!file.flush() || !file.commit())
-        return problem();
-    return {};
+    const QByteArray& bytes = buffer.data();
+    return exchange::writeFile(core(path),
+                               {bytes.constData(), static_cast<std::size_t>(bytes.size())},
+                               exchange::Existing::replace);
 }
 
 } // namespace holdband::ui
