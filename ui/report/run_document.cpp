@@ -57,19 +57,35 @@ QString chartInWords(const RunReview& review)
     return words + QStringLiteral("The figures stand in the tables below.");
 }
 
+/// What the signs in the chart mean: those that occur.
+QString captionOf(const ui::RunChart& chart)
+{
+    QStringList parts;
+    if (!chart.bands.empty())
+        parts << QStringLiteral("Green: the band.");
+    if (!chart.settling.empty())
+        parts << QStringLiteral("Hatched: settling, not judged.");
+    if (!chart.gaps.empty() || !chart.unmetered.empty())
+        parts << QStringLiteral("Grey: not seen, or not metered.");
+    if (!chart.excursions.empty())
+        parts << QStringLiteral("Rings: the worst of each excursion.");
+    if (!chart.notes.empty())
+        parts << QStringLiteral("Numbered squares: remarks of the journal.");
+    return parts.join(u' ');
+}
+
 void addChart(Document& document, const RunReview& review)
 {
-    auto picture = std::make_shared<ui::RunPicture>(ui::chartOf(review));
+    ui::RunChart chart = ui::chartOf(review);
+    const QString caption = captionOf(chart);
+    auto picture = std::make_shared<ui::RunPicture>(std::move(chart));
     if (picture->empty()) {
         document.add(Paragraph{QStringLiteral("Nothing of this batch is logged or metered yet, so "
                                               "there is no chart.")});
         return;
     }
     document.add(Figure{picture, QStringLiteral("Temperature, deviation and energy"),
-                        chartInWords(review),
-                        QStringLiteral("Green: the band. Hatched: settling, not judged. Grey: not "
-                                       "seen, or not metered. Rings: the worst of each excursion. "
-                                       "Numbered squares: remarks of the journal.")});
+                        chartInWords(review), caption});
 }
 
 void addSentences(Document& document, const char* title, const QStringList& sentences)

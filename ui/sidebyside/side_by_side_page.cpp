@@ -257,7 +257,7 @@ void SideBySidePage::clear()
 
 QStringList SideBySidePage::compared() const
 {
-    return {m_a->currentText(), m_b->currentText()};
+    return {m_choice->a(), m_choice->b()};
 }
 
 QString SideBySidePage::energySentence() const

@@ -42,7 +42,6 @@ public:
     QString energySentence() const;
     QString temperatureSentence() const;
     const QString& subtitle() const { return m_subtitle; }
-<<<<<<< HEAD
     ComparisonChoice* choice() const { return m_choice; }
     TableCard* table() const { return m_table; }
     NotesCard* notes() const { return m_notes; }
@@ -50,10 +49,8 @@ public:
     WeatherCard* weather() const { return m_weather; }
     MoneyCard* money() const { return m_money; }
     JudgementCard* judgement() const { return m_judgement; }
-=======
     /// What is chosen as A and as B.
     QStringList compared() const;
->>>>>>> e8d207b (Make reports from the window, and hold every form to its promise in tests)
 
 Q_SIGNALS:
     void comparisonShown();
