@@ -170,6 +170,7 @@ TEST_F(ReportCommandTest, AnSvgIsWellFormed)
     write("run.svg");
     EXPECT_EQ(program.shell("xmllint --noout run.svg").err, "");
     EXPECT_THAT(program.read("run.svg"), HasSubstr("Deviation from target"));
+    EXPECT_THAT(program.read("run.svg"), HasSubstr("width=\"1920\" height=\"1080\""));
 }
 
 TEST_F(ReportCommandTest, ASetupIsASeason)
@@ -235,6 +236,18 @@ TEST_F(ReportCommandTest, NoDisplayAndNoThemeIsAskedFor)
     const Outcome outcome = program.shell("QT_QPA_PLATFORM=xcb QT_QPA_PLATFORMTHEME=gtk3 $HOLDBAND "
                                           "report log.holdband Worked --out run.pdf");
     EXPECT_EQ(outcome.status, 0) << outcome.err;
+}
+
+TEST_F(ReportCommandTest, WithoutAFontNothingButFiguresIsWritten)
+{
+    program.write("fonts.conf", "<?xml version=\"1.0\"?><!DOCTYPE fontconfig SYSTEM "
+                                "\"fonts.dtd\"><fontconfig></fontconfig>");
+    const std::string bare =
+        "FONTCONFIG_FILE=$PWD/fonts.conf $HOLDBAND report log.holdband Worked ";
+    const Outcome refused = program.shell(bare + "--out run.pdf");
+    EXPECT_EQ(refused.status, 3) << refused.err;
+    EXPECT_THAT(refused.err, HasSubstr("no font"));
+    EXPECT_EQ(program.shell(bare + "--out run.csv").status, 0);
 }
 
 TEST_F(ReportCommandTest, AFullDiskLeavesTheOldFileWhole)

@@ -111,7 +111,7 @@ QByteArray asSvg(const Document& document, QSize size, ui::Scheme scheme)
     const QString words = figure ? figure->alt : document.headline;
     const QByteArray element =
         svgElement([&](QPainter& painter) { paintSheet(painter, document, sheet, look); }, sheet,
-                   {document.title, words});
+                   {document.title, words, size});
     return svgFile(element);
 }
 

@@ -10,7 +10,7 @@
 #include "ui/report/run_document.h"
 #include "ui/report/season_document.h"
 
-#include <QFontDatabase>
+#include <QFontMetrics>
 #include <QString>
 #include <algorithm>
 #include <array>
@@ -85,6 +85,12 @@ QByteArray bytesOf(const Document& document, Form form, const Manner& manner,
     return asPdf(document, manner.paper.value_or(usual), progress.stopped);
 }
 
+/// Families have names even where there is no font: every letter would be a box.
+bool fontThere()
+{
+    return QFontMetrics(QFont()).inFont(u'A');
+}
+
 tl::unexpected<Problem> stopped()
 {
     return dataProblem("the report was stopped; nothing was written");
@@ -123,7 +129,7 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
 Result<QByteArray> rendered(const Document& document, Form form, const Manner& manner,
                             const Progress& progress)
 {
-    if (QFontDatabase::families().isEmpty())
+    if (form != Form::csv && !fontThere())
         return fileProblem("there is no font to write with", {},
                            "install one, such as the package fonts-dejavu-core");
     QByteArray bytes = bytesOf(document, form, manner, progress);

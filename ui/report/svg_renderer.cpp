@@ -15,13 +15,15 @@ namespace {
 /// millimetres.
 QByteArray opening(QSizeF size, const SvgWords& words)
 {
+    const QSize shown = words.shown.isEmpty() ? size.toSize() : words.shown;
     const QString text =
         QStringLiteral("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1 %2\" "
-                       "width=\"%1\" height=\"%2\" role=\"img\" aria-label=\"%3. %4\">\n"
+                       "width=\"%5\" height=\"%6\" role=\"img\" aria-label=\"%3. %4\">\n"
                        "<title>%3</title>\n<desc>%4</desc>\n")
             .arg(QString::number(std::lround(size.width())),
                  QString::number(std::lround(size.height())), calm(words.title).toHtmlEscaped(),
-                 calm(words.description).toHtmlEscaped());
+                 calm(words.description).toHtmlEscaped(), QString::number(shown.width()),
+                 QString::number(shown.height()));
     return text.toUtf8();
 }
 

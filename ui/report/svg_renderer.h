@@ -11,9 +11,10 @@ namespace holdband::report {
 struct SvgWords {
     QString title;
     QString description;
+    QSize shown = {}; ///< CSS pixels; empty: one for each unit
 };
 
-/// The <svg> element alone, to stand in a page; `width` and `height` in CSS pixels. Text is in the
+/// The <svg> element alone, to stand in a page; `size` in units of the painter. Text is in the
 /// reader's sans-serif font.
 QByteArray svgElement(const std::function<void(QPainter&)>& paint, QSizeF size,
                       const SvgWords& words);
