@@ -40,7 +40,8 @@ th, td { padding: .28rem .9rem .28rem 0; text-align: left; vertical-align: top;
   border-bottom: 1px solid %edge; font-weight: 400; overflow-wrap: normal; }
 thead th { color: %muted; vertical-align: bottom; border-bottom-color: %muted; }
 th:last-child, td:last-child { padding-right: 0; }
-.number { text-align: right; white-space: nowrap; }
+.number, .whole { white-space: nowrap; }
+.number { text-align: right; }
 thead .number { white-space: normal; }
 .facts th { width: 14rem; color: %muted; }
 .strong { font-weight: 600; }
@@ -61,6 +62,13 @@ footer { margin-top: 2.5rem; border-top: 1px solid %edge; padding-top: .5rem; }
         .replace(QStringLiteral("%text"), c.text.name())
         .replace(QStringLiteral("%edge"), c.cardEdge.name())
         .replace(QStringLiteral("%muted"), c.muted.name());
+}
+
+/// A date and the like stays on its line.
+bool isWhole(const Column& column, const Cell& cell)
+{
+    constexpr qsizetype most = 24;
+    return !column.numeric && !column.wide && cell.text.size() <= most;
 }
 
 class Page {
@@ -165,6 +173,8 @@ private:
             QStringList classes;
             if (table.columns[i].numeric)
                 classes << QStringLiteral("number");
+            if (isWhole(table.columns[i], cells[i]))
+                classes << QStringLiteral("whole");
             if (cells[i].strong)
                 classes << QStringLiteral("strong");
             const QString named = classes.isEmpty()
