@@ -38,7 +38,7 @@ SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
       m_energyPicture(new PictureView(QStringLiteral("Energy of both over the same time"), this)),
       m_deviationPicture(new PictureView(QStringLiteral("Deviation of both from target"), this)),
       m_spreadPicture(new PictureView(QStringLiteral("Time spent at each deviation"), this)),
-      m_table(new TableCard({}, 6, this)),
+      m_table(new TableCard({}, 5, this)),
       m_notes(new NotesCard(QStringLiteral("How fair is this?"), this)),
       m_batches(new BatchesCard(this)), m_weather(new WeatherCard(this)),
       m_money(new MoneyCard(this)), m_judgement(new JudgementCard(this))
@@ -109,8 +109,8 @@ QWidget* SideBySidePage::makeBody()
     m_body = new QBoxLayout(QBoxLayout::LeftToRight, inner);
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(spacing::gap);
-    m_body->addWidget(makeCharts(), 4);
-    m_body->addWidget(makeFigures(), 7);
+    m_body->addWidget(makeCharts(), 1);
+    m_body->addWidget(makeFigures(), 2);
     auto* area = new QScrollArea(this);
     area->setWidget(inner);
     area->setWidgetResizable(true);
@@ -122,7 +122,7 @@ QWidget* SideBySidePage::makeBody()
 void SideBySidePage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    const bool wide = width() >= 1180;
+    const bool wide = width() >= 1260;
     m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
     m_lower->setDirection(width() >= 760 ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }

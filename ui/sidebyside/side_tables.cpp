@@ -7,8 +7,18 @@ namespace holdband::ui {
 
 namespace {
 
+/// "³" for 3, as a footnote is marked.
+QString raised(std::size_t number)
+{
+    static const QString digits = QStringLiteral("⁰¹²³⁴⁵⁶⁷⁸⁹");
+    QString text;
+    for (const QChar digit : QString::number(number))
+        text += digits[digit.digitValue()];
+    return text;
+}
+
 struct Touching {
-    QStringList numbers;
+    QString marks; ///< " ¹ ³"; empty without notes
     QStringList words;
 };
 
@@ -19,7 +29,7 @@ Touching notesOn(const review::SideBySide& comparison, const std::string& title)
         const review::NoteWords& note = comparison.notes[i];
         if (note.title != title)
             continue;
-        touching.numbers << QString::number(i + 1);
+        touching.marks += QLatin1Char(' ') + raised(i + 1);
         touching.words << capitalised(shown(note.note)) + QStringLiteral(": ") +
                               shown(note.effect) + QLatin1Char('.');
     }
@@ -38,20 +48,18 @@ TableWords measuresTable(const review::SideBySide& comparison)
 {
     TableWords table;
     table.header = {QStringLiteral("Measure"), QStringLiteral("A"),     QStringLiteral("B"),
-                    QStringLiteral("A − B"),   QStringLiteral("A ÷ B"), QStringLiteral("ahead"),
-                    QStringLiteral("notes")};
-    table.numeric = {false, true, true, true, true, false, false};
+                    QStringLiteral("A − B"),   QStringLiteral("A ÷ B"), QStringLiteral("ahead")};
+    table.numeric = {false, true, true, true, true, false};
     for (const review::MeasureWords& line : comparison.lines) {
         const Touching notes = notesOn(comparison, line.title);
         const QString why = capitalised(shown(line.remark));
-        table.rows.push_back({{shown(line.title), {}, false},
+        table.rows.push_back({{shown(line.title) + notes.marks, notes.words.join(QLatin1Char('\n')),
+                               false},
                               {shown(line.a), {}, true},
                               {shown(line.b), {}, true},
                               {withoutBounds(line.difference), shown(line.difference), false},
                               {shown(line.ratio), {}, false},
-                              {shown(line.ahead), why, line.ahead.size() == 1},
-                              {notes.numbers.join(QStringLiteral(", ")),
-                               notes.words.join(QLatin1Char('\n')), false}});
+                              {shown(line.ahead), why, line.ahead.size() == 1}});
     }
     return table;
 }
