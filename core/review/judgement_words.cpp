@@ -110,6 +110,8 @@ CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,
         criterion.how = "not scored: " + measured.of + " is not known of both";
     else if (!ahead)
         criterion.how = "from " + measured.of + ": nobody can be ahead, so 3 each";
+    else if (*ahead == Ahead::tooClose && measured.measure.a == measured.measure.b)
+        criterion.how = "from " + measured.of + ": the same, so 3 each";
     else if (*ahead == Ahead::tooClose)
         criterion.how = "from " + measured.of + ": too close to call, so 3 each";
     else

@@ -115,8 +115,8 @@ void addRemarks(ModelWords& side, const SideManner& manner)
     for (const analysis::WeatherPair& pair : model.pairs)
         most = std::max(most, pair.of.size());
     if (most > 1)
-        side.remarks.push_back("up to " + batchCount(most) + " ran on " + side.side +
-                               " at once; its power is that for each batch");
+        side.remarks.push_back("up to " + batchCount(most) +
+                               " ran at once on that setup; the power is that for each of them");
     if (side.atReference && side.atReference->outside)
         side.remarks.push_back(side.side + " was only seen with the room " +
                                liftRange(model, manner) +

@@ -119,7 +119,8 @@ TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
     // Six times of L1 and its twin together at half the power, six of L2 and six of L3.
     EXPECT_EQ(review->weather.a.model.pairs.size(), 18u);
     EXPECT_THAT(review->weather.a.model.pairs[0].of, ElementsAre("Twin", "L1"));
-    EXPECT_THAT(review->weather.a.remarks.at(0), HasSubstr("up to 2 batches ran on Loop at once"));
+    EXPECT_THAT(review->weather.a.remarks.at(0),
+                HasSubstr("up to 2 batches ran at once on that setup"));
     const auto shared = std::find_if(review->notes.begin(), review->notes.end(), [](auto& note) {
         return note.note.starts_with("batches at once");
     });

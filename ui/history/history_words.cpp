@@ -46,6 +46,8 @@ const std::map<std::string, QString>& tableNames()
         {"tariff_change_windows", QStringLiteral("price window")},
         {"tariff_windows", QStringLiteral("price window")},
         {"value_corrections", QStringLiteral("corrected reading")},
+        {"weighing", QStringLiteral("what is weighed by")},
+        {"weights", QStringLiteral("weight of a criterion")},
     };
     return names;
 }
