@@ -64,7 +64,7 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     case MeasureId::settlingCrash:
         return {"Crash settled in, h", 1.0, 1};
     case MeasureId::effectivePerformance:
-        return {"Heat moved per electricity (estimate)"};
+        return {"Heat moved ÷ electricity (est.)"};
     case MeasureId::parts:
         return {money(settings, "Parts")};
     }

@@ -49,7 +49,8 @@ void addSpreads(DeviationCharts& charts, const LoadedRun& a, const LoadedRun& b)
     const analysis::Extent left = extentA ? *extentA : *extentB;
     const analysis::Extent right = extentB ? *extentB : *extentA;
     const std::vector<double> edges = analysis::bandEdges(
-        tolerance, {std::min(left.least, right.least), std::max(left.most, right.most)});
+        tolerance, {std::min(left.least, right.least), std::max(left.most, right.most)},
+        spreadBins);
     charts.spreadA = analysis::distributionOf(a.figures.judged, edges);
     charts.spreadB = analysis::distributionOf(b.figures.judged, edges);
 }

@@ -85,7 +85,7 @@ SummaryRules rulesFor(const SideReader& reader, const SetupSide& a, const SetupS
             tolerance = std::max(tolerance, widestTolerance(*reader.snapshot.batch(name)));
     }
     const double far = setupEdgeTolerances * tolerance;
-    return {analysis::bandEdges(tolerance, {-far, far}), reader.quietAfter()};
+    return {analysis::bandEdges(tolerance, {-far, far}, spreadBins), reader.quietAfter()};
 }
 
 Done sumUp(SideReader& reader, SetupSide& side, const SummaryRules& rules)

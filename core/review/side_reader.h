@@ -14,6 +14,9 @@
 
 namespace holdband::review {
 
+/// How finely the time at each deviation is drawn: bins between target and the band's edge.
+inline constexpr int spreadBins = 12;
+
 /// All that one comparison reads with.
 struct SideReader {
     const store::LogbookFile& logbook;

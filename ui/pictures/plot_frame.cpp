@@ -62,7 +62,7 @@ void PlotFrame::paintValueAxis()
 {
     m_painter.setFont(small());
     const QFontMetrics metrics(small());
-    const int most = std::max(2, static_cast<int>(m_plot.height() / (metrics.height() * 1.9)));
+    const int most = std::max(3, static_cast<int>(m_plot.height() / (metrics.height() * 1.9)));
     const std::vector<double> ticks = valueTicks(m_range.low, m_range.high, most);
     const int decimals = decimalsOf(ticks);
     for (const double value : ticks) {

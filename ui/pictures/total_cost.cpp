@@ -57,7 +57,12 @@ void TotalCostPicture::paintCrossing(QPainter& painter, const PlotFrame& frame,
         QStringLiteral("equal after %1 batches").arg(numberText(std::ceil(crossing.batches), 0));
     const double width = QFontMetricsF(frame.small()).horizontalAdvance(words);
     const bool left = at.x() + width + 10.0 > frame.plot().right();
-    painter.drawText(QPointF(left ? at.x() - width - 8.0 : at.x() + 8.0, at.y() + 14.0), words);
+    const QRectF box(left ? at.x() - width - 10.0 : at.x() + 6.0, at.y() + 5.0, width + 4.0,
+                     QFontMetricsF(frame.small()).height());
+    QColor back = look.colours().card;
+    back.setAlphaF(0.8F);
+    painter.fillRect(box, back);
+    painter.drawText(box, Qt::AlignCenter, words);
 }
 
 void TotalCostPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const

@@ -100,7 +100,7 @@ void MoneyCard::draw()
         return;
     }
     const review::CostScenario& scenario = m_money.scenarios[which];
-    table.rows.push_back({{QStringLiteral("Energy of a batch"), {}, false},
+    table.rows.push_back({{QStringLiteral("Each batch"), {}, false},
                           {shown(scenario.perBatchA), {}, true},
                           {shown(scenario.perBatchB), {}, true}});
     m_figures->setWords(std::move(table));

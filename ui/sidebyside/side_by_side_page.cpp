@@ -194,7 +194,11 @@ void SideBySidePage::fill(const review::SideBySide& comparison)
 {
     m_energy->setText(keptTogether(shown(comparison.energySentence)));
     m_energy->setAccessibleName(shown(comparison.energySentence));
-    m_temperature->setText(keptTogether(shown(comparison.temperatureSentence)));
+    // Over several batches in different weather, the same weather is the fair answer.
+    const QString weather = comparison.ofSetups && comparison.weather.ahead
+                                ? QLatin1Char('\n') + sentences({comparison.weather.sentence})[0]
+                                : QString();
+    m_temperature->setText(keptTogether(shown(comparison.temperatureSentence) + weather));
     m_temperature->setAccessibleName(shown(comparison.temperatureSentence));
     m_subtitle = QStringLiteral("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
     m_choice->setOffered(comparison);

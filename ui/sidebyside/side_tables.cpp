@@ -55,8 +55,8 @@ TableWords measuresTable(const review::SideBySide& comparison)
         const QString why = capitalised(shown(line.remark));
         table.rows.push_back({{shown(line.title) + notes.marks, notes.words.join(QLatin1Char('\n')),
                                false},
-                              {shown(line.a), {}, true},
-                              {shown(line.b), {}, true},
+                              {shown(line.a), {}, false},
+                              {shown(line.b), {}, false},
                               {withoutBounds(line.difference), shown(line.difference), false},
                               {shown(line.ratio), {}, false},
                               {shown(line.ahead), why, line.ahead.size() == 1}});
