@@ -98,6 +98,11 @@ void addTexts(CriterionWords& criterion, const SideManner& manner)
     criterion.textB = manner.fixed(criterion.scores->b, 1);
 }
 
+bool exactlyTheSame(const Measure& measure)
+{
+    return measure.a == measure.b && measure.a->low == measure.a->high;
+}
+
 CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,
                          const SideManner& manner)
 {
@@ -110,7 +115,7 @@ CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,
         criterion.how = "not scored: " + measured.of + " is not known of both";
     else if (!ahead)
         criterion.how = "from " + measured.of + ": nobody can be ahead, so 3 each";
-    else if (*ahead == Ahead::tooClose && measured.measure.a == measured.measure.b)
+    else if (*ahead == Ahead::tooClose && exactlyTheSame(measured.measure))
         criterion.how = "from " + measured.of + ": the same, so 3 each";
     else if (*ahead == Ahead::tooClose)
         criterion.how = "from " + measured.of + ": too close to call, so 3 each";
