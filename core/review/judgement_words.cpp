@@ -98,9 +98,10 @@ void addTexts(CriterionWords& criterion, const SideManner& manner)
     criterion.textB = manner.fixed(criterion.scores->b, 1);
 }
 
+/// Only of plain sums: what was measured is never known to be equal.
 bool exactlyTheSame(const Measure& measure)
 {
-    return measure.a == measure.b && measure.a->low == measure.a->high;
+    return measure.rule.id == MeasureId::parts && measure.a == measure.b;
 }
 
 CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,

@@ -301,6 +301,7 @@ TEST(SetupsSideBySide, TheSheetSaysWhatWouldTurnTheLead)
     // Energy and its cost count nothing: only the looks tell them apart.
     garage.top += R"("weighing":{"weights":{"energy":0,"energy cost":0}},)";
     const SideBySide review = reviewOf(garage);
+    EXPECT_EQ(criterion(review, "parts").how, "from \"Parts, USD\": the same, so 3 each");
     EXPECT_EQ(review.judgement.sheet.lead, Ahead::a);
     EXPECT_EQ(review.judgement.sentence, "Loop leads 3.4 to 2.6 (of 5).");
     EXPECT_EQ(criterion(review, "looks").turn, "Without looks they would be level.");
