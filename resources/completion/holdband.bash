@@ -20,7 +20,8 @@ _holdband_options() {
         import) printf '%s\n' --column --time --zone --date-order --unit --pattern --decimal \
             --names --values --unit-column --delimiter --header-line --event --rejects --dry-run ;;
         meter) printf '%s\n' --at --event --note ;;
-        batches | verdict | energy | compare) printf '%s\n' --json ;;
+        batches | verdict | energy) printf '%s\n' --json ;;
+        compare) printf '%s\n' --json --from --only ;;
         report) printf '%s\n' --out --force --paper --size --dark ;;
     esac
     printf '%s\n' --help

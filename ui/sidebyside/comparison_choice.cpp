@@ -63,6 +63,7 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
         forgetOffered();
         Q_EMIT chosen();
     });
+    m_batches->setAccessibleName(QStringLiteral("Batches that count"));
     connect(m_from, &QComboBox::activated, this, &ComparisonChoice::chosen);
     connect(swap, &QPushButton::clicked, this, [this] { choose(b(), a()); });
     forgetOffered();
@@ -197,7 +198,6 @@ void ComparisonChoice::offerBatches(const review::SideBySide& comparison)
     m_batches->setText(QStringLiteral("%1 + %2 batches")
                            .arg(comparison.batchesA.size())
                            .arg(comparison.batchesB.size()));
-    m_batches->setAccessibleName(QStringLiteral("Batches that count"));
 }
 
 } // namespace holdband::ui
