@@ -24,7 +24,9 @@ Result<BatchLine> batchLineOf(const store::LogbookFile& logbook, const Snapshot&
     line.lastKnown = input->span.end;
     line.verdict = figures.judged.asPlanned.verdict;
     line.mark = verdictMark(figures, !batch.ended);
-    line.headline = verdictWords(*input, figures, snapshot.settings.temperatureUnit()).headline;
+    line.headline =
+        verdictWords(*input, figures, {snapshot.settings.temperatureUnit(), snapshot.decimalSign})
+            .headline;
     return line;
 }
 

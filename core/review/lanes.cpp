@@ -112,12 +112,14 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
 
 } // namespace
 
-Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache)
+Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache,
+                                char decimalSign)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
     auto snapshot = readSnapshot(logbook);
     HOLDBAND_TRY(snapshot);
+    snapshot->decimalSign = decimalSign;
     LanesReview review;
     review.now = logbook.now();
     review.shown = {review.now, review.now};

@@ -50,6 +50,7 @@ class LanesCache;
 
 /// `cache`: where there is one, only the batches are judged that a change has touched since it was
 /// used last; what comes out is the same (lanes_cache.h).
-Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache = nullptr);
+Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache = nullptr,
+                                char decimalSign = '.');
 
 } // namespace holdband::review

@@ -85,7 +85,7 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
                               review.input.settings, analysis::Detail::withoutQuantiles);
     trial.words = verdictWords(trial.judged,
                                {rules, review.input.settings, !review.input.judging.beer.empty()},
-                               review.settings.temperatureUnit());
+                               {review.settings.temperatureUnit(), review.decimalSign});
     return trial;
 }
 

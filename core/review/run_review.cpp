@@ -164,7 +164,8 @@ std::optional<Gravity> latestGravity(const RunReview& review)
                : std::optional(review.figures.gravities.back().gravity);
 }
 
-Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& name)
+Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& name,
+                            char decimalSign)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
@@ -182,7 +183,9 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.beerSensor = *snapshot->sensor(batch->beerSensor);
     review.input = std::move(*input);
     review.figures = analysis::analyseRun(review.input);
-    review.words = verdictWords(review.input, review.figures, review.settings.temperatureUnit());
+    review.decimalSign = decimalSign;
+    review.words = verdictWords(review.input, review.figures,
+                                {review.settings.temperatureUnit(), decimalSign});
     review.energyCurve = energyCurveOf(review.input, review.figures.energy);
     review.dailyEnergy = dailyEnergyOf(review.figures.energy, review.zone);
     review.findings = findingsOf(review.input, review.figures);

@@ -38,6 +38,7 @@ struct SideSeries {
 
 struct RunReview {
     LogbookSettings settings;
+    char decimalSign = '.'; ///< that the words were written with
     Zone zone;
     Setup setup;
     Sensor beerSensor;
@@ -62,6 +63,7 @@ std::string timeInRun(const RunReview& review, Instant at);
 std::optional<Gravity> latestGravity(const RunReview& review);
 
 /// Problem (data): no batch of that name (the message lists near ones).
-Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch);
+Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch,
+                            char decimalSign = '.');
 
 } // namespace holdband::review

@@ -86,14 +86,14 @@ std::string verdictCounts(const Season& season)
     return joined(parts);
 }
 
-std::string boundsOf(const analysis::EnergyFigure& energy)
+std::string boundsOf(const analysis::EnergyFigure& energy, char sign)
 {
     if (!energy.lowKnown() || !energy.highKnown())
         return {};
-    return " (" + fixedText(energy.low, 2) + " – " + fixedText(energy.high, 2) + ")";
+    return " (" + fixedText(energy.low, 2, sign) + " – " + fixedText(energy.high, 2, sign) + ")";
 }
 
-std::string sentenceOf(const Season& season)
+std::string sentenceOf(const Season& season, char sign)
 {
     if (season.batches.empty())
         return season.setup.name + " has no batch yet.";
@@ -105,9 +105,10 @@ std::string sentenceOf(const Season& season)
     text += season.metered == all && all > 1 ? " Together they used "
             : all == 1                       ? " It used "
                        : " The " + std::to_string(season.metered) + " that were metered used ";
-    text += energyText(Energy::kilowattHours(season.energy.kwh)) + boundsOf(season.energy);
+    text += energyText(Energy::kilowattHours(season.energy.kwh), 2, sign) +
+            boundsOf(season.energy, sign);
     if (season.cost && season.priced == season.metered)
-        text += " for " + moneyText(season.cost->amount, season.settings.currency);
+        text += " for " + moneyText(season.cost->amount, season.settings.currency, sign);
     return text + ".";
 }
 
@@ -126,7 +127,8 @@ Result<Setup> setupNamed(const store::LogbookFile& logbook, const std::string& n
 
 } // namespace
 
-Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string& name)
+Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string& name,
+                            char decimalSign)
 {
     Season season;
     auto setup = setupNamed(logbook, name);
@@ -145,7 +147,8 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
     for (const Batch& batch : *batches) {
         if (batch.setup != name)
             continue;
-        auto review = reviewRun(logbook, batch.name); // its readings are let go of again
+        auto review =
+            reviewRun(logbook, batch.name, decimalSign); // its readings are let go of again
         HOLDBAND_TRY(review);
         season.batches.push_back(lineOf(*review));
         addUp(season, season.batches.back());
@@ -154,7 +157,7 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
     }
     season.parts = partsTotal(season.setup);
     season.cautions = cautionsFor(season.setup);
-    season.sentence = sentenceOf(season);
+    season.sentence = sentenceOf(season, decimalSign);
     return season;
 }
 

@@ -49,6 +49,7 @@ struct Season {
 };
 
 /// Problem (data): no setup of that name (near ones listed).
-Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string& setup);
+Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string& setup,
+                            char decimalSign = '.');
 
 } // namespace holdband::review

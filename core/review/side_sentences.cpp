@@ -40,9 +40,9 @@ std::string spanWords(const SideBySide& review, const SideManner& manner)
     return "Over the same " + manner.duration(review.alignment.commonHours) + from + " ";
 }
 
-std::string sideVerdict(const std::string& name, const LoadedRun& side, TemperatureUnit unit)
+std::string sideVerdict(const std::string& name, const LoadedRun& side, const VerdictManner& manner)
 {
-    std::string headline = verdictWords(side.input, side.figures, unit).headline;
+    std::string headline = verdictWords(side.input, side.figures, manner).headline;
     if (!headline.empty() && headline[0] >= 'A' && headline[0] <= 'Z')
         headline[0] = static_cast<char>(headline[0] - 'A' + 'a');
     const bool isClause = !side.input.judging.open &&
@@ -133,8 +133,8 @@ std::string energySentence(const SideBySide& review, const SideManner& manner,
 std::string temperatureSentenceOfBatches(const SideBySide& review, const SideManner& manner,
                                          const LoadedRun& a, const LoadedRun& b)
 {
-    const TemperatureUnit unit = review.settings.temperatureUnit();
-    return sideVerdict(review.a, a, unit) + "; " + sideVerdict(review.b, b, unit) + "." +
+    const VerdictManner own(review.settings.temperatureUnit(), manner.decimalSign);
+    return sideVerdict(review.a, a, own) + "; " + sideVerdict(review.b, b, own) + "." +
            typicalDeviation(review, manner);
 }
 

@@ -20,6 +20,7 @@ namespace holdband::review {
 
 struct Snapshot {
     LogbookSettings settings;
+    char decimalSign = '.'; ///< of the words that are made from it
     Zone zone;
     std::vector<Setup> setups;
     std::vector<Sensor> sensors;

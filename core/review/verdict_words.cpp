@@ -1,6 +1,7 @@
 #include "core/review/verdict_words.h"
 
 #include "core/text/durations.h"
+#include "core/text/numbers.h"
 #include "core/text/quantities.h"
 
 #include <cmath>
@@ -16,9 +17,9 @@ using analysis::Verdict;
 
 namespace {
 
-std::string duration(double ms)
+std::string duration(double ms, const VerdictManner& manner)
 {
-    return durationText(Hours{ms / 3.6e6});
+    return durationText(Hours{ms / 3.6e6}, manner.decimalSign);
 }
 
 std::string times(std::size_t count)
@@ -31,7 +32,7 @@ std::string times(std::size_t count)
 }
 
 /// "±3 °F" where all stages have one tolerance, else empty.
-std::string oneTolerance(const JudgedBatch& judged, TemperatureUnit unit)
+std::string oneTolerance(const JudgedBatch& judged, const VerdictManner& manner)
 {
     for (const analysis::PlacedStage& stage : judged.stages) {
         const auto apart = stage.tolerance - judged.stages.front().tolerance;
@@ -40,46 +41,51 @@ std::string oneTolerance(const JudgedBatch& judged, TemperatureUnit unit)
     }
     if (judged.stages.empty())
         return {};
-    return "±" + differenceText(judged.stages.front().tolerance, unit);
+    return "±" +
+           differenceText(judged.stages.front().tolerance, manner.unit, 2, manner.decimalSign);
 }
 
-std::string doubtText(const JudgedBy& by, TemperatureUnit unit)
+std::string doubtText(const JudgedBy& by, const VerdictManner& manner)
 {
-    return "±" + differenceText(*by.rules.accuracy, unit);
+    return "±" + differenceText(*by.rules.accuracy, manner.unit, 2, manner.decimalSign);
 }
 
 /// What there is must not round to nothing: "less than 0.01 °F".
-std::string worstText(double kelvins, TemperatureUnit unit)
+std::string worstText(double kelvins, const VerdictManner& manner)
 {
     const auto worst = TemperatureDifference::kelvins(kelvins);
-    if (kelvins > 0.0 && valueIn(worst, unit) < 0.005)
-        return "less than 0.01 " + std::string(unitText(unit));
-    return differenceText(worst, unit);
+    if (kelvins > 0.0 && valueIn(worst, manner.unit) < 0.005)
+        return "less than " + fixedText(0.01, 2, manner.decimalSign) + " " +
+               std::string(unitText(manner.unit));
+    return differenceText(worst, manner.unit, 2, manner.decimalSign);
 }
 
-std::string outsideShareText(double share)
+std::string outsideShareText(double share, const VerdictManner& manner)
 {
-    return share > 0.0 && share < 0.0005 ? "less than 0.1 %" : shareText(share);
+    return share > 0.0 && share < 0.0005
+               ? "less than " + fixedText(0.1, 1, manner.decimalSign) + " %"
+               : shareText(share, 1, manner.decimalSign);
 }
 
-std::string leftHeadline(const BandTotals& totals, TemperatureUnit unit)
+std::string leftHeadline(const BandTotals& totals, const VerdictManner& manner)
 {
-    return "left the band " + times(totals.excursions) + ": " + duration(totals.outsideMs()) +
-           " of " + duration(totals.coveredMs) + " held (" +
-           outsideShareText(totals.outsideMs() / totals.coveredMs) + "), worst " +
-           worstText(totals.worstPeak, unit) + " past the edge";
+    return "left the band " + times(totals.excursions) + ": " +
+           duration(totals.outsideMs(), manner) + " of " + duration(totals.coveredMs, manner) +
+           " held (" + outsideShareText(totals.outsideMs() / totals.coveredMs, manner) +
+           "), worst " + worstText(totals.worstPeak, manner) + " past the edge";
 }
 
-std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
+std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
+                           const VerdictManner& manner)
 {
     const BandTotals& totals = judged.asPlanned.totals;
-    const std::string band = oneTolerance(judged, unit);
+    const std::string band = oneTolerance(judged, manner);
     const std::string within = band.empty() ? "" : " of " + band;
     if (totals.excursions > 0)
         return "stayed in the band" + within + ": " + std::to_string(totals.excursions) +
                (totals.excursions == 1 ? " excursion was" : " excursions were") +
-               " shorter than the grace of " + durationText(by.rules.grace);
-    return "stayed in the band" + within + " for all of the " + duration(totals.coveredMs) +
+               " shorter than the grace of " + durationText(by.rules.grace, manner.decimalSign);
+    return "stayed in the band" + within + " for all of the " + duration(totals.coveredMs, manner) +
            " held and seen";
 }
 
@@ -142,31 +148,33 @@ std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
     return text;
 }
 
-std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged)
+std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
+                              const VerdictManner& manner)
 {
     const BandTotals& totals = judged.asPlanned.totals;
     if (!by.anyReading)
         return noReadingsHeadline(by, totals);
     if (!(totals.holdMs > 0.0))
         return noHoldHeadline(by, judged);
-    return "not enough data: " + shareText(*totals.coverage()) + " of " + duration(totals.holdMs) +
-           " to be held was seen, and " + shareText(by.settings.coverageNeeded, 0) + " is needed" +
+    return "not enough data: " + shareText(*totals.coverage(), 1, manner.decimalSign) + " of " +
+           duration(totals.holdMs, manner) + " to be held was seen, and " +
+           shareText(by.settings.coverageNeeded, 0, manner.decimalSign) + " is needed" +
            whatWouldDo(by, totals);
 }
 
-std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
+std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
 {
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
-        return leftHeadline(judged.asPlanned.totals, unit);
+        return leftHeadline(judged.asPlanned.totals, manner);
     case Verdict::stayed:
-        return stayedHeadline(by, judged, unit);
+        return stayedHeadline(by, judged, manner);
     case Verdict::missed:
         return missedHeadline(judged.asPlanned.missed);
     case Verdict::notEnoughData:
         break;
     }
-    return tooLittleHeadline(by, judged);
+    return tooLittleHeadline(by, judged, manner);
 }
 
 std::string capitalised(std::string text)
@@ -192,9 +200,9 @@ std::string_view wouldHave(Verdict verdict)
     return "there would not be enough data";
 }
 
-std::string sureText(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
+std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
 {
-    const std::string doubt = doubtText(by, unit);
+    const std::string doubt = doubtText(by, manner);
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
         return "Sure: it also leaves the band widened by the sensor's " + doubt + ".";
@@ -205,9 +213,9 @@ std::string sureText(const JudgedBy& by, const JudgedBatch& judged, TemperatureU
     }
 }
 
-std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
+std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
 {
-    const std::string doubt = doubtText(by, unit);
+    const std::string doubt = doubtText(by, manner);
     const Verdict verdict = judged.asPlanned.verdict;
     std::string text = "Within the sensor's doubt of " + doubt + ": ";
     if (judged.wider->verdict != verdict)
@@ -219,34 +227,35 @@ std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, Temperatur
     return text + "the band is no wider than the doubt.";
 }
 
-std::string certainty(const JudgedBy& by, const JudgedBatch& judged, TemperatureUnit unit)
+std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
 {
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
         return {};
     if (!by.rules.accuracy)
         return "How sure is unknown: the beer sensor's accuracy is not on record.";
-    return *judged.sure ? sureText(by, judged, unit) : unsureText(by, judged, unit);
+    return *judged.sure ? sureText(by, judged, manner) : unsureText(by, judged, manner);
 }
 
-std::string coverageText(const BandTotals& totals)
+std::string coverageText(const BandTotals& totals, const VerdictManner& manner)
 {
     const auto coverage = totals.coverage();
     if (!coverage)
         return {};
     const double unseen = totals.holdMs - totals.coveredMs;
-    std::string text = "Covered " + shareText(*coverage) + " of the hold time";
+    std::string text =
+        "Covered " + shareText(*coverage, 1, manner.decimalSign) + " of the hold time";
     if (unseen >= 1.0)
-        text += " (" + duration(unseen) + " not seen)";
+        text += " (" + duration(unseen, manner) + " not seen)";
     return text + ".";
 }
 
-std::string settlingText(const JudgedBatch& judged)
+std::string settlingText(const JudgedBatch& judged, const VerdictManner& manner)
 {
     std::string parts;
     for (const analysis::BandJudgement& stage : judged.asPlanned.stages) {
         if (stage.settlingMs <= 0.0)
             continue;
-        parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs);
+        parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs, manner);
     }
     return parts.empty() ? std::string() : "Settling, " + parts + ", is not judged.";
 }
@@ -260,24 +269,26 @@ std::string alsoMissed(const JudgedBatch& judged)
 
 } // namespace
 
-VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by, TemperatureUnit unit)
+VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
+                          const VerdictManner& manner)
 {
     VerdictWords words;
-    const std::string headline = headlineFor(by, judged, unit);
+    const std::string headline = headlineFor(by, judged, manner);
     words.headline = by.rules.open ? "So far: " + headline : capitalised(headline);
     for (const std::string& sentence :
-         {certainty(by, judged, unit), coverageText(judged.asPlanned.totals), settlingText(judged),
-          alsoMissed(judged)}) {
+         {certainty(by, judged, manner), coverageText(judged.asPlanned.totals, manner),
+          settlingText(judged, manner), alsoMissed(judged)}) {
         if (!sentence.empty())
             words.detail += (words.detail.empty() ? "" : " ") + sentence;
     }
     return words;
 }
 
-VerdictWords verdictWords(const RunInput& input, const RunFigures& figures, TemperatureUnit unit)
+VerdictWords verdictWords(const RunInput& input, const RunFigures& figures,
+                          const VerdictManner& manner)
 {
     return verdictWords(figures.judged,
-                        {input.judging, input.settings, !input.judging.beer.empty()}, unit);
+                        {input.judging, input.settings, !input.judging.beer.empty()}, manner);
 }
 
 std::string_view verdictName(Verdict verdict)

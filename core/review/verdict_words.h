@@ -21,11 +21,22 @@ struct JudgedBy {
     bool anyReading = false; ///< of the beer
 };
 
+/// How the words write numbers.
+struct VerdictManner {
+    VerdictManner(TemperatureUnit temperature, char sign = '.')
+        : unit(temperature), decimalSign(sign)
+    {
+    }
+
+    TemperatureUnit unit;
+    char decimalSign;
+};
+
 VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& by,
-                          TemperatureUnit unit);
+                          const VerdictManner& manner);
 
 VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
-                          TemperatureUnit unit);
+                          const VerdictManner& manner);
 
 /// "stayed", "left", "missed", "not enough data"
 std::string_view verdictName(analysis::Verdict verdict);

@@ -21,13 +21,13 @@ struct Told {
 };
 
 Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
-          TemperatureUnit unit = celsius)
+          const review::VerdictManner& manner = celsius)
 {
     const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
     RunFigures figures;
     figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input.span.end),
                                           input.judging, input.settings);
-    return {review::verdictWords(input, figures, unit),
+    return {review::verdictWords(input, figures, manner),
             review::verdictMark(figures, input.judging.open)};
 }
 
@@ -244,6 +244,15 @@ TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
         << "missed by 0.2 K";
     EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20, 20, 20}), 1.0),
               "Within the sensor's doubt of ±1 °C: the band is no wider than the doubt.");
+}
+
+TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)
+{
+    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {celsius, ','});
+    EXPECT_EQ(told.words.headline,
+              "Left the band once: 40 min of 4 h held (16,7 %), worst 0,5 °C past the edge");
+    EXPECT_NE(told.words.detail.find("±0,25 °C"), std::string::npos) << told.words.detail;
+    EXPECT_EQ(told.words.detail.find("100.0"), std::string::npos) << told.words.detail;
 }
 
 TEST(VerdictWords, SettlingIsNamedStageByStage)

@@ -9,6 +9,7 @@
 #include "ui/report/pdf_renderer.h"
 #include "ui/report/run_document.h"
 #include "ui/report/season_document.h"
+#include "ui/words/words.h"
 
 #include <QFontMetrics>
 #include <QString>
@@ -44,7 +45,7 @@ Result<Subject> subjectOf(const store::LogbookFile& logbook, const std::string& 
 
 Result<Document> composeRun(const store::LogbookFile& logbook, const std::string& batch)
 {
-    auto review = review::reviewRun(logbook, batch);
+    auto review = review::reviewRun(logbook, batch, ui::decimalSign());
     HOLDBAND_TRY(review);
     auto basis = review::basisOf(logbook, *review);
     HOLDBAND_TRY(basis);
@@ -53,7 +54,7 @@ Result<Document> composeRun(const store::LogbookFile& logbook, const std::string
 
 Result<Document> composeSeason(const store::LogbookFile& logbook, const std::string& setup)
 {
-    auto season = review::reviewSeason(logbook, setup);
+    auto season = review::reviewSeason(logbook, setup, ui::decimalSign());
     HOLDBAND_TRY(season);
     return seasonDocument(*season, originOf(logbook));
 }
@@ -61,7 +62,11 @@ Result<Document> composeSeason(const store::LogbookFile& logbook, const std::str
 Result<Document> composePair(const store::LogbookFile& logbook, const std::string& a,
                              const std::string& b)
 {
-    auto pair = review::reviewSideBySide(logbook, a, b);
+    review::SideBySideRequest request;
+    request.a = a;
+    request.b = b;
+    request.decimalSign = ui::decimalSign();
+    auto pair = review::reviewSideBySide(logbook, request);
     HOLDBAND_TRY(pair);
     return pairDocument(*pair, originOf(logbook));
 }

@@ -34,7 +34,7 @@ struct Prepared {
 
 Result<Prepared> prepare(const store::LogbookFile& file, const std::string& batch)
 {
-    auto review = review::reviewRun(file, batch);
+    auto review = review::reviewRun(file, batch, decimalSign());
     if (!review)
         return failure(review.error());
     auto chart = std::make_shared<RunChart>(chartOf(*review));

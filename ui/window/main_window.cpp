@@ -62,7 +62,7 @@ void openDialog(QWidget& window, Session& session)
 
 Result<LanesAndZone> readLanes(const store::LogbookFile& file, review::LanesCache& cache)
 {
-    auto lanes = review::reviewLanes(file, &cache);
+    auto lanes = review::reviewLanes(file, &cache, decimalSign());
     if (!lanes)
         return failure(lanes.error());
     auto settings = store::readSettings(file);
