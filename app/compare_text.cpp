@@ -122,8 +122,9 @@ std::string moneyText(const SideBySide& review)
         "\nMoney\n  Parts: " + money.partsTextA + " for A, " + money.partsTextB + " for B.\n";
     for (const review::CostScenario& scenario : money.scenarios)
         text += "  Energy of a batch " + scenario.name + ": " + scenario.perBatchA + " for A, " +
-                scenario.perBatchB + " for B. " + scenario.sentence + "\n";
-    for (const std::string& sentence : {money.why, money.yearSentence, money.timeOfUse}) {
+                scenario.perBatchB + " for B. " + scenario.sentence +
+                (scenario.yearSentence.empty() ? "" : " " + scenario.yearSentence) + "\n";
+    for (const std::string& sentence : {money.why, money.timeOfUse}) {
         if (!sentence.empty())
             text += "  " + sentence + "\n";
     }

@@ -22,7 +22,9 @@ std::optional<double> quotientEnd(const std::optional<double>& top, bool wantLea
         return std::nullopt;
     const bool byLargest = (*top >= 0.0) == wantLeast;
     const std::optional<double>& divisor = byLargest ? b.high : b.low;
-    return divisor && *divisor > 0.0 ? std::optional(*top / *divisor) : std::nullopt;
+    // What is left of a difference of equal numbers is nothing.
+    const double nothing = 1e-9 * std::abs(b.value);
+    return divisor && *divisor > nothing ? std::optional(*top / *divisor) : std::nullopt;
 }
 
 } // namespace

@@ -38,10 +38,11 @@ BandTotals sumUp(const std::vector<BandJudgement>& stages)
     return totals;
 }
 
-/// True where some excursion lasts at least the grace. One cut by a stage's end counts together
-/// with the one that goes on at once on the same side in the next stage.
-bool leftTheBand(const std::vector<BandJudgement>& stages, double graceMs)
+/// How many excursions last at least the grace. One cut by a stage's end counts together with the
+/// one that goes on at once on the same side in the next stage.
+std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double graceMs)
 {
+    std::size_t counted = 0;
     const Excursion* carried = nullptr;
     double carriedMs = 0.0;
     for (const BandJudgement& stage : stages) {
@@ -52,7 +53,7 @@ bool leftTheBand(const std::vector<BandJudgement>& stages, double graceMs)
             if (carried && carried->side == excursion.side && excursion.startMs < atOnceMs)
                 length += carriedMs;
             if (length >= graceMs)
-                return true;
+                ++counted;
             if (excursion.cut == Cut::stageEnd) {
                 cutAtEnd = &excursion;
                 cutMs = length;
@@ -61,12 +62,12 @@ bool leftTheBand(const std::vector<BandJudgement>& stages, double graceMs)
         carried = cutAtEnd;
         carriedMs = cutMs;
     }
-    return false;
+    return counted;
 }
 
-Verdict decide(const Judging& judging, double graceMs, const JudgingSettings& settings)
+Verdict decide(const Judging& judging, const JudgingSettings& settings)
 {
-    if (leftTheBand(judging.stages, graceMs))
+    if (judging.totals.counted > 0)
         return Verdict::left;
     const BandTotals& totals = judging.totals;
     const bool tooLittle = totals.coveredMs + halfMs < settings.coverageNeeded * totals.holdMs;
@@ -89,7 +90,8 @@ Judging judgeAll(const JudgedBatch& batch, double shift, double graceMs,
             judging.missed.push_back(stage.label);
     }
     judging.totals = sumUp(judging.stages);
-    judging.verdict = decide(judging, graceMs, settings);
+    judging.totals.counted = countedExcursions(judging.stages, graceMs);
+    judging.verdict = decide(judging, settings);
     return judging;
 }
 

@@ -27,7 +27,8 @@ struct BandTotals {
     double aboveMs = 0.0;
     double belowMs = 0.0;
     std::size_t excursions = 0;
-    double worstPeak = 0.0; ///< K beyond an edge; 0 without excursions
+    std::size_t counted = 0; ///< of these, at least as long as the grace
+    double worstPeak = 0.0;  ///< K beyond an edge; 0 without excursions
 
     double outsideMs() const { return aboveMs + belowMs; }
     std::optional<double> coverage() const;

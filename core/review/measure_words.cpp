@@ -91,6 +91,17 @@ std::string boundedText(const std::optional<Bounded>& figure, const Style& style
                   : "–";
 }
 
+/// A divisor that may be next to nothing makes an end that says nothing but "many times".
+std::string ratioText(const std::optional<Bounded>& ratio, const SideManner& manner)
+{
+    constexpr double most = 100.0;
+    const Style style{{}, 1.0, 2};
+    if (!ratio || !ratio->bounded() || *ratio->high < most)
+        return boundedText(ratio, style, manner);
+    return numberText(ratio->value, style, manner) + " (" + numberText(*ratio->low, style, manner) +
+           " – over " + manner.fixed(most, 0) + ")";
+}
+
 std::string aheadText(const std::optional<Ahead>& ahead)
 {
     if (!ahead)
@@ -109,7 +120,7 @@ MeasureWords measureWords(const Measure& measure, const SideManner& manner)
             boundedText(measure.a, style, manner),
             boundedText(measure.b, style, manner),
             boundedText(measure.difference, style, manner),
-            boundedText(measure.ratio, {{}, 1.0, 2}, manner),
+            ratioText(measure.ratio, manner),
             aheadText(measure.ahead),
             {},
             style.factor};

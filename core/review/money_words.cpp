@@ -180,14 +180,15 @@ std::string missingText(const SideBySide& review)
 void addYear(SideBySide& review, const SideManner& manner)
 {
     const auto perYear = review.weighing.batchesPerYear;
-    if (!perYear || review.money.scenarios.empty())
+    if (!perYear)
         return;
-    const CostScenario& first = review.money.scenarios.front();
-    review.money.yearSentence =
-        "At " + manner.fixed(*perYear, *perYear == std::round(*perYear) ? 0 : 1) +
-        " batches a year the energy costs " + manner.money(first.a.perBatch.value * *perYear) +
-        " a year with " + review.a + " and " + manner.money(first.b.perBatch.value * *perYear) +
-        " with " + review.b + ".";
+    for (CostScenario& scenario : review.money.scenarios)
+        scenario.yearSentence =
+            "At " + manner.fixed(*perYear, *perYear == std::round(*perYear) ? 0 : 1) +
+            " batches a year the energy costs " +
+            manner.money(scenario.a.perBatch.value * *perYear) + " a year with " + review.a +
+            " and " + manner.money(scenario.b.perBatch.value * *perYear) + " with " + review.b +
+            ".";
 }
 
 } // namespace

@@ -108,7 +108,8 @@ private:
                         greater()};
         case missedStage:
             return {"targets were missed: " + eachText(count(m_note.a), count(m_note.b)),
-                    "nobody is ahead on temperature"};
+                    "nobody is ahead on temperature, and beer that never got cold was spared "
+                    "the energy for it"};
         case fewBatches:
             return {"fewer than three batches: " + eachText(count(m_note.a), count(m_note.b)),
                     "how much batches differ is not known, so there is no interval and nobody is "

@@ -80,14 +80,18 @@ void expectBetween(RoundRow& row, const MeterReading& after)
     row.expectedWhy = "Between the reading before it and the one after it.";
 }
 
-/// Past the top the register begins again: said, and the range ends there.
+/// Past the top the register begins again: said, and the range ends or begins there.
 void endAtTop(RoundRow& row, const Meter& meter)
 {
     if (!meter.rollsOverAt || row.expected->second < meter.rollsOverAt->kilowattHours())
         return;
     const double top = meter.rollsOverAt->kilowattHours();
     const double beyond = row.expected->second - top;
-    row.expected->first = std::min(row.expected->first, top);
+    if (row.expected->first >= top) { // surely past it
+        row.expected = {row.expected->first - top, beyond};
+        row.expectedWhy += " It has passed its top since.";
+        return;
+    }
     row.expected->second = top;
     row.expectedWhy +=
         " It may have passed its top since: then up to " + fixedText(beyond, row.decimals) + ".";

@@ -141,6 +141,7 @@ struct CostScenario {
     std::string perBatchA; ///< "$1.73 (1.65 – 1.80)"
     std::string perBatchB;
     std::string sentence;
+    std::string yearSentence; ///< what the batches of a year cost; may be empty
 };
 
 struct MoneyWords {
@@ -153,7 +154,6 @@ struct MoneyWords {
     std::vector<CostScenario> scenarios;
     int lastBatch = 0; ///< how far the chart goes
     std::optional<double> batchesPerYear;
-    std::string yearSentence; ///< may be empty
     std::string timeOfUse;    ///< what time of use does to the cost; empty with a flat price
     std::string why;          ///< where there is no scenario: what is missing
 };

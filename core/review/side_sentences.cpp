@@ -36,7 +36,7 @@ std::string spanWords(const SideBySide& review, const SideManner& manner)
     if (review.ofSetups)
         return "For each batch ";
     const std::string from =
-        review.alignment.stage ? " from " + review.alignment.words + " on" : "";
+        review.alignment.stage ? " from " + review.alignment.words + " on," : "";
     return "Over the same " + manner.duration(review.alignment.commonHours) + from + " ";
 }
 
@@ -127,6 +127,8 @@ std::string energySentence(const SideBySide& review, const SideManner& manner,
                        against;
     if (energy.ahead == Ahead::tooClose)
         text += ", which is too close to call";
+    else if (review.ofSetups && !energy.ratio->bounded())
+        text += ", from too few batches to say how sure: it takes three of each";
     return text + ".";
 }
 

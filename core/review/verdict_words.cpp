@@ -67,12 +67,22 @@ std::string outsideShareText(double share, const VerdictManner& manner)
                : shareText(share, 1, manner.decimalSign);
 }
 
-std::string leftHeadline(const BandTotals& totals, const VerdictManner& manner)
+/// Where a grace lets some of them pass.
+std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
+{
+    if (totals.counted == totals.excursions)
+        return {};
+    return "; " + times(totals.counted) + " for the grace of " +
+           durationText(by.rules.grace, manner.decimalSign) + " or longer, which counts";
+}
+
+std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
 {
     return "left the band " + times(totals.excursions) + ": " +
            duration(totals.outsideMs(), manner) + " of " + duration(totals.coveredMs, manner) +
            " held (" + outsideShareText(totals.outsideMs() / totals.coveredMs, manner) +
-           "), worst " + worstText(totals.worstPeak, manner) + " past the edge";
+           "), worst " + worstText(totals.worstPeak, manner) + " past the edge" +
+           countedText(by, totals, manner);
 }
 
 std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
@@ -166,7 +176,7 @@ std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const Ver
 {
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
-        return leftHeadline(judged.asPlanned.totals, manner);
+        return leftHeadline(by, judged.asPlanned.totals, manner);
     case Verdict::stayed:
         return stayedHeadline(by, judged, manner);
     case Verdict::missed:

@@ -1,8 +1,8 @@
 // Causes of excursions: given, found again when limits or data change a little, taken back,
 // exported and loaded.
-#include "core/review/causes.h"
 #include "core/exchange/export.h"
 #include "core/exchange/file_writer.h"
+#include "core/review/causes.h"
 #include "core/review/explain.h"
 #include "core/review/limits_trial.h"
 #include "core/store/batches.h"
@@ -179,8 +179,8 @@ TEST_F(Causes, SurviveAnExportAndItsLoading)
     EXPECT_THAT(texts(), ElementsAre("lid open, \"took a sample\"", "\"fridge\""));
     const std::string folder = m_files.path("out");
     ASSERT_TRUE(exchange::exportLogbook(*m_logbook, folder));
-    const auto again = exchange::loadDescription(m_files.path("again.holdband"),
-                                                 folder + "/logbook.json");
+    const auto again =
+        exchange::loadDescription(m_files.path("again.holdband"), folder + "/logbook.json");
     ASSERT_TRUE(again) << again.error().sentence();
     const auto copy = store::LogbookFile::open(m_files.path("again.holdband"), store::Access::read);
     ASSERT_TRUE(copy);

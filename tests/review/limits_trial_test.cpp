@@ -167,8 +167,9 @@ protected:
                 "schedule":[{"stage":"A","target_c":20,"hours":6},
                   {"stage":"B","target_c":19,"tolerance_c":2}]}]}]})json",
                      "2026-03-10T00:00:00Z");
-        auto opened = store::LogbookFile::open(m_files.path("d.holdband"), store::Access::write,
-                                               [] { return *parseRfc3339("2026-03-10T00:00:00Z"); });
+        auto opened =
+            store::LogbookFile::open(m_files.path("d.holdband"), store::Access::write,
+                                     [] { return *parseRfc3339("2026-03-10T00:00:00Z"); });
         ASSERT_TRUE(opened) << opened.error().sentence();
         m_logbook = std::move(*opened);
     }
@@ -189,7 +190,7 @@ TEST_F(KeptLimits, AreWhatTheBatchIsJudgedByAndTakenBackAsOneAct)
 {
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
     const Limits limits{TemperatureDifference::kelvins(1.5), std::chrono::minutes{20},
-                  std::chrono::minutes{45}};
+                        std::chrono::minutes{45}};
     const Done kept = keep(limits);
     ASSERT_TRUE(kept) << kept.error().sentence();
     const auto run = review::reviewRun(*m_logbook, "Ale 2");
@@ -214,8 +215,7 @@ TEST_F(KeptLimits, RefusesWhatNoBatchMayHave)
 {
     const Limits own{TemperatureDifference::kelvins(1.0), Milliseconds{0}, std::nullopt};
     EXPECT_EQ(keep(withTolerance(own, 0.0)).error().what, "a tolerance must be above 0");
-    EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what,
-              "the grace can't be negative");
+    EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what, "the grace can't be negative");
     EXPECT_EQ(keep({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
     EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "loaded d.json");
 }

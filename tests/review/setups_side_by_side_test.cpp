@@ -236,8 +236,9 @@ TEST(SetupsSideBySide, TheTotalsCrossWhereTheDearerOneSaves)
               "cheaper one from batch 13 on, after 2.5 years.");
     EXPECT_EQ(money.scenarios[1].name, "at $0.40 for a kWh");
     EXPECT_NEAR(money.scenarios[1].crossing.batches, 6.28, 0.01);
-    EXPECT_EQ(money.yearSentence, "At 5 batches a year the energy costs $6.52 a year with Loop and "
-                                  "$2.54 with Cabinet.");
+    EXPECT_EQ(money.scenarios.front().yearSentence,
+              "At 5 batches a year the energy costs $6.52 a year with Loop and "
+              "$2.54 with Cabinet.");
     EXPECT_EQ(money.lastBatch, 25);
 }
 

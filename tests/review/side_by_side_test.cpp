@@ -162,7 +162,8 @@ TEST(SideBySideWords, SetupsAreMeansOverTheirFinishedBatches)
     EXPECT_TRUE(review.ofSetups);
     EXPECT_EQ(review.batchesA, std::vector<std::string>{"A"});
     EXPECT_EQ(review.energySentence,
-              "For each batch Loop used 2.00 times Cabinet's energy: 4.80 kWh against 2.40 kWh.");
+              "For each batch Loop used 2.00 times Cabinet's energy: 4.80 kWh against 2.40 kWh, "
+              "from too few batches to say how sure: it takes three of each.");
     EXPECT_EQ(review.temperatureSentence, "Means are over 1 batch of Loop and 1 batch of Cabinet. "
                                           "Typical deviation 0.5 °C against 0 °C.");
 }
@@ -326,7 +327,7 @@ TEST(SideBySideWords, AlignsFromACommonStage)
     EXPECT_NEAR(review.measures[0].a->value, 1.2, 1e-9);
     EXPECT_NEAR(review.measures[0].b->value, 0.6, 1e-9);
     EXPECT_TRUE(review.energySentence.starts_with(
-        "Over the same 12 h from the start of Crash on A used 2.00 times B's energy"))
+        "Over the same 12 h from the start of Crash on, A used 2.00 times B's energy"))
         << review.energySentence;
     EXPECT_FALSE(review.measures[1].a) << "nothing lies before the crash";
     EXPECT_DOUBLE_EQ(*review.deviations.crashB, 0.0);

@@ -115,7 +115,7 @@ TEST_F(PlanEditorTest, DrawsWhileItIsTyped)
     EXPECT_DOUBLE_EQ(first.settling, 36.0); // 48 h are allowed, and it lasts 36
     EXPECT_DOUBLE_EQ(editor.drawing()->stages()[1].from, 36.0);
     EXPECT_FALSE(editor.drawing()->stages()[2].endKnown);
-    EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "day 2");
+    EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "day 1");
     set(0, planTarget, "cold");
     EXPECT_EQ(editor.drawing()->stages().size(), 2u) << "what can be read is still drawn";
     EXPECT_EQ(editor.drawing()->stages()[0].row, 1);
@@ -127,7 +127,7 @@ TEST_F(PlanEditorTest, SaysWhenEachStageBegins)
 {
     editor.setPitched(*parseRfc3339("2026-03-08T01:00:00Z"));
     // Ten times 24 hours later; the clocks went forward on 8 March.
-    EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "day 11, 17 Mar 19:00");
+    EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "day 10, 17 Mar 19:00");
     set(0, planEnds, untilWords(StageUntil::turnedDown));
     EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "after Primary");
 }

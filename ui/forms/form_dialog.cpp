@@ -59,16 +59,25 @@ void FormDialog::layOut()
     layout->addWidget(m_foot);
 }
 
+/// Behind all that stands there already, whoever was made first: the order of Tab.
+void FormDialog::standLast(QWidget& widget)
+{
+    widget.setParent(this);
+    widget.setParent(m_inner);
+}
+
 void FormDialog::addRow(const QString& label, QWidget* field)
 {
     auto* words = new QLabel(label, m_inner);
     words->setMargin(4);
     setBuddyOf(*words, *field);
+    standLast(*field);
     m_form->addRow(words, field);
 }
 
 void FormDialog::addWide(QWidget* widget)
 {
+    standLast(*widget);
     m_form->addRow(widget);
 }
 

@@ -57,6 +57,7 @@ protected:
 
 private:
     void layOut();
+    void standLast(QWidget& widget);
     void orderTabs();
 
     Session* m_session;

@@ -56,6 +56,10 @@ PastImports::PastImports(Session& session, QWidget* parent)
     contents()->addLayout(row);
     connect(table()->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &PastImports::showButton);
+    connect(table()->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
+        if (!m_filling && chosen())
+            m_picked = chosen()->id;
+    });
     connect(m_button, &QPushButton::clicked, this, &PastImports::turn);
     hide();
 }
@@ -73,11 +77,19 @@ void PastImports::takeLines(std::vector<store::ImportLine> lines, const QString&
 {
     const int row = table()->currentIndex().row();
     m_lines = std::move(lines);
+    m_filling = true;
     setWords(tableOf(m_lines, Zone::named(core(zone)).value_or(Zone::utc())));
     setVisible(!m_lines.empty());
+    // The one that was picked, wherever it stands now; else the newest, or the one in its place.
+    const auto same =
+        std::find_if(m_lines.begin(), m_lines.end(), [&](const store::ImportLine& line) {
+            return m_picked && line.id == *m_picked;
+        });
+    const int at = same != m_lines.end() ? static_cast<int>(same - m_lines.begin())
+                                         : std::clamp(row, 0, static_cast<int>(m_lines.size()) - 1);
     if (!m_lines.empty())
-        table()->setCurrentIndex(
-            model()->index(std::clamp(row, 0, static_cast<int>(m_lines.size()) - 1), 0));
+        table()->setCurrentIndex(model()->index(at, 0));
+    m_filling = false;
     showButton();
 }
 

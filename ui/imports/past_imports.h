@@ -5,6 +5,7 @@
 
 #include "core/store/imports.h"
 
+#include <optional>
 #include <vector>
 
 class QPushButton;
@@ -35,6 +36,8 @@ private:
     Session* m_session;
     std::vector<store::ImportLine> m_lines;
     QPushButton* m_button;
+    std::optional<store::ImportId> m_picked; ///< by the person, not by the table
+    bool m_filling = false;
 };
 
 } // namespace holdband::ui

@@ -27,6 +27,7 @@ PlanDialog::PlanDialog(Session& session, const BatchWorld& world, const NamedPla
     m_note->setText(shown(plan.note));
     m_oldName = isTaken(plan.name) ? plan.name : std::string();
     resize(860, height());
+    m_name->setFocus();
     watchFields();
 }
 

@@ -43,7 +43,7 @@ void paintDays(const Brush& brush)
         brush.painter.setPen(QPen(brush.colours.grid, 1.0));
         brush.painter.drawLine(QPointF(x, map.plot.top()), QPointF(x, map.plot.bottom()));
         const QString words =
-            day == 0.0 ? QStringLiteral("pitched") : QStringLiteral("day %1").arg(day + 1.0);
+            day == 0.0 ? QStringLiteral("pitched") : QStringLiteral("day %1").arg(day);
         const double width = brush.metrics.horizontalAdvance(words);
         const double left = std::clamp(x - width / 2.0, map.plot.left(), map.plot.right() - width);
         if (left < free)

@@ -274,7 +274,7 @@ QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pit
         if (!hours) {
             words << QStringLiteral("after %1").arg(before);
         } else {
-            QString text = QStringLiteral("day %1").arg(static_cast<int>(*hours / 24.0) + 1);
+            QString text = QStringLiteral("day %1").arg(static_cast<int>(*hours / 24.0));
             if (pitched) {
                 const Instant at = *pitched + toMilliseconds(Hours{*hours});
                 text += QStringLiteral(", ") + shown(localShortText(at, manner.zone));

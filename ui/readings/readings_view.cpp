@@ -102,6 +102,7 @@ Result<ReadingsView> readReadingsView(const store::LogbookFile& file, const Read
     auto zone = Zone::named(settings->zone);
     HOLDBAND_TRY(zone);
     view.zone = *zone;
+    view.unit = settings->temperatureUnit();
     for (const Sensor& sensor : *sensors)
         view.subjects.push_back({false, sensor.name});
     for (const Meter& meter : *meters)

@@ -32,6 +32,7 @@ struct ReadingsView {
     std::vector<ReadingSubject> subjects; ///< sensors first
     ReadingSubject subject;
     Zone zone;
+    TemperatureUnit unit = TemperatureUnit::celsius; ///< the logbook's
     Span span;
     std::vector<store::ListedReading> readings; ///< of a sensor
     std::vector<store::Exclusion> exclusions;   ///< of the sensor, that touch the span

@@ -2,6 +2,7 @@
 
 #include "core/logbook/names.h"
 #include "core/text/numbers.h"
+#include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/words/words.h"
 
@@ -21,6 +22,18 @@ QString unitName(ReadingUnit unit)
 QString valueWords(double value)
 {
     return shown(shortestText(value, decimalSign()));
+}
+
+/// In the logbook's unit, with its name where that is not the logged one.
+QString countedWords(double value, ReadingUnit unit, TemperatureUnit own)
+{
+    const bool celsius = unit == ReadingUnit::celsius;
+    if (!celsius && unit != ReadingUnit::fahrenheit)
+        return valueWords(value);
+    const TemperatureUnit logged = celsius ? TemperatureUnit::celsius : TemperatureUnit::fahrenheit;
+    return logged == own
+               ? valueWords(value)
+               : shown(temperatureText(temperatureFrom(value, logged), own, 2, decimalSign()));
 }
 
 QString withReason(const QString& words, const std::string& why)
@@ -54,7 +67,9 @@ TableWords sensorWords(const ReadingsView& view)
         const double counts = reading.instead.value_or(reading.value);
         words.rows.push_back({{timeWords(reading.at, view.zone), {}, false},
                               {valueWords(reading.value), {}, false},
-                              {out ? dash : valueWords(counts), {}, reading.instead.has_value()},
+                              {out ? dash : countedWords(counts, reading.unit, view.unit),
+                               {},
+                               reading.instead.has_value()},
                               {unitName(reading.unit), {}, false},
                               {shown(reading.from), {}, false},
                               {stateWords(view, reading), {}, false}});

@@ -154,6 +154,8 @@ void RoundLine::setSheetRow(const review::RoundRow& row, Instant now, const Zone
     m_lastTime->setText(lastTimeText(row, now, zone));
     m_expected->setText(expectedText(row));
     m_expected->setToolTip(shown(row.expectedWhy));
+    if (m_field->hasFocus())
+        explainExpected(true);
 }
 
 QString RoundLine::message() const

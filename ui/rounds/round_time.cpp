@@ -52,7 +52,7 @@ void RoundTime::startTyping()
     m_field->show();
     m_field->setFocus();
     m_field->setSelection(11, 5);
-    m_change->setText(QStringLiteral("&Take now"));
+    m_change->setText(QStringLiteral("Ta&ke now"));
 }
 
 void RoundTime::backToNow()

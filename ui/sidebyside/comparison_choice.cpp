@@ -65,7 +65,12 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
     });
     m_batches->setAccessibleName(QStringLiteral("Batches that count"));
     connect(m_from, &QComboBox::activated, this, &ComparisonChoice::chosen);
-    connect(swap, &QPushButton::clicked, this, [this] { choose(b(), a()); });
+    connect(swap, &QPushButton::clicked, this, [this] { // what was ticked stays
+        const QString before = a();
+        fill(m_a, b());
+        fill(m_b, before);
+        Q_EMIT chosen();
+    });
     forgetOffered();
 }
 

@@ -18,6 +18,12 @@
 
 namespace holdband::ui {
 
+namespace {
+
+constexpr double unknown = -1.0; ///< no comparison was shown yet
+
+} // namespace
+
 MoneyCard::MoneyCard(QWidget* parent)
     : Card(QStringLiteral("Money"), parent), m_scenario(new QComboBox(this)),
       m_sentence(makeLabel({}, "plain", this)),
@@ -43,7 +49,7 @@ void MoneyCard::layOut()
 {
     m_scenario->setAccessibleName(QStringLiteral("Price"));
     m_table->setModel(m_figures);
-    m_table->setWideColumn(0);
+    m_table->setWideColumn(2);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     contents()->addWidget(m_sentence);
     contents()->addWidget(m_picture);
@@ -54,6 +60,9 @@ void MoneyCard::layOut()
     form->addRow(QStringLiteral("Batches a year"), m_perYear);
     contents()->addLayout(form);
     contents()->addWidget(m_remarks);
+    setTabOrder(m_table, m_scenario);
+    setTabOrder(m_scenario, m_otherPrice->edit());
+    setTabOrder(m_otherPrice->edit(), m_perYear->edit());
 }
 
 void MoneyCard::setComparison(const review::SideBySide* comparison, const Manner& manner,
@@ -68,17 +77,23 @@ void MoneyCard::setComparison(const review::SideBySide* comparison, const Manner
     m_currency = shown(comparison->settings.currency);
     const QSignalBlocker quiet(m_scenario);
     const QString before = m_scenario->currentText();
+    const bool priced = m_shownPrice != m_weighing.otherPricePerKwh && m_shownPrice != unknown;
+    m_shownPrice = m_weighing.otherPricePerKwh;
     m_scenario->clear();
     for (const review::CostScenario& each : m_money.scenarios)
         m_scenario->addItem(capitalised(shown(each.name)));
-    m_scenario->setCurrentIndex(std::max(m_scenario->findText(before), 0));
+    // A price that was just typed is looked at.
+    const int other = m_scenario->count() > 1 ? 1 : 0;
+    m_scenario->setCurrentIndex(
+        priced && m_weighing.otherPricePerKwh ? other : std::max(m_scenario->findText(before), 0));
     m_scenario->setEnabled(m_scenario->count() > 1);
     for (QuantityField* field : {m_perYear, m_otherPrice})
         field->setManner(manner);
-    m_perYear->setNumber(m_weighing.batchesPerYear);
-    m_otherPrice->setNumber(m_weighing.otherPricePerKwh);
-    m_remarks->setText(
-        sentences({m_money.yearSentence, m_money.timeOfUse, m_money.why}).join(QLatin1Char(' ')));
+    if (!m_perYear->edit()->hasFocus() || !m_perYear->edit()->isModified())
+        m_perYear->setNumber(m_weighing.batchesPerYear);
+    if (!m_otherPrice->edit()->hasFocus() || !m_otherPrice->edit()->isModified())
+        m_otherPrice->setNumber(m_weighing.otherPricePerKwh);
+    m_remarks->setText(sentences({m_money.timeOfUse, m_money.why}).join(QLatin1Char(' ')));
     m_remarks->setVisible(!m_remarks->text().isEmpty());
     draw();
 }
@@ -104,7 +119,8 @@ void MoneyCard::draw()
                           {shown(scenario.perBatchA), {}, true},
                           {shown(scenario.perBatchB), {}, true}});
     m_figures->setWords(std::move(table));
-    m_sentence->setText(sentences({scenario.sentence}).join(QString()));
+    m_sentence->setText(
+        sentences({scenario.sentence, scenario.yearSentence}).join(QLatin1Char(' ')));
     m_sentence->show();
     m_picture->setPicture(std::make_shared<TotalCostPicture>(m_money, which, m_currency, m_sides),
                           m_sentence->text());

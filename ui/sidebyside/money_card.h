@@ -48,6 +48,7 @@ private:
     QLabel* m_remarks;
     review::MoneyWords m_money;
     Weighing m_weighing;
+    std::optional<double> m_shownPrice = -1.0; ///< the second price at the last look
     PairSides m_sides;
     QString m_currency;
 };

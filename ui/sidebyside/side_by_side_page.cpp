@@ -122,7 +122,7 @@ QWidget* SideBySidePage::makeBody()
 void SideBySidePage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    const bool wide = width() >= 1260;
+    const bool wide = width() >= 1340;
     m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
     m_lower->setDirection(width() >= 760 ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
@@ -192,14 +192,7 @@ PairSides SideBySidePage::sidesOf(const review::SideBySide& comparison) const
 
 void SideBySidePage::fill(const review::SideBySide& comparison)
 {
-    m_energy->setText(keptTogether(shown(comparison.energySentence)));
-    m_energy->setAccessibleName(shown(comparison.energySentence));
-    // Over several batches in different weather, the same weather is the fair answer.
-    const QString weather = comparison.ofSetups && comparison.weather.ahead
-                                ? QLatin1Char('\n') + sentences({comparison.weather.sentence})[0]
-                                : QString();
-    m_temperature->setText(keptTogether(shown(comparison.temperatureSentence) + weather));
-    m_temperature->setAccessibleName(shown(comparison.temperatureSentence));
+    sayHeadline(comparison);
     m_subtitle = QStringLiteral("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
     m_choice->setOffered(comparison);
     m_table->setWords(measuresTable(comparison));
@@ -210,6 +203,23 @@ void SideBySidePage::fill(const review::SideBySide& comparison)
     fillCharts(comparison, sides);
     fillCards(&comparison, sides);
     Q_EMIT comparisonShown();
+}
+
+/// Over several batches in different weather, the same weather is the fair answer and stands first.
+void SideBySidePage::sayHeadline(const review::SideBySide& comparison)
+{
+    m_energyWords = shown(comparison.energySentence);
+    m_temperatureWords = shown(comparison.temperatureSentence);
+    QString first = m_energyWords;
+    QString second = m_temperatureWords;
+    if (comparison.ofSetups && comparison.weather.ahead) {
+        first = sentences({comparison.weather.sentence})[0];
+        second = m_energyWords + QLatin1Char(' ') + m_temperatureWords;
+    }
+    m_energy->setText(keptTogether(first));
+    m_energy->setAccessibleName(first);
+    m_temperature->setText(keptTogether(second));
+    m_temperature->setAccessibleName(second);
 }
 
 void SideBySidePage::fillCharts(const review::SideBySide& comparison, const PairSides& sides)
@@ -242,6 +252,8 @@ void SideBySidePage::showProblem(const QString& words)
 {
     m_energy->setText(words);
     m_energy->setAccessibleName(words);
+    m_energyWords = words;
+    m_temperatureWords.clear();
     m_temperature->clear();
     m_subtitle.clear();
     m_table->setWords({});
@@ -266,12 +278,12 @@ QStringList SideBySidePage::compared() const
 
 QString SideBySidePage::energySentence() const
 {
-    return m_energy->accessibleName();
+    return m_energyWords;
 }
 
 QString SideBySidePage::temperatureSentence() const
 {
-    return m_temperature->accessibleName();
+    return m_temperatureWords;
 }
 
 } // namespace holdband::ui

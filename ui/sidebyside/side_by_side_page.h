@@ -66,6 +66,7 @@ private:
     QWidget* makeFigures();
     void ask(std::optional<Weighing> weighing);
     void fill(const review::SideBySide& comparison);
+    void sayHeadline(const review::SideBySide& comparison);
     void fillCharts(const review::SideBySide& comparison, const PairSides& sides);
     void fillCards(const review::SideBySide* comparison, const PairSides& sides);
     void showProblem(const QString& words);
@@ -93,6 +94,8 @@ private:
     MoneyCard* m_money;
     JudgementCard* m_judgement;
     QString m_subtitle;
+    QString m_energyWords;
+    QString m_temperatureWords;
 };
 
 } // namespace holdband::ui

@@ -53,13 +53,13 @@ TableWords measuresTable(const review::SideBySide& comparison)
     for (const review::MeasureWords& line : comparison.lines) {
         const Touching notes = notesOn(comparison, line.title);
         const QString why = capitalised(shown(line.remark));
-        table.rows.push_back({{shown(line.title) + notes.marks, notes.words.join(QLatin1Char('\n')),
-                               false},
-                              {shown(line.a), {}, false},
-                              {shown(line.b), {}, false},
-                              {withoutBounds(line.difference), shown(line.difference), false},
-                              {shown(line.ratio), {}, false},
-                              {shown(line.ahead), why, line.ahead.size() == 1}});
+        table.rows.push_back(
+            {{shown(line.title) + notes.marks, notes.words.join(QLatin1Char('\n')), false},
+             {shown(line.a), {}, false},
+             {shown(line.b), {}, false},
+             {withoutBounds(line.difference), shown(line.difference), false},
+             {shown(line.ratio), {}, false},
+             {shown(line.ahead), why, line.ahead.size() == 1}});
     }
     return table;
 }
@@ -67,8 +67,9 @@ TableWords measuresTable(const review::SideBySide& comparison)
 QString batchesThatCount(const review::SideBySide& comparison)
 {
     if (!comparison.ofSetups)
-        return {};
-    return QStringLiteral("%1: %2. %3: %4.")
+        return QStringLiteral("In brackets: the least and the most that the figure can be.");
+    return QStringLiteral("%1: %2. %3: %4. In brackets: where the mean of many such batches would "
+                          "lie, 95 times in 100.")
         .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
              shown(joined(comparison.batchesB)));
 }

@@ -8,7 +8,7 @@ namespace holdband::ui {
 
 /// Each measure with the numbers of the notes that touch it.
 TableWords measuresTable(const review::SideBySide& comparison);
-/// Of two setups: which batches went in.
+/// What the brackets mean; of two setups also which batches went in.
 QString batchesThatCount(const review::SideBySide& comparison);
 /// Numbered as in the table.
 QStringList fairnessNotes(const review::SideBySide& comparison);

@@ -78,8 +78,11 @@ void WeatherCard::setComparison(const review::SideBySide* comparison, const Mann
     m_sentence->setAccessibleName(m_sentence->text());
     m_lift->setManner(manner);
     m_hours->setManner(manner);
-    m_lift->set(m_weighing.referenceLift);
-    m_hours->set(m_weighing.referenceHours);
+    // What is being typed stays.
+    if (!m_lift->edit()->hasFocus() || !m_lift->edit()->isModified())
+        m_lift->set(m_weighing.referenceLift);
+    if (!m_hours->edit()->hasFocus() || !m_hours->edit()->isModified())
+        m_hours->set(m_weighing.referenceHours);
     auto picture =
         std::make_shared<WeatherPicture>(weather, comparison->settings.temperatureUnit(), sides);
     m_picture->setPicture(picture->empty() ? nullptr : std::move(picture), m_sentence->text());

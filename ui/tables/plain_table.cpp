@@ -101,6 +101,16 @@ bool PlainTable::viewportEvent(QEvent* event)
     return true;
 }
 
+/// F1 on a figure that can explain itself is the table's, not the window's.
+bool PlainTable::event(QEvent* event)
+{
+    if (event->type() == QEvent::ShortcutOverride &&
+        static_cast<const QKeyEvent*>(event)->key() == Qt::Key_F1 &&
+        !currentIndex().data(Qt::ToolTipRole).toString().isEmpty())
+        event->accept();
+    return QTableView::event(event);
+}
+
 void PlainTable::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_F1) {

@@ -8,6 +8,7 @@
 #include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/equipment/units_dialog.h"
+#include "ui/help/help_dialog.h"
 #include "ui/history/history_dialog.h"
 #include "ui/history/undo_actions.h"
 #include "ui/imports/imports_page.h"
@@ -166,6 +167,9 @@ void MainWindow::addMenus()
     actions.addNote = [this] { addNote(m_pages->run()->batch()); };
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
     actions.showPage = [this](PageId page) { setPage(page); };
+    actions.showHelp = [this](const char* page) {
+        openHelp(*this, page ? QString::fromLatin1(page) : helpFor(m_pages->page()));
+    };
     actions.zoom = [this](Zoom zoom) { m_pages->zoom(zoom); };
     actions.showTables = [this] { showTables(); };
     actions.showCooling = [this](bool shown) {

@@ -109,7 +109,20 @@ void fillMenus(QMainWindow& window, const MenuActions& actions)
     fillBatchMenu(window, actions.batch);
     fillViewMenu(window, actions);
     QMenu* help = window.menuBar()->addMenu(QStringLiteral("&Help"));
-    add(help, QStringLiteral("&About Holdband"), {}, [&window] { showAbout(window); });
+    const std::pair<const char*, const char*> pages[] = {
+        {"&All pages", "contents.md"},
+        {"How &figures are computed", "figures.md"},
+        {"Reading a &meter", "meters.md"},
+        {"&Sensors and their logs", "sensors.md"},
+        {"&Care", "care.md"},
+    };
+    add(help, QStringLiteral("&Help for this page"), QKeySequence(Qt::Key_F1),
+        [show = actions.showHelp] { show(nullptr); });
+    for (const auto& [title, page] : pages)
+        add(help, QString::fromLatin1(title), {},
+            [show = actions.showHelp, page = page] { show(page); });
+    help->addSeparator();
+    add(help, QStringLiteral("About Hold&band"), {}, [&window] { showAbout(window); });
 }
 
 } // namespace holdband::ui

@@ -28,6 +28,23 @@ QString pageTitle(PageId page)
     return QStringLiteral("Imports");
 }
 
+QString helpFor(PageId page)
+{
+    switch (page) {
+    case PageId::rounds:
+        return QStringLiteral("rounds.md");
+    case PageId::run:
+        return QStringLiteral("run.md");
+    case PageId::sideBySide:
+        return QStringLiteral("side-by-side.md");
+    case PageId::equipment:
+        return QStringLiteral("equipment.md");
+    case PageId::imports:
+        break;
+    }
+    return QStringLiteral("imports.md");
+}
+
 PageRow::PageRow(QWidget* parent)
     : QWidget(parent), m_buttons(new QButtonGroup(this)), m_subtitle(new ElidedLabel({}, this))
 {

@@ -13,6 +13,8 @@ enum class PageId { rounds, run, sideBySide, equipment, imports };
 inline constexpr int pageCount = 5;
 
 QString pageTitle(PageId page);
+/// The page of the help that belongs to it.
+QString helpFor(PageId page);
 
 class PageRow : public QWidget {
     Q_OBJECT

@@ -1,10 +1,17 @@
 #include "ui/window/window_keys.h"
 
+#include "ui/help/help_dialog.h"
+#include "ui/tables/plain_table.h"
+
+#include <QAbstractSpinBox>
 #include <QApplication>
+#include <QComboBox>
+#include <QDialog>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QMainWindow>
 #include <QPushButton>
+#include <QScrollBar>
 
 namespace holdband::ui {
 
@@ -42,6 +49,35 @@ bool pressesButton(QObject* watched, const QKeyEvent& key)
     return true;
 }
 
+/// In the window itself F1 is a menu's key.
+bool asksHelp(QObject* watched, const QKeyEvent& key)
+{
+    const auto* widget = qobject_cast<QWidget*>(watched);
+    auto* dialog = widget ? qobject_cast<QDialog*>(widget->window()) : nullptr;
+    if (!dialog || key.key() != Qt::Key_F1 || qobject_cast<HelpDialog*>(dialog) ||
+        qobject_cast<const PlainTable*>(watched))
+        return false;
+    openHelp(*dialog, helpFor(*dialog));
+    return true;
+}
+
+/// The wheel scrolls the page; it never changes a value that happens to lie beneath.
+bool isTurned(const QObject* watched)
+{
+    return qobject_cast<const QAbstractSlider*>(watched)
+               ? !qobject_cast<const QScrollBar*>(watched)
+               : qobject_cast<const QAbstractSpinBox*>(watched) ||
+                     qobject_cast<const QComboBox*>(watched);
+}
+
+/// The line that is typed in.
+const QLineEdit* lineOf(QObject* watched)
+{
+    if (const auto* box = qobject_cast<const QAbstractSpinBox*>(watched))
+        return box->findChild<const QLineEdit*>();
+    return qobject_cast<const QLineEdit*>(watched);
+}
+
 } // namespace
 
 WindowKeys::WindowKeys(QObject* parent) : QObject(parent)
@@ -52,10 +88,15 @@ WindowKeys::WindowKeys(QObject* parent) : QObject(parent)
 bool WindowKeys::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::KeyPress)
-        return pressesButton(watched, *static_cast<const QKeyEvent*>(event));
+        return pressesButton(watched, *static_cast<const QKeyEvent*>(event)) ||
+               asksHelp(watched, *static_cast<const QKeyEvent*>(event));
+    if (event->type() == QEvent::Wheel && isTurned(watched)) {
+        event->ignore(); // what lies around it scrolls
+        return true;
+    }
     if (event->type() != QEvent::ShortcutOverride)
         return false;
-    const auto* line = qobject_cast<const QLineEdit*>(watched);
+    const QLineEdit* line = lineOf(watched);
     if (!line || isLinesOwn(*static_cast<const QKeyEvent*>(event), *line))
         return false;
     event->ignore();

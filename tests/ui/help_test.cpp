@@ -1,0 +1,83 @@
+// The help: F1 shows the page for what is looked at, and no link leads nowhere.
+#include "tests/ui/sample_window.h"
+#include "ui/help/help_dialog.h"
+#include "ui/run/run_page.h"
+#include "ui/tables/table_card.h"
+#include "ui/window/pages.h"
+
+#include <QDir>
+#include <QFile>
+#include <QRegularExpression>
+#include <QTest>
+#include <QTextBrowser>
+#include <QToolTip>
+
+namespace holdband::ui::test {
+
+namespace {
+
+QString textOf(const QString& page)
+{
+    QFile file(":/help/" + page);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << page.toStdString();
+    return QString::fromUtf8(file.readAll());
+}
+
+} // namespace
+
+TEST(Help, EveryLinkLeadsToAPageAndEveryPageIsLinked)
+{
+    const QStringList pages = QDir(":/help").entryList();
+    ASSERT_GE(pages.size(), 10);
+    QStringList linked{"contents.md"};
+    static const QRegularExpression link("\\]\\(([^)]+)\\)");
+    for (const QString& page : pages) {
+        auto matches = link.globalMatch(textOf(page));
+        while (matches.hasNext()) {
+            const QString to = matches.next().captured(1);
+            EXPECT_TRUE(pages.contains(to)) << page.toStdString() << ": " << to.toStdString();
+            linked << to;
+        }
+        EXPECT_TRUE(textOf(page).startsWith("# ")) << page.toStdString();
+    }
+    for (const QString& page : pages)
+        EXPECT_TRUE(linked.contains(page)) << page.toStdString() << " is linked from nowhere";
+}
+
+class HelpTest : public WindowTest {};
+
+TEST_F(HelpTest, F1ShowsThePageOfWhatIsLookedAt)
+{
+    const auto window = openWindow(makeLogbook());
+    window->activateWindow();
+    for (const auto& [page, wanted] : {std::pair{PageId::rounds, "rounds.md"},
+                                       {PageId::sideBySide, "side-by-side.md"},
+                                       {PageId::imports, "imports.md"}}) {
+        window->setPage(page);
+        settle(*window);
+        window->activateWindow(); // the help took the keys
+        QTest::keyClick(window.get(), Qt::Key_F1);
+        const auto* help = window->findChild<HelpDialog*>();
+        ASSERT_TRUE(help);
+        EXPECT_TRUE(help->isVisible());
+        EXPECT_EQ(help->page(), wanted);
+        EXPECT_FALSE(help->text()->toPlainText().isEmpty());
+    }
+    EXPECT_EQ(window->findChildren<HelpDialog*>().size(), 1) << "one help, not three";
+}
+
+TEST_F(HelpTest, F1OnAFigureExplainsItInstead)
+{
+    const auto window = openWindow(makeLogbook());
+    window->activateWindow();
+    window->openRun(QStringLiteral("Pale 1"));
+    settle(*window);
+    PlainTable* table = window->pages()->run()->energy()->table();
+    table->setFocus();
+    table->setCurrentIndex(table->model()->index(0, 1));
+    QTest::keyClick(table, Qt::Key_F1);
+    EXPECT_FALSE(window->findChild<HelpDialog*>());
+    EXPECT_TRUE(QToolTip::isVisible());
+}
+
+} // namespace holdband::ui::test

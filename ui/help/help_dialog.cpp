@@ -1,0 +1,83 @@
+#include "ui/help/help_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QPushButton>
+#include <QTextBrowser>
+#include <QUrl>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+const QString contents = QStringLiteral("contents.md");
+
+QString markdownOf(const QString& page)
+{
+    QFile file(QStringLiteral(":/help/") + page);
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+}
+
+} // namespace
+
+HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), m_text(new QTextBrowser(this))
+{
+    setWindowTitle(QStringLiteral("Help"));
+    resize(640, 680);
+    m_text->setOpenLinks(false);
+    m_text->setAccessibleName(QStringLiteral("Help"));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* all = buttons->addButton(QStringLiteral("&All pages"), QDialogButtonBox::ActionRole);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_text, 1);
+    layout->addWidget(buttons);
+    connect(m_text, &QTextBrowser::anchorClicked, this, &HelpDialog::follow);
+    connect(all, &QPushButton::clicked, this, [this] { showPage(contents); });
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    showPage(contents);
+}
+
+void HelpDialog::showPage(const QString& page)
+{
+    const QString text = markdownOf(page);
+    m_page = text.isEmpty() ? contents : page;
+    m_text->setMarkdown(text.isEmpty() ? markdownOf(contents) : text);
+    m_text->moveCursor(QTextCursor::Start);
+    m_text->setFocus();
+}
+
+void HelpDialog::follow(const QUrl& link)
+{
+    showPage(link.fileName());
+}
+
+QString helpFor(const QDialog& dialog)
+{
+    const std::pair<const char*, const char*> pages[] = {
+        {"Meter", "meters.md"},     {"Sensor", "sensors.md"}, {"Setup", "equipment.md"},
+        {"Prices", "equipment.md"}, {"Round", "rounds.md"},   {"Readings", "sensors.md"},
+        {"Batch", "run.md"},        {"Cause", "run.md"},      {"Chart", "run.md"},
+    };
+    const QString kind = QString::fromLatin1(dialog.metaObject()->className());
+    for (const auto& [part, page] : pages) {
+        if (kind.contains(QLatin1String(part)))
+            return QString::fromLatin1(page);
+    }
+    return contents;
+}
+
+void openHelp(QWidget& window, const QString& page)
+{
+    auto* help = window.findChild<HelpDialog*>();
+    if (!help) {
+        help = new HelpDialog(&window);
+        help->setAttribute(Qt::WA_DeleteOnClose);
+    }
+    help->showPage(page);
+    help->show();
+    help->raise();
+    help->activateWindow();
+}
+
+} // namespace holdband::ui
