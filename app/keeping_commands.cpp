@@ -1,5 +1,6 @@
 // Commands that look after the file: export, check, backup.
 #include "app/commands.h"
+#include "app/logbook_call.h"
 #include "core/exchange/export.h"
 #include "core/review/batch_list.h"
 #include "core/store/backup.h"
@@ -15,7 +16,7 @@ int withLogbook(const Call& call, Act act)
 {
     auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
     if (!logbook)
-        return fail(logbook.error());
+        return failOpening(logbook.error(), call.argument(0));
     return act(**logbook);
 }
 
@@ -38,8 +39,9 @@ int check(const Call& call)
         for (const std::string& sentence : *damage)
             printLine("Damaged: " + sentence + ".");
         if (!damage->empty())
-            return fail({ProblemKind::file, "the logbook is damaged", logbook.path(),
-                         "use a backup; `holdband export` saves what can be read"});
+            return failOpening({ProblemKind::file, "the logbook is damaged", logbook.path(),
+                                "use a backup; `holdband export` saves what can be read"},
+                               logbook.path());
         auto odd = review::findOddities(logbook);
         if (!odd)
             return fail(odd.error());

@@ -8,6 +8,8 @@
 #endif
 
 #include <QCoreApplication>
+#include <QSysInfo>
+#include <QUrl>
 #include <algorithm>
 #include <csignal>
 #include <cstdlib>
@@ -48,7 +50,24 @@ int runNamed(const Command& command, int argc, char** argv)
 /// A lone word that names no file is likelier a mistyped command.
 bool looksLikeCommand(const std::string& word)
 {
-    return word.find('/') == std::string::npos && word.find('.') == std::string::npos;
+    std::error_code error;
+    return word.find('/') == std::string::npos && word.find('.') == std::string::npos &&
+           !std::filesystem::exists(word, error);
+}
+
+/// A desktop may hand over a file:// URL where a path is meant.
+Result<std::string> pathOf(const std::string& argument)
+{
+    if (!argument.starts_with("file:"))
+        return argument;
+    const QUrl url(QString::fromStdString(argument), QUrl::StrictMode);
+    const QString host = url.host();
+    const bool here = host.isEmpty() || host == QStringLiteral("localhost") ||
+                      host == QSysInfo::machineHostName();
+    if (!url.isValid() || !here || url.path().isEmpty())
+        return failure({ProblemKind::call, "this URL names no file of this computer", argument,
+                        "give the logbook's path"});
+    return url.path(QUrl::FullyDecoded).toStdString();
 }
 
 int wrongCommand(const std::vector<Command>& commands, const std::string& word)
@@ -62,8 +81,21 @@ int wrongCommand(const std::vector<Command>& commands, const std::string& word)
 
 #ifdef HOLDBAND_HAS_WINDOW
 
-/// The sample logbook that app/start.sh makes, where it was made.
-std::optional<std::string> sampleLogbook()
+/// What the sample logbook is made of, where it was installed with the program.
+std::optional<std::string> sampleDescription()
+{
+    std::error_code error;
+    const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", error);
+    const std::filesystem::path description =
+        program.parent_path().parent_path() / "share/holdband/sample-data/spring-trials.json";
+    return std::filesystem::is_regular_file(description, error)
+               ? std::optional(description.string())
+               : std::nullopt;
+}
+
+/// The sample logbook where it was made, by app/start.sh or by this program; also where it can be
+/// made.
+std::optional<std::string> sampleLogbook(bool canBeMade)
 {
     const char* data = std::getenv("XDG_DATA_HOME");
     const char* home = std::getenv("HOME");
@@ -74,16 +106,21 @@ std::optional<std::string> sampleLogbook()
         folder = std::filesystem::path(home) / ".local" / "share";
     const std::filesystem::path sample = folder / "holdband" / "sample.holdband";
     std::error_code error;
-    return std::filesystem::is_regular_file(sample, error) ? std::optional(sample.string())
-                                                           : std::nullopt;
+    const bool there = std::filesystem::is_regular_file(sample, error);
+    return there || (canBeMade && !folder.empty()) ? std::optional(sample.string()) : std::nullopt;
 }
 
 int openTheWindow(int argc, char** argv)
 {
     ui::WindowOptions options;
-    if (argc > 1)
-        options.logbook = argv[1];
-    options.sample = sampleLogbook();
+    if (argc > 1) {
+        const auto path = pathOf(argv[1]);
+        if (!path)
+            return fail(path.error());
+        options.logbook = *path;
+    }
+    options.sampleDescription = sampleDescription();
+    options.sample = sampleLogbook(options.sampleDescription.has_value());
     return ui::openWindow(argc, argv, options);
 }
 

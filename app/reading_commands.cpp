@@ -1,5 +1,6 @@
 // Commands that read: they work while the logbook is open for writing elsewhere.
 #include "app/commands.h"
+#include "app/logbook_call.h"
 #include "app/compare_json.h"
 #include "app/compare_text.h"
 #include "app/results_json.h"
@@ -18,7 +19,7 @@ int show(const Call& call, Review review, Text text, JsonText json)
 {
     auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
     if (!logbook)
-        return fail(logbook.error());
+        return failOpening(logbook.error(), call.argument(0));
     auto result = review(**logbook);
     if (!result)
         return fail(result.error());

@@ -1,5 +1,6 @@
 // The command that writes reports: a run, a side by side, a season, as PDF, page, figures, picture.
 #include "app/commands.h"
+#include "app/logbook_call.h"
 
 #ifdef HOLDBAND_HAS_WINDOW
 #include "ui/report/report.h"
@@ -86,7 +87,7 @@ int writeReport(const Call& call, const Command& command)
     }
     auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
     if (!logbook)
-        return fail(logbook.error());
+        return failOpening(logbook.error(), call.argument(0));
     if (Done made = report::make(**logbook, *wish); !made)
         return fail(made.error());
     app::report("Wrote " + wish->path + ".");

@@ -1,5 +1,6 @@
 // Commands that change a logbook, or make one.
 #include "app/commands.h"
+#include "app/logbook_call.h"
 #include "app/results_text.h"
 #include "core/exchange/file_writer.h"
 #include "core/exchange/load.h"
@@ -85,7 +86,8 @@ void reportWarnings(const intake::ImportReport& imported)
 
 int load(const Call& call)
 {
-    auto loaded = exchange::loadDescription(call.argument(0), call.argument(1));
+    auto loaded = exchange::loadDescription(call.argument(0), call.argument(1), store::systemNow,
+                                            backupManner());
     if (!loaded)
         return fail(loaded.error());
     print(loadText(*loaded));
@@ -254,9 +256,9 @@ int import(const Call& call)
     auto options = importOptionsFrom(call);
     if (!options)
         return fail(options.error());
-    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::write);
+    auto logbook = openForWriting(call.argument(0));
     if (!logbook)
-        return fail(logbook.error());
+        return failOpening(logbook.error(), call.argument(0));
     auto imported = intake::importLog(**logbook, *options);
     if (!imported)
         return fail(imported.error());
@@ -301,9 +303,9 @@ Result<intake::TypedReading> typedReading(const Call& call, const store::Logbook
 
 int meter(const Call& call)
 {
-    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::write);
+    auto logbook = openForWriting(call.argument(0));
     if (!logbook)
-        return fail(logbook.error());
+        return failOpening(logbook.error(), call.argument(0));
     auto typed = typedReading(call, **logbook);
     if (!typed)
         return fail(typed.error());

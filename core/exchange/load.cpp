@@ -389,7 +389,8 @@ Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description
 } // namespace
 
 Result<LoadReport> loadDescription(const std::string& logbookPath,
-                                   const std::string& descriptionPath, store::Clock clock)
+                                   const std::string& descriptionPath, store::Clock clock,
+                                   std::optional<store::BackupManner> backups)
 {
     auto text = readWholeFile(descriptionPath, largestDescription);
     HOLDBAND_TRY(text);
@@ -400,6 +401,8 @@ Result<LoadReport> loadDescription(const std::string& logbookPath,
         return loadIntoNew(logbookPath, *description, descriptionPath, std::move(clock));
     auto logbook = store::LogbookFile::open(logbookPath, store::Access::write, std::move(clock));
     HOLDBAND_TRY(logbook);
+    if (backups)
+        (*logbook)->keepBackups(std::move(*backups));
     return loadInto(**logbook, *description, descriptionPath, false);
 }
 

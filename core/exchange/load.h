@@ -2,8 +2,10 @@
 #pragma once
 
 #include "core/intake/import.h"
+#include "core/store/daily_backup.h"
 #include "core/store/logbook_file.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,11 +21,12 @@ struct LoadReport {
 };
 
 /// Reads the description and the files it names, and keeps everything in one save. The logbook is
-/// made where there is none.
+/// made where there is none; one that is there is copied first, where `backups` says so.
 /// Problem (data): whatever is wrong in the description or a file, with its place; a name that the
 /// logbook has already. Problem (file): something can't be read or written.
 Result<LoadReport> loadDescription(const std::string& logbookPath,
                                    const std::string& descriptionPath,
-                                   store::Clock clock = store::systemNow);
+                                   store::Clock clock = store::systemNow,
+                                   std::optional<store::BackupManner> backups = {});
 
 } // namespace holdband::exchange

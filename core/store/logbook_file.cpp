@@ -2,6 +2,7 @@
 
 #include "core/store/act_changes.h"
 #include "core/store/backup.h"
+#include "core/store/daily_backup.h"
 #include "core/store/equipment.h"
 #include "core/store/rows.h"
 #include "core/store/schema.h"
@@ -103,6 +104,17 @@ LogbookFile::LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLo
 
 LogbookFile::~LogbookFile() = default;
 
+void LogbookFile::keepBackups(BackupManner manner)
+{
+    m_backups = std::make_unique<DailyBackup>(std::move(manner));
+}
+
+void LogbookFile::beforeChange() const
+{
+    if (m_backups)
+        m_backups->beforeChange(*this);
+}
+
 Result<std::unique_ptr<LogbookFile>>
 LogbookFile::create(const std::string& path, const LogbookSettings& settings, Clock clock)
 {
@@ -164,6 +176,7 @@ Result<ActId> addAct(const Database& database, const ActWords& words, Instant at
 
 Result<Change> Change::begin(const LogbookFile& file, ActWords words)
 {
+    file.beforeChange();
     auto transaction = Transaction::begin(file.database());
     HOLDBAND_TRY(transaction);
     const Instant now = file.now();

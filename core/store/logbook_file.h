@@ -15,6 +15,9 @@ class QLockFile;
 
 namespace holdband::store {
 
+class DailyBackup;
+struct BackupManner;
+
 /// Where "now" comes from; tests put their own in its place.
 using Clock = std::function<Instant()>;
 Instant systemNow();
@@ -36,6 +39,11 @@ public:
     const Database& database() const { return *m_database; }
     Instant now() const { return m_clock(); }
 
+    /// From now on the first change of a local day is preceded by a copy. For programs that people
+    /// keep their logbook with; what reads or tests leaves it off.
+    void keepBackups(BackupManner manner);
+    void beforeChange() const;
+
 private:
     LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLockFile> lock, Access access,
                 Clock clock);
@@ -44,6 +52,7 @@ private:
     std::unique_ptr<Database> m_database;
     Access m_access;
     Clock m_clock;
+    std::unique_ptr<DailyBackup> m_backups;
 };
 
 /// Who brought a change about. `own`: the program by itself, as with the rows of a watched file;

@@ -125,9 +125,8 @@ Done checkSqlite(const Database& database, std::vector<std::string>& damage)
 
 } // namespace
 
-Result<std::vector<std::string>> findDamage(const LogbookFile& logbook)
+Result<std::vector<std::string>> findDamage(const Database& database)
 {
-    const Database& database = logbook.database();
     auto steady = Transaction::beginReading(database);
     HOLDBAND_TRY(steady);
     std::vector<std::string> damage;

@@ -10,6 +10,10 @@
 namespace holdband::store {
 
 /// A sentence for each thing that is broken; empty where the file is sound.
-Result<std::vector<std::string>> findDamage(const LogbookFile& logbook);
+Result<std::vector<std::string>> findDamage(const Database& database);
+inline Result<std::vector<std::string>> findDamage(const LogbookFile& logbook)
+{
+    return findDamage(logbook.database());
+}
 
 } // namespace holdband::store

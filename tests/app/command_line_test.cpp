@@ -3,6 +3,7 @@
 #include "tests/app/program.h"
 
 #include <QCoreApplication>
+#include <QDir>
 
 namespace holdband::test {
 namespace {
@@ -71,8 +72,9 @@ TEST(CommandLine, VerdictTellsWhatAnExcursionCameFrom)
     const Program program;
     program.write("b.csv", "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20\n"
                            "2026-03-01 02:00,22\n2026-03-01 03:00,20\n2026-03-01 04:00,22\n");
-    program.write("d.json",
-                  R"json({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
+    program.write(
+        "d.json",
+        R"json({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
         "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00","ended":"2026-03-01 04:00",
         "beer_sensor":"Beer","tolerance_c":1,"gap_limit_min":60,
         "schedule":[{"stage":"Hold","target_c":20}],"causes":[{"from":"2026-03-01 01:40",
@@ -281,6 +283,58 @@ TEST(CommandLine, WhileOneWritesOthersReadAndAreToldWho)
                                            std::to_string(QCoreApplication::applicationPid())))
             << refused.err;
     }
+}
+
+/// The one file in the folder of copies.
+std::string onlyCopy(const std::string& folder)
+{
+    const QStringList files = QDir(QString::fromStdString(folder)).entryList(QDir::Files);
+    EXPECT_EQ(files.size(), 1);
+    return files.isEmpty() ? std::string() : folder + "/" + files.first().toStdString();
+}
+
+TEST(CommandLine, ADamagedLogbookIsAnsweredWithItsSoundCopies)
+{
+    const WorkedProgram program;
+    ASSERT_EQ(program.run({"meter", "log.holdband", "Meter", "7.5"}).status, 0);
+    ASSERT_EQ(program.run({"meter", "log.holdband", "Meter", "7.6", "--note", "again"}).status, 0);
+    const std::string copy = onlyCopy(program.path("log backups"));
+    ASSERT_EQ(program.shell("printf broken | dd of=log.holdband conv=notrunc status=none").status,
+              0);
+    const Outcome refused = program.run({"verdict", "log.holdband", "Worked"});
+    EXPECT_EQ(refused.status, 3);
+    EXPECT_NE(refused.err.find(copy), std::string::npos) << refused.err;
+    EXPECT_NE(refused.err.find("holdband backup '"), std::string::npos) << refused.err;
+    ASSERT_EQ(program.run({"backup", copy, "restored.holdband"}).status, 0);
+    EXPECT_EQ(program.run({"verdict", "restored.holdband", "Worked"}).status, 0);
+}
+
+TEST(CommandLine, ACopyThatFailsIsSaidAndTheChangeIsKept)
+{
+    const WorkedProgram program;
+    program.write("log backups", "a file where the folder should be");
+    const Outcome kept = program.run({"meter", "log.holdband", "Meter", "7.5"});
+    EXPECT_EQ(kept.status, 0);
+    EXPECT_NE(kept.err.find("no copy of today"), std::string::npos) << kept.err;
+    EXPECT_EQ(program.read("log backups"), "a file where the folder should be");
+}
+
+TEST(CommandLine, CopiesGoWhereTheDeskKeepsThem)
+{
+    const WorkedProgram program;
+    program.shell("mkdir -p desk/holdband copies && printf '[General]\nbackup-place=%s\n' "
+                  "\"$PWD/copies\" > desk/holdband/holdband.conf");
+    ASSERT_EQ(program.run({"meter", "log.holdband", "Meter", "7.5"}).status, 0);
+    EXPECT_FALSE(QDir(QString::fromStdString(program.path("log backups"))).exists());
+    EXPECT_EQ(program.shell("ls copies/*/*.holdband | wc -l").out, "1\n");
+}
+
+TEST(CommandLine, AUrlOfAnotherComputerIsNoLogbook)
+{
+    const Program program;
+    const Outcome refused = program.run({"file://elsewhere/log.holdband"});
+    EXPECT_EQ(refused.status, 2);
+    EXPECT_NE(refused.err.find("names no file of this computer"), std::string::npos);
 }
 
 TEST(CommandLine, BackupIsAWholeLogbookAndNeverOverwrites)

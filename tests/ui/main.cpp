@@ -4,11 +4,14 @@
 #include <QApplication>
 #include <QLocale>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <gtest/gtest.h>
 
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QTemporaryDir desk; // nothing is kept with the desk of who runs the tests
+    qputenv("XDG_CONFIG_HOME", desk.path().toUtf8());
     QLocale::setDefault(QLocale::c());
     QApplication application(argc, argv);
     QStandardPaths::setTestModeEnabled(true);

@@ -1,5 +1,7 @@
 #include "ui/session/session.h"
 
+#include "core/desk/desk.h"
+#include "core/store/daily_backup.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -55,11 +57,32 @@ Done Session::take(const QString& path, std::unique_ptr<LogbookFile> writer,
     m_path = path;
     m_readOnlyBecause = readOnlyBecause;
     if (writer)
+        keepBackups(*writer);
+    if (writer)
         m_writer = std::make_unique<Worker>(std::move(writer));
     m_reader = std::make_unique<Worker>(std::move(*reader));
     Q_EMIT idleChanged(true);
     Q_EMIT opened();
     return {};
+}
+
+/// Copies are made on the writing worker; what became of one is told in this thread.
+void Session::keepBackups(LogbookFile& writer)
+{
+    const auto told = [this, generation = m_generation](const Result<store::BackupCopy>& made) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, generation, made] {
+                if (generation != m_generation)
+                    return;
+                if (made)
+                    Q_EMIT backedUp();
+                else
+                    Q_EMIT backupFailed(made.error());
+            },
+            Qt::QueuedConnection);
+    };
+    writer.keepBackups({[] { return core(desk::backupPlace()); }, told});
 }
 
 void Session::count(int by)

@@ -61,6 +61,9 @@ Q_SIGNALS:
     void opened();
     void changed();
     void idleChanged(bool idle);
+    /// Before the first change of a day.
+    void backedUp();
+    void backupFailed(const holdband::Problem& problem);
 
 private:
     template <typename T>
@@ -88,6 +91,7 @@ private:
         });
     }
 
+    void keepBackups(store::LogbookFile& writer);
     void count(int by);
     Done take(const QString& path, std::unique_ptr<store::LogbookFile> writer,
               const QString& readOnlyBecause);

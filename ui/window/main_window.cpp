@@ -1,7 +1,9 @@
 #include "ui/window/main_window.h"
 
+#include "core/desk/desk.h"
 #include "core/review/lanes_cache.h"
 #include "core/store/equipment.h"
+#include "ui/backups/backup_words.h"
 #include "ui/charts/chart_tables_dialog.h"
 #include "ui/charts/run_charts.h"
 #include "ui/charts/temperature_panel.h"
@@ -93,6 +95,7 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
     addMenus();
     new WindowKeys(this);
     resize(1280, 860);
+    restoreGeometry(desk::windowGeometry()); // nothing where it was never kept
 }
 
 void MainWindow::layOut()
@@ -123,6 +126,11 @@ void MainWindow::connectParts()
         refreshLanes();
         m_pages->refresh();
     });
+    connect(&m_session, &Session::backedUp, this, &MainWindow::refreshBackups);
+    connect(&m_session, &Session::backupFailed, this, [this](const Problem& problem) {
+        m_notice->say(QStringLiteral("No copy of today: %1 The change is kept all the same.")
+                          .arg(sentence(problem)));
+    });
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
     connect(m_batchActions, &BatchActions::kept, m_notice, &NoticeBar::say);
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
@@ -144,7 +152,7 @@ void MainWindow::connectParts()
     connect(m_welcome, &WelcomePage::openWanted, this, &MainWindow::askOpen);
     connect(m_welcome, &WelcomePage::newWanted, this, &MainWindow::askNew);
     connect(m_welcome, &WelcomePage::loadWanted, this, &MainWindow::askLoad);
-    connect(m_welcome, &WelcomePage::sampleWanted, this, [this] { openLogbook(m_sampleLogbook); });
+    connect(m_welcome, &WelcomePage::sampleWanted, this, &MainWindow::openSample);
 }
 
 void MainWindow::addMenus()
@@ -154,6 +162,9 @@ void MainWindow::addMenus()
     actions.openLogbook = [this] { askOpen(); };
     actions.importLog = [this] { askImport(); };
     actions.loadDescription = [this] { askLoad(); };
+    actions.recentLogbooks = [] { return desk::recentLogbooks(); };
+    actions.openRecent = [this](const QString& path) { openLogbook(path); };
+    actions.showBackups = [this] { showBackups(); };
     actions.chooseUnits = [this] { openUnits(m_session, this); };
     actions.makeReport = [this] { m_reports->openDialog(lookedAt()); };
     actions.copyPicture = [this] { m_reports->copyPicture(lookedAt()); };
@@ -219,8 +230,12 @@ void MainWindow::takeOpened()
     if (m_session.readOnly())
         m_notice->say(QStringLiteral("Open for reading only: %1. Nothing typed here can be kept.")
                           .arg(m_session.readOnlyBecause()));
+    desk::noteOpened(m_session.path());
+    m_lastBackup.reset();
     refreshLanes();
     m_pages->refresh();
+    refreshBackups();
+    checkSeal();
 }
 
 void MainWindow::refreshLanes()
@@ -280,7 +295,8 @@ void MainWindow::chooseFirst(const review::LanesReview& lanes)
 
 void MainWindow::showStatus(const review::RoundsSheet& sheet)
 {
-    m_status->setText(statusWords(sheet, m_running));
+    const QString backup = lastBackupText(m_lastBackup, sheet.zone.localDate(sheet.now));
+    m_status->setText(withLastBackup(statusWords(sheet, m_running), backup));
     m_lanes->setNow(m_session.now());
 }
 
@@ -395,6 +411,11 @@ void MainWindow::showReadings()
     dialog->show();
 }
 
+QString MainWindow::status() const
+{
+    return m_status->text();
+}
+
 bool MainWindow::showsWelcome() const
 {
     return m_outer->currentIndex() == 0;
@@ -403,6 +424,7 @@ bool MainWindow::showsWelcome() const
 /// Once: what was typed of a round is gone with the window.
 void MainWindow::closeEvent(QCloseEvent* event)
 {
+    desk::keepWindowGeometry(saveGeometry());
     if (!m_pages->hasTypedRound() || std::exchange(m_leaveAsked, true))
         return event->accept();
     event->ignore();

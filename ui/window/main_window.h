@@ -17,6 +17,7 @@ class QStackedWidget;
 
 namespace holdband::ui {
 
+class BackupsDialog;
 class BatchActions;
 class LanesView;
 class NoticeBar;
@@ -36,6 +37,9 @@ public:
     void openLogbook(const QString& path);
     void createLogbook(const QString& path);
     void loadDescription(const QString& path);
+    /// What the sample logbook is made of when it is first wanted.
+    void setSampleDescription(const QString& path) { m_sampleDescription = path; }
+    void openSample();
     void openRun(const QString& batch);
     void openBeside(const QString& second);
     void setPage(PageId page);
@@ -48,6 +52,7 @@ public:
     Pages* pages() const { return m_pages; }
     WelcomePage* welcome() const { return m_welcome; }
     NoticeBar* notice() const { return m_notice; }
+    QString status() const;
     Reminder* reminder() const { return m_reminder; }
     UndoActions* undoActions() const { return m_undo; }
     bool showsWelcome() const;
@@ -80,6 +85,12 @@ private:
     /// Of the shown batch's beer first.
     void showReadings();
     void setReminding(bool on);
+    void refreshBackups();
+    void checkSeal();
+    void loadInto(const QString& logbook, const QString& description);
+    void showBackups();
+    BackupsDialog* makeBackupsDialog(const QString& logbook, const QString& why);
+    void offerBackups(const QString& logbook, const QString& why);
 
     Session m_session;
     UndoActions* m_undo;
@@ -90,7 +101,9 @@ private:
     QStringList m_running;                            ///< setups with a batch that runs
     bool m_freshlyOpened = false;                     ///< until its lanes are known
     QString m_sampleLogbook;
+    QString m_sampleDescription;
     bool m_leaveAsked = false; ///< with a round typed and not kept
+    std::optional<LocalTime> m_lastBackup;
     QString m_wantedPath;      ///< asked for and not there
     LanesView* m_lanes;
     PageRow* m_pageRow;

@@ -2,11 +2,13 @@
 // main_window.cpp.
 #include "ui/window/main_window.h"
 
+#include "core/desk/desk.h"
 #include "core/exchange/load.h"
 #include "ui/window/new_settings.h"
 #include "ui/window/notice_bar.h"
 #include "ui/words/words.h"
 
+#include <QDir>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -26,13 +28,16 @@ void MainWindow::openLogbook(const QString& path)
 {
     m_notice->putAway();
     m_wantedPath = QFileInfo::exists(path) ? QString() : path;
-    if (!m_wantedPath.isEmpty())
-        return m_notice->say(QStringLiteral("There is no logbook at %1 yet. \"New logbook…\" makes "
-                                            "one there.")
-                                 .arg(path));
+    if (!m_wantedPath.isEmpty()) {
+        const QString why = QStringLiteral("There is no logbook at %1.").arg(path);
+        m_notice->say(why + QStringLiteral(" \"New logbook…\" makes one there."));
+        return offerBackups(QFileInfo(path).absoluteFilePath(), why);
+    }
     const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
-    if (!opened)
-        m_notice->say(sentence(opened.error()));
+    if (opened)
+        return;
+    m_notice->say(sentence(opened.error()));
+    offerBackups(QFileInfo(path).absoluteFilePath(), sentence(opened.error()));
 }
 
 void MainWindow::createLogbook(const QString& path)
@@ -50,6 +55,23 @@ void MainWindow::loadDescription(const QString& path)
         return;
     const QString logbook = m_session.path();
     m_session.close();
+    loadInto(logbook, path);
+}
+
+void MainWindow::openSample()
+{
+    if (QFileInfo::exists(m_sampleLogbook) || m_sampleDescription.isEmpty())
+        return openLogbook(m_sampleLogbook);
+    const QDir folder = QFileInfo(m_sampleLogbook).absoluteDir();
+    if (!folder.mkpath(QStringLiteral(".")))
+        return m_notice->say(
+            QStringLiteral("The folder %1 can't be made.").arg(folder.absolutePath()));
+    m_notice->say(QStringLiteral("Making the sample logbook …"));
+    loadInto(m_sampleLogbook, m_sampleDescription);
+}
+
+void MainWindow::loadInto(const QString& logbook, const QString& path)
+{
     setEnabled(false);
     using Loaded = Result<exchange::LoadReport>;
     auto* watcher = new QFutureWatcher<std::shared_ptr<Loaded>>(this);
@@ -62,7 +84,9 @@ void MainWindow::loadDescription(const QString& path)
             m_notice->say(sentence(loaded->error()));
     });
     watcher->setFuture(QtConcurrent::run([logbook = core(logbook), path = core(path)] {
-        return std::make_shared<Loaded>(exchange::loadDescription(logbook, path));
+        return std::make_shared<Loaded>(exchange::loadDescription(
+            logbook, path, store::systemNow,
+            store::BackupManner{[] { return core(desk::backupPlace()); }, {}}));
     }));
 }
 

@@ -5,6 +5,7 @@
 #include "ui/window/about.h"
 
 #include <QAction>
+#include <QDir>
 #include <QMainWindow>
 #include <QMenuBar>
 
@@ -19,11 +20,30 @@ void add(QMenu* menu, const QString& text, const QKeySequence& keys, std::functi
     QObject::connect(action, &QAction::triggered, menu, [act = std::move(act)] { act(); });
 }
 
+/// As it stands when the menu is opened.
+void addRecentMenu(QMenu* menu, const MenuActions& actions)
+{
+    QMenu* recent = menu->addMenu(QStringLiteral("Open &recent"));
+    QObject::connect(menu, &QMenu::aboutToShow, recent, [recent, actions] {
+        recent->clear();
+        const QStringList paths = actions.recentLogbooks();
+        for (int i = 0; i < paths.size(); ++i) {
+            QString shownPath = QDir::toNativeSeparators(paths[i]);
+            QAction* action = recent->addAction(QStringLiteral("&%1  %2").arg(i + 1).arg(
+                shownPath.replace(QStringLiteral("&"), QStringLiteral("&&"))));
+            QObject::connect(action, &QAction::triggered, recent,
+                             [open = actions.openRecent, path = paths[i]] { open(path); });
+        }
+        recent->setEnabled(!paths.isEmpty());
+    });
+}
+
 void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
 {
     QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Logbook"));
     add(menu, QStringLiteral("&New…"), QKeySequence::New, actions.newLogbook);
     add(menu, QStringLiteral("&Open…"), QKeySequence::Open, actions.openLogbook);
+    addRecentMenu(menu, actions);
     menu->addSeparator();
     add(menu, QStringLiteral("&Import a log…"), QKeySequence(QStringLiteral("Ctrl+I")),
         actions.importLog);
@@ -36,6 +56,7 @@ void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
         actions.copyPicture);
     menu->addSeparator();
     add(menu, QStringLiteral("&Units, zone and currency…"), {}, actions.chooseUnits);
+    add(menu, QStringLiteral("&Backups…"), {}, actions.showBackups);
     menu->addSeparator();
     add(menu, QStringLiteral("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")),
         [&window] { window.close(); });

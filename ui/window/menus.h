@@ -35,6 +35,9 @@ struct MenuActions {
     bool reminding = false;
     std::function<void()> newLogbook;
     std::function<void()> openLogbook;
+    std::function<QStringList()> recentLogbooks; ///< newest first
+    std::function<void(const QString&)> openRecent;
+    std::function<void()> showBackups;
     std::function<void()> importLog;
     std::function<void()> loadDescription;
     std::function<void()> chooseUnits;

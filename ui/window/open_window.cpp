@@ -39,6 +39,7 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setWindowIcon(ownIcon());
     dressAsKept(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
+    window.setSampleDescription(shown(options.sampleDescription.value_or(std::string())));
     if (options.logbook)
         window.openLogbook(shown(*options.logbook));
     if (const auto page = options.page ? pageNamed(*options.page) : std::nullopt)

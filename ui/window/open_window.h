@@ -10,6 +10,8 @@ namespace holdband::ui {
 struct WindowOptions {
     std::optional<std::string> logbook; ///< to open at once
     std::optional<std::string> sample;  ///< a sample logbook, offered where no logbook is open
+    /// What it is made of, where it is not there yet.
+    std::optional<std::string> sampleDescription;
     std::optional<std::string> page;    ///< "rounds", "run", "side by side", "equipment", "imports"
 };
 

@@ -1,0 +1,62 @@
+#include "app/logbook_call.h"
+
+#include "app/console.h"
+#include "core/desk/desk.h"
+#include "core/text/times.h"
+
+namespace holdband::app {
+
+namespace {
+
+std::string inQuotes(const std::string& path)
+{
+    std::string quoted = "'";
+    for (const char c : path)
+        quoted += c == '\'' ? std::string("'\\''") : std::string(1, c);
+    return quoted + "'";
+}
+
+std::string line(const store::BackupCopy& copy)
+{
+    const Date day(std::chrono::floor<std::chrono::days>(copy.taken));
+    return "  " + dateText(day) + " " + clockText(copy.taken) + "  " + copy.path;
+}
+
+} // namespace
+
+store::BackupManner backupManner()
+{
+    const auto tell = [](const Result<store::BackupCopy>& made) {
+        if (!made)
+            report("holdband: no copy of today: " + made.error().sentence() +
+                   " The change goes on without it.");
+    };
+    return {[] { return desk::backupPlace().toStdString(); }, tell};
+}
+
+Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path)
+{
+    auto logbook = store::LogbookFile::open(path, store::Access::write);
+    if (logbook)
+        (*logbook)->keepBackups(backupManner());
+    return logbook;
+}
+
+int failOpening(const Problem& problem, const std::string& logbook)
+{
+    const int status = fail(problem);
+    const std::string place = desk::backupPlace().toStdString();
+    if (problem.kind != ProblemKind::file || !store::needsBackup(logbook))
+        return status;
+    const auto copies = store::soundBackups(logbook, place);
+    if (copies.empty())
+        return status;
+    report("Sound copies of it, newest first:");
+    for (const store::BackupCopy& copy : copies)
+        report(line(copy));
+    report("Take one into use under another name; what is there stays as it is:");
+    report("  holdband backup " + inQuotes(copies.front().path) + " restored.holdband");
+    return status;
+}
+
+} // namespace holdband::app

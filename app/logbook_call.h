@@ -1,0 +1,21 @@
+// A logbook opened for a command: copied before the first change of a day, and where it is broken
+// or gone, with the copies that can take its place.
+#pragma once
+
+#include "core/store/daily_backup.h"
+#include "core/store/logbook_file.h"
+
+#include <memory>
+#include <string>
+
+namespace holdband::app {
+
+/// As the desk has chosen; what becomes of a copy that fails is told on standard error.
+store::BackupManner backupManner();
+
+Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path);
+
+/// As fail(), and after it the sound copies of a logbook that is broken or gone.
+int failOpening(const Problem& problem, const std::string& logbook);
+
+} // namespace holdband::app

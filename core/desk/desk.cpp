@@ -1,0 +1,64 @@
+#include "core/desk/desk.h"
+
+#include <QFileInfo>
+#include <QSettings>
+
+namespace holdband::desk {
+
+namespace {
+
+constexpr int mostRecent = 5;
+const QString settingsName = QStringLiteral("holdband");
+const QString backupKey = QStringLiteral("backup-place");
+const QString recentKey = QStringLiteral("recent-logbooks");
+const QString geometryKey = QStringLiteral("window-geometry");
+
+QVariant kept(const QString& key)
+{
+    return QSettings(settingsName, settingsName).value(key);
+}
+
+void keep(const QString& key, const QVariant& value)
+{
+    QSettings(settingsName, settingsName).setValue(key, value);
+}
+
+} // namespace
+
+QString backupPlace()
+{
+    return kept(backupKey).toString();
+}
+
+void keepBackupPlace(const QString& folder)
+{
+    keep(backupKey, folder);
+}
+
+QStringList recentLogbooks()
+{
+    QStringList paths = kept(recentKey).toStringList();
+    paths.removeIf([](const QString& path) { return !QFileInfo::exists(path); });
+    return paths.mid(0, mostRecent);
+}
+
+void noteOpened(const QString& logbook)
+{
+    const QString path = QFileInfo(logbook).absoluteFilePath();
+    QStringList paths = recentLogbooks();
+    paths.removeAll(path);
+    paths.prepend(path);
+    keep(recentKey, paths.mid(0, mostRecent));
+}
+
+QByteArray windowGeometry()
+{
+    return kept(geometryKey).toByteArray();
+}
+
+void keepWindowGeometry(const QByteArray& geometry)
+{
+    keep(geometryKey, geometry);
+}
+
+} // namespace holdband::desk

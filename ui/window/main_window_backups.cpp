@@ -1,0 +1,88 @@
+// What the window does about the logbook's copies: the status line's word, the offer where a
+// logbook is damaged or gone.
+#include "ui/window/main_window.h"
+
+#include "core/desk/desk.h"
+#include "core/store/backups.h"
+#include "core/store/seal.h"
+#include "ui/backups/backups_dialog.h"
+#include "ui/rounds/reminder.h"
+#include "ui/window/notice_bar.h"
+#include "ui/words/words.h"
+
+#include <QFileInfo>
+
+namespace holdband::ui {
+
+void MainWindow::refreshBackups()
+{
+    using Last = std::optional<LocalTime>;
+    m_session.ask<Last>(
+        this,
+        [](const store::LogbookFile& file) -> Result<Last> {
+            const auto copies = store::listBackups(file.path(), core(desk::backupPlace()));
+            return copies.empty() ? Last() : Last(copies.front().taken);
+        },
+        [this](Result<Last> last) {
+            m_lastBackup = last ? *last : std::nullopt;
+            m_reminder->look();
+        });
+}
+
+/// What opens may have changed bits all the same.
+void MainWindow::checkSeal()
+{
+    m_session.ask<bool>(
+        this, [](const store::LogbookFile& file) { return store::sealHolds(file.database()); },
+        [this](Result<bool> holds) {
+            if (holds && *holds)
+                return;
+            const QString name = QFileInfo(m_session.path()).fileName();
+            const QString why = QStringLiteral("%1 is damaged, or another program wrote in it: it "
+                                               "no longer fits its seal.")
+                                    .arg(name);
+            m_notice->say(why);
+            offerBackups(m_session.path(), why);
+        });
+}
+
+void MainWindow::showBackups()
+{
+    if (!m_session.isOpen())
+        return;
+    BackupsDialog* dialog = makeBackupsDialog(m_session.path(), {});
+    dialog->look();
+    dialog->show();
+}
+
+BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QString& why)
+{
+    auto* dialog = new BackupsDialog(logbook, why, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &BackupsDialog::restored, this, [this](const QString& path) {
+        openLogbook(path);
+        if (m_session.path() == path)
+            m_notice->say(QStringLiteral("Restored as %1; the logbook that was there before "
+                                         "stays as it is.")
+                              .arg(QFileInfo(path).fileName()));
+    });
+    connect(dialog, &QDialog::finished, this, &MainWindow::refreshBackups);
+    return dialog;
+}
+
+/// Shown only where there is something to offer.
+void MainWindow::offerBackups(const QString& logbook, const QString& why)
+{
+    BackupsDialog* dialog = makeBackupsDialog(logbook, why);
+    connect(dialog, &BackupsDialog::looked, dialog, [dialog] {
+        if (dialog->isVisible())
+            return;
+        if (dialog->logbookIsBroken() && !dialog->copies().empty())
+            dialog->open();
+        else
+            dialog->deleteLater();
+    });
+    dialog->look();
+}
+
+} // namespace holdband::ui
