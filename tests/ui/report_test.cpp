@@ -1,7 +1,9 @@
 // What stands in reports, read back from each form.
 #include "ui/report/report.h"
 
+#include "core/exchange/load.h"
 #include "core/review/run_review.h"
+#include "core/review/side_by_side.h"
 #include "core/text/times.h"
 #include "tests/ui/sample_window.h"
 #include "ui/report/cells.h"
@@ -11,6 +13,7 @@
 #include "ui/report/plain_text.h"
 #include "ui/words/words.h"
 
+#include <QFile>
 #include <QFontDatabase>
 #include <QSvgRenderer>
 #include <QXmlStreamReader>
@@ -122,6 +125,78 @@ TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
     EXPECT_EQ(value(rows, "Computed from", "", "Logbook"), "small.holdband");
     EXPECT_THAT(value(rows, "Computed from", "", "Beer sensor").toStdString(),
                 HasSubstr("Loop beer, good to ± 0.36 °F"));
+}
+
+namespace {
+
+QStringList headingsOf(const Document& document)
+{
+    QStringList headings;
+    for (const Block& block : document.blocks) {
+        if (const auto* heading = std::get_if<Heading>(&block))
+            headings << heading->text;
+    }
+    return headings;
+}
+
+QStringList figuresOf(const Document& document)
+{
+    QStringList figures;
+    for (const Block& block : document.blocks) {
+        if (const auto* figure = std::get_if<Figure>(&block))
+            figures << figure->title;
+    }
+    return figures;
+}
+
+} // namespace
+
+TEST_F(ReportTest, TwoBatchesSideBySideHaveEveryPartOfTheScreen)
+{
+    const Document document = of({"Pale 1", "Pale 2"});
+    EXPECT_THAT(figuresOf(document),
+                ::testing::IsSupersetOf<QString>({"Energy of both over the same elapsed time",
+                                                  "Deviation of both from target",
+                                                  "Time spent at each deviation"}));
+    EXPECT_THAT(headingsOf(document),
+                ::testing::IsSupersetOf<QString>({"Measures", "In the same weather", "Money",
+                                                  "Judgement sheet", "Computed from"}));
+}
+
+TEST_F(ReportTest, TheFiguresOfAJudgementAreThoseOfTheReview)
+{
+    const auto review = review::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
+    ASSERT_TRUE(review);
+    const Rows rows = parsed(asCsv(of({"Pale 1", "Pale 2"})));
+    ASSERT_TRUE(review->judgement.sheet.totals);
+    EXPECT_EQ(value(rows, "Judgement sheet", "Total", "A").toDouble(),
+              review->judgement.sheet.totals->a);
+    EXPECT_EQ(value(rows, "Judgement sheet", "Total", "B").toDouble(),
+              review->judgement.sheet.totals->b);
+    EXPECT_EQ(value(rows, "What it costs", "Parts", "A").toDouble(),
+              review->money.partsA.value_or(0.0));
+}
+
+TEST_F(ReportTest, OfSetupsEveryBatchsFigureIsTold)
+{
+    const QString logbook = path("ended.holdband");
+    QFile small(path("small.json"));
+    ASSERT_TRUE(small.open(QIODevice::ReadOnly));
+    QString description = QString::fromUtf8(small.readAll());
+    description.replace("2026-03-10 18:00\",",
+                        "2026-03-10 18:00\", \"ended\": \"2026-03-12 12:00\",");
+    write("ended.json", description.toStdString());
+    ASSERT_TRUE(
+        exchange::loadDescription(logbook.toStdString(), path("ended.json").toStdString(), now));
+    open(logbook);
+    const auto review = review::reviewSideBySide(*m_logbook, "Loop", "Cabinet");
+    ASSERT_TRUE(review) << review.error().sentence();
+    const Document document = of({"Loop", "Cabinet"});
+    EXPECT_TRUE(headingsOf(document).contains("Batch by batch"));
+    const Rows rows = parsed(asCsv(document));
+    EXPECT_EQ(value(rows, "Every batch’s figures", "Pale 1", "energy_kwh").toDouble(),
+              review->batchFigures.at(0).a.batches.at(0).value);
+    EXPECT_EQ(value(rows, "Every batch’s figures", "Pale 2", "inside_share").toDouble(), 1.0);
 }
 
 TEST_F(ReportTest, APageIsWellFormedAndHasEveryBlock)

@@ -69,6 +69,8 @@ private:
 
     void take(const Table& table)
     {
+        if (table.shown == Shown::onPages)
+            return;
         for (const std::vector<Cell>& row : table.rows) {
             const QString name = row[0].raw.isEmpty() ? row[0].text : row[0].raw;
             for (std::size_t i = 1; i < row.size(); ++i)

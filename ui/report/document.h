@@ -51,11 +51,15 @@ struct Column {
     bool wide = false; ///< takes the room that is left, and wraps
 };
 
+/// Where a table is shown; some figures read well in other shapes than programs take them.
+enum class Shown { everywhere, onPages, amongFigures };
+
 struct Table {
     QString title;               ///< what it is, for those who hear it and among the figures
     std::vector<Column> columns; ///< the first names the row
     std::vector<std::vector<Cell>> rows;
     bool headerShown = true;
+    Shown shown = Shown::everywhere;
     std::size_t mostRows = 100; ///< on paper and page; the figures (CSV) have them all
 };
 

@@ -141,6 +141,8 @@ private:
 
     void take(const Table& table)
     {
+        if (table.shown == Shown::amongFigures)
+            return;
         const QString kind = table.headerShown ? QString() : QStringLiteral(" class=\"facts\"");
         m_html += QStringLiteral("<div class=\"scroll\">\n<table%1>\n<caption>%2</caption>\n")
                       .arg(kind, escaped(table.title));

@@ -3,7 +3,10 @@
 #include "core/review/measure_words.h"
 #include "core/text/near.h"
 #include "ui/pictures/pair_energy.h"
+#include "ui/report/pair_parts.h"
 #include "ui/words/words.h"
+
+#include <algorithm>
 
 namespace holdband::report {
 
@@ -43,10 +46,9 @@ Table measuresTable(const SideBySide& pair)
     return table;
 }
 
-void addChart(Document& document, const SideBySide& pair)
+void addChart(Document& document, const SideBySide& pair, const ui::PairSides& sides)
 {
-    auto picture = std::make_shared<ui::PairEnergyPicture>(
-        pair, ui::PairSides{ui::shown(pair.a), ui::shown(pair.b)});
+    auto picture = std::make_shared<ui::PairEnergyPicture>(pair, sides);
     if (picture->empty())
         return;
     document.add(
@@ -55,6 +57,29 @@ void addChart(Document& document, const SideBySide& pair)
                    .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
                QStringLiteral("Pale: the least and the most that the meters’ readings and "
                               "their accuracy allow.")});
+}
+
+/// Why nobody is ahead, and what was cut off the bounds. Measures of one remark share a line.
+void addRemarks(Document& document, const SideBySide& pair)
+{
+    std::vector<std::pair<QString, QStringList>> remarks;
+    for (const review::MeasureWords& line : pair.lines) {
+        if (line.remark.empty())
+            continue;
+        const QString remark = ui::shown(line.remark);
+        const auto same = std::find_if(remarks.begin(), remarks.end(),
+                                       [&](const auto& each) { return each.first == remark; });
+        if (same == remarks.end())
+            remarks.push_back({remark, {ui::shown(line.title)}});
+        else
+            same->second << ui::shown(line.title);
+    }
+    QStringList items;
+    for (const auto& [remark, titles] : remarks)
+        items << titles.join(QStringLiteral("; ")) + QStringLiteral(": ") + remark +
+                     (remark.endsWith(u'.') ? QString() : QStringLiteral("."));
+    if (!items.isEmpty())
+        document.add(Bullets{items});
 }
 
 /// As the table of measures calls it.
@@ -126,11 +151,25 @@ Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
     document.add(Paragraph{document.headline, Tone::lead, QStringLiteral("energy")});
     document.add(
         Paragraph{ui::shown(pair.temperatureSentence), Tone::plain, QStringLiteral("temperature")});
-    addChart(document, pair);
+    if (!pair.ofSetups)
+        document.add(Paragraph{QStringLiteral("Counted from %1; energy over the %2 h that are "
+                                              "metered in both.")
+                                   .arg(ui::shown(pair.alignment.words),
+                                        ui::numberText(pair.alignment.commonHours, 1)),
+                               Tone::muted});
+    const ui::PairSides sides{ui::shown(pair.a), ui::shown(pair.b)};
+    const Cells cells(pair.settings, *zone);
+    addChart(document, pair, sides);
+    addDeviations(document, pair, sides);
     document.add(Heading{QStringLiteral("Measures")});
     document.add(measuresTable(pair));
+    addRemarks(document, pair);
     addNotes(document, pair);
     addBatches(document, pair);
+    addBatchFigures(document, pair, sides);
+    addWeather(document, pair, sides, cells);
+    addMoney(document, pair, sides, cells);
+    addJudgement(document, pair);
     addBasis(document, pair, origin, *zone);
     return document;
 }

@@ -117,6 +117,8 @@ private:
 
     void take(const Table& table)
     {
+        if (table.shown == Shown::amongFigures)
+            return;
         PdfTable laid(m_flow, table, m_colours, tableFont());
         m_flow.need(laid.leastHeight());
         laid.put();
