@@ -11,6 +11,8 @@
 #include "core/problem.h"
 #include "core/store/exclusions.h"
 #include "core/store/hand_readings.h"
+#include "core/store/history.h"
+#include "core/store/log_maps.h"
 #include "core/store/meter_readings.h"
 #include "core/store/readings.h"
 #include "core/store/value_corrections.h"
@@ -48,6 +50,7 @@ struct FileEntry {
     std::optional<DateOrder> dateOrder;
     std::map<std::string, std::string> columns; ///< sensor or meter → header
     std::optional<FileOrigin> origin;
+    std::optional<Instant> takenBack; ///< the import; such files stand first
 };
 
 struct DescribedReading {
@@ -71,6 +74,14 @@ struct DescribedCause {
     bool operator==(const DescribedCause&) const = default;
 };
 
+/// A watched file or folder. How far it was read belongs to the logbook that read it.
+struct DescribedWatch {
+    std::string path;
+    std::string spec; ///< may be empty
+
+    bool operator==(const DescribedWatch&) const = default;
+};
+
 struct Description {
     LogbookSettings settings;
     std::vector<Setup> setups;
@@ -86,7 +97,10 @@ struct Description {
     std::vector<DescribedHandReading> handReadings;
     std::vector<store::ValueCorrection> corrections;
     Weighing weighing;
-    bool namesCurrency = false; ///< the document says one
+    std::vector<store::LogMap> logMaps;
+    std::vector<DescribedWatch> watches;
+    std::vector<store::PastAct> history; ///< oldest first
+    bool namesCurrency = false;          ///< the document says one
     bool namesPrice = false;
 };
 

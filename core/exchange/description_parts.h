@@ -50,5 +50,8 @@ store::ValueCorrection readCorrection(Fields fields);
 store::Exclusion readExclusion(Fields fields);
 JournalNote readNote(Fields fields);
 Weighing readWeighing(Fields fields);
+store::LogMap readMap(Fields fields);
+DescribedWatch readWatch(Fields fields);
+store::PastAct readAct(Fields fields);
 
 } // namespace holdband::exchange

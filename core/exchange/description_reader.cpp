@@ -42,6 +42,9 @@ Result<Description> parseDescription(const std::string& text, const std::string&
     readAll(fields, "corrections", description.corrections, readCorrection);
     if (const auto weighing = fields.object("weighing"))
         description.weighing = readWeighing(*weighing);
+    readAll(fields, "column_maps", description.logMaps, readMap);
+    readAll(fields, "watches", description.watches, readWatch);
+    readAll(fields, "history", description.history, readAct);
     fields.refuseUnknown();
     if (reading.problem)
         return failure(*reading.problem);

@@ -289,6 +289,7 @@ Json fileJson(const FileEntry& file)
         json["columns"][sensor] = header;
     if (file.origin)
         json["origin"] = originJson(*file.origin);
+    put(json, "taken_back", file.takenBack);
     return json;
 }
 
@@ -395,6 +396,28 @@ Json weighingJson(const Weighing& weighing)
     return json;
 }
 
+Json mapJson(const store::LogMap& map)
+{
+    return {{"shape", map.shape}, {"map", map.spec}, {"used", rfc3339Utc(map.used)}};
+}
+
+Json watchJson(const DescribedWatch& watch)
+{
+    Json json{{"path", watch.path}};
+    putText(json, "map", watch.spec);
+    return json;
+}
+
+Json actJson(const store::PastAct& act)
+{
+    Json json{{"at", rfc3339Utc(act.at)}, {"what", act.what}};
+    putText(json, "why", act.why);
+    if (act.kind != store::ActKind::edit)
+        json["kind"] = store::nameOf(act.kind);
+    put(json, "of", act.of);
+    return json;
+}
+
 template <typename Value, typename Make>
 void putAll(Json& document, const char* key, const std::vector<Value>& values, Make make)
 {
@@ -439,6 +462,12 @@ std::string writeDescription(const Description& description)
         putAll(document, "corrections", description.corrections, correctionJson);
     if (description.weighing != Weighing{})
         document["weighing"] = weighingJson(description.weighing);
+    if (!description.logMaps.empty())
+        putAll(document, "column_maps", description.logMaps, mapJson);
+    if (!description.watches.empty())
+        putAll(document, "watches", description.watches, watchJson);
+    if (!description.history.empty())
+        putAll(document, "history", description.history, actJson);
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -8,6 +8,7 @@
 #include "core/store/causes.h"
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
+#include "core/store/watches.h"
 #include "core/store/weighing.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
@@ -79,6 +80,7 @@ FileEntry entryFor(const store::RawImport& import, const std::string& file)
         origin.lines[column.sensor] = column.lines;
     }
     entry.origin = std::move(origin);
+    entry.takenBack = import.takenBackAt;
     return entry;
 }
 
@@ -157,6 +159,12 @@ Result<Description> collect(const store::LogbookFile& logbook)
     HOLDBAND_TRY(keep(store::readJournal(logbook), description.journal));
     HOLDBAND_TRY(keep(store::readPlans(logbook), description.plans));
     HOLDBAND_TRY(keep(store::readWeighing(logbook), description.weighing));
+    HOLDBAND_TRY(keep(store::readLogMaps(logbook), description.logMaps));
+    HOLDBAND_TRY(keep(store::readActs(logbook), description.history));
+    auto watches = store::readWatches(logbook);
+    HOLDBAND_TRY(watches);
+    for (store::Watch& watch : *watches)
+        description.watches.push_back({std::move(watch.path), std::move(watch.spec)});
     HOLDBAND_TRY(collectTyped(logbook, description));
     return description;
 }

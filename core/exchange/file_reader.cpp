@@ -85,6 +85,7 @@ FileEntry readFile(Fields fields)
     file.columns = readTexts(fields, "columns");
     if (auto origin = fields.object("origin"))
         file.origin = readOrigin(*origin);
+    file.takenBack = fields.time("taken_back");
     fields.refuseUnknown();
     return file;
 }

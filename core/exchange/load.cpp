@@ -8,8 +8,12 @@
 #include "core/store/batches.h"
 #include "core/store/causes.h"
 #include "core/store/equipment.h"
+#include "core/store/history.h"
+#include "core/store/imports.h"
 #include "core/store/journal.h"
+#include "core/store/log_maps.h"
 #include "core/store/origins.h"
+#include "core/store/watches.h"
 #include "core/store/weighing.h"
 #include "core/store/writer_lock.h"
 
@@ -171,6 +175,8 @@ private:
         if (entry.origin && kept->import)
             HOLDBAND_TRY(store::setOrigin(m_change, *kept->import,
                                           {entry.origin->headers, entry.origin->lines}));
+        if (entry.takenBack && kept->import)
+            HOLDBAND_TRY(store::takeBackAt(m_change, *kept->import, *entry.takenBack));
         m_report.files.push_back(std::move(*kept));
         return {};
     }
@@ -268,6 +274,19 @@ private:
         for (std::size_t i = 0; i < m_description.handReadings.size(); ++i)
             HOLDBAND_TRY(placed(addHandReading(m_description.handReadings[i]),
                                 at(indexed("hand_readings", i))));
+        return addLookingAround();
+    }
+
+    /// How logs were read, what is watched, and what was done before.
+    Done addLookingAround()
+    {
+        for (const store::LogMap& map : m_description.logMaps)
+            HOLDBAND_TRY(store::addLogMap(m_change, map));
+        for (std::size_t i = 0; i < m_description.watches.size(); ++i) {
+            const DescribedWatch& watch = m_description.watches[i];
+            HOLDBAND_TRY(placed(store::addWatch(m_change, watch.path, watch.spec),
+                                at(indexed("watches", i))));
+        }
         return {};
     }
 
@@ -348,6 +367,8 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     HOLDBAND_TRY(settleWeighing(logbook, *change, description));
     auto report = Loader(logbook, *change, description, path).run();
     HOLDBAND_TRY(report);
+    if (isNew) // one in use has a history of its own
+        HOLDBAND_TRY(store::addPastActs(*change, description.history));
     HOLDBAND_TRY(change->commit());
     return report;
 }

@@ -1,6 +1,8 @@
 // What was measured and said: readings, their corrections, exclusions, notes.
 #include "core/exchange/description_parts.h"
 
+#include <limits>
+
 namespace holdband::exchange {
 
 namespace {
@@ -107,6 +109,41 @@ JournalNote readNote(Fields fields)
     note.text = fields.requiredText("text");
     fields.refuseUnknown();
     return note;
+}
+
+store::LogMap readMap(Fields fields)
+{
+    store::LogMap map;
+    map.shape = fields.requiredText("shape");
+    map.spec = fields.requiredText("map");
+    map.used = fields.requiredTime("used");
+    fields.refuseUnknown();
+    return map;
+}
+
+DescribedWatch readWatch(Fields fields)
+{
+    DescribedWatch watch;
+    watch.path = fields.requiredText("path");
+    watch.spec = fields.text("map").value_or("");
+    fields.refuseUnknown();
+    return watch;
+}
+
+store::PastAct readAct(Fields fields)
+{
+    store::PastAct act;
+    act.at = fields.requiredTime("at");
+    act.what = fields.requiredText("what");
+    act.why = fields.text("why").value_or("");
+    const std::string kind = fields.text("kind").value_or("edit");
+    act.kind = store::actKindNamed(kind);
+    if (store::nameOf(act.kind) != kind)
+        fields.fail("kind", "\"" + kind + "\" is none of edit, own, undo, redo");
+    if (const auto of = fields.integer("of", 0, std::numeric_limits<int>::max()))
+        act.of = static_cast<std::size_t>(*of);
+    fields.refuseUnknown();
+    return act;
 }
 
 } // namespace holdband::exchange

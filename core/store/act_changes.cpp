@@ -3,19 +3,11 @@
 #include "core/digest.h"
 #include "core/store/rows.h"
 
-#include <array>
 #include <utility>
 
 namespace holdband::store {
 
 namespace {
-
-constexpr std::array<std::pair<ActKind, std::string_view>, 4> kindNames{{
-    {ActKind::edit, "edit"},
-    {ActKind::own, "own"},
-    {ActKind::undo, "undo"},
-    {ActKind::redo, "redo"},
-}};
 
 std::string digestOf(const Changeset& changes)
 {
@@ -23,24 +15,6 @@ std::string digestOf(const Changeset& changes)
 }
 
 } // namespace
-
-std::string_view nameOf(ActKind kind)
-{
-    for (const auto& [value, name] : kindNames) {
-        if (value == kind)
-            return name;
-    }
-    return {};
-}
-
-ActKind actKindNamed(std::string_view name)
-{
-    for (const auto& [value, known] : kindNames) {
-        if (known == name)
-            return value;
-    }
-    return ActKind::own;
-}
 
 Done keepChanges(const Database& database, ActId act, const Changeset& changes)
 {

@@ -7,10 +7,6 @@
 
 namespace holdband::store {
 
-/// The written names of the kinds of acts, as the store keeps them.
-std::string_view nameOf(ActKind kind);
-ActKind actKindNamed(std::string_view name);
-
 Done keepChanges(const Database& database, ActId act, const Changeset& changes);
 
 /// What the act changed; empty where it changed nothing that is recorded.

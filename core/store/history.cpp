@@ -3,9 +3,41 @@
 #include "core/store/act_changes.h"
 #include "core/store/rows.h"
 
+#include <array>
 #include <limits>
+#include <map>
+#include <utility>
 
 namespace holdband::store {
+
+namespace {
+
+constexpr std::array<std::pair<ActKind, std::string_view>, 4> kindNames{{
+    {ActKind::edit, "edit"},
+    {ActKind::own, "own"},
+    {ActKind::undo, "undo"},
+    {ActKind::redo, "redo"},
+}};
+
+} // namespace
+
+std::string_view nameOf(ActKind kind)
+{
+    for (const auto& [value, name] : kindNames) {
+        if (value == kind)
+            return name;
+    }
+    return {};
+}
+
+ActKind actKindNamed(std::string_view name)
+{
+    for (const auto& [value, known] : kindNames) {
+        if (known == name)
+            return value;
+    }
+    return ActKind::own;
+}
 
 Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int most,
                                               std::optional<ActId> before)
@@ -30,6 +62,50 @@ Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, ActI
     auto changes = changesOf(logbook.database(), act);
     HOLDBAND_TRY(changes);
     return rowsOf(logbook.database(), *changes);
+}
+
+Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
+{
+    std::map<std::int64_t, std::size_t> places;
+    return query(logbook.database(),
+                 // What came from another logbook stands below 1; then making this one and loading
+                 // it are no part of the record.
+                 "SELECT id, at, what, why, kind, of FROM acts WHERE id NOT IN (1, 2) OR "
+                 "(id = 2 AND what NOT LIKE 'loaded %') OR "
+                 "NOT EXISTS (SELECT 1 FROM acts WHERE id < 1) ORDER BY id",
+                 [&places](const Statement& row) {
+                     places.emplace(row.integer(0), places.size());
+                     PastAct act{instantFromMs(row.integer(1)),
+                                 row.text(2),
+                                 row.text(3),
+                                 actKindNamed(row.text(4)),
+                                 {}};
+                     const auto of = places.find(row.optionalInteger(5).value_or(0));
+                     if (!row.isNull(5) && of != places.end())
+                         act.of = of->second;
+                     return act;
+                 });
+}
+
+Done addPastActs(const Change& change, const std::vector<PastAct>& acts)
+{
+    const Database& database = change.database();
+    auto first = database.integer("SELECT min(id) FROM acts");
+    HOLDBAND_TRY(first);
+    const std::int64_t begin = *first - static_cast<std::int64_t>(acts.size());
+    for (std::size_t i = 0; i < acts.size(); ++i) {
+        const PastAct& act = acts[i];
+        const std::optional<std::int64_t> of =
+            act.of && *act.of < i ? std::optional(begin + static_cast<std::int64_t>(*act.of))
+                                  : std::nullopt;
+        HOLDBAND_TRY(execute(database,
+                             "INSERT INTO acts (id, at, what, kind, of, why) "
+                             "VALUES (?, ?, ?, ?, ?, ?)",
+                             begin + static_cast<std::int64_t>(i), toMs(act.at),
+                             std::string_view(act.what), nameOf(act.kind), of,
+                             std::string_view(act.why)));
+    }
+    return {};
 }
 
 } // namespace holdband::store

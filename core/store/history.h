@@ -5,9 +5,14 @@
 #include "core/store/logbook_file.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace holdband::store {
+
+/// The written names of the kinds of acts, as the store and descriptions keep them.
+std::string_view nameOf(ActKind kind);
+ActKind actKindNamed(std::string_view name);
 
 struct HistoryEntry {
     ActId id;
@@ -24,5 +29,23 @@ Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int mo
 
 /// Row by row, before and after. Empty for acts older than the record of changes.
 Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, ActId act);
+
+/// An act as a description carries it to another logbook.
+struct PastAct {
+    Instant at;
+    std::string what;
+    std::string why;
+    ActKind kind = ActKind::edit;
+    std::optional<std::size_t> of; ///< index of the act that is undone or redone, an earlier one
+
+    bool operator==(const PastAct&) const = default;
+};
+
+/// All acts, oldest first. Where past acts were added, without the making of this file and the load
+/// that brought them: they carry no record of their own.
+Result<std::vector<PastAct>> readActs(const LogbookFile& logbook);
+/// Puts them before all acts of a logbook that is being made. They are there to be read: what they
+/// changed has no record here, so undo passes over them.
+Done addPastActs(const Change& change, const std::vector<PastAct>& acts);
 
 } // namespace holdband::store

@@ -127,12 +127,17 @@ Result<ImportId> nextImport(const Database& database)
 
 Done takeBack(const Change& change, ImportId import)
 {
+    return takeBackAt(change, import, change.at());
+}
+
+Done takeBackAt(const Change& change, ImportId import, Instant when)
+{
     auto standing = stands(change.database(), import.value);
     HOLDBAND_TRY(standing);
     if (!*standing)
         return {};
     HOLDBAND_TRY(execute(change.database(), "UPDATE imports SET taken_back_at = ? WHERE id = ?",
-                         toMs(change.at()), import.value));
+                         toMs(when), import.value));
     HOLDBAND_TRY(setMetersAside(change, import, true));
     return settleUnrecorded(change, import);
 }

@@ -26,6 +26,8 @@ Result<std::vector<ImportLine>> listImports(const LogbookFile& logbook);
 /// Takes everything that the import brought out of the logbook; it stands aside. Does nothing to
 /// one that is taken back already.
 Done takeBack(const Change& change, ImportId import);
+/// As was done at another time.
+Done takeBackAt(const Change& change, ImportId import, Instant when);
 /// Problem (data): another import has since brought readings for the same times.
 Done putBack(const Change& change, ImportId import);
 

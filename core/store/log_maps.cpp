@@ -22,4 +22,20 @@ Done writeLogMap(const Change& change, const std::string& shape, const std::stri
                    std::string_view(shape), std::string_view(spec), toMs(change.at()));
 }
 
+Result<std::vector<LogMap>> readLogMaps(const LogbookFile& logbook)
+{
+    return query(logbook.database(), "SELECT shape, spec, used_at FROM log_maps ORDER BY shape",
+                 [](const Statement& row) {
+                     return LogMap{row.text(0), row.text(1), instantFromMs(row.integer(2))};
+                 });
+}
+
+Done addLogMap(const Change& change, const LogMap& map)
+{
+    return execute(change.database(),
+                   "INSERT INTO log_maps (shape, spec, used_at) VALUES (?, ?, ?) "
+                   "ON CONFLICT (shape) DO NOTHING",
+                   std::string_view(map.shape), std::string_view(map.spec), toMs(map.used));
+}
+
 } // namespace holdband::store

@@ -4,6 +4,7 @@
 #include "core/store/backup.h"
 #include "core/store/daily_backup.h"
 #include "core/store/equipment.h"
+#include "core/store/history.h"
 #include "core/store/rows.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"

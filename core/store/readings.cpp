@@ -302,7 +302,7 @@ Done dropEmptyImport(const Change& change, ImportId import)
 
 namespace {
 
-Done fillColumn(const Database& database, ImportId import, RawColumn& column)
+Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn& column)
 {
     auto sensor = idOf(database, "sensors", "sensor", column.sensor);
     HOLDBAND_TRY(sensor);
@@ -316,8 +316,10 @@ Done fillColumn(const Database& database, ImportId import, RawColumn& column)
         import.value, *sensor);
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
-    auto statement = database.prepare("SELECT place, value FROM readings "
-                                      "WHERE place BETWEEN ? AND ? AND import = ?");
+    auto statement = database.prepare("SELECT place, value FROM " +
+                                      std::string(aside ? "aside_readings" : "readings") +
+                                      " WHERE place BETWEEN ? AND ? AND import = ? "
+                                      "ORDER BY place");
     HOLDBAND_TRY(statement);
     statement->bindAll(placeOf(*sensor, Instant::min()), placeOf(*sensor, Instant::max()),
                        import.value);
@@ -337,24 +339,27 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
 {
     const Database& database = logbook.database();
     std::vector<RawImport> imports;
-    auto rows =
-        query(database,
-              "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit "
-              "FROM import_columns c JOIN imports i ON i.id = c.import "
-              "JOIN sensors s ON s.id = c.sensor WHERE i.taken_back_at IS NULL "
-              "ORDER BY c.import, c.sensor",
-              [&](const Statement& row) {
-                  const ImportId id{row.integer(0)};
-                  if (imports.empty() || imports.back().id != id)
-                      imports.push_back({id, {row.text(1), row.text(2), row.integer(3)}, {}});
-                  RawColumn column;
-                  column.sensor = row.text(4);
-                  column.header = row.text(5);
-                  column.unit =
-                      choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
-                  imports.back().columns.push_back(std::move(column));
-                  return true;
-              });
+    auto rows = query(database,
+                      "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
+                      "i.taken_back_at "
+                      "FROM import_columns c JOIN imports i ON i.id = c.import "
+                      "JOIN sensors s ON s.id = c.sensor "
+                      "ORDER BY i.taken_back_at IS NULL, c.import, c.sensor",
+                      [&](const Statement& row) {
+                          const ImportId id{row.integer(0)};
+                          if (imports.empty() || imports.back().id != id)
+                              imports.push_back({id,
+                                                 {row.text(1), row.text(2), row.integer(3)},
+                                                 instantOf(row.optionalInteger(7)),
+                                                 {}});
+                          RawColumn column;
+                          column.sensor = row.text(4);
+                          column.header = row.text(5);
+                          column.unit =
+                              choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
+                          imports.back().columns.push_back(std::move(column));
+                          return true;
+                      });
     HOLDBAND_TRY(rows);
     return imports;
 }
@@ -362,7 +367,8 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
 Done readRawColumns(const LogbookFile& logbook, RawImport& import)
 {
     for (RawColumn& column : import.columns)
-        HOLDBAND_TRY(fillColumn(logbook.database(), import.id, column));
+        HOLDBAND_TRY(
+            fillColumn(logbook.database(), import.id, import.takenBackAt.has_value(), column));
     return {};
 }
 

@@ -79,10 +79,12 @@ struct RawColumn {
 struct RawImport {
     ImportId id;
     ImportedFile file;
+    std::optional<Instant> takenBackAt;
     std::vector<RawColumn> columns;
 };
 
-/// Imports that brought readings of sensors, oldest first, without their readings.
+/// Imports that brought readings of sensors, without their readings: first those that are taken
+/// back, whose readings may have come again with one that stands, then the others; oldest first.
 Result<std::vector<RawImport>> readImports(const LogbookFile& logbook);
 /// Fills in the readings and lines of one of them.
 Done readRawColumns(const LogbookFile& logbook, RawImport& import);

@@ -2,6 +2,7 @@
 
 #include "core/store/act_changes.h"
 #include "core/store/equipment.h"
+#include "core/store/history.h"
 #include "core/store/imports.h"
 #include "core/store/rows.h"
 #include "core/text/zone.h"
@@ -32,9 +33,10 @@ Result<std::vector<Act>> actsSince(const LogbookFile& logbook, Instant from)
 {
     return query(
         logbook.database(),
-        // An edit without a record changed nothing that could be taken back.
-        "SELECT id, kind, what FROM acts a WHERE at >= ? AND (kind <> 'edit' OR EXISTS "
-        "(SELECT 1 FROM act_changes c WHERE c.act = a.id)) ORDER BY id",
+        // An edit without a record changed nothing that could be taken back; likewise the undo of
+        // one that came from another logbook.
+        "SELECT id, kind, what FROM acts a WHERE at >= ? AND kind <> 'own' AND EXISTS "
+        "(SELECT 1 FROM act_changes c WHERE c.act = coalesce(a.of, a.id)) ORDER BY id",
         [](const Statement& row) {
             return Act{{row.integer(0)}, actKindNamed(row.text(1)), row.text(2)};
         },

@@ -252,6 +252,7 @@ FileEntry file()
     for (int i = between(1, 3); i > 0; --i)
         result.columns[text()] = text();
     result.origin = optionally(origin);
+    result.takenBack = optionally(instant);
     return result;
 }
 
@@ -322,6 +323,14 @@ void addCauses(Description& into)
         into.causes.push_back({into.batches[0].name, cause()});
 }
 
+store::PastAct pastAct()
+{
+    store::PastAct act{instant(), text(), maybe() ? text() : "", store::ActKind::edit, {}};
+    act.kind = static_cast<store::ActKind>(between(0, 3));
+    act.of = optionally([] { return static_cast<std::size_t>(between(0, 9)); });
+    return act;
+}
+
 Description anyDescription()
 {
     Description result;
@@ -351,6 +360,11 @@ Description anyDescription()
     result.weighing.referenceHours = optionally([] { return Hours{number(0.1, 900)}; });
     result.weighing.batchesPerYear = optionally([] { return number(0.1, 60); });
     result.weighing.otherPricePerKwh = optionally([] { return number(-1, 2); });
+    result.logMaps = several(2, [] { return store::LogMap{text(), text(), instant()}; });
+    result.watches = several(2, [] {
+        return exchange::DescribedWatch{text(), maybe() ? text() : ""};
+    });
+    result.history = several(3, pastAct);
     result.weighing.quietAfter = optionally([] { return Hours{number(0, 200)}; });
     return result;
 }
@@ -386,6 +400,9 @@ TEST(DescriptionProperties, ParsingKeepsEveryValueToTheBit)
         RC_ASSERT(parsed->handReadings == first.handReadings);
         RC_ASSERT(parsed->corrections == first.corrections);
         RC_ASSERT(parsed->weighing == first.weighing);
+        RC_ASSERT(parsed->logMaps == first.logMaps);
+        RC_ASSERT(parsed->watches == first.watches);
+        RC_ASSERT(parsed->history == first.history);
         RC_ASSERT(parsed->meterReadings.size() == first.meterReadings.size());
         for (std::size_t i = 0; i < first.meterReadings.size(); ++i) {
             RC_ASSERT(parsed->meterReadings[i].meter == first.meterReadings[i].meter);

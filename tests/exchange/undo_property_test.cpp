@@ -8,6 +8,7 @@
 #include "core/store/soundness.h"
 #include "core/store/undo.h"
 #include "core/store/value_corrections.h"
+#include "core/store/watches.h"
 #include "core/store/weighing.h"
 #include "tests/store/logbooks.h"
 
@@ -16,6 +17,7 @@
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
+#include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
 namespace holdband::test {
@@ -34,6 +36,14 @@ Instant moment()
     return someday - std::chrono::minutes{between(0, 5000)};
 }
 
+/// The description without its history, which grows also by what is taken back.
+std::string withoutHistory(const std::string& description)
+{
+    auto document = nlohmann::ordered_json::parse(description);
+    RC_ASSERT(document.erase("history") == 1u);
+    return document.dump(1);
+}
+
 /// Every file of the export, one after the other, with its name.
 std::string exported(const LogbookFile& logbook)
 {
@@ -49,7 +59,9 @@ std::string exported(const LogbookFile& logbook)
     for (const QString& name : names) {
         QFile file(name);
         RC_ASSERT(file.open(QIODevice::ReadOnly));
-        all += QDir(out).relativeFilePath(name).toStdString() + "\n" + file.readAll().toStdString();
+        const std::string text = file.readAll().toStdString();
+        all += QDir(out).relativeFilePath(name).toStdString() + "\n" +
+               (name.endsWith(".json") ? withoutHistory(text) : text);
     }
     return all;
 }
@@ -187,9 +199,20 @@ void takeAnImportBack(const LogbookFile& logbook, const Change& change)
         RC_ASSERT(store::takeBack(change, imports.front().id).has_value());
 }
 
+void watch(const LogbookFile& logbook, const Change& change)
+{
+    const auto watches = *store::readWatches(logbook);
+    if (watches.size() > 1)
+        RC_ASSERT(store::removeWatch(change, watches.front().id).has_value());
+    else
+        RC_ASSERT(store::addWatch(change, "/logs/" + std::to_string(between(0, 99)) + ".csv", "")
+                      .has_value() ||
+                  !watches.empty());
+}
+
 void enterSomething(const LogbookFile& logbook)
 {
-    const int what = between(0, 6);
+    const int what = between(0, 7);
     auto change = Change::begin(logbook, "entry " + std::to_string(what));
     RC_ASSERT(change.has_value());
     if (what == 0)
@@ -204,6 +227,8 @@ void enterSomething(const LogbookFile& logbook)
         remark(logbook, *change);
     else if (what == 5)
         weigh(logbook, *change);
+    else if (what == 6)
+        watch(logbook, *change);
     else
         takeAnImportBack(logbook, *change);
     RC_ASSERT(change->commit().has_value());
