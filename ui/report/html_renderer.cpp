@@ -134,9 +134,10 @@ private:
         const QByteArray svg =
             svgElement([&](QPainter& painter) { figure.picture->paint(painter, size, look); }, size,
                        {figure.title, figure.alt});
-        m_html +=
-            QStringLiteral("<figure>\n") + QString::fromUtf8(svg) +
-            QStringLiteral("<figcaption>%1</figcaption>\n</figure>\n").arg(escaped(figure.caption));
+        m_html += QStringLiteral("<figure>\n") + QString::fromUtf8(svg);
+        if (!figure.caption.isEmpty())
+            m_html += QStringLiteral("<figcaption>%1</figcaption>\n").arg(escaped(figure.caption));
+        m_html += QStringLiteral("</figure>\n");
     }
 
     void take(const Table& table)

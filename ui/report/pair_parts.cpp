@@ -34,12 +34,12 @@ void addSentences(Document& document, const std::vector<std::string>& lines,
         document.add(Paragraph{text, tone, figure});
 }
 
-/// "Ale 2 6.12 kWh, Ale 3 5.90 kWh"
+/// "Ale 2: 6.12, Ale 3: 5.90"
 QString batchWords(const review::SetupFigures& figures)
 {
     QStringList words;
     for (const review::BatchFigure& batch : figures.batches)
-        words << ui::shown(batch.batch) + u' ' + ui::shown(batch.text);
+        words << ui::shown(batch.batch) + QStringLiteral(": ") + ui::shown(batch.text);
     return words.join(QStringLiteral(", "));
 }
 
@@ -127,21 +127,26 @@ void addModel(Document& document, const review::ModelWords& side)
             Paragraph{ui::shown(side.side) + QStringLiteral(": ") + lines.join(u' '), Tone::muted});
 }
 
-void addScenario(Document& document, const SideBySide& pair, std::size_t which,
-                 const ui::PairSides& sides)
+QString sentenceOf(const review::CostScenario& scenario)
 {
-    const review::CostScenario& scenario = pair.money.scenarios[which];
-    const QString name = ui::shown(scenario.name);
-    const QString sentence = joinedSentences({scenario.sentence});
-    document.add(Paragraph{QStringLiteral("%1: %2").arg(ui::capitalised(name), sentence)});
-    auto picture = std::make_shared<ui::TotalCostPicture>(pair.money, which,
+    return joinedSentences({scenario.sentence});
+}
+
+/// At the logbook's own price.
+void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSides& sides)
+{
+    if (pair.money.scenarios.empty())
+        return;
+    const review::CostScenario& scenario = pair.money.scenarios.front();
+    auto picture = std::make_shared<ui::TotalCostPicture>(pair.money, 0,
                                                           ui::shown(pair.settings.currency), sides);
-    if (which == 0 && !picture->empty())
-        document.add(Figure{picture,
-                            QStringLiteral("Total cost over batches, energy %1").arg(name),
-                            QStringLiteral("Cost of parts and energy of A, %1, and B, %2. %3")
-                                .arg(sides.a, sides.b, sentence),
-                            {}});
+    if (!picture->empty())
+        document.add(Figure{
+            picture,
+            QStringLiteral("Total cost over batches, energy %1").arg(ui::shown(scenario.name)),
+            QStringLiteral("Cost of parts and energy of A, %1, and B, %2. %3")
+                .arg(sides.a, sides.b, sentenceOf(scenario)),
+            {}});
 }
 
 Table costTable(const SideBySide& pair, const Cells& cells)
@@ -272,9 +277,11 @@ void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& s
 {
     const review::MoneyWords& money = pair.money;
     document.add(Heading{QStringLiteral("Money")});
-    for (std::size_t i = 0; i < money.scenarios.size(); ++i)
-        addScenario(document, pair, i, sides);
+    for (const review::CostScenario& scenario : money.scenarios)
+        document.add(Paragraph{QStringLiteral("%1: %2").arg(
+            ui::capitalised(ui::shown(scenario.name)), sentenceOf(scenario))});
     document.add(costTable(pair, cells));
+    addCostPicture(document, pair, sides);
     addSentences(document, {money.yearSentence, money.timeOfUse, money.why}, Tone::muted);
 }
 
