@@ -35,6 +35,13 @@ bool syncFile(const std::string& path)
     return ::close(descriptor) == 0 && synced;
 }
 
+void removeUnfinished(const std::string& unfinished)
+{
+    std::error_code ignored;
+    fs::remove(unfinished, ignored);
+    fs::remove(unfinished + "-journal", ignored); // a full disk leaves it
+}
+
 } // namespace
 
 Done backupTo(const Database& database, const std::string& target)
@@ -44,7 +51,7 @@ Done backupTo(const Database& database, const std::string& target)
         return fileProblem("something stands there already; nothing was changed", target,
                            "choose another name");
     const std::string unfinished = target + ".part";
-    fs::remove(unfinished, error);
+    removeUnfinished(unfinished);
     const auto copy = [&]() -> Done {
         auto to = Database::open(unfinished, Access::write, true);
         HOLDBAND_TRY(to);
@@ -59,7 +66,7 @@ Done backupTo(const Database& database, const std::string& target)
             copied = fileProblem("the copy could not be named: " + error.message(), target);
     }
     if (!copied) {
-        fs::remove(unfinished, error);
+        removeUnfinished(unfinished);
         if (copied.error().place == unfinished)
             copied.error().place = target;
     }
