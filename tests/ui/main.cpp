@@ -3,7 +3,6 @@
 
 #include <QApplication>
 #include <QLocale>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -11,10 +10,10 @@ int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     const QTemporaryDir desk; // nothing is kept with the desk of who runs the tests
-    qputenv("XDG_CONFIG_HOME", desk.path().toUtf8());
+    for (const char* home : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
+        qputenv(home, desk.path().toUtf8());
     QLocale::setDefault(QLocale::c());
     QApplication application(argc, argv);
-    QStandardPaths::setTestModeEnabled(true);
     holdband::ui::dress(application, holdband::ui::Scheme::light);
     ::testing::InitGoogleTest(&argc, argv);
     return RUN_ALL_TESTS();

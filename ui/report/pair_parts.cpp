@@ -129,7 +129,7 @@ void addModel(Document& document, const review::ModelWords& side)
 
 QString sentenceOf(const review::CostScenario& scenario)
 {
-    return joinedSentences({scenario.sentence});
+    return joinedSentences({scenario.sentence, scenario.yearSentence});
 }
 
 /// At the logbook's own price.
@@ -282,7 +282,7 @@ void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& s
             ui::capitalised(ui::shown(scenario.name)), sentenceOf(scenario))});
     document.add(costTable(pair, cells));
     addCostPicture(document, pair, sides);
-    addSentences(document, {money.yearSentence, money.timeOfUse, money.why}, Tone::muted);
+    addSentences(document, {money.timeOfUse, money.why}, Tone::muted);
 }
 
 void addJudgement(Document& document, const SideBySide& pair)
