@@ -262,6 +262,25 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
     return change->commit();
 }
 
+Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, const std::string& note)
+{
+    HOLDBAND_TRY(standingReading(logbook, meter, reading));
+    auto change = store::Change::begin(logbook, "changed the note of a reading of " + meter);
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setMeterReadingNote(*change, reading, note));
+    return change->commit();
+}
+
+Done setHandNote(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                 store::HandReadingId reading, const std::string& note)
+{
+    auto change = store::Change::begin(logbook, "changed the note of " + ownerWords(owner));
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setHandReadingNote(*change, reading, note));
+    return change->commit();
+}
+
 Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
                       store::MeterReadingId reading, const std::string& why)
 {

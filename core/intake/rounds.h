@@ -71,6 +71,12 @@ Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<Typed
 Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
                      store::MeterReadingId reading, double kwh, int decimals,
                      const std::string& why);
+/// The note beside a reading, in the place of what it was; the history keeps that.
+Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, const std::string& note);
+Done setHandNote(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                 store::HandReadingId reading, const std::string& note);
+
 /// `value` in `unit`; it is kept in the unit of the first typing.
 Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
                  store::HandReadingId reading, double value, int decimals, ReadingUnit unit,

@@ -139,6 +139,7 @@ struct Shown {
     double value;
     int decimals;
     std::int64_t id;
+    std::string note;
     std::string history;
 };
 
@@ -158,11 +159,9 @@ std::vector<Shown> shownOf(const Readings& readings, const Zone& zone)
 {
     std::vector<Shown> all;
     for (const store::KeptReading& kept : readings) {
-        Shown shown{kept.inForce.at,
-                    kept.inForce.registerReading.kilowattHours(),
-                    kept.inForce.decimals,
-                    kept.id.value,
-                    {}};
+        Shown shown{kept.inForce.at,       kept.inForce.registerReading.kilowattHours(),
+                    kept.inForce.decimals, kept.id.value,
+                    kept.inForce.note,     {}};
         for (const store::Replaced& before : kept.before)
             addHistory(shown.history,
                        wasText(before.kwh, before.decimals, before.until, before.why, zone));
@@ -183,7 +182,8 @@ std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, 
     std::vector<Shown> all;
     for (const store::KeptHandReading& kept : readings) {
         const HandReading& now = kept.inForce;
-        Shown shown{now.at, inUnit(now.value, now.unit, unit), now.decimals, kept.id.value, {}};
+        Shown shown{
+            now.at, inUnit(now.value, now.unit, unit), now.decimals, kept.id.value, now.note, {}};
         for (const store::ReplacedHandReading& before : kept.before)
             addHistory(shown.history, wasText(inUnit(before.value, now.unit, unit), before.decimals,
                                               before.until, before.why, zone));
@@ -388,7 +388,8 @@ private:
             return;
         RoundCell& cell = cells[static_cast<std::size_t>(found - m_sheet.columns.begin())];
         const int decimals = std::max(reading.decimals, m_sheet.rows.back().decimals);
-        cell = {reading.value, decimals, false, reading.at, reading.id, reading.history};
+        cell = {reading.value, decimals,     false,          reading.at,
+                reading.id,    reading.note, reading.history};
     }
 
     const store::LogbookFile& m_logbook;

@@ -41,6 +41,7 @@ struct RoundCell {
     bool missed = false;
     Instant at;          ///< of the reading, or when it was due
     std::int64_t id = 0; ///< of the store's reading, where there is a value
+    std::string note;
     std::string history; ///< "was 85.140, corrected 2 Mar 19:10: digits swapped"; mostly empty
 };
 

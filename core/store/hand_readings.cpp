@@ -103,6 +103,12 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
     return HandReadingId{database.lastRowId()};
 }
 
+Done setHandReadingNote(const Change& change, HandReadingId reading, const std::string& note)
+{
+    return execute(change.database(), "UPDATE hand_readings SET note = ? WHERE id = ?",
+                   std::string_view(note), reading.value);
+}
+
 Done correctHandReading(const Change& change, HandReadingId reading, double value, int decimals,
                         Instant at, const std::string& why)
 {

@@ -46,6 +46,8 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
 Done correctHandReading(const Change& change, HandReadingId reading, double value, int decimals,
                         Instant at, const std::string& why);
 
+Done setHandReadingNote(const Change& change, HandReadingId reading, const std::string& note);
+
 /// Takes the reading out of the record; it stays in the file, with what was done in the history.
 Done setHandReadingAside(const Change& change, HandReadingId reading);
 

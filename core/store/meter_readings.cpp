@@ -148,6 +148,12 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
     return MeterReadingId{database.lastRowId()};
 }
 
+Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note)
+{
+    return execute(change.database(), "UPDATE meter_readings SET note = ? WHERE id = ?",
+                   std::string_view(note), reading.value);
+}
+
 Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
                          Instant at, const std::string& why)
 {

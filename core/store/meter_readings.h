@@ -46,6 +46,8 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
 Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
                          Instant at, const std::string& why);
 
+Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note);
+
 /// Takes the reading out of the record; it stays in the file, with the act and its reason.
 Done setMeterReadingAside(const Change& change, MeterReadingId reading);
 

@@ -173,6 +173,31 @@ TEST_F(RoundsTest, ACorrectionInTheGridKeepsWhatWasThere)
     EXPECT_TRUE(was.endsWith("digits swapped")) << was.toStdString();
 }
 
+TEST_F(RoundsTest, ANoteIsMendedInTheGrid)
+{
+    type("15.10");
+    loop().note()->setFocus();
+    type("fan of");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    const RoundsGridModel& model = *page().grid()->model();
+    page().grid()->table()->setFocus();
+    page().grid()->table()->setCurrentIndex(model.index(0, model.columnCount() - 1));
+    press(Qt::Key_Return);
+    CorrectionBar& bar = *page().grid()->correction();
+    EXPECT_EQ(bar.note()->text(), "fan of");
+    bar.note()->setText("fan off");
+    bar.note()->setFocus();
+    press(Qt::Key_Return);
+    settle(*m_window);
+    EXPECT_FALSE(bar.isVisible());
+    EXPECT_EQ(page().grid()->model()->sheet().cells[0].back().note, "fan off");
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 15.1));
+    press(Qt::Key_Z, Qt::ControlModifier);
+    settle(*m_window);
+    EXPECT_EQ(page().grid()->model()->sheet().cells[0].back().note, "fan of");
+}
+
 TEST_F(RoundsTest, RoundsBeforeTheLastAreTurnedToAndMended)
 {
     RoundsGrid& grid = *page().grid();
@@ -221,8 +246,8 @@ TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
     table->setFocus();
     table->setCurrentIndex(model.index(0, column));
     press(Qt::Key_Return);
-    for (int i = 0; i < 3; ++i)
-        press(Qt::Key_Tab); // why, keep, take away
+    for (int i = 0; i < 4; ++i)
+        press(Qt::Key_Tab); // why, note, keep, take away
     press(Qt::Key_Space);
     settle(*m_window);
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 14.8));

@@ -47,7 +47,7 @@ done(std::function<Done(const store::LogbookFile&)> work)
 CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_words(makeLabel({}, "field", this)),
       m_value(new QLineEdit(this)), m_time(new QLineEdit(this)), m_why(new QLineEdit(this)),
-      m_keep(new QPushButton(QStringLiteral("&Keep"), this)),
+      m_note(new QLineEdit(this)), m_keep(new QPushButton(QStringLiteral("&Keep"), this)),
       m_away(new QPushButton(QStringLiteral("Take it &away"), this)),
       m_message(makeLabel({}, "warn", this))
 {
@@ -55,6 +55,8 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     m_time->setAccessibleName(QStringLiteral("When it was read"));
     m_why->setAccessibleName(QStringLiteral("Why"));
     m_why->setPlaceholderText(QStringLiteral("why: digits swapped, other meter read …"));
+    m_note->setAccessibleName(QStringLiteral("Note"));
+    m_note->setPlaceholderText(QStringLiteral("note"));
     m_value->setAlignment(Qt::AlignRight);
     m_value->setMaximumWidth(140);
     m_time->setMaximumWidth(180);
@@ -62,6 +64,7 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     connect(m_value, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
     connect(m_time, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
     connect(m_why, &QLineEdit::returnPressed, this, &CorrectionBar::keep);
+    connect(m_note, &QLineEdit::returnPressed, this, &CorrectionBar::keep);
     connect(m_keep, &QPushButton::clicked, this, &CorrectionBar::keep);
     connect(m_away, &QPushButton::clicked, this, &CorrectionBar::takeAway);
     hide();
@@ -76,6 +79,7 @@ void CorrectionBar::layOut()
     for (QWidget* widget : {static_cast<QWidget*>(m_value), static_cast<QWidget*>(m_time)})
         fields->addWidget(widget);
     fields->addWidget(m_why, 1);
+    fields->addWidget(m_note, 1);
     for (QPushButton* button : {m_keep, m_away, close})
         fields->addWidget(button);
     auto* column = new QVBoxLayout(this);
@@ -105,6 +109,8 @@ void CorrectionBar::take(const review::RoundRow& row, const review::RoundCell& c
     m_time->setText(typedTime(cell.at, zone));
     m_time->setVisible(!stands);
     m_why->clear();
+    m_note->setText(shown(cell.note));
+    m_note->setVisible(stands);
     m_away->setVisible(stands);
     m_message->clear();
     m_message->hide();
@@ -142,10 +148,30 @@ void CorrectionBar::keep()
         m_value->setFocus();
         return;
     }
-    if (m_cell.value)
+    const bool sameValue =
+        m_cell.value && core(m_value->text()) == core(numberText(*m_cell.value, m_cell.decimals));
+    if (sameValue && core(m_note->text().trimmed()) != m_cell.note)
+        keepNote();
+    else if (m_cell.value)
         correct(number->value, number->decimals);
     else
         addLate(number->value, number->decimals);
+}
+
+/// Only the note was changed.
+void CorrectionBar::keepNote()
+{
+    const review::RoundRow row = m_row;
+    const std::int64_t id = m_cell.id;
+    const std::string note = core(m_note->text().trimmed());
+    const auto work = [row, id, note](const store::LogbookFile& file) -> Done {
+        if (row.kind == review::RoundKind::meter)
+            return intake::setRegisterNote(file, row.name, {id}, note);
+        return intake::setHandNote(file, ownerOf(row), {id}, note);
+    };
+    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
+        finish(std::move(result), QStringLiteral("The note is changed."));
+    });
 }
 
 void CorrectionBar::correct(double value, int decimals)
@@ -153,8 +179,14 @@ void CorrectionBar::correct(double value, int decimals)
     const std::string why = core(m_why->text().trimmed());
     const review::RoundRow row = m_row;
     const std::int64_t id = m_cell.id;
-    const auto work = [row, id, value, decimals, why](const store::LogbookFile& file) -> Done {
-        if (row.kind == review::RoundKind::meter)
+    const std::string note = core(m_note->text().trimmed());
+    const bool noted = note != m_cell.note;
+    const auto work = [=](const store::LogbookFile& file) -> Done {
+        const bool meter = row.kind == review::RoundKind::meter;
+        if (noted)
+            HOLDBAND_TRY(meter ? intake::setRegisterNote(file, row.name, {id}, note)
+                               : intake::setHandNote(file, ownerOf(row), {id}, note));
+        if (meter)
             return intake::correctRegister(file, row.name, {id}, value, decimals, why);
         return intake::correctHand(file, ownerOf(row), {id}, value, decimals, row.unit, why);
     };

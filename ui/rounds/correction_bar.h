@@ -24,6 +24,8 @@ public:
     QLineEdit* value() const { return m_value; }
     QLineEdit* time() const { return m_time; }
     QLineEdit* why() const { return m_why; }
+    /// Of a reading that stands.
+    QLineEdit* note() const { return m_note; }
     QString message() const;
 
 Q_SIGNALS:
@@ -38,6 +40,7 @@ private:
     void keep();
     void takeAway();
     void correct(double value, int decimals);
+    void keepNote();
     void addLate(double value, int decimals);
     void finish(Result<bool> done, const QString& words);
     void refuse(const Problem& problem);
@@ -50,6 +53,7 @@ private:
     QLineEdit* m_value;
     QLineEdit* m_time;
     QLineEdit* m_why;
+    QLineEdit* m_note;
     QPushButton* m_keep;
     QPushButton* m_away;
     QLabel* m_message;
