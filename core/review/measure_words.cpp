@@ -1,5 +1,7 @@
 #include "core/review/measure_words.h"
 
+#include <cmath>
+
 namespace holdband::review {
 
 using analysis::Ahead;
@@ -73,7 +75,10 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
 
 std::string numberText(double value, const Style& style, const SideManner& manner)
 {
-    return manner.fixed(value * style.factor, style.decimals);
+    const double written = value * style.factor;
+    // A count; of several batches its mean.
+    const bool part = style.decimals == 0 && written != std::round(written);
+    return manner.fixed(written, part ? 1 : style.decimals);
 }
 
 std::string boundsText(const Bounded& figure, const Style& style, const SideManner& manner)

@@ -109,8 +109,8 @@ QWidget* SideBySidePage::makeBody()
     m_body = new QBoxLayout(QBoxLayout::LeftToRight, inner);
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(spacing::gap);
-    m_body->addWidget(makeCharts(), 1);
-    m_body->addWidget(makeFigures(), 2);
+    m_body->addWidget(makeCharts(), 2);
+    m_body->addWidget(makeFigures(), 5);
     auto* area = new QScrollArea(this);
     area->setWidget(inner);
     area->setWidgetResizable(true);
@@ -214,7 +214,10 @@ void SideBySidePage::sayHeadline(const review::SideBySide& comparison)
     QString second = m_temperatureWords;
     if (comparison.ofSetups && comparison.weather.ahead) {
         first = sentences({comparison.weather.sentence})[0];
-        second = m_energyWords + QLatin1Char(' ') + m_temperatureWords;
+        // What was used says something else, since the weather differed.
+        second = QStringLiteral("As brewed, each in its own weather: ") +
+                 m_energyWords.left(1).toLower() + m_energyWords.mid(1) + QLatin1Char(' ') +
+                 m_temperatureWords;
     }
     m_energy->setText(keptTogether(first));
     m_energy->setAccessibleName(first);
