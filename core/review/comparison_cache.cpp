@@ -3,9 +3,9 @@
 #include "core/analysis/meter_curve.h"
 #include "core/keep.h"
 #include "core/logbook/meter_service.h"
+#include "core/review/cache_basis.h"
 
 #include <algorithm>
-#include <set>
 
 namespace holdband::review {
 
@@ -14,9 +14,7 @@ namespace {
 /// Sensors whose readings a summary of the batch rests on.
 std::set<std::string> sensorsOf(const Snapshot& snapshot, const Batch& batch, bool hasMeter)
 {
-    std::set<std::string> names{batch.beerSensor};
-    for (const BeerUse& use : batch.beerUses)
-        names.insert(use.sensor);
+    std::set<std::string> names = beerSensorsOf(batch);
     if (batch.ambientSensor)
         names.insert(*batch.ambientSensor);
     for (const Sensor& sensor : snapshot.sensors) {
@@ -24,16 +22,6 @@ std::set<std::string> sensorsOf(const Snapshot& snapshot, const Batch& batch, bo
             names.insert(sensor.name);
     }
     return names;
-}
-
-std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sensor)
-{
-    std::vector<Span> spans;
-    for (const store::Exclusion& exclusion : snapshot.exclusions) {
-        if (exclusion.sensor == sensor)
-            spans.push_back(exclusion.span);
-    }
-    return spans;
 }
 
 bool countsFor(const Meter& meter, const std::string& setup)

@@ -1,32 +1,9 @@
 #include "core/review/lanes_cache.h"
 
 #include "core/review/batch_line.h"
-
-#include <set>
+#include "core/review/cache_basis.h"
 
 namespace holdband::review {
-
-namespace {
-
-std::set<std::string> beerSensorsOf(const Batch& batch)
-{
-    std::set<std::string> names{batch.beerSensor};
-    for (const BeerUse& use : batch.beerUses)
-        names.insert(use.sensor);
-    return names;
-}
-
-std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sensor)
-{
-    std::vector<Span> spans;
-    for (const store::Exclusion& exclusion : snapshot.exclusions) {
-        if (exclusion.sensor == sensor)
-            spans.push_back(exclusion.span);
-    }
-    return spans;
-}
-
-} // namespace
 
 void LanesCache::begin(const store::LogbookFile& logbook, const Snapshot& snapshot)
 {
