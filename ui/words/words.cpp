@@ -1,11 +1,17 @@
 #include "ui/words/words.h"
 
+#include "core/text/catalogue.h"
 #include "core/text/numbers.h"
 
 #include <QLocale>
 #include <QRegularExpression>
 
 namespace holdband::ui {
+
+QString Words::counted(const char* many, const char* one, std::uint64_t count)
+{
+    return countedText("Words", many, one, count);
+}
 
 char decimalSign()
 {

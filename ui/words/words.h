@@ -1,14 +1,29 @@
-// Between the core's text (UTF-8) and the window's (QString), and the person's decimal sign.
+// The window's texts in the person's language; between the core's text (UTF-8) and the window's
+// (QString); and the person's decimal sign.
 #pragma once
 
 #include "core/problem.h"
 
+#include <QCoreApplication>
 #include <QString>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
 
 namespace holdband::ui {
+
+/// The window's texts. The English one stands in the code and is the key of the catalogue
+/// (resources/translations); one text is one whole label or sentence. Never called before the
+/// program has chosen its language: no constants at namespace scope.
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+
+public:
+    /// With the plural forms of the language; %n is the count. In English `one` for one, else
+    /// `many`.
+    static QString counted(const char* many, const char* one, std::uint64_t count);
+};
 
 inline QString shown(std::string_view text)
 {
