@@ -4,13 +4,13 @@
 
 build_packages=(
     g++ cmake ninja-build
-    qt6-base-dev qt6-svg-dev libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
+    qt6-base-dev qt6-svg-dev qt6-l10n-tools libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
     nlohmann-json3-dev
 )
 
-# At run time: the display's plugin, time zones, and a font (without one every label is a row of
-# boxes).
-run_packages=(qt6-qpa-plugins tzdata fonts-dejavu-core)
+# At run time: the display's plugin, time zones, a font (without one every label is a row of boxes),
+# and Qt's own words in other languages.
+run_packages=(qt6-qpa-plugins tzdata fonts-dejavu-core qt6-translations-l10n)
 if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi

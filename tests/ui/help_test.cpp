@@ -37,21 +37,24 @@ QAction* f1(const MainWindow& window)
 
 TEST(Help, EveryLinkLeadsToAPageAndEveryPageIsLinked)
 {
-    const QStringList pages = QDir(":/help").entryList();
+    const QStringList pages = QDir(":/help").entryList(QDir::Files);
     ASSERT_GE(pages.size(), 10);
-    QStringList linked{"contents.md"};
+    EXPECT_EQ(QDir(":/help/de").entryList(QDir::Files), pages);
     static const QRegularExpression link("\\]\\(([^)]+)\\)");
-    for (const QString& page : pages) {
-        auto matches = link.globalMatch(textOf(page));
-        while (matches.hasNext()) {
-            const QString to = matches.next().captured(1);
-            EXPECT_TRUE(pages.contains(to)) << page.toStdString() << ": " << to.toStdString();
-            linked << to;
+    for (const QString& folder : {QString(), QStringLiteral("de/")}) {
+        QStringList linked{"contents.md"};
+        for (const QString& page : pages) {
+            auto matches = link.globalMatch(textOf(folder + page));
+            while (matches.hasNext()) {
+                const QString to = matches.next().captured(1);
+                EXPECT_TRUE(pages.contains(to)) << page.toStdString() << ": " << to.toStdString();
+                linked << to;
+            }
+            EXPECT_TRUE(textOf(folder + page).startsWith("# ")) << page.toStdString();
         }
-        EXPECT_TRUE(textOf(page).startsWith("# ")) << page.toStdString();
+        for (const QString& page : pages)
+            EXPECT_TRUE(linked.contains(page)) << page.toStdString() << " is linked from nowhere";
     }
-    for (const QString& page : pages)
-        EXPECT_TRUE(linked.contains(page)) << page.toStdString() << " is linked from nowhere";
 }
 
 class HelpTest : public WindowTest {};

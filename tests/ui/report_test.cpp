@@ -401,7 +401,7 @@ TEST_F(ReportTest, StoppedWritesNothing)
     wish.path = path("run.pdf").toStdString();
     Progress progress;
     bool stop = false;
-    progress.at = [&](const char* step) { stop = std::string(step) == "drawing"; };
+    progress.at = [&](const QString& step) { stop = step == "drawing"; };
     progress.stopped = [&] { return stop; };
     const Done made = make(*m_logbook, wish, progress);
     ASSERT_FALSE(made);

@@ -19,14 +19,14 @@ QString takenText(LocalTime taken)
 QString lastBackupText(const std::optional<LocalTime>& last, Date today)
 {
     if (!last)
-        return QStringLiteral("never backed up");
+        return Words::tr("never backed up");
     const local_days day = std::chrono::floor<days>(*last);
     const QString clock = shown(clockText(*last));
     if (day == local_days(today))
-        return QStringLiteral("backed up today %1").arg(clock);
+        return Words::tr("backed up today %1").arg(clock);
     if (day == local_days(today) - days{1})
-        return QStringLiteral("backed up yesterday %1").arg(clock);
-    return QStringLiteral("backed up %1").arg(takenText(*last));
+        return Words::tr("backed up yesterday %1").arg(clock);
+    return Words::tr("backed up %1").arg(takenText(*last));
 }
 
 QString withLastBackup(const QString& status, const QString& backup)

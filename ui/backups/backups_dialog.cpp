@@ -25,7 +25,7 @@ namespace {
 TableWords copyWords(const std::vector<store::BackupCopy>& copies)
 {
     TableWords words;
-    words.header = {QStringLiteral("Copy of"), QStringLiteral("Size"), QStringLiteral("File")};
+    words.header = {Words::tr("Copy of"), Words::tr("Size"), Words::tr("File")};
     words.numeric = {false, true, false};
     for (const store::BackupCopy& copy : copies)
         words.rows.push_back({{takenText(copy.taken), {}, false},
@@ -38,12 +38,12 @@ TableWords copyWords(const std::vector<store::BackupCopy>& copies)
 
 BackupsDialog::BackupsDialog(const QString& logbook, const QString& why, QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_model(new TableModel(this)),
-      m_table(makeListTable(QStringLiteral("Sound copies, the newest first"), m_model, this)),
+      m_table(makeListTable(Words::tr("Sound copies, the newest first"), m_model, this)),
       m_said(makeLabel({}, "muted", this)), m_place(makeLabel({}, "muted", this)),
-      m_restore(new QPushButton(QStringLiteral("&Restore beside the logbook"), this)),
-      m_beside(new QPushButton(QStringLiteral("Keep copies &beside each logbook"), this))
+      m_restore(new QPushButton(Words::tr("&Restore beside the logbook"), this)),
+      m_beside(new QPushButton(Words::tr("Keep copies &beside each logbook"), this))
 {
-    setWindowTitle(QStringLiteral("Copies of %1").arg(QFileInfo(logbook).fileName()));
+    setWindowTitle(Words::tr("Copies of %1").arg(QFileInfo(logbook).fileName()));
     resize(680, 460);
     m_model->setWords(copyWords({}));
     widen(*m_table, 2);
@@ -73,7 +73,7 @@ BackupsDialog::~BackupsDialog()
 
 void BackupsDialog::layOut(const QString& why)
 {
-    auto* elsewhere = new QPushButton(QStringLiteral("Keep copies in a &folder…"), this);
+    auto* elsewhere = new QPushButton(Words::tr("Keep copies in a &folder…"), this);
     connect(elsewhere, &QPushButton::clicked, this, &BackupsDialog::choosePlace);
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -88,9 +88,9 @@ void BackupsDialog::layOut(const QString& why)
     if (!why.isEmpty())
         column->addWidget(makeLabel(why, "warn", this));
     column->addWidget(makeLabel(
-        QStringLiteral("A copy is made before the first change of a day; those of the last seven "
-                       "days and eight weeks stay. Restoring puts a copy beside the logbook "
-                       "under another name and opens it; the logbook itself stays as it is."),
+        Words::tr("A copy is made before the first change of a day; those of the last seven "
+                  "days and eight weeks stay. Restoring puts a copy beside the logbook "
+                  "under another name and opens it; the logbook itself stays as it is."),
         "muted", this));
     column->addWidget(m_table, 1);
     column->addWidget(m_said);
@@ -102,7 +102,7 @@ void BackupsDialog::layOut(const QString& why)
 void BackupsDialog::look()
 {
     m_restore->setEnabled(false);
-    say(QStringLiteral("Looking at the copies …"));
+    say(Words::tr("Looking at the copies …"));
     m_looking.setFuture(
         QtConcurrent::run([logbook = core(m_logbook), place = core(desk::backupPlace())] {
             auto found = std::make_shared<Found>();
@@ -117,7 +117,7 @@ void BackupsDialog::take(const Found& found)
     m_broken = found.broken;
     m_copies = found.copies;
     m_model->setWords(copyWords(m_copies));
-    say(m_copies.empty() ? QStringLiteral("There is no sound copy of this logbook.") : QString());
+    say(m_copies.empty() ? Words::tr("There is no sound copy of this logbook.") : QString());
     if (!m_copies.empty())
         m_table->selectRow(0);
     Q_EMIT looked();
@@ -128,7 +128,7 @@ void BackupsDialog::restore()
     const int row = m_table->currentIndex().row();
     if (row < 0 || row >= static_cast<int>(m_copies.size()) || m_restoring.isRunning())
         return;
-    say(QStringLiteral("Copying …"));
+    say(Words::tr("Copying …"));
     m_restoring.setFuture(QtConcurrent::run(
         [logbook = core(m_logbook), copy = m_copies[static_cast<std::size_t>(row)]] {
             return std::make_shared<Result<std::string>>(store::restoreBeside(logbook, copy));
@@ -138,7 +138,7 @@ void BackupsDialog::restore()
 void BackupsDialog::choosePlace()
 {
     const QString folder = QFileDialog::getExistingDirectory(
-        this, QStringLiteral("Where the copies of all logbooks go"), desk::backupPlace());
+        this, Words::tr("Where the copies of all logbooks go"), desk::backupPlace());
     if (!folder.isEmpty())
         setPlace(folder);
 }
@@ -146,7 +146,7 @@ void BackupsDialog::choosePlace()
 void BackupsDialog::setPlace(const QString& folder)
 {
     if (!folder.isEmpty() && !QFileInfo(folder).isWritable())
-        return say(QStringLiteral("%1 can't be written: choose another folder.").arg(folder));
+        return say(Words::tr("%1 can't be written: choose another folder.").arg(folder));
     desk::keepBackupPlace(folder);
     showPlace();
     look();
@@ -155,7 +155,7 @@ void BackupsDialog::setPlace(const QString& folder)
 void BackupsDialog::showPlace()
 {
     const QString place = desk::backupPlace();
-    m_place->setText(QStringLiteral("Copies of this logbook go to %1.")
+    m_place->setText(Words::tr("Copies of this logbook go to %1.")
                          .arg(shown(store::backupFolder(core(m_logbook), core(place)))));
     m_beside->setEnabled(!place.isEmpty());
 }

@@ -47,7 +47,7 @@ QString deviationText(const RunChart& chart, const Summary& beer, double ms)
 {
     for (const Stretch& settling : chart.settling) {
         if (ms >= settling.fromMs && ms < settling.toMs)
-            return QStringLiteral("settling");
+            return Words::tr("settling");
     }
     for (const BandPiece& band : chart.bands) {
         if (beer.mean && ms >= band.time.fromMs && ms < band.time.toMs)
@@ -79,10 +79,10 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
 {
     const QString unit = ui::shown(unitText(chart.unit));
     TableWords table;
-    table.header = {QStringLiteral("from"),      QStringLiteral("beer, mean %1").arg(unit),
-                    QStringLiteral("least"),     QStringLiteral("most"),
-                    QStringLiteral("target"),    QStringLiteral("from target"),
-                    QStringLiteral("room, mean")};
+    table.header = {Words::tr("from"),      Words::tr("beer, mean %1").arg(unit),
+                    Words::tr("least"),     Words::tr("most"),
+                    Words::tr("target"),    Words::tr("from target"),
+                    Words::tr("room, mean")};
     table.numeric = {false, true, true, true, true, true, true};
     const Milliseconds step = stepFor(shown);
     for (Instant at = shown.start; at < shown.end; at += step) {
@@ -91,11 +91,11 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
         const double middle = (from + to) / 2.0;
         const Summary beer = summaryOf(chart.line(LineRole::beer), from, to);
         const Summary room = summaryOf(chart.line(LineRole::ambient), from, to);
-        table.rows.push_back(cells(
-            {ui::shown(localShortText(at, chart.zone)),
-             beer.mean ? numberText(*beer.mean, 1) : QStringLiteral("not seen"),
-             numberOrDash(beer.least, 1), numberOrDash(beer.most, 1), targetText(chart, middle),
-             deviationText(chart, beer, middle), numberOrDash(room.mean, 1)}));
+        table.rows.push_back(cells({ui::shown(localShortText(at, chart.zone)),
+                                    beer.mean ? numberText(*beer.mean, 1) : Words::tr("not seen"),
+                                    numberOrDash(beer.least, 1), numberOrDash(beer.most, 1),
+                                    targetText(chart, middle), deviationText(chart, beer, middle),
+                                    numberOrDash(room.mean, 1)}));
     }
     return table;
 }
@@ -103,8 +103,8 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
 TableWords energyReadingsTable(const RunChart& chart, Span shown)
 {
     TableWords table;
-    table.header = {QStringLiteral("read at"), QStringLiteral("kWh since pitching"),
-                    QStringLiteral("least – most"), QStringLiteral("since the one before")};
+    table.header = {Words::tr("read at"), Words::tr("kWh since pitching"),
+                    Words::tr("least – most"), Words::tr("since the one before")};
     table.numeric = {false, true, true, true};
     const EnergyDot* before = nullptr;
     for (const EnergyDot& dot : chart.energy) {
@@ -115,9 +115,9 @@ TableWords energyReadingsTable(const RunChart& chart, Span shown)
                 cells({ui::shown(localShortText(at, chart.zone)), numberText(dot.kwh, 2),
                        bounds ? QStringLiteral("%1 – %2").arg(numberText(bounds->low, 2),
                                                               numberText(bounds->high, 2))
-                              : QStringLiteral("unknown"),
-                       !dot.joined || !before ? QStringLiteral("not metered")
-                       : dot.reset            ? QStringLiteral("began anew")
+                              : Words::tr("unknown"),
+                       !dot.joined || !before ? Words::tr("not metered")
+                       : dot.reset            ? Words::tr("began anew")
                                               : signedText(dot.kwh - before->kwh, 2)}));
         }
         before = dot.read ? &dot : before;

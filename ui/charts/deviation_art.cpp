@@ -1,6 +1,7 @@
 #include "ui/charts/deviation_art.h"
 
 #include "ui/charts/drawing.h"
+#include "ui/words/words.h"
 
 #include <algorithm>
 
@@ -31,7 +32,7 @@ ValueRange deviationRange(const RunChart& chart)
     return range;
 }
 
-DeviationArt::DeviationArt() : PanelArt(QStringLiteral("Deviation from target")) {}
+DeviationArt::DeviationArt() : PanelArt(Words::tr("Deviation from target")) {}
 
 void DeviationArt::setChart(const RunChart* chart)
 {
@@ -52,8 +53,7 @@ QString DeviationArt::emptyWords() const
     const bool any =
         chart() && std::any_of(chart()->deviation.begin(), chart()->deviation.end(),
                                [](const analysis::Track& track) { return !track.empty(); });
-    return any || !chart() ? QString()
-                           : QStringLiteral("It stands here as soon as the beer is logged.");
+    return any || !chart() ? QString() : Words::tr("It stands here as soon as the beer is logged.");
 }
 
 void DeviationArt::paintBehind(PanelCanvas& canvas) const

@@ -1,13 +1,14 @@
 #include "ui/charts/energy_art.h"
 
 #include "ui/charts/drawing.h"
+#include "ui/words/words.h"
 
 #include <algorithm>
 #include <limits>
 
 namespace holdband::ui {
 
-EnergyArt::EnergyArt() : PanelArt(QStringLiteral("Energy since pitching, kWh"))
+EnergyArt::EnergyArt() : PanelArt(Words::tr("Energy since pitching, kWh"))
 {
     setTimeLabels(true);
 }
@@ -85,8 +86,8 @@ QString EnergyArt::emptyWords() const
 {
     return !chart() || !chart()->energy.empty()
                ? QString()
-               : QStringLiteral("No meter was read during this batch. Rounds (Alt+1) take its "
-                                "readings.");
+               : Words::tr("No meter was read during this batch. Rounds (Alt+1) take its "
+                           "readings.");
 }
 
 std::vector<KeyEntry> EnergyArt::key(const Colours&) const
@@ -94,11 +95,11 @@ std::vector<KeyEntry> EnergyArt::key(const Colours&) const
     if (!chart())
         return {};
     const QString words = chart()->energyUnbounded
-                              ? QStringLiteral("no ribbon: the most it can have been is unknown")
-                              : QStringLiteral("dots: readings · ribbon: the least and the most");
+                              ? Words::tr("no ribbon: the most it can have been is unknown")
+                              : Words::tr("dots: readings · ribbon: the least and the most");
     const bool resets = std::any_of(chart()->energy.begin(), chart()->energy.end(),
                                     [](const EnergyDot& dot) { return dot.reset; });
-    return {{resets ? words + QStringLiteral(" · square: began anew") : words, std::nullopt}};
+    return {{resets ? Words::tr("%1 · square: began anew").arg(words) : words, std::nullopt}};
 }
 
 void EnergyArt::paintBehind(PanelCanvas& canvas) const
@@ -147,7 +148,7 @@ void EnergyArt::paintReset(PanelCanvas& canvas, QPointF at) const
 
 void EnergyArt::paintOver(PanelCanvas& canvas) const
 {
-    nameStretches(canvas, *chart(), chart()->unmetered, QStringLiteral("not metered"));
+    nameStretches(canvas, *chart(), chart()->unmetered, Words::tr("not metered"));
 }
 
 } // namespace holdband::ui

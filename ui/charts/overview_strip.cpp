@@ -16,13 +16,13 @@ OverviewStrip::OverviewStrip(TimeView& time, QWidget* parent) : QWidget(parent),
 {
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    setAccessibleName(QStringLiteral("The whole run, with a frame around what is shown"));
-    setToolTip(QStringLiteral("The whole run. Drag the frame, turn the wheel, or double-click for "
-                              "all of it."));
+    setAccessibleName(Words::tr("The whole run, with a frame around what is shown"));
+    setToolTip(Words::tr("The whole run. Drag the frame, turn the wheel, or double-click for "
+                         "all of it."));
     connect(&time, &TimeView::shownChanged, this, [this] {
         const Span seen = m_time->shown();
         if (m_chart)
-            setAccessibleDescription(QStringLiteral("shown: %1 to %2")
+            setAccessibleDescription(Words::tr("shown: %1 to %2")
                                          .arg(ui::shown(localShortText(seen.start, m_chart->zone)),
                                               ui::shown(localShortText(seen.end, m_chart->zone))));
         update();
@@ -100,7 +100,7 @@ void OverviewStrip::paintEvent(QPaintEvent*)
     painter.setFont(smallFont(*this));
     painter.setPen(colours.muted);
     painter.drawText(QRectF(0, 0, ChartPanel::leftMargin - 7, height()),
-                     Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("all"));
+                     Qt::AlignRight | Qt::AlignVCenter, Words::tr("all"));
     painter.setRenderHint(QPainter::Antialiasing);
     paintBeer(painter);
     QColor veil = colours.card;

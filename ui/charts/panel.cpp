@@ -1,6 +1,7 @@
 #include "ui/charts/panel.h"
 
 #include "ui/theme/card.h"
+#include "ui/words/words.h"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -24,7 +25,7 @@ ChartPanel::ChartPanel(TimeView& time, QWidget* parent) : QWidget(parent), m_tim
 {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleDescription(QStringLiteral(
+    setAccessibleDescription(Words::tr(
         "Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer, "
         "Ctrl and arrows lead it from reading to reading"));
     m_settle.setSingleShot(true);

@@ -14,7 +14,7 @@ QString timeLine(const RunChart& chart, Instant at)
 {
     const double days = hoursBetween(chart.span.start, at) / 24.0;
     return shown(localShortText(at, chart.zone)) + dot +
-           QStringLiteral("day %1").arg(numberText(days, 1));
+           Words::tr("day %1").arg(numberText(days, 1));
 }
 
 const BandPiece* bandAt(const RunChart& chart, double ms)
@@ -34,11 +34,11 @@ QString temperatureLine(const RunChart& chart, double ms)
         if (value)
             parts << shown(line->name) + QLatin1Char(' ') + numberText(*value, 1);
         else if (line->role == LineRole::beer)
-            parts << QStringLiteral("beer not known");
+            parts << Words::tr("beer not known");
         if (line->role != LineRole::beer)
             continue;
         if (const BandPiece* band = bandAt(chart, ms))
-            parts << QStringLiteral("target ") + numberText(band->targetAt(ms), 1);
+            parts << Words::tr("target %1").arg(numberText(band->targetAt(ms), 1));
     }
     return parts.join(dot) + QLatin1Char(' ') + shown(unitText(chart.unit));
 }
@@ -52,13 +52,13 @@ QString deviationLine(const RunChart& chart, double ms)
         return {};
     for (const Stretch& stretch : chart.settling) {
         if (ms >= stretch.fromMs && ms < stretch.toMs)
-            return QStringLiteral("settling, not judged");
+            return Words::tr("settling, not judged");
     }
     const double deviation = *value - band->targetAt(ms);
-    return QStringLiteral("%1 from target, %2")
+    return Words::tr("%1 from target, %2")
         .arg(signedText(deviation, 1), std::abs(deviation) <= band->tolerance + 1e-6
-                                           ? QStringLiteral("inside the band")
-                                           : QStringLiteral("outside the band"));
+                                           ? Words::tr("inside the band")
+                                           : Words::tr("outside the band"));
 }
 
 QString energyLine(const RunChart& chart, double ms)

@@ -1,6 +1,7 @@
 #include "ui/charts/run_chart.h"
 
 #include "core/review/causes.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 
 #include <algorithm>
@@ -42,14 +43,15 @@ void addLines(const review::RunReview& review, RunChart& chart)
     const analysis::RunInput& input = review.input;
     for (const review::SideSeries& side : review.sides) {
         const LineRole role = roleOf(side.reads);
-        chart.lines.push_back(lineOf(role, role == LineRole::coolant ? "coolant" : "chamber",
-                                     side.series, side.gapLimit, chart));
+        chart.lines.push_back(
+            lineOf(role, role == LineRole::coolant ? Phrase::tr("coolant") : Phrase::tr("chamber"),
+                   side.series, side.gapLimit, chart));
     }
     if (!input.ambient.empty())
         chart.lines.push_back(
-            lineOf(LineRole::ambient, "room", input.ambient, input.ambientGap, chart));
-    chart.lines.push_back(
-        lineOf(LineRole::beer, "beer", input.judging.beer, input.judging.gapLimit, chart));
+            lineOf(LineRole::ambient, Phrase::tr("room"), input.ambient, input.ambientGap, chart));
+    chart.lines.push_back(lineOf(LineRole::beer, Phrase::tr("beer"), input.judging.beer,
+                                 input.judging.gapLimit, chart));
 }
 
 /// What the runs of the track leave out of [0, lengthMs].
@@ -83,10 +85,11 @@ std::string stageWords(const analysis::PlacedStage& stage, const BandPiece& band
     const auto at = [unit](double value) {
         return temperatureText(temperatureFrom(value, unit), unit);
     };
-    std::string words = stage.label + ": ";
+    const std::string tolerance = differenceText(stage.tolerance, unit);
     if (stage.kind == StageKind::ramp)
-        words += at(band.startTarget) + " to ";
-    return words + at(band.endTarget) + " ± " + differenceText(stage.tolerance, unit);
+        return Phrase::tr("%1: %2 to %3 ± %4")
+            .with(stage.label, at(band.startTarget), at(band.endTarget), tolerance);
+    return Phrase::tr("%1: %2 ± %3").with(stage.label, at(band.endTarget), tolerance);
 }
 
 struct Extreme {

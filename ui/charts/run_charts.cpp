@@ -43,8 +43,8 @@ void RunCharts::setChart(std::unique_ptr<RunChart> chart)
     m_chart = std::move(chart);
     if (m_chart) {
         const QString unit = shown(unitText(m_chart->unit));
-        m_temperature->setHeading(QStringLiteral("Temperature, ") + unit);
-        m_deviation->setHeading(QStringLiteral("Deviation from target, ") + unit);
+        m_temperature->setHeading(Words::tr("Temperature, %1").arg(unit));
+        m_deviation->setHeading(Words::tr("Deviation from target, %1").arg(unit));
     }
     const Span all = m_chart ? m_chart->span : Span{};
     offerReadings();

@@ -38,17 +38,17 @@ QString targetWords(const RunChart& chart)
     const bool same = std::all_of(chart.bands.begin(), chart.bands.end(),
                                   [&](const BandPiece& b) { return b.tolerance == tolerance; });
     if (!same)
-        return QStringLiteral("target and band");
+        return Words::tr("target and band");
     const auto difference = chart.unit == TemperatureUnit::celsius
                                 ? TemperatureDifference::kelvins(tolerance)
                                 : TemperatureDifference::fahrenheitDegrees(tolerance);
-    return QStringLiteral("target ± %1")
+    return Words::tr("target ± %1")
         .arg(shown(differenceText(difference, chart.unit, 2, decimalSign())));
 }
 
 } // namespace
 
-TemperatureArt::TemperatureArt() : PanelArt(QStringLiteral("Temperature")) {}
+TemperatureArt::TemperatureArt() : PanelArt(Words::tr("Temperature")) {}
 
 ValueRange TemperatureArt::rangeOf(const RunChart& chart) const
 {
@@ -101,8 +101,8 @@ QString TemperatureArt::emptyWords() const
         chart() && std::any_of(chart()->lines.begin(), chart()->lines.end(),
                                [](const ChartLine& line) { return !line.track.empty(); });
     return any || !chart() ? QString()
-                           : QStringLiteral("Nothing is logged yet. Drop a log on the window, or "
-                                            "import one (Ctrl+I).");
+                           : Words::tr("Nothing is logged yet. Drop a log on the window, or "
+                                       "import one (Ctrl+I).");
 }
 
 double TemperatureArt::headRoom(const QFont& font) const
@@ -289,7 +289,7 @@ std::vector<KeyEntry> TemperatureArt::key(const Colours& colours) const
 void TemperatureArt::paintOver(PanelCanvas& canvas) const
 {
     paintStages(canvas);
-    nameStretches(canvas, *chart(), chart()->gaps, QStringLiteral("not seen"));
+    nameStretches(canvas, *chart(), chart()->gaps, Words::tr("not seen"));
     paintNotes(canvas);
     paintRings(canvas);
 }
@@ -305,11 +305,11 @@ QString excursionWords(const RunChart& chart, const ExcursionMark& mark)
 {
     const double past = std::abs(mark.peakDeviation) - std::abs(mark.edgeDeviation);
     const Milliseconds length{std::llround(mark.time.toMs - mark.time.fromMs)};
-    QString words = QStringLiteral("Outside from %1, %2, up to %3 %4 %5 the band")
-                        .arg(shown(localShortText(chart.instantOf(mark.time.fromMs), chart.zone)),
-                             shown(durationText(length, decimalSign())), numberText(past, 1),
-                             shown(unitText(chart.unit)),
-                             mark.above ? QStringLiteral("above") : QStringLiteral("below"));
+    QString words =
+        Words::tr("Outside from %1, %2, up to %3 %4 %5 the band")
+            .arg(shown(localShortText(chart.instantOf(mark.time.fromMs), chart.zone)),
+                 shown(durationText(length, decimalSign())), numberText(past, 1),
+                 shown(unitText(chart.unit)), mark.above ? Words::tr("above") : Words::tr("below"));
     return mark.cause.empty() ? words : words + QStringLiteral(" · ") + shown(mark.cause);
 }
 

@@ -1,6 +1,7 @@
 #include "ui/charts/ticks.h"
 
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -102,8 +103,8 @@ std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most)
     const double to = hoursBetween(origin, shown.end) / 24.0;
     for (double count = std::ceil(from / step - 1e-9); count * step <= to + 1e-9; count += 1.0) {
         const double day = count * step;
-        ticks.push_back(
-            {origin + toMilliseconds(Hours{day * 24.0}), "day " + shortestText(day + 0.0), false});
+        ticks.push_back({origin + toMilliseconds(Hours{day * 24.0}),
+                         Phrase::tr("day %1").with(shortestText(day + 0.0)), false});
     }
     return ticks;
 }

@@ -47,17 +47,17 @@ QVBoxLayout* addColumn(QHBoxLayout* columns)
 EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_actions(new EquipmentActions(session, this)),
       m_inner(new QWidget(this)), m_setups(new QVBoxLayout),
-      m_addSetup(new QPushButton(QStringLiteral("Add a setup…"), this)),
-      m_meters(new ListCard(QStringLiteral("Meters"), QStringLiteral("meter"), 1,
-                            ListCard::Can::everything, this)),
-      m_sensors(new ListCard(QStringLiteral("Sensors"), QStringLiteral("sensor"), 2,
+      m_addSetup(new QPushButton(Words::tr("Add a setup…"), this)),
+      m_meters(new ListCard(Words::tr("Meters"), Words::tr("meter"), 1, ListCard::Can::everything,
+                            this)),
+      m_sensors(new ListCard(Words::tr("Sensors"), Words::tr("sensor"), 2,
                              ListCard::Can::everything, this)),
-      m_plans(new ListCard(QStringLiteral("Named plans"), QStringLiteral("named plan"), 1,
+      m_plans(new ListCard(Words::tr("Named plans"), Words::tr("named plan"), 1,
                            ListCard::Can::notRetire, this)),
-      m_prices(new TableCard(QStringLiteral("Price of energy"), 2, this)),
-      m_editPrices(new QPushButton(QStringLiteral("Edit…"), this)),
-      m_rounds(new TableCard(QStringLiteral("Rounds"), 0, this)),
-      m_editRounds(new QPushButton(QStringLiteral("Edit…"), this))
+      m_prices(new TableCard(Words::tr("Price of energy"), 2, this)),
+      m_editPrices(new QPushButton(Words::tr("Edit…"), this)),
+      m_rounds(new TableCard(Words::tr("Rounds"), 0, this)),
+      m_editRounds(new QPushButton(Words::tr("Edit…"), this))
 {
     layOut();
     connectLists();
@@ -84,9 +84,9 @@ void EquipmentPage::layOut()
          std::initializer_list<QWidget*>{m_sensors, m_meters, m_prices, m_rounds, m_plans})
         right->addWidget(card);
     right->addStretch();
-    m_editPrices->setAccessibleName(QStringLiteral("Edit the price of energy"));
+    m_editPrices->setAccessibleName(Words::tr("Edit the price of energy"));
     m_prices->contents()->addWidget(m_editPrices, 0, Qt::AlignLeft);
-    m_editRounds->setAccessibleName(QStringLiteral("Edit the rounds"));
+    m_editRounds->setAccessibleName(Words::tr("Edit the rounds"));
     m_rounds->contents()->addWidget(m_editRounds, 0, Qt::AlignLeft);
     auto* area = new QScrollArea(this);
     area->setWidget(m_inner);
@@ -160,7 +160,7 @@ void EquipmentPage::fillSetups()
                 [this, setup] { m_actions->remove(setup); });
         if (setup.retired)
             continue;
-        auto* care = new NotesCard(QStringLiteral("Care: %1").arg(shortTitle(setup.name)), m_inner);
+        auto* care = new NotesCard(Words::tr("Care: %1").arg(shortTitle(setup.name)), m_inner);
         QStringList cautions;
         for (const std::string& text : review::cautionsFor(setup))
             cautions << capitalised(shown(text));
@@ -177,13 +177,16 @@ void EquipmentPage::fillLists()
     m_prices->setWords(pricesTable(m_equipment));
     m_prices->setRemark(priceWords(m_equipment.settings));
     m_rounds->setWords(roundsTable(m_equipment));
-    const auto emptyWords = [](bool empty, const char* words) {
-        return empty ? QString::fromUtf8(words) : QString();
+    const auto emptyWords = [](bool empty, const QString& words) {
+        return empty ? words : QString();
     };
-    m_meters->setRemark(emptyWords(m_equipment.meters.empty(), "No meter is on record yet."));
-    m_sensors->setRemark(emptyWords(m_equipment.sensors.empty(), "No sensor is on record yet."));
-    m_plans->setRemark(emptyWords(m_equipment.plans.empty(),
-                                  "A plan kept under a name is offered to each new batch."));
+    m_meters->setRemark(
+        emptyWords(m_equipment.meters.empty(), Words::tr("No meter is on record yet.")));
+    m_sensors->setRemark(
+        emptyWords(m_equipment.sensors.empty(), Words::tr("No sensor is on record yet.")));
+    m_plans->setRemark(
+        emptyWords(m_equipment.plans.empty(),
+                   Words::tr("A plan kept under a name is offered to each new batch.")));
 }
 
 void EquipmentPage::fill(const Equipment& equipment)
@@ -198,13 +201,9 @@ void EquipmentPage::fill(const Equipment& equipment)
     m_editRounds->setEnabled(editable);
     fillSetups();
     fillLists();
-    const auto counted = [](std::size_t count, const char* what) {
-        return QStringLiteral("%1 %2%3").arg(count).arg(
-            QLatin1String(what), count == 1 ? QString() : QStringLiteral("s"));
-    };
-    m_subtitle = QStringList{counted(equipment.setups.size(), "setup"),
-                             counted(equipment.meters.size(), "meter"),
-                             counted(equipment.sensors.size(), "sensor")}
+    m_subtitle = QStringList{Words::counted("%n setups", "%n setup", equipment.setups.size()),
+                             Words::counted("%n meters", "%n meter", equipment.meters.size()),
+                             Words::counted("%n sensors", "%n sensor", equipment.sensors.size())}
                      .join(QStringLiteral(" · "));
     Q_EMIT equipmentShown();
 }

@@ -6,6 +6,7 @@
 #include "core/text/times.h"
 #include "ui/equipment/round_rows.h"
 #include "ui/equipment/window_rows.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -27,9 +28,9 @@ QString serviceWords(const Meter& meter, const Zone& zone)
 {
     QString words;
     if (meter.from)
-        words += QStringLiteral(" · from ") + shown(localText(*meter.from, zone));
+        words += Words::tr(" · from %1").arg(shown(localText(*meter.from, zone)));
     if (meter.to)
-        words += QStringLiteral(" · to ") + shown(localText(*meter.to, zone));
+        words += Words::tr(" · to %1").arg(shown(localText(*meter.to, zone)));
     return words;
 }
 
@@ -42,7 +43,7 @@ QString offsetWords(const Sensor& sensor, TemperatureUnit unit)
         signedText(valueIn(last.add, unit), 2) + QLatin1Char(' ') + shown(unitText(unit));
     return sensor.offsets.size() == 1
                ? add
-               : QStringLiteral("%1 (the last of %2)").arg(add).arg(sensor.offsets.size());
+               : Words::tr("%1 (the last of %2)").arg(add).arg(sensor.offsets.size());
 }
 
 /// A name as far as a small window has room for it, and whether it is retired.
@@ -59,7 +60,7 @@ QString movesWords(const Meter& meter)
 {
     QStringList places{shown(meter.setup)};
     for (const MeterMove& move : meter.moves)
-        places << (move.setup ? shown(*move.setup) : QStringLiteral("shelf"));
+        places << (move.setup ? shown(*move.setup) : Words::tr("shelf"));
     return places.join(QStringLiteral(" → "));
 }
 
@@ -67,8 +68,8 @@ QString movesInFull(const Meter& meter, const Zone& zone)
 {
     QStringList places{shown(meter.setup)};
     for (const MeterMove& move : meter.moves)
-        places << QStringLiteral("%1 from %2")
-                      .arg(move.setup ? shown(*move.setup) : QStringLiteral("on the shelf"),
+        places << Words::tr("%1 from %2")
+                      .arg(move.setup ? shown(*move.setup) : Words::tr("on the shelf"),
                            shown(localText(move.from, zone)));
     return places.join(QStringLiteral(", "));
 }
@@ -76,8 +77,8 @@ QString movesInFull(const Meter& meter, const Zone& zone)
 QString readsWords(const Sensor& sensor)
 {
     const QString what =
-        sensor.reads == Reads::power ? QStringLiteral("power, W") : shown(nameOf(sensor.reads));
-    return sensor.readByHand ? what + QStringLiteral(", by eye") : what;
+        sensor.reads == Reads::power ? Words::tr("power, W") : readsWord(sensor.reads);
+    return sensor.readByHand ? Words::tr("%1, by eye").arg(what) : what;
 }
 
 QString windowsWords(const Tariff& tariff, const LogbookSettings& settings)
@@ -94,7 +95,7 @@ QString windowsWords(const Tariff& tariff, const LogbookSettings& settings)
 
 QString retiredWords(const std::optional<Instant>& retired, const Zone& zone)
 {
-    return retired ? QStringLiteral(" · retired ") + shown(dateText(zone.localDate(*retired)))
+    return retired ? Words::tr(" · retired %1").arg(shown(dateText(zone.localDate(*retired))))
                    : QString();
 }
 
@@ -103,19 +104,18 @@ QString setupWords(const Setup& setup)
     QStringList parts;
     if (!setup.kind.empty())
         parts << shown(setup.kind);
-    parts << (setup.vessels == 1 ? QStringLiteral("1 vessel")
-                                 : QStringLiteral("%1 vessels").arg(setup.vessels));
+    parts << vesselsWords(setup.vessels);
     parts << (setup.ratedPower
-                  ? QStringLiteral("rated ") + shown(powerText(*setup.ratedPower, 0, decimalSign()))
-                  : QStringLiteral("rated power unknown"));
+                  ? Words::tr("rated %1").arg(shown(powerText(*setup.ratedPower, 0, decimalSign())))
+                  : Words::tr("rated power unknown"));
     return parts.join(QStringLiteral(" · "));
 }
 
 TableWords partsTable(const Setup& setup, const LogbookSettings& settings)
 {
     TableWords table;
-    table.header = {QStringLiteral("Part"), QStringLiteral("pieces"), QStringLiteral("each"),
-                    QStringLiteral("together")};
+    table.header = {Words::tr("Part"), Words::tr("pieces"), Words::tr("each"),
+                    Words::tr("together")};
     table.numeric = {false, true, true, true};
     for (const Part& part : setup.parts)
         table.rows.push_back({{shown(part.item), {}, false},
@@ -124,14 +124,14 @@ TableWords partsTable(const Setup& setup, const LogbookSettings& settings)
                               {money(part.quantity * part.price, settings), {}, false}});
     if (const auto sum = partsTotal(setup))
         table.rows.push_back(
-            {{QStringLiteral("All parts"), {}, true}, {}, {}, {money(*sum, settings), {}, true}});
+            {{Words::tr("All parts"), {}, true}, {}, {}, {money(*sum, settings), {}, true}});
     return table;
 }
 
 QString partsSum(const Setup& setup, const LogbookSettings& settings)
 {
     const auto sum = partsTotal(setup);
-    return sum ? QStringLiteral("parts ") + money(*sum, settings) : QString();
+    return sum ? Words::tr("parts %1").arg(money(*sum, settings)) : QString();
 }
 
 QString ratingsWords(const Setup& setup)
@@ -140,14 +140,14 @@ QString ratingsWords(const Setup& setup)
     for (const auto& [criterion, value] : setup.ratings)
         parts << QStringLiteral("%1 %2").arg(shown(criterion), plain(value));
     return parts.isEmpty() ? QString()
-                           : QStringLiteral("Rated 1 – 5: ") + parts.join(QStringLiteral(" · "));
+                           : Words::tr("Rated 1 – 5: %1").arg(parts.join(QStringLiteral(" · ")));
 }
 
 TableWords metersTable(const Equipment& equipment)
 {
     TableWords table;
-    table.header = {QStringLiteral("Meter"), QStringLiteral("measures"), QStringLiteral("reads to"),
-                    QStringLiteral("accuracy"), QStringLiteral("rolls over at")};
+    table.header = {Words::tr("Meter"), Words::tr("measures"), Words::tr("reads to"),
+                    Words::tr("accuracy"), Words::tr("rolls over at")};
     table.numeric = {false, false, true, true, true};
     for (const Meter& meter : equipment.meters) {
         const auto kwh = [](const std::optional<Energy>& energy) {
@@ -160,7 +160,7 @@ TableWords metersTable(const Equipment& equipment)
              {kwh(meter.resolution), {}, false},
              {meter.accuracy
                   ? QStringLiteral("± ") + plain(*meter.accuracy * 100.0) + QStringLiteral(" %")
-                  : QStringLiteral("unknown"),
+                  : Words::tr("unknown"),
               {},
               false},
              {kwh(meter.rollsOverAt), {}, false}});
@@ -172,9 +172,8 @@ TableWords sensorsTable(const Equipment& equipment)
 {
     const TemperatureUnit unit = equipment.settings.temperatureUnit();
     TableWords table;
-    table.header = {QStringLiteral("Sensor"), QStringLiteral("reads"),
-                    QStringLiteral("setup"),  QStringLiteral("accuracy"),
-                    QStringLiteral("offset"), QStringLiteral("placement")};
+    table.header = {Words::tr("Sensor"),   Words::tr("reads"),  Words::tr("setup"),
+                    Words::tr("accuracy"), Words::tr("offset"), Words::tr("placement")};
     table.numeric = {false, false, false, true, true, false};
     for (const Sensor& sensor : equipment.sensors)
         table.rows.push_back(
@@ -183,7 +182,7 @@ TableWords sensorsTable(const Equipment& equipment)
              {sensor.setup ? shown(*sensor.setup) : dash, {}, false},
              {sensor.accuracy ? QStringLiteral("± ") +
                                     shown(differenceText(*sensor.accuracy, unit, 2, decimalSign()))
-                              : QStringLiteral("unknown"),
+                              : Words::tr("unknown"),
               {},
               false},
              {offsetWords(sensor, unit), {}, false},
@@ -194,7 +193,7 @@ TableWords sensorsTable(const Equipment& equipment)
 TableWords plansTable(const Equipment& equipment)
 {
     TableWords table;
-    table.header = {QStringLiteral("Plan"), QStringLiteral("stages"), QStringLiteral("note")};
+    table.header = {Words::tr("Plan"), Words::tr("stages"), Words::tr("note")};
     table.numeric = {false, false, false};
     for (const NamedPlan& plan : equipment.plans) {
         QStringList stages;
@@ -213,29 +212,28 @@ TableWords plansTable(const Equipment& equipment)
 TableWords pricesTable(const Equipment& equipment)
 {
     TableWords table;
-    table.header = {QStringLiteral("Holds"), QStringLiteral("a kWh costs"),
-                    QStringLiteral("time-of-use windows")};
+    table.header = {Words::tr("Holds"), Words::tr("a kWh costs"), Words::tr("time-of-use windows")};
     table.numeric = {false, true, false};
     const auto add = [&](const QString& when, const Tariff& tariff) {
         const QString price = tariff.pricePerKwh ? money(*tariff.pricePerKwh, equipment.settings)
-                                                 : QStringLiteral("unknown");
+                                                 : Words::tr("unknown");
         const QString windows =
             tariff.windows.empty() ? dash : windowsWords(tariff, equipment.settings);
         table.rows.push_back({{when, {}, false}, {price, {}, false}, {windows, {}, false}});
     };
     const LogbookSettings& settings = equipment.settings;
     if (settings.tariff.known() || !settings.tariffChanges.empty())
-        add(settings.tariffChanges.empty() ? QStringLiteral("always") : QStringLiteral("at first"),
+        add(settings.tariffChanges.empty() ? Words::tr("always") : Words::tr("at first"),
             settings.tariff);
     for (const TariffChange& change : settings.tariffChanges)
-        add(QStringLiteral("from ") + shown(localText(change.from, equipment.zone)), change.tariff);
+        add(Words::tr("from %1").arg(shown(localText(change.from, equipment.zone))), change.tariff);
     return table;
 }
 
 TableWords roundsTable(const Equipment& equipment)
 {
     TableWords table;
-    table.header = {QStringLiteral("Round"), QStringLiteral("from"), QStringLiteral("to")};
+    table.header = {Words::tr("Round"), Words::tr("from"), Words::tr("to")};
     table.numeric = {false, true, true};
     for (const EditRow& row : roundRows(equipment.settings.rounds))
         table.rows.push_back(
@@ -246,7 +244,7 @@ TableWords roundsTable(const Equipment& equipment)
 QString priceWords(const LogbookSettings& settings)
 {
     const bool known = settings.tariff.known() || !settings.tariffChanges.empty();
-    return known ? QString() : QStringLiteral("No price of energy is on record.");
+    return known ? QString() : Words::tr("No price of energy is on record.");
 }
 
 } // namespace holdband::ui

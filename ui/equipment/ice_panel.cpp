@@ -1,5 +1,6 @@
 #include "ui/equipment/ice_panel.h"
 
+#include "core/text/phrase.h"
 #include "ui/equipment/offset_rows.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/quantity_field.h"
@@ -16,22 +17,25 @@ namespace holdband::ui {
 
 namespace {
 
-const QString howTo = QStringLiteral(
-    "Crushed ice with just enough water to fill the gaps, stirred, the probe in the middle for "
-    "some minutes. Type what it shows, three times or more.");
+QString howTo()
+{
+    return Words::tr(
+        "Crushed ice with just enough water to fill the gaps, stirred, the probe in the middle for "
+        "some minutes. Type what it shows, three times or more.");
+}
 
 } // namespace
 
 IcePanel::IcePanel(const Manner& manner, QWidget* parent)
     : QWidget(parent), m_manner(manner), m_readings(new QLineEdit(this)),
-      m_step(new QuantityField(Quantity::difference, QStringLiteral("Last digit shown"), this)),
-      m_use(new QPushButton(QStringLiteral("&Use as an offset from now on"), this)),
-      m_words(makeLabel(howTo, "muted", this))
+      m_step(new QuantityField(Quantity::difference, Words::tr("Last digit shown"), this)),
+      m_use(new QPushButton(Words::tr("&Use as an offset from now on"), this)),
+      m_words(makeLabel(howTo(), "muted", this))
 {
     layOut();
     const auto typed = [this] {
         if (m_readings->text().trimmed().isEmpty())
-            return m_words->setText(howTo);
+            return m_words->setText(howTo());
         say(typedPoint());
     };
     connect(m_readings, &QLineEdit::textEdited, this, typed);
@@ -46,7 +50,7 @@ IcePanel::IcePanel(const Manner& manner, QWidget* parent)
 
 void IcePanel::layOut()
 {
-    m_readings->setAccessibleName(QStringLiteral("Readings in ice water"));
+    m_readings->setAccessibleName(Words::tr("Readings in ice water"));
     const bool us = m_manner.units == UnitSystem::us;
     m_readings->setPlaceholderText(
         us ? QStringLiteral("32.4 32.5 32.4")
@@ -58,7 +62,7 @@ void IcePanel::layOut()
     m_use->setAutoDefault(false);
     auto* top = new QHBoxLayout;
     top->addWidget(m_readings, 1, Qt::AlignTop);
-    auto* label = new QLabel(QStringLiteral("last &digit"), this);
+    auto* label = new QLabel(Words::tr("last &digit"), this);
     setBuddyOf(*label, *m_step);
     label->setMargin(4);
     top->addWidget(label, 0, Qt::AlignTop);
@@ -78,7 +82,8 @@ Result<review::IcePoint> IcePanel::typedPoint()
         return failure(readings.error());
     const auto step = m_step->value<TemperatureDifference>();
     if (!step || !*step)
-        return step ? dataProblem("the last digit shown is missing") : failure(step.error());
+        return step ? dataProblem(Phrase::tr("the last digit shown is missing"))
+                    : failure(step.error());
     return review::icePoint(*readings, **step);
 }
 

@@ -1,5 +1,7 @@
 #include "ui/equipment/list_card.h"
 
+#include "ui/words/words.h"
+
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QScrollBar>
@@ -29,10 +31,10 @@ void shortenCells(TableWords& words)
 
 ListCard::ListCard(const QString& title, const QString& what, int wide, Can can, QWidget* parent)
     : TableCard(title, wide, parent),
-      m_add(makeButton(QStringLiteral("Add…"), QStringLiteral("Add a %1").arg(what))),
-      m_edit(makeButton(QStringLiteral("Edit…"), QStringLiteral("Edit the %1").arg(what))),
-      m_retire(makeButton(QStringLiteral("Retire"), QStringLiteral("Retire the %1").arg(what))),
-      m_remove(makeButton(QStringLiteral("Remove"), QStringLiteral("Remove the %1").arg(what)))
+      m_add(makeButton(Words::tr("Add…"), Words::tr("Add a %1").arg(what))),
+      m_edit(makeButton(Words::tr("Edit…"), Words::tr("Edit the %1").arg(what))),
+      m_retire(makeButton(Words::tr("Retire"), Words::tr("Retire the %1").arg(what))),
+      m_remove(makeButton(Words::tr("Remove"), Words::tr("Remove the %1").arg(what)))
 {
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(6);
@@ -100,7 +102,7 @@ void ListCard::showChoice()
     for (QPushButton* button : {m_edit, m_retire, m_remove})
         button->setEnabled(m_editable && any);
     const bool retired = any && m_retired[static_cast<std::size_t>(row)];
-    m_retire->setText(retired ? QStringLiteral("Bring back") : QStringLiteral("Retire"));
+    m_retire->setText(retired ? Words::tr("Bring back") : Words::tr("Retire"));
 }
 
 } // namespace holdband::ui

@@ -1,6 +1,7 @@
 #include "ui/equipment/meter_dialog.h"
 
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 #include "ui/equipment/move_rows.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
@@ -24,7 +25,7 @@ QString accuracyRule(double fraction)
 {
     return fraction > 0.0 && fraction < 1.0
                ? QString()
-               : QStringLiteral("the accuracy lies above 0 % and below 100 %");
+               : Words::tr("the accuracy lies above 0 % and below 100 %");
 }
 
 } // namespace
@@ -32,20 +33,19 @@ QString accuracyRule(double fraction)
 MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Meter& meter,
                          QWidget* parent)
     : FormDialog(session,
-                 meter.name.empty() ? QStringLiteral("New meter")
-                                    : QStringLiteral("Meter: %1").arg(shown(meter.name)),
-                 QStringLiteral("Keep the meter"), parent),
+                 meter.name.empty() ? Words::tr("New meter")
+                                    : Words::tr("Meter: %1").arg(shown(meter.name)),
+                 Words::tr("Keep the meter"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
-      m_meter(meter), m_name(makeLine(QStringLiteral("Name"))),
-      m_setup(makeChoice(QStringLiteral("Setup"), this)),
-      m_resolution(new QuantityField(Quantity::energy, QStringLiteral("Last digit shown"), this)),
-      m_top(new QuantityField(Quantity::energy, QStringLiteral("Starts again at 0 above"), this)),
+      m_meter(meter), m_name(makeLine(Words::tr("Name"))),
+      m_setup(makeChoice(Words::tr("Setup"), this)),
+      m_resolution(new QuantityField(Quantity::energy, Words::tr("Last digit shown"), this)),
+      m_top(new QuantityField(Quantity::energy, Words::tr("Starts again at 0 above"), this)),
       m_topWords(makeLabel({}, "muted", this)),
-      m_accuracy(new QuantityField(Quantity::percent, QStringLiteral("Accuracy"), this)),
-      m_from(new InstantField(QStringLiteral("In service from"), this)),
-      m_to(new InstantField(QStringLiteral("In service to"), this)),
-      m_moves(
-          new EditTable(QStringLiteral("move"), moveColumns(equipment.setups, m_manner), 1, this))
+      m_accuracy(new QuantityField(Quantity::percent, Words::tr("Accuracy"), this)),
+      m_from(new InstantField(Words::tr("In service from"), this)),
+      m_to(new InstantField(Words::tr("In service to"), this)),
+      m_moves(new EditTable(Words::tr("move"), moveColumns(equipment.setups, m_manner), 1, this))
 {
     addFields();
     fill();
@@ -55,17 +55,17 @@ MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Met
 
 void MeterDialog::addFields()
 {
-    addRow(QStringLiteral("&Name"), m_name);
-    addRow(QStringLiteral("Counts &for"), m_setup);
-    addRow(QStringLiteral("&Last digit shown"), m_resolution);
-    addRow(QStringLiteral("Rolls &over at"), m_top);
+    addRow(Words::tr("&Name"), m_name);
+    addRow(Words::tr("Counts &for"), m_setup);
+    addRow(Words::tr("&Last digit shown"), m_resolution);
+    addRow(Words::tr("Rolls &over at"), m_top);
     addRow({}, m_topWords);
-    addRow(QStringLiteral("&Accuracy ±"), m_accuracy);
-    addRow(QStringLiteral("In &service from"), m_from);
-    addRow(QStringLiteral("&To"), m_to);
-    addHeading(QStringLiteral("Moves"));
-    addWide(makeLabel(QStringLiteral("From a time on it counts for another setup, or stands on the "
-                                     "shelf."),
+    addRow(Words::tr("&Accuracy ±"), m_accuracy);
+    addRow(Words::tr("In &service from"), m_from);
+    addRow(Words::tr("&To"), m_to);
+    addHeading(Words::tr("Moves"));
+    addWide(makeLabel(Words::tr("From a time on it counts for another setup, or stands on the "
+                                "shelf."),
                       "muted", this));
     addWide(m_moves);
     m_moves->hideMoves();
@@ -83,8 +83,8 @@ void MeterDialog::addFields()
     }
     for (QuantityField* field : {m_top, m_resolution})
         connect(field, &QuantityField::edited, this, &MeterDialog::sayTop);
-    m_from->edit()->setPlaceholderText(QStringLiteral("always"));
-    m_to->edit()->setPlaceholderText(QStringLiteral("still"));
+    m_from->edit()->setPlaceholderText(Words::tr("always"));
+    m_to->edit()->setPlaceholderText(Words::tr("still"));
 }
 
 void MeterDialog::fill()
@@ -130,11 +130,10 @@ double MeterDialog::lastDigit() const
 void MeterDialog::sayTop()
 {
     const auto top = topMeant();
-    m_topWords->setText(
-        top ? QStringLiteral("The register starts again at 0 instead of %1 kWh.")
-                  .arg(numberText(top->kilowattHours(), 0))
-            : QStringLiteral("The most that it shows, all nines, or where it starts "
-                             "again; it may stay empty."));
+    m_topWords->setText(top ? Words::tr("The register starts again at 0 instead of %1 kWh.")
+                                  .arg(numberText(top->kilowattHours(), 0))
+                            : Words::tr("The most that it shows, all nines, or where it starts "
+                                        "again; it may stay empty."));
 }
 
 Done MeterDialog::readQuantities(Meter& into)
@@ -155,7 +154,8 @@ Done MeterDialog::readTimes(Meter& into)
     }
     if (*from && *to && **to <= **from) {
         m_to->setFocus();
-        return dataProblem("the service ends before it begins", {}, "check both times");
+        return dataProblem(Phrase::tr("the service ends before it begins"), {},
+                           Phrase::tr("check both times"));
     }
     into.from = *from;
     into.to = *to;
@@ -169,11 +169,12 @@ Result<Meter> MeterDialog::typedMeter()
     meter.setup = chosenIn(m_setup);
     if (meter.name.empty()) {
         m_name->setFocus();
-        return dataProblem("the meter needs a name");
+        return dataProblem(Phrase::tr("the meter needs a name"));
     }
     if (meter.setup.empty()) {
         m_setup->setFocus();
-        return dataProblem("the meter needs a setup that it counts for", {}, "add a setup first");
+        return dataProblem(Phrase::tr("the meter needs a setup that it counts for"), {},
+                           Phrase::tr("add a setup first"));
     }
     HOLDBAND_TRY(readQuantities(meter));
     HOLDBAND_TRY(readTimes(meter));
@@ -192,9 +193,8 @@ void MeterDialog::save()
     if (!meter)
         return foot()->refuse(sentence(meter.error()));
     const std::string old = m_meter.name;
-    keep(QStringLiteral("meter %1 %2")
-             .arg(shown(meter->name),
-                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+    keep(Words::tr("meter %1 %2")
+             .arg(shown(meter->name), old.empty() ? Words::tr("added") : Words::tr("changed")),
          [meter = *meter, old](const store::Change& change) {
              return old.empty() ? store::addMeter(change, meter)
                                 : store::updateMeter(change, old, meter);

@@ -1,5 +1,6 @@
 #include "ui/equipment/move_rows.h"
 
+#include "core/text/phrase.h"
 #include "ui/forms/time_cells.h"
 #include "ui/words/words.h"
 
@@ -11,7 +12,10 @@ namespace {
 
 enum MoveColumn : int { moveFrom, moveSetup };
 
-const QString shelf = QStringLiteral("on the shelf");
+QString shelf()
+{
+    return Words::tr("on the shelf");
+}
 
 } // namespace
 
@@ -20,9 +24,9 @@ std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const Mann
     QStringList places;
     for (const Setup& setup : setups)
         places << shown(setup.name);
-    places << shelf;
-    return {timeColumn(QStringLiteral("From"), moveFrom, false, manner),
-            {QStringLiteral("Counts for"), places.front(), places}};
+    places << shelf();
+    return {timeColumn(Words::tr("From"), moveFrom, false, manner),
+            {Words::tr("Counts for"), places.front(), places}};
 }
 
 std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const Manner& manner)
@@ -30,7 +34,7 @@ std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const Manner&
     std::vector<EditRow> rows;
     for (const MeterMove& move : moves)
         rows.push_back(
-            {{typedTime(move.from, manner.zone), move.setup ? shown(*move.setup) : shelf},
+            {{typedTime(move.from, manner.zone), move.setup ? shown(*move.setup) : shelf()},
              static_cast<int>(rows.size())});
     return rows;
 }
@@ -45,13 +49,13 @@ Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
                                  before ? std::optional(before->from) : std::nullopt, manner);
         HOLDBAND_TRY(from);
         const QString& place = row.cells[moveSetup];
-        moves.push_back({*from, place == shelf ? std::nullopt : std::optional(core(place))});
+        moves.push_back({*from, place == shelf() ? std::nullopt : std::optional(core(place))});
     }
     const auto earlier = [](const MeterMove& a, const MeterMove& b) { return a.from < b.from; };
     std::sort(moves.begin(), moves.end(), earlier);
     for (std::size_t i = 1; i < moves.size(); ++i) {
         if (moves[i].from == moves[i - 1].from)
-            return dataProblem("two moves are at the same time", "moves");
+            return dataProblem(Phrase::tr("two moves are at the same time"), Phrase::tr("moves"));
     }
     return moves;
 }

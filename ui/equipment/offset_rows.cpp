@@ -1,5 +1,6 @@
 #include "ui/equipment/offset_rows.h"
 
+#include "core/text/phrase.h"
 #include "ui/forms/quantity_cells.h"
 #include "ui/words/words.h"
 
@@ -12,7 +13,7 @@ namespace {
 
 QString doubtRule(double kelvins)
 {
-    return kelvins > 0.0 ? QString() : QStringLiteral("the doubt must be above 0");
+    return kelvins > 0.0 ? QString() : Words::tr("the doubt must be above 0");
 }
 
 Result<Offset> offsetOf(const EditRow& row, const Offset* before, const Manner& manner)
@@ -44,14 +45,12 @@ Result<Offset> offsetOf(const EditRow& row, const Offset* before, const Manner& 
 std::vector<EditColumn> offsetColumns(const Manner& manner)
 {
     const QString degrees = unitOf(Quantity::difference, manner);
-    EditColumn add{QStringLiteral("Add, %1").arg(degrees), {}, {}, true};
+    EditColumn add{Words::tr("Add, %1").arg(degrees), {}, {}, true};
     add.refusal = quantityRefusal(offsetAdd, Quantity::difference, false, manner, {});
-    EditColumn doubt{QStringLiteral("Doubt ±, %1").arg(degrees), {}, {}, true};
+    EditColumn doubt{Words::tr("Doubt ±, %1").arg(degrees), {}, {}, true};
     doubt.refusal = quantityRefusal(offsetDoubt, Quantity::difference, true, manner, doubtRule);
-    return {timeColumn(QStringLiteral("From"), offsetFrom, false, manner),
-            add,
-            doubt,
-            {QStringLiteral("Why")}};
+    return {
+        timeColumn(Words::tr("From"), offsetFrom, false, manner), add, doubt, {Words::tr("Why")}};
 }
 
 EditRow offsetRow(const Offset& offset, int origin, const Manner& manner)
@@ -80,7 +79,7 @@ Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
         auto offset = offsetOf(row, originOf(row, origin), manner);
         if (!offset) {
             Problem problem = offset.error();
-            problem.place = "offset " + std::to_string(offsets.size() + 1);
+            problem.place = Phrase::tr("offset %1").with(std::to_string(offsets.size() + 1));
             return failure(problem);
         }
         offsets.push_back(std::move(*offset));
@@ -89,7 +88,8 @@ Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
     std::sort(offsets.begin(), offsets.end(), earlier);
     for (std::size_t i = 1; i < offsets.size(); ++i) {
         if (offsets[i].from == offsets[i - 1].from)
-            return dataProblem("two offsets begin at the same time", "offsets");
+            return dataProblem(Phrase::tr("two offsets begin at the same time"),
+                               Phrase::tr("offsets"));
     }
     return offsets;
 }

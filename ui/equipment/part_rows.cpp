@@ -1,6 +1,7 @@
 #include "ui/equipment/part_rows.h"
 
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "ui/forms/quantity_cells.h"
 #include "ui/words/words.h"
@@ -12,37 +13,41 @@ namespace {
 enum PartColumn : int { partItem, partPieces, partPrice };
 enum RatingColumn : int { ratingCriterion, ratingValue };
 
-constexpr std::array usualCriteria{"build effort", "ease of use", "cleaning", "noise", "space"};
+/// In the person's language: what is typed here becomes the criterion's name.
+std::array<std::string, 5> usualCriteria()
+{
+    return {Phrase::tr("build effort"), Phrase::tr("ease of use"), Phrase::tr("cleaning"),
+            Phrase::tr("noise"), Phrase::tr("space")};
+}
 
 QString piecesRule(double pieces)
 {
-    return pieces > 0.0 ? QString() : QStringLiteral("the pieces must be above 0");
+    return pieces > 0.0 ? QString() : Words::tr("the pieces must be above 0");
 }
 
 QString priceRule(double price)
 {
-    return price >= 0.0 ? QString() : QStringLiteral("a price can't be negative");
+    return price >= 0.0 ? QString() : Words::tr("a price can't be negative");
 }
 
 QString ratingRule(double value)
 {
-    return value >= 1.0 && value <= 5.0 ? QString() : QStringLiteral("a rating lies from 1 to 5");
+    return value >= 1.0 && value <= 5.0 ? QString() : Words::tr("a rating lies from 1 to 5");
 }
 
 } // namespace
 
 std::vector<EditColumn> partColumns(const Manner& manner)
 {
-    EditColumn item{QStringLiteral("Part")};
+    EditColumn item{Words::tr("Part")};
     item.refusal = [](const QStringList& row) {
-        return row[partItem].trimmed().isEmpty() ? QStringLiteral("the part needs a name")
-                                                 : QString();
+        return row[partItem].trimmed().isEmpty() ? Words::tr("the part needs a name") : QString();
     };
-    EditColumn pieces{QStringLiteral("Pieces"), QStringLiteral("1"), {}, true};
+    EditColumn pieces{Words::tr("Pieces"), QStringLiteral("1"), {}, true};
     pieces.refusal = quantityRefusal(partPieces, Quantity::number, false, manner, piecesRule);
     const QString currency =
         manner.currency.empty() ? QString() : QStringLiteral(", ") + shown(manner.currency);
-    EditColumn price{QStringLiteral("Price each") + currency, {}, {}, true};
+    EditColumn price{Words::tr("Price each%1", "with its currency").arg(currency), {}, {}, true};
     price.refusal = quantityRefusal(partPrice, Quantity::money, false, manner, priceRule);
     return {item, pieces, price};
 }
@@ -72,7 +77,8 @@ Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::v
                        before ? std::optional(before->price) : std::nullopt, manner, priceRule);
         HOLDBAND_TRY(price);
         if (row.cells[partItem].trimmed().isEmpty())
-            return dataProblem("the part needs a name", "part " + std::to_string(parts.size() + 1));
+            return dataProblem(Phrase::tr("the part needs a name"),
+                               Phrase::tr("part %1").with(std::to_string(parts.size() + 1)));
         parts.push_back({core(row.cells[partItem].trimmed()), *pieces, *price});
     }
     return parts;
@@ -88,15 +94,15 @@ QString partsSumWords(const std::vector<EditRow>& rows, const Manner& manner)
             sum += *pieces * *price;
     }
     return rows.empty() ? QString()
-                        : QStringLiteral("All parts: ") +
-                              shown(moneyText(sum, manner.currency, manner.sign));
+                        : Words::tr("All parts: %1")
+                              .arg(shown(moneyText(sum, manner.currency, manner.sign)));
 }
 
 std::vector<EditColumn> ratingColumns(const Manner& manner)
 {
     EditColumn value{QStringLiteral("1 – 5"), {}, {}, true};
     value.refusal = quantityRefusal(ratingValue, Quantity::number, true, manner, ratingRule);
-    return {{QStringLiteral("What can't be measured")}, value};
+    return {{Words::tr("What can't be measured")}, value};
 }
 
 std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, const Manner& manner)
@@ -104,9 +110,9 @@ std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, co
     std::vector<EditRow> rows;
     for (const auto& [criterion, value] : ratings)
         rows.push_back({{shown(criterion), typedText(Quantity::number, value, manner)}, -1});
-    for (const char* criterion : usualCriteria) {
+    for (const std::string& criterion : usualCriteria()) {
         if (!ratings.contains(criterion))
-            rows.push_back({{QString::fromUtf8(criterion), QString()}, -1});
+            rows.push_back({{shown(criterion), QString()}, -1});
     }
     return rows;
 }
@@ -123,10 +129,11 @@ Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows
             quantityIn(row.cells[ratingValue], Quantity::number, std::nullopt, manner, ratingRule);
         HOLDBAND_TRY(value);
         if (criterion.empty())
-            return dataProblem("a rating needs to say what it rates", "ratings");
+            return dataProblem(Phrase::tr("a rating needs to say what it rates"),
+                               Phrase::tr("ratings"));
         if (!ratings.emplace(criterion, *value).second)
-            return dataProblem("\"" + criterion + "\" is rated twice", "ratings",
-                               "take one of them out");
+            return dataProblem(Phrase::tr("\"%1\" is rated twice").with(criterion),
+                               Phrase::tr("ratings"), Phrase::tr("take one of them out"));
     }
     return ratings;
 }

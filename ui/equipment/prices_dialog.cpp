@@ -1,6 +1,7 @@
 #include "ui/equipment/prices_dialog.h"
 
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/equipment/tariff_page.h"
 #include "ui/forms/edit_table.h"
@@ -18,11 +19,10 @@
 namespace holdband::ui {
 
 PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget* parent)
-    : FormDialog(session, QStringLiteral("Price of energy"), QStringLiteral("Keep the prices"),
-                 parent),
+    : FormDialog(session, Words::tr("Price of energy"), Words::tr("Keep the prices"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_settings(equipment.settings),
-      m_currency(makeLine(QStringLiteral("Currency"))),
-      m_add(new QPushButton(QStringLiteral("&Another price from a date on"), this)),
+      m_currency(makeLine(Words::tr("Currency"))),
+      m_add(new QPushButton(Words::tr("&Another price from a date on"), this)),
       m_tabs(new QTabWidget(this))
 {
     m_tabs->setDocumentMode(true); // no second ground behind the fields
@@ -30,7 +30,7 @@ PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget
     m_currency->setPlaceholderText(QStringLiteral("USD, EUR, …"));
     m_add->setAutoDefault(false);
     m_add->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    addRow(QStringLiteral("&Currency"), m_currency);
+    addRow(Words::tr("&Currency"), m_currency);
     addWide(m_tabs);
     addWide(m_add);
     addPage(std::nullopt, m_settings.tariff);
@@ -81,9 +81,9 @@ void PricesDialog::nameTabs()
 {
     for (int i = 0; i < m_tabs->count(); ++i) {
         const bool first = page(i)->isFirst();
-        m_tabs->setTabText(i, first ? QStringLiteral("At first")
-                                    : QStringLiteral("From %1").arg(
-                                          page(i)->fromField()->edit()->text().left(10)));
+        m_tabs->setTabText(
+            i, first ? Words::tr("At first")
+                     : Words::tr("From %1").arg(page(i)->fromField()->edit()->text().left(10)));
     }
 }
 
@@ -93,7 +93,8 @@ Result<LogbookSettings> PricesDialog::typedSettings()
     settings.currency = core(m_currency->text().trimmed().toUpper());
     if (!settings.currency.empty() && settings.currency.size() != 3) {
         m_currency->setFocus();
-        return dataProblem("a currency has three letters", {}, "write it such as USD or EUR");
+        return dataProblem(Phrase::tr("a currency has three letters"), {},
+                           Phrase::tr("write it such as USD or EUR"));
     }
     settings.tariffChanges.clear();
     for (int i = 0; i < m_tabs->count(); ++i) {
@@ -115,7 +116,8 @@ Result<LogbookSettings> PricesDialog::typedSettings()
     std::sort(changes.begin(), changes.end(), earlier);
     for (std::size_t i = 1; i < changes.size(); ++i) {
         if (changes[i].from == changes[i - 1].from)
-            return dataProblem("two prices hold from the same time on", {}, "change one of them");
+            return dataProblem(Phrase::tr("two prices hold from the same time on"), {},
+                               Phrase::tr("change one of them"));
     }
     return settings;
 }
@@ -142,7 +144,7 @@ void PricesDialog::save()
     if (!settings)
         return foot()->refuse(sentence(settings.error()));
     m_tabs->setCurrentIndex(seen);
-    keep(QStringLiteral("price of energy changed"),
+    keep(Words::tr("price of energy changed"),
          [typed = *settings](const store::Change& change) { return keepPrices(change, typed); });
 }
 

@@ -1,6 +1,7 @@
 #include "ui/equipment/round_rows.h"
 
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "ui/equipment/window_rows.h"
 #include "ui/words/words.h"
 
@@ -21,14 +22,13 @@ QString clockOf(int minute)
 
 QString labelRefusal(const QStringList& row)
 {
-    return row[roundLabel].trimmed().isEmpty() ? QStringLiteral("the round needs a name")
-                                               : QString();
+    return row[roundLabel].trimmed().isEmpty() ? Words::tr("the round needs a name") : QString();
 }
 
 QString fromRefusal(const QStringList& row)
 {
     return typedMinute(row[roundFrom]) ? QString()
-                                       : QStringLiteral("write a time of day, such as 06:30");
+                                       : Words::tr("write a time of day, such as 06:30");
 }
 
 QString toRefusal(const QStringList& row)
@@ -36,8 +36,8 @@ QString toRefusal(const QStringList& row)
     const auto from = typedMinute(row[roundFrom]);
     const auto to = typedMinute(row[roundTo]);
     if (!to)
-        return QStringLiteral("write a time of day, such as 09:00");
-    return from && *to <= *from ? QStringLiteral("a round ends after it begins, on the same day")
+        return Words::tr("write a time of day, such as 09:00");
+    return from && *to <= *from ? Words::tr("a round ends after it begins, on the same day")
                                 : QString();
 }
 
@@ -56,15 +56,16 @@ Done checkDay(const std::vector<RoundWindow>& rounds)
 {
     for (std::size_t i = 1; i < rounds.size(); ++i) {
         if (rounds[i].fromMinute < rounds[i - 1].toMinute)
-            return dataProblem(rounds[i].label + " begins before " + rounds[i - 1].label +
-                                   " is over",
-                               "rounds", "give each its own time");
+            return dataProblem(Phrase::tr("%1 begins before %2 is over")
+                                   .with(rounds[i].label, rounds[i - 1].label),
+                               Phrase::tr("rounds"), Phrase::tr("give each its own time"));
     }
     for (std::size_t i = 0; i < rounds.size(); ++i) {
         for (std::size_t k = 0; k < i; ++k) {
             if (folded(rounds[i].label) == folded(rounds[k].label))
-                return dataProblem("two rounds are called " + rounds[i].label, "rounds",
-                                   "call one of them something else");
+                return dataProblem(Phrase::tr("two rounds are called %1").with(rounds[i].label),
+                                   Phrase::tr("rounds"),
+                                   Phrase::tr("call one of them something else"));
         }
     }
     return {};
@@ -74,11 +75,11 @@ Done checkDay(const std::vector<RoundWindow>& rounds)
 
 std::vector<EditColumn> roundColumns()
 {
-    EditColumn label{QStringLiteral("Round")};
+    EditColumn label{Words::tr("Round")};
     label.refusal = labelRefusal;
-    EditColumn from{QStringLiteral("From"), {}, {}, true};
+    EditColumn from{Words::tr("From"), {}, {}, true};
     from.refusal = fromRefusal;
-    EditColumn to{QStringLiteral("To"), {}, {}, true};
+    EditColumn to{Words::tr("To"), {}, {}, true};
     to.refusal = toRefusal;
     return {label, from, to};
 }
@@ -95,16 +96,18 @@ std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds)
 Result<std::vector<RoundWindow>> roundsOf(const std::vector<EditRow>& rows)
 {
     if (rows.empty())
-        return dataProblem("a day has one round at least", "rounds", "add one");
+        return dataProblem(Phrase::tr("a day has one round at least"), Phrase::tr("rounds"),
+                           Phrase::tr("add one"));
     if (rows.size() > mostRounds)
-        return dataProblem("a day has " + std::to_string(mostRounds) + " rounds at most", "rounds",
-                           "take one out");
+        return dataProblem(Phrase::counted("a day has %n rounds at most",
+                                           "a day has one round at most", mostRounds),
+                           Phrase::tr("rounds"), Phrase::tr("take one out"));
     std::vector<RoundWindow> rounds;
     for (const EditRow& row : rows) {
         auto round = roundOf(row);
         if (!round) {
             Problem problem = round.error();
-            problem.place = "round " + std::to_string(rounds.size() + 1);
+            problem.place = Phrase::tr("round %1").with(std::to_string(rounds.size() + 1));
             return failure(problem);
         }
         rounds.push_back(std::move(*round));

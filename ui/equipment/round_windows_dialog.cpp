@@ -29,12 +29,12 @@ Done keepRounds(const store::Change& change, const std::vector<RoundWindow>& rou
 
 RoundWindowsDialog::RoundWindowsDialog(Session& session, const LogbookSettings& settings,
                                        QWidget* parent)
-    : FormDialog(session, QStringLiteral("Rounds"), QStringLiteral("Keep the rounds"), parent),
-      m_rounds(new EditTable(QStringLiteral("round"), roundColumns(), 0, this))
+    : FormDialog(session, Words::tr("Rounds"), Words::tr("Keep the rounds"), parent),
+      m_rounds(new EditTable(Words::tr("round"), roundColumns(), 0, this))
 {
-    addWide(makeLabel(QStringLiteral("The times of day in which the meters are to be read, in "
-                                     "local time. A round that passes without a reading counts as "
-                                     "missed."),
+    addWide(makeLabel(Words::tr("The times of day in which the meters are to be read, in "
+                                "local time. A round that passes without a reading counts as "
+                                "missed."),
                       "muted", this));
     addWide(m_rounds);
     m_rounds->hideMoves();
@@ -53,7 +53,7 @@ void RoundWindowsDialog::limitRows()
 {
     const bool full = static_cast<std::size_t>(m_rounds->model()->rowCount()) >= mostRounds;
     m_rounds->addButton()->setEnabled(!full);
-    m_rounds->addButton()->setToolTip(full ? QStringLiteral("Six rounds a day are the most")
+    m_rounds->addButton()->setToolTip(full ? Words::tr("Six rounds a day are the most")
                                            : QString());
 }
 
@@ -64,7 +64,7 @@ void RoundWindowsDialog::save()
         m_rounds->check();
         return foot()->refuse(sentence(rounds.error()));
     }
-    keep(QStringLiteral("rounds changed"),
+    keep(Words::tr("rounds changed"),
          [rounds = *rounds](const store::Change& change) { return keepRounds(change, rounds); });
 }
 

@@ -2,12 +2,14 @@
 
 #include "core/logbook/names.h"
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 #include "ui/equipment/ice_panel.h"
 #include "ui/equipment/offset_rows.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/save_row.h"
 #include "ui/session/session.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <QCheckBox>
@@ -21,29 +23,31 @@ namespace {
 const std::array allReads{Reads::beer,    Reads::ambient, Reads::chamber,
                           Reads::coolant, Reads::gravity, Reads::power};
 
-const QStringList usualPlacements{QStringLiteral("in the beer"), QStringLiteral("in a thermowell"),
-                                  QStringLiteral("taped to the wall"),
-                                  QStringLiteral("in the air")};
+QStringList usualPlacements()
+{
+    return {Words::tr("in the beer"), Words::tr("in a thermowell"), Words::tr("taped to the wall"),
+            Words::tr("in the air")};
+}
 
 QString kindTitle(const Sensor& sensor)
 {
-    return sensor.name.empty() ? QStringLiteral("New sensor")
-                               : QStringLiteral("Sensor %1").arg(shown(sensor.name));
+    return sensor.name.empty() ? Words::tr("New sensor")
+                               : Words::tr("Sensor %1").arg(shown(sensor.name));
 }
 
 } // namespace
 
 SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const Sensor& sensor,
                            QWidget* parent)
-    : FormDialog(session, kindTitle(sensor), QStringLiteral("Keep the sensor"), parent),
+    : FormDialog(session, kindTitle(sensor), Words::tr("Keep the sensor"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
-      m_sensor(sensor), m_name(makeLine(QStringLiteral("Name"))),
-      m_reads(makeChoice(QStringLiteral("What it reads"), this)),
-      m_setup(makeChoice(QStringLiteral("Setup"), this)),
-      m_placement(makeChoice(QStringLiteral("Where the probe sits"), this)),
-      m_accuracy(new QuantityField(Quantity::difference, QStringLiteral("Accuracy"), this)),
-      m_byHand(new QCheckBox(QStringLiteral("&read by eye in the rounds"), this)),
-      m_offsets(new EditTable(QStringLiteral("offset"), offsetColumns(m_manner), 3, this)),
+      m_sensor(sensor), m_name(makeLine(Words::tr("Name"))),
+      m_reads(makeChoice(Words::tr("What it reads"), this)),
+      m_setup(makeChoice(Words::tr("Setup"), this)),
+      m_placement(makeChoice(Words::tr("Where the probe sits"), this)),
+      m_accuracy(new QuantityField(Quantity::difference, Words::tr("Accuracy"), this)),
+      m_byHand(new QCheckBox(Words::tr("&read by eye in the rounds"), this)),
+      m_offsets(new EditTable(Words::tr("offset"), offsetColumns(m_manner), 3, this)),
       m_ice(new IcePanel(m_manner, this))
 {
     addFields();
@@ -56,30 +60,30 @@ SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const S
 
 void SensorDialog::addFields()
 {
-    addRow(QStringLiteral("&Name"), m_name);
-    addRow(QStringLiteral("R&eads"), m_reads);
-    addRow(QStringLiteral("Belongs &to"), m_setup);
-    addRow(QStringLiteral("&Probe sits"), m_placement);
-    addRow(QStringLiteral("&Accuracy ±"), m_accuracy);
+    addRow(Words::tr("&Name"), m_name);
+    addRow(Words::tr("R&eads"), m_reads);
+    addRow(Words::tr("Belongs &to"), m_setup);
+    addRow(Words::tr("&Probe sits"), m_placement);
+    addRow(Words::tr("&Accuracy ±"), m_accuracy);
     addRow(QString(), m_byHand);
-    addHeading(QStringLiteral("Offsets, each from a time on"));
+    addHeading(Words::tr("Offsets, each from a time on"));
     addWide(m_offsets);
     m_offsets->hideMoves();
-    addHeading(QStringLiteral("Ice point"));
+    addHeading(Words::tr("Ice point"));
     addWide(m_ice);
     m_accuracy->setManner(m_manner);
     m_accuracy->setOptional(true);
     m_accuracy->setRule(aboveZero);
     m_placement->setEditable(true);
-    m_placement->addItems(usualPlacements);
-    m_placement->lineEdit()->setAccessibleName(QStringLiteral("Where the probe sits"));
+    m_placement->addItems(usualPlacements());
+    m_placement->lineEdit()->setAccessibleName(Words::tr("Where the probe sits"));
 }
 
 void SensorDialog::fill()
 {
     m_name->setText(shown(m_sensor.name));
     for (const Reads reads : allReads)
-        m_reads->addItem(reads == Reads::power ? QStringLiteral("power, W") : shown(nameOf(reads)));
+        m_reads->addItem(reads == Reads::power ? Words::tr("power, W") : readsWord(reads));
     const auto at = std::find(allReads.begin(), allReads.end(), m_sensor.reads);
     m_reads->setCurrentIndex(static_cast<int>(at - allReads.begin()));
     std::vector<std::string> setups;
@@ -87,8 +91,7 @@ void SensorDialog::fill()
         if (!setup.retired || setup.name == m_sensor.setup)
             setups.push_back(setup.name);
     }
-    offerChoices(m_setup, setups, m_sensor.setup.value_or(std::string()),
-                 QStringLiteral("no setup"));
+    offerChoices(m_setup, setups, m_sensor.setup.value_or(std::string()), Words::tr("no setup"));
     m_placement->setEditText(shown(m_sensor.placement));
     m_accuracy->set(m_sensor.accuracy);
     m_byHand->setChecked(m_sensor.readByHand);
@@ -98,7 +101,8 @@ void SensorDialog::fill()
 void SensorDialog::takeIcePoint(const review::IcePoint& point)
 {
     const Offset offset{session().now(), point.offset, point.doubt,
-                        "ice point, " + std::to_string(point.count) + " readings"};
+                        Phrase::counted("ice point, %n readings", "ice point, %n reading",
+                                        static_cast<std::uint64_t>(point.count))};
     const EditRow row = offsetRow(offset, -1, m_manner);
     EditTableModel* model = m_offsets->model();
     const int at = model->rowCount();
@@ -119,7 +123,7 @@ Result<Sensor> SensorDialog::typedSensor()
     sensor.readByHand = m_byHand->isChecked();
     if (sensor.name.empty()) {
         m_name->setFocus();
-        return dataProblem("the sensor needs a name");
+        return dataProblem(Phrase::tr("the sensor needs a name"));
     }
     HOLDBAND_TRY(readField(m_accuracy, sensor.accuracy));
     auto offsets = offsetsOf(m_offsets->model()->rows(), m_sensor.offsets, m_manner);
@@ -137,9 +141,8 @@ void SensorDialog::save()
     if (!sensor)
         return foot()->refuse(sentence(sensor.error()));
     const std::string old = m_sensor.name;
-    keep(QStringLiteral("sensor %1 %2")
-             .arg(shown(sensor->name),
-                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+    keep(Words::tr("sensor %1 %2")
+             .arg(shown(sensor->name), old.empty() ? Words::tr("added") : Words::tr("changed")),
          [sensor = *sensor, old](const store::Change& change) {
              return old.empty() ? store::addSensor(change, sensor)
                                 : store::updateSensor(change, old, sensor);

@@ -17,10 +17,10 @@ QString shortTitle(const std::string& name)
 
 SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editable, QWidget* parent)
     : TableCard(shortTitle(setup.name), 0, parent),
-      m_edit(new QPushButton(QStringLiteral("Edit…"), this)),
-      m_retire(new QPushButton(
-          setup.retired ? QStringLiteral("Bring back") : QStringLiteral("Retire"), this)),
-      m_remove(new QPushButton(QStringLiteral("Remove"), this))
+      m_edit(new QPushButton(Words::tr("Edit…"), this)),
+      m_retire(
+          new QPushButton(setup.retired ? Words::tr("Bring back") : Words::tr("Retire"), this)),
+      m_remove(new QPushButton(Words::tr("Remove"), this))
 {
     setAccessibleName(shown(setup.name));
     setToolTip(shown(setup.name));
@@ -28,7 +28,7 @@ SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editab
     setWords(partsTable(setup, equipment.settings));
     QStringList remarks;
     if (setup.parts.empty())
-        remarks << QStringLiteral("No parts are on record.");
+        remarks << Words::tr("No parts are on record.");
     if (!setup.ratings.empty())
         remarks << ratingsWords(setup);
     setRemark(remarks.join(QLatin1Char(' ')));

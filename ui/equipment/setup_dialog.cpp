@@ -1,6 +1,7 @@
 #include "ui/equipment/setup_dialog.h"
 
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 #include "ui/equipment/part_rows.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
@@ -18,15 +19,15 @@ namespace holdband::ui {
 SetupDialog::SetupDialog(Session& session, const Manner& manner, const Setup& setup,
                          QWidget* parent)
     : FormDialog(session,
-                 setup.name.empty() ? QStringLiteral("New setup")
-                                    : QStringLiteral("Setup %1").arg(shown(setup.name)),
-                 QStringLiteral("Keep the setup"), parent),
-      m_manner(manner), m_setup(setup), m_name(makeLine(QStringLiteral("Name"))),
-      m_kind(makeLine(QStringLiteral("Kind"))), m_vessels(new QSpinBox(this)),
-      m_power(new QuantityField(Quantity::power, QStringLiteral("Rated power"), this)),
-      m_parts(new EditTable(QStringLiteral("part"), partColumns(manner), 0, this)),
+                 setup.name.empty() ? Words::tr("New setup")
+                                    : Words::tr("Setup %1").arg(shown(setup.name)),
+                 Words::tr("Keep the setup"), parent),
+      m_manner(manner), m_setup(setup), m_name(makeLine(Words::tr("Name"))),
+      m_kind(makeLine(Words::tr("Kind"))), m_vessels(new QSpinBox(this)),
+      m_power(new QuantityField(Quantity::power, Words::tr("Rated power"), this)),
+      m_parts(new EditTable(Words::tr("part"), partColumns(manner), 0, this)),
       m_sum(makeLabel({}, "muted", this)),
-      m_ratings(new EditTable(QStringLiteral("rating"), ratingColumns(manner), 0, this))
+      m_ratings(new EditTable(Words::tr("rating"), ratingColumns(manner), 0, this))
 {
     addParts();
     m_name->setText(shown(setup.name));
@@ -45,20 +46,20 @@ SetupDialog::SetupDialog(Session& session, const Manner& manner, const Setup& se
 
 void SetupDialog::addParts()
 {
-    addRow(QStringLiteral("&Name"), m_name);
-    m_kind->setPlaceholderText(QStringLiteral("coolant loop, cabinet, …"));
-    addRow(QStringLiteral("&Kind"), m_kind);
+    addRow(Words::tr("&Name"), m_name);
+    m_kind->setPlaceholderText(Words::tr("coolant loop, cabinet, …"));
+    addRow(Words::tr("&Kind"), m_kind);
     m_vessels->setRange(1, 99);
-    m_vessels->setAccessibleName(QStringLiteral("Vessels"));
-    addRow(QStringLiteral("&Vessels"), m_vessels);
+    m_vessels->setAccessibleName(Words::tr("Vessels"));
+    addRow(Words::tr("&Vessels"), m_vessels);
     m_power->setManner(m_manner);
     m_power->setOptional(true);
     m_power->setRule(aboveZero);
-    addRow(QStringLiteral("Rated &power"), m_power);
-    addHeading(QStringLiteral("Parts"));
+    addRow(Words::tr("Rated &power"), m_power);
+    addHeading(Words::tr("Parts"));
     addWide(m_parts);
     addWide(m_sum);
-    addHeading(QStringLiteral("Ratings"));
+    addHeading(Words::tr("Ratings"));
     addWide(m_ratings);
     m_ratings->setVisibleRows(2, 5);
     m_ratings->hideMoves(); // they stand by their names
@@ -77,7 +78,7 @@ Result<Setup> SetupDialog::typedSetup()
     setup.vessels = m_vessels->value();
     if (setup.name.empty()) {
         m_name->setFocus();
-        return dataProblem("the setup needs a name");
+        return dataProblem(Phrase::tr("the setup needs a name"));
     }
     HOLDBAND_TRY(readField(m_power, setup.ratedPower));
     auto parts = partsOf(m_parts->model()->rows(), m_setup.parts, m_manner);
@@ -101,9 +102,8 @@ void SetupDialog::save()
     if (!setup)
         return foot()->refuse(sentence(setup.error()));
     const std::string old = m_setup.name;
-    keep(QStringLiteral("setup %1 %2")
-             .arg(shown(setup->name),
-                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+    keep(Words::tr("setup %1 %2")
+             .arg(shown(setup->name), old.empty() ? Words::tr("added") : Words::tr("changed")),
          [setup = *setup, old](const store::Change& change) {
              return old.empty() ? store::addSetup(change, setup)
                                 : store::updateSetup(change, old, setup);

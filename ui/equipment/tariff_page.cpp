@@ -1,5 +1,6 @@
 #include "ui/equipment/tariff_page.h"
 
+#include "core/text/phrase.h"
 #include "ui/equipment/window_rows.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/choices.h"
@@ -17,15 +18,15 @@ namespace holdband::ui {
 TariffPage::TariffPage(const Manner& manner, std::function<Instant()> now,
                        std::optional<Instant> from, const Tariff& tariff, QWidget* parent)
     : QWidget(parent), m_manner(manner), m_tariff(tariff),
-      m_price(new QuantityField(Quantity::money, QStringLiteral("A kilowatt-hour costs"), this)),
-      m_windows(new EditTable(QStringLiteral("time-of-use window"), windowColumns(manner), 0, this))
+      m_price(new QuantityField(Quantity::money, Words::tr("A kilowatt-hour costs"), this)),
+      m_windows(new EditTable(Words::tr("time-of-use window"), windowColumns(manner), 0, this))
 {
     if (from) {
-        m_from = new InstantField(QStringLiteral("Holds from"), this);
+        m_from = new InstantField(Words::tr("Holds from"), this);
         m_from->setZone(manner.zone);
         m_from->setClock(std::move(now));
         m_from->setInstant(from);
-        m_remove = new QPushButton(QStringLiteral("Remove this change of price"), this);
+        m_remove = new QPushButton(Words::tr("Remove this change of price"), this);
         m_remove->setAutoDefault(false);
         m_remove->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     }
@@ -49,11 +50,11 @@ void TariffPage::layOut()
         form->addRow(label, field);
     };
     if (m_from)
-        add(QStringLiteral("Holds from"), m_from);
-    add(QStringLiteral("A kWh costs"), m_price);
+        add(Words::tr("Holds from"), m_from);
+    add(Words::tr("A kWh costs"), m_price);
     form->addRow(makeLabel(
-        QStringLiteral("In these windows of local time it costs something else; the first that "
-                       "fits decides."),
+        Words::tr("In these windows of local time it costs something else; the first that "
+                  "fits decides."),
         "muted", this));
     form->addRow(m_windows);
     if (m_remove)
@@ -72,8 +73,8 @@ Result<Tariff> TariffPage::tariff()
     tariff.windows = std::move(*windows);
     if (!tariff.windows.empty() && !tariff.pricePerKwh) {
         m_price->setFocus();
-        return dataProblem("outside all windows there is no price", {},
-                           "type what a kWh costs at other times");
+        return dataProblem(Phrase::tr("outside all windows there is no price"), {},
+                           Phrase::tr("type what a kWh costs at other times"));
     }
     return tariff;
 }
@@ -84,7 +85,7 @@ Result<Instant> TariffPage::from()
     if (at && *at)
         return **at;
     m_from->setFocus();
-    return at ? dataProblem("the time from which this price holds is missing")
+    return at ? dataProblem(Phrase::tr("the time from which this price holds is missing"))
               : failure(at.error());
 }
 

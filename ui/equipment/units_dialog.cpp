@@ -42,28 +42,25 @@ bool isCurrency(const QString& text)
 } // namespace
 
 UnitsDialog::UnitsDialog(Session& session, const LogbookSettings& settings, QWidget* parent)
-    : FormDialog(session, QStringLiteral("Units, zone and currency"), QStringLiteral("Keep these"),
-                 parent),
-      m_units(makeChoice(QStringLiteral("Units"), this)),
-      m_zone(makeChoice(QStringLiteral("Zone"), this)),
-      m_currency(makeLine(QStringLiteral("Currency")))
+    : FormDialog(session, Words::tr("Units, zone and currency"), Words::tr("Keep these"), parent),
+      m_units(makeChoice(Words::tr("Units"), this)), m_zone(makeChoice(Words::tr("Zone"), this)),
+      m_currency(makeLine(Words::tr("Currency")))
 {
-    addWide(
-        makeLabel(QStringLiteral("They say how everything is shown and typed. What was read and "
-                                 "logged stays as it is. The zone also says where days begin, "
-                                 "and so when a round was."),
-                  "muted", this));
-    addRow(QStringLiteral("&Units"), m_units);
-    addRow(QStringLiteral("&Zone"), m_zone);
-    addRow(QStringLiteral("&Currency"), m_currency);
-    m_units->addItems({QStringLiteral("°F and gallons"), QStringLiteral("°C and litres")});
+    addWide(makeLabel(Words::tr("They say how everything is shown and typed. What was read and "
+                                "logged stays as it is. The zone also says where days begin, "
+                                "and so when a round was."),
+                      "muted", this));
+    addRow(Words::tr("&Units"), m_units);
+    addRow(Words::tr("&Zone"), m_zone);
+    addRow(Words::tr("&Currency"), m_currency);
+    m_units->addItems({Words::tr("°F and gallons"), Words::tr("°C and litres")});
     m_units->setCurrentIndex(settings.units == UnitSystem::us ? usIndex : usIndex + 1);
     m_zone->setEditable(true);
     for (const QByteArray& zone : QTimeZone::availableTimeZoneIds())
         m_zone->addItem(QString::fromLatin1(zone));
     m_zone->setCurrentText(shown(settings.zone));
     m_currency->setText(shown(settings.currency));
-    m_currency->setPlaceholderText(QStringLiteral("three letters: USD, EUR, GBP …"));
+    m_currency->setPlaceholderText(Words::tr("three letters: USD, EUR, GBP …"));
     m_units->setFocus();
     watchFields();
 }
@@ -78,10 +75,10 @@ void UnitsDialog::save()
     if (const auto zone = Zone::named(typed.zone); !zone)
         return refuse(sentence(zone.error()), m_zone);
     if (!isCurrency(currency))
-        return refuse(QStringLiteral("A currency has three letters, as USD or EUR; or leave it "
-                                     "empty."),
+        return refuse(Words::tr("A currency has three letters, as USD or EUR; or leave it "
+                                "empty."),
                       m_currency);
-    keep(QStringLiteral("units, zone or currency changed"),
+    keep(Words::tr("units, zone or currency changed"),
          [typed](const store::Change& change) { return keepUnits(change, typed); });
 }
 

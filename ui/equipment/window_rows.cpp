@@ -1,9 +1,11 @@
 #include "ui/equipment/window_rows.h"
 
+#include "core/text/phrase.h"
 #include "ui/forms/quantity_cells.h"
 #include "ui/words/words.h"
 
 #include <QRegularExpression>
+#include <algorithm>
 
 namespace holdband::ui {
 
@@ -11,10 +13,16 @@ namespace {
 
 enum WindowColumn : int { windowDays, windowFrom, windowTo, windowPrice };
 
-const QStringList dayNames{QStringLiteral("mon"), QStringLiteral("tue"), QStringLiteral("wed"),
-                           QStringLiteral("thu"), QStringLiteral("fri"), QStringLiteral("sat"),
-                           QStringLiteral("sun")};
-const QString everyDay = QStringLiteral("every day");
+QStringList dayNames()
+{
+    return {Words::tr("mon"), Words::tr("tue"), Words::tr("wed"), Words::tr("thu"),
+            Words::tr("fri"), Words::tr("sat"), Words::tr("sun")};
+}
+
+QString everyDay()
+{
+    return Words::tr("every day");
+}
 
 QString clockOf(int minute)
 {
@@ -25,12 +33,12 @@ QString clockOf(int minute)
 
 QString minuteRefusal(const QString& cell)
 {
-    return typedMinute(cell) ? QString() : QStringLiteral("write a time of day, such as 16:00");
+    return typedMinute(cell) ? QString() : Words::tr("write a time of day, such as 16:00");
 }
 
 QString priceRule(double price)
 {
-    return price >= 0.0 ? QString() : QStringLiteral("a price can't be negative");
+    return price >= 0.0 ? QString() : Words::tr("a price can't be negative");
 }
 
 EditColumn clockColumn(const QString& title, int column)
@@ -42,7 +50,10 @@ EditColumn clockColumn(const QString& title, int column)
 
 int dayNamed(const QString& word)
 {
-    return static_cast<int>(dayNames.indexOf(word.left(3)));
+    const QStringList names = dayNames();
+    const auto found = std::find_if(names.begin(), names.end(),
+                                    [&](const QString& name) { return word.startsWith(name); });
+    return found == names.end() ? -1 : static_cast<int>(found - names.begin());
 }
 
 /// "mon" or "mon-fri", also over the week's end.
@@ -67,13 +78,13 @@ QString daysText(const std::array<bool, 7>& days)
     constexpr std::array<bool, 7> all{true, true, true, true, true, true, true};
     constexpr std::array<bool, 7> working{true, true, true, true, true, false, false};
     if (days == all)
-        return everyDay;
+        return everyDay();
     if (days == working)
-        return QStringLiteral("mon – fri");
+        return Words::tr("mon – fri");
     QStringList words;
     for (std::size_t i = 0; i < days.size(); ++i) {
         if (days[i])
-            words << dayNames[static_cast<qsizetype>(i)];
+            words << dayNames()[static_cast<qsizetype>(i)];
     }
     return words.join(QLatin1Char(' '));
 }
@@ -83,7 +94,7 @@ std::optional<std::array<bool, 7>> typedDays(const QString& text)
     static const QRegularExpression dashes(QStringLiteral("\\s*[-\u2013]\\s*"));
     static const QRegularExpression gaps(QStringLiteral("[\\s,;]+"));
     QString plain = text.trimmed().toLower();
-    if (plain == everyDay || plain == QStringLiteral("all"))
+    if (plain == everyDay() || plain == Words::tr("all"))
         return std::array<bool, 7>{true, true, true, true, true, true, true};
     plain.replace(dashes, QStringLiteral("-"));
     std::array<bool, 7> days{};
@@ -109,16 +120,16 @@ std::optional<int> typedMinute(const QString& text)
 
 std::vector<EditColumn> windowColumns(const Manner& manner)
 {
-    EditColumn days{QStringLiteral("Days"), everyDay};
+    EditColumn days{Words::tr("Days"), everyDay()};
     days.refusal = [](const QStringList& row) {
         return typedDays(row[windowDays]) ? QString()
-                                          : QStringLiteral("write days such as mon – fri, or sat "
-                                                           "sun");
+                                          : Words::tr("write days such as mon – fri, or sat "
+                                                      "sun");
     };
-    EditColumn price{QStringLiteral("A kWh costs"), {}, {}, true};
+    EditColumn price{Words::tr("A kWh costs"), {}, {}, true};
     price.refusal = quantityRefusal(windowPrice, Quantity::money, false, manner, priceRule);
-    return {days, clockColumn(QStringLiteral("From"), windowFrom),
-            clockColumn(QStringLiteral("To"), windowTo), price};
+    return {days, clockColumn(Words::tr("From"), windowFrom),
+            clockColumn(Words::tr("To"), windowTo), price};
 }
 
 std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const Manner& manner)
@@ -138,14 +149,14 @@ Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
 {
     std::vector<TariffWindow> windows;
     for (const EditRow& row : rows) {
-        const std::string place = "window " + std::to_string(windows.size() + 1);
+        const std::string place = Phrase::tr("window %1").with(std::to_string(windows.size() + 1));
         const TariffWindow* before = originOf(row, origin);
         const auto days = typedDays(row.cells[windowDays]);
         const auto from = typedMinute(row.cells[windowFrom]);
         const auto to = typedMinute(row.cells[windowTo]);
         if (!days || !from || !to || *from == 24 * 60)
-            return dataProblem("its days and times can't be read", place,
-                               "write them such as mon – fri, 16:00, 21:00");
+            return dataProblem(Phrase::tr("its days and times can't be read"), place,
+                               Phrase::tr("write them such as mon – fri, 16:00, 21:00"));
         const auto price = quantityIn(row.cells[windowPrice], Quantity::money,
                                       before ? std::optional(before->pricePerKwh) : std::nullopt,
                                       manner, priceRule);

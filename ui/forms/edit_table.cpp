@@ -17,10 +17,10 @@ EditTable::EditTable(const QString& what, std::vector<EditColumn> columns, int w
                      QWidget* parent)
     : QWidget(parent), m_what(what), m_model(new EditTableModel(std::move(columns), this)),
       m_view(new QTableView(this)),
-      m_add(addButtonFor(QStringLiteral("Add"), QStringLiteral("Add a %1").arg(what))),
-      m_remove(addButtonFor(QStringLiteral("Remove"), QStringLiteral("Remove the %1").arg(what))),
-      m_up(addButtonFor(QStringLiteral("Up"), QStringLiteral("Move the %1 up").arg(what))),
-      m_down(addButtonFor(QStringLiteral("Down"), QStringLiteral("Move the %1 down").arg(what))),
+      m_add(addButtonFor(Words::tr("Add"), Words::tr("Add a %1").arg(what))),
+      m_remove(addButtonFor(Words::tr("Remove"), Words::tr("Remove the %1").arg(what))),
+      m_up(addButtonFor(Words::tr("Up"), Words::tr("Move the %1 up").arg(what))),
+      m_down(addButtonFor(Words::tr("Down"), Words::tr("Move the %1 down").arg(what))),
       m_problem(makeLabel({}, "warn", this)), m_wide(wide)
 {
     prepareView();
@@ -68,7 +68,7 @@ void EditTable::prepareView()
         if (!m_add->hasFocus() && now.flags() & Qt::ItemIsEditable)
             m_view->edit(now);
     });
-    m_view->setAccessibleName(QStringLiteral("List: each row is a %1").arg(m_what));
+    m_view->setAccessibleName(Words::tr("List: each row is a %1").arg(m_what));
     m_view->setShowGrid(false);
     m_view->setAlternatingRowColors(true);
     m_view->setTabKeyNavigation(false);
@@ -152,7 +152,7 @@ void EditTable::showProblem()
         refused = m_model->firstRefused();
     QString words;
     if (refused.isValid())
-        words = QStringLiteral("Row %1, %2: %3.")
+        words = Words::tr("Row %1, %2: %3.")
                     .arg(refused.row() + 1)
                     .arg(m_model->columns()[static_cast<std::size_t>(refused.column())].title,
                          m_model->refusalAt(refused.row(), refused.column()));

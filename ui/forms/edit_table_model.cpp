@@ -146,7 +146,7 @@ QVariant EditTableModel::data(const QModelIndex& at, int role) const
     case SampleRole:
         if (!column.sample.isEmpty() || column.readOnly)
             return column.sample;
-        return column.numeric ? QStringLiteral("0000.00") : QStringLiteral("a short name");
+        return column.numeric ? QStringLiteral("0000.00") : Words::tr("a short name");
     case Qt::TextAlignmentRole:
         return QVariant((column.numeric ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default:

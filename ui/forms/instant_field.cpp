@@ -31,12 +31,12 @@ QString typedTime(Instant at, const Zone& zone)
 
 InstantField::InstantField(const QString& name, QWidget* parent)
     : QWidget(parent), m_edit(new QLineEdit(this)),
-      m_nowButton(new QPushButton(QStringLiteral("Now"), this)), m_first(new QPushButton(this)),
+      m_nowButton(new QPushButton(Words::tr("Now"), this)), m_first(new QPushButton(this)),
       m_second(new QPushButton(this)), m_problem(makeLabel({}, "warn", this))
 {
     layOut();
     m_edit->setAccessibleName(name);
-    m_nowButton->setAccessibleName(name + QStringLiteral(": now"));
+    m_nowButton->setAccessibleName(Words::tr("%1: now").arg(name));
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
         showProblem({});
         offerReadings();
@@ -121,7 +121,7 @@ void InstantField::offerReadings()
     const auto offer = [&](QPushButton* button, Instant at) {
         const QString text = spaced(localIso(at, m_zone));
         button->setProperty("text_of", text);
-        button->setText(QStringLiteral("It is %1").arg(text));
+        button->setText(Words::tr("It is %1").arg(text));
         button->setVisible(asked);
     };
     offer(m_first, resolved.earlier);

@@ -1,5 +1,6 @@
 #include "ui/forms/keep_change.h"
 
+#include "core/text/phrase.h"
 #include "ui/session/session.h"
 
 namespace holdband::ui {
@@ -21,8 +22,8 @@ void keepChange(Session& session, QObject* context, std::string what,
                 std::function<Done(const store::Change&)> work, std::function<void(Done)> deliver)
 {
     if (!session.isOpen() || session.readOnly()) {
-        deliver(dataProblem("the logbook is open for reading only", {},
-                            "close it in the other window first"));
+        deliver(dataProblem(Phrase::tr("the logbook is open for reading only"), {},
+                            Phrase::tr("close it in the other window first")));
         return;
     }
     session.change<void>(

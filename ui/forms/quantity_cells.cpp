@@ -11,7 +11,7 @@ std::function<QString(const QStringList& row)> quantityRefusal(int column, Quant
 {
     return [=, rule = std::move(rule)](const QStringList& row) {
         if (row[column].trimmed().isEmpty())
-            return mayBeEmpty ? QString() : QStringLiteral("nothing is typed here");
+            return mayBeEmpty ? QString() : Words::tr("nothing is typed here");
         const auto number = readTyped(quantity, row[column], manner);
         if (number)
             return rule ? rule(*number) : QString();

@@ -1,5 +1,6 @@
 #include "ui/forms/quantity_field.h"
 
+#include "core/text/phrase.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -59,7 +60,7 @@ Result<std::optional<double>> QuantityField::read() const
     if (m_edit->text().trimmed().isEmpty()) {
         if (m_optional)
             return std::optional<double>();
-        return dataProblem("nothing is typed here");
+        return dataProblem(Phrase::tr("nothing is typed here"));
     }
     const auto number = readTyped(m_quantity, m_edit->text(), m_manner);
     if (!number)
@@ -96,12 +97,12 @@ void QuantityField::showProblem(const QString& sentence)
 
 QString aboveZero(double number)
 {
-    return number > 0.0 ? QString() : QStringLiteral("it must be above 0");
+    return number > 0.0 ? QString() : Words::tr("it must be above 0");
 }
 
 QString notNegative(double number)
 {
-    return number >= 0.0 ? QString() : QStringLiteral("it can't be negative");
+    return number >= 0.0 ? QString() : Words::tr("it can't be negative");
 }
 
 } // namespace holdband::ui

@@ -1,6 +1,7 @@
 #include "ui/forms/save_row.h"
 
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -10,8 +11,7 @@ namespace holdband::ui {
 
 SaveRow::SaveRow(const QString& saveWords, QWidget* parent)
     : QWidget(parent), m_saveWords(saveWords), m_words(makeLabel({}, "warn", this)),
-      m_save(new QPushButton(saveWords, this)),
-      m_cancel(new QPushButton(QStringLiteral("Cancel"), this))
+      m_save(new QPushButton(saveWords, this)), m_cancel(new QPushButton(Words::tr("Cancel"), this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -21,7 +21,7 @@ SaveRow::SaveRow(const QString& saveWords, QWidget* parent)
     setRole(m_save, "main");
     m_save->setDefault(true);
     m_cancel->setAutoDefault(true); // Enter on it cancels
-    m_words->setAccessibleName(QStringLiteral("What is wrong or asked"));
+    m_words->setAccessibleName(Words::tr("What is wrong or asked"));
     connect(m_save, &QPushButton::clicked, this, &SaveRow::saveWanted);
     connect(m_cancel, &QPushButton::clicked, this, &SaveRow::cancelWanted);
 }
@@ -47,7 +47,7 @@ bool SaveRow::agreed(const QStringList& questions)
     reset();
     m_asked = questions;
     say(questions.join(QLatin1Char(' ')));
-    m_save->setText(QStringLiteral("Yes, keep it so"));
+    m_save->setText(Words::tr("Yes, keep it so"));
     m_save->setFocus();
     return false;
 }
@@ -58,8 +58,8 @@ bool SaveRow::leaveAgreed()
         return true;
     reset();
     m_leaveAsked = true;
-    say(QStringLiteral("What you typed here has not been kept."));
-    m_cancel->setText(QStringLiteral("Throw it away"));
+    say(Words::tr("What you typed here has not been kept."));
+    m_cancel->setText(Words::tr("Throw it away"));
     return false;
 }
 
@@ -69,7 +69,7 @@ void SaveRow::reset()
     m_leaveAsked = false;
     say({});
     m_save->setText(m_saveWords);
-    m_cancel->setText(QStringLiteral("Cancel"));
+    m_cancel->setText(Words::tr("Cancel"));
 }
 
 void SaveRow::setBusy(bool busy)

@@ -1,6 +1,7 @@
 #include "ui/forms/typed_quantity.h"
 
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/trimmed.h"
 #include "ui/words/words.h"
@@ -161,8 +162,9 @@ Result<double> readTyped(Quantity quantity, const QString& text, const Manner& m
     const Unit* known = namedUnit(units, unit);
     if (known)
         return (number->value - known->zero) * known->scale;
-    return dataProblem("\"" + core(typed.unit) + "\" is not a unit for this", {},
-                       usual.isEmpty() ? "write the number alone" : "write it in " + core(usual));
+    return dataProblem(Phrase::tr("\"%1\" is not a unit for this").with(core(typed.unit)), {},
+                       usual.isEmpty() ? Phrase::tr("write the number alone").text()
+                                       : Phrase::tr("write it in %1").with(core(usual)));
 }
 
 QString typedText(Quantity quantity, double value, const Manner& manner)

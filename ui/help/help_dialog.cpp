@@ -1,5 +1,8 @@
 #include "ui/help/help_dialog.h"
 
+#include "ui/words/choice_words.h"
+#include "ui/words/words.h"
+
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QPushButton>
@@ -13,22 +16,28 @@ namespace {
 
 const QString contents = QStringLiteral("contents.md");
 
+/// In the language of the texts where the page is there, else in English.
 QString markdownOf(const QString& page)
 {
-    QFile file(QStringLiteral(":/help/") + page);
-    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+    const QString language = wordsLocale().name().section(u'_', 0, 0);
+    for (const QString& folder : {language + u'/', QString()}) {
+        QFile file(QStringLiteral(":/help/") + folder + page);
+        if (file.open(QIODevice::ReadOnly))
+            return QString::fromUtf8(file.readAll());
+    }
+    return {};
 }
 
 } // namespace
 
 HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), m_text(new QTextBrowser(this))
 {
-    setWindowTitle(QStringLiteral("Help"));
+    setWindowTitle(Words::tr("Help"));
     resize(640, 680);
     m_text->setOpenLinks(false);
-    m_text->setAccessibleName(QStringLiteral("Help"));
+    m_text->setAccessibleName(Words::tr("Help"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    auto* all = buttons->addButton(QStringLiteral("&All pages"), QDialogButtonBox::ActionRole);
+    auto* all = buttons->addButton(Words::tr("&All pages"), QDialogButtonBox::ActionRole);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_text, 1);
     layout->addWidget(buttons);

@@ -43,12 +43,12 @@ Result<History> readAll(const store::LogbookFile& file, int most)
 HistoryDialog::HistoryDialog(Session& session, QWidget* parent)
     : QDialog(parent), m_session(&session), m_acts(new TableModel(this)),
       m_rows(new TableModel(this)),
-      m_actTable(makeListTable(QStringLiteral("Changes, the newest first"), m_acts, this)),
-      m_rowTable(makeListTable(QStringLiteral("What the change did"), m_rows, this)),
+      m_actTable(makeListTable(Words::tr("Changes, the newest first"), m_acts, this)),
+      m_rowTable(makeListTable(Words::tr("What the change did"), m_rows, this)),
       m_remark(makeLabel({}, "muted", this)),
-      m_more(new QPushButton(QStringLiteral("&Older ones"), this)), m_most(actsAtOnce)
+      m_more(new QPushButton(Words::tr("&Older ones"), this)), m_most(actsAtOnce)
 {
-    setWindowTitle(QStringLiteral("What was changed, when and why"));
+    setWindowTitle(Words::tr("What was changed, when and why"));
     resize(860, 620);
     widen(*m_actTable, 1);
     widen(*m_rowTable, 3);
@@ -104,10 +104,9 @@ void HistoryDialog::showRows(int act)
     if (act < 0 || act >= static_cast<int>(m_entries.size()))
         return;
     const store::ActId id = m_entries[static_cast<std::size_t>(act)].id;
-    using Words = TableWords;
-    m_session->ask<Words>(
+    m_session->ask<TableWords>(
         this,
-        [id](const store::LogbookFile& file) -> Result<Words> {
+        [id](const store::LogbookFile& file) -> Result<TableWords> {
             auto settings = store::readSettings(file);
             HOLDBAND_TRY(settings);
             auto zone = Zone::named(settings->zone);
@@ -116,13 +115,13 @@ void HistoryDialog::showRows(int act)
             HOLDBAND_TRY(rows);
             return rowWords(*rows, *zone);
         },
-        [this](Result<Words> words) {
+        [this](Result<TableWords> words) {
             if (!words)
                 return m_remark->setText(sentence(words.error()));
             m_remark->setText(words->rows.empty()
-                                  ? QStringLiteral("Nothing was noted row by row.")
-                                  : QStringLiteral("Values in the store's own units: °C, K, kWh, "
-                                                   "litres."));
+                                  ? Words::tr("Nothing was noted row by row.")
+                                  : Words::tr("Values in the store's own units: °C, K, kWh, "
+                                              "litres."));
             m_rows->setWords(std::move(*words));
         });
 }

@@ -15,39 +15,39 @@ namespace {
 const std::map<std::string, QString>& tableNames()
 {
     static const std::map<std::string, QString> names{
-        {"batches", QStringLiteral("batch")},
-        {"beer_uses", QStringLiteral("probe and vessel")},
-        {"causes", QStringLiteral("cause of an excursion")},
-        {"changed_stages", QStringLiteral("stage of a changed plan")},
-        {"exclusions", QStringLiteral("stretch left out")},
-        {"hand_corrections", QStringLiteral("correction by hand")},
-        {"hand_readings", QStringLiteral("reading by hand")},
-        {"import_columns", QStringLiteral("imported column")},
-        {"imports", QStringLiteral("import")},
-        {"journal", QStringLiteral("journal note")},
-        {"meter_corrections", QStringLiteral("corrected register")},
-        {"meter_moves", QStringLiteral("move of a meter")},
-        {"meter_readings", QStringLiteral("register reading")},
-        {"meters", QStringLiteral("meter")},
-        {"offsets", QStringLiteral("offset")},
-        {"parts", QStringLiteral("part")},
-        {"plan_changes", QStringLiteral("change of plan")},
-        {"plan_stages", QStringLiteral("stage of a named plan")},
-        {"plans", QStringLiteral("named plan")},
-        {"ratings", QStringLiteral("rating")},
-        {"round_windows", QStringLiteral("round")},
-        {"sensors", QStringLiteral("sensor")},
-        {"settings", QStringLiteral("setting")},
-        {"setups", QStringLiteral("setup")},
-        {"source_lines", QStringLiteral("line of a file")},
-        {"stage_ends", QStringLiteral("end of a stage")},
-        {"stages", QStringLiteral("stage")},
-        {"tariff_changes", QStringLiteral("price")},
-        {"tariff_change_windows", QStringLiteral("price window")},
-        {"tariff_windows", QStringLiteral("price window")},
-        {"value_corrections", QStringLiteral("corrected reading")},
-        {"weighing", QStringLiteral("what is weighed by")},
-        {"weights", QStringLiteral("weight of a criterion")},
+        {"batches", Words::tr("batch")},
+        {"beer_uses", Words::tr("probe and vessel")},
+        {"causes", Words::tr("cause of an excursion")},
+        {"changed_stages", Words::tr("stage of a changed plan")},
+        {"exclusions", Words::tr("stretch left out")},
+        {"hand_corrections", Words::tr("correction by hand")},
+        {"hand_readings", Words::tr("reading by hand")},
+        {"import_columns", Words::tr("imported column")},
+        {"imports", Words::tr("import")},
+        {"journal", Words::tr("journal note")},
+        {"meter_corrections", Words::tr("corrected register")},
+        {"meter_moves", Words::tr("move of a meter")},
+        {"meter_readings", Words::tr("register reading")},
+        {"meters", Words::tr("meter")},
+        {"offsets", Words::tr("offset")},
+        {"parts", Words::tr("part")},
+        {"plan_changes", Words::tr("change of plan")},
+        {"plan_stages", Words::tr("stage of a named plan")},
+        {"plans", Words::tr("named plan")},
+        {"ratings", Words::tr("rating")},
+        {"round_windows", Words::tr("round")},
+        {"sensors", Words::tr("sensor")},
+        {"settings", Words::tr("setting")},
+        {"setups", Words::tr("setup")},
+        {"source_lines", Words::tr("line of a file")},
+        {"stage_ends", Words::tr("end of a stage")},
+        {"stages", Words::tr("stage")},
+        {"tariff_changes", Words::tr("price")},
+        {"tariff_change_windows", Words::tr("price window")},
+        {"tariff_windows", Words::tr("price window")},
+        {"value_corrections", Words::tr("corrected reading")},
+        {"weighing", Words::tr("what is weighed by")},
+        {"weights", Words::tr("weight of a criterion")},
     };
     return names;
 }
@@ -78,7 +78,7 @@ bool isInstant(const std::string& column)
 QString valueText(const std::string& column, const std::string& value, const Zone& zone)
 {
     if (column == "set_aside" && !value.empty())
-        return value == "0" ? QStringLiteral("no") : QStringLiteral("yes");
+        return value == "0" ? Words::tr("no") : Words::tr("yes");
     std::int64_t ms = 0;
     const char* end = value.data() + value.size();
     if (!value.empty() && isInstant(column) && std::from_chars(value.data(), end, ms).ptr == end)
@@ -86,16 +86,94 @@ QString valueText(const std::string& column, const std::string& value, const Zon
     return shown(value);
 }
 
+/// The store's columns as columnName looks them up.
+[[maybe_unused]] constexpr const char* columnWords[] = {
+    QT_TRANSLATE_NOOP("Words", "accuracy"),
+    QT_TRANSLATE_NOOP("Words", "accuracy k"),
+    QT_TRANSLATE_NOOP("Words", "add k"),
+    QT_TRANSLATE_NOOP("Words", "ambient sensor"),
+    QT_TRANSLATE_NOOP("Words", "at"),
+    QT_TRANSLATE_NOOP("Words", "beer sensor"),
+    QT_TRANSLATE_NOOP("Words", "cause"),
+    QT_TRANSLATE_NOOP("Words", "corrected at"),
+    QT_TRANSLATE_NOOP("Words", "criterion"),
+    QT_TRANSLATE_NOOP("Words", "days"),
+    QT_TRANSLATE_NOOP("Words", "decimals"),
+    QT_TRANSLATE_NOOP("Words", "doubt k"),
+    QT_TRANSLATE_NOOP("Words", "ended"),
+    QT_TRANSLATE_NOOP("Words", "ends by"),
+    QT_TRANSLATE_NOOP("Words", "event"),
+    QT_TRANSLATE_NOOP("Words", "file"),
+    QT_TRANSLATE_NOOP("Words", "final gravity"),
+    QT_TRANSLATE_NOOP("Words", "first at"),
+    QT_TRANSLATE_NOOP("Words", "first line"),
+    QT_TRANSLATE_NOOP("Words", "from at"),
+    QT_TRANSLATE_NOOP("Words", "from minute"),
+    QT_TRANSLATE_NOOP("Words", "gap limit ms"),
+    QT_TRANSLATE_NOOP("Words", "grace ms"),
+    QT_TRANSLATE_NOOP("Words", "header"),
+    QT_TRANSLATE_NOOP("Words", "hours"),
+    QT_TRANSLATE_NOOP("Words", "item"),
+    QT_TRANSLATE_NOOP("Words", "key"),
+    QT_TRANSLATE_NOOP("Words", "kind"),
+    QT_TRANSLATE_NOOP("Words", "kwh"),
+    QT_TRANSLATE_NOOP("Words", "label"),
+    QT_TRANSLATE_NOOP("Words", "last at"),
+    QT_TRANSLATE_NOOP("Words", "line"),
+    QT_TRANSLATE_NOOP("Words", "name"),
+    QT_TRANSLATE_NOOP("Words", "note"),
+    QT_TRANSLATE_NOOP("Words", "original gravity"),
+    QT_TRANSLATE_NOOP("Words", "path"),
+    QT_TRANSLATE_NOOP("Words", "pitched"),
+    QT_TRANSLATE_NOOP("Words", "place"),
+    QT_TRANSLATE_NOOP("Words", "placement"),
+    QT_TRANSLATE_NOOP("Words", "price"),
+    QT_TRANSLATE_NOOP("Words", "price per kwh"),
+    QT_TRANSLATE_NOOP("Words", "quantity"),
+    QT_TRANSLATE_NOOP("Words", "rated power w"),
+    QT_TRANSLATE_NOOP("Words", "rating"),
+    QT_TRANSLATE_NOOP("Words", "readings"),
+    QT_TRANSLATE_NOOP("Words", "reads"),
+    QT_TRANSLATE_NOOP("Words", "resolution kwh"),
+    QT_TRANSLATE_NOOP("Words", "retired at"),
+    QT_TRANSLATE_NOOP("Words", "rolls over at kwh"),
+    QT_TRANSLATE_NOOP("Words", "rows read"),
+    QT_TRANSLATE_NOOP("Words", "sample c"),
+    QT_TRANSLATE_NOOP("Words", "sensor"),
+    QT_TRANSLATE_NOOP("Words", "set aside"),
+    QT_TRANSLATE_NOOP("Words", "settle hours"),
+    QT_TRANSLATE_NOOP("Words", "shape"),
+    QT_TRANSLATE_NOOP("Words", "side"),
+    QT_TRANSLATE_NOOP("Words", "spec"),
+    QT_TRANSLATE_NOOP("Words", "stage"),
+    QT_TRANSLATE_NOOP("Words", "taken back at"),
+    QT_TRANSLATE_NOOP("Words", "target c"),
+    QT_TRANSLATE_NOOP("Words", "text"),
+    QT_TRANSLATE_NOOP("Words", "to at"),
+    QT_TRANSLATE_NOOP("Words", "to minute"),
+    QT_TRANSLATE_NOOP("Words", "tolerance k"),
+    QT_TRANSLATE_NOOP("Words", "unit"),
+    QT_TRANSLATE_NOOP("Words", "until gravity"),
+    QT_TRANSLATE_NOOP("Words", "used at"),
+    QT_TRANSLATE_NOOP("Words", "value"),
+    QT_TRANSLATE_NOOP("Words", "vessel"),
+    QT_TRANSLATE_NOOP("Words", "vessels"),
+    QT_TRANSLATE_NOOP("Words", "volume l"),
+    QT_TRANSLATE_NOOP("Words", "weight"),
+    QT_TRANSLATE_NOOP("Words", "what"),
+    QT_TRANSLATE_NOOP("Words", "why")};
+
 QString columnName(const std::string& column)
 {
-    return shown(column).replace(QLatin1Char('_'), QLatin1Char(' '));
+    QByteArray words = QByteArray::fromStdString(column);
+    return Words::tr(words.replace('_', ' ').constData());
 }
 
 QString kindText(const store::HistoryEntry& entry)
 {
     if (entry.takenBack)
-        return QStringLiteral("taken back");
-    return entry.kind == store::ActKind::own ? QStringLiteral("by itself") : QString();
+        return Words::tr("taken back");
+    return entry.kind == store::ActKind::own ? Words::tr("by itself") : QString();
 }
 
 } // namespace
@@ -103,8 +181,7 @@ QString kindText(const store::HistoryEntry& entry)
 TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone)
 {
     TableWords words;
-    words.header = {QStringLiteral("when"), QStringLiteral("what"), QStringLiteral("why"),
-                    QStringLiteral("stands")};
+    words.header = {Words::tr("when"), Words::tr("what"), Words::tr("why"), Words::tr("stands")};
     words.numeric = {false, false, false, false};
     for (const store::HistoryEntry& entry : entries)
         words.rows.push_back({{shown(localText(entry.at, zone)), {}, false},
@@ -117,8 +194,7 @@ TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone&
 TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Zone& zone)
 {
     TableWords words;
-    words.header = {QStringLiteral("of"), QStringLiteral("value"), QStringLiteral("before"),
-                    QStringLiteral("after")};
+    words.header = {Words::tr("of"), Words::tr("value"), Words::tr("before"), Words::tr("after")};
     words.numeric = {false, false, false, false};
     for (const store::ChangedRow& row : rows) {
         for (const store::ChangedValue& value : row.values) {

@@ -27,8 +27,8 @@ UndoActions::UndoActions(Session& session, QObject* parent)
     m_undo->setShortcuts(QKeySequence::Undo);
     m_redo->setShortcuts(
         {QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
-    describe(*m_undo, QStringLiteral("&Undo"), false, {});
-    describe(*m_redo, QStringLiteral("&Redo"), false, {});
+    describe(*m_undo, Words::tr("&Undo"), false, {});
+    describe(*m_redo, Words::tr("&Redo"), false, {});
     connect(m_undo, &QAction::triggered, this, [this] { run(Which::undo); });
     connect(m_redo, &QAction::triggered, this, [this] { run(Which::redo); });
     connect(&session, &Session::opened, this, &UndoActions::refresh);
@@ -47,10 +47,8 @@ void UndoActions::refresh()
         this, store::readUndoState, [this](Result<store::UndoState> state) {
             const store::UndoState now = state.value_or(store::UndoState{});
             const bool writable = !m_session->readOnly();
-            describe(*m_undo, QStringLiteral("&Undo"), writable && now.undo.has_value(),
-                     now.undoWhat);
-            describe(*m_redo, QStringLiteral("&Redo"), writable && now.redo.has_value(),
-                     now.redoWhat);
+            describe(*m_undo, Words::tr("&Undo"), writable && now.undo.has_value(), now.undoWhat);
+            describe(*m_redo, Words::tr("&Redo"), writable && now.redo.has_value(), now.redoWhat);
         });
 }
 
@@ -65,8 +63,8 @@ void UndoActions::run(Which which)
                                    [this, which](Result<std::string> done) {
                                        if (done)
                                            Q_EMIT said((which == Which::undo
-                                                            ? QStringLiteral("Took back: %1.")
-                                                            : QStringLiteral("Did again: %1."))
+                                                            ? Words::tr("Took back: %1.")
+                                                            : Words::tr("Did again: %1."))
                                                            .arg(shown(*done)));
                                        else
                                            Q_EMIT said(sentence(done.error()));

@@ -35,7 +35,7 @@ QString reasonWords(const LogState& log, std::size_t column)
     const intake::ColumnGuess& guess = log.preview->columns[column];
     const intake::ColumnChoice& choice = log.map.columns[column];
     if (choice.meaning != guess.choice.meaning || choice.of != guess.choice.of)
-        return QStringLiteral("as chosen");
+        return Words::tr("as chosen");
     QString words = shown(guess.reason);
     // A layout that was handed over is no reason; dates and patterns have one of their own.
     const bool decided = log.report && (log.report->file.dateOrder || log.map.timePattern);
@@ -124,7 +124,7 @@ void ColumnHeads::fill(Head& head, int column, const LogState& log,
     const QString header = shown(log.preview->columns[index].header);
     head.box->setTargets(targets);
     head.box->setChoice(choice.meaning, choice.of);
-    head.box->setAccessibleName(QStringLiteral("%1 is").arg(header));
+    head.box->setAccessibleName(Words::tr("%1 is").arg(header));
     const auto target =
         std::find_if(targets.begin(), targets.end(),
                      [&](const intake::Target& each) { return each.name == choice.of; });
@@ -135,7 +135,7 @@ void ColumnHeads::fill(Head& head, int column, const LogState& log,
         const intake::ImportedColumn* taken = takenAs(log, choice.of);
         head.unit->setKind(target->kind, taken ? std::optional(taken->unit) : std::nullopt);
         head.unit->setUnit(choice.unit);
-        head.unit->setAccessibleName(QStringLiteral("Unit of %1").arg(header));
+        head.unit->setAccessibleName(Words::tr("Unit of %1").arg(header));
         const QString unit =
             taken ? shown(taken->unitReason) : shown(log.preview->columns[index].unitReason);
         if (!unit.isEmpty())

@@ -25,21 +25,21 @@ namespace holdband::ui {
 namespace {
 
 const QString emptyWords =
-    QStringLiteral("Drop logs anywhere in the window, choose files, or paste rows. They are looked "
-                   "at first; nothing is kept without your word.");
+    Words::tr("Drop logs anywhere in the window, choose files, or paste rows. They are looked "
+              "at first; nothing is kept without your word.");
 
 } // namespace
 
 ImportsPage::ImportsPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_queue(new LogQueue(session, this)),
-      m_choose(new QPushButton(QStringLiteral("&Choose files…"), this)),
-      m_paste(new QPushButton(QStringLiteral("Paste &rows"), this)),
+      m_choose(new QPushButton(Words::tr("&Choose files…"), this)),
+      m_paste(new QPushButton(Words::tr("Paste &rows"), this)),
       m_message(makeLabel({}, "muted", this)), m_tabs(new QTabBar(this)),
       m_stack(new QStackedWidget(this)), m_view(new LogView(this)),
       m_past(new PastImports(session, this)), m_watches(new WatchCard(session, this)),
-      m_keep(new QPushButton(QStringLiteral("&Keep"), this)),
-      m_keepAll(new QPushButton(QStringLiteral("Keep &all"), this)),
-      m_cancel(new QPushButton(QStringLiteral("Cancel"), this)), m_progress(new QProgressBar(this))
+      m_keep(new QPushButton(Words::tr("&Keep"), this)),
+      m_keepAll(new QPushButton(Words::tr("Keep &all"), this)),
+      m_cancel(new QPushButton(Words::tr("Cancel"), this)), m_progress(new QProgressBar(this))
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -63,8 +63,8 @@ QWidget* ImportsPage::makeTop()
     row->addWidget(m_choose);
     row->addWidget(m_paste);
     row->addWidget(m_message, 1);
-    m_paste->setToolTip(QStringLiteral("Rows copied from a spreadsheet (Ctrl+V)"));
-    m_tabs->setAccessibleName(QStringLiteral("Logs"));
+    m_paste->setToolTip(Words::tr("Rows copied from a spreadsheet (Ctrl+V)"));
+    m_tabs->setAccessibleName(Words::tr("Logs"));
     m_tabs->setElideMode(Qt::ElideMiddle);
     m_tabs->setExpanding(false);
     m_tabs->setDocumentMode(true);
@@ -83,7 +83,7 @@ QWidget* ImportsPage::makeFoot()
     setRole(m_keep, "main");
     m_progress->setRange(0, 1000);
     m_progress->setTextVisible(false);
-    m_progress->setAccessibleName(QStringLiteral("Share done"));
+    m_progress->setAccessibleName(Words::tr("Share done"));
     return foot;
 }
 
@@ -176,8 +176,7 @@ void ImportsPage::look(const QStringList& paths)
     if (!m_session->isOpen())
         return;
     if (m_session->readOnly())
-        return say(QStringLiteral("The logbook is open for reading only, so no log can be kept."),
-                   true);
+        return say(Words::tr("The logbook is open for reading only, so no log can be kept."), true);
     if (!m_queue->isBusy())
         m_queue->clear();
     const int first = m_queue->size();
@@ -188,13 +187,13 @@ void ImportsPage::look(const QStringList& paths)
 void ImportsPage::lookAtText(const QString& text)
 {
     if (text.trimmed().isEmpty())
-        return say(QStringLiteral("There are no rows to paste: copy some in a spreadsheet first."),
+        return say(Words::tr("There are no rows to paste: copy some in a spreadsheet first."),
                    true);
     if (!m_session->isOpen() || m_session->readOnly())
         return;
     if (!m_queue->isBusy())
         m_queue->clear();
-    m_queue->addText(text.toUtf8(), QStringLiteral("pasted rows"));
+    m_queue->addText(text.toUtf8(), Words::tr("pasted rows"));
     m_tabs->setCurrentIndex(m_queue->size() - 1);
 }
 
@@ -215,7 +214,7 @@ void ImportsPage::cancel()
     else
         m_queue->clear();
     if (anyOpen)
-        say(QStringLiteral("Nothing was kept."), false);
+        say(Words::tr("Nothing was kept."), false);
 }
 
 void ImportsPage::clear()

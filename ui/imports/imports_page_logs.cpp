@@ -102,13 +102,13 @@ void ImportsPage::showState(const LogState& log)
     m_keep->setVisible(log.stage == LogStage::ready || log.stage == LogStage::asking);
     m_keep->setEnabled(log.stage == LogStage::ready);
     m_keep->setText(log.stage == LogStage::ready
-                        ? QStringLiteral("&Keep %1 readings").arg(countText(log.report->added()))
-                        : QStringLiteral("&Keep"));
+                        ? Words::tr("&Keep %1 readings").arg(countText(log.report->added()))
+                        : Words::tr("&Keep"));
     const int ready = m_queue->readyCount();
-    m_keepAll->setText(QStringLiteral("Keep &all %1 that are ready").arg(ready));
+    m_keepAll->setText(Words::tr("Keep &all %1 that are ready").arg(ready));
     m_keepAll->setVisible(ready > 1 && !busy);
     const bool over = !busy && (log.stage == LogStage::kept || log.stage == LogStage::nothingNew);
-    m_cancel->setText(over ? QStringLiteral("Put it away") : QStringLiteral("Cancel"));
+    m_cancel->setText(over ? Words::tr("Put it away") : Words::tr("Cancel"));
     m_progress->setVisible(busy);
     if (!busy)
         m_progress->setValue(0);
@@ -177,21 +177,21 @@ void ImportsPage::askSaveRejects()
     if (!log.report)
         return;
     const QString path = QFileDialog::getSaveFileName(
-        this, QStringLiteral("Save the rejected rows"), log.name + QStringLiteral(" rejected.csv"),
+        this, Words::tr("Save the rejected rows"), Words::tr("%1 rejected.csv").arg(log.name),
         QStringLiteral("CSV (*.csv)"), nullptr, QFileDialog::DontConfirmOverwrite);
     if (path.isEmpty())
         return;
     const Done done = exchange::writeNewFile(core(path), intake::rejectsCsv(*log.report));
-    say(done ? QStringLiteral("Saved %1.").arg(path) : sentence(done.error()), !done);
+    say(done ? Words::tr("Saved %1.").arg(path) : sentence(done.error()), !done);
 }
 
 void ImportsPage::askWatch(bool folder)
 {
-    const QString path =
-        folder ? QFileDialog::getExistingDirectory(this, QStringLiteral("Watch a folder"))
-               : QFileDialog::getOpenFileName(
-                     this, QStringLiteral("Watch a file"), {},
-                     QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+    const QString path = folder
+                             ? QFileDialog::getExistingDirectory(this, Words::tr("Watch a folder"))
+                             : QFileDialog::getOpenFileName(
+                                   this, Words::tr("Watch a file"), {},
+                                   Words::tr("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
     if (!path.isEmpty())
         m_watches->watch(path);
 }

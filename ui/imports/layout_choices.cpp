@@ -16,13 +16,16 @@ namespace {
 constexpr qsizetype longestLine = 40; ///< characters shown of a row
 
 constexpr std::pair<char, const char*> delimiters[] = {
-    {',', "comma ,"}, {';', "semicolon ;"}, {'\t', "tab"}, {'|', "bar |"}};
+    {',', QT_TRANSLATE_NOOP("Words", "comma ,")},
+    {';', QT_TRANSLATE_NOOP("Words", "semicolon ;")},
+    {'\t', QT_TRANSLATE_NOOP("Words", "tab")},
+    {'|', QT_TRANSLATE_NOOP("Words", "bar |")}};
 
 QString delimiterName(char delimiter)
 {
     for (const auto& [sign, name] : delimiters) {
         if (sign == delimiter)
-            return QString::fromLatin1(name);
+            return Words::tr(name);
     }
     return QString(QLatin1Char(delimiter));
 }
@@ -30,13 +33,13 @@ QString delimiterName(char delimiter)
 /// "as found: comma , — it parts most rows alike"
 QString asFound(const QString& what, const std::string& why)
 {
-    const QString words = QStringLiteral("as found: ") + what;
+    const QString words = Words::tr("as found: %1").arg(what);
     return why.empty() ? words : words + QStringLiteral(" — ") + shown(why);
 }
 
 QString headerName(std::int64_t line)
 {
-    return line == 0 ? QStringLiteral("none") : QStringLiteral("line %1").arg(line);
+    return line == 0 ? Words::tr("none") : Words::tr("line %1").arg(line);
 }
 
 QString rowWords(const intake::PreviewRow& row)
@@ -71,8 +74,8 @@ void finish(QComboBox* box, const QVariant& chosen)
 } // namespace
 
 LayoutChoices::LayoutChoices(QWidget* parent)
-    : QWidget(parent), m_delimiter(makeBox(QStringLiteral("Columns parted by"), 26, this)),
-      m_header(makeBox(QStringLiteral("Names of the columns"), 24, this))
+    : QWidget(parent), m_delimiter(makeBox(Words::tr("Columns parted by"), 26, this)),
+      m_header(makeBox(Words::tr("Names of the columns"), 24, this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -98,7 +101,7 @@ void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const Layo
     m_delimiter->clear();
     m_delimiter->addItem(preview.found ? asFound(delimiterName(preview.found->delimiter),
                                                  preview.found->delimiterReason)
-                                       : QStringLiteral("as found"));
+                                       : Words::tr("as found"));
     for (const auto& [sign, name] : delimiters)
         m_delimiter->addItem(QString::fromLatin1(name), QString(QLatin1Char(sign)));
     finish(m_delimiter,
@@ -115,8 +118,8 @@ void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutW
             ? std::optional(preview.layout.headerLine)
             : (preview.found && !anew ? std::optional(preview.found->headerLine) : std::nullopt);
     const std::string why = preview.found && !anew ? preview.found->headerReason : std::string();
-    m_header->addItem(line ? asFound(headerName(*line), why) : QStringLiteral("as found"));
-    m_header->addItem(QStringLiteral("none: the columns are numbered"), qlonglong{0});
+    m_header->addItem(line ? asFound(headerName(*line), why) : Words::tr("as found"));
+    m_header->addItem(Words::tr("none: the columns are numbered"), qlonglong{0});
     for (const intake::PreviewRow& row : preview.rows)
         m_header->addItem(rowWords(row), static_cast<qlonglong>(row.line));
     if (wish.headerLine && m_header->findData(static_cast<qlonglong>(*wish.headerLine)) < 0)

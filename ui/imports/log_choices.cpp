@@ -34,22 +34,21 @@ LogChoices::LogChoices(QWidget* parent)
       m_pattern(new QLineEdit(this)), m_patternWords(new ElidedLabel({}, this))
 {
     fillZones();
-    m_order->addItems({QStringLiteral("as the rows show"), QStringLiteral("year, month, day"),
-                       QStringLiteral("month, day, year"), QStringLiteral("day, month, year"),
-                       QStringLiteral("a pattern of your own…")});
-    m_sign->addItems({QStringLiteral("as the rows show"),
-                      QStringLiteral("1,234 is a little over one"),
-                      QStringLiteral("1,234 is over a thousand")});
-    m_drop->addItems({QStringLiteral("not said yet"), QStringLiteral("it restarted at 0 (reset)"),
-                      QStringLiteral("it passed its top (rollover)")});
+    m_order->addItems({Words::tr("as the rows show"), Words::tr("year, month, day"),
+                       Words::tr("month, day, year"), Words::tr("day, month, year"),
+                       Words::tr("a pattern of your own…")});
+    m_sign->addItems({Words::tr("as the rows show"), Words::tr("1,234 is a little over one"),
+                      Words::tr("1,234 is over a thousand")});
+    m_drop->addItems({Words::tr("not said yet"), Words::tr("it restarted at 0 (reset)"),
+                      Words::tr("it passed its top (rollover)")});
     m_pattern->setPlaceholderText(QStringLiteral("dd.MM.yy HH:mm"));
     m_pattern->setMinimumWidth(150);
-    m_pattern->setToolTip(QStringLiteral(
+    m_pattern->setToolTip(Words::tr(
         "yyyy yy year · MM month · MMM its name · dd day · HH hour · hh with a for AM and PM · mm "
         "minute · ss second · 'words' in quotes"));
-    m_patternField = field(QStringLiteral("Pattern"), m_pattern, m_patternWords);
-    m_signField = field(QStringLiteral("The comma"), m_sign);
-    m_dropField = field(QStringLiteral("Where the register falls"), m_drop);
+    m_patternField = field(Words::tr("Pattern"), m_pattern, m_patternWords);
+    m_signField = field(Words::tr("The comma"), m_sign);
+    m_dropField = field(Words::tr("Where the register falls"), m_drop);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
@@ -62,8 +61,8 @@ LogChoices::LogChoices(QWidget* parent)
         layout->addLayout(row);
     };
     layout->addWidget(m_layout);
-    addRow({field(QStringLiteral("Zone of its clock"), m_zone),
-            field(QStringLiteral("Dates"), m_order), m_signField});
+    addRow({field(Words::tr("Zone of its clock"), m_zone), field(Words::tr("Dates"), m_order),
+            m_signField});
     addRow({m_patternField, m_dropField});
     for (QWidget* each : {m_patternField, m_signField, m_dropField})
         each->hide();
@@ -88,7 +87,7 @@ LogChoices::LogChoices(QWidget* parent)
 
 void LogChoices::fillZones()
 {
-    m_zone->addItem(QStringLiteral("the logbook’s"));
+    m_zone->addItem(Words::tr("the logbook’s"));
     m_zone->addItem(QStringLiteral("UTC"));
     for (const QByteArray& zone : QTimeZone::availableTimeZoneIds())
         m_zone->addItem(QString::fromLatin1(zone));
@@ -194,11 +193,11 @@ void LogChoices::showPatternCheck(const Result<std::vector<PatternTry>>& tries)
                                       [](const PatternTry& each) { return !each.fits; });
         good = bad == tries->end();
         const PatternTry& told = good ? tries->front() : *bad;
-        words = good ? QStringLiteral("✓ %1 is %2").arg(shown(told.text), shown(told.result))
-                     : QStringLiteral("line %1: %2 %3")
+        words = good ? Words::tr("✓ %1 is %2").arg(shown(told.text), shown(told.result))
+                     : Words::tr("line %1: %2 %3")
                            .arg(QString::number(told.line), shown(told.text), shown(told.result));
     } else {
-        words = QStringLiteral("choose first which column has the time");
+        words = Words::tr("choose first which column has the time");
     }
     setRole(m_patternWords, good ? "muted" : "warn");
     m_patternWords->setWholeText(words);

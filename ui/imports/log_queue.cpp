@@ -1,6 +1,7 @@
 #include "ui/imports/log_queue.h"
 
 #include "core/intake/remembered.h"
+#include "core/text/phrase.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
 
@@ -251,9 +252,9 @@ void LogQueue::cancel()
         if (state.isBusy() || state.stage == LogStage::waiting) {
             state.stage = LogStage::asking;
             state.problem = Problem{ProblemKind::data,
-                                    "it was stopped; nothing was kept of it",
+                                    Phrase::tr("it was stopped; nothing was kept of it"),
                                     {},
-                                    "change a choice, or choose the file again"};
+                                    Phrase::tr("change a choice, or choose the file again")};
         }
     }
     Q_EMIT changed(-1);

@@ -45,19 +45,19 @@ struct LeftOut {
         for (const RejectedRow& row : report.file.rejected) {
             const bool whole = row.column.empty() || row.column == report.file.timeHeader;
             if (whole)
-                rows.emplace(row.line, QStringLiteral("left out: ") + shown(row.reason));
+                rows.emplace(row.line, Words::tr("left out: %1").arg(shown(row.reason)));
             else
                 values.emplace(std::pair(row.line, row.column), shown(row.reason));
         }
         for (const auto& [line, column] : report.rows.repeated)
-            rows.emplace(line, QStringLiteral("the same again"));
+            rows.emplace(line, Words::tr("the same again"));
     }
 };
 
 TableWords resultHeader(const intake::ImportReport& report, const Zone& zone)
 {
     TableWords table;
-    table.header = {QStringLiteral("time in %1").arg(shown(zone.name()))};
+    table.header = {Words::tr("time in %1").arg(shown(zone.name()))};
     table.numeric = {false};
     for (const intake::ImportedColumn& column : report.columns) {
         table.header << QStringLiteral("%1, %2").arg(shown(column.name),
@@ -80,7 +80,7 @@ std::vector<TableCell> resultCells(const intake::ImportReport& report, const int
             cells[i + 1] = plain(valueText(*row->values[i]));
         else if (const auto value = leftOut.values.find({line, report.columns[i].header});
                  value != leftOut.values.end())
-            cells[i + 1] = {QStringLiteral("left out"), value->second, false};
+            cells[i + 1] = {Words::tr("left out"), value->second, false};
     }
     return cells;
 }
@@ -102,11 +102,10 @@ TableWords readingRows(const intake::ImportReport& report,
                        bool conflict)
 {
     TableWords table;
-    table.header = {QStringLiteral("line"), QStringLiteral("of"), QStringLiteral("time"),
-                    QStringLiteral("value")};
+    table.header = {Words::tr("line"), Words::tr("of"), Words::tr("time"), Words::tr("value")};
     table.numeric = {true, false, false, true};
     if (conflict) {
-        table.header << QStringLiteral("what stands and is kept");
+        table.header << Words::tr("what stands and is kept");
         table.numeric.push_back(true);
     }
     for (const intake::ReportedRow& row : rows)
@@ -117,8 +116,8 @@ TableWords readingRows(const intake::ImportReport& report,
 TableWords rejectedRows(const intake::ImportReport& report)
 {
     TableWords table;
-    table.header = {QStringLiteral("line"), QStringLiteral("column"), QStringLiteral("text"),
-                    QStringLiteral("why it is left out")};
+    table.header = {Words::tr("line"), Words::tr("column"), Words::tr("text"),
+                    Words::tr("why it is left out")};
     table.numeric = {true, false, false, false};
     for (const RejectedRow& row : report.file.rejected) {
         if (table.rows.size() == maxRowsListed)
@@ -136,7 +135,7 @@ TableWords rawTable(const intake::LogPreview& preview)
 {
     TableWords table;
     const std::size_t width = widest(preview);
-    table.header << QStringLiteral("line");
+    table.header << Words::tr("line");
     table.numeric = {true};
     for (std::size_t i = 0; i < width; ++i)
         table.header << (i < preview.columns.size() ? shown(preview.columns[i].header) : QString());
@@ -165,9 +164,9 @@ TableWords resultTable(const LogState& log, const Zone& zone)
         auto cells = resultCells(report, found == byLine.end() ? nullptr : found->second, row.line,
                                  leftOut, zone);
         if (row.line <= log.preview->layout.headerLine)
-            cells[0] = plain(row.line == log.preview->layout.headerLine
-                                 ? QStringLiteral("the header")
-                                 : QStringLiteral("before the header"));
+            cells[0] =
+                plain(row.line == log.preview->layout.headerLine ? Words::tr("the header")
+                                                                 : Words::tr("before the header"));
         table.rows.push_back(std::move(cells));
     }
     return table;
@@ -182,7 +181,7 @@ TableWords fateTable(const intake::ImportReport& report, Fate fate, const Zone& 
         TableWords table = readingRows(report, report.rows.alreadyThere, zone, false);
         for (const auto& [line, column] : report.rows.repeated)
             table.rows.push_back({plain(countText(line)), plain(shown(report.columns[column].name)),
-                                  plain(dash), plain(QStringLiteral("twice in the file"))});
+                                  plain(dash), plain(Words::tr("twice in the file"))});
         return table;
     }
     case Fate::conflicting:
@@ -210,9 +209,8 @@ std::int64_t countOf(const intake::ImportReport& report, Fate fate)
 
 QString countWords(std::int64_t count, Fate fate)
 {
-    static const QString words[] = {QStringLiteral("%1 new"), QStringLiteral("%1 already there"),
-                                    QStringLiteral("%1 conflicting"),
-                                    QStringLiteral("%1 rejected")};
+    static const QString words[] = {Words::tr("%1 new"), Words::tr("%1 already there"),
+                                    Words::tr("%1 conflicting"), Words::tr("%1 rejected")};
     return words[static_cast<int>(fate)].arg(countText(count));
 }
 
@@ -222,7 +220,7 @@ QString fateTitle(const intake::ImportReport& report, Fate fate)
     const auto listed = static_cast<std::int64_t>(fateTable(report, fate, Zone::utc()).rows.size());
     QString title = shown(report.file.fileName) + QStringLiteral(": ") + countWords(count, fate);
     if (listed < count)
-        title += QStringLiteral(", the first %1 of them").arg(countText(listed));
+        title += Words::tr(", the first %1 of them").arg(countText(listed));
     return title;
 }
 

@@ -24,17 +24,17 @@ using intake::Meaning;
 
 LogView::LogView(QWidget* parent)
     : QWidget(parent), m_raw(new TableModel(this)), m_result(new TableModel(this)),
-      m_rawTable(makeLogTable(QStringLiteral("The file’s first rows"), m_raw, this)),
-      m_resultTable(makeLogTable(QStringLiteral("What they become"), m_result, this)),
+      m_rawTable(makeLogTable(Words::tr("The file’s first rows"), m_raw, this)),
+      m_resultTable(makeLogTable(Words::tr("What they become"), m_result, this)),
       m_heads(new ColumnHeads(m_rawTable, this)), m_choices(new LogChoices(this)),
       m_names(new NameChoices(this)), m_rows(new RowsPanel(this)),
       m_stack(new QStackedWidget(this)), m_remarks(makeLabel({}, "muted", this)),
-      m_forget(new QPushButton(QStringLiteral("&Guess anew"), this))
+      m_forget(new QPushButton(Words::tr("&Guess anew"), this))
 {
     auto* choices = new QHBoxLayout;
     choices->addWidget(m_choices, 1);
     choices->addWidget(m_forget);
-    m_forget->setToolTip(QStringLiteral("Without what was chosen for the last file of this shape"));
+    m_forget->setToolTip(Words::tr("Without what was chosen for the last file of this shape"));
     m_stack->addWidget(makePreview());
     m_stack->addWidget(m_rows);
     auto* layout = new QVBoxLayout(this);
@@ -51,12 +51,12 @@ LogView::LogView(QWidget* parent)
 
 QWidget* LogView::makePreview()
 {
-    auto* left = new Card(QStringLiteral("The file’s first rows"), this);
+    auto* left = new Card(Words::tr("The file’s first rows"), this);
     left->contents()->addWidget(m_heads);
     left->contents()->addWidget(m_rawTable, 1);
-    auto* right = new Card(QStringLiteral("What they become"), this);
-    m_waits = makeLabel(QStringLiteral("What the rows become stands here as soon as nothing about "
-                                       "the file is open."),
+    auto* right = new Card(Words::tr("What they become"), this);
+    m_waits = makeLabel(Words::tr("What the rows become stands here as soon as nothing about "
+                                  "the file is open."),
                         "muted", right);
     m_waits->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     right->contents()->addWidget(m_waits, 1);
@@ -78,7 +78,7 @@ QWidget* LogView::makeCounts()
     layout->setContentsMargins(0, 0, 0, 0);
     for (const Fate fate : {Fate::added, Fate::alreadyThere, Fate::conflicting, Fate::rejected}) {
         auto* button = new QPushButton(row);
-        button->setToolTip(QStringLiteral("Opens these rows"));
+        button->setToolTip(Words::tr("Opens these rows"));
         connect(button, &QPushButton::clicked, this, [this, fate] { open(fate); });
         layout->addWidget(button);
         m_counts[static_cast<std::size_t>(fate)] = button;

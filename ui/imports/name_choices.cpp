@@ -98,7 +98,7 @@ void NameChoices::add(const intake::NameChoice& choice, const std::vector<intake
     auto* box = new TargetBox(false, this);
     box->setTargets(targets);
     box->setChoice(choice.of.empty() ? Meaning::ignored : Meaning::reading, choice.of);
-    box->setAccessibleName(QStringLiteral("Rows named %1 are").arg(name));
+    box->setAccessibleName(Words::tr("Rows named %1 are").arg(name));
     QLabel* label = makeLabel(name, "muted", this);
     label->setWordWrap(false);
     m_row->addWidget(label);

@@ -1,6 +1,7 @@
 #include "ui/imports/new_target_dialog.h"
 
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -23,7 +24,7 @@ constexpr Reads readsChoices[] = {Reads::beer,    Reads::ambient, Reads::chamber
 Done addTarget(const store::LogbookFile& file, NewTargetDialog::Kind kind, const std::string& name,
                Reads reads, const std::optional<std::string>& setup)
 {
-    auto change = store::Change::begin(file, "set up " + name);
+    auto change = store::Change::begin(file, Phrase::tr("set up %1").with(name));
     HOLDBAND_TRY(change);
     if (kind == NewTargetDialog::Kind::sensor) {
         Sensor sensor;
@@ -48,19 +49,18 @@ NewTargetDialog::NewTargetDialog(Session& session, Kind kind, const QString& nam
       m_message(makeLabel({}, "warn", this))
 {
     const bool sensor = kind == Kind::sensor;
-    setWindowTitle(sensor ? QStringLiteral("A new sensor") : QStringLiteral("A new meter"));
-    m_reads->addItems({QStringLiteral("the beer"), QStringLiteral("the room around it"),
-                       QStringLiteral("the chamber"), QStringLiteral("the coolant"),
-                       QStringLiteral("gravity"), QStringLiteral("power")});
+    setWindowTitle(sensor ? Words::tr("A new sensor") : Words::tr("A new meter"));
+    m_reads->addItems({Words::tr("the beer"), Words::tr("the room around it"),
+                       Words::tr("the chamber"), Words::tr("the coolant"), Words::tr("gravity"),
+                       Words::tr("power")});
     auto* form = new QFormLayout;
-    form->addRow(QStringLiteral("&Name"), m_name);
+    form->addRow(Words::tr("&Name"), m_name);
     if (sensor)
-        form->addRow(QStringLiteral("It &reads"), m_reads);
-    form->addRow(sensor ? QStringLiteral("It belongs &to") : QStringLiteral("It &counts for"),
-                 m_setup);
+        form->addRow(Words::tr("It &reads"), m_reads);
+    form->addRow(sensor ? Words::tr("It belongs &to") : Words::tr("It &counts for"), m_setup);
     m_reads->setVisible(sensor);
     auto* buttons = new QDialogButtonBox(this);
-    m_make = buttons->addButton(QStringLiteral("&Set it up"), QDialogButtonBox::AcceptRole);
+    m_make = buttons->addButton(Words::tr("&Set it up"), QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel);
     setRole(m_make, "main");
     m_make->setDefault(true);
@@ -93,12 +93,12 @@ void NewTargetDialog::takeSetups(const QStringList& setups)
 {
     m_setup->clear();
     if (m_kind == Kind::sensor)
-        m_setup->addItem(QStringLiteral("no setup"));
+        m_setup->addItem(Words::tr("no setup"));
     m_setup->addItems(setups);
     if (m_kind == Kind::meter && setups.isEmpty()) {
         m_make->setEnabled(false);
-        m_message->setText(QStringLiteral("A meter counts for a setup, and there is none yet: add "
-                                          "one on the page Equipment."));
+        m_message->setText(Words::tr("A meter counts for a setup, and there is none yet: add "
+                                     "one on the page Equipment."));
         m_message->show();
     }
 }
@@ -121,7 +121,8 @@ void NewTargetDialog::accept()
     if (!m_make->isEnabled())
         return;
     if (m_session->readOnly())
-        return refuse({ProblemKind::data, "the logbook is open for reading only", {}, {}});
+        return refuse(
+            {ProblemKind::data, Phrase::tr("the logbook is open for reading only"), {}, {}});
     m_make->setEnabled(false);
     const bool none = m_kind == Kind::sensor && m_setup->currentIndex() <= 0;
     const auto setup = none ? std::nullopt : std::optional(core(m_setup->currentText()));

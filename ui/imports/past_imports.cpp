@@ -2,6 +2,7 @@
 
 #include "core/store/equipment.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/imports/import_words.h"
 #include "ui/session/session.h"
@@ -31,24 +32,23 @@ Result<LinesAndZone> readLines(const store::LogbookFile& file)
 TableWords tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone)
 {
     TableWords table;
-    table.header = {QStringLiteral("imported"), QStringLiteral("file"), QStringLiteral("readings"),
-                    QStringLiteral("of"), QStringLiteral("")};
+    table.header = {Words::tr("imported"), Words::tr("file"), Words::tr("readings"),
+                    Words::tr("of"), QStringLiteral("")};
     table.numeric = {false, false, true, false, false};
     for (const store::ImportLine& line : lines)
-        table.rows.push_back(
-            {{shown(localText(line.at, zone)), {}, false},
-             {shown(line.file), {}, !line.takenBackAt},
-             {countText(line.readings), {}, false},
-             {shown(joined(line.into)), {}, false},
-             {line.takenBackAt ? QStringLiteral("taken back") : QString(), {}, false}});
+        table.rows.push_back({{shown(localText(line.at, zone)), {}, false},
+                              {shown(line.file), {}, !line.takenBackAt},
+                              {countText(line.readings), {}, false},
+                              {shown(joined(line.into)), {}, false},
+                              {line.takenBackAt ? Words::tr("taken back") : QString(), {}, false}});
     return table;
 }
 
 } // namespace
 
 PastImports::PastImports(Session& session, QWidget* parent)
-    : TableCard(QStringLiteral("Past imports"), 3, parent), m_session(&session),
-      m_button(new QPushButton(QStringLiteral("&Take back"), this))
+    : TableCard(Words::tr("Past imports"), 3, parent), m_session(&session),
+      m_button(new QPushButton(Words::tr("&Take back"), this))
 {
     auto* row = new QHBoxLayout;
     row->addWidget(m_button);
@@ -107,7 +107,7 @@ void PastImports::showButton()
     m_button->setEnabled(line && !m_session->readOnly());
     if (line)
         m_button->setText(
-            (line->takenBackAt ? QStringLiteral("&Put back %1") : QStringLiteral("&Take back %1"))
+            (line->takenBackAt ? Words::tr("&Put back %1") : Words::tr("&Take back %1"))
                 .arg(shown(line->file).replace(QLatin1Char('&'), QStringLiteral("&&"))));
 }
 
@@ -117,7 +117,8 @@ void PastImports::turn()
     if (!line)
         return;
     const bool back = !line->takenBackAt;
-    const std::string what = (back ? "took back " : "put back ") + line->file;
+    const std::string what =
+        (back ? Phrase::tr("took back %1") : Phrase::tr("put back %1")).with(line->file);
     m_button->setEnabled(false);
     m_session->change<bool>(
         this,

@@ -1,5 +1,7 @@
 #include "ui/imports/rows_panel.h"
 
+#include "ui/words/words.h"
+
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QPushButton>
@@ -58,11 +60,11 @@ void fitColumns(QTableView& table, int least, int most)
 }
 
 RowsPanel::RowsPanel(QWidget* parent)
-    : Card(QStringLiteral("Rows"), parent), m_model(new TableModel(this)),
-      m_table(makeLogTable(QStringLiteral("Rows behind the count"), m_model, this)),
-      m_save(new QPushButton(QStringLiteral("&Save these as a file…"), this))
+    : Card(Words::tr("Rows"), parent), m_model(new TableModel(this)),
+      m_table(makeLogTable(Words::tr("Rows behind the count"), m_model, this)),
+      m_save(new QPushButton(Words::tr("&Save these as a file…"), this))
 {
-    auto* back = new QPushButton(QStringLiteral("Back to the col&umns"), this);
+    auto* back = new QPushButton(Words::tr("Back to the col&umns"), this);
     auto* row = new QHBoxLayout;
     row->addWidget(back);
     row->addWidget(m_save);

@@ -50,23 +50,23 @@ void TargetBox::add(const QString& words, int what, const QString& of)
 void TargetBox::setTargets(const std::vector<intake::Target>& targets)
 {
     clear();
-    add(QStringLiteral("ignored"), static_cast<int>(Meaning::ignored));
+    add(Words::tr("ignored"), static_cast<int>(Meaning::ignored));
     if (m_columns) {
-        add(QStringLiteral("time"), static_cast<int>(Meaning::time));
-        add(QStringLiteral("time of day"), static_cast<int>(Meaning::clock));
+        add(Words::tr("time"), static_cast<int>(Meaning::time));
+        add(Words::tr("time of day"), static_cast<int>(Meaning::clock));
     }
     insertSeparator(count());
     for (const intake::Target& target : targets)
         add(shown(target.name), static_cast<int>(Meaning::reading), shown(target.name));
     if (!targets.empty())
         insertSeparator(count());
-    add(QStringLiteral("a new sensor…"), newSensor);
-    add(QStringLiteral("a new meter…"), newMeter);
+    add(Words::tr("a new sensor…"), newSensor);
+    add(Words::tr("a new meter…"), newMeter);
     if (m_columns) {
         insertSeparator(count());
-        add(QStringLiteral("names, one a row"), static_cast<int>(Meaning::name));
-        add(QStringLiteral("values of the names"), static_cast<int>(Meaning::value));
-        add(QStringLiteral("units of the values"), static_cast<int>(Meaning::unit));
+        add(Words::tr("names, one a row"), static_cast<int>(Meaning::name));
+        add(Words::tr("values of the names"), static_cast<int>(Meaning::value));
+        add(Words::tr("units of the values"), static_cast<int>(Meaning::unit));
     }
     view()->setMinimumWidth(view()->sizeHintForColumn(0) + 30);
 }
@@ -144,9 +144,9 @@ UnitBox::UnitBox(QWidget* parent) : QComboBox(parent)
 void UnitBox::setKind(SeriesKind kind, std::optional<ReadingUnit> taken)
 {
     clear();
-    addItem(taken ? shown(unitSymbol(*taken)) : QStringLiteral("its unit"), -1);
+    addItem(taken ? shown(unitSymbol(*taken)) : Words::tr("its unit"), -1);
     for (const ReadingUnit unit : unitsOf(kind))
-        addItem(QStringLiteral("always %1").arg(shown(unitSymbol(unit))), static_cast<int>(unit));
+        addItem(Words::tr("always %1").arg(shown(unitSymbol(unit))), static_cast<int>(unit));
 }
 
 void UnitBox::setUnit(std::optional<ReadingUnit> unit)

@@ -20,7 +20,7 @@ QString wordsOf(const intake::WatchReport& report)
 {
     QStringList words;
     if (report.added > 0)
-        words << QStringLiteral("%1 new readings kept").arg(countText(report.added));
+        words << Words::tr("%1 new readings kept").arg(countText(report.added));
     for (const std::string& remark : report.remarks)
         words << shown(remark);
     for (const std::string& problem : report.problems)
@@ -31,15 +31,14 @@ QString wordsOf(const intake::WatchReport& report)
 } // namespace
 
 WatchCard::WatchCard(Session& session, QWidget* parent)
-    : TableCard(QStringLiteral("Watched files and folders"), 1, parent), m_session(&session),
-      m_remove(new QPushButton(QStringLiteral("Watch it no lon&ger"), this)),
-      m_timer(new QTimer(this))
+    : TableCard(Words::tr("Watched files and folders"), 1, parent), m_session(&session),
+      m_remove(new QPushButton(Words::tr("Watch it no lon&ger"), this)), m_timer(new QTimer(this))
 {
-    setRemark(QStringLiteral("New rows of a watched file come in by themselves while this window "
-                             "is open. Import one file of the kind first, so that its columns are "
-                             "known."));
-    auto* file = new QPushButton(QStringLiteral("&Watch a file…"), this);
-    auto* folder = new QPushButton(QStringLiteral("Watch a &folder…"), this);
+    setRemark(Words::tr("New rows of a watched file come in by themselves while this window "
+                        "is open. Import one file of the kind first, so that its columns are "
+                        "known."));
+    auto* file = new QPushButton(Words::tr("&Watch a file…"), this);
+    auto* folder = new QPushButton(Words::tr("Watch a &folder…"), this);
     auto* row = new QHBoxLayout;
     for (QPushButton* button : {file, folder, m_remove})
         row->addWidget(button);
@@ -71,10 +70,10 @@ void WatchCard::takeWatches(std::vector<store::Watch> watches)
 void WatchCard::showTable()
 {
     TableWords table;
-    table.header = {QStringLiteral("path"), QStringLiteral("last news")};
+    table.header = {Words::tr("path"), Words::tr("last news")};
     for (const store::Watch& watch : m_watches) {
         const QString path = shown(watch.path);
-        const QString words = m_words.value(path, QStringLiteral("nothing new yet"));
+        const QString words = m_words.value(path, Words::tr("nothing new yet"));
         table.rows.push_back({{QFileInfo(path).fileName(), path, true}, {words, words, false}});
     }
     const int row = table.rows.empty() ? -1 : std::max(this->table()->currentIndex().row(), 0);
@@ -140,7 +139,7 @@ void WatchCard::watch(const QString& path)
 {
     if (m_session->readOnly())
         return;
-    change(QStringLiteral("watched ") + QFileInfo(path).fileName(),
+    change(Words::tr("watched %1").arg(QFileInfo(path).fileName()),
            [path = core(QFileInfo(path).absoluteFilePath())](const store::Change& change) {
                return store::addWatch(change, path, "");
            });
@@ -152,7 +151,7 @@ void WatchCard::removeChosen()
     if (row < 0 || row >= static_cast<int>(m_watches.size()))
         return;
     const store::Watch watch = m_watches[static_cast<std::size_t>(row)];
-    change(QStringLiteral("watched no longer: ") + QFileInfo(shown(watch.path)).fileName(),
+    change(Words::tr("watched no longer: %1").arg(QFileInfo(shown(watch.path)).fileName()),
            [id = watch.id](const store::Change& change) { return store::removeWatch(change, id); });
 }
 

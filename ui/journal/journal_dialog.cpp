@@ -2,6 +2,7 @@
 
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/forms/keep_change.h"
 #include "ui/session/session.h"
@@ -25,7 +26,10 @@ namespace holdband::ui {
 
 namespace {
 
-const QString allNotes = QStringLiteral("all notes");
+QString allNotes()
+{
+    return Words::tr("all notes");
+}
 
 /// `batch` empty: all notes.
 Result<JournalView> readView(const store::LogbookFile& file, const std::string& batch)
@@ -52,7 +56,7 @@ Result<JournalView> readView(const store::LogbookFile& file, const std::string& 
 TableWords noteWords(const JournalView& view)
 {
     TableWords words;
-    words.header = {QStringLiteral("when"), QStringLiteral("batch"), QStringLiteral("note")};
+    words.header = {Words::tr("when"), Words::tr("batch"), Words::tr("note")};
     words.numeric = {false, false, false};
     for (const store::KeptNote& kept : view.notes) {
         const QString text = shown(kept.note.text);
@@ -71,9 +75,17 @@ QString typedTime(Instant at, const Zone& zone)
     return brief && *brief == at ? full.left(16) : full;
 }
 
-std::string ofBatch(const JournalNote& note)
+/// What is done to it, as the history tells it.
+std::string changedWords(const JournalNote& note)
 {
-    return note.batch ? "a note of " + *note.batch : "a note";
+    return note.batch ? Phrase::tr("changed a note of %1").with(*note.batch)
+                      : Phrase::tr("changed a note").text();
+}
+
+std::string removedWords(const JournalNote& note)
+{
+    return note.batch ? Phrase::tr("removed a note of %1").with(*note.batch)
+                      : Phrase::tr("removed a note").text();
 }
 
 } // namespace
@@ -89,17 +101,17 @@ void openJournal(QWidget* parent, Session& session, const QString& batch)
 
 JournalDialog::JournalDialog(Session& session, const QString& batch, QWidget* parent)
     : QDialog(parent), m_session(&session), m_wanted(batch), m_notes(new TableModel(this)),
-      m_batch(new QComboBox(this)), m_table(makeListTable(QStringLiteral("Notes"), m_notes, this)),
+      m_batch(new QComboBox(this)), m_table(makeListTable(Words::tr("Notes"), m_notes, this)),
       m_time(new QLineEdit(this)), m_text(new QPlainTextEdit(this)),
-      m_keep(new QPushButton(QStringLiteral("&Keep the change"), this)),
-      m_remove(new QPushButton(QStringLiteral("&Remove the note"), this)),
+      m_keep(new QPushButton(Words::tr("&Keep the change"), this)),
+      m_remove(new QPushButton(Words::tr("&Remove the note"), this)),
       m_message(makeLabel({}, "muted", this))
 {
-    setWindowTitle(QStringLiteral("Journal"));
+    setWindowTitle(Words::tr("Journal"));
     resize(760, 560);
-    m_batch->setAccessibleName(QStringLiteral("Notes of which batch"));
-    m_time->setAccessibleName(QStringLiteral("Time of the note"));
-    m_text->setAccessibleName(QStringLiteral("Note"));
+    m_batch->setAccessibleName(Words::tr("Notes of which batch"));
+    m_time->setAccessibleName(Words::tr("Time of the note"));
+    m_text->setAccessibleName(Words::tr("Note"));
     m_text->setTabChangesFocus(true);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->installEventFilter(this);
@@ -114,8 +126,8 @@ JournalDialog::JournalDialog(Session& session, const QString& batch, QWidget* pa
 void JournalDialog::layOut()
 {
     auto* form = new QFormLayout;
-    form->addRow(QStringLiteral("&Time"), m_time);
-    form->addRow(QStringLiteral("&Note"), m_text);
+    form->addRow(Words::tr("&Time"), m_time);
+    form->addRow(Words::tr("&Note"), m_text);
     m_text->setFixedHeight(m_text->fontMetrics().lineSpacing() * 5);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     buttons->addButton(m_keep, QDialogButtonBox::ActionRole);
@@ -196,13 +208,13 @@ void JournalDialog::take(JournalView view)
     else
         showNote(row);
     if (count == 0)
-        say(QStringLiteral("No notes yet. Ctrl+J in the window adds one."));
+        say(Words::tr("No notes yet. Ctrl+J in the window adds one."));
 }
 
 void JournalDialog::fillBatches()
 {
     m_batch->clear();
-    m_batch->addItem(allNotes, QString());
+    m_batch->addItem(allNotes(), QString());
     for (const std::string& batch : m_view.batches)
         m_batch->addItem(shown(batch), shown(batch));
     m_batch->setCurrentIndex(std::max(0, m_batch->findData(m_wanted)));
@@ -258,7 +270,7 @@ void JournalDialog::keep()
 {
     const store::KeptNote* kept = current();
     if (!kept)
-        return say(QStringLiteral("Choose a note in the table first."));
+        return say(Words::tr("Choose a note in the table first."));
     const auto at = parseTime(core(m_time->text().trimmed()), m_view.zone);
     if (!at) {
         m_time->setFocus();
@@ -269,19 +281,19 @@ void JournalDialog::keep()
     note.text = core(m_text->toPlainText().trimmed());
     if (note.text.empty()) {
         m_text->setFocus();
-        return say(QStringLiteral("A note has a word or two; Remove takes it away."));
+        return say(Words::tr("A note has a word or two; Remove takes it away."));
     }
     const store::NoteId id = kept->id;
     if (note == kept->note)
-        return say(QStringLiteral("Nothing was changed."));
+        return say(Words::tr("Nothing was changed."));
     keepChange(
-        *m_session, this, "changed " + ofBatch(note),
+        *m_session, this, changedWords(note),
         [id, note](const store::Change& change) { return store::updateNote(change, id, note); },
         [this, id, note](Done done) {
             if (!done)
                 return say(sentence(done.error()));
             takeKept(id, note);
-            say(QStringLiteral("Kept. Undo brings the old note back."));
+            say(Words::tr("Kept. Undo brings the old note back."));
         });
 }
 
@@ -303,10 +315,10 @@ void JournalDialog::remove()
 {
     const store::KeptNote* kept = current();
     if (!kept)
-        return say(QStringLiteral("Choose a note in the table first."));
+        return say(Words::tr("Choose a note in the table first."));
     const store::NoteId id = kept->id;
     keepChange(
-        *m_session, this, "removed " + ofBatch(kept->note),
+        *m_session, this, removedWords(kept->note),
         [id](const store::Change& change) { return store::removeNote(change, id); },
         [this, id](Done done) {
             if (!done)
@@ -314,7 +326,7 @@ void JournalDialog::remove()
             m_drafts.erase(id.value);
             if (m_shown == id)
                 m_shown.reset();
-            say(QStringLiteral("Removed. Undo brings it back."));
+            say(Words::tr("Removed. Undo brings it back."));
         });
 }
 

@@ -3,6 +3,7 @@
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
@@ -39,8 +40,9 @@ Result<Choices> readChoices(const store::LogbookFile& file)
 
 Result<bool> keepNote(const store::LogbookFile& file, const JournalNote& note)
 {
-    auto change = store::Change::begin(file, note.batch ? "noted something of " + *note.batch
-                                                        : "noted something");
+    auto change = store::Change::begin(
+        file, note.batch ? Phrase::tr("noted something of %1").with(*note.batch)
+                         : Phrase::tr("noted something").text());
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::addNote(*change, note));
     HOLDBAND_TRY(change->commit());
@@ -55,12 +57,12 @@ NoteDialog::NoteDialog(Session& session, const QString& batch, QWidget* parent,
       m_batch(new QComboBox(this)), m_text(new QPlainTextEdit(this)),
       m_message(makeLabel({}, "warn", this))
 {
-    setWindowTitle(QStringLiteral("Journal note"));
+    setWindowTitle(Words::tr("Journal note"));
     resize(520, 300);
-    m_time->setAccessibleName(QStringLiteral("Time of the note"));
-    m_batch->setAccessibleName(QStringLiteral("Of which batch"));
-    m_text->setAccessibleName(QStringLiteral("Note"));
-    m_text->setPlaceholderText(QStringLiteral("lid opened, dry hops in, power cut …"));
+    m_time->setAccessibleName(Words::tr("Time of the note"));
+    m_batch->setAccessibleName(Words::tr("Of which batch"));
+    m_text->setAccessibleName(Words::tr("Note"));
+    m_text->setPlaceholderText(Words::tr("lid opened, dry hops in, power cut …"));
     m_text->setTabChangesFocus(true);
     layOut();
     fetch(batch);
@@ -69,12 +71,11 @@ NoteDialog::NoteDialog(Session& session, const QString& batch, QWidget* parent,
 void NoteDialog::layOut()
 {
     auto* form = new QFormLayout;
-    form->addRow(QStringLiteral("&Time"), m_time);
-    form->addRow(QStringLiteral("&Batch"), m_batch);
-    form->addRow(QStringLiteral("&Note"), m_text);
+    form->addRow(Words::tr("&Time"), m_time);
+    form->addRow(Words::tr("&Batch"), m_batch);
+    form->addRow(Words::tr("&Note"), m_text);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    QPushButton* keepButton =
-        buttons->addButton(QStringLiteral("&Keep"), QDialogButtonBox::AcceptRole);
+    QPushButton* keepButton = buttons->addButton(Words::tr("&Keep"), QDialogButtonBox::AcceptRole);
     connect(keepButton, &QPushButton::clicked, this, &NoteDialog::keep);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
@@ -93,7 +94,7 @@ void NoteDialog::fetch(const QString& batch)
         m_time->setText(shown(localIso(m_at.value_or(m_session->now()), m_zone))
                             .left(16)
                             .replace(QLatin1Char('T'), QLatin1Char(' ')));
-        m_batch->addItem(QStringLiteral("the whole logbook"));
+        m_batch->addItem(Words::tr("the whole logbook"));
         for (const Batch& each : choices->batches)
             m_batch->addItem(shown(each.name), shown(each.name));
         m_batch->setCurrentIndex(std::max(0, m_batch->findData(batch)));
@@ -112,7 +113,7 @@ void NoteDialog::keep()
         note.batch = core(batch);
     note.text = core(m_text->toPlainText().trimmed());
     if (note.text.empty())
-        return refuse(QStringLiteral("Write a word or two first."), m_text);
+        return refuse(Words::tr("Write a word or two first."), m_text);
     m_session->change<bool>(
         this, [note](const store::LogbookFile& file) { return keepNote(file, note); },
         [this](Result<bool> kept) {
@@ -128,10 +129,9 @@ void NoteDialog::reject()
 {
     const bool written = !m_text->toPlainText().trimmed().isEmpty();
     if (written && !std::exchange(m_leaveAsked, true))
-        return refuse(
-            QStringLiteral("The note is not kept. Press Escape or Cancel again to throw it "
-                           "away."),
-            m_text);
+        return refuse(Words::tr("The note is not kept. Press Escape or Cancel again to throw it "
+                                "away."),
+                      m_text);
     QDialog::reject();
 }
 

@@ -85,7 +85,7 @@ public:
     }
     QStringList keyBindingsForAction(const QString& action) const override
     {
-        return action == pressAction() ? QStringList{QStringLiteral("Return")} : QStringList();
+        return action == pressAction() ? QStringList{Words::tr("Return")} : QStringList();
     }
 
 private:

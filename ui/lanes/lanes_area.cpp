@@ -1,6 +1,7 @@
 #include "ui/lanes/lanes_area.h"
 
 #include "ui/lanes/lanes_view.h"
+#include "ui/words/words.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -25,7 +26,7 @@ LanesArea::LanesArea(LanesView* lanes, QWidget* parent)
     layout->addWidget(m_bar);
     lanes->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    m_bar->setAccessibleName(QStringLiteral("Scroll the lanes"));
+    m_bar->setAccessibleName(Words::tr("Scroll the lanes"));
     m_bar->hide();
     lanes->installEventFilter(this);
     connect(lanes, &LanesView::rowsChanged, this, &LanesArea::followRows);

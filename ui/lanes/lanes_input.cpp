@@ -186,22 +186,22 @@ std::unique_ptr<QMenu> LanesView::menuFor(const QString& batch)
     const auto index = indexOf(batch);
     const QString beside = m_chosen.isEmpty() ? QString() : m_chosen.first();
     const bool other = !beside.isEmpty() && beside != batch;
-    add(QStringLiteral("&Open the run of %1").arg(inMenu(batch)), true,
+    add(Words::tr("&Open the run of %1").arg(inMenu(batch)), true,
         [this, batch] { Q_EMIT batchOpened(batch); });
-    add(other ? QStringLiteral("Set &side by side with %1").arg(inMenu(beside))
-              : QStringLiteral("Set &side by side"),
+    add(other ? Words::tr("Set &side by side with %1").arg(inMenu(beside))
+              : Words::tr("Set &side by side"),
         other, [this, batch] { Q_EMIT secondChosen(batch); });
     menu->addSeparator();
-    add(QStringLiteral("&Change this batch…"), m_mayChange,
+    add(Words::tr("&Change this batch…"), m_mayChange,
         [this, batch] { Q_EMIT changeWanted(batch); });
-    add(QStringLiteral("Add a journal &note…"), m_mayChange,
+    add(Words::tr("Add a journal &note…"), m_mayChange,
         [this, batch] { Q_EMIT noteWanted(batch); });
     menu->addSeparator();
-    add(QStringLiteral("Show only its &time"), index.has_value(), [this, batch] {
+    add(Words::tr("Show only its &time"), index.has_value(), [this, batch] {
         if (const auto found = indexOf(batch))
             showOnly(barOf(*found)->span);
     });
-    add(QStringLiteral("Show &all"), !m_window.showsAll(), [this] { showAllOfTime(); });
+    add(Words::tr("Show &all"), !m_window.showsAll(), [this] { showAllOfTime(); });
     return menu;
 }
 
@@ -250,7 +250,7 @@ QString LanesView::helpAt(QPointF at) const
     if (const auto round = m_layout.roundAt(at))
         return roundsWords(m_layout.rounds[*round], m_zone);
     if (showAllBox().contains(at))
-        return QStringLiteral("Show all of the time (0, or a double-click beside the bars)");
+        return Words::tr("Show all of the time (0, or a double-click beside the bars)");
     for (const PlacedLane& lane : m_layout.lanes) {
         if (at.x() < m_layout.plot.left() && at.y() < m_layout.plot.bottom() &&
             lane.box.contains(at))

@@ -112,7 +112,7 @@ void LanesView::paintGroup(QPainter& painter, const PlacedGroup& group)
     const QRectF inside = seen.adjusted(edge + 1.0, 0, -edge - 1.0, 0);
     const QString number = QString::number(group.bars.size());
     const QFontMetrics small(smallFont(*this));
-    for (const QString& words : {number + QStringLiteral(" batches"), number}) {
+    for (const QString& words : {Words::tr("%1 batches").arg(number), number}) {
         if (small.horizontalAdvance(words) > inside.width())
             continue;
         painter.setPen(colours.text);
@@ -160,7 +160,7 @@ void LanesView::paintRounds(QPainter& painter)
     const double y = m_layout.roundsY;
     painter.setPen(colours.muted);
     painter.drawText(QRectF(spacing::card, y - 12.0, m_layout.plot.left(), 24.0),
-                     Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("Readings"));
+                     Qt::AlignLeft | Qt::AlignVCenter, Words::tr("Readings"));
     for (const PlacedTick& tick : m_layout.rounds) {
         if (tick.missed > 0) {
             painter.setPen(QPen(colours.excursion, 1.5));
@@ -196,7 +196,7 @@ void LanesView::paintWhere(QPainter& painter)
     link.setUnderline(true);
     painter.setFont(link);
     painter.setPen(colours.text);
-    painter.drawText(showAllBox(), Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("Show all"));
+    painter.drawText(showAllBox(), Qt::AlignLeft | Qt::AlignVCenter, Words::tr("Show all"));
     const Span all = m_window.all();
     const double length = static_cast<double>((all.end - all.start).count());
     const auto placed = [&](Instant at) {
@@ -228,7 +228,7 @@ void LanesView::paintNow(QPainter& painter)
     const QFontMetrics metrics(painter.font());
     painter.drawText(QPointF(*m_layout.nowWordX,
                              m_layout.roundsY + (metrics.ascent() - metrics.descent()) / 2.0),
-                     QStringLiteral("now"));
+                     Words::tr("now"));
 }
 
 void LanesView::paintNothing(QPainter& painter)
@@ -236,8 +236,7 @@ void LanesView::paintNothing(QPainter& painter)
     if (!m_layout.bars.empty() || m_layout.lanes.empty())
         return;
     painter.setPen(coloursOf(*this).muted);
-    painter.drawText(m_layout.plot, Qt::AlignCenter,
-                     QStringLiteral("No batch yet: Ctrl+B begins one."));
+    painter.drawText(m_layout.plot, Qt::AlignCenter, Words::tr("No batch yet: Ctrl+B begins one."));
 }
 
 void LanesView::paintEvent(QPaintEvent*)

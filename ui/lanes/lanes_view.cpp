@@ -18,7 +18,7 @@ LanesView::LanesView(QWidget* parent) : QWidget(parent)
     makeLanesAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-    setAccessibleName(QStringLiteral("Lanes"));
+    setAccessibleName(Words::tr("Lanes"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
@@ -114,9 +114,9 @@ LanesMetrics LanesView::metrics() const
     metrics.labelWidth = [small](const std::string& text) {
         return static_cast<double>(small.horizontalAdvance(shown(text)));
     };
-    metrics.nowWidth = small.horizontalAdvance(QStringLiteral("now"));
-    int widest = std::max(fontMetrics().horizontalAdvance(QStringLiteral("Readings")),
-                          small.horizontalAdvance(QStringLiteral("Show all")));
+    metrics.nowWidth = small.horizontalAdvance(Words::tr("now"));
+    int widest = std::max(fontMetrics().horizontalAdvance(Words::tr("Readings")),
+                          small.horizontalAdvance(Words::tr("Show all")));
     for (const review::Lane& lane : m_review.lanes)
         widest = std::max(widest, fontMetrics().horizontalAdvance(shown(lane.setup)));
     metrics.nameWidth = std::min(widest, width() / 6) + 30.0;
@@ -259,7 +259,7 @@ QRectF LanesView::showAllBox() const
         return {};
     const QFontMetrics small(smallFont(*this));
     return {double(spacing::card), m_layout.labelsY,
-            small.horizontalAdvance(QStringLiteral("Show all")) + 2.0, double(small.height())};
+            small.horizontalAdvance(Words::tr("Show all")) + 2.0, double(small.height())};
 }
 
 } // namespace holdband::ui

@@ -22,25 +22,25 @@ QString meaningOf(const review::LaneBar& bar)
 {
     switch (bar.verdict) {
     case Verdict::left:
-        return bar.mark == "1" ? QStringLiteral("it left its band once")
-                               : QStringLiteral("it left its band %1 times").arg(shown(bar.mark));
+        return Words::counted("it left its band %n times", "it left its band once",
+                              shown(bar.mark).toULongLong());
     case Verdict::missed:
-        return QStringLiteral("a target was missed");
+        return Words::tr("a target was missed");
     case Verdict::stayed:
-        return QStringLiteral("it stayed in its band");
+        return Words::tr("it stayed in its band");
     case Verdict::notEnoughData:
         break;
     }
-    return QStringLiteral("not enough data to say");
+    return Words::tr("not enough data to say");
 }
 
 QString countOf(const std::vector<const review::LaneBar*>& bars, Verdict verdict, bool open,
-                const QString& words)
+                QString (*words)(std::uint64_t count))
 {
     const auto count = std::count_if(bars.begin(), bars.end(), [&](const review::LaneBar* bar) {
         return open ? bar->open : !bar->open && bar->verdict == verdict;
     });
-    return count > 0 ? QStringLiteral("%1 %2").arg(count).arg(words) : QString();
+    return count > 0 ? words(static_cast<std::uint64_t>(count)) : QString();
 }
 
 } // namespace
@@ -53,8 +53,8 @@ QString markMeaning(const review::LaneBar& bar)
     if (!bar.open)
         return meaning + meaningOf(bar);
     if (bar.verdict == Verdict::left)
-        return meaningOf(bar) + QStringLiteral(", and it is still open");
-    return meaning + QStringLiteral("still open: ") + meaningOf(bar) + QStringLiteral(" so far");
+        return Words::tr("%1, and it is still open").arg(meaningOf(bar));
+    return meaning + Words::tr("still open: %1 so far").arg(meaningOf(bar));
 }
 
 QString spanWords(const review::LaneBar& bar, const Zone& zone)
@@ -62,9 +62,8 @@ QString spanWords(const review::LaneBar& bar, const Zone& zone)
     const QString days = numberText(bar.span.hours() / 24.0, 1);
     const QString from = shown(localText(bar.span.start, zone));
     if (bar.open)
-        return QStringLiteral("%1 – still open (%2 days so far)").arg(from, days);
-    return QStringLiteral("%1 – %2 (%3 days)")
-        .arg(from, shown(localText(bar.span.end, zone)), days);
+        return Words::tr("%1 – still open (%2 days so far)").arg(from, days);
+    return Words::tr("%1 – %2 (%3 days)").arg(from, shown(localText(bar.span.end, zone)), days);
 }
 
 QString barWords(const review::LaneBar& bar, const Zone& zone)
@@ -77,14 +76,26 @@ QString barWords(const review::LaneBar& bar, const Zone& zone)
 QString groupWords(const std::vector<const review::LaneBar*>& bars, const Zone& zone)
 {
     QStringList counts{
-        countOf(bars, Verdict::stayed, false, QStringLiteral("stayed in the band")),
-        countOf(bars, Verdict::left, false, QStringLiteral("left it")),
-        countOf(bars, Verdict::missed, false, QStringLiteral("missed a target")),
-        countOf(bars, Verdict::notEnoughData, false, QStringLiteral("without enough data")),
-        countOf(bars, Verdict::stayed, true, QStringLiteral("still open")),
+        countOf(bars, Verdict::stayed, false,
+                [](std::uint64_t n) {
+                    return Words::counted("%n stayed in the band", "%n stayed in the band", n);
+                }),
+        countOf(bars, Verdict::left, false,
+                [](std::uint64_t n) { return Words::counted("%n left it", "%n left it", n); }),
+        countOf(bars, Verdict::missed, false,
+                [](std::uint64_t n) {
+                    return Words::counted("%n missed a target", "%n missed a target", n);
+                }),
+        countOf(bars, Verdict::notEnoughData, false,
+                [](std::uint64_t n) {
+                    return Words::counted("%n without enough data", "%n without enough data", n);
+                }),
+        countOf(
+            bars, Verdict::stayed, true,
+            [](std::uint64_t n) { return Words::counted("%n still open", "%n still open", n); }),
     };
     counts.removeAll(QString());
-    return QStringLiteral("%1 batches, %2 – %3\n%4\nClick to zoom to them.")
+    return Words::tr("%1 batches, %2 – %3\n%4\nClick to zoom to them.")
         .arg(bars.size())
         .arg(dayOf(bars.front()->span.start, zone), dayOf(bars.back()->span.end, zone),
              counts.join(QStringLiteral(", ")));
@@ -94,11 +105,11 @@ QString roundsWords(const PlacedTick& tick, const Zone& zone)
 {
     const QString at = shown(localText(tick.span.start, zone));
     if (tick.rounds == 1)
-        return tick.missed > 0 ? QStringLiteral("Missed: the round of %1").arg(at)
-                               : QStringLiteral("Read: %1").arg(at);
-    const QString missed = tick.missed == 0 ? QStringLiteral("all read")
-                                            : QStringLiteral("%1 of them missed").arg(tick.missed);
-    return QStringLiteral("%1 rounds, %2\n%3 – %4")
+        return tick.missed > 0 ? Words::tr("Missed: the round of %1").arg(at)
+                               : Words::tr("Read: %1").arg(at);
+    const QString missed =
+        tick.missed == 0 ? Words::tr("all read") : Words::tr("%1 of them missed").arg(tick.missed);
+    return Words::tr("%1 rounds, %2\n%3 – %4")
         .arg(tick.rounds)
         .arg(missed, dayOf(tick.span.start, zone), dayOf(tick.span.end, zone));
 }

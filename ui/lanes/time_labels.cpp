@@ -1,6 +1,8 @@
 #include "ui/lanes/time_labels.h"
 
 #include "ui/charts/ticks.h"
+#include "ui/words/choice_words.h"
+#include "ui/words/words.h"
 
 #include <QLocale>
 #include <algorithm>
@@ -56,7 +58,8 @@ std::string nameOf(year_month month, const Naming& naming, bool withYear)
     const QString year = QString::number(int(month.year()));
     if (naming.step >= 12)
         return year.toStdString();
-    const QString name = QLocale().standaloneMonthName(int(unsigned(month.month())), naming.format);
+    const QString name =
+        wordsLocale().standaloneMonthName(int(unsigned(month.month())), naming.format);
     return (withYear ? name + QLatin1Char(' ') + year : name).toStdString();
 }
 

@@ -91,9 +91,9 @@ void BatchDotsPicture::paint(QPainter& painter, QSizeF size, const PictureLook& 
     frame.setAcross({shown.low, shown.high});
     frame.leaveBelow(1);
     const bool interval = m_figures.a.low || m_figures.b.low;
-    frame.paintHeading(QStringLiteral("Every batch: %1").arg(m_title),
-                       interval ? QStringLiteral("line: the mean · pale: where it may lie, 95 %")
-                                : QStringLiteral("line: the mean"));
+    frame.paintHeading(Words::tr("Every batch: %1").arg(m_title),
+                       interval ? Words::tr("line: the mean · pale: where it may lie, 95 %")
+                                : Words::tr("line: the mean"));
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF plot = frame.plot();
     frame.paintAcross();

@@ -98,10 +98,10 @@ void PairDeviationPicture::paint(QPainter& painter, QSizeF size, const PictureLo
     PlotFrame frame(painter, QRectF({}, size), range(), look);
     frame.setAcross({0.0, m_endMs / msAnHour});
     frame.leaveBelow(1);
-    frame.paintHeading(QStringLiteral("Deviation from target, %1").arg(shown(unitText(m_unit))),
+    frame.paintHeading(Words::tr("Deviation from target, %1").arg(shown(unitText(m_unit))),
                        m_toleranceA == m_toleranceB
-                           ? QStringLiteral("band ± %1").arg(numberText(m_toleranceA, 1))
-                           : QStringLiteral("bands: A ± %1, B ± %2")
+                           ? Words::tr("band ± %1").arg(numberText(m_toleranceA, 1))
+                           : Words::tr("bands: A ± %1, B ± %2")
                                  .arg(numberText(m_toleranceA, 1), numberText(m_toleranceB, 1)));
     const double inner = std::min(m_toleranceA, m_toleranceB);
     painter.fillRect(QRectF(QPointF(frame.plot().left(), frame.y(inner)),

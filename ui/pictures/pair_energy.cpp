@@ -75,7 +75,7 @@ void PairEnergyPicture::paintCrashes(QPainter& painter, const PlotFrame& frame,
         painter.drawLine(QPointF(x, frame.plot().top()), QPointF(x, frame.plot().bottom()));
         painter.setPen(m_sides.text(first, look.colours()));
         painter.drawText(QPointF(x + 4.0, frame.plot().top() + (first ? 10.0 : 24.0)),
-                         first ? QStringLiteral("A’s crash") : QStringLiteral("B’s crash"));
+                         first ? Words::tr("A’s crash") : Words::tr("B’s crash"));
     }
 }
 
@@ -102,9 +102,9 @@ void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const Pictu
     const QString b = endWords(QStringLiteral("B"), m_curve.back().b);
     const QFontMetrics metrics(frame.bold());
     frame.leaveRight(std::max(metrics.horizontalAdvance(a), metrics.horizontalAdvance(b)) + 12.0);
-    const QString names = QStringLiteral("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
+    const QString names = Words::tr("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
     frame.setAcross({0.0, m_curve.back().elapsedHours});
-    frame.paintHeading(QStringLiteral("Energy since %1, kWh").arg(m_since),
+    frame.paintHeading(Words::tr("Energy since %1, kWh").arg(m_since),
                        QFontMetrics(frame.small())
                            .elidedText(names, Qt::ElideRight, static_cast<int>(0.6 * box.width())));
     frame.paintValueAxis();
@@ -152,8 +152,8 @@ void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureL
     frame.leaveRight(std::max(metrics.horizontalAdvance(end), metrics.horizontalAdvance("A 00.0")) +
                      12.0);
     frame.leaveBelow(1);
-    frame.paintHeading(QStringLiteral("A’s energy ÷ B’s at the same age"),
-                       QStringLiteral("pale: the bounds"));
+    frame.paintHeading(Words::tr("A’s energy ÷ B’s at the same age"),
+                       Words::tr("pale: the bounds"));
     frame.paintValueAxis();
     frame.paintDays(m_curve.back().elapsedHours);
     painter.setRenderHint(QPainter::Antialiasing);

@@ -105,7 +105,7 @@ void PairSpreadPicture::paintAxis(QPainter& painter, QRectF box, const PictureLo
     for (const double tick : ticks) {
         const double at =
             box.left() + (tick - inUnit(m_low)) / (inUnit(m_high) - inUnit(m_low)) * box.width();
-        const QString label = tick == 0.0 ? QStringLiteral("target") : signedText(tick, decimals);
+        const QString label = tick == 0.0 ? Words::tr("target") : signedText(tick, decimals);
         painter.drawText(QPointF(at - metrics.horizontalAdvance(label) / 2.0,
                                  box.bottom() + 3.0 + metrics.ascent()),
                          label);
@@ -116,9 +116,8 @@ void PairSpreadPicture::paint(QPainter& painter, QSizeF size, const PictureLook&
 {
     PlotFrame frame(painter, QRectF({}, size), {0.0, 1.0}, look);
     frame.leaveBelow(1);
-    frame.paintHeading(
-        QStringLiteral("Time spent at each deviation, %1").arg(shown(unitText(m_unit))),
-        QStringLiteral("green: the band"));
+    frame.paintHeading(Words::tr("Time spent at each deviation, %1").arg(shown(unitText(m_unit))),
+                       Words::tr("green: the band"));
     const QRectF plot = frame.plot();
     const double half = (plot.height() - 8.0) / 2.0;
     paintSide(painter, {plot.left(), plot.top(), plot.width(), half}, true, look);

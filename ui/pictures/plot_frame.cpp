@@ -84,7 +84,7 @@ void PlotFrame::paintDays(double hours)
     const int most = std::max(2, static_cast<int>(m_plot.width() / 70.0));
     const std::vector<double> ticks = valueTicks(0.0, days, most);
     for (const double day : ticks) {
-        const QString label = QStringLiteral("day %1").arg(numberText(day, decimalsOf(ticks)));
+        const QString label = Words::tr("day %1").arg(numberText(day, decimalsOf(ticks)));
         const double x = m_plot.left() + day / days * m_plot.width();
         m_painter.drawText(QPointF(x - metrics.horizontalAdvance(label) / 2.0,
                                    m_plot.bottom() + 3.0 + metrics.ascent()),

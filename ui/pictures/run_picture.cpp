@@ -31,11 +31,11 @@ RunPicture::RunPicture(RunChart chart) : m_chart(std::move(chart))
     const QString unit = shown(unitText(m_chart.unit));
     if (anyLine(m_chart)) {
         add(std::make_unique<TemperatureArt>(), 9.5);
-        m_panels.back().art->setHeading(QStringLiteral("Temperature, ") + unit);
+        m_panels.back().art->setHeading(Words::tr("Temperature, %1").arg(unit));
     }
     if (anyDeviation(m_chart)) {
         add(std::make_unique<DeviationArt>(), 5.0);
-        m_panels.back().art->setHeading(QStringLiteral("Deviation from target, ") + unit);
+        m_panels.back().art->setHeading(Words::tr("Deviation from target, %1").arg(unit));
     }
     if (!m_chart.energy.empty())
         add(std::make_unique<EnergyArt>(), 6.5);

@@ -77,8 +77,8 @@ void SeasonPicture::paint(QPainter& painter, QSizeF size, const PictureLook& loo
         most = std::max({most, bar.kwh, std::min(bar.high, 1.5 * bar.kwh)});
     PlotFrame frame(painter, QRectF({}, size), {0.0, most > 0.0 ? most * 1.14 : 1.0}, look);
     frame.leaveBelow(2);
-    frame.paintHeading(QStringLiteral("Energy of each batch, kWh"),
-                       QStringLiteral("whisker: the bounds of reading"));
+    frame.paintHeading(Words::tr("Energy of each batch, kWh"),
+                       Words::tr("whisker: the bounds of reading"));
     frame.paintValueAxis();
     painter.setRenderHint(QPainter::Antialiasing);
     const double slot = frame.plot().width() / static_cast<double>(m_bars.size());

@@ -54,7 +54,7 @@ void TotalCostPicture::paintCrossing(QPainter& painter, const PlotFrame& frame,
     painter.drawEllipse(at, 4.5, 4.5);
     painter.setFont(frame.small());
     const QString words =
-        QStringLiteral("equal after %1 batches").arg(numberText(std::ceil(crossing.batches), 0));
+        Words::tr("equal after %1 batches").arg(numberText(std::ceil(crossing.batches), 0));
     const double width = QFontMetricsF(frame.small()).horizontalAdvance(words);
     const bool left = at.x() + width + 10.0 > frame.plot().right();
     const QRectF box(left ? at.x() - width - 10.0 : at.x() + 6.0, at.y() + 5.0, width + 4.0,
@@ -77,11 +77,11 @@ void TotalCostPicture::paint(QPainter& painter, QSizeF size, const PictureLook& 
     const QFontMetricsF metrics(frame.bold());
     frame.leaveRight(metrics.horizontalAdvance(QStringLiteral("B")) + 14.0);
     frame.leaveBelow(2);
-    frame.paintHeading(m_currency.isEmpty() ? QStringLiteral("Total cost")
-                                            : QStringLiteral("Total cost, %1").arg(m_currency),
+    frame.paintHeading(m_currency.isEmpty() ? Words::tr("Total cost")
+                                            : Words::tr("Total cost, %1").arg(m_currency),
                        shown(m_scenario.name));
     frame.paintValueAxis();
-    frame.paintAcross(QStringLiteral("batches"));
+    frame.paintAcross(Words::tr("batches"));
     painter.setRenderHint(QPainter::Antialiasing);
     paintSide(painter, frame, true);
     paintSide(painter, frame, false);

@@ -101,7 +101,7 @@ void WeatherPicture::paintReference(QPainter& painter, const PlotFrame& frame,
     painter.setPen(QPen(look.colours().muted, 1.0, Qt::DashLine));
     painter.drawLine(QPointF(x, frame.plot().top()), QPointF(x, frame.plot().bottom()));
     painter.setFont(frame.small());
-    const QString words = QStringLiteral("compared here");
+    const QString words = Words::tr("compared here");
     const double width = QFontMetricsF(frame.small()).horizontalAdvance(words);
     const bool left = x + width + 6.0 > frame.plot().right();
     painter.drawText(QPointF(left ? x - width - 4.0 : x + 4.0, frame.plot().top() + 10.0), words);
@@ -112,10 +112,10 @@ void WeatherPicture::paint(QPainter& painter, QSizeF size, const PictureLook& lo
     PlotFrame frame(painter, QRectF({}, size), powers(), look);
     frame.setAcross(lifts());
     frame.leaveBelow(2);
-    frame.paintHeading(QStringLiteral("Mean power between readings, W"),
-                       QStringLiteral("● A %1 · ■ B %2").arg(m_sides.a, m_sides.b));
+    frame.paintHeading(Words::tr("Mean power between readings, W"),
+                       Words::tr("● A %1 · ■ B %2").arg(m_sides.a, m_sides.b));
     frame.paintValueAxis();
-    frame.paintAcross(QStringLiteral("room warmer than the beer, %1").arg(shown(unitText(m_unit))));
+    frame.paintAcross(Words::tr("room warmer than the beer, %1").arg(shown(unitText(m_unit))));
     painter.setRenderHint(QPainter::Antialiasing);
     paintReference(painter, frame, look);
     paintModel(painter, frame, m_a, true);

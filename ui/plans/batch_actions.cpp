@@ -18,7 +18,7 @@ void BatchActions::withWorld(std::function<void(const BatchWorld&)> act)
 {
     if (m_session->readOnly())
         return Q_EMIT failed(
-            QStringLiteral("The logbook is open for reading only: nothing can be kept."));
+            Words::tr("The logbook is open for reading only: nothing can be kept."));
     m_session->ask<BatchWorld>(this, readBatchWorld,
                                [this, act = std::move(act)](Result<BatchWorld> world) {
                                    if (world)
@@ -36,7 +36,7 @@ void BatchActions::withBatch(const QString& name,
         if (batch)
             act(world, *batch);
         else
-            Q_EMIT failed(QStringLiteral("No batch is open: choose one in the lanes first."));
+            Q_EMIT failed(Words::tr("No batch is open: choose one in the lanes first."));
     });
 }
 
@@ -96,8 +96,8 @@ void BatchActions::pitchNow(const QString& name)
         const Batch* batch = world.batch(core(name));
         if (!batch || batch->pitched <= m_session->now())
             return openNew(world, {});
-        auto* dialog = makeStep(*m_session, world, *batch, pitchStep, QStringLiteral("Pitch now"),
-                                QStringLiteral("Pitch"), m_window);
+        auto* dialog = makeStep(*m_session, world, *batch, pitchStep, Words::tr("Pitch now"),
+                                Words::tr("Pitch"), m_window);
         connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
         dialog->open();
     });
@@ -106,9 +106,8 @@ void BatchActions::pitchNow(const QString& name)
 void BatchActions::endStageNow(const QString& name)
 {
     withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
-        auto* dialog =
-            makeStep(*m_session, world, batch, stageEndStep, QStringLiteral("Turn down now"),
-                     QStringLiteral("Turn down"), m_window);
+        auto* dialog = makeStep(*m_session, world, batch, stageEndStep, Words::tr("Turn down now"),
+                                Words::tr("Turn down"), m_window);
         connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
         dialog->open();
     });
@@ -118,8 +117,8 @@ void BatchActions::endBatchNow(const QString& name)
 {
     withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
         auto* dialog =
-            makeStep(*m_session, world, batch, batchEndStep, QStringLiteral("End the batch now"),
-                     QStringLiteral("End the batch"), m_window);
+            makeStep(*m_session, world, batch, batchEndStep, Words::tr("End the batch now"),
+                     Words::tr("End the batch"), m_window);
         connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
         dialog->open();
     });
@@ -129,11 +128,10 @@ void BatchActions::reopen(const QString& name)
 {
     withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
         if (!batch.ended)
-            return Q_EMIT failed(
-                QStringLiteral("%1 has not ended: it runs.").arg(shown(batch.name)));
+            return Q_EMIT failed(Words::tr("%1 has not ended: it runs.").arg(shown(batch.name)));
         auto* dialog = new StepDialog(
-            *m_session, QStringLiteral("%1: reopen").arg(shown(batch.name)),
-            QStringLiteral("Reopen"), world.manner, batch.name,
+            *m_session, Words::tr("%1: reopen").arg(shown(batch.name)), Words::tr("Reopen"),
+            world.manner, batch.name,
             [batch, manner = world.manner](Instant) { return reopenStep(batch, manner); },
             m_window);
         dialog->hideTime();

@@ -1,6 +1,7 @@
 #include "ui/plans/batch_dialog.h"
 
 #include "core/store/batches.h"
+#include "core/text/phrase.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/save_row.h"
@@ -54,24 +55,23 @@ QStringList beerSensors(const BatchWorld& world, const Batch& batch)
 
 BatchDialog::BatchDialog(Session& session, const BatchWorld& world, const Batch& batch,
                          QWidget* parent)
-    : FormDialog(session, QStringLiteral("Batch %1").arg(shown(batch.name)),
-                 QStringLiteral("Keep the changes"), parent),
+    : FormDialog(session, Words::tr("Batch %1").arg(shown(batch.name)),
+                 Words::tr("Keep the changes"), parent),
       m_world(world), m_batch(batch), m_tabs(new QTabWidget(this)),
       m_fields(new BatchFields(BatchFields::For::anyBatch, this)), m_editor(new PlanEditor(this)),
-      m_fromNowOn(new QRadioButton(QStringLiteral("from a time on; &targets before stay"), this)),
-      m_forThePast(
-          new QRadioButton(QStringLiteral("it was planned &wrong: for the past too"), this)),
-      m_from(new InstantField(QStringLiteral("The change of plan holds from"), this)),
-      m_why(makeLine(QStringLiteral("Why the plan changed"))),
-      m_uses(new EditTable(QStringLiteral("use of sensor and vessel"),
+      m_fromNowOn(new QRadioButton(Words::tr("from a time on; &targets before stay"), this)),
+      m_forThePast(new QRadioButton(Words::tr("it was planned &wrong: for the past too"), this)),
+      m_from(new InstantField(Words::tr("The change of plan holds from"), this)),
+      m_why(makeLine(Words::tr("Why the plan changed"))),
+      m_uses(new EditTable(Words::tr("use of sensor and vessel"),
                            useColumns(beerSensors(world, batch), world.manner), 1, this)),
-      m_split(new QPushButton(QStringLiteral("&Split into a second vessel…"), this)),
-      m_remove(new QPushButton(QStringLiteral("&Remove this batch"), this))
+      m_split(new QPushButton(Words::tr("&Split into a second vessel…"), this)),
+      m_remove(new QPushButton(Words::tr("&Remove this batch"), this))
 {
-    m_tabs->addTab(makeDetails(), QStringLiteral("Details"));
-    m_tabs->addTab(makePlan(), QStringLiteral("Plan"));
-    m_tabs->addTab(makeUses(), QStringLiteral("Sensors and vessels"));
-    m_tabs->addTab(makeDone(), QStringLiteral("Planned and done"));
+    m_tabs->addTab(makeDetails(), Words::tr("Details"));
+    m_tabs->addTab(makePlan(), Words::tr("Plan"));
+    m_tabs->addTab(makeUses(), Words::tr("Sensors and vessels"));
+    m_tabs->addTab(makeDone(), Words::tr("Planned and done"));
     addWide(m_tabs);
     fill();
     connect(m_editor, &PlanEditor::nameWanted, this, &BatchDialog::keepPlanUnderAName);
@@ -88,9 +88,9 @@ QWidget* BatchDialog::makeDetails()
     auto* page = new QWidget;
     QVBoxLayout* column = columnIn(page);
     if (m_batch.splitFrom)
-        column->addWidget(makeLabel(
-            QStringLiteral("Part of %1, in a second vessel.").arg(shown(*m_batch.splitFrom)),
-            "muted", page));
+        column->addWidget(
+            makeLabel(Words::tr("Part of %1, in a second vessel.").arg(shown(*m_batch.splitFrom)),
+                      "muted", page));
     column->addWidget(m_fields);
     column->addStretch();
     auto* buttons = new QHBoxLayout;
@@ -109,13 +109,13 @@ QWidget* BatchDialog::makePlan()
     QVBoxLayout* column = columnIn(page);
     column->addWidget(m_editor);
     auto* when = new QHBoxLayout;
-    when->addWidget(new QLabel(QStringLiteral("A change holds"), page));
+    when->addWidget(new QLabel(Words::tr("A change holds"), page));
     when->addWidget(m_fromNowOn);
     when->addWidget(m_from);
     when->addWidget(m_forThePast);
     when->addStretch();
     column->addLayout(when);
-    m_why->setPlaceholderText(QStringLiteral("why it changed"));
+    m_why->setPlaceholderText(Words::tr("why it changed"));
     column->addWidget(m_why);
     column->addStretch();
     connect(m_fromNowOn, &QRadioButton::toggled, this, [this](bool on) {
@@ -129,9 +129,9 @@ QWidget* BatchDialog::makeUses()
 {
     auto* page = new QWidget;
     QVBoxLayout* column = columnIn(page);
-    column->addWidget(makeLabel(QStringLiteral("From pitching on the beer is read by the sensor in "
-                                               "the details. Where a probe was replaced or the "
-                                               "beer moved, say from when on."),
+    column->addWidget(makeLabel(Words::tr("From pitching on the beer is read by the sensor in "
+                                          "the details. Where a probe was replaced or the "
+                                          "beer moved, say from when on."),
                                 "muted", page));
     m_uses->hideMoves();
     column->addWidget(m_uses);
@@ -144,9 +144,9 @@ QWidget* BatchDialog::makeDone()
     auto* page = new QWidget;
     QVBoxLayout* column = columnIn(page);
     auto* beside = new QHBoxLayout;
-    auto* planned = new TableCard(QStringLiteral("First planned"), 0, page);
+    auto* planned = new TableCard(Words::tr("First planned"), 0, page);
     planned->setWords(laidTable(firstPlanned(m_batch), m_batch, m_world.manner));
-    auto* done = new TableCard(QStringLiteral("Done"), 0, page);
+    auto* done = new TableCard(Words::tr("Done"), 0, page);
     done->setWords(laidTable(laidInForce(m_batch), m_batch, m_world.manner));
     beside->addWidget(planned, 1, Qt::AlignTop);
     beside->addWidget(done, 1, Qt::AlignTop);
@@ -208,7 +208,7 @@ Result<Batch> BatchDialog::withTypedPlan(Batch batch)
     if (!from || !*from) {
         m_tabs->setCurrentIndex(planTab);
         m_from->setFocus();
-        return from ? dataProblem("the time from which the plan holds is missing")
+        return from ? dataProblem(Phrase::tr("the time from which the plan holds is missing"))
                     : failure(from.error());
     }
     return withPlanFrom(std::move(batch), *plan, **from, core(m_why->text().trimmed()));
@@ -242,7 +242,7 @@ void BatchDialog::save()
         return foot()->refuse(sentence(batch.error()));
     if (!foot()->agreed(batchQuestions(*batch, m_batch.name, m_world, session().now())))
         return;
-    keep(QStringLiteral("%1: changed").arg(shown(m_batch.name)),
+    keep(Words::tr("%1: changed").arg(shown(m_batch.name)),
          [kept = *batch, name = m_batch.name](const store::Change& change) {
              return store::updateBatch(change, name, kept);
          });
@@ -252,10 +252,10 @@ void BatchDialog::remove()
 {
     if (!std::exchange(m_removeAsked, true))
         return foot()->refuse(
-            QStringLiteral("Remove %1? Its readings stay with their sensors. Press again to remove "
-                           "it.")
+            Words::tr("Remove %1? Its readings stay with their sensors. Press again to remove "
+                      "it.")
                 .arg(shown(m_batch.name)));
-    keep(QStringLiteral("%1: removed").arg(shown(m_batch.name)),
+    keep(Words::tr("%1: removed").arg(shown(m_batch.name)),
          [name = m_batch.name](const store::Change& change) {
              return store::removeBatch(change, name);
          });

@@ -1,5 +1,6 @@
 #include "ui/plans/batch_fields.h"
 
+#include "core/text/phrase.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/instant_field.h"
@@ -18,9 +19,8 @@ namespace {
 
 QString gravityRule(double gravity)
 {
-    return gravity >= 0.98 && gravity <= 1.2
-               ? QString()
-               : QStringLiteral("a gravity lies between 0.980 and 1.200");
+    return gravity >= 0.98 && gravity <= 1.2 ? QString()
+                                             : Words::tr("a gravity lies between 0.980 and 1.200");
 }
 
 QLineEdit* makeLine(const QString& name, QWidget* parent)
@@ -56,18 +56,17 @@ std::optional<Hours> hoursOf(const std::optional<Milliseconds>& length)
 } // namespace
 
 BatchFields::BatchFields(For what, QWidget* parent)
-    : QWidget(parent), m_name(makeLine(QStringLiteral("Name"), this)),
-      m_setup(makeChoice(QStringLiteral("Setup"), this)),
-      m_vessel(makeLine(QStringLiteral("Vessel"), this)),
-      m_beer(makeChoice(QStringLiteral("Beer sensor"), this)),
-      m_ambient(makeChoice(QStringLiteral("Ambient sensor"), this)),
-      m_pitched(new InstantField(QStringLiteral("Pitched"), this)),
-      m_ended(new InstantField(QStringLiteral("Ended"), this)),
-      m_volume(new QuantityField(Quantity::volume, QStringLiteral("Volume"), this)),
-      m_original(new QuantityField(Quantity::gravity, QStringLiteral("Original gravity"), this)),
-      m_final(new QuantityField(Quantity::gravity, QStringLiteral("Final gravity"), this)),
-      m_gap(new QuantityField(Quantity::hours, QStringLiteral("Gap limit"), this)),
-      m_grace(new QuantityField(Quantity::hours, QStringLiteral("Grace"), this))
+    : QWidget(parent), m_name(makeLine(Words::tr("Name"), this)),
+      m_setup(makeChoice(Words::tr("Setup"), this)), m_vessel(makeLine(Words::tr("Vessel"), this)),
+      m_beer(makeChoice(Words::tr("Beer sensor"), this)),
+      m_ambient(makeChoice(Words::tr("Ambient sensor"), this)),
+      m_pitched(new InstantField(Words::tr("Pitched"), this)),
+      m_ended(new InstantField(Words::tr("Ended"), this)),
+      m_volume(new QuantityField(Quantity::volume, Words::tr("Volume"), this)),
+      m_original(new QuantityField(Quantity::gravity, Words::tr("Original gravity"), this)),
+      m_final(new QuantityField(Quantity::gravity, Words::tr("Final gravity"), this)),
+      m_gap(new QuantityField(Quantity::hours, Words::tr("Gap limit"), this)),
+      m_grace(new QuantityField(Quantity::hours, Words::tr("Grace"), this))
 {
     for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
         field->setOptional(true);
@@ -77,9 +76,9 @@ BatchFields::BatchFields(For what, QWidget* parent)
     m_gap->setRule(aboveZero);
     m_grace->setRule(notNegative);
     m_ended->setOptional(true);
-    m_ended->edit()->setPlaceholderText(QStringLiteral("still running"));
-    m_vessel->setPlaceholderText(QStringLiteral("may be empty"));
-    m_gap->edit()->setPlaceholderText(QStringLiteral("by itself"));
+    m_ended->edit()->setPlaceholderText(Words::tr("still running"));
+    m_vessel->setPlaceholderText(Words::tr("may be empty"));
+    m_gap->edit()->setPlaceholderText(Words::tr("by itself"));
     layOut(what);
     connect(m_setup, &QComboBox::currentIndexChanged, this, &BatchFields::fillSensors);
 }
@@ -90,19 +89,19 @@ void BatchFields::layOut(For what)
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(18);
     QFormLayout* left = addColumn(columns);
-    addField(left, QStringLiteral("&Name"), m_name);
-    addField(left, QStringLiteral("Set&up"), m_setup);
-    addField(left, QStringLiteral("&Vessel"), m_vessel);
-    addField(left, QStringLiteral("&Beer sensor"), m_beer);
-    addField(left, QStringLiteral("&Ambient"), m_ambient);
+    addField(left, Words::tr("&Name"), m_name);
+    addField(left, Words::tr("Set&up"), m_setup);
+    addField(left, Words::tr("&Vessel"), m_vessel);
+    addField(left, Words::tr("&Beer sensor"), m_beer);
+    addField(left, Words::tr("&Ambient"), m_ambient);
     QFormLayout* right = addColumn(columns);
-    addField(right, QStringLiteral("&Pitched"), m_pitched);
-    addField(right, QStringLiteral("&Ended"), m_ended);
-    addField(right, QStringLiteral("Volu&me"), m_volume);
-    addField(right, QStringLiteral("&Original gravity"), m_original);
-    addField(right, QStringLiteral("&Final gravity"), m_final);
-    addField(right, QStringLiteral("Gap &limit"), m_gap);
-    addField(right, QStringLiteral("&Grace"), m_grace);
+    addField(right, Words::tr("&Pitched"), m_pitched);
+    addField(right, Words::tr("&Ended"), m_ended);
+    addField(right, Words::tr("Volu&me"), m_volume);
+    addField(right, Words::tr("&Original gravity"), m_original);
+    addField(right, Words::tr("&Final gravity"), m_final);
+    addField(right, Words::tr("Gap &limit"), m_gap);
+    addField(right, Words::tr("&Grace"), m_grace);
     if (what == For::newBatch) {
         for (QWidget* field : std::initializer_list<QWidget*>{m_ended, m_final, m_gap, m_grace}) {
             right->labelForField(field)->hide();
@@ -144,10 +143,10 @@ void BatchFields::fillSensors()
     const bool own = setup == m_batch.setup;
     const auto beer = offeredSensors(m_world, Reads::beer, setup, m_batch.beerSensor);
     offerChoices(m_beer, beer, own ? m_batch.beerSensor : std::string("-"),
-                 beer.empty() ? QStringLiteral("none yet") : QString());
+                 beer.empty() ? Words::tr("none yet") : QString());
     const std::string ambient = m_batch.ambientSensor.value_or(std::string());
     offerChoices(m_ambient, offeredSensors(m_world, Reads::ambient, setup, ambient), ambient,
-                 QStringLiteral("none"));
+                 Words::tr("none"));
 }
 
 Result<Batch> BatchFields::readTimes(Batch into)
@@ -155,14 +154,16 @@ Result<Batch> BatchFields::readTimes(Batch into)
     const auto pitched = m_pitched->instant();
     if (!pitched || !*pitched) {
         m_pitched->setFocus();
-        return pitched ? dataProblem("the time of pitching is missing") : failure(pitched.error());
+        return pitched ? dataProblem(Phrase::tr("the time of pitching is missing"))
+                       : failure(pitched.error());
     }
     into.pitched = **pitched;
     const auto ended = m_ended->instant();
     const bool early = ended && *ended && **ended <= into.pitched;
     if (!ended || early) {
         m_ended->setFocus();
-        return ended ? dataProblem("the batch ends before it is pitched", {}, "check both times")
+        return ended ? dataProblem(Phrase::tr("the batch ends before it is pitched"), {},
+                                   Phrase::tr("check both times"))
                      : failure(ended.error());
     }
     into.ended = *ended;
@@ -192,17 +193,19 @@ Result<Batch> BatchFields::read(Batch into)
     into.ambientSensor = ambient.empty() ? std::nullopt : std::optional(ambient);
     if (into.name.empty()) {
         m_name->setFocus();
-        return dataProblem("the batch needs a name");
+        return dataProblem(Phrase::tr("the batch needs a name"));
     }
     if (into.setup.empty()) {
         m_setup->setFocus();
-        return dataProblem("the batch needs a setup", {}, "add one on the Equipment page");
+        return dataProblem(Phrase::tr("the batch needs a setup"), {},
+                           Phrase::tr("add one on the Equipment page"));
     }
     if (into.beerSensor.empty()) {
         m_beer->setFocus();
-        return dataProblem("without a sensor for the beer nobody can say whether it stayed in its "
-                           "band",
-                           {}, "add one on the Equipment page; one read by hand will do");
+        return dataProblem(
+            Phrase::tr("without a sensor for the beer nobody can say whether it stayed in its "
+                       "band"),
+            {}, Phrase::tr("add one on the Equipment page; one read by hand will do"));
     }
     auto timed = readTimes(std::move(into));
     return timed ? readQuantities(std::move(*timed)) : timed;

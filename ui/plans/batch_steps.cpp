@@ -1,6 +1,7 @@
 #include "ui/plans/batch_steps.h"
 
 #include "core/logbook/plan_in_force.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/words/words.h"
@@ -20,14 +21,15 @@ QString targetWords(const Stage& stage, const Manner& manner)
 {
     const QString target =
         shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
-    return stage.kind == StageKind::ramp ? QStringLiteral("ramp to ") + target
-                                         : QStringLiteral("hold at ") + target;
+    return stage.kind == StageKind::ramp ? Words::tr("ramp to %1").arg(target)
+                                         : Words::tr("hold at %1").arg(target);
 }
 
 Done notAhead(Instant at, Instant now)
 {
     if (at > now)
-        return dataProblem("that time is still to come", {}, "type the time it was done");
+        return dataProblem(Phrase::tr("that time is still to come"), {},
+                           Phrase::tr("type the time it was done"));
     return {};
 }
 
@@ -50,11 +52,11 @@ Done mayEndStage(const Batch& batch, Instant at, Instant now)
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended && at >= *batch.ended)
-        return dataProblem(batch.name + " has ended by then");
+        return dataProblem(Phrase::tr("%1 has ended by then").with(batch.name));
     if (at <= batch.pitched)
-        return dataProblem(batch.name + " is not pitched by then");
+        return dataProblem(Phrase::tr("%1 is not pitched by then").with(batch.name));
     if (!batch.stageEnds.empty() && at <= batch.stageEnds.back())
-        return dataProblem("the stage before was ended later than that");
+        return dataProblem(Phrase::tr("the stage before was ended later than that"));
     return {};
 }
 
@@ -64,13 +66,12 @@ Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended && at >= *batch.ended)
-        return dataProblem(batch.name + " would end before it is pitched");
-    Step step{batch, {}, QStringLiteral("%1: pitched").arg(shown(batch.name))};
+        return dataProblem(Phrase::tr("%1 would end before it is pitched").with(batch.name));
+    Step step{batch, {}, Words::tr("%1: pitched").arg(shown(batch.name))};
     step.batch.pitched = at;
-    step.words =
-        QStringLiteral("%1 is pitched at %2.").arg(shown(batch.name), timeWords(at, manner));
+    step.words = Words::tr("%1 is pitched at %2.").arg(shown(batch.name), timeWords(at, manner));
     if (!batch.schedule.empty())
-        step.words += QStringLiteral(" %1 begins: %2.")
+        step.words += Words::tr(" %1 begins: %2.")
                           .arg(shown(batch.schedule.front().label),
                                targetWords(batch.schedule.front(), manner));
     return step;
@@ -82,20 +83,21 @@ Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Man
     const std::vector<LaidStage> before = laidInForce(batch);
     const LaidStage* current = inProgress(before, at);
     if (!current)
-        return dataProblem("no stage of " + batch.name + " is in progress then", {},
-                           "its plan is over: add a stage to it, or end the batch");
+        return dataProblem(Phrase::tr("no stage of %1 is in progress then").with(batch.name), {},
+                           Phrase::tr("its plan is over: add a stage to it, or end the batch"));
     Step step{batch, {}, {}};
     step.batch.stageEnds.push_back(at);
     const std::vector<LaidStage> after = laidInForce(step.batch);
     const LaidStage* next = beginningAt(after, at);
     if (!next)
-        return dataProblem(current->stage.label + " is the last stage of the plan", {},
-                           "add a stage to the plan, or end the batch");
+        return dataProblem(
+            Phrase::tr("%1 is the last stage of the plan").with(current->stage.label), {},
+            Phrase::tr("add a stage to the plan, or end the batch"));
     const QString label = shown(current->stage.label);
-    step.words = QStringLiteral("%1 ends at %2. %3 begins: %4.")
+    step.words = Words::tr("%1 ends at %2. %3 begins: %4.")
                      .arg(label, timeWords(at, manner), shown(next->stage.label),
                           targetWords(next->stage, manner));
-    step.what = QStringLiteral("%1: %2 ended").arg(shown(batch.name), label);
+    step.what = Words::tr("%1: %2 ended").arg(shown(batch.name), label);
     return step;
 }
 
@@ -103,25 +105,26 @@ Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Man
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended)
-        return dataProblem(batch.name + " has ended already", {}, "change its end in its details");
+        return dataProblem(Phrase::tr("%1 has ended already").with(batch.name), {},
+                           Phrase::tr("change its end in its details"));
     if (at <= batch.pitched)
-        return dataProblem("the batch would end before it is pitched");
-    Step step{batch, {}, QStringLiteral("%1: ended").arg(shown(batch.name))};
+        return dataProblem(Phrase::tr("the batch would end before it is pitched"));
+    Step step{batch, {}, Words::tr("%1: ended").arg(shown(batch.name))};
     step.batch.ended = at;
-    step.words = QStringLiteral("%1 ends at %2.").arg(shown(batch.name), timeWords(at, manner));
+    step.words = Words::tr("%1 ends at %2.").arg(shown(batch.name), timeWords(at, manner));
     const auto laid = laidInForce(batch);
     if (const LaidStage* current = inProgress(laid, at))
-        step.words += QStringLiteral(" %1 is its last stage.").arg(shown(current->stage.label));
+        step.words += Words::tr(" %1 is its last stage.").arg(shown(current->stage.label));
     return step;
 }
 
 Result<Step> reopenStep(const Batch& batch, const Manner& manner)
 {
     if (!batch.ended)
-        return dataProblem(batch.name + " has not ended");
-    Step step{batch, {}, QStringLiteral("%1: reopened").arg(shown(batch.name))};
+        return dataProblem(Phrase::tr("%1 has not ended").with(batch.name));
+    Step step{batch, {}, Words::tr("%1: reopened").arg(shown(batch.name))};
     step.batch.ended.reset();
-    step.words = QStringLiteral("%1 runs on: its end at %2 is taken back.")
+    step.words = Words::tr("%1 runs on: its end at %2 is taken back.")
                      .arg(shown(batch.name), timeWords(*batch.ended, manner));
     return step;
 }

@@ -5,8 +5,10 @@
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/plans/plan_rows.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <algorithm>
@@ -66,10 +68,10 @@ QString shareWords(const Batch& batch, const Batch& other)
             const bool vessel = batch.setup == other.setup && !mine.vessel.empty() &&
                                 folded(mine.vessel) == folded(theirs.vessel);
             if (vessel)
-                return QStringLiteral("%1 is in vessel %2 at that time. Are both in it?")
+                return Words::tr("%1 is in vessel %2 at that time. Are both in it?")
                     .arg(shown(other.name), shown(mine.vessel));
             if (!mine.sensor.empty() && mine.sensor == theirs.sensor)
-                return QStringLiteral("%1 reads %2 at that time. Does it read both?")
+                return Words::tr("%1 reads %2 at that time. Does it read both?")
                     .arg(shown(mine.sensor), shown(other.name));
         }
     }
@@ -88,11 +90,8 @@ QString crowdWords(const Batch& batch, const std::vector<const Batch*>& others,
     QStringList names;
     for (const Batch* other : others)
         names << shown(other->name);
-    return QStringLiteral("%1 has %2, and %3 runs in it at that time. Are both in it?")
-        .arg(shown(setup->name),
-             setup->vessels == 1 ? QStringLiteral("1 vessel")
-                                 : QStringLiteral("%1 vessels").arg(setup->vessels),
-             names.join(QStringLiteral(", ")));
+    return Words::tr("%1 has %2, and %3 runs in it at that time. Are both in it?")
+        .arg(shown(setup->name), vesselsWords(setup->vessels), names.join(QStringLiteral(", ")));
 }
 
 } // namespace
@@ -120,7 +119,7 @@ Result<BatchWorld> readBatchWorld(const store::LogbookFile& file)
 
 std::string suggestedName(const BatchWorld& world)
 {
-    std::string stem = "Batch ";
+    std::string stem = Phrase::tr("Batch ", "before its number");
     unsigned long number = 0;
     if (const Batch* last = world.lastBatch()) {
         const std::size_t digits = last->name.find_last_not_of("0123456789") + 1;
@@ -174,7 +173,7 @@ QStringList batchQuestions(const Batch& batch, const std::string& oldName, const
 {
     QStringList questions;
     if (batch.pitched > now)
-        questions << QStringLiteral("Pitching lies ahead, at %1. Is that meant?")
+        questions << Words::tr("Pitching lies ahead, at %1. Is that meant?")
                          .arg(shown(localText(batch.pitched, world.manner.zone)));
     std::vector<const Batch*> beside;
     for (const Batch& other : world.batches) {

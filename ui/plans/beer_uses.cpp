@@ -1,5 +1,6 @@
 #include "ui/plans/beer_uses.h"
 
+#include "core/text/phrase.h"
 #include "ui/forms/time_cells.h"
 #include "ui/words/words.h"
 
@@ -14,10 +15,10 @@ enum UseColumn : int { useFrom, useSensor, useVessel };
 Done inside(const Instant at, const Batch& batch, const std::string& place)
 {
     if (at <= batch.pitched)
-        return dataProblem("the sensor from pitching on stands in the details", place,
-                           "type a later time");
+        return dataProblem(Phrase::tr("the sensor from pitching on stands in the details"), place,
+                           Phrase::tr("type a later time"));
     if (batch.ended && at >= *batch.ended)
-        return dataProblem("the batch has ended by then", place);
+        return dataProblem(Phrase::tr("the batch has ended by then"), place);
     return {};
 }
 
@@ -25,13 +26,11 @@ Done inside(const Instant at, const Batch& batch, const std::string& place)
 
 std::vector<EditColumn> useColumns(const QStringList& sensors, const Manner& manner)
 {
-    EditColumn sensor{QStringLiteral("Beer sensor"), sensors.value(0), sensors};
+    EditColumn sensor{Words::tr("Beer sensor"), sensors.value(0), sensors};
     sensor.refusal = [](const QStringList& row) {
-        return row[useSensor].isEmpty() ? QStringLiteral("choose the sensor") : QString();
+        return row[useSensor].isEmpty() ? Words::tr("choose the sensor") : QString();
     };
-    return {timeColumn(QStringLiteral("From"), useFrom, false, manner),
-            sensor,
-            {QStringLiteral("Vessel")}};
+    return {timeColumn(Words::tr("From"), useFrom, false, manner), sensor, {Words::tr("Vessel")}};
 }
 
 std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const Manner& manner)
@@ -49,21 +48,23 @@ Result<std::vector<BeerUse>> usesOf(const std::vector<EditRow>& rows,
 {
     std::vector<BeerUse> uses;
     for (const EditRow& row : rows) {
-        const std::string place = "sensor and vessel " + std::to_string(uses.size() + 1);
+        const std::string place =
+            Phrase::tr("sensor and vessel %1").with(std::to_string(uses.size() + 1));
         const BeerUse* before = originOf(row, origin);
         const auto from =
             timeIn(row.cells[useFrom], before ? std::optional(before->from) : std::nullopt, manner);
         HOLDBAND_TRY(from);
         HOLDBAND_TRY(inside(*from, batch, place));
         if (row.cells[useSensor].isEmpty())
-            return dataProblem("the sensor is missing", place);
+            return dataProblem(Phrase::tr("the sensor is missing"), place);
         uses.push_back({*from, core(row.cells[useSensor]), core(row.cells[useVessel].trimmed())});
     }
     const auto earlier = [](const BeerUse& a, const BeerUse& b) { return a.from < b.from; };
     std::sort(uses.begin(), uses.end(), earlier);
     for (std::size_t i = 1; i < uses.size(); ++i) {
         if (uses[i].from == uses[i - 1].from)
-            return dataProblem("two sensors begin at the same time", "sensors and vessels");
+            return dataProblem(Phrase::tr("two sensors begin at the same time"),
+                               Phrase::tr("sensors and vessels"));
     }
     return uses;
 }

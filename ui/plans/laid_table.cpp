@@ -11,13 +11,13 @@ namespace {
 QString endWords(const LaidStage& laid, const Batch& batch, const Manner& manner)
 {
     if (batch.ended && (!laid.end || *laid.end > *batch.ended))
-        return shown(localShortText(*batch.ended, manner.zone)) + QStringLiteral(" (end)");
+        return Words::tr("%1 (end)").arg(shown(localShortText(*batch.ended, manner.zone)));
     if (laid.end)
         return shown(localShortText(*laid.end, manner.zone));
     if (laid.stage.until == StageUntil::gravity && laid.stage.untilGravity)
-        return QStringLiteral("until ") + shown(gravityText(*laid.stage.untilGravity, manner.sign));
-    return laid.stage.until == StageUntil::turnedDown ? QStringLiteral("until turned down")
-                                                      : QStringLiteral("to the end");
+        return Words::tr("until %1").arg(shown(gravityText(*laid.stage.untilGravity, manner.sign)));
+    return laid.stage.until == StageUntil::turnedDown ? Words::tr("until turned down")
+                                                      : Words::tr("to the end");
 }
 
 } // namespace
@@ -25,8 +25,7 @@ QString endWords(const LaidStage& laid, const Batch& batch, const Manner& manner
 TableWords laidTable(const std::vector<LaidStage>& laid, const Batch& batch, const Manner& manner)
 {
     TableWords table;
-    table.header = {QStringLiteral("Stage"), QStringLiteral("target"), QStringLiteral("from"),
-                    QStringLiteral("to")};
+    table.header = {Words::tr("Stage"), Words::tr("target"), Words::tr("from"), Words::tr("to")};
     table.numeric = {false, true, false, false};
     for (const LaidStage& stage : laid) {
         if (batch.ended && stage.start >= *batch.ended)
@@ -58,7 +57,7 @@ QStringList planHistory(const Batch& batch, const Manner& manner)
 {
     QStringList lines;
     for (const PlanChange& change : batch.planChanges)
-        lines << QStringLiteral("The plan changed at %1%2.")
+        lines << Words::tr("The plan changed at %1%2.")
                      .arg(shown(localShortText(change.from, manner.zone)),
                           change.why.empty() ? QString()
                                              : QStringLiteral(": ") + shown(change.why));
@@ -66,7 +65,7 @@ QStringList planHistory(const Batch& batch, const Manner& manner)
     for (const Instant end : batch.stageEnds) {
         for (const LaidStage& stage : laid) {
             if (stage.end == end)
-                lines << QStringLiteral("%1 was ended by hand at %2.")
+                lines << Words::tr("%1 was ended by hand at %2.")
                              .arg(shown(stage.stage.label),
                                   shown(localShortText(end, manner.zone)));
         }

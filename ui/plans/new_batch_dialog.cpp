@@ -31,7 +31,7 @@ PlanValue emptyPlan(const Manner& manner)
 
 NewBatchDialog::NewBatchDialog(Session& session, const BatchWorld& world,
                                const std::string& splitFrom, QWidget* parent)
-    : FormDialog(session, QStringLiteral("New batch"), QStringLiteral("Start the batch"), parent),
+    : FormDialog(session, Words::tr("New batch"), Words::tr("Start the batch"), parent),
       m_world(world), m_splitFrom(splitFrom),
       m_fields(new BatchFields(BatchFields::For::newBatch, this)), m_choice(new QComboBox(this)),
       m_editor(new PlanEditor(this))
@@ -62,14 +62,14 @@ NewBatchDialog::NewBatchDialog(Session& session, const BatchWorld& world,
 void NewBatchDialog::addParts()
 {
     if (!m_splitFrom.empty())
-        addWide(makeLabel(QStringLiteral("Part of %1, in a second vessel with a sensor of its own.")
+        addWide(makeLabel(Words::tr("Part of %1, in a second vessel with a sensor of its own.")
                               .arg(shown(m_splitFrom)),
                           "muted", this));
     addWide(m_fields);
-    m_choice->setAccessibleName(QStringLiteral("Plan to start from"));
+    m_choice->setAccessibleName(Words::tr("Plan to start from"));
     m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_choice->setMinimumContentsLength(24);
-    addRow(QStringLiteral("Plan f&rom"), m_choice);
+    addRow(Words::tr("Plan f&rom"), m_choice);
     addWide(m_editor);
     connect(m_fields->pitched(), &InstantField::edited, this, [this] {
         const auto at = m_fields->pitched()->instant();
@@ -103,14 +103,14 @@ void NewBatchDialog::offerPlans()
     const QSignalBlocker quiet(m_choice);
     const Batch* parent = m_splitFrom.empty() ? m_world.lastBatch() : m_world.batch(m_splitFrom);
     if (parent) {
-        m_choice->addItem(QStringLiteral("as %1").arg(shown(parent->name)));
+        m_choice->addItem(Words::tr("as %1").arg(shown(parent->name)));
         m_offered.push_back(latestPlan(*parent));
     }
     for (const NamedPlan& plan : m_world.plans) {
         m_choice->addItem(shown(plan.name));
         m_offered.push_back({plan.schedule, plan.tolerance});
     }
-    m_choice->addItem(QStringLiteral("nothing: type it below"));
+    m_choice->addItem(Words::tr("nothing: type it below"));
     m_offered.push_back(emptyPlan(m_world.manner));
 }
 
@@ -137,7 +137,7 @@ void NewBatchDialog::save()
     read->tolerance = plan->tolerance;
     if (!foot()->agreed(batchQuestions(*read, {}, m_world, session().now())))
         return;
-    keep(QStringLiteral("%1: pitched").arg(shown(read->name)),
+    keep(Words::tr("%1: pitched").arg(shown(read->name)),
          [made = *read](const store::Change& change) { return store::addBatch(change, made); });
 }
 

@@ -13,12 +13,12 @@ namespace holdband::ui {
 
 PlanDialog::PlanDialog(Session& session, const BatchWorld& world, const NamedPlan& plan,
                        QWidget* parent)
-    : FormDialog(session, QStringLiteral("Named plan"), QStringLiteral("Keep the plan"), parent),
-      m_world(world), m_name(makeLine(QStringLiteral("Name"))),
-      m_note(makeLine(QStringLiteral("Note"))), m_editor(new PlanEditor(this))
+    : FormDialog(session, Words::tr("Named plan"), Words::tr("Keep the plan"), parent),
+      m_world(world), m_name(makeLine(Words::tr("Name"))), m_note(makeLine(Words::tr("Note"))),
+      m_editor(new PlanEditor(this))
 {
-    addRow(QStringLiteral("&Name"), m_name);
-    addRow(QStringLiteral("No&te"), m_note);
+    addRow(Words::tr("&Name"), m_name);
+    addRow(Words::tr("No&te"), m_note);
     addWide(m_editor);
     m_editor->nameButton()->hide();
     m_editor->setManner(world.manner);
@@ -43,7 +43,7 @@ void PlanDialog::save()
     plan.name = core(m_name->text().trimmed());
     plan.note = core(m_note->text().trimmed());
     if (plan.name.empty())
-        return refuse(QStringLiteral("The plan needs a name."), m_name);
+        return refuse(Words::tr("The plan needs a name."), m_name);
     const auto typed = m_editor->plan();
     if (!typed)
         return foot()->refuse(sentence(typed.error()));
@@ -51,12 +51,12 @@ void PlanDialog::save()
     plan.tolerance = typed->tolerance;
     QStringList questions = m_editor->questions();
     if (plan.name != m_oldName && isTaken(plan.name))
-        questions << QStringLiteral("There is a plan %1 already. Shall this one take its place?")
+        questions << Words::tr("There is a plan %1 already. Shall this one take its place?")
                          .arg(shown(plan.name));
     if (!foot()->agreed(questions))
         return;
     const std::string renamed = m_oldName != plan.name ? m_oldName : std::string();
-    keep(QStringLiteral("plan %1 kept").arg(shown(plan.name)),
+    keep(Words::tr("plan %1 kept").arg(shown(plan.name)),
          [plan, renamed](const store::Change& change) -> Done {
              if (!renamed.empty())
                  HOLDBAND_TRY(store::removePlan(change, renamed));

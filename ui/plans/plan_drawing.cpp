@@ -21,11 +21,11 @@ QString spokenPlan(const std::vector<DrawnStage>& stages, const Manner& manner)
             shown(temperatureText(drawn.stage.target, manner.temperature(), 1, manner.sign));
         const QString length = drawn.endKnown
                                    ? shown(durationText(Hours{drawn.to - drawn.from}, manner.sign))
-                                   : QStringLiteral("until it is ended");
+                                   : Words::tr("until it is ended");
         words << QStringLiteral("%1: %2 %3, %4")
                      .arg(shown(drawn.stage.label),
-                          drawn.stage.kind == StageKind::ramp ? QStringLiteral("ramp to")
-                                                              : QStringLiteral("hold at"),
+                          drawn.stage.kind == StageKind::ramp ? Words::tr("ramp to")
+                                                              : Words::tr("hold at"),
                           target, length);
     }
     return words.join(QStringLiteral("; "));
@@ -36,7 +36,7 @@ QString spokenPlan(const std::vector<DrawnStage>& stages, const Manner& manner)
 PlanDrawing::PlanDrawing(QWidget* parent) : QWidget(parent)
 {
     setMouseTracking(true);
-    setAccessibleName(QStringLiteral("The plan, drawn"));
+    setAccessibleName(Words::tr("The plan, drawn"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }
 

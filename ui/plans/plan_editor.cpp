@@ -17,17 +17,17 @@ namespace holdband::ui {
 
 PlanEditor::PlanEditor(QWidget* parent)
     : QWidget(parent),
-      m_band(new QuantityField(Quantity::difference, QStringLiteral("Band, plus or minus"), this)),
+      m_band(new QuantityField(Quantity::difference, Words::tr("Band, plus or minus"), this)),
       m_drawing(new PlanDrawing(this)),
-      m_table(new EditTable(QStringLiteral("stage"), planColumns(m_manner), planStage, this)),
+      m_table(new EditTable(Words::tr("stage"), planColumns(m_manner), planStage, this)),
       m_words(makeLabel({}, "warn", this)),
-      m_name(new QPushButton(QStringLiteral("Keep as a named plan…"), this))
+      m_name(new QPushButton(Words::tr("Keep as a named plan…"), this))
 {
     m_band->setOptional(true);
     m_band->setRule(aboveZero);
     m_table->setVisibleRows(3, 6);
     m_name->setAutoDefault(false);
-    m_words->setAccessibleName(QStringLiteral("What is wrong with the plan"));
+    m_words->setAccessibleName(Words::tr("What is wrong with the plan"));
     layOut();
     connectParts();
     showTyped();
@@ -36,7 +36,7 @@ PlanEditor::PlanEditor(QWidget* parent)
 void PlanEditor::layOut()
 {
     auto* top = new QHBoxLayout;
-    auto* label = new QLabel(QStringLiteral("&Hold band ±"), this);
+    auto* label = new QLabel(Words::tr("&Hold band ±"), this);
     label->setMargin(4);
     setBuddyOf(*label, *m_band);
     top->addWidget(label, 0, Qt::AlignTop);

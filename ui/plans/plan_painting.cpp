@@ -42,8 +42,7 @@ void paintDays(const Brush& brush)
         const double x = map.x(day * 24.0);
         brush.painter.setPen(QPen(brush.colours.grid, 1.0));
         brush.painter.drawLine(QPointF(x, map.plot.top()), QPointF(x, map.plot.bottom()));
-        const QString words =
-            day == 0.0 ? QStringLiteral("pitched") : QStringLiteral("day %1").arg(day);
+        const QString words = day == 0.0 ? Words::tr("pitched") : Words::tr("day %1").arg(day);
         const double width = brush.metrics.horizontalAdvance(words);
         const double left = std::clamp(x - width / 2.0, map.plot.left(), map.plot.right() - width);
         if (left < free)
@@ -128,11 +127,11 @@ void paintLine(const Brush& brush, const DrawnStage& drawn)
 QString endWords(const DrawnStage& drawn, const Manner& manner)
 {
     if (drawn.stage.until == StageUntil::turnedDown)
-        return QStringLiteral("until turned down");
+        return Words::tr("until turned down");
     if (drawn.stage.until == StageUntil::gravity && drawn.stage.untilGravity)
-        return QStringLiteral("until %1")
+        return Words::tr("until %1")
             .arg(shown(gravityText(*drawn.stage.untilGravity, manner.sign)));
-    return drawn.endKnown ? QString() : QStringLiteral("to the end");
+    return drawn.endKnown ? QString() : Words::tr("to the end");
 }
 
 void paintLabel(const Brush& brush, const DrawnStage& drawn)
@@ -164,8 +163,7 @@ void paintPlan(QPainter& painter, const QWidget& widget, const PlanPicture& pict
     painter.setRenderHint(QPainter::Antialiasing);
     if (picture.stages.empty()) {
         painter.setPen(brush.colours.muted);
-        painter.drawText(widget.rect(), Qt::AlignCenter,
-                         QStringLiteral("No stage yet: add one below."));
+        painter.drawText(widget.rect(), Qt::AlignCenter, Words::tr("No stage yet: add one below."));
         return;
     }
     painter.save();

@@ -2,9 +2,11 @@
 
 #include "core/logbook/names.h"
 #include "core/logbook/plan_check.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/forms/quantity_cells.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -15,7 +17,7 @@ const std::array allUntil{StageUntil::hours, StageUntil::turnedDown, StageUntil:
 
 bool isRamp(const QStringList& row)
 {
-    return row[planKind] == shown(nameOf(StageKind::ramp));
+    return row[planKind] == stageKindWord(StageKind::ramp);
 }
 
 bool isAtGravity(const QStringList& row)
@@ -25,24 +27,23 @@ bool isAtGravity(const QStringList& row)
 
 QString hoursRule(double hours)
 {
-    return hours > 0.0 ? QString() : QStringLiteral("the hours must be above 0");
+    return hours > 0.0 ? QString() : Words::tr("the hours must be above 0");
 }
 
 QString bandRule(double kelvins)
 {
-    return kelvins > 0.0 ? QString() : QStringLiteral("the band must be above 0");
+    return kelvins > 0.0 ? QString() : Words::tr("the band must be above 0");
 }
 
 QString settlingRule(double hours)
 {
-    return hours >= 0.0 ? QString() : QStringLiteral("the settling allowed can't be negative");
+    return hours >= 0.0 ? QString() : Words::tr("the settling allowed can't be negative");
 }
 
 QString gravityRule(double gravity)
 {
-    return gravity >= 0.98 && gravity <= 1.2
-               ? QString()
-               : QStringLiteral("a gravity lies between 0.980 and 1.200");
+    return gravity >= 0.98 && gravity <= 1.2 ? QString()
+                                             : Words::tr("a gravity lies between 0.980 and 1.200");
 }
 
 EditColumn choiceColumn(const QString& title, const QStringList& choices)
@@ -54,7 +55,7 @@ EditColumn choiceColumn(const QString& title, const QStringList& choices)
 
 QStringList kindChoices()
 {
-    return {shown(nameOf(StageKind::hold)), shown(nameOf(StageKind::ramp))};
+    return {stageKindWord(StageKind::hold), stageKindWord(StageKind::ramp)};
 }
 
 QStringList untilChoices()
@@ -76,7 +77,7 @@ QStringList cellsOf(const Stage& stage, const Manner& manner)
     QStringList cells;
     cells.resize(planColumnCount);
     cells[planStage] = shown(stage.label);
-    cells[planKind] = shown(nameOf(stage.kind));
+    cells[planKind] = stageKindWord(stage.kind);
     cells[planTarget] = typedText(Quantity::temperature, plainOf(stage.target), manner);
     cells[planLasts] = textOf(Quantity::hours, stage.length, manner);
     cells[planEnds] = untilWords(stage.until);
@@ -135,7 +136,8 @@ Done readQuantities(const RowReader& reader, const Stage& origin, Stage& stage)
     HOLDBAND_TRY(
         reader.take(planTarget, Quantity::temperature, std::optional(origin.target), target));
     if (!target)
-        return dataProblem("the target is missing", {}, "type a temperature");
+        return dataProblem(Phrase::tr("the target is missing"), {},
+                           Phrase::tr("type a temperature"));
     stage.target = *target;
     HOLDBAND_TRY(reader.take(planLasts, Quantity::hours, origin.length, stage.length));
     HOLDBAND_TRY(reader.take(planBand, Quantity::difference, origin.tolerance, stage.tolerance));
@@ -146,13 +148,16 @@ Done readQuantities(const RowReader& reader, const Stage& origin, Stage& stage)
     HOLDBAND_TRY(
         reader.take(planGravity, Quantity::gravity, origin.untilGravity, stage.untilGravity));
     if (!stage.untilGravity)
-        return dataProblem("the gravity that ends it is missing", {}, "type one, such as 1.012");
+        return dataProblem(Phrase::tr("the gravity that ends it is missing"), {},
+                           Phrase::tr("type one, such as 1.012"));
     return {};
 }
 
 std::string stagePlace(std::size_t index, const std::string& label)
 {
-    return "stage " + std::to_string(index + 1) + (label.empty() ? "" : " (" + label + ")");
+    const std::string number = std::to_string(index + 1);
+    return label.empty() ? Phrase::tr("stage %1").with(number)
+                         : Phrase::tr("stage %1 (%2)").with(number, label);
 }
 
 /// What is wrong with the plan as a whole, placed at its stage alone.
@@ -177,11 +182,11 @@ QString untilWords(StageUntil until)
 {
     switch (until) {
     case StageUntil::hours:
-        return QStringLiteral("after its hours");
+        return Words::tr("after its hours");
     case StageUntil::turnedDown:
-        return QStringLiteral("when turned down");
+        return Words::tr("when turned down");
     case StageUntil::gravity:
-        return QStringLiteral("at a gravity");
+        return Words::tr("at a gravity");
     }
     return {};
 }
@@ -190,30 +195,30 @@ std::vector<EditColumn> planColumns(const Manner& manner)
 {
     const QString degrees = unitOf(Quantity::temperature, manner);
     std::vector<EditColumn> columns(planColumnCount);
-    columns[planStage] = {QStringLiteral("Stage")};
-    columns[planKind] = choiceColumn(QStringLiteral("Kind"), kindChoices());
-    columns[planTarget] = {QStringLiteral("Target, %1").arg(degrees), {}, {}, true};
+    columns[planStage] = {Words::tr("Stage")};
+    columns[planKind] = choiceColumn(Words::tr("Kind"), kindChoices());
+    columns[planTarget] = {Words::tr("Target, %1").arg(degrees), {}, {}, true};
     columns[planTarget].refusal =
         quantityRefusal(planTarget, Quantity::temperature, false, manner, {});
-    columns[planLasts] = {QStringLiteral("Lasts, h or d"), {}, {}, true};
+    columns[planLasts] = {Words::tr("Lasts, h or d"), {}, {}, true};
     columns[planLasts].refusal = [read = quantityRefusal(planLasts, Quantity::hours, true, manner,
                                                          hoursRule)](const QStringList& row) {
         if (isRamp(row) && row[planLasts].trimmed().isEmpty())
-            return QStringLiteral("a ramp needs hours");
+            return Words::tr("a ramp needs hours");
         return read(row);
     };
-    columns[planEnds] = choiceColumn(QStringLiteral("Ends"), untilChoices());
-    columns[planGravity] = {QStringLiteral("Gravity"), {}, {}, true};
+    columns[planEnds] = choiceColumn(Words::tr("Ends"), untilChoices());
+    columns[planGravity] = {Words::tr("Gravity"), {}, {}, true};
     columns[planGravity].used = isAtGravity;
     columns[planGravity].refusal =
         quantityRefusal(planGravity, Quantity::gravity, false, manner, gravityRule);
-    columns[planBand] = {QStringLiteral("Band ±, %1").arg(degrees), {}, {}, true};
+    columns[planBand] = {Words::tr("Band ±, %1").arg(degrees), {}, {}, true};
     columns[planBand].refusal =
         quantityRefusal(planBand, Quantity::difference, true, manner, bandRule);
-    columns[planSettling] = {QStringLiteral("May settle"), {}, {}, true};
+    columns[planSettling] = {Words::tr("May settle"), {}, {}, true};
     columns[planSettling].refusal =
         quantityRefusal(planSettling, Quantity::hours, true, manner, settlingRule);
-    columns[planBegins] = {QStringLiteral("Begins"), {}, {}, false, true};
+    columns[planBegins] = {Words::tr("Begins"), {}, {}, false, true};
     return columns;
 }
 
@@ -257,7 +262,7 @@ Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& or
             return failure(problem);
         }
         if (stage->label.empty())
-            stage->label = "Stage " + std::to_string(i + 1);
+            stage->label = Phrase::tr("Stage %1").with(std::to_string(i + 1));
         schedule.push_back(std::move(*stage));
     }
     HOLDBAND_TRY(checked(schedule, tolerance));
@@ -272,9 +277,9 @@ QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pit
     QString before;
     for (const Stage& stage : schedule) {
         if (!hours) {
-            words << QStringLiteral("after %1").arg(before);
+            words << Words::tr("after %1").arg(before);
         } else {
-            QString text = QStringLiteral("day %1").arg(static_cast<int>(*hours / 24.0));
+            QString text = Words::tr("day %1").arg(static_cast<int>(*hours / 24.0));
             if (pitched) {
                 const Instant at = *pitched + toMilliseconds(Hours{*hours});
                 text += QStringLiteral(", ") + shown(localShortText(at, manner.zone));
@@ -283,7 +288,7 @@ QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pit
         }
         const bool ends = stage.until == StageUntil::hours && stage.length;
         hours = hours && ends ? std::optional(*hours + stage.length->count()) : std::nullopt;
-        before = stage.label.empty() ? QStringLiteral("the one before") : shown(stage.label);
+        before = stage.label.empty() ? Words::tr("the one before") : shown(stage.label);
     }
     return words;
 }
@@ -298,11 +303,11 @@ QStringList planQuestions(const Schedule& schedule, const Manner& manner)
             continue;
         const QString target =
             shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
-        questions << QStringLiteral("The target of %1 is %2, %3. Is that meant?")
-                         .arg(stage.label.empty() ? QStringLiteral("a stage") : shown(stage.label),
+        questions << Words::tr("The target of %1 is %2, %3. Is that meant?")
+                         .arg(stage.label.empty() ? Words::tr("a stage") : shown(stage.label),
                               target,
-                              cold ? QStringLiteral("below freezing")
-                                   : QStringLiteral("hotter than beer ferments"));
+                              cold ? Words::tr("below freezing")
+                                   : Words::tr("hotter than beer ferments"));
     }
     return questions;
 }

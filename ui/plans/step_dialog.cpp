@@ -1,6 +1,7 @@
 #include "ui/plans/step_dialog.h"
 
 #include "core/store/batches.h"
+#include "core/text/phrase.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/save_row.h"
 #include "ui/session/session.h"
@@ -17,11 +18,11 @@ StepDialog::StepDialog(Session& session, const QString& title, const QString& sa
                        const Manner& manner, std::string oldName, Steps steps, QWidget* parent)
     : FormDialog(session, title, saveWords, parent), m_oldName(std::move(oldName)),
       m_steps(std::move(steps)), m_words(makeLabel({}, "", this)),
-      m_at(new InstantField(QStringLiteral("Time"), this))
+      m_at(new InstantField(Words::tr("Time"), this))
 {
-    m_words->setAccessibleName(QStringLiteral("What will be written"));
+    m_words->setAccessibleName(Words::tr("What will be written"));
     addWide(m_words);
-    addRow(QStringLiteral("&Time"), m_at);
+    addRow(Words::tr("&Time"), m_at);
     m_at->setZone(manner.zone);
     m_at->setClock([this] { return this->session().now(); });
     m_at->setInstant(session.now());
@@ -35,7 +36,7 @@ Result<Step> StepDialog::typedStep()
 {
     const auto at = m_at->instant();
     if (!at || !*at)
-        return at ? dataProblem("the time is missing") : failure(at.error());
+        return at ? dataProblem(Phrase::tr("the time is missing")) : failure(at.error());
     return m_steps(**at);
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/intake/rounds.h"
 #include "core/store/value_corrections.h"
+#include "core/text/phrase.h"
 
 namespace holdband::ui {
 
@@ -28,7 +29,7 @@ Mending correctSensor(const ReadingsView& view, std::size_t row, const Decimal& 
                       const std::string& why)
 {
     const store::ListedReading reading = view.readings[row];
-    return changing("corrected a reading of " + view.subject.name, why,
+    return changing(Phrase::tr("corrected a reading of %1").with(view.subject.name), why,
                     [reading, value, why, sensor = view.subject.name](const store::Change& change) {
                         if (reading.hand)
                             return store::correctHandReading(change, *reading.hand, value.value,
@@ -44,14 +45,14 @@ Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t
                          const std::string& why)
 {
     if (rows.empty())
-        return dataProblem("no reading is chosen", {},
-                           "choose the readings to leave out in the table first");
+        return dataProblem(Phrase::tr("no reading is chosen"), {},
+                           Phrase::tr("choose the readings to leave out in the table first"));
     if (why.empty())
-        return dataProblem("say why they are left out: the reason stays with them");
+        return dataProblem(Phrase::tr("say why they are left out: the reason stays with them"));
     if (!view.subject.meter) {
         const store::Exclusion exclusion{view.subject.name, spanOf(view, rows), why, {}};
         return changing(
-            "left out a stretch of " + view.subject.name, why,
+            Phrase::tr("left out a stretch of %1").with(view.subject.name), why,
             [exclusion](const store::Change& change) { return addExclusion(change, exclusion); });
     }
     std::vector<store::MeterReadingId> ids;
@@ -60,7 +61,7 @@ Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t
             ids.push_back(view.registers[row].reading.id);
     }
     if (ids.empty())
-        return dataProblem("they are left out already");
+        return dataProblem(Phrase::tr("they are left out already"));
     return [ids, why, meter = view.subject.name](const store::LogbookFile& file) {
         return intake::takeAwayRegisters(file, meter, ids, why);
     };
@@ -80,13 +81,13 @@ Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_
             exclusions.push_back(exclusion.id);
     }
     if (registers.empty() && exclusions.empty())
-        return dataProblem("no reading that was left out is chosen", {},
-                           "choose one in the table first");
+        return dataProblem(Phrase::tr("no reading that was left out is chosen"), {},
+                           Phrase::tr("choose one in the table first"));
     if (view.subject.meter)
         return [registers, meter = view.subject.name](const store::LogbookFile& file) {
             return intake::bringBackRegisters(file, meter, registers);
         };
-    return changing("brought back a stretch of " + view.subject.name, {},
+    return changing(Phrase::tr("brought back a stretch of %1").with(view.subject.name), {},
                     [exclusions](const store::Change& change) -> Done {
                         for (const store::ExclusionId id : exclusions)
                             HOLDBAND_TRY(store::removeExclusion(change, id));
@@ -98,13 +99,14 @@ Result<Mending> correct(const ReadingsView& view, const std::vector<std::size_t>
                         const Decimal& value, const std::string& why)
 {
     if (rows.size() != 1)
-        return dataProblem("a correction is of one reading", {},
-                           "choose the one to correct in the table first");
+        return dataProblem(Phrase::tr("a correction is of one reading"), {},
+                           Phrase::tr("choose the one to correct in the table first"));
     if (!view.subject.meter)
         return correctSensor(view, rows.front(), value, why);
     const store::ListedRegister& reading = view.registers[rows.front()].reading;
     if (reading.leftOut)
-        return dataProblem("the reading is left out", {}, "bring it back first");
+        return dataProblem(Phrase::tr("the reading is left out"), {},
+                           Phrase::tr("bring it back first"));
     return
         [id = reading.id, value, why, meter = view.subject.name](const store::LogbookFile& file) {
             return intake::correctRegister(file, meter, id, value.value, value.decimals, why);

@@ -31,24 +31,23 @@ QString typedTime(Instant at, const Zone& zone)
 ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject first)
     : QDialog(parent), m_session(&session), m_first(std::move(first)),
       m_readings(new TableModel(this)), m_subject(new QComboBox(this)), m_from(new QLineEdit(this)),
-      m_to(new QLineEdit(this)),
-      m_table(makeListTable(QStringLiteral("Readings"), m_readings, this)),
+      m_to(new QLineEdit(this)), m_table(makeListTable(Words::tr("Readings"), m_readings, this)),
       m_value(new QLineEdit(this)), m_why(new QLineEdit(this)),
-      m_leaveOut(new QPushButton(QStringLiteral("&Leave the chosen ones out"), this)),
-      m_bringBack(new QPushButton(QStringLiteral("&Bring back"), this)),
-      m_correct(new QPushButton(QStringLiteral("&Correct the chosen one"), this)),
+      m_leaveOut(new QPushButton(Words::tr("&Leave the chosen ones out"), this)),
+      m_bringBack(new QPushButton(Words::tr("&Bring back"), this)),
+      m_correct(new QPushButton(Words::tr("&Correct the chosen one"), this)),
       m_message(makeLabel({}, "muted", this))
 {
-    setWindowTitle(QStringLiteral("Readings"));
+    setWindowTitle(Words::tr("Readings"));
     resize(900, 640);
-    m_subject->setAccessibleName(QStringLiteral("Sensor or meter"));
-    m_from->setAccessibleName(QStringLiteral("From"));
-    m_to->setAccessibleName(QStringLiteral("To"));
-    m_value->setAccessibleName(QStringLiteral("The right value"));
-    m_value->setPlaceholderText(QStringLiteral("right value"));
+    m_subject->setAccessibleName(Words::tr("Sensor or meter"));
+    m_from->setAccessibleName(Words::tr("From"));
+    m_to->setAccessibleName(Words::tr("To"));
+    m_value->setAccessibleName(Words::tr("The right value"));
+    m_value->setPlaceholderText(Words::tr("right value"));
     m_value->setMaximumWidth(130);
-    m_why->setAccessibleName(QStringLiteral("Why"));
-    m_why->setPlaceholderText(QStringLiteral("why: probe lifted, battery low …"));
+    m_why->setAccessibleName(Words::tr("Why"));
+    m_why->setPlaceholderText(Words::tr("why: probe lifted, battery low …"));
     widen(*m_table, 5);
     layOut();
     connectParts();
@@ -59,9 +58,9 @@ void ReadingsDialog::layOut()
 {
     auto* head = new QHBoxLayout;
     head->addWidget(m_subject, 2);
-    head->addWidget(new QLabel(QStringLiteral("from"), this));
+    head->addWidget(new QLabel(Words::tr("from"), this));
     head->addWidget(m_from, 1);
-    head->addWidget(new QLabel(QStringLiteral("to"), this));
+    head->addWidget(new QLabel(Words::tr("to"), this));
     head->addWidget(m_to, 1);
     auto* mend = new QHBoxLayout;
     mend->addWidget(m_value);
@@ -104,8 +103,7 @@ std::optional<Span> ReadingsDialog::typedSpan()
     const auto to = parseTime(core(m_to->text()), m_view.zone);
     if (!from || !to || *to < *from) {
         say(!from ? sentence(from.error())
-                  : (!to ? sentence(to.error())
-                         : QStringLiteral("The stretch ends before it begins.")));
+                  : (!to ? sentence(to.error()) : Words::tr("The stretch ends before it begins.")));
         (from ? m_to : m_from)->setFocus();
         return std::nullopt;
     }
@@ -138,8 +136,8 @@ void ReadingsDialog::take(ReadingsView view)
     m_view = std::move(view);
     fillSubjects();
     m_why->setPlaceholderText(m_view.subject.meter
-                                  ? QStringLiteral("why: digits swapped, other meter read …")
-                                  : QStringLiteral("why: probe lifted, battery low …"));
+                                  ? Words::tr("why: digits swapped, other meter read …")
+                                  : Words::tr("why: probe lifted, battery low …"));
     m_from->setText(typedTime(m_view.span.start, m_view.zone));
     m_to->setText(typedTime(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone));
     m_readings->setWords(readingWords(m_view));

@@ -3,6 +3,7 @@
 #include "core/analysis/meter_curve.h"
 #include "core/store/equipment.h"
 #include "core/store/readings.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -44,15 +45,17 @@ void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row
     const MeterCurve pair({{before, now}, meter.resolution, meter.rollsOverAt}, {});
     row.decimals = std::max(before.decimals, now.decimals);
     if (pair.pairBefore(1) == MeterCurve::Pair::unexplained) {
-        row.usedWhy = "It reads less than the one before and nobody said why, so nothing is taken "
-                      "from this pair.";
+        row.usedWhy =
+            Phrase::tr("It reads less than the one before and nobody said why, so nothing is taken "
+                       "from this pair.");
         return;
     }
     row.usedKwh = pair.over({before.at, now.at}).kwh;
     if (pair.pairBefore(1) == MeterCurve::Pair::reset)
-        row.usedWhy = "The register restarted at 0 in between: it is at least this much.";
+        row.usedWhy =
+            Phrase::tr("The register restarted at 0 in between: it is at least this much.");
     else if (now.event == MeterEvent::rollover)
-        row.usedWhy = "The register rolled over in between: its top is added.";
+        row.usedWhy = Phrase::tr("The register rolled over in between: its top is added.");
 }
 
 void countAll(const Meter& meter, const std::vector<store::KeptReading>& standing,
@@ -65,7 +68,7 @@ void countAll(const Meter& meter, const std::vector<store::KeptReading>& standin
             standing.begin(), standing.end(), row.reading.inForce.at,
             [](const store::KeptReading& a, Instant at) { return a.inForce.at < at; });
         if (here == standing.begin())
-            row.usedWhy = "It is the first reading.";
+            row.usedWhy = Phrase::tr("It is the first reading.");
         else
             countSince(meter, std::prev(here)->inForce, row);
     }

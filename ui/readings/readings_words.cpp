@@ -4,6 +4,7 @@
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -50,17 +51,17 @@ QString stateWords(const ReadingsView& view, const store::ListedReading& reading
 {
     QStringList words;
     if (reading.instead)
-        words << withReason(QStringLiteral("corrected"), reading.why);
+        words << withReason(Words::tr("corrected"), reading.why);
     if (const auto why = leftOutBecause(view, reading.at))
-        words << withReason(QStringLiteral("left out"), *why);
+        words << withReason(Words::tr("left out"), *why);
     return words.join(QStringLiteral(" · "));
 }
 
 TableWords sensorWords(const ReadingsView& view)
 {
     TableWords words;
-    words.header = {QStringLiteral("when"), QStringLiteral("logged"), QStringLiteral("counts as"),
-                    QStringLiteral("unit"), QStringLiteral("from"),   QStringLiteral("remarks")};
+    words.header = {Words::tr("when"), Words::tr("logged"), Words::tr("counts as"),
+                    Words::tr("unit"), Words::tr("from"),   Words::tr("remarks")};
     words.numeric = {false, true, true, false, false, false};
     for (const store::ListedReading& reading : view.readings) {
         const bool out = leftOutBecause(view, reading.at).has_value();
@@ -80,31 +81,31 @@ TableWords sensorWords(const ReadingsView& view)
 QString originWords(const store::ListedRegister& reading)
 {
     if (reading.file.empty())
-        return QStringLiteral("by hand");
-    return shown(reading.file) +
-           (reading.line > 0 ? QStringLiteral(", line %1").arg(reading.line) : QString());
+        return Words::tr("by hand");
+    return reading.line > 0 ? Words::tr("%1, line %2").arg(shown(reading.file)).arg(reading.line)
+                            : shown(reading.file);
 }
 
 QString registerStateWords(const store::ListedRegister& reading, const Zone& zone)
 {
     QStringList words;
     if (reading.inForce.event)
-        words << shown(nameOf(*reading.inForce.event)) + QStringLiteral(" before it");
+        words << Words::tr("%1 before it").arg(meterEventWord(*reading.inForce.event));
     for (const store::Replaced& before : reading.before)
-        words << withReason(QStringLiteral("was %1, corrected %2")
+        words << withReason(Words::tr("was %1, corrected %2")
                                 .arg(numberText(before.kwh, before.decimals),
                                      shown(localShortText(before.until, zone))),
                             before.why);
     if (reading.leftOut)
-        words << withReason(QStringLiteral("left out"), reading.why);
+        words << withReason(Words::tr("left out"), reading.why);
     return words.join(QStringLiteral(" · "));
 }
 
 TableWords meterWords(const ReadingsView& view)
 {
     TableWords words;
-    words.header = {QStringLiteral("when"), QStringLiteral("register"), QStringLiteral("kWh since"),
-                    QStringLiteral("note"), QStringLiteral("from"),     QStringLiteral("remarks")};
+    words.header = {Words::tr("when"), Words::tr("register"), Words::tr("kWh since"),
+                    Words::tr("note"), Words::tr("from"),     Words::tr("remarks")};
     words.numeric = {false, true, true, false, false, false};
     for (const RegisterRow& row : view.registers) {
         const MeterReading& reading = row.reading.inForce;
@@ -141,14 +142,13 @@ TableWords readingWords(const ReadingsView& view)
 QString countWords(const ReadingsView& view)
 {
     if (view.subjects.empty())
-        return QStringLiteral("No sensor or meter is on record yet. Add one on the Equipment "
-                              "page.");
-    const auto count = static_cast<int>(view.size());
+        return Words::tr("No sensor or meter is on record yet. Add one on the Equipment "
+                         "page.");
     if (view.more)
-        return QStringLiteral("The first %1 of this stretch; choose a shorter one to see the rest.")
-            .arg(count);
-    return count == 1 ? QStringLiteral("1 reading in this stretch.")
-                      : QStringLiteral("%1 readings in this stretch.").arg(count);
+        return Words::tr("The first %1 of this stretch; choose a shorter one to see the rest.")
+            .arg(view.size());
+    return Words::counted("%n readings in this stretch.", "%n reading in this stretch.",
+                          view.size());
 }
 
 } // namespace holdband::ui

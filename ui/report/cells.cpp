@@ -21,19 +21,19 @@ QString rawNumber(double value)
     return ui::shown(shortestText(value));
 }
 
-Column words(const char* title)
+Column words(const QString& title)
 {
-    return {QString::fromUtf8(title), {}, false, false};
+    return {title, {}, false, false};
 }
 
-Column wideWords(const char* title)
+Column wideWords(const QString& title)
 {
-    return {QString::fromUtf8(title), {}, false, true};
+    return {title, {}, false, true};
 }
 
-Column figures(const char* title, const QString& unit)
+Column figures(const QString& title, const QString& unit)
 {
-    return {QString::fromUtf8(title), unit, true, false};
+    return {title, unit, true, false};
 }
 
 Cell Cells::text(const std::string& utf8) const
@@ -114,7 +114,7 @@ Cell Cells::leastKwh(const analysis::EnergyFigure& energy) const
 Cell Cells::mostKwh(const analysis::EnergyFigure& energy) const
 {
     if (energy.any() && !energy.highKnown())
-        return {QStringLiteral("unknown")};
+        return {ui::Words::tr("unknown")};
     return energy.any() ? number(energy.high, 2, "kWh") : absent();
 }
 

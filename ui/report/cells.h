@@ -47,8 +47,8 @@ private:
 /// The shortest text that reads back as the same number, with a point.
 QString rawNumber(double value);
 
-Column words(const char* title);
-Column wideWords(const char* title);
-Column figures(const char* title, const QString& unit = {});
+Column words(const QString& title);
+Column wideWords(const QString& title);
+Column figures(const QString& title, const QString& unit = {});
 
 } // namespace holdband::report

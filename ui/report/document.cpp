@@ -1,5 +1,7 @@
 #include "ui/report/document.h"
 
+#include "ui/words/words.h"
+
 namespace holdband::report {
 
 const Figure* Document::figure() const
@@ -13,7 +15,7 @@ const Figure* Document::figure() const
 
 QString moreRows(std::size_t count)
 {
-    return QStringLiteral("And %1 more; a report of the figures (CSV) has them all.").arg(count);
+    return ui::Words::tr("And %1 more; a report of the figures (CSV) has them all.").arg(count);
 }
 
 } // namespace holdband::report

@@ -18,40 +18,40 @@ Origin originOf(const store::LogbookFile& logbook)
 
 QString footerOf(const Origin& origin, const Zone& zone)
 {
-    return QStringLiteral("%1 · %2 · made %3")
+    return ui::Words::tr("%1 · %2 · made %3")
         .arg(origin.logbook, origin.program, ui::shown(localText(origin.made, zone)));
 }
 
-Table factsTable(const char* title)
+Table factsTable(const QString& title)
 {
     Table table;
-    table.title = QString::fromUtf8(title);
-    table.columns = {words("what"), wideWords("value")};
+    table.title = title;
+    table.columns = {words(ui::Words::tr("what")), wideWords(ui::Words::tr("value"))};
     table.headerShown = false;
     return table;
 }
 
-void addFact(Table& table, const char* what, Cell fact)
+void addFact(Table& table, const QString& what, Cell fact)
 {
-    table.rows.push_back({{QString::fromUtf8(what)}, std::move(fact)});
+    table.rows.push_back({{what}, std::move(fact)});
 }
 
-void addFact(Table& table, const char* what, const QString& fact)
+void addFact(Table& table, const QString& what, const QString& fact)
 {
     addFact(table, what, Cell{fact});
 }
 
 void addOrigin(Table& table, const Origin& origin, const Cells& cells)
 {
-    addFact(table, "Logbook", origin.logbook);
-    addFact(table, "Program", origin.program);
-    addFact(table, "Made", cells.instant(origin.made));
-    addFact(table, "Time zone", QString::fromStdString(cells.zone().name()));
+    addFact(table, ui::Words::tr("Logbook"), origin.logbook);
+    addFact(table, ui::Words::tr("Program"), origin.program);
+    addFact(table, ui::Words::tr("Made"), cells.instant(origin.made));
+    addFact(table, ui::Words::tr("Time zone"), QString::fromStdString(cells.zone().name()));
 }
 
 QString methodInShort()
 {
-    return QStringLiteral(
+    return ui::Words::tr(
         "Readings are joined by straight lines where they are no further apart than the gap limit; "
         "what lies between readings further apart counts for nothing. A stage is judged from where "
         "the beer first enters its band (before that it settles) to its end: the beer is inside "

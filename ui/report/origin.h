@@ -23,9 +23,9 @@ QString footerOf(const Origin& origin, const Zone& zone);
 void addOrigin(Table& table, const Origin& origin, const Cells& cells);
 
 /// A table of two columns: what it is, and what it says.
-Table factsTable(const char* title);
-void addFact(Table& table, const char* what, Cell fact);
-void addFact(Table& table, const char* what, const QString& fact);
+Table factsTable(const QString& title);
+void addFact(Table& table, const QString& what, Cell fact);
+void addFact(Table& table, const QString& what, const QString& fact);
 
 /// The method in a few sentences.
 QString methodInShort();

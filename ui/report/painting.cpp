@@ -1,5 +1,7 @@
 #include "ui/report/painting.h"
 
+#include "ui/words/language.h"
+
 #include <QGuiApplication>
 #include <QLoggingCategory>
 #include <string>
@@ -19,6 +21,7 @@ int withPainting(const char* program, const std::function<int()>& work)
     int count = 1;
     QGuiApplication application(count, arguments);
     QGuiApplication::setApplicationName(QStringLiteral("holdband"));
+    ui::speakAsDesktop();
     return work();
 }
 

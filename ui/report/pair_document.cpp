@@ -26,9 +26,10 @@ Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& fig
 Table measuresTable(const SideBySide& pair)
 {
     Table table;
-    table.title = QStringLiteral("Measures");
-    table.columns = {wideWords("Measure"), figures("A"),     figures("B"),
-                     figures("A − B"),     figures("A ÷ B"), words("ahead")};
+    table.title = ui::Words::tr("Measures");
+    table.columns = {wideWords(ui::Words::tr("Measure")), figures(QStringLiteral("A")),
+                     figures(QStringLiteral("B")),        figures(QStringLiteral("A − B")),
+                     figures(QStringLiteral("A ÷ B")),    words(ui::Words::tr("ahead"))};
     for (std::size_t i = 0; i < pair.lines.size(); ++i) {
         const review::MeasureWords& line = pair.lines[i];
         const analysis::Measure& measure = pair.measures[i];
@@ -52,11 +53,11 @@ void addChart(Document& document, const SideBySide& pair, const ui::PairSides& s
     if (picture->empty())
         return;
     document.add(
-        Figure{picture, QStringLiteral("Energy of both over the same elapsed time"),
-               QStringLiteral("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
+        Figure{picture, ui::Words::tr("Energy of both over the same elapsed time"),
+               ui::Words::tr("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
                    .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
-               QStringLiteral("Pale: the least and the most that the meters’ readings and "
-                              "their accuracy allow.")});
+               ui::Words::tr("Pale: the least and the most that the meters’ readings and "
+                             "their accuracy allow.")});
 }
 
 /// Why nobody is ahead, and what was cut off the bounds. Measures of one remark share a line.
@@ -97,8 +98,9 @@ void addNotes(Document& document, const SideBySide& pair)
     if (pair.notes.empty())
         return;
     Table table;
-    table.title = QStringLiteral("How fair is this?");
-    table.columns = {wideWords("What differs"), wideWords("what it does"), wideWords("touches")};
+    table.title = ui::Words::tr("How fair is this?");
+    table.columns = {wideWords(ui::Words::tr("What differs")),
+                     wideWords(ui::Words::tr("what it does")), wideWords(ui::Words::tr("touches"))};
     for (const review::NoteWords& note : pair.notes)
         table.rows.push_back({{ui::capitalised(ui::shown(note.note))},
                               {ui::shown(note.effect)},
@@ -111,9 +113,9 @@ void addBatches(Document& document, const SideBySide& pair)
 {
     if (!pair.ofSetups)
         return;
-    Table table = factsTable("Batches that went in");
-    addFact(table, "A", ui::shown(joined(pair.batchesA)));
-    addFact(table, "B", ui::shown(joined(pair.batchesB)));
+    Table table = factsTable(ui::Words::tr("Batches that went in"));
+    addFact(table, QStringLiteral("A"), ui::shown(joined(pair.batchesA)));
+    addFact(table, QStringLiteral("B"), ui::shown(joined(pair.batchesB)));
     document.add(Heading{table.title});
     document.add(std::move(table));
 }
@@ -121,15 +123,15 @@ void addBatches(Document& document, const SideBySide& pair)
 void addBasis(Document& document, const SideBySide& pair, const Origin& origin, const Zone& zone)
 {
     const Cells cells(pair.settings, zone);
-    Table table = factsTable("Computed from");
+    Table table = factsTable(ui::Words::tr("Computed from"));
     addOrigin(table, origin, cells);
     document.add(Heading{table.title});
     document.add(std::move(table));
     document.add(Paragraph{
-        QStringLiteral("Energies are compared over the elapsed time that is metered in both. One "
-                       "side is ahead only where the bounds of the two do not overlap; the bounds "
-                       "of energy hold the reading of the meters and their accuracy, those of "
-                       "temperature the sensors’ accuracy. ") +
+        ui::Words::tr("Energies are compared over the elapsed time that is metered in both. One "
+                      "side is ahead only where the bounds of the two do not overlap; the bounds "
+                      "of energy hold the reading of the meters and their accuracy, those of "
+                      "temperature the sensors’ accuracy. ") +
             methodInShort(),
         Tone::muted});
 }
@@ -141,19 +143,19 @@ Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
     auto zone = Zone::named(pair.settings.zone);
     HOLDBAND_TRY(zone);
     Document document;
-    document.kind = QStringLiteral("Report of two side by side");
-    document.title = QStringLiteral("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
+    document.kind = ui::Words::tr("Report of two side by side");
+    document.title = ui::Words::tr("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.subtitle =
-        QStringLiteral("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
+        ui::Words::tr("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.headline = ui::shown(pair.energySentence);
     document.footer = footerOf(origin, *zone);
     document.us = pair.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, QStringLiteral("energy")});
+    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("energy")});
     document.add(
-        Paragraph{ui::shown(pair.temperatureSentence), Tone::plain, QStringLiteral("temperature")});
+        Paragraph{ui::shown(pair.temperatureSentence), Tone::plain, ui::Words::tr("temperature")});
     if (!pair.ofSetups)
-        document.add(Paragraph{QStringLiteral("Counted from %1; energy over the %2 h that are "
-                                              "metered in both.")
+        document.add(Paragraph{ui::Words::tr("Counted from %1; energy over the %2 h that are "
+                                             "metered in both.")
                                    .arg(ui::shown(pair.alignment.words),
                                         ui::numberText(pair.alignment.commonHours, 1)),
                                Tone::muted});
@@ -161,7 +163,7 @@ Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
     const Cells cells(pair.settings, *zone);
     addChart(document, pair, sides);
     addDeviations(document, pair, sides);
-    document.add(Heading{QStringLiteral("Measures")});
+    document.add(Heading{ui::Words::tr("Measures")});
     document.add(measuresTable(pair));
     addRemarks(document, pair);
     addNotes(document, pair);

@@ -53,7 +53,7 @@ void addDots(Document& document, const SideBySide& pair, std::size_t measure,
     if (picture->empty())
         return;
     document.add(Figure{picture,
-                        QStringLiteral("%1, batch by batch").arg(title),
+                        ui::Words::tr("%1, batch by batch").arg(title),
                         QStringLiteral("%1: %2. %3: %4.")
                             .arg(sides.a, batchWords(figures.a), sides.b, batchWords(figures.b)),
                         {}});
@@ -63,9 +63,10 @@ void addDots(Document& document, const SideBySide& pair, std::size_t measure,
 Table batchWordsTable(const SideBySide& pair)
 {
     Table table;
-    table.title = QStringLiteral("Every batch’s figures");
+    table.title = ui::Words::tr("Every batch’s figures");
     table.shown = Shown::onPages;
-    table.columns = {words("Measure"), wideWords("A"), wideWords("B")};
+    table.columns = {words(ui::Words::tr("Measure")), wideWords(QStringLiteral("A")),
+                     wideWords(QStringLiteral("B"))};
     for (std::size_t i = 0; i < pair.batchFigures.size(); ++i) {
         const review::MeasureBatches& figures = pair.batchFigures[i];
         if (!figures.a.batches.empty() || !figures.b.batches.empty())
@@ -100,7 +101,7 @@ Table batchFiguresTable(const SideBySide& pair)
 {
     Table table = batchWordsTable(pair);
     table.shown = Shown::amongFigures;
-    table.columns = {words("Batch")};
+    table.columns = {words(ui::Words::tr("Batch"))};
     for (const analysis::Measure& measure : pair.measures)
         table.columns.push_back(
             {ui::shown(review::measureName(measure.rule.id)), ui::shown(measure.rule.unit), true});
@@ -115,7 +116,7 @@ void addIdle(Document& document, const SideBySide& pair)
     std::vector<std::string> idle;
     for (const review::IdleFigures& each : pair.idle)
         idle.push_back(each.sentence);
-    addSentences(document, idle, Tone::plain, QStringLiteral("idle"));
+    addSentences(document, idle, Tone::plain, ui::Words::tr("idle"));
 }
 
 void addModel(Document& document, const review::ModelWords& side)
@@ -143,8 +144,8 @@ void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSi
     if (!picture->empty())
         document.add(Figure{
             picture,
-            QStringLiteral("Total cost over batches, energy %1").arg(ui::shown(scenario.name)),
-            QStringLiteral("Cost of parts and energy of A, %1, and B, %2. %3")
+            ui::Words::tr("Total cost over batches, energy %1").arg(ui::shown(scenario.name)),
+            ui::Words::tr("Cost of parts and energy of A, %1, and B, %2. %3")
                 .arg(sides.a, sides.b, sentenceOf(scenario)),
             {}});
 }
@@ -153,24 +154,26 @@ Table costTable(const SideBySide& pair, const Cells& cells)
 {
     const review::MoneyWords& money = pair.money;
     Table table;
-    table.title = QStringLiteral("What it costs");
-    table.columns = {wideWords(""), figures("A"), figures("B")};
+    table.title = ui::Words::tr("What it costs");
+    table.columns = {wideWords(QStringLiteral("")), figures(QStringLiteral("A")),
+                     figures(QStringLiteral("B"))};
     const auto parts = [&](const std::string& text, const std::optional<double>& amount) {
         Cell cell = cells.money(amount);
         cell.text = ui::shown(text);
         return cell;
     };
-    table.rows.push_back({{QStringLiteral("Parts")},
+    table.rows.push_back({{ui::Words::tr("Parts")},
                           parts(money.partsTextA, money.partsA),
                           parts(money.partsTextB, money.partsB)});
     for (const review::CostScenario& scenario : money.scenarios)
-        table.rows.push_back({{QStringLiteral("Energy of a batch ") + ui::shown(scenario.name)},
+        table.rows.push_back({{ui::Words::tr("Energy of a batch %1", "at which price")
+                                   .arg(ui::shown(scenario.name))},
                               parts(scenario.perBatchA, scenario.a.perBatch.value),
                               parts(scenario.perBatchB, scenario.b.perBatch.value)});
     for (int row = 1; row <= costRows && !money.scenarios.empty(); ++row) {
         const int batches = money.lastBatch * row / costRows;
         const review::CostScenario& first = money.scenarios.front();
-        table.rows.push_back({{QStringLiteral("Total after %1 batches").arg(batches)},
+        table.rows.push_back({{ui::Words::tr("Total after %1 batches").arg(batches)},
                               cells.money(first.a.after(batches)),
                               cells.money(first.b.after(batches))});
     }
@@ -188,9 +191,10 @@ Cell scoreCell(const std::string& text, const std::optional<analysis::Scores>& s
 Table judgementTable(const review::JudgementWords& judgement)
 {
     Table table;
-    table.title = QStringLiteral("Judgement sheet");
-    table.columns = {words("Criterion"), figures("weight"), figures("A"), figures("B"),
-                     wideWords("how it was scored")};
+    table.title = ui::Words::tr("Judgement sheet");
+    table.columns = {words(ui::Words::tr("Criterion")), figures(ui::Words::tr("weight")),
+                     figures(QStringLiteral("A")), figures(QStringLiteral("B")),
+                     wideWords(ui::Words::tr("how it was scored"))};
     for (const review::CriterionWords& each : judgement.criteria)
         table.rows.push_back({{ui::shown(each.title), ui::shown(each.name)},
                               {ui::numberText(each.weight, 1), rawNumber(each.weight)},
@@ -198,11 +202,11 @@ Table judgementTable(const review::JudgementWords& judgement)
                               scoreCell(each.textB, each.scores, false),
                               {ui::capitalised(ui::shown(each.how))}});
     if (const auto& totals = judgement.sheet.totals) {
-        table.rows.push_back({{QStringLiteral("Total")},
+        table.rows.push_back({{ui::Words::tr("Total")},
                               {QString()},
                               {ui::numberText(totals->a, 2), rawNumber(totals->a)},
                               {ui::numberText(totals->b, 2), rawNumber(totals->b)},
-                              {QStringLiteral("The mean by weight")}});
+                              {ui::Words::tr("The mean by weight")}});
         for (Cell& cell : table.rows.back())
             cell.strong = true;
     }
@@ -219,17 +223,17 @@ void addDeviations(Document& document, const SideBySide& pair, const ui::PairSid
     if (!deviation->empty())
         document.add(
             Figure{deviation,
-                   QStringLiteral("Deviation of both from target"),
-                   QStringLiteral("The beer’s deviation from target of A, %1, and B, %2, over "
-                                  "elapsed time. %3")
+                   ui::Words::tr("Deviation of both from target"),
+                   ui::Words::tr("The beer’s deviation from target of A, %1, and B, %2, over "
+                                 "elapsed time. %3")
                        .arg(sides.a, sides.b, words),
                    {}});
     auto spread = std::make_shared<ui::PairSpreadPicture>(pair.deviations, unit, sides);
     if (!spread->empty())
         document.add(Figure{spread,
-                            QStringLiteral("Time spent at each deviation"),
-                            QStringLiteral("How much of its judged time each spent at each "
-                                           "deviation from target, A, %1, above B, %2. %3")
+                            ui::Words::tr("Time spent at each deviation"),
+                            ui::Words::tr("How much of its judged time each spent at each "
+                                          "deviation from target, A, %1, above B, %2. %3")
                                 .arg(sides.a, sides.b, words),
                             {}});
 }
@@ -238,7 +242,7 @@ void addBatchFigures(Document& document, const SideBySide& pair, const ui::PairS
 {
     if (!pair.ofSetups)
         return;
-    document.add(Heading{QStringLiteral("Batch by batch")});
+    document.add(Heading{ui::Words::tr("Batch by batch")});
     for (std::size_t i = 0; i < pair.batchFigures.size(); ++i) {
         if (std::find(std::begin(drawn), std::end(drawn), pair.measures[i].rule.id) !=
             std::end(drawn))
@@ -255,16 +259,16 @@ void addWeather(Document& document, const SideBySide& pair, const ui::PairSides&
     const review::SameWeather& weather = pair.weather;
     if (weather.sentence.empty())
         return;
-    document.add(Heading{QStringLiteral("In the same weather")});
+    document.add(Heading{ui::Words::tr("In the same weather")});
     addSentences(document, {weather.sentence, weather.any ? weather.energySentence : ""},
-                 Tone::plain, QStringLiteral("same weather"));
+                 Tone::plain, ui::Words::tr("same weather"));
     auto picture =
         std::make_shared<ui::WeatherPicture>(weather, cells.settings().temperatureUnit(), sides);
     if (!picture->empty())
         document.add(Figure{picture,
-                            QStringLiteral("Mean power over how much warmer the room was"),
-                            QStringLiteral("A point for each time between two readings of the "
-                                           "meters, and the line through them. ") +
+                            ui::Words::tr("Mean power over how much warmer the room was"),
+                            ui::Words::tr("A point for each time between two readings of the "
+                                          "meters, and the line through them. ") +
                                 joinedSentences({weather.sentence}),
                             {}});
     addModel(document, weather.a);
@@ -276,7 +280,7 @@ void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& s
               const Cells& cells)
 {
     const review::MoneyWords& money = pair.money;
-    document.add(Heading{QStringLiteral("Money")});
+    document.add(Heading{ui::Words::tr("Money")});
     for (const review::CostScenario& scenario : money.scenarios)
         document.add(Paragraph{QStringLiteral("%1: %2").arg(
             ui::capitalised(ui::shown(scenario.name)), sentenceOf(scenario))});
@@ -288,11 +292,11 @@ void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& s
 void addJudgement(Document& document, const SideBySide& pair)
 {
     const review::JudgementWords& judgement = pair.judgement;
-    document.add(Heading{QStringLiteral("Judgement sheet")});
-    addSentences(document, {judgement.sentence}, Tone::lead, QStringLiteral("judgement"));
+    document.add(Heading{ui::Words::tr("Judgement sheet")});
+    addSentences(document, {judgement.sentence}, Tone::lead, ui::Words::tr("judgement"));
     document.add(judgementTable(judgement));
     if (const QStringList turning = ui::sentences(judgement.turning); !turning.isEmpty()) {
-        document.add(Paragraph{QStringLiteral("What would turn it:")});
+        document.add(Paragraph{ui::Words::tr("What would turn it:")});
         document.add(Bullets{turning});
     }
     addSentences(document, {judgement.rule}, Tone::muted);

@@ -3,6 +3,7 @@
 #include "ui/report/page_flow.h"
 #include "ui/report/pdf_table.h"
 #include "ui/report/plain_text.h"
+#include "ui/words/words.h"
 
 #include <QBuffer>
 #include <QPdfWriter>
@@ -170,7 +171,7 @@ void paintFooter(QPainter& painter, const PageFlow& flow, const QString& words, 
     painter.setPen(colours.muted);
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, words);
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter,
-                     QStringLiteral("page %1 of %2").arg(page + 1).arg(flow.pageCount()));
+                     ui::Words::tr("page %1 of %2").arg(page + 1).arg(flow.pageCount()));
 }
 
 bool paintPages(QPdfWriter& writer, const PageFlow& flow, const QString& footerWords,

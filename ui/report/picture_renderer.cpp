@@ -2,6 +2,7 @@
 
 #include "ui/report/plain_text.h"
 #include "ui/report/svg_renderer.h"
+#include "ui/words/words.h"
 
 #include <QBuffer>
 #include <QFontMetrics>
@@ -65,7 +66,7 @@ void paintSheet(QPainter& painter, const Document& document, QSizeF size, Pictur
     const QRectF room(margin - 2.0, y + 8.0, width + 8.0, size.height() - y - 8.0 - 10.0);
     if (!figure) {
         paintWords(painter, room.topLeft() + QPointF(2.0, 20.0), width,
-                   QStringLiteral("There is nothing to draw yet."), look.font, colours.muted, 2);
+                   ui::Words::tr("There is nothing to draw yet."), look.font, colours.muted, 2);
         return;
     }
     painter.translate(room.topLeft());

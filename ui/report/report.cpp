@@ -3,6 +3,7 @@
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "ui/report/csv_renderer.h"
 #include "ui/report/html_renderer.h"
 #include "ui/report/pair_document.h"
@@ -98,7 +99,7 @@ bool fontThere()
 
 tl::unexpected<Problem> stopped()
 {
-    return dataProblem("the report was stopped; nothing was written");
+    return dataProblem(Phrase::tr("the report was stopped; nothing was written"));
 }
 
 } // namespace
@@ -135,28 +136,29 @@ Result<QByteArray> rendered(const Document& document, Form form, const Manner& m
                             const Progress& progress)
 {
     if (form != Form::csv && !fontThere())
-        return fileProblem("there is no font to write with", {},
-                           "install one, such as the package fonts-dejavu-core");
+        return fileProblem(Phrase::tr("there is no font to write with"), {},
+                           Phrase::tr("install one, such as the package fonts-dejavu-core"));
     QByteArray bytes = bytesOf(document, form, manner, progress);
     if (progress.stopped())
         return stopped();
     if (bytes.isEmpty())
-        return dataProblem("the report could not be drawn", {}, "choose a smaller size");
+        return dataProblem(Phrase::tr("the report could not be drawn"), {},
+                           Phrase::tr("choose a smaller size"));
     return bytes;
 }
 
 Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& progress)
 {
     HOLDBAND_TRY(exchange::mayWrite(wish.path, wish.existing));
-    progress.at("reading");
+    progress.at(ui::Words::tr("reading"));
     auto document = compose(logbook, wish.names);
     HOLDBAND_TRY(document);
     if (progress.stopped())
         return stopped();
-    progress.at("drawing");
+    progress.at(ui::Words::tr("drawing"));
     auto bytes = rendered(*document, wish.form, wish.manner, progress);
     HOLDBAND_TRY(bytes);
-    progress.at("writing");
+    progress.at(ui::Words::tr("writing"));
     return exchange::writeFile(
         wish.path, {bytes->constData(), static_cast<std::size_t>(bytes->size())}, wish.existing);
 }

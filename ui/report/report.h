@@ -31,7 +31,7 @@ struct Manner {
 /// What goes on while a report is made, and the wish to stop it. Called on the thread that makes
 /// it.
 struct Progress {
-    std::function<void(const char* step)> at = [](const char*) {};
+    std::function<void(const QString& step)> at = [](const QString&) {};
     std::function<bool()> stopped = [] { return false; };
 };
 

@@ -54,8 +54,8 @@ void ReportActions::openDialog(const QStringList& looked)
         if (!offer)
             return Q_EMIT said(sentence(offer.error()));
         if (offer->batches.isEmpty() && offer->setups.isEmpty())
-            return Q_EMIT said(QStringLiteral("There is nothing to report yet: the logbook has no "
-                                              "setup and no batch."));
+            return Q_EMIT said(Words::tr("There is nothing to report yet: the logbook has no "
+                                         "setup and no batch."));
         offer->chosen = looked;
         auto* dialog = new ReportDialog(*m_session, *offer, m_window);
         connect(dialog, &ReportDialog::said, this, &ReportActions::said);
@@ -77,8 +77,8 @@ void ReportActions::copyPicture(const QStringList& looked)
             if (!image)
                 return Q_EMIT said(sentence(image.error()));
             QGuiApplication::clipboard()->setImage(*image);
-            Q_EMIT said(QStringLiteral("The picture of %1 is on the clipboard, %2 × %3.")
-                            .arg(looked.join(QStringLiteral(" and ")))
+            Q_EMIT said(Words::tr("The picture of %1 is on the clipboard, %2 × %3.")
+                            .arg(looked.join(Words::tr(" and ")))
                             .arg(image->width())
                             .arg(image->height()));
         });

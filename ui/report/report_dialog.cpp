@@ -31,12 +31,12 @@ struct FormWords {
 };
 
 constexpr std::array forms{
-    FormWords{"PDF, A4", "pdf", Form::pdf, QPageSize::A4},
-    FormWords{"PDF, Letter", "pdf", Form::pdf, QPageSize::Letter},
-    FormWords{"Page (HTML, one file)", "html", Form::html},
-    FormWords{"Figures (CSV)", "csv", Form::csv},
-    FormWords{"Picture (PNG)", "png", Form::png},
-    FormWords{"Picture as vectors (SVG)", "svg", Form::svg},
+    FormWords{QT_TRANSLATE_NOOP("Words", "PDF, A4"), "pdf", Form::pdf, QPageSize::A4},
+    FormWords{QT_TRANSLATE_NOOP("Words", "PDF, Letter"), "pdf", Form::pdf, QPageSize::Letter},
+    FormWords{QT_TRANSLATE_NOOP("Words", "Page (HTML, one file)"), "html", Form::html},
+    FormWords{QT_TRANSLATE_NOOP("Words", "Figures (CSV)"), "csv", Form::csv},
+    FormWords{QT_TRANSLATE_NOOP("Words", "Picture (PNG)"), "png", Form::png},
+    FormWords{QT_TRANSLATE_NOOP("Words", "Picture as vectors (SVG)"), "svg", Form::svg},
 };
 
 struct SizeWords {
@@ -45,9 +45,9 @@ struct SizeWords {
 };
 
 constexpr std::array sizes{
-    SizeWords{"1920 × 1080, for a video", report::landscape},
-    SizeWords{"1080 × 1920, upright for a post", report::portrait},
-    SizeWords{"1080 × 1080, square", QSize(1080, 1080)},
+    SizeWords{QT_TRANSLATE_NOOP("Words", "1920 × 1080, for a video"), report::landscape},
+    SizeWords{QT_TRANSLATE_NOOP("Words", "1080 × 1920, upright for a post"), report::portrait},
+    SizeWords{QT_TRANSLATE_NOOP("Words", "1080 × 1080, square"), QSize(1080, 1080)},
 };
 
 const FormWords& formAt(const QComboBox* list)
@@ -59,7 +59,7 @@ const FormWords& formAt(const QComboBox* list)
 /// hidden, not too long.
 QString fileNameOf(const QStringList& names)
 {
-    QString name = names.join(QStringLiteral(" and ")).left(80);
+    QString name = names.join(Words::tr(" and ")).left(80);
     for (QChar& c : name) {
         if (!c.isLetterOrNumber() && !QStringLiteral(" ._-+()").contains(c))
             c = u'_';
@@ -67,34 +67,33 @@ QString fileNameOf(const QStringList& names)
     name = name.trimmed();
     while (name.startsWith(u'.') || name.startsWith(u'-'))
         name.remove(0, 1);
-    return name.isEmpty() ? QStringLiteral("report") : name;
+    return name.isEmpty() ? Words::tr("report") : name;
 }
 
 } // namespace
 
 ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget* parent)
-    : FormDialog(session, QStringLiteral("Report"), QStringLiteral("Write it"), parent),
-      m_of(makeChoice(QStringLiteral("Report of"), this)),
-      m_beside(makeChoice(QStringLiteral("Side by side with"), this)),
-      m_form(makeChoice(QStringLiteral("Form"), this)),
-      m_size(makeChoice(QStringLiteral("Size"), this)),
-      m_ground(makeChoice(QStringLiteral("Ground"), this)),
-      m_file(makeLine(QStringLiteral("File"))), m_step(makeLabel({}, "muted", this))
+    : FormDialog(session, Words::tr("Report"), Words::tr("Write it"), parent),
+      m_of(makeChoice(Words::tr("Report of"), this)),
+      m_beside(makeChoice(Words::tr("Side by side with"), this)),
+      m_form(makeChoice(Words::tr("Form"), this)), m_size(makeChoice(Words::tr("Size"), this)),
+      m_ground(makeChoice(Words::tr("Ground"), this)), m_file(makeLine(Words::tr("File"))),
+      m_step(makeLabel({}, "muted", this))
 {
-    addRow(QStringLiteral("&Report of"), m_of);
-    addRow(QStringLiteral("&Side by side with"), m_beside);
-    addRow(QStringLiteral("&Form"), m_form);
-    addRow(QStringLiteral("Si&ze"), m_size);
-    addRow(QStringLiteral("&Ground"), m_ground);
-    addRow(QStringLiteral("File"), makeFileRow());
+    addRow(Words::tr("&Report of"), m_of);
+    addRow(Words::tr("&Side by side with"), m_beside);
+    addRow(Words::tr("&Form"), m_form);
+    addRow(Words::tr("Si&ze"), m_size);
+    addRow(Words::tr("&Ground"), m_ground);
+    addRow(Words::tr("File"), makeFileRow());
     addWide(m_step);
     for (const FormWords& form : forms)
-        m_form->addItem(QString::fromUtf8(form.words));
+        m_form->addItem(Words::tr(form.words));
     for (const SizeWords& size : sizes)
-        m_size->addItem(QString::fromUtf8(size.words));
+        m_size->addItem(Words::tr(size.words));
     m_form->setCurrentIndex(offered.us ? 1 : 0);
     m_size->setMinimumContentsLength(30);
-    m_ground->addItems({QStringLiteral("Light"), QStringLiteral("Dark")});
+    m_ground->addItems({Words::tr("Light"), Words::tr("Dark")});
     offer(offered);
     for (QComboBox* list : {m_of, m_beside, m_form})
         connect(list, &QComboBox::currentIndexChanged, this, &ReportDialog::fitToForm);
@@ -114,7 +113,7 @@ QWidget* ReportDialog::makeFileRow()
     auto* row = new QWidget(this);
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
-    auto* choose = new QPushButton(QStringLiteral("&Choose…"), row);
+    auto* choose = new QPushButton(Words::tr("&Choose…"), row);
     layout->addWidget(m_file, 1);
     layout->addWidget(choose);
     connect(choose, &QPushButton::clicked, this, &ReportDialog::chooseFile);
@@ -123,12 +122,12 @@ QWidget* ReportDialog::makeFileRow()
 
 void ReportDialog::offer(const ReportOffer& offered)
 {
-    m_beside->addItem(QStringLiteral("nothing"));
+    m_beside->addItem(Words::tr("nothing"));
     for (QComboBox* list : {m_of, m_beside}) {
         for (const QString& batch : offered.batches)
             list->addItem(batch, batch);
         for (const QString& setup : offered.setups)
-            list->addItem(QStringLiteral("%1, all its batches").arg(setup), setup);
+            list->addItem(Words::tr("%1, all its batches").arg(setup), setup);
     }
     const auto choose = [](QComboBox* list, const QString& name) {
         list->setCurrentIndex(std::max(list->findData(name), 0));
@@ -168,7 +167,7 @@ void ReportDialog::suggestFile()
 void ReportDialog::chooseFile()
 {
     const QString path =
-        QFileDialog::getSaveFileName(this, QStringLiteral("Where the report goes"), m_file->text());
+        QFileDialog::getSaveFileName(this, Words::tr("Where the report goes"), m_file->text());
     if (path.isEmpty())
         return;
     m_fileTyped = true;
@@ -198,7 +197,7 @@ void ReportDialog::save()
         return;
     QString path = m_file->text().trimmed();
     if (path.isEmpty() || path.endsWith(u'/'))
-        return refuse(QStringLiteral("Say what the file is to be called."), m_file);
+        return refuse(Words::tr("Say what the file is to be called."), m_file);
     if (report::formNamed(core(path)) != formAt(m_form).form)
         path += u'.' + QString::fromLatin1(formAt(m_form).ending);
     m_file->setText(path);
@@ -206,8 +205,8 @@ void ReportDialog::save()
     if (QFileInfo(path).isFile()) {
         if (m_replaceAgreed != path) {
             m_replaceAgreed = path;
-            return refuse(QStringLiteral("A file of that name stands there. Press “Write it” "
-                                         "again to replace it, or choose another name."),
+            return refuse(Words::tr("A file of that name stands there. Press “Write it” "
+                                    "again to replace it, or choose another name."),
                           m_file);
         }
         wanted.existing = exchange::Existing::replace;
@@ -225,7 +224,7 @@ void ReportDialog::takeEnd(const QString& problem)
         return QDialog::reject();
     if (!problem.isEmpty())
         return refuse(problem, m_file);
-    Q_EMIT said(QStringLiteral("The report is written to %1.").arg(m_file->text().trimmed()));
+    Q_EMIT said(Words::tr("The report is written to %1.").arg(m_file->text().trimmed()));
     accept();
 }
 
@@ -236,7 +235,7 @@ void ReportDialog::reject()
         return FormDialog::reject();
     m_leaving = true;
     m_job.stop();
-    m_step->setText(QStringLiteral("Stopping…"));
+    m_step->setText(Words::tr("Stopping…"));
 }
 
 } // namespace holdband::ui

@@ -38,10 +38,9 @@ void ReportJob::start(const QString& logbook, report::Wish wish)
     m_stop = std::make_shared<std::atomic<bool>>(false);
     report::Progress progress;
     progress.stopped = [stop = m_stop] { return stop->load(); };
-    progress.at = [this](const char* step) {
+    progress.at = [this](const QString& step) {
         QMetaObject::invokeMethod(
-            this, [this, words = QString::fromUtf8(step)] { Q_EMIT stepped(words); },
-            Qt::QueuedConnection);
+            this, [this, step] { Q_EMIT stepped(step); }, Qt::QueuedConnection);
     };
     m_watcher.setFuture(QtConcurrent::run([path = core(logbook), wish = std::move(wish), progress] {
         return made(path, wish, progress);

@@ -26,17 +26,17 @@ QString sensorWords(const review::SensorBasis& basis, const Cells& cells, bool s
     const TemperatureUnit unit = cells.settings().temperatureUnit();
     QStringList parts{ui::shown(basis.sensor.name)};
     parts << (basis.accuracy
-                  ? QStringLiteral("good to ± ") +
-                        ui::shown(differenceText(*basis.accuracy, unit, 2, ui::decimalSign()))
-                  : QStringLiteral("accuracy unknown"));
+                  ? ui::Words::tr("good to ± %1")
+                        .arg(ui::shown(differenceText(*basis.accuracy, unit, 2, ui::decimalSign())))
+                  : ui::Words::tr("accuracy unknown"));
     for (const Offset& offset : basis.sensor.offsets)
-        parts << QStringLiteral("%1 added from %2 on")
+        parts << ui::Words::tr("%1 added from %2 on")
                      .arg(ui::shown(differenceText(offset.add, unit, 2, ui::decimalSign())),
                           ui::shown(localText(offset.from, cells.zone())));
     if (!basis.sensor.placement.empty())
         parts << ui::shown(basis.sensor.placement);
     if (!shared)
-        parts << QStringLiteral("%1 readings").arg(basis.readings);
+        parts << ui::Words::counted("%n readings", "%n reading", basis.readings);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -44,23 +44,23 @@ QString meterWords(const Meter& meter)
 {
     QStringList parts{ui::shown(meter.name)};
     if (meter.resolution)
-        parts << QStringLiteral("counts in steps of %1 kWh")
+        parts << ui::Words::tr("counts in steps of %1 kWh")
                      .arg(QString::fromStdString(
                          shortestText(meter.resolution->kilowattHours(), ui::decimalSign())));
     else
-        parts << QStringLiteral("its last digit taken from its readings");
+        parts << ui::Words::tr("its last digit taken from its readings");
     parts << (meter.accuracy
-                  ? QStringLiteral("good to %1 %").arg(ui::numberText(*meter.accuracy * 100.0, 1))
-                  : QStringLiteral("accuracy class unknown"));
+                  ? ui::Words::tr("good to %1 %").arg(ui::numberText(*meter.accuracy * 100.0, 1))
+                  : ui::Words::tr("accuracy class unknown"));
     return parts.join(QStringLiteral(", "));
 }
 
 QString coverageWords(const RunReview& review)
 {
     const auto coverage = review.figures.judged.asPlanned.totals.coverage();
-    return coverage ? QStringLiteral("%1 of the hold time was seen")
+    return coverage ? ui::Words::tr("%1 of the hold time was seen")
                           .arg(ui::shown(shareText(*coverage, 1, ui::decimalSign())))
-                    : QStringLiteral("there was no hold time");
+                    : ui::Words::tr("there was no hold time");
 }
 
 void addSensors(Table& table, const review::Basis& basis, const Cells& cells)
@@ -75,29 +75,30 @@ void addSensors(Table& table, const review::Basis& basis, const Cells& cells)
                 sensorWords(sensor, cells, several && !isRoom(sensor)));
     }
     if (several)
-        addFact(table, "Readings of the beer", cells.count(basis.sensors.front().readings));
+        addFact(table, ui::Words::tr("Readings of the beer"),
+                cells.count(basis.sensors.front().readings));
     for (const Meter& meter : basis.meters)
-        addFact(table, "Meter", meterWords(meter));
+        addFact(table, ui::Words::tr("Meter"), meterWords(meter));
 }
 
 void addSettings(Table& table, const RunReview& review, const Cells& cells)
 {
     const Batch& batch = review.batch();
     const TemperatureUnit unit = cells.settings().temperatureUnit();
-    addFact(table, "Tolerance",
+    addFact(table, ui::Words::tr("Tolerance"),
             batch.tolerance
                 ? QStringLiteral("± ") +
                       ui::shown(differenceText(*batch.tolerance, unit, 2, ui::decimalSign()))
-                : QStringLiteral("each stage its own"));
-    addFact(table, "Gap limit",
+                : ui::Words::tr("each stage its own"));
+    addFact(table, ui::Words::tr("Gap limit"),
             lengthOf(review.input.judging.gapLimit) +
-                (batch.gapLimit ? QString() : QStringLiteral(" (3 × the median interval)")));
+                (batch.gapLimit ? QString() : ui::Words::tr(" (3 × the median interval)")));
     addFact(
-        table, "Grace",
+        table, ui::Words::tr("Grace"),
         batch.grace > Milliseconds{0}
-            ? QStringLiteral("excursions shorter than %1 do not count").arg(lengthOf(batch.grace))
-            : QStringLiteral("none: every excursion counts"));
-    addFact(table, "Coverage needed",
+            ? ui::Words::tr("excursions shorter than %1 do not count").arg(lengthOf(batch.grace))
+            : ui::Words::tr("none: every excursion counts"));
+    addFact(table, ui::Words::tr("Coverage needed"),
             ui::shown(shareText(review.input.settings.coverageNeeded, 0, ui::decimalSign())));
 }
 
@@ -107,13 +108,13 @@ void addBasis(Document& document, const RunReview& review, const review::Basis& 
               const Origin& origin)
 {
     const Cells cells(review.settings, review.zone);
-    Table table = factsTable("Computed from");
+    Table table = factsTable(ui::Words::tr("Computed from"));
     addOrigin(table, origin, cells);
-    addFact(table, "Span",
-            QStringLiteral("%1 to %2")
+    addFact(table, ui::Words::tr("Span"),
+            ui::Words::tr("%1 to %2")
                 .arg(cells.instant(review.input.span.start).text,
                      cells.instant(review.input.span.end).text));
-    addFact(table, "Coverage", coverageWords(review));
+    addFact(table, ui::Words::tr("Coverage"), coverageWords(review));
     addSensors(table, basis, cells);
     addSettings(table, review, cells);
     document.add(Heading{table.title});

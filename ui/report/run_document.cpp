@@ -20,17 +20,17 @@ QString subtitleOf(const RunReview& review)
     const Batch& batch = review.batch();
     const Cells cells(review.settings, review.zone);
     QStringList parts{ui::shown(review.setup.name),
-                      QStringLiteral("pitched ") + cells.instant(batch.pitched).text,
-                      batch.ended ? QStringLiteral("ended ") + cells.instant(*batch.ended).text
-                                  : QStringLiteral("still open")};
+                      ui::Words::tr("pitched %1").arg(cells.instant(batch.pitched).text),
+                      batch.ended ? ui::Words::tr("ended %1").arg(cells.instant(*batch.ended).text)
+                                  : ui::Words::tr("still open")};
     if (batch.volume)
         parts << ui::shown(volumeText(*batch.volume, review.settings.units, ui::decimalSign()));
     if (batch.originalGravity)
-        parts << QStringLiteral("original gravity ") +
-                     ui::shown(gravityText(*batch.originalGravity, ui::decimalSign()));
+        parts << ui::Words::tr("original gravity %1")
+                     .arg(ui::shown(gravityText(*batch.originalGravity, ui::decimalSign())));
     if (batch.finalGravity)
-        parts << QStringLiteral("final ") +
-                     ui::shown(gravityText(*batch.finalGravity, ui::decimalSign()));
+        parts << ui::Words::tr("final %1", "gravity")
+                     .arg(ui::shown(gravityText(*batch.finalGravity, ui::decimalSign())));
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -39,7 +39,7 @@ QString chartInWords(const RunReview& review)
 {
     const Cells cells(review.settings, review.zone);
     QString words =
-        QStringLiteral("From %1 to %2. %3. ")
+        ui::Words::tr("From %1 to %2. %3. ")
             .arg(cells.instant(review.input.span.start).text,
                  cells.instant(review.input.span.end).text, ui::shown(review.words.headline));
     const auto& judged = review.figures.judged;
@@ -47,14 +47,14 @@ QString chartInWords(const RunReview& review)
         const auto& seen = judged.statistics[i];
         if (seen.minimum && seen.maximum)
             words +=
-                QStringLiteral("%1: beer from %2 to %3. ")
+                ui::Words::tr("%1: beer from %2 to %3. ")
                     .arg(ui::shown(judged.stages[i].label), cells.temperature(*seen.minimum).text,
                          cells.temperature(*seen.maximum).text);
     }
     if (review.figures.energy.whole.any())
-        words += QStringLiteral("Energy rises to %1 kWh. ")
+        words += ui::Words::tr("Energy rises to %1 kWh. ")
                      .arg(cells.kwh(review.figures.energy.whole).text);
-    return words + QStringLiteral("The figures stand in the tables below.");
+    return words + ui::Words::tr("The figures stand in the tables below.");
 }
 
 /// What the signs in the chart mean: those that occur.
@@ -62,15 +62,15 @@ QString captionOf(const ui::RunChart& chart)
 {
     QStringList parts;
     if (!chart.bands.empty())
-        parts << QStringLiteral("Green: the band.");
+        parts << ui::Words::tr("Green: the band.");
     if (!chart.settling.empty())
-        parts << QStringLiteral("Hatched: settling, not judged.");
+        parts << ui::Words::tr("Hatched: settling, not judged.");
     if (!chart.gaps.empty() || !chart.unmetered.empty())
-        parts << QStringLiteral("Grey: not seen, or not metered.");
+        parts << ui::Words::tr("Grey: not seen, or not metered.");
     if (!chart.excursions.empty())
-        parts << QStringLiteral("Rings: the worst of each excursion.");
+        parts << ui::Words::tr("Rings: the worst of each excursion.");
     if (!chart.notes.empty())
-        parts << QStringLiteral("Numbered squares: remarks of the journal.");
+        parts << ui::Words::tr("Numbered squares: remarks of the journal.");
     return parts.join(u' ');
 }
 
@@ -80,19 +80,19 @@ void addChart(Document& document, const RunReview& review)
     const QString caption = captionOf(chart);
     auto picture = std::make_shared<ui::RunPicture>(std::move(chart));
     if (picture->empty()) {
-        document.add(Paragraph{QStringLiteral("Nothing of this batch is logged or metered yet, so "
-                                              "there is no chart.")});
+        document.add(Paragraph{ui::Words::tr("Nothing of this batch is logged or metered yet, so "
+                                             "there is no chart.")});
         return;
     }
-    document.add(Figure{picture, QStringLiteral("Temperature, deviation and energy"),
+    document.add(Figure{picture, ui::Words::tr("Temperature, deviation and energy"),
                         chartInWords(review), caption});
 }
 
-void addSentences(Document& document, const char* title, const QStringList& sentences)
+void addSentences(Document& document, const QString& title, const QStringList& sentences)
 {
     if (sentences.isEmpty())
         return;
-    document.add(Heading{QString::fromUtf8(title)});
+    document.add(Heading{title});
     document.add(Bullets{sentences});
 }
 
@@ -109,25 +109,25 @@ QStringList capitalised(const std::vector<std::string>& sentences)
 Document runDocument(const RunReview& review, const review::Basis& basis, const Origin& origin)
 {
     Document document;
-    document.kind = QStringLiteral("Report of a run");
+    document.kind = ui::Words::tr("Report of a run");
     document.title = ui::shown(review.batch().name);
     document.subtitle = subtitleOf(review);
     document.headline = ui::shown(review.words.headline) + u'.';
     document.footer = footerOf(origin, review.zone);
     document.us = review.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, QStringLiteral("verdict")});
+    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("verdict")});
     if (!review.words.detail.empty())
         document.add(
-            Paragraph{ui::shown(review.words.detail), Tone::muted, QStringLiteral("certainty")});
+            Paragraph{ui::shown(review.words.detail), Tone::muted, ui::Words::tr("certainty")});
     addChart(document, review);
     addStages(document, review);
     addExcursions(document, review);
     addEnergy(document, review);
     addBeer(document, review);
-    addSentences(document, "Journal", ui::journalLines(review));
-    addSentences(document, "Worth a look", capitalised(review.findings));
+    addSentences(document, ui::Words::tr("Journal"), ui::journalLines(review));
+    addSentences(document, ui::Words::tr("Worth a look"), capitalised(review.findings));
     addBasis(document, review, basis, origin);
-    addSentences(document, "Care", capitalised(review.cautions));
+    addSentences(document, ui::Words::tr("Care"), capitalised(review.cautions));
     return document;
 }
 

@@ -14,10 +14,14 @@ namespace {
 using analysis::EnergyFigure;
 using review::RunReview;
 
-std::vector<Column> energyColumns(const char* first)
+std::vector<Column> energyColumns(const QString& first)
 {
-    return {words(first),           figures("kWh", "kWh"),   figures("least", "kWh"),
-            figures("most", "kWh"), figures("metered", "h"), figures("mean power, W", "W")};
+    return {words(first),
+            figures(QStringLiteral("kWh"), "kWh"),
+            figures(ui::Words::tr("least"), "kWh"),
+            figures(ui::Words::tr("most"), "kWh"),
+            figures(ui::Words::tr("metered"), "h"),
+            figures(ui::Words::tr("mean power, W"), "W")};
 }
 
 std::vector<Cell> energyRow(const QString& what, const EnergyFigure& energy, const Cells& cells)
@@ -34,29 +38,29 @@ Table spansTable(const RunReview& review, const Cells& cells)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     Table table;
-    table.title = QStringLiteral("Energy");
-    table.columns = energyColumns("Part of the run");
-    table.rows.push_back(energyRow(energy.partlyMetered() ? QStringLiteral("Where metered")
-                                                          : QStringLiteral("Whole run"),
+    table.title = ui::Words::tr("Energy");
+    table.columns = energyColumns(ui::Words::tr("Part of the run"));
+    table.rows.push_back(energyRow(energy.partlyMetered() ? ui::Words::tr("Where metered")
+                                                          : ui::Words::tr("Whole run"),
                                    energy.whole, cells));
     for (Cell& cell : table.rows.back())
         cell.strong = true;
     if (energy.beforeCrash)
         table.rows.push_back(
-            energyRow(QStringLiteral("Before the crash"), energy.beforeCrash->energy, cells));
+            energyRow(ui::Words::tr("Before the crash"), energy.beforeCrash->energy, cells));
     if (energy.crash)
-        table.rows.push_back(energyRow(QStringLiteral("The crash"), energy.crash->energy, cells));
+        table.rows.push_back(energyRow(ui::Words::tr("The crash"), energy.crash->energy, cells));
     for (const analysis::SpanEnergy& stage : energy.stages)
         table.rows.push_back(
-            energyRow(QStringLiteral("Stage ") + ui::shown(stage.label), stage.energy, cells));
+            energyRow(ui::Words::tr("Stage %1").arg(ui::shown(stage.label)), stage.energy, cells));
     return table;
 }
 
 Table daysTable(const RunReview& review, const Cells& cells)
 {
     Table table;
-    table.title = QStringLiteral("Energy by day");
-    table.columns = energyColumns("Day");
+    table.title = ui::Words::tr("Energy by day");
+    table.columns = energyColumns(ui::Words::tr("Day"));
     for (const analysis::SpanEnergy& day : review.figures.energy.days) {
         table.rows.push_back(
             energyRow(ui::shown(review::dayText(day, review.zone)), day.energy, cells));
@@ -77,15 +81,15 @@ void addCost(Table& table, const RunReview& review, const Cells& cells)
     const auto& cost = review.figures.energy.cost;
     if (!cost)
         return;
-    addFact(table, "Cost of the energy",
+    addFact(table, ui::Words::tr("Cost of the energy"),
             bounded(cells.money(cost->amount), cells.money(cost->low), cells.money(cost->high)));
     const Tariff& tariff = review.settings.tariff;
     const bool plain =
         tariff.windows.empty() && tariff.pricePerKwh && review.settings.tariffChanges.empty();
     if (plain)
-        addFact(table, "Price of a kWh", cells.money(*tariff.pricePerKwh));
+        addFact(table, ui::Words::tr("Price of a kWh"), cells.money(*tariff.pricePerKwh));
     else
-        addFact(table, "Price of a kWh", QStringLiteral("by the prices of its time"));
+        addFact(table, ui::Words::tr("Price of a kWh"), ui::Words::tr("by the prices of its time"));
 }
 
 void addWholeDays(Table& table, const RunReview& review, const Cells& cells)
@@ -96,9 +100,9 @@ void addWholeDays(Table& table, const RunReview& review, const Cells& cells)
         return cells.kwh(review.figures.energy.days[day].energy).text;
     };
     Cell mean = cells.number(review.dailyEnergy->meanKwh, 2, "kWh");
-    mean.text += QStringLiteral(" kWh (least %1, most %2)")
+    mean.text += ui::Words::tr(" kWh (least %1, most %2)")
                      .arg(ofDay(review.dailyEnergy->least), ofDay(review.dailyEnergy->most));
-    addFact(table, "A whole day, mean", mean);
+    addFact(table, ui::Words::tr("A whole day, mean"), mean);
 }
 
 void addLift(Table& table, const RunReview& review, const Cells& cells)
@@ -108,7 +112,7 @@ void addLift(Table& table, const RunReview& review, const Cells& cells)
         Cell lift = cells.difference(*energy.lift->mean());
         lift.text = ui::signedText(cells.inUnit(*energy.lift->mean()), 1);
         lift.text += u' ' + cells.degrees();
-        addFact(table, "Room above beer, mean", lift);
+        addFact(table, ui::Words::tr("Room above beer, mean"), lift);
     }
     if (!energy.kwhPerDegreeDay)
         return;
@@ -116,12 +120,12 @@ void addLift(Table& table, const RunReview& review, const Cells& cells)
     const QString unit = QStringLiteral("kWh/(%1·day)").arg(cells.degrees());
     Cell rate = cells.number(each, 3, unit);
     rate.text += u' ' + unit;
-    addFact(table, "Energy for each degree-day of lift", rate);
+    addFact(table, ui::Words::tr("Energy for each degree-day of lift"), rate);
 }
 
 Table ratesTable(const RunReview& review, const Cells& cells)
 {
-    Table table = factsTable("Rates and money");
+    Table table = factsTable(ui::Words::tr("Rates and money"));
     addCost(table, review, cells);
     addWholeDays(table, review, cells);
     addLift(table, review, cells);
@@ -135,13 +139,14 @@ QString percent(double value)
 
 void addFermentation(Table& table, const analysis::Fermentation& done)
 {
-    const auto row = [&](const char* what, double value, const QString& how = {}) {
+    const auto row = [&](const QString& what, double value, const QString& how = {}) {
         addFact(table, what, Cell{percent(value) + how, rawNumber(value), "%"});
     };
-    row("Attenuation, apparent", done.apparentAttenuation);
-    row("Attenuation, real", done.realAttenuation, QStringLiteral(" (Balling)"));
-    row("Alcohol by volume, simple", done.alcoholSimple, QStringLiteral(" (131.25 × ΔSG)"));
-    row("Alcohol by volume, Balling", done.alcoholBalling);
+    row(ui::Words::tr("Attenuation, apparent"), done.apparentAttenuation);
+    row(ui::Words::tr("Attenuation, real"), done.realAttenuation, QStringLiteral(" (Balling)"));
+    row(ui::Words::tr("Alcohol by volume, simple"), done.alcoholSimple,
+        QStringLiteral(" (131.25 × ΔSG)"));
+    row(ui::Words::tr("Alcohol by volume, Balling"), done.alcoholBalling);
 }
 
 void addHeat(Document& document, const RunReview& review, const Cells& cells)
@@ -149,27 +154,27 @@ void addHeat(Document& document, const RunReview& review, const Cells& cells)
     const auto& heat = review.figures.crashHeat;
     if (!heat)
         return;
-    Table table = factsTable("Heat check of the crash");
-    addFact(table, "Beer, from", cells.temperature(heat->from.celsius()));
-    addFact(table, "Beer, to", cells.temperature(heat->to.celsius()));
+    Table table = factsTable(ui::Words::tr("Heat check of the crash"));
+    addFact(table, ui::Words::tr("Beer, from"), cells.temperature(heat->from.celsius()));
+    addFact(table, ui::Words::tr("Beer, to"), cells.temperature(heat->to.celsius()));
     Cell moved = cells.number(heat->moved.kilowattHours(), 2, "kWh");
     moved.text += QStringLiteral(" kWh");
-    addFact(table, "Heat out of the beer", moved);
+    addFact(table, ui::Words::tr("Heat out of the beer"), moved);
     if (heat->energy.any()) {
         Cell used = cells.kwh(heat->energy);
         used.text += QStringLiteral(" kWh");
-        addFact(table, "Energy used meanwhile", used);
+        addFact(table, ui::Words::tr("Energy used meanwhile"), used);
     }
     if (const auto performance = heat->effectivePerformance()) {
         Cell each = cells.number(*performance, 2, "1");
-        each.text += QStringLiteral(" kWh of heat for each kWh used");
-        addFact(table, "Effective performance", each);
+        each.text += ui::Words::tr(" kWh of heat for each kWh used");
+        addFact(table, ui::Words::tr("Effective performance"), each);
     }
     document.add(Heading{table.title});
     document.add(std::move(table));
-    document.add(Paragraph{
-        QStringLiteral("An estimate from volume and temperatures, good to a few percent."),
-        Tone::muted});
+    document.add(
+        Paragraph{ui::Words::tr("An estimate from volume and temperatures, good to a few percent."),
+                  Tone::muted});
 }
 
 void addGravity(Document& document, const RunReview& review, const Cells& cells)
@@ -178,10 +183,11 @@ void addGravity(Document& document, const RunReview& review, const Cells& cells)
     const auto& done = review.figures.fermentation;
     if (gravities.empty() && !done)
         return;
-    document.add(Heading{QStringLiteral("Gravity")});
+    document.add(Heading{ui::Words::tr("Gravity")});
     Table table;
-    table.title = QStringLiteral("Gravity");
-    table.columns = {words("Read at"), figures("gravity"), figures("attenuation, apparent", "%")};
+    table.title = ui::Words::tr("Gravity");
+    table.columns = {words(ui::Words::tr("Read at")), figures(ui::Words::tr("gravity")),
+                     figures(ui::Words::tr("attenuation, apparent"), "%")};
     for (const analysis::GravityPoint& point : gravities) {
         const auto attenuation = point.apparentAttenuation;
         table.rows.push_back(
@@ -194,7 +200,7 @@ void addGravity(Document& document, const RunReview& review, const Cells& cells)
         document.add(std::move(table));
     if (!done)
         return;
-    Table facts = factsTable("Fermentation");
+    Table facts = factsTable(ui::Words::tr("Fermentation"));
     addFermentation(facts, *done);
     document.add(std::move(facts));
 }
@@ -204,15 +210,15 @@ void addGravity(Document& document, const RunReview& review, const Cells& cells)
 void addEnergy(Document& document, const RunReview& review)
 {
     const Cells cells(review.settings, review.zone);
-    document.add(Heading{QStringLiteral("Energy and money")});
+    document.add(Heading{ui::Words::tr("Energy and money")});
     if (!review.figures.energy.whole.any()) {
-        document.add(Paragraph{QStringLiteral("No meter was read while this batch ran.")});
+        document.add(Paragraph{ui::Words::tr("No meter was read while this batch ran.")});
         return;
     }
     document.add(spansTable(review, cells));
     if (Table rates = ratesTable(review, cells); !rates.rows.empty())
         document.add(std::move(rates));
-    document.add(Heading{QStringLiteral("Energy by day")});
+    document.add(Heading{ui::Words::tr("Energy by day")});
     document.add(daysTable(review, cells));
 }
 

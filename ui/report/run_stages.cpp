@@ -22,7 +22,7 @@ Cell targetCell(const analysis::PlacedStage& stage, const Cells& cells)
     const double length = static_cast<double>((stage.span.end - stage.span.start).count());
     const Temperature end = Temperature::celsius(stage.targetCelsiusAt(length));
     const TemperatureUnit unit = cells.settings().temperatureUnit();
-    const QString ramp = stage.kind == StageKind::ramp ? QStringLiteral("to ") : QString();
+    const QString ramp = stage.kind == StageKind::ramp ? ui::Words::tr("to ") : QString();
     const QString tolerance =
         ui::shown(differenceText(stage.tolerance, unit, 2, ui::decimalSign()));
     return {ramp + ui::numberText(valueIn(end, unit), 1) + QStringLiteral(" ± ") + tolerance,
@@ -32,11 +32,11 @@ Cell targetCell(const analysis::PlacedStage& stage, const Cells& cells)
 Cell settledCell(const analysis::StageTrack& track, const BandJudgement& judged, const Cells& cells)
 {
     if (judged.missed)
-        return {QStringLiteral("missed"), {}, {}, true};
+        return {ui::Words::tr("missed"), {}, {}, true};
     if (!judged.settles)
         return cells.absent();
     const auto figures = analysis::settlingFigures(track, judged);
-    return figures.clockMs ? cells.length(*figures.clockMs) : Cell{QStringLiteral("not yet")};
+    return figures.clockMs ? cells.length(*figures.clockMs) : Cell{ui::Words::tr("not yet")};
 }
 
 Cell worstCell(const BandJudgement& judged, const Cells& cells)
@@ -73,13 +73,13 @@ Cell endCell(const Excursion& excursion)
 {
     switch (excursion.cut) {
     case analysis::Cut::gap:
-        return {QStringLiteral("a gap")};
+        return {ui::Words::tr("a gap")};
     case analysis::Cut::stageEnd:
-        return {QStringLiteral("the stage’s end")};
+        return {ui::Words::tr("the stage’s end")};
     case analysis::Cut::cameBack:
         break;
     }
-    return {QStringLiteral("coming back")};
+    return {ui::Words::tr("coming back")};
 }
 
 std::vector<Cell> excursionRow(const RunReview& review, std::size_t stage, std::size_t k,
@@ -92,8 +92,8 @@ std::vector<Cell> excursionRow(const RunReview& review, std::size_t stage, std::
     const std::string cause = review::causeText(review::causeOf(review, stage, k));
     const bool above = excursion.side == analysis::Side::above;
     return {cells.instant(start),
-            {above ? QStringLiteral("▲ above") : QStringLiteral("▼ below"),
-             above ? QStringLiteral("above") : QStringLiteral("below")},
+            {above ? ui::Words::tr("▲ above") : ui::Words::tr("▼ below"),
+             above ? ui::Words::tr("above") : ui::Words::tr("below")},
             cells.length(excursion.lengthMs()),
             cells.pastEdge(excursion.peak),
             endCell(excursion),
@@ -110,16 +110,16 @@ void addStages(Document& document, const RunReview& review)
     const Cells cells(review.settings, review.zone);
     const QString unit = cells.degrees();
     Table table;
-    table.title = QStringLiteral("Stages");
-    table.columns = {words("Stage"),
-                     figures("target", unit),
-                     words("from"),
-                     figures("settled in", "h"),
-                     figures("held", "h"),
-                     figures("seen", "1"),
-                     figures("inside", "1"),
-                     figures("mean deviation, %1", unit),
-                     figures("worst past edge, %1", unit)};
+    table.title = ui::Words::tr("Stages");
+    table.columns = {words(ui::Words::tr("Stage")),
+                     figures(ui::Words::tr("target"), unit),
+                     words(ui::Words::tr("from")),
+                     figures(ui::Words::tr("settled in"), "h"),
+                     figures(ui::Words::tr("held"), "h"),
+                     figures(ui::Words::tr("seen"), "1"),
+                     figures(ui::Words::tr("inside"), "1"),
+                     figures(ui::Words::tr("mean deviation, %1"), unit),
+                     figures(ui::Words::tr("worst past edge, %1"), unit)};
     for (Column& column : table.columns)
         column.title.replace(QStringLiteral("%1"), unit);
     for (std::size_t i = 0; i < count; ++i)
@@ -131,12 +131,15 @@ void addStages(Document& document, const RunReview& review)
 void addExcursions(Document& document, const RunReview& review)
 {
     const Cells cells(review.settings, review.zone);
-    document.add(Heading{QStringLiteral("Excursions")});
+    document.add(Heading{ui::Words::tr("Excursions")});
     Table table;
-    table.title = QStringLiteral("Excursions");
-    table.columns = {words("From"),          words("side"),
-                     figures("lasted", "h"), figures("worst past edge, %1", cells.degrees()),
-                     words("ended by"),      wideWords("cause")};
+    table.title = ui::Words::tr("Excursions");
+    table.columns = {words(ui::Words::tr("From")),
+                     words(ui::Words::tr("side")),
+                     figures(ui::Words::tr("lasted"), "h"),
+                     figures(ui::Words::tr("worst past edge, %1"), cells.degrees()),
+                     words(ui::Words::tr("ended by")),
+                     wideWords(ui::Words::tr("cause"))};
     table.columns[3].title.replace(QStringLiteral("%1"), cells.degrees());
     const auto& stages = review.figures.judged.asPlanned.stages;
     for (std::size_t i = 0; i < stages.size(); ++i) {

@@ -4,6 +4,7 @@
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/pictures/season_picture.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 namespace holdband::report {
@@ -27,7 +28,7 @@ std::vector<Cell> verdictRow(const SeasonLine& line, const Cells& cells)
 {
     Cell ended = dayCell(line.span.end, cells);
     if (line.open)
-        ended = {QStringLiteral("open")};
+        ended = {ui::Words::tr("open")};
     return {cells.text(line.batch),
             dayCell(line.span.start, cells),
             ended,
@@ -40,15 +41,15 @@ std::vector<Cell> verdictRow(const SeasonLine& line, const Cells& cells)
 Table verdicts(const Season& season, const Cells& cells)
 {
     Table table;
-    table.title = QStringLiteral("Did they stay in their bands?");
+    table.title = ui::Words::tr("Did they stay in their bands?");
     table.mostRows = mostBatches;
-    table.columns = {words("Batch"),
-                     words("pitched"),
-                     words("ended"),
-                     wideWords("verdict"),
-                     figures("seen", "1"),
-                     figures("inside", "1"),
-                     figures("worst past edge, %1", cells.degrees())};
+    table.columns = {words(ui::Words::tr("Batch")),
+                     words(ui::Words::tr("pitched")),
+                     words(ui::Words::tr("ended")),
+                     wideWords(ui::Words::tr("verdict")),
+                     figures(ui::Words::tr("seen"), "1"),
+                     figures(ui::Words::tr("inside"), "1"),
+                     figures(ui::Words::tr("worst past edge, %1"), cells.degrees())};
     table.columns.back().title.replace(QStringLiteral("%1"), cells.degrees());
     for (const SeasonLine& line : season.batches)
         table.rows.push_back(verdictRow(line, cells));
@@ -59,7 +60,7 @@ std::vector<Cell> energyRow(const SeasonLine& line, const Cells& cells)
 {
     Cell name = cells.text(line.batch);
     if (line.partlyMetered)
-        name.text += QStringLiteral(", partly metered");
+        name.text += ui::Words::tr(", partly metered");
     const std::optional<double> cost = line.cost ? std::optional(line.cost->amount) : std::nullopt;
     const double degree = cells.inUnit(1.0);
     const auto perDegreeDay =
@@ -78,8 +79,8 @@ std::vector<Cell> energyRow(const SeasonLine& line, const Cells& cells)
 std::vector<Cell> sumRow(const Season& season, const Cells& cells)
 {
     const QString all = season.metered == season.batches.size()
-                            ? QStringLiteral("Sum")
-                            : QStringLiteral("Sum of the %1 metered").arg(season.metered);
+                            ? ui::Words::tr("Sum")
+                            : ui::Words::tr("Sum of the %1 metered").arg(season.metered);
     const std::optional<double> cost = season.cost && season.priced == season.metered
                                            ? std::optional(season.cost->amount)
                                            : std::nullopt;
@@ -100,17 +101,17 @@ std::vector<Cell> sumRow(const Season& season, const Cells& cells)
 Table energies(const Season& season, const Cells& cells)
 {
     Table table;
-    table.title = QStringLiteral("Energy and money");
+    table.title = ui::Words::tr("Energy and money");
     table.mostRows = mostBatches;
-    table.columns = {words("Batch"),
-                     figures("kWh", "kWh"),
-                     figures("least", "kWh"),
-                     figures("most", "kWh"),
-                     figures("metered", "h"),
-                     figures("mean power, W", "W"),
-                     figures("cost"),
-                     figures("room above beer, %1", cells.degrees()),
-                     figures("kWh for each %1·day")};
+    table.columns = {words(ui::Words::tr("Batch")),
+                     figures(QStringLiteral("kWh"), "kWh"),
+                     figures(ui::Words::tr("least"), "kWh"),
+                     figures(ui::Words::tr("most"), "kWh"),
+                     figures(ui::Words::tr("metered"), "h"),
+                     figures(ui::Words::tr("mean power, W"), "W"),
+                     figures(ui::Words::tr("cost")),
+                     figures(ui::Words::tr("room above beer, %1"), cells.degrees()),
+                     figures(ui::Words::tr("kWh for each %1·day"))};
     for (Column& column : table.columns)
         column.title.replace(QStringLiteral("%1"), cells.degrees());
     for (const SeasonLine& line : season.batches)
@@ -125,12 +126,13 @@ void addChart(Document& document, const Season& season)
     auto picture = std::make_shared<ui::SeasonPicture>(season);
     if (picture->empty())
         return;
-    document.add(Figure{picture, QStringLiteral("Energy of each batch"),
-                        QStringLiteral("A bar for each batch. ") + ui::shown(season.sentence) +
-                            QStringLiteral(" The figures stand in the tables below."),
-                        QStringLiteral("Under each name: ✓ stayed in the band, a number for its "
-                                       "excursions, ↛ a target missed, ? not enough data, … still "
-                                       "open.")});
+    document.add(
+        Figure{picture, ui::Words::tr("Energy of each batch"),
+               ui::Words::tr("A bar for each batch. %1 The figures stand in the tables below.")
+                   .arg(ui::shown(season.sentence)),
+               ui::Words::tr("Under each name: ✓ stayed in the band, a number for its "
+                             "excursions, ↛ a target missed, ? not enough data, … still "
+                             "open.")});
 }
 
 void addParts(Document& document, const Season& season, const Cells& cells)
@@ -138,29 +140,31 @@ void addParts(Document& document, const Season& season, const Cells& cells)
     if (season.setup.parts.empty())
         return;
     Table table;
-    table.title = QStringLiteral("Parts");
-    table.columns = {words("Part"), figures("pieces"), figures("price of one")};
+    table.title = ui::Words::tr("Parts");
+    table.columns = {words(ui::Words::tr("Part")), figures(ui::Words::tr("pieces")),
+                     figures(ui::Words::tr("price of one"))};
     for (const Part& part : season.setup.parts)
         table.rows.push_back(
             {cells.text(part.item),
              {ui::shown(shortestText(part.quantity, ui::decimalSign())), rawNumber(part.quantity)},
              cells.money(part.price)});
     table.rows.push_back(
-        {{QStringLiteral("Sum of all pieces")}, {QString()}, cells.money(season.parts)});
+        {{ui::Words::tr("Sum of all pieces")}, {QString()}, cells.money(season.parts)});
     for (Cell& cell : table.rows.back())
         cell.strong = true;
     document.add(Heading{table.title});
     document.add(std::move(table));
 }
 
-void addSentences(Document& document, const char* title, const std::vector<std::string>& sentences)
+void addSentences(Document& document, const QString& title,
+                  const std::vector<std::string>& sentences)
 {
     if (sentences.empty())
         return;
     QStringList list;
     for (const std::string& sentence : sentences)
         list << ui::capitalised(ui::shown(sentence));
-    document.add(Heading{QString::fromUtf8(title)});
+    document.add(Heading{title});
     document.add(Bullets{list});
 }
 
@@ -169,11 +173,10 @@ QString subtitleOf(const Season& season)
     QStringList parts;
     if (!season.setup.kind.empty())
         parts << ui::shown(season.setup.kind);
-    parts << (season.setup.vessels == 1 ? QStringLiteral("1 vessel")
-                                        : QStringLiteral("%1 vessels").arg(season.setup.vessels));
+    parts << ui::vesselsWords(season.setup.vessels);
     if (season.setup.ratedPower)
-        parts << QStringLiteral("rated ") +
-                     ui::shown(powerText(*season.setup.ratedPower, 0, ui::decimalSign()));
+        parts << ui::Words::tr("rated %1")
+                     .arg(ui::shown(powerText(*season.setup.ratedPower, 0, ui::decimalSign())));
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -183,13 +186,13 @@ Document seasonDocument(const Season& season, const Origin& origin)
 {
     const Cells cells(season.settings, season.zone);
     Document document;
-    document.kind = QStringLiteral("Report of a season");
+    document.kind = ui::Words::tr("Report of a season");
     document.title = ui::shown(season.setup.name);
     document.subtitle = subtitleOf(season);
     document.headline = ui::shown(season.sentence);
     document.footer = footerOf(origin, season.zone);
     document.us = season.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, QStringLiteral("season")});
+    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("season")});
     addChart(document, season);
     if (!season.batches.empty()) {
         for (Table table : {verdicts(season, cells), energies(season, cells)}) {
@@ -198,13 +201,13 @@ Document seasonDocument(const Season& season, const Origin& origin)
         }
     }
     addParts(document, season, cells);
-    addSentences(document, "Worth a look", season.findings);
-    Table basis = factsTable("Computed from");
+    addSentences(document, ui::Words::tr("Worth a look"), season.findings);
+    Table basis = factsTable(ui::Words::tr("Computed from"));
     addOrigin(basis, origin, cells);
     document.add(Heading{basis.title});
     document.add(std::move(basis));
     document.add(Paragraph{methodInShort(), Tone::muted});
-    addSentences(document, "Care", season.cautions);
+    addSentences(document, ui::Words::tr("Care"), season.cautions);
     return document;
 }
 

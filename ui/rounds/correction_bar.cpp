@@ -2,6 +2,7 @@
 
 #include "core/intake/rounds.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/session/session.h"
@@ -47,16 +48,16 @@ done(std::function<Done(const store::LogbookFile&)> work)
 CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_words(makeLabel({}, "field", this)),
       m_value(new QLineEdit(this)), m_time(new QLineEdit(this)), m_why(new QLineEdit(this)),
-      m_note(new QLineEdit(this)), m_keep(new QPushButton(QStringLiteral("&Keep"), this)),
-      m_away(new QPushButton(QStringLiteral("Take it &away"), this)),
+      m_note(new QLineEdit(this)), m_keep(new QPushButton(Words::tr("&Keep"), this)),
+      m_away(new QPushButton(Words::tr("Take it &away"), this)),
       m_message(makeLabel({}, "warn", this))
 {
-    m_value->setAccessibleName(QStringLiteral("The right reading"));
-    m_time->setAccessibleName(QStringLiteral("When it was read"));
-    m_why->setAccessibleName(QStringLiteral("Why"));
-    m_why->setPlaceholderText(QStringLiteral("why: digits swapped, other meter read …"));
-    m_note->setAccessibleName(QStringLiteral("Note"));
-    m_note->setPlaceholderText(QStringLiteral("note"));
+    m_value->setAccessibleName(Words::tr("The right reading"));
+    m_time->setAccessibleName(Words::tr("When it was read"));
+    m_why->setAccessibleName(Words::tr("Why"));
+    m_why->setPlaceholderText(Words::tr("why: digits swapped, other meter read …"));
+    m_note->setAccessibleName(Words::tr("Note"));
+    m_note->setPlaceholderText(Words::tr("note"));
     m_value->setAlignment(Qt::AlignRight);
     m_value->setMaximumWidth(140);
     m_time->setMaximumWidth(180);
@@ -72,7 +73,7 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
 
 void CorrectionBar::layOut()
 {
-    auto* close = new QPushButton(QStringLiteral("Leave it"), this);
+    auto* close = new QPushButton(Words::tr("Leave it"), this);
     connect(close, &QPushButton::clicked, this, &CorrectionBar::putAway);
     auto* fields = new QHBoxLayout;
     fields->setSpacing(8);
@@ -99,9 +100,9 @@ void CorrectionBar::take(const review::RoundRow& row, const review::RoundCell& c
     const QString when = shown(localText(cell.at, zone));
     QString words = shown(row.name) + QStringLiteral(" · ") + when;
     if (stands)
-        words += QStringLiteral(" · reads ") + numberText(*cell.value, cell.decimals);
+        words += Words::tr(" · reads %1").arg(numberText(*cell.value, cell.decimals));
     else
-        words += QStringLiteral(" · not read: type what you noted");
+        words += Words::tr(" · not read: type what you noted");
     if (!cell.history.empty())
         words += QStringLiteral(" (") + shown(cell.history) + QLatin1Char(')');
     m_words->setText(words);
@@ -141,9 +142,9 @@ void CorrectionBar::keep()
     const auto number = parseTypedNumber(core(m_value->text().trimmed()), decimalSign());
     if (!number || (m_row.kind == review::RoundKind::meter && number->value < 0.0)) {
         refuse(number ? Problem{ProblemKind::data,
-                                "a register can't read below 0",
+                                Phrase::tr("a register can't read below 0"),
                                 {},
-                                "check the number"}
+                                Phrase::tr("check the number")}
                       : number.error());
         m_value->setFocus();
         return;
@@ -170,7 +171,7 @@ void CorrectionBar::keepNote()
         return intake::setHandNote(file, ownerOf(row), {id}, note);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), QStringLiteral("The note is changed."));
+        finish(std::move(result), Words::tr("The note is changed."));
     });
 }
 
@@ -191,7 +192,7 @@ void CorrectionBar::correct(double value, int decimals)
         return intake::correctHand(file, ownerOf(row), {id}, value, decimals, row.unit, why);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), QStringLiteral("Corrected; what was there is kept."));
+        finish(std::move(result), Words::tr("Corrected; what was there is kept."));
     });
 }
 
@@ -215,7 +216,7 @@ void CorrectionBar::addLate(double value, int decimals)
         return {};
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), QStringLiteral("Kept 1 reading."));
+        finish(std::move(result), Words::counted("Kept %n readings.", "Kept %n reading.", 1));
     });
 }
 
@@ -230,7 +231,7 @@ void CorrectionBar::takeAway()
         return intake::takeAwayHand(file, ownerOf(row), {id}, why);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), QStringLiteral("Taken away. Undo brings it back."));
+        finish(std::move(result), Words::tr("Taken away. Undo brings it back."));
     });
 }
 

@@ -41,8 +41,8 @@ public:
             paintLine(3 + i, sheet.lines[i]);
         setFont(0.34, false);
         m_painter.drawText(cell(0, 3 + sheet.lines.size(), 1.0), Qt::AlignLeft | Qt::AlignVCenter,
-                           QStringLiteral("Write the time beside a reading that was taken at "
-                                          "another hour. Type them on the Rounds page later."));
+                           Words::tr("Write the time beside a reading that was taken at "
+                                     "another hour. Type them on the Rounds page later."));
     }
 
 private:
@@ -84,7 +84,7 @@ private:
                                sheet.columns[first + i]);
         setFont(0.36, false);
         m_painter.drawText(cell(0, 2, labelShare), Qt::AlignLeft | Qt::AlignVCenter,
-                           QStringLiteral("last"));
+                           Words::tr("last"));
         for (qsizetype i = 0; i < m_columns; ++i)
             m_painter.drawText(columnCell(i, 2), Qt::AlignCenter, sheet.last[first + i]);
     }
@@ -110,7 +110,7 @@ PaperSheet paperSheet(const review::RoundsSheet& sheet)
     const QLocale english(QLocale::English);
     const QDate first = qdate(sheet.zone.localDate(sheet.now));
     paper.title =
-        QStringLiteral("Rounds from %1").arg(english.toString(first, QStringLiteral("d MMM yyyy")));
+        Words::tr("Rounds from %1").arg(english.toString(first, QStringLiteral("d MMM yyyy")));
     for (const review::RoundRow& row : sheet.rows) {
         if (!row.toRead)
             continue;
@@ -142,7 +142,7 @@ Done writePaperSheet(const review::RoundsSheet& sheet, const QString& path)
     buffer.open(QIODevice::WriteOnly);
     {
         QPdfWriter writer(&buffer);
-        writer.setTitle(QStringLiteral("Round sheet"));
+        writer.setTitle(Words::tr("Round sheet"));
         writer.setPageSize(
             QPageSize(sheet.settings.units == UnitSystem::us ? QPageSize::Letter : QPageSize::A4));
         writer.setPageMargins(QMarginsF(15, 15, 15, 15), QPageLayout::Millimeter);

@@ -1,6 +1,7 @@
 #include "ui/rounds/reading_question.h"
 
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -21,15 +22,14 @@ ReadingQuestion::ReadingQuestion(QWidget* parent)
     bold.setWeight(QFont::DemiBold);
     m_question->setFont(bold);
     layout->addWidget(m_question);
-    m_first = addAnswer(layout, QStringLiteral("M"), QStringLiteral("mistyped"), Answer::mistyped,
-                        QStringLiteral("nothing is kept; type it again"));
-    addAnswer(layout, QStringLiteral("R"), QStringLiteral("restarted at 0"), Answer::restarted,
-              QStringLiteral("counts what it reads now; what was lost before is a wider bound"));
-    m_rollover =
-        addAnswer(layout, QStringLiteral("T"), QStringLiteral("over its top"), Answer::rolledOver,
-                  QStringLiteral("counts up to the top and on from 0"));
-    addAnswer(layout, QStringLiteral("O"), QStringLiteral("another meter"), Answer::anotherMeter,
-              QStringLiteral("a new meter begins here, the old one goes out of service"));
+    m_first = addAnswer(layout, QStringLiteral("M"), Words::tr("mistyped"), Answer::mistyped,
+                        Words::tr("nothing is kept; type it again"));
+    addAnswer(layout, QStringLiteral("R"), Words::tr("restarted at 0"), Answer::restarted,
+              Words::tr("counts what it reads now; what was lost before is a wider bound"));
+    m_rollover = addAnswer(layout, QStringLiteral("T"), Words::tr("over its top"),
+                           Answer::rolledOver, Words::tr("counts up to the top and on from 0"));
+    addAnswer(layout, QStringLiteral("O"), Words::tr("another meter"), Answer::anotherMeter,
+              Words::tr("a new meter begins here, the old one goes out of service"));
     hide();
 }
 
@@ -39,7 +39,7 @@ QPushButton* ReadingQuestion::addAnswer(QVBoxLayout* layout, const QString& key,
 {
     auto* button = new QPushButton(key + QStringLiteral("  ") + words, this);
     button->setAccessibleName(words + QStringLiteral(": ") + consequence);
-    button->setToolTip(QStringLiteral("Key %1").arg(key));
+    button->setToolTip(Words::tr("Key %1").arg(key));
     button->setAutoDefault(true);
     button->setMinimumWidth(170);
     connect(button, &QPushButton::clicked, this, [this, answer] { Q_EMIT answered(answer); });
@@ -57,8 +57,8 @@ void ReadingQuestion::ask(const QString& question, bool hasTop)
     m_question->setText(question);
     m_question->setAccessibleName(question);
     m_rollover->setEnabled(hasTop);
-    m_rollover->setToolTip(hasTop ? QStringLiteral("Key T")
-                                  : QStringLiteral("the meter's top is not on record"));
+    m_rollover->setToolTip(hasTop ? Words::tr("Key T")
+                                  : Words::tr("the meter's top is not on record"));
     show();
     m_first->setFocus();
 }

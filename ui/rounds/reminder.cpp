@@ -84,8 +84,8 @@ void Reminder::take(const review::RoundsSheet& sheet)
     m_announced = due;
     const auto& windows = sheet.settings.rounds;
     const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, windows);
-    m_notify(QStringLiteral("%1 round").arg(shown(sheet.windowOf(round).label)),
-             QStringLiteral("The meters are to be read."));
+    m_notify(Words::tr("%1 round").arg(shown(sheet.windowOf(round).label)),
+             Words::tr("The meters are to be read."));
 }
 
 void notifyDesktop(const QString& title, const QString& words)

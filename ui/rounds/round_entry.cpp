@@ -2,9 +2,11 @@
 
 #include "core/analysis/gravity.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/window/status_words.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <QDate>
@@ -49,7 +51,8 @@ Result<MeterReading> parseReading(const QString& text, Instant at, const QString
     if (!number)
         return failure(number.error());
     if (number->value < 0.0)
-        return dataProblem("a register can't read below 0", {}, "check the number");
+        return dataProblem(Phrase::tr("a register can't read below 0"), {},
+                           Phrase::tr("check the number"));
     return MeterReading{
         at, Energy::kilowattHours(number->value), number->decimals, {}, core(note.trimmed())};
 }
@@ -84,9 +87,9 @@ Result<std::optional<Temperature>> parseSample(const QString& text, char decimal
                                    ? Temperature::fahrenheit(number->value)
                                    : Temperature::celsius(number->value);
     if (sample < coldestSample || sample > hottestSample)
-        return dataProblem("a sample is never at " + core(text.trimmed()) + " " +
-                               std::string(holdband::unitText(unit)),
-                           {}, "check the number and its unit");
+        return dataProblem(Phrase::tr("a sample is never at %1 %2")
+                               .with(core(text.trimmed()), holdband::unitText(unit)),
+                           {}, Phrase::tr("check the number and its unit"));
     return std::optional(sample);
 }
 
@@ -100,8 +103,8 @@ QString correctedGravityText(const QString& gravity, const QString& sample, char
         return {};
     const Gravity corrected =
         analysis::correctedForTemperature(Gravity::specific(read->value), **at, madeFor);
-    return QStringLiteral("A hydrometer made for 20 °C, read at %1: the gravity is %2. What it "
-                          "showed is kept.")
+    return Words::tr("A hydrometer made for 20 °C, read at %1: the gravity is %2. What it "
+                     "showed is kept.")
         .arg(shown(temperatureText(**at, unit, 0)), shown(gravityText(corrected, decimalSign)));
 }
 
@@ -113,7 +116,7 @@ QString unitText(const review::RoundRow& row)
     case ReadingUnit::celsius:
         return QStringLiteral("°C");
     case ReadingUnit::specificGravity:
-        return QStringLiteral("gravity");
+        return Words::tr("gravity");
     default:
         return QStringLiteral("kWh");
     }
@@ -151,13 +154,13 @@ QString lastText(const review::RoundRow& row)
 QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
 {
     if (!row.lastAt)
-        return QStringLiteral("never read");
+        return Words::tr("never read");
     const QString clock = shown(localClockText(*row.lastAt, zone));
     const qint64 days = qdate(zone.localDate(*row.lastAt)).daysTo(qdate(zone.localDate(now)));
     if (days == 0)
-        return QStringLiteral("today ") + clock;
+        return Words::tr("today %1").arg(clock);
     if (days == 1)
-        return QStringLiteral("yesterday ") + clock;
+        return Words::tr("yesterday %1").arg(clock);
     return shown(localShortText(*row.lastAt, zone)) + QStringLiteral(" · ") +
            agoText(*row.lastAt, now);
 }
@@ -165,8 +168,9 @@ QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
 QString roundTitle(const review::RoundsSheet& sheet)
 {
     const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds);
-    const QString day = QLocale(QLocale::English).toString(qdate(round.date), "dddd d MMMM");
-    return QStringLiteral("%1 round · %2 · now %3")
+    const QString day =
+        wordsLocale().toString(qdate(round.date), Words::tr("dddd d MMMM", "pattern of a date"));
+    return Words::tr("%1 round · %2 · now %3")
         .arg(shown(sheet.windowOf(round).label), day, shown(localClockText(sheet.now, sheet.zone)));
 }
 

@@ -82,9 +82,9 @@ void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int 
     m_field->setFont(enlarged(m_field->font(), 1.45, QFont::DemiBold));
     m_field->setAlignment(Qt::AlignRight);
     m_field->setMaximumWidth(220);
-    m_field->setAccessibleName(m_name + QStringLiteral(" reading, ") + unitText(m_row));
-    m_note->setAccessibleName(m_name + QStringLiteral(" note"));
-    m_note->setPlaceholderText(QStringLiteral("note"));
+    m_field->setAccessibleName(Words::tr("%1 reading, %2").arg(m_name, unitText(m_row)));
+    m_note->setAccessibleName(Words::tr("%1 note").arg(m_name));
+    m_note->setPlaceholderText(Words::tr("note"));
     m_note->setMinimumHeight(m_field->sizeHint().height());
     m_mark->setMinimumWidth(18);
     grid->addWidget(new Stripe(setupColour(setup), parent), gridRow, 0);
@@ -121,9 +121,9 @@ void RoundLine::setTemperatureUnit(TemperatureUnit unit)
         return;
     m_temperatureUnit = unit;
     const QString name = shown(holdband::unitText(unit));
-    m_sample->setPlaceholderText(QStringLiteral("sample at %1").arg(name));
+    m_sample->setPlaceholderText(Words::tr("sample at %1").arg(name));
     m_sample->setAccessibleName(
-        m_name + QStringLiteral(" sample temperature, %1, may stay empty").arg(name));
+        Words::tr("%1 sample temperature, %2, may stay empty").arg(m_name, name));
     showCorrected();
 }
 
@@ -136,9 +136,9 @@ void RoundLine::showCorrected()
         correctedGravityText(m_field->text(), m_sample->text(), decimalSign(), m_temperatureUnit);
     m_sample->setToolTip(
         corrected.isEmpty()
-            ? QStringLiteral("How warm the sample was, if you know: warm wort is thinner and the "
-                             "hydrometer sinks deeper. It is kept beside the gravity, which stays "
-                             "as it was read.")
+            ? Words::tr("How warm the sample was, if you know: warm wort is thinner and the "
+                        "hydrometer sinks deeper. It is kept beside the gravity, which stays "
+                        "as it was read.")
             : corrected);
     if (!corrected.isEmpty() && m_state != State::question) {
         setRole(m_message, "muted");
@@ -173,7 +173,7 @@ void RoundLine::setState(State state, const QString& message)
     setRole(m_field, trouble ? "refused" : "field");
     m_mark->setText(state == State::fine ? QStringLiteral("✓")
                                          : (trouble ? QStringLiteral("!") : QString()));
-    m_mark->setAccessibleName(state == State::fine ? QStringLiteral("can be kept") : message);
+    m_mark->setAccessibleName(state == State::fine ? Words::tr("can be kept") : message);
     setRole(m_message, "warn");
     m_message->setText(message);
     m_message->setVisible(!message.isEmpty());
@@ -187,7 +187,7 @@ void RoundLine::commit(Instant at)
         return;
     if (m_field->text().trimmed().isEmpty()) {
         if (m_sample && !m_sample->text().trimmed().isEmpty())
-            refuse(QStringLiteral("Type the gravity of the sample, or clear its temperature."));
+            refuse(Words::tr("Type the gravity of the sample, or clear its temperature."));
         else
             setState(State::empty);
         return;
@@ -245,7 +245,7 @@ void RoundLine::takePossible()
         return;
     if (!m_unusualSeen && farOutside(m_row, m_hand.value))
         setState(State::unusual,
-                 QStringLiteral("%1 is far from the %2 expected. Press Enter again to keep it.")
+                 Words::tr("%1 is far from the %2 expected. Press Enter again to keep it.")
                      .arg(m_field->text().trimmed(), expectedText(m_row)));
     else
         setState(State::fine);
@@ -299,13 +299,12 @@ void RoundLine::takeCheck(const intake::ReadingCheck& check)
     if (check.doubt)
         takeDoubt(*check.doubt);
     else if (!m_event && !m_unusualSeen && farOutside(m_row, kwh))
-        setState(
-            State::unusual,
-            QStringLiteral("%1 is far more than the %2 expected. Press Enter again to keep it.")
-                .arg(m_field->text().trimmed(), expectedText(m_row)));
+        setState(State::unusual,
+                 Words::tr("%1 is far more than the %2 expected. Press Enter again to keep it.")
+                     .arg(m_field->text().trimmed(), expectedText(m_row)));
     else
         setState(State::fine, check.takenAsRollover
-                                  ? QStringLiteral("Taken as a rollover of the register.")
+                                  ? Words::tr("Taken as a rollover of the register.")
                                   : QString());
     Q_EMIT settled();
 }
@@ -319,7 +318,7 @@ void RoundLine::takeDoubt(const intake::DoubtfulReading& doubt)
         return;
     }
     setState(State::question);
-    m_question->ask(QStringLiteral("%1 is below the %2 before it. What happened?")
+    m_question->ask(Words::tr("%1 is below the %2 before it. What happened?")
                         .arg(m_field->text().trimmed(), lastText(m_row)),
                     m_row.topKnown);
 }

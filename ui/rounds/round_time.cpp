@@ -13,7 +13,7 @@ namespace holdband::ui {
 
 RoundTime::RoundTime(QWidget* parent)
     : QWidget(parent), m_words(makeLabel({}, "muted", this)), m_field(new QLineEdit(this)),
-      m_change(new QPushButton(QStringLiteral("Change the &time"), this))
+      m_change(new QPushButton(Words::tr("Change the &time"), this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -21,7 +21,7 @@ RoundTime::RoundTime(QWidget* parent)
     layout->addWidget(m_field);
     layout->addWidget(m_change);
     m_words->setWordWrap(false);
-    m_field->setAccessibleName(QStringLiteral("Time of the round"));
+    m_field->setAccessibleName(Words::tr("Time of the round"));
     m_field->setPlaceholderText(QStringLiteral("2026-03-07 18:12"));
     m_field->setFixedWidth(
         m_field->fontMetrics().horizontalAdvance(QStringLiteral("2026-03-07 18:12")) + 34);
@@ -40,25 +40,24 @@ void RoundTime::setNow(Instant now, const Zone& zone)
     m_now = now;
     m_zone = zone;
     if (!m_field->isVisibleTo(this))
-        m_words->setText(
-            QStringLiteral("the time is %1 for all").arg(shown(localClockText(now, zone))));
+        m_words->setText(Words::tr("the time is %1 for all").arg(shown(localClockText(now, zone))));
 }
 
 void RoundTime::startTyping()
 {
-    m_words->setText(QStringLiteral("the time for all:"));
+    m_words->setText(Words::tr("the time for all:"));
     const QString local = shown(localIso(m_now, m_zone)).left(16);
     m_field->setText(QString(local).replace(QLatin1Char('T'), QLatin1Char(' ')));
     m_field->show();
     m_field->setFocus();
     m_field->setSelection(11, 5);
-    m_change->setText(QStringLiteral("Ta&ke now"));
+    m_change->setText(Words::tr("Ta&ke now"));
 }
 
 void RoundTime::backToNow()
 {
     m_field->hide();
-    m_change->setText(QStringLiteral("Change the &time"));
+    m_change->setText(Words::tr("Change the &time"));
     setNow(m_now, m_zone);
     Q_EMIT changed();
 }

@@ -72,16 +72,16 @@ private:
 } // namespace
 
 RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
-    : Card(QStringLiteral("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
+    : Card(Words::tr("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
       m_table(new QTableView(this)), m_correction(new CorrectionBar(session, this)),
-      m_session(&session), m_earlier(new QPushButton(QStringLiteral("Ea&rlier rounds"), this)),
-      m_later(new QPushButton(QStringLiteral("Later rou&nds"), this))
+      m_session(&session), m_earlier(new QPushButton(Words::tr("Ea&rlier rounds"), this)),
+      m_later(new QPushButton(Words::tr("Later rou&nds"), this))
 {
     m_table->setModel(m_model);
     m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setShowGrid(false);
     m_table->setFrameShape(QFrame::NoFrame);
-    m_table->setAccessibleName(QStringLiteral("The last 14 rounds"));
+    m_table->setAccessibleName(Words::tr("The last 14 rounds"));
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
     m_table->setTabKeyNavigation(false);
@@ -107,9 +107,9 @@ QLayout* RoundsGrid::makeFoot()
 {
     auto* foot = new QHBoxLayout;
     foot->addWidget(
-        makeLabel(QStringLiteral("Enter on a round: correct it, or type one that was missed. "
-                                 "Underlined: corrected, with what it was before. "
-                                 "Open circle: missed."),
+        makeLabel(Words::tr("Enter on a round: correct it, or type one that was missed. "
+                            "Underlined: corrected, with what it was before. "
+                            "Open circle: missed."),
                   "muted", this),
         1);
     foot->addWidget(m_earlier);
@@ -163,8 +163,7 @@ void RoundsGrid::setSheet(review::RoundsSheet sheet)
     const int column = at.column();
     m_earlier->setEnabled(sheet.hasEarlier);
     m_later->setEnabled(m_sheetsBack > 0);
-    setTitle(m_sheetsBack > 0 ? QStringLiteral("14 earlier rounds")
-                              : QStringLiteral("The last 14 rounds"));
+    setTitle(m_sheetsBack > 0 ? Words::tr("14 earlier rounds") : Words::tr("The last 14 rounds"));
     setAside(sheet.columns.empty()
                  ? QString()
                  : QStringLiteral("%1 – %2").arg(shown(dateText(sheet.columns.front().date)),

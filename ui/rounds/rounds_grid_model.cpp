@@ -39,11 +39,11 @@ QVariant RoundsGridModel::cellData(const review::RoundCell& cell, int role) cons
     case Qt::DisplayRole:
         return cell.value ? numberText(*cell.value, cell.decimals) : QString();
     case Qt::ToolTipRole:
-        return cell.missed ? QStringLiteral("missed") : shown(cell.history);
+        return cell.missed ? Words::tr("missed", "of a round") : shown(cell.history);
     case Qt::AccessibleTextRole:
         if (cell.missed)
-            return QStringLiteral("missed");
-        return cell.value ? numberText(*cell.value, cell.decimals) : QStringLiteral("not read");
+            return Words::tr("missed", "of a round");
+        return cell.value ? numberText(*cell.value, cell.decimals) : Words::tr("not read");
     case Qt::TextAlignmentRole:
         return QVariant(Qt::AlignCenter);
     case MissedRole:

@@ -34,7 +34,7 @@ namespace holdband::ui {
 RoundsPage::RoundsPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_card(new Card({}, this)),
       m_gridLayout(new QGridLayout), m_time(new RoundTime(this)),
-      m_save(new QPushButton(QStringLiteral("&Save the round"), this)),
+      m_save(new QPushButton(Words::tr("&Save the round"), this)),
       m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(session, this))
 {
     m_gridLayout->setHorizontalSpacing(14);
@@ -89,7 +89,7 @@ QWidget* RoundsPage::makeBar()
     auto* layout = new QHBoxLayout(bar);
     layout->setContentsMargins(spacing::card, 0, 0, 0);
     auto* keys =
-        makeLabel(QStringLiteral("Enter: next field · Ctrl+Enter: save the round ·"), "muted", bar);
+        makeLabel(Words::tr("Enter: next field · Ctrl+Enter: save the round ·"), "muted", bar);
     keys->setWordWrap(false);
     layout->addWidget(keys);
     layout->addWidget(m_time);
@@ -104,12 +104,12 @@ QWidget* RoundsPage::makePaperRow()
     auto* row = new QWidget(this);
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(spacing::card, 0, 0, 0);
-    QLabel* words = makeLabel(
-        QStringLiteral("Two weeks to fill in by hand, in front of the meters:"), "muted", row);
+    QLabel* words =
+        makeLabel(Words::tr("Two weeks to fill in by hand, in front of the meters:"), "muted", row);
     words->setWordWrap(false);
     layout->addWidget(words);
-    auto* pdf = new QPushButton(QStringLiteral("Round sheet as P&DF…"), row);
-    auto* print = new QPushButton(QStringLiteral("&Print it…"), row);
+    auto* pdf = new QPushButton(Words::tr("Round sheet as P&DF…"), row);
+    auto* print = new QPushButton(Words::tr("&Print it…"), row);
     layout->addWidget(pdf);
     layout->addWidget(print);
     layout->addStretch();
@@ -120,9 +120,8 @@ QWidget* RoundsPage::makePaperRow()
 
 void RoundsPage::askPaper()
 {
-    const QString path =
-        QFileDialog::getSaveFileName(this, QStringLiteral("Round sheet"),
-                                     QStringLiteral("rounds.pdf"), QStringLiteral("PDF (*.pdf)"));
+    const QString path = QFileDialog::getSaveFileName(
+        this, Words::tr("Round sheet"), Words::tr("rounds.pdf"), QStringLiteral("PDF (*.pdf)"));
     if (!path.isEmpty())
         savePaper(path);
 }
@@ -131,7 +130,7 @@ void RoundsPage::savePaper(const QString& path)
 {
     const Done written = writePaperSheet(m_grid->model()->sheet(), path);
     if (written)
-        say(QStringLiteral("The round sheet is in %1.").arg(QFileInfo(path).fileName()), false);
+        say(Words::tr("The round sheet is in %1.").arg(QFileInfo(path).fileName()), false);
     else
         say(sentence(written.error()), true);
 }
@@ -192,10 +191,12 @@ void RoundsPage::takeSheet(review::RoundsSheet sheet)
 
 void RoundsPage::addHeading()
 {
-    const std::pair<int, const char*> headings[] = {
-        {2, "last reading"}, {3, "expected now"}, {4, "reading"}, {6, "note"}};
+    const std::pair<int, const char*> headings[] = {{2, QT_TRANSLATE_NOOP("Words", "last reading")},
+                                                    {3, QT_TRANSLATE_NOOP("Words", "expected now")},
+                                                    {4, QT_TRANSLATE_NOOP("Words", "reading")},
+                                                    {6, QT_TRANSLATE_NOOP("Words", "note")}};
     for (const auto& [column, words] : headings) {
-        QLabel* label = makeLabel(QString::fromLatin1(words), "muted", m_card);
+        QLabel* label = makeLabel(Words::tr(words), "muted", m_card);
         label->setWordWrap(false);
         m_gridLayout->addWidget(label, 0, column);
     }
@@ -247,9 +248,8 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
         focusFirst();
     if (m_rows.empty())
         m_gridLayout->addWidget(
-            makeLabel(
-                QStringLiteral("No meter is in service. Add one on the Equipment page (Alt+4)."),
-                "muted", m_card),
+            makeLabel(Words::tr("No meter is in service. Add one on the Equipment page (Alt+4)."),
+                      "muted", m_card),
             1, 1, 1, 6);
 }
 
@@ -268,7 +268,7 @@ void RoundsPage::takeTime()
     if (!at)
         return say(sentence(at.error()), true);
     if (*at > m_session->now())
-        return say(QStringLiteral("That is still to come; a round can be typed later, not before."),
+        return say(Words::tr("That is still to come; a round can be typed later, not before."),
                    true);
     say({}, false);
     refresh();
@@ -361,7 +361,7 @@ void RoundsPage::replaceMeter(RoundLine* row)
                 return say(sentence(made.error()), true);
             if (row)
                 row->clearTyped();
-            say(QStringLiteral("%1 took its place with this reading. Undo takes it back.")
+            say(Words::tr("%1 took its place with this reading. Undo takes it back.")
                     .arg(shown(*made)),
                 false);
             focusFirst();
@@ -435,10 +435,10 @@ void RoundsPage::continueSave()
             continue;
         if (row->state() != State::question)
             row->troubled()->setFocus();
-        return say(QStringLiteral("Nothing is kept yet: one reading needs another look."), true);
+        return say(Words::tr("Nothing is kept yet: one reading needs another look."), true);
     }
     if (typed == 0)
-        return say(QStringLiteral("Nothing was typed."), true);
+        return say(Words::tr("Nothing was typed."), true);
     keep();
 }
 
@@ -461,8 +461,8 @@ void RoundsPage::keep()
             for (RoundLine* row : m_rows)
                 row->clearTyped();
             m_time->backToNow();
-            say(*kept == 1 ? QStringLiteral("Kept 1 reading.")
-                           : QStringLiteral("Kept %1 readings.").arg(*kept),
+            say(Words::counted("Kept %n readings.", "Kept %n reading.",
+                               static_cast<std::uint64_t>(*kept)),
                 false);
             focusFirst();
             m_session->announceChange();

@@ -20,18 +20,17 @@ constexpr int noCause = -1;
 
 CauseDialog::CauseDialog(Session& session, std::shared_ptr<const review::RunReview> review,
                          ExcursionPlace place, QWidget* parent)
-    : FormDialog(session,
-                 QStringLiteral("%1: cause of the excursion").arg(shown(review->batch().name)),
-                 QStringLiteral("Keep it"), parent),
-      m_review(std::move(review)), m_place(place),
-      m_cause(makeChoice(QStringLiteral("Cause"), this)), m_note(makeLine(QStringLiteral("Note")))
+    : FormDialog(session, Words::tr("%1: cause of the excursion").arg(shown(review->batch().name)),
+                 Words::tr("Keep it"), parent),
+      m_review(std::move(review)), m_place(place), m_cause(makeChoice(Words::tr("Cause"), this)),
+      m_note(makeLine(Words::tr("Note")))
 {
     addWide(makeLabel(
         shown(review::explainExcursion(*m_review, place.stage, place.excursion, decimalSign())),
         "muted", this));
-    addRow(QStringLiteral("&Cause"), m_cause);
-    addRow(QStringLiteral("&Note"), m_note);
-    m_cause->addItem(QStringLiteral("not known"), noCause);
+    addRow(Words::tr("&Cause"), m_cause);
+    addRow(Words::tr("&Note"), m_note);
+    m_cause->addItem(Words::tr("not known"), noCause);
     for (const Cause cause : {Cause::lidOpen, Cause::powerCut, Cause::sensorMoved, Cause::warmRoom,
                               Cause::control, Cause::other})
         m_cause->addItem(shown(review::causeName(cause)), static_cast<int>(cause));

@@ -36,16 +36,18 @@ TableWords deviationTable(const review::RunReview& review)
     if (deviation.empty())
         return table;
     const TemperatureUnit unit = review.settings.temperatureUnit();
-    const auto add = [&](const char* what, const QString& figure, review::Figure how) {
+    const auto add = [&](const QString& what, const QString& figure, review::Figure how) {
         const QString why = shown(review::explain(review, how, decimalSign()));
-        table.rows.push_back({{QString::fromUtf8(what), why, false}, {figure, why, true}});
+        table.rows.push_back({{what, why, false}, {figure, why, true}});
     };
     const auto size = [&](double kelvins) {
         return numberText(inUnit(kelvins, unit), 2) + QLatin1Char(' ') + shown(unitText(unit));
     };
-    add("mean", degrees(deviation.mean(), unit), review::Figure::meanDeviation);
-    add("spread (standard deviation)", size(deviation.standardDeviation()), review::Figure::spread);
-    add("size (root mean square)", size(deviation.rootMeanSquare()), review::Figure::rmsDeviation);
+    add(Words::tr("mean"), degrees(deviation.mean(), unit), review::Figure::meanDeviation);
+    add(Words::tr("spread (standard deviation)"), size(deviation.standardDeviation()),
+        review::Figure::spread);
+    add(Words::tr("size (root mean square)"), size(deviation.rootMeanSquare()),
+        review::Figure::rmsDeviation);
     return table;
 }
 
@@ -65,7 +67,7 @@ DeviationBars deviationBars(const review::RunReview& review)
 
 DeviationHistogram::DeviationHistogram(QWidget* parent) : QWidget(parent)
 {
-    setAccessibleName(QStringLiteral("Distribution of the deviation"));
+    setAccessibleName(Words::tr("Distribution of the deviation"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
@@ -131,7 +133,7 @@ void DeviationHistogram::paintAxis(QPainter& painter) const
         painter.setPen(QPen(colours.target, 1.0, Qt::DashLine));
         painter.drawLine(QPointF(x(at), plot().top()), QPointF(x(at), plot().bottom()));
         const QString label =
-            at == 0.0 ? QStringLiteral("target") : signedText(inUnit(at, m_bars.unit), 1);
+            at == 0.0 ? Words::tr("target") : signedText(inUnit(at, m_bars.unit), 1);
         const double half = metrics.horizontalAdvance(label) / 2.0;
         painter.setPen(colours.muted);
         painter.drawText(QPointF(std::clamp(x(at) - half, 0.0, width() - 2.0 * half),
@@ -152,7 +154,7 @@ void DeviationHistogram::paintEvent(QPaintEvent*)
 QString DeviationHistogram::wordsOf(std::size_t bin) const
 {
     const analysis::Distribution& all = m_bars.distribution;
-    return QStringLiteral("%1 to %2: %3")
+    return Words::tr("%1 to %2: %3")
         .arg(degrees(all.edges[bin], m_bars.unit), degrees(all.edges[bin + 1], m_bars.unit),
              shown(shareText(all.share(bin), 1, decimalSign())));
 }
@@ -166,13 +168,13 @@ bool DeviationHistogram::event(QEvent* event)
     for (std::size_t bin = 0; bin < all.binMs.size(); ++bin) {
         if (help->pos().x() >= x(all.edges[bin]) && help->pos().x() < x(all.edges[bin + 1]))
             QToolTip::showText(help->globalPos(),
-                               wordsOf(bin) + QStringLiteral(" of the held time"), this);
+                               Words::tr("%1 of the held time").arg(wordsOf(bin)), this);
     }
     return true;
 }
 
 DeviationCard::DeviationCard(QWidget* parent)
-    : TableCard(QStringLiteral("How far from target"), 0, parent),
+    : TableCard(Words::tr("How far from target"), 0, parent),
       m_histogram(new DeviationHistogram(this))
 {
     contents()->insertWidget(0, m_histogram);

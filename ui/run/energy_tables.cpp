@@ -52,8 +52,8 @@ QString boundsText(const analysis::EnergyFigure& energy)
 {
     if (energy.lowKnown() && energy.highKnown())
         return QStringLiteral("%1 – %2").arg(numberText(energy.low, 2), numberText(energy.high, 2));
-    return energy.lowKnown() ? QStringLiteral("at least ") + numberText(energy.low, 2)
-                             : QStringLiteral("bounds unknown");
+    return energy.lowKnown() ? Words::tr("at least %1").arg(numberText(energy.low, 2))
+                             : Words::tr("bounds unknown");
 }
 
 void addEnergy(FigureTable& table, const QString& what, const analysis::EnergyFigure& energy,
@@ -75,8 +75,8 @@ void addCost(FigureTable& table, const review::RunReview& review)
     const bool plain =
         tariff.windows.empty() && tariff.pricePerKwh && review.settings.tariffChanges.empty();
     const bool bounded = std::isfinite(cost->low) && std::isfinite(cost->high);
-    table.add(plain ? QStringLiteral("at %1 a kWh").arg(money(*tariff.pricePerKwh))
-                    : QStringLiteral("by the prices of its time"),
+    table.add(plain ? Words::tr("at %1 a kWh").arg(money(*tariff.pricePerKwh))
+                    : Words::tr("by the prices of its time"),
               money(cost->amount), Figure::cost,
               bounded ? QStringLiteral("%1 – %2").arg(money(cost->low), money(cost->high))
                       : QString());
@@ -89,18 +89,18 @@ void addRates(FigureTable& table, const review::RunReview& review)
         const auto ofDay = [&](std::size_t day) {
             return numberText(energy.days[day].energy.kwh, 2);
         };
-        table.add(QStringLiteral("a whole day"), kwh(review.dailyEnergy->meanKwh), Figure::perDay,
+        table.add(Words::tr("a whole day"), kwh(review.dailyEnergy->meanKwh), Figure::perDay,
                   QStringLiteral("%1 … %2").arg(ofDay(review.dailyEnergy->least),
                                                 ofDay(review.dailyEnergy->most)));
     }
     if (const auto watts = energy.meanWatts())
-        table.add(QStringLiteral("mean power"),
-                  shown(powerText(Power::watts(*watts), 0, decimalSign())), Figure::meanPower);
+        table.add(Words::tr("mean power"), shown(powerText(Power::watts(*watts), 0, decimalSign())),
+                  Figure::meanPower);
     addCost(table, review);
     if (!energy.kwhPerDegreeDay)
         return;
     const bool us = review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
-    table.add(us ? QStringLiteral("per °F·day of lift") : QStringLiteral("per °C·day of lift"),
+    table.add(us ? Words::tr("per °F·day of lift") : Words::tr("per °C·day of lift"),
               kwh(*energy.kwhPerDegreeDay / (us ? 1.8 : 1.0), 3), Figure::perDegreeDay);
 }
 
@@ -115,16 +115,14 @@ TableWords energyTable(const review::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     FigureTable table(review);
-    table.setBeside(QStringLiteral("least – most"));
-    addEnergy(table,
-              energy.partlyMetered() ? QStringLiteral("Where metered")
-                                     : QStringLiteral("Whole run"),
+    table.setBeside(Words::tr("least – most"));
+    addEnergy(table, energy.partlyMetered() ? Words::tr("Where metered") : Words::tr("Whole run"),
               energy.whole, Figure::wholeEnergy);
     if (energy.beforeCrash)
-        addEnergy(table, QStringLiteral("before the crash"), energy.beforeCrash->energy,
+        addEnergy(table, Words::tr("before the crash"), energy.beforeCrash->energy,
                   Figure::beforeCrash);
     if (energy.crash)
-        addEnergy(table, QStringLiteral("the crash"), energy.crash->energy, Figure::crash);
+        addEnergy(table, Words::tr("the crash"), energy.crash->energy, Figure::crash);
     if (energy.whole.any())
         addRates(table, review);
     return table.take();
@@ -136,11 +134,11 @@ TableWords heatTable(const review::RunReview& review)
     const auto& heat = review.figures.crashHeat;
     if (!heat)
         return table.take();
-    table.add(QStringLiteral("heat out of the beer"), kwh(heat->moved.kilowattHours()),
-              Figure::heatMoved, QStringLiteral("estimate"));
+    table.add(Words::tr("heat out of the beer"), kwh(heat->moved.kilowattHours()),
+              Figure::heatMoved, Words::tr("estimate"));
     if (const auto performance = heat->effectivePerformance())
-        table.add(QStringLiteral("for each kWh used"), kwh(*performance),
-                  Figure::effectivePerformance, QStringLiteral("of heat"));
+        table.add(Words::tr("for each kWh used"), kwh(*performance), Figure::effectivePerformance,
+                  Words::tr("of heat"));
     return table.take();
 }
 
@@ -154,14 +152,14 @@ TableWords gravityTable(const review::RunReview& review)
     const auto& done = review.figures.fermentation;
     if (!done)
         return table.take();
-    table.add(QStringLiteral("attenuation, apparent"), percent(done->apparentAttenuation),
+    table.add(Words::tr("attenuation, apparent"), percent(done->apparentAttenuation),
               Figure::apparentAttenuation);
-    table.add(QStringLiteral("attenuation, real"), percent(done->realAttenuation),
+    table.add(Words::tr("attenuation, real"), percent(done->realAttenuation),
               Figure::realAttenuation, QStringLiteral("Balling"));
-    table.add(QStringLiteral("alcohol by volume"), percent(done->alcoholSimple),
-              Figure::alcoholSimple, QStringLiteral("131.25 × ΔSG"));
-    table.add(QStringLiteral("alcohol by volume"), percent(done->alcoholBalling),
-              Figure::alcoholBalling, QStringLiteral("Balling"));
+    table.add(Words::tr("alcohol by volume"), percent(done->alcoholSimple), Figure::alcoholSimple,
+              QStringLiteral("131.25 × ΔSG"));
+    table.add(Words::tr("alcohol by volume"), percent(done->alcoholBalling), Figure::alcoholBalling,
+              QStringLiteral("Balling"));
     return table.take();
 }
 

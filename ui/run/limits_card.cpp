@@ -46,22 +46,22 @@ int minutesOf(Milliseconds length)
 } // namespace
 
 LimitsCard::LimitsCard(QWidget* parent)
-    : Card(QStringLiteral("Try other limits"), parent),
-      m_tolerance(new QSlider(Qt::Horizontal, this)), m_toleranceWords(new QLabel(this)),
-      m_grace(makeMinutes(QStringLiteral("Grace"), mostGraceMinutes, this)),
-      m_gap(makeMinutes(QStringLiteral("Gap limit"), mostGapMinutes, this)),
+    : Card(Words::tr("Try other limits"), parent), m_tolerance(new QSlider(Qt::Horizontal, this)),
+      m_toleranceWords(new QLabel(this)),
+      m_grace(makeMinutes(Words::tr("Grace"), mostGraceMinutes, this)),
+      m_gap(makeMinutes(Words::tr("Gap limit"), mostGapMinutes, this)),
       m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
-      m_keep(new QPushButton(QStringLiteral("&Keep for this batch"), this)),
-      m_back(new QPushButton(QStringLiteral("Back to its &own"), this))
+      m_keep(new QPushButton(Words::tr("&Keep for this batch"), this)),
+      m_back(new QPushButton(Words::tr("Back to its &own"), this))
 {
-    setAside(QStringLiteral("the record stays"));
+    setAside(Words::tr("the record stays"));
     m_tolerance->setPageStep(5);
-    m_tolerance->setAccessibleName(QStringLiteral("Hold band, ±"));
-    m_grace->setToolTip(QStringLiteral("Excursions shorter than this do not count."));
-    m_gap->setSpecialValueText(QStringLiteral("by itself"));
-    m_gap->setToolTip(QStringLiteral("Readings farther apart than this leave a gap that nobody "
-                                     "saw. By itself: three times the usual distance of the "
-                                     "readings, at most 2 h."));
+    m_tolerance->setAccessibleName(Words::tr("Hold band, ±"));
+    m_grace->setToolTip(Words::tr("Excursions shorter than this do not count."));
+    m_gap->setSpecialValueText(Words::tr("by itself"));
+    m_gap->setToolTip(Words::tr("Readings farther apart than this leave a gap that nobody "
+                                "saw. By itself: three times the usual distance of the "
+                                "readings, at most 2 h."));
     layOut();
     connect(m_tolerance, &QSlider::valueChanged, this, [this] {
         m_toleranceMoved = m_toleranceMoved || !m_filling;
@@ -82,11 +82,11 @@ void LimitsCard::layOut()
     band->addWidget(m_toleranceWords);
     m_toleranceWords->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("± 2.78 °C")) +
                                       4);
-    auto* bandLabel = new QLabel(QStringLiteral("Hold ban&d"), this);
+    auto* bandLabel = new QLabel(Words::tr("Hold ban&d"), this);
     bandLabel->setBuddy(m_tolerance);
     form->addRow(bandLabel, band);
-    form->addRow(QStringLiteral("&Grace"), m_grace);
-    form->addRow(QStringLiteral("Gap l&imit"), m_gap);
+    form->addRow(Words::tr("&Grace"), m_grace);
+    form->addRow(Words::tr("Gap l&imit"), m_gap);
     contents()->addLayout(form);
     contents()->addWidget(m_verdict);
     contents()->addWidget(m_detail);
@@ -204,7 +204,7 @@ void LimitsCard::take(std::shared_ptr<const review::LimitsTrial> trial)
 {
     if (limits() == review::limitsOf(*m_review))
         return;
-    m_verdict->setText(QStringLiteral("Then: ") + shown(trial->words.headline));
+    m_verdict->setText(Words::tr("Then: %1").arg(shown(trial->words.headline)));
     m_detail->setText(shown(trial->words.detail));
     Q_EMIT tried(trial);
 }

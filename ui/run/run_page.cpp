@@ -53,16 +53,16 @@ QStringList sentencesOf(const std::vector<std::string>& sentences)
 
 RunPage::RunPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_verdict(new VerdictHeader(this)),
-      m_charts(new RunCharts(this)), m_stages(new TableCard(QStringLiteral("Stages"), 0, this)),
-      m_excursions(new TableCard(QStringLiteral("Excursions"), 3, this)),
-      m_cause(new QPushButton(QStringLiteral("Give it a &cause…"), this)),
-      m_energy(new TableCard(QStringLiteral("Energy and money"), 0, this)),
+      m_charts(new RunCharts(this)), m_stages(new TableCard(Words::tr("Stages"), 0, this)),
+      m_excursions(new TableCard(Words::tr("Excursions"), 3, this)),
+      m_cause(new QPushButton(Words::tr("Give it a &cause…"), this)),
+      m_energy(new TableCard(Words::tr("Energy and money"), 0, this)),
       m_limits(new LimitsCard(this)), m_deviation(new DeviationCard(this)),
-      m_heat(new TableCard(QStringLiteral("Heat check of the crash"), 0, this)),
-      m_gravity(new TableCard(QStringLiteral("Gravity"), 0, this)),
-      m_journal(new NotesCard(QStringLiteral("Journal"), this, Card::Tone::plain)),
-      m_findings(new NotesCard(QStringLiteral("Worth a look"), this, Card::Tone::plain)),
-      m_cautions(new NotesCard(QStringLiteral("Care"), this))
+      m_heat(new TableCard(Words::tr("Heat check of the crash"), 0, this)),
+      m_gravity(new TableCard(Words::tr("Gravity"), 0, this)),
+      m_journal(new NotesCard(Words::tr("Journal"), this, Card::Tone::plain)),
+      m_findings(new NotesCard(Words::tr("Worth a look"), this, Card::Tone::plain)),
+      m_cautions(new NotesCard(Words::tr("Care"), this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -156,13 +156,13 @@ void RunPage::fillCards(const review::RunReview& review)
     m_stages->setVisible(!review.figures.judged.stages.empty());
     m_excursions->setWords(excursionTable(review));
     m_excursionSpans = excursionSpans(review);
-    m_excursions->setAside(m_excursionSpans.empty() ? QString() : QStringLiteral("click to see"));
+    m_excursions->setAside(m_excursionSpans.empty() ? QString() : Words::tr("click to see"));
     m_excursions->setRemark(excursionRemark(review));
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
                             ? QString()
-                            : QStringLiteral("No meter was read while this batch ran."));
+                            : Words::tr("No meter was read while this batch ran."));
     m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);
     for (const auto& [card, words] :
@@ -170,7 +170,7 @@ void RunPage::fillCards(const review::RunReview& review)
         card->setVisible(!words.rows.empty());
         card->setWords(words);
     }
-    m_heat->setRemark(QStringLiteral("From volume and temperatures, good to a few percent."));
+    m_heat->setRemark(Words::tr("From volume and temperatures, good to a few percent."));
     m_journal->setSentences(journalLines(review));
     m_findings->setSentences(sentencesOf(review.findings));
     m_cautions->setSentences(sentencesOf(review.cautions));
@@ -182,8 +182,8 @@ void RunPage::clear()
     m_batch.clear();
     m_subtitle.clear();
     m_charts->setChart(nullptr);
-    m_verdict->setVerdict(analysis::Verdict::notEnoughData, QStringLiteral("No batch is open."),
-                          QStringLiteral("Click a bar in the lanes to open its run."));
+    m_verdict->setVerdict(analysis::Verdict::notEnoughData, Words::tr("No batch is open."),
+                          Words::tr("Click a bar in the lanes to open its run."));
     for (TableCard* card : {m_stages, m_excursions, m_energy})
         card->setWords({});
     for (QWidget* card : std::initializer_list<QWidget*>{m_limits, m_deviation, m_heat, m_gravity})

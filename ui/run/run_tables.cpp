@@ -34,11 +34,11 @@ double signedPeak(const Excursion& excursion)
 QString settledText(const analysis::StageTrack& track, const analysis::BandJudgement& judged)
 {
     if (judged.missed)
-        return QStringLiteral("missed");
+        return Words::tr("missed");
     if (!judged.settles)
         return dash;
     const auto figures = analysis::settlingFigures(track, judged);
-    return figures.clockMs ? lengthText(*figures.clockMs) : QStringLiteral("not yet");
+    return figures.clockMs ? lengthText(*figures.clockMs) : Words::tr("not yet");
 }
 
 QString insideText(const analysis::BandJudgement& judged)
@@ -70,11 +70,11 @@ QString endedBy(const Excursion& excursion)
     case analysis::Cut::cameBack:
         return {};
     case analysis::Cut::gap:
-        return QStringLiteral(", cut by a gap");
+        return Words::tr(", cut by a gap");
     case analysis::Cut::stageEnd:
         break;
     }
-    return QStringLiteral(", cut by the stage’s end");
+    return Words::tr(", cut by the stage’s end");
 }
 
 std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const QString& why,
@@ -109,8 +109,8 @@ void forEachExcursion(const review::RunReview& review, Visit visit)
 TableWords stageTable(const review::RunReview& review)
 {
     TableWords table;
-    table.header = {QStringLiteral("Stage"), QStringLiteral("settled in"), QStringLiteral("inside"),
-                    QStringLiteral("worst"), QStringLiteral("kWh")};
+    table.header = {Words::tr("Stage"), Words::tr("settled in"), Words::tr("inside"),
+                    Words::tr("worst"), QStringLiteral("kWh")};
     table.numeric = {false, true, true, true, true};
     const analysis::JudgedBatch& judged = review.figures.judged;
     const TemperatureUnit unit = review.settings.temperatureUnit();
@@ -121,7 +121,7 @@ TableWords stageTable(const review::RunReview& review)
         const analysis::PlacedStage& stage = judged.stages[i];
         const double length = static_cast<double>((stage.span.end - stage.span.start).count());
         const Temperature end = Temperature::celsius(stage.targetCelsiusAt(length));
-        QString why = QStringLiteral("%1 ± %2, from %3")
+        QString why = Words::tr("%1 ± %2, from %3")
                           .arg(shown(temperatureText(end, unit, 1, decimalSign())),
                                shown(differenceText(stage.tolerance, unit, 2, decimalSign())),
                                shown(timeInRun(review, stage.span.start)));
@@ -140,14 +140,13 @@ TableWords stageTable(const review::RunReview& review)
 TableWords excursionTable(const review::RunReview& review)
 {
     TableWords table;
-    table.header = {
-        {}, QStringLiteral("from"), QStringLiteral("for"), QStringLiteral("past the edge")};
+    table.header = {{}, Words::tr("from"), Words::tr("for"), Words::tr("past the edge")};
     table.numeric = {false, false, false, false};
     forEachExcursion(review, [&](std::size_t stage, std::size_t k, Span span) {
         const QString why = shown(review::explainExcursion(review, stage, k, decimalSign()));
         const Excursion& excursion = review.figures.judged.asPlanned.stages[stage].excursions[k];
         const QString cause = shown(review::causeText(review::causeOf(review, stage, k)));
-        const QString whole = cause.isEmpty() ? why : why + QStringLiteral(" Cause: ") + cause;
+        const QString whole = cause.isEmpty() ? why : Words::tr("%1 Cause: %2").arg(why, cause);
         table.rows.push_back(excursionRow(excursion, span, whole, cause, review));
     });
     return table;
@@ -172,14 +171,14 @@ std::vector<Span> excursionSpans(const review::RunReview& review)
 QString excursionRemark(const review::RunReview& review)
 {
     if (!(review.figures.judged.asPlanned.totals.coveredMs > 0.0))
-        return QStringLiteral("Nothing that counts was seen yet.");
+        return Words::tr("Nothing that counts was seen yet.");
     const Milliseconds grace = review.batch().grace;
     if (grace > Milliseconds{0})
-        return QStringLiteral("Those shorter than %1 do not count for the verdict.")
+        return Words::tr("Those shorter than %1 do not count for the verdict.")
             .arg(lengthText(static_cast<double>(grace.count())));
     return excursionSpans(review).empty()
-               ? QStringLiteral("None. Every moment outside the band would count.")
-               : QStringLiteral("Every moment outside the band counts.");
+               ? Words::tr("None. Every moment outside the band would count.")
+               : Words::tr("Every moment outside the band counts.");
 }
 
 QStringList journalLines(const review::RunReview& review)
@@ -199,7 +198,7 @@ QString runSubtitle(const review::RunReview& review)
 {
     const Batch& batch = review.batch();
     QStringList parts{shown(batch.name), shown(batch.setup),
-                      QStringLiteral("pitched ") + shown(timeInRun(review, batch.pitched))};
+                      Words::tr("pitched %1").arg(shown(timeInRun(review, batch.pitched)))};
     if (batch.volume)
         parts << shown(volumeText(*batch.volume, review.settings.units, decimalSign()));
     if (batch.originalGravity) {

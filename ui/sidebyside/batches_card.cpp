@@ -15,11 +15,11 @@
 namespace holdband::ui {
 
 BatchesCard::BatchesCard(QWidget* parent)
-    : Card(QStringLiteral("Batch by batch"), parent), m_measure(new QComboBox(this)),
-      m_picture(new PictureView(QStringLiteral("Every batch's figure"), this, false)),
+    : Card(Words::tr("Batch by batch"), parent), m_measure(new QComboBox(this)),
+      m_picture(new PictureView(Words::tr("Every batch's figure"), this, false)),
       m_idle(makeLabel({}, "muted", this))
 {
-    m_measure->setAccessibleName(QStringLiteral("Measure of every batch"));
+    m_measure->setAccessibleName(Words::tr("Measure of every batch"));
     auto* row = new QHBoxLayout;
     row->addWidget(m_measure);
     row->addStretch();

@@ -27,15 +27,15 @@ QLabel* plainLabel(const QString& text, const char* role, QWidget* parent)
 
 ComparisonChoice::ComparisonChoice(QWidget* parent)
     : QWidget(parent), m_a(new QComboBox(this)), m_b(new QComboBox(this)),
-      m_fromLabel(plainLabel(QStringLiteral("counted &from"), "muted", this)),
+      m_fromLabel(plainLabel(Words::tr("counted &from"), "muted", this)),
       m_from(new QComboBox(this)), m_batches(new QPushButton(this)), m_ticks(new QMenu(this))
 {
     auto* swap = new QPushButton(QStringLiteral("⇄"), this);
-    swap->setAccessibleName(QStringLiteral("Swap A and B"));
-    swap->setToolTip(QStringLiteral("Swap A and B"));
+    swap->setAccessibleName(Words::tr("Swap A and B"));
+    swap->setToolTip(Words::tr("Swap A and B"));
     m_a->setAccessibleName(QStringLiteral("A"));
     m_b->setAccessibleName(QStringLiteral("B"));
-    m_from->setAccessibleName(QStringLiteral("Counted from"));
+    m_from->setAccessibleName(Words::tr("Counted from"));
     m_fromLabel->setBuddy(m_from);
     m_batches->setMenu(m_ticks);
     auto* layout = new QHBoxLayout(this);
@@ -63,7 +63,7 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
         forgetOffered();
         Q_EMIT chosen();
     });
-    m_batches->setAccessibleName(QStringLiteral("Batches that count"));
+    m_batches->setAccessibleName(Words::tr("Batches that count"));
     connect(m_from, &QComboBox::activated, this, &ComparisonChoice::chosen);
     connect(swap, &QPushButton::clicked, this, [this] { // what was ticked stays
         const QString before = a();
@@ -173,7 +173,7 @@ void ComparisonChoice::offerStages(const review::SideBySide& comparison)
 {
     const QSignalBlocker quiet(m_from);
     m_from->clear();
-    m_from->addItem(QStringLiteral("pitching"));
+    m_from->addItem(Words::tr("pitching"));
     for (const std::string& stage : comparison.alignment.offered)
         m_from->addItem(shown(stage));
     if (comparison.alignment.stage)
@@ -200,7 +200,7 @@ void ComparisonChoice::offerBatches(const review::SideBySide& comparison)
     };
     offer(comparison.a, comparison.offeredA, comparison.batchesA);
     offer(comparison.b, comparison.offeredB, comparison.batchesB);
-    m_batches->setText(QStringLiteral("%1 + %2 batches")
+    m_batches->setText(Words::tr("%1 + %2 batches")
                            .arg(comparison.batchesA.size())
                            .arg(comparison.batchesB.size()));
 }

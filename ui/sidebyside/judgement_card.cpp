@@ -31,12 +31,12 @@ QLabel* cell(const QString& text, QWidget* parent)
 } // namespace
 
 JudgementCard::JudgementCard(QWidget* parent)
-    : Card(QStringLiteral("Judgement"), parent), m_sentence(makeLabel({}, "title", this)),
+    : Card(Words::tr("Judgement"), parent), m_sentence(makeLabel({}, "title", this)),
       m_grid(new QGridLayout), m_turning(makeLabel({}, "plain", this)),
       m_rule(makeLabel({}, "muted", this)), m_newName(new QLineEdit(this)),
-      m_add(new QPushButton(QStringLiteral("Add"), this))
+      m_add(new QPushButton(Words::tr("Add"), this))
 {
-    setAside(QStringLiteral("weights are yours, 0 to 5"));
+    setAside(Words::tr("weights are yours, 0 to 5"));
     layOut();
     connect(m_add, &QPushButton::clicked, this, &JudgementCard::addCriterion);
     connect(m_newName, &QLineEdit::returnPressed, this, &JudgementCard::addCriterion);
@@ -51,8 +51,8 @@ void JudgementCard::layOut()
     contents()->addWidget(m_sentence);
     contents()->addWidget(m_turning);
     auto* row = new QHBoxLayout;
-    m_newName->setPlaceholderText(QStringLiteral("another criterion"));
-    m_newName->setAccessibleName(QStringLiteral("Another criterion"));
+    m_newName->setPlaceholderText(Words::tr("another criterion"));
+    m_newName->setAccessibleName(Words::tr("Another criterion"));
     m_newName->setMaximumWidth(200);
     row->addWidget(m_newName);
     row->addWidget(m_add);
@@ -88,8 +88,7 @@ void JudgementCard::rebuild(const std::vector<review::CriterionWords>& criteria,
 {
     m_rows.clear();
     clearLayout(m_grid);
-    const QString heads[] = {
-        {}, QStringLiteral("weight"), QStringLiteral("A"), QStringLiteral("B")};
+    const QString heads[] = {{}, Words::tr("weight"), QStringLiteral("A"), QStringLiteral("B")};
     for (int column = 0; column < 4; ++column) {
         QLabel* head = makeLabel(heads[column], "muted", this);
         head->setWordWrap(false);
@@ -108,7 +107,7 @@ void JudgementCard::addRow(const review::CriterionWords& criterion, bool writabl
     auto* weight = new QSlider(Qt::Horizontal, this);
     weight->setRange(0, static_cast<int>(mostWeight * stepsAUnit));
     weight->setPageStep(2);
-    weight->setAccessibleName(QStringLiteral("Weight of %1").arg(title));
+    weight->setAccessibleName(Words::tr("Weight of %1").arg(title));
     weight->setMinimumWidth(70);
     m_rows.push_back({criterion.name, weight, cell({}, this), cell({}, this)});
     m_grid->addWidget(name, line, 0);
@@ -117,8 +116,8 @@ void JudgementCard::addRow(const review::CriterionWords& criterion, bool writabl
     m_grid->addWidget(m_rows.back().b, line, 3);
     name->setToolTip(shown(criterion.how));
     if (criterion.own && writable) {
-        auto* remove = new QPushButton(QStringLiteral("Remove"), this);
-        remove->setAccessibleName(QStringLiteral("Remove %1").arg(title));
+        auto* remove = new QPushButton(Words::tr("Remove"), this);
+        remove->setAccessibleName(Words::tr("Remove %1").arg(title));
         connect(remove, &QPushButton::clicked, this,
                 [this, which = criterion.name] { removeCriterion(which); });
         m_grid->addWidget(remove, line, 4);
@@ -146,7 +145,7 @@ void JudgementCard::fillRow(const Row& row, const review::CriterionWords& criter
         label->setPalette(palette);
         label->setToolTip(shown(criterion.how));
         label->setAccessibleName(
-            QStringLiteral("%1 of %2: %3")
+            Words::tr("%1 of %2: %3")
                 .arg(shown(criterion.title), first ? m_sides.a : m_sides.b, label->text()));
     }
 }

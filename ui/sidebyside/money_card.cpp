@@ -25,14 +25,13 @@ constexpr double unknown = -1.0; ///< no comparison was shown yet
 } // namespace
 
 MoneyCard::MoneyCard(QWidget* parent)
-    : Card(QStringLiteral("Money"), parent), m_scenario(new QComboBox(this)),
+    : Card(Words::tr("Money"), parent), m_scenario(new QComboBox(this)),
       m_sentence(makeLabel({}, "plain", this)),
-      m_picture(new PictureView(QStringLiteral("Total cost over batches"), this, false)),
+      m_picture(new PictureView(Words::tr("Total cost over batches"), this, false)),
       m_figures(new TableModel(this)),
-      m_table(new PlainTable(QStringLiteral("Parts and energy of a batch"), this)),
-      m_perYear(new QuantityField(Quantity::number, QStringLiteral("Batches a year"), this)),
-      m_otherPrice(
-          new QuantityField(Quantity::money, QStringLiteral("Another price of a kWh"), this)),
+      m_table(new PlainTable(Words::tr("Parts and energy of a batch"), this)),
+      m_perYear(new QuantityField(Quantity::number, Words::tr("Batches a year"), this)),
+      m_otherPrice(new QuantityField(Quantity::money, Words::tr("Another price of a kWh"), this)),
       m_remarks(makeLabel({}, "muted", this))
 {
     layOut();
@@ -47,7 +46,7 @@ MoneyCard::MoneyCard(QWidget* parent)
 
 void MoneyCard::layOut()
 {
-    m_scenario->setAccessibleName(QStringLiteral("Price"));
+    m_scenario->setAccessibleName(Words::tr("Price"));
     m_table->setModel(m_figures);
     m_table->setWideColumn(2);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -55,9 +54,9 @@ void MoneyCard::layOut()
     contents()->addWidget(m_picture);
     contents()->addWidget(m_table);
     auto* form = new QFormLayout;
-    form->addRow(QStringLiteral("Price"), m_scenario);
-    form->addRow(QStringLiteral("Another price of a kWh"), m_otherPrice);
-    form->addRow(QStringLiteral("Batches a year"), m_perYear);
+    form->addRow(Words::tr("Price"), m_scenario);
+    form->addRow(Words::tr("Another price of a kWh"), m_otherPrice);
+    form->addRow(Words::tr("Batches a year"), m_perYear);
     contents()->addLayout(form);
     contents()->addWidget(m_remarks);
     setTabOrder(m_table, m_scenario);
@@ -103,7 +102,7 @@ void MoneyCard::draw()
     TableWords table;
     table.header = {{}, QStringLiteral("A"), QStringLiteral("B")};
     table.numeric = {false, true, true};
-    table.rows.push_back({{QStringLiteral("Parts"), {}, false},
+    table.rows.push_back({{Words::tr("Parts"), {}, false},
                           {shown(m_money.partsTextA), {}, true},
                           {shown(m_money.partsTextB), {}, true}});
     const auto which = static_cast<std::size_t>(std::max(m_scenario->currentIndex(), 0));
@@ -115,7 +114,7 @@ void MoneyCard::draw()
         return;
     }
     const review::CostScenario& scenario = m_money.scenarios[which];
-    table.rows.push_back({{QStringLiteral("Each batch"), {}, false},
+    table.rows.push_back({{Words::tr("Each batch"), {}, false},
                           {shown(scenario.perBatchA), {}, true},
                           {shown(scenario.perBatchB), {}, true}});
     m_figures->setWords(std::move(table));

@@ -2,6 +2,7 @@
 
 #include "core/store/weighing.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "ui/forms/keep_change.h"
 #include "ui/pictures/pair_deviation.h"
 #include "ui/pictures/pair_energy.h"
@@ -35,11 +36,11 @@ SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_shared(std::make_shared<Shared>()),
       m_choice(new ComparisonChoice(this)), m_energy(makeLabel({}, "title", this)),
       m_temperature(makeLabel({}, "muted", this)),
-      m_energyPicture(new PictureView(QStringLiteral("Energy of both over the same time"), this)),
-      m_deviationPicture(new PictureView(QStringLiteral("Deviation of both from target"), this)),
-      m_spreadPicture(new PictureView(QStringLiteral("Time spent at each deviation"), this)),
+      m_energyPicture(new PictureView(Words::tr("Energy of both over the same time"), this)),
+      m_deviationPicture(new PictureView(Words::tr("Deviation of both from target"), this)),
+      m_spreadPicture(new PictureView(Words::tr("Time spent at each deviation"), this)),
       m_table(new TableCard({}, 5, this)),
-      m_notes(new NotesCard(QStringLiteral("How fair is this?"), this)),
+      m_notes(new NotesCard(Words::tr("How fair is this?"), this)),
       m_batches(new BatchesCard(this)), m_weather(new WeatherCard(this)),
       m_money(new MoneyCard(this)), m_judgement(new JudgementCard(this))
 {
@@ -49,7 +50,7 @@ SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
     layout->addWidget(m_choice);
     layout->addWidget(makeHeadline());
     layout->addWidget(makeBody(), 1);
-    m_table->table()->setAccessibleName(QStringLiteral("Measures"));
+    m_table->table()->setAccessibleName(Words::tr("Measures"));
     connect(m_choice, &ComparisonChoice::chosen, this, &SideBySidePage::refresh);
     connect(m_weather, &WeatherCard::weighingWanted, this, &SideBySidePage::takeWeighing);
     connect(m_money, &MoneyCard::weighingWanted, this, &SideBySidePage::takeWeighing);
@@ -147,7 +148,7 @@ void SideBySidePage::ask(std::optional<Weighing> weighing)
 {
     review::SideBySideRequest request = m_choice->request();
     if (request.a.empty() || request.b.empty() || request.a == request.b)
-        return showProblem(QStringLiteral("Choose two batches or two setups."));
+        return showProblem(Words::tr("Choose two batches or two setups."));
     request.decimalSign = decimalSign();
     request.weighing = std::move(weighing);
     m_session->ask<review::SideBySide>(
@@ -172,7 +173,7 @@ void SideBySidePage::takeWeighing(const Weighing& weighing)
     if (m_session->readOnly())
         return ask(weighing);
     keepChange(
-        *m_session, this, "weighed two arrangements",
+        *m_session, this, Phrase::tr("weighed two arrangements"),
         [weighing](const store::Change& change) { return store::writeWeighing(change, weighing); },
         [this](Done kept) {
             if (!kept)
@@ -193,7 +194,7 @@ PairSides SideBySidePage::sidesOf(const review::SideBySide& comparison) const
 void SideBySidePage::fill(const review::SideBySide& comparison)
 {
     sayHeadline(comparison);
-    m_subtitle = QStringLiteral("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
+    m_subtitle = Words::tr("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
     m_choice->setOffered(comparison);
     m_table->setWords(measuresTable(comparison));
     m_table->setRemark(batchesThatCount(comparison));
@@ -215,9 +216,8 @@ void SideBySidePage::sayHeadline(const review::SideBySide& comparison)
     if (comparison.ofSetups && comparison.weather.ahead) {
         first = sentences({comparison.weather.sentence})[0];
         // What was used says something else, since the weather differed.
-        second = QStringLiteral("As brewed, each in its own weather: ") +
-                 m_energyWords.left(1).toLower() + m_energyWords.mid(1) + QLatin1Char(' ') +
-                 m_temperatureWords;
+        second = Words::tr("As brewed, each in its own weather: %1 %2")
+                     .arg(afterColon(m_energyWords), m_temperatureWords);
     }
     m_energy->setText(keptTogether(first));
     m_energy->setAccessibleName(first);
@@ -271,7 +271,7 @@ void SideBySidePage::showProblem(const QString& words)
 void SideBySidePage::clear()
 {
     m_choice->clear();
-    showProblem(QStringLiteral("Choose two batches or two setups."));
+    showProblem(Words::tr("Choose two batches or two setups."));
 }
 
 QStringList SideBySidePage::compared() const

@@ -47,8 +47,8 @@ QString withoutBounds(const std::string& figure)
 TableWords measuresTable(const review::SideBySide& comparison)
 {
     TableWords table;
-    table.header = {QStringLiteral("Measure"), QStringLiteral("A"),     QStringLiteral("B"),
-                    QStringLiteral("A − B"),   QStringLiteral("A ÷ B"), QStringLiteral("ahead")};
+    table.header = {Words::tr("Measure"),    QStringLiteral("A"),     QStringLiteral("B"),
+                    QStringLiteral("A − B"), QStringLiteral("A ÷ B"), Words::tr("ahead")};
     table.numeric = {false, true, true, true, true, false};
     for (const review::MeasureWords& line : comparison.lines) {
         const Touching notes = notesOn(comparison, line.title);
@@ -67,9 +67,9 @@ TableWords measuresTable(const review::SideBySide& comparison)
 QString batchesThatCount(const review::SideBySide& comparison)
 {
     if (!comparison.ofSetups)
-        return QStringLiteral("In brackets: the least and the most that the figure can be.");
-    return QStringLiteral("%1: %2. %3: %4. In brackets: where the mean of many such batches would "
-                          "lie, 95 times in 100.")
+        return Words::tr("In brackets: the least and the most that the figure can be.");
+    return Words::tr("%1: %2. %3: %4. In brackets: where the mean of many such batches would "
+                     "lie, 95 times in 100.")
         .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
              shown(joined(comparison.batchesB)));
 }

@@ -32,32 +32,31 @@ QString detailsOf(const review::SameWeather& weather)
 } // namespace
 
 WeatherCard::WeatherCard(QWidget* parent)
-    : Card(QStringLiteral("In the same weather"), parent), m_sentence(makeLabel({}, "plain", this)),
-      m_picture(new PictureView(QStringLiteral("Mean power over how much warmer the room was"),
-                                this, false)),
-      m_lift(new QuantityField(Quantity::difference, QStringLiteral("Room warmer than the beer by"),
-                               this)),
-      m_hours(new QuantityField(Quantity::hours, QStringLiteral("Hold of"), this)),
+    : Card(Words::tr("In the same weather"), parent), m_sentence(makeLabel({}, "plain", this)),
+      m_picture(
+          new PictureView(Words::tr("Mean power over how much warmer the room was"), this, false)),
+      m_lift(
+          new QuantityField(Quantity::difference, Words::tr("Room warmer than the beer by"), this)),
+      m_hours(new QuantityField(Quantity::hours, Words::tr("Hold of"), this)),
       m_details(makeLabel({}, "muted", this))
 {
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     contents()->addWidget(m_sentence);
     contents()->addWidget(m_picture);
     auto* row = new QHBoxLayout;
-    QLabel* words =
-        makeLabel(QStringLiteral("Ask for a room warmer than the beer by"), "muted", this);
+    QLabel* words = makeLabel(Words::tr("Ask for a room warmer than the beer by"), "muted", this);
     words->setWordWrap(false);
     row->addWidget(words);
     row->addWidget(m_lift);
-    row->addWidget(new QLabel(QStringLiteral("over"), this));
+    row->addWidget(new QLabel(Words::tr("over"), this));
     row->addWidget(m_hours);
     row->addStretch();
     contents()->addLayout(row);
     contents()->addWidget(m_details);
     for (QuantityField* field : {m_lift, m_hours}) {
         field->setOptional(true);
-        field->edit()->setPlaceholderText(QStringLiteral("mean"));
-        field->edit()->setToolTip(QStringLiteral("Empty: the mean of both."));
+        field->edit()->setPlaceholderText(Words::tr("mean"));
+        field->edit()->setToolTip(Words::tr("Empty: the mean of both."));
         field->edit()->setMaximumWidth(90);
         connect(field->edit(), &QLineEdit::editingFinished, this, &WeatherCard::takeFields);
     }

@@ -9,14 +9,9 @@ class QMenu;
 
 namespace holdband::ui {
 
-enum class Appearance { desktop, light, dark };
-
 /// Before anything has dressed the application: notes what the desktop uses, then dresses it as
 /// was chosen last.
 void dressAsKept(QApplication& application);
-
-Appearance keptAppearance();
-void keepAppearance(QApplication& application, Appearance appearance);
 
 /// "Appearance" with its three choices.
 void addAppearanceMenu(QMenu& menu);

@@ -13,12 +13,12 @@ void showAbout(QWidget& window)
     for (const std::string& text : review::cautionsFor(Setup{}))
         cautions += QStringLiteral("\n• ") + shown(text);
     QMessageBox box(&window);
-    box.setWindowTitle(QStringLiteral("About Holdband"));
-    box.setText(QStringLiteral("Holdband %1").arg(QStringLiteral(HOLDBAND_VERSION)));
+    box.setWindowTitle(Words::tr("About Holdband"));
+    box.setText(Words::tr("Holdband %1").arg(QStringLiteral(HOLDBAND_VERSION)));
     box.setInformativeText(
-        QStringLiteral("A logbook for home-brew fermentation runs: did a batch stay in its band, "
-                       "how sure is that, and what did it use.\n\nLicence: GNU General Public "
-                       "License, version 3 or later. No warranty.\n\nCare:%1")
+        Words::tr("A logbook for home-brew fermentation runs: did a batch stay in its band, "
+                  "how sure is that, and what did it use.\n\nLicence: GNU General Public "
+                  "License, version 3 or later. No warranty.\n\nCare:%1")
             .arg(cautions));
     box.exec();
 }

@@ -4,6 +4,7 @@
 #include "core/store/equipment.h"
 #include "core/store/meter_readings.h"
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -42,16 +43,16 @@ FirstSteps::FirstSteps(QWidget* parent) : QWidget(parent)
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(8);
     grid->setColumnStretch(2, 1);
-    addStep(grid, FirstStep::setup, QStringLiteral("1  Your cooling arrangement"),
-            QStringLiteral("what chills the beer, its parts and what they cost"));
-    addStep(grid, FirstStep::meter, QStringLiteral("2  Its watt-hour meter"),
-            QStringLiteral("the plug-in meter that you read by eye"));
-    addStep(grid, FirstStep::sensor, QStringLiteral("3  The probe in the beer"),
-            QStringLiteral("and one for the room; how far each can be trusted"));
-    addStep(grid, FirstStep::batch, QStringLiteral("4  The batch and its plan"),
-            QStringLiteral("target temperatures stage by stage, and when it was pitched"));
-    addStep(grid, FirstStep::reading, QStringLiteral("5  The first reading"),
-            QStringLiteral("what the meter shows now; logs can be dropped on the window any time"));
+    addStep(grid, FirstStep::setup, Words::tr("1  Your cooling arrangement"),
+            Words::tr("what chills the beer, its parts and what they cost"));
+    addStep(grid, FirstStep::meter, Words::tr("2  Its watt-hour meter"),
+            Words::tr("the plug-in meter that you read by eye"));
+    addStep(grid, FirstStep::sensor, Words::tr("3  The probe in the beer"),
+            Words::tr("and one for the room; how far each can be trusted"));
+    addStep(grid, FirstStep::batch, Words::tr("4  The batch and its plan"),
+            Words::tr("target temperatures stage by stage, and when it was pitched"));
+    addStep(grid, FirstStep::reading, Words::tr("5  The first reading"),
+            Words::tr("what the meter shows now; logs can be dropped on the window any time"));
 }
 
 void FirstSteps::addStep(QGridLayout* grid, FirstStep step, const QString& words,
@@ -80,8 +81,7 @@ void FirstSteps::setTaken(const StepsTaken& taken)
     bool nextFound = false;
     for (std::size_t i = 0; i < m_lines.size(); ++i) {
         m_lines[i].mark->setText(done[i] ? QStringLiteral("✓") : QStringLiteral("·"));
-        m_lines[i].mark->setAccessibleName(done[i] ? QStringLiteral("done")
-                                                   : QStringLiteral("to do"));
+        m_lines[i].mark->setAccessibleName(done[i] ? Words::tr("done") : Words::tr("to do"));
         const bool next = !done[i] && !nextFound;
         nextFound = nextFound || next;
         setRole(m_lines[i].button, next ? "main" : "field");

@@ -128,7 +128,7 @@ void MainWindow::connectParts()
     });
     connect(&m_session, &Session::backedUp, this, &MainWindow::refreshBackups);
     connect(&m_session, &Session::backupFailed, this, [this](const Problem& problem) {
-        m_notice->say(QStringLiteral("No copy of today: %1 The change is kept all the same.")
+        m_notice->say(Words::tr("No copy of today: %1 The change is kept all the same.")
                           .arg(sentence(problem)));
     });
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
@@ -177,6 +177,7 @@ void MainWindow::addMenus()
     actions.showReadings = [this] { showReadings(); };
     actions.addNote = [this] { addNote(m_pages->run()->batch()); };
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
+    actions.say = [this](const QString& words) { m_notice->say(words); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.showHelp = [this](const char* page) {
         openHelp(*this, page ? QString::fromLatin1(page) : helpFor(m_pages->page()));
@@ -221,14 +222,14 @@ BatchMenuActions MainWindow::batchMenu()
 
 void MainWindow::takeOpened()
 {
-    setWindowTitle(QFileInfo(m_session.path()).fileName() + QStringLiteral(" – Holdband"));
+    setWindowTitle(QStringLiteral("%1 – Holdband").arg(QFileInfo(m_session.path()).fileName()));
     m_lanes->clear();
     m_lanes->setMayChange(!m_session.readOnly());
     m_lanesCache = std::make_shared<review::LanesCache>();
     m_pages->clear();
     m_freshlyOpened = true;
     if (m_session.readOnly())
-        m_notice->say(QStringLiteral("Open for reading only: %1. Nothing typed here can be kept.")
+        m_notice->say(Words::tr("Open for reading only: %1. Nothing typed here can be kept.")
                           .arg(m_session.readOnlyBecause()));
     desk::noteOpened(m_session.path());
     m_lastBackup.reset();
@@ -429,9 +430,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
         return event->accept();
     event->ignore();
     setPage(PageId::rounds);
-    m_notice->say(
-        QStringLiteral("The round that you typed is not kept. Save it, or close the window "
-                       "again to leave it."));
+    m_notice->say(Words::tr("The round that you typed is not kept. Save it, or close the window "
+                            "again to leave it."));
 }
 
 } // namespace holdband::ui

@@ -38,8 +38,8 @@ void MainWindow::checkSeal()
             if (holds && *holds)
                 return;
             const QString name = QFileInfo(m_session.path()).fileName();
-            const QString why = QStringLiteral("%1 is damaged, or another program wrote in it: it "
-                                               "no longer fits its seal.")
+            const QString why = Words::tr("%1 is damaged, or another program wrote in it: it "
+                                          "no longer fits its seal.")
                                     .arg(name);
             m_notice->say(why);
             offerBackups(m_session.path(), why);
@@ -62,8 +62,8 @@ BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QStri
     connect(dialog, &BackupsDialog::restored, this, [this](const QString& path) {
         openLogbook(path);
         if (m_session.path() == path)
-            m_notice->say(QStringLiteral("Restored as %1; the logbook that was there before "
-                                         "stays as it is.")
+            m_notice->say(Words::tr("Restored as %1; the logbook that was there before "
+                                    "stays as it is.")
                               .arg(QFileInfo(path).fileName()));
     });
     connect(dialog, &QDialog::finished, this, &MainWindow::refreshBackups);

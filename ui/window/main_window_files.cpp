@@ -20,7 +20,10 @@ namespace holdband::ui {
 
 namespace {
 
-const QString logbookFilter = QStringLiteral("Logbooks (*.holdband);;All files (*)");
+QString logbookFilter()
+{
+    return Words::tr("Logbooks (*.holdband);;All files (*)");
+}
 
 } // namespace
 
@@ -29,8 +32,8 @@ void MainWindow::openLogbook(const QString& path)
     m_notice->putAway();
     m_wantedPath = QFileInfo::exists(path) ? QString() : path;
     if (!m_wantedPath.isEmpty()) {
-        const QString why = QStringLiteral("There is no logbook at %1.").arg(path);
-        m_notice->say(why + QStringLiteral(" \"New logbook…\" makes one there."));
+        const QString why = Words::tr("There is no logbook at %1.").arg(path);
+        m_notice->say(Words::tr("%1 \"New logbook…\" makes one there.").arg(why));
         return offerBackups(QFileInfo(path).absoluteFilePath(), why);
     }
     const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
@@ -64,9 +67,8 @@ void MainWindow::openSample()
         return openLogbook(m_sampleLogbook);
     const QDir folder = QFileInfo(m_sampleLogbook).absoluteDir();
     if (!folder.mkpath(QStringLiteral(".")))
-        return m_notice->say(
-            QStringLiteral("The folder %1 can't be made.").arg(folder.absolutePath()));
-    m_notice->say(QStringLiteral("Making the sample logbook …"));
+        return m_notice->say(Words::tr("The folder %1 can't be made.").arg(folder.absolutePath()));
+    m_notice->say(Words::tr("Making the sample logbook …"));
     loadInto(m_sampleLogbook, m_sampleDescription);
 }
 
@@ -93,7 +95,7 @@ void MainWindow::loadInto(const QString& logbook, const QString& path)
 void MainWindow::askOpen()
 {
     const QString path =
-        QFileDialog::getOpenFileName(this, QStringLiteral("Open a logbook"), {}, logbookFilter);
+        QFileDialog::getOpenFileName(this, Words::tr("Open a logbook"), {}, logbookFilter());
     if (!path.isEmpty())
         openLogbook(path);
 }
@@ -101,8 +103,8 @@ void MainWindow::askOpen()
 void MainWindow::askNew()
 {
     QString path = QFileDialog::getSaveFileName(
-        this, QStringLiteral("Where the new logbook goes"),
-        m_wantedPath.isEmpty() ? QStringLiteral("my.holdband") : m_wantedPath, logbookFilter);
+        this, Words::tr("Where the new logbook goes"),
+        m_wantedPath.isEmpty() ? Words::tr("my.holdband") : m_wantedPath, logbookFilter());
     if (path.isEmpty())
         return;
     if (QFileInfo(path).suffix().isEmpty())
@@ -112,17 +114,17 @@ void MainWindow::askNew()
 
 void MainWindow::askLoad()
 {
-    const QString path = QFileDialog::getOpenFileName(this, QStringLiteral("Load a description"),
-                                                      {}, QStringLiteral("Descriptions (*.json)"));
+    const QString path = QFileDialog::getOpenFileName(this, Words::tr("Load a description"), {},
+                                                      Words::tr("Descriptions (*.json)"));
     if (!path.isEmpty())
         loadDescription(path);
 }
 
 void MainWindow::askImport()
 {
-    const QStringList paths = QFileDialog::getOpenFileNames(
-        this, QStringLiteral("Import logs"), {},
-        QStringLiteral("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+    const QStringList paths =
+        QFileDialog::getOpenFileNames(this, Words::tr("Import logs"), {},
+                                      Words::tr("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
     if (!paths.isEmpty())
         importFiles(paths);
 }
@@ -147,7 +149,7 @@ void MainWindow::dropEvent(QDropEvent* event)
     else if (m_session.isOpen())
         importFiles(paths);
     else
-        m_notice->say(QStringLiteral("Open a logbook first, then drop the log again."));
+        m_notice->say(Words::tr("Open a logbook first, then drop the log again."));
     event->acceptProposedAction();
 }
 

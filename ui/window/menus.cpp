@@ -2,7 +2,10 @@
 
 #include "ui/history/undo_actions.h"
 #include "ui/theme/appearance.h"
+#include "ui/theme/text_size.h"
 #include "ui/window/about.h"
+#include "ui/words/language.h"
+#include "ui/words/words.h"
 
 #include <QAction>
 #include <QDir>
@@ -23,7 +26,7 @@ void add(QMenu* menu, const QString& text, const QKeySequence& keys, std::functi
 /// As it stands when the menu is opened.
 void addRecentMenu(QMenu* menu, const MenuActions& actions)
 {
-    QMenu* recent = menu->addMenu(QStringLiteral("Open &recent"));
+    QMenu* recent = menu->addMenu(Words::tr("Open &recent"));
     QObject::connect(menu, &QMenu::aboutToShow, recent, [recent, actions] {
         recent->clear();
         const QStringList paths = actions.recentLogbooks();
@@ -40,85 +43,86 @@ void addRecentMenu(QMenu* menu, const MenuActions& actions)
 
 void fillLogbookMenu(QMainWindow& window, const MenuActions& actions)
 {
-    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Logbook"));
-    add(menu, QStringLiteral("&New…"), QKeySequence::New, actions.newLogbook);
-    add(menu, QStringLiteral("&Open…"), QKeySequence::Open, actions.openLogbook);
+    QMenu* menu = window.menuBar()->addMenu(Words::tr("&Logbook"));
+    add(menu, Words::tr("&New…"), QKeySequence::New, actions.newLogbook);
+    add(menu, Words::tr("&Open…"), QKeySequence::Open, actions.openLogbook);
     addRecentMenu(menu, actions);
     menu->addSeparator();
-    add(menu, QStringLiteral("&Import a log…"), QKeySequence(QStringLiteral("Ctrl+I")),
+    add(menu, Words::tr("&Import a log…"), QKeySequence(QStringLiteral("Ctrl+I")),
         actions.importLog);
-    add(menu, QStringLiteral("&Load a description…"), QKeySequence(QStringLiteral("Ctrl+L")),
+    add(menu, Words::tr("&Load a description…"), QKeySequence(QStringLiteral("Ctrl+L")),
         actions.loadDescription);
     menu->addSeparator();
-    add(menu, QStringLiteral("&Report…"), QKeySequence(QStringLiteral("Ctrl+Shift+P")),
+    add(menu, Words::tr("&Report…"), QKeySequence(QStringLiteral("Ctrl+Shift+P")),
         actions.makeReport);
-    add(menu, QStringLiteral("&Copy the picture"), QKeySequence(QStringLiteral("Ctrl+Shift+C")),
+    add(menu, Words::tr("&Copy the picture"), QKeySequence(QStringLiteral("Ctrl+Shift+C")),
         actions.copyPicture);
     menu->addSeparator();
-    add(menu, QStringLiteral("&Units, zone and currency…"), {}, actions.chooseUnits);
-    add(menu, QStringLiteral("&Backups…"), {}, actions.showBackups);
+    add(menu, Words::tr("&Units, zone and currency…"), {}, actions.chooseUnits);
+    add(menu, Words::tr("&Backups…"), {}, actions.showBackups);
     menu->addSeparator();
-    add(menu, QStringLiteral("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")),
+    add(menu, Words::tr("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")),
         [&window] { window.close(); });
 }
 
 void fillEditMenu(QMainWindow& window, const MenuActions& actions)
 {
-    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Edit"));
+    QMenu* menu = window.menuBar()->addMenu(Words::tr("&Edit"));
     actions.undo->addTo(menu);
     menu->addSeparator();
-    add(menu, QStringLiteral("&Journal note…"), QKeySequence(QStringLiteral("Ctrl+J")),
-        actions.addNote);
-    add(menu, QStringLiteral("Journa&l…"), QKeySequence(QStringLiteral("Ctrl+Shift+J")),
+    add(menu, Words::tr("&Journal note…"), QKeySequence(QStringLiteral("Ctrl+J")), actions.addNote);
+    add(menu, Words::tr("Journa&l…"), QKeySequence(QStringLiteral("Ctrl+Shift+J")),
         actions.showJournal);
-    add(menu, QStringLiteral("&Readings…"), QKeySequence(QStringLiteral("Ctrl+R")),
+    add(menu, Words::tr("&Readings…"), QKeySequence(QStringLiteral("Ctrl+R")),
         actions.showReadings);
-    add(menu, QStringLiteral("&History…"), QKeySequence(QStringLiteral("Ctrl+H")),
-        actions.showHistory);
+    add(menu, Words::tr("&History…"), QKeySequence(QStringLiteral("Ctrl+H")), actions.showHistory);
 }
 
 void fillBatchMenu(QMainWindow& window, const BatchMenuActions& actions)
 {
     const auto keys = [](const char* text) { return QKeySequence(QString::fromLatin1(text)); };
-    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&Batch"));
-    add(menu, QStringLiteral("&New batch…"), keys("Ctrl+B"), actions.newBatch);
-    add(menu, QStringLiteral("&Pitch now…"), keys("Ctrl+P"), actions.pitchNow);
-    add(menu, QStringLiteral("&Turn down now…"), keys("Ctrl+T"), actions.turnDownNow);
-    add(menu, QStringLiteral("&End now…"), keys("Ctrl+E"), actions.endNow);
-    add(menu, QStringLiteral("&Reopen…"), {}, actions.reopen);
+    QMenu* menu = window.menuBar()->addMenu(Words::tr("&Batch"));
+    add(menu, Words::tr("&New batch…"), keys("Ctrl+B"), actions.newBatch);
+    add(menu, Words::tr("&Pitch now…"), keys("Ctrl+P"), actions.pitchNow);
+    add(menu, Words::tr("&Turn down now…"), keys("Ctrl+T"), actions.turnDownNow);
+    add(menu, Words::tr("&End now…"), keys("Ctrl+E"), actions.endNow);
+    add(menu, Words::tr("&Reopen…"), {}, actions.reopen);
     menu->addSeparator();
-    add(menu, QStringLiteral("&Change this batch…"), keys("Ctrl+D"), actions.edit);
-    add(menu, QStringLiteral("&Split it over a second vessel…"), {}, actions.split);
+    add(menu, Words::tr("&Change this batch…"), keys("Ctrl+D"), actions.edit);
+    add(menu, Words::tr("&Split it over a second vessel…"), {}, actions.split);
 }
 
 void fillViewMenu(QMainWindow& window, const MenuActions& actions)
 {
-    QMenu* menu = window.menuBar()->addMenu(QStringLiteral("&View"));
+    QMenu* menu = window.menuBar()->addMenu(Words::tr("&View"));
     for (int i = 0; i < pageCount; ++i) {
         const auto page = static_cast<PageId>(i);
         add(menu, pageTitle(page), QKeySequence(QStringLiteral("Alt+%1").arg(i + 1)),
             [show = actions.showPage, page] { show(page); });
     }
     menu->addSeparator();
-    add(menu, QStringLiteral("Zoom &in"), QKeySequence::ZoomIn,
+    add(menu, Words::tr("Zoom &in"), QKeySequence::ZoomIn,
         [zoom = actions.zoom] { zoom(Zoom::in); });
-    add(menu, QStringLiteral("Zoom &out"), QKeySequence::ZoomOut,
+    add(menu, Words::tr("Zoom &out"), QKeySequence::ZoomOut,
         [zoom = actions.zoom] { zoom(Zoom::out); });
-    add(menu, QStringLiteral("Show &all"), QKeySequence(QStringLiteral("Ctrl+0")),
+    add(menu, Words::tr("Show &all"), QKeySequence(QStringLiteral("Ctrl+0")),
         [zoom = actions.zoom] { zoom(Zoom::all); });
     menu->addSeparator();
-    add(menu, QStringLiteral("The run as &tables…"), QKeySequence(QStringLiteral("Ctrl+Shift+T")),
+    add(menu, Words::tr("The run as &tables…"), QKeySequence(QStringLiteral("Ctrl+Shift+T")),
         actions.showTables);
-    QAction* remind = menu->addAction(QStringLiteral("&Notify me of due rounds"));
+    QAction* remind = menu->addAction(Words::tr("&Notify me of due rounds"));
     remind->setCheckable(true);
     remind->setChecked(actions.reminding);
     QObject::connect(remind, &QAction::toggled, menu, [set = actions.remind](bool on) { set(on); });
-    QAction* cooling = menu->addAction(QStringLiteral("&Chamber and coolant"));
+    QAction* cooling = menu->addAction(Words::tr("&Chamber and coolant"));
     cooling->setCheckable(true);
     cooling->setShortcut(QKeySequence(QStringLiteral("Ctrl+K")));
     QObject::connect(cooling, &QAction::toggled, menu,
                      [show = actions.showCooling](bool on) { show(on); });
+    menu->addSeparator();
     addAppearanceMenu(*menu);
+    addTextSizeMenu(*menu, actions.say);
+    addLanguageMenu(*menu, actions.say);
 }
 
 } // namespace
@@ -129,21 +133,20 @@ void fillMenus(QMainWindow& window, const MenuActions& actions)
     fillEditMenu(window, actions);
     fillBatchMenu(window, actions.batch);
     fillViewMenu(window, actions);
-    QMenu* help = window.menuBar()->addMenu(QStringLiteral("&Help"));
+    QMenu* help = window.menuBar()->addMenu(Words::tr("&Help"));
     const std::pair<const char*, const char*> pages[] = {
-        {"&All pages", "contents.md"},
-        {"How &figures are computed", "figures.md"},
-        {"Reading a &meter", "meters.md"},
-        {"&Sensors and their logs", "sensors.md"},
-        {"&Care", "care.md"},
+        {QT_TRANSLATE_NOOP("Words", "&All pages"), "contents.md"},
+        {QT_TRANSLATE_NOOP("Words", "How &figures are computed"), "figures.md"},
+        {QT_TRANSLATE_NOOP("Words", "Reading a &meter"), "meters.md"},
+        {QT_TRANSLATE_NOOP("Words", "&Sensors and their logs"), "sensors.md"},
+        {QT_TRANSLATE_NOOP("Words", "&Care"), "care.md"},
     };
-    add(help, QStringLiteral("&Help for this page"), QKeySequence(Qt::Key_F1),
+    add(help, Words::tr("&Help for this page"), QKeySequence(Qt::Key_F1),
         [show = actions.showHelp] { show(nullptr); });
     for (const auto& [title, page] : pages)
-        add(help, QString::fromLatin1(title), {},
-            [show = actions.showHelp, page = page] { show(page); });
+        add(help, Words::tr(title), {}, [show = actions.showHelp, page = page] { show(page); });
     help->addSeparator();
-    add(help, QStringLiteral("About Hold&band"), {}, [&window] { showAbout(window); });
+    add(help, Words::tr("About Hold&band"), {}, [&window] { showAbout(window); });
 }
 
 } // namespace holdband::ui

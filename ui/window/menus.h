@@ -44,6 +44,7 @@ struct MenuActions {
     std::function<void()> makeReport;  ///< of what is looked at
     std::function<void()> copyPicture; ///< likewise
     std::function<void(PageId)> showPage;
+    std::function<void(const QString&)> say;   ///< a sentence above the page
     std::function<void(const char*)> showHelp; ///< a page of it, or what belongs to the shown page
     std::function<void(Zoom)> zoom;
     std::function<void()> showTables;      ///< the run's panels as tables

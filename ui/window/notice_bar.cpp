@@ -1,6 +1,7 @@
 #include "ui/window/notice_bar.h"
 
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -14,7 +15,7 @@ NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent), m_label(makeLabel({}, "
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(spacing::card, 6, 6, 6);
     layout->addWidget(m_label, 1);
-    auto* close = new QPushButton(QStringLiteral("Understood"), this);
+    auto* close = new QPushButton(Words::tr("Understood"), this);
     layout->addWidget(close);
     connect(close, &QPushButton::clicked, this, &NoticeBar::putAway);
     m_label->setTextInteractionFlags(Qt::TextSelectableByMouse);

@@ -1,7 +1,9 @@
 #include "ui/window/open_window.h"
 
 #include "ui/theme/appearance.h"
+#include "ui/theme/text_size.h"
 #include "ui/window/main_window.h"
+#include "ui/words/language.h"
 #include "ui/words/words.h"
 
 #include <QApplication>
@@ -37,6 +39,8 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
     QApplication::setDesktopFileName(QStringLiteral("holdband"));
     QApplication::setWindowIcon(ownIcon());
+    speakAsKept();
+    sizeTextAsKept(application);
     dressAsKept(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
     window.setSampleDescription(shown(options.sampleDescription.value_or(std::string())));

@@ -2,6 +2,7 @@
 
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -15,17 +16,17 @@ QString pageTitle(PageId page)
 {
     switch (page) {
     case PageId::rounds:
-        return QStringLiteral("Rounds");
+        return Words::tr("Rounds");
     case PageId::run:
-        return QStringLiteral("Run");
+        return Words::tr("Run");
     case PageId::sideBySide:
-        return QStringLiteral("Side by side");
+        return Words::tr("Side by side");
     case PageId::equipment:
-        return QStringLiteral("Equipment");
+        return Words::tr("Equipment");
     case PageId::imports:
         break;
     }
-    return QStringLiteral("Imports");
+    return Words::tr("Imports");
 }
 
 QString helpFor(PageId page)

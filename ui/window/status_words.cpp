@@ -14,13 +14,13 @@ QString nextRound(const review::RoundsSheet& sheet)
 {
     const Instant due = sheet.nextDue;
     if (sheet.dueNow)
-        return QStringLiteral("%1 round is due now (Alt+1)")
+        return Words::tr("%1 round is due now (Alt+1)")
             .arg(shown(sheet.windowOf(review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds))
                            .label));
     const bool today = sheet.zone.localDate(due) == sheet.zone.localDate(sheet.now);
-    return QStringLiteral("Next round due %1%2")
-        .arg(today ? QString() : QStringLiteral("tomorrow "),
-             shown(localClockText(due, sheet.zone)));
+    const QString clock = shown(localClockText(due, sheet.zone));
+    return today ? Words::tr("Next round due %1").arg(clock)
+                 : Words::tr("Next round due tomorrow %1").arg(clock);
 }
 
 } // namespace
@@ -29,24 +29,24 @@ QString agoText(Instant then, Instant now)
 {
     const double hours = hoursBetween(then, now);
     if (hours < 1.0)
-        return QStringLiteral("%1 min ago").arg(std::max(0, static_cast<int>(hours * 60.0)));
+        return Words::tr("%1 min ago").arg(std::max(0, static_cast<int>(hours * 60.0)));
     if (hours < 48.0)
-        return QStringLiteral("%1 h ago").arg(static_cast<int>(hours));
-    return QStringLiteral("%1 days ago").arg(static_cast<int>(hours / 24.0));
+        return Words::tr("%1 h ago").arg(static_cast<int>(hours));
+    return Words::counted("%n days ago", "%n day ago", static_cast<std::uint64_t>(hours / 24.0));
 }
 
 QString statusWords(const review::RoundsSheet& sheet, const QStringList& running)
 {
     if (running.isEmpty())
-        return QStringLiteral("No batch is running, so no round is due.");
+        return Words::tr("No batch is running, so no round is due.");
     QStringList parts{nextRound(sheet)};
     for (const review::RoundRow& row : sheet.rows) {
         if (!row.toRead || row.kind != review::RoundKind::meter ||
             !running.contains(shown(row.setup)))
             continue;
-        parts << (row.lastAt ? QStringLiteral("%1 last read %2")
+        parts << (row.lastAt ? Words::tr("%1 last read %2")
                                    .arg(shown(row.name), agoText(*row.lastAt, sheet.now))
-                             : shown(row.name) + QStringLiteral(" never read"));
+                             : Words::tr("%1 never read").arg(shown(row.name)));
     }
     return parts.join(QStringLiteral(" · "));
 }

@@ -1,6 +1,7 @@
 #include "ui/window/welcome_page.h"
 
 #include "ui/theme/theme.h"
+#include "ui/words/words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -12,11 +13,10 @@ namespace holdband::ui {
 WelcomePage::WelcomePage(bool withSample, QWidget* parent)
     : QWidget(parent), m_withSample(withSample), m_title(makeLabel({}, "title", this)),
       m_sentence(makeLabel({}, "muted", this)),
-      m_sample(addButton(QStringLiteral("Open the &sample logbook"), true)),
-      m_open(addButton(QStringLiteral("O&pen a logbook…"), false)),
-      m_new(addButton(QStringLiteral("&New logbook…"), !withSample)),
-      m_load(addButton(QStringLiteral("Load a &description…"), false)),
-      m_steps(new FirstSteps(this))
+      m_sample(addButton(Words::tr("Open the &sample logbook"), true)),
+      m_open(addButton(Words::tr("O&pen a logbook…"), false)),
+      m_new(addButton(Words::tr("&New logbook…"), !withSample)),
+      m_load(addButton(Words::tr("Load a &description…"), false)), m_steps(new FirstSteps(this))
 {
     QFont large = m_title->font();
     large.setPointSizeF(large.pointSizeF() * 1.5);
@@ -58,15 +58,15 @@ QPushButton* WelcomePage::addButton(const QString& text, bool main)
 void WelcomePage::setState(State state, const QString& fileName)
 {
     const bool none = state == State::noLogbook;
-    m_title->setText(none ? QStringLiteral("A logbook for fermentation runs")
-                          : QStringLiteral("%1: five steps to the first run").arg(fileName));
+    m_title->setText(none ? Words::tr("A logbook for fermentation runs")
+                          : Words::tr("%1: five steps to the first run").arg(fileName));
     m_sentence->setText(
         none ? (m_withSample
-                    ? QStringLiteral("Look at the sample logbook first, or open one of your own.")
-                    : QStringLiteral("Open a logbook, or make a new one."))
-             : QStringLiteral("Take them in order. Everything can be changed later, and what "
-                              "was done can be undone. Who has it all in a description file can "
-                              "load that instead."));
+                    ? Words::tr("Look at the sample logbook first, or open one of your own.")
+                    : Words::tr("Open a logbook, or make a new one."))
+             : Words::tr("Take them in order. Everything can be changed later, and what "
+                         "was done can be undone. Who has it all in a description file can "
+                         "load that instead."));
     m_steps->setVisible(!none);
     m_sample->setVisible(none && m_withSample);
     m_open->setVisible(none);

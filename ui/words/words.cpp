@@ -2,6 +2,7 @@
 
 #include "core/text/catalogue.h"
 #include "core/text/numbers.h"
+#include "ui/words/choice_words.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -47,6 +48,12 @@ QString sentence(const Problem& problem)
 {
     const QString text = shown(problem.sentence());
     return problem.place.empty() ? capitalised(text) : text;
+}
+
+QString afterColon(const QString& sentence)
+{
+    const bool small = wordsLocale().language() == QLocale::English;
+    return small ? sentence.left(1).toLower() + sentence.mid(1) : sentence;
 }
 
 QString keptTogether(QString text)

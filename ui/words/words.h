@@ -53,6 +53,9 @@ QString sentence(const Problem& problem);
 /// The first letter as a capital.
 QString capitalised(QString text);
 
+/// A sentence as it stands after a colon: English begins small there.
+QString afterColon(const QString& sentence);
+
 /// With spaces that do not break a line between a number and its unit: "13 h 49 min".
 QString keptTogether(QString text);
 

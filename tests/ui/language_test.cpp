@@ -1,0 +1,218 @@
+// The window in another language: which one is chosen, that German is whole, and that no text of
+// the window stays outside the catalogues.
+#include "tests/ui/dialog_test.h"
+#include "tests/ui/spoken.h"
+#include "tests/ui/underlined.h"
+#include "ui/words/choice_words.h"
+#include "ui/words/language.h"
+#include "ui/words/words.h"
+
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QRegularExpression>
+#include <QTabBar>
+#include <gmock/gmock.h>
+
+namespace holdband::ui::test {
+
+using ::testing::HasSubstr;
+
+TEST(Language, IsTheFirstWishThatACatalogueIsThereFor)
+{
+    EXPECT_EQ(languageFor({"de-AT", "en-US"}), "de");
+    EXPECT_EQ(languageFor({"de_DE"}), "de");
+    EXPECT_EQ(languageFor({"en-GB", "de-DE"}), "en");
+    EXPECT_EQ(languageFor({"tlh", "de"}), "de");
+    EXPECT_EQ(languageFor({"tlh"}), "en");
+    EXPECT_EQ(languageFor({}), "en");
+}
+
+TEST(Language, EnglishCountsWithoutACatalogue)
+{
+    EXPECT_EQ(Words::counted("%n setups", "%n setup", 0), "0 setups");
+    EXPECT_EQ(Words::counted("%n setups", "%n setup", 1), "1 setup");
+    EXPECT_EQ(Words::counted("%n setups", "%n setup", 2), "2 setups");
+}
+
+TEST(Language, GermanCountsByItsOwnForms)
+{
+    const German german;
+    ASSERT_TRUE(german.loaded());
+    EXPECT_EQ(Words::counted("%n setups", "%n setup", 1), "1 Anlage");
+    EXPECT_EQ(Words::counted("%n setups", "%n setup", 12), "12 Anlagen");
+    EXPECT_EQ(wordsLocale().language(), QLocale::German);
+    EXPECT_EQ(numberText(3.25, 2), "3,25");
+}
+
+class LanguageWindow : public WindowTest {
+protected:
+    static constexpr std::array pages{PageId::rounds, PageId::run, PageId::sideBySide,
+                                      PageId::equipment, PageId::imports};
+};
+
+TEST_F(LanguageWindow, SpeaksGermanWithItsDecimalCommaAndItsDates)
+{
+    const German german;
+    const auto window = openWindow(makeLogbook());
+    window->openRun(QStringLiteral("Pale 1"));
+    settle(*window);
+    QStringList seen;
+    for (const auto* label : window->findChildren<QLabel*>())
+        seen << label->text();
+    const std::string all = QString(seen.join(u'\n')).replace(QChar(0xa0), u' ').toStdString();
+    EXPECT_THAT(all, HasSubstr("Verließ das Band einmal"));
+    EXPECT_THAT(all, ::testing::ContainsRegex("[0-9],[0-9] °F"));
+    EXPECT_THAT(all, ::testing::Not(::testing::ContainsRegex("[0-9]\\.[0-9] °F")));
+    EXPECT_THAT(all, HasSubstr("Mär"));
+}
+
+TEST_F(LanguageWindow, UnderlinesNoLetterTwiceInGerman)
+{
+    const German german;
+    const auto window = openWindow(makeLogbook());
+    window->openRun(QStringLiteral("Pale 1"));
+    for (const PageId page : pages) {
+        window->setPage(page);
+        settle(*window);
+        const QStringList twice = underlinedTwice(*window);
+        EXPECT_TRUE(twice.isEmpty()) << twice.join(", ").toStdString();
+    }
+}
+
+namespace {
+
+/// Puts each text that goes through a catalogue between signs that no text has.
+class Marker : public QTranslator {
+public:
+    QString translate(const char* context, const char* text, const char* remark,
+                      int count) const override
+    {
+        if (qstrcmp(context, "Words") != 0 && qstrcmp(context, "Phrase") != 0)
+            return {};
+        if (remark && (qstrcmp(remark, "pattern of a date") == 0 || qstrstr(remark, "code of")))
+            return {};
+        QString whole = QString::fromUtf8(text);
+        if (count >= 0)
+            whole.replace(QStringLiteral("%n"), QString::number(count));
+        return u'⟦' + whole + u'⟧';
+    }
+    bool isEmpty() const override { return false; }
+};
+
+/// What no catalogue marked: words outside the signs that are no name of the small logbook, no
+/// unit, no key and no number.
+QString unmarked(QString text)
+{
+    static const QRegularExpression marked(QStringLiteral("⟦[^⟦⟧]*⟧"));
+    while (text.contains(marked))
+        text.remove(marked);
+    static const QRegularExpression own(QStringLiteral(
+        "Pale|Loop|Cabinet|Beer|Room|holdband|Holdband|Denver|America|small|kWh|USD|°F|"
+        "morning|evening|Ferment|Crash|Alt\\+\\w|Ctrl\\+\\w|Shift|PDF|CSV|English|Deutsch|UTC"));
+    text.remove(own);
+    static const QRegularExpression word(QStringLiteral("[A-Za-z]{3,}"));
+    return word.match(text).captured();
+}
+
+QStringList headings(const QHeaderView& header)
+{
+    QStringList all;
+    for (int i = 0; header.isVisible() && header.model() && i < header.count(); ++i)
+        all << header.model()->headerData(i, header.orientation()).toString();
+    return all;
+}
+
+QStringList items(const QComboBox& box)
+{
+    QStringList all;
+    for (int i = 0; i < box.count() && box.count() < 30; ++i) // the zones are many
+        all << box.itemText(i);
+    return all;
+}
+
+/// Everything that a person can read or hear of the widget.
+QStringList textsOf(const QWidget& widget)
+{
+    QStringList texts{widget.accessibleName(), widget.accessibleDescription(), widget.toolTip()};
+    if (const auto* label = qobject_cast<const QLabel*>(&widget))
+        texts << label->text();
+    if (const auto* button = qobject_cast<const QAbstractButton*>(&widget))
+        texts << button->text();
+    if (const auto* line = qobject_cast<const QLineEdit*>(&widget))
+        texts << line->placeholderText();
+    if (const auto* box = qobject_cast<const QComboBox*>(&widget))
+        texts << items(*box);
+    if (const auto* header = qobject_cast<const QHeaderView*>(&widget))
+        texts << headings(*header);
+    if (const auto* tabs = qobject_cast<const QTabBar*>(&widget)) {
+        for (int i = 0; i < tabs->count(); ++i)
+            texts << tabs->tabText(i);
+    }
+    for (const QAction* action : widget.actions())
+        texts << action->text();
+    return texts;
+}
+
+void expectMarked(const QWidget& top, const std::string& where)
+{
+    for (const auto* widget : top.findChildren<QWidget*>()) {
+        if (!widget->isVisible())
+            continue;
+        for (const QString& text : textsOf(*widget)) {
+            EXPECT_EQ(unmarked(text).toStdString(), "")
+                << where << ", " << widget->metaObject()->className() << ": " << text.toStdString();
+        }
+    }
+}
+
+} // namespace
+
+TEST_F(LanguageWindow, HasNoTextOutsideTheCatalogues)
+{
+    Marker marker;
+    const Spoken spoken(marker, QLocale::c());
+    const auto window = openWindow(makeLogbook());
+    window->openRun(QStringLiteral("Pale 1"));
+    for (const PageId page : pages) {
+        window->setPage(page);
+        settle(*window);
+        expectMarked(*window, "page " + std::to_string(static_cast<int>(page)));
+    }
+}
+
+TEST_F(LanguageWindow, HasNoTextOutsideTheCataloguesInItsDialogs)
+{
+    Marker marker;
+    const Spoken spoken(marker, QLocale::c());
+    const auto window = openWindow(makeLogbook());
+    window->openRun(QStringLiteral("Pale 2"));
+    settle(*window);
+    int opened = 0;
+    for (const char* wanted :
+         {"&Report…", "&Units, zone and currency…", "&Backups…", "&Journal note…", "Journa&l…",
+          "&Readings…", "&History…", "&New batch…", "&Pitch now…", "&Turn down now…", "&End now…",
+          "&Change this batch…", "The run as &tables…"}) {
+        const QString text = u'⟦' + QString::fromUtf8(wanted) + u'⟧';
+        for (QAction* action : window->findChildren<QAction*>()) {
+            if (action->text() != text)
+                continue;
+            action->trigger();
+            settle(*window);
+            for (auto* dialog : window->findChildren<QDialog*>()) {
+                if (!dialog->isVisible())
+                    continue;
+                ++opened;
+                EXPECT_EQ(unmarked(dialog->windowTitle()).toStdString(), "") << wanted;
+                expectMarked(*dialog, wanted);
+                delete dialog;
+            }
+        }
+    }
+    EXPECT_GE(opened, 12);
+}
+
+} // namespace holdband::ui::test

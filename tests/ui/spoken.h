@@ -1,0 +1,42 @@
+// A language for as long as a test lasts.
+#pragma once
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QTranslator>
+
+namespace holdband::ui::test {
+
+/// Installs a catalogue and sets the locale; both are as before afterwards.
+class Spoken {
+public:
+    Spoken(QTranslator& translator, const QLocale& locale) : m_translator(&translator)
+    {
+        QLocale::setDefault(locale);
+        QCoreApplication::installTranslator(m_translator);
+    }
+    ~Spoken()
+    {
+        QCoreApplication::removeTranslator(m_translator);
+        QLocale::setDefault(QLocale::c());
+    }
+    Spoken(const Spoken&) = delete;
+    Spoken& operator=(const Spoken&) = delete;
+
+private:
+    QTranslator* m_translator;
+};
+
+/// The German catalogue that the program carries.
+class German {
+public:
+    German() : m_loaded(m_translator.load(QStringLiteral(":/translations/holdband_de.qm"))) {}
+    bool loaded() const { return m_loaded; }
+
+private:
+    QTranslator m_translator;
+    bool m_loaded;
+    Spoken m_spoken{m_translator, QLocale(QLocale::German, QLocale::Germany)};
+};
+
+} // namespace holdband::ui::test

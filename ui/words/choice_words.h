@@ -1,0 +1,30 @@
+// The logbook's choices as words of the person's language; core/logbook/names.h has the written
+// names that files keep.
+#pragma once
+
+#include "core/logbook/batch.h"
+#include "core/logbook/equipment.h"
+#include "core/logbook/readings.h"
+
+#include <QLocale>
+#include <QString>
+
+namespace holdband::ui {
+
+/// The locale of the language that the texts are in: for the names of days and months. Numbers
+/// follow the person's own locale.
+QLocale wordsLocale();
+
+/// "beer", "ambient", …; of a power sensor "power_w", as a log names it.
+QString readsWord(Reads reads);
+
+/// "hold", "ramp"
+QString stageKindWord(StageKind kind);
+
+/// "rollover", "reset"
+QString meterEventWord(MeterEvent event);
+
+/// "1 vessel", "3 vessels"
+QString vesselsWords(std::uint64_t count);
+
+} // namespace holdband::ui

@@ -1,0 +1,80 @@
+#include "ui/words/language.h"
+
+#include "ui/theme/desk_choice.h"
+#include "ui/words/words.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <QMenu>
+#include <QTranslator>
+
+namespace holdband::ui {
+
+namespace {
+
+const QString key = QStringLiteral("language");
+const QString english = QStringLiteral("en");
+
+QString catalogueOf(const QString& language)
+{
+    return QStringLiteral(":/translations/holdband_%1.qm").arg(language);
+}
+
+bool install(const QString& file)
+{
+    auto* translator = new QTranslator(QCoreApplication::instance());
+    if (translator->load(file) && QCoreApplication::installTranslator(translator))
+        return true;
+    delete translator;
+    return false;
+}
+
+} // namespace
+
+QString languageFor(const QStringList& wishes)
+{
+    for (const QString& wish : wishes) {
+        const QString language = wish.section(QLatin1Char('-'), 0, 0).section(u'_', 0, 0).toLower();
+        if (language == english || QFile::exists(catalogueOf(language)))
+            return language;
+    }
+    return english;
+}
+
+bool speak(const QString& language)
+{
+    if (language == english)
+        return true;
+    install(QLibraryInfo::path(QLibraryInfo::TranslationsPath) +
+            QStringLiteral("/qtbase_%1.qm").arg(language));
+    return install(catalogueOf(language));
+}
+
+void speakAsDesktop()
+{
+    speak(languageFor(QLocale::system().uiLanguages()));
+}
+
+void speakAsKept()
+{
+    const QString kept = keptChoice(key);
+    if (kept.isEmpty() || kept == QStringLiteral("desktop"))
+        return speakAsDesktop();
+    speak(languageFor({kept}));
+}
+
+void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)
+{
+    addChoiceMenu(
+        menu, Words::tr("Lang&uage"), key,
+        {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
+         {english, QStringLiteral("&English")},
+         {QStringLiteral("de"), QStringLiteral("D&eutsch")}},
+        [say](const QString&) {
+            say(Words::tr("The texts are in the chosen language from the next start on."));
+        });
+}
+
+} // namespace holdband::ui
