@@ -1,6 +1,7 @@
 #include "core/text/durations.h"
 
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 
 namespace holdband {
 
@@ -22,7 +23,7 @@ std::string daysText(Milliseconds length, char decimalSign)
     std::string text = fixedText(static_cast<double>(length.count()) / msPerDay, 1, decimalSign);
     if (text.ends_with('0'))
         text.resize(text.size() - 2);
-    return text + " days";
+    return Phrase::tr("%1 days").with(text);
 }
 
 } // namespace

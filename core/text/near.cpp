@@ -1,5 +1,7 @@
 #include "core/text/near.h"
 
+#include "core/text/phrase.h"
+
 #include <QString>
 #include <algorithm>
 #include <optional>
@@ -85,17 +87,27 @@ std::string joined(const std::vector<std::string>& names, std::size_t most)
     std::string text;
     for (std::size_t i = 0; i < std::min(names.size(), most); ++i)
         text += (i == 0 ? "" : ", ") + names[i];
-    if (names.size() > most)
-        text += " and " + std::to_string(names.size() - most) + " more";
-    return text;
+    if (names.size() <= most)
+        return text;
+    return Phrase::counted("%1 and %n more", "%1 and %n more", names.size() - most).with(text);
+}
+
+std::string listed(const std::vector<std::string>& names)
+{
+    if (names.size() < 2)
+        return joined(names);
+    const std::vector<std::string> first(names.begin(), names.end() - 1);
+    return Phrase::tr("%1 and %2", "the last of a list")
+        .with(joined(first, first.size()), names.back());
 }
 
 std::string suggestion(std::string_view wanted, const std::vector<std::string>& known)
 {
     if (known.empty())
-        return "there are none";
+        return Phrase::tr("there are none");
     const std::vector<std::string> close = nearNames(wanted, known);
-    return close.empty() ? "there are: " + joined(known) : "near ones: " + joined(close);
+    return close.empty() ? Phrase::tr("there are: %1").with(joined(known))
+                         : Phrase::tr("near ones: %1").with(joined(close));
 }
 
 } // namespace holdband

@@ -1,5 +1,6 @@
 #include "core/text/numbers.h"
 
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
@@ -68,8 +69,8 @@ bool couldBeGroup(std::string_view text, char sign)
 
 tl::unexpected<Problem> noNumber(std::string_view text)
 {
-    return dataProblem(text.empty() ? "a number is missing"
-                                    : "\"" + std::string(text) + "\" is not a number");
+    return dataProblem(text.empty() ? Phrase::tr("a number is missing").text()
+                                    : Phrase::tr("\"%1\" is not a number").with(text));
 }
 
 } // namespace
@@ -120,9 +121,9 @@ Result<Decimal> parseTypedNumber(std::string_view text, char usual)
     const char other = usual == '.' ? ',' : '.';
     const std::size_t signs = countSigns(inner);
     if (signs > 1)
-        return dataProblem("\"" + std::string(inner) + "\" has more than one decimal sign", {},
-                           "write it without groups of thousands, such as 1234" +
-                               std::string(1, usual) + "5");
+        return dataProblem(Phrase::tr("\"%1\" has more than one decimal sign").with(inner), {},
+                           Phrase::tr("write it without groups of thousands, such as %1")
+                               .with(std::string("1234") + usual + "5"));
     const bool otherSign = signs == 1 && inner.find(other) != inner.npos;
     const auto number = scanDecimal(inner, otherSign ? other : usual);
     if (!number)
@@ -131,8 +132,8 @@ Result<Decimal> parseTypedNumber(std::string_view text, char usual)
         std::string decimal(inner), whole(inner);
         std::replace(decimal.begin(), decimal.end(), other, usual);
         std::erase(whole, other);
-        return dataProblem("\"" + std::string(inner) + "\" can be read in two ways", {},
-                           "write " + decimal + " or " + whole);
+        return dataProblem(Phrase::tr("\"%1\" can be read in two ways").with(inner), {},
+                           Phrase::tr("write %1 or %2").with(decimal, whole));
     }
     return *number;
 }

@@ -1,6 +1,7 @@
 #include "core/text/times.h"
 
 #include "core/text/iso_time.h"
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <array>
@@ -13,8 +14,35 @@ using std::chrono::local_days;
 
 namespace {
 
-constexpr std::array<const char*, 12> months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                             "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+std::string monthText(std::chrono::month month)
+{
+    switch (static_cast<unsigned>(month)) {
+    case 1:
+        return Phrase::tr("Jan");
+    case 2:
+        return Phrase::tr("Feb");
+    case 3:
+        return Phrase::tr("Mar");
+    case 4:
+        return Phrase::tr("Apr");
+    case 5:
+        return Phrase::tr("May");
+    case 6:
+        return Phrase::tr("Jun");
+    case 7:
+        return Phrase::tr("Jul");
+    case 8:
+        return Phrase::tr("Aug");
+    case 9:
+        return Phrase::tr("Sep");
+    case 10:
+        return Phrase::tr("Oct");
+    case 11:
+        return Phrase::tr("Nov");
+    default:
+        return Phrase::tr("Dec");
+    }
+}
 
 std::string pieced(const char* format, auto... parts)
 {
@@ -57,23 +85,23 @@ std::string isoWall(LocalTime local)
 
 std::string bothWays(const Resolved& resolved, const Zone& zone)
 {
-    return "write its offset: " + localIso(resolved.earlier, zone) + " or " +
-           localIso(resolved.later, zone);
+    return Phrase::tr("write its offset: %1 or %2")
+        .with(localIso(resolved.earlier, zone), localIso(resolved.later, zone));
 }
 
 tl::unexpected<Problem> unreadable(std::string_view text)
 {
-    return dataProblem(text.empty() ? "a time is missing"
-                                    : "\"" + std::string(text) + "\" is not a time",
-                       {}, "write it as 2026-03-07 06:30 or 2026-03-07T06:30:00-07:00");
+    return dataProblem(text.empty() ? Phrase::tr("a time is missing").text()
+                                    : Phrase::tr("\"%1\" is not a time").with(text),
+                       {}, Phrase::tr("write it as 2026-03-07 06:30 or 2026-03-07T06:30:00-07:00"));
 }
 
 tl::unexpected<Problem> implausibleYear(const IsoTime& time)
 {
-    return dataProblem("the year " + std::to_string(time.year()) + " is not between " +
-                           std::to_string(firstPlausibleYear) + " and " +
-                           std::to_string(lastPlausibleYear),
-                       {}, "check it for a typing slip");
+    return dataProblem(Phrase::tr("the year %1 is not between %2 and %3")
+                           .with(std::to_string(time.year()), std::to_string(firstPlausibleYear),
+                                 std::to_string(lastPlausibleYear)),
+                       {}, Phrase::tr("check it for a typing slip"));
 }
 
 } // namespace
@@ -82,7 +110,7 @@ Result<Instant> parseRfc3339(std::string_view text)
 {
     const auto time = scanIsoTime(text);
     if (!time || !time->offset || !time->hasSeconds)
-        return dataProblem("\"" + std::string(text) + "\" is not an RFC 3339 time");
+        return dataProblem(Phrase::tr("\"%1\" is not an RFC 3339 time").with(text));
     return time->instant();
 }
 
@@ -133,13 +161,13 @@ Result<Instant> resolveLocal(LocalTime local, const Zone& zone)
     const Resolved resolved = zone.resolve(local);
     if (const auto one = resolved.one())
         return *one;
-    const std::string when = clockText(local) + " on " + dateText(dateOf(local));
-    if (resolved.kind == LocalKind::missing)
-        return dataProblem(when + " does not exist in " + zone.name() +
-                               ": clocks went forward over it",
-                           {}, bothWays(resolved, zone));
-    return dataProblem(when + " exists twice in " + zone.name() + ": clocks went back over it", {},
-                       bothWays(resolved, zone));
+    const std::string clock = clockText(local);
+    const std::string date = dateText(dateOf(local));
+    const Phrase phrase =
+        resolved.kind == LocalKind::missing
+            ? Phrase::tr("%1 on %2 does not exist in %3: clocks went forward over it")
+            : Phrase::tr("%1 on %2 exists twice in %3: clocks went back over it");
+    return dataProblem(phrase.with(clock, date, zone.name()), {}, bothWays(resolved, zone));
 }
 
 std::string rfc3339Utc(Instant at)
@@ -162,10 +190,7 @@ std::string localText(Instant at, const Zone& zone)
 
 std::string localShortText(Instant at, const Zone& zone)
 {
-    const Date date = zone.localDate(at);
-    return pieced("%u %s ", static_cast<unsigned>(date.day()),
-                  months[static_cast<unsigned>(date.month()) - 1]) +
-           localClockText(at, zone);
+    return shortDateText(zone.localDate(at)) + " " + localClockText(at, zone);
 }
 
 std::string localClockText(Instant at, const Zone& zone)
@@ -182,8 +207,15 @@ std::string isoDate(Date date)
 
 std::string dateText(Date date)
 {
-    return pieced("%u %s %d", static_cast<unsigned>(date.day()),
-                  months[static_cast<unsigned>(date.month()) - 1], static_cast<int>(date.year()));
+    return Phrase::tr("%1 %2 %3", "day, month and year")
+        .with(std::to_string(static_cast<unsigned>(date.day())), monthText(date.month()),
+              std::to_string(static_cast<int>(date.year())));
+}
+
+std::string shortDateText(Date date)
+{
+    return Phrase::tr("%1 %2", "day and month")
+        .with(std::to_string(static_cast<unsigned>(date.day())), monthText(date.month()));
 }
 
 std::string clockText(LocalTime local)

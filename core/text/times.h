@@ -46,6 +46,8 @@ std::string localClockText(Instant at, const Zone& zone);
 std::string isoDate(Date date);
 /// "7 Mar 2026"
 std::string dateText(Date date);
+/// "7 Mar"
+std::string shortDateText(Date date);
 /// "06:30", "06:30:15", "06:30:15.250": seconds only where there are any
 std::string clockText(LocalTime local);
 

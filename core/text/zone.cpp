@@ -1,6 +1,7 @@
 #include "core/text/zone.h"
 
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 #include <QTimeZone>
 #include <algorithm>
@@ -119,10 +120,11 @@ tl::unexpected<Problem> unknownZone(std::string_view name)
     for (const QByteArray& id : ids)
         known.push_back(id.toStdString());
     const std::vector<std::string> close = nearNames(name, known);
-    return dataProblem("there is no time zone called \"" + std::string(name) + "\"", {},
-                       close.empty() ? "write a name such as America/Denver, or an offset such as "
-                                       "-07:00"
-                                     : "near ones: " + joined(close));
+    return dataProblem(
+        Phrase::tr("there is no time zone called \"%1\"").with(name), {},
+        close.empty()
+            ? Phrase::tr("write a name such as America/Denver, or an offset such as -07:00").text()
+            : Phrase::tr("near ones: %1").with(joined(close)));
 }
 
 } // namespace

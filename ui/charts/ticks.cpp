@@ -18,12 +18,6 @@ constexpr std::array stepsWithinDay{minutes{5},   minutes{15},  minutes{30},  mi
                                     minutes{120}, minutes{180}, minutes{360}, minutes{720}};
 constexpr std::array stepsOfDays{1, 2, 4, 7, 14, 28, 56, 112, 364};
 
-std::string dayLabel(Date date)
-{
-    std::string text = dateText(date);
-    return text.substr(0, text.rfind(' '));
-}
-
 /// The local times of one day that are multiples of the step, as instants.
 void addTimesOfDay(const LocalDay& day, minutes step, Span shown, const Zone& zone,
                    std::vector<TimeTick>& ticks)
@@ -38,7 +32,7 @@ void addTimesOfDay(const LocalDay& day, minutes step, Span shown, const Zone& zo
         const Instant at = first ? zone.startOfDay(day.date) : resolved.earlier;
         if (at < shown.start || at > shown.end)
             continue;
-        ticks.push_back({at, first ? dayLabel(day.date) : localClockText(at, zone), first});
+        ticks.push_back({at, first ? shortDateText(day.date) : localClockText(at, zone), first});
     }
 }
 
@@ -66,7 +60,7 @@ std::vector<TimeTick> ticksOfDays(Span shown, const Zone& zone, int days)
     for (const LocalDay& day : zone.localDays(shown)) {
         const Instant at = zone.startOfDay(day.date);
         if (isMultiple(day.date, days) && at >= shown.start && at <= shown.end)
-            ticks.push_back({at, dayLabel(day.date), true});
+            ticks.push_back({at, shortDateText(day.date), true});
     }
     return ticks;
 }

@@ -78,8 +78,7 @@ QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, i
     if (index >= m_sheet.columns.size())
         return {};
     const review::RoundColumn& round = m_sheet.columns[index];
-    const std::string date = dateText(round.date);
-    return shown(date.substr(0, date.rfind(' '))) + QLatin1Char('\n') +
+    return shown(shortDateText(round.date)) + QLatin1Char('\n') +
            shown(m_sheet.windowOf(round).label).toLower();
 }
 
