@@ -3,6 +3,7 @@
 #include "core/review/measure_words.h"
 #include "core/review/side_models.h"
 #include "core/review/side_sentences.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -31,17 +32,25 @@ Measure inSameWeather(const SideBySide& review)
     return power;
 }
 
+std::string quoted(const std::string& title)
+{
+    return Phrase::tr("\"%1\"").with(title);
+}
+
 /// By the same weather where that decides, else by degree-days, else as it was used.
 Measured energyCriterion(const SideBySide& review, const SideManner& manner)
 {
     if (review.weather.ahead)
-        return {"energy", inSameWeather(review), "the power drawn in the same weather", {}};
+        return {
+            "energy", inSameWeather(review), Phrase::tr("the power drawn in the same weather"), {}};
     const Measure& perDay = measureOf(review, MeasureId::energyPerDegreeDay);
     const bool known = perDay.a && perDay.b;
     const MeasureId id = known ? MeasureId::energyPerDegreeDay : MeasureId::energy;
+    const std::string title = measureTitle(id, manner);
     return {"energy",
             measureOf(review, id),
-            "\"" + (known ? "Energy " : std::string()) + measureTitle(id, manner) + "\"",
+            known ? Phrase::tr("\"Energy %1\"", "%1: per degree-day of lift").with(title)
+                  : quoted(title),
             {}};
 }
 
@@ -49,13 +58,13 @@ Measured settlingCriterion(const SideBySide& review, const SideManner& manner)
 {
     const Measure& crash = measureOf(review, MeasureId::settlingCrash);
     const MeasureId id = crash.a && crash.b ? MeasureId::settlingCrash : MeasureId::settlingFirst;
-    return {"settling", measureOf(review, id), "\"" + measureTitle(id, manner) + "\"", {}};
+    return {"settling", measureOf(review, id), quoted(measureTitle(id, manner)), {}};
 }
 
 std::vector<Measured> measuredCriteria(const SideBySide& review, const SideManner& manner)
 {
     const auto by = [&](std::string_view name, MeasureId id, std::string more = {}) {
-        return Measured{name, measureOf(review, id), "\"" + measureTitle(id, manner) + "\"",
+        return Measured{name, measureOf(review, id), quoted(measureTitle(id, manner)),
                         std::move(more)};
     };
     return {by("temperature", MeasureId::meanAbsoluteDeviation),
@@ -63,7 +72,7 @@ std::vector<Measured> measuredCriteria(const SideBySide& review, const SideManne
             settlingCriterion(review, manner),
             energyCriterion(review, manner),
             by("energy cost", MeasureId::cost,
-               "; it follows from the energy: give it no weight to count that once"),
+               Phrase::tr("; it follows from the energy: give it no weight to count that once")),
             by("parts", MeasureId::parts)};
 }
 
@@ -84,7 +93,7 @@ CriterionWords begun(const SideBySide& review, const std::string& name)
 {
     CriterionWords criterion;
     criterion.name = name;
-    criterion.title = titled(name);
+    criterion.title = titled(criterionWord(name));
     criterion.weight = weightOf(review, name);
     criterion.textA = criterion.textB = "–";
     return criterion;
@@ -104,6 +113,21 @@ bool exactlyTheSame(const Measure& measure)
     return measure.rule.id == MeasureId::parts && measure.a == measure.b;
 }
 
+std::string howScored(const SideBySide& review, const Measured& measured, bool scored)
+{
+    const auto& ahead = measured.measure.ahead;
+    if (!scored)
+        return Phrase::tr("not scored: %1 is not known of both").with(measured.of);
+    if (!ahead)
+        return Phrase::tr("from %1: nobody can be ahead, so 3 each").with(measured.of);
+    if (*ahead == Ahead::tooClose && exactlyTheSame(measured.measure))
+        return Phrase::tr("from %1: the same, so 3 each").with(measured.of);
+    if (*ahead == Ahead::tooClose)
+        return Phrase::tr("from %1: too close to call, so 3 each").with(measured.of);
+    return Phrase::tr("from %1: %2 is ahead and gets 5")
+        .with(measured.of, *ahead == Ahead::a ? review.a : review.b);
+}
+
 CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,
                          const SideManner& manner)
 {
@@ -111,19 +135,7 @@ CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,
     criterion.measured = true;
     criterion.scores = analysis::scoresOf(measured.measure);
     addTexts(criterion, manner);
-    const auto& ahead = measured.measure.ahead;
-    if (!criterion.scores)
-        criterion.how = "not scored: " + measured.of + " is not known of both";
-    else if (!ahead)
-        criterion.how = "from " + measured.of + ": nobody can be ahead, so 3 each";
-    else if (*ahead == Ahead::tooClose && exactlyTheSame(measured.measure))
-        criterion.how = "from " + measured.of + ": the same, so 3 each";
-    else if (*ahead == Ahead::tooClose)
-        criterion.how = "from " + measured.of + ": too close to call, so 3 each";
-    else
-        criterion.how = "from " + measured.of + ": " + (*ahead == Ahead::a ? review.a : review.b) +
-                        " is ahead and gets 5";
-    criterion.how += measured.and_;
+    criterion.how = howScored(review, measured, criterion.scores.has_value()) + measured.and_;
     return criterion;
 }
 
@@ -147,11 +159,11 @@ CriterionWords ofRating(const SideBySide& review, const std::string& name, const
         criterion.textB = manner.fixed(*ratedB, 1);
     if (ratedA && ratedB) {
         criterion.scores = analysis::Scores{*ratedA, *ratedB};
-        criterion.how = "as rated in the equipment";
+        criterion.how = Phrase::tr("as rated in the equipment");
     } else if (ratedA || ratedB) {
-        criterion.how = "not scored: only " + (ratedA ? a.name : b.name) + " is rated";
+        criterion.how = Phrase::tr("not scored: only %1 is rated").with(ratedA ? a.name : b.name);
     } else {
-        criterion.how = "not scored: nobody rated it";
+        criterion.how = Phrase::tr("not scored: nobody rated it");
     }
     return criterion;
 }
@@ -181,16 +193,18 @@ std::string leadText(const SideBySide& review, const SideManner& manner)
 {
     const analysis::JudgedSheet& sheet = review.judgement.sheet;
     if (!sheet.totals)
-        return "Nothing is weighed: no criterion has both a weight and two scores.";
+        return Phrase::tr("Nothing is weighed: no criterion has both a weight and two scores.");
     const double a = sheet.totals->a;
     const double b = sheet.totals->b;
     if (sheet.lead == Ahead::tooClose)
-        return review.a + " and " + review.b + " are level at " + manner.fixed(a, 1) + " of 5.";
+        return Phrase::tr("%1 and %2 are level at %3 of 5.")
+            .with(review.a, review.b, manner.fixed(a, 1));
     const bool aLeads = sheet.lead == Ahead::a;
     // Totals that look the same are written with more digits.
     const int decimals = manner.fixed(a, 1) == manner.fixed(b, 1) ? 3 : 1;
-    return (aLeads ? review.a : review.b) + " leads " + manner.fixed(aLeads ? a : b, decimals) +
-           " to " + manner.fixed(aLeads ? b : a, decimals) + " (of 5).";
+    return Phrase::tr("%1 leads %2 to %3 (of 5).")
+        .with(aLeads ? review.a : review.b, manner.fixed(aLeads ? a : b, decimals),
+              manner.fixed(aLeads ? b : a, decimals));
 }
 
 /// Who would lead once the criterion's weight has passed the tie.
@@ -203,16 +217,16 @@ std::string turnText(const SideBySide& review, const CriterionWords& criterion,
                      const analysis::Turn& turn, const SideManner& manner)
 {
     const bool inReach = turn.weightToTie && *turn.weightToTie <= mostWeight;
-    const std::string at = inReach ? manner.fixed(*turn.weightToTie, 1) : "";
-    if (turn.byRemoval) {
-        const bool level = inReach && *turn.weightToTie < 1e-9;
-        return "Without " + criterion.name + " " +
-               (level ? "they would be level." : otherSide(review) + " would lead.");
-    }
+    const std::string name = criterionWord(criterion.name);
+    if (turn.byRemoval && inReach && *turn.weightToTie < 1e-9)
+        return Phrase::tr("Without %1 they would be level.").with(name);
+    if (turn.byRemoval)
+        return Phrase::tr("Without %1 %2 would lead.").with(name, otherSide(review));
     if (!inReach)
         return {};
-    return "With a weight above " + at + " for " + criterion.name + " (now " +
-           manner.fixed(criterion.weight, 1) + ") " + otherSide(review) + " would lead.";
+    return Phrase::tr("With a weight above %1 for %2 (now %3) %4 would lead.")
+        .with(manner.fixed(*turn.weightToTie, 1), name, manner.fixed(criterion.weight, 1),
+              otherSide(review));
 }
 
 void addTurns(SideBySide& review, const SideManner& manner)
@@ -227,22 +241,52 @@ void addTurns(SideBySide& review, const SideManner& manner)
             judgement.turning.push_back(criterion.turn);
     }
     if (judgement.turning.empty())
-        judgement.turning.push_back("No one criterion turns that: neither leaving it out nor any "
-                                    "weight up to 5.");
+        judgement.turning.push_back(
+            Phrase::tr("No one criterion turns that: neither leaving it out nor any weight up to "
+                       "5."));
 }
 
-constexpr const char* ruleText =
-    "What was measured is scored by its figure: the one ahead gets 5, the other 5 divided by how "
-    "many times worse it is, at least 1; both get 3 where it is too close to call or nobody can "
-    "be ahead. All else is as rated, 1 to 5, more is better. The total is the mean by weight.";
+std::string ruleText()
+{
+    return Phrase::tr(
+        "What was measured is scored by its figure: the one ahead gets 5, the other 5 divided by "
+        "how many times worse it is, at least 1; both get 3 where it is too close to call or "
+        "nobody can be ahead. All else is as rated, 1 to 5, more is better. The total is the mean "
+        "by weight.");
+}
 
 } // namespace
+
+std::string criterionWord(const std::string& name)
+{
+    if (name == "temperature")
+        return Phrase::tr("temperature", "criterion");
+    if (name == "time in the band")
+        return Phrase::tr("time in the band", "criterion");
+    if (name == "settling")
+        return Phrase::tr("settling", "criterion");
+    if (name == "energy")
+        return Phrase::tr("energy", "criterion");
+    if (name == "energy cost")
+        return Phrase::tr("energy cost", "criterion");
+    if (name == "parts")
+        return Phrase::tr("parts", "criterion");
+    if (name == "build effort")
+        return Phrase::tr("build effort", "criterion");
+    if (name == "ease of use")
+        return Phrase::tr("ease of use", "criterion");
+    if (name == "cleaning")
+        return Phrase::tr("cleaning", "criterion");
+    if (name == "noise")
+        return Phrase::tr("noise", "criterion");
+    return name == "space" ? Phrase::tr("space", "criterion").text() : name;
+}
 
 void addJudgement(SideBySide& review, const SideManner& manner, const Setup& setupA,
                   const Setup& setupB)
 {
     JudgementWords& judgement = review.judgement;
-    judgement.rule = ruleText;
+    judgement.rule = ruleText();
     for (const Measured& measured : measuredCriteria(review, manner))
         judgement.criteria.push_back(ofMeasure(review, measured, manner));
     for (const std::string& name : ratedCriteria(review, setupA, setupB, judgement.criteria))

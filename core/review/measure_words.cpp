@@ -1,5 +1,7 @@
 #include "core/review/measure_words.h"
 
+#include "core/text/phrase.h"
+
 #include <cmath>
 
 namespace holdband::review {
@@ -35,40 +37,40 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     const bool us = settings.temperatureUnit() == TemperatureUnit::fahrenheit;
     switch (id) {
     case MeasureId::energy:
-        return {"Energy, kWh"};
+        return {Phrase::tr("Energy, kWh")};
     case MeasureId::energyBeforeCrash:
-        return {"before the crash, kWh"};
+        return {Phrase::tr("before the crash, kWh")};
     case MeasureId::energyCrash:
-        return {"the crash, kWh"};
+        return {Phrase::tr("the crash, kWh")};
     case MeasureId::meanPower:
-        return {"Mean power, W", 1.0, 1};
+        return {Phrase::tr("Mean power, W"), 1.0, 1};
     case MeasureId::energyPerDegreeDay:
-        return us ? Style{"per °F·day of lift, Wh", 1000.0 / 1.8, 1}
-                  : Style{"per °C·day of lift, Wh", 1000.0, 1};
+        return us ? Style{Phrase::tr("per °F·day of lift, Wh"), 1000.0 / 1.8, 1}
+                  : Style{Phrase::tr("per °C·day of lift, Wh"), 1000.0, 1};
     case MeasureId::cost:
-        return {money(settings, "Energy cost")};
+        return {money(settings, Phrase::tr("Energy cost"))};
     case MeasureId::insideShare:
-        return {"Inside the band, %", 100.0, 1};
+        return {Phrase::tr("Inside the band, %"), 100.0, 1};
     case MeasureId::outsideHours:
-        return {"Outside the band, h", 1.0, 2};
+        return {Phrase::tr("Outside the band, h"), 1.0, 2};
     case MeasureId::excursions:
-        return {"Excursions", 1.0, 0};
+        return {Phrase::tr("Excursions"), 1.0, 0};
     case MeasureId::worstPastEdge:
-        return temperatureStyle("Worst past the edge", settings);
+        return temperatureStyle(Phrase::tr("Worst past the edge"), settings);
     case MeasureId::rmsDeviation:
-        return temperatureStyle("Root mean square deviation", settings);
+        return temperatureStyle(Phrase::tr("Root mean square deviation"), settings);
     case MeasureId::meanAbsoluteDeviation:
-        return temperatureStyle("Typical deviation", settings);
+        return temperatureStyle(Phrase::tr("Typical deviation"), settings);
     case MeasureId::meanDeviation:
-        return temperatureStyle("Mean deviation", settings);
+        return temperatureStyle(Phrase::tr("Mean deviation"), settings);
     case MeasureId::settlingFirst:
-        return {"First stage settled in, h", 1.0, 1};
+        return {Phrase::tr("First stage settled in, h"), 1.0, 1};
     case MeasureId::settlingCrash:
-        return {"Crash settled in, h", 1.0, 1};
+        return {Phrase::tr("Crash settled in, h"), 1.0, 1};
     case MeasureId::effectivePerformance:
-        return {"Heat moved ÷ electricity (est.)"};
+        return {Phrase::tr("Heat moved ÷ electricity (est.)")};
     case MeasureId::parts:
-        return {money(settings, "Parts")};
+        return {money(settings, Phrase::tr("Parts"))};
     }
     return {};
 }
@@ -103,8 +105,9 @@ std::string ratioText(const std::optional<Bounded>& ratio, const SideManner& man
     const Style style{{}, 1.0, 2};
     if (!ratio || !ratio->bounded() || *ratio->high < most)
         return boundedText(ratio, style, manner);
-    return numberText(ratio->value, style, manner) + " (" + numberText(*ratio->low, style, manner) +
-           " – over " + manner.fixed(most, 0) + ")";
+    return Phrase::tr("%1 (%2 – over %3)", "a ratio and its ends")
+        .with(numberText(ratio->value, style, manner), numberText(*ratio->low, style, manner),
+              manner.fixed(most, 0));
 }
 
 std::string aheadText(const std::optional<Ahead>& ahead)
@@ -112,7 +115,7 @@ std::string aheadText(const std::optional<Ahead>& ahead)
     if (!ahead)
         return {};
     if (*ahead == Ahead::tooClose)
-        return "too close to call";
+        return Phrase::tr("too close to call");
     return *ahead == Ahead::a ? "A" : "B";
 }
 

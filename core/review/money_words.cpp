@@ -2,6 +2,7 @@
 #include "core/analysis/bounded.h"
 #include "core/review/side_models.h"
 #include "core/review/side_sentences.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <cmath>
@@ -37,7 +38,12 @@ std::string years(double batches, const SideBySide& review, const SideManner& ma
     const auto perYear = review.weighing.batchesPerYear;
     if (!perYear)
         return {};
-    return ", after " + manner.fixed(batches / *perYear, 1) + " years";
+    return Phrase::tr(", after %1 years").with(manner.fixed(batches / *perYear, 1));
+}
+
+std::string notKnownHowSure()
+{
+    return " " + Phrase::tr("(how sure that is, is not known)").text();
 }
 
 std::string crossingRange(const Crossing& crossing)
@@ -45,13 +51,13 @@ std::string crossingRange(const Crossing& crossing)
     if (crossing.earliest && crossing.latest) {
         if (batchAfter(*crossing.earliest) == batchAfter(*crossing.latest))
             return {};
-        return " (between batch " + batchAfter(*crossing.earliest) + " and batch " +
-               batchAfter(*crossing.latest) + ")";
+        return " " + Phrase::tr("(between batch %1 and batch %2)")
+                         .with(batchAfter(*crossing.earliest), batchAfter(*crossing.latest));
     }
     if (crossing.earliest)
-        return " (not before batch " + batchAfter(*crossing.earliest) +
-               "; within the bounds perhaps never)";
-    return " (how sure that is, is not known)";
+        return " " + Phrase::tr("(not before batch %1; within the bounds perhaps never)")
+                         .with(batchAfter(*crossing.earliest));
+    return notKnownHowSure();
 }
 
 std::string crossesText(const SideBySide& review, const CostScenario& scenario,
@@ -62,26 +68,27 @@ std::string crossesText(const SideBySide& review, const CostScenario& scenario,
     const std::string& later = aLater ? review.a : review.b;
     const double dearer = std::abs(scenario.a.parts - scenario.b.parts);
     const double saved = std::abs(scenario.a.perBatch.value - scenario.b.perBatch.value);
-    return later + " costs " + manner.money(dearer) + " more at first and saves " +
-           manner.money(saved) + " with each batch: it is the cheaper one from batch " +
-           batchAfter(crossing.batches) + " on" + years(crossing.batches, review, manner) +
-           crossingRange(crossing) + ".";
+    return Phrase::tr("%1 costs %2 more at first and saves %3 with each batch: it is the cheaper "
+                      "one from batch %4 on")
+               .with(later, manner.money(dearer), manner.money(saved),
+                     batchAfter(crossing.batches)) +
+           years(crossing.batches, review, manner) + crossingRange(crossing) + ".";
 }
 
 std::string neverText(const SideBySide& review, const CostScenario& scenario)
 {
     const Crossing& crossing = scenario.crossing;
-    const std::string& cheaper = *crossing.cheaperFirst == Ahead::a ? review.a : review.b;
-    std::string text = cheaper +
-                       " is cheaper from the first batch on and stays so: the lines never "
-                       "cross";
+    if (!crossing.earliest && !crossing.sure && scenario.a.parts == scenario.b.parts)
+        return Phrase::tr("Both cost the same at first, and whose energy is cheaper is too close "
+                          "to call.");
+    std::string text =
+        Phrase::tr("%1 is cheaper from the first batch on and stays so: the lines never cross")
+            .with(*crossing.cheaperFirst == Ahead::a ? review.a : review.b);
     if (crossing.earliest)
-        text += "; within the bounds they might, but not before batch " +
-                batchAfter(*crossing.earliest);
-    else if (!crossing.sure && scenario.a.parts == scenario.b.parts)
-        text = "Both cost the same at first, and whose energy is cheaper is too close to call";
+        text += Phrase::tr("; within the bounds they might, but not before batch %1")
+                    .with(batchAfter(*crossing.earliest));
     else if (!crossing.sure)
-        text += " (how sure that is, is not known)";
+        text += notKnownHowSure();
     return text + ".";
 }
 
@@ -101,7 +108,7 @@ void addScenario(SideBySide& review, const SideManner& manner, std::string name,
     else if (scenario.crossing.kind == CrossingKind::never)
         scenario.sentence = neverText(review, scenario);
     else
-        scenario.sentence = "Both cost the same, however many batches.";
+        scenario.sentence = Phrase::tr("Both cost the same, however many batches.");
     money.scenarios.push_back(std::move(scenario));
 }
 
@@ -116,9 +123,9 @@ std::string priceText(double price, const SideManner& manner)
 std::string logbooksPrice(const SideBySide& review, const SideManner& manner, bool windows)
 {
     if (windows || !review.settings.tariffChanges.empty() || !review.settings.tariff.pricePerKwh)
-        return "at the logbook's prices";
-    return "at the logbook's price of " + priceText(*review.settings.tariff.pricePerKwh, manner) +
-           " for a kWh";
+        return Phrase::tr("at the logbook's prices");
+    return Phrase::tr("at the logbook's price of %1 for a kWh")
+        .with(priceText(*review.settings.tariff.pricePerKwh, manner));
 }
 
 /// Their batches are seldom alike: the same hold in the same weather, where the models decide, at
@@ -134,8 +141,8 @@ void addSameWeather(SideBySide& review, const SideManner& manner)
         return;
     const double price = (cost.a->value + cost.b->value) / kwh;
     addScenario(review, manner,
-                "of " + manner.duration(review.weather.hold.hours) + " in the same weather, at " +
-                    priceText(price, manner) + " for a kWh",
+                Phrase::tr("of %1 in the same weather, at %2 for a kWh")
+                    .with(manner.duration(review.weather.hold.hours), priceText(price, manner)),
                 analysis::scaled(notNegative(review.weather.a.atReference->kwh), price),
                 analysis::scaled(notNegative(review.weather.b.atReference->kwh), price));
 }
@@ -147,10 +154,11 @@ void addTimeOfUse(SideBySide& review, const SideManner& manner)
     const bool known =
         cost.a && cost.b && energy.a && energy.b && energy.a->value > 0.0 && energy.b->value > 0.0;
     if (known)
-        review.money.timeOfUse = "The price changes with the time of day: " + review.a + " paid " +
-                                 priceText(cost.a->value / energy.a->value, manner) +
-                                 " for a kWh in the mean, " + review.b + " " +
-                                 priceText(cost.b->value / energy.b->value, manner) + ".";
+        review.money.timeOfUse =
+            Phrase::tr("The price changes with the time of day: %1 paid %2 for a kWh in the mean, "
+                       "%3 %4.")
+                .with(review.a, priceText(cost.a->value / energy.a->value, manner), review.b,
+                      priceText(cost.b->value / energy.b->value, manner));
 }
 
 /// How far the chart goes: past the crossings, and some years of brewing.
@@ -169,12 +177,12 @@ std::string missingText(const SideBySide& review)
 {
     const MoneyWords& money = review.money;
     if (!money.partsA || !money.partsB)
-        return "The total can't be drawn: " + (money.partsA ? review.setupB : review.setupA) +
-               " has no parts listed.";
+        return Phrase::tr("The total can't be drawn: %1 has no parts listed.")
+            .with(money.partsA ? review.setupB : review.setupA);
     const Measure& energy = measureOf(review, MeasureId::energy);
     if (!energy.a || !energy.b)
-        return "The total can't be drawn: the energy of one of them is not known.";
-    return "The total can't be drawn: the logbook knows no price for a kWh.";
+        return Phrase::tr("The total can't be drawn: the energy of one of them is not known.");
+    return Phrase::tr("The total can't be drawn: the logbook knows no price for a kWh.");
 }
 
 void addYear(SideBySide& review, const SideManner& manner)
@@ -184,11 +192,10 @@ void addYear(SideBySide& review, const SideManner& manner)
         return;
     for (CostScenario& scenario : review.money.scenarios)
         scenario.yearSentence =
-            "At " + manner.fixed(*perYear, *perYear == std::round(*perYear) ? 0 : 1) +
-            " batches a year the energy costs " +
-            manner.money(scenario.a.perBatch.value * *perYear) + " a year with " + review.a +
-            " and " + manner.money(scenario.b.perBatch.value * *perYear) + " with " + review.b +
-            ".";
+            Phrase::tr("At %1 batches a year the energy costs %2 a year with %3 and %4 with %5.")
+                .with(manner.fixed(*perYear, *perYear == std::round(*perYear) ? 0 : 1),
+                      manner.money(scenario.a.perBatch.value * *perYear), review.a,
+                      manner.money(scenario.b.perBatch.value * *perYear), review.b);
 }
 
 } // namespace
@@ -200,7 +207,7 @@ void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
     money.partsA = partsTotal(setupA);
     money.partsB = partsTotal(setupB);
     const auto partsText = [&](const std::optional<double>& parts) {
-        return parts ? manner.money(*parts) : std::string("no parts listed");
+        return parts ? manner.money(*parts) : Phrase::tr("no parts listed").text();
     };
     money.partsTextA = partsText(money.partsA);
     money.partsTextB = partsText(money.partsB);
@@ -213,7 +220,8 @@ void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
         if (cost.a && cost.b)
             addScenario(review, manner, logbooksPrice(review, manner, windows), *cost.a, *cost.b);
         if (const auto other = review.weighing.otherPricePerKwh; other && energy.a && energy.b)
-            addScenario(review, manner, "at " + priceText(*other, manner) + " for a kWh",
+            addScenario(review, manner,
+                        Phrase::tr("at %1 for a kWh").with(priceText(*other, manner)),
                         analysis::scaled(*energy.a, *other), analysis::scaled(*energy.b, *other));
     }
     if (money.partsA && money.partsB)

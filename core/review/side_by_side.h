@@ -42,9 +42,9 @@ struct MeasureWords {
     std::string a;
     std::string b;
     std::string difference;
-    std::string ratio;  ///< "2.30 (2.21 – 2.39)"
-    std::string ahead;  ///< "A", "B", "too close to call", or empty
-    std::string remark; ///< why nobody is ahead, or what was cut off the bounds; may be empty
+    std::string ratio;   ///< "2.30 (2.21 – 2.39)"
+    std::string ahead;   ///< "A", "B", "too close to call", or empty
+    std::string remark;  ///< why nobody is ahead, or what was cut off the bounds; may be empty
     double factor = 1.0; ///< from the measure's own unit to the one that the title names
 };
 
@@ -154,8 +154,8 @@ struct MoneyWords {
     std::vector<CostScenario> scenarios;
     int lastBatch = 0; ///< how far the chart goes
     std::optional<double> batchesPerYear;
-    std::string timeOfUse;    ///< what time of use does to the cost; empty with a flat price
-    std::string why;          ///< where there is no scenario: what is missing
+    std::string timeOfUse; ///< what time of use does to the cost; empty with a flat price
+    std::string why;       ///< where there is no scenario: what is missing
 };
 
 struct CriterionWords {
@@ -205,6 +205,9 @@ struct SideBySide {
     MoneyWords money;
     JudgementWords judgement;
 };
+
+/// For people, in their language: a usual criterion's name; another one as it was written.
+std::string criterionWord(const std::string& name);
 
 class ComparisonCache;
 

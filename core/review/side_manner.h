@@ -6,6 +6,7 @@
 #include "core/logbook/equipment.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 
 #include <string>
@@ -69,7 +70,7 @@ struct SideManner {
 /// "3 batches", "1 batch"
 inline std::string batchCount(std::size_t count)
 {
-    return std::to_string(count) + (count == 1 ? " batch" : " batches");
+    return Phrase::counted("%n batches", "%n batch", count);
 }
 
 } // namespace holdband::review

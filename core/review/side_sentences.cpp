@@ -1,6 +1,7 @@
 #include "core/review/side_sentences.h"
 
 #include "core/review/verdict_words.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -20,24 +21,45 @@ namespace {
 
 std::string notComparable(const SideBySide& review, const Metering& metering)
 {
-    const std::string lead = "Their energies can't be compared: ";
     if (!metering.a && !metering.b)
-        return lead + "neither has a meter or a power log.";
+        return Phrase::tr("Their energies can't be compared: neither has a meter or a power log.");
     if (!metering.a || !metering.b)
-        return lead + (metering.a ? review.setupB : review.setupA) +
-               " has no meter and no power log.";
+        return Phrase::tr("Their energies can't be compared: %1 has no meter and no power log.")
+            .with(metering.a ? review.setupB : review.setupA);
     if (review.ofSetups)
-        return lead + "no batch of one of them was metered.";
-    return lead + "no time is metered in both.";
+        return Phrase::tr("Their energies can't be compared: no batch of one of them was metered.");
+    return Phrase::tr("Their energies can't be compared: no time is metered in both.");
 }
 
-std::string spanWords(const SideBySide& review, const SideManner& manner)
+/// %1 and %2 the sides, %3 their energies, %4 how long, %5 the stage from which it counts.
+Phrase usedBoth(const SideBySide& review)
 {
     if (review.ofSetups)
-        return "For each batch ";
-    const std::string from =
-        review.alignment.stage ? " from " + review.alignment.words + " on," : "";
-    return "Over the same " + manner.duration(review.alignment.commonHours) + from + " ";
+        return Phrase::tr("For each batch %1 and %2 used %3.");
+    if (review.alignment.stage)
+        return Phrase::tr("Over the same %4 from the start of %5 on, %1 and %2 used %3.");
+    return Phrase::tr("Over the same %4 %1 and %2 used %3.");
+}
+
+/// %6 how many times as much, %7 its bounds in brackets or nothing.
+Phrase usedTimes(const SideBySide& review)
+{
+    if (review.ofSetups)
+        return Phrase::tr("For each batch %1 used %6 times %2's energy%7: %3");
+    if (review.alignment.stage)
+        return Phrase::tr(
+            "Over the same %4 from the start of %5 on, %1 used %6 times %2's energy%7: %3");
+    return Phrase::tr("Over the same %4 %1 used %6 times %2's energy%7: %3");
+}
+
+/// How the sentence of the energies ends.
+std::string howSure(const SideBySide& review, const Measure& energy)
+{
+    if (energy.ahead == Ahead::tooClose)
+        return Phrase::tr(", which is too close to call.");
+    if (review.ofSetups && !energy.ratio->bounded())
+        return Phrase::tr(", from too few batches to say how sure: it takes three of each.");
+    return ".";
 }
 
 std::string sideVerdict(const std::string& name, const LoadedRun& side, const VerdictManner& manner)
@@ -50,19 +72,28 @@ std::string sideVerdict(const std::string& name, const LoadedRun& side, const Ve
     return name + (isClause ? " " : ", ") + headline;
 }
 
+/// Who held closer, or why that can't be said. %1 and %2 the deviations, %3 who.
+Phrase typicalPhrase(const SideBySide& review, const Measure& typical)
+{
+    if (!typical.ahead)
+        return Phrase::tr("Typical deviation %1 against %2.");
+    if (*typical.ahead != Ahead::tooClose)
+        return Phrase::tr("Typical deviation %1 against %2: %3 held closer.");
+    return review.ofSetups
+               ? Phrase::tr("Typical deviation %1 against %2, too close to call.")
+               : Phrase::tr(
+                     "Typical deviation %1 against %2, too close to call with these sensors.");
+}
+
+/// With a space before it; empty where it is not known of both.
 std::string typicalDeviation(const SideBySide& review, const SideManner& manner)
 {
     const Measure& typical = measureOf(review, MeasureId::meanAbsoluteDeviation);
     if (!typical.a || !typical.b)
         return {};
-    std::string sentence = " Typical deviation " + manner.difference(typical.a->value) +
-                           " against " + manner.difference(typical.b->value);
-    if (typical.ahead == Ahead::tooClose)
-        sentence +=
-            ", too close to call" + std::string(review.ofSetups ? "" : " with these sensors");
-    else if (typical.ahead)
-        sentence += ": " + (*typical.ahead == Ahead::a ? review.a : review.b) + " held closer";
-    return sentence + ".";
+    return " " + typicalPhrase(review, typical)
+                     .with(manner.difference(typical.a->value), manner.difference(typical.b->value),
+                           typical.ahead == Ahead::a ? review.a : review.b);
 }
 
 bool intervalsApart(const Measure& measure)
@@ -74,27 +105,28 @@ bool intervalsApart(const Measure& measure)
 std::string whyNoBounds(const Measure& measure, const SideBySide& review)
 {
     if (review.ofSetups)
-        return "fewer than three batches have it, so there is no interval";
-    return measure.rule.ofTemperature ? "a sensor's accuracy is unknown" : "no bounds are known";
+        return Phrase::tr("fewer than three batches have it, so there is no interval");
+    return measure.rule.ofTemperature ? Phrase::tr("a sensor's accuracy is unknown")
+                                      : Phrase::tr("no bounds are known");
 }
 
 std::string whyNobody(const Measure& measure, const SideBySide& review, bool anyMissed)
 {
     if (!measure.a || !measure.b)
         return {};
-    if (measure.ahead == Ahead::tooClose)
-        return review.ofSetups && intervalsApart(measure)
-                   ? "the intervals are apart, but by less than meters and sensors may be wrong"
-                   : "";
+    if (measure.ahead == Ahead::tooClose && review.ofSetups && intervalsApart(measure))
+        return Phrase::tr(
+            "the intervals are apart, but by less than meters and sensors may be wrong");
     if (measure.ahead)
         return {};
     if (measure.rule.id == MeasureId::effectivePerformance)
-        return "an estimate: nobody is ahead";
+        return Phrase::tr("an estimate: nobody is ahead");
     if (measure.rule.ofTemperature && anyMissed)
-        return "a target was missed: nobody is ahead";
+        return Phrase::tr("a target was missed: nobody is ahead");
     if (!measure.a->bounded() || !measure.b->bounded())
         return whyNoBounds(measure, review);
-    return measure.rule.ofTemperature ? "a sensor's accuracy is unknown" : "";
+    return measure.rule.ofTemperature ? Phrase::tr("a sensor's accuracy is unknown").text()
+                                      : std::string();
 }
 
 std::string cutWords(const SideBySide& review, std::size_t measure)
@@ -105,8 +137,8 @@ std::string cutWords(const SideBySide& review, std::size_t measure)
     if (!batches.a.cut && !batches.b.cut)
         return {};
     return review.measures[measure].rule.id == MeasureId::insideShare
-               ? "the interval is cut at 0 and 100 %, where it ends for certain"
-               : "the interval is cut at 0: less there can't be";
+               ? Phrase::tr("the interval is cut at 0 and 100 %, where it ends for certain")
+               : Phrase::tr("the interval is cut at 0: less there can't be");
 }
 
 } // namespace
@@ -117,19 +149,17 @@ std::string energySentence(const SideBySide& review, const SideManner& manner,
     const Measure& energy = measureOf(review, MeasureId::energy);
     if (!energy.a || !energy.b)
         return notComparable(review, metering);
-    const std::string span = spanWords(review, manner);
     const std::string against =
-        manner.energy(energy.a->value) + " against " + manner.energy(energy.b->value);
+        Phrase::tr("%1 against %2", "two energies")
+            .with(manner.energy(energy.a->value), manner.energy(energy.b->value));
+    const std::string length = manner.duration(review.alignment.commonHours);
+    const std::string stage = review.alignment.stage.value_or("");
     if (!energy.ratio)
-        return span + review.a + " and " + review.b + " used " + against + ".";
-    std::string text = span + review.a + " used " + manner.fixed(energy.ratio->value, 2) +
-                       " times " + review.b + "'s energy" + manner.bounds(*energy.ratio, 2) + ": " +
-                       against;
-    if (energy.ahead == Ahead::tooClose)
-        text += ", which is too close to call";
-    else if (review.ofSetups && !energy.ratio->bounded())
-        text += ", from too few batches to say how sure: it takes three of each";
-    return text + ".";
+        return usedBoth(review).with(review.a, review.b, against, length, stage);
+    return usedTimes(review).with(review.a, review.b, against, length, stage,
+                                  manner.fixed(energy.ratio->value, 2),
+                                  manner.bounds(*energy.ratio, 2)) +
+           howSure(review, energy);
 }
 
 std::string temperatureSentenceOfBatches(const SideBySide& review, const SideManner& manner,
@@ -142,8 +172,9 @@ std::string temperatureSentenceOfBatches(const SideBySide& review, const SideMan
 
 std::string temperatureSentenceOfSetups(const SideBySide& review, const SideManner& manner)
 {
-    return "Means are over " + batchCount(review.batchesA.size()) + " of " + review.a + " and " +
-           batchCount(review.batchesB.size()) + " of " + review.b + "." +
+    return Phrase::tr("Means are over %1 of %2 and %3 of %4.")
+               .with(batchCount(review.batchesA.size()), review.a,
+                     batchCount(review.batchesB.size()), review.b) +
            typicalDeviation(review, manner);
 }
 

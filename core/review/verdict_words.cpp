@@ -1,11 +1,12 @@
 #include "core/review/verdict_words.h"
 
 #include "core/text/durations.h"
+#include "core/text/near.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 
 #include <cmath>
-#include <string_view>
 
 namespace holdband::review {
 
@@ -20,15 +21,6 @@ namespace {
 std::string duration(double ms, const VerdictManner& manner)
 {
     return durationText(Hours{ms / 3.6e6}, manner.decimalSign);
-}
-
-std::string times(std::size_t count)
-{
-    if (count == 1)
-        return "once";
-    if (count == 2)
-        return "twice";
-    return std::to_string(count) + " times";
 }
 
 /// "±3 °F" where all stages have one tolerance, else empty.
@@ -55,15 +47,16 @@ std::string worstText(double kelvins, const VerdictManner& manner)
 {
     const auto worst = TemperatureDifference::kelvins(kelvins);
     if (kelvins > 0.0 && valueIn(worst, manner.unit) < 0.005)
-        return "less than " + fixedText(0.01, 2, manner.decimalSign) + " " +
-               std::string(unitText(manner.unit));
+        return Phrase::tr("less than %1")
+            .with(fixedText(0.01, 2, manner.decimalSign) + " " +
+                  std::string(unitText(manner.unit)));
     return differenceText(worst, manner.unit, 2, manner.decimalSign);
 }
 
 std::string outsideShareText(double share, const VerdictManner& manner)
 {
     return share > 0.0 && share < 0.0005
-               ? "less than " + fixedText(0.1, 1, manner.decimalSign) + " %"
+               ? Phrase::tr("less than %1").with(fixedText(0.1, 1, manner.decimalSign) + " %")
                : shareText(share, 1, manner.decimalSign);
 }
 
@@ -72,17 +65,44 @@ std::string countedText(const JudgedBy& by, const BandTotals& totals, const Verd
 {
     if (totals.counted == totals.excursions)
         return {};
-    return "; " + times(totals.counted) + " for the grace of " +
-           durationText(by.rules.grace, manner.decimalSign) + " or longer, which counts";
+    const Phrase phrase =
+        totals.counted == 2
+            ? Phrase::tr("; twice for the grace of %1 or longer, which counts")
+            : Phrase::counted("; %n times for the grace of %1 or longer, which counts",
+                              "; once for the grace of %1 or longer, which counts", totals.counted);
+    return phrase.with(durationText(by.rules.grace, manner.decimalSign));
 }
 
 std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
 {
-    return "left the band " + times(totals.excursions) + ": " +
-           duration(totals.outsideMs(), manner) + " of " + duration(totals.coveredMs, manner) +
-           " held (" + outsideShareText(totals.outsideMs() / totals.coveredMs, manner) +
-           "), worst " + worstText(totals.worstPeak, manner) + " past the edge" +
+    const Phrase phrase =
+        totals.excursions == 2
+            ? Phrase::tr("left the band twice: %1 of %2 held (%3), worst %4 past the edge")
+            : Phrase::counted("left the band %n times: %1 of %2 held (%3), worst %4 past the edge",
+                              "left the band once: %1 of %2 held (%3), worst %4 past the edge",
+                              totals.excursions);
+    return phrase.with(duration(totals.outsideMs(), manner), duration(totals.coveredMs, manner),
+                       outsideShareText(totals.outsideMs() / totals.coveredMs, manner),
+                       worstText(totals.worstPeak, manner)) +
            countedText(by, totals, manner);
+}
+
+/// `band` is empty where the stages have several tolerances.
+std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const std::string& band,
+                           const VerdictManner& manner)
+{
+    const std::string grace = durationText(by.rules.grace, manner.decimalSign);
+    if (band.empty())
+        return Phrase::counted(
+                   "stayed in the band: %n excursions were shorter than the grace of %1",
+                   "stayed in the band: %n excursion was shorter than the grace of %1",
+                   totals.excursions)
+            .with(grace);
+    return Phrase::counted(
+               "stayed in the band of %1: %n excursions were shorter than the grace of %2",
+               "stayed in the band of %1: %n excursion was shorter than the grace of %2",
+               totals.excursions)
+        .with(band, grace);
 }
 
 std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
@@ -90,29 +110,21 @@ std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
 {
     const BandTotals& totals = judged.asPlanned.totals;
     const std::string band = oneTolerance(judged, manner);
-    const std::string within = band.empty() ? "" : " of " + band;
     if (totals.excursions > 0)
-        return "stayed in the band" + within + ": " + std::to_string(totals.excursions) +
-               (totals.excursions == 1 ? " excursion was" : " excursions were") +
-               " shorter than the grace of " + durationText(by.rules.grace, manner.decimalSign);
-    return "stayed in the band" + within + " for all of the " + duration(totals.coveredMs, manner) +
-           " held and seen";
-}
-
-/// "A", "A and B", "A, B and C"
-std::string listed(const std::vector<std::string>& names)
-{
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return text;
+        return gracedHeadline(by, totals, band, manner);
+    const std::string held = duration(totals.coveredMs, manner);
+    if (band.empty())
+        return Phrase::tr("stayed in the band for all of the %1 held and seen").with(held);
+    return Phrase::tr("stayed in the band of %1 for all of the %2 held and seen").with(band, held);
 }
 
 std::string missedHeadline(const std::vector<std::string>& missed)
 {
     if (missed.size() == 1)
-        return "missed the target of " + missed.front() + ": the beer never came into its band";
-    return "missed the targets of " + listed(missed) + ": the beer never came into their bands";
+        return Phrase::tr("missed the target of %1: the beer never came into its band")
+            .with(missed.front());
+    return Phrase::tr("missed the targets of %1: the beer never came into their bands")
+        .with(listed(missed));
 }
 
 /// Rounded up to a minute: what is said to be enough must be enough. Coverage is compared to the
@@ -130,32 +142,36 @@ std::string whatWouldDo(const JudgedBy& by, const BandTotals& totals)
     const double needed = by.settings.coverageNeeded;
     const double lacking = needed * totals.holdMs - totals.coveredMs;
     if (!by.rules.open)
-        return "; " + atLeast(lacking) + " more of it would do";
-    return needed < 1.0
-               ? "; " + atLeast(lacking / (1.0 - needed)) + " more held without a gap would do"
-               : std::string();
+        return Phrase::tr("; %1 more of it would do").with(atLeast(lacking));
+    if (needed >= 1.0)
+        return {};
+    return Phrase::tr("; %1 more held without a gap would do")
+        .with(atLeast(lacking / (1.0 - needed)));
 }
 
 std::string noReadingsHeadline(const JudgedBy& by, const BandTotals& totals)
 {
     if (by.rules.open)
-        return "not enough data: there are no beer readings in this batch yet; log or import some";
-    std::string text = "not enough data: there are no beer readings in this batch";
-    if (totals.holdMs > 0.0)
-        text += "; " + atLeast(by.settings.coverageNeeded * totals.holdMs) + " of its " +
-                hoursText(Milliseconds{std::llround(totals.holdMs)}) + " must be seen";
-    return text;
+        return Phrase::tr("not enough data: there are no beer readings in this batch yet; log or "
+                          "import some");
+    if (!(totals.holdMs > 0.0))
+        return Phrase::tr("not enough data: there are no beer readings in this batch");
+    return Phrase::tr("not enough data: there are no beer readings in this batch; %1 of its %2 "
+                      "must be seen")
+        .with(atLeast(by.settings.coverageNeeded * totals.holdMs),
+              hoursText(Milliseconds{std::llround(totals.holdMs)}));
 }
 
 std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
 {
     if (!by.rules.open)
-        return "not enough data: there is no hold time to judge";
-    std::string text = "not enough data: there is no hold time to judge yet";
+        return Phrase::tr("not enough data: there is no hold time to judge");
     const auto& stages = judged.asPlanned.stages;
     if (!stages.empty() && stages.back().settles && !stages.back().arrival)
-        text += "; it begins when the beer comes into the band of " + judged.stages.back().label;
-    return text;
+        return Phrase::tr("not enough data: there is no hold time to judge yet; it begins when the "
+                          "beer comes into the band of %1")
+            .with(judged.stages.back().label);
+    return Phrase::tr("not enough data: there is no hold time to judge yet");
 }
 
 std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
@@ -166,9 +182,10 @@ std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
         return noReadingsHeadline(by, totals);
     if (!(totals.holdMs > 0.0))
         return noHoldHeadline(by, judged);
-    return "not enough data: " + shareText(*totals.coverage(), 1, manner.decimalSign) + " of " +
-           duration(totals.holdMs, manner) + " to be held was seen, and " +
-           shareText(by.settings.coverageNeeded, 0, manner.decimalSign) + " is needed" +
+    return Phrase::tr("not enough data: %1 of %2 to be held was seen, and %3 is needed")
+               .with(shareText(*totals.coverage(), 1, manner.decimalSign),
+                     duration(totals.holdMs, manner),
+                     shareText(by.settings.coverageNeeded, 0, manner.decimalSign)) +
            whatWouldDo(by, totals);
 }
 
@@ -194,20 +211,35 @@ std::string capitalised(std::string text)
     return text;
 }
 
-/// "would have stayed", for a judging with another band.
-std::string_view wouldHave(Verdict verdict)
+/// What a band wider by the doubt would have made of it.
+Phrase inWiderBand(Verdict verdict)
 {
     switch (verdict) {
     case Verdict::stayed:
-        return "it would have stayed";
+        return Phrase::tr("in a band wider by that it would have stayed");
     case Verdict::left:
-        return "it would have left the band";
+        return Phrase::tr("in a band wider by that it would have left the band");
     case Verdict::missed:
-        return "it would have missed a target";
+        return Phrase::tr("in a band wider by that it would have missed a target");
     case Verdict::notEnoughData:
         break;
     }
-    return "there would not be enough data";
+    return Phrase::tr("in a band wider by that there would not be enough data");
+}
+
+Phrase inNarrowerBand(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("in a band narrower by that it would have stayed");
+    case Verdict::left:
+        return Phrase::tr("in a band narrower by that it would have left the band");
+    case Verdict::missed:
+        return Phrase::tr("in a band narrower by that it would have missed a target");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("in a band narrower by that there would not be enough data");
 }
 
 std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
@@ -215,26 +247,25 @@ std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const Verdic
     const std::string doubt = doubtText(by, manner);
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
-        return "Sure: it also leaves the band widened by the sensor's " + doubt + ".";
+        return Phrase::tr("Sure: it also leaves the band widened by the sensor's %1.").with(doubt);
     case Verdict::stayed:
-        return "Sure: it also stays in the band narrowed by the sensor's " + doubt + ".";
+        return Phrase::tr("Sure: it also stays in the band narrowed by the sensor's %1.")
+            .with(doubt);
     default:
-        return "Sure: it also misses with the band widened by the sensor's " + doubt + ".";
+        return Phrase::tr("Sure: it also misses with the band widened by the sensor's %1.")
+            .with(doubt);
     }
 }
 
 std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
 {
-    const std::string doubt = doubtText(by, manner);
     const Verdict verdict = judged.asPlanned.verdict;
-    std::string text = "Within the sensor's doubt of " + doubt + ": ";
-    if (judged.wider->verdict != verdict)
-        return text + "in a band wider by that " + std::string(wouldHave(judged.wider->verdict)) +
-               ".";
-    if (judged.tighter->verdict != verdict)
-        return text + "in a band narrower by that " +
-               std::string(wouldHave(judged.tighter->verdict)) + ".";
-    return text + "the band is no wider than the doubt.";
+    const Phrase why = judged.wider->verdict != verdict ? inWiderBand(judged.wider->verdict)
+                       : judged.tighter->verdict != verdict
+                           ? inNarrowerBand(judged.tighter->verdict)
+                           : Phrase::tr("the band is no wider than the doubt");
+    return Phrase::tr("Within the sensor's doubt of %1: %2.")
+        .with(doubtText(by, manner), why.text());
 }
 
 std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
@@ -242,7 +273,7 @@ std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const Verdi
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
         return {};
     if (!by.rules.accuracy)
-        return "How sure is unknown: the beer sensor's accuracy is not on record.";
+        return Phrase::tr("How sure is unknown: the beer sensor's accuracy is not on record.");
     return *judged.sure ? sureText(by, judged, manner) : unsureText(by, judged, manner);
 }
 
@@ -251,12 +282,12 @@ std::string coverageText(const BandTotals& totals, const VerdictManner& manner)
     const auto coverage = totals.coverage();
     if (!coverage)
         return {};
+    const std::string share = shareText(*coverage, 1, manner.decimalSign);
     const double unseen = totals.holdMs - totals.coveredMs;
-    std::string text =
-        "Covered " + shareText(*coverage, 1, manner.decimalSign) + " of the hold time";
     if (unseen >= 1.0)
-        text += " (" + duration(unseen, manner) + " not seen)";
-    return text + ".";
+        return Phrase::tr("Covered %1 of the hold time (%2 not seen).")
+            .with(share, duration(unseen, manner));
+    return Phrase::tr("Covered %1 of the hold time.").with(share);
 }
 
 std::string settlingText(const JudgedBatch& judged, const VerdictManner& manner)
@@ -267,14 +298,14 @@ std::string settlingText(const JudgedBatch& judged, const VerdictManner& manner)
             continue;
         parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs, manner);
     }
-    return parts.empty() ? std::string() : "Settling, " + parts + ", is not judged.";
+    return parts.empty() ? std::string() : Phrase::tr("Settling, %1, is not judged.").with(parts);
 }
 
 std::string alsoMissed(const JudgedBatch& judged)
 {
     if (judged.asPlanned.verdict == Verdict::missed || judged.asPlanned.missed.empty())
         return {};
-    return "It also missed " + listed(judged.asPlanned.missed) + ".";
+    return Phrase::tr("It also missed %1.").with(listed(judged.asPlanned.missed));
 }
 
 } // namespace
@@ -284,7 +315,8 @@ VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
 {
     VerdictWords words;
     const std::string headline = headlineFor(by, judged, manner);
-    words.headline = by.rules.open ? "So far: " + headline : capitalised(headline);
+    words.headline =
+        by.rules.open ? Phrase::tr("So far: %1").with(headline) : capitalised(headline);
     for (const std::string& sentence :
          {certainty(by, judged, manner), coverageText(judged.asPlanned.totals, manner),
           settlingText(judged, manner), alsoMissed(judged)}) {
@@ -314,6 +346,21 @@ std::string_view verdictName(Verdict verdict)
         break;
     }
     return "not enough data";
+}
+
+std::string verdictWord(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("stayed");
+    case Verdict::left:
+        return Phrase::tr("left", "the band");
+    case Verdict::missed:
+        return Phrase::tr("missed");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("not enough data");
 }
 
 std::string verdictMark(const RunFigures& figures, bool open)

@@ -6,6 +6,7 @@
 #include "core/quantity/temperature.h"
 
 #include <string>
+#include <string_view>
 
 namespace holdband::review {
 
@@ -38,8 +39,11 @@ VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& b
 VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
                           const VerdictManner& manner);
 
-/// "stayed", "left", "missed", "not enough data"
+/// For programs: "stayed", "left", "missed", "not enough data".
 std::string_view verdictName(analysis::Verdict verdict);
+
+/// The same for people, in their language.
+std::string verdictWord(analysis::Verdict verdict);
 
 /// The mark of a batch beside its name: ✓ stayed, the number of excursions, ↛ a target missed,
 /// ? not enough data, … still open.

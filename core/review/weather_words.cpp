@@ -1,6 +1,7 @@
 // What each side would draw in the same weather, in words.
 #include "core/analysis/bounded.h"
 #include "core/review/side_models.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <cmath>
@@ -28,7 +29,7 @@ std::string intervalText(const Interval95& interval, int decimals, const SideMan
 
 std::string warmer(double liftK, const SideManner& manner)
 {
-    return "the room " + manner.difference(liftK, 1) + " warmer than the beer";
+    return Phrase::tr("the room %1 warmer than the beer").with(manner.difference(liftK, 1));
 }
 
 double hoursOf(const LiftModel& model)
@@ -41,8 +42,7 @@ double hoursOf(const LiftModel& model)
 
 std::string timesText(std::size_t count)
 {
-    return std::to_string(count) +
-           (count == 1 ? " time between readings" : " times between readings");
+    return Phrase::counted("%n times between readings", "%n time between readings", count);
 }
 
 std::string liftRange(const LiftModel& model, const SideManner& manner)
@@ -56,27 +56,29 @@ void addFigures(ModelWords& side, const SideManner& manner)
     const LiftModel& model = side.model;
     if (model.pairs.empty())
         return;
-    side.figures.push_back(timesText(model.pairs.size()) + ", " + manner.duration(hoursOf(model)) +
-                           " together, with the room " + liftRange(model, manner) +
-                           " warmer than the beer");
+    side.figures.push_back(Phrase::tr("%1, %2 together, with the room %3 warmer than the beer")
+                               .with(timesText(model.pairs.size()), manner.duration(hoursOf(model)),
+                                     liftRange(model, manner)));
     if (!model.fit)
         return;
     const Interval95 slope = model.fit->slopeInterval();
     const Interval95 perDegree{slope.value / manner.degrees(), slope.halfWidth / manner.degrees()};
-    side.figures.push_back("with the room no warmer than the beer it draws " +
-                           intervalText(model.fit->interceptInterval(), 1, manner) +
-                           ", and for each " + manner.degree() + " that the room is warmer " +
-                           intervalText(perDegree, 2, manner) + " more");
-    std::string fit = "the line accounts for " + manner.share(model.fit->rSquared) +
-                      " of how the power varies (R²)";
+    side.figures.push_back(
+        Phrase::tr("with the room no warmer than the beer it draws %1, and for each %2 that the "
+                   "room is warmer %3 more")
+            .with(intervalText(model.fit->interceptInterval(), 1, manner), manner.degree(),
+                  intervalText(perDegree, 2, manner)));
+    std::string fit = Phrase::tr("the line accounts for %1 of how the power varies (R²)")
+                          .with(manner.share(model.fit->rSquared));
     if (const auto scatter = model.fit->cvRmse())
-        fit += "; the points lie off it by " + manner.share(*scatter) +
-               " of the mean power (CV(RMSE))";
+        fit += Phrase::tr("; the points lie off it by %1 of the mean power (CV(RMSE))")
+                   .with(manner.share(*scatter));
     side.figures.push_back(fit);
     if (side.atReference) {
         const analysis::Bounded one = analysis::notNegative(side.atReference->oneMoreWatts);
-        side.figures.push_back("one more batch would draw between " + manner.fixed(*one.low, 0) +
-                               " and " + manner.power(*one.high) + " in that weather");
+        side.figures.push_back(
+            Phrase::tr("one more batch would draw between %1 and %2 in that weather")
+                .with(manner.fixed(*one.low, 0), manner.power(*one.high)));
     }
 }
 
@@ -84,26 +86,27 @@ std::string cautionText(const ModelWords& side, ModelCaution caution, const Side
                         const SideManner& manner)
 {
     const LiftModel& model = side.model;
-    const std::string nothing = ", so this decides nothing";
     switch (caution) {
     case ModelCaution::noLine:
         if (!pairs.hasMeter)
-            return side.side + ": no meter was read twice, so there is no line";
+            return Phrase::tr("%1: no meter was read twice, so there is no line").with(side.side);
         if (!pairs.hasAmbient)
-            return side.side + ": nobody measured the room, so there is no line";
-        return side.side + ": " + timesText(model.pairs.size()) +
-               " can be used, too few to draw a line through";
+            return Phrase::tr("%1: nobody measured the room, so there is no line").with(side.side);
+        return Phrase::tr("%1: %2 can be used, too few to draw a line through")
+            .with(side.side, timesText(model.pairs.size()));
     case ModelCaution::fewPairs:
-        return side.side + ": only " + timesText(model.pairs.size()) + " can be used, and " +
-               std::to_string(analysis::pairsNeeded) + " are needed" + nothing;
+        return Phrase::tr("%1: only %2 can be used, and %3 are needed, so this decides nothing")
+            .with(side.side, timesText(model.pairs.size()), std::to_string(analysis::pairsNeeded));
     case ModelCaution::narrowLift:
-        return side.side + ": the weather hardly changed (" +
-               manner.difference(model.mostLift - model.leastLift, 1) + " of " +
-               manner.difference(analysis::liftRangeNeeded, 1) + " needed)" + nothing;
+        return Phrase::tr("%1: the weather hardly changed (%2 of %3 needed), so this decides "
+                          "nothing")
+            .with(side.side, manner.difference(model.mostLift - model.leastLift, 1),
+                  manner.difference(analysis::liftRangeNeeded, 1));
     case ModelCaution::scattered:
-        return side.side + ": the points lie far off the line (" +
-               manner.share(model.fit->cvRmse().value_or(1.0)) + " of the mean power, at most " +
-               manner.share(analysis::scatterAllowed) + " is allowed)" + nothing;
+        return Phrase::tr("%1: the points lie far off the line (%2 of the mean power, at most %3 "
+                          "is allowed), so this decides nothing")
+            .with(side.side, manner.share(model.fit->cvRmse().value_or(1.0)),
+                  manner.share(analysis::scatterAllowed));
     }
     return {};
 }
@@ -115,12 +118,13 @@ void addRemarks(ModelWords& side, const SideManner& manner)
     for (const analysis::WeatherPair& pair : model.pairs)
         most = std::max(most, pair.of.size());
     if (most > 1)
-        side.remarks.push_back("up to " + batchCount(most) +
-                               " ran at once on that setup; the power is that for each of them");
+        side.remarks.push_back(Phrase::tr("up to %1 ran at once on that setup; the power is that "
+                                          "for each of them")
+                                   .with(batchCount(most)));
     if (side.atReference && side.atReference->outside)
-        side.remarks.push_back(side.side + " was only seen with the room " +
-                               liftRange(model, manner) +
-                               " warmer than the beer; further out the line is a guess");
+        side.remarks.push_back(Phrase::tr("%1 was only seen with the room %2 warmer than the beer; "
+                                          "further out the line is a guess")
+                                   .with(side.side, liftRange(model, manner)));
 }
 
 /// Absent without any pair.
@@ -172,22 +176,22 @@ void fillSide(ModelWords& side, const SidePairs& pairs,
 std::string decision(const SameWeather& weather, const SideBySide& review)
 {
     if (!weather.ahead)
-        return "; with the cautions below that decides nothing.";
+        return Phrase::tr("; with the cautions below that decides nothing.");
     if (*weather.ahead == Ahead::tooClose)
-        return ", which is too close to call.";
-    return ": " + (*weather.ahead == Ahead::a ? review.a : review.b) + " needs less.";
+        return Phrase::tr(", which is too close to call.");
+    return Phrase::tr(": %1 needs less.").with(*weather.ahead == Ahead::a ? review.a : review.b);
 }
 
 std::string weatherSentence(const SideBySide& review, const SideManner& manner)
 {
     const SameWeather& weather = review.weather;
     if (!weather.any)
-        return "What they would draw in the same weather can't be said: " +
-               (weather.a.atReference ? weather.b.cautions.front() : weather.a.cautions.front()) +
-               ".";
-    return "In the same weather (" + warmer(weather.hold.liftK, manner) + ") " + review.a +
-           " would draw " + wattsText(notNegative(weather.a.atReference->watts), manner) + " and " +
-           review.b + " " + wattsText(notNegative(weather.b.atReference->watts), manner) +
+        return Phrase::tr("What they would draw in the same weather can't be said: %1.")
+            .with(weather.a.atReference ? weather.b.cautions.front() : weather.a.cautions.front());
+    return Phrase::tr("In the same weather (%1) %2 would draw %3 and %4 %5")
+               .with(warmer(weather.hold.liftK, manner), review.a,
+                     wattsText(notNegative(weather.a.atReference->watts), manner), review.b,
+                     wattsText(notNegative(weather.b.atReference->watts), manner)) +
            decision(weather, review);
 }
 
@@ -198,18 +202,19 @@ std::string energyWords(const SideBySide& review, const SideManner& manner)
         const analysis::Bounded energy = notNegative(side.atReference->kwh);
         return manner.energy(energy.value) + manner.bounds(energy, 2);
     };
-    return "A hold of " + manner.duration(weather.hold.hours) + " in that weather would take " +
-           kwh(weather.a) + " with " + review.a + " and " + kwh(weather.b) + " with " + review.b +
-           ".";
+    return Phrase::tr("A hold of %1 in that weather would take %2 with %3 and %4 with %5.")
+        .with(manner.duration(weather.hold.hours), kwh(weather.a), review.a, kwh(weather.b),
+              review.b);
 }
 
 std::string holdText(const SameWeather& weather, const SideManner& manner)
 {
     const auto by = [](bool mean) {
-        return std::string(mean ? " (the mean of both)" : " (chosen)");
+        return " " + (mean ? Phrase::tr("(the mean of both)") : Phrase::tr("(chosen)")).text();
     };
-    return manner.duration(weather.hold.hours) + by(weather.hoursAreMean) + " with " +
-           warmer(weather.hold.liftK, manner) + by(weather.liftIsMean);
+    return Phrase::tr("%1 with %2", "a hold of some days, the room so much warmer than the beer")
+        .with(manner.duration(weather.hold.hours) + by(weather.hoursAreMean),
+              warmer(weather.hold.liftK, manner) + by(weather.liftIsMean));
 }
 
 void compareSides(SameWeather& weather)
@@ -245,12 +250,13 @@ void addWeather(SideBySide& review, const SideManner& manner, SidePairs a, SideP
         compareSides(weather);
         weather.energySentence = energyWords(review, manner);
         weather.remarks.push_back(
-            "Successive times between readings are not independent of each other (a warm day "
-            "follows a warm day), so the ranges are on the narrow side.");
+            Phrase::tr("Successive times between readings are not independent of each other (a "
+                       "warm day follows a warm day), so the ranges are on the narrow side."));
         weather.remarks.push_back(
-            "Fermentation gives off heat of its own: the first " +
-            manner.duration(review.weighing.quietAfter.value_or(usualQuietAfter).count()) +
-            " after pitching are left out.");
+            Phrase::tr("Fermentation gives off heat of its own: the first %1 after pitching are "
+                       "left out.")
+                .with(
+                    manner.duration(review.weighing.quietAfter.value_or(usualQuietAfter).count())));
     }
     weather.sentence = weatherSentence(review, manner);
 }
