@@ -1,6 +1,7 @@
 #include "core/review/explain.h"
 
 #include "core/review/explain_band.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -41,40 +42,37 @@ std::string settling(const JudgedBatch& judged)
         ++count;
     }
     if (count == 0)
-        return "No stage settled: wherever the target jumped, the beer was in the band already or "
-               "was not seen.";
+        return Phrase::tr("No stage settled: wherever the target jumped, the beer was in the band "
+                          "already or was not seen.");
     if (count > 1)
         parts += " = " + spanWords(judged.asPlanned.totals.settlingMs);
-    return "Seen time from a stage's start until the beer first came into its band, where the "
-           "target jumped; it is not judged: " +
-           parts + ".";
-}
-
-std::string threeVerdicts(const JudgedBatch& judged)
-{
-    return "as planned " + std::string(verdictName(judged.asPlanned.verdict)) + ", narrower " +
-           std::string(verdictName(judged.tighter->verdict)) + ", wider " +
-           std::string(verdictName(judged.wider->verdict));
+    return Phrase::tr("Seen time from a stage's start until the beer first came into its band, "
+                      "where the target jumped; it is not judged: %1.")
+        .with(parts);
 }
 
 std::string certainty(const ExplainWords& words)
 {
     const JudgedBatch& judged = words.review().figures.judged;
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
-        return "Too little of the hold time was seen for a verdict, so there is nothing to be sure "
-               "of.";
+        return Phrase::tr("Too little of the hold time was seen for a verdict, so there is nothing "
+                          "to be sure of.");
     const auto& accuracy = words.review().input.judging.accuracy;
     if (!accuracy || !judged.sure)
-        return "How sure the verdict is rests on the beer sensor's accuracy, and that of " +
-               words.review().beerSensor.name + " is not on record.";
-    std::string text = "The batch is judged with its band as planned, and narrower and wider by "
-                       "the sensor's ±" +
-                       words.difference(accuracy->kelvins()) +
-                       ", and is sure where all agree: " + threeVerdicts(judged) + ".";
+        return Phrase::tr("How sure the verdict is rests on the beer sensor's accuracy, and that "
+                          "of %1 is not on record.")
+            .with(words.review().beerSensor.name);
     const Verdict verdict = judged.asPlanned.verdict;
+    std::string text =
+        Phrase::tr("The batch is judged with its band as planned, and narrower and wider by the "
+                   "sensor's ±%1, and is sure where all agree: as planned %2, narrower %3, wider "
+                   "%4.")
+            .with(words.difference(accuracy->kelvins()), verdictWord(verdict),
+                  verdictWord(judged.tighter->verdict), verdictWord(judged.wider->verdict));
     if (!*judged.sure && judged.tighter->verdict == verdict && judged.wider->verdict == verdict)
-        text += " The band is no wider than that doubt, and then only a band that was left is "
-                "sure.";
+        text += " " + Phrase::tr("The band is no wider than that doubt, and then only a band that "
+                                 "was left is sure.")
+                          .text();
     return text;
 }
 

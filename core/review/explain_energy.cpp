@@ -1,5 +1,6 @@
 // Explanations of energy, money and lift.
 #include "core/review/explain_words.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <cmath>
@@ -28,9 +29,9 @@ bool byPowerLog(const RunReview& review)
 std::string whyNotMetered(const RunReview& review)
 {
     if (review.input.setup.sources().empty())
-        return "The setup " + review.setup.name + " has no meter and no power log.";
-    return "Energy needs a reading before and one after, and nothing is filled in: no part of this "
-           "time has both.";
+        return Phrase::tr("The setup %1 has no meter and no power log.").with(review.setup.name);
+    return Phrase::tr("Energy needs a reading before and one after, and nothing is filled in: no "
+                      "part of this time has both.");
 }
 
 /// " For 120 h of it the batch shared Loop with others, and has an equal part of what was used."
@@ -44,8 +45,26 @@ std::string sharedWords(const RunReview& review, Span span)
     }
     if (shared <= 0.0)
         return {};
-    return " For " + spanWords(shared) + " the batch shared " + review.setup.name +
-           " with others, and has an equal part of what was used then.";
+    return " " + Phrase::tr("For %1 the batch shared %2 with others, and has an equal part of what "
+                            "was used then.")
+                     .with(spanWords(shared), review.setup.name);
+}
+
+/// %1 the energy and its bounds, %2 the metered time of %3.
+Phrase meteredPhrase(bool fromPower, bool partly)
+{
+    if (fromPower && partly)
+        return Phrase::tr("The logged power added up over its readings (its bounds are not known): "
+                          "%1 in the %2 that were metered, of %3; nothing is added for the rest.");
+    if (fromPower)
+        return Phrase::tr("The logged power added up over its readings (its bounds are not known): "
+                          "%1 in %2.");
+    if (partly)
+        return Phrase::tr("The meter at the end less the meter at the start, with straight lines "
+                          "between its readings; in brackets what they leave open: %1 in the %2 "
+                          "that were metered, of %3; nothing is added for the rest.");
+    return Phrase::tr("The meter at the end less the meter at the start, with straight lines "
+                      "between its readings; in brackets what they leave open: %1 in %2.");
 }
 
 } // namespace
@@ -55,19 +74,11 @@ std::string meteredWords(const ExplainWords& words, const EnergyFigure& energy, 
     const RunReview& review = words.review();
     if (!energy.any())
         return whyNotMetered(review);
-    std::string text =
-        byPowerLog(review)
-            ? "The logged power added up over its readings (its bounds are not known): "
-            : "The meter at the end less the meter at the start, with straight lines between its "
-              "readings; in brackets what they leave open: ";
-    text += words.kwh(energy.kwh) + words.bounds(energy) + " in ";
     const double metered = energy.meteredMs();
-    if (metered < msOf(span))
-        text += "the " + spanWords(metered) + " that were metered, of " + spanWords(msOf(span)) +
-                "; nothing is added for the rest.";
-    else
-        text += spanWords(metered) + ".";
-    return text + sharedWords(review, span);
+    return meteredPhrase(byPowerLog(review), metered < msOf(span))
+               .with(words.kwh(energy.kwh) + words.bounds(energy), spanWords(metered),
+                     spanWords(msOf(span))) +
+           sharedWords(review, span);
 }
 
 std::string powerWords(const ExplainWords& words, const EnergyFigure& energy)
@@ -75,9 +86,9 @@ std::string powerWords(const ExplainWords& words, const EnergyFigure& energy)
     const auto watts = analysis::meanWatts(energy);
     if (!watts)
         return whyNotMetered(words.review());
-    return "Energy over the time that was metered: " + words.kwh(energy.kwh) + " in " +
-           spanWords(energy.meteredMs()) + " = " +
-           powerText(Power::watts(*watts), 1, words.sign()) + ".";
+    return Phrase::tr("Energy over the time that was metered: %1 in %2 = %3.")
+        .with(words.kwh(energy.kwh), spanWords(energy.meteredMs()),
+              powerText(Power::watts(*watts), 1, words.sign()));
 }
 
 namespace {
@@ -87,11 +98,13 @@ std::string aroundTheCrash(const ExplainWords& words,
 {
     const RunReview& review = words.review();
     if (!part || !review.figures.crash)
-        return "There is no crash: none of the holds so far has its target at least " +
-               words.difference(5.0) + " below the stage before it.";
+        return Phrase::tr("There is no crash: none of the holds so far has its target at least %1 "
+                          "below the stage before it.")
+            .with(words.difference(5.0));
     const analysis::PlacedStage& crash = review.figures.judged.stages[*review.figures.crash];
-    return "The crash begins with " + crash.label + ", " + words.time(crash.span.start) + ". " +
-           meteredWords(words, part->energy, part->span);
+    return Phrase::tr("The crash begins with %1, %2.")
+               .with(crash.label, words.time(crash.span.start)) +
+           " " + meteredWords(words, part->energy, part->span);
 }
 
 std::string perDay(const ExplainWords& words)
@@ -101,19 +114,19 @@ std::string perDay(const ExplainWords& words)
     if (!energy.whole.any())
         return whyNotMetered(review);
     if (!review.dailyEnergy)
-        return "No calendar day of the run was metered from midnight to midnight.";
+        return Phrase::tr("No calendar day of the run was metered from midnight to midnight.");
     const DailyEnergy& daily = *review.dailyEnergy;
     const auto day = [&](std::size_t i) {
-        return words.kwh(energy.days[i].energy.kwh) + " on " + dayText(energy.days[i], review.zone);
+        return Phrase::tr("%1 on %2", "energy on a day")
+            .with(words.kwh(energy.days[i].energy.kwh), dayText(energy.days[i], review.zone));
     };
     const std::size_t count = daily.wholeDays.size();
     if (count == 1)
-        return "Only one calendar day was metered from midnight to midnight: " + day(daily.least) +
-               ".";
-    return "The mean of the " + std::to_string(count) +
-           " calendar days that were metered from midnight to midnight: " +
-           words.kwh(daily.meanKwh) + "; least " + day(daily.least) + ", most " + day(daily.most) +
-           ".";
+        return Phrase::tr("Only one calendar day was metered from midnight to midnight: %1.")
+            .with(day(daily.least));
+    return Phrase::tr("The mean of the %1 calendar days that were metered from midnight to "
+                      "midnight: %2; least %3, most %4.")
+        .with(std::to_string(count), words.kwh(daily.meanKwh), day(daily.least), day(daily.most));
 }
 
 std::string costBounds(const ExplainWords& words, const analysis::Cost& cost)
@@ -130,27 +143,28 @@ std::string cost(const ExplainWords& words)
     if (!energy.whole.any())
         return whyNotMetered(review);
     if (!energy.cost)
-        return "No price of energy is known for some of the metered time.";
+        return Phrase::tr("No price of energy is known for some of the metered time.");
     const auto& prices = review.input.prices;
     const bool flat = std::all_of(prices.begin(), prices.end(), [&](const auto& priced) {
         return priced.pricePerKwh == prices.front().pricePerKwh;
     });
-    const std::string amount =
-        words.money(energy.cost->amount) + costBounds(words, *energy.cost) + ".";
+    const std::string amount = words.money(energy.cost->amount) + costBounds(words, *energy.cost);
     if (flat && !prices.empty())
-        return "Metered energy times its price: " + words.kwh(energy.whole.kwh) + " × " +
-               words.money(prices.front().pricePerKwh) + " = " + amount;
-    return "Each part of the " + words.kwh(energy.whole.kwh) +
-           " at the price that held when it was used, " + std::to_string(prices.size()) +
-           " spans of one price each: " + amount;
+        return Phrase::tr("Metered energy times its price: %1 × %2 = %3.")
+            .with(words.kwh(energy.whole.kwh), words.money(prices.front().pricePerKwh), amount);
+    return Phrase::tr("Each part of the %1 at the price that held when it was used, %2 spans of "
+                      "one price each: %3.")
+        .with(words.kwh(energy.whole.kwh), std::to_string(prices.size()), amount);
 }
 
 std::string whyNoLift(const RunReview& review)
 {
     if (!review.batch().ambientSensor)
-        return "Lift is room minus beer, and no sensor of the room is named for this batch.";
-    return "Lift is room minus beer, and the readings of " + *review.batch().ambientSensor +
-           " never cover the same time as the beer's.";
+        return Phrase::tr("Lift is room minus beer, and no sensor of the room is named for this "
+                          "batch.");
+    return Phrase::tr("Lift is room minus beer, and the readings of %1 never cover the same time "
+                      "as the beer's.")
+        .with(*review.batch().ambientSensor);
 }
 
 std::string lift(const ExplainWords& words)
@@ -158,12 +172,13 @@ std::string lift(const ExplainWords& words)
     const auto& lift = words.review().figures.energy.lift;
     if (!lift)
         return whyNoLift(words.review());
-    std::string text = "Room minus beer, summed over the " + spanWords(lift->knownHours * 3.6e6) +
-                       " in which both were seen: " + words.degreeHours(lift->coolingKh) +
-                       " with the room the warmer, " + words.degreeHours(lift->heatingKh) +
-                       " with the beer the warmer";
+    std::string text =
+        Phrase::tr("Room minus beer, summed over the %1 in which both were seen: %2 with the room "
+                   "the warmer, %3 with the beer the warmer")
+            .with(spanWords(lift->knownHours * 3.6e6), words.degreeHours(lift->coolingKh),
+                  words.degreeHours(lift->heatingKh));
     if (const auto mean = lift->mean())
-        text += "; in the mean " + words.deviation(*mean);
+        text += Phrase::tr("; in the mean %1").with(words.deviation(*mean));
     return text + ".";
 }
 
@@ -177,16 +192,18 @@ std::string perDegreeDay(const ExplainWords& words)
         return whyNoLift(review);
     const Lift& lift = *energy.meteredLift;
     if (!lift.knownEnough())
-        return "The lift must be known for 90 % of the metered time: it is for " +
-               spanWords(lift.knownHours * 3.6e6) + " of " + spanWords(lift.spanHours * 3.6e6) +
-               ".";
+        return Phrase::tr("The lift must be known for 90 % of the metered time: it is for %1 of "
+                          "%2.")
+            .with(spanWords(lift.knownHours * 3.6e6), spanWords(lift.spanHours * 3.6e6));
     if (!energy.kwhPerDegreeDay)
-        return "The room was never warmer than the beer: there was nothing to cool against.";
+        return Phrase::tr("The room was never warmer than the beer: there was nothing to cool "
+                          "against.");
     const double scale = words.fahrenheit() ? 1.8 : 1.0;
-    const std::string unit = words.fahrenheit() ? "°F·day" : "°C·day";
-    return "Metered energy over the lift of the same time, with the room the warmer: " +
-           words.kwh(energy.whole.kwh) + " ÷ (" + words.degreeHours(lift.coolingKh) +
-           " ÷ 24) = " + words.kwh(*energy.kwhPerDegreeDay / scale, 3) + " for each " + unit + ".";
+    const Phrase unit = words.fahrenheit() ? Phrase::tr("°F·day") : Phrase::tr("°C·day");
+    return Phrase::tr("Metered energy over the lift of the same time, with the room the warmer: %1 "
+                      "÷ (%2 ÷ 24) = %3 for each %4.")
+        .with(words.kwh(energy.whole.kwh), words.degreeHours(lift.coolingKh),
+              words.kwh(*energy.kwhPerDegreeDay / scale, 3), unit.text());
 }
 
 } // namespace

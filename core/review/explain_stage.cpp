@@ -3,6 +3,7 @@
 #include "core/review/explain.h"
 #include "core/review/explain_band.h"
 #include "core/text/durations.h"
+#include "core/text/phrase.h"
 
 #include <cmath>
 
@@ -90,18 +91,21 @@ private:
     std::string whyNotSettled() const
     {
         if (m_track.deviation.empty())
-            return "Nothing of " + m_stage.label + " was seen, so neither was an arrival.";
+            return Phrase::tr("Nothing of %1 was seen, so neither was an arrival.")
+                .with(m_stage.label);
         if (m_judged.missed)
-            return "The beer was never seen in the band of " + m_stage.label +
-                   ": its target was missed.";
+            return Phrase::tr("The beer was never seen in the band of %1: its target was missed.")
+                .with(m_stage.label);
         if (!m_stage.jumps)
-            return "Nothing to settle: the target did not jump when " + m_stage.label + " began.";
+            return Phrase::tr("Nothing to settle: the target did not jump when %1 began.")
+                .with(m_stage.label);
         if (!m_judged.settles)
-            return "Nothing to settle: the beer was in the band when " + m_stage.label +
-                   " began to be seen.";
+            return Phrase::tr("Nothing to settle: the beer was in the band when %1 began to be "
+                              "seen.")
+                .with(m_stage.label);
         if (!m_judged.arrival)
-            return "The beer is still on its way into the band of " + m_stage.label + ", " +
-                   spanWords(m_judged.settlingMs) + " so far.";
+            return Phrase::tr("The beer is still on its way into the band of %1, %2 so far.")
+                .with(m_stage.label, spanWords(m_judged.settlingMs));
         return {};
     }
 
@@ -110,15 +114,17 @@ private:
         if (const std::string why = whyNotSettled(); !why.empty())
             return why;
         const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
-        std::string text =
-            "From the stage's start, " + m_words.time(m_stage.span.start) +
-            ", until the beer first came into the band: " + spanWords(*figures.clockMs) +
-            " on the clock. ";
+        const std::string text =
+            Phrase::tr("From the stage's start, %1, until the beer first came into the band: %2 on "
+                       "the clock.")
+                .with(m_words.time(m_stage.span.start), spanWords(*figures.clockMs)) +
+            " ";
         if (*figures.clockMs > m_judged.holdFromMs)
-            return text + "Only " + durationText(m_stage.settleAllowed) +
-                   " are allowed for settling; what followed is judged.";
-        return text + spanWords(m_judged.settlingMs) +
-               " of it were seen and are not judged; what was not seen counts as hold time.";
+            return text + Phrase::tr("Only %1 are allowed for settling; what followed is judged.")
+                              .with(durationText(m_stage.settleAllowed));
+        return text + Phrase::tr("%1 of it were seen and are not judged; what was not seen counts "
+                                 "as hold time.")
+                          .with(spanWords(m_judged.settlingMs));
     }
 
     std::string settlingRate() const
@@ -127,13 +133,13 @@ private:
             return why;
         const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
         if (!figures.ratePerMs)
-            return "The beer was in the band as soon as it was seen: there is no rate.";
+            return Phrase::tr("The beer was in the band as soon as it was seen: there is no rate.");
         const double first = m_track.deviation.value.front();
         const double length = m_judged.arrival->ms - m_track.deviation.ms.front();
-        return "How fast the beer came to the band: from " + m_words.deviation(first) + " to " +
-               m_words.deviation(m_judged.arrival->deviation) + " off the target in " +
-               spanWords(length) + " = " + m_words.difference(*figures.ratePerMs * 3.6e6) +
-               " an hour.";
+        return Phrase::tr("How fast the beer came to the band: from %1 to %2 off the target in %3 "
+                          "= %4 an hour.")
+            .with(m_words.deviation(first), m_words.deviation(m_judged.arrival->deviation),
+                  spanWords(length), m_words.difference(*figures.ratePerMs * 3.6e6));
     }
 
     std::string overshoot() const
@@ -141,9 +147,9 @@ private:
         if (const std::string why = whyNotSettled(); !why.empty())
             return why;
         const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
-        return "How far the beer went past the target in the direction in which it came, until it "
-               "turned back over it or the stage ended: " +
-               m_words.difference(figures.overshoot.value_or(0.0)) + ".";
+        return Phrase::tr("How far the beer went past the target in the direction in which it "
+                          "came, until it turned back over it or the stage ended: %1.")
+            .with(m_words.difference(figures.overshoot.value_or(0.0)));
     }
 
     std::string quantiles() const
@@ -151,27 +157,27 @@ private:
         if (!m_statistics.quantiles)
             return whyNothingHeld(held());
         const auto& [low, middle, high] = *m_statistics.quantiles;
-        return "Of the " + spanWords(m_statistics.deviation.weightMs()) +
-               " that were held and seen, the beer was at or below " + m_words.deviation(low) +
-               " off the target for 5 %, " + m_words.deviation(middle) + " for half and " +
-               m_words.deviation(high) + " for 95 %.";
+        return Phrase::tr("Of the %1 that were held and seen, the beer was at or below %2 off the "
+                          "target for 5 %, %3 for half and %4 for 95 %.")
+            .with(spanWords(m_statistics.deviation.weightMs()), m_words.deviation(low),
+                  m_words.deviation(middle), m_words.deviation(high));
     }
 
     std::string range() const
     {
         if (!m_statistics.minimum || !m_statistics.maximum)
             return whyNothingHeld(held());
-        return "The coldest and the warmest that the beer was while held and seen, with straight "
-               "lines between the readings: " +
-               m_words.temperature(Temperature::celsius(*m_statistics.minimum)) + " and " +
-               m_words.temperature(Temperature::celsius(*m_statistics.maximum)) + ".";
+        return Phrase::tr("The coldest and the warmest that the beer was while held and seen, with "
+                          "straight lines between the readings: %1 and %2.")
+            .with(m_words.temperature(Temperature::celsius(*m_statistics.minimum)),
+                  m_words.temperature(Temperature::celsius(*m_statistics.maximum)));
     }
 
     std::string energy(StageFigure figure) const
     {
         const auto& stages = m_words.review().figures.energy.stages;
         if (m_index >= stages.size())
-            return "The stage has no energy of its own.";
+            return Phrase::tr("The stage has no energy of its own.");
         const analysis::SpanEnergy& stage = stages[m_index];
         return figure == StageFigure::energy ? meteredWords(m_words, stage.energy, stage.span)
                                              : powerWords(m_words, stage.energy);
@@ -185,17 +191,17 @@ private:
     std::size_t m_index;
 };
 
-std::string_view endWords(analysis::Cut cut)
+Phrase endWords(analysis::Cut cut)
 {
     switch (cut) {
     case analysis::Cut::cameBack:
-        return "It ended when the beer came back.";
+        return Phrase::tr("It ended when the beer came back.");
     case analysis::Cut::gap:
-        return "A gap in the readings cut it: how it went on was not seen.";
+        return Phrase::tr("A gap in the readings cut it: how it went on was not seen.");
     case analysis::Cut::stageEnd:
         break;
     }
-    return "The stage's end cut it.";
+    return Phrase::tr("The stage's end cut it.");
 }
 
 } // namespace
@@ -214,13 +220,21 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
     const Span span = PlacedExcursion{&judged.stages.at(stage), &which}.span();
-    const bool above = which.side == analysis::Side::above;
+    const Phrase phrase =
+        which.side == analysis::Side::above
+            ? Phrase::tr("Above the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
+                         "beyond it in all.")
+            : Phrase::tr("Below the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
+                         "beyond it in all.");
     const std::string cause = causeText(causeOf(review, stage, excursion));
-    return std::string(above ? "Above" : "Below") + " the band of " + judged.stages[stage].label +
-           " from " + words.time(span.start) + " to " + words.time(span.end) + ", " +
-           spanWords(which.lengthMs()) + ": at most " + words.difference(which.peak) +
-           " past the edge, " + words.degreeHours(which.areaMs / 3.6e6) + " beyond it in all. " +
-           std::string(endWords(which.cut)) + (cause.empty() ? "" : " Cause given: " + cause + ".");
+    std::string text =
+        phrase.with(judged.stages[stage].label, words.time(span.start), words.time(span.end),
+                    spanWords(which.lengthMs()), words.difference(which.peak),
+                    words.degreeHours(which.areaMs / 3.6e6)) +
+        " " + endWords(which.cut).text();
+    if (!cause.empty())
+        text += " " + Phrase::tr("Cause given: %1.").with(cause);
+    return text;
 }
 
 } // namespace holdband::review

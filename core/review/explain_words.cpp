@@ -2,6 +2,7 @@
 
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <cmath>
@@ -11,11 +12,6 @@ namespace holdband::review {
 std::string spanWords(double ms)
 {
     return hoursText(Milliseconds{std::llround(ms)});
-}
-
-std::string countWords(std::size_t count, const std::string& one)
-{
-    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
 }
 
 std::string ExplainWords::difference(double kelvins) const
@@ -72,8 +68,9 @@ std::string ExplainWords::bounds(const analysis::EnergyFigure& energy) const
 {
     if (!energy.lowKnown())
         return {};
-    return energy.highKnown() ? " (" + number(energy.low, 2) + " – " + number(energy.high, 2) + ")"
-                              : " (at least " + number(energy.low, 2) + ")";
+    if (energy.highKnown())
+        return " (" + number(energy.low, 2) + " – " + number(energy.high, 2) + ")";
+    return " " + Phrase::tr("(at least %1)").with(number(energy.low, 2));
 }
 
 bool ExplainWords::fahrenheit() const

@@ -12,9 +12,6 @@ namespace holdband::review {
 /// "251 h 12 min", "48 min", "40 s": hours however many, so that sums can be followed. From ms.
 std::string spanWords(double ms);
 
-/// "1 excursion", "2 excursions".
-std::string countWords(std::size_t count, const std::string& one);
-
 class ExplainWords {
 public:
     ExplainWords(const RunReview& review, char decimalSign) : m_review(review), m_sign(decimalSign)
