@@ -2,6 +2,7 @@
 
 #include "core/review/batch_line.h"
 #include "core/review/verdict_words.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 
 #include <algorithm>
@@ -56,9 +57,10 @@ Done addSensorOddities(const store::LogbookFile& logbook, const Snapshot& snapsh
         auto last = store::lastReadingAt(logbook, sensor.name);
         HOLDBAND_TRY(last);
         if (!*last)
-            odd.push_back("The sensor \"" + sensor.name + "\" has no readings.");
+            odd.push_back(Phrase::tr("The sensor \"%1\" has no readings.").with(sensor.name));
         else if (**last > logbook.now())
-            odd.push_back("The sensor \"" + sensor.name + "\" has readings in the future.");
+            odd.push_back(
+                Phrase::tr("The sensor \"%1\" has readings in the future.").with(sensor.name));
     }
     return {};
 }
@@ -68,8 +70,9 @@ void addMeterOddities(const Snapshot& snapshot, Sentences& odd)
     for (const Meter& meter : snapshot.meters) {
         const auto& readings = snapshot.meterReadings.at(meter.name);
         if (readings.size() < 2)
-            odd.push_back("The meter \"" + meter.name +
-                          "\" has fewer than two readings: nothing can be said of its energy.");
+            odd.push_back(Phrase::tr("The meter \"%1\" has fewer than two readings: nothing can be "
+                                     "said of its energy.")
+                              .with(meter.name));
         const Setup* setup = snapshot.setup(meter.setup);
         analysis::MeterRegister values;
         values.resolution = meter.resolution;
@@ -78,9 +81,13 @@ void addMeterOddities(const Snapshot& snapshot, Sentences& odd)
             values.readings.push_back(kept.inForce);
         const analysis::MeterCurve curve(values, setup ? setup->ratedPower : std::nullopt);
         if (const std::size_t pairs = curve.pairsAboveRatedPower(); pairs > 0)
-            odd.push_back("The meter \"" + meter.name + "\" counted more than the rated power of " +
-                          meter.setup + " allows, " + std::to_string(pairs) +
-                          (pairs == 1 ? " time." : " times."));
+            odd.push_back(
+                Phrase::counted("The meter \"%1\" counted more than the rated power of %2 allows, "
+                                "%n times.",
+                                "The meter \"%1\" counted more than the rated power of %2 allows, "
+                                "%n time.",
+                                pairs)
+                    .with(meter.name, meter.setup));
     }
 }
 
@@ -97,10 +104,13 @@ void addOverlaps(const Snapshot& snapshot, Sentences& odd)
                            batch.pitched < span.end;
                 });
             if (running > setup.vessels)
-                odd.push_back("When \"" + batch.name + "\" was pitched, " +
-                              std::to_string(running) + " batches ran on " + setup.name +
-                              ", which has " + std::to_string(setup.vessels) +
-                              (setup.vessels == 1 ? " vessel." : " vessels."));
+                odd.push_back(
+                    Phrase::counted("When \"%1\" was pitched, %2 batches ran on %3, which has %n "
+                                    "vessels.",
+                                    "When \"%1\" was pitched, %2 batches ran on %3, which has %n "
+                                    "vessel.",
+                                    static_cast<std::uint64_t>(setup.vessels))
+                        .with(batch.name, std::to_string(running), setup.name));
         }
     }
 }
@@ -114,10 +124,13 @@ void addTargets(const Snapshot& snapshot, Sentences& odd)
     for (const Batch& batch : snapshot.batches) {
         for (const Stage& stage : batch.schedule) {
             const bool below = stage.target < freezing;
-            if (below || stage.target > hot)
-                odd.push_back(batch.name + ": the target of " + stage.label + ", " +
-                              temperatureText(stage.target, unit) + ", is " +
-                              (below ? "below freezing." : "hotter than beer ferments."));
+            if (!below && !(stage.target > hot))
+                continue;
+            const Phrase phrase =
+                below ? Phrase::tr("%1: the target of %2, %3, is below freezing.")
+                      : Phrase::tr("%1: the target of %2, %3, is hotter than beer ferments.");
+            odd.push_back(
+                phrase.with(batch.name, stage.label, temperatureText(stage.target, unit)));
         }
     }
 }

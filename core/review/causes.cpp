@@ -1,6 +1,7 @@
 #include "core/review/causes.h"
 
 #include "core/logbook/names.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -76,14 +77,35 @@ std::string_view causeName(Cause cause)
     return nameOf(cause);
 }
 
+std::string causeWord(Cause cause)
+{
+    switch (cause) {
+    case Cause::lidOpen:
+        return Phrase::tr("lid open");
+    case Cause::powerCut:
+        return Phrase::tr("power cut");
+    case Cause::sensorMoved:
+        return Phrase::tr("sensor moved");
+    case Cause::warmRoom:
+        return Phrase::tr("warm room");
+    case Cause::control:
+        return Phrase::tr("control", "the cause of an excursion");
+    case Cause::other:
+        break;
+    }
+    return Phrase::tr("other", "the cause of an excursion");
+}
+
 std::string causeText(const ExcursionCause* cause)
 {
     if (!cause)
         return {};
-    const std::string name = cause->cause ? std::string(causeName(*cause->cause)) : std::string();
-    if (cause->note.empty())
-        return name;
-    return name + (name.empty() ? "\"" : ", \"") + cause->note + "\"";
+    if (!cause->cause)
+        return cause->note.empty() ? std::string() : Phrase::tr("\"%1\"").with(cause->note);
+    const std::string name = causeWord(*cause->cause);
+    return cause->note.empty()
+               ? name
+               : Phrase::tr("%1, \"%2\"", "a cause and its note").with(name, cause->note);
 }
 
 Done giveCause(const store::Change& change, const RunReview& review, std::size_t stage,
@@ -112,8 +134,8 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
 store::ActWords causeAct(const RunReview& review, std::size_t stage, std::size_t excursion)
 {
     const PlacedSide which = placed(review, stage, excursion);
-    return {review.batch().name + ": cause of the excursion of " +
-            localShortText(which.span.start, review.zone)};
+    return {Phrase::tr("%1: cause of the excursion of %2")
+                .with(review.batch().name, localShortText(which.span.start, review.zone))};
 }
 
 std::vector<std::string> strayCauses(const RunReview& review)
@@ -125,11 +147,11 @@ std::vector<std::string> strayCauses(const RunReview& review)
             return overlap(kept.cause, placed).has_value();
         });
         if (!wanted)
-            sentences.push_back("The cause given for " +
-                                localShortText(kept.cause.span.start, review.zone) + ", " +
-                                causeText(&kept.cause) +
-                                ", belongs to no excursion any more: the limits or the readings "
-                                "have changed.");
+            sentences.push_back(
+                Phrase::tr("The cause given for %1, %2, belongs to no excursion any more: the "
+                           "limits or the readings have changed.")
+                    .with(localShortText(kept.cause.span.start, review.zone),
+                          causeText(&kept.cause)));
     }
     return sentences;
 }

@@ -20,8 +20,11 @@ const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span 
 /// "lid open, \"bottled a sample\""; empty without a cause.
 std::string causeText(const ExcursionCause* cause);
 
-/// For people and lists to choose from: "lid open".
+/// For programs: "lid open".
 std::string_view causeName(Cause cause);
+
+/// The same for people, in their language.
+std::string causeWord(Cause cause);
 
 /// Gives the excursion a cause and a note in place of what it had; takes them away where both are
 /// empty. One that several excursions had stays with the others.

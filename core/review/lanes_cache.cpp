@@ -2,6 +2,7 @@
 
 #include "core/review/batch_line.h"
 #include "core/review/cache_basis.h"
+#include "core/text/phrase.h"
 
 namespace holdband::review {
 
@@ -27,7 +28,7 @@ Result<LanesCache::Basis> LanesCache::basisOf(const Snapshot& snapshot, const Ba
     for (const std::string& name : beerSensorsOf(batch)) {
         const Sensor* sensor = snapshot.sensor(name);
         if (!sensor)
-            return dataProblem("the beer sensor \"" + name + "\" is not on record");
+            return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
         auto readings = prints.of(name, basis.span);
         HOLDBAND_TRY(readings);
         basis.sensors.push_back({*sensor, exclusionsOf(snapshot, name), std::move(*readings)});

@@ -1,6 +1,7 @@
 #include "core/review/limits_trial.h"
 
 #include "core/store/batches.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -48,11 +49,11 @@ void replaceTolerances(Schedule& schedule)
 Done checkLimits(const Limits& limits)
 {
     if (limits.tolerance && !(limits.tolerance->kelvins() > 0.0))
-        return dataProblem("a tolerance must be above 0");
+        return dataProblem(Phrase::tr("a tolerance must be above 0"));
     if (limits.grace < Milliseconds{0})
-        return dataProblem("the grace can't be negative");
+        return dataProblem(Phrase::tr("the grace can't be negative"));
     if (limits.gapLimit && *limits.gapLimit <= Milliseconds{0})
-        return dataProblem("a gap limit must be above 0");
+        return dataProblem(Phrase::tr("a gap limit must be above 0"));
     return {};
 }
 
@@ -91,7 +92,7 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
 
 store::ActWords limitsChangedAct(const std::string& batch)
 {
-    return {batch + ": limits changed"};
+    return {Phrase::tr("%1: limits changed").with(batch)};
 }
 
 Done keepLimits(const store::Change& change, const std::string& name, const Limits& limits)

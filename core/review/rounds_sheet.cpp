@@ -8,6 +8,7 @@
 #include "core/store/reading_units.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -77,7 +78,7 @@ void expectBetween(RoundRow& row, const MeterReading& after)
     if (!row.lastAt || after.event)
         return;
     row.expected = {row.last, after.registerReading.kilowattHours()};
-    row.expectedWhy = "Between the reading before it and the one after it.";
+    row.expectedWhy = Phrase::tr("Between the reading before it and the one after it.");
 }
 
 /// Past the top the register begins again: said, and the range ends or begins there.
@@ -89,12 +90,12 @@ void endAtTop(RoundRow& row, const Meter& meter)
     const double beyond = row.expected->second - top;
     if (row.expected->first >= top) { // surely past it
         row.expected = {row.expected->first - top, beyond};
-        row.expectedWhy += " It has passed its top since.";
+        row.expectedWhy += " " + Phrase::tr("It has passed its top since.").text();
         return;
     }
     row.expected->second = top;
-    row.expectedWhy +=
-        " It may have passed its top since: then up to " + fixedText(beyond, row.decimals) + ".";
+    row.expectedWhy += " " + Phrase::tr("It may have passed its top since: then up to %1.")
+                                 .with(fixedText(beyond, row.decimals));
 }
 
 void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings, Instant now)
@@ -104,9 +105,9 @@ void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings,
     if (!power || hours <= 0.0 || hours > staleHours.count())
         return;
     row.expected = {row.last + leastShare * *power * hours, row.last + mostShare * *power * hours};
-    row.expectedWhy = "The last reading plus half to twice what the last three days' mean of " +
-                      fixedText(*power * 1000.0, 0) + " W makes of the " +
-                      durationText(Hours{hours}) + " since.";
+    row.expectedWhy = Phrase::tr("The last reading plus half to twice what the last three days' "
+                                 "mean of %1 W makes of the %2 since.")
+                          .with(fixedText(*power * 1000.0, 0), durationText(Hours{hours}));
     endAtTop(row, meter);
 }
 
@@ -146,8 +147,11 @@ struct Shown {
 std::string wasText(double value, int decimals, Instant until, const std::string& why,
                     const Zone& zone)
 {
-    return "was " + fixedText(value, decimals) + ", corrected " + localShortText(until, zone) +
-           (why.empty() ? "" : ": " + why);
+    const std::string number = fixedText(value, decimals);
+    const std::string when = localShortText(until, zone);
+    if (why.empty())
+        return Phrase::tr("was %1, corrected %2", "a value and when").with(number, when);
+    return Phrase::tr("was %1, corrected %2: %3", "a value, when and why").with(number, when, why);
 }
 
 void addHistory(std::string& text, const std::string& more)
@@ -339,7 +343,8 @@ private:
         if (!row.lastAt || row.last <= leastGravity)
             return;
         row.expected = {leastGravity, row.last};
-        row.expectedWhy = "Gravity falls while the beer ferments: not above the last reading.";
+        row.expectedWhy =
+            Phrase::tr("Gravity falls while the beer ferments: not above the last reading.");
     }
 
     /// The band of the running batch whose beer the thermometer reads.
@@ -356,7 +361,7 @@ private:
             const TemperatureUnit unit = m_sheet.settings.temperatureUnit();
             row.expected = {valueIn(*target - *batch.tolerance, unit),
                             valueIn(*target + *batch.tolerance, unit)};
-            row.expectedWhy = "The band of " + batch.name + " now.";
+            row.expectedWhy = Phrase::tr("The band of %1 now.").with(batch.name);
         }
     }
 

@@ -7,6 +7,7 @@
 #include "core/store/batches.h"
 #include "core/store/journal.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -88,17 +89,20 @@ std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFi
         const auto* curve = std::get_if<MeterCurve>(&source.curve);
         const std::size_t pairs = curve ? curve->pairsAboveRatedPower() : 0;
         if (pairs > 0)
-            findings.push_back("The meter " + source.name +
-                               " counted more than the setup's rated " + "power allows between " +
-                               std::to_string(pairs) + (pairs == 1 ? " pair" : " pairs") +
-                               " of readings: the rated power was ignored there.");
+            findings.push_back(
+                Phrase::counted("The meter %1 counted more than the setup's rated power allows "
+                                "between %n pairs of readings: the rated power was ignored there.",
+                                "The meter %1 counted more than the setup's rated power allows "
+                                "between %n pair of readings: the rated power was ignored there.",
+                                pairs)
+                    .with(source.name));
     }
     if (!figures.energy.whole.any() && !input.setup.sources().empty())
-        findings.emplace_back("No meter of this setup was read during the batch.");
+        findings.push_back(Phrase::tr("No meter of this setup was read during the batch."));
     const bool restarted = !curveInstants(input).afterReset.empty();
     if (restarted && figures.energy.whole.any() && !figures.energy.whole.highKnown())
-        findings.emplace_back("The register restarted at 0 during the batch and no rated power is "
-                              "known: what it used has no upper bound.");
+        findings.push_back(Phrase::tr("The register restarted at 0 during the batch and no rated "
+                                      "power is known: what it used has no upper bound."));
     return findings;
 }
 
@@ -142,7 +146,10 @@ Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
     std::vector<std::string> names;
     for (const Batch& batch : snapshot.batches)
         names.push_back(batch.name);
-    return {ProblemKind::data, "there is no batch \"" + name + "\"", {}, suggestion(name, names)};
+    return {ProblemKind::data,
+            Phrase::tr("there is no batch \"%1\"").with(name),
+            {},
+            suggestion(name, names)};
 }
 
 } // namespace

@@ -5,10 +5,10 @@
 #include "core/store/equipment.h"
 #include "core/text/near.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/quantities.h"
 
 #include <algorithm>
-#include <array>
 
 namespace holdband::review {
 
@@ -56,32 +56,33 @@ void addUp(Season& season, const SeasonLine& line)
     season.cost = sum;
 }
 
-std::string counted(std::size_t number, const char* one, const char* more)
+std::string countText(analysis::Verdict verdict, std::size_t count)
 {
-    return std::to_string(number) + " " + (number == 1 ? one : more);
+    switch (verdict) {
+    case analysis::Verdict::stayed:
+        return Phrase::counted("%n stayed in the band", "%n stayed in the band", count);
+    case analysis::Verdict::left:
+        return Phrase::counted("%n left it", "%n left it", count);
+    case analysis::Verdict::missed:
+        return Phrase::counted("%n missed a target", "%n missed a target", count);
+    case analysis::Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::counted("%n have not enough data", "%n has not enough data", count);
 }
 
 /// "3 stayed in the band, 1 left it, 1 missed a target, 1 has not enough data"
 std::string verdictCounts(const Season& season)
 {
-    struct Kind {
-        analysis::Verdict verdict;
-        const char* one;
-        const char* more;
-    };
     using analysis::Verdict;
-    constexpr std::array kinds{
-        Kind{Verdict::stayed, "stayed in the band", "stayed in the band"},
-        Kind{Verdict::left, "left it", "left it"},
-        Kind{Verdict::missed, "missed a target", "missed a target"},
-        Kind{Verdict::notEnoughData, "has not enough data", "have not enough data"}};
     std::vector<std::string> parts;
-    for (const Kind& kind : kinds) {
+    for (const Verdict verdict :
+         {Verdict::stayed, Verdict::left, Verdict::missed, Verdict::notEnoughData}) {
         const auto number = static_cast<std::size_t>(
             std::count_if(season.batches.begin(), season.batches.end(),
-                          [&](const SeasonLine& line) { return line.verdict == kind.verdict; }));
+                          [&](const SeasonLine& line) { return line.verdict == verdict; }));
         if (number > 0)
-            parts.push_back(counted(number, kind.one, kind.more));
+            parts.push_back(countText(verdict, number));
     }
     return joined(parts);
 }
@@ -93,23 +94,37 @@ std::string boundsOf(const analysis::EnergyFigure& energy, char sign)
     return " (" + fixedText(energy.low, 2, sign) + " – " + fixedText(energy.high, 2, sign) + ")";
 }
 
+/// %1 the energy and its bounds, %2 what it cost.
+Phrase usedPhrase(std::size_t metered, std::size_t all, bool priced)
+{
+    if (all == 1)
+        return priced ? Phrase::tr("It used %1 for %2.") : Phrase::tr("It used %1.");
+    if (metered == all)
+        return priced ? Phrase::tr("Together they used %1 for %2.")
+                      : Phrase::tr("Together they used %1.");
+    return priced ? Phrase::counted("The %n that were metered used %1 for %2.",
+                                    "The %n that were metered used %1 for %2.", metered)
+                  : Phrase::counted("The %n that were metered used %1.",
+                                    "The %n that were metered used %1.", metered);
+}
+
 std::string sentenceOf(const Season& season, char sign)
 {
     if (season.batches.empty())
-        return season.setup.name + " has no batch yet.";
+        return Phrase::tr("%1 has no batch yet.").with(season.setup.name);
     const std::size_t all = season.batches.size();
-    std::string text = counted(all, "batch", "batches") + " of " + season.setup.name + ": " +
-                       verdictCounts(season) + ".";
+    const std::string text = Phrase::counted("%n batches of %1: %2.", "%n batch of %1: %2.", all)
+                                 .with(season.setup.name, verdictCounts(season)) +
+                             " ";
     if (season.metered == 0)
-        return text + " None of them was metered.";
-    text += season.metered == all && all > 1 ? " Together they used "
-            : all == 1                       ? " It used "
-                       : " The " + std::to_string(season.metered) + " that were metered used ";
-    text += energyText(Energy::kilowattHours(season.energy.kwh), 2, sign) +
-            boundsOf(season.energy, sign);
-    if (season.cost && season.priced == season.metered)
-        text += " for " + moneyText(season.cost->amount, season.settings.currency, sign);
-    return text + ".";
+        return text + Phrase::tr("None of them was metered.").text();
+    const bool priced = season.cost && season.priced == season.metered;
+    const std::string cost =
+        priced ? moneyText(season.cost->amount, season.settings.currency, sign) : std::string();
+    return text + usedPhrase(season.metered, all, priced)
+                      .with(energyText(Energy::kilowattHours(season.energy.kwh), 2, sign) +
+                                boundsOf(season.energy, sign),
+                            cost);
 }
 
 Result<Setup> setupNamed(const store::LogbookFile& logbook, const std::string& name)
@@ -122,7 +137,8 @@ Result<Setup> setupNamed(const store::LogbookFile& logbook, const std::string& n
             return std::move(setup);
         names.push_back(setup.name);
     }
-    return dataProblem("there is no setup \"" + name + "\"", {}, suggestion(name, names));
+    return dataProblem(Phrase::tr("there is no setup \"%1\"").with(name), {},
+                       suggestion(name, names));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "core/review/side_reader.h"
 #include "core/store/weighing.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 namespace holdband::review {
 
@@ -17,7 +18,7 @@ Problem unknownSide(const Snapshot& snapshot, const std::string& name)
     for (const Setup& setup : snapshot.setups)
         names.push_back(setup.name);
     return {ProblemKind::data,
-            "there is no batch and no setup \"" + name + "\"",
+            Phrase::tr("there is no batch and no setup \"%1\"").with(name),
             {},
             suggestion(name, names)};
 }
@@ -31,17 +32,20 @@ Result<SideBySide> compared(SideReader& reader)
             return failure(unknownSide(snapshot, name));
     }
     if (a == b)
-        return dataProblem("\"" + a + "\" can't be compared with itself", {}, "name two");
+        return dataProblem(Phrase::tr("\"%1\" can't be compared with itself").with(a), {},
+                           Phrase::tr("name two", "batches or setups"));
     if (snapshot.batch(a) && snapshot.batch(b)) {
         if (!only.empty())
-            return dataProblem("two batches are compared, there are no others to take", {},
-                               "choose among batches only where two setups are compared");
+            return dataProblem(
+                Phrase::tr("two batches are compared, there are no others to take"), {},
+                Phrase::tr("choose among batches only where two setups are compared"));
         return reviewOfBatches(reader, *snapshot.batch(a), *snapshot.batch(b));
     }
     if (snapshot.setup(a) && snapshot.setup(b))
         return reviewOfSetups(reader, *snapshot.setup(a), *snapshot.setup(b));
-    return dataProblem("one of \"" + a + "\" and \"" + b + "\" is a batch, the other a setup", {},
-                       "compare two batches or two setups");
+    return dataProblem(
+        Phrase::tr("one of \"%1\" and \"%2\" is a batch, the other a setup").with(a, b), {},
+        Phrase::tr("compare two batches or two setups"));
 }
 
 } // namespace

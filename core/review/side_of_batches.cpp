@@ -3,6 +3,7 @@
 #include "core/review/side_reader.h"
 #include "core/review/side_sentences.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -75,17 +76,20 @@ Done align(SideBySide& review, const SideBySideRequest& request, const LoadedRun
     Alignment& alignment = review.alignment;
     alignment.offered = analysis::commonStages(a.contender(), b.contender());
     alignment.stage = request.fromStage;
-    alignment.words = request.fromStage ? "the start of " + *request.fromStage : "pitching";
+    alignment.words = request.fromStage
+                          ? Phrase::tr("the start of %1", "of a stage").with(*request.fromStage)
+                          : Phrase::tr("pitching", "since that moment").text();
     const auto& offered = alignment.offered;
     if (!request.fromStage ||
         std::find(offered.begin(), offered.end(), *request.fromStage) != offered.end())
         return {};
-    const std::string none = "there is no stage \"" + *request.fromStage + "\" in both \"" +
-                             review.a + "\" and \"" + review.b + "\"";
-    return dataProblem(none, {},
-                       offered.empty()
-                           ? "they have no stage in common: align from pitching"
-                           : "in both there are " + joined(offered) + "; or align from pitching");
+    return dataProblem(
+        Phrase::tr("there is no stage \"%1\" in both \"%2\" and \"%3\"")
+            .with(*request.fromStage, review.a, review.b),
+        {},
+        offered.empty()
+            ? Phrase::tr("they have no stage in common: align from pitching").text()
+            : Phrase::tr("in both there are %1; or align from pitching").with(joined(offered)));
 }
 
 Result<SidePairs> batchPairs(SideReader& reader, const Batch& batch)

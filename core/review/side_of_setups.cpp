@@ -4,6 +4,7 @@
 #include "core/review/side_reader.h"
 #include "core/review/side_sentences.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -46,8 +47,8 @@ Result<SetupSide> sideOf(const SideReader& reader, const Setup& setup)
             side.taken.push_back(batch->name);
     }
     if (side.offered.empty())
-        return dataProblem("the setup \"" + setup.name + "\" has no finished batch", {},
-                           "end one, or compare others");
+        return dataProblem(Phrase::tr("the setup \"%1\" has no finished batch").with(setup.name),
+                           {}, Phrase::tr("end one, or compare others"));
     if (side.taken.empty())
         side.taken = side.offered;
     return side;
@@ -64,15 +65,16 @@ Done checkOnly(const SideReader& reader, const Setup& a, const Setup& b)
                 possible.push_back(each.name);
         }
         if (!batch)
-            return dataProblem("there is no batch \"" + name + "\"", {},
+            return dataProblem(Phrase::tr("there is no batch \"%1\"").with(name), {},
                                suggestion(name, possible));
         if (batch->setup != a.name && batch->setup != b.name)
-            return dataProblem("the batch \"" + name + "\" ran on \"" + batch->setup +
-                                   "\", which is none of the two",
-                               {}, suggestion(name, possible));
+            return dataProblem(
+                Phrase::tr("the batch \"%1\" ran on \"%2\", which is none of the two")
+                    .with(name, batch->setup),
+                {}, suggestion(name, possible));
         if (!batch->ended)
-            return dataProblem("the batch \"" + name + "\" is still open", {},
-                               "end it, or take others");
+            return dataProblem(Phrase::tr("the batch \"%1\" is still open").with(name), {},
+                               Phrase::tr("end it, or take others"));
     }
     return {};
 }
@@ -130,17 +132,19 @@ IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot, const SideMa
     }
     idle.meteredHours = energy.meteredMs() / 3.6e6;
     if (!energy.any()) {
-        idle.sentence = whole ? idle.setup + " had a batch whenever it was metered."
-                              : "Nothing is known of " + idle.setup +
-                                    " without a batch: no meter of it was read.";
+        const Phrase why =
+            whole ? Phrase::tr("%1 had a batch whenever it was metered.")
+                  : Phrase::tr("Nothing is known of %1 without a batch: no meter of it was read.");
+        idle.sentence = why.with(idle.setup);
         return idle;
     }
     idle.kwh = analysis::fromEnergy(energy);
     idle.meanWatts = analysis::meanWatts(energy);
-    idle.sentence = "Without a batch " + idle.setup + " used " + manner.energy(idle.kwh->value) +
-                    manner.bounds(*idle.kwh, 2) + " in " + manner.duration(idle.meteredHours) +
-                    ": " + manner.power(*idle.meanWatts, 1) +
-                    " in the mean. That is no part of any batch's energy.";
+    idle.sentence =
+        Phrase::tr("Without a batch %1 used %2 in %3: %4 in the mean. That is no part of "
+                   "any batch's energy.")
+            .with(idle.setup, manner.energy(idle.kwh->value) + manner.bounds(*idle.kwh, 2),
+                  manner.duration(idle.meteredHours), manner.power(*idle.meanWatts, 1));
     return idle;
 }
 
@@ -205,8 +209,8 @@ void addFigures(SideBySide& review, const SideReader& reader, const SetupSide& a
 Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setup& b)
 {
     if (reader.request.fromStage)
-        return dataProblem("two setups are compared over whole batches", {},
-                           "align two batches from a stage, or leave the stage out");
+        return dataProblem(Phrase::tr("two setups are compared over whole batches"), {},
+                           Phrase::tr("align two batches from a stage, or leave the stage out"));
     HOLDBAND_TRY(checkOnly(reader, a, b));
     auto left = sideOf(reader, a);
     HOLDBAND_TRY(left);
@@ -218,7 +222,7 @@ Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setu
     SideBySide review = begunReview(reader, true);
     review.setupA = a.name;
     review.setupB = b.name;
-    review.alignment.words = "pitching";
+    review.alignment.words = Phrase::tr("pitching", "since that moment");
     addFigures(review, reader, *left, *right);
     review.temperatureSentence = temperatureSentenceOfSetups(review, reader.manner);
     review.energySentence =

@@ -9,6 +9,7 @@
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/store/hand_readings.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -182,7 +183,7 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
         const auto& [name, span] = spans[i];
         const Sensor* beer = snapshot.sensor(name);
         if (!beer)
-            return dataProblem("the beer sensor \"" + name + "\" is not on record");
+            return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
         auto series = judgedSeries(logbook, snapshot, *beer, span, batch.gapLimit);
         HOLDBAND_TRY(series);
         if (spans.size() == 1)

@@ -33,7 +33,7 @@ CauseDialog::CauseDialog(Session& session, std::shared_ptr<const review::RunRevi
     m_cause->addItem(Words::tr("not known"), noCause);
     for (const Cause cause : {Cause::lidOpen, Cause::powerCut, Cause::sensorMoved, Cause::warmRoom,
                               Cause::control, Cause::other})
-        m_cause->addItem(shown(review::causeName(cause)), static_cast<int>(cause));
+        m_cause->addItem(shown(review::causeWord(cause)), static_cast<int>(cause));
     if (const ExcursionCause* given = review::causeOf(*m_review, place.stage, place.excursion)) {
         m_cause->setCurrentIndex(
             m_cause->findData(given->cause ? static_cast<int>(*given->cause) : noCause));
