@@ -2,7 +2,10 @@
 #include "core/review/verdict_words.h"
 #include "tests/analysis/builders.h"
 
+#include <QCoreApplication>
+#include <QTranslator>
 #include <gtest/gtest.h>
+#include <string_view>
 
 namespace holdband::test {
 namespace {
@@ -253,6 +256,34 @@ TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)
               "Left the band once: 40 min of 4 h held (16,7 %), worst 0,5 °C past the edge");
     EXPECT_NE(told.words.detail.find("±0,25 °C"), std::string::npos) << told.words.detail;
     EXPECT_EQ(told.words.detail.find("100.0"), std::string::npos) << told.words.detail;
+}
+
+TEST(VerdictWords, TheWordForPeopleIsTheNameInEnglish)
+{
+    using enum analysis::Verdict;
+    for (const analysis::Verdict verdict : {stayed, left, missed, notEnoughData})
+        EXPECT_EQ(review::verdictWord(verdict), review::verdictName(verdict));
+}
+
+/// Another language, with the same parts in another order.
+class Turned : public QTranslator {
+public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char* /*context*/, const char* source, const char* /*one*/,
+                      int /*count*/) const override
+    {
+        const bool left = std::string_view(source).starts_with("left the band %n times: %1");
+        return left ? QStringLiteral("bis zu %4 daneben, %1 von %2 (%3), %n-mal") : QString();
+    }
+};
+
+TEST(VerdictWords, AnotherLanguageMayTurnTheSentenceRound)
+{
+    Turned turned;
+    QCoreApplication::installTranslator(&turned);
+    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {celsius, ','});
+    QCoreApplication::removeTranslator(&turned);
+    EXPECT_EQ(told.words.headline, "Bis zu 0,5 °C daneben, 40 min von 4 h (16,7 %), 1-mal");
 }
 
 TEST(VerdictWords, SettlingIsNamedStageByStage)

@@ -116,6 +116,7 @@ TEST(TimeText, forPeopleAndForPrograms)
     EXPECT_EQ(localIso(at + Milliseconds{5}, Zone::utc()), "2026-03-07T13:30:00.005+00:00");
     EXPECT_EQ(localText(at, denver()), "7 Mar 2026 06:30");
     EXPECT_EQ(localShortText(at, denver()), "7 Mar 06:30");
+    EXPECT_EQ(shortDateText(denver().localDate(at)), "7 Mar");
     EXPECT_EQ(localClockText(at, denver()), "06:30");
     EXPECT_EQ(rfc3339Utc(instantFromMs(-1)), "1969-12-31T23:59:59.999Z");
 }

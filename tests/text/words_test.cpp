@@ -79,6 +79,14 @@ TEST(NearNames, suggestionAlwaysHelps)
     EXPECT_EQ(joined({"A", "B", "C"}, 2), "A, B and 1 more");
 }
 
+TEST(Listed, namesAllOfThem)
+{
+    EXPECT_EQ(listed({}), "");
+    EXPECT_EQ(listed({"A"}), "A");
+    EXPECT_EQ(listed({"A", "B"}), "A and B");
+    EXPECT_EQ(listed({"A", "B", "C"}), "A, B and C");
+}
+
 TEST(Folded, makesOneNameOfWhatPeopleTakeForOne)
 {
     EXPECT_EQ(folded("  Loop   Beer "), folded("loop beer"));

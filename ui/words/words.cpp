@@ -59,7 +59,7 @@ QString afterColon(const QString& sentence)
 QString keptTogether(QString text)
 {
     static const QRegularExpression unit(
-        QStringLiteral("(?<=\\d) (?=(?:s|min|h|days?|kWh|W|°F|°C)\\b|%)"));
+        QStringLiteral("(?<=\\d) (?=(?:s|min|h|d|days?|kWh|W|°F|°C)\\b|%)"));
     static const QRegularExpression minutes(QStringLiteral("(?<=\\d\u00a0h) (?=\\d+\u00a0min)"));
     text.replace(unit, QStringLiteral("\u00a0"));
     return text.replace(minutes, QStringLiteral("\u00a0"));
