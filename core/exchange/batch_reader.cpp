@@ -1,6 +1,7 @@
 // Batches, their plans and what became of them; named plans.
 #include "core/exchange/description_parts.h"
 #include "core/logbook/plan_check.h"
+#include "core/text/phrase.h"
 
 #include <functional>
 
@@ -34,8 +35,8 @@ std::optional<Volume> readVolume(Fields& fields)
     const auto litres = fields.number("volume_l", 0.0, many);
     const auto gallons = fields.number("volume_gal", 0.0, many);
     if (litres && gallons)
-        fields.fail("volume_gal", "the volume is given twice, in litres and in gallons",
-                    "give it once");
+        fields.fail("volume_gal", Phrase::tr("the volume is given twice, in litres and in gallons"),
+                    Phrase::tr("give it once"));
     if (litres)
         return Volume::litres(*litres);
     return gallons ? std::optional(Volume::usGallons(*gallons)) : std::nullopt;
@@ -89,7 +90,7 @@ void readCourse(Fields& fields, Batch& into)
     into.stageEnds = fields.times("stage_ends");
     if (std::adjacent_find(into.stageEnds.begin(), into.stageEnds.end(), std::greater_equal<>()) !=
         into.stageEnds.end())
-        fields.fail("stage_ends", "these must stand in order of time, each once");
+        fields.fail("stage_ends", Phrase::tr("these must stand in order of time, each once"));
     for (Fields& use : fields.objects("beer_uses"))
         into.beerUses.push_back(readUse(use));
     checkIncreasing(fields, "beer_uses", into.beerUses);
@@ -100,15 +101,15 @@ ExcursionCause readCause(Fields fields)
     ExcursionCause cause;
     cause.span = {fields.requiredTime("from"), fields.requiredTime("to")};
     if (cause.span.end < cause.span.start)
-        fields.fail("to", "the excursion ends before it begins");
+        fields.fail("to", Phrase::tr("the excursion ends before it begins"));
     const auto side = choice<Side>(fields, "side");
     if (!side)
-        fields.fail("side", "the key is missing");
+        fields.fail("side", Phrase::tr("the key is missing"));
     cause.side = side.value_or(Side::above);
     cause.cause = choice<Cause>(fields, "cause");
     cause.note = fields.text("note").value_or("");
     if (!cause.cause && cause.note.empty())
-        fields.fail("cause", "there is neither a cause nor a note");
+        fields.fail("cause", Phrase::tr("there is neither a cause nor a note"));
     fields.refuseUnknown();
     return cause;
 }
@@ -131,7 +132,7 @@ void readBatch(Fields fields, Description& into)
     batch.originalGravity = readGravity(fields, "original_gravity");
     batch.finalGravity = readGravity(fields, "final_gravity");
     if (!fields.has("schedule"))
-        fields.fail("schedule", "the key is missing");
+        fields.fail("schedule", Phrase::tr("the key is missing"));
     for (Fields& stage : fields.objects("schedule"))
         batch.schedule.push_back(readStage(stage));
     readCourse(fields, batch);

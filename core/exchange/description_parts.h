@@ -5,6 +5,7 @@
 #include "core/exchange/description.h"
 #include "core/exchange/json_fields.h"
 #include "core/logbook/names.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -21,7 +22,7 @@ std::optional<Choice> choice(Fields& fields, const char* key)
         return std::nullopt;
     const auto found = choiceNamed<Choice>(*text);
     if (!found)
-        fields.fail(key, "\"" + *text + "\" is none of " + choicesText<Choice>());
+        fields.fail(key, Phrase::tr("\"%1\" is none of %2").with(*text, choicesText<Choice>()));
     return found;
 }
 
@@ -33,7 +34,7 @@ void checkIncreasing(Fields& fields, const char* key, const std::vector<Value>& 
         std::adjacent_find(values.begin(), values.end(),
                            [](const Value& a, const Value& b) { return a.from >= b.from; });
     if (stuck != values.end())
-        fields.fail(key, "these must stand in order of their \"from\", each time once");
+        fields.fail(key, Phrase::tr("these must stand in order of their \"from\", each time once"));
 }
 
 void readSettings(Fields& fields, Description& into);

@@ -1,6 +1,7 @@
 // Reads a description. Its parts are read by the files that end in _reader.
 #include "core/exchange/description_parts.h"
 #include "core/exchange/json_document.h"
+#include "core/text/phrase.h"
 
 namespace holdband::exchange {
 
@@ -23,10 +24,12 @@ Result<Description> parseDescription(const std::string& text, const std::string&
     Description description;
     Fields fields(*document, "", reading);
     if (!fields.has("holdband"))
-        fields.fail("", "this is no Holdband description: the key \"holdband\" is missing");
+        fields.fail("",
+                    Phrase::tr("this is no Holdband description: the key \"holdband\" is missing"));
     if (fields.number("holdband", 0.0, many).value_or(1.0) != 1.0)
-        fields.fail("holdband", "this description is of a newer kind than this program knows",
-                    "read it with a newer Holdband");
+        fields.fail("holdband",
+                    Phrase::tr("this description is of a newer kind than this program knows"),
+                    Phrase::tr("read it with a newer Holdband"));
     readSettings(fields, description);
     readAll(fields, "setups", description.setups, readSetup);
     readAll(fields, "sensors", description.sensors, readSensor);

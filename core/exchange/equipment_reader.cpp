@@ -1,6 +1,8 @@
 // Setups, sensors and meters.
 #include "core/exchange/description_parts.h"
 
+#include "core/text/phrase.h"
+
 namespace holdband::exchange {
 
 namespace {
@@ -21,7 +23,8 @@ Offset readOffset(Fields fields)
     offset.from = fields.requiredTime("from");
     const auto add = fields.difference("add", -1000.0);
     if (!add)
-        fields.fail("add_c", "the key is missing", "give add_c or add_f");
+        fields.fail("add_c", Phrase::tr("the key is missing"),
+                    Phrase::tr("give %1 or %2").with("add_c", "add_f"));
     offset.add = add.value_or(TemperatureDifference{});
     offset.doubt = fields.difference("doubt", 0.0);
     offset.why = fields.text("why").value_or("");
@@ -64,7 +67,8 @@ Sensor readSensor(Fields fields)
     Sensor sensor;
     sensor.name = fields.requiredText("name");
     if (!fields.has("reads"))
-        fields.fail("reads", "the key is missing", "it is one of " + choicesText<Reads>());
+        fields.fail("reads", Phrase::tr("the key is missing"),
+                    Phrase::tr("it is one of %1").with(choicesText<Reads>()));
     sensor.reads = choice<Reads>(fields, "reads").value_or(Reads::beer);
     sensor.setup = fields.text("setup");
     sensor.accuracy = fields.difference("accuracy", 0.0);
@@ -79,7 +83,8 @@ Sensor readSensor(Fields fields)
         std::adjacent_find(sensor.offsets.begin(), sensor.offsets.end(),
                            [](const Offset& a, const Offset& b) { return a.from == b.from; });
     if (twice != sensor.offsets.end())
-        fields.fail("offsets", "two offsets begin at the same time", "keep one");
+        fields.fail("offsets", Phrase::tr("two offsets begin at the same time"),
+                    Phrase::tr("keep one"));
     fields.refuseUnknown();
     return sensor;
 }
@@ -98,7 +103,7 @@ Meter readMeter(Fields fields)
     meter.from = fields.time("from");
     meter.to = fields.time("to");
     if (meter.from && meter.to && *meter.to <= *meter.from)
-        fields.fail("to", "the service ends before it begins");
+        fields.fail("to", Phrase::tr("the service ends before it begins"));
     for (Fields& move : fields.objects("moves"))
         meter.moves.push_back(readMove(move));
     checkIncreasing(fields, "moves", meter.moves);

@@ -1,5 +1,6 @@
 // The log files that a description names.
 #include "core/exchange/description_parts.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 namespace holdband::exchange {
@@ -29,8 +30,9 @@ void readLines(Fields& origin, FileOrigin& into)
         for (const Json& run : runs) {
             const bool shaped = run.is_array() && run.size() == 2 && run[0].is_string() &&
                                 run[1].is_number_integer();
-            const auto at = shaped ? parseTime(run[0].get<std::string>(), origin.reading().zone)
-                                   : Result<Instant>(dataProblem("not a time and a line"));
+            const auto at = shaped
+                                ? parseTime(run[0].get<std::string>(), origin.reading().zone)
+                                : Result<Instant>(dataProblem(Phrase::tr("not a time and a line")));
             if (!at)
                 return origin.fail("lines." + sensor, at.error().what);
             into.lines[sensor].emplace_back(*at, run[1].get<std::int64_t>());
@@ -59,7 +61,7 @@ std::optional<DateOrder> readDateOrder(Fields& fields)
         if (*name == known)
             return order;
     }
-    fields.fail("date_order", "\"" + *name + "\" is none of ymd, mdy, dmy");
+    fields.fail("date_order", Phrase::tr("\"%1\" is none of %2").with(*name, "ymd, mdy, dmy"));
     return std::nullopt;
 }
 
@@ -77,11 +79,11 @@ FileEntry readFile(Fields fields)
         else if (*unit == "c")
             file.unit = TemperatureUnit::celsius;
         else
-            fields.fail("unit", "\"" + *unit + "\" is none of f, c");
+            fields.fail("unit", Phrase::tr("\"%1\" is none of %2").with(*unit, "f, c"));
     }
     file.dateOrder = readDateOrder(fields);
     if (!fields.has("columns"))
-        fields.fail("columns", "the key is missing");
+        fields.fail("columns", Phrase::tr("the key is missing"));
     file.columns = readTexts(fields, "columns");
     if (auto origin = fields.object("origin"))
         file.origin = readOrigin(*origin);

@@ -1,5 +1,7 @@
 #include "core/exchange/file_writer.h"
 
+#include "core/text/phrase.h"
+
 #include <atomic>
 #include <cerrno>
 #include <cstdio>
@@ -41,7 +43,8 @@ std::string reason()
 
 tl::unexpected<Problem> standsThere(const std::string& path, const std::string& remedy)
 {
-    return fileProblem("something stands there already; nothing was changed", path, remedy);
+    return fileProblem(Phrase::tr("something stands there already; nothing was changed"), path,
+                       remedy);
 }
 
 bool writeAll(int descriptor, std::string_view text)
@@ -64,11 +67,11 @@ Done writeUnfinished(const std::string& unfinished, const std::string& path, std
     Descriptor file(
         ::open(unfinished.c_str(), O_WRONLY | O_CREAT | fresh | O_CLOEXEC | O_NOFOLLOW, 0644));
     if (file.number() < 0)
-        return fileProblem("the file can't be made: " + reason(), path,
-                           "check the folder and its permissions");
+        return fileProblem(Phrase::tr("the file can't be made: %1").with(reason()), path,
+                           Phrase::tr("check the folder and its permissions"));
     if (!writeAll(file.number(), text) || ::fsync(file.number()) != 0 || !file.close())
-        return fileProblem("the file can't be written: " + reason(), path,
-                           "make room on the disk, or choose another place");
+        return fileProblem(Phrase::tr("the file can't be written: %1").with(reason()), path,
+                           Phrase::tr("make room on the disk, or choose another place"));
     return {};
 }
 
@@ -89,7 +92,7 @@ Done replaceFile(const std::string& unfinished, const std::string& path)
     if (::stat(path.c_str(), &old) == 0)
         (void)::chmod(unfinished.c_str(), old.st_mode & 0777); // the new one is good without, too
     if (::rename(unfinished.c_str(), path.c_str()) != 0)
-        return fileProblem("the file can't be named: " + reason(), path);
+        return fileProblem(Phrase::tr("the file can't be named: %1").with(reason()), path);
     return {};
 }
 
@@ -100,20 +103,22 @@ Done mayWrite(const std::string& path, Existing existing)
     std::error_code error;
     const fs::path folder = fs::path(path).parent_path();
     if (!folder.empty() && !fs::is_directory(folder, error))
-        return fileProblem("there is no such folder", folder.string(), "choose another place");
+        return fileProblem(Phrase::tr("there is no such folder"), folder.string(),
+                           Phrase::tr("choose another place"));
     const fs::file_status found = fs::symlink_status(path, error);
     if (found.type() == fs::file_type::not_found)
         return {};
     if (error)
-        return fileProblem("the file can't be written: " + error.message(), path,
-                           "choose another name");
+        return fileProblem(Phrase::tr("the file can't be written: %1").with(error.message()), path,
+                           Phrase::tr("choose another name"));
     if (fs::is_directory(path, error))
-        return fileProblem("this is a folder", path, "name a file in it");
+        return fileProblem(Phrase::tr("this is a folder"), path, Phrase::tr("name a file in it"));
     if (fs::exists(path, error) && !fs::is_regular_file(path, error))
-        return fileProblem("this is no regular file", path, "choose another name");
+        return fileProblem(Phrase::tr("this is no regular file"), path,
+                           Phrase::tr("choose another name"));
     if (existing == Existing::keep)
-        return dataProblem("a file stands there already; nothing was changed", path,
-                           "choose another name, or --force to replace it");
+        return dataProblem(Phrase::tr("a file stands there already; nothing was changed"), path,
+                           Phrase::tr("choose another name, or --force to replace it"));
     return {};
 }
 
@@ -139,14 +144,14 @@ Done nameNewFile(const std::string& unfinished, const std::string& path)
     if (::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0)
         return {};
     if (errno == EEXIST)
-        return standsThere(path, "choose another name");
+        return standsThere(path, Phrase::tr("choose another name"));
     // Not every file system can refuse to replace: look first, then rename.
     std::error_code error;
     if (fs::exists(fs::symlink_status(path, error)))
-        return standsThere(path, "choose another name");
+        return standsThere(path, Phrase::tr("choose another name"));
     fs::rename(unfinished, path, error);
     if (error)
-        return fileProblem("the file can't be named: " + error.message(), path);
+        return fileProblem(Phrase::tr("the file can't be named: %1").with(error.message()), path);
     return {};
 }
 
@@ -154,7 +159,7 @@ Done writeNewFile(const std::string& path, std::string_view text)
 {
     std::error_code error;
     if (fs::exists(fs::symlink_status(path, error)))
-        return standsThere(path, "choose another name");
+        return standsThere(path, Phrase::tr("choose another name"));
     const std::string unfinished = path + ".part";
     Done written = writeUnfinished(unfinished, path, text);
     if (written)
@@ -170,9 +175,9 @@ Done makeFolder(const std::string& path)
     if (fs::is_directory(path, error) && fs::is_empty(path, error) && !error)
         return {};
     if (fs::exists(fs::symlink_status(path, error)))
-        return standsThere(path, "choose a new or an empty folder");
+        return standsThere(path, Phrase::tr("choose a new or an empty folder"));
     if (!fs::create_directories(path, error) || error)
-        return fileProblem("the folder can't be made: " + error.message(), path);
+        return fileProblem(Phrase::tr("the folder can't be made: %1").with(error.message()), path);
     return {};
 }
 
@@ -180,14 +185,16 @@ Result<std::string> readWholeFile(const std::string& path, std::size_t most)
 {
     Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     if (file.number() < 0)
-        return fileProblem("the file can't be read: " + reason(), path, "check its name");
+        return fileProblem(Phrase::tr("the file can't be read: %1").with(reason()), path,
+                           Phrase::tr("check its name"));
     struct stat about {};
     if (::fstat(file.number(), &about) != 0 || !S_ISREG(about.st_mode))
-        return fileProblem(S_ISDIR(about.st_mode) ? "this is a folder" : "this is no regular file",
-                           path, "name a file");
+        return fileProblem(S_ISDIR(about.st_mode) ? Phrase::tr("this is a folder")
+                                                  : Phrase::tr("this is no regular file"),
+                           path, Phrase::tr("name a file"));
     if (static_cast<std::size_t>(about.st_size) > most)
-        return fileProblem("the file is too large", path,
-                           "at most " + std::to_string(most >> 20) + " MiB");
+        return fileProblem(Phrase::tr("the file is too large"), path,
+                           Phrase::tr("at most %1 MiB").with(std::to_string(most >> 20)));
     std::string text(static_cast<std::size_t>(about.st_size), '\0');
     std::size_t got = 0;
     while (got < text.size()) {
@@ -195,7 +202,7 @@ Result<std::string> readWholeFile(const std::string& path, std::size_t most)
         if (count < 0 && errno == EINTR)
             continue;
         if (count < 0)
-            return fileProblem("the file can't be read: " + reason(), path);
+            return fileProblem(Phrase::tr("the file can't be read: %1").with(reason()), path);
         if (count == 0)
             break;
         got += static_cast<std::size_t>(count);

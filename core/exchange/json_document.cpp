@@ -1,5 +1,7 @@
 #include "core/exchange/json_document.h"
 
+#include "core/text/phrase.h"
+
 #include <algorithm>
 
 namespace holdband::exchange {
@@ -13,7 +15,7 @@ std::string lineAndColumn(const std::string& text, std::size_t byte)
         std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(end), '\n');
     const std::size_t lineStart = end == 0 ? std::string::npos : text.rfind('\n', end - 1);
     const std::size_t column = lineStart == std::string::npos ? end + 1 : end - lineStart;
-    return "line " + std::to_string(lines + 1) + ", column " + std::to_string(column);
+    return Phrase::tr("line %1, column %2").with(std::to_string(lines + 1), std::to_string(column));
 }
 
 /// Watches the keys of the objects that are open, to find one that comes twice.
@@ -45,14 +47,17 @@ Result<Json> parseJson(const std::string& text, const std::string& fileName)
     try {
         Json document = Json::parse(text, std::ref(watch));
         if (watch.doubled())
-            return dataProblem("the key \"" + *watch.doubled() + "\" stands twice in one object",
-                               fileName, "keep one of them");
+            return dataProblem(
+                Phrase::tr("the key \"%1\" stands twice in one object").with(*watch.doubled()),
+                fileName, Phrase::tr("keep one of them"));
         return document;
     } catch (const Json::parse_error& error) {
-        return dataProblem("this is no JSON", fileName + ", " + lineAndColumn(text, error.byte),
-                           "look for a missing comma, quote or bracket there");
+        return dataProblem(Phrase::tr("this is no JSON"),
+                           fileName + ", " + lineAndColumn(text, error.byte),
+                           Phrase::tr("look for a missing comma, quote or bracket there"));
     } catch (const Json::exception&) {
-        return dataProblem("the JSON holds a number or text that can't be read", fileName);
+        return dataProblem(Phrase::tr("the JSON holds a number or text that can't be read"),
+                           fileName);
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/text/near.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <cmath>
@@ -16,14 +17,15 @@ constexpr double longestMinutes = 60.0 * 24.0 * 3660.0;
 std::string kindOf(const Json& value)
 {
     if (value.is_string())
-        return "text";
+        return Phrase::tr("text", "kind of JSON value");
     if (value.is_number())
-        return "a number";
+        return Phrase::tr("a number", "kind of JSON value");
     if (value.is_array())
-        return "a list";
+        return Phrase::tr("a list", "kind of JSON value");
     if (value.is_object())
-        return "an object";
-    return value.is_null() ? "null" : "true or false";
+        return Phrase::tr("an object", "kind of JSON value");
+    return value.is_null() ? Phrase::tr("null", "kind of JSON value")
+                           : Phrase::tr("true or false", "kind of JSON value");
 }
 
 } // namespace
@@ -40,7 +42,7 @@ Fields::Fields(const Json& object, std::string place, Reading& reading)
     : m_object(&object), m_place(std::move(place)), m_reading(&reading)
 {
     if (!object.is_object())
-        m_reading->fail(m_place, "here stands " + kindOf(object) + ", not an object");
+        m_reading->fail(m_place, Phrase::tr("here stands %1, not an object").with(kindOf(object)));
 }
 
 std::string Fields::placeOf(const std::string& key) const
@@ -78,7 +80,7 @@ std::optional<std::string> Fields::text(const char* key)
     if (!value)
         return std::nullopt;
     if (!value->is_string()) {
-        fail(key, "here stands " + kindOf(*value) + ", not text");
+        fail(key, Phrase::tr("here stands %1, not text").with(kindOf(*value)));
         return std::nullopt;
     }
     return value->get<std::string>();
@@ -87,7 +89,7 @@ std::optional<std::string> Fields::text(const char* key)
 std::string Fields::requiredText(const char* key)
 {
     if (!find(key))
-        fail(key, "the key is missing");
+        fail(key, Phrase::tr("the key is missing"));
     return text(key).value_or("");
 }
 
@@ -97,13 +99,13 @@ std::optional<double> Fields::finite(const std::string& key, double least, doubl
     if (!value)
         return std::nullopt;
     if (!value->is_number()) {
-        fail(key, "here stands " + kindOf(*value) + ", not a number");
+        fail(key, Phrase::tr("here stands %1, not a number").with(kindOf(*value)));
         return std::nullopt;
     }
     const double number = value->get<double>();
     if (!(std::isfinite(number) && number >= least && number <= most)) {
-        fail(key, shortestText(number) + " is not between " + shortestText(least) + " and " +
-                      shortestText(most));
+        fail(key, Phrase::tr("%1 is not between %2 and %3")
+                      .with(shortestText(number), shortestText(least), shortestText(most)));
         return std::nullopt;
     }
     return number;
@@ -117,7 +119,7 @@ std::optional<double> Fields::number(const char* key, double least, double most)
 double Fields::requiredNumber(const char* key, double least, double most)
 {
     if (!find(key))
-        fail(key, "the key is missing");
+        fail(key, Phrase::tr("the key is missing"));
     return number(key, least, most).value_or(least);
 }
 
@@ -125,7 +127,7 @@ std::optional<int> Fields::integer(const char* key, int least, int most)
 {
     const auto value = finite(key, least, most);
     if (value && *value != std::floor(*value)) {
-        fail(key, shortestText(*value) + " is not a whole number");
+        fail(key, Phrase::tr("%1 is not a whole number").with(shortestText(*value)));
         return std::nullopt;
     }
     return value ? std::optional(static_cast<int>(*value)) : std::nullopt;
@@ -147,7 +149,7 @@ std::optional<Instant> Fields::time(const char* key)
 Instant Fields::requiredTime(const char* key)
 {
     if (!find(key))
-        fail(key, "the key is missing");
+        fail(key, Phrase::tr("the key is missing"));
     return time(key).value_or(Instant{});
 }
 
@@ -157,7 +159,7 @@ std::optional<bool> Fields::flag(const char* key)
     if (!value)
         return std::nullopt;
     if (!value->is_boolean()) {
-        fail(key, "here stands " + kindOf(*value) + ", neither true nor false");
+        fail(key, Phrase::tr("here stands %1, neither true nor false").with(kindOf(*value)));
         return std::nullopt;
     }
     return value->get<bool>();
@@ -170,12 +172,13 @@ std::vector<Instant> Fields::times(const char* key)
     if (!list)
         return all;
     if (!list->is_array()) {
-        fail(key, "here must stand a list of times");
+        fail(key, Phrase::tr("here must stand a list of times"));
         return all;
     }
     for (const Json& item : *list) {
-        const auto at = item.is_string() ? parseTime(item.get<std::string>(), m_reading->zone)
-                                         : Result<Instant>(dataProblem("here must stand a time"));
+        const auto at = item.is_string()
+                            ? parseTime(item.get<std::string>(), m_reading->zone)
+                            : Result<Instant>(dataProblem(Phrase::tr("here must stand a time")));
         if (!at) {
             fail(key, at.error().what, at.error().remedy);
             return all;
@@ -202,7 +205,8 @@ std::optional<Temperature> Fields::temperature(const std::string& key)
     const auto celsius = finite(key + "_c", -anyNumber, anyNumber);
     const auto fahrenheit = finite(key + "_f", -anyNumber, anyNumber);
     if (celsius && fahrenheit)
-        fail(key + "_f", "the temperature is given twice, in °C and in °F", "give it once");
+        fail(key + "_f", Phrase::tr("the temperature is given twice, in °C and in °F"),
+             Phrase::tr("give it once"));
     if (celsius)
         return Temperature::celsius(*celsius);
     return fahrenheit ? std::optional(Temperature::fahrenheit(*fahrenheit)) : std::nullopt;
@@ -212,7 +216,8 @@ Temperature Fields::requiredTemperature(const std::string& key)
 {
     const auto found = temperature(key);
     if (!found)
-        fail(key + "_c", "the key is missing", "give " + key + "_c or " + key + "_f");
+        fail(key + "_c", Phrase::tr("the key is missing"),
+             Phrase::tr("give %1 or %2").with(key + "_c", key + "_f"));
     return found.value_or(Temperature{});
 }
 
@@ -221,7 +226,8 @@ std::optional<TemperatureDifference> Fields::difference(const std::string& key, 
     const auto kelvins = finite(key + "_c", -anyNumber, anyNumber);
     const auto fahrenheit = finite(key + "_f", -anyNumber, anyNumber);
     if (kelvins && fahrenheit)
-        fail(key + "_f", "the difference is given twice, in °C and in °F", "give it once");
+        fail(key + "_f", Phrase::tr("the difference is given twice, in °C and in °F"),
+             Phrase::tr("give it once"));
     std::optional<TemperatureDifference> found;
     if (kelvins)
         found = TemperatureDifference::kelvins(*kelvins);
@@ -229,7 +235,7 @@ std::optional<TemperatureDifference> Fields::difference(const std::string& key, 
         found = TemperatureDifference::fahrenheitDegrees(*fahrenheit);
     if (found && found->kelvins() < leastKelvins)
         fail(key + (kelvins ? "_c" : "_f"),
-             "the difference must not be below " + shortestText(leastKelvins));
+             Phrase::tr("the difference must not be below %1").with(shortestText(leastKelvins)));
     return found;
 }
 
@@ -248,7 +254,7 @@ std::vector<Fields> Fields::objects(const char* key)
     if (!value)
         return items;
     if (!value->is_array()) {
-        fail(key, "here stands " + kindOf(*value) + ", not a list");
+        fail(key, Phrase::tr("here stands %1, not a list").with(kindOf(*value)));
         return items;
     }
     for (std::size_t i = 0; i < value->size(); ++i)
@@ -271,7 +277,7 @@ void Fields::refuseUnknown()
     for (const auto& [key, value] : m_object->items()) {
         if (m_known.contains(key))
             continue;
-        fail(key, "the key \"" + key + "\" is unknown",
+        fail(key, Phrase::tr("the key \"%1\" is unknown").with(key),
              suggestion(key, {m_known.begin(), m_known.end()}));
         return;
     }

@@ -5,6 +5,7 @@
 #include "core/intake/keep_log.h"
 #include "core/intake/log_reader.h"
 #include "core/intake/register_check.h"
+#include "core/intake/units.h"
 #include "core/store/batches.h"
 #include "core/store/causes.h"
 #include "core/store/equipment.h"
@@ -16,6 +17,7 @@
 #include "core/store/watches.h"
 #include "core/store/weighing.h"
 #include "core/store/writer_lock.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -49,16 +51,22 @@ void replaceAll(std::string& text, std::string_view what, std::string_view with)
         text.replace(at, what.size(), with);
 }
 
+/// The unit that is doubted was said by the column's header.
+bool isByHeader(const std::string& what)
+{
+    return what.find(headerSays(ReadingUnit::celsius)) != std::string::npos ||
+           what.find(headerSays(ReadingUnit::fahrenheit)) != std::string::npos;
+}
+
 /// A log's problem names the options of `import`; in a description the same is said by keys.
 Problem forDescription(Problem problem, const std::string& place)
 {
     if (problem.kind != ProblemKind::data || problem.remedy.find("--") == std::string::npos)
         return problem;
-    const bool byHeader = problem.what.find("the header says °") != std::string::npos;
-    if (byHeader && problem.remedy.find("--unit") != std::string::npos) {
+    if (isByHeader(problem.what) && problem.remedy.find("--unit") != std::string::npos) {
         problem.remedy =
-            "correct the header, or take the file out of the description and import it "
-            "with --unit";
+            Phrase::tr("correct the header, or take the file out of the description and import it "
+                       "with --unit");
         return problem;
     }
     for (const auto& [option, key] : {std::pair("--time \"COLUMN\"", "\"time\": \"COLUMN\""),
@@ -69,7 +77,7 @@ Problem forDescription(Problem problem, const std::string& place)
                                       {"--date-order ", "\"date_order\": "},
                                       {"--zone ", "\"zone\": "}})
         replaceAll(problem.remedy, option, key);
-    problem.remedy += " (in " + place + ")";
+    problem.remedy = Phrase::tr("%1 (in %2)").with(problem.remedy, place);
     return problem;
 }
 
@@ -200,8 +208,8 @@ private:
         if (check.doubt)
             return failure(check.doubt->problem);
         if (check.alreadyThere)
-            return dataProblem("the meter \"" + described.meter +
-                               "\" has a reading at that instant already");
+            return dataProblem(Phrase::tr("the meter \"%1\" has a reading at that instant already")
+                                   .with(described.meter));
         MeterReading inForce = described.inForce;
         inForce.event = intake::eventOf(inForce, check);
         (*meter)->accept(inForce);
@@ -264,7 +272,7 @@ private:
                                 at(indexed("journal", i))));
         for (const DescribedCause& described : m_description.causes)
             HOLDBAND_TRY(placed(store::addCause(m_change, described.batch, described.cause),
-                                at("batches, causes of \"" + described.batch + "\"")));
+                                at(Phrase::tr("batches, causes of \"%1\"").with(described.batch))));
         for (std::size_t i = 0; i < m_description.plans.size(); ++i)
             HOLDBAND_TRY(
                 placed(store::savePlan(m_change, m_description.plans[i]), at(indexed("plans", i))));
@@ -333,9 +341,9 @@ Done settle(const store::LogbookFile& logbook, const store::Change& change,
     const LogbookSettings& wanted = description.settings;
     if (description.namesCurrency && !standing->currency.empty() &&
         wanted.currency != standing->currency)
-        return dataProblem("the logbook counts in " + standing->currency + ", the description in " +
-                               wanted.currency,
-                           logbook.path(), "load it into another logbook");
+        return dataProblem(Phrase::tr("the logbook counts in %1, the description in %2")
+                               .with(standing->currency, wanted.currency),
+                           logbook.path(), Phrase::tr("load it into another logbook"));
     LogbookSettings merged = *standing;
     if (description.namesCurrency)
         merged.currency = wanted.currency;

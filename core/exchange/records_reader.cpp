@@ -1,6 +1,8 @@
 // What was measured and said: readings, their corrections, exclusions, notes.
 #include "core/exchange/description_parts.h"
 
+#include "core/text/phrase.h"
+
 #include <limits>
 
 namespace holdband::exchange {
@@ -61,7 +63,7 @@ DescribedHandReading readHandReading(Fields fields)
     const auto sensor = fields.text("sensor");
     const auto batch = fields.text("batch");
     if (sensor.has_value() == batch.has_value())
-        fields.fail("sensor", "either a sensor or a batch must be named");
+        fields.fail("sensor", Phrase::tr("either a sensor or a batch must be named"));
     reading.owner = sensor ? store::HandOwner{store::HandOwner::Kind::sensor, *sensor}
                            : store::HandOwner{store::HandOwner::Kind::batch, batch.value_or("")};
     reading.inForce.at = fields.requiredTime("at");
@@ -96,7 +98,7 @@ store::Exclusion readExclusion(Fields fields)
     exclusion.span = {fields.requiredTime("from"), fields.requiredTime("to")};
     exclusion.why = fields.text("why").value_or("");
     if (exclusion.span.end < exclusion.span.start)
-        fields.fail("to", "the stretch ends before it begins");
+        fields.fail("to", Phrase::tr("the stretch ends before it begins"));
     fields.refuseUnknown();
     return exclusion;
 }
@@ -139,7 +141,7 @@ store::PastAct readAct(Fields fields)
     const std::string kind = fields.text("kind").value_or("edit");
     act.kind = store::actKindNamed(kind);
     if (store::nameOf(act.kind) != kind)
-        fields.fail("kind", "\"" + kind + "\" is none of edit, own, undo, redo");
+        fields.fail("kind", Phrase::tr("\"%1\" is none of %2").with(kind, "edit, own, undo, redo"));
     if (const auto of = fields.integer("of", 0, std::numeric_limits<int>::max()))
         act.of = static_cast<std::size_t>(*of);
     fields.refuseUnknown();

@@ -2,10 +2,13 @@
 #include "core/exchange/day_names.h"
 #include "core/exchange/description_parts.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 
 namespace holdband::exchange {
 
 namespace {
+
+constexpr std::string_view dayList = "mon, tue, wed, thu, fri, sat, sun";
 
 int minuteOfDay(Fields& fields, const char* key)
 {
@@ -22,7 +25,8 @@ int minuteOfDay(Fields& fields, const char* key)
     }
     const bool valid = hour >= 0 && minute >= 0 && minute < 60 && hour * 60 + minute <= 1440;
     if (!valid)
-        fields.fail(key, "\"" + text + "\" is no time of day", "write it as 16:00");
+        fields.fail(key, Phrase::tr("\"%1\" is no time of day").with(text),
+                    Phrase::tr("write it as 16:00"));
     return valid ? hour * 60 + minute : 0;
 }
 
@@ -34,14 +38,14 @@ std::array<bool, 7> weekdays(Fields& fields)
         return days;
     days.fill(false);
     if (!list->is_array())
-        fields.fail("days", "here must stand a list of mon, tue, wed, thu, fri, sat, sun");
+        fields.fail("days", Phrase::tr("here must stand a list of %1").with(dayList));
     if (!list->is_array())
         return days;
     for (const Json& item : *list) {
         const std::string name = item.is_string() ? item.get<std::string>() : "";
         const auto found = std::find(dayNames.begin(), dayNames.end(), name);
         if (found == dayNames.end())
-            fields.fail("days", "\"" + name + "\" is none of mon, tue, wed, thu, fri, sat, sun");
+            fields.fail("days", Phrase::tr("\"%1\" is none of %2").with(name, dayList));
         else
             days[static_cast<std::size_t>(found - dayNames.begin())] = true;
     }
@@ -77,7 +81,7 @@ RoundWindow readRound(Fields fields)
     window.fromMinute = minuteOfDay(fields, "from");
     window.toMinute = minuteOfDay(fields, "to");
     if (!fields.reading().failed() && window.toMinute <= window.fromMinute)
-        fields.fail("to", "a round's window ends after it begins, on the same day");
+        fields.fail("to", Phrase::tr("a round's window ends after it begins, on the same day"));
     fields.refuseUnknown();
     return window;
 }
@@ -93,7 +97,8 @@ void readRounds(Fields& fields, LogbookSettings& into)
         into.rounds.begin(), into.rounds.end(),
         [](const RoundWindow& a, const RoundWindow& b) { return a.toMinute > b.fromMinute; });
     if (into.rounds.empty() || stuck != into.rounds.end())
-        fields.fail("rounds", "there must be one at least, in order of the day, not overlapping");
+        fields.fail("rounds",
+                    Phrase::tr("there must be one at least, in order of the day, not overlapping"));
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/intake/date_order.h"
 #include "core/logbook/names.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <array>
@@ -121,7 +122,7 @@ Result<ColumnMap> columnMapFrom(const std::string& text)
 {
     const Json json = Json::parse(text, nullptr, false);
     if (!json.is_object())
-        return dataProblem("a remembered choice of columns can't be read");
+        return dataProblem(Phrase::tr("a remembered choice of columns can't be read"));
     ColumnMap map;
     for (const Json& each : listAt(json, "columns"))
         map.columns.push_back(each.is_object() ? columnFrom(each) : ColumnChoice{});

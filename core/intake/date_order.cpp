@@ -1,5 +1,8 @@
 #include "core/intake/date_order.h"
 
+#include "core/intake/log_places.h"
+#include "core/text/phrase.h"
+
 namespace holdband {
 
 std::string_view optionText(DateOrder order)
@@ -8,11 +11,17 @@ std::string_view optionText(DateOrder order)
     return texts[static_cast<std::size_t>(order)];
 }
 
-std::string_view orderWords(DateOrder order)
+std::string orderWords(DateOrder order)
 {
-    static constexpr std::array<std::string_view, 3> texts{"year first", "month first",
-                                                           "day first"};
-    return texts[static_cast<std::size_t>(order)];
+    switch (order) {
+    case DateOrder::yearMonthDay:
+        return Phrase::tr("year first");
+    case DateOrder::monthDayYear:
+        return Phrase::tr("month first");
+    case DateOrder::dayMonthYear:
+        break;
+    }
+    return Phrase::tr("day first");
 }
 
 void DateOrderVotes::take(const LooseTime& time, std::int64_t line, std::string_view text)
@@ -38,10 +47,11 @@ std::string DateOrderVotes::optionsLeft() const
 {
     std::string list;
     for (std::size_t i = 0; i < 3; ++i) {
+        const auto option = optionText(allDateOrders[i]);
         if (m_against[i].line == 0)
-            list += (list.empty() ? "" : " or ") + std::string(optionText(allDateOrders[i]));
+            list = list.empty() ? std::string(option) : Phrase::tr("%1 or %2").with(list, option);
     }
-    return list.empty() ? "mdy or dmy" : list;
+    return list.empty() ? Phrase::tr("%1 or %2").with("mdy", "dmy") : list;
 }
 
 Result<DecidedOrder> DateOrderVotes::decide() const
@@ -52,26 +62,28 @@ Result<DecidedOrder> DateOrderVotes::decide() const
             continue;
         if (left && m_differ[*left][i].line != 0) {
             const Witness& row = m_differ[*left][i];
-            return dataProblem("the dates fit more than one order, such as \"" + row.text + "\"",
-                               "line " + std::to_string(row.line),
-                               "say --date-order " + optionsLeft(), Decision::dateOrder);
+            return dataProblem(
+                Phrase::tr("the dates fit more than one order, such as \"%1\"").with(row.text),
+                linePlace(row.line), Phrase::tr("say --date-order %1").with(optionsLeft()),
+                Decision::dateOrder);
         }
         if (!left)
             left = i;
     }
     const auto& [ymd, mdy, dmy] = m_against;
     if (!left)
-        return dataProblem("the dates have no common order: \"" + mdy.text + "\" in line " +
-                               std::to_string(mdy.line) + " can't be month first, \"" + dmy.text +
-                               "\" in line " + std::to_string(dmy.line) + " can't be day first",
-                           {}, "say --date-order " + optionsLeft() + " to leave the others out",
-                           Decision::dateOrder);
+        return dataProblem(
+            Phrase::tr("the dates have no common order: \"%1\" in line %2 can't be month first, "
+                       "\"%3\" in line %4 can't be day first")
+                .with(mdy.text, std::to_string(mdy.line), dmy.text, std::to_string(dmy.line)),
+            {}, Phrase::tr("say --date-order %1 to leave the others out").with(optionsLeft()),
+            Decision::dateOrder);
     const DateOrder order = allDateOrders[*left];
     const Witness& why = order == DateOrder::monthDayYear ? dmy : mdy;
-    std::string words(orderWords(order));
-    if (why.line != 0)
-        words += ": " + why.text + " occurs in line " + std::to_string(why.line);
-    return DecidedOrder{order, words};
+    if (why.line == 0)
+        return DecidedOrder{order, orderWords(order)};
+    return DecidedOrder{order, Phrase::tr("%1: %2 occurs in line %3")
+                                   .with(orderWords(order), why.text, std::to_string(why.line))};
 }
 
 } // namespace holdband

@@ -15,7 +15,7 @@ namespace holdband {
 /// "ymd", "mdy", "dmy": what --date-order takes.
 std::string_view optionText(DateOrder order);
 /// "year first", "month first", "day first"
-std::string_view orderWords(DateOrder order);
+std::string orderWords(DateOrder order);
 
 struct DecidedOrder {
     DateOrder order = DateOrder::yearMonthDay;

@@ -1,9 +1,11 @@
 #include "core/intake/dialect.h"
 
+#include "core/intake/log_places.h"
 #include "core/intake/stamps.h"
 #include "core/intake/tokens.h"
 #include "core/intake/values.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
@@ -120,12 +122,12 @@ void findTime(Candidate& candidate, const Rows& rows, std::size_t header, const 
         const auto time = namedTimeColumns(candidate.dialect.header, *request.timeColumn);
         candidate.hasTime = time.has_value();
         candidate.dialect.time = time.value_or(TimeColumns{});
-        candidate.dialect.timeReason = "as told";
+        candidate.dialect.timeReason = Phrase::tr("as told");
     } else if (const auto time =
                    timeByContent(rows, header, request.layoutWish.headerLine.has_value())) {
         candidate.hasTime = true;
         candidate.dialect.time = *time;
-        candidate.dialect.timeReason = "the first column whose rows are times";
+        candidate.dialect.timeReason = Phrase::tr("the first column whose rows are times");
     }
 }
 
@@ -190,31 +192,31 @@ tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
     if (widest.problem)
         return failure(*widest.problem);
     if (widest.cut && widest.rows.size() <= 1)
-        return dataProblem("a row is longer than 64 KiB",
-                           "line " + std::to_string(widest.rows.size() + 1),
-                           "this is no log of a few sensors");
+        return dataProblem(Phrase::tr("a row is longer than 64 KiB"),
+                           linePlace(static_cast<std::int64_t>(widest.rows.size() + 1)),
+                           Phrase::tr("this is no log of a few sensors"));
     if (widest.rows.empty())
-        return dataProblem("the file is empty");
+        return dataProblem(Phrase::tr("the file is empty"));
     const SampleRow& first = widest.rows.front();
-    const std::string place = "line " + std::to_string(first.line);
+    const std::string place = linePlace(first.line);
     using enum Decision;
     if (std::any_of(first.fields.begin(), first.fields.end(),
                     [](const std::string& field) { return looksLikeTime(field); }))
-        return dataProblem("there is no header: the first row has a time in it", place,
-                           "put a line with the columns' names before it", columns);
+        return dataProblem(Phrase::tr("there is no header: the first row has a time in it"), place,
+                           Phrase::tr("put a line with the columns' names before it"), columns);
     if (widest.rows.size() == 1 && first.fields.size() > 1)
-        return dataProblem("there are no rows below the header", place);
-    return dataProblem("no column of times was found below a header", {},
-                       "name it with --time \"COLUMN\" or --time \"DATE COLUMN+TIME COLUMN\"; the "
-                       "first row has: " +
-                           joined(headerNames(first)),
+        return dataProblem(Phrase::tr("there are no rows below the header"), place);
+    return dataProblem(Phrase::tr("no column of times was found below a header"), {},
+                       Phrase::tr("name it with --time \"COLUMN\" or --time \"DATE COLUMN+TIME "
+                                  "COLUMN\"; the first row has: %1")
+                           .with(joined(headerNames(first))),
                        timeColumn);
 }
 
 /// Why the line that was said to be the header's can't be; where it can, no times stand below it.
 tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int64_t line)
 {
-    const std::string place = "line " + std::to_string(line);
+    const std::string place = linePlace(line);
     const SampleRow* widest = nullptr;
     for (const Sample& sample : samples) {
         for (const SampleRow& row : sample.rows) {
@@ -223,20 +225,24 @@ tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int6
         }
     }
     if (!widest)
-        return dataProblem("no row begins in line " + std::to_string(line), {},
-                           "the header is one of the first " + std::to_string(maxSampleRows) +
-                               " rows; say its line, or 0 where there is none",
-                           Decision::layout);
+        return dataProblem(
+            Phrase::tr("no row begins in line %1").with(std::to_string(line)), {},
+            Phrase::tr("the header is one of the first %1 rows; say its line, or 0 where there is "
+                       "none")
+                .with(std::to_string(maxSampleRows)),
+            Decision::layout);
     if (widest->fields.size() < 2)
-        return dataProblem("the header has only one column", place,
-                           "say another line, or what parts the columns", Decision::layout);
+        return dataProblem(Phrase::tr("the header has only one column"), place,
+                           Phrase::tr("say another line, or what parts the columns"),
+                           Decision::layout);
     if (std::any_of(widest->fields.begin(), widest->fields.end(),
                     [](const std::string& field) { return looksLikeTime(field); }))
-        return dataProblem("this is no header: it has a time in it", place,
-                           "say another line, or 0 where there is none", Decision::layout);
-    return dataProblem("no column of times was found below it", place,
-                       "say another line, or name the time’s column; this one has: " +
-                           joined(headerNames(*widest)),
+        return dataProblem(Phrase::tr("this is no header: it has a time in it"), place,
+                           Phrase::tr("say another line, or 0 where there is none"),
+                           Decision::layout);
+    return dataProblem(Phrase::tr("no column of times was found below it"), place,
+                       Phrase::tr("say another line, or name the time’s column; this one has: %1")
+                           .with(joined(headerNames(*widest))),
                        Decision::timeColumn);
 }
 
@@ -272,7 +278,7 @@ Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
                    0,
                    numberedColumns(widthOf(sample.rows)),
                    {layout.timeColumn, layout.clockColumn},
-                   "as told"};
+                   Phrase::tr("as told")};
 }
 
 /// As somebody laid it out. Problem (data): the header's line is gone, or has fewer columns.
@@ -283,10 +289,12 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
         std::find_if(sample.rows.begin(), sample.rows.end(),
                      [&](const SampleRow& each) { return each.line == layout.headerLine; });
     if (sample.rows.empty())
-        return sample.problem ? failure(*sample.problem) : dataProblem("the file is empty");
+        return sample.problem ? failure(*sample.problem)
+                              : dataProblem(Phrase::tr("the file is empty"));
     if (layout.headerLine > 0 && row == sample.rows.end())
-        return dataProblem("the header is not in line " + std::to_string(layout.headerLine), {},
-                           "look at the file again", Decision::columns);
+        return dataProblem(
+            Phrase::tr("the header is not in line %1").with(std::to_string(layout.headerLine)), {},
+            Phrase::tr("look at the file again"), Decision::columns);
     auto dialect =
         layout.headerLine == 0
             ? numbered(sample, layout)
@@ -295,12 +303,12 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
                   layout.headerLine,
                   headerAbove(sample.rows, static_cast<std::size_t>(row - sample.rows.begin())),
                   {layout.timeColumn, layout.clockColumn},
-                  "as told"});
+                  Phrase::tr("as told")});
     const std::size_t width = dialect->header.size();
     if (layout.timeColumn >= width || layout.clockColumn.value_or(0) >= width)
-        return dataProblem("there are only " + std::to_string(width) + " columns",
-                           "line " + std::to_string(layout.headerLine),
-                           "choose the column of the time", Decision::timeColumn);
+        return dataProblem(Phrase::tr("there are only %1 columns").with(std::to_string(width)),
+                           linePlace(layout.headerLine),
+                           Phrase::tr("choose the column of the time"), Decision::timeColumn);
     return dialect;
 }
 

@@ -1,5 +1,7 @@
 #include "core/intake/doubled_hours.h"
 
+#include "core/intake/log_places.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <span>
@@ -68,13 +70,14 @@ tl::unexpected<Problem> unclear(const DoubledRow& row, const RowTimes& rows, con
     const std::string first = localIso(row.both.earlier, zone);
     const std::string second = localIso(row.both.later, zone);
     const auto offset = [](const std::string& iso) { return iso.substr(iso.size() - 6); };
-    return dataProblem(clockText(wall) + " on " + dateText(date) + " exists twice in " +
-                           zone.name() + ", and the rows don't show which is meant",
-                       "line " + std::to_string(rows.line[row.row]),
-                       "write offsets in the file (" + first + " or " + second +
-                           "), or say --zone " + offset(first) + " or --zone " + offset(second) +
-                           " if the logger's clock was never changed",
-                       Decision::zone);
+    return dataProblem(
+        Phrase::tr("%1 on %2 exists twice in %3, and the rows don't show which is meant")
+            .with(clockText(wall), dateText(date), zone.name()),
+        linePlace(rows.line[row.row]),
+        Phrase::tr("write offsets in the file (%1 or %2), or say --zone %3 or --zone %4 if the "
+                   "logger's clock was never changed")
+            .with(first, second, offset(first), offset(second)),
+        Decision::zone);
 }
 
 Done settleGroup(std::span<const DoubledRow> group, const Direction& direction, RowTimes& rows,

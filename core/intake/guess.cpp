@@ -5,6 +5,7 @@
 #include "core/intake/values.h"
 #include "core/store/equipment.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
@@ -86,8 +87,6 @@ std::optional<TimeColumns> timeWithoutHeader(const Rows& rows, std::size_t first
     return timeByContent(below, 0);
 }
 
-const std::string asChosen = "as chosen";
-
 /// The place of the row that begins in that line; absent: none does.
 std::optional<std::size_t> rowInLine(const Rows& rows, std::int64_t line)
 {
@@ -104,7 +103,7 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
     const SampleRow& row = sample.rows[first];
     GuessedDialect guess;
     guess.dialect.delimiter = sample.delimiter;
-    guess.delimiterReason = "it parts most rows alike";
+    guess.delimiterReason = Phrase::tr("it parts most rows alike");
     guess.dialect.headerLine = bare ? 0 : row.line;
     guess.dialect.header = numberedColumns(width);
     for (std::size_t i = 0; !bare && i < width; ++i)
@@ -113,7 +112,8 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
                            : timeByContent(sample.rows, first, said);
     guess.hasTime = time.has_value();
     guess.dialect.time = time.value_or(TimeColumns{});
-    guess.headerReason = bare ? "the first row holds values" : "it is as wide as most rows";
+    guess.headerReason =
+        bare ? Phrase::tr("the first row holds values") : Phrase::tr("it is as wide as most rows");
     return guess;
 }
 
@@ -187,9 +187,16 @@ const Target* targetCalled(const std::vector<Target>& targets, const std::string
     return nullptr;
 }
 
-std::string_view kindName(const Target& target)
+std::string headerIsName(const Target& target)
 {
-    return target.kind == SeriesKind::meter ? "meter" : "sensor";
+    return target.kind == SeriesKind::meter ? Phrase::tr("its header is the meter’s name")
+                                            : Phrase::tr("its header is the sensor’s name");
+}
+
+std::string isName(const Target& target)
+{
+    return target.kind == SeriesKind::meter ? Phrase::tr("it is the meter’s name")
+                                            : Phrase::tr("it is the sensor’s name");
 }
 
 /// Most of its cells are units.
@@ -233,23 +240,23 @@ private:
         if (isTime(i)) {
             const bool clock = m_dialect.time.second == i;
             column.choice.meaning = clock ? Meaning::clock : Meaning::time;
-            column.reason = clock                   ? "its rows are times of day"
-                            : m_dialect.time.second ? "its rows are dates"
-                                                    : "its rows are times";
+            column.reason = clock                   ? Phrase::tr("its rows are times of day")
+                            : m_dialect.time.second ? Phrase::tr("its rows are dates")
+                                                    : Phrase::tr("its rows are times");
             return column;
         }
         const Target* target =
             m_dialect.headerLine > 0 ? targetCalled(m_targets, column.header) : nullptr;
         if (target && m_used.insert(target->name).second) {
             column.choice = {Meaning::reading, target->name, std::nullopt};
-            column.reason = "its header is the " + std::string(kindName(*target)) + "’s name";
+            column.reason = headerIsName(*target);
         } else {
-            column.reason = !m_contents[i].isNumeric() ? "there are no numbers in it"
-                            : target                   ? "another column has that name"
-                                                       : "nothing in the logbook has that name";
+            column.reason = !m_contents[i].isNumeric() ? Phrase::tr("there are no numbers in it")
+                            : target                   ? Phrase::tr("another column has that name")
+                                     : Phrase::tr("nothing in the logbook has that name");
         }
         if (const auto unit = headerParts(column.header).unit)
-            column.unitReason = "the header says " + std::string(unitSymbol(*unit));
+            column.unitReason = headerSays(*unit);
         return column;
     }
 
@@ -276,12 +283,12 @@ private:
         if (!name || !value || numeric > 1)
             return;
         m_preview.columns[*name].choice.meaning = Meaning::name;
-        m_preview.columns[*name].reason = "it repeats a few names";
+        m_preview.columns[*name].reason = Phrase::tr("it repeats a few names");
         m_preview.columns[*value].choice.meaning = Meaning::value;
-        m_preview.columns[*value].reason = "the only column of numbers";
+        m_preview.columns[*value].reason = Phrase::tr("the only column of numbers");
         if (unit) {
             m_preview.columns[*unit].choice.meaning = Meaning::unit;
-            m_preview.columns[*unit].reason = "its rows are units";
+            m_preview.columns[*unit].reason = Phrase::tr("its rows are units");
         }
         listNames(m_contents[*name]);
     }
@@ -304,12 +311,10 @@ private:
         for (const auto& [text, count] : contents.texts) {
             const Target* target = targetCalled(m_targets, text);
             if (target && m_used.insert(target->name).second)
-                m_preview.names.push_back(
-                    {{text, target->name, std::nullopt},
-                     "it is the " + std::string(kindName(*target)) + "’s name"});
+                m_preview.names.push_back({{text, target->name, std::nullopt}, isName(*target)});
             else
                 m_preview.names.push_back(
-                    {{text, {}, std::nullopt}, "nothing in the logbook has that name"});
+                    {{text, {}, std::nullopt}, Phrase::tr("nothing in the logbook has that name")});
         }
     }
 
@@ -343,10 +348,10 @@ Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook)
 
 std::string GuessedDialect::reason() const
 {
-    const std::string what = dialect.headerLine == 0
-                                 ? "no header"
-                                 : "the header is in line " + std::to_string(dialect.headerLine);
-    return what + ": " + headerReason;
+    if (dialect.headerLine == 0)
+        return Phrase::tr("no header: %1").with(headerReason);
+    return Phrase::tr("the header is in line %1: %2")
+        .with(std::to_string(dialect.headerLine), headerReason);
 }
 
 Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const LayoutWish& wish)
@@ -360,14 +365,16 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const L
     if (!found)
         guess = guessByWidth(text, isWhole, wish);
     else
-        guess = GuessedDialect{*found, "it gives times and numbers",
-                               found->headerLine == 0 ? "" : "times and numbers follow", true};
+        guess = GuessedDialect{
+            *found, Phrase::tr("it gives times and numbers"),
+            found->headerLine == 0 ? std::string() : Phrase::tr("times and numbers follow").text(),
+            true};
     if (!guess)
         return failure(found.error());
     if (wish.delimiter)
-        guess->delimiterReason = asChosen;
+        guess->delimiterReason = Phrase::tr("as chosen");
     if (wish.headerLine)
-        guess->headerReason = asChosen;
+        guess->headerReason = Phrase::tr("as chosen");
     return *guess;
 }
 

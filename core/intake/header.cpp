@@ -1,6 +1,7 @@
 #include "core/intake/header.h"
 
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
@@ -150,10 +151,11 @@ Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& he
         })};
     for (const auto& found : tries) {
         if (found.size() > 1)
-            return dataProblem("the log has " + std::to_string(found.size()) +
-                                   " columns with the header \"" + std::string(trimmed(name)) +
-                                   "\"",
-                               {}, "rename one of them in the file", Decision::columns);
+            return dataProblem(Phrase::counted("the log has %n columns with the header \"%1\"",
+                                               "the log has %n column with the header \"%1\"",
+                                               found.size())
+                                   .with(trimmed(name)),
+                               {}, Phrase::tr("rename one of them in the file"), Decision::columns);
         if (const auto one = onlyMatch(found))
             return one;
     }
@@ -166,7 +168,7 @@ Result<std::size_t> needColumn(const std::vector<std::string>& header, std::stri
     if (!found)
         return failure(found.error());
     if (!*found)
-        return dataProblem("the log has no column \"" + std::string(trimmed(name)) + "\"", {},
+        return dataProblem(Phrase::tr("the log has no column \"%1\"").with(trimmed(name)), {},
                            suggestion(name, named(header)), Decision::columns);
     return **found;
 }

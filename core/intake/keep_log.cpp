@@ -7,6 +7,7 @@
 #include "core/store/readings.h"
 #include "core/text/near.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -107,8 +108,9 @@ private:
             ++counts.conflicting;
             listRow(m_report.rows.conflicting, column, i);
             if (m_report.conflicts.size() < conflictsListed)
-                m_report.conflicts.push_back("line " + std::to_string(column.line[i]) + ": " +
-                                             check.doubt->problem.what);
+                m_report.conflicts.push_back(
+                    Phrase::tr("line %1: %2")
+                        .with(std::to_string(column.line[i]), check.doubt->problem.what));
             return {};
         }
         if (check.doubt)
@@ -130,12 +132,14 @@ private:
     Problem doubtIn(const LogColumn& column, std::size_t i, const DoubtfulReading& doubt) const
     {
         Problem problem = doubt.problem;
-        problem.place = m_report.file.fileName + ", line " + std::to_string(column.line[i]) +
-                        ", column " + column.header;
+        problem.place =
+            Phrase::tr("%1, line %2, column %3")
+                .with(m_report.file.fileName, std::to_string(column.line[i]), column.header);
         if (doubt.doubt == ReadingDoubt::belowBefore) {
             problem.decision = Decision::registerDrop;
-            problem.remedy = "say --event rollover (it passed its top) or --event reset (it "
-                             "restarted at 0); another meter gets a name of its own";
+            problem.remedy = Phrase::tr("say --event rollover (it passed its top) or --event "
+                                        "reset (it restarted at 0); another meter gets a name of "
+                                        "its own");
         }
         return problem;
     }
@@ -167,9 +171,10 @@ private:
     {
         if (m_report.conflicts.size() >= conflictsListed)
             return;
-        m_report.conflicts.push_back("line " + std::to_string(line) + ", " + column.name + ": " +
-                                     shortestText(refused) + " at " + localIso(at, m_zone) +
-                                     ", where " + shortestText(kept) + " is kept");
+        m_report.conflicts.push_back(Phrase::tr("line %1, %2: %3 at %4, where %5 is kept")
+                                         .with(std::to_string(line), column.name,
+                                               shortestText(refused), localIso(at, m_zone),
+                                               shortestText(kept)));
     }
 
     const store::LogbookFile& m_logbook;
@@ -229,11 +234,11 @@ wantedColumns(const store::LogbookFile& logbook,
             std::find_if(wanted.begin(), wanted.end(),
                          [&](const WantedColumn& each) { return each.name == name; });
         if (found == wanted.end())
-            return dataProblem("there is no sensor and no meter \"" + name + "\"", {},
+            return dataProblem(Phrase::tr("there is no sensor and no meter \"%1\"").with(name), {},
                                suggestion(name, names), Decision::columns);
         if (!seen.insert(name).second)
-            return dataProblem("\"" + name + "\" is given two columns", {}, "name it once",
-                               Decision::columns);
+            return dataProblem(Phrase::tr("\"%1\" is given two columns").with(name), {},
+                               Phrase::tr("name it once"), Decision::columns);
         found->header = header;
     }
     return wanted;
@@ -259,7 +264,7 @@ Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Cha
         HOLDBAND_TRY(keeper.keep(columns[i]));
         if (options.progress &&
             !options.progress(static_cast<double>(i + 1) / static_cast<double>(columns.size())))
-            return dataProblem("the import was cancelled; nothing was kept");
+            return dataProblem(Phrase::tr("the import was cancelled; nothing was kept"));
     }
     HOLDBAND_TRY(store::dropEmptyImport(change, *import));
     if (report.added() > 0)

@@ -1,9 +1,11 @@
 #include "core/intake/log_reader.h"
 
 #include "core/intake/encoding.h"
+#include "core/intake/log_places.h"
 #include "core/intake/row_store.h"
 #include "core/intake/source_file.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -32,9 +34,10 @@ Result<std::size_t> placeOf(const ColumnRef& column, const Dialect& dialect)
     if (!column.index)
         return needColumn(dialect.header, column.header);
     if (*column.index >= dialect.header.size())
-        return dataProblem("there is no column " + std::to_string(*column.index + 1), {},
-                           "the file has " + std::to_string(dialect.header.size()),
-                           Decision::columns);
+        return dataProblem(
+            Phrase::tr("there is no column %1").with(std::to_string(*column.index + 1)), {},
+            Phrase::tr("the file has %1", "columns").with(std::to_string(dialect.header.size())),
+            Decision::columns);
     return *column.index;
 }
 
@@ -55,8 +58,9 @@ Result<ReadColumn> readColumn(const WantedColumn& wanted, const LogRequest& requ
                               const Dialect& dialect, std::size_t index)
 {
     if (dialect.time.has(index))
-        return dataProblem("the column \"" + dialect.header[index] + "\" holds the time", {},
-                           "choose another column for \"" + wanted.name + "\"", Decision::columns);
+        return dataProblem(
+            Phrase::tr("the column \"%1\" holds the time").with(dialect.header[index]), {},
+            Phrase::tr("choose another column for \"%1\"").with(wanted.name), Decision::columns);
     const auto unit = chooseUnit(wanted, request, dialect.header, index);
     if (!unit)
         return failure(unit.error());
@@ -84,10 +88,11 @@ Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const D
         columns.push_back(std::move(*column));
     }
     if (columns.empty())
-        return dataProblem("no column is called like a sensor or meter", {},
-                           "say which is which with --column \"SENSOR=COLUMN\"; the columns are: " +
-                               joined(dialect.header),
-                           Decision::columns);
+        return dataProblem(
+            Phrase::tr("no column is called like a sensor or meter"), {},
+            Phrase::tr("say which is which with --column \"SENSOR=COLUMN\"; the columns are: %1")
+                .with(joined(dialect.header)),
+            Decision::columns);
     return columns;
 }
 
@@ -160,7 +165,7 @@ public:
                 return done;
             if (m_hook &&
                 !m_hook(source->bytesRead(), std::max(source->size(), source->bytesRead())))
-                return dataProblem("the reading was stopped");
+                return dataProblem(Phrase::tr("the reading was stopped"));
             if (isLast)
                 break;
         }
@@ -251,8 +256,8 @@ private:
         file.fileName = nameOf(m_request.path);
         file.encoding = encodingName(m_decoder.encoding());
         if (m_store->rowsRead() == 0)
-            return dataProblem("there are no rows below the header",
-                               "line " + std::to_string(file.headerLine));
+            return dataProblem(Phrase::tr("there are no rows below the header"),
+                               linePlace(file.headerLine));
         return m_store->finishInto(file);
     }
 
@@ -275,16 +280,17 @@ Result<LogFile> readLog(const LogRequest& request, const ReadHook& hook)
         const Done done = pass.run(file);
         if (!done && forced) {
             Problem problem = done.error();
-            problem.what = "read as Windows-1252, since not all of it is UTF-8: " + problem.what;
+            problem.what = Phrase::tr("read as Windows-1252, since not all of it is UTF-8: %1")
+                               .with(problem.what);
             return inFile(problem, request.path);
         }
         if (!done)
             return inFile(done.error(), request.path);
         if (pass.brokeItsMark())
             return inFile({ProblemKind::data,
-                           "the byte-order mark says UTF-8, but the text isn't",
+                           Phrase::tr("the byte-order mark says UTF-8, but the text isn't"),
                            {},
-                           "save the file again as UTF-8"},
+                           Phrase::tr("save the file again as UTF-8")},
                           request.path);
         if (!pass.mustBeWindows())
             return file;

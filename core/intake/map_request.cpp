@@ -3,6 +3,7 @@
 #include "core/intake/guess.h"
 #include "core/intake/keep_log.h"
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <set>
@@ -22,11 +23,12 @@ public:
             std::find_if(m_targets.begin(), m_targets.end(),
                          [&](const Target& target) { return target.name == column.name; });
         if (found == m_targets.end())
-            return dataProblem("there is no sensor and no meter \"" + column.name + "\"", {},
-                               "choose another", Decision::columns);
+            return dataProblem(
+                Phrase::tr("there is no sensor and no meter \"%1\"").with(column.name), {},
+                Phrase::tr("choose another"), Decision::columns);
         if (!m_seen.insert(column.name).second)
-            return dataProblem("\"" + column.name + "\" is given twice", {}, "choose it once",
-                               Decision::columns);
+            return dataProblem(Phrase::tr("\"%1\" is given twice").with(column.name), {},
+                               Phrase::tr("choose it once"), Decision::columns);
         column.kind = found->kind;
         m_wanted.push_back(std::move(column));
         return {};
@@ -55,11 +57,11 @@ Result<std::vector<WantedColumn>> wishes(const ColumnMap& map, const std::vector
     }
     auto wanted = wishes.take();
     if (wanted.empty() && isLong)
-        return dataProblem("no name in the file is a sensor’s or meter’s yet", {},
-                           "choose beside each name what it is", Decision::columns);
+        return dataProblem(Phrase::tr("no name in the file is a sensor’s or meter’s yet"), {},
+                           Phrase::tr("choose beside each name what it is"), Decision::columns);
     if (wanted.empty())
-        return dataProblem("no column is a sensor’s or meter’s yet", {},
-                           "choose what its columns are", Decision::columns);
+        return dataProblem(Phrase::tr("no column is a sensor’s or meter’s yet"), {},
+                           Phrase::tr("choose what its columns are"), Decision::columns);
     return wanted;
 }
 
@@ -73,7 +75,8 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     HOLDBAND_TRY(wanted);
     const auto time = map.columnOf(Meaning::time);
     if (!time)
-        return dataProblem("no column has the time yet", {}, "choose it", Decision::timeColumn);
+        return dataProblem(Phrase::tr("no column has the time yet"), {}, Phrase::tr("choose it"),
+                           Decision::timeColumn);
     request.wanted = std::move(*wanted);
     request.layout = options.layout.value_or(LogLayout{});
     request.layout->timeColumn = *time;
@@ -81,8 +84,9 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     const auto name = map.columnOf(Meaning::name), value = map.columnOf(Meaning::value);
     const auto unit = map.columnOf(Meaning::unit);
     if (unit && !(name && value))
-        return dataProblem("a column of units belongs to a log with one value a row", {},
-                           "choose which columns have the names and the values", Decision::columns);
+        return dataProblem(Phrase::tr("a column of units belongs to a log with one value a row"),
+                           {}, Phrase::tr("choose which columns have the names and the values"),
+                           Decision::columns);
     if (name && value)
         request.longForm = LongForm{{{}, name}, {{}, value}, {}};
     if (unit)

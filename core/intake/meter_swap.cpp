@@ -1,8 +1,10 @@
 #include "core/intake/meter_swap.h"
 
 #include "core/logbook/meter_service.h"
+#include "core/logbook/places.h"
 #include "core/store/equipment.h"
 #include "core/store/meter_readings.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -25,9 +27,9 @@ Done checkNothingLater(const store::LogbookFile& logbook, const Meter& meter, In
     auto kept = store::readMeterReadings(logbook, meter.name);
     HOLDBAND_TRY(kept);
     if (!kept->empty() && kept->back().inForce.at >= at)
-        return dataProblem("the old meter was read at that time or later",
-                           "meter \"" + meter.name + "\"",
-                           "give the time at which the new one was in its place");
+        return dataProblem(Phrase::tr("the old meter was read at that time or later"),
+                           meterPlace(meter.name),
+                           Phrase::tr("give the time at which the new one was in its place"));
     return {};
 }
 
@@ -41,7 +43,7 @@ Result<std::string> replaceMeter(const store::LogbookFile& logbook, const std::s
     const auto found = std::find_if(meters->begin(), meters->end(),
                                     [&](const Meter& each) { return each.name == meter; });
     if (found == meters->end())
-        return dataProblem("there is no meter \"" + meter + "\"");
+        return dataProblem(Phrase::tr("there is no meter \"%1\"").with(meter));
     Meter old = *found;
     HOLDBAND_TRY(checkNothingLater(logbook, old, first.at));
     Meter fresh;

@@ -6,6 +6,7 @@
 #include "core/intake/guess.h"
 #include "core/intake/source_file.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
 
@@ -159,14 +160,15 @@ void applyMap(const store::LogbookFile& logbook, const ColumnMap& map, LogPrevie
     const auto targets = readTargets(logbook);
     if (!targets || map.columns.size() != preview.columns.size())
         return;
+    const std::string before = Phrase::tr("as chosen before");
     for (std::size_t i = 0; i < map.columns.size(); ++i) {
         const ColumnChoice& choice = map.columns[i];
         if (choice.meaning == Meaning::reading && !contains(*targets, choice.of))
             continue;
         preview.columns[i].choice = choice;
-        preview.columns[i].reason = "as chosen before";
+        preview.columns[i].reason = before;
         if (choice.unit)
-            preview.columns[i].unitReason = "as chosen before";
+            preview.columns[i].unitReason = before;
     }
     for (const NameChoice& choice : map.names) {
         if (!choice.of.empty() && !contains(*targets, choice.of))
@@ -175,9 +177,9 @@ void applyMap(const store::LogbookFile& logbook, const ColumnMap& map, LogPrevie
             std::find_if(preview.names.begin(), preview.names.end(),
                          [&](const NameGuess& guess) { return guess.choice.name == choice.name; });
         if (found == preview.names.end())
-            preview.names.push_back({choice, "as chosen before"});
+            preview.names.push_back({choice, before});
         else
-            *found = {choice, "as chosen before"};
+            *found = {choice, before};
     }
     if (const auto time = map.columnOf(Meaning::time))
         preview.layout.timeColumn = *time;
@@ -201,9 +203,10 @@ Result<std::vector<PatternTry>> tryPattern(const LogPreview& preview, const Colu
             text += " " + std::string(trimmed(row.cells[*clock]));
         const auto stamp = compiled->read(text);
         const Zone utc = Zone::utc();
-        tries.push_back({row.line, text,
-                         stamp ? localText(instantFromMs(stamp->value), utc) : stamp.error(),
-                         stamp.has_value()});
+        tries.push_back(
+            {row.line, text,
+             stamp ? localText(instantFromMs(stamp->value), utc) : Phrase::tr(stamp.error()).text(),
+             stamp.has_value()});
     }
     return tries;
 }

@@ -1,6 +1,8 @@
 #include "core/intake/register_check.h"
 
+#include "core/logbook/places.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -27,15 +29,15 @@ RegisterCheck::RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zo
 
 std::string RegisterCheck::text(const MeterReading& reading) const
 {
-    return fixedText(kwhOf(reading), reading.decimals) + " kWh of " + localText(reading.at, m_zone);
+    return Phrase::tr("%1 kWh of %2")
+        .with(fixedText(kwhOf(reading), reading.decimals), localText(reading.at, m_zone));
 }
 
 DoubtfulReading RegisterCheck::doubtful(ReadingDoubt doubt, std::string what,
                                         std::string remedy) const
 {
-    return {
-        doubt,
-        {ProblemKind::data, std::move(what), "meter \"" + m_meter.name + "\"", std::move(remedy)}};
+    return {doubt,
+            {ProblemKind::data, std::move(what), meterPlace(m_meter.name), std::move(remedy)}};
 }
 
 bool RegisterCheck::plainlyRolledOver(const MeterReading& reading, const MeterReading& before) const
@@ -50,25 +52,29 @@ std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& readi
 {
     const double kwh = kwhOf(reading);
     if (!(kwh >= 0.0))
-        return doubtful(ReadingDoubt::negative, "a register can't read " + text(reading),
-                        "check the number");
+        return doubtful(ReadingDoubt::negative,
+                        Phrase::tr("a register can't read %1").with(text(reading)),
+                        Phrase::tr("check the number"));
     if (reading.registerReading > mostOfARegister)
         return doubtful(ReadingDoubt::tooManyDigits,
-                        text(reading) + " is more than a register here can show",
-                        "check the number");
+                        Phrase::tr("%1 is more than a register here can show").with(text(reading)),
+                        Phrase::tr("check the number"));
     if (m_meter.rollsOverAt && kwh >= m_meter.rollsOverAt->kilowattHours())
-        return doubtful(ReadingDoubt::tooManyDigits,
-                        text(reading) + " is at or above the register's top of " +
-                            shortestText(m_meter.rollsOverAt->kilowattHours()) + " kWh",
-                        "check the number");
+        return doubtful(
+            ReadingDoubt::tooManyDigits,
+            Phrase::tr("%1 is at or above the register's top of %2 kWh")
+                .with(text(reading), shortestText(m_meter.rollsOverAt->kilowattHours())),
+            Phrase::tr("check the number"));
     if ((m_meter.from && reading.at < *m_meter.from) || (m_meter.to && reading.at > *m_meter.to))
-        return doubtful(ReadingDoubt::outOfService,
-                        "the meter was not in service at " + localText(reading.at, m_zone),
-                        "check the time, or read the meter that was");
+        return doubtful(
+            ReadingDoubt::outOfService,
+            Phrase::tr("the meter was not in service at %1").with(localText(reading.at, m_zone)),
+            Phrase::tr("check the time, or read the meter that was"));
     if (reading.event == MeterEvent::rollover && !m_meter.rollsOverAt)
         return doubtful(ReadingDoubt::rolloverWithoutTop,
-                        "the register's top is not on record, so a rollover can't be counted",
-                        "give the meter rolls_over_at_kwh");
+                        Phrase::tr("the register's top is not on record, so a rollover can't be "
+                                   "counted"),
+                        Phrase::tr("give the meter rolls_over_at_kwh"));
     return std::nullopt;
 }
 
@@ -77,9 +83,11 @@ std::optional<DoubtfulReading> RegisterCheck::doubtBefore(const MeterReading& re
 {
     if (reading.event || kwhOf(reading) >= kwhOf(before) || plainlyRolledOver(reading, before))
         return std::nullopt;
-    return doubtful(ReadingDoubt::belowBefore, text(reading) + " is below " + text(before),
-                    "is it mistyped? Else say the event: rollover (it passed its top) or reset (it "
-                    "restarted at 0); another meter is entered as one of its own");
+    return doubtful(ReadingDoubt::belowBefore,
+                    Phrase::tr("%1 is below %2").with(text(reading), text(before)),
+                    Phrase::tr("is it mistyped? Else say the event: rollover (it passed its top) "
+                               "or reset (it restarted at 0); another meter is entered as one of "
+                               "its own"));
 }
 
 ReadingCheck RegisterCheck::check(const MeterReading& reading) const
@@ -94,10 +102,11 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
     if (next != m_standing.end() && next->at == reading.at) {
         result.alreadyThere = kwhOf(*next) == kwhOf(reading);
         if (!result.alreadyThere)
-            result.doubt = doubtful(ReadingDoubt::sameInstant,
-                                    text(*next) + " stands there already, not " +
-                                        fixedText(kwhOf(reading), reading.decimals),
-                                    "correct that reading instead");
+            result.doubt =
+                doubtful(ReadingDoubt::sameInstant,
+                         Phrase::tr("%1 stands there already, not %2")
+                             .with(text(*next), fixedText(kwhOf(reading), reading.decimals)),
+                         Phrase::tr("correct that reading instead"));
         return result;
     }
     if (next != m_standing.begin()) {
@@ -108,8 +117,9 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
     if (!result.doubt && next != m_standing.end() && !next->event &&
         kwhOf(reading) > kwhOf(*next) && !plainlyRolledOver(*next, reading))
         result.doubt =
-            doubtful(ReadingDoubt::aboveAfter, text(reading) + " is above the later " + text(*next),
-                     "check the number and its time");
+            doubtful(ReadingDoubt::aboveAfter,
+                     Phrase::tr("%1 is above the later %2").with(text(reading), text(*next)),
+                     Phrase::tr("check the number and its time"));
     return result;
 }
 

@@ -1,9 +1,11 @@
 #include "core/intake/rounds.h"
 
 #include "core/intake/register_check.h"
+#include "core/logbook/places.h"
 #include "core/store/equipment.h"
 #include "core/store/reading_units.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -21,7 +23,10 @@ Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
     std::vector<std::string> names;
     for (const Meter& meter : meters)
         names.push_back(meter.name);
-    return {ProblemKind::data, "there is no meter \"" + name + "\"", {}, suggestion(name, names)};
+    return {ProblemKind::data,
+            Phrase::tr("there is no meter \"%1\"").with(name),
+            {},
+            suggestion(name, names)};
 }
 
 struct MeterContext {
@@ -55,12 +60,17 @@ Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const Mete
     return RegisterCheck(*meter, std::move(standing), context.zone);
 }
 
+std::string inFuture(Instant at, const Zone& zone)
+{
+    return Phrase::tr("%1 is in the future").with(localText(at, zone));
+}
+
 ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, Instant now,
                         const Zone& zone)
 {
     if (typed.reading.at > now + clockSlack) {
-        Problem problem{ProblemKind::data, localText(typed.reading.at, zone) + " is in the future",
-                        "meter \"" + typed.meter + "\"", "check the time"};
+        Problem problem{ProblemKind::data, inFuture(typed.reading.at, zone),
+                        meterPlace(typed.meter), Phrase::tr("check the time")};
         return {DoubtfulReading{ReadingDoubt::inFuture, std::move(problem)}, false, false};
     }
     return meter.check(typed.reading);
@@ -71,19 +81,25 @@ constexpr double hottestWort = 110.0; ///< °C
 constexpr double leastGravity = 0.95;
 constexpr double mostGravity = 1.25;
 
+std::string ownerPlace(const store::HandOwner& owner)
+{
+    return Phrase::tr("\"%1\"").with(owner.name);
+}
+
 Done checkHand(const TypedHandReading& typed, Instant now, const Zone& zone)
 {
-    const std::string place = "\"" + typed.owner.name + "\"";
+    const std::string place = ownerPlace(typed.owner);
     if (typed.reading.at > now + clockSlack)
-        return dataProblem(localText(typed.reading.at, zone) + " is in the future", place,
-                           "check the time");
+        return dataProblem(inFuture(typed.reading.at, zone), place, Phrase::tr("check the time"));
     const double base = store::baseValue(typed.reading.value, typed.reading.unit);
     const bool gravity = typed.reading.unit == ReadingUnit::specificGravity ||
                          typed.reading.unit == ReadingUnit::degreePlato;
     if (gravity && !(base >= leastGravity && base <= mostGravity))
-        return dataProblem("a gravity lies between 0.950 and 1.250", place, "type it as 1.050");
+        return dataProblem(Phrase::tr("a gravity lies between 0.950 and 1.250"), place,
+                           Phrase::tr("type it as 1.050"));
     if (!gravity && !(base >= coldestBeer && base <= hottestWort))
-        return dataProblem("beer is never that cold or hot", place, "check the number");
+        return dataProblem(Phrase::tr("beer is never that cold or hot"), place,
+                           Phrase::tr("check the number"));
     return {};
 }
 
@@ -181,7 +197,7 @@ Result<store::KeptReading> standingReading(const store::LogbookFile& logbook,
         if (reading.id == id)
             return std::move(reading);
     }
-    return dataProblem("the reading is no longer there", "meter \"" + meter + "\"");
+    return dataProblem(Phrase::tr("the reading is no longer there"), meterPlace(meter));
 }
 
 /// The meter as if that reading had never been taken.
@@ -248,7 +264,7 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
     const auto found = std::find_if(kept->begin(), kept->end(),
                                     [&](const auto& each) { return each.id == reading; });
     if (found == kept->end())
-        return dataProblem("the reading is no longer there", "\"" + owner.name + "\"");
+        return dataProblem(Phrase::tr("the reading is no longer there"), ownerPlace(owner));
     TypedHandReading corrected{owner, found->inForce};
     const ReadingUnit first = found->inForce.unit;
     corrected.reading.value =

@@ -1,10 +1,13 @@
 #include "core/intake/row_store.h"
 
+#include "core/intake/log_places.h"
 #include "core/store/reading_units.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
 
+#include <QtGlobal>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -30,7 +33,15 @@ std::string shown(std::string_view text)
 
 std::string orderReason(DateOrder order)
 {
-    return "is no date with the " + std::string(orderWords(order));
+    switch (order) {
+    case DateOrder::yearMonthDay:
+        return Phrase::tr("is no date with the year first");
+    case DateOrder::monthDayYear:
+        return Phrase::tr("is no date with the month first");
+    case DateOrder::dayMonthYear:
+        break;
+    }
+    return Phrase::tr("is no date with the day first");
 }
 
 } // namespace
@@ -41,12 +52,10 @@ std::string timeHeader(const Dialect& dialect)
     return dialect.time.second ? first + "+" + dialect.header[*dialect.time.second] : first;
 }
 
-void Rejects::add(std::int64_t line, std::string_view column, std::string_view text,
-                  std::string_view reason)
+void Rejects::keep(std::int64_t line, std::string_view column, std::string_view text,
+                   std::string reason)
 {
-    ++m_total;
-    if (m_rows.size() < maxRejectedKept)
-        m_rows.push_back({line, std::string(column), shown(text), std::string(reason)});
+    m_rows.push_back({line, std::string(column), shown(text), std::move(reason)});
 }
 
 void Rejects::moveInto(LogFile& file)
@@ -87,14 +96,15 @@ tl::expected<ReadingUnit, std::string> RowUnits::read(std::string_view text,
                                                       std::size_t which) const
 {
     if (isMissing(text))
-        return tl::unexpected<std::string>("its row says no unit");
+        return tl::unexpected<std::string>(Phrase::tr("its row says no unit"));
     const auto unit = unitNamed(text);
     if (!unit)
-        return tl::unexpected<std::string>("its unit \"" + shown(text) + "\" is not known here");
+        return tl::unexpected<std::string>(
+            Phrase::tr("its unit \"%1\" is not known here").with(shown(text)));
     const SeriesKind kind = m_columns[which].column.kind;
     if (!fits(*unit, kind))
-        return tl::unexpected<std::string>("its unit " + std::string(unitSymbol(*unit)) +
-                                           " is none of " + std::string(kindWords(kind)));
+        return tl::unexpected<std::string>(
+            Phrase::tr("its unit %1 is none of %2").with(unitSymbol(*unit), kindWords(kind)));
     return *unit;
 }
 
@@ -104,7 +114,8 @@ Decimal RowUnits::inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t w
     if (!m_settled[which]) {
         m_settled[which] = true;
         read.column.unit = read.unit.unit = unit;
-        read.column.unitReason = read.unit.reason = "its rows say " + std::string(unitSymbol(unit));
+        read.column.unitReason = read.unit.reason =
+            Phrase::tr("its rows say %1").with(unitSymbol(unit));
         read.unit.byFallback = false;
     }
     if (unit == read.column.unit)
@@ -128,10 +139,10 @@ std::vector<std::string> RowUnits::remarks() const
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         const LogColumn& column = m_columns[i].column;
         if (m_converted[i] > 0)
-            remarks.push_back(column.header + ": " + std::to_string(m_converted[i]) +
-                              (m_converted[i] == 1 ? " value" : " values") +
-                              " in another unit converted to " +
-                              std::string(unitSymbol(column.unit)));
+            remarks.push_back(Phrase::counted("%1: %n values in another unit converted to %2",
+                                              "%1: %n value in another unit converted to %2",
+                                              static_cast<std::uint64_t>(m_converted[i]))
+                                  .with(column.header, unitSymbol(column.unit)));
     }
     return remarks;
 }
@@ -210,12 +221,14 @@ bool RowStore::hasRightWidth(const CsvRow& row)
         return true;
     const std::string text = shown(row.fields.front());
     if (!row.ended && !extraText)
-        m_rejects.add(lineOf(row), {}, text, "the last line is not finished");
-    else
         m_rejects.add(lineOf(row), {}, text,
-                      "has " + std::to_string(row.fields.size()) +
-                          (row.fields.size() == 1 ? " field" : " fields") + ", the header has " +
-                          std::to_string(width));
+                      [] { return Phrase::tr("the last line is not finished").text(); });
+    else
+        m_rejects.add(lineOf(row), {}, text, [&] {
+            return Phrase::counted("has %n fields, the header has %1",
+                                   "has %n field, the header has %1", row.fields.size())
+                .with(std::to_string(width));
+        });
     return false;
 }
 
@@ -235,8 +248,10 @@ bool RowStore::takeTime(const CsvRow& row)
     const auto stamp = m_pattern ? m_pattern->read(text) : scanStamp(text);
     if (!stamp) {
         const bool nul = text.find('\0') != text.npos;
-        m_rejects.add(lineOf(row), m_timeHeader, text,
-                      nul ? "holds NUL characters" : stamp.error());
+        m_rejects.add(lineOf(row), m_timeHeader, text, [&] {
+            return nul ? Phrase::tr("holds NUL characters").text()
+                       : Phrase::tr(stamp.error()).text();
+        });
         return false;
     }
     if (stamp->kind == StampKind::loose)
@@ -258,7 +273,8 @@ bool RowStore::takeLoose(const LooseTime& time, const CsvRow& row)
     }
     const auto wall = inOrder(time, *m_request.dateOrder);
     if (!wall) {
-        m_rejects.add(lineOf(row), m_timeHeader, timeText(row), orderReason(*m_request.dateOrder));
+        m_rejects.add(lineOf(row), m_timeHeader, timeText(row),
+                      [this] { return orderReason(*m_request.dateOrder); });
         return false;
     }
     m_times.kind.push_back(StampKind::local);
@@ -275,11 +291,17 @@ void RowStore::takeValue(const CsvRow& row, std::size_t which)
     auto number = missing ? std::nullopt : m_numbers.take(text, read.column.kind, lineOf(row));
     const char* reason = missing ? nullptr : whyNot(number, row, which);
     if (reason != nullptr)
-        m_rejects.add(lineOf(row), read.column.header, text, reason);
+        m_rejects.add(lineOf(row), read.column.header, text, [&] { return said(reason); });
     values.value.push_back(number && reason == nullptr ? number->value : noValue);
     if (read.column.kind == SeriesKind::meter)
         values.decimals.push_back(
             static_cast<std::uint8_t>(number ? std::min(number->decimals, 255) : 0));
+}
+
+/// What whyNot() gave, for people.
+std::string RowStore::said(const char* reason) const
+{
+    return reason == m_reason.c_str() ? m_reason : Phrase::tr(reason).text();
 }
 
 /// Judges the number in the unit that it stands in, and gives it in the column's. Null: it can be.
@@ -287,7 +309,7 @@ const char* RowStore::whyNot(std::optional<Decimal>& number, const CsvRow& row, 
 {
     const ReadColumn& read = m_columns[which];
     if (!number)
-        return "is not a number";
+        return QT_TRANSLATE_NOOP("Phrase", "is not a number");
     if (!m_units || read.unit.said) // what a person says for this import holds
         return impossible(read.column.unit, number->value);
     const auto unit = m_units->read(trimmed(row.fields[m_units->column()]), which);
@@ -305,7 +327,8 @@ Done RowStore::finishInto(LogFile& file)
 {
     file.rowsRead = m_rowsRead;
     file.timeHeader = m_timeHeader;
-    file.timeReason = m_pattern ? "by the pattern " + *m_request.timePattern : m_dialect.timeReason;
+    file.timeReason = m_pattern ? Phrase::tr("by the pattern %1").with(*m_request.timePattern)
+                                : m_dialect.timeReason;
     HOLDBAND_TRY(checkNamesKnown());
     const auto sign = m_numbers.decimalSign();
     if (!sign)
@@ -323,11 +346,12 @@ Done RowStore::checkNamesKnown() const
         std::any_of(m_values.begin(), m_values.end(),
                     [](const ColumnInFileOrder& values) { return !values.value.empty(); }))
         return {};
-    return dataProblem("no name in the rows is a sensor's or meter's",
-                       "column " + m_dialect.header[m_named->column()],
-                       "say which is which with --column \"SENSOR=NAME\"; the names are: " +
-                           joined(m_named->ignored()),
-                       Decision::columns);
+    return dataProblem(
+        Phrase::tr("no name in the rows is a sensor's or meter's"),
+        columnPlace(m_dialect.header[m_named->column()]),
+        Phrase::tr("say which is which with --column \"SENSOR=NAME\"; the names are: %1")
+            .with(joined(m_named->ignored())),
+        Decision::columns);
 }
 
 Done RowStore::settleOrder(LogFile& file)
@@ -338,7 +362,7 @@ Done RowStore::settleOrder(LogFile& file)
     const auto decided = m_votes.decide();
     if (!decided) {
         Problem problem = decided.error();
-        problem.place += (problem.place.empty() ? "column " : ", column ") + m_timeHeader;
+        problem.place += (problem.place.empty() ? "" : ", ") + columnPlace(m_timeHeader);
         return failure(problem);
     }
     file.dateOrder = decided->order;
@@ -368,16 +392,19 @@ Done RowStore::resolve(LogFile& file)
     for (const MissingTime& gone : resolved->missing) {
         const Date date{std::chrono::floor<std::chrono::days>(gone.wall)};
         m_rejects.add(m_times.line[gone.row], m_timeHeader,
-                      isoDate(date) + " " + clockText(gone.wall),
-                      "does not exist in " + zone.name() + ": clocks went forward over it");
+                      isoDate(date) + " " + clockText(gone.wall), [&] {
+                          return Phrase::tr("does not exist in %1: clocks went forward over it")
+                              .with(zone.name());
+                      });
         for (ColumnInFileOrder& values : m_values) {
             if (gone.row < values.value.size())
                 values.value[gone.row] = noValue;
         }
     }
     if (resolved->doubled > 0)
-        file.warnings.push_back(std::to_string(resolved->doubled) +
-                                " rows in an hour that exists twice were placed by their order");
+        file.warnings.push_back(Phrase::counted(
+            "%n rows in an hour that exists twice were placed by their order",
+            "%n rows in an hour that exists twice were placed by their order", resolved->doubled));
     return {};
 }
 
@@ -407,7 +434,7 @@ Done RowStore::fillColumns(LogFile& file)
 Done RowStore::judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file)
 {
     for (const RejectedRow& row : takeOutPowerOnValues(column))
-        m_rejects.add(row.line, row.column, row.text, row.reason);
+        m_rejects.add(row.line, row.column, row.text, [&] { return row.reason; });
     const auto warning = contradiction(column, unit);
     if (!warning)
         return failure(warning.error());

@@ -24,11 +24,21 @@ namespace holdband {
 /// The first rejected rows are kept, all are counted.
 class Rejects {
 public:
+    /// `reason()` is asked only where the row is kept: the words of all others cost nothing.
+    template <typename Reason>
     void add(std::int64_t line, std::string_view column, std::string_view text,
-             std::string_view reason);
+             const Reason& reason)
+    {
+        ++m_total;
+        if (m_rows.size() < maxRejectedKept)
+            keep(line, column, text, reason());
+    }
     void moveInto(LogFile& file);
 
 private:
+    void keep(std::int64_t line, std::string_view column, std::string_view text,
+              std::string reason);
+
     std::vector<RejectedRow> m_rows;
     std::int64_t m_total = 0;
 };
@@ -107,6 +117,7 @@ private:
     bool takeTime(const CsvRow& row);
     bool takeLoose(const LooseTime& time, const CsvRow& row);
     void takeValue(const CsvRow& row, std::size_t which);
+    std::string said(const char* reason) const;
     const char* whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which);
     std::int64_t lineOf(const CsvRow& row) const;
     Done checkNamesKnown() const;

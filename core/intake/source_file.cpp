@@ -1,5 +1,7 @@
 #include "core/intake/source_file.h"
 
+#include "core/text/phrase.h"
+
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
@@ -16,26 +18,26 @@ std::string whyNot(int error)
 {
     switch (error) {
     case ENOENT:
-        return "there is no such file";
+        return Phrase::tr("there is no such file");
     case EACCES:
     case EPERM:
-        return "you may not read this file";
+        return Phrase::tr("you may not read this file");
     case ENAMETOOLONG:
-        return "the file's name is too long";
+        return Phrase::tr("the file's name is too long");
     case ELOOP:
-        return "the link leads in a circle";
+        return Phrase::tr("the link leads in a circle");
     default:
-        return std::string("the file can't be read (") + std::strerror(error) + ")";
+        return Phrase::tr("the file can't be read (%1)").with(std::strerror(error));
     }
 }
 
-std::string_view kindOf(mode_t mode)
+std::string noFile(mode_t mode)
 {
     if (S_ISDIR(mode))
-        return "a folder";
+        return Phrase::tr("this is a folder, not a file");
     if (S_ISFIFO(mode))
-        return "a pipe";
-    return "a device or socket";
+        return Phrase::tr("this is a pipe, not a file");
+    return Phrase::tr("this is a device or socket, not a file");
 }
 
 } // namespace
@@ -65,7 +67,7 @@ SourceFile::~SourceFile()
 Result<SourceFile> SourceFile::open(const std::string& path)
 {
     if (path.find('\0') != path.npos)
-        return fileProblem("the file's name holds a NUL character");
+        return fileProblem(Phrase::tr("the file's name holds a NUL character"));
     // Without waiting: opening a pipe would wait for a writer.
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC);
     if (descriptor < 0)
@@ -75,7 +77,7 @@ Result<SourceFile> SourceFile::open(const std::string& path)
     if (::fstat(descriptor, &status) != 0)
         return fileProblem(whyNot(errno), path);
     if (!S_ISREG(status.st_mode))
-        return fileProblem("this is " + std::string(kindOf(status.st_mode)) + ", not a file", path);
+        return fileProblem(noFile(status.st_mode), path);
     file.m_size = status.st_size;
     return file;
 }
@@ -91,7 +93,7 @@ SourceFile SourceFile::ofText(std::shared_ptr<const std::string> text)
 Done SourceFile::endAt(std::int64_t bytes)
 {
     if (bytes > m_size)
-        return fileProblem("the file is shorter than it was", m_path);
+        return fileProblem(Phrase::tr("the file is shorter than it was"), m_path);
     m_end = bytes;
     m_size = bytes;
     return {};
@@ -129,7 +131,8 @@ Result<std::string_view> SourceFile::next()
     const std::size_t filled = *read;
     m_read += static_cast<std::int64_t>(filled);
     if (filled < m_other.size() && m_read < m_size)
-        return fileProblem("the file became shorter while it was read", m_path, "try again");
+        return fileProblem(Phrase::tr("the file became shorter while it was read"), m_path,
+                           Phrase::tr("try again"));
     if (m_hashing.valid())
         m_hashing.wait();
     m_buffer.swap(m_other);

@@ -5,6 +5,7 @@
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
 
+#include <QtGlobal>
 #include <cmath>
 
 namespace holdband {
@@ -13,10 +14,11 @@ using namespace std::chrono;
 
 namespace {
 
-constexpr const char* notATime = "is not a time";
-constexpr const char* noSuchDate = "is no date of the calendar";
-constexpr const char* noClock = "has a date but no time of day";
-constexpr const char* badYear = "its year is not between 1990 and 2100";
+constexpr const char* notATime = QT_TRANSLATE_NOOP("Phrase", "is not a time");
+constexpr const char* noSuchDate = QT_TRANSLATE_NOOP("Phrase", "is no date of the calendar");
+constexpr const char* noClock = QT_TRANSLATE_NOOP("Phrase", "has a date but no time of day");
+constexpr const char* badYear =
+    QT_TRANSLATE_NOOP("Phrase", "its year is not between 1990 and 2100");
 
 using Scan = tl::expected<Stamp, const char*>;
 
@@ -59,7 +61,8 @@ Scan withOpenOrder(const ScannedDate& date, const ScannedClock& clock)
     if (date.thirdWidth == 4 && !plausible(date.third))
         return reason(badYear);
     if (clock.offset)
-        return reason("has an offset behind a date that is not ISO 8601");
+        return reason(
+            QT_TRANSLATE_NOOP("Phrase", "has an offset behind a date that is not ISO 8601"));
     const LooseTime time{date.first,           date.second,          date.third,
                          date.thirdWidth == 2, date.firstWidth == 2, clock.msOfDay};
     for (const DateOrder order : allDateOrders) {
@@ -107,7 +110,7 @@ Scan unixTime(double value)
         return Stamp{StampKind::instant, std::llround(value * 1000.0)};
     if (value >= from * 1000.0 && value < to * 1000.0)
         return Stamp{StampKind::instant, std::llround(value)};
-    return reason("as Unix time is not between 1990 and 2100");
+    return reason(QT_TRANSLATE_NOOP("Phrase", "as Unix time is not between 1990 and 2100"));
 }
 
 } // namespace
@@ -154,7 +157,7 @@ Scan scanStamp(std::string_view text)
 {
     text = trimmed(text);
     if (text.empty())
-        return reason("is missing");
+        return reason(QT_TRANSLATE_NOOP("Phrase", "is missing"));
     if (const auto wall = commonLayout(text))
         return Stamp{StampKind::local, *wall};
     TextCursor cursor(text);

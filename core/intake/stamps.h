@@ -50,8 +50,8 @@ std::optional<LocalTime> inOrder(const LooseTime& time, DateOrder order);
 inline constexpr std::array<DateOrder, 3> allDateOrders{
     DateOrder::yearMonthDay, DateOrder::monthDayYear, DateOrder::dayMonthYear};
 
-/// The whole text (white space at its ends aside) as one time, or the reason why it is none, for
-/// people: "is not a time". Years outside 1990 … 2100 are refused.
+/// The whole text (white space at its ends aside) as one time, or the reason why it is none, in
+/// English, for Phrase::tr: "is not a time". Years outside 1990 … 2100 are refused.
 tl::expected<Stamp, const char*> scanStamp(std::string_view text);
 
 /// Whether the text has a date and a time of day, even if of an impossible year or day.

@@ -1,6 +1,7 @@
 #include "core/intake/tidy.h"
 
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <cmath>
@@ -123,6 +124,8 @@ std::vector<RejectedRow> takeOutPowerOnValues(LogColumn& column)
     if (next == column.raw.end())
         return rejected;
     std::vector<bool> drop(column.raw.size(), false);
+    const std::string why =
+        Phrase::tr("jumps from its neighbours to what a sensor gives after power-on");
     for (; next != column.raw.end(); next = std::find(next, column.raw.end(), powerOn)) {
         auto i = static_cast<std::size_t>(next - column.raw.begin());
         std::size_t end = i; // a run of them has the same neighbours
@@ -132,9 +135,8 @@ std::vector<RejectedRow> takeOutPowerOnValues(LogColumn& column)
         for (; i < end; ++i) {
             drop[i] = jump;
             if (jump)
-                rejected.push_back({column.line[i], column.header, shortestText(column.raw[i]),
-                                    "jumps from its neighbours to what a sensor gives after "
-                                    "power-on"});
+                rejected.push_back(
+                    {column.line[i], column.header, shortestText(column.raw[i]), why});
         }
         next = column.raw.begin() + static_cast<std::ptrdiff_t>(end);
     }

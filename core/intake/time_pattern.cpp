@@ -1,9 +1,11 @@
 #include "core/intake/time_pattern.h"
 
 #include "core/intake/clock_scan.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
 
+#include <QtGlobal>
 #include <algorithm>
 #include <array>
 
@@ -99,7 +101,7 @@ Result<TimePattern> TimePattern::compile(std::string_view text)
         if (c == '\'') {
             const std::size_t end = text.find('\'', i + 1);
             if (end == text.npos)
-                return dataProblem("a quote in the pattern is left open");
+                return dataProblem(Phrase::tr("a quote in the pattern is left open"));
             for (const char inside : text.substr(i + 1, end - i - 1))
                 pattern.m_parts.push_back({Piece::literal, 1, inside});
             i = end + 1;
@@ -136,10 +138,11 @@ Done TimePattern::addLetters(char letter, int count)
     });
     const std::string letters(static_cast<std::size_t>(count), letter);
     if (found == known.end())
-        return dataProblem("\"" + letters + "\" means nothing in a pattern", {},
-                           "put words in 'quotes'");
+        return dataProblem(Phrase::tr("\"%1\" means nothing in a pattern").with(letters), {},
+                           Phrase::tr("put words in 'quotes'"));
     if (has(found->piece))
-        return dataProblem("\"" + letters + "\" says something that was said before it");
+        return dataProblem(
+            Phrase::tr("\"%1\" says something that was said before it").with(letters));
     m_parts.push_back({found->piece, count, 0});
     return {};
 }
@@ -152,24 +155,26 @@ bool TimePattern::has(Piece piece) const
 
 Done TimePattern::checkComplete() const
 {
-    const auto lacks = [](const char* what) {
-        return dataProblem(std::string("the pattern lacks the ") + what);
-    };
     if (has(Piece::year) == has(Piece::shortYear))
-        return has(Piece::year) ? dataProblem("the pattern has the year twice")
-                                : lacks("year (yyyy or yy)");
+        return has(Piece::year)
+                   ? dataProblem(Phrase::tr("the pattern has the year twice"))
+                   : dataProblem(Phrase::tr("the pattern lacks the year (yyyy or yy)"));
     if (has(Piece::month) == has(Piece::monthName))
-        return has(Piece::month) ? dataProblem("the pattern has the month twice")
-                                 : lacks("month (MM or MMM)");
+        return has(Piece::month)
+                   ? dataProblem(Phrase::tr("the pattern has the month twice"))
+                   : dataProblem(Phrase::tr("the pattern lacks the month (MM or MMM)"));
     if (!has(Piece::day))
-        return lacks("day (dd)");
+        return dataProblem(Phrase::tr("the pattern lacks the day (dd)"));
     if (has(Piece::hour) == has(Piece::hour12))
-        return has(Piece::hour) ? dataProblem("the pattern has the hour twice")
-                                : lacks("hour (HH)");
+        return has(Piece::hour) ? dataProblem(Phrase::tr("the pattern has the hour twice"))
+                                : dataProblem(Phrase::tr("the pattern lacks the hour (HH)"));
     if (has(Piece::hour12) != has(Piece::halfDay))
-        return has(Piece::hour12) ? lacks("half of the day (a) that belongs to hh")
-                                  : dataProblem("AM and PM go with hh, not with HH");
-    return has(Piece::minute) ? Done() : lacks("minute (mm)");
+        return has(Piece::hour12)
+                   ? dataProblem(
+                         Phrase::tr("the pattern lacks the half of the day (a) that belongs to hh"))
+                   : dataProblem(Phrase::tr("AM and PM go with hh, not with HH"));
+    return has(Piece::minute) ? Done()
+                              : dataProblem(Phrase::tr("the pattern lacks the minute (mm)"));
 }
 
 bool TimePattern::readPart(const Part& part, std::string_view& text, Fields& fields)
@@ -227,27 +232,27 @@ tl::expected<Stamp, const char*> TimePattern::read(std::string_view text) const
     const auto reason = [](const char* why) { return tl::unexpected<const char*>(why); };
     text = trimmed(text);
     if (text.empty())
-        return reason("is missing");
+        return reason(QT_TRANSLATE_NOOP("Phrase", "is missing"));
     Fields fields;
     for (const Part& part : m_parts) {
         if (!readPart(part, text, fields))
-            return reason("does not fit the pattern");
+            return reason(QT_TRANSLATE_NOOP("Phrase", "does not fit the pattern"));
     }
     if (!text.empty())
-        return reason("goes on where the pattern ends");
+        return reason(QT_TRANSLATE_NOOP("Phrase", "goes on where the pattern ends"));
     if (fields.afternoon) {
         if (fields.hour < 1 || fields.hour > 12)
-            return reason("has an hour that is not 1 … 12");
+            return reason(QT_TRANSLATE_NOOP("Phrase", "has an hour that is not 1 … 12"));
         fields.hour = fields.hour % 12 + (*fields.afternoon ? 12 : 0);
     }
     if (fields.hour > 23 || fields.minute > 59 || fields.second > 59)
-        return reason("is no time of day");
+        return reason(QT_TRANSLATE_NOOP("Phrase", "is no time of day"));
     if (fields.year < firstPlausibleYear || fields.year > lastPlausibleYear)
-        return reason("its year is not between 1990 and 2100");
+        return reason(QT_TRANSLATE_NOOP("Phrase", "its year is not between 1990 and 2100"));
     const year_month_day date{year{fields.year}, month{static_cast<unsigned>(fields.month)},
                               day{static_cast<unsigned>(fields.day)}};
     if (!date.ok())
-        return reason("is no date of the calendar");
+        return reason(QT_TRANSLATE_NOOP("Phrase", "is no date of the calendar"));
     const Milliseconds wall = local_days{date}.time_since_epoch() + hours{fields.hour} +
                               minutes{fields.minute} + seconds{fields.second} +
                               milliseconds{fields.milliseconds};

@@ -1,5 +1,7 @@
 #include "core/intake/tokens.h"
 
+#include "core/intake/log_places.h"
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
@@ -26,16 +28,12 @@ void append(std::string& to, std::string_view text)
         to.push_back(c);
 }
 
-std::string linePlace(std::int64_t line)
-{
-    return "line " + std::to_string(line);
-}
-
 Problem tooMany(std::int64_t line)
 {
-    return {ProblemKind::data,
-            "the row has more than " + std::to_string(CsvTokens::maxFields) + " fields",
-            linePlace(line), "this is no log of a few sensors"};
+    return {
+        ProblemKind::data,
+        Phrase::tr("the row has more than %1 fields").with(std::to_string(CsvTokens::maxFields)),
+        linePlace(line), Phrase::tr("this is no log of a few sensors")};
 }
 
 } // namespace
@@ -153,11 +151,12 @@ Done CsvTokens::feedQuoted(std::string_view text)
             break;
         if (done != part.size())
             return dataProblem(m_parser.quoted != 0
-                                   ? "there is text behind a closing quote"
-                                   : "a quote stands inside a field that does not begin with one",
+                                   ? Phrase::tr("there is text behind a closing quote")
+                                   : Phrase::tr("a quote stands inside a field that does not "
+                                                "begin with one"),
                                linePlace(m_line),
-                               "a quote inside a field is written as two, and "
-                               "the field in quotes");
+                               Phrase::tr("a quote inside a field is written as two, and the "
+                                          "field in quotes"));
         if (m_parser.entry_pos > maxField)
             return tooLong();
         text.remove_prefix(part.size());
@@ -172,8 +171,8 @@ Done CsvTokens::finish()
     if (!m_tail.empty())
         deliverPlain(std::exchange(m_tail, {}), false);
     if (csv_fini(&m_parser, onField, onRowEnd, this) != 0)
-        return dataProblem("the quote that opens here is never closed", linePlace(m_line),
-                           "close or remove it");
+        return dataProblem(Phrase::tr("the quote that opens here is never closed"),
+                           linePlace(m_line), Phrase::tr("close or remove it"));
     return m_problem ? Done(failure(*m_problem)) : Done();
 }
 
@@ -244,8 +243,8 @@ void CsvTokens::deliver(bool ended)
 
 tl::unexpected<Problem> CsvTokens::tooLong() const
 {
-    return dataProblem("a field is longer than 1 MiB, or a row longer than 4 MiB",
-                       linePlace(m_line), "look for a quote that is never closed");
+    return dataProblem(Phrase::tr("a field is longer than 1 MiB, or a row longer than 4 MiB"),
+                       linePlace(m_line), Phrase::tr("look for a quote that is never closed"));
 }
 
 } // namespace holdband

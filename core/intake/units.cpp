@@ -1,7 +1,9 @@
 #include "core/intake/units.h"
 
+#include "core/intake/log_places.h"
 #include "core/text/near.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 
 #include <algorithm>
@@ -23,19 +25,24 @@ bool fits(ReadingUnit unit, SeriesKind kind)
     return false;
 }
 
-std::string_view kindWords(SeriesKind kind)
+std::string kindWords(SeriesKind kind)
 {
     switch (kind) {
     case SeriesKind::temperature:
-        return "temperature";
+        return Phrase::tr("temperature");
     case SeriesKind::power:
-        return "power";
+        return Phrase::tr("power");
     case SeriesKind::gravity:
-        return "gravity";
+        return Phrase::tr("gravity");
     case SeriesKind::meter:
-        return "energy";
+        return Phrase::tr("energy");
     }
     return {};
+}
+
+std::string headerSays(ReadingUnit unit)
+{
+    return Phrase::tr("the header says %1").with(unitSymbol(unit));
 }
 
 namespace {
@@ -86,12 +93,12 @@ Result<ChosenUnit> said(ReadingUnit unit, const WantedColumn& wanted,
                         std::optional<ReadingUnit> byHeader)
 {
     if (!fits(unit, wanted.kind))
-        return dataProblem("\"" + wanted.name + "\" reads " + std::string(kindWords(wanted.kind)) +
-                           ", which is not in " + std::string(unitSymbol(unit)));
-    ChosenUnit chosen{unit, "told to be in " + std::string(unitSymbol(unit)), true, false, {}};
+        return dataProblem(Phrase::tr("\"%1\" reads %2, which is not in %3")
+                               .with(wanted.name, kindWords(wanted.kind), unitSymbol(unit)));
+    ChosenUnit chosen{unit, Phrase::tr("told to be in %1").with(unitSymbol(unit)), true, false, {}};
     if (byHeader && *byHeader != unit)
-        chosen.warning = "the header says " + std::string(unitSymbol(*byHeader)) +
-                         ", but the import was told " + std::string(unitSymbol(unit));
+        chosen.warning = Phrase::tr("the header says %1, but the import was told %2")
+                             .with(unitSymbol(*byHeader), unitSymbol(unit));
     return chosen;
 }
 
@@ -139,18 +146,17 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
     if (request.temperatureUnit && wanted.kind == SeriesKind::temperature)
         return said(*request.temperatureUnit, wanted, byHeader);
     if (byHeader && !fits(*byHeader, wanted.kind))
-        return dataProblem("the header says " + std::string(unitSymbol(*byHeader)) + ", but \"" +
-                               wanted.name + "\" reads " + std::string(kindWords(wanted.kind)),
-                           "column " + header[column], "choose another column for it",
+        return dataProblem(Phrase::tr("the header says %1, but \"%2\" reads %3")
+                               .with(unitSymbol(*byHeader), wanted.name, kindWords(wanted.kind)),
+                           columnPlace(header[column]), Phrase::tr("choose another column for it"),
                            Decision::columns);
     if (byHeader)
-        return ChosenUnit{
-            *byHeader, "the header says " + std::string(unitSymbol(*byHeader)), false, false, {}};
+        return ChosenUnit{*byHeader, headerSays(*byHeader), false, false, {}};
     const ReadingUnit unit = fallback(wanted.kind, request.fallbackUnit);
     if (request.fallbackSaid && wanted.kind == SeriesKind::temperature)
         return said(unit, wanted, byHeader);
     return ChosenUnit{unit,
-                      "the header says no unit: taken as " + std::string(unitSymbol(unit)),
+                      Phrase::tr("the header says no unit: taken as %1").with(unitSymbol(unit)),
                       false,
                       true,
                       {}};
@@ -165,17 +171,17 @@ Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& uni
     if (!doubt.any)
         return std::string{};
     const bool temperature = column.kind == SeriesKind::temperature;
-    const std::string other = column.unit == ReadingUnit::celsius ? "f" : "c";
-    const std::string what = "the median " + shortestText(middle) + " is odd for " +
-                             std::string(unitSymbol(column.unit)) + " (" + unit.reason + ")";
+    const bool celsius = column.unit == ReadingUnit::celsius;
+    const std::string what = Phrase::tr("the median %1 is odd for %2 (%3)")
+                                 .with(shortestText(middle), unitSymbol(column.unit), unit.reason);
     if (unit.said || doubt.onlyWarn)
-        return "column " + column.header + ": " + what;
-    return dataProblem(what, "column " + column.header,
-                       temperature ? "say --unit " + other + " if they are in °" +
-                                         (other == "f" ? "F" : "C") + ", or --unit " +
-                                         (other == "f" ? "c" : "f") + " if they are right"
-                                   : "write the right unit in the header, in brackets",
-                       Decision::unit);
+        return columnPlace(column.header) + ": " + what;
+    return dataProblem(
+        what, columnPlace(column.header),
+        !temperature ? Phrase::tr("write the right unit in the header, in brackets")
+        : celsius    ? Phrase::tr("say --unit f if they are in °F, or --unit c if they are right")
+                     : Phrase::tr("say --unit c if they are in °C, or --unit f if they are right"),
+        Decision::unit);
 }
 
 } // namespace holdband

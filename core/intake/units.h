@@ -23,7 +23,10 @@ struct ChosenUnit {
 bool fits(ReadingUnit unit, SeriesKind kind);
 
 /// "temperature", "power", "gravity", "energy"
-std::string_view kindWords(SeriesKind kind);
+std::string kindWords(SeriesKind kind);
+
+/// "the header says °F"
+std::string headerSays(ReadingUnit unit);
 
 /// In this order: the column's own request, --unit (temperatures only), the header, the fallback.
 /// A last word of one letter ("Beer F") counts as unit only where the header isn't the sensor's

@@ -1,5 +1,9 @@
 #include "core/intake/values.h"
 
+#include "core/intake/log_places.h"
+#include "core/text/phrase.h"
+
+#include <QtGlobal>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -29,8 +33,9 @@ bool couldBeGroups(std::string_view text)
 
 const char* impossibleTemperature(double celsius)
 {
-    return std::fabs(celsius + 127.0) < 0.05 ? "is what a disconnected sensor gives"
-                                             : "is no temperature that a sensor here can give";
+    return std::fabs(celsius + 127.0) < 0.05
+               ? QT_TRANSLATE_NOOP("Phrase", "is what a disconnected sensor gives")
+               : QT_TRANSLATE_NOOP("Phrase", "is no temperature that a sensor here can give");
 }
 
 const char* outside(double value, double low, double high, const char* reason)
@@ -102,16 +107,19 @@ Result<char> NumberCells::decimalSign() const
     if (m_comma.line == 0)
         return '.';
     if (m_point.line != 0)
-        return dataProblem("the log mixes decimal signs: \"" + m_comma.text + "\" here, \"" +
-                               m_point.text + "\" in line " + std::to_string(m_point.line),
-                           "line " + std::to_string(m_comma.line),
-                           "write all numbers with one sign and without groups of thousands",
-                           Decision::decimalSign);
+        return dataProblem(
+            Phrase::tr("the log mixes decimal signs: \"%1\" here, \"%2\" in line %3")
+                .with(m_comma.text, m_point.text, std::to_string(m_point.line)),
+            linePlace(m_comma.line),
+            Phrase::tr("write all numbers with one sign and without groups of thousands"),
+            Decision::decimalSign);
     if (!m_commaIsDecimal)
         return dataProblem(
-            "\"" + m_comma.text + "\" can be read in two ways, and no other number shows which",
-            "line " + std::to_string(m_comma.line),
-            "say --decimal comma (a decimal comma) or --decimal point (groups of thousands)",
+            Phrase::tr("\"%1\" can be read in two ways, and no other number shows which")
+                .with(m_comma.text),
+            linePlace(m_comma.line),
+            Phrase::tr("say --decimal comma (a decimal comma) or --decimal point (groups of "
+                       "thousands)"),
             Decision::decimalSign);
     return ',';
 }
@@ -125,15 +133,17 @@ const char* impossible(ReadingUnit unit, double value)
         return value >= -67.0 && value <= 257.0 ? nullptr
                                                 : impossibleTemperature((value - 32.0) / 1.8);
     case ReadingUnit::specificGravity:
-        return outside(value, 0.9, 1.3, "is no specific gravity of beer");
+        return outside(value, 0.9, 1.3,
+                       QT_TRANSLATE_NOOP("Phrase", "is no specific gravity of beer"));
     case ReadingUnit::degreePlato:
-        return outside(value, -5.0, 50.0, "is no extract of beer in °P");
+        return outside(value, -5.0, 50.0,
+                       QT_TRANSLATE_NOOP("Phrase", "is no extract of beer in °P"));
     case ReadingUnit::watt:
     case ReadingUnit::kilowatt:
-        return value < 0.0 ? "is a power below 0" : nullptr;
+        return value < 0.0 ? QT_TRANSLATE_NOOP("Phrase", "is a power below 0") : nullptr;
     case ReadingUnit::wattHour:
     case ReadingUnit::kilowattHour:
-        return value < 0.0 ? "is a register below 0" : nullptr;
+        return value < 0.0 ? QT_TRANSLATE_NOOP("Phrase", "is a register below 0") : nullptr;
     }
     return nullptr;
 }

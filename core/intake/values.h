@@ -48,9 +48,10 @@ private:
     bool m_commaIsDecimal = false; ///< some cell can't be read as a group of thousands
 };
 
-/// Why a value in this unit can't be one; null where it can. Temperatures outside −55 … +125 °C
-/// (the range of the DS18B20, from its datasheet) and its "disconnected" value −127 °C = −196.6 °F
-/// (datasheet); gravity outside 0.9 … 1.3 SG or −5 … 50 °P; power and registers below 0.
+/// Why a value in this unit can't be one, in English, for Phrase::tr; null where it can.
+/// Temperatures outside −55 … +125 °C (the range of the DS18B20, from its datasheet) and its
+/// "disconnected" value −127 °C = −196.6 °F (datasheet); gravity outside 0.9 … 1.3 SG or −5 … 50
+/// °P; power and registers below 0.
 const char* impossible(ReadingUnit unit, double value);
 
 } // namespace holdband

@@ -6,6 +6,7 @@
 #include "core/intake/remembered.h"
 #include "core/store/equipment.h"
 #include "core/store/readings.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -104,9 +105,11 @@ private:
         if (look->news == FileNews::nothing)
             return {};
         if (look->news == FileNews::shrunk)
-            m_report.remarks.push_back(name + " became shorter: it was read anew");
+            m_report.remarks.push_back(
+                Phrase::tr("%1 became shorter: it was read anew").with(name));
         if (look->news == FileNews::replaced)
-            m_report.remarks.push_back(name + " is another file than it was: it was read anew");
+            m_report.remarks.push_back(
+                Phrase::tr("%1 is another file than it was: it was read anew").with(name));
         if (look->news == FileNews::grown && look->bytewise) {
             const Done done = takeGrown(path, *seen, *look);
             if (done || done.error().kind != ProblemKind::data)
@@ -148,9 +151,10 @@ private:
             return done;
         next.map.dateOrder = next.map.dateOrderFound;
         options.map = next.map;
-        m_report.remarks.push_back(nameOf(path) + ": its dates fit two orders and are taken as " +
-                                   std::string(orderWords(*next.map.dateOrder)) +
-                                   ", as in the last file of its kind");
+        m_report.remarks.push_back(
+            Phrase::tr("%1: its dates fit two orders and are taken as %2, as in the last file of "
+                       "its kind")
+                .with(nameOf(path), orderWords(*next.map.dateOrder)));
         return keepWhole(path, options, next, look);
     }
 
@@ -211,13 +215,16 @@ private:
     {
         const std::string& name = report.file.fileName;
         if (report.file.rejectedTotal > 0)
-            m_report.remarks.push_back(name + ": " + std::to_string(report.file.rejectedTotal) +
-                                       " rejected, the first in line " +
-                                       std::to_string(report.file.rejected.front().line) + ": " +
-                                       report.file.rejected.front().reason);
+            m_report.remarks.push_back(Phrase::tr("%1: %2 rejected, the first in line %3: %4")
+                                           .with(name, std::to_string(report.file.rejectedTotal),
+                                                 std::to_string(report.file.rejected.front().line),
+                                                 report.file.rejected.front().reason));
         if (report.conflicting() > 0)
-            m_report.remarks.push_back(name + ": " + std::to_string(report.conflicting()) +
-                                       " readings differ from what stands; what stands is kept");
+            m_report.remarks.push_back(
+                Phrase::counted("%1: %n readings differ from what stands; what stands is kept",
+                                "%1: %n readings differ from what stands; what stands is kept",
+                                static_cast<std::uint64_t>(report.conflicting()))
+                    .with(name));
     }
 
     const store::LogbookFile& m_logbook;

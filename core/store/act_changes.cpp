@@ -2,6 +2,7 @@
 
 #include "core/digest.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <utility>
 
@@ -38,8 +39,8 @@ Result<Changeset> changesOf(const Database& database, ActId act)
         return Changeset();
     auto& [changes, digest] = rows->front();
     if (digestOf(changes) != digest)
-        return fileProblem("the record of what was changed is damaged", database.path(),
-                           "`holdband check` says what else is");
+        return fileProblem(Phrase::tr("the record of what was changed is damaged"), database.path(),
+                           Phrase::tr("`holdband check` says what else is"));
     return std::move(changes);
 }
 

@@ -1,5 +1,7 @@
 #include "core/store/backup.h"
 
+#include "core/text/phrase.h"
+
 #include <fcntl.h>
 #include <filesystem>
 #include <unistd.h>
@@ -22,7 +24,8 @@ Done copyPages(const Database& from, const Database& to)
     auto sound = to.text("PRAGMA quick_check(1)");
     HOLDBAND_TRY(sound);
     if (*sound != "ok")
-        return fileProblem("the copy is damaged", to.path(), "check the disk");
+        return fileProblem(Phrase::tr("the copy is damaged"), to.path(),
+                           Phrase::tr("check the disk"));
     return {};
 }
 
@@ -48,8 +51,8 @@ Done backupTo(const Database& database, const std::string& target)
 {
     std::error_code error;
     if (fs::exists(fs::symlink_status(target, error)))
-        return fileProblem("something stands there already; nothing was changed", target,
-                           "choose another name");
+        return fileProblem(Phrase::tr("something stands there already; nothing was changed"),
+                           target, Phrase::tr("choose another name"));
     const std::string unfinished = target + ".part";
     removeUnfinished(unfinished);
     const auto copy = [&]() -> Done {
@@ -59,11 +62,12 @@ Done backupTo(const Database& database, const std::string& target)
     };
     Done copied = copy();
     if (copied && !syncFile(unfinished))
-        copied = fileProblem("the copy could not be brought to the disk", target);
+        copied = fileProblem(Phrase::tr("the copy could not be brought to the disk"), target);
     if (copied) {
         fs::rename(unfinished, target, error);
         if (error)
-            copied = fileProblem("the copy could not be named: " + error.message(), target);
+            copied = fileProblem(
+                Phrase::tr("the copy could not be named: %1").with(error.message()), target);
     }
     if (!copied) {
         removeUnfinished(unfinished);

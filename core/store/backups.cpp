@@ -6,6 +6,7 @@
 #include "core/store/seal.h"
 #include "core/store/soundness.h"
 #include "core/store/writer_lock.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -131,13 +132,15 @@ Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place,
     const auto sealed = sealHolds(logbook);
     HOLDBAND_TRY(sealed);
     if (!*sealed)
-        return fileProblem("the logbook no longer fits its seal, so no copy was made of it",
-                           logbook.path(), "`holdband check` says more");
+        return fileProblem(
+            Phrase::tr("the logbook no longer fits its seal, so no copy was made of it"),
+            logbook.path(), Phrase::tr("`holdband check` says more"));
     std::error_code error;
     fs::create_directories(folder, error);
     if (error || !fs::is_directory(folder))
-        return fileProblem("the folder for the copies can't be made", folder,
-                           "make room for it there, or choose another place for backups");
+        return fileProblem(
+            Phrase::tr("the folder for the copies can't be made"), folder,
+            Phrase::tr("make room for it there, or choose another place for backups"));
     clearUnfinished(folder, name);
     BackupCopy copy;
     copy.path = (fs::path(folder) / (stampOf(now) + name)).string();

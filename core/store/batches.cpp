@@ -1,8 +1,10 @@
 #include "core/store/batches.h"
 
+#include "core/logbook/places.h"
 #include "core/store/naming.h"
 #include "core/store/rows.h"
 #include "core/store/schedules.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -151,8 +153,8 @@ Result<Named> namedBy(const Database& database, const Batch& batch)
     auto setup = idOf(database, "setups", "setup", batch.setup);
     HOLDBAND_TRY(setup);
     if (batch.beerSensor.empty())
-        return dataProblem("the batch has no sensor in its beer", "batch \"" + batch.name + "\"",
-                           "name the one that reads it");
+        return dataProblem(Phrase::tr("the batch has no sensor in its beer"),
+                           batchPlace(batch.name), Phrase::tr("name the one that reads it"));
     auto beer = idOf(database, "sensors", "sensor", batch.beerSensor);
     HOLDBAND_TRY(beer);
     auto ambient = optionalId(database, "sensors", "sensor", batch.ambientSensor);
@@ -240,6 +242,20 @@ Done updateBatch(const Change& change, const std::string& name, const Batch& bat
     return writeDetails(database, *id, batch);
 }
 
+namespace {
+
+/// Why a batch can't be removed, by the number that the query in removeBatch() gives.
+std::string whatHolds(std::int64_t user, const std::string& batch)
+{
+    if (user == 0)
+        return Phrase::tr("the batch \"%1\" has notes").with(batch);
+    if (user == 1)
+        return Phrase::tr("the batch \"%1\" has readings of its own").with(batch);
+    return Phrase::tr("the batch \"%1\" has a batch that was split from it").with(batch);
+}
+
+} // namespace
+
 Done removeBatch(const Change& change, const std::string& name)
 {
     const Database& database = change.database();
@@ -247,14 +263,14 @@ Done removeBatch(const Change& change, const std::string& name)
     HOLDBAND_TRY(id);
     auto users = query(
         database,
-        "SELECT 'notes' FROM journal WHERE batch = ?1 UNION ALL SELECT 'readings of its own' "
-        "FROM hand_readings WHERE batch = ?1 UNION ALL SELECT 'a batch that was split from it' "
+        "SELECT 0 FROM journal WHERE batch = ?1 UNION ALL SELECT 1 "
+        "FROM hand_readings WHERE batch = ?1 UNION ALL SELECT 2 "
         "FROM batches WHERE split_from = ?1 LIMIT 1",
-        [](const Statement& row) { return row.text(0); }, *id);
+        [](const Statement& row) { return row.integer(0); }, *id);
     HOLDBAND_TRY(users);
     if (!users->empty())
-        return dataProblem("the batch \"" + name + "\" has " + users->front(), {},
-                           "take those away first, or end the batch");
+        return dataProblem(whatHolds(users->front(), name), {},
+                           Phrase::tr("take those away first, or end the batch"));
     HOLDBAND_TRY(removeDetails(database, *id));
     HOLDBAND_TRY(execute(database, "DELETE FROM causes WHERE batch = ?", *id));
     return execute(database, "DELETE FROM batches WHERE id = ?", *id);

@@ -2,6 +2,7 @@
 
 #include "core/logbook/names.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 namespace holdband::store {
 
@@ -22,9 +23,9 @@ KeptCause keptFrom(const Statement& row)
 Done checkCause(const ExcursionCause& cause)
 {
     if (cause.span.end < cause.span.start)
-        return dataProblem("the excursion ends before it begins");
+        return dataProblem(Phrase::tr("the excursion ends before it begins"));
     if (!cause.cause && cause.note.find_first_not_of(" \t\r\n") == std::string::npos)
-        return dataProblem("there is neither a cause nor a note");
+        return dataProblem(Phrase::tr("there is neither a cause nor a note"));
     return {};
 }
 

@@ -1,6 +1,7 @@
 #include "core/store/changeset.h"
 
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <array>
 
@@ -9,8 +10,8 @@ namespace holdband::store {
 namespace {
 
 /// Tables with a record of their own, or of nothing that a person entered.
-constexpr std::array<std::string_view, 6> unrecorded{
-    "acts", "act_changes", "seal", "readings", "aside_readings", "log_maps"};
+constexpr std::array<std::string_view, 6> unrecorded{"acts",     "act_changes",    "seal",
+                                                     "readings", "aside_readings", "log_maps"};
 
 struct FreeMemory {
     void operator()(void* memory) const { sqlite3_free(memory); }
@@ -232,8 +233,9 @@ Done applyChanges(const Database& database, const Changeset& changes)
         sqlite3changeset_apply(database.raw(), static_cast<int>(changes.size()),
                                const_cast<char*>(changes.data()), nullptr, onConflict, nullptr);
     if (code == SQLITE_ABORT || (code & 0xff) == SQLITE_CONSTRAINT)
-        return dataProblem("something that came later stands on this; nothing was changed", {},
-                           "take the later change back first");
+        return dataProblem(
+            Phrase::tr("something that came later stands on this; nothing was changed"), {},
+            Phrase::tr("take the later change back first"));
     return checked(database, code);
 }
 

@@ -1,8 +1,10 @@
 #include "core/store/equipment.h"
 
 #include "core/logbook/names.h"
+#include "core/logbook/places.h"
 #include "core/store/naming.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -48,15 +50,15 @@ Result<std::int64_t> idToRename(const Database& database, std::string_view table
 
 /// Whether one of the queries, each with one parameter, finds a row.
 Done checkUnused(const Database& database, std::int64_t id, const std::string& name,
-                 std::initializer_list<std::pair<std::string_view, std::string_view>> users)
+                 std::initializer_list<std::pair<std::string_view, std::string>> users)
 {
     for (const auto& [sql, what] : users) {
         auto rows = query(
             database, std::string(sql) + " LIMIT 1", [](const Statement&) { return true; }, id);
         HOLDBAND_TRY(rows);
         if (!rows->empty())
-            return dataProblem("\"" + name + "\" is in use: " + std::string(what), {},
-                               "retire it instead");
+            return dataProblem(Phrase::tr("\"%1\" is in use: %2").with(name, what), {},
+                               Phrase::tr("retire it instead"));
     }
     return {};
 }
@@ -99,12 +101,13 @@ Done writePartsAndRatings(const Database& database, std::int64_t id, const Setup
 
 Done checkSetup(const Setup& setup)
 {
-    const std::string place = "setup \"" + setup.name + "\"";
+    const std::string place = setupPlace(setup.name);
     if (setup.vessels < 1)
-        return dataProblem("a setup has one vessel at least", place);
+        return dataProblem(Phrase::tr("a setup has one vessel at least"), place);
     for (const Part& part : setup.parts) {
         if (!(part.quantity >= 0.0) || !(part.price >= 0.0))
-            return dataProblem("quantity and price must not be negative", place + ", " + part.item);
+            return dataProblem(Phrase::tr("quantity and price must not be negative"),
+                               place + ", " + part.item);
     }
     return {};
 }
@@ -170,12 +173,12 @@ Done removeSetup(const Change& change, const std::string& name)
     const Database& database = change.database();
     auto id = idOf(database, "setups", "setup", name);
     HOLDBAND_TRY(id);
-    HOLDBAND_TRY(
-        checkUnused(database, *id, name,
-                    {{"SELECT 1 FROM batches WHERE setup = ?", "a batch ran on it"},
-                     {"SELECT 1 FROM meters WHERE setup = ?", "a meter counts for it"},
-                     {"SELECT 1 FROM meter_moves WHERE setup = ?", "a meter counted for it"},
-                     {"SELECT 1 FROM sensors WHERE setup = ?", "a sensor belongs to it"}}));
+    HOLDBAND_TRY(checkUnused(
+        database, *id, name,
+        {{"SELECT 1 FROM batches WHERE setup = ?", Phrase::tr("a batch ran on it")},
+         {"SELECT 1 FROM meters WHERE setup = ?", Phrase::tr("a meter counts for it")},
+         {"SELECT 1 FROM meter_moves WHERE setup = ?", Phrase::tr("a meter counted for it")},
+         {"SELECT 1 FROM sensors WHERE setup = ?", Phrase::tr("a sensor belongs to it")}}));
     HOLDBAND_TRY(writePartsAndRatings(database, *id, Setup{}));
     return execute(database, "DELETE FROM setups WHERE id = ?", *id);
 }
@@ -201,8 +204,8 @@ Done writeOffsets(const Database& database, std::int64_t id, const Sensor& senso
     for (std::size_t i = 0; i < sensor.offsets.size(); ++i) {
         const Offset& offset = sensor.offsets[i];
         if (i > 0 && offset.from <= sensor.offsets[i - 1].from)
-            return dataProblem("two offsets begin at the same time, or not in order",
-                               "sensor \"" + sensor.name + "\"");
+            return dataProblem(Phrase::tr("two offsets begin at the same time, or not in order"),
+                               sensorPlace(sensor.name));
         HOLDBAND_TRY(execute(database, "INSERT INTO offsets VALUES (?, ?, ?, ?, ?)", id,
                              toMs(offset.from), offset.add.kelvins(), number(offset.doubt),
                              std::string_view(offset.why)));
@@ -287,12 +290,14 @@ Done removeSensor(const Change& change, const std::string& name)
     HOLDBAND_TRY(checkUnused(
         database, *id, name,
         {{"SELECT 1 FROM batches WHERE ?1 IN (beer_sensor, ambient_sensor)",
-          "a batch is read by it"},
-         {"SELECT 1 FROM beer_uses WHERE sensor = ?", "a batch was read by it"},
-         {"SELECT 1 FROM import_columns WHERE sensor = ?", "it has imported readings"},
-         {"SELECT 1 FROM hand_readings WHERE sensor = ?", "it has readings"},
-         {"SELECT 1 FROM value_corrections WHERE sensor = ?", "it has corrected readings"},
-         {"SELECT 1 FROM exclusions WHERE sensor = ?", "stretches of it are left out"}}));
+          Phrase::tr("a batch is read by it")},
+         {"SELECT 1 FROM beer_uses WHERE sensor = ?", Phrase::tr("a batch was read by it")},
+         {"SELECT 1 FROM import_columns WHERE sensor = ?", Phrase::tr("it has imported readings")},
+         {"SELECT 1 FROM hand_readings WHERE sensor = ?", Phrase::tr("it has readings")},
+         {"SELECT 1 FROM value_corrections WHERE sensor = ?",
+          Phrase::tr("it has corrected readings")},
+         {"SELECT 1 FROM exclusions WHERE sensor = ?",
+          Phrase::tr("stretches of it are left out")}}));
     HOLDBAND_TRY(execute(database, "DELETE FROM offsets WHERE sensor = ?", *id));
     return execute(database, "DELETE FROM sensors WHERE id = ?", *id);
 }
@@ -332,8 +337,8 @@ Done writeMoves(const Database& database, std::int64_t id, const Meter& meter)
     for (std::size_t i = 0; i < meter.moves.size(); ++i) {
         const MeterMove& move = meter.moves[i];
         if (i > 0 && move.from <= meter.moves[i - 1].from)
-            return dataProblem("two moves are at the same time, or not in order",
-                               "meter \"" + meter.name + "\"");
+            return dataProblem(Phrase::tr("two moves are at the same time, or not in order"),
+                               meterPlace(meter.name));
         auto setup = optionalSetupId(database, move.setup);
         HOLDBAND_TRY(setup);
         HOLDBAND_TRY(execute(database, "INSERT INTO meter_moves VALUES (?, ?, ?)", id,
@@ -402,8 +407,9 @@ Done removeMeter(const Change& change, const std::string& name)
     const Database& database = change.database();
     auto id = idOf(database, "meters", "meter", name);
     HOLDBAND_TRY(id);
-    HOLDBAND_TRY(checkUnused(database, *id, name,
-                             {{"SELECT 1 FROM meter_readings WHERE meter = ?", "it was read"}}));
+    HOLDBAND_TRY(
+        checkUnused(database, *id, name,
+                    {{"SELECT 1 FROM meter_readings WHERE meter = ?", Phrase::tr("it was read")}}));
     HOLDBAND_TRY(execute(database, "DELETE FROM meter_moves WHERE meter = ?", *id));
     return execute(database, "DELETE FROM meters WHERE id = ?", *id);
 }

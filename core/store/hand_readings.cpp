@@ -3,6 +3,7 @@
 #include "core/logbook/names.h"
 #include "core/store/corrections.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 namespace holdband::store {
 
@@ -92,7 +93,8 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
         [](const Statement&) { return true; }, *id, toMs(reading.at));
     HOLDBAND_TRY(standing);
     if (!standing->empty())
-        return dataProblem("\"" + owner.name + "\" has a reading at that instant already");
+        return dataProblem(
+            Phrase::tr("\"%1\" has a reading at that instant already").with(owner.name));
     HOLDBAND_TRY(execute(
         database,
         "INSERT INTO hand_readings (" + columnOf(owner) +

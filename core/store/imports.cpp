@@ -2,6 +2,7 @@
 
 #include "core/store/reading_place.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <charconv>
@@ -39,9 +40,11 @@ Done moveBack(const Database& database, std::int64_t import)
         [](const Statement& row) { return row.integer(0); }, import);
     HOLDBAND_TRY(taken);
     if (const std::int64_t count = taken->front(); count > 0)
-        return dataProblem("another import has since brought readings for " +
-                               std::to_string(count) + " of the same times",
-                           {}, "take that one back first");
+        return dataProblem(
+            Phrase::counted("another import has since brought readings for %n of the same times",
+                            "another import has since brought readings for %n of the same times",
+                            static_cast<std::uint64_t>(count)),
+            {}, Phrase::tr("take that one back first"));
     HOLDBAND_TRY(execute(database,
                          "INSERT INTO readings (place, value, import) SELECT place, value, import "
                          "FROM aside_readings WHERE import = ? ORDER BY place",
@@ -91,8 +94,9 @@ Done setMetersAside(const Change& change, ImportId import, bool aside)
             [](const Statement&) { return true; }, import.value);
         HOLDBAND_TRY(taken);
         if (!taken->empty())
-            return dataProblem("meter readings have since been entered for the same times", {},
-                               "take those back first");
+            return dataProblem(
+                Phrase::tr("meter readings have since been entered for the same times"), {},
+                Phrase::tr("take those back first"));
     }
     return execute(change.database(),
                    "UPDATE meter_readings SET set_aside = ? WHERE import = ? AND set_aside = ?",

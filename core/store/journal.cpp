@@ -1,6 +1,7 @@
 #include "core/store/journal.h"
 
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 namespace holdband::store {
 
@@ -18,7 +19,7 @@ Result<std::optional<std::int64_t>> batchId(const Database& database, const Jour
 Done checkText(const JournalNote& note)
 {
     if (note.text.find_first_not_of(" \t\r\n") == std::string::npos)
-        return dataProblem("the note has no words");
+        return dataProblem(Phrase::tr("the note has no words"));
     return {};
 }
 

@@ -9,6 +9,7 @@
 #include "core/store/schema.h"
 #include "core/store/seal.h"
 #include "core/store/writer_lock.h"
+#include "core/text/phrase.h"
 
 #include <filesystem>
 
@@ -23,14 +24,15 @@ Done checkRegularFile(const std::string& path)
     std::error_code error;
     const fs::file_status status = fs::status(path, error);
     if (!fs::exists(status))
-        return fileProblem("there is no such logbook", path, "make one with `holdband new`");
+        return fileProblem(Phrase::tr("there is no such logbook"), path,
+                           Phrase::tr("make one with `holdband new`"));
     if (fs::is_directory(status))
-        return fileProblem("this is a folder, no logbook", path);
+        return fileProblem(Phrase::tr("this is a folder, no logbook"), path);
     if (!fs::is_regular_file(status))
-        return fileProblem("this is no regular file", path);
+        return fileProblem(Phrase::tr("this is no regular file"), path);
     if (fs::file_size(path, error) == 0)
-        return fileProblem("the file is empty: it is no logbook", path,
-                           "make one with `holdband new`");
+        return fileProblem(Phrase::tr("the file is empty: it is no logbook"), path,
+                           Phrase::tr("make one with `holdband new`"));
     return {};
 }
 
@@ -69,8 +71,8 @@ Done refuseStanding(const std::string& path)
     std::error_code error;
     if (!fs::exists(fs::symlink_status(path, error)))
         return {};
-    return fileProblem("something stands there already; nothing was changed", path,
-                       "choose another name");
+    return fileProblem(Phrase::tr("something stands there already; nothing was changed"), path,
+                       Phrase::tr("choose another name"));
 }
 
 Done bringUpToDate(const Database& database)

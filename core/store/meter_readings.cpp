@@ -3,6 +3,7 @@
 #include "core/logbook/names.h"
 #include "core/store/corrections.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -129,7 +130,8 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
         [](const Statement& row) { return row.integer(0); }, *id, toMs(reading.at));
     HOLDBAND_TRY(standing);
     if (!standing->empty())
-        return dataProblem("the meter \"" + meter + "\" has a reading at that instant already");
+        return dataProblem(
+            Phrase::tr("the meter \"%1\" has a reading at that instant already").with(meter));
     std::optional<std::int64_t> import;
     std::optional<std::int64_t> line;
     if (source) {
@@ -179,8 +181,8 @@ Done bringMeterReadingBack(const Change& change, MeterReadingId reading)
         [](const Statement&) { return true; }, reading.value);
     HOLDBAND_TRY(taken);
     if (!taken->empty())
-        return dataProblem("another reading has since been entered for the same time", {},
-                           "take that one away first");
+        return dataProblem(Phrase::tr("another reading has since been entered for the same time"),
+                           {}, Phrase::tr("take that one away first"));
     return execute(change.database(), "UPDATE meter_readings SET set_aside = 0 WHERE id = ?",
                    reading.value);
 }

@@ -1,7 +1,9 @@
 #include "core/store/naming.h"
 
 #include "core/store/rows.h"
+#include "core/store/thing_words.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -28,15 +30,14 @@ std::string shortened(const std::string& name)
 
 Done checkShape(std::string_view what, const std::string& name)
 {
-    const std::string kind(what);
+    const ThingWords& words = thingWords(what);
     if (folded(name).empty())
-        return dataProblem("a " + kind + " needs a name");
+        return dataProblem(Phrase::tr(words.needsName));
     if (name.size() > longestName)
-        return dataProblem("the " + kind + "'s name \"" + shortened(name) + "\" is too long", {},
-                           "at most " + std::to_string(longestName) + " bytes");
+        return dataProblem(Phrase::tr(words.tooLong).with(shortened(name)), {},
+                           Phrase::tr("at most %1 bytes").with(std::to_string(longestName)));
     if (std::any_of(name.begin(), name.end(), isControl))
-        return dataProblem("the " + kind + "'s name holds a line break or a control character", {},
-                           "take it out");
+        return dataProblem(Phrase::tr(words.hasControls), {}, Phrase::tr("take it out"));
     return {};
 }
 
@@ -52,11 +53,10 @@ Done checkNameIsFree(const Database& database, std::string_view table, std::stri
     HOLDBAND_TRY(names);
     for (const std::string& taken : *names) {
         if (taken == name)
-            return dataProblem("there is a " + std::string(what) + " \"" + name + "\" already");
+            return dataProblem(Phrase::tr(thingWords(what).taken).with(name));
         if (folded(taken) == folded(name))
-            return dataProblem("\"" + name + "\" and the " + std::string(what) + " \"" + taken +
-                                   "\" differ only in case or spaces",
-                               {}, "choose a name that can be told apart");
+            return dataProblem(Phrase::tr(thingWords(what).alike).with(name, taken), {},
+                               Phrase::tr("choose a name that can be told apart"));
     }
     return {};
 }

@@ -6,6 +6,7 @@
 #include "core/store/reading_units.h"
 #include "core/store/rows.h"
 #include "core/store/value_corrections.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 
@@ -36,11 +37,12 @@ Result<std::vector<ListedReading>> logged(const Database& database, std::int64_t
 
 void addHand(const std::vector<KeptHandReading>& kept, Span span, std::vector<ListedReading>& into)
 {
+    const std::string byHand = Phrase::tr("by hand");
     for (const KeptHandReading& reading : kept) {
         if (reading.inForce.at < span.start || reading.inForce.at > span.end)
             continue;
         ListedReading listed{
-            reading.inForce.at, reading.inForce.value, reading.inForce.unit, "by hand", {}, {},
+            reading.inForce.at, reading.inForce.value, reading.inForce.unit, byHand, {}, {},
             reading.id};
         if (!reading.before.empty()) {
             listed.instead = listed.value;

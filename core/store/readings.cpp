@@ -7,6 +7,7 @@
 #include "core/store/reading_units.h"
 #include "core/store/row_checksum.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <cmath>
@@ -229,7 +230,8 @@ Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
                        count, static_cast<std::int64_t>(checksum), first, last);
     const auto& [unit, sum] = before->front();
     if (unit != nameOf(rows.unit))
-        return dataProblem("the unit of \"" + rows.sensor + "\" is another than it was");
+        return dataProblem(
+            Phrase::tr("the unit of \"%1\" is another than it was").with(rows.sensor));
     // Added here, since SQLite would turn a sum beyond 64 bits into a real number.
     return execute(database,
                    "UPDATE import_columns SET readings = readings + ?, checksum = ?, "
@@ -264,7 +266,7 @@ bool isInForce(const Change& change, ImportId import)
 Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file)
 {
     if (!isInForce(change, import))
-        return dataProblem("the import that the rows would join is gone or taken back");
+        return dataProblem(Phrase::tr("the import that the rows would join is gone or taken back"));
     HOLDBAND_TRY(execute(change.database(),
                          "UPDATE imports SET rows_read = rows_read + ? WHERE id = ?", file.rowsRead,
                          import.value));

@@ -1,6 +1,8 @@
 #include "core/store/rows.h"
 
+#include "core/store/thing_words.h"
 #include "core/text/near.h"
+#include "core/text/phrase.h"
 
 namespace holdband::store {
 
@@ -17,7 +19,7 @@ Result<std::int64_t> idOf(const Database& database, std::string_view table, std:
     auto names = query(database, "SELECT name" + from + " ORDER BY name",
                        [](const Statement& row) { return row.text(0); });
     HOLDBAND_TRY(names);
-    return dataProblem("there is no " + std::string(what) + " \"" + name + "\"", {},
+    return dataProblem(Phrase::tr(thingWords(what).missing).with(name), {},
                        suggestion(name, *names));
 }
 

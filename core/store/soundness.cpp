@@ -5,6 +5,7 @@
 #include "core/store/row_checksum.h"
 #include "core/store/rows.h"
 #include "core/store/seal.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
 #include <map>
@@ -59,7 +60,8 @@ Done addTakenBack(const Database& database, std::map<Key, Sum>& sums,
         if (std::find(takenBack->begin(), takenBack->end(), key.first) == takenBack->end())
             continue;
         if (!sums.emplace(key, sum).second)
-            damage.emplace_back("readings of an import that was taken back stand in two places");
+            damage.emplace_back(
+                Phrase::tr("readings of an import that was taken back stand in two places"));
     }
     return {};
 }
@@ -69,8 +71,10 @@ Done checkRecord(const Database& database, std::vector<std::string>& damage)
     auto damaged = damagedChanges(database);
     HOLDBAND_TRY(damaged);
     if (!damaged->empty())
-        damage.push_back("the record of " + std::to_string(damaged->size()) +
-                         " changes no longer fits its digest: they can't be taken back");
+        damage.push_back(Phrase::counted(
+            "the record of %n changes no longer fits its digest: they can't be taken back",
+            "the record of %n changes no longer fits its digest: they can't be taken back",
+            damaged->size()));
     return {};
 }
 
@@ -92,8 +96,9 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
                   if (found != sums.end())
                       sums.erase(found);
                   return whole ? std::string()
-                               : "the readings of \"" + row.text(3) + "\" imported from " +
-                                     row.text(2) + " no longer fit their checksum";
+                               : Phrase::tr("the readings of \"%1\" imported from %2 no longer fit "
+                                            "their checksum")
+                                     .with(row.text(3), row.text(2));
               });
     HOLDBAND_TRY(columns);
     for (std::string& sentence : *columns) {
@@ -101,7 +106,7 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
             damage.push_back(std::move(sentence));
     }
     if (!sums.empty())
-        damage.push_back("there are readings that belong to no import");
+        damage.push_back(Phrase::tr("there are readings that belong to no import"));
     return {};
 }
 
@@ -112,11 +117,11 @@ Done checkSqlite(const Database& database, std::vector<std::string>& damage)
     HOLDBAND_TRY(lines);
     for (std::string& line : *lines) {
         if (line != "ok")
-            damage.push_back("SQLite reports: " + std::move(line));
+            damage.push_back(Phrase::tr("SQLite reports: %1").with(line));
     }
     auto orphans = query(database, "PRAGMA foreign_key_check", [](const Statement& row) {
-        return "a row of " + row.text(0) + " refers to one of " + row.text(2) +
-               " that is not there";
+        return Phrase::tr("a row of %1 refers to one of %2 that is not there")
+            .with(row.text(0), row.text(2));
     });
     HOLDBAND_TRY(orphans);
     damage.insert(damage.end(), orphans->begin(), orphans->end());
@@ -134,8 +139,9 @@ Result<std::vector<std::string>> findDamage(const Database& database)
     auto seal = sealHolds(database);
     HOLDBAND_TRY(seal);
     if (!*seal)
-        damage.emplace_back("equipment, batches, meter readings or the journal no longer fit "
-                            "their seal: a bit changed, or another program wrote here");
+        damage.emplace_back(
+            Phrase::tr("equipment, batches, meter readings or the journal no longer fit "
+                       "their seal: a bit changed, or another program wrote here"));
     HOLDBAND_TRY(checkImports(database, damage));
     HOLDBAND_TRY(checkRecord(database, damage));
     return damage;

@@ -1,5 +1,7 @@
 #include "core/store/sqlite.h"
 
+#include "core/text/phrase.h"
+
 namespace holdband::store {
 
 namespace {
@@ -10,21 +12,21 @@ std::string describe(int code, const char* message)
 {
     switch (code & 0xff) {
     case SQLITE_NOTADB:
-        return "this is no logbook (it is not an SQLite file)";
+        return Phrase::tr("this is no logbook (it is not an SQLite file)");
     case SQLITE_CORRUPT:
-        return "the file is damaged";
+        return Phrase::tr("the file is damaged");
     case SQLITE_FULL:
-        return "the disk is full; nothing was changed";
+        return Phrase::tr("the disk is full; nothing was changed");
     case SQLITE_READONLY:
     case SQLITE_PERM:
-        return "the file can't be written";
+        return Phrase::tr("the file can't be written");
     case SQLITE_CANTOPEN:
-        return "the file can't be opened";
+        return Phrase::tr("the file can't be opened");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return "another program is using the file";
+        return Phrase::tr("another program is using the file");
     case SQLITE_IOERR:
-        return std::string("reading or writing the file failed (") + message + ")";
+        return Phrase::tr("reading or writing the file failed (%1)").with(message);
     default:
         return message;
     }
@@ -155,7 +157,7 @@ Done Database::guard(Access access) const
         sqlite3_db_config(m_handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr) == SQLITE_OK &&
         sqlite3_db_config(m_handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr) == SQLITE_OK;
     if (!defensive)
-        return fileProblem("the database can't be guarded", m_path);
+        return fileProblem(Phrase::tr("the database can't be guarded"), m_path);
     HOLDBAND_TRY(execute("PRAGMA foreign_keys = ON; PRAGMA cell_size_check = ON;"));
     if (access == Access::read)
         return {};
@@ -165,7 +167,7 @@ Done Database::guard(Access access) const
     auto durability = integer("PRAGMA synchronous");
     HOLDBAND_TRY(durability);
     if (*journal != "delete" || *durability != 3)
-        return fileProblem("the file can't be written durably", m_path);
+        return fileProblem(Phrase::tr("the file can't be written durably"), m_path);
     return {};
 }
 

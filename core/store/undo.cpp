@@ -5,6 +5,7 @@
 #include "core/store/history.h"
 #include "core/store/imports.h"
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 #include "core/text/zone.h"
 
 #include <vector>
@@ -117,7 +118,8 @@ Result<std::string> undoLast(const LogbookFile& logbook)
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     if (stacks->undo.empty())
-        return dataProblem("nothing was changed since midnight that could be taken back");
+        return dataProblem(
+            Phrase::tr("nothing was changed since midnight that could be taken back"));
     const Act& act = stacks->undo.back();
     HOLDBAND_TRY(applyAct(logbook, act, ActKind::undo));
     return act.what;
@@ -128,7 +130,7 @@ Result<std::string> redoLast(const LogbookFile& logbook)
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     if (stacks->redo.empty())
-        return dataProblem("there is nothing to do again");
+        return dataProblem(Phrase::tr("there is nothing to do again"));
     const Act& act = stacks->redo.back();
     HOLDBAND_TRY(applyAct(logbook, act, ActKind::redo));
     return act.what;

@@ -1,6 +1,7 @@
 #include "core/store/watches.h"
 
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 namespace holdband::store {
 
@@ -19,7 +20,7 @@ Done addWatch(const Change& change, const std::string& path, const std::string& 
         [](const Statement& row) { return row.integer(0); }, std::string_view(path));
     HOLDBAND_TRY(there);
     if (!there->empty())
-        return dataProblem("this is watched already", path);
+        return dataProblem(Phrase::tr("this is watched already"), path);
     return execute(change.database(), "INSERT INTO watches (path, spec, state) VALUES (?, ?, '')",
                    std::string_view(path), std::string_view(spec));
 }

@@ -1,6 +1,7 @@
 #include "core/store/weighing.h"
 
 #include "core/store/rows.h"
+#include "core/text/phrase.h"
 
 #include <cmath>
 
@@ -23,9 +24,9 @@ Done checkWeights(const Weighing& weighing)
 {
     for (const auto& [criterion, weight] : weighing.weights) {
         if (blank(criterion))
-            return dataProblem("a criterion has no name");
+            return dataProblem(Phrase::tr("a criterion has no name"));
         if (!(weight >= 0.0 && weight <= mostWeight))
-            return dataProblem("a weight lies between 0 and 5", criterion);
+            return dataProblem(Phrase::tr("a weight lies between 0 and 5"), criterion);
     }
     return {};
 }
@@ -38,19 +39,19 @@ bool finite(std::optional<double> value)
 Done checkCase(const Weighing& weighing)
 {
     if (weighing.referenceLift && !(weighing.referenceLift->kelvins() >= 0.0))
-        return dataProblem("the room of the reference hold is no colder than the beer");
+        return dataProblem(Phrase::tr("the room of the reference hold is no colder than the beer"));
     if (weighing.referenceHours && !(weighing.referenceHours->count() > 0.0))
-        return dataProblem("the reference hold lasts longer than nothing");
+        return dataProblem(Phrase::tr("the reference hold lasts longer than nothing"));
     if (weighing.batchesPerYear && !(*weighing.batchesPerYear > 0.0))
-        return dataProblem("the batches a year are more than none");
+        return dataProblem(Phrase::tr("the batches a year are more than none"));
     if (weighing.quietAfter && !(weighing.quietAfter->count() >= 0.0))
-        return dataProblem("the wait after pitching is no shorter than nothing");
+        return dataProblem(Phrase::tr("the wait after pitching is no shorter than nothing"));
     const auto hours = [](const std::optional<Hours>& length) {
         return length ? std::optional(length->count()) : std::nullopt;
     };
     if (!finite(weighing.otherPricePerKwh) || !finite(weighing.batchesPerYear) ||
         !finite(hours(weighing.referenceHours)) || !finite(hours(weighing.quietAfter)))
-        return dataProblem("what is weighed by must be a number");
+        return dataProblem(Phrase::tr("what is weighed by must be a number"));
     return {};
 }
 

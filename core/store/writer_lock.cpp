@@ -1,5 +1,7 @@
 #include "core/store/writer_lock.h"
 
+#include "core/text/phrase.h"
+
 #include <filesystem>
 
 namespace holdband::store {
@@ -13,12 +15,12 @@ Problem heldElsewhere(const std::string& path, const QLockFile& lock)
     qint64 pid = 0;
     QString host;
     QString program;
-    std::string holder = "another program";
+    std::string what = Phrase::tr("the logbook is open for writing in another program");
     if (lock.getLockInfo(&pid, &host, &program))
-        holder = program.toStdString() + " (process " + std::to_string(pid) + " on " +
-                 host.toStdString() + ")";
-    return {ProblemKind::file, "the logbook is open for writing in " + holder, path,
-            "close it there first; reading commands work meanwhile"};
+        what = Phrase::tr("the logbook is open for writing in %1 (process %2 on %3)")
+                   .with(program.toStdString(), std::to_string(pid), host.toStdString());
+    return {ProblemKind::file, what, path,
+            Phrase::tr("close it there first; reading commands work meanwhile")};
 }
 
 Problem lockFailed(const std::string& path, const QLockFile& lock)
@@ -28,12 +30,14 @@ Problem lockFailed(const std::string& path, const QLockFile& lock)
     std::error_code ignored;
     const fs::path folder = fs::absolute(path, ignored).parent_path();
     if (!fs::is_directory(folder, ignored))
-        return {ProblemKind::file, "there is no such folder", path, "make the folder first"};
+        return {ProblemKind::file, Phrase::tr("there is no such folder"), path,
+                Phrase::tr("make the folder first")};
     if (lock.error() == QLockFile::PermissionError)
-        return {ProblemKind::file, "the folder can't be written, so the logbook can't be locked",
-                path, "check the folder's permissions"};
-    return {ProblemKind::file, "the logbook can't be locked", path,
-            "choose a shorter name or another folder"};
+        return {ProblemKind::file,
+                Phrase::tr("the folder can't be written, so the logbook can't be locked"), path,
+                Phrase::tr("check the folder's permissions")};
+    return {ProblemKind::file, Phrase::tr("the logbook can't be locked"), path,
+            Phrase::tr("choose a shorter name or another folder")};
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "ui/plans/plan_rows.h"
 
 #include "core/logbook/names.h"
+#include "core/logbook/places.h"
 #include "core/logbook/plan_check.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
@@ -170,7 +171,7 @@ Done checked(const Schedule& schedule, const std::optional<TemperatureDifference
     if (done)
         return done;
     Problem problem = done.error();
-    const std::string prefix = "batch \"\"";
+    const std::string prefix = batchPlace("");
     problem.place.erase(0, problem.place.starts_with(prefix + ", ") ? prefix.size() + 2
                                                                     : prefix.size());
     return failure(problem);

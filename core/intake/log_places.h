@@ -1,0 +1,24 @@
+// The places in a log that a Problem speaks of.
+#pragma once
+
+#include "core/text/phrase.h"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace holdband {
+
+/// "line 12"
+inline std::string linePlace(std::int64_t line)
+{
+    return Phrase::tr("line %1").with(std::to_string(line));
+}
+
+/// "column Logged"
+inline std::string columnPlace(std::string_view header)
+{
+    return Phrase::tr("column %1").with(header);
+}
+
+} // namespace holdband

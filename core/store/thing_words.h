@@ -1,0 +1,22 @@
+// What is said of the things that have names, by their kind: languages decline and have genders, so
+// each kind has whole sentences of its own. Not for use outside core/store.
+#pragma once
+
+#include <string_view>
+
+namespace holdband::store {
+
+/// English, for Phrase::tr. %1 is the name; of `alike`, %2 the one that is taken.
+struct ThingWords {
+    std::string_view thing; ///< "setup"
+    const char* missing;
+    const char* taken;
+    const char* alike;
+    const char* needsName;
+    const char* tooLong;
+    const char* hasControls;
+};
+
+const ThingWords& thingWords(std::string_view thing);
+
+} // namespace holdband::store
