@@ -1,6 +1,7 @@
 #include "core/store/history.h"
 
 #include "core/store/act_changes.h"
+#include "core/store/act_words.h"
 #include "core/store/rows.h"
 
 #include <array>
@@ -50,9 +51,9 @@ Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int mo
         "WHERE l.of = a.id ORDER BY l.id DESC LIMIT 1), '') = 'undo' "
         "FROM acts a WHERE a.id < ? ORDER BY a.id DESC LIMIT ?",
         [](const Statement& row) {
-            return HistoryEntry{
-                {row.integer(0)}, instantFromMs(row.integer(1)), row.text(2),
-                row.text(3),      actKindNamed(row.text(4)),     row.integer(5) != 0};
+            return HistoryEntry{{row.integer(0)},          instantFromMs(row.integer(1)),
+                                actForPeople(row.text(2)), row.text(3),
+                                actKindNamed(row.text(4)), row.integer(5) != 0};
         },
         below, most);
 }

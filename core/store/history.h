@@ -17,8 +17,8 @@ ActKind actKindNamed(std::string_view name);
 struct HistoryEntry {
     ActId id;
     Instant at;
-    std::string what;
-    std::string why; ///< mostly empty
+    std::string what; ///< in the language of the reader
+    std::string why;  ///< mostly empty
     ActKind kind = ActKind::edit;
     bool takenBack = false; ///< undone, and not done again
 };
@@ -30,7 +30,7 @@ Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int mo
 /// Row by row, before and after. Empty for acts older than the record of changes.
 Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, ActId act);
 
-/// An act as a description carries it to another logbook.
+/// An act as a description carries it to another logbook, in the words that are kept.
 struct PastAct {
     Instant at;
     std::string what;

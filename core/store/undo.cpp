@@ -1,6 +1,7 @@
 #include "core/store/undo.h"
 
 #include "core/store/act_changes.h"
+#include "core/store/act_words.h"
 #include "core/store/equipment.h"
 #include "core/store/history.h"
 #include "core/store/imports.h"
@@ -104,11 +105,11 @@ Result<UndoState> readUndoState(const LogbookFile& logbook)
     UndoState state;
     if (!stacks->undo.empty()) {
         state.undo = stacks->undo.back().id;
-        state.undoWhat = stacks->undo.back().what;
+        state.undoWhat = actForPeople(stacks->undo.back().what);
     }
     if (!stacks->redo.empty()) {
         state.redo = stacks->redo.back().id;
-        state.redoWhat = stacks->redo.back().what;
+        state.redoWhat = actForPeople(stacks->redo.back().what);
     }
     return state;
 }
@@ -122,7 +123,7 @@ Result<std::string> undoLast(const LogbookFile& logbook)
             Phrase::tr("nothing was changed since midnight that could be taken back"));
     const Act& act = stacks->undo.back();
     HOLDBAND_TRY(applyAct(logbook, act, ActKind::undo));
-    return act.what;
+    return actForPeople(act.what);
 }
 
 Result<std::string> redoLast(const LogbookFile& logbook)
@@ -133,7 +134,7 @@ Result<std::string> redoLast(const LogbookFile& logbook)
         return dataProblem(Phrase::tr("there is nothing to do again"));
     const Act& act = stacks->redo.back();
     HOLDBAND_TRY(applyAct(logbook, act, ActKind::redo));
-    return act.what;
+    return actForPeople(act.what);
 }
 
 } // namespace holdband::store
