@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>the service ends before it begins</source>
-        <translation>der Einsatz endet, bevor er beginnt</translation>
+        <translation>der Betrieb endet, bevor er beginnt</translation>
     </message>
     <message>
         <source>check both times</source>
@@ -285,7 +285,7 @@
     </message>
     <message>
         <source>set up %1</source>
-        <translation>%1 angelegt</translation>
+        <translation>%1 eingerichtet</translation>
     </message>
     <message>
         <source>took back %1</source>
@@ -297,7 +297,7 @@
     </message>
     <message>
         <source>changed a note of %1</source>
-        <translation>eine Notiz von %1 geändert</translation>
+        <translation>Notiz zu %1 geändert</translation>
     </message>
     <message>
         <source>changed a note</source>
@@ -305,7 +305,7 @@
     </message>
     <message>
         <source>removed a note of %1</source>
-        <translation>eine Notiz von %1 entfernt</translation>
+        <translation>Notiz zu %1 entfernt</translation>
     </message>
     <message>
         <source>removed a note</source>
@@ -329,7 +329,7 @@
     </message>
     <message>
         <source>the batch ends before it is pitched</source>
-        <translation>der Sud endet, bevor er angestellt ist</translation>
+        <translation>der Sud endet, bevor er angestellt wird</translation>
     </message>
     <message>
         <source>the batch needs a name</source>
@@ -474,7 +474,7 @@
     </message>
     <message>
         <source>corrected a reading of %1</source>
-        <translation>einen Messwert von %1 berichtigt</translation>
+        <translation>Messwert von %1 berichtigt</translation>
     </message>
     <message>
         <source>no reading is chosen</source>
@@ -490,7 +490,7 @@
     </message>
     <message>
         <source>left out a stretch of %1</source>
-        <translation>einen Zeitraum von %1 ausgelassen</translation>
+        <translation>Zeitraum von %1 ausgelassen</translation>
     </message>
     <message>
         <source>they are left out already</source>
@@ -506,7 +506,7 @@
     </message>
     <message>
         <source>brought back a stretch of %1</source>
-        <translation>einen Zeitraum von %1 zurückgeholt</translation>
+        <translation>Zeitraum von %1 zurückgeholt</translation>
     </message>
     <message>
         <source>a correction is of one reading</source>
@@ -579,6 +579,3742 @@
     <message>
         <source>weighed two arrangements</source>
         <translation>zwei Anlagen bewertet</translation>
+    </message>
+    <message>
+        <source>the volume is given twice, in litres and in gallons</source>
+        <translation>die Menge ist doppelt angegeben, in Litern und in Gallonen</translation>
+    </message>
+    <message>
+        <source>give it once</source>
+        <translation>einmal angeben</translation>
+    </message>
+    <message>
+        <source>these must stand in order of time, each once</source>
+        <translation>diese müssen nach der Zeit geordnet stehen, jede einmal</translation>
+    </message>
+    <message>
+        <source>the excursion ends before it begins</source>
+        <translation>die Bandverletzung endet, bevor sie beginnt</translation>
+    </message>
+    <message>
+        <source>the key is missing</source>
+        <translation>der Schlüssel fehlt</translation>
+    </message>
+    <message>
+        <source>there is neither a cause nor a note</source>
+        <translation>es gibt weder eine Ursache noch eine Notiz</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is none of %2</source>
+        <translation>„%1“ gehört nicht zu %2</translation>
+    </message>
+    <message>
+        <source>these must stand in order of their &quot;from&quot;, each time once</source>
+        <translation>diese müssen nach ihrem &quot;from&quot; geordnet stehen, jede Zeit einmal</translation>
+    </message>
+    <message>
+        <source>this is no Holdband description: the key &quot;holdband&quot; is missing</source>
+        <translation>das ist keine Holdband-Beschreibung: der Schlüssel &quot;holdband&quot; fehlt</translation>
+    </message>
+    <message>
+        <source>this description is of a newer kind than this program knows</source>
+        <translation>diese Beschreibung ist von neuerer Art, als dieses Programm kennt</translation>
+    </message>
+    <message>
+        <source>read it with a newer Holdband</source>
+        <translation>sie mit einem neueren Holdband lesen</translation>
+    </message>
+    <message>
+        <source>give %1 or %2</source>
+        <translation>%1 oder %2 angeben</translation>
+    </message>
+    <message>
+        <source>it is one of %1</source>
+        <translation>möglich sind %1</translation>
+    </message>
+    <message>
+        <source>keep one</source>
+        <translation>einen behalten</translation>
+    </message>
+    <message>
+        <source>not a time and a line</source>
+        <translation>keine Zeit und Zeile</translation>
+    </message>
+    <message>
+        <source>something stands there already; nothing was changed</source>
+        <translation>dort ist schon etwas; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be made: %1</source>
+        <translation>die Datei lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>check the folder and its permissions</source>
+        <translation>den Ordner und seine Rechte prüfen</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be written: %1</source>
+        <translation>die Datei lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>make room on the disk, or choose another place</source>
+        <translation>Platz auf dem Datenträger schaffen oder einen anderen Ort wählen</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be named: %1</source>
+        <translation>die Datei lässt sich nicht benennen: %1</translation>
+    </message>
+    <message>
+        <source>there is no such folder</source>
+        <translation>diesen Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>choose another place</source>
+        <translation>einen anderen Ort wählen</translation>
+    </message>
+    <message>
+        <source>choose another name</source>
+        <translation>einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>name a file in it</source>
+        <translation>eine Datei darin nennen</translation>
+    </message>
+    <message>
+        <source>this is no regular file</source>
+        <translation>das ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>a file stands there already; nothing was changed</source>
+        <translation>dort ist schon eine Datei; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>choose another name, or --force to replace it</source>
+        <translation>einen anderen Namen wählen oder sie mit --force ersetzen</translation>
+    </message>
+    <message>
+        <source>choose a new or an empty folder</source>
+        <translation>einen neuen oder leeren Ordner wählen</translation>
+    </message>
+    <message>
+        <source>the folder can&apos;t be made: %1</source>
+        <translation>der Ordner lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read: %1</source>
+        <translation>die Datei lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>check its name</source>
+        <translation>ihren Namen prüfen</translation>
+    </message>
+    <message>
+        <source>name a file</source>
+        <translation>eine Datei nennen</translation>
+    </message>
+    <message>
+        <source>the file is too large</source>
+        <translation>die Datei ist zu groß</translation>
+    </message>
+    <message>
+        <source>at most %1 MiB</source>
+        <translation>höchstens %1 MiB</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; stands twice in one object</source>
+        <translation>der Schlüssel „%1“ steht zweimal in einem Objekt</translation>
+    </message>
+    <message>
+        <source>keep one of them</source>
+        <translation>einen davon behalten</translation>
+    </message>
+    <message>
+        <source>this is no JSON</source>
+        <translation>das ist kein JSON</translation>
+    </message>
+    <message>
+        <source>look for a missing comma, quote or bracket there</source>
+        <translation>dort ein fehlendes Komma, Anführungszeichen oder eine Klammer suchen</translation>
+    </message>
+    <message>
+        <source>the JSON holds a number or text that can&apos;t be read</source>
+        <translation>das JSON enthält eine Zahl oder einen Text, die sich nicht lesen lassen</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <comment>kind of JSON value</comment>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <comment>kind of JSON value</comment>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <comment>kind of JSON value</comment>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <comment>kind of JSON value</comment>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>null</source>
+        <comment>kind of JSON value</comment>
+        <translation>null</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <comment>kind of JSON value</comment>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>here stands %1, not an object</source>
+        <translation>hier steht %1, kein Objekt</translation>
+    </message>
+    <message>
+        <source>here stands %1, not text</source>
+        <translation>hier steht %1, kein Text</translation>
+    </message>
+    <message>
+        <source>here stands %1, not a number</source>
+        <translation>hier steht %1, keine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 is not between %2 and %3</source>
+        <translation>%1 liegt nicht zwischen %2 und %3</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number</source>
+        <translation>%1 ist keine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>here stands %1, neither true nor false</source>
+        <translation>hier steht %1, weder true noch false</translation>
+    </message>
+    <message>
+        <source>here must stand a list of times</source>
+        <translation>hier muss eine Liste von Zeiten stehen</translation>
+    </message>
+    <message>
+        <source>here must stand a time</source>
+        <translation>hier muss eine Zeit stehen</translation>
+    </message>
+    <message>
+        <source>the temperature is given twice, in °C and in °F</source>
+        <translation>die Temperatur ist doppelt angegeben, in °C und in °F</translation>
+    </message>
+    <message>
+        <source>the difference is given twice, in °C and in °F</source>
+        <translation>der Unterschied ist doppelt angegeben, in °C und in °F</translation>
+    </message>
+    <message>
+        <source>the difference must not be below %1</source>
+        <translation>der Unterschied darf nicht unter %1 liegen</translation>
+    </message>
+    <message>
+        <source>here stands %1, not a list</source>
+        <translation>hier steht %1, keine Liste</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is unknown</source>
+        <translation>der Schlüssel „%1“ ist unbekannt</translation>
+    </message>
+    <message>
+        <source>correct the header, or take the file out of the description and import it with --unit</source>
+        <translation>die Kopfzeile berichtigen, oder die Datei aus der Beschreibung nehmen und mit --unit importieren</translation>
+    </message>
+    <message>
+        <source>%1 (in %2)</source>
+        <translation>%1 (in %2)</translation>
+    </message>
+    <message>
+        <source>the meter &quot;%1&quot; has a reading at that instant already</source>
+        <translation>der Zähler „%1“ hat zu diesem Zeitpunkt schon einen Stand</translation>
+    </message>
+    <message>
+        <source>batches, causes of &quot;%1&quot;</source>
+        <translation>batches, Ursachen von „%1“</translation>
+    </message>
+    <message>
+        <source>the logbook counts in %1, the description in %2</source>
+        <translation>das Logbuch rechnet in %1, die Beschreibung in %2</translation>
+    </message>
+    <message>
+        <source>load it into another logbook</source>
+        <translation>sie in ein anderes Logbuch laden</translation>
+    </message>
+    <message>
+        <source>either a sensor or a batch must be named</source>
+        <translation>entweder ein Sensor oder ein Sud muss genannt sein</translation>
+    </message>
+    <message>
+        <source>the stretch ends before it begins</source>
+        <translation>der Zeitraum endet, bevor er beginnt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no time of day</source>
+        <translation>„%1“ ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>write it as 16:00</source>
+        <translation>wie 16:00 schreiben</translation>
+    </message>
+    <message>
+        <source>here must stand a list of %1</source>
+        <translation>hier muss eine Liste aus %1 stehen</translation>
+    </message>
+    <message>
+        <source>a round&apos;s window ends after it begins, on the same day</source>
+        <translation>das Zeitfenster eines Rundgangs endet, nachdem es beginnt, am selben Tag</translation>
+    </message>
+    <message>
+        <source>there must be one at least, in order of the day, not overlapping</source>
+        <translation>es muss mindestens eines geben, in der Reihenfolge des Tages, ohne Überschneidung</translation>
+    </message>
+    <message>
+        <source>a remembered choice of columns can&apos;t be read</source>
+        <translation>eine gemerkte Spaltenwahl lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>year first</source>
+        <translation>Jahr zuerst</translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation>Monat zuerst</translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation>Tag zuerst</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>the dates fit more than one order, such as &quot;%1&quot;</source>
+        <translation>die Datumsangaben passen zu mehr als einer Reihenfolge, etwa „%1“</translation>
+    </message>
+    <message>
+        <source>say --date-order %1</source>
+        <translation>--date-order %1 angeben</translation>
+    </message>
+    <message>
+        <source>the dates have no common order: &quot;%1&quot; in line %2 can&apos;t be month first, &quot;%3&quot; in line %4 can&apos;t be day first</source>
+        <translation>die Datumsangaben haben keine gemeinsame Reihenfolge: „%1“ in Zeile %2 kann nicht mit dem Monat beginnen, „%3“ in Zeile %4 nicht mit dem Tag</translation>
+    </message>
+    <message>
+        <source>say --date-order %1 to leave the others out</source>
+        <translation>--date-order %1 angeben, um die übrigen auszulassen</translation>
+    </message>
+    <message>
+        <source>%1: %2 occurs in line %3</source>
+        <translation>%1: %2 kommt in Zeile %3 vor</translation>
+    </message>
+    <message>
+        <source>as told</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>the first column whose rows are times</source>
+        <translation>die erste Spalte, deren Zeilen Zeiten sind</translation>
+    </message>
+    <message>
+        <source>a row is longer than 64 KiB</source>
+        <translation>eine Zeile ist länger als 64 KiB</translation>
+    </message>
+    <message>
+        <source>this is no log of a few sensors</source>
+        <translation>das ist kein Protokoll weniger Sensoren</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>there is no header: the first row has a time in it</source>
+        <translation>es gibt keine Kopfzeile: in der ersten Zeile steht eine Zeit</translation>
+    </message>
+    <message>
+        <source>put a line with the columns&apos; names before it</source>
+        <translation>eine Zeile mit den Namen der Spalten davor setzen</translation>
+    </message>
+    <message>
+        <source>there are no rows below the header</source>
+        <translation>unter der Kopfzeile stehen keine Zeilen</translation>
+    </message>
+    <message>
+        <source>no column of times was found below a header</source>
+        <translation>unter einer Kopfzeile wurde keine Spalte mit Zeiten gefunden</translation>
+    </message>
+    <message>
+        <source>name it with --time &quot;COLUMN&quot; or --time &quot;DATE COLUMN+TIME COLUMN&quot;; the first row has: %1</source>
+        <translation>sie mit --time &quot;COLUMN&quot; oder --time &quot;DATE COLUMN+TIME COLUMN&quot; nennen; die erste Zeile hat: %1</translation>
+    </message>
+    <message>
+        <source>no row begins in line %1</source>
+        <translation>in Zeile %1 beginnt keine Datenzeile</translation>
+    </message>
+    <message>
+        <source>the header is one of the first %1 rows; say its line, or 0 where there is none</source>
+        <translation>die Kopfzeile ist eine der ersten %1 Zeilen; ihre Nummer angeben, oder 0, wenn es keine gibt</translation>
+    </message>
+    <message>
+        <source>the header has only one column</source>
+        <translation>die Kopfzeile hat nur eine Spalte</translation>
+    </message>
+    <message>
+        <source>say another line, or what parts the columns</source>
+        <translation>eine andere Zeile angeben, oder was die Spalten trennt</translation>
+    </message>
+    <message>
+        <source>this is no header: it has a time in it</source>
+        <translation>das ist keine Kopfzeile: es steht eine Zeit darin</translation>
+    </message>
+    <message>
+        <source>say another line, or 0 where there is none</source>
+        <translation>eine andere Zeile angeben, oder 0, wenn es keine gibt</translation>
+    </message>
+    <message>
+        <source>no column of times was found below it</source>
+        <translation>darunter wurde keine Spalte mit Zeiten gefunden</translation>
+    </message>
+    <message>
+        <source>say another line, or name the time’s column; this one has: %1</source>
+        <translation>eine andere Zeile angeben oder die Spalte der Zeit nennen; diese hat: %1</translation>
+    </message>
+    <message>
+        <source>the header is not in line %1</source>
+        <translation>die Kopfzeile steht nicht in Zeile %1</translation>
+    </message>
+    <message>
+        <source>look at the file again</source>
+        <translation>die Datei noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>there are only %1 columns</source>
+        <translation>es gibt nur %1 Spalten</translation>
+    </message>
+    <message>
+        <source>choose the column of the time</source>
+        <translation>die Spalte der Zeit wählen</translation>
+    </message>
+    <message>
+        <source>%1 on %2 exists twice in %3, and the rows don&apos;t show which is meant</source>
+        <translation>%1 am %2 gibt es in %3 zweimal, und die Zeilen zeigen nicht, welche Zeit gemeint ist</translation>
+    </message>
+    <message>
+        <source>write offsets in the file (%1 or %2), or say --zone %3 or --zone %4 if the logger&apos;s clock was never changed</source>
+        <translation>Zeitversätze in die Datei schreiben (%1 oder %2), oder --zone %3 oder --zone %4 angeben, wenn die Uhr des Loggers nie verstellt wurde</translation>
+    </message>
+    <message>
+        <source>it parts most rows alike</source>
+        <translation>es teilt die meisten Zeilen gleich</translation>
+    </message>
+    <message>
+        <source>the first row holds values</source>
+        <translation>die erste Zeile enthält Werte</translation>
+    </message>
+    <message>
+        <source>it is as wide as most rows</source>
+        <translation>sie ist so breit wie die meisten Zeilen</translation>
+    </message>
+    <message>
+        <source>its header is the meter’s name</source>
+        <translation>ihre Kopfzeile ist der Name des Zählers</translation>
+    </message>
+    <message>
+        <source>its header is the sensor’s name</source>
+        <translation>ihre Kopfzeile ist der Name des Sensors</translation>
+    </message>
+    <message>
+        <source>it is the meter’s name</source>
+        <translation>es ist der Name des Zählers</translation>
+    </message>
+    <message>
+        <source>it is the sensor’s name</source>
+        <translation>es ist der Name des Sensors</translation>
+    </message>
+    <message>
+        <source>its rows are times of day</source>
+        <translation>ihre Zeilen sind Uhrzeiten</translation>
+    </message>
+    <message>
+        <source>its rows are dates</source>
+        <translation>ihre Zeilen sind Datumsangaben</translation>
+    </message>
+    <message>
+        <source>its rows are times</source>
+        <translation>ihre Zeilen sind Zeiten</translation>
+    </message>
+    <message>
+        <source>there are no numbers in it</source>
+        <translation>sie enthält keine Zahlen</translation>
+    </message>
+    <message>
+        <source>another column has that name</source>
+        <translation>eine andere Spalte hat diesen Namen</translation>
+    </message>
+    <message>
+        <source>nothing in the logbook has that name</source>
+        <translation>nichts im Logbuch heißt so</translation>
+    </message>
+    <message>
+        <source>it repeats a few names</source>
+        <translation>sie wiederholt einige Namen</translation>
+    </message>
+    <message>
+        <source>the only column of numbers</source>
+        <translation>die einzige Spalte mit Zahlen</translation>
+    </message>
+    <message>
+        <source>its rows are units</source>
+        <translation>ihre Zeilen sind Einheiten</translation>
+    </message>
+    <message>
+        <source>no header: %1</source>
+        <translation>keine Kopfzeile: %1</translation>
+    </message>
+    <message>
+        <source>the header is in line %1: %2</source>
+        <translation>die Kopfzeile steht in Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>it gives times and numbers</source>
+        <translation>es ergibt Zeiten und Zahlen</translation>
+    </message>
+    <message>
+        <source>times and numbers follow</source>
+        <translation>Zeiten und Zahlen folgen</translation>
+    </message>
+    <message>
+        <source>as chosen</source>
+        <translation>wie gewählt</translation>
+    </message>
+    <message numerus="yes">
+        <source>the log has %n columns with the header &quot;%1&quot;</source>
+        <comment>the log has %n column with the header &quot;%1&quot;</comment>
+        <translation>
+            <numerusform>das Protokoll hat %n Spalte mit der Kopfzeile „%1“</numerusform>
+            <numerusform>das Protokoll hat %n Spalten mit der Kopfzeile „%1“</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>rename one of them in the file</source>
+        <translation>eine davon in der Datei umbenennen</translation>
+    </message>
+    <message>
+        <source>the log has no column &quot;%1&quot;</source>
+        <translation>das Protokoll hat keine Spalte „%1“</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, line %2, column %3</source>
+        <translation>%1, Zeile %2, Spalte %3</translation>
+    </message>
+    <message>
+        <source>say --event rollover (it passed its top) or --event reset (it restarted at 0); another meter gets a name of its own</source>
+        <translation>--event rollover (Überlauf am Ende) oder --event reset (Neubeginn bei 0) angeben; ein anderer Zähler bekommt einen eigenen Namen</translation>
+    </message>
+    <message>
+        <source>line %1, %2: %3 at %4, where %5 is kept</source>
+        <translation>Zeile %1, %2: %3 am %4, wo %5 behalten wird</translation>
+    </message>
+    <message>
+        <source>there is no sensor and no meter &quot;%1&quot;</source>
+        <translation>es gibt weder Sensor noch Zähler „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is given two columns</source>
+        <translation>„%1“ hat zwei Spalten bekommen</translation>
+    </message>
+    <message>
+        <source>name it once</source>
+        <translation>einmal nennen</translation>
+    </message>
+    <message>
+        <source>the import was cancelled; nothing was kept</source>
+        <translation>der Import wurde abgebrochen; nichts wurde behalten</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>there is no column %1</source>
+        <translation>es gibt keine Spalte %1</translation>
+    </message>
+    <message>
+        <source>the file has %1</source>
+        <comment>columns</comment>
+        <translation>die Datei hat %1</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; holds the time</source>
+        <translation>die Spalte „%1“ enthält die Zeit</translation>
+    </message>
+    <message>
+        <source>choose another column for &quot;%1&quot;</source>
+        <translation>eine andere Spalte für „%1“ wählen</translation>
+    </message>
+    <message>
+        <source>no column is called like a sensor or meter</source>
+        <translation>keine Spalte heißt wie ein Sensor oder Zähler</translation>
+    </message>
+    <message>
+        <source>say which is which with --column &quot;SENSOR=COLUMN&quot;; the columns are: %1</source>
+        <translation>mit --column &quot;SENSOR=COLUMN&quot; zuordnen; die Spalten sind: %1</translation>
+    </message>
+    <message>
+        <source>the reading was stopped</source>
+        <translation>das Lesen wurde abgebrochen</translation>
+    </message>
+    <message>
+        <source>read as Windows-1252, since not all of it is UTF-8: %1</source>
+        <translation>als Windows-1252 gelesen, weil nicht alles UTF-8 ist: %1</translation>
+    </message>
+    <message>
+        <source>the byte-order mark says UTF-8, but the text isn&apos;t</source>
+        <translation>die Bytereihenfolge-Marke sagt UTF-8, der Text ist es aber nicht</translation>
+    </message>
+    <message>
+        <source>save the file again as UTF-8</source>
+        <translation>die Datei neu als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>choose another</source>
+        <translation>etwas anderes wählen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is given twice</source>
+        <translation>„%1“ ist zweimal vergeben</translation>
+    </message>
+    <message>
+        <source>choose it once</source>
+        <translation>einmal wählen</translation>
+    </message>
+    <message>
+        <source>no name in the file is a sensor’s or meter’s yet</source>
+        <translation>noch gehört kein Name in der Datei zu einem Sensor oder Zähler</translation>
+    </message>
+    <message>
+        <source>choose beside each name what it is</source>
+        <translation>neben jedem Namen wählen, was er ist</translation>
+    </message>
+    <message>
+        <source>no column is a sensor’s or meter’s yet</source>
+        <translation>noch gehört keine Spalte zu einem Sensor oder Zähler</translation>
+    </message>
+    <message>
+        <source>choose what its columns are</source>
+        <translation>wählen, was die Spalten sind</translation>
+    </message>
+    <message>
+        <source>no column has the time yet</source>
+        <translation>noch hat keine Spalte die Zeit</translation>
+    </message>
+    <message>
+        <source>choose it</source>
+        <translation>sie wählen</translation>
+    </message>
+    <message>
+        <source>a column of units belongs to a log with one value a row</source>
+        <translation>eine Spalte mit Einheiten gehört zu einem Protokoll mit einem Wert je Zeile</translation>
+    </message>
+    <message>
+        <source>choose which columns have the names and the values</source>
+        <translation>wählen, welche Spalten die Namen und die Werte haben</translation>
+    </message>
+    <message>
+        <source>the old meter was read at that time or later</source>
+        <translation>der alte Zähler wurde zu dieser Zeit oder später abgelesen</translation>
+    </message>
+    <message>
+        <source>give the time at which the new one was in its place</source>
+        <translation>die Zeit angeben, zu der der neue an seinem Platz war</translation>
+    </message>
+    <message>
+        <source>there is no meter &quot;%1&quot;</source>
+        <translation>es gibt keinen Zähler „%1“</translation>
+    </message>
+    <message>
+        <source>as chosen before</source>
+        <translation>wie zuvor gewählt</translation>
+    </message>
+    <message>
+        <source>%1 kWh of %2</source>
+        <translation>%1 kWh vom %2</translation>
+    </message>
+    <message>
+        <source>a register can&apos;t read %1</source>
+        <translation>ein Zählwerk kann nicht %1 zeigen</translation>
+    </message>
+    <message>
+        <source>%1 is more than a register here can show</source>
+        <translation>%1 ist mehr, als ein Zählwerk hier zeigen kann</translation>
+    </message>
+    <message>
+        <source>%1 is at or above the register&apos;s top of %2 kWh</source>
+        <translation>%1 erreicht oder übersteigt das Ende des Zählwerks bei %2 kWh</translation>
+    </message>
+    <message>
+        <source>the meter was not in service at %1</source>
+        <translation>der Zähler war am %1 nicht in Betrieb</translation>
+    </message>
+    <message>
+        <source>check the time, or read the meter that was</source>
+        <translation>die Zeit prüfen, oder den Zähler ablesen, der es war</translation>
+    </message>
+    <message>
+        <source>the register&apos;s top is not on record, so a rollover can&apos;t be counted</source>
+        <translation>das Ende des Zählwerks ist nicht bekannt, also lässt sich kein Überlauf zählen</translation>
+    </message>
+    <message>
+        <source>give the meter rolls_over_at_kwh</source>
+        <translation>dem Zähler rolls_over_at_kwh geben</translation>
+    </message>
+    <message>
+        <source>%1 is below %2</source>
+        <translation>%1 liegt unter %2</translation>
+    </message>
+    <message>
+        <source>is it mistyped? Else say the event: rollover (it passed its top) or reset (it restarted at 0); another meter is entered as one of its own</source>
+        <translation>vertippt? Sonst das Ereignis angeben: rollover (Überlauf am Ende) oder reset (Neubeginn bei 0); ein anderer Zähler wird als eigener eingetragen</translation>
+    </message>
+    <message>
+        <source>%1 stands there already, not %2</source>
+        <translation>dort steht schon %1, nicht %2</translation>
+    </message>
+    <message>
+        <source>correct that reading instead</source>
+        <translation>stattdessen jenen Zählerstand berichtigen</translation>
+    </message>
+    <message>
+        <source>%1 is above the later %2</source>
+        <translation>%1 liegt über dem späteren %2</translation>
+    </message>
+    <message>
+        <source>check the number and its time</source>
+        <translation>die Zahl und ihre Zeit prüfen</translation>
+    </message>
+    <message>
+        <source>%1 is in the future</source>
+        <translation>%1 liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <source>check the time</source>
+        <translation>die Zeit prüfen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>a gravity lies between 0.950 and 1.250</source>
+        <translation>eine Dichte liegt zwischen 0,950 und 1,250</translation>
+    </message>
+    <message>
+        <source>type it as 1.050</source>
+        <translation>wie 1,050 eintippen</translation>
+    </message>
+    <message>
+        <source>beer is never that cold or hot</source>
+        <translation>so kalt oder heiß ist Bier nie</translation>
+    </message>
+    <message>
+        <source>the reading is no longer there</source>
+        <translation>den Messwert gibt es nicht mehr</translation>
+    </message>
+    <message>
+        <source>is no date with the year first</source>
+        <translation>ist mit dem Jahr zuerst kein Datum</translation>
+    </message>
+    <message>
+        <source>is no date with the month first</source>
+        <translation>ist mit dem Monat zuerst kein Datum</translation>
+    </message>
+    <message>
+        <source>is no date with the day first</source>
+        <translation>ist mit dem Tag zuerst kein Datum</translation>
+    </message>
+    <message>
+        <source>its row says no unit</source>
+        <translation>seine Zeile nennt keine Einheit</translation>
+    </message>
+    <message>
+        <source>its unit &quot;%1&quot; is not known here</source>
+        <translation>seine Einheit „%1“ ist hier unbekannt</translation>
+    </message>
+    <message>
+        <source>its unit %1 is none of %2</source>
+        <translation>seine Einheit %1 passt nicht zur Größe %2</translation>
+    </message>
+    <message>
+        <source>its rows say %1</source>
+        <translation>ihre Zeilen nennen %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n values in another unit converted to %2</source>
+        <comment>%1: %n value in another unit converted to %2</comment>
+        <translation>
+            <numerusform>%1: %n Wert in anderer Einheit in %2 umgerechnet</numerusform>
+            <numerusform>%1: %n Werte in anderer Einheit in %2 umgerechnet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the last line is not finished</source>
+        <translation>die letzte Zeile ist unfertig</translation>
+    </message>
+    <message numerus="yes">
+        <source>has %n fields, the header has %1</source>
+        <comment>has %n field, the header has %1</comment>
+        <translation>
+            <numerusform>hat %n Feld, die Kopfzeile %1</numerusform>
+            <numerusform>hat %n Felder, die Kopfzeile %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>holds NUL characters</source>
+        <translation>enthält NUL-Zeichen</translation>
+    </message>
+    <message>
+        <source>is not a number</source>
+        <translation>ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>by the pattern %1</source>
+        <translation>nach dem Muster %1</translation>
+    </message>
+    <message>
+        <source>no name in the rows is a sensor&apos;s or meter&apos;s</source>
+        <translation>kein Name in den Zeilen gehört zu einem Sensor oder Zähler</translation>
+    </message>
+    <message>
+        <source>say which is which with --column &quot;SENSOR=NAME&quot;; the names are: %1</source>
+        <translation>mit --column &quot;SENSOR=NAME&quot; zuordnen; die Namen sind: %1</translation>
+    </message>
+    <message>
+        <source>does not exist in %1: clocks went forward over it</source>
+        <translation>gibt es in %1 nicht: die Uhren wurden darüber hinweg vorgestellt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows in an hour that exists twice were placed by their order</source>
+        <comment>%n rows in an hour that exists twice were placed by their order</comment>
+        <translation>
+            <numerusform>%n Zeile in einer doppelten Stunde wurde nach ihrer Reihenfolge eingeordnet</numerusform>
+            <numerusform>%n Zeilen in einer doppelten Stunde wurden nach ihrer Reihenfolge eingeordnet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>you may not read this file</source>
+        <translation>diese Datei darf nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>the file&apos;s name is too long</source>
+        <translation>der Name der Datei ist zu lang</translation>
+    </message>
+    <message>
+        <source>the link leads in a circle</source>
+        <translation>der Verweis führt im Kreis</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read (%1)</source>
+        <translation>die Datei lässt sich nicht lesen (%1)</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation>das ist ein Ordner, keine Datei</translation>
+    </message>
+    <message>
+        <source>this is a pipe, not a file</source>
+        <translation>das ist eine Pipe, keine Datei</translation>
+    </message>
+    <message>
+        <source>this is a device or socket, not a file</source>
+        <translation>das ist ein Gerät oder Socket, keine Datei</translation>
+    </message>
+    <message>
+        <source>the file&apos;s name holds a NUL character</source>
+        <translation>der Name der Datei enthält ein NUL-Zeichen</translation>
+    </message>
+    <message>
+        <source>the file is shorter than it was</source>
+        <translation>die Datei ist kürzer als zuvor</translation>
+    </message>
+    <message>
+        <source>the file became shorter while it was read</source>
+        <translation>die Datei wurde beim Lesen kürzer</translation>
+    </message>
+    <message>
+        <source>try again</source>
+        <translation>noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>is not a time</source>
+        <translation>ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>is no date of the calendar</source>
+        <translation>ist kein Datum des Kalenders</translation>
+    </message>
+    <message>
+        <source>has a date but no time of day</source>
+        <translation>hat ein Datum, aber keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>its year is not between 1990 and 2100</source>
+        <translation>das Jahr liegt nicht zwischen 1990 und 2100</translation>
+    </message>
+    <message>
+        <source>has an offset behind a date that is not ISO 8601</source>
+        <translation>hat einen Zeitversatz hinter einem Datum, das nicht ISO 8601 ist</translation>
+    </message>
+    <message>
+        <source>as Unix time is not between 1990 and 2100</source>
+        <translation>liegt als Unix-Zeit nicht zwischen 1990 und 2100</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>jumps from its neighbours to what a sensor gives after power-on</source>
+        <translation>springt von seinen Nachbarn auf das, was ein Sensor nach dem Einschalten liefert</translation>
+    </message>
+    <message>
+        <source>a quote in the pattern is left open</source>
+        <translation>ein Anführungszeichen im Muster bleibt offen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing in a pattern</source>
+        <translation>„%1“ bedeutet in einem Muster nichts</translation>
+    </message>
+    <message>
+        <source>put words in &apos;quotes&apos;</source>
+        <translation>Wörter in &apos;Anführungszeichen&apos; setzen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says something that was said before it</source>
+        <translation>„%1“ sagt etwas, das davor schon gesagt ist</translation>
+    </message>
+    <message>
+        <source>the pattern has the year twice</source>
+        <translation>das Muster hat das Jahr zweimal</translation>
+    </message>
+    <message>
+        <source>the pattern lacks the year (yyyy or yy)</source>
+        <translation>dem Muster fehlt das Jahr (yyyy oder yy)</translation>
+    </message>
+    <message>
+        <source>the pattern has the month twice</source>
+        <translation>das Muster hat den Monat zweimal</translation>
+    </message>
+    <message>
+        <source>the pattern lacks the month (MM or MMM)</source>
+        <translation>dem Muster fehlt der Monat (MM oder MMM)</translation>
+    </message>
+    <message>
+        <source>the pattern lacks the day (dd)</source>
+        <translation>dem Muster fehlt der Tag (dd)</translation>
+    </message>
+    <message>
+        <source>the pattern has the hour twice</source>
+        <translation>das Muster hat die Stunde zweimal</translation>
+    </message>
+    <message>
+        <source>the pattern lacks the hour (HH)</source>
+        <translation>dem Muster fehlt die Stunde (HH)</translation>
+    </message>
+    <message>
+        <source>the pattern lacks the half of the day (a) that belongs to hh</source>
+        <translation>dem Muster fehlt die Tageshälfte (a), die zu hh gehört</translation>
+    </message>
+    <message>
+        <source>AM and PM go with hh, not with HH</source>
+        <translation>AM und PM gehören zu hh, nicht zu HH</translation>
+    </message>
+    <message>
+        <source>the pattern lacks the minute (mm)</source>
+        <translation>dem Muster fehlt die Minute (mm)</translation>
+    </message>
+    <message>
+        <source>does not fit the pattern</source>
+        <translation>passt nicht zum Muster</translation>
+    </message>
+    <message>
+        <source>goes on where the pattern ends</source>
+        <translation>geht weiter, wo das Muster endet</translation>
+    </message>
+    <message>
+        <source>has an hour that is not 1 … 12</source>
+        <translation>hat eine Stunde außerhalb von 1 … 12</translation>
+    </message>
+    <message>
+        <source>is no time of day</source>
+        <translation>ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>the row has more than %1 fields</source>
+        <translation>die Zeile hat mehr als %1 Felder</translation>
+    </message>
+    <message>
+        <source>there is text behind a closing quote</source>
+        <translation>hinter einem schließenden Anführungszeichen steht Text</translation>
+    </message>
+    <message>
+        <source>a quote stands inside a field that does not begin with one</source>
+        <translation>ein Anführungszeichen steht in einem Feld, das nicht mit einem beginnt</translation>
+    </message>
+    <message>
+        <source>a quote inside a field is written as two, and the field in quotes</source>
+        <translation>ein Anführungszeichen im Feld doppelt schreiben und das Feld in Anführungszeichen setzen</translation>
+    </message>
+    <message>
+        <source>the quote that opens here is never closed</source>
+        <translation>das Anführungszeichen, das hier beginnt, wird nie geschlossen</translation>
+    </message>
+    <message>
+        <source>close or remove it</source>
+        <translation>es schließen oder entfernen</translation>
+    </message>
+    <message>
+        <source>a field is longer than 1 MiB, or a row longer than 4 MiB</source>
+        <translation>ein Feld ist länger als 1 MiB oder eine Zeile länger als 4 MiB</translation>
+    </message>
+    <message>
+        <source>look for a quote that is never closed</source>
+        <translation>ein nie geschlossenes Anführungszeichen suchen</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>gravity</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <translation>Energie</translation>
+    </message>
+    <message>
+        <source>the header says %1</source>
+        <translation>laut Kopfzeile %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; reads %2, which is not in %3</source>
+        <translation>„%1“ misst %2, und die steht nicht in %3</translation>
+    </message>
+    <message>
+        <source>told to be in %1</source>
+        <translation>als %1 vorgegeben</translation>
+    </message>
+    <message>
+        <source>the header says %1, but the import was told %2</source>
+        <translation>laut Kopfzeile %1, dem Import wurde aber %2 vorgegeben</translation>
+    </message>
+    <message>
+        <source>the header says %1, but &quot;%2&quot; reads %3</source>
+        <translation>laut Kopfzeile %1, „%2“ misst aber %3</translation>
+    </message>
+    <message>
+        <source>choose another column for it</source>
+        <translation>dafür eine andere Spalte wählen</translation>
+    </message>
+    <message>
+        <source>the header says no unit: taken as %1</source>
+        <translation>die Kopfzeile nennt keine Einheit: als %1 genommen</translation>
+    </message>
+    <message>
+        <source>the median %1 is odd for %2 (%3)</source>
+        <translation>der Median %1 ist für %2 seltsam (%3)</translation>
+    </message>
+    <message>
+        <source>write the right unit in the header, in brackets</source>
+        <translation>die richtige Einheit in Klammern in die Kopfzeile schreiben</translation>
+    </message>
+    <message>
+        <source>say --unit f if they are in °F, or --unit c if they are right</source>
+        <translation>--unit f angeben, wenn es °F sind, oder --unit c, wenn sie stimmen</translation>
+    </message>
+    <message>
+        <source>say --unit c if they are in °C, or --unit f if they are right</source>
+        <translation>--unit c angeben, wenn es °C sind, oder --unit f, wenn sie stimmen</translation>
+    </message>
+    <message>
+        <source>is what a disconnected sensor gives</source>
+        <translation>ist, was ein abgetrennter Sensor liefert</translation>
+    </message>
+    <message>
+        <source>is no temperature that a sensor here can give</source>
+        <translation>ist keine Temperatur, die ein Sensor hier liefern kann</translation>
+    </message>
+    <message>
+        <source>the log mixes decimal signs: &quot;%1&quot; here, &quot;%2&quot; in line %3</source>
+        <translation>das Protokoll mischt Dezimalzeichen: hier „%1“, in Zeile %3 „%2“</translation>
+    </message>
+    <message>
+        <source>write all numbers with one sign and without groups of thousands</source>
+        <translation>alle Zahlen mit einem Dezimalzeichen und ohne Tausendergruppen schreiben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can be read in two ways, and no other number shows which</source>
+        <translation>„%1“ lässt sich auf zwei Arten lesen, und keine andere Zahl entscheidet es</translation>
+    </message>
+    <message>
+        <source>say --decimal comma (a decimal comma) or --decimal point (groups of thousands)</source>
+        <translation>--decimal comma (Dezimalkomma) oder --decimal point (Tausendergruppen) angeben</translation>
+    </message>
+    <message>
+        <source>is no specific gravity of beer</source>
+        <translation>ist keine Dichte von Bier</translation>
+    </message>
+    <message>
+        <source>is no extract of beer in °P</source>
+        <translation>ist kein Extrakt von Bier in °P</translation>
+    </message>
+    <message>
+        <source>is a power below 0</source>
+        <translation>ist eine Leistung unter 0</translation>
+    </message>
+    <message>
+        <source>is a register below 0</source>
+        <translation>ist ein Zählerstand unter 0</translation>
+    </message>
+    <message>
+        <source>%1 became shorter: it was read anew</source>
+        <translation>%1 wurde kürzer: neu gelesen</translation>
+    </message>
+    <message>
+        <source>%1 is another file than it was: it was read anew</source>
+        <translation>%1 ist eine andere Datei als zuvor: neu gelesen</translation>
+    </message>
+    <message>
+        <source>%1: its dates fit two orders and are taken as %2, as in the last file of its kind</source>
+        <translation>%1: die Datumsangaben passen zu zwei Reihenfolgen und werden als „%2“ genommen, wie in der letzten Datei dieser Art</translation>
+    </message>
+    <message>
+        <source>%1: %2 rejected, the first in line %3: %4</source>
+        <translation>%1: %2 abgelehnt, zuerst in Zeile %3: %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n readings differ from what stands; what stands is kept</source>
+        <comment>%1: %n readings differ from what stands; what stands is kept</comment>
+        <translation>
+            <numerusform>%1: %n Messwert weicht vom vorhandenen ab; der vorhandene bleibt</numerusform>
+            <numerusform>%1: %n Messwerte weichen von den vorhandenen ab; die vorhandenen bleiben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>batch &quot;%1&quot;</source>
+        <translation>Sud „%1“</translation>
+    </message>
+    <message>
+        <source>setup &quot;%1&quot;</source>
+        <translation>Anlage „%1“</translation>
+    </message>
+    <message>
+        <source>sensor &quot;%1&quot;</source>
+        <translation>Sensor „%1“</translation>
+    </message>
+    <message>
+        <source>meter &quot;%1&quot;</source>
+        <translation>Zähler „%1“</translation>
+    </message>
+    <message>
+        <source>only the last stage may be without hours</source>
+        <translation>nur der letzte Abschnitt darf ohne Stunden sein</translation>
+    </message>
+    <message>
+        <source>give its hours, or let it last until you turn it down</source>
+        <translation>seine Stunden angeben oder ihn bis zum Herunterregeln dauern lassen</translation>
+    </message>
+    <message>
+        <source>a ramp ends by its hours</source>
+        <translation>eine Rampe endet nach ihren Stunden</translation>
+    </message>
+    <message>
+        <source>give its hours</source>
+        <translation>ihre Stunden angeben</translation>
+    </message>
+    <message>
+        <source>a ramp needs hours</source>
+        <translation>eine Rampe braucht Stunden</translation>
+    </message>
+    <message>
+        <source>the hours must be above 0 and below ten years</source>
+        <translation>die Stunden müssen über 0 und unter zehn Jahren liegen</translation>
+    </message>
+    <message>
+        <source>the settling allowed must be 0 hours or more, and below ten years</source>
+        <translation>das erlaubte Einschwingen muss mindestens 0 Stunden und unter zehn Jahren lang sein</translation>
+    </message>
+    <message>
+        <source>a ramp needs a stage before it</source>
+        <translation>eine Rampe braucht einen Abschnitt davor</translation>
+    </message>
+    <message>
+        <source>begin with a hold</source>
+        <translation>mit einem Halten beginnen</translation>
+    </message>
+    <message>
+        <source>neither the stage nor the batch has a tolerance</source>
+        <translation>weder der Abschnitt noch der Sud hat eine Toleranz</translation>
+    </message>
+    <message>
+        <source>give the batch one, such as 3 °F</source>
+        <translation>dem Sud eine geben, etwa 1,5 K</translation>
+    </message>
+    <message>
+        <source>the tolerance must be above 0</source>
+        <translation>die Toleranz muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>the target lies beyond -50 … 100 °C</source>
+        <translation>der Sollwert liegt außerhalb von −50 … 100 °C</translation>
+    </message>
+    <message>
+        <source>the schedule has no stage</source>
+        <translation>der Plan hat keinen Abschnitt</translation>
+    </message>
+    <message>
+        <source>give at least one</source>
+        <translation>mindestens einen angeben</translation>
+    </message>
+    <message>
+        <source>check both times and their zone</source>
+        <translation>beide Zeiten und ihre Zeitzone prüfen</translation>
+    </message>
+    <message>
+        <source>the gap limit must be above 0 minutes</source>
+        <translation>die Lückengrenze muss über 0 Minuten liegen</translation>
+    </message>
+    <message>
+        <source>the grace must be 0 minutes or more</source>
+        <translation>die Karenz muss mindestens 0 Minuten lang sein</translation>
+    </message>
+    <message>
+        <source>The sensor &quot;%1&quot; has no readings.</source>
+        <translation>Der Sensor „%1“ hat keine Messwerte.</translation>
+    </message>
+    <message>
+        <source>The sensor &quot;%1&quot; has readings in the future.</source>
+        <translation>Der Sensor „%1“ hat Messwerte in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>The meter &quot;%1&quot; has fewer than two readings: nothing can be said of its energy.</source>
+        <translation>Der Zähler „%1“ hat weniger als zwei Zählerstände: über seine Energie lässt sich nichts sagen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The meter &quot;%1&quot; counted more than the rated power of %2 allows, %n times.</source>
+        <comment>The meter &quot;%1&quot; counted more than the rated power of %2 allows, %n time.</comment>
+        <translation>
+            <numerusform>Der Zähler „%1“ zählte %n-mal mehr, als die Nennleistung von %2 erlaubt.</numerusform>
+            <numerusform>Der Zähler „%1“ zählte %n-mal mehr, als die Nennleistung von %2 erlaubt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>When &quot;%1&quot; was pitched, %2 batches ran on %3, which has %n vessels.</source>
+        <comment>When &quot;%1&quot; was pitched, %2 batches ran on %3, which has %n vessel.</comment>
+        <translation>
+            <numerusform>Beim Anstellen von „%1“ liefen %2 Sude auf %3 mit %n Gefäß.</numerusform>
+            <numerusform>Beim Anstellen von „%1“ liefen %2 Sude auf %3 mit %n Gefäßen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: the target of %2, %3, is below freezing.</source>
+        <translation>%1: der Sollwert von %2, %3, liegt unter dem Gefrierpunkt.</translation>
+    </message>
+    <message>
+        <source>%1: the target of %2, %3, is hotter than beer ferments.</source>
+        <translation>%1: der Sollwert von %2, %3, ist heißer, als Bier gärt.</translation>
+    </message>
+    <message>
+        <source>lid open</source>
+        <translation>Deckel offen</translation>
+    </message>
+    <message>
+        <source>power cut</source>
+        <translation>Stromausfall</translation>
+    </message>
+    <message>
+        <source>sensor moved</source>
+        <translation>Sensor bewegt</translation>
+    </message>
+    <message>
+        <source>warm room</source>
+        <translation>warmer Raum</translation>
+    </message>
+    <message>
+        <source>control</source>
+        <comment>the cause of an excursion</comment>
+        <translation>Regelung</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>the cause of an excursion</comment>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>%1, &quot;%2&quot;</source>
+        <comment>a cause and its note</comment>
+        <translation>%1, „%2“</translation>
+    </message>
+    <message>
+        <source>%1: cause of the excursion of %2</source>
+        <translation>%1: Ursache der Bandverletzung vom %2</translation>
+    </message>
+    <message>
+        <source>The cause given for %1, %2, belongs to no excursion any more: the limits or the readings have changed.</source>
+        <translation>Die zum %1 angegebene Ursache, %2, gehört zu keiner Bandverletzung mehr: die Grenzen oder die Messwerte haben sich geändert.</translation>
+    </message>
+    <message>
+        <source>Mains power near liquid: plug into a GFCI (RCD) outlet, keep meters and plugs off the floor and give cables a drip loop.</source>
+        <translation>Netzstrom neben Flüssigkeit: Steckdose mit FI-Schutzschalter (RCD) nehmen, Zähler und Stecker nicht auf den Boden legen und Kabel mit einer Tropfschlaufe führen.</translation>
+    </message>
+    <message>
+        <source>One plugged-in load takes at most 80 % of its circuit: 12 A on 15 A.</source>
+        <translation>Ein angestecktes Gerät nimmt höchstens 80 % seines Stromkreises: 12 A bei 15 A.</translation>
+    </message>
+    <message>
+        <source>Coolant near beer is propylene glycol and water, never ethylene glycol.</source>
+        <translation>Kühlmittel neben Bier ist Propylenglykol mit Wasser, niemals Ethylenglykol.</translation>
+    </message>
+    <message>
+        <source>A closed cabinet fills with carbon dioxide: air it before you lean in.</source>
+        <translation>Ein geschlossener Schrank füllt sich mit Kohlendioxid: vor dem Hineinbeugen lüften.</translation>
+    </message>
+    <message>
+        <source>A full fermenter weighs over 20 kg: do not lift it over an edge alone.</source>
+        <translation>Ein voller Gärbehälter wiegt über 20 kg: nicht allein über eine Kante heben.</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide gathers in closed and low rooms: let air through.</source>
+        <translation>Kohlendioxid sammelt sich in geschlossenen und tiefen Räumen: Luft durchlassen.</translation>
+    </message>
+    <message>
+        <source>Sealed refrigeration circuits are opened by certified people only; local codes and licensed practice decide.</source>
+        <translation>Geschlossene Kältekreise öffnen nur dafür zertifizierte Leute; maßgeblich sind die örtlichen Vorschriften und zugelassene Fachbetriebe.</translation>
+    </message>
+    <message>
+        <source>No stage settled: wherever the target jumped, the beer was in the band already or was not seen.</source>
+        <translation>Kein Abschnitt schwang ein: wo der Sollwert sprang, war das Bier schon im Band oder wurde nicht gesehen.</translation>
+    </message>
+    <message>
+        <source>Seen time from a stage&apos;s start until the beer first came into its band, where the target jumped; it is not judged: %1.</source>
+        <translation>Gesehene Zeit vom Beginn eines Abschnitts, bis das Bier zum ersten Mal in sein Band kam, wo der Sollwert sprang; sie wird nicht beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>Too little of the hold time was seen for a verdict, so there is nothing to be sure of.</source>
+        <translation>Für ein Urteil wurde zu wenig Haltezeit gesehen, deshalb gibt es nichts, dessen man sicher sein könnte.</translation>
+    </message>
+    <message>
+        <source>How sure the verdict is rests on the beer sensor&apos;s accuracy, and that of %1 is not on record.</source>
+        <translation>Wie sicher das Urteil ist, hängt an der Genauigkeit des Biersensors, und die von %1 ist nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>The batch is judged with its band as planned, and narrower and wider by the sensor&apos;s ±%1, and is sure where all agree: as planned %2, narrower %3, wider %4.</source>
+        <translation>Der Sud wird mit dem Band wie geplant beurteilt und um die ±%1 des Sensors schmaler und breiter; sicher ist das Urteil, wo alle übereinstimmen: wie geplant „%2“, schmaler „%3“, breiter „%4“.</translation>
+    </message>
+    <message>
+        <source>The band is no wider than that doubt, and then only a band that was left is sure.</source>
+        <translation>Das Band ist nicht breiter als diese Unsicherheit, und dann ist nur ein verlassenes Band sicher.</translation>
+    </message>
+    <message>
+        <source>None of the %1 of hold time was seen, so there is nothing to take the figure from.</source>
+        <translation>Von %1 Haltezeit wurde nichts gesehen, deshalb gibt es nichts, woraus der Wert käme.</translation>
+    </message>
+    <message>
+        <source>There is no hold time yet, so there is nothing to take the figure from.</source>
+        <translation>Es gibt noch keine Haltezeit, deshalb nichts, woraus der Wert käme.</translation>
+    </message>
+    <message>
+        <source>Time inside the band over the hold time that was seen: %1 of %2 = %3.</source>
+        <translation>Zeit im Band durch gesehene Haltezeit: %1 von %2 = %3.</translation>
+    </message>
+    <message>
+        <source>none of %1.</source>
+        <comment>of the hold time</comment>
+        <translation>nichts von %1.</translation>
+    </message>
+    <message>
+        <source>%1, all of it above, of %2.</source>
+        <translation>%1, alles darüber, von %2.</translation>
+    </message>
+    <message>
+        <source>%1, all of it below, of %2.</source>
+        <translation>%1, alles darunter, von %2.</translation>
+    </message>
+    <message>
+        <source>%1 above + %2 below = %3 of %4.</source>
+        <translation>%1 darüber + %2 darunter = %3 von %4.</translation>
+    </message>
+    <message>
+        <source>Seen hold time beyond an edge of the band, with straight lines between the readings: %1</source>
+        <translation>Gesehene Haltezeit jenseits eines Randes des Bandes, mit geraden Linien zwischen den Messwerten: %1</translation>
+    </message>
+    <message>
+        <source>There is no hold time yet, so no share of it can have been seen.</source>
+        <translation>Es gibt noch keine Haltezeit, deshalb kann kein Anteil davon gesehen sein.</translation>
+    </message>
+    <message>
+        <source>Hold time between readings at most %1 apart (the batch&apos;s own gap limit), over all hold time: %2 of %3 = %4.</source>
+        <translation>Haltezeit zwischen Messwerten, die höchstens %1 auseinanderliegen (Lückengrenze des Suds), durch alle Haltezeit: %2 von %3 = %4.</translation>
+    </message>
+    <message>
+        <source>Hold time between readings at most %1 apart (three times the usual interval, 2 h at most), over all hold time: %2 of %3 = %4.</source>
+        <translation>Haltezeit zwischen Messwerten, die höchstens %1 auseinanderliegen (das Dreifache des üblichen Abstands, höchstens 2 h), durch alle Haltezeit: %2 von %3 = %4.</translation>
+    </message>
+    <message>
+        <source>Unbroken stretches of seen hold time beyond one edge of the band: %1.</source>
+        <translation>Ununterbrochene Strecken gesehener Haltezeit jenseits eines Randes des Bandes: %1.</translation>
+    </message>
+    <message>
+        <source>Unbroken stretches of seen hold time beyond one edge of the band: %1 (%2 above, %3 below).</source>
+        <translation>Ununterbrochene Strecken gesehener Haltezeit jenseits eines Randes des Bandes: %1 (%2 darüber, %3 darunter).</translation>
+    </message>
+    <message>
+        <source>Those shorter than the grace of %1 do not count for the verdict.</source>
+        <translation>Die kürzer als die Karenz von %1 sind, zählen nicht für das Urteil.</translation>
+    </message>
+    <message>
+        <source>Each counts, however short.</source>
+        <translation>Jede zählt, so kurz sie ist.</translation>
+    </message>
+    <message>
+        <source>The furthest past an edge of the band: the beer was never seen outside it while it was held.</source>
+        <translation>Am weitesten jenseits eines Randes des Bandes: das Bier wurde in der Haltezeit nie außerhalb gesehen.</translation>
+    </message>
+    <message>
+        <source>The furthest past an edge of the band: %1 above in %2, between %3 and %4.</source>
+        <translation>Am weitesten jenseits eines Randes des Bandes: %1 darüber in %2, zwischen %3 und %4.</translation>
+    </message>
+    <message>
+        <source>The furthest past an edge of the band: %1 below in %2, between %3 and %4.</source>
+        <translation>Am weitesten jenseits eines Randes des Bandes: %1 darunter in %2, zwischen %3 und %4.</translation>
+    </message>
+    <message>
+        <source>Nothing of the hold time was seen.</source>
+        <translation>Von der Haltezeit wurde nichts gesehen.</translation>
+    </message>
+    <message>
+        <source>Beer minus target, averaged over the %1 that were held and seen, each moment counting alike: %2.</source>
+        <translation>Bier minus Sollwert, gemittelt über die %1 gesehener Haltezeit, jeder Augenblick gleich gewichtet: %2.</translation>
+    </message>
+    <message>
+        <source>How far beer minus target strays from its own mean of %1 (standard deviation) over the %2 that were held and seen, each moment counting alike: %3.</source>
+        <translation>Wie weit Bier minus Sollwert um sein eigenes Mittel von %1 streut (Standardabweichung), über die %2 gesehener Haltezeit, jeder Augenblick gleich gewichtet: %3.</translation>
+    </message>
+    <message>
+        <source>Root of the mean square of beer minus target over the %1 that were held and seen, each moment counting alike: √(mean² + spread²), with a mean of %2 and a spread of %3, = %4.</source>
+        <translation>Wurzel aus dem mittleren Quadrat von Bier minus Sollwert über die %1 gesehener Haltezeit, jeder Augenblick gleich gewichtet: √(Mittel² + Streuung²), mit einem Mittel von %2 und einer Streuung von %3, = %4.</translation>
+    </message>
+    <message>
+        <source>The distance from the target, above or below alike, averaged over the %1 that were held and seen, each moment counting alike: %2.</source>
+        <translation>Der Abstand vom Sollwert, nach oben wie nach unten, gemittelt über die %1 gesehener Haltezeit, jeder Augenblick gleich gewichtet: %2.</translation>
+    </message>
+    <message>
+        <source>There is no crash whose heat could be estimated.</source>
+        <translation>Es gibt keinen Cold Crash, dessen Wärme zu schätzen wäre.</translation>
+    </message>
+    <message>
+        <source>The heat of the crash needs the batch&apos;s volume, which is not on record.</source>
+        <translation>Die Wärme des Cold Crash braucht das Volumen des Suds, das nicht eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>The heat of the crash is that from the first reading outside its band to the arrival in it, and the beer was not seen to arrive from outside.</source>
+        <translation>Die Wärme des Cold Crash ist die vom ersten Messwert außerhalb seines Bandes bis zur Ankunft darin, und das Bier wurde nicht von außen ankommen gesehen.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 (%3 K)</source>
+        <comment>a fall of temperature</comment>
+        <translation>%1 auf %2 (%3 K)</translation>
+    </message>
+    <message>
+        <source>An estimate, good to a few percent: volume × density × specific heat of beer × the fall to the arrival, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</source>
+        <translation>Eine Schätzung, auf wenige Prozent gut: Volumen × Dichte × spezifische Wärme von Bier × der Fall bis zur Ankunft, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</translation>
+    </message>
+    <message>
+        <source>An estimate of heat moved over electricity used, and none is metered from %1 to %2.</source>
+        <translation>Eine Schätzung von bewegter Wärme durch verbrauchten Strom, und von %1 bis %2 ist keiner gemessen.</translation>
+    </message>
+    <message>
+        <source>An estimate: heat moved over the electricity of the same time, from %1 to %2: %3 ÷ %4 = %5.</source>
+        <translation>Eine Schätzung: bewegte Wärme durch den Strom derselben Zeit, von %1 bis %2: %3 ÷ %4 = %5.</translation>
+    </message>
+    <message>
+        <source>This needs the original gravity, which is not on record.</source>
+        <translation>Dazu braucht es die Stammwürze, die nicht eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>This needs the final gravity: none is given, and none was measured.</source>
+        <translation>Dazu braucht es die Restdichte: keine ist angegeben, und keine wurde gemessen.</translation>
+    </message>
+    <message>
+        <source>No final gravity is given: the last measured one, of %1, stands for it.</source>
+        <translation>Keine Restdichte ist angegeben: die zuletzt gemessene, vom %1, steht dafür.</translation>
+    </message>
+    <message>
+        <source>No final gravity is given: the last measured one, of %1, stands for it, corrected from a sample at %2 to a hydrometer&apos;s %3.</source>
+        <translation>Keine Restdichte ist angegeben: die zuletzt gemessene, vom %1, steht dafür, von einer Probe bei %2 auf die %3 der Spindel berichtigt.</translation>
+    </message>
+    <message>
+        <source>Fall in gravity over the original gravity&apos;s excess over water: (%1 − %2) ÷ (%1 − 1) = %3.</source>
+        <translation>Abnahme der Dichte durch das, was die Stammwürze über Wasser lag: (%1 − %2) ÷ (%1 − 1) = %3.</translation>
+    </message>
+    <message>
+        <source>The simple formula: 131.25 × (%1 − %2) = %3 by volume. Formulas differ by 0.1 to 0.3 %.</source>
+        <translation>Die einfache Formel: 131,25 × (%1 − %2) = %3 vol. Formeln weichen um 0,1 bis 0,3 % voneinander ab.</translation>
+    </message>
+    <message>
+        <source>Balling&apos;s formula: alcohol by weight × final gravity ÷ 0.794 = %1 × %2 ÷ 0.794 = %3 by volume. Formulas differ by 0.1 to 0.3 %.</source>
+        <translation>Die Formel nach Balling: Alkohol nach Gewicht × Restdichte ÷ 0,794 = %1 × %2 ÷ 0,794 = %3 vol. Formeln weichen um 0,1 bis 0,3 % voneinander ab.</translation>
+    </message>
+    <message>
+        <source>Share of the extract by weight that has fermented, by Balling: the real extract is 0.1808 × original + 0.8192 × apparent extract, of %1 and %2: %3.</source>
+        <translation>Vergorener Anteil des Extrakts nach Gewicht, nach Balling: der wirkliche Extrakt ist 0,1808 × ursprünglicher + 0,8192 × scheinbarer Extrakt, aus %1 und %2: %3.</translation>
+    </message>
+    <message>
+        <source>The setup %1 has no meter and no power log.</source>
+        <translation>Die Anlage %1 hat weder Zähler noch Leistungsprotokoll.</translation>
+    </message>
+    <message>
+        <source>Energy needs a reading before and one after, and nothing is filled in: no part of this time has both.</source>
+        <translation>Energie braucht einen Zählerstand davor und einen danach, und nichts wird aufgefüllt: kein Teil dieser Zeit hat beide.</translation>
+    </message>
+    <message>
+        <source>For %1 the batch shared %2 with others, and has an equal part of what was used then.</source>
+        <translation>Während %1 teilte sich der Sud %2 mit anderen und hat einen gleichen Teil des damals Verbrauchten.</translation>
+    </message>
+    <message>
+        <source>The logged power added up over its readings (its bounds are not known): %1 in the %2 that were metered, of %3; nothing is added for the rest.</source>
+        <translation>Die aufgezeichnete Leistung, über ihre Messwerte summiert (ihre Grenzen sind nicht bekannt): %1 in den %2, die gemessen wurden, von %3; für den Rest kommt nichts hinzu.</translation>
+    </message>
+    <message>
+        <source>The logged power added up over its readings (its bounds are not known): %1 in %2.</source>
+        <translation>Die aufgezeichnete Leistung, über ihre Messwerte summiert (ihre Grenzen sind nicht bekannt): %1 in %2.</translation>
+    </message>
+    <message>
+        <source>The meter at the end less the meter at the start, with straight lines between its readings; in brackets what they leave open: %1 in the %2 that were metered, of %3; nothing is added for the rest.</source>
+        <translation>Der Zähler am Ende minus der Zähler am Anfang, mit geraden Linien zwischen den Zählerständen; in Klammern, was sie offen lassen: %1 in den %2, die gemessen wurden, von %3; für den Rest kommt nichts hinzu.</translation>
+    </message>
+    <message>
+        <source>The meter at the end less the meter at the start, with straight lines between its readings; in brackets what they leave open: %1 in %2.</source>
+        <translation>Der Zähler am Ende minus der Zähler am Anfang, mit geraden Linien zwischen den Zählerständen; in Klammern, was sie offen lassen: %1 in %2.</translation>
+    </message>
+    <message>
+        <source>Energy over the time that was metered: %1 in %2 = %3.</source>
+        <translation>Energie durch die gemessene Zeit: %1 in %2 = %3.</translation>
+    </message>
+    <message>
+        <source>There is no crash: none of the holds so far has its target at least %1 below the stage before it.</source>
+        <translation>Es gibt keinen Cold Crash: kein bisheriger Halteabschnitt hat seinen Sollwert mindestens %1 unter dem Abschnitt davor.</translation>
+    </message>
+    <message>
+        <source>The crash begins with %1, %2.</source>
+        <translation>Der Cold Crash beginnt mit %1, %2.</translation>
+    </message>
+    <message>
+        <source>No calendar day of the run was metered from midnight to midnight.</source>
+        <translation>Kein Kalendertag des Laufs wurde von Mitternacht bis Mitternacht gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>energy on a day</comment>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>Only one calendar day was metered from midnight to midnight: %1.</source>
+        <translation>Nur ein Kalendertag wurde von Mitternacht bis Mitternacht gemessen: %1.</translation>
+    </message>
+    <message>
+        <source>The mean of the %1 calendar days that were metered from midnight to midnight: %2; least %3, most %4.</source>
+        <translation>Das Mittel der %1 Kalendertage, die von Mitternacht bis Mitternacht gemessen wurden: %2; am wenigsten %3, am meisten %4.</translation>
+    </message>
+    <message>
+        <source>No price of energy is known for some of the metered time.</source>
+        <translation>Für einen Teil der gemessenen Zeit ist kein Energiepreis bekannt.</translation>
+    </message>
+    <message>
+        <source>Metered energy times its price: %1 × %2 = %3.</source>
+        <translation>Gemessene Energie mal Preis: %1 × %2 = %3.</translation>
+    </message>
+    <message>
+        <source>Each part of the %1 at the price that held when it was used, %2 spans of one price each: %3.</source>
+        <translation>Jeder Teil der %1 zu dem Preis, der beim Verbrauch galt, %2 Zeiträume mit je einem Preis: %3.</translation>
+    </message>
+    <message>
+        <source>Lift is room minus beer, and no sensor of the room is named for this batch.</source>
+        <translation>Hub ist Raum minus Bier, und für diesen Sud ist kein Sensor des Raums genannt.</translation>
+    </message>
+    <message>
+        <source>Lift is room minus beer, and the readings of %1 never cover the same time as the beer&apos;s.</source>
+        <translation>Hub ist Raum minus Bier, und die Messwerte von %1 decken nie dieselbe Zeit ab wie die des Biers.</translation>
+    </message>
+    <message>
+        <source>Room minus beer, summed over the %1 in which both were seen: %2 with the room the warmer, %3 with the beer the warmer</source>
+        <translation>Raum minus Bier, summiert über die %1, in denen beide gesehen wurden: %2 mit wärmerem Raum, %3 mit wärmerem Bier</translation>
+    </message>
+    <message>
+        <source>; in the mean %1</source>
+        <translation>; im Mittel %1</translation>
+    </message>
+    <message>
+        <source>The lift must be known for 90 % of the metered time: it is for %1 of %2.</source>
+        <translation>Der Hub muss für 90 % der gemessenen Zeit bekannt sein: er ist es für %1 von %2.</translation>
+    </message>
+    <message>
+        <source>The room was never warmer than the beer: there was nothing to cool against.</source>
+        <translation>Der Raum war nie wärmer als das Bier: es gab nichts, wogegen zu kühlen war.</translation>
+    </message>
+    <message>
+        <source>°F·day</source>
+        <translation>°F·Tag</translation>
+    </message>
+    <message>
+        <source>°C·day</source>
+        <translation>°C·Tag</translation>
+    </message>
+    <message>
+        <source>Metered energy over the lift of the same time, with the room the warmer: %1 ÷ (%2 ÷ 24) = %3 for each %4.</source>
+        <translation>Gemessene Energie durch den Hub derselben Zeit, mit wärmerem Raum: %1 ÷ (%2 ÷ 24) = %3 je %4.</translation>
+    </message>
+    <message>
+        <source>Nothing of %1 was seen, so neither was an arrival.</source>
+        <translation>Von %1 wurde nichts gesehen, also auch keine Ankunft.</translation>
+    </message>
+    <message>
+        <source>The beer was never seen in the band of %1: its target was missed.</source>
+        <translation>Das Bier wurde nie im Band von %1 gesehen: der Sollwert wurde verfehlt.</translation>
+    </message>
+    <message>
+        <source>Nothing to settle: the target did not jump when %1 began.</source>
+        <translation>Nichts einzuschwingen: der Sollwert sprang nicht, als %1 begann.</translation>
+    </message>
+    <message>
+        <source>Nothing to settle: the beer was in the band when %1 began to be seen.</source>
+        <translation>Nichts einzuschwingen: das Bier war im Band, als %1 zum ersten Mal gesehen wurde.</translation>
+    </message>
+    <message>
+        <source>The beer is still on its way into the band of %1, %2 so far.</source>
+        <translation>Das Bier ist noch unterwegs in das Band von %1, bisher %2.</translation>
+    </message>
+    <message>
+        <source>From the stage&apos;s start, %1, until the beer first came into the band: %2 on the clock.</source>
+        <translation>Vom Beginn des Abschnitts, %1, bis das Bier zum ersten Mal in das Band kam: %2 nach der Uhr.</translation>
+    </message>
+    <message>
+        <source>Only %1 are allowed for settling; what followed is judged.</source>
+        <translation>Zum Einschwingen sind nur %1 erlaubt; was folgte, wird beurteilt.</translation>
+    </message>
+    <message>
+        <source>%1 of it were seen and are not judged; what was not seen counts as hold time.</source>
+        <translation>%1 davon wurden gesehen und werden nicht beurteilt; was nicht gesehen wurde, zählt als Haltezeit.</translation>
+    </message>
+    <message>
+        <source>The beer was in the band as soon as it was seen: there is no rate.</source>
+        <translation>Das Bier war im Band, sobald es gesehen wurde: es gibt keine Geschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>How fast the beer came to the band: from %1 to %2 off the target in %3 = %4 an hour.</source>
+        <translation>Wie schnell das Bier in das Band kam: von %1 auf %2 neben dem Sollwert in %3 = %4 je Stunde.</translation>
+    </message>
+    <message>
+        <source>How far the beer went past the target in the direction in which it came, until it turned back over it or the stage ended: %1.</source>
+        <translation>Wie weit das Bier in der Richtung, aus der es kam, über den Sollwert hinausging, bis es über ihn zurückkehrte oder der Abschnitt endete: %1.</translation>
+    </message>
+    <message>
+        <source>Of the %1 that were held and seen, the beer was at or below %2 off the target for 5 %, %3 for half and %4 for 95 %.</source>
+        <translation>Von den %1 gesehener Haltezeit lag das Bier 5 % lang bei höchstens %2 neben dem Sollwert, die Hälfte lang bei höchstens %3 und 95 % lang bei höchstens %4.</translation>
+    </message>
+    <message>
+        <source>The coldest and the warmest that the beer was while held and seen, with straight lines between the readings: %1 and %2.</source>
+        <translation>Am kältesten und am wärmsten war das Bier in der gesehenen Haltezeit, mit geraden Linien zwischen den Messwerten: %1 und %2.</translation>
+    </message>
+    <message>
+        <source>The stage has no energy of its own.</source>
+        <translation>Der Abschnitt hat keine eigene Energie.</translation>
+    </message>
+    <message>
+        <source>It ended when the beer came back.</source>
+        <translation>Sie endete, als das Bier zurückkam.</translation>
+    </message>
+    <message>
+        <source>A gap in the readings cut it: how it went on was not seen.</source>
+        <translation>Eine Lücke in den Messwerten schnitt sie ab: wie es weiterging, wurde nicht gesehen.</translation>
+    </message>
+    <message>
+        <source>The stage&apos;s end cut it.</source>
+        <translation>Das Ende des Abschnitts schnitt sie ab.</translation>
+    </message>
+    <message>
+        <source>Above the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 beyond it in all.</source>
+        <translation>Über dem Band von %1 von %2 bis %3, %4: höchstens %5 jenseits des Randes, insgesamt %6 darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>Below the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 beyond it in all.</source>
+        <translation>Unter dem Band von %1 von %2 bis %3, %4: höchstens %5 jenseits des Randes, insgesamt %6 darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>Cause given: %1.</source>
+        <translation>Angegebene Ursache: %1.</translation>
+    </message>
+    <message>
+        <source>(at least %1)</source>
+        <translation>(mindestens %1)</translation>
+    </message>
+    <message>
+        <source>the last digit shown can&apos;t be below 0</source>
+        <translation>die letzte angezeigte Stelle kann nicht unter 0 liegen</translation>
+    </message>
+    <message>
+        <source>an ice point needs three readings at least</source>
+        <translation>ein Eispunkt braucht mindestens drei Messwerte</translation>
+    </message>
+    <message>
+        <source>stir, wait a minute, and read again</source>
+        <translation>umrühren, eine Minute warten und wieder ablesen</translation>
+    </message>
+    <message>
+        <source>the readings lie too far from the melting point of ice</source>
+        <translation>die Messwerte liegen zu weit vom Schmelzpunkt des Eises</translation>
+    </message>
+    <message>
+        <source>let the probe stand in crushed ice and water for some minutes</source>
+        <translation>den Fühler einige Minuten in zerstoßenem Eis und Wasser stehen lassen</translation>
+    </message>
+    <message>
+        <source>The mean of %1 readings is %2; ice melts at %3: the offset is %4.</source>
+        <translation>Das Mittel von %1 Messwerten ist %2; Eis schmilzt bei %3: der Versatz ist %4.</translation>
+    </message>
+    <message>
+        <source>The doubt that remains is ± %1 (95 %), from three parts:</source>
+        <translation>Die verbleibende Unsicherheit ist ± %1 (95 %), aus drei Teilen:</translation>
+    </message>
+    <message>
+        <source>scatter of the readings ± %1 (Student&apos;s t);</source>
+        <translation>Streuung der Messwerte ± %1 (Student-t);</translation>
+    </message>
+    <message>
+        <source>rounding to the last digit ± %1;</source>
+        <translation>Rundung auf die letzte Stelle ± %1;</translation>
+    </message>
+    <message>
+        <source>the bath itself ± %1, taken for good to 0.1 K.</source>
+        <translation>das Bad selbst ± %1, auf 0,1 K als gut angenommen.</translation>
+    </message>
+    <message>
+        <source>It is found at the ice point: far from it, the sensor may be off by more.</source>
+        <translation>Bestimmt am Eispunkt: weit davon kann der Sensor weiter danebenliegen.</translation>
+    </message>
+    <message>
+        <source>the power drawn in the same weather</source>
+        <translation>der Leistung bei gleichem Wetter</translation>
+    </message>
+    <message>
+        <source>&quot;Energy %1&quot;</source>
+        <comment>%1: per degree-day of lift</comment>
+        <translation>„Energie %1“</translation>
+    </message>
+    <message>
+        <source>; it follows from the energy: give it no weight to count that once</source>
+        <translation>; folgt aus der Energie: Gewicht 0 geben, damit sie nur einmal zählt</translation>
+    </message>
+    <message>
+        <source>not scored: %1 is not known of both</source>
+        <translation>nicht bewertet nach %1: nicht von beiden bekannt</translation>
+    </message>
+    <message>
+        <source>from %1: nobody can be ahead, so 3 each</source>
+        <translation>nach %1: niemand kann vorn sein, deshalb je 3</translation>
+    </message>
+    <message>
+        <source>from %1: the same, so 3 each</source>
+        <translation>nach %1: gleich, deshalb je 3</translation>
+    </message>
+    <message>
+        <source>from %1: too close to call, so 3 each</source>
+        <translation>nach %1: zu knapp für ein Urteil, deshalb je 3</translation>
+    </message>
+    <message>
+        <source>from %1: %2 is ahead and gets 5</source>
+        <translation>nach %1: %2 ist vorn und bekommt 5</translation>
+    </message>
+    <message>
+        <source>as rated in the equipment</source>
+        <translation>wie in der Ausrüstung bewertet</translation>
+    </message>
+    <message>
+        <source>not scored: only %1 is rated</source>
+        <translation>nicht bewertet: nur zu %1 liegt eine Note vor</translation>
+    </message>
+    <message>
+        <source>not scored: nobody rated it</source>
+        <translation>nicht bewertet: niemand hat es benotet</translation>
+    </message>
+    <message>
+        <source>Nothing is weighed: no criterion has both a weight and two scores.</source>
+        <translation>Nichts ist gewogen: kein Kriterium hat ein Gewicht und zwei Noten.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are level at %3 of 5.</source>
+        <translation>%1 und %2 liegen mit %3 von 5 gleichauf.</translation>
+    </message>
+    <message>
+        <source>%1 leads %2 to %3 (of 5).</source>
+        <translation>%1 führt mit %2 zu %3 (von 5).</translation>
+    </message>
+    <message>
+        <source>Without %1 they would be level.</source>
+        <translation>Ohne „%1“ lägen sie gleichauf.</translation>
+    </message>
+    <message>
+        <source>Without %1 %2 would lead.</source>
+        <translation>Ohne „%1“ würde %2 führen.</translation>
+    </message>
+    <message>
+        <source>With a weight above %1 for %2 (now %3) %4 would lead.</source>
+        <translation>Mit einem Gewicht über %1 für „%2“ (jetzt %3) würde %4 führen.</translation>
+    </message>
+    <message>
+        <source>No one criterion turns that: neither leaving it out nor any weight up to 5.</source>
+        <translation>Kein einzelnes Kriterium dreht das: weder es auszulassen noch ein Gewicht bis 5.</translation>
+    </message>
+    <message>
+        <source>What was measured is scored by its figure: the one ahead gets 5, the other 5 divided by how many times worse it is, at least 1; both get 3 where it is too close to call or nobody can be ahead. All else is as rated, 1 to 5, more is better. The total is the mean by weight.</source>
+        <translation>Gemessenes wird nach seinem Wert benotet: wer vorn ist, bekommt 5, der andere 5 geteilt durch das Wievielfache, um das er schlechter ist, mindestens 1; beide bekommen 3, wo es zu knapp für ein Urteil ist oder niemand vorn sein kann. Alles andere ist wie benotet, 1 bis 5, mehr ist besser. Die Summe ist das gewichtete Mittel.</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <comment>criterion</comment>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>time in the band</source>
+        <comment>criterion</comment>
+        <translation>Zeit im Band</translation>
+    </message>
+    <message>
+        <source>settling</source>
+        <comment>criterion</comment>
+        <translation>Einschwingen</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <comment>criterion</comment>
+        <translation>Energie</translation>
+    </message>
+    <message>
+        <source>energy cost</source>
+        <comment>criterion</comment>
+        <translation>Energiekosten</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <comment>criterion</comment>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>build effort</source>
+        <comment>criterion</comment>
+        <translation>Bauaufwand</translation>
+    </message>
+    <message>
+        <source>ease of use</source>
+        <comment>criterion</comment>
+        <translation>Bedienung</translation>
+    </message>
+    <message>
+        <source>cleaning</source>
+        <comment>criterion</comment>
+        <translation>Reinigung</translation>
+    </message>
+    <message>
+        <source>noise</source>
+        <comment>criterion</comment>
+        <translation>Lärm</translation>
+    </message>
+    <message>
+        <source>space</source>
+        <comment>criterion</comment>
+        <translation>Platzbedarf</translation>
+    </message>
+    <message>
+        <source>the beer sensor &quot;%1&quot; is not on record</source>
+        <translation>der Biersensor „%1“ ist nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>a tolerance must be above 0</source>
+        <translation>eine Toleranz muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>the grace can&apos;t be negative</source>
+        <translation>die Karenz kann nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>a gap limit must be above 0</source>
+        <translation>eine Lückengrenze muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>%1: limits changed</source>
+        <translation>%1: Grenzen geändert</translation>
+    </message>
+    <message>
+        <source>Energy, kWh</source>
+        <translation>Energie, kWh</translation>
+    </message>
+    <message>
+        <source>before the crash, kWh</source>
+        <translation>vor dem Cold Crash, kWh</translation>
+    </message>
+    <message>
+        <source>the crash, kWh</source>
+        <translation>der Cold Crash, kWh</translation>
+    </message>
+    <message>
+        <source>Mean power, W</source>
+        <translation>Mittlere Leistung, W</translation>
+    </message>
+    <message>
+        <source>per °F·day of lift, Wh</source>
+        <translation>je °F·Tag Hub, Wh</translation>
+    </message>
+    <message>
+        <source>per °C·day of lift, Wh</source>
+        <translation>je °C·Tag Hub, Wh</translation>
+    </message>
+    <message>
+        <source>Energy cost</source>
+        <translation>Energiekosten</translation>
+    </message>
+    <message>
+        <source>Inside the band, %</source>
+        <translation>Im Band, %</translation>
+    </message>
+    <message>
+        <source>Outside the band, h</source>
+        <translation>Außerhalb des Bandes, h</translation>
+    </message>
+    <message>
+        <source>Excursions</source>
+        <translation>Bandverletzungen</translation>
+    </message>
+    <message>
+        <source>Worst past the edge</source>
+        <translation>Höchstens jenseits des Randes</translation>
+    </message>
+    <message>
+        <source>Root mean square deviation</source>
+        <translation>Effektivwert der Abweichung</translation>
+    </message>
+    <message>
+        <source>Typical deviation</source>
+        <translation>Typische Abweichung</translation>
+    </message>
+    <message>
+        <source>Mean deviation</source>
+        <translation>Mittlere Abweichung</translation>
+    </message>
+    <message>
+        <source>First stage settled in, h</source>
+        <translation>Erster Abschnitt eingeschwungen in, h</translation>
+    </message>
+    <message>
+        <source>Crash settled in, h</source>
+        <translation>Cold Crash eingeschwungen in, h</translation>
+    </message>
+    <message>
+        <source>Heat moved ÷ electricity (est.)</source>
+        <translation>Bewegte Wärme ÷ Strom (gesch.)</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>%1 (%2 – over %3)</source>
+        <comment>a ratio and its ends</comment>
+        <translation>%1 (%2 – über %3)</translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation>zu knapp für ein Urteil</translation>
+    </message>
+    <message>
+        <source>, after %1 years</source>
+        <translation>, nach %1 Jahren</translation>
+    </message>
+    <message>
+        <source>(how sure that is, is not known)</source>
+        <translation>(wie sicher das ist, ist nicht bekannt)</translation>
+    </message>
+    <message>
+        <source>(between batch %1 and batch %2)</source>
+        <translation>(zwischen Sud %1 und Sud %2)</translation>
+    </message>
+    <message>
+        <source>(not before batch %1; within the bounds perhaps never)</source>
+        <translation>(nicht vor Sud %1; innerhalb der Grenzen vielleicht nie)</translation>
+    </message>
+    <message>
+        <source>%1 costs %2 more at first and saves %3 with each batch: it is the cheaper one from batch %4 on</source>
+        <translation>%1 kostet anfangs %2 mehr und spart %3 mit jedem Sud: günstiger ab Sud %4</translation>
+    </message>
+    <message>
+        <source>Both cost the same at first, and whose energy is cheaper is too close to call.</source>
+        <translation>Beide kosten anfangs gleich viel, und wessen Energie günstiger ist, ist zu knapp für ein Urteil.</translation>
+    </message>
+    <message>
+        <source>%1 is cheaper from the first batch on and stays so: the lines never cross</source>
+        <translation>%1 ist vom ersten Sud an günstiger und bleibt es: die Geraden kreuzen sich nie</translation>
+    </message>
+    <message>
+        <source>; within the bounds they might, but not before batch %1</source>
+        <translation>; innerhalb der Grenzen könnten sie es, aber nicht vor Sud %1</translation>
+    </message>
+    <message>
+        <source>Both cost the same, however many batches.</source>
+        <translation>Beide kosten gleich viel, bei jeder Zahl von Suden.</translation>
+    </message>
+    <message>
+        <source>at the logbook&apos;s prices</source>
+        <translation>zu den Preisen des Logbuchs</translation>
+    </message>
+    <message>
+        <source>at the logbook&apos;s price of %1 for a kWh</source>
+        <translation>zum Preis des Logbuchs von %1 je kWh</translation>
+    </message>
+    <message>
+        <source>of %1 in the same weather, at %2 for a kWh</source>
+        <translation>von %1 bei gleichem Wetter, zu %2 je kWh</translation>
+    </message>
+    <message>
+        <source>The price changes with the time of day: %1 paid %2 for a kWh in the mean, %3 %4.</source>
+        <translation>Der Preis hängt von der Tageszeit ab: %1 zahlte im Mittel %2 je kWh, %3 %4.</translation>
+    </message>
+    <message>
+        <source>The total can&apos;t be drawn: %1 has no parts listed.</source>
+        <translation>Die Summe lässt sich nicht zeichnen: zu %1 sind keine Teile eingetragen.</translation>
+    </message>
+    <message>
+        <source>The total can&apos;t be drawn: the energy of one of them is not known.</source>
+        <translation>Die Summe lässt sich nicht zeichnen: die Energie einer Seite ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The total can&apos;t be drawn: the logbook knows no price for a kWh.</source>
+        <translation>Die Summe lässt sich nicht zeichnen: das Logbuch kennt keinen Preis je kWh.</translation>
+    </message>
+    <message>
+        <source>At %1 batches a year the energy costs %2 a year with %3 and %4 with %5.</source>
+        <translation>Bei %1 Suden im Jahr kostet die Energie im Jahr %2 mit %3 und %4 mit %5.</translation>
+    </message>
+    <message>
+        <source>no parts listed</source>
+        <translation>keine Teile eingetragen</translation>
+    </message>
+    <message>
+        <source>at %1 for a kWh</source>
+        <translation>zu %1 je kWh</translation>
+    </message>
+    <message>
+        <source>the mean targets differ: %1</source>
+        <translation>die mittleren Sollwerte sind verschieden: %1</translation>
+    </message>
+    <message>
+        <source>the targets differ: %1</source>
+        <translation>die Sollwerte sind verschieden: %1</translation>
+    </message>
+    <message>
+        <source>the one further from the room has more to do, so energy and temperature are not of one task</source>
+        <translation>der vom Raum weiter entfernte hat mehr zu leisten, deshalb gehören Energie und Temperatur nicht zu einer Aufgabe</translation>
+    </message>
+    <message>
+        <source>the mean tolerances differ: %1</source>
+        <translation>die mittleren Toleranzen sind verschieden: %1</translation>
+    </message>
+    <message>
+        <source>the tolerances differ: %1</source>
+        <translation>die Toleranzen sind verschieden: %1</translation>
+    </message>
+    <message>
+        <source>%1&apos;s band is wider and easier to stay in: deviations compare, time inside does not</source>
+        <translation>das Band von %1 ist breiter und leichter zu halten: Abweichungen sind vergleichbar, Zeit im Band nicht</translation>
+    </message>
+    <message>
+        <source>the volumes differ: %1</source>
+        <translation>die Volumen sind verschieden: %1</translation>
+    </message>
+    <message>
+        <source>more beer holds and moves more heat, which counts against the energy of %1</source>
+        <translation>mehr Bier hält und bewegt mehr Wärme, was zulasten der Energie von %1 geht</translation>
+    </message>
+    <message>
+        <source>the warmer room asks for more cooling, which counts against the energy of %1; energy for each degree-day allows for it</source>
+        <translation>der wärmere Raum verlangt mehr Kühlung, was zulasten der Energie von %1 geht; Energie je Gradtag berücksichtigt das</translation>
+    </message>
+    <message>
+        <source>not equally well seen: %1 of the hold time for %2, %3 of the hold time for %4</source>
+        <translation>nicht gleich gut gesehen: %1 der Haltezeit bei %2, %3 der Haltezeit bei %4</translation>
+    </message>
+    <message>
+        <source>what happened in the gaps is not in the figures of %1</source>
+        <translation>was in den Lücken geschah, steht nicht in den Werten von %1</translation>
+    </message>
+    <message>
+        <source>the sensors differ: %1</source>
+        <translation>die Sensoren sind verschieden: %1</translation>
+    </message>
+    <message>
+        <source>the probes sit in different places</source>
+        <translation>die Fühler sitzen an verschiedenen Stellen</translation>
+    </message>
+    <message>
+        <source>a probe in the air or on the wall swings otherwise than one in the beer, so deviations are not of one thing</source>
+        <translation>ein Fühler in der Luft oder an der Wand schwankt anders als einer im Bier, deshalb meinen die Abweichungen nicht dasselbe</translation>
+    </message>
+    <message>
+        <source>batches at once on the setup, in the mean: %1</source>
+        <translation>Sude zugleich auf der Anlage, im Mittel: %1</translation>
+    </message>
+    <message>
+        <source>the shared energy is split evenly, and a setup that serves more at once spreads its standing losses, which favours %1</source>
+        <translation>die gemeinsame Energie ist gleich geteilt, und eine Anlage, die mehr zugleich bedient, verteilt ihre Grundverluste, was %1 begünstigt</translation>
+    </message>
+    <message>
+        <source>the bounds of the energies rest on it</source>
+        <translation>die Grenzen der Energien hängen daran</translation>
+    </message>
+    <message>
+        <source>there is no elapsed time that is metered in both</source>
+        <translation>keine verstrichene Zeit ist bei beiden gemessen</translation>
+    </message>
+    <message>
+        <source>one meter measured both</source>
+        <translation>ein Zähler hat beide gemessen</translation>
+    </message>
+    <message>
+        <source>its own error is the same for both, so it does not widen the bounds</source>
+        <translation>sein eigener Fehler ist für beide gleich, deshalb verbreitert er die Grenzen nicht</translation>
+    </message>
+    <message>
+        <source>both ran at once on one meter for %1</source>
+        <translation>beide liefen %1 lang zugleich an einem Zähler</translation>
+    </message>
+    <message>
+        <source>of what it read then each is given an even share, so that time can&apos;t tell them apart</source>
+        <translation>von dem, was er damals zählte, bekommt jeder den gleichen Teil, deshalb kann diese Zeit sie nicht unterscheiden</translation>
+    </message>
+    <message>
+        <source>logged %1</source>
+        <comment>every so many minutes, on each side</comment>
+        <translation>aufgezeichnet %1</translation>
+    </message>
+    <message>
+        <source>the slower log misses short excursions, which favours %1</source>
+        <translation>das langsamere Protokoll verpasst kurze Bandverletzungen, was %1 begünstigt</translation>
+    </message>
+    <message>
+        <source>the fermentations gave off unequal heat: %1</source>
+        <translation>die Gärungen gaben ungleich viel Wärme ab: %1</translation>
+    </message>
+    <message>
+        <source>the larger one needed more cooling, which counts against the energy of %1</source>
+        <translation>die größere brauchte mehr Kühlung, was zulasten der Energie von %1 geht</translation>
+    </message>
+    <message>
+        <source>targets were missed: %1</source>
+        <translation>Sollwerte wurden verfehlt: %1</translation>
+    </message>
+    <message>
+        <source>nobody is ahead on temperature, and beer that never got cold was spared the energy for it</source>
+        <translation>bei der Temperatur ist niemand vorn, und Bier, das nie kalt wurde, hat die Energie dafür gespart</translation>
+    </message>
+    <message>
+        <source>fewer than three batches: %1</source>
+        <translation>weniger als drei Sude: %1</translation>
+    </message>
+    <message>
+        <source>how much batches differ is not known, so there is no interval and nobody is ahead</source>
+        <translation>wie sehr sich Sude unterscheiden, ist nicht bekannt, deshalb gibt es kein Intervall und niemand ist vorn</translation>
+    </message>
+    <message>
+        <source>not metered throughout: %1 of the run for %2, %3 of the run for %4</source>
+        <translation>nicht durchgehend gemessen: %1 des Laufs bei %2, %3 des Laufs bei %4</translation>
+    </message>
+    <message>
+        <source>a batch&apos;s energy is that of its metered part, which makes it too small for the whole</source>
+        <translation>die Energie eines Suds ist die seines gemessenen Teils, was für das Ganze zu wenig ist</translation>
+    </message>
+    <message>
+        <source>energies are compared over the elapsed time that is metered in both</source>
+        <translation>Energien sind über die verstrichene Zeit verglichen, die bei beiden gemessen ist</translation>
+    </message>
+    <message>
+        <source>the mean times they ran are unequal: %1</source>
+        <translation>die mittleren Laufzeiten sind ungleich: %1</translation>
+    </message>
+    <message>
+        <source>they ran for unequal times: %1</source>
+        <translation>sie liefen ungleich lang: %1</translation>
+    </message>
+    <message>
+        <source>a longer batch uses more energy and has more hours to leave the band in: mean power and shares compare, sums do not</source>
+        <translation>ein längerer Sud verbraucht mehr Energie und hat mehr Stunden, das Band zu verlassen: mittlere Leistung und Anteile sind vergleichbar, Summen nicht</translation>
+    </message>
+    <message>
+        <source>energies are compared over the shorter time; hours outside are of unequal wholes</source>
+        <translation>Energien sind über die kürzere Zeit verglichen; Stunden außerhalb gehören zu ungleichen Ganzen</translation>
+    </message>
+    <message>
+        <source>%1 for %2, %3 for %4</source>
+        <comment>what each side has</comment>
+        <translation>%1 bei %2, %3 bei %4</translation>
+    </message>
+    <message>
+        <source>the room was on average %1 further above the beer for %2 (%3)</source>
+        <translation>der Raum lag bei %2 im Mittel %1 weiter über dem Bier (%3)</translation>
+    </message>
+    <message>
+        <source>unknown accuracy</source>
+        <translation>unbekannte Genauigkeit</translation>
+    </message>
+    <message>
+        <source>nothing is known of the bounds of %1, so nobody is ahead on temperature</source>
+        <translation>über die Grenzen von %1 ist nichts bekannt, deshalb ist bei der Temperatur niemand vorn</translation>
+    </message>
+    <message>
+        <source>the less sure sensor widens the bounds of %1</source>
+        <translation>der unsicherere Sensor verbreitert die Grenzen von %1</translation>
+    </message>
+    <message>
+        <source>the accuracy of a meter on each side is unknown, 2 % is assumed</source>
+        <translation>die Genauigkeit eines Zählers auf jeder Seite ist unbekannt, 2 % sind angenommen</translation>
+    </message>
+    <message>
+        <source>the accuracy of a meter of %1 is unknown, 2 % is assumed</source>
+        <translation>die Genauigkeit eines Zählers von %1 ist unbekannt, 2 % sind angenommen</translation>
+    </message>
+    <message>
+        <source>energies can&apos;t be compared</source>
+        <translation>Energien sind nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>energies can&apos;t be compared: neither was metered</source>
+        <translation>Energien sind nicht vergleichbar: keine Seite wurde gemessen</translation>
+    </message>
+    <message>
+        <source>energies can&apos;t be compared: %1 was not metered</source>
+        <translation>Energien sind nicht vergleichbar: %1 wurde nicht gemessen</translation>
+    </message>
+    <message>
+        <source>every %1</source>
+        <translation>alle %1</translation>
+    </message>
+    <message>
+        <source>not at all</source>
+        <comment>logged</comment>
+        <translation>gar nicht</translation>
+    </message>
+    <message>
+        <source>%1 kg of extract fermented (by the last gravity measured)</source>
+        <translation>%1 kg Extrakt vergoren (nach der zuletzt gemessenen Dichte)</translation>
+    </message>
+    <message>
+        <source>%1 kg of extract fermented</source>
+        <translation>%1 kg Extrakt vergoren</translation>
+    </message>
+    <message>
+        <source>Between the reading before it and the one after it.</source>
+        <translation>Zwischen dem Zählerstand davor und dem danach.</translation>
+    </message>
+    <message>
+        <source>It has passed its top since.</source>
+        <translation>Inzwischen ist er übergelaufen.</translation>
+    </message>
+    <message>
+        <source>It may have passed its top since: then up to %1.</source>
+        <translation>Inzwischen kann er übergelaufen sein: dann bis %1.</translation>
+    </message>
+    <message>
+        <source>The last reading plus half to twice what the last three days&apos; mean of %1 W makes of the %2 since.</source>
+        <translation>Der letzte Zählerstand plus die Hälfte bis das Doppelte dessen, was das Mittel der letzten drei Tage von %1 W in den %2 seither ergibt.</translation>
+    </message>
+    <message>
+        <source>was %1, corrected %2</source>
+        <comment>a value and when</comment>
+        <translation>war %1, berichtigt %2</translation>
+    </message>
+    <message>
+        <source>was %1, corrected %2: %3</source>
+        <comment>a value, when and why</comment>
+        <translation>war %1, berichtigt %2: %3</translation>
+    </message>
+    <message>
+        <source>Gravity falls while the beer ferments: not above the last reading.</source>
+        <translation>Die Dichte fällt, während das Bier gärt: nicht über dem letzten Messwert.</translation>
+    </message>
+    <message>
+        <source>The band of %1 now.</source>
+        <translation>Das Band von %1 jetzt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The meter %1 counted more than the setup&apos;s rated power allows between %n pairs of readings: the rated power was ignored there.</source>
+        <comment>The meter %1 counted more than the setup&apos;s rated power allows between %n pair of readings: the rated power was ignored there.</comment>
+        <translation>
+            <numerusform>Der Zähler %1 zählte zwischen %n Paar Zählerständen mehr, als die Nennleistung der Anlage erlaubt: dort wurde sie nicht beachtet.</numerusform>
+            <numerusform>Der Zähler %1 zählte zwischen %n Paaren von Zählerständen mehr, als die Nennleistung der Anlage erlaubt: dort wurde sie nicht beachtet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No meter of this setup was read during the batch.</source>
+        <translation>Kein Zähler dieser Anlage wurde während des Suds abgelesen.</translation>
+    </message>
+    <message>
+        <source>The register restarted at 0 during the batch and no rated power is known: what it used has no upper bound.</source>
+        <translation>Das Zählwerk begann während des Suds wieder bei 0, und eine Nennleistung ist nicht bekannt: der Verbrauch hat keine obere Grenze.</translation>
+    </message>
+    <message>
+        <source>there is no batch &quot;%1&quot;</source>
+        <translation>es gibt keinen Sud „%1“</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stayed in the band</source>
+        <comment>%n stayed in the band</comment>
+        <translation>
+            <numerusform>%n blieb im Band</numerusform>
+            <numerusform>%n blieben im Band</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left it</source>
+        <comment>%n left it</comment>
+        <translation>
+            <numerusform>%n verließ es</numerusform>
+            <numerusform>%n verließen es</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n missed a target</source>
+        <comment>%n missed a target</comment>
+        <translation>
+            <numerusform>%n verfehlte einen Sollwert</numerusform>
+            <numerusform>%n verfehlten einen Sollwert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n have not enough data</source>
+        <comment>%n has not enough data</comment>
+        <translation>
+            <numerusform>%n hat zu wenig Daten</numerusform>
+            <numerusform>%n haben zu wenig Daten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It used %1 for %2.</source>
+        <translation>Er verbrauchte %1 für %2.</translation>
+    </message>
+    <message>
+        <source>It used %1.</source>
+        <translation>Er verbrauchte %1.</translation>
+    </message>
+    <message>
+        <source>Together they used %1 for %2.</source>
+        <translation>Zusammen verbrauchten sie %1 für %2.</translation>
+    </message>
+    <message>
+        <source>Together they used %1.</source>
+        <translation>Zusammen verbrauchten sie %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n that were metered used %1 for %2.</source>
+        <comment>The %n that were metered used %1 for %2.</comment>
+        <translation>
+            <numerusform>Der %n gemessene verbrauchte %1 für %2.</numerusform>
+            <numerusform>Die %n gemessenen verbrauchten %1 für %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n that were metered used %1.</source>
+        <comment>The %n that were metered used %1.</comment>
+        <translation>
+            <numerusform>Der %n gemessene verbrauchte %1.</numerusform>
+            <numerusform>Die %n gemessenen verbrauchten %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 has no batch yet.</source>
+        <translation>%1 hat noch keinen Sud.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches of %1: %2.</source>
+        <comment>%n batch of %1: %2.</comment>
+        <translation>
+            <numerusform>%n Sud von %1: %2.</numerusform>
+            <numerusform>%n Sude von %1: %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None of them was metered.</source>
+        <translation>Keiner davon wurde gemessen.</translation>
+    </message>
+    <message>
+        <source>there is no setup &quot;%1&quot;</source>
+        <translation>es gibt keine Anlage „%1“</translation>
+    </message>
+    <message>
+        <source>there is no batch and no setup &quot;%1&quot;</source>
+        <translation>es gibt weder einen Sud noch eine Anlage „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can&apos;t be compared with itself</source>
+        <translation>„%1“ lässt sich nicht mit sich selbst vergleichen</translation>
+    </message>
+    <message>
+        <source>name two</source>
+        <comment>batches or setups</comment>
+        <translation>zwei nennen</translation>
+    </message>
+    <message>
+        <source>two batches are compared, there are no others to take</source>
+        <translation>zwei Sude werden verglichen, es gibt keine anderen zu nehmen</translation>
+    </message>
+    <message>
+        <source>choose among batches only where two setups are compared</source>
+        <translation>Sude nur wählen, wo zwei Anlagen verglichen werden</translation>
+    </message>
+    <message>
+        <source>one of &quot;%1&quot; and &quot;%2&quot; is a batch, the other a setup</source>
+        <translation>von „%1“ und „%2“ ist eines ein Sud, das andere eine Anlage</translation>
+    </message>
+    <message>
+        <source>compare two batches or two setups</source>
+        <translation>zwei Sude oder zwei Anlagen vergleichen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches</source>
+        <comment>%n batch</comment>
+        <translation>
+            <numerusform>%n Sud</numerusform>
+            <numerusform>%n Sude</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the start of %1</source>
+        <comment>of a stage</comment>
+        <translation>Beginn von %1</translation>
+    </message>
+    <message>
+        <source>pitching</source>
+        <comment>since that moment</comment>
+        <translation>Anstellen</translation>
+    </message>
+    <message>
+        <source>there is no stage &quot;%1&quot; in both &quot;%2&quot; and &quot;%3&quot;</source>
+        <translation>es gibt keinen Abschnitt „%1“ in beiden, „%2“ und „%3“</translation>
+    </message>
+    <message>
+        <source>they have no stage in common: align from pitching</source>
+        <translation>sie haben keinen Abschnitt gemeinsam: ab dem Anstellen ausrichten</translation>
+    </message>
+    <message>
+        <source>in both there are %1; or align from pitching</source>
+        <translation>in beiden gibt es %1; oder ab dem Anstellen ausrichten</translation>
+    </message>
+    <message>
+        <source>the setup &quot;%1&quot; has no finished batch</source>
+        <translation>die Anlage „%1“ hat keinen beendeten Sud</translation>
+    </message>
+    <message>
+        <source>end one, or compare others</source>
+        <translation>einen beenden oder andere vergleichen</translation>
+    </message>
+    <message>
+        <source>the batch &quot;%1&quot; ran on &quot;%2&quot;, which is none of the two</source>
+        <translation>der Sud „%1“ lief auf „%2“, was keine der beiden ist</translation>
+    </message>
+    <message>
+        <source>the batch &quot;%1&quot; is still open</source>
+        <translation>der Sud „%1“ ist noch offen</translation>
+    </message>
+    <message>
+        <source>end it, or take others</source>
+        <translation>ihn beenden oder andere nehmen</translation>
+    </message>
+    <message>
+        <source>%1 had a batch whenever it was metered.</source>
+        <translation>%1 hatte immer einen Sud, wenn gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of %1 without a batch: no meter of it was read.</source>
+        <translation>Von %1 ohne Sud ist nichts bekannt: kein Zähler davon wurde abgelesen.</translation>
+    </message>
+    <message>
+        <source>Without a batch %1 used %2 in %3: %4 in the mean. That is no part of any batch&apos;s energy.</source>
+        <translation>Ohne Sud verbrauchte %1 %2 in %3: im Mittel %4. Das gehört zu keines Suds Energie.</translation>
+    </message>
+    <message>
+        <source>two setups are compared over whole batches</source>
+        <translation>zwei Anlagen werden über ganze Sude verglichen</translation>
+    </message>
+    <message>
+        <source>align two batches from a stage, or leave the stage out</source>
+        <translation>zwei Sude ab einem Abschnitt ausrichten oder den Abschnitt weglassen</translation>
+    </message>
+    <message>
+        <source>Their energies can&apos;t be compared: neither has a meter or a power log.</source>
+        <translation>Ihre Energien sind nicht vergleichbar: keine Seite hat einen Zähler oder ein Leistungsprotokoll.</translation>
+    </message>
+    <message>
+        <source>Their energies can&apos;t be compared: %1 has no meter and no power log.</source>
+        <translation>Ihre Energien sind nicht vergleichbar: %1 hat weder Zähler noch Leistungsprotokoll.</translation>
+    </message>
+    <message>
+        <source>Their energies can&apos;t be compared: no batch of one of them was metered.</source>
+        <translation>Ihre Energien sind nicht vergleichbar: auf einer Seite wurde kein Sud gemessen.</translation>
+    </message>
+    <message>
+        <source>Their energies can&apos;t be compared: no time is metered in both.</source>
+        <translation>Ihre Energien sind nicht vergleichbar: keine Zeit ist bei beiden gemessen.</translation>
+    </message>
+    <message>
+        <source>For each batch %1 and %2 used %3.</source>
+        <translation>Je Sud verbrauchten %1 und %2 %3.</translation>
+    </message>
+    <message>
+        <source>Over the same %4 from the start of %5 on, %1 and %2 used %3.</source>
+        <translation>Über dieselben %4 ab Beginn von %5 verbrauchten %1 und %2 %3.</translation>
+    </message>
+    <message>
+        <source>Over the same %4 %1 and %2 used %3.</source>
+        <translation>Über dieselben %4 verbrauchten %1 und %2 %3.</translation>
+    </message>
+    <message>
+        <source>For each batch %1 used %6 times %2&apos;s energy%7: %3</source>
+        <translation>Je Sud verbrauchte %1 das %6-Fache der Energie von %2%7: %3</translation>
+    </message>
+    <message>
+        <source>Over the same %4 from the start of %5 on, %1 used %6 times %2&apos;s energy%7: %3</source>
+        <translation>Über dieselben %4 ab Beginn von %5 verbrauchte %1 das %6-Fache der Energie von %2%7: %3</translation>
+    </message>
+    <message>
+        <source>Over the same %4 %1 used %6 times %2&apos;s energy%7: %3</source>
+        <translation>Über dieselben %4 verbrauchte %1 das %6-Fache der Energie von %2%7: %3</translation>
+    </message>
+    <message>
+        <source>, which is too close to call.</source>
+        <translation>, was zu knapp für ein Urteil ist.</translation>
+    </message>
+    <message>
+        <source>, from too few batches to say how sure: it takes three of each.</source>
+        <translation>, aus zu wenigen Suden, um zu sagen, wie sicher: es braucht je drei.</translation>
+    </message>
+    <message>
+        <source>Typical deviation %1 against %2.</source>
+        <translation>Typische Abweichung %1 gegen %2.</translation>
+    </message>
+    <message>
+        <source>Typical deviation %1 against %2: %3 held closer.</source>
+        <translation>Typische Abweichung %1 gegen %2: %3 hielt genauer.</translation>
+    </message>
+    <message>
+        <source>Typical deviation %1 against %2, too close to call.</source>
+        <translation>Typische Abweichung %1 gegen %2, zu knapp für ein Urteil.</translation>
+    </message>
+    <message>
+        <source>Typical deviation %1 against %2, too close to call with these sensors.</source>
+        <translation>Typische Abweichung %1 gegen %2, mit diesen Sensoren zu knapp für ein Urteil.</translation>
+    </message>
+    <message>
+        <source>fewer than three batches have it, so there is no interval</source>
+        <translation>weniger als drei Sude haben es, deshalb gibt es kein Intervall</translation>
+    </message>
+    <message>
+        <source>a sensor&apos;s accuracy is unknown</source>
+        <translation>die Genauigkeit eines Sensors ist unbekannt</translation>
+    </message>
+    <message>
+        <source>no bounds are known</source>
+        <translation>es sind keine Grenzen bekannt</translation>
+    </message>
+    <message>
+        <source>the intervals are apart, but by less than meters and sensors may be wrong</source>
+        <translation>die Intervalle sind getrennt, aber um weniger, als Zähler und Sensoren falsch gehen können</translation>
+    </message>
+    <message>
+        <source>an estimate: nobody is ahead</source>
+        <translation>eine Schätzung: niemand ist vorn</translation>
+    </message>
+    <message>
+        <source>a target was missed: nobody is ahead</source>
+        <translation>ein Sollwert wurde verfehlt: niemand ist vorn</translation>
+    </message>
+    <message>
+        <source>the interval is cut at 0 and 100 %, where it ends for certain</source>
+        <translation>das Intervall ist bei 0 und 100 % abgeschnitten, wo es sicher endet</translation>
+    </message>
+    <message>
+        <source>the interval is cut at 0: less there can&apos;t be</source>
+        <translation>das Intervall ist bei 0 abgeschnitten: weniger kann es nicht sein</translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <comment>two energies</comment>
+        <translation>%1 gegen %2</translation>
+    </message>
+    <message>
+        <source>Means are over %1 of %2 and %3 of %4.</source>
+        <translation>Gemittelt ist über %1 von %2 und %3 von %4.</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>weniger als %1</translation>
+    </message>
+    <message>
+        <source>; twice for the grace of %1 or longer, which counts</source>
+        <translation>; zweimal so lang wie die Karenz von %1 oder länger, was zählt</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n times for the grace of %1 or longer, which counts</source>
+        <comment>; once for the grace of %1 or longer, which counts</comment>
+        <translation>
+            <numerusform>; einmal so lang wie die Karenz von %1 oder länger, was zählt</numerusform>
+            <numerusform>; %n-mal so lang wie die Karenz von %1 oder länger, was zählt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>left the band twice: %1 of %2 held (%3), worst %4 past the edge</source>
+        <translation>verließ das Band zweimal: %1 von %2 Haltezeit (%3), höchstens %4 jenseits des Randes</translation>
+    </message>
+    <message numerus="yes">
+        <source>left the band %n times: %1 of %2 held (%3), worst %4 past the edge</source>
+        <comment>left the band once: %1 of %2 held (%3), worst %4 past the edge</comment>
+        <translation>
+            <numerusform>verließ das Band einmal: %1 von %2 Haltezeit (%3), höchstens %4 jenseits des Randes</numerusform>
+            <numerusform>verließ das Band %n-mal: %1 von %2 Haltezeit (%3), höchstens %4 jenseits des Randes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stayed in the band: %n excursions were shorter than the grace of %1</source>
+        <comment>stayed in the band: %n excursion was shorter than the grace of %1</comment>
+        <translation>
+            <numerusform>blieb im Band: %n Bandverletzung war kürzer als die Karenz von %1</numerusform>
+            <numerusform>blieb im Band: %n Bandverletzungen waren kürzer als die Karenz von %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stayed in the band of %1: %n excursions were shorter than the grace of %2</source>
+        <comment>stayed in the band of %1: %n excursion was shorter than the grace of %2</comment>
+        <translation>
+            <numerusform>blieb im Band von %1: %n Bandverletzung war kürzer als die Karenz von %2</numerusform>
+            <numerusform>blieb im Band von %1: %n Bandverletzungen waren kürzer als die Karenz von %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>stayed in the band for all of the %1 held and seen</source>
+        <translation>blieb im Band während der ganzen gesehenen Haltezeit von %1</translation>
+    </message>
+    <message>
+        <source>stayed in the band of %1 for all of the %2 held and seen</source>
+        <translation>blieb im Band von %1 während der ganzen gesehenen Haltezeit von %2</translation>
+    </message>
+    <message>
+        <source>missed the target of %1: the beer never came into its band</source>
+        <translation>verfehlte den Sollwert von %1: das Bier kam nie in dessen Band</translation>
+    </message>
+    <message>
+        <source>missed the targets of %1: the beer never came into their bands</source>
+        <translation>verfehlte die Sollwerte von %1: das Bier kam nie in deren Bänder</translation>
+    </message>
+    <message>
+        <source>; %1 more of it would do</source>
+        <translation>; %1 mehr davon würden genügen</translation>
+    </message>
+    <message>
+        <source>; %1 more held without a gap would do</source>
+        <translation>; %1 weitere Haltezeit ohne Lücke würden genügen</translation>
+    </message>
+    <message>
+        <source>not enough data: there are no beer readings in this batch yet; log or import some</source>
+        <translation>zu wenig Daten: in diesem Sud gibt es noch keine Messwerte des Biers; welche aufzeichnen oder importieren</translation>
+    </message>
+    <message>
+        <source>not enough data: there are no beer readings in this batch</source>
+        <translation>zu wenig Daten: in diesem Sud gibt es keine Messwerte des Biers</translation>
+    </message>
+    <message>
+        <source>not enough data: there are no beer readings in this batch; %1 of its %2 must be seen</source>
+        <translation>zu wenig Daten: in diesem Sud gibt es keine Messwerte des Biers; %1 von %2 müssen gesehen sein</translation>
+    </message>
+    <message>
+        <source>not enough data: there is no hold time to judge</source>
+        <translation>zu wenig Daten: es gibt keine Haltezeit zu beurteilen</translation>
+    </message>
+    <message>
+        <source>not enough data: there is no hold time to judge yet; it begins when the beer comes into the band of %1</source>
+        <translation>zu wenig Daten: es gibt noch keine Haltezeit zu beurteilen; sie beginnt, wenn das Bier in das Band von %1 kommt</translation>
+    </message>
+    <message>
+        <source>not enough data: there is no hold time to judge yet</source>
+        <translation>zu wenig Daten: es gibt noch keine Haltezeit zu beurteilen</translation>
+    </message>
+    <message>
+        <source>not enough data: %1 of %2 to be held was seen, and %3 is needed</source>
+        <translation>zu wenig Daten: %1 von %2 Haltezeit wurden gesehen, nötig sind %3</translation>
+    </message>
+    <message>
+        <source>in a band wider by that it would have stayed</source>
+        <translation>in einem um so viel breiteren Band wäre das Bier geblieben</translation>
+    </message>
+    <message>
+        <source>in a band wider by that it would have left the band</source>
+        <translation>ein um so viel breiteres Band hätte das Bier verlassen</translation>
+    </message>
+    <message>
+        <source>in a band wider by that it would have missed a target</source>
+        <translation>mit einem um so viel breiteren Band hätte es einen Sollwert verfehlt</translation>
+    </message>
+    <message>
+        <source>in a band wider by that there would not be enough data</source>
+        <translation>mit einem um so viel breiteren Band wären es zu wenig Daten</translation>
+    </message>
+    <message>
+        <source>in a band narrower by that it would have stayed</source>
+        <translation>in einem um so viel schmaleren Band wäre das Bier geblieben</translation>
+    </message>
+    <message>
+        <source>in a band narrower by that it would have left the band</source>
+        <translation>ein um so viel schmaleres Band hätte das Bier verlassen</translation>
+    </message>
+    <message>
+        <source>in a band narrower by that it would have missed a target</source>
+        <translation>mit einem um so viel schmaleren Band hätte es einen Sollwert verfehlt</translation>
+    </message>
+    <message>
+        <source>in a band narrower by that there would not be enough data</source>
+        <translation>mit einem um so viel schmaleren Band wären es zu wenig Daten</translation>
+    </message>
+    <message>
+        <source>Sure: it also leaves the band widened by the sensor&apos;s %1.</source>
+        <translation>Sicher: auch ein um die %1 des Sensors breiteres Band wird verlassen.</translation>
+    </message>
+    <message>
+        <source>Sure: it also stays in the band narrowed by the sensor&apos;s %1.</source>
+        <translation>Sicher: auch in einem um die %1 des Sensors schmaleren Band bleibt es.</translation>
+    </message>
+    <message>
+        <source>Sure: it also misses with the band widened by the sensor&apos;s %1.</source>
+        <translation>Sicher: auch mit einem um die %1 des Sensors breiteren Band wird verfehlt.</translation>
+    </message>
+    <message>
+        <source>the band is no wider than the doubt</source>
+        <translation>das Band ist nicht breiter als die Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Within the sensor&apos;s doubt of %1: %2.</source>
+        <translation>Innerhalb der Unsicherheit des Sensors von %1: %2.</translation>
+    </message>
+    <message>
+        <source>How sure is unknown: the beer sensor&apos;s accuracy is not on record.</source>
+        <translation>Wie sicher, ist unbekannt: die Genauigkeit des Biersensors ist nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Covered %1 of the hold time (%2 not seen).</source>
+        <translation>Abgedeckt sind %1 der Haltezeit (%2 nicht gesehen).</translation>
+    </message>
+    <message>
+        <source>Covered %1 of the hold time.</source>
+        <translation>Abgedeckt sind %1 der Haltezeit.</translation>
+    </message>
+    <message>
+        <source>Settling, %1, is not judged.</source>
+        <translation>Das Einschwingen, %1, wird nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>It also missed %1.</source>
+        <translation>Verfehlt wurde auch %1.</translation>
+    </message>
+    <message>
+        <source>So far: %1</source>
+        <translation>Bisher: %1</translation>
+    </message>
+    <message>
+        <source>stayed</source>
+        <translation>blieb</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>the band</comment>
+        <translation>verließ</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>verfehlt</translation>
+    </message>
+    <message>
+        <source>not enough data</source>
+        <translation>zu wenig Daten</translation>
+    </message>
+    <message>
+        <source>the room %1 warmer than the beer</source>
+        <translation>der Raum %1 wärmer als das Bier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times between readings</source>
+        <comment>%n time between readings</comment>
+        <translation>
+            <numerusform>%n Zeit zwischen Zählerständen</numerusform>
+            <numerusform>%n Zeiten zwischen Zählerständen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 together, with the room %3 warmer than the beer</source>
+        <translation>%1, zusammen %2, der Raum %3 wärmer als das Bier</translation>
+    </message>
+    <message>
+        <source>with the room no warmer than the beer it draws %1, and for each %2 that the room is warmer %3 more</source>
+        <translation>ist der Raum nicht wärmer als das Bier, zieht sie %1, und je %2, um das der Raum wärmer ist, %3 mehr</translation>
+    </message>
+    <message>
+        <source>the line accounts for %1 of how the power varies (R²)</source>
+        <translation>die Gerade erklärt %1 der Schwankung der Leistung (R²)</translation>
+    </message>
+    <message>
+        <source>; the points lie off it by %1 of the mean power (CV(RMSE))</source>
+        <translation>; die Punkte liegen um %1 der mittleren Leistung daneben (CV(RMSE))</translation>
+    </message>
+    <message>
+        <source>one more batch would draw between %1 and %2 in that weather</source>
+        <translation>ein weiterer Sud zöge bei diesem Wetter zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>%1: no meter was read twice, so there is no line</source>
+        <translation>%1: kein Zähler wurde zweimal abgelesen, deshalb gibt es keine Gerade</translation>
+    </message>
+    <message>
+        <source>%1: nobody measured the room, so there is no line</source>
+        <translation>%1: niemand hat den Raum gemessen, deshalb gibt es keine Gerade</translation>
+    </message>
+    <message>
+        <source>%1: %2 can be used, too few to draw a line through</source>
+        <translation>%1: brauchbar sind %2, zu wenige für eine Gerade</translation>
+    </message>
+    <message>
+        <source>%1: only %2 can be used, and %3 are needed, so this decides nothing</source>
+        <translation>%1: brauchbar sind nur %2, nötig sind %3, deshalb entscheidet das nichts</translation>
+    </message>
+    <message>
+        <source>%1: the weather hardly changed (%2 of %3 needed), so this decides nothing</source>
+        <translation>%1: das Wetter änderte sich kaum (%2 von %3 nötigen), deshalb entscheidet das nichts</translation>
+    </message>
+    <message>
+        <source>%1: the points lie far off the line (%2 of the mean power, at most %3 is allowed), so this decides nothing</source>
+        <translation>%1: die Punkte liegen weit neben der Geraden (%2 der mittleren Leistung, erlaubt sind höchstens %3), deshalb entscheidet das nichts</translation>
+    </message>
+    <message>
+        <source>up to %1 ran at once on that setup; the power is that for each of them</source>
+        <translation>auf dieser Anlage liefen bis zu %1 zugleich; die Leistung ist die für jeden davon</translation>
+    </message>
+    <message>
+        <source>%1 was only seen with the room %2 warmer than the beer; further out the line is a guess</source>
+        <translation>%1 wurde nur mit einem um %2 wärmeren Raum als das Bier gesehen; weiter außen ist die Gerade geraten</translation>
+    </message>
+    <message>
+        <source>; with the cautions below that decides nothing.</source>
+        <translation>; mit den Vorbehalten unten entscheidet das nichts.</translation>
+    </message>
+    <message>
+        <source>: %1 needs less.</source>
+        <translation>: %1 braucht weniger.</translation>
+    </message>
+    <message>
+        <source>What they would draw in the same weather can&apos;t be said: %1.</source>
+        <translation>Was sie bei gleichem Wetter zögen, lässt sich nicht sagen: %1.</translation>
+    </message>
+    <message>
+        <source>In the same weather (%1) %2 would draw %3 and %4 %5</source>
+        <translation>Bei gleichem Wetter (%1) zöge %2 %3 und %4 %5</translation>
+    </message>
+    <message>
+        <source>A hold of %1 in that weather would take %2 with %3 and %4 with %5.</source>
+        <translation>Eine Haltezeit von %1 bei diesem Wetter bräuchte %2 mit %3 und %4 mit %5.</translation>
+    </message>
+    <message>
+        <source>(the mean of both)</source>
+        <translation>(das Mittel von beiden)</translation>
+    </message>
+    <message>
+        <source>(chosen)</source>
+        <translation>(gewählt)</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <comment>a hold of some days, the room so much warmer than the beer</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Successive times between readings are not independent of each other (a warm day follows a warm day), so the ranges are on the narrow side.</source>
+        <translation>Aufeinanderfolgende Zeiten zwischen Zählerständen sind nicht voneinander unabhängig (auf einen warmen Tag folgt ein warmer), deshalb sind die Bereiche eher zu schmal.</translation>
+    </message>
+    <message>
+        <source>Fermentation gives off heat of its own: the first %1 after pitching are left out.</source>
+        <translation>Die Gärung gibt selbst Wärme ab: die ersten %1 nach dem Anstellen sind ausgelassen.</translation>
+    </message>
+    <message>
+        <source>the record of what was changed is damaged</source>
+        <translation>die Aufzeichnung der Änderung ist beschädigt</translation>
+    </message>
+    <message>
+        <source>`holdband check` says what else is</source>
+        <translation>`holdband check` sagt, was es noch ist</translation>
+    </message>
+    <message>
+        <source>made the logbook</source>
+        <translation>Logbuch angelegt</translation>
+    </message>
+    <message>
+        <source>remembered columns</source>
+        <translation>Spalten gemerkt</translation>
+    </message>
+    <message>
+        <source>units, zone or currency changed</source>
+        <translation>Einheiten, Zeitzone oder Währung geändert</translation>
+    </message>
+    <message>
+        <source>rounds changed</source>
+        <translation>Rundgänge geändert</translation>
+    </message>
+    <message>
+        <source>price of energy changed</source>
+        <translation>Energiepreis geändert</translation>
+    </message>
+    <message>
+        <source>typed a round of 1 reading</source>
+        <translation>Rundgang mit 1 Messwert getippt</translation>
+    </message>
+    <message>
+        <source>typed a round of %1 readings</source>
+        <translation>Rundgang mit %1 Messwerten getippt</translation>
+    </message>
+    <message>
+        <source>corrected a gravity of %1</source>
+        <translation>Dichte von %1 berichtigt</translation>
+    </message>
+    <message>
+        <source>changed the note of a reading of %1</source>
+        <translation>Notiz zu einem Messwert von %1 geändert</translation>
+    </message>
+    <message>
+        <source>changed the note of a gravity of %1</source>
+        <translation>Notiz zu einer Dichte von %1 geändert</translation>
+    </message>
+    <message>
+        <source>took away a reading of %1</source>
+        <translation>Messwert von %1 entfernt</translation>
+    </message>
+    <message>
+        <source>took away a gravity of %1</source>
+        <translation>Dichte von %1 entfernt</translation>
+    </message>
+    <message>
+        <source>took away %1 readings of %2</source>
+        <translation>%1 Messwerte von %2 entfernt</translation>
+    </message>
+    <message>
+        <source>brought back a reading of %1</source>
+        <translation>Messwert von %1 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>brought back %1 readings of %2</source>
+        <translation>%1 Messwerte von %2 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>rows of the watched %1</source>
+        <translation>Zeilen der überwachten Datei %1</translation>
+    </message>
+    <message>
+        <source>watched no longer: %1</source>
+        <translation>nicht mehr überwacht: %1</translation>
+    </message>
+    <message>
+        <source>watched %1</source>
+        <translation>überwacht: %1</translation>
+    </message>
+    <message>
+        <source>imported %1</source>
+        <translation>%1 importiert</translation>
+    </message>
+    <message>
+        <source>loaded %1</source>
+        <translation>%1 geladen</translation>
+    </message>
+    <message>
+        <source>plan %1 kept</source>
+        <translation>Plan %1 gespeichert</translation>
+    </message>
+    <message>
+        <source>plan %1 removed</source>
+        <translation>Plan %1 entfernt</translation>
+    </message>
+    <message>
+        <source>setup %1 added</source>
+        <translation>Anlage %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>setup %1 changed</source>
+        <translation>Anlage %1 geändert</translation>
+    </message>
+    <message>
+        <source>setup %1 removed</source>
+        <translation>Anlage %1 entfernt</translation>
+    </message>
+    <message>
+        <source>setup %1 retired</source>
+        <translation>Anlage %1 ausgemustert</translation>
+    </message>
+    <message>
+        <source>setup %1 brought back</source>
+        <translation>Anlage %1 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>sensor %1 added</source>
+        <translation>Sensor %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>sensor %1 changed</source>
+        <translation>Sensor %1 geändert</translation>
+    </message>
+    <message>
+        <source>sensor %1 removed</source>
+        <translation>Sensor %1 entfernt</translation>
+    </message>
+    <message>
+        <source>sensor %1 retired</source>
+        <translation>Sensor %1 ausgemustert</translation>
+    </message>
+    <message>
+        <source>sensor %1 brought back</source>
+        <translation>Sensor %1 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>meter %1 added</source>
+        <translation>Zähler %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>meter %1 changed</source>
+        <translation>Zähler %1 geändert</translation>
+    </message>
+    <message>
+        <source>meter %1 removed</source>
+        <translation>Zähler %1 entfernt</translation>
+    </message>
+    <message>
+        <source>meter %1 retired</source>
+        <translation>Zähler %1 ausgemustert</translation>
+    </message>
+    <message>
+        <source>meter %1 brought back</source>
+        <translation>Zähler %1 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>%1 took the place of %2</source>
+        <translation>%1 trat an die Stelle von %2</translation>
+    </message>
+    <message>
+        <source>%1: changed</source>
+        <translation>%1: geändert</translation>
+    </message>
+    <message>
+        <source>%1: removed</source>
+        <translation>%1: entfernt</translation>
+    </message>
+    <message>
+        <source>%1: pitched</source>
+        <translation>%1: angestellt</translation>
+    </message>
+    <message>
+        <source>%1: reopened</source>
+        <translation>%1: wieder geöffnet</translation>
+    </message>
+    <message>
+        <source>%1: ended</source>
+        <translation>%1: beendet</translation>
+    </message>
+    <message>
+        <source>%1: %2 ended</source>
+        <translation>%1: %2 beendet</translation>
+    </message>
+    <message>
+        <source>took back: %1</source>
+        <translation>zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>did again: %1</source>
+        <translation>wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>the copy is damaged</source>
+        <translation>die Kopie ist beschädigt</translation>
+    </message>
+    <message>
+        <source>check the disk</source>
+        <translation>den Datenträger prüfen</translation>
+    </message>
+    <message>
+        <source>the copy could not be brought to the disk</source>
+        <translation>die Kopie ließ sich nicht auf den Datenträger bringen</translation>
+    </message>
+    <message>
+        <source>the copy could not be named: %1</source>
+        <translation>die Kopie ließ sich nicht benennen: %1</translation>
+    </message>
+    <message>
+        <source>the logbook no longer fits its seal, so no copy was made of it</source>
+        <translation>das Logbuch passt nicht mehr zu seinem Siegel, darum wurde keine Kopie gemacht</translation>
+    </message>
+    <message>
+        <source>`holdband check` says more</source>
+        <translation>`holdband check` sagt mehr</translation>
+    </message>
+    <message>
+        <source>the folder for the copies can&apos;t be made</source>
+        <translation>der Ordner für die Kopien lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>make room for it there, or choose another place for backups</source>
+        <translation>dort Platz schaffen oder einen anderen Ort für Sicherungen wählen</translation>
+    </message>
+    <message>
+        <source>the batch has no sensor in its beer</source>
+        <translation>der Sud hat keinen Sensor im Bier</translation>
+    </message>
+    <message>
+        <source>name the one that reads it</source>
+        <translation>den nennen, der es misst</translation>
+    </message>
+    <message>
+        <source>the batch &quot;%1&quot; has notes</source>
+        <translation>zum Sud „%1“ gibt es Notizen</translation>
+    </message>
+    <message>
+        <source>the batch &quot;%1&quot; has readings of its own</source>
+        <translation>zum Sud „%1“ gibt es eigene Messwerte</translation>
+    </message>
+    <message>
+        <source>the batch &quot;%1&quot; has a batch that was split from it</source>
+        <translation>vom Sud „%1“ wurde ein Sud abgeteilt</translation>
+    </message>
+    <message>
+        <source>take those away first, or end the batch</source>
+        <translation>diese zuerst entfernen oder den Sud beenden</translation>
+    </message>
+    <message>
+        <source>something that came later stands on this; nothing was changed</source>
+        <translation>etwas Späteres baut darauf auf; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>take the later change back first</source>
+        <translation>zuerst die spätere Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is in use: %2</source>
+        <translation>„%1“ wird gebraucht: %2</translation>
+    </message>
+    <message>
+        <source>retire it instead</source>
+        <translation>stattdessen ausmustern</translation>
+    </message>
+    <message>
+        <source>a setup has one vessel at least</source>
+        <translation>eine Anlage hat mindestens ein Gefäß</translation>
+    </message>
+    <message>
+        <source>quantity and price must not be negative</source>
+        <translation>Menge und Preis dürfen nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>a batch ran on it</source>
+        <translation>ein Sud lief darauf</translation>
+    </message>
+    <message>
+        <source>a meter counts for it</source>
+        <translation>ein Zähler zählt dafür</translation>
+    </message>
+    <message>
+        <source>a meter counted for it</source>
+        <translation>ein Zähler zählte dafür</translation>
+    </message>
+    <message>
+        <source>a sensor belongs to it</source>
+        <translation>ein Sensor gehört dazu</translation>
+    </message>
+    <message>
+        <source>two offsets begin at the same time, or not in order</source>
+        <translation>zwei Versätze beginnen zur selben Zeit oder nicht der Reihe nach</translation>
+    </message>
+    <message>
+        <source>a batch is read by it</source>
+        <translation>ein Sud wird damit gemessen</translation>
+    </message>
+    <message>
+        <source>a batch was read by it</source>
+        <translation>ein Sud wurde damit gemessen</translation>
+    </message>
+    <message>
+        <source>it has imported readings</source>
+        <translation>es gibt importierte Messwerte davon</translation>
+    </message>
+    <message>
+        <source>it has readings</source>
+        <translation>es gibt Messwerte davon</translation>
+    </message>
+    <message>
+        <source>it has corrected readings</source>
+        <translation>es gibt berichtigte Messwerte davon</translation>
+    </message>
+    <message>
+        <source>stretches of it are left out</source>
+        <translation>Zeiträume davon sind ausgelassen</translation>
+    </message>
+    <message>
+        <source>two moves are at the same time, or not in order</source>
+        <translation>zwei Umzüge sind zur selben Zeit oder nicht der Reihe nach</translation>
+    </message>
+    <message>
+        <source>it was read</source>
+        <translation>er wurde abgelesen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a reading at that instant already</source>
+        <translation>„%1“ hat zu diesem Zeitpunkt schon einen Messwert</translation>
+    </message>
+    <message numerus="yes">
+        <source>another import has since brought readings for %n of the same times</source>
+        <comment>another import has since brought readings for %n of the same times</comment>
+        <translation>
+            <numerusform>ein anderer Import hat seither Messwerte für %n derselben Zeiten gebracht</numerusform>
+            <numerusform>ein anderer Import hat seither Messwerte für %n derselben Zeiten gebracht</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>take that one back first</source>
+        <translation>zuerst jenen zurücknehmen</translation>
+    </message>
+    <message>
+        <source>meter readings have since been entered for the same times</source>
+        <translation>für dieselben Zeiten wurden seither Zählerstände eingetragen</translation>
+    </message>
+    <message>
+        <source>take those back first</source>
+        <translation>zuerst jene zurücknehmen</translation>
+    </message>
+    <message>
+        <source>the note has no words</source>
+        <translation>die Notiz hat keinen Text</translation>
+    </message>
+    <message>
+        <source>there is no such logbook</source>
+        <translation>dieses Logbuch gibt es nicht</translation>
+    </message>
+    <message>
+        <source>make one with `holdband new`</source>
+        <translation>eines mit `holdband new` anlegen</translation>
+    </message>
+    <message>
+        <source>this is a folder, no logbook</source>
+        <translation>das ist ein Ordner, kein Logbuch</translation>
+    </message>
+    <message>
+        <source>the file is empty: it is no logbook</source>
+        <translation>die Datei ist leer: kein Logbuch</translation>
+    </message>
+    <message>
+        <source>another reading has since been entered for the same time</source>
+        <translation>für dieselbe Zeit wurde seither ein anderer Messwert eingetragen</translation>
+    </message>
+    <message>
+        <source>take that one away first</source>
+        <translation>zuerst jenen entfernen</translation>
+    </message>
+    <message>
+        <source>at most %1 bytes</source>
+        <translation>höchstens %1 Byte</translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation>es entfernen</translation>
+    </message>
+    <message>
+        <source>choose a name that can be told apart</source>
+        <translation>einen unterscheidbaren Namen wählen</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <translation>von Hand</translation>
+    </message>
+    <message>
+        <source>the unit of &quot;%1&quot; is another than it was</source>
+        <translation>die Einheit von „%1“ ist eine andere als zuvor</translation>
+    </message>
+    <message>
+        <source>the import that the rows would join is gone or taken back</source>
+        <translation>den Import, zu dem die Zeilen kämen, gibt es nicht mehr, oder er ist zurückgenommen</translation>
+    </message>
+    <message>
+        <source>this is an SQLite file of another program, no logbook</source>
+        <translation>das ist eine SQLite-Datei eines anderen Programms, kein Logbuch</translation>
+    </message>
+    <message>
+        <source>this logbook was made by a newer Holdband (format %1, this program knows up to %2)</source>
+        <translation>dieses Logbuch stammt von einem neueren Holdband (Format %1, dieses Programm kennt bis %2)</translation>
+    </message>
+    <message>
+        <source>open it with that version</source>
+        <translation>es mit jener Fassung öffnen</translation>
+    </message>
+    <message>
+        <source>this logbook has no format number: it is damaged</source>
+        <translation>dieses Logbuch hat keine Formatnummer: es ist beschädigt</translation>
+    </message>
+    <message>
+        <source>use a backup</source>
+        <translation>eine Sicherung nehmen</translation>
+    </message>
+    <message>
+        <source>the file holds triggers or views, which Holdband never makes</source>
+        <translation>die Datei enthält Trigger oder Views, die Holdband nie anlegt</translation>
+    </message>
+    <message>
+        <source>somebody changed it: use a backup</source>
+        <translation>jemand hat sie verändert: eine Sicherung nehmen</translation>
+    </message>
+    <message>
+        <source>readings of an import that was taken back stand in two places</source>
+        <translation>Messwerte eines zurückgenommenen Imports stehen an zwei Stellen</translation>
+    </message>
+    <message numerus="yes">
+        <source>the record of %n changes no longer fits its digest: they can&apos;t be taken back</source>
+        <comment>the record of %n changes no longer fits its digest: they can&apos;t be taken back</comment>
+        <translation>
+            <numerusform>die Aufzeichnung von %n Änderung passt nicht mehr zu ihrer Prüfsumme: sie lässt sich nicht zurücknehmen</numerusform>
+            <numerusform>die Aufzeichnung von %n Änderungen passt nicht mehr zu ihrer Prüfsumme: sie lassen sich nicht zurücknehmen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the readings of &quot;%1&quot; imported from %2 no longer fit their checksum</source>
+        <translation>die aus %2 importierten Messwerte von „%1“ passen nicht mehr zu ihrer Prüfsumme</translation>
+    </message>
+    <message>
+        <source>there are readings that belong to no import</source>
+        <translation>es gibt Messwerte, die zu keinem Import gehören</translation>
+    </message>
+    <message>
+        <source>SQLite reports: %1</source>
+        <translation>SQLite meldet: %1</translation>
+    </message>
+    <message>
+        <source>a row of %1 refers to one of %2 that is not there</source>
+        <translation>eine Zeile von %1 verweist auf eine von %2, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>equipment, batches, meter readings or the journal no longer fit their seal: a bit changed, or another program wrote here</source>
+        <translation>Ausrüstung, Sude, Zählerstände oder das Journal passen nicht mehr zu ihrem Siegel: ein Bit hat sich geändert, oder ein anderes Programm hat hier geschrieben</translation>
+    </message>
+    <message>
+        <source>this is no logbook (it is not an SQLite file)</source>
+        <translation>das ist kein Logbuch (keine SQLite-Datei)</translation>
+    </message>
+    <message>
+        <source>the file is damaged</source>
+        <translation>die Datei ist beschädigt</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was changed</source>
+        <translation>der Datenträger ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be written</source>
+        <translation>die Datei lässt sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be opened</source>
+        <translation>die Datei lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>another program is using the file</source>
+        <translation>ein anderes Programm benutzt die Datei</translation>
+    </message>
+    <message>
+        <source>reading or writing the file failed (%1)</source>
+        <translation>die Datei ließ sich nicht lesen oder schreiben (%1)</translation>
+    </message>
+    <message>
+        <source>the database can&apos;t be guarded</source>
+        <translation>die Datenbank lässt sich nicht absichern</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be written durably</source>
+        <translation>die Datei lässt sich nicht dauerhaft schreiben</translation>
+    </message>
+    <message>
+        <source>there is a batch &quot;%1&quot; already</source>
+        <translation>es gibt schon einen Sud „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; and the batch &quot;%2&quot; differ only in case or spaces</source>
+        <translation>„%1“ und der Sud „%2“ unterscheiden sich nur in Groß- und Kleinschreibung oder Leerzeichen</translation>
+    </message>
+    <message>
+        <source>a batch needs a name</source>
+        <translation>ein Sud braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>the batch&apos;s name &quot;%1&quot; is too long</source>
+        <translation>der Name „%1“ des Sudes ist zu lang</translation>
+    </message>
+    <message>
+        <source>the batch&apos;s name holds a line break or a control character</source>
+        <translation>der Name des Sudes enthält einen Zeilenumbruch oder ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>there is a meter &quot;%1&quot; already</source>
+        <translation>es gibt schon einen Zähler „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; and the meter &quot;%2&quot; differ only in case or spaces</source>
+        <translation>„%1“ und der Zähler „%2“ unterscheiden sich nur in Groß- und Kleinschreibung oder Leerzeichen</translation>
+    </message>
+    <message>
+        <source>a meter needs a name</source>
+        <translation>ein Zähler braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>the meter&apos;s name &quot;%1&quot; is too long</source>
+        <translation>der Name „%1“ des Zählers ist zu lang</translation>
+    </message>
+    <message>
+        <source>the meter&apos;s name holds a line break or a control character</source>
+        <translation>der Name des Zählers enthält einen Zeilenumbruch oder ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>there is no plan &quot;%1&quot;</source>
+        <translation>es gibt keinen Plan „%1“</translation>
+    </message>
+    <message>
+        <source>there is a plan &quot;%1&quot; already</source>
+        <translation>es gibt schon einen Plan „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; and the plan &quot;%2&quot; differ only in case or spaces</source>
+        <translation>„%1“ und der Plan „%2“ unterscheiden sich nur in Groß- und Kleinschreibung oder Leerzeichen</translation>
+    </message>
+    <message>
+        <source>a plan needs a name</source>
+        <translation>ein Plan braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>the plan&apos;s name &quot;%1&quot; is too long</source>
+        <translation>der Name „%1“ des Plans ist zu lang</translation>
+    </message>
+    <message>
+        <source>the plan&apos;s name holds a line break or a control character</source>
+        <translation>der Name des Plans enthält einen Zeilenumbruch oder ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>there is no sensor &quot;%1&quot;</source>
+        <translation>es gibt keinen Sensor „%1“</translation>
+    </message>
+    <message>
+        <source>there is a sensor &quot;%1&quot; already</source>
+        <translation>es gibt schon einen Sensor „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; and the sensor &quot;%2&quot; differ only in case or spaces</source>
+        <translation>„%1“ und der Sensor „%2“ unterscheiden sich nur in Groß- und Kleinschreibung oder Leerzeichen</translation>
+    </message>
+    <message>
+        <source>a sensor needs a name</source>
+        <translation>ein Sensor braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>the sensor&apos;s name &quot;%1&quot; is too long</source>
+        <translation>der Name „%1“ des Sensors ist zu lang</translation>
+    </message>
+    <message>
+        <source>the sensor&apos;s name holds a line break or a control character</source>
+        <translation>der Name des Sensors enthält einen Zeilenumbruch oder ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>there is a setup &quot;%1&quot; already</source>
+        <translation>es gibt schon eine Anlage „%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; and the setup &quot;%2&quot; differ only in case or spaces</source>
+        <translation>„%1“ und die Anlage „%2“ unterscheiden sich nur in Groß- und Kleinschreibung oder Leerzeichen</translation>
+    </message>
+    <message>
+        <source>a setup needs a name</source>
+        <translation>eine Anlage braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>the setup&apos;s name &quot;%1&quot; is too long</source>
+        <translation>der Name „%1“ der Anlage ist zu lang</translation>
+    </message>
+    <message>
+        <source>the setup&apos;s name holds a line break or a control character</source>
+        <translation>der Name der Anlage enthält einen Zeilenumbruch oder ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>nothing was changed since midnight that could be taken back</source>
+        <translation>seit Mitternacht wurde nichts geändert, was sich zurücknehmen ließe</translation>
+    </message>
+    <message>
+        <source>there is nothing to do again</source>
+        <translation>es gibt nichts zu wiederholen</translation>
+    </message>
+    <message>
+        <source>this is watched already</source>
+        <translation>das wird schon überwacht</translation>
+    </message>
+    <message>
+        <source>a criterion has no name</source>
+        <translation>ein Kriterium hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>a weight lies between 0 and 5</source>
+        <translation>ein Gewicht liegt zwischen 0 und 5</translation>
+    </message>
+    <message>
+        <source>the room of the reference hold is no colder than the beer</source>
+        <translation>der Raum der Vergleichshaltung ist nicht kälter als das Bier</translation>
+    </message>
+    <message>
+        <source>the reference hold lasts longer than nothing</source>
+        <translation>die Vergleichshaltung dauert länger als nichts</translation>
+    </message>
+    <message>
+        <source>the batches a year are more than none</source>
+        <translation>es ist mehr als kein Sud im Jahr</translation>
+    </message>
+    <message>
+        <source>the wait after pitching is no shorter than nothing</source>
+        <translation>die Wartezeit nach dem Anstellen ist nicht kürzer als nichts</translation>
+    </message>
+    <message>
+        <source>what is weighed by must be a number</source>
+        <translation>das Gewicht muss eine Zahl sein</translation>
+    </message>
+    <message>
+        <source>the logbook is open for writing in another program</source>
+        <translation>ein anderes Programm hat das Logbuch zum Schreiben geöffnet</translation>
+    </message>
+    <message>
+        <source>the logbook is open for writing in %1 (process %2 on %3)</source>
+        <translation>das Logbuch ist in %1 zum Schreiben geöffnet (Prozess %2 auf %3)</translation>
+    </message>
+    <message>
+        <source>close it there first; reading commands work meanwhile</source>
+        <translation>es zuerst dort schließen; lesende Befehle gehen inzwischen</translation>
+    </message>
+    <message>
+        <source>make the folder first</source>
+        <translation>zuerst den Ordner anlegen</translation>
+    </message>
+    <message>
+        <source>the folder can&apos;t be written, so the logbook can&apos;t be locked</source>
+        <translation>in den Ordner lässt sich nicht schreiben, also lässt sich das Logbuch nicht sperren</translation>
+    </message>
+    <message>
+        <source>check the folder&apos;s permissions</source>
+        <translation>die Rechte des Ordners prüfen</translation>
+    </message>
+    <message>
+        <source>the logbook can&apos;t be locked</source>
+        <translation>das Logbuch lässt sich nicht sperren</translation>
+    </message>
+    <message>
+        <source>choose a shorter name or another folder</source>
+        <translation>einen kürzeren Namen oder einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 d</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <comment>%1 and %n more</comment>
+        <translation>
+            <numerusform>%1 und %n weiteres</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>the last of a list</comment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>there are none</source>
+        <translation>es gibt keine</translation>
+    </message>
+    <message>
+        <source>there are: %1</source>
+        <translation>es gibt: %1</translation>
+    </message>
+    <message>
+        <source>near ones: %1</source>
+        <translation>ähnlich sind: %1</translation>
+    </message>
+    <message>
+        <source>a number is missing</source>
+        <translation>eine Zahl fehlt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has more than one decimal sign</source>
+        <translation>„%1“ hat mehr als ein Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>write it without groups of thousands, such as %1</source>
+        <translation>ohne Tausendergruppen schreiben, etwa %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can be read in two ways</source>
+        <translation>„%1“ lässt sich auf zwei Arten lesen</translation>
+    </message>
+    <message>
+        <source>write %1 or %2</source>
+        <translation>%1 oder %2 schreiben</translation>
+    </message>
+    <message>
+        <source>Jan</source>
+        <translation>Jan</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>Feb</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>Mär</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>Apr</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>Jun</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>Jul</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>Aug</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>Sep</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>Okt</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>Nov</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>Dez</translation>
+    </message>
+    <message>
+        <source>write its offset: %1 or %2</source>
+        <translation>mit Abstand zu UTC schreiben: %1 oder %2</translation>
+    </message>
+    <message>
+        <source>a time is missing</source>
+        <translation>eine Zeit fehlt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a time</source>
+        <translation>„%1“ ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>write it as 2026-03-07 06:30 or 2026-03-07T06:30:00-07:00</source>
+        <translation>als 2026-03-07 06:30 oder 2026-03-07T06:30:00-07:00 schreiben</translation>
+    </message>
+    <message>
+        <source>the year %1 is not between %2 and %3</source>
+        <translation>das Jahr %1 liegt nicht zwischen %2 und %3</translation>
+    </message>
+    <message>
+        <source>check it for a typing slip</source>
+        <translation>auf einen Tippfehler prüfen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an RFC 3339 time</source>
+        <translation>„%1“ ist keine Zeit nach RFC 3339</translation>
+    </message>
+    <message>
+        <source>%1 on %2 does not exist in %3: clocks went forward over it</source>
+        <translation>%1 am %2 gibt es in %3 nicht: die Uhren wurden darüber hinweg vorgestellt</translation>
+    </message>
+    <message>
+        <source>%1 on %2 exists twice in %3: clocks went back over it</source>
+        <translation>%1 am %2 gibt es in %3 zweimal: die Uhren wurden darüber zurückgestellt</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>day, month and year</comment>
+        <translation>%1. %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>day and month</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>there is no time zone called &quot;%1&quot;</source>
+        <translation>es gibt keine Zeitzone „%1“</translation>
+    </message>
+    <message>
+        <source>write a name such as America/Denver, or an offset such as -07:00</source>
+        <translation>einen Namen wie America/Denver oder einen Abstand wie -07:00 schreiben</translation>
     </message>
 </context>
 <context>
@@ -5546,6 +9282,11 @@ Vorsicht:%1</translation>
     <message>
         <source>The texts are in the chosen language from the next start on.</source>
         <translation>Die Texte sind ab dem nächsten Start in der gewählten Sprache.</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <comment>of a round</comment>
+        <translation>verfehlt</translation>
     </message>
 </context>
 </TS>
