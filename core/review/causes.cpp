@@ -134,8 +134,8 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
 store::ActWords causeAct(const RunReview& review, std::size_t stage, std::size_t excursion)
 {
     const PlacedSide which = placed(review, stage, excursion);
-    return {Phrase::tr("%1: cause of the excursion of %2")
-                .with(review.batch().name, localShortText(which.span.start, review.zone))};
+    return {review.batch().name + ": cause of the excursion of " +
+            localShortText(which.span.start, review.zone)};
 }
 
 std::vector<std::string> strayCauses(const RunReview& review)

@@ -92,7 +92,7 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
 
 store::ActWords limitsChangedAct(const std::string& batch)
 {
-    return {Phrase::tr("%1: limits changed").with(batch)};
+    return {batch + ": limits changed"};
 }
 
 Done keepLimits(const store::Change& change, const std::string& name, const Limits& limits)

@@ -76,26 +76,6 @@
         <translation>Versätze</translation>
     </message>
     <message>
-        <source>build effort</source>
-        <translation>Bauaufwand</translation>
-    </message>
-    <message>
-        <source>ease of use</source>
-        <translation>Bedienung</translation>
-    </message>
-    <message>
-        <source>cleaning</source>
-        <translation>Reinigung</translation>
-    </message>
-    <message>
-        <source>noise</source>
-        <translation>Lärm</translation>
-    </message>
-    <message>
-        <source>space</source>
-        <translation>Platz</translation>
-    </message>
-    <message>
         <source>the part needs a name</source>
         <translation>das Teil braucht einen Namen</translation>
     </message>
@@ -4596,42 +4576,6 @@
         <translation>unter</translation>
     </message>
     <message>
-        <source>brought back</source>
-        <translation>zurückgeholt</translation>
-    </message>
-    <message>
-        <source>retired</source>
-        <translation>stillgelegt</translation>
-    </message>
-    <message>
-        <source>setup %1 %2</source>
-        <translation>Anlage %1 %2</translation>
-    </message>
-    <message>
-        <source>sensor %1 %2</source>
-        <translation>Sensor %1 %2</translation>
-    </message>
-    <message>
-        <source>meter %1 %2</source>
-        <translation>Zähler %1 %2</translation>
-    </message>
-    <message>
-        <source>setup %1 removed</source>
-        <translation>Anlage %1 entfernt</translation>
-    </message>
-    <message>
-        <source>sensor %1 removed</source>
-        <translation>Sensor %1 entfernt</translation>
-    </message>
-    <message>
-        <source>meter %1 removed</source>
-        <translation>Zähler %1 entfernt</translation>
-    </message>
-    <message>
-        <source>plan %1 removed</source>
-        <translation>Plan %1 entfernt</translation>
-    </message>
-    <message>
         <source>Add a setup…</source>
         <translation>Anlage hinzufügen…</translation>
     </message>
@@ -5024,14 +4968,6 @@
         <translation>Das Höchste, was er zeigt, lauter Neunen, oder wo er wieder beginnt; darf leer bleiben.</translation>
     </message>
     <message>
-        <source>added</source>
-        <translation>hinzugefügt</translation>
-    </message>
-    <message>
-        <source>changed</source>
-        <translation>geändert</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>Ab</translation>
     </message>
@@ -5113,10 +5049,6 @@
         <translation>Ab %1</translation>
     </message>
     <message>
-        <source>price of energy changed</source>
-        <translation>Preis der Energie geändert</translation>
-    </message>
-    <message>
         <source>the round needs a name</source>
         <translation>der Rundgang braucht einen Namen</translation>
     </message>
@@ -5151,10 +5083,6 @@
     <message>
         <source>Six rounds a day are the most</source>
         <translation>Mehr als sechs Rundgänge am Tag gehen nicht</translation>
-    </message>
-    <message>
-        <source>rounds changed</source>
-        <translation>Rundgänge geändert</translation>
     </message>
     <message>
         <source>in the beer</source>
@@ -5347,10 +5275,6 @@
     <message>
         <source>A currency has three letters, as USD or EUR; or leave it empty.</source>
         <translation>Eine Währung hat drei Buchstaben wie USD oder EUR; oder leer lassen.</translation>
-    </message>
-    <message>
-        <source>units, zone or currency changed</source>
-        <translation>Einheiten, Zeitzone oder Währung geändert</translation>
     </message>
     <message>
         <source>mon</source>
@@ -6449,14 +6373,6 @@
         <translation>noch nichts Neues</translation>
     </message>
     <message>
-        <source>watched %1</source>
-        <translation>%1 überwacht</translation>
-    </message>
-    <message>
-        <source>watched no longer: %1</source>
-        <translation>nicht mehr überwacht: %1</translation>
-    </message>
-    <message>
         <source>all notes</source>
         <translation>alle Notizen</translation>
     </message>
@@ -6927,16 +6843,8 @@ Ein Klick zoomt zu ihnen.</translation>
         <translation>Getan</translation>
     </message>
     <message>
-        <source>%1: changed</source>
-        <translation>%1: geändert</translation>
-    </message>
-    <message>
         <source>Remove %1? Its readings stay with their sensors. Press again to remove it.</source>
         <translation>%1 entfernen? Die Messwerte bleiben bei ihren Sensoren. Noch einmal drücken, um ihn zu entfernen.</translation>
-    </message>
-    <message>
-        <source>%1: removed</source>
-        <translation>%1: entfernt</translation>
     </message>
     <message>
         <source>a gravity lies between 0.980 and 1.200</source>
@@ -7047,10 +6955,6 @@ Ein Klick zoomt zu ihnen.</translation>
         <translation>halten bei %1</translation>
     </message>
     <message>
-        <source>%1: pitched</source>
-        <translation>%1: angestellt</translation>
-    </message>
-    <message>
         <source>%1 is pitched at %2.</source>
         <translation>%1 ist angestellt um %2.</translation>
     </message>
@@ -7063,24 +6967,12 @@ Ein Klick zoomt zu ihnen.</translation>
         <translation>%1 endet um %2. %3 beginnt: %4.</translation>
     </message>
     <message>
-        <source>%1: %2 ended</source>
-        <translation>%1: %2 beendet</translation>
-    </message>
-    <message>
-        <source>%1: ended</source>
-        <translation>%1: beendet</translation>
-    </message>
-    <message>
         <source>%1 ends at %2.</source>
         <translation>%1 endet um %2.</translation>
     </message>
     <message>
         <source> %1 is its last stage.</source>
         <translation> %1 ist der letzte Abschnitt.</translation>
-    </message>
-    <message>
-        <source>%1: reopened</source>
-        <translation>%1: wieder geöffnet</translation>
     </message>
     <message>
         <source>%1 runs on: its end at %2 is taken back.</source>
@@ -7181,10 +7073,6 @@ Ein Klick zoomt zu ihnen.</translation>
     <message>
         <source>There is a plan %1 already. Shall this one take its place?</source>
         <translation>Es gibt schon einen Plan %1. Soll dieser an seine Stelle treten?</translation>
-    </message>
-    <message>
-        <source>plan %1 kept</source>
-        <translation>Plan %1 behalten</translation>
     </message>
     <message>
         <source>until it is ended</source>

@@ -235,6 +235,10 @@ TEST(UglyCsv, HugeCellsAndRowsAreRefusedInBoundedMemory)
 {
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
+    // What the program needs for a log of one row, its sanitizers included.
+    program.write("small.csv", "Time,Beer\n2026-03-08 00:00,warm\n");
+    EXPECT_EQ(program.run({"import", "log.holdband", "small.csv"}).status, 1);
+    const long usual = largestChildKib();
     program.shell(
         "{ printf 'Time,Beer\\n2026-03-08 00:00,'; head -c 200000000 /dev/zero | tr '\\0' "
         "7; echo; } > cell.csv;"
@@ -249,7 +253,7 @@ TEST(UglyCsv, HugeCellsAndRowsAreRefusedInBoundedMemory)
         EXPECT_TRUE(holds(outcome.err, "line ")) << file << ": " << outcome.err;
         EXPECT_EQ(program.read("log.holdband"), before) << file;
     }
-    EXPECT_LT(largestChildKib(), 200'000'000 / 1024) << "less than the cell alone";
+    EXPECT_LT(largestChildKib() - usual, 200'000'000 / 1024 / 2) << "half of the cell alone";
 }
 
 TEST(UglyCsv, AFileThatGrowsWhileItIsReadGivesWholeReadingsOnly)

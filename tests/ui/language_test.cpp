@@ -10,11 +10,14 @@
 #include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QComboBox>
+#include <QDialog>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QRegularExpression>
 #include <QTabBar>
+#include <array>
+#include <cstring>
 #include <gmock/gmock.h>
 
 namespace holdband::ui::test {
@@ -93,7 +96,7 @@ public:
     {
         if (qstrcmp(context, "Words") != 0 && qstrcmp(context, "Phrase") != 0)
             return {};
-        if (remark && (qstrcmp(remark, "pattern of a date") == 0 || qstrstr(remark, "code of")))
+        if (remark && (qstrcmp(remark, "pattern of a date") == 0 || std::strstr(remark, "code of")))
             return {};
         QString whole = QString::fromUtf8(text);
         if (count >= 0)

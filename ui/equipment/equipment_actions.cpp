@@ -105,13 +105,13 @@ QString EquipmentActions::toggled(std::optional<Instant>& retired) const
 {
     const bool back = retired.has_value();
     retired = back ? std::nullopt : std::optional(m_session->now());
-    return back ? Words::tr("brought back") : Words::tr("retired");
+    return back ? QStringLiteral("brought back") : QStringLiteral("retired");
 }
 
 void EquipmentActions::toggleRetired(Setup setup)
 {
     const QString done = toggled(setup.retired);
-    keep(Words::tr("setup %1 %2").arg(shown(setup.name), done),
+    keep(QStringLiteral("setup %1 %2").arg(shown(setup.name), done),
          [setup](const store::Change& change) {
              return store::updateSetup(change, setup.name, setup);
          });
@@ -120,7 +120,7 @@ void EquipmentActions::toggleRetired(Setup setup)
 void EquipmentActions::toggleRetired(Sensor sensor)
 {
     const QString done = toggled(sensor.retired);
-    keep(Words::tr("sensor %1 %2").arg(shown(sensor.name), done),
+    keep(QStringLiteral("sensor %1 %2").arg(shown(sensor.name), done),
          [sensor](const store::Change& change) {
              return store::updateSensor(change, sensor.name, sensor);
          });
@@ -129,7 +129,7 @@ void EquipmentActions::toggleRetired(Sensor sensor)
 void EquipmentActions::toggleRetired(Meter meter)
 {
     const QString done = toggled(meter.retired);
-    keep(Words::tr("meter %1 %2").arg(shown(meter.name), done),
+    keep(QStringLiteral("meter %1 %2").arg(shown(meter.name), done),
          [meter](const store::Change& change) {
              return store::updateMeter(change, meter.name, meter);
          });
@@ -137,7 +137,7 @@ void EquipmentActions::toggleRetired(Meter meter)
 
 void EquipmentActions::remove(const Setup& setup)
 {
-    keep(Words::tr("setup %1 removed").arg(shown(setup.name)),
+    keep(QStringLiteral("setup %1 removed").arg(shown(setup.name)),
          [name = setup.name](const store::Change& change) {
              return store::removeSetup(change, name);
          });
@@ -145,7 +145,7 @@ void EquipmentActions::remove(const Setup& setup)
 
 void EquipmentActions::remove(const Sensor& sensor)
 {
-    keep(Words::tr("sensor %1 removed").arg(shown(sensor.name)),
+    keep(QStringLiteral("sensor %1 removed").arg(shown(sensor.name)),
          [name = sensor.name](const store::Change& change) {
              return store::removeSensor(change, name);
          });
@@ -153,7 +153,7 @@ void EquipmentActions::remove(const Sensor& sensor)
 
 void EquipmentActions::remove(const Meter& meter)
 {
-    keep(Words::tr("meter %1 removed").arg(shown(meter.name)),
+    keep(QStringLiteral("meter %1 removed").arg(shown(meter.name)),
          [name = meter.name](const store::Change& change) {
              return store::removeMeter(change, name);
          });
@@ -161,7 +161,7 @@ void EquipmentActions::remove(const Meter& meter)
 
 void EquipmentActions::remove(const NamedPlan& plan)
 {
-    keep(Words::tr("plan %1 removed").arg(shown(plan.name)),
+    keep(QStringLiteral("plan %1 removed").arg(shown(plan.name)),
          [name = plan.name](const store::Change& change) {
              return store::removePlan(change, name);
          });

@@ -1,6 +1,7 @@
 #include "ui/equipment/equipment_tables.h"
 
 #include "core/logbook/names.h"
+#include "core/review/side_by_side.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
@@ -138,7 +139,7 @@ QString ratingsWords(const Setup& setup)
 {
     QStringList parts;
     for (const auto& [criterion, value] : setup.ratings)
-        parts << QStringLiteral("%1 %2").arg(shown(criterion), plain(value));
+        parts << QStringLiteral("%1 %2").arg(shown(review::criterionWord(criterion)), plain(value));
     return parts.isEmpty() ? QString()
                            : Words::tr("Rated 1 – 5: %1").arg(parts.join(QStringLiteral(" · ")));
 }

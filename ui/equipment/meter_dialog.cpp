@@ -193,8 +193,9 @@ void MeterDialog::save()
     if (!meter)
         return foot()->refuse(sentence(meter.error()));
     const std::string old = m_meter.name;
-    keep(Words::tr("meter %1 %2")
-             .arg(shown(meter->name), old.empty() ? Words::tr("added") : Words::tr("changed")),
+    keep(QStringLiteral("meter %1 %2")
+             .arg(shown(meter->name),
+                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
          [meter = *meter, old](const store::Change& change) {
              return old.empty() ? store::addMeter(change, meter)
                                 : store::updateMeter(change, old, meter);

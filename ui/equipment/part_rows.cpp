@@ -1,5 +1,6 @@
 #include "ui/equipment/part_rows.h"
 
+#include "core/review/side_by_side.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
@@ -13,11 +14,16 @@ namespace {
 enum PartColumn : int { partItem, partPieces, partPrice };
 enum RatingColumn : int { ratingCriterion, ratingValue };
 
-/// In the person's language: what is typed here becomes the criterion's name.
-std::array<std::string, 5> usualCriteria()
+/// As the logbook keeps them; they are shown and typed as review::criterionWord says.
+constexpr std::array usualCriteria{"build effort", "ease of use", "cleaning", "noise", "space"};
+
+std::string keptCriterion(const std::string& typed)
 {
-    return {Phrase::tr("build effort"), Phrase::tr("ease of use"), Phrase::tr("cleaning"),
-            Phrase::tr("noise"), Phrase::tr("space")};
+    for (const char* usual : usualCriteria) {
+        if (typed == review::criterionWord(usual))
+            return usual;
+    }
+    return typed;
 }
 
 QString piecesRule(double pieces)
@@ -109,10 +115,12 @@ std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, co
 {
     std::vector<EditRow> rows;
     for (const auto& [criterion, value] : ratings)
-        rows.push_back({{shown(criterion), typedText(Quantity::number, value, manner)}, -1});
-    for (const std::string& criterion : usualCriteria()) {
+        rows.push_back(
+            {{shown(review::criterionWord(criterion)), typedText(Quantity::number, value, manner)},
+             -1});
+    for (const char* criterion : usualCriteria) {
         if (!ratings.contains(criterion))
-            rows.push_back({{shown(criterion), QString()}, -1});
+            rows.push_back({{shown(review::criterionWord(criterion)), QString()}, -1});
     }
     return rows;
 }
@@ -124,7 +132,8 @@ Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows
     for (const EditRow& row : rows) {
         if (row.cells[ratingValue].trimmed().isEmpty())
             continue;
-        const std::string criterion = core(row.cells[ratingCriterion].trimmed());
+        const std::string typed = core(row.cells[ratingCriterion].trimmed());
+        const std::string criterion = keptCriterion(typed);
         const auto value =
             quantityIn(row.cells[ratingValue], Quantity::number, std::nullopt, manner, ratingRule);
         HOLDBAND_TRY(value);
@@ -132,7 +141,7 @@ Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows
             return dataProblem(Phrase::tr("a rating needs to say what it rates"),
                                Phrase::tr("ratings"));
         if (!ratings.emplace(criterion, *value).second)
-            return dataProblem(Phrase::tr("\"%1\" is rated twice").with(criterion),
+            return dataProblem(Phrase::tr("\"%1\" is rated twice").with(typed),
                                Phrase::tr("ratings"), Phrase::tr("take one of them out"));
     }
     return ratings;

@@ -144,7 +144,7 @@ void PricesDialog::save()
     if (!settings)
         return foot()->refuse(sentence(settings.error()));
     m_tabs->setCurrentIndex(seen);
-    keep(Words::tr("price of energy changed"),
+    keep(QStringLiteral("price of energy changed"),
          [typed = *settings](const store::Change& change) { return keepPrices(change, typed); });
 }
 

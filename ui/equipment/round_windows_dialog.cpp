@@ -64,7 +64,7 @@ void RoundWindowsDialog::save()
         m_rounds->check();
         return foot()->refuse(sentence(rounds.error()));
     }
-    keep(Words::tr("rounds changed"),
+    keep(QStringLiteral("rounds changed"),
          [rounds = *rounds](const store::Change& change) { return keepRounds(change, rounds); });
 }
 

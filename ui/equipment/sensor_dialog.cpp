@@ -141,8 +141,9 @@ void SensorDialog::save()
     if (!sensor)
         return foot()->refuse(sentence(sensor.error()));
     const std::string old = m_sensor.name;
-    keep(Words::tr("sensor %1 %2")
-             .arg(shown(sensor->name), old.empty() ? Words::tr("added") : Words::tr("changed")),
+    keep(QStringLiteral("sensor %1 %2")
+             .arg(shown(sensor->name),
+                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
          [sensor = *sensor, old](const store::Change& change) {
              return old.empty() ? store::addSensor(change, sensor)
                                 : store::updateSensor(change, old, sensor);

@@ -102,8 +102,9 @@ void SetupDialog::save()
     if (!setup)
         return foot()->refuse(sentence(setup.error()));
     const std::string old = m_setup.name;
-    keep(Words::tr("setup %1 %2")
-             .arg(shown(setup->name), old.empty() ? Words::tr("added") : Words::tr("changed")),
+    keep(QStringLiteral("setup %1 %2")
+             .arg(shown(setup->name),
+                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
          [setup = *setup, old](const store::Change& change) {
              return old.empty() ? store::addSetup(change, setup)
                                 : store::updateSetup(change, old, setup);

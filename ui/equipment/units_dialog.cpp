@@ -78,7 +78,7 @@ void UnitsDialog::save()
         return refuse(Words::tr("A currency has three letters, as USD or EUR; or leave it "
                                 "empty."),
                       m_currency);
-    keep(Words::tr("units, zone or currency changed"),
+    keep(QStringLiteral("units, zone or currency changed"),
          [typed](const store::Change& change) { return keepUnits(change, typed); });
 }
 

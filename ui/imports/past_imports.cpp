@@ -2,7 +2,6 @@
 
 #include "core/store/equipment.h"
 #include "core/text/near.h"
-#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/imports/import_words.h"
 #include "ui/session/session.h"
@@ -117,8 +116,7 @@ void PastImports::turn()
     if (!line)
         return;
     const bool back = !line->takenBackAt;
-    const std::string what =
-        (back ? Phrase::tr("took back %1") : Phrase::tr("put back %1")).with(line->file);
+    const std::string what = (back ? "took back " : "put back ") + line->file;
     m_button->setEnabled(false);
     m_session->change<bool>(
         this,

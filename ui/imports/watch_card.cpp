@@ -139,7 +139,7 @@ void WatchCard::watch(const QString& path)
 {
     if (m_session->readOnly())
         return;
-    change(Words::tr("watched %1").arg(QFileInfo(path).fileName()),
+    change(QStringLiteral("watched %1").arg(QFileInfo(path).fileName()),
            [path = core(QFileInfo(path).absoluteFilePath())](const store::Change& change) {
                return store::addWatch(change, path, "");
            });
@@ -151,7 +151,7 @@ void WatchCard::removeChosen()
     if (row < 0 || row >= static_cast<int>(m_watches.size()))
         return;
     const store::Watch watch = m_watches[static_cast<std::size_t>(row)];
-    change(Words::tr("watched no longer: %1").arg(QFileInfo(shown(watch.path)).fileName()),
+    change(QStringLiteral("watched no longer: %1").arg(QFileInfo(shown(watch.path)).fileName()),
            [id = watch.id](const store::Change& change) { return store::removeWatch(change, id); });
 }
 

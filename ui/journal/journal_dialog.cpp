@@ -2,7 +2,6 @@
 
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
-#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/forms/keep_change.h"
 #include "ui/session/session.h"
@@ -75,17 +74,15 @@ QString typedTime(Instant at, const Zone& zone)
     return brief && *brief == at ? full.left(16) : full;
 }
 
-/// What is done to it, as the history tells it.
+/// What is done to it, as the history keeps it.
 std::string changedWords(const JournalNote& note)
 {
-    return note.batch ? Phrase::tr("changed a note of %1").with(*note.batch)
-                      : Phrase::tr("changed a note").text();
+    return note.batch ? "changed a note of " + *note.batch : "changed a note";
 }
 
 std::string removedWords(const JournalNote& note)
 {
-    return note.batch ? Phrase::tr("removed a note of %1").with(*note.batch)
-                      : Phrase::tr("removed a note").text();
+    return note.batch ? "removed a note of " + *note.batch : "removed a note";
 }
 
 } // namespace

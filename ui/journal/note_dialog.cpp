@@ -3,7 +3,6 @@
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/store/journal.h"
-#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
@@ -40,9 +39,8 @@ Result<Choices> readChoices(const store::LogbookFile& file)
 
 Result<bool> keepNote(const store::LogbookFile& file, const JournalNote& note)
 {
-    auto change = store::Change::begin(
-        file, note.batch ? Phrase::tr("noted something of %1").with(*note.batch)
-                         : Phrase::tr("noted something").text());
+    auto change = store::Change::begin(file, note.batch ? "noted something of " + *note.batch
+                                                        : "noted something");
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::addNote(*change, note));
     HOLDBAND_TRY(change->commit());

@@ -137,7 +137,7 @@ void NewBatchDialog::save()
     read->tolerance = plan->tolerance;
     if (!foot()->agreed(batchQuestions(*read, {}, m_world, session().now())))
         return;
-    keep(Words::tr("%1: pitched").arg(shown(read->name)),
+    keep(QStringLiteral("%1: pitched").arg(shown(read->name)),
          [made = *read](const store::Change& change) { return store::addBatch(change, made); });
 }
 

@@ -29,7 +29,7 @@ Mending correctSensor(const ReadingsView& view, std::size_t row, const Decimal& 
                       const std::string& why)
 {
     const store::ListedReading reading = view.readings[row];
-    return changing(Phrase::tr("corrected a reading of %1").with(view.subject.name), why,
+    return changing("corrected a reading of " + view.subject.name, why,
                     [reading, value, why, sensor = view.subject.name](const store::Change& change) {
                         if (reading.hand)
                             return store::correctHandReading(change, *reading.hand, value.value,
@@ -52,7 +52,7 @@ Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t
     if (!view.subject.meter) {
         const store::Exclusion exclusion{view.subject.name, spanOf(view, rows), why, {}};
         return changing(
-            Phrase::tr("left out a stretch of %1").with(view.subject.name), why,
+            "left out a stretch of " + view.subject.name, why,
             [exclusion](const store::Change& change) { return addExclusion(change, exclusion); });
     }
     std::vector<store::MeterReadingId> ids;
@@ -87,7 +87,7 @@ Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_
         return [registers, meter = view.subject.name](const store::LogbookFile& file) {
             return intake::bringBackRegisters(file, meter, registers);
         };
-    return changing(Phrase::tr("brought back a stretch of %1").with(view.subject.name), {},
+    return changing("brought back a stretch of " + view.subject.name, {},
                     [exclusions](const store::Change& change) -> Done {
                         for (const store::ExclusionId id : exclusions)
                             HOLDBAND_TRY(store::removeExclusion(change, id));

@@ -2,7 +2,6 @@
 
 #include "core/store/weighing.h"
 #include "core/text/near.h"
-#include "core/text/phrase.h"
 #include "ui/forms/keep_change.h"
 #include "ui/pictures/pair_deviation.h"
 #include "ui/pictures/pair_energy.h"
@@ -173,7 +172,7 @@ void SideBySidePage::takeWeighing(const Weighing& weighing)
     if (m_session->readOnly())
         return ask(weighing);
     keepChange(
-        *m_session, this, Phrase::tr("weighed two arrangements"),
+        *m_session, this, "weighed two arrangements",
         [weighing](const store::Change& change) { return store::writeWeighing(change, weighing); },
         [this](Done kept) {
             if (!kept)

@@ -1,0 +1,64 @@
+#!/usr/bin/env bash
+# Holds every catalogue of texts against the code: each text of the code is in it and finished, none
+# is left over, and the places (%1, %n) of a text are those of its translation.
+# Usage: catalogues.sh LUPDATE SOURCES. Ends with 77 where lupdate is missing.
+set -euo pipefail
+
+lupdate=$1
+sources=$2
+if ! command -v "$lupdate" >/dev/null; then
+    echo "lupdate is not installed"
+    exit 77
+fi
+scratch=$(mktemp -d)
+trap 'rm -rf -- "$scratch"' EXIT
+cd -- "$sources"
+for catalogue in resources/translations/holdband_*.ts; do
+    cp -- "$catalogue" "$scratch"
+    "$lupdate" -silent -I . -locations none \
+        -tr-function-alias tr+=counted,Q_DECLARE_TR_FUNCTIONS+=HOLDBAND_CATALOGUE \
+        core ui -ts "$scratch/${catalogue##*/}" 2>/dev/null
+done
+python3 - "$scratch"/*.ts <<'END'
+import re
+import sys
+import xml.etree.ElementTree as tree
+
+wrong = []
+texts = 0
+
+
+def places(text):
+    return set(re.findall(r"%(?:[1-9]|n)", text or ""))
+
+
+for path in sys.argv[1:]:
+    for context in tree.parse(path).getroot().findall("context"):
+        for message in context.findall("message"):
+            texts += 1
+            source = message.findtext("source")
+            other = message.findtext("comment") or ""
+            translation = message.find("translation")
+            state = translation.get("type")
+            forms = [form.text for form in translation.findall("numerusform")]
+            counted = message.get("numerus") == "yes"
+            where = f"{path.rsplit('/', 1)[-1]}: {source!r}"
+            if state == "unfinished":
+                wrong.append(f"{where} is not translated")
+            elif state:
+                wrong.append(f"{where} is in no source any more")
+            elif counted and (len(forms) < 2 or not all(forms)):
+                wrong.append(f"{where} lacks a plural form")
+            elif counted and places(source) != places(forms[-1]):
+                wrong.append(f"{where} has other places in {forms[-1]!r}")
+            elif counted and not places(forms[0]) <= places(source) | places(other):
+                wrong.append(f"{where} has other places in {forms[0]!r}")
+            elif not counted and places(source) != places(translation.text):
+                wrong.append(f"{where} has other places in {translation.text!r}")
+            elif not counted and source.count("&") != translation.text.count("&"):
+                wrong.append(f"{where} underlines another number of letters")
+if texts < 2000:
+    wrong.append(f"only {texts} texts were found")
+print("\n".join(wrong) or f"{texts} texts are whole")
+sys.exit(1 if wrong else 0)
+END
