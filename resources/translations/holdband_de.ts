@@ -4298,6 +4298,21 @@
     </message>
 </context>
 <context>
+    <name>QPlatformTheme</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>never backed up</source>
@@ -4933,7 +4948,7 @@
     </message>
     <message>
         <source>Rolls &amp;over at</source>
-        <translation>Läuft &amp;über bei</translation>
+        <translation>Läuft übe&amp;r bei</translation>
     </message>
     <message>
         <source>&amp;Accuracy ±</source>
@@ -5034,7 +5049,7 @@
     </message>
     <message>
         <source>&amp;Another price from a date on</source>
-        <translation>&amp;Weiterer Preis ab einem Datum</translation>
+        <translation>Weiterer &amp;Preis ab einem Datum</translation>
     </message>
     <message>
         <source>&amp;Currency</source>
@@ -5926,7 +5941,7 @@
     </message>
     <message>
         <source>&amp;Choose files…</source>
-        <translation>&amp;Dateien wählen…</translation>
+        <translation>Dateien &amp;wählen…</translation>
     </message>
     <message>
         <source>Paste &amp;rows</source>
@@ -5934,11 +5949,11 @@
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation>&amp;Behalten</translation>
+        <translation>B&amp;ehalten</translation>
     </message>
     <message>
         <source>Keep &amp;all</source>
-        <translation>&amp;Alle behalten</translation>
+        <translation>Alle behal&amp;ten</translation>
     </message>
     <message>
         <source>Rows copied from a spreadsheet (Ctrl+V)</source>
@@ -5970,11 +5985,11 @@
     </message>
     <message>
         <source>&amp;Keep %1 readings</source>
-        <translation>%1 Messwerte &amp;behalten</translation>
+        <translation>%1 Messwerte b&amp;ehalten</translation>
     </message>
     <message>
         <source>Keep &amp;all %1 that are ready</source>
-        <translation>&amp;Alle %1 bereiten behalten</translation>
+        <translation>Alle %1 bereiten behal&amp;ten</translation>
     </message>
     <message>
         <source>Put it away</source>
@@ -6198,7 +6213,7 @@
     </message>
     <message>
         <source>&amp;Guess anew</source>
-        <translation>&amp;Neu raten</translation>
+        <translation>Neu &amp;raten</translation>
     </message>
     <message>
         <source>Without what was chosen for the last file of this shape</source>
@@ -6278,15 +6293,15 @@
     </message>
     <message>
         <source>&amp;Take back</source>
-        <translation>&amp;Zurücknehmen</translation>
+        <translation>Zurü&amp;cknehmen</translation>
     </message>
     <message>
         <source>&amp;Put back %1</source>
-        <translation>%1 &amp;zurückholen</translation>
+        <translation>%1 zurü&amp;ckholen</translation>
     </message>
     <message>
         <source>&amp;Take back %1</source>
-        <translation>%1 &amp;zurücknehmen</translation>
+        <translation>%1 zurü&amp;cknehmen</translation>
     </message>
     <message>
         <source>Rows</source>
@@ -6302,7 +6317,7 @@
     </message>
     <message>
         <source>Back to the col&amp;umns</source>
-        <translation>Zurück zu den &amp;Spalten</translation>
+        <translation>Zurück zu den S&amp;palten</translation>
     </message>
     <message>
         <source>ignored</source>
@@ -6490,7 +6505,7 @@
     </message>
     <message>
         <source>Add a journal &amp;note…</source>
-        <translation>Journal&amp;notiz hinzufügen…</translation>
+        <translation>&amp;Journalnotiz hinzufügen…</translation>
     </message>
     <message>
         <source>Show only its &amp;time</source>
@@ -6780,11 +6795,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>from a time on; &amp;targets before stay</source>
-        <translation>ab einer Zeit; die &amp;Sollwerte davor bleiben</translation>
+        <translation>ab einer Zeit; die Soll&amp;werte davor bleiben</translation>
     </message>
     <message>
         <source>it was planned &amp;wrong: for the past too</source>
-        <translation>er war &amp;falsch geplant: auch für das Vergangene</translation>
+        <translation>er war falsch ge&amp;plant: auch für das Vergangene</translation>
     </message>
     <message>
         <source>The change of plan holds from</source>
@@ -6804,7 +6819,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>&amp;Remove this batch</source>
-        <translation>Diesen Sud &amp;entfernen</translation>
+        <translation>Diesen Sud ent&amp;fernen</translation>
     </message>
     <message>
         <source>Details</source>
@@ -6916,7 +6931,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>&amp;Pitched</source>
-        <translation>An&amp;gestellt</translation>
+        <translation>&amp;Angestellt</translation>
     </message>
     <message>
         <source>&amp;Ended</source>
@@ -7044,7 +7059,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>Plan f&amp;rom</source>
-        <translation>Plan &amp;nach</translation>
+        <translation>&amp;Plan nach</translation>
     </message>
     <message>
         <source>as %1</source>
@@ -7509,15 +7524,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation>lesen</translation>
-    </message>
-    <message>
-        <source>drawing</source>
-        <translation>zeichnen</translation>
-    </message>
-    <message>
-        <source>writing</source>
-        <translation>schreiben</translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>There is nothing to report yet: the logbook has no setup and no batch.</source>
@@ -8303,11 +8310,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>Ea&amp;rlier rounds</source>
-        <translation>F&amp;rühere Rundgänge</translation>
+        <translation>&amp;Frühere Rundgänge</translation>
     </message>
     <message>
         <source>Later rou&amp;nds</source>
-        <translation>Spätere R&amp;undgänge</translation>
+        <translation>S&amp;pätere Rundgänge</translation>
     </message>
     <message>
         <source>Enter on a round: correct it, or type one that was missed. Underlined: corrected, with what it was before. Open circle: missed.</source>
@@ -8339,7 +8346,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>&amp;Print it…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>D&amp;rucken…</translation>
     </message>
     <message>
         <source>rounds.pdf</source>
@@ -8527,7 +8534,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>Give it a &amp;cause…</source>
-        <translation>&amp;Ursache angeben…</translation>
+        <translation>Ursa&amp;che angeben…</translation>
     </message>
     <message>
         <source>click to see</source>
@@ -8599,7 +8606,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>counted &amp;from</source>
-        <translation>gezählt &amp;ab</translation>
+        <translation>g&amp;ezählt ab</translation>
     </message>
     <message>
         <source>Swap A and B</source>
@@ -8719,7 +8726,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>&amp;Appearance</source>
-        <translation>&amp;Aussehen</translation>
+        <translation>Aus&amp;sehen</translation>
     </message>
     <message>
         <source>As the &amp;desktop</source>
@@ -8740,7 +8747,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>&amp;Text size</source>
-        <translation>&amp;Textgröße</translation>
+        <translation>Text&amp;größe</translation>
     </message>
     <message>
         <source>The text has the chosen size from the next start on.</source>
@@ -8992,7 +8999,7 @@ Vorsicht:%1</translation>
     </message>
     <message>
         <source>&amp;Chamber and coolant</source>
-        <translation>Kammer und Kühl&amp;mittel</translation>
+        <translation>Kammer und Kü&amp;hlmittel</translation>
     </message>
     <message>
         <source>&amp;Help</source>
@@ -9020,7 +9027,7 @@ Vorsicht:%1</translation>
     </message>
     <message>
         <source>About Hold&amp;band</source>
-        <translation>Ü&amp;ber Holdband</translation>
+        <translation>Über H&amp;oldband</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -9096,7 +9103,7 @@ Vorsicht:%1</translation>
     </message>
     <message>
         <source>Load a &amp;description…</source>
-        <translation>Eine &amp;Beschreibung laden…</translation>
+        <translation>Eine Beschreibung la&amp;den…</translation>
     </message>
     <message>
         <source>A logbook for fermentation runs</source>
@@ -9174,7 +9181,22 @@ Vorsicht:%1</translation>
     <message>
         <source>missed</source>
         <comment>of a round</comment>
-        <translation>verfehlt</translation>
+        <translation>versäumt</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>a step of making a report</comment>
+        <translation>lesen</translation>
+    </message>
+    <message>
+        <source>drawing</source>
+        <comment>a step of making a report</comment>
+        <translation>zeichnen</translation>
+    </message>
+    <message>
+        <source>writing</source>
+        <comment>a step of making a report</comment>
+        <translation>schreiben</translation>
     </message>
 </context>
 </TS>

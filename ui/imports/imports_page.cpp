@@ -24,9 +24,12 @@ namespace holdband::ui {
 
 namespace {
 
-const QString emptyWords =
-    Words::tr("Drop logs anywhere in the window, choose files, or paste rows. They are looked "
-              "at first; nothing is kept without your word.");
+QString emptyWords()
+{
+    return Words::tr(
+        "Drop logs anywhere in the window, choose files, or paste rows. They are looked "
+        "at first; nothing is kept without your word.");
+}
 
 } // namespace
 
@@ -166,7 +169,7 @@ bool ImportsPage::canKeep() const
 
 void ImportsPage::say(const QString& words, bool trouble)
 {
-    setRole(m_message, trouble ? "warn" : words == emptyWords ? "muted" : "title");
+    setRole(m_message, trouble ? "warn" : words == emptyWords() ? "muted" : "title");
     m_message->setText(words);
     m_message->setAccessibleName(words);
 }
@@ -220,7 +223,7 @@ void ImportsPage::cancel()
 void ImportsPage::clear()
 {
     m_queue->clear();
-    say(emptyWords, false);
+    say(emptyWords(), false);
 }
 
 } // namespace holdband::ui

@@ -150,15 +150,15 @@ Result<QByteArray> rendered(const Document& document, Form form, const Manner& m
 Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& progress)
 {
     HOLDBAND_TRY(exchange::mayWrite(wish.path, wish.existing));
-    progress.at(ui::Words::tr("reading"));
+    progress.at(ui::Words::tr("reading", "a step of making a report"));
     auto document = compose(logbook, wish.names);
     HOLDBAND_TRY(document);
     if (progress.stopped())
         return stopped();
-    progress.at(ui::Words::tr("drawing"));
+    progress.at(ui::Words::tr("drawing", "a step of making a report"));
     auto bytes = rendered(*document, wish.form, wish.manner, progress);
     HOLDBAND_TRY(bytes);
-    progress.at(ui::Words::tr("writing"));
+    progress.at(ui::Words::tr("writing", "a step of making a report"));
     return exchange::writeFile(
         wish.path, {bytes->constData(), static_cast<std::size_t>(bytes->size())}, wish.existing);
 }

@@ -17,6 +17,11 @@ namespace {
 const QString key = QStringLiteral("language");
 const QString english = QStringLiteral("en");
 
+/// Of Qt's own words those that stand on our buttons, for where Qt's catalogues are not installed.
+[[maybe_unused]] constexpr const char* qtWords[] = {QT_TRANSLATE_NOOP("QPlatformTheme", "Close"),
+                                                    QT_TRANSLATE_NOOP("QPlatformTheme", "Cancel"),
+                                                    QT_TRANSLATE_NOOP("QPlatformTheme", "OK")};
+
 QString catalogueOf(const QString& language)
 {
     return QStringLiteral(":/translations/holdband_%1.qm").arg(language);
