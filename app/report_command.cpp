@@ -24,9 +24,10 @@ Result<std::optional<QPageSize>> paperOf(const Call& call)
     const auto name = call.value("paper");
     if (!name)
         return std::nullopt;
-    if (*name == "a4")
+    const QString paper = QString::fromStdString(*name).toLower();
+    if (paper == QStringLiteral("a4"))
         return QPageSize(QPageSize::A4);
-    if (*name == "letter")
+    if (paper == QStringLiteral("letter"))
         return QPageSize(QPageSize::Letter);
     return failure(wrong("there is no paper \"" + *name + "\"", "say --paper a4 or letter"));
 }

@@ -4404,11 +4404,11 @@
     </message>
     <message>
         <source>least</source>
-        <translation>mindestens</translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>most</source>
-        <translation>höchstens</translation>
+        <translation>max</translation>
     </message>
     <message>
         <source>target</source>
@@ -4436,7 +4436,7 @@
     </message>
     <message>
         <source>least – most</source>
-        <translation>mindestens – höchstens</translation>
+        <translation>min – max</translation>
     </message>
     <message>
         <source>since the one before</source>
@@ -6525,7 +6525,7 @@
     </message>
     <message>
         <source>Readings</source>
-        <translation>Rundgänge</translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Show all</source>
@@ -6795,11 +6795,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>from a time on; &amp;targets before stay</source>
-        <translation>ab einer Zeit; die Soll&amp;werte davor bleiben</translation>
+        <translation>ab einer Zeit; Soll&amp;werte davor bleiben</translation>
     </message>
     <message>
         <source>it was planned &amp;wrong: for the past too</source>
-        <translation>er war falsch ge&amp;plant: auch für das Vergangene</translation>
+        <translation>falsch ge&amp;plant: auch für früher</translation>
     </message>
     <message>
         <source>The change of plan holds from</source>
@@ -7151,11 +7151,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>Target, %1</source>
-        <translation>Sollwert, %1</translation>
+        <translation>Soll, %1</translation>
     </message>
     <message>
         <source>Lasts, h or d</source>
-        <translation>Dauert, h oder d</translation>
+        <translation>Dauer, h/d</translation>
     </message>
     <message>
         <source>a ramp needs hours</source>
@@ -7175,7 +7175,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>May settle</source>
-        <translation>Einschwingen</translation>
+        <translation>Einschw.</translation>
     </message>
     <message>
         <source>Begins</source>
@@ -8009,7 +8009,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>settled in</source>
-        <translation>eingeschwungen in</translation>
+        <translation>erreicht in</translation>
     </message>
     <message>
         <source>held</source>
@@ -8025,11 +8025,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>mean deviation, %1</source>
-        <translation>mittlere Abweichung, %1</translation>
+        <translation>mittlere Abw., %1</translation>
     </message>
     <message>
         <source>worst past edge, %1</source>
-        <translation>weitestes jenseits des Rands, %1</translation>
+        <translation>Spitze jenseits, %1</translation>
     </message>
     <message>
         <source>Excursions</source>
@@ -8446,11 +8446,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>a whole day</source>
-        <translation>ein ganzer Tag</translation>
+        <translation>ganzer Tag</translation>
     </message>
     <message>
         <source>mean power</source>
-        <translation>mittlere Leistung</translation>
+        <translation>Ø Leistung</translation>
     </message>
     <message>
         <source>per °F·day of lift</source>
@@ -8462,11 +8462,11 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>before the crash</source>
-        <translation>vor dem Cold Crash</translation>
+        <translation>vor dem Crash</translation>
     </message>
     <message>
         <source>the crash</source>
-        <translation>der Cold Crash</translation>
+        <translation>der Crash</translation>
     </message>
     <message>
         <source>heat out of the beer</source>
@@ -8562,7 +8562,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>worst</source>
-        <translation>weitestes</translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>%1 ± %2, from %3</source>
@@ -9186,17 +9186,22 @@ Vorsicht:%1</translation>
     <message>
         <source>reading</source>
         <comment>a step of making a report</comment>
-        <translation>lesen</translation>
+        <translation>lese</translation>
     </message>
     <message>
         <source>drawing</source>
         <comment>a step of making a report</comment>
-        <translation>zeichnen</translation>
+        <translation>zeichne</translation>
     </message>
     <message>
         <source>writing</source>
         <comment>a step of making a report</comment>
-        <translation>schreiben</translation>
+        <translation>schreibe</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <comment>of the rounds, beneath the lanes</comment>
+        <translation>Rundgänge</translation>
     </message>
 </context>
 </TS>

@@ -160,7 +160,8 @@ void LanesView::paintRounds(QPainter& painter)
     const double y = m_layout.roundsY;
     painter.setPen(colours.muted);
     painter.drawText(QRectF(spacing::card, y - 12.0, m_layout.plot.left(), 24.0),
-                     Qt::AlignLeft | Qt::AlignVCenter, Words::tr("Readings"));
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     Words::tr("Readings", "of the rounds, beneath the lanes"));
     for (const PlacedTick& tick : m_layout.rounds) {
         if (tick.missed > 0) {
             painter.setPen(QPen(colours.excursion, 1.5));

@@ -115,8 +115,9 @@ LanesMetrics LanesView::metrics() const
         return static_cast<double>(small.horizontalAdvance(shown(text)));
     };
     metrics.nowWidth = small.horizontalAdvance(Words::tr("now"));
-    int widest = std::max(fontMetrics().horizontalAdvance(Words::tr("Readings")),
-                          small.horizontalAdvance(Words::tr("Show all")));
+    int widest = std::max(
+        fontMetrics().horizontalAdvance(Words::tr("Readings", "of the rounds, beneath the lanes")),
+        small.horizontalAdvance(Words::tr("Show all")));
     for (const review::Lane& lane : m_review.lanes)
         widest = std::max(widest, fontMetrics().horizontalAdvance(shown(lane.setup)));
     metrics.nameWidth = std::min(widest, width() / 6) + 30.0;

@@ -2,6 +2,7 @@
 
 #include "ui/report/plain_text.h"
 #include "ui/report/svg_renderer.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 namespace holdband::report {
@@ -88,11 +89,12 @@ public:
 private:
     void head(const Document& document)
     {
-        m_html = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
+        m_html = QStringLiteral("<!DOCTYPE html>\n<html lang=\"%3\">\n<head>\n"
                                 "<meta charset=\"utf-8\" />\n<title>%1 · %2</title>\n"
                                 "<meta name=\"viewport\" content=\"width=device-width\" />\n"
                                 "<meta name=\"generator\" content=\"Holdband\" />\n<style>")
-                     .arg(escaped(document.title, mostOfTitle), escaped(document.kind));
+                     .arg(escaped(document.title, mostOfTitle), escaped(document.kind),
+                          ui::wordsLocale().name().section(u'_', 0, 0));
         m_html += styleOf(ui::coloursOf(m_scheme));
         m_html += QStringLiteral("</style>\n</head>\n<body>\n<header>\n<p class=\"kind\">%1</p>\n"
                                  "<h1 dir=\"auto\">%2</h1>\n")

@@ -25,6 +25,7 @@ namespace holdband::ui {
 namespace {
 
 constexpr int rightWidth = 386;
+constexpr int rightFigures = 48;
 
 /// The review and what the panels draw of it, both made on the worker.
 struct Prepared {
@@ -118,7 +119,9 @@ QWidget* RunPage::makeRight()
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFixedWidth(rightWidth);
+    // As many figures in a line as with the usual size of text.
+    area->setFixedWidth(
+        std::max(rightWidth, rightFigures * area->fontMetrics().horizontalAdvance(u'0')));
     area->setFocusPolicy(Qt::NoFocus);
     return area;
 }
