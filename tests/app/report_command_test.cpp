@@ -108,6 +108,8 @@ TEST_F(ReportCommandTest, ThePaperIsTheOneThatWasAskedFor)
     NEEDS("pdfinfo");
     write("usual.pdf");
     write("letter.pdf", {"--paper", "letter"});
+    write("a4.pdf", {"--paper", "A4"});
+    EXPECT_THAT(program.shell("pdfinfo a4.pdf").out, HasSubstr("595 x 842 pts (A4)"));
     EXPECT_THAT(program.shell("pdfinfo usual.pdf").out, HasSubstr("595 x 842 pts (A4)"));
     EXPECT_THAT(program.shell("pdfinfo letter.pdf").out, HasSubstr("612 x 792 pts (letter)"));
 }
@@ -119,6 +121,21 @@ TEST_F(ReportCommandTest, APdfDrawsItsChartAsVectors)
     const Outcome images = program.shell("pdfimages -list run.pdf | tail -n +3");
     EXPECT_EQ(images.status, 0);
     EXPECT_EQ(images.out, "");
+}
+
+TEST_F(ReportCommandTest, SpeaksTheLanguageOfTheLocaleWithItsDecimalSign)
+{
+    const Outcome outcome =
+        program.shell("LC_ALL=de_DE.UTF-8 $HOLDBAND report log.holdband Worked --out de.html");
+    ASSERT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_THAT(outcome.out + outcome.err, HasSubstr("Wrote de.html")) << "commands speak English";
+    const std::string page = program.read("de.html");
+    EXPECT_THAT(page, HasSubstr("<html lang=\"de\">"));
+    EXPECT_THAT(page, HasSubstr("Berechnet aus"));
+    EXPECT_THAT(page, HasSubstr("0,90")) << "kWh of the worked example";
+    EXPECT_THAT(page, Not(HasSubstr("Computed from")));
+    write("en.html");
+    EXPECT_THAT(program.read("en.html"), HasSubstr("<html lang=\"en\">"));
 }
 
 TEST_F(ReportCommandTest, APageIsSoundAndNeedsNoNetwork)

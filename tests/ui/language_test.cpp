@@ -3,17 +3,20 @@
 #include "tests/ui/dialog_test.h"
 #include "tests/ui/spoken.h"
 #include "tests/ui/underlined.h"
+#include "ui/theme/text_size.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/language.h"
 #include "ui/words/words.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
+#include <QApplication>
 #include <QComboBox>
 #include <QDialog>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QRegularExpression>
 #include <QTabBar>
 #include <array>
@@ -49,6 +52,25 @@ TEST(Language, GermanCountsByItsOwnForms)
     EXPECT_EQ(Words::counted("%n setups", "%n setup", 12), "12 Anlagen");
     EXPECT_EQ(wordsLocale().language(), QLocale::German);
     EXPECT_EQ(numberText(3.25, 2), "3,25");
+}
+
+TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)
+{
+    const QFont usual = QApplication::font();
+    QMenu menu;
+    QString told;
+    addTextSizeMenu(menu, [&](const QString& words) { told = words; });
+    QAction* larger = nullptr;
+    for (QAction* action : menu.findChildren<QAction*>()) {
+        if (action->text() == "150 %")
+            larger = action;
+    }
+    ASSERT_TRUE(larger);
+    larger->trigger();
+    EXPECT_FALSE(told.isEmpty());
+    sizeTextAsKept(*qApp);
+    EXPECT_NEAR(QApplication::font().pointSizeF(), 1.5 * usual.pointSizeF(), 0.01);
+    QApplication::setFont(usual);
 }
 
 class LanguageWindow : public WindowTest {
