@@ -236,4 +236,21 @@ TEST_F(WindowTest, NoUnderlinedLetterStandsForTwoThingsOnAPage)
     }
 }
 
+TEST_F(WindowTest, MakesTheSampleLogbookOfItsDescriptionWhenItIsFirstAskedFor)
+{
+    const QString sample = path("data/holdband/sample.holdband");
+    MainWindow window(now, sample);
+    window.setSampleDescription(QStringLiteral(HOLDBAND_SAMPLE_DIR "/spring-trials.json"));
+    window.show();
+    auto* wanted = window.welcome()->findChildren<QPushButton*>().value(0);
+    ASSERT_TRUE(wanted && wanted->text() == "Open the &sample logbook");
+    QTest::mouseClick(wanted, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.session().isOpen(); }, 60'000));
+    settle(window);
+    EXPECT_EQ(window.session().path(), sample);
+    window.openRun(QStringLiteral("Lager 2"));
+    settle(window);
+    EXPECT_EQ(window.pages()->run()->batch(), "Lager 2");
+}
+
 } // namespace holdband::ui::test

@@ -9,12 +9,15 @@
 #include <QTextBrowser>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace holdband::ui {
 
 namespace {
 
 const QString contents = QStringLiteral("contents.md");
+constexpr int tallest = 680;
+constexpr int titleBar = 40; // with some room around it
 
 /// In the language of the texts where the page is there, else in English.
 QString markdownOf(const QString& page)
@@ -33,7 +36,8 @@ QString markdownOf(const QString& page)
 HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), m_text(new QTextBrowser(this))
 {
     setWindowTitle(Words::tr("Help"));
-    resize(640, 680);
+    const int room = parent ? parent->height() - 2 * titleBar : tallest;
+    resize(640, std::min(tallest, std::max(room, 320)));
     m_text->setOpenLinks(false);
     m_text->setAccessibleName(Words::tr("Help"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
