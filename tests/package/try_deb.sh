@@ -29,6 +29,12 @@ inside() {
         DEBIAN_FRONTEND=noninteractive "$@"
 }
 
+# Where this system gets its packages from, in whichever form and file it is written.
+package_server() {
+    { cat /etc/apt/sources.list /etc/apt/sources.list.d/*.{list,sources} 2>/dev/null || true; } |
+        sed -n 's/^URIs: *\([^ ]*\).*/\1/p; s/^deb \(\[[^]]*\] \)\?\([^ ]*\) .*/\2/p' | sed -n 1p
+}
+
 # Everything that a package can leave behind; what apt and dpkg note about themselves set aside.
 files_inside() {
     (cd "$bare" && find . -xdev \( -path ./proc -o -path ./var/cache -o -path ./var/lib/apt -o \
@@ -60,8 +66,7 @@ fi
 
 step "A bare Debian 12"
 if [[ ! -e $bare/etc/debian_version ]]; then
-    mirror=$(sed -n 's/^URIs: *\([^ ]*\).*/\1/p; s/^deb \(\[[^]]*\] \)\?\([^ ]*\) .*/\2/p' \
-        /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | head -n 1)
+    mirror=$(package_server)
     debootstrap --variant=minbase bookworm "$bare" ${mirror:+"$mirror"} >"$work/debootstrap.log" ||
         fail "debootstrap: $(tail -n 5 "$work/debootstrap.log")"
     # The bare system asks for packages where, and how, this one does.
