@@ -42,8 +42,10 @@ inline constexpr std::array<std::pair<DateOrder, const char*>, 3> dateOrderNames
      {DateOrder::monthDayYear, "mdy"},
      {DateOrder::dayMonthYear, "dmy"}}};
 
+/// A log to read. One that brought registers only is no file of its own: its readings stand among
+/// those of the meters, and it has an origin only.
 struct FileEntry {
-    std::string file; ///< relative to the description
+    std::string file; ///< relative to the description; empty where it brought registers only
     std::optional<std::string> time;
     std::optional<std::string> zone;
     std::optional<TemperatureUnit> unit;
@@ -53,16 +55,26 @@ struct FileEntry {
     std::optional<Instant> takenBack; ///< the import; such files stand first
 };
 
+/// Where a register reading was imported from.
+struct DescribedSource {
+    std::size_t file = 0; ///< index of the file entry
+    std::int64_t line = 0;
+};
+
 struct DescribedReading {
     std::string meter;
     MeterReading inForce;
     std::vector<store::Replaced> before; ///< oldest first
+    std::optional<DescribedSource> source;
+    bool leftOut = false;                 ///< taken out of the record by itself
+    std::optional<std::size_t> leftOutBy; ///< index of that act in the history
 };
 
 struct DescribedHandReading {
     store::HandOwner owner;
     HandReading inForce;
     std::vector<store::ReplacedHandReading> before; ///< oldest first
+    bool leftOut = false;                           ///< taken out of the record
 
     bool operator==(const DescribedHandReading&) const = default;
 };

@@ -276,7 +276,7 @@ Json originJson(const FileOrigin& origin)
 Json fileJson(const FileEntry& file)
 {
     Json json;
-    json["file"] = file.file;
+    putText(json, "file", file.file);
     put(json, "time", file.time);
     put(json, "zone", file.zone);
     if (file.unit)
@@ -318,6 +318,13 @@ Json readingJson(const DescribedReading& reading)
         putText(item, "why", before.why);
         json["was"].push_back(std::move(item));
     }
+    if (reading.source) {
+        json["from_file"] = reading.source->file;
+        json["line"] = reading.source->line;
+    }
+    if (reading.leftOut)
+        json["left_out"] = true;
+    put(json, "left_out_by", reading.leftOutBy);
     return json;
 }
 
@@ -348,6 +355,8 @@ Json handReadingJson(const DescribedHandReading& reading)
         putText(item, "why", before.why);
         json["was"].push_back(std::move(item));
     }
+    if (reading.leftOut)
+        json["left_out"] = true;
     return json;
 }
 

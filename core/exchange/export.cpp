@@ -67,12 +67,15 @@ std::string numbered(std::size_t index)
     return std::string(digits.size() < 4 ? 4 - digits.size() : 0, '0') + digits;
 }
 
+/// `file` is empty where the import brought registers only.
 FileEntry entryFor(const store::RawImport& import, const std::string& file)
 {
     FileEntry entry;
     entry.file = file;
-    entry.time = timeHeader;
-    entry.zone = "UTC";
+    if (!file.empty()) {
+        entry.time = timeHeader;
+        entry.zone = "UTC";
+    }
     FileOrigin origin{import.file.file, import.file.sha256, import.file.rowsRead, {}, {}};
     for (const store::RawColumn& column : import.columns) {
         entry.columns[column.sensor] = headerOf(column);
@@ -85,30 +88,63 @@ FileEntry entryFor(const store::RawImport& import, const std::string& file)
 }
 
 Done exportImports(const store::LogbookFile& logbook, const fs::path& folder,
-                   Description& description)
+                   std::vector<store::RawImport>& imports, Description& description)
 {
-    auto imports = store::readImports(logbook);
-    HOLDBAND_TRY(imports);
-    if (!imports->empty())
+    const bool logs = std::any_of(imports.begin(), imports.end(), [](const store::RawImport& each) {
+        return !each.columns.empty();
+    });
+    if (logs)
         HOLDBAND_TRY(makeFolder((folder / "readings").string()));
-    for (std::size_t i = 0; i < imports->size(); ++i) {
-        store::RawImport& import = (*imports)[i];
-        HOLDBAND_TRY(store::readRawColumns(logbook, import));
-        const std::string file = "readings/" + numbered(i) + ".csv";
-        HOLDBAND_TRY(writeNewFile((folder / file).string(), csvOf(import.columns)));
+    for (std::size_t i = 0; i < imports.size(); ++i) {
+        store::RawImport& import = imports[i];
+        std::string file;
+        if (!import.columns.empty()) {
+            HOLDBAND_TRY(store::readRawColumns(logbook, import));
+            file = "readings/" + numbered(i) + ".csv";
+            HOLDBAND_TRY(writeNewFile((folder / file).string(), csvOf(import.columns)));
+        }
         description.files.push_back(entryFor(import, file));
         import.columns.clear();
     }
     return {};
 }
 
-Done collectMeterReadings(const store::LogbookFile& logbook, Description& description)
+/// Where the id stands among them; absent where it does not.
+template <typename Id>
+std::optional<std::size_t> indexOf(const std::vector<Id>& ids, const Id& id)
 {
+    const auto found = std::find(ids.begin(), ids.end(), id);
+    return found == ids.end() ? std::nullopt
+                              : std::optional(static_cast<std::size_t>(found - ids.begin()));
+}
+
+DescribedReading describedFrom(const std::string& meter, store::RecordedRegister recorded,
+                               const std::vector<store::ImportId>& imports,
+                               const std::vector<store::ActId>& acts)
+{
+    DescribedReading reading{
+        meter, std::move(recorded.inForce), std::move(recorded.before), {}, false, {}};
+    if (recorded.source) {
+        if (const auto file = indexOf(imports, recorded.source->import))
+            reading.source = DescribedSource{*file, recorded.source->line};
+    }
+    reading.leftOut = recorded.leftOutBy.has_value();
+    if (recorded.leftOutBy)
+        reading.leftOutBy = indexOf(acts, *recorded.leftOutBy);
+    return reading;
+}
+
+Done collectMeterReadings(const store::LogbookFile& logbook,
+                          const std::vector<store::ImportId>& imports, Description& description)
+{
+    auto acts = store::readActIds(logbook);
+    HOLDBAND_TRY(acts);
     for (const Meter& meter : description.meters) {
-        auto kept = store::readMeterReadings(logbook, meter.name);
-        HOLDBAND_TRY(kept);
-        for (const store::KeptReading& reading : *kept)
-            description.meterReadings.push_back({meter.name, reading.inForce, reading.before});
+        auto record = store::readRegisterRecord(logbook, meter.name);
+        HOLDBAND_TRY(record);
+        for (store::RecordedRegister& recorded : *record)
+            description.meterReadings.push_back(
+                describedFrom(meter.name, std::move(recorded), imports, *acts));
     }
     return {};
 }
@@ -116,11 +152,11 @@ Done collectMeterReadings(const store::LogbookFile& logbook, Description& descri
 Done collectHandReadings(const store::LogbookFile& logbook, const store::HandOwner& owner,
                          Description& description)
 {
-    auto kept = store::readHandReadings(logbook, owner);
+    auto kept = store::readHandRecord(logbook, owner);
     HOLDBAND_TRY(kept);
     for (store::KeptHandReading& reading : *kept)
         description.handReadings.push_back(
-            {owner, std::move(reading.inForce), std::move(reading.before)});
+            {owner, std::move(reading.inForce), std::move(reading.before), reading.leftOut});
     return {};
 }
 
@@ -135,10 +171,14 @@ Done collectCauses(const store::LogbookFile& logbook, Description& description)
     return {};
 }
 
-Done collectTyped(const store::LogbookFile& logbook, Description& description)
+Done collectTyped(const store::LogbookFile& logbook, const std::vector<store::RawImport>& imports,
+                  Description& description)
 {
     using Kind = store::HandOwner::Kind;
-    HOLDBAND_TRY(collectMeterReadings(logbook, description));
+    std::vector<store::ImportId> ids;
+    for (const store::RawImport& import : imports)
+        ids.push_back(import.id);
+    HOLDBAND_TRY(collectMeterReadings(logbook, ids, description));
     for (const Sensor& sensor : description.sensors)
         HOLDBAND_TRY(collectHandReadings(logbook, {Kind::sensor, sensor.name}, description));
     for (const Batch& batch : description.batches)
@@ -147,7 +187,8 @@ Done collectTyped(const store::LogbookFile& logbook, Description& description)
     return keep(store::readValueCorrections(logbook), description.corrections);
 }
 
-Result<Description> collect(const store::LogbookFile& logbook)
+Result<Description> collect(const store::LogbookFile& logbook,
+                            const std::vector<store::RawImport>& imports)
 {
     Description description;
     HOLDBAND_TRY(keep(store::readSettings(logbook), description.settings));
@@ -165,7 +206,7 @@ Result<Description> collect(const store::LogbookFile& logbook)
     HOLDBAND_TRY(watches);
     for (store::Watch& watch : *watches)
         description.watches.push_back({std::move(watch.path), std::move(watch.spec)});
-    HOLDBAND_TRY(collectTyped(logbook, description));
+    HOLDBAND_TRY(collectTyped(logbook, imports, description));
     return description;
 }
 
@@ -175,12 +216,14 @@ Done exportLogbook(const store::LogbookFile& logbook, const std::string& folder)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
-    auto description = collect(logbook);
+    auto imports = store::readImports(logbook);
+    HOLDBAND_TRY(imports);
+    auto description = collect(logbook, *imports);
     HOLDBAND_TRY(description);
     std::error_code error;
     const bool stood = fs::exists(folder, error);
     HOLDBAND_TRY(makeFolder(folder));
-    Done written = exportImports(logbook, folder, *description);
+    Done written = exportImports(logbook, folder, *imports, *description);
     if (written)
         written = writeNewFile((fs::path(folder) / "logbook.json").string(),
                                writeDescription(*description));

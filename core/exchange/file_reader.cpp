@@ -65,11 +65,9 @@ std::optional<DateOrder> readDateOrder(Fields& fields)
     return std::nullopt;
 }
 
-} // namespace
-
-FileEntry readFile(Fields fields)
+/// How the log itself is to be read.
+void readLayout(Fields& fields, FileEntry& file)
 {
-    FileEntry file;
     file.file = fields.requiredText("file");
     file.time = fields.text("time");
     file.zone = fields.text("zone");
@@ -85,6 +83,16 @@ FileEntry readFile(Fields fields)
     if (!fields.has("columns"))
         fields.fail("columns", Phrase::tr("the key is missing"));
     file.columns = readTexts(fields, "columns");
+}
+
+} // namespace
+
+FileEntry readFile(Fields fields)
+{
+    FileEntry file;
+    const bool registersOnly = !fields.has("file") && fields.has("origin");
+    if (!registersOnly)
+        readLayout(fields, file);
     if (auto origin = fields.object("origin"))
         file.origin = readOrigin(*origin);
     file.takenBack = fields.time("taken_back");

@@ -2,10 +2,12 @@
 
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
+#include "core/exchange/load_place.h"
+#include "core/exchange/load_readings.h"
 #include "core/intake/keep_log.h"
 #include "core/intake/log_reader.h"
-#include "core/intake/register_check.h"
 #include "core/intake/units.h"
+#include "core/keep.h"
 #include "core/store/batches.h"
 #include "core/store/causes.h"
 #include "core/store/equipment.h"
@@ -21,7 +23,6 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <map>
 
 namespace holdband::exchange {
 
@@ -30,20 +31,6 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::size_t largestDescription = std::size_t{256} << 20;
-
-/// Says where in the description a problem of the store belongs.
-template <typename Value>
-Result<Value> placed(Result<Value> result, const std::string& place)
-{
-    if (!result && result.error().kind == ProblemKind::data && result.error().place.empty())
-        result.error().place = place;
-    return result;
-}
-
-std::string indexed(const char* key, std::size_t index)
-{
-    return std::string(key) + "[" + std::to_string(index) + "]";
-}
 
 void replaceAll(std::string& text, std::string_view what, std::string_view with)
 {
@@ -85,19 +72,22 @@ Problem forDescription(Problem problem, const std::string& place)
 class Loader {
 public:
     Loader(const store::LogbookFile& logbook, const store::Change& change,
-           const Description& description, fs::path descriptionPath)
+           const Description& description, fs::path descriptionPath,
+           std::vector<store::ActId> pastActs)
         : m_logbook(logbook), m_change(change), m_description(description),
-          m_path(std::move(descriptionPath)), m_name(m_path.filename().string())
+          m_path(std::move(descriptionPath)), m_name(m_path.filename().string()),
+          m_readings(logbook, change, description, m_name, std::move(pastActs))
     {
     }
 
     Result<LoadReport> run()
     {
+        HOLDBAND_TRY(m_readings.check());
         HOLDBAND_TRY(addEquipment());
         HOLDBAND_TRY(addBatches());
         for (std::size_t i = 0; i < m_description.files.size(); ++i)
-            HOLDBAND_TRY(addFile(m_description.files[i], indexed("files", i)));
-        HOLDBAND_TRY(addMeterReadings());
+            HOLDBAND_TRY(addFile(i));
+        HOLDBAND_TRY(keep(m_readings.addRegisters(), m_report.meterReadings));
         HOLDBAND_TRY(addRemarks());
         return m_report;
     }
@@ -166,7 +156,8 @@ private:
         return request;
     }
 
-    Done addFile(const FileEntry& entry, const std::string& place)
+    /// Its import, unless all of it was there already.
+    Result<std::optional<store::ImportId>> addLog(const FileEntry& entry, const std::string& place)
     {
         auto request = requestFor(entry, place);
         HOLDBAND_TRY(request);
@@ -183,83 +174,33 @@ private:
         if (entry.origin && kept->import)
             HOLDBAND_TRY(store::setOrigin(m_change, *kept->import,
                                           {entry.origin->headers, entry.origin->lines}));
-        if (entry.takenBack && kept->import)
-            HOLDBAND_TRY(store::takeBackAt(m_change, *kept->import, *entry.takenBack));
         m_report.files.push_back(std::move(*kept));
-        return {};
+        return m_report.files.back().import;
     }
 
-    Result<intake::RegisterCheck*> registerOf(const std::string& meter)
+    Result<std::optional<store::ImportId>> addRegisterImport(const FileOrigin& origin)
     {
-        auto found = m_registers.find(meter);
-        if (found == m_registers.end()) {
-            auto opened = intake::registerOf(m_logbook, meter);
-            HOLDBAND_TRY(opened);
-            found = m_registers.emplace(meter, std::move(*opened)).first;
-        }
-        return &found->second;
+        auto import = store::addImport(m_change, {origin.file, origin.sha256, origin.rowsRead});
+        HOLDBAND_TRY(import);
+        return std::optional(*import);
     }
 
-    Done addMeterReading(const DescribedReading& described)
+    Done addFile(std::size_t index)
     {
-        auto meter = registerOf(described.meter);
-        HOLDBAND_TRY(meter);
-        const intake::ReadingCheck check = (*meter)->check(described.inForce);
-        if (check.doubt)
-            return failure(check.doubt->problem);
-        if (check.alreadyThere)
-            return dataProblem(Phrase::tr("the meter \"%1\" has a reading at that instant already")
-                                   .with(described.meter));
-        MeterReading inForce = described.inForce;
-        inForce.event = intake::eventOf(inForce, check);
-        (*meter)->accept(inForce);
-        ++m_report.meterReadings;
-        return keepWithHistory(described, inForce);
-    }
-
-    /// The first typing goes in as the reading, each later value as a correction of it.
-    Done keepWithHistory(const DescribedReading& described, const MeterReading& inForce)
-    {
-        MeterReading first = inForce;
-        if (!described.before.empty()) {
-            first.registerReading = Energy::kilowattHours(described.before.front().kwh);
-            first.decimals = described.before.front().decimals;
-        }
-        auto id = store::addMeterReading(m_change, described.meter, first);
-        HOLDBAND_TRY(id);
-        for (std::size_t i = 0; i < described.before.size(); ++i) {
-            const store::Replaced& old = described.before[i];
-            const bool last = i + 1 == described.before.size();
-            const double kwh =
-                last ? inForce.registerReading.kilowattHours() : described.before[i + 1].kwh;
-            const int decimals = last ? inForce.decimals : described.before[i + 1].decimals;
-            HOLDBAND_TRY(
-                store::correctMeterReading(m_change, *id, kwh, decimals, old.until, old.why));
-        }
-        return {};
-    }
-
-    Done addMeterReadings()
-    {
-        // Readings may stand in any order; they are judged in order of time.
-        std::vector<std::size_t> order(m_description.meterReadings.size());
-        for (std::size_t i = 0; i < order.size(); ++i)
-            order[i] = i;
-        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-            return m_description.meterReadings[a].inForce.at <
-                   m_description.meterReadings[b].inForce.at;
-        });
-        for (const std::size_t i : order) {
-            Done added = addMeterReading(m_description.meterReadings[i]);
-            if (added)
-                continue;
-            Problem problem = added.error();
-            if (problem.kind == ProblemKind::data)
-                problem.place = at(indexed("meter_readings", i)) +
-                                (problem.place.empty() ? "" : ", " + problem.place);
-            return failure(std::move(problem));
-        }
-        return {};
+        const FileEntry& entry = m_description.files[index];
+        auto import = entry.file.empty() ? addRegisterImport(entry.origin.value_or(FileOrigin{}))
+                                         : addLog(entry, indexed("files", index));
+        HOLDBAND_TRY(import);
+        if (!*import && entry.origin && m_readings.referTo(index))
+            import = addRegisterImport(*entry.origin); // all else of it was there already
+        HOLDBAND_TRY(import);
+        if (!*import)
+            return {};
+        m_readings.brought(index, **import);
+        if (!entry.takenBack)
+            return {};
+        HOLDBAND_TRY(m_readings.addTakenBack(index));
+        return store::takeBackAt(m_change, **import, *entry.takenBack);
     }
 
     Done addRemarks()
@@ -279,9 +220,7 @@ private:
         for (std::size_t i = 0; i < m_description.corrections.size(); ++i)
             HOLDBAND_TRY(placed(store::addValueCorrection(m_change, m_description.corrections[i]),
                                 at(indexed("corrections", i))));
-        for (std::size_t i = 0; i < m_description.handReadings.size(); ++i)
-            HOLDBAND_TRY(placed(addHandReading(m_description.handReadings[i]),
-                                at(indexed("hand_readings", i))));
+        HOLDBAND_TRY(m_readings.addHandReadings());
         return addLookingAround();
     }
 
@@ -298,35 +237,13 @@ private:
         return {};
     }
 
-    /// As with registers: the first typing goes in, each later value as a correction of it.
-    Done addHandReading(const DescribedHandReading& described)
-    {
-        HandReading first = described.inForce;
-        if (!described.before.empty()) {
-            first.value = described.before.front().value;
-            first.decimals = described.before.front().decimals;
-        }
-        auto id = store::addHandReading(m_change, described.owner, first);
-        HOLDBAND_TRY(id);
-        for (std::size_t i = 0; i < described.before.size(); ++i) {
-            const store::ReplacedHandReading& old = described.before[i];
-            const bool last = i + 1 == described.before.size();
-            const double value = last ? described.inForce.value : described.before[i + 1].value;
-            const int decimals =
-                last ? described.inForce.decimals : described.before[i + 1].decimals;
-            HOLDBAND_TRY(
-                store::correctHandReading(m_change, *id, value, decimals, old.until, old.why));
-        }
-        return {};
-    }
-
     const store::LogbookFile& m_logbook;
     const store::Change& m_change;
     const Description& m_description;
     fs::path m_path;
     std::string m_name;
     LoadReport m_report;
-    std::map<std::string, intake::RegisterCheck> m_registers;
+    ReadingsLoader m_readings;
 };
 
 /// What the description says of the whole logbook goes into one that has nothing yet; into one in
@@ -373,10 +290,11 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(settle(logbook, *change, description, isNew));
     HOLDBAND_TRY(settleWeighing(logbook, *change, description));
-    auto report = Loader(logbook, *change, description, path).run();
-    HOLDBAND_TRY(report);
+    std::vector<store::ActId> pastActs;
     if (isNew) // one in use has a history of its own
-        HOLDBAND_TRY(store::addPastActs(*change, description.history));
+        HOLDBAND_TRY(keep(store::addPastActs(*change, description.history), pastActs));
+    auto report = Loader(logbook, *change, description, path, std::move(pastActs)).run();
+    HOLDBAND_TRY(report);
     HOLDBAND_TRY(change->commit());
     return report;
 }

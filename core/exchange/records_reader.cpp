@@ -21,6 +21,24 @@ store::Replaced readReplaced(Fields fields)
     return before;
 }
 
+std::optional<std::size_t> readIndex(Fields& fields, const char* key)
+{
+    const auto index = fields.integer(key, 0, std::numeric_limits<int>::max());
+    return index ? std::optional(static_cast<std::size_t>(*index)) : std::nullopt;
+}
+
+/// How the reading came into the record, and whether it left it.
+void readCourse(Fields& fields, DescribedReading& reading)
+{
+    if (const auto file = readIndex(fields, "from_file"))
+        reading.source = DescribedSource{
+            *file, fields.integer("line", 0, std::numeric_limits<int>::max()).value_or(0)};
+    reading.leftOut = fields.flag("left_out").value_or(false);
+    reading.leftOutBy = readIndex(fields, "left_out_by");
+    if (reading.leftOutBy && !reading.leftOut)
+        fields.fail("left_out_by", Phrase::tr("the reading is not left out"));
+}
+
 int decimalsOfValue(Fields& fields)
 {
     return fields.integer("decimals", 0, mostDecimals)
@@ -53,6 +71,7 @@ DescribedReading readMeterReading(Fields fields)
     reading.inForce.note = fields.text("note").value_or("");
     for (Fields& before : fields.objects("was"))
         reading.before.push_back(readReplaced(before));
+    readCourse(fields, reading);
     fields.refuseUnknown();
     return reading;
 }
@@ -74,6 +93,7 @@ DescribedHandReading readHandReading(Fields fields)
     reading.inForce.note = fields.text("note").value_or("");
     for (Fields& before : fields.objects("was"))
         reading.before.push_back(readReplacedByHand(before));
+    reading.leftOut = fields.flag("left_out").value_or(false);
     fields.refuseUnknown();
     return reading;
 }
@@ -142,8 +162,7 @@ store::PastAct readAct(Fields fields)
     act.kind = store::actKindNamed(kind);
     if (store::nameOf(act.kind) != kind)
         fields.fail("kind", Phrase::tr("\"%1\" is none of %2").with(kind, "edit, own, undo, redo"));
-    if (const auto of = fields.integer("of", 0, std::numeric_limits<int>::max()))
-        act.of = static_cast<std::size_t>(*of);
+    act.of = readIndex(fields, "of");
     fields.refuseUnknown();
     return act;
 }

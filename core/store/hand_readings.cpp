@@ -31,6 +31,7 @@ KeptHandReading keptFrom(const Statement& row)
     reading.decimals = static_cast<int>(row.integer(4));
     reading.sample = quantityOf(row.optionalReal(5), asCelsius);
     reading.note = row.text(6);
+    kept.leftOut = row.integer(7) != 0;
     return kept;
 }
 
@@ -50,20 +51,20 @@ void apply(KeptHandReading& kept, const Correction& correction)
     now.decimals = correction.decimals;
 }
 
-} // namespace
-
-Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook,
-                                                      const HandOwner& owner)
+/// `which`: a condition beside the owner's.
+Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const HandOwner& owner,
+                                              const std::string& which)
 {
     const Database& database = logbook.database();
     auto id = ownerId(database, owner);
     HOLDBAND_TRY(id);
-    const std::string mine = columnOf(owner) + " = ? AND set_aside = 0";
-    auto readings = query(database,
-                          "SELECT id, at, value, unit, decimals, sample_c, note FROM hand_readings "
-                          "WHERE " +
-                              mine + " ORDER BY at",
-                          keptFrom, *id);
+    const std::string mine = columnOf(owner) + " = ?" + which;
+    auto readings =
+        query(database,
+              "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
+              "WHERE " +
+                  mine + " ORDER BY at, set_aside = 0, id",
+              keptFrom, *id);
     HOLDBAND_TRY(readings);
     auto corrections = query(
         database,
@@ -78,6 +79,20 @@ Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook
     HOLDBAND_TRY(corrections);
     applyCorrections(*readings, *corrections, apply);
     return readings;
+}
+
+} // namespace
+
+Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook,
+                                                      const HandOwner& owner)
+{
+    return readKept(logbook, owner, " AND set_aside = 0");
+}
+
+Result<std::vector<KeptHandReading>> readHandRecord(const LogbookFile& logbook,
+                                                    const HandOwner& owner)
+{
+    return readKept(logbook, owner, "");
 }
 
 Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,

@@ -20,6 +20,12 @@ constexpr std::array<std::pair<ActKind, std::string_view>, 4> kindNames{{
     {ActKind::redo, "redo"},
 }};
 
+// What came from another logbook stands below 1; then making this one and loading it are no part of
+// the record.
+constexpr std::string_view ofTheRecord =
+    "WHERE id NOT IN (1, 2) OR (id = 2 AND what NOT LIKE 'loaded %') OR "
+    "NOT EXISTS (SELECT 1 FROM acts WHERE id < 1) ORDER BY id";
+
 } // namespace
 
 std::string_view nameOf(ActKind kind)
@@ -69,11 +75,7 @@ Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
 {
     std::map<std::int64_t, std::size_t> places;
     return query(logbook.database(),
-                 // What came from another logbook stands below 1; then making this one and loading
-                 // it are no part of the record.
-                 "SELECT id, at, what, why, kind, of FROM acts WHERE id NOT IN (1, 2) OR "
-                 "(id = 2 AND what NOT LIKE 'loaded %') OR "
-                 "NOT EXISTS (SELECT 1 FROM acts WHERE id < 1) ORDER BY id",
+                 "SELECT id, at, what, why, kind, of FROM acts " + std::string(ofTheRecord),
                  [&places](const Statement& row) {
                      places.emplace(row.integer(0), places.size());
                      PastAct act{instantFromMs(row.integer(1)),
@@ -88,12 +90,17 @@ Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
                  });
 }
 
-Done addPastActs(const Change& change, const std::vector<PastAct>& acts)
+Result<std::vector<ActId>> readActIds(const LogbookFile& logbook)
+{
+    return query(logbook.database(), "SELECT id FROM acts " + std::string(ofTheRecord),
+                 [](const Statement& row) { return ActId{row.integer(0)}; });
+}
+
+Result<std::vector<ActId>> addPastActs(const Change& change, const std::vector<PastAct>& acts)
 {
     const Database& database = change.database();
-    auto first = database.integer("SELECT min(id) FROM acts");
-    HOLDBAND_TRY(first);
-    const std::int64_t begin = *first - static_cast<std::int64_t>(acts.size());
+    std::vector<ActId> ids;
+    const std::int64_t begin = -static_cast<std::int64_t>(acts.size());
     for (std::size_t i = 0; i < acts.size(); ++i) {
         const PastAct& act = acts[i];
         const std::optional<std::int64_t> of =
@@ -105,8 +112,9 @@ Done addPastActs(const Change& change, const std::vector<PastAct>& acts)
                              begin + static_cast<std::int64_t>(i), toMs(act.at),
                              std::string_view(act.what), nameOf(act.kind), of,
                              std::string_view(act.why)));
+        ids.push_back({begin + static_cast<std::int64_t>(i)});
     }
-    return {};
+    return ids;
 }
 
 } // namespace holdband::store

@@ -44,8 +44,10 @@ struct PastAct {
 /// All acts, oldest first. Where past acts were added, without the making of this file and the load
 /// that brought them: they carry no record of their own.
 Result<std::vector<PastAct>> readActs(const LogbookFile& logbook);
+/// The ids of the same acts, in the same order.
+Result<std::vector<ActId>> readActIds(const LogbookFile& logbook);
 /// Puts them before all acts of a logbook that is being made. They are there to be read: what they
-/// changed has no record here, so undo passes over them.
-Done addPastActs(const Change& change, const std::vector<PastAct>& acts);
+/// changed has no record here, so undo passes over them. Their ids, in their order: below 0.
+Result<std::vector<ActId>> addPastActs(const Change& change, const std::vector<PastAct>& acts);
 
 } // namespace holdband::store

@@ -20,7 +20,8 @@ struct Correction {
 };
 
 // meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the act that
-// took it out of the record by itself. That is never act 1: the meter came before.
+// took it out of the record by itself. That is never act 1, since the meter came before; nor is any
+// act of another logbook, which are below 0.
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Kept>
@@ -35,6 +36,18 @@ Kept keptFrom(const Statement& row)
         kept.inForce.event = choiceNamed<MeterEvent>(row.text(4));
     kept.inForce.note = row.text(5);
     return kept;
+}
+
+RecordedRegister recordedFrom(const Statement& row)
+{
+    auto recorded = keptFrom<RecordedRegister>(row);
+    if (!row.isNull(6))
+        recorded.source = ReadingSource{{row.integer(6)}, row.optionalInteger(7).value_or(0)};
+    const std::int64_t aside = row.integer(8);
+    recorded.takenBack = aside == 1;
+    if (aside != 0 && aside != 1)
+        recorded.leftOutBy = ActId{aside};
+    return recorded;
 }
 
 ListedRegister listedFrom(const Statement& row)
@@ -94,6 +107,25 @@ Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
     return readings;
 }
 
+Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logbook,
+                                                         const std::string& meter)
+{
+    const Database& database = logbook.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto readings = query(database,
+                          "SELECT " + std::string(readingColumns) +
+                              ", r.import, r.line, r.set_aside FROM meter_readings r "
+                              // As a load brings them: with the imports that are taken back, those
+                              // that were left out, and those that count.
+                              "WHERE r.meter = ? ORDER BY r.at, r.set_aside = 0, r.set_aside <> 1, "
+                              "r.import, r.id",
+                          recordedFrom, *id);
+    HOLDBAND_TRY(readings);
+    HOLDBAND_TRY(correctAll(database, *id, "", *readings));
+    return readings;
+}
+
 Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string& meter, Span span,
                                   std::size_t most)
 {
@@ -105,7 +137,7 @@ Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string&
         "SELECT " + std::string(readingColumns) +
             ", coalesce(i.file, ''), r.line, r.set_aside, coalesce(a.why, '') "
             "FROM meter_readings r LEFT JOIN imports i ON i.id = r.import "
-            "LEFT JOIN acts a ON a.id = r.set_aside AND r.set_aside > 1 "
+            "LEFT JOIN acts a ON a.id = r.set_aside AND r.set_aside NOT IN (0, 1) "
             "WHERE r.meter = ? AND r.at BETWEEN ? AND ? AND i.taken_back_at IS NULL "
             "ORDER BY r.at, r.id LIMIT ?",
         listedFrom, *id, toMs(span.start), toMs(span.end), static_cast<std::int64_t>(most + 1));
@@ -166,10 +198,10 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
                    change.act().value);
 }
 
-Done setMeterReadingAside(const Change& change, MeterReadingId reading)
+Done setMeterReadingAside(const Change& change, MeterReadingId reading, std::optional<ActId> by)
 {
     return execute(change.database(), "UPDATE meter_readings SET set_aside = ? WHERE id = ?",
-                   change.act().value, reading.value);
+                   by.value_or(change.act()).value, reading.value);
 }
 
 Done bringMeterReadingBack(const Change& change, MeterReadingId reading)

@@ -32,6 +32,18 @@ struct ReadingSource {
     std::int64_t line = 0;
 };
 
+/// A reading with all that a copy of the logbook has to carry.
+struct RecordedRegister : KeptReading {
+    std::optional<ReadingSource> source;
+    bool takenBack = false;         ///< together with its import
+    std::optional<ActId> leftOutBy; ///< it was taken out of the record by itself
+};
+
+/// All of the meter's, also those that do not count: in order of time, at one instant the one that
+/// counts last. Problem (data): unknown meter.
+Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logbook,
+                                                         const std::string& meter);
+
 /// The meter's readings in order of time. Problem (data): unknown meter.
 Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
                                                    const std::string& meter);
@@ -48,8 +60,10 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
 
 Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note);
 
-/// Takes the reading out of the record; it stays in the file, with the act and its reason.
-Done setMeterReadingAside(const Change& change, MeterReadingId reading);
+/// Takes the reading out of the record; it stays in the file, with the act and its reason: this
+/// one, or `by`, which brought it about elsewhere.
+Done setMeterReadingAside(const Change& change, MeterReadingId reading,
+                          std::optional<ActId> by = {});
 
 /// Brings it back into the record without judging it. Problem (data): another one stands at its
 /// instant by now.

@@ -344,9 +344,9 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
     auto rows = query(database,
                       "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
                       "i.taken_back_at "
-                      "FROM import_columns c JOIN imports i ON i.id = c.import "
-                      "JOIN sensors s ON s.id = c.sensor "
-                      "ORDER BY i.taken_back_at IS NULL, c.import, c.sensor",
+                      "FROM imports i LEFT JOIN import_columns c ON c.import = i.id "
+                      "LEFT JOIN sensors s ON s.id = c.sensor "
+                      "ORDER BY i.taken_back_at IS NULL, i.id, c.sensor",
                       [&](const Statement& row) {
                           const ImportId id{row.integer(0)};
                           if (imports.empty() || imports.back().id != id)
@@ -354,6 +354,8 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
                                                  {row.text(1), row.text(2), row.integer(3)},
                                                  instantOf(row.optionalInteger(7)),
                                                  {}});
+                          if (row.isNull(4))
+                              return true;
                           RawColumn column;
                           column.sensor = row.text(4);
                           column.header = row.text(5);

@@ -83,7 +83,7 @@ struct RawImport {
     std::vector<RawColumn> columns;
 };
 
-/// Imports that brought readings of sensors, without their readings: first those that are taken
+/// All imports, without the readings; the columns are those of sensors. First those that are taken
 /// back, whose readings may have come again with one that stands, then the others; oldest first.
 Result<std::vector<RawImport>> readImports(const LogbookFile& logbook);
 /// Fills in the readings and lines of one of them.

@@ -1891,8 +1891,8 @@
         <translation>Ein geschlossener Schrank füllt sich mit Kohlendioxid: vor dem Hineinbeugen lüften.</translation>
     </message>
     <message>
-        <source>A full fermenter weighs over 20 kg: do not lift it over an edge alone.</source>
-        <translation>Ein voller Gärbehälter wiegt über 20 kg: nicht allein über eine Kante heben.</translation>
+        <source>A full fermenter weighs over 20 kg (44 lb): do not lift it over an edge alone.</source>
+        <translation>Ein voller Gärbehälter wiegt über 20 kg (44 lb): nicht allein über eine Kante heben.</translation>
     </message>
     <message>
         <source>Carbon dioxide gathers in closed and low rooms: let air through.</source>
@@ -2872,10 +2872,6 @@
         </translation>
     </message>
     <message>
-        <source>No meter of this setup was read during the batch.</source>
-        <translation>Kein Zähler dieser Anlage wurde während des Suds abgelesen.</translation>
-    </message>
-    <message>
         <source>The register restarted at 0 during the batch and no rated power is known: what it used has no upper bound.</source>
         <translation>Das Zählwerk begann während des Suds wieder bei 0, und eine Nennleistung ist nicht bekannt: der Verbrauch hat keine obere Grenze.</translation>
     </message>
@@ -2969,7 +2965,7 @@
     </message>
     <message>
         <source>there is no batch and no setup &quot;%1&quot;</source>
-        <translation>es gibt weder einen Sud noch eine Anlage „%1“</translation>
+        <translation>es gibt keinen Sud und keine Anlage „%1“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; can&apos;t be compared with itself</source>
@@ -3056,7 +3052,7 @@
     </message>
     <message>
         <source>Without a batch %1 used %2 in %3: %4 in the mean. That is no part of any batch&apos;s energy.</source>
-        <translation>Ohne Sud verbrauchte %1 %2 in %3: im Mittel %4. Das gehört zu keines Suds Energie.</translation>
+        <translation>Ohne Sud verbrauchte %1 %2 in %3: im Mittel %4. Das gehört zur Energie keines Suds.</translation>
     </message>
     <message>
         <source>two setups are compared over whole batches</source>
@@ -4286,7 +4282,7 @@
     <message>
         <source>%1 %2</source>
         <comment>day and month</comment>
-        <translation>%1. %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>there is no time zone called &quot;%1&quot;</source>
@@ -4295,6 +4291,40 @@
     <message>
         <source>write a name such as America/Denver, or an offset such as -07:00</source>
         <translation>einen Namen wie America/Denver oder einen Abstand wie -07:00 schreiben</translation>
+    </message>
+    <message>
+        <source>the round sheet could not be drawn</source>
+        <translation>das Rundgangblatt konnte nicht gezeichnet werden</translation>
+    </message>
+    <message>
+        <source>there is no %1</source>
+        <translation>%1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the reading is not left out</source>
+        <translation>der Messwert ist nicht ausgelassen</translation>
+    </message>
+    <message>
+        <source>No meter of this setup was read twice during the batch, so nothing was metered.</source>
+        <translation>Kein Zähler dieser Anlage wurde während des Sudes zweimal abgelesen, also ist nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Energy, its cost and mean power are counted from there; temperature, settling and fairness are of the whole runs.</source>
+        <translation>Energie, ihre Kosten und mittlere Leistung zählen ab dort; Temperatur, Einschwingen und Fairness gelten den ganzen Läufen.</translation>
+    </message>
+    <message>
+        <source>Before the crash and the crash are each compared over as much of it as both have, so they need not add up.</source>
+        <translation>Vor dem Cold Crash und der Cold Crash werden je so lange verglichen, wie beide ihn haben; ihre Summe muss darum nicht das Ganze ergeben.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>who, and what became of its run</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>who, and what became of its run</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -4489,10 +4519,6 @@
     <message>
         <source>Energy since pitching, kWh</source>
         <translation>Energie seit dem Anstellen, kWh</translation>
-    </message>
-    <message>
-        <source>No meter was read during this batch. Rounds (Alt+1) take its readings.</source>
-        <translation>Während dieses Suds wurde kein Zähler abgelesen. Rundgänge (Alt+1) nehmen die Zählerstände auf.</translation>
     </message>
     <message>
         <source>no ribbon: the most it can have been is unknown</source>
@@ -5321,7 +5347,7 @@
     </message>
     <message>
         <source>every day</source>
-        <translation>jeden tag</translation>
+        <translation>jeden Tag</translation>
     </message>
     <message>
         <source>write a time of day, such as 16:00</source>
@@ -6620,14 +6646,6 @@
         </translation>
     </message>
     <message>
-        <source>%1 batches, %2 – %3
-%4
-Click to zoom to them.</source>
-        <translation>%1 Sude, %2 – %3
-%4
-Ein Klick zoomt zu ihnen.</translation>
-    </message>
-    <message>
         <source>Missed: the round of %1</source>
         <translation>Versäumt: der Rundgang von %1</translation>
     </message>
@@ -6642,12 +6660,6 @@ Ein Klick zoomt zu ihnen.</translation>
     <message>
         <source>%1 of them missed</source>
         <translation>%1 davon versäumt</translation>
-    </message>
-    <message>
-        <source>%1 rounds, %2
-%3 – %4</source>
-        <translation>%1 Rundgänge, %2
-%3 – %4</translation>
     </message>
     <message>
         <source>Every batch: %1</source>
@@ -7386,10 +7398,6 @@ Ein Klick zoomt zu ihnen.</translation>
         <translation>Energien werden über die Laufzeit verglichen, die in beiden gemessen ist. Eine Seite liegt nur vorn, wo die Grenzen der beiden sich nicht überlappen; die Grenzen der Energie enthalten das Ablesen der Zähler und ihre Genauigkeit, die der Temperatur die Genauigkeit der Sensoren. </translation>
     </message>
     <message>
-        <source>Report of two side by side</source>
-        <translation>Bericht über zwei nebeneinander</translation>
-    </message>
-    <message>
         <source>%1 and %2</source>
         <translation>%1 und %2</translation>
     </message>
@@ -7512,7 +7520,7 @@ Ein Klick zoomt zu ihnen.</translation>
     </message>
     <message>
         <source>What would turn it:</source>
-        <translation>Was sie wenden würde:</translation>
+        <translation>Was das ändern würde:</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
@@ -7884,10 +7892,6 @@ Ein Klick zoomt zu ihnen.</translation>
         <translation>nach den Preisen ihrer Zeit</translation>
     </message>
     <message>
-        <source> kWh (least %1, most %2)</source>
-        <translation> kWh (mindestens %1, höchstens %2)</translation>
-    </message>
-    <message>
         <source>A whole day, mean</source>
         <translation>Ein ganzer Tag, Mittel</translation>
     </message>
@@ -7940,10 +7944,6 @@ Ein Klick zoomt zu ihnen.</translation>
         <translation>Energie in dieser Zeit</translation>
     </message>
     <message>
-        <source> kWh of heat for each kWh used</source>
-        <translation> kWh Wärme je verbrauchter kWh</translation>
-    </message>
-    <message>
         <source>Effective performance</source>
         <translation>Wirksame Leistungszahl</translation>
     </message>
@@ -7966,14 +7966,6 @@ Ein Klick zoomt zu ihnen.</translation>
     <message>
         <source>Energy and money</source>
         <translation>Energie und Geld</translation>
-    </message>
-    <message>
-        <source>No meter was read while this batch ran.</source>
-        <translation>Während dieses Suds wurde kein Zähler abgelesen.</translation>
-    </message>
-    <message>
-        <source>to </source>
-        <translation>auf </translation>
     </message>
     <message>
         <source>missed</source>
@@ -9202,6 +9194,161 @@ Vorsicht:%1</translation>
         <source>Readings</source>
         <comment>of the rounds, beneath the lanes</comment>
         <translation>Rundgänge</translation>
+    </message>
+    <message>
+        <source>Room sensor</source>
+        <translation>Raumsensor</translation>
+    </message>
+    <message>
+        <source>What each batch rests on</source>
+        <translation>Worauf jeder Sud beruht</translation>
+    </message>
+    <message>
+        <source>span</source>
+        <translation>Zeitraum</translation>
+    </message>
+    <message>
+        <source>sensors</source>
+        <translation>Sensoren</translation>
+    </message>
+    <message>
+        <source>meters</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>pattern of a date</comment>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <comment>pattern of a date</comment>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source>Morning</source>
+        <comment>a round</comment>
+        <translation>Morgen</translation>
+    </message>
+    <message>
+        <source>Evening</source>
+        <comment>a round</comment>
+        <translation>Abend</translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <comment>a round, beside its date</comment>
+        <translation>morgens</translation>
+    </message>
+    <message>
+        <source>evening</source>
+        <comment>a round, beside its date</comment>
+        <translation>abends</translation>
+    </message>
+    <message>
+        <source>No meter was read twice during this batch. Rounds (Alt+1) take its readings.</source>
+        <translation>Kein Zähler wurde während dieses Sudes zweimal abgelesen. Rundgänge (Alt+1) nehmen die Stände auf.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches, %1 – %2
+%3
+Click to zoom to them.</source>
+        <comment>%n batch, %1 – %2
+%3
+Click to zoom to it.</comment>
+        <translation>
+            <numerusform>%n Sud, %1 – %2
+%3
+Ein Klick zeigt ihn größer.</numerusform>
+            <numerusform>%n Sude, %1 – %2
+%3
+Ein Klick zeigt sie größer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rounds, %1
+%2 – %3</source>
+        <comment>%n round, %1
+%2 – %3</comment>
+        <translation>
+            <numerusform>%n Rundgang, %1
+%2 – %3</numerusform>
+            <numerusform>%n Rundgänge, %1
+%2 – %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings of the beer</source>
+        <comment>%n reading of the beer</comment>
+        <translation>
+            <numerusform>%n Messwert des Biers</numerusform>
+            <numerusform>%n Messwerte des Biers</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>band %1</source>
+        <translation>Band %1</translation>
+    </message>
+    <message>
+        <source>each stage its own band</source>
+        <translation>jeder Abschnitt sein eigenes Band</translation>
+    </message>
+    <message>
+        <source>%1; gap limit %2; grace %3; coverage needed %4</source>
+        <translation>%1; Lückengrenze %2; Karenz %3; nötige Abdeckung %4</translation>
+    </message>
+    <message>
+        <source>%1 of the hold time up to %2 was seen; the beer is not known after that</source>
+        <translation>%1 der Haltezeit bis %2 gesehen; danach ist das Bier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Bounds of the measures</source>
+        <translation>Grenzen der Kenngrößen</translation>
+    </message>
+    <message>
+        <source>%1, least</source>
+        <translation>%1, mindestens</translation>
+    </message>
+    <message>
+        <source>%1, most</source>
+        <translation>%1, höchstens</translation>
+    </message>
+    <message>
+        <source>%1 kWh (least %2, most %3)</source>
+        <translation>%1 kWh (mindestens %2, höchstens %3)</translation>
+    </message>
+    <message>
+        <source>kWh/(%1·day)</source>
+        <translation>kWh/(%1·Tag)</translation>
+    </message>
+    <message>
+        <source> (%1 × ΔSG)</source>
+        <translation> (%1 × ΔSG)</translation>
+    </message>
+    <message>
+        <source>%1 kWh of heat for each kWh used</source>
+        <translation>%1 kWh Wärme je verbrauchter kWh</translation>
+    </message>
+    <message>
+        <source>No meter was read twice while this batch ran.</source>
+        <translation>Kein Zähler wurde während dieses Sudes zweimal abgelesen.</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <comment>the end of a ramp</comment>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>%1 × ΔSG</source>
+        <translation>%1 × ΔSG</translation>
+    </message>
+    <message>
+        <source>Report of a comparison</source>
+        <translation>Bericht über einen Vergleich</translation>
     </message>
 </context>
 </TS>

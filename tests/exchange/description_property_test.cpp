@@ -253,6 +253,8 @@ FileEntry file()
         result.columns[text()] = text();
     result.origin = optionally(origin);
     result.takenBack = optionally(instant);
+    if (result.origin && maybe()) // it brought registers only
+        result = FileEntry{{}, {}, {}, {}, {}, {}, result.origin, result.takenBack};
     return result;
 }
 
@@ -267,6 +269,13 @@ DescribedReading reading()
         return store::Replaced{number(0, 99999), between(0, mostDecimals), instant(),
                                maybe() ? text() : ""};
     });
+    result.source = optionally([] {
+        return exchange::DescribedSource{static_cast<std::size_t>(between(0, 9)),
+                                         between(1, 99999)};
+    });
+    result.leftOut = maybe();
+    if (result.leftOut)
+        result.leftOutBy = optionally([] { return static_cast<std::size_t>(between(0, 9)); });
     return result;
 }
 
@@ -297,6 +306,7 @@ exchange::DescribedHandReading handReading()
         return store::ReplacedHandReading{number(-30, 110), between(0, mostDecimals), instant(),
                                           maybe() ? text() : ""};
     });
+    result.leftOut = maybe();
     return result;
 }
 

@@ -240,6 +240,90 @@ TEST(ExportAndLoad, KeepAnImportThatIsTakenBack)
     EXPECT_EQ(*store::findDamage(**again), std::vector<std::string>{});
 }
 
+/// A log of registers that is taken back, one of which a reading was taken away, and typed readings
+/// that were taken away, one of them typed anew.
+void leaveReadingsOut(const DescribedLogbook& files)
+{
+    import(files, "Time,M (kWh)\n2026-03-08 00:00,1.5\n2026-03-08 12:00,2.5\n", {});
+    import(files, "Time,M (kWh)\n2026-03-09 00:00,3.5\n2026-03-09 12:00,45\n", {});
+    const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
+    {
+        auto change = store::Change::begin(**logbook, "took back log.csv");
+        ASSERT_TRUE(store::takeBack(*change, store::listImports(**logbook)->back().id));
+        ASSERT_TRUE(change->commit());
+    }
+    auto change = store::Change::begin(
+        **logbook, store::ActWords{"took away a reading of M", "it was the other meter"});
+    const auto id = store::readMeterReadings(**logbook, "M")->back().id;
+    ASSERT_TRUE(store::correctMeterReading(*change, id, 4.5, 1,
+                                           *parseRfc3339("2026-03-09T18:00:00Z"), "slip"));
+    ASSERT_TRUE(store::setMeterReadingAside(*change, id));
+    MeterReading anew;
+    anew.at = store::readRegisterRecord(**logbook, "M")->back().inForce.at;
+    anew.registerReading = Energy::kilowattHours(4.6);
+    anew.decimals = 1;
+    ASSERT_TRUE(store::addMeterReading(*change, "M", anew));
+    const store::HandOwner beer{store::HandOwner::Kind::sensor, "Beer"};
+    const auto hand = store::addHandReading(
+        *change, beer,
+        {*parseRfc3339("2026-03-09T18:00:00Z"), 20.5, ReadingUnit::celsius, 1, {}, "by eye"});
+    ASSERT_TRUE(hand);
+    ASSERT_TRUE(store::setHandReadingAside(*change, *hand));
+    ASSERT_TRUE(change->commit());
+}
+
+TEST(ExportAndLoad, KeepReadingsThatCountNoMore)
+{
+    const DescribedLogbook files;
+    files.load(plain, "2026-03-10T00:00:00Z");
+    leaveReadingsOut(files);
+    expectSameAgain(files);
+    const auto again = store::LogbookFile::open(files.path("again.holdband"), store::Access::write);
+    ASSERT_TRUE(again);
+    EXPECT_EQ(*store::findDamage(**again), std::vector<std::string>{});
+    const auto record = *store::readRegisterRecord(**again, "M");
+    ASSERT_EQ(record.size(), 5u);
+    EXPECT_TRUE(record[0].takenBack);
+    EXPECT_TRUE(record[3].leftOutBy);
+    EXPECT_EQ(record[3].before.at(0).kwh, 45.0);
+    ASSERT_TRUE(record[3].source);
+    EXPECT_EQ(record[3].source->line, 3);
+    EXPECT_EQ(record[4].inForce.registerReading.kilowattHours(), 4.6);
+    EXPECT_FALSE(record[4].source);
+    const Span ever{record[0].inForce.at, record[4].inForce.at};
+    const auto listed = *store::listRegister(**again, "M", ever, 9);
+    ASSERT_EQ(listed.readings.size(), 3u) << "without those that went with their import";
+    EXPECT_EQ(listed.readings[1].why, "it was the other meter");
+    EXPECT_EQ(listed.readings[1].file, "log.csv");
+    // The log that was taken back is put back.
+    auto change = store::Change::begin(**again, "changed my mind");
+    ASSERT_TRUE(store::putBack(*change, store::listImports(**again)->back().id));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(store::readMeterReadings(**again, "M")->size(), 4u);
+}
+
+TEST(Load, RefusesAReadingOfAFileOrAnActThatIsNotThere)
+{
+    const DescribedLogbook files;
+    const auto problem = [&](const std::string& more) {
+        std::string text = plain;
+        text.insert(text.size() - 1, R"(,"meter_readings":[{"meter":"M","at":"2026-03-09 00:00",)"
+                                     R"("kwh":1)" +
+                                         more + "}]");
+        files.write("d.json", text);
+        const auto loaded =
+            exchange::loadDescription(files.path("new.holdband"), files.path("d.json"));
+        return loaded ? "" : loaded.error().sentence();
+    };
+    EXPECT_EQ(problem(R"(,"from_file":2)"),
+              "d.json, meter_readings[0].from_file: there is no files[2].");
+    EXPECT_EQ(problem(R"(,"left_out":true,"left_out_by":0)"),
+              "d.json, meter_readings[0].left_out_by: there is no history[0].");
+    EXPECT_EQ(problem(R"(,"left_out_by":0)"),
+              "d.json, meter_readings[0].left_out_by: the reading is not left out.");
+    EXPECT_EQ(problem(R"(,"left_out":true)"), "") << "this load leaves it out";
+}
+
 TEST(ExportAndLoad, KeepColumnMapsWatchesAndTheHistory)
 {
     const DescribedLogbook files;

@@ -160,6 +160,10 @@ void addReading(const LogbookFile& logbook, const Change& change)
     reading.registerReading = Energy::kilowattHours(between(0, 999));
     const auto meter = store::addMeterReading(change, "Meter", reading);
     RC_ASSERT(meter.has_value() || meter.error().kind == ProblemKind::data);
+    if (meter && between(0, 2) == 0)
+        RC_ASSERT(store::setMeterReadingAside(change, *meter).has_value());
+    if (hand && between(0, 2) == 0)
+        RC_ASSERT(store::setHandReadingAside(change, *hand).has_value());
 }
 
 void remark(const LogbookFile& logbook, const Change& change)

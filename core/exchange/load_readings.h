@@ -1,0 +1,58 @@
+// The readings of meters, and those that were typed, from a description into a logbook: with what
+// they were corrected from, where they came from, and those that count no more.
+#pragma once
+
+#include "core/exchange/description.h"
+#include "core/intake/register_check.h"
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::exchange {
+
+class ReadingsLoader {
+public:
+    /// `name`: the description's file, for places. `pastActs`: the acts of its history in the
+    /// logbook, or none where that is not taken over.
+    ReadingsLoader(const store::LogbookFile& logbook, const store::Change& change,
+                   const Description& description, std::string name,
+                   std::vector<store::ActId> pastActs);
+
+    /// Problem (data): a reading refers to a file or an act that is not there.
+    Done check() const;
+    /// Whether a register came with the file entry of that index.
+    bool referTo(std::size_t file) const;
+    /// The file entry of that index is that import.
+    void brought(std::size_t file, store::ImportId import);
+    /// Adds the registers that came with the file, which is about to be taken back.
+    Done addTakenBack(std::size_t file);
+    /// All other registers, to be called when all files were brought. How many count.
+    /// Problem (data): what RegisterCheck doubts.
+    Result<std::size_t> addRegisters();
+    Done addHandReadings();
+
+private:
+    std::string at(const char* list, std::size_t index) const;
+    Result<intake::RegisterCheck*> registerOf(const std::string& meter);
+    Done addChecked(const DescribedReading& described);
+    Done addUnchecked(const std::function<bool(const DescribedReading&)>& which);
+    Done keepWithHistory(const DescribedReading& described, const MeterReading& inForce);
+    Done addHandReading(const DescribedHandReading& described);
+    std::optional<store::ReadingSource> sourceOf(const DescribedReading& described) const;
+    std::optional<store::ActId> leftOutBy(const DescribedReading& described) const;
+    bool isTakenBack(const DescribedReading& described) const;
+    std::vector<std::size_t> inOrderOfTime() const;
+
+    const store::LogbookFile& m_logbook;
+    const store::Change& m_change;
+    const Description& m_description;
+    std::string m_name;
+    std::vector<store::ActId> m_pastActs;
+    std::map<std::size_t, store::ImportId> m_imports; ///< by index of the file entry
+    std::map<std::string, intake::RegisterCheck> m_registers;
+};
+
+} // namespace holdband::exchange
