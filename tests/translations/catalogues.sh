@@ -1,12 +1,13 @@
 #!/usr/bin/env bash
 # Holds every catalogue of texts against the code: each text of the code is in it and finished, none
 # is left over, and the places (%1, %n) of a text are those of its translation.
-# Usage: catalogues.sh LUPDATE SOURCES. Ends with 77 where lupdate is missing.
+# Usage: catalogues.sh SOURCES LUPDATE ARGUMENTS…, to which "-ts CATALOGUE" is added. Ends with 77
+# where lupdate is missing.
 set -euo pipefail
 
-lupdate=$1
-sources=$2
-if ! command -v "$lupdate" >/dev/null; then
+sources=$1
+shift
+if ! command -v "$1" >/dev/null; then
     echo "lupdate is not installed"
     exit 77
 fi
@@ -15,15 +16,15 @@ trap 'rm -rf -- "$scratch"' EXIT
 cd -- "$sources"
 for catalogue in resources/translations/holdband_*.ts; do
     cp -- "$catalogue" "$scratch"
-    "$lupdate" -silent -I . -locations none \
-        -tr-function-alias tr+=counted,Q_DECLARE_TR_FUNCTIONS+=HOLDBAND_CATALOGUE \
-        core ui -ts "$scratch/${catalogue##*/}" 2>/dev/null
+    "$@" -ts "$scratch/${catalogue##*/}" 2>/dev/null
 done
 python3 - "$scratch"/*.ts <<'END'
 import re
 import sys
 import xml.etree.ElementTree as tree
 
+# Of core, of ui, and of the buttons that Qt itself names.
+CONTEXTS = {"Phrase", "Words", "QPlatformTheme"}
 wrong = []
 texts = 0
 
@@ -34,6 +35,9 @@ def places(text):
 
 for path in sys.argv[1:]:
     for context in tree.parse(path).getroot().findall("context"):
+        name = context.findtext("name")
+        if name not in CONTEXTS:
+            wrong.append(f"{path.rsplit('/', 1)[-1]}: the program asks for no text of {name}")
         for message in context.findall("message"):
             texts += 1
             source = message.findtext("source")
