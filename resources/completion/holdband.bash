@@ -1,17 +1,35 @@
-# Completion of holdband for bash.
+# Completion of holdband for bash. Names are offered as they are: readline quotes them, since they
+# are declared to be file names.
 
+# What the word on the line says, without its quotes.
+_holdband_plain() {
+    local word=${1#[\"\']}
+    printf '%s' "${word//\\/}"
+}
+
+# "NAME · SETUP · FROM to TO", the words of a batch indented beneath.
 _holdband_batches() {
     holdband batches "$1" 2>/dev/null | sed -n 's/^\([^ ].*\) · .* · .*$/\1/p'
 }
 
-# Puts into COMPREPLY those lines of standard input that begin like the word, quoted as needed.
+_holdband_setups() {
+    holdband batches "$1" 2>/dev/null | sed -n 's/^[^ ].* · \(.*\) · .*$/\1/p' | sort -u
+}
+
+# Puts those lines of standard input into COMPREPLY that begin like the word.
 _holdband_offer() {
-    local word=$1 line
+    local word line
+    word=$(_holdband_plain "$1")
     while IFS= read -r line; do
-        if [[ $line == "$word"* ]]; then
-            COMPREPLY+=("$(printf '%q' "$line")")
-        fi
+        [[ $line == "$word"* ]] && COMPREPLY+=("$line")
     done
+    return 0
+}
+
+_holdband_files() {
+    local word
+    word=$(_holdband_plain "$1")
+    mapfile -t -O "${#COMPREPLY[@]}" COMPREPLY < <(compgen -f "${@:2}" -- "$word")
 }
 
 _holdband_options() {
@@ -22,34 +40,50 @@ _holdband_options() {
         meter) printf '%s\n' --at --event --note ;;
         batches | verdict | energy) printf '%s\n' --json ;;
         compare) printf '%s\n' --json --from --only ;;
-        report) printf '%s\n' --out --force --paper --size --dark ;;
+        report) printf '%s\n' --out --force --paper --size --dark --from --only ;;
     esac
     printf '%s\n' --help
 }
 
+# What may follow the option before the word. Fails where that is no option with a value.
+_holdband_value() {
+    local before=$1 word=$2 logbook=$3
+    case $before in
+        --paper) _holdband_offer "$word" <<< $'a4\nletter' ;;
+        --size) _holdband_offer "$word" <<< $'1920x1080\n1080x1920' ;;
+        --units) _holdband_offer "$word" <<< $'us\nmetric' ;;
+        --unit) _holdband_offer "$word" <<< $'f\nc' ;;
+        --event) _holdband_offer "$word" <<< $'rollover\nreset' ;;
+        --decimal) _holdband_offer "$word" <<< $'comma\npoint' ;;
+        --delimiter) _holdband_offer "$word" <<< $'comma\nsemicolon\ntab\nbar' ;;
+        --date-order) _holdband_offer "$word" <<< $'ymd\nmdy\ndmy' ;;
+        --only) _holdband_offer "$word" < <(_holdband_batches "$logbook") ;;
+        --out | --rejects) _holdband_files "$word" ;;
+        --zone | --currency | --column | --time | --pattern | --names | --values | --unit-column | \
+            --header-line | --at | --note | --from) ;; # typed by hand
+        *) return 1 ;;
+    esac
+}
+
 _holdband() {
-    local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD - 1]}
-    local command=${COMP_WORDS[1]}
+    local word=${COMP_WORDS[COMP_CWORD]} command=${COMP_WORDS[1]} logbook
+    logbook=$(_holdband_plain "${COMP_WORDS[2]}")
     COMPREPLY=()
     if [[ $COMP_CWORD -eq 1 ]]; then
         _holdband_offer "$word" <<< $'new\nload\nimport\nmeter\nbatches\nverdict\nenergy\ncompare\nreport\nexport\ncheck\nbackup'
-        mapfile -t -O "${#COMPREPLY[@]}" COMPREPLY < <(compgen -f -X '!*.holdband' -- "$word")
+        _holdband_files "$word" -X '!*.holdband'
         return
     fi
-    case $before in
-        --paper) _holdband_offer "$word" <<< $'a4\nletter' ; return ;;
-        --size) _holdband_offer "$word" <<< $'1920x1080\n1080x1920' ; return ;;
-        --units) _holdband_offer "$word" <<< $'us\nmetric' ; return ;;
-        --unit) _holdband_offer "$word" <<< $'f\nc' ; return ;;
-        --event) _holdband_offer "$word" <<< $'rollover\nreset' ; return ;;
-        --out | --rejects) mapfile -t COMPREPLY < <(compgen -f -- "$word") ; return ;;
-    esac
+    _holdband_value "${COMP_WORDS[COMP_CWORD - 1]}" "$word" "$logbook" && return
     if [[ $word == -* ]]; then
         _holdband_offer "$word" < <(_holdband_options "$command")
-    elif [[ $COMP_CWORD -gt 2 && $command =~ ^(verdict|energy|compare|report)$ ]]; then
-        _holdband_offer "$word" < <(_holdband_batches "${COMP_WORDS[2]}")
-    else
-        mapfile -t COMPREPLY < <(compgen -f -- "$word")
+    elif [[ $COMP_CWORD -eq 2 || $command =~ ^(load|import|export|backup)$ ]]; then
+        _holdband_files "$word"
+    elif [[ $command =~ ^(verdict|energy|compare|report)$ ]]; then
+        _holdband_offer "$word" < <(_holdband_batches "$logbook")
+        if [[ $command =~ ^(compare|report)$ ]]; then
+            _holdband_offer "$word" < <(_holdband_setups "$logbook")
+        fi
     fi
 }
 

@@ -48,18 +48,20 @@ for command in "${commands[@]}"; do
     done < <("$holdband" "$command" --help | sed -n 's/^  \(--[a-z-]*\).*/\1/p')
 done
 
-# Batches complete by their names.
+# Names complete on a real line.
 cat >"$scratch/d.json" <<'END'
-{ "holdband": 1, "setups": [ { "name": "S" } ], "sensors": [ { "name": "B", "reads": "beer" } ],
-  "batches": [ { "name": "Pale 1", "setup": "S", "pitched": "2026-03-01 00:00", "beer_sensor": "B",
-                 "tolerance_c": 1, "schedule": [ { "stage": "Hold", "target_c": 20 } ] } ] }
+{ "holdband": 1, "setups": [ { "name": "Cold box" } ],
+  "sensors": [ { "name": "B", "reads": "beer" } ],
+  "batches": [ { "name": "Pale 1", "setup": "Cold box", "pitched": "2026-03-01 00:00",
+                 "beer_sensor": "B", "tolerance_c": 1,
+                 "schedule": [ { "stage": "Hold", "target_c": 20 } ] },
+               { "name": "Pale 2", "setup": "Cold box", "pitched": "2026-03-01 00:00",
+                 "beer_sensor": "B", "tolerance_c": 1,
+                 "schedule": [ { "stage": "Hold", "target_c": 20 } ] } ] }
 END
-"$holdband" load "$scratch/l.holdband" "$scratch/d.json" >/dev/null
-holdband() { "$holdband" "$@"; }
-# shellcheck source=/dev/null
-source "$resources/completion/holdband.bash"
-COMP_WORDS=(holdband verdict "$scratch/l.holdband" P)
-COMP_CWORD=3
-_holdband
-[[ ${COMPREPLY[*]} == 'Pale\ 1' ]] || fail "completed to: ${COMPREPLY[*]}"
+mkdir "$scratch/line"
+"$holdband" load "$scratch/line/l.holdband" "$scratch/d.json" >/dev/null
+ln -s "$holdband" "$scratch/line/holdband"
+python3 "$(dirname -- "$0")/completion.py" "$resources/completion/holdband.bash" "$scratch/line" ||
+    fail "the completion"
 echo "all are sound"
