@@ -32,13 +32,17 @@ LocalTime local(const char* text)
 
 class BackupsTest : public WindowTest {
 protected:
-    void TearDown() override { desk::keepBackupPlace({}); }
+    void TearDown() override
+    {
+        WindowTest::TearDown();
+        desk::keepBackupPlace({});
+    }
 
     void note(MainWindow& window)
     {
         bool kept = false;
         keepChange(
-            window.session(), &window, "note",
+            window.session(), &window, "noted something",
             [](const store::Change& change) {
                 return store::addNote(change, {now(), {}, "lid opened"});
             },

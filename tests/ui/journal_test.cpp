@@ -42,7 +42,7 @@ protected:
         session.change<void>(
             &session,
             [note](const store::LogbookFile& file) -> Done {
-                auto change = store::Change::begin(file, "noted");
+                auto change = store::Change::begin(file, "noted something");
                 HOLDBAND_TRY(change);
                 HOLDBAND_TRY(store::addNote(*change, note));
                 return change->commit();

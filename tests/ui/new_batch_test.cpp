@@ -3,8 +3,10 @@
 
 #include "core/logbook/plan_in_force.h"
 #include "core/store/batches.h"
+#include "core/store/history.h"
 #include "core/store/undo.h"
 #include "core/text/times.h"
+#include "tests/ui/spoken.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/keep_change.h"
@@ -19,6 +21,7 @@
 #include "ui/plans/plan_dialog.h"
 #include "ui/plans/plan_editor.h"
 #include "ui/plans/step_dialog.h"
+#include "ui/words/words.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -108,7 +111,7 @@ protected:
         Batch changed = batch(name);
         changed.schedule = schedule;
         keepChange(
-            session, &session, "made for the test",
+            session, &session, "rounds changed",
             [=](const store::Change& change) { return store::updateBatch(change, name, changed); },
             [](const Done& done) { EXPECT_TRUE(done); });
         settle();
@@ -345,12 +348,34 @@ TEST_F(NewBatchTest, TurnDownNowIsOneKeyAndEnter)
     EXPECT_EQ(kept[0][0], "Pale 2: Primary ended");
 }
 
+TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
+{
+    setPlan("Pale 2", waitingBatch().schedule);
+    const test::German german;
+    ASSERT_TRUE(german.loaded());
+    QWidget window;
+    BatchActions actions(session, &window);
+    const QSignalSpy kept(&actions, &BatchActions::kept);
+    window.show();
+    actions.endStageNow("Pale 2");
+    settle();
+    auto* dialog = window.findChild<StepDialog*>();
+    ASSERT_TRUE(dialog);
+    QTest::keyClick(dialog, Qt::Key_Return);
+    settle();
+    ASSERT_EQ(kept.size(), 1);
+    EXPECT_EQ(kept[0][0], "Pale 2: Primary beendet");
+    const auto file = store::LogbookFile::open(core(session.path()), store::Access::read);
+    ASSERT_TRUE(file);
+    EXPECT_EQ(store::readActs(**file)->back().what, "Pale 2: Primary ended");
+}
+
 TEST_F(NewBatchTest, ABatchThatWaitsIsPitchedAndLaterEndedByOneKey)
 {
     Batch ahead = batch("Pale 2");
     ahead.pitched = now() + std::chrono::hours{24};
     keepChange(
-        session, &session, "made for the test",
+        session, &session, "rounds changed",
         [&](const store::Change& change) { return store::updateBatch(change, "Pale 2", ahead); },
         [](const Done& done) { EXPECT_TRUE(done); });
     settle();

@@ -53,7 +53,7 @@ TEST_F(ReopenTest, ReopeningAsksWhereTheVesselIsTakenMeanwhile)
     Batch next = batch("Pale 2");
     next.beerSensor = "Loop beer";
     keepChange(
-        session, &session, "made for the test",
+        session, &session, "rounds changed",
         [=](const store::Change& change) { return store::updateBatch(change, "Pale 2", next); },
         [](const Done& done) { EXPECT_TRUE(done); });
     settle();

@@ -29,7 +29,11 @@ protected:
         m_dialog->show();
     }
 
-    void TearDown() override { delete m_dialog; }
+    void TearDown() override
+    {
+        delete m_dialog;
+        WindowTest::TearDown();
+    }
 
     void chooseForm(const char* words)
     {

@@ -1,10 +1,14 @@
 #include "tests/ui/sample_window.h"
 
 #include "core/exchange/load.h"
+#include "core/store/act_words.h"
+#include "core/store/history.h"
 #include "core/store/meter_readings.h"
 #include "core/text/times.h"
+#include "tests/ui/spoken.h"
 #include "ui/window/pages.h"
 
+#include <QDir>
 #include <QFile>
 #include <QTest>
 
@@ -60,7 +64,33 @@ std::string firstLog()
     return text;
 }
 
+/// A language whose words are the English ones in brackets.
+class Brackets : public QTranslator {
+public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char*, const char* source, const char*, int) const override
+    {
+        return u'[' + QString::fromUtf8(source) + u']';
+    }
+};
+
 } // namespace
+
+void WindowTest::TearDown()
+{
+    Brackets brackets;
+    const Spoken spoken(brackets, QLocale::c());
+    for (const QString& name : QDir(m_folder.path()).entryList({"*.holdband"}, QDir::Files)) {
+        const auto file = store::LogbookFile::open(path(name).toStdString(), store::Access::read);
+        if (!file)
+            continue; // some tests damage theirs
+        const auto acts = store::readActs(**file);
+        ASSERT_TRUE(acts);
+        for (const store::PastAct& act : *acts)
+            EXPECT_NE(store::actForPeople(act.what), act.what)
+                << "core/store/act_words.cpp does not know this act";
+    }
+}
 
 void WindowTest::SetUp()
 {

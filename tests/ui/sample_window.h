@@ -14,6 +14,8 @@ namespace holdband::ui::test {
 class WindowTest : public ::testing::Test {
 protected:
     void SetUp() override;
+    /// Every act that the test brought about can be said in another language.
+    void TearDown() override;
 
     QString path(const QString& name) const { return m_folder.filePath(name); }
     void write(const QString& name, const std::string& text) const;

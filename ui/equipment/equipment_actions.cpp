@@ -1,5 +1,6 @@
 #include "ui/equipment/equipment_actions.h"
 
+#include "core/store/act_words.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "ui/equipment/meter_dialog.h"
@@ -95,7 +96,7 @@ void EquipmentActions::keep(const QString& what, std::function<Done(const store:
 {
     keepChange(*m_session, this, core(what), std::move(work), [this, what](const Done& done) {
         if (done)
-            Q_EMIT kept(what);
+            Q_EMIT kept(shown(store::actForPeople(core(what))));
         else
             Q_EMIT failed(sentence(done.error()));
     });

@@ -1,5 +1,6 @@
 #include "ui/forms/form_dialog.h"
 
+#include "core/store/act_words.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
@@ -108,7 +109,7 @@ void FormDialog::keep(const QString& what, std::function<Done(const store::Chang
         if (!done)
             return m_foot->refuse(sentence(done.error()));
         m_dirty = false;
-        Q_EMIT kept(what);
+        Q_EMIT kept(shown(store::actForPeople(core(what))));
         accept();
     });
 }

@@ -12,9 +12,9 @@ namespace holdband::ui {
 namespace {
 
 /// What the store's tables hold, for people.
-const std::map<std::string, QString>& tableNames()
+std::map<std::string, QString> tableNames()
 {
-    static const std::map<std::string, QString> names{
+    return {
         {"batches", Words::tr("batch")},
         {"beer_uses", Words::tr("probe and vessel")},
         {"causes", Words::tr("cause of an excursion")},
@@ -49,13 +49,13 @@ const std::map<std::string, QString>& tableNames()
         {"weighing", Words::tr("what is weighed by")},
         {"weights", Words::tr("weight of a criterion")},
     };
-    return names;
 }
 
 QString tableName(const std::string& table)
 {
-    const auto found = tableNames().find(table);
-    return found == tableNames().end() ? shown(table) : found->second;
+    const auto names = tableNames();
+    const auto found = names.find(table);
+    return found == names.end() ? shown(table) : found->second;
 }
 
 /// Row ids and digests say nothing to people.

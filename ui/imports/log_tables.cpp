@@ -209,8 +209,8 @@ std::int64_t countOf(const intake::ImportReport& report, Fate fate)
 
 QString countWords(std::int64_t count, Fate fate)
 {
-    static const QString words[] = {Words::tr("%1 new"), Words::tr("%1 already there"),
-                                    Words::tr("%1 conflicting"), Words::tr("%1 rejected")};
+    const QString words[] = {Words::tr("%1 new"), Words::tr("%1 already there"),
+                             Words::tr("%1 conflicting"), Words::tr("%1 rejected")};
     return words[static_cast<int>(fate)].arg(countText(count));
 }
 

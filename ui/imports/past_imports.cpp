@@ -1,5 +1,6 @@
 #include "ui/imports/past_imports.h"
 
+#include "core/store/act_words.h"
 #include "core/store/equipment.h"
 #include "core/text/near.h"
 #include "core/text/times.h"
@@ -131,7 +132,7 @@ void PastImports::turn()
             showButton();
             if (!turned)
                 return Q_EMIT failed(sentence(turned.error()));
-            Q_EMIT done(capitalised(shown(what)) + QLatin1Char('.'));
+            Q_EMIT done(capitalised(shown(store::actForPeople(what))) + QLatin1Char('.'));
             m_session->announceChange();
         });
 }
