@@ -82,7 +82,7 @@ void expectBetween(RoundRow& row, const MeterReading& after)
 }
 
 /// Past the top the register begins again: said, and the range ends or begins there.
-void endAtTop(RoundRow& row, const Meter& meter)
+void endAtTop(RoundRow& row, const Meter& meter, char sign)
 {
     if (!meter.rollsOverAt || row.expected->second < meter.rollsOverAt->kilowattHours())
         return;
@@ -95,10 +95,11 @@ void endAtTop(RoundRow& row, const Meter& meter)
     }
     row.expected->second = top;
     row.expectedWhy += " " + Phrase::tr("It may have passed its top since: then up to %1.")
-                                 .with(fixedText(beyond, row.decimals));
+                                 .with(fixedText(beyond, row.decimals, sign));
 }
 
-void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings, Instant now)
+void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings, Instant now,
+                    char sign)
 {
     const std::optional<double> power = recentKilowatts(meter, readings);
     const double hours = row.lastAt ? hoursBetween(*row.lastAt, now) : 0.0;
@@ -107,12 +108,12 @@ void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings,
     row.expected = {row.last + leastShare * *power * hours, row.last + mostShare * *power * hours};
     row.expectedWhy = Phrase::tr("The last reading plus half to twice what the last three days' "
                                  "mean of %1 W makes of the %2 since.")
-                          .with(fixedText(*power * 1000.0, 0), durationText(Hours{hours}));
-    endAtTop(row, meter);
+                          .with(fixedText(*power * 1000.0, 0), durationText(Hours{hours}, sign));
+    endAtTop(row, meter, sign);
 }
 
 /// The row for a reading at `at`, which may lie before readings that are there.
-RoundRow rowOf(const Meter& meter, const Readings& all, Instant at)
+RoundRow rowOf(const Meter& meter, const Readings& all, Instant at, char sign)
 {
     const auto after = std::find_if(all.begin(), all.end(), [at](const store::KeptReading& kept) {
         return kept.inForce.at > at;
@@ -128,7 +129,7 @@ RoundRow rowOf(const Meter& meter, const Readings& all, Instant at)
         row.last = readings.back().inForce.registerReading.kilowattHours();
     }
     if (after == all.end())
-        addExpectation(row, meter, readings, at);
+        addExpectation(row, meter, readings, at, sign);
     else
         expectBetween(row, after->inForce);
     return row;
@@ -144,11 +145,17 @@ struct Shown {
     std::string history;
 };
 
+/// How numbers and times of the past are written.
+struct Manner {
+    const Zone& zone;
+    char sign = '.';
+};
+
 std::string wasText(double value, int decimals, Instant until, const std::string& why,
-                    const Zone& zone)
+                    const Manner& manner)
 {
-    const std::string number = fixedText(value, decimals);
-    const std::string when = localShortText(until, zone);
+    const std::string number = fixedText(value, decimals, manner.sign);
+    const std::string when = localShortText(until, manner.zone);
     if (why.empty())
         return Phrase::tr("was %1, corrected %2", "a value and when").with(number, when);
     return Phrase::tr("was %1, corrected %2: %3", "a value, when and why").with(number, when, why);
@@ -159,7 +166,7 @@ void addHistory(std::string& text, const std::string& more)
     text += (text.empty() ? "" : "; ") + more;
 }
 
-std::vector<Shown> shownOf(const Readings& readings, const Zone& zone)
+std::vector<Shown> shownOf(const Readings& readings, const Manner& manner)
 {
     std::vector<Shown> all;
     for (const store::KeptReading& kept : readings) {
@@ -168,7 +175,7 @@ std::vector<Shown> shownOf(const Readings& readings, const Zone& zone)
                     kept.inForce.note,     {}};
         for (const store::Replaced& before : kept.before)
             addHistory(shown.history,
-                       wasText(before.kwh, before.decimals, before.until, before.why, zone));
+                       wasText(before.kwh, before.decimals, before.until, before.why, manner));
         all.push_back(std::move(shown));
     }
     return all;
@@ -181,7 +188,7 @@ double inUnit(double value, ReadingUnit from, ReadingUnit to)
 }
 
 std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, ReadingUnit unit,
-                           const Zone& zone)
+                           const Manner& manner)
 {
     std::vector<Shown> all;
     for (const store::KeptHandReading& kept : readings) {
@@ -190,7 +197,7 @@ std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, 
             now.at, inUnit(now.value, now.unit, unit), now.decimals, kept.id.value, now.note, {}};
         for (const store::ReplacedHandReading& before : kept.before)
             addHistory(shown.history, wasText(inUnit(before.value, now.unit, unit), before.decimals,
-                                              before.until, before.why, zone));
+                                              before.until, before.why, manner));
         all.push_back(std::move(shown));
     }
     return all;
@@ -202,7 +209,8 @@ public:
     SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, const RoundsWish& wish,
                RoundsSheet& sheet)
         : m_logbook(logbook), m_snapshot(snapshot), m_at(wish.at.value_or(sheet.now)),
-          m_lastIsOpen(wish.sheetsBack == 0), m_sheet(sheet)
+          m_lastIsOpen(wish.sheetsBack == 0),
+          m_sheet(sheet), m_manner{m_sheet.zone, wish.decimalSign}
     {
     }
 
@@ -212,8 +220,8 @@ public:
             if (!inService(meter, m_sheet.now))
                 continue;
             const Readings& readings = m_snapshot.meterReadings.at(meter.name);
-            m_sheet.rows.push_back(rowOf(meter, readings, m_at));
-            addCells(shownOf(readings, m_sheet.zone),
+            m_sheet.rows.push_back(rowOf(meter, readings, m_at, m_manner.sign));
+            addCells(shownOf(readings, m_manner),
                      [&](Instant due) { return isExpected(m_snapshot, meter, due, m_sheet.now); });
         }
     }
@@ -226,10 +234,10 @@ public:
             noteEarlier(readings);
             if (inService(meter, m_sheet.now) || !hasShown(readings))
                 continue;
-            RoundRow row = rowOf(meter, readings, m_at);
+            RoundRow row = rowOf(meter, readings, m_at, m_manner.sign);
             row.toRead = false;
             m_sheet.rows.push_back(std::move(row));
-            addCells(shownOf(readings, m_sheet.zone),
+            addCells(shownOf(readings, m_manner),
                      [&](Instant due) { return isExpected(m_snapshot, meter, due, m_sheet.now); });
         }
     }
@@ -334,7 +342,7 @@ private:
             expectBand(row);
         const ReadingUnit unit = row.unit;
         m_sheet.rows.push_back(std::move(row));
-        addCells(shownOf(kept, unit, m_sheet.zone), [](Instant) { return false; });
+        addCells(shownOf(kept, unit, m_manner), [](Instant) { return false; });
     }
 
     static void expectFall(RoundRow& row)
@@ -402,6 +410,7 @@ private:
     Instant m_at;      ///< of the round that is typed
     bool m_lastIsOpen; ///< the last column may still be read
     RoundsSheet& m_sheet;
+    Manner m_manner;
 };
 
 /// The last rounds: up to now while a batch runs or something was read today, else up to the last

@@ -75,6 +75,7 @@ struct RoundsWish {
     std::optional<Instant> at; ///< of the round that is typed, where it is not now: ranges are
                                ///< expected for then
     int sheetsBack = 0;        ///< how many times 14 rounds before the last ones the grid shows
+    char decimalSign = '.';    ///< of the sentences
 };
 
 Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsWish& wish = {});

@@ -69,7 +69,8 @@ std::string sideVerdict(const std::string& name, const LoadedRun& side, const Ve
         headline[0] = static_cast<char>(headline[0] - 'A' + 'a');
     const bool isClause = !side.input.judging.open &&
                           side.figures.judged.asPlanned.verdict != analysis::Verdict::notEnoughData;
-    return name + (isClause ? " " : ", ") + headline;
+    return isClause ? Phrase::tr("%1 %2", "who, and what became of its run").with(name, headline)
+                    : Phrase::tr("%1, %2", "who, and what became of its run").with(name, headline);
 }
 
 /// Who held closer, or why that can't be said. %1 and %2 the deviations, %3 who.

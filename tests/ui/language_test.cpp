@@ -3,6 +3,7 @@
 #include "tests/ui/dialog_test.h"
 #include "tests/ui/spoken.h"
 #include "tests/ui/underlined.h"
+#include "ui/equipment/round_rows.h"
 #include "ui/theme/text_size.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/language.h"
@@ -17,6 +18,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPointer>
 #include <QRegularExpression>
 #include <QTabBar>
 #include <array>
@@ -95,6 +97,20 @@ TEST_F(LanguageWindow, SpeaksGermanWithItsDecimalCommaAndItsDates)
     EXPECT_THAT(all, HasSubstr("Mär"));
 }
 
+TEST(UsualRounds, AreKeptInEnglishAndSaidInTheReadersLanguage)
+{
+    const German german;
+    ASSERT_TRUE(german.loaded());
+    std::vector<EditRow> rows = roundRows(usualRounds());
+    EXPECT_EQ(rows.at(0).cells.at(0), "Morgen");
+    EXPECT_EQ(rows.at(1).cells.at(0), "Abend");
+    rows.at(1).cells[0] = "Nach der Arbeit";
+    const auto kept = roundsOf(rows);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->at(0).label, "Morning");
+    EXPECT_EQ(kept->at(1).label, "Nach der Arbeit") << "as it was written";
+}
+
 TEST_F(LanguageWindow, UnderlinesNoLetterTwiceInGerman)
 {
     const German german;
@@ -136,11 +152,11 @@ QString unmarked(QString text)
     static const QRegularExpression marked(QStringLiteral("⟦[^⟦⟧]*⟧"));
     while (text.contains(marked))
         text.remove(marked);
-    static const QRegularExpression own(QStringLiteral(
-        "Pale|(Loop|Cabinet) (meter|beer|room)|Loop|Cabinet|coolant "
-        "loop|cabinet|holdband|gal\\b|Primary|Room|"
-        "Holdband|Denver|America|small|kWh|USD|°F|"
-        "morning|evening|Ferment|Crash|Alt\\+\\w|Ctrl\\+\\w|Shift|PDF|CSV|English|Deutsch|UTC"));
+    static const QRegularExpression own(
+        QStringLiteral("Pale|(Loop|Cabinet) (meter|beer|room)|Loop|Cabinet|coolant "
+                       "loop|cabinet|holdband|gal\\b|Primary|Room|"
+                       "Holdband|Denver|America|small|kWh|USD|°F|"
+                       "Ferment|Crash|Alt\\+\\w|Ctrl\\+\\w|Shift|PDF|CSV|English|Deutsch|UTC"));
     text.remove(own);
     static const QRegularExpression word(QStringLiteral("[A-Za-z]{3,}"));
     return word.match(text).captured();
@@ -230,8 +246,8 @@ TEST_F(LanguageWindow, HasNoTextOutsideTheCataloguesInItsDialogs)
                 continue;
             action->trigger();
             settle(*window);
-            for (auto* dialog : window->findChildren<QDialog*>()) {
-                if (!dialog->isVisible())
+            for (const QPointer<QDialog> dialog : window->findChildren<QDialog*>()) {
+                if (!dialog || !dialog->isVisible())
                     continue;
                 ++opened;
                 EXPECT_EQ(unmarked(dialog->windowTitle()).toStdString(), "") << wanted;

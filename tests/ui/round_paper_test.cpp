@@ -1,5 +1,6 @@
 // The round sheet on paper, and when a round is announced.
 #include "core/text/times.h"
+#include "tests/ui/spoken.h"
 #include "ui/rounds/paper_sheet.h"
 #include "ui/rounds/reminder.h"
 
@@ -41,6 +42,17 @@ TEST(PaperSheet, HasALineForEachRoundOfTwoWeeks)
     ASSERT_EQ(paper.lines.size(), 28);
     EXPECT_EQ(paper.lines.first(), "Thu 12 Mar · morning");
     EXPECT_EQ(paper.lines.last(), "Wed 25 Mar · evening");
+}
+
+TEST(PaperSheet, SpeaksTheReadersLanguage)
+{
+    const test::German german;
+    ASSERT_TRUE(german.loaded());
+    const PaperSheet paper = paperSheet(sheetAt(evening));
+    EXPECT_EQ(paper.title, "Rundgänge ab 12. März 2026");
+    EXPECT_EQ(paper.last.first(), "58,14");
+    EXPECT_EQ(paper.lines.first(), "Do. 12. März · morgens");
+    EXPECT_EQ(paper.lines.last(), "Mi. 25. März · abends");
 }
 
 TEST(PaperSheet, IsWrittenAsAPdfAndNeverHalf)

@@ -3,6 +3,7 @@
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
+#include "ui/words/words.h"
 
 #include <algorithm>
 #include <array>
@@ -98,7 +99,7 @@ std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most)
     for (double count = std::ceil(from / step - 1e-9); count * step <= to + 1e-9; count += 1.0) {
         const double day = count * step;
         ticks.push_back({origin + toMilliseconds(Hours{day * 24.0}),
-                         Phrase::tr("day %1").with(shortestText(day + 0.0)), false});
+                         Phrase::tr("day %1").with(shortestText(day + 0.0, decimalSign())), false});
     }
     return ticks;
 }

@@ -3,6 +3,7 @@
 #include "core/text/near.h"
 #include "core/text/phrase.h"
 #include "ui/equipment/window_rows.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <algorithm>
@@ -48,24 +49,26 @@ Result<RoundWindow> roundOf(const EditRow& row)
         if (!refused.isEmpty())
             return dataProblem(core(refused));
     }
-    return RoundWindow{core(row.cells[roundLabel].trimmed()), *typedMinute(row.cells[roundFrom]),
-                       *typedMinute(row.cells[roundTo])};
+    return RoundWindow{keptRound(row.cells[roundLabel].trimmed()),
+                       *typedMinute(row.cells[roundFrom]), *typedMinute(row.cells[roundTo])};
 }
 
 Done checkDay(const std::vector<RoundWindow>& rounds)
 {
     for (std::size_t i = 1; i < rounds.size(); ++i) {
         if (rounds[i].fromMinute < rounds[i - 1].toMinute)
-            return dataProblem(Phrase::tr("%1 begins before %2 is over")
-                                   .with(rounds[i].label, rounds[i - 1].label),
-                               Phrase::tr("rounds"), Phrase::tr("give each its own time"));
+            return dataProblem(
+                Phrase::tr("%1 begins before %2 is over")
+                    .with(core(roundWord(rounds[i].label)), core(roundWord(rounds[i - 1].label))),
+                Phrase::tr("rounds"), Phrase::tr("give each its own time"));
     }
     for (std::size_t i = 0; i < rounds.size(); ++i) {
         for (std::size_t k = 0; k < i; ++k) {
-            if (folded(rounds[i].label) == folded(rounds[k].label))
-                return dataProblem(Phrase::tr("two rounds are called %1").with(rounds[i].label),
-                                   Phrase::tr("rounds"),
-                                   Phrase::tr("call one of them something else"));
+            if (folded(core(roundWord(rounds[i].label))) ==
+                folded(core(roundWord(rounds[k].label))))
+                return dataProblem(
+                    Phrase::tr("two rounds are called %1").with(core(roundWord(rounds[i].label))),
+                    Phrase::tr("rounds"), Phrase::tr("call one of them something else"));
         }
     }
     return {};
@@ -88,8 +91,9 @@ std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds)
 {
     std::vector<EditRow> rows;
     for (const RoundWindow& round : rounds)
-        rows.push_back({{shown(round.label), clockOf(round.fromMinute), clockOf(round.toMinute)},
-                        static_cast<int>(rows.size())});
+        rows.push_back(
+            {{roundWord(round.label), clockOf(round.fromMinute), clockOf(round.toMinute)},
+             static_cast<int>(rows.size())});
     return rows;
 }
 

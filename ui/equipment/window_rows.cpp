@@ -94,7 +94,7 @@ std::optional<std::array<bool, 7>> typedDays(const QString& text)
     static const QRegularExpression dashes(QStringLiteral("\\s*[-\u2013]\\s*"));
     static const QRegularExpression gaps(QStringLiteral("[\\s,;]+"));
     QString plain = text.trimmed().toLower();
-    if (plain == everyDay() || plain == Words::tr("all"))
+    if (plain == everyDay().toLower() || plain == Words::tr("all").toLower())
         return std::array<bool, 7>{true, true, true, true, true, true, true};
     plain.replace(dashes, QStringLiteral("-"));
     std::array<bool, 7> days{};

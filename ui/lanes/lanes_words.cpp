@@ -95,8 +95,8 @@ QString groupWords(const std::vector<const review::LaneBar*>& bars, const Zone& 
             [](std::uint64_t n) { return Words::counted("%n still open", "%n still open", n); }),
     };
     counts.removeAll(QString());
-    return Words::tr("%1 batches, %2 – %3\n%4\nClick to zoom to them.")
-        .arg(bars.size())
+    return Words::counted("%n batches, %1 – %2\n%3\nClick to zoom to them.",
+                          "%n batch, %1 – %2\n%3\nClick to zoom to it.", bars.size())
         .arg(dayOf(bars.front()->span.start, zone), dayOf(bars.back()->span.end, zone),
              counts.join(QStringLiteral(", ")));
 }
@@ -109,8 +109,8 @@ QString roundsWords(const PlacedTick& tick, const Zone& zone)
                                : Words::tr("Read: %1").arg(at);
     const QString missed =
         tick.missed == 0 ? Words::tr("all read") : Words::tr("%1 of them missed").arg(tick.missed);
-    return Words::tr("%1 rounds, %2\n%3 – %4")
-        .arg(tick.rounds)
+    return Words::counted("%n rounds, %1\n%2 – %3", "%n round, %1\n%2 – %3",
+                          static_cast<std::size_t>(tick.rounds))
         .arg(missed, dayOf(tick.span.start, zone), dayOf(tick.span.end, zone));
 }
 

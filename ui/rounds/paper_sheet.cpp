@@ -1,8 +1,10 @@
 #include "ui/rounds/paper_sheet.h"
 
 #include "core/exchange/file_writer.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/rounds/round_entry.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <QBuffer>
@@ -107,10 +109,10 @@ private:
 PaperSheet paperSheet(const review::RoundsSheet& sheet)
 {
     PaperSheet paper;
-    const QLocale english(QLocale::English);
+    const QLocale locale = wordsLocale();
     const QDate first = qdate(sheet.zone.localDate(sheet.now));
-    paper.title =
-        Words::tr("Rounds from %1").arg(english.toString(first, QStringLiteral("d MMM yyyy")));
+    paper.title = Words::tr("Rounds from %1")
+                      .arg(locale.toString(first, Words::tr("d MMM yyyy", "pattern of a date")));
     for (const review::RoundRow& row : sheet.rows) {
         if (!row.toRead)
             continue;
@@ -118,9 +120,10 @@ PaperSheet paperSheet(const review::RoundsSheet& sheet)
         paper.last << (row.lastAt ? numberText(row.last, row.decimals) : QString());
     }
     for (int day = 0; day < daysOnPaper; ++day) {
-        const QString date = english.toString(first.addDays(day), QStringLiteral("ddd d MMM"));
+        const QString date =
+            locale.toString(first.addDays(day), Words::tr("ddd d MMM", "pattern of a date"));
         for (const RoundWindow& window : sheet.settings.rounds)
-            paper.lines << QStringLiteral("%1 · %2").arg(date, shown(window.label).toLower());
+            paper.lines << QStringLiteral("%1 · %2").arg(date, roundWordInLine(window.label));
     }
     return paper;
 }
@@ -149,7 +152,7 @@ Done writePaperSheet(const review::RoundsSheet& sheet, const QString& path)
         QPainter painter(&writer);
         paintPaperSheet(paperSheet(sheet), writer, painter);
         if (!painter.end())
-            return fileProblem("the round sheet could not be drawn", core(path));
+            return fileProblem(Phrase::tr("the round sheet could not be drawn"), core(path));
     }
     const QByteArray& bytes = buffer.data();
     return exchange::writeFile(core(path),

@@ -2,6 +2,7 @@
 
 #include "core/review/round_calendar.h"
 #include "ui/session/session.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <QDBusConnection>
@@ -84,7 +85,7 @@ void Reminder::take(const review::RoundsSheet& sheet)
     m_announced = due;
     const auto& windows = sheet.settings.rounds;
     const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, windows);
-    m_notify(Words::tr("%1 round").arg(shown(sheet.windowOf(round).label)),
+    m_notify(Words::tr("%1 round").arg(roundWord(sheet.windowOf(round).label)),
              Words::tr("The meters are to be read."));
 }
 

@@ -171,7 +171,8 @@ QString roundTitle(const review::RoundsSheet& sheet)
     const QString day =
         wordsLocale().toString(qdate(round.date), Words::tr("dddd d MMMM", "pattern of a date"));
     return Words::tr("%1 round · %2 · now %3")
-        .arg(shown(sheet.windowOf(round).label), day, shown(localClockText(sheet.now, sheet.zone)));
+        .arg(roundWord(sheet.windowOf(round).label), day,
+             shown(localClockText(sheet.now, sheet.zone)));
 }
 
 } // namespace holdband::ui

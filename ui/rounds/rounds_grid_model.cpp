@@ -1,6 +1,7 @@
 #include "ui/rounds/rounds_grid_model.h"
 
 #include "core/text/times.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -79,7 +80,7 @@ QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, i
         return {};
     const review::RoundColumn& round = m_sheet.columns[index];
     return shown(shortDateText(round.date)) + QLatin1Char('\n') +
-           shown(m_sheet.windowOf(round).label).toLower();
+           roundWordInLine(m_sheet.windowOf(round).label);
 }
 
 } // namespace holdband::ui

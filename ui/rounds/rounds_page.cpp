@@ -147,7 +147,7 @@ void RoundsPage::printPaper()
 
 void RoundsPage::refresh()
 {
-    const review::RoundsWish wish{m_time->typed(), m_grid->sheetsBack()};
+    const review::RoundsWish wish{m_time->typed(), m_grid->sheetsBack(), decimalSign()};
     m_session->ask<review::RoundsSheet>(
         this, [wish](const store::LogbookFile& file) { return review::reviewRounds(file, wish); },
         [this](Result<review::RoundsSheet> sheet) {

@@ -2,6 +2,7 @@
 
 #include "core/text/durations.h"
 #include "core/text/times.h"
+#include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
 #include <QStringList>
@@ -15,8 +16,9 @@ QString nextRound(const review::RoundsSheet& sheet)
     const Instant due = sheet.nextDue;
     if (sheet.dueNow)
         return Words::tr("%1 round is due now (Alt+1)")
-            .arg(shown(sheet.windowOf(review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds))
-                           .label));
+            .arg(roundWord(
+                sheet.windowOf(review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds))
+                    .label));
     const bool today = sheet.zone.localDate(due) == sheet.zone.localDate(sheet.now);
     const QString clock = shown(localClockText(due, sheet.zone));
     return today ? Words::tr("Next round due %1").arg(clock)

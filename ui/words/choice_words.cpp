@@ -5,6 +5,14 @@
 
 namespace holdband::ui {
 
+namespace {
+
+/// As usualRounds() calls them.
+constexpr const char* morning = "Morning";
+constexpr const char* evening = "Evening";
+
+} // namespace
+
 QLocale wordsLocale()
 {
     return QLocale(Words::tr("en", "the code of the language that this catalogue is in"));
@@ -37,6 +45,32 @@ QString stageKindWord(StageKind kind)
 QString meterEventWord(MeterEvent event)
 {
     return event == MeterEvent::rollover ? Words::tr("rollover") : Words::tr("reset");
+}
+
+QString roundWord(const std::string& label)
+{
+    if (label == morning)
+        return Words::tr("Morning", "a round");
+    return label == evening ? Words::tr("Evening", "a round") : shown(label);
+}
+
+QString roundWordInLine(const std::string& label)
+{
+    if (label == morning)
+        return Words::tr("morning", "a round, beside its date");
+    if (label == evening)
+        return Words::tr("evening", "a round, beside its date");
+    const bool english = wordsLocale().language() == QLocale::English;
+    return english ? shown(label).toLower() : shown(label); // elsewhere names are nouns
+}
+
+std::string keptRound(const QString& typed)
+{
+    for (const char* usual : {morning, evening}) {
+        if (typed.compare(roundWord(usual), Qt::CaseInsensitive) == 0)
+            return usual;
+    }
+    return core(typed);
 }
 
 QString vesselsWords(std::uint64_t count)

@@ -24,6 +24,13 @@ QString stageKindWord(StageKind kind);
 /// "rollover", "reset"
 QString meterEventWord(MeterEvent event);
 
+/// The usual rounds are kept in English and said in everybody's language; another name stays as it
+/// was written. "Morning"; inside a line "morning".
+QString roundWord(const std::string& label);
+QString roundWordInLine(const std::string& label);
+/// What the logbook keeps of a round's name as it was typed.
+std::string keptRound(const QString& typed);
+
 /// "1 vessel", "3 vessels"
 QString vesselsWords(std::uint64_t count);
 
