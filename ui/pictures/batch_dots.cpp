@@ -60,7 +60,7 @@ void BatchDotsPicture::paintSide(QPainter& painter, QRectF row, bool first,
     painter.setPen(QPen(look.colours().grid, 1.0));
     painter.drawLine(QPointF(row.left(), middle), QPointF(row.right(), middle));
     if (figures.low && figures.high) {
-        QColor pale = m_sides.colour(first);
+        QColor pale = m_sides.colour(first, look.colours());
         pale.setAlpha(60);
         painter.fillRect(QRectF(QPointF(x(row, *figures.low), middle - 9.0),
                                 QPointF(x(row, *figures.high), middle + 9.0)),
@@ -72,7 +72,7 @@ void BatchDotsPicture::paintSide(QPainter& painter, QRectF row, bool first,
         painter.drawLine(QPointF(at, middle - 10.0), QPointF(at, middle + 10.0));
     }
     painter.setPen(QPen(look.colours().card, 1.0));
-    painter.setBrush(m_sides.colour(first));
+    painter.setBrush(m_sides.colour(first, look.colours()));
     for (const review::BatchFigure& batch : figures.batches)
         painter.drawEllipse(QPointF(x(row, batch.value), middle), 5.0, 5.0);
     QFont bold = look.font;

@@ -98,7 +98,7 @@ void PairDeviationPicture::paint(QPainter& painter, QSizeF size, const PictureLo
     PlotFrame frame(painter, QRectF({}, size), range(), look);
     frame.setAcross({0.0, m_endMs / msAnHour});
     frame.leaveBelow(1);
-    frame.paintHeading(Words::tr("Deviation from target, %1").arg(shown(unitText(m_unit))),
+    frame.paintHeading(Words::tr("Deviation from target, %1").arg(shown(unitText(m_unit))), m_sides,
                        m_toleranceA == m_toleranceB
                            ? Words::tr("band ± %1").arg(numberText(m_toleranceA, 1))
                            : Words::tr("bands: A ± %1, B ± %2")
@@ -110,8 +110,8 @@ void PairDeviationPicture::paint(QPainter& painter, QSizeF size, const PictureLo
     frame.paintValueAxis();
     frame.paintDays(m_endMs / msAnHour);
     painter.setRenderHint(QPainter::Antialiasing);
-    paintLine(painter, frame, m_b, QPen(m_sides.colour(false), 1.2), look);
-    paintLine(painter, frame, m_a, QPen(m_sides.colour(true), 1.2), look);
+    paintLine(painter, frame, m_b, QPen(m_sides.colour(false, look.colours()), 1.2), look);
+    paintLine(painter, frame, m_a, QPen(m_sides.colour(true, look.colours()), 1.2), look);
 }
 
 } // namespace holdband::ui

@@ -61,7 +61,8 @@ PairEnergyPicture::PairEnergyPicture(const review::SideBySide& pair, PairSides s
 {
 }
 
-/// Where each began to crash, over the whole height.
+/// Where each began to crash. The later one's line starts beneath the earlier one's words, which
+/// it would run through.
 void PairEnergyPicture::paintCrashes(QPainter& painter, const PlotFrame& frame,
                                      const PictureLook& look) const
 {
@@ -71,10 +72,13 @@ void PairEnergyPicture::paintCrashes(QPainter& painter, const PlotFrame& frame,
         if (!crash || *crash <= 0.0 || *crash >= m_curve.back().elapsedHours)
             continue;
         const double x = frame.x(*crash);
+        const auto& other = first ? m_crashB : m_crashA;
+        const bool later = other && (first ? *crash > *other : *crash >= *other);
+        const double top = frame.plot().top() + (later ? 14.0 : 0.0);
         painter.setPen(QPen(look.colours().muted, 1.0, Qt::DotLine));
-        painter.drawLine(QPointF(x, frame.plot().top()), QPointF(x, frame.plot().bottom()));
+        painter.drawLine(QPointF(x, top), QPointF(x, frame.plot().bottom()));
         painter.setPen(m_sides.text(first, look.colours()));
-        painter.drawText(QPointF(x + 4.0, frame.plot().top() + (first ? 10.0 : 24.0)),
+        painter.drawText(QPointF(x + 4.0, top + 10.0),
                          first ? Words::tr("A’s crash") : Words::tr("B’s crash"));
     }
 }
@@ -92,16 +96,36 @@ double PairEnergyPicture::mostKwh() const
     return most > 0.0 ? most * 1.06 : 1.0;
 }
 
+/// "A 11.3", at the end of its line.
+QString PairEnergyPicture::endWords(bool first) const
+{
+    return QStringLiteral("%1 %2").arg(
+        first ? QStringLiteral("A") : QStringLiteral("B"),
+        numberText((first ? m_curve.back().a : m_curve.back().b).value, 1));
+}
+
+QString PairEnergyPicture::ratioWords() const
+{
+    const auto& ratio = m_curve.back().ratio;
+    return ratio ? QStringLiteral("%1 ×").arg(numberText(ratio->value, 2)) : QString();
+}
+
+/// The same in both panels, so that they share the days.
+double PairEnergyPicture::endRoom(const QFontMetrics& metrics) const
+{
+    int widest = 0;
+    for (const QString& words : {endWords(true), endWords(false), ratioWords()})
+        widest = std::max(widest, metrics.horizontalAdvance(words));
+    return widest + 12.0;
+}
+
 void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
 {
     PlotFrame frame(painter, box, {0.0, mostKwh()}, look);
-    const auto endWords = [&](const QString& name, const Bounded& figure) {
-        return QStringLiteral("%1 %2").arg(name, numberText(figure.value, 1));
-    };
-    const QString a = endWords(QStringLiteral("A"), m_curve.back().a);
-    const QString b = endWords(QStringLiteral("B"), m_curve.back().b);
+    const QString a = endWords(true);
+    const QString b = endWords(false);
     const QFontMetrics metrics(frame.bold());
-    frame.leaveRight(std::max(metrics.horizontalAdvance(a), metrics.horizontalAdvance(b)) + 12.0);
+    frame.leaveRight(endRoom(metrics));
     const QString names = Words::tr("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
     frame.setAcross({0.0, m_curve.back().elapsedHours});
     frame.paintHeading(Words::tr("Energy since %1, kWh").arg(m_since),
@@ -110,11 +134,12 @@ void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const Pictu
     frame.paintValueAxis();
     paintCrashes(painter, frame, look);
     painter.setRenderHint(QPainter::Antialiasing);
-    paintBounded(painter, frame, m_curve,
-                 {[](const RatioPoint& point) { return &point.a; }, m_sides.colour(true)});
     paintBounded(
         painter, frame, m_curve,
-        {[](const RatioPoint& point) { return &point.b; }, m_sides.colour(false), Qt::DashLine});
+        {[](const RatioPoint& point) { return &point.a; }, m_sides.colour(true, look.colours())});
+    paintBounded(painter, frame, m_curve,
+                 {[](const RatioPoint& point) { return &point.b; },
+                  m_sides.colour(false, look.colours()), Qt::DashLine});
     // The two words stand apart even where the lines end together.
     double yA = frame.y(m_curve.back().a.value) + 4.0;
     double yB = frame.y(m_curve.back().b.value) + 4.0;
@@ -145,12 +170,7 @@ void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureL
     }
     const double margin = 0.15 * std::max(most - least, 0.2);
     PlotFrame frame(painter, box, {std::max(0.0, least - margin), most + margin}, look);
-    const QString end = m_curve.back().ratio
-                            ? QStringLiteral("%1 ×").arg(numberText(m_curve.back().ratio->value, 2))
-                            : QString();
-    const QFontMetrics metrics(frame.bold());
-    frame.leaveRight(std::max(metrics.horizontalAdvance(end), metrics.horizontalAdvance("A 00.0")) +
-                     12.0);
+    frame.leaveRight(endRoom(QFontMetrics(frame.bold())));
     frame.leaveBelow(1);
     frame.paintHeading(Words::tr("A’s energy ÷ B’s at the same age"),
                        Words::tr("pale: the bounds"));
@@ -168,7 +188,8 @@ void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureL
     painter.setFont(frame.bold());
     painter.setPen(look.colours().text);
     painter.drawText(
-        QPointF(frame.plot().right() + 6.0, frame.y(m_curve.back().ratio->value) + 4.0), end);
+        QPointF(frame.plot().right() + 6.0, frame.y(m_curve.back().ratio->value) + 4.0),
+        ratioWords());
 }
 
 void PairEnergyPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const

@@ -6,6 +6,7 @@
 #include "ui/pictures/pair_sides.h"
 #include "ui/pictures/picture.h"
 
+#include <QFontMetrics>
 #include <vector>
 
 namespace holdband::ui {
@@ -24,7 +25,9 @@ private:
     void paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const;
     void paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const;
     double mostKwh() const;
-
+    QString endWords(bool first) const;
+    QString ratioWords() const;
+    double endRoom(const QFontMetrics& metrics) const;
     void paintCrashes(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
 
     std::vector<analysis::RatioPoint> m_curve;

@@ -13,7 +13,13 @@ struct PairSides {
     int colourA = 0; ///< of setupColour
     int colourB = 1;
 
-    QColor colour(bool first) const { return setupColour(first ? colourA : colourB); }
+    /// Of lines, bars and dots; on a dark ground lightened as the words are, since the blue would
+    /// sink into it.
+    QColor colour(bool first, const Colours& colours) const
+    {
+        const bool dark = colours.card.lightness() < 128;
+        return dark ? text(first, colours) : setupColour(first ? colourA : colourB);
+    }
     QColor text(bool first, const Colours& colours) const
     {
         return setupText(first ? colourA : colourB, colours);

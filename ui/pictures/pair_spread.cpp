@@ -8,6 +8,7 @@
 
 #include <QFontMetricsF>
 #include <algorithm>
+#include <cmath>
 
 namespace holdband::ui {
 
@@ -53,7 +54,7 @@ double PairSpreadPicture::mostShare() const
         for (std::size_t bin = 0; *each && bin < (*each)->binMs.size(); ++bin)
             most = std::max(most, (*each)->share(bin));
     }
-    return most > 0.0 ? most : 1.0;
+    return most > 0.0 ? 1.06 * most : 1.0;
 }
 
 void PairSpreadPicture::paintTolerance(QPainter& painter, QRectF box, double tolerance,
@@ -78,7 +79,7 @@ void PairSpreadPicture::paintSide(QPainter& painter, QRectF box, bool first,
         const QRectF bar(QPointF(x(box, all->edges[bin]) + 0.5, box.bottom() - height),
                          QPointF(x(box, all->edges[bin + 1]) - 0.5, box.bottom()));
         if (height > 0.0)
-            painter.fillRect(bar.intersected(box), m_sides.colour(first));
+            painter.fillRect(bar.intersected(box), m_sides.colour(first, look.colours()));
     }
     painter.setPen(look.colours().fieldEdge);
     painter.drawLine(box.bottomLeft(), box.bottomRight());
@@ -99,9 +100,14 @@ void PairSpreadPicture::paintAxis(QPainter& painter, QRectF box, const PictureLo
     painter.setFont(smallFont(look.font));
     painter.setPen(look.colours().muted);
     const QFontMetricsF metrics(painter.font());
-    const auto ticks = valueTicks(inUnit(m_low), inUnit(m_high),
-                                  std::max(3, static_cast<int>(box.width() / 70.0)));
-    const int decimals = decimalsOf(ticks);
+    auto ticks = valueTicks(inUnit(m_low), inUnit(m_high),
+                            std::max(3, static_cast<int>(box.width() / 70.0)));
+    const double edge = inUnit(std::max(m_toleranceA, m_toleranceB));
+    int decimals = decimalsOf(ticks);
+    if (ticks.size() < 5) { // too few to tell where the band ends
+        ticks = {-edge, 0.0, edge};
+        decimals = edge == std::round(edge) ? 0 : 1;
+    }
     for (const double tick : ticks) {
         const double at =
             box.left() + (tick - inUnit(m_low)) / (inUnit(m_high) - inUnit(m_low)) * box.width();
@@ -117,7 +123,7 @@ void PairSpreadPicture::paint(QPainter& painter, QSizeF size, const PictureLook&
     PlotFrame frame(painter, QRectF({}, size), {0.0, 1.0}, look);
     frame.leaveBelow(1);
     frame.paintHeading(Words::tr("Time spent at each deviation, %1").arg(shown(unitText(m_unit))),
-                       Words::tr("green: the band"));
+                       m_sides, Words::tr("green: the band"));
     const QRectF plot = frame.plot();
     const double half = (plot.height() - 8.0) / 2.0;
     paintSide(painter, {plot.left(), plot.top(), plot.width(), half}, true, look);

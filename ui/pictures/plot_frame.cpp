@@ -58,6 +58,45 @@ void PlotFrame::paintHeading(const QString& heading, const QString& remark)
     m_painter.drawText(QPointF(m_box.right() - 6.0 - width, base), remark);
 }
 
+void PlotFrame::paintHeading(const QString& heading, const PairSides& sides, const QString& remark)
+{
+    const QFontMetrics metrics(small());
+    const QString a = QStringLiteral("A ") + sides.a;
+    const QString b = QStringLiteral("B ") + sides.b;
+    const double marks = 2.0 * (0.7 * metrics.ascent() + 4.0 * metrics.horizontalAdvance(u' '));
+    const double names = metrics.horizontalAdvance(a) + metrics.horizontalAdvance(b) + marks;
+    const double room = m_box.width() - QFontMetrics(bold()).horizontalAdvance(heading) - 26.0;
+    // The names matter more than the remark.
+    const double remarked = metrics.horizontalAdvance(remark);
+    const bool both = names + remarked <= room;
+    paintHeading(heading, both ? remark : QString());
+    const double wide = std::min(names, room);
+    if (wide < 2.0 * marks)
+        return;
+    const double base = m_box.top() + 4.0 + QFontMetrics(bold()).ascent();
+    double x = m_box.right() - 6.0 - wide - (both ? remarked : 0.0);
+    const int each = names <= room ? metrics.horizontalAdvance(a) + metrics.horizontalAdvance(b)
+                                   : static_cast<int>((wide - marks) / 2.0);
+    for (const bool first : {true, false})
+        x = paintSide(x, base, first, sides,
+                      metrics.elidedText(first ? a : b, Qt::ElideRight, each));
+}
+
+/// Where the next one begins.
+double PlotFrame::paintSide(double x, double base, bool first, const PairSides& sides,
+                            const QString& name)
+{
+    const QFontMetrics metrics(small());
+    const double square = 0.7 * metrics.ascent();
+    const double gap = metrics.horizontalAdvance(u' ');
+    m_painter.fillRect(QRectF(x, base - square, square, square),
+                       sides.colour(first, m_look.colours()));
+    m_painter.setFont(small());
+    m_painter.setPen(sides.text(first, m_look.colours()));
+    m_painter.drawText(QPointF(x + square + gap, base), name);
+    return x + square + 4.0 * gap + metrics.horizontalAdvance(name);
+}
+
 void PlotFrame::paintValueAxis()
 {
     m_painter.setFont(small());

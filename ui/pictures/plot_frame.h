@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/charts/panel_art.h"
+#include "ui/pictures/pair_sides.h"
 #include "ui/pictures/picture.h"
 
 namespace holdband::ui {
@@ -24,6 +25,9 @@ public:
     double y(double value) const;
 
     void paintHeading(const QString& heading, const QString& remark = {});
+    /// With the names of both, each behind a square of its colour, before the remark. Names that
+    /// are too long are cut.
+    void paintHeading(const QString& heading, const PairSides& sides, const QString& remark);
     void paintValueAxis();
     /// Days of elapsed time along the bottom.
     void paintDays(double hours);
@@ -31,6 +35,9 @@ public:
     void paintAcross(const QString& words = {});
 
 private:
+    double paintSide(double x, double base, bool first, const PairSides& sides,
+                     const QString& name);
+
     QPainter& m_painter;
     QRectF m_box;
     QRectF m_plot;

@@ -20,14 +20,15 @@ TotalCostPicture::TotalCostPicture(const review::MoneyWords& money, std::size_t 
     m_last = money.lastBatch;
 }
 
-void TotalCostPicture::paintSide(QPainter& painter, const PlotFrame& frame, bool first) const
+void TotalCostPicture::paintSide(QPainter& painter, const PlotFrame& frame, bool first,
+                                 const PictureLook& look) const
 {
     const analysis::SideCost& cost = first ? m_scenario.a : m_scenario.b;
     if (cost.perBatch.bounded() && std::isfinite(*cost.perBatch.high)) {
         const auto at = [&](double perBatch) {
             return QPointF(frame.x(m_last), frame.y(cost.parts + perBatch * m_last));
         };
-        QColor pale = m_sides.colour(first);
+        QColor pale = m_sides.colour(first, look.colours());
         pale.setAlpha(50);
         painter.setPen(Qt::NoPen);
         painter.setBrush(pale);
@@ -35,7 +36,7 @@ void TotalCostPicture::paintSide(QPainter& painter, const PlotFrame& frame, bool
                                          at(*cost.perBatch.high), at(*cost.perBatch.low)}},
                                        frame.plot()));
     }
-    painter.setPen(QPen(m_sides.colour(first), 2.0, penStyle(first)));
+    painter.setPen(QPen(m_sides.colour(first, look.colours()), 2.0, penStyle(first)));
     painter.drawLine(QPointF(frame.x(0.0), frame.y(cost.after(0.0))),
                      QPointF(frame.x(m_last), frame.y(cost.after(m_last))));
     QFont bold = frame.bold();
@@ -83,8 +84,8 @@ void TotalCostPicture::paint(QPainter& painter, QSizeF size, const PictureLook& 
     frame.paintValueAxis();
     frame.paintAcross(Words::tr("batches"));
     painter.setRenderHint(QPainter::Antialiasing);
-    paintSide(painter, frame, true);
-    paintSide(painter, frame, false);
+    paintSide(painter, frame, true, look);
+    paintSide(painter, frame, false, look);
     paintCrossing(painter, frame, look);
     painter.setFont(frame.bold());
     double yA = frame.y(m_scenario.a.after(m_last)) + metrics.ascent() / 2.0 - 1.0;

@@ -19,7 +19,8 @@ public:
     double heightFor(double width) const override { return 0.5 * width; }
 
 private:
-    void paintSide(QPainter& painter, const PlotFrame& frame, bool first) const;
+    void paintSide(QPainter& painter, const PlotFrame& frame, bool first,
+                   const PictureLook& look) const;
     void paintCrossing(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
 
     review::CostScenario m_scenario;

@@ -51,7 +51,7 @@ ValueRange WeatherPicture::powers() const
 
 /// The line over the lifts that were seen, and the 95 % interval of the mean.
 void WeatherPicture::paintModel(QPainter& painter, const PlotFrame& frame, const LiftModel& model,
-                                bool first) const
+                                bool first, const PictureLook& look) const
 {
     if (!model.fit)
         return;
@@ -66,13 +66,13 @@ void WeatherPicture::paintModel(QPainter& painter, const PlotFrame& frame, const
         lower << QPointF(x, frame.y(mean.low()));
     }
     std::reverse(lower.begin(), lower.end());
-    QColor pale = m_sides.colour(first);
+    QColor pale = m_sides.colour(first, look.colours());
     pale.setAlpha(50);
     painter.setPen(Qt::NoPen);
     painter.setBrush(pale);
     painter.drawPolygon(areaInside(upper + lower, frame.plot()));
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(m_sides.colour(first), 2.0, penStyle(first)));
+    painter.setPen(QPen(m_sides.colour(first, look.colours()), 2.0, penStyle(first)));
     for (const QPolygonF& part : lineInside(line, frame.plot()))
         painter.drawPolyline(part);
 }
@@ -82,7 +82,7 @@ void WeatherPicture::paintPoints(QPainter& painter, const PlotFrame& frame, cons
                                  bool first, const PictureLook& look) const
 {
     painter.setPen(QPen(look.colours().card, 0.8));
-    painter.setBrush(m_sides.colour(first));
+    painter.setBrush(m_sides.colour(first, look.colours()));
     for (const analysis::WeatherPair& pair : model.pairs) {
         const QPointF at(frame.x(inUnit(pair.liftK)), frame.y(pair.watts));
         if (first)
@@ -118,8 +118,8 @@ void WeatherPicture::paint(QPainter& painter, QSizeF size, const PictureLook& lo
     frame.paintAcross(Words::tr("room warmer than the beer, %1").arg(shown(unitText(m_unit))));
     painter.setRenderHint(QPainter::Antialiasing);
     paintReference(painter, frame, look);
-    paintModel(painter, frame, m_a, true);
-    paintModel(painter, frame, m_b, false);
+    paintModel(painter, frame, m_a, true, look);
+    paintModel(painter, frame, m_b, false, look);
     paintPoints(painter, frame, m_a, true, look);
     paintPoints(painter, frame, m_b, false, look);
 }

@@ -24,7 +24,7 @@ private:
     ValueRange lifts() const; ///< in the display's unit
     ValueRange powers() const;
     void paintModel(QPainter& painter, const PlotFrame& frame, const analysis::LiftModel& model,
-                    bool first) const;
+                    bool first, const PictureLook& look) const;
     void paintPoints(QPainter& painter, const PlotFrame& frame, const analysis::LiftModel& model,
                      bool first, const PictureLook& look) const;
     void paintReference(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
