@@ -29,6 +29,8 @@ std::string headText(const SideBySide& review)
                        "\n" + review.temperatureSentence + "\n";
     if (!review.ofSetups && review.alignment.stage)
         text += "Counted from " + review.alignment.words + ".\n";
+    if (!review.alignment.scope.empty())
+        text += review.alignment.scope + "\n";
     if (review.ofSetups)
         text += "Batches of " + review.a + ": " + joined(review.batchesA) + ". Of " + review.b +
                 ": " + joined(review.batchesB) + ".\n";
@@ -50,7 +52,7 @@ std::string notesText(const SideBySide& review)
         return {};
     std::string text = "\nHow fair is this?\n";
     for (const review::NoteWords& note : review.notes)
-        text += "  " + note.measure + ": " + note.note + "; " + note.effect + ".\n";
+        text += "  " + note.title + ": " + note.note + "; " + note.effect + ".\n";
     return text;
 }
 

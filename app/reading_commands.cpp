@@ -1,8 +1,8 @@
 // Commands that read: they work while the logbook is open for writing elsewhere.
 #include "app/commands.h"
-#include "app/logbook_call.h"
 #include "app/compare_json.h"
 #include "app/compare_text.h"
+#include "app/logbook_call.h"
 #include "app/results_json.h"
 #include "app/results_text.h"
 

@@ -19,6 +19,13 @@ Problem wrong(std::string what, std::string remedy)
     return {ProblemKind::call, std::move(what), {}, std::move(remedy)};
 }
 
+/// The end of it, where a name is as long as none should be.
+std::string shortened(const std::string& name)
+{
+    constexpr std::size_t most = 120;
+    return name.size() <= most ? name : "…" + name.substr(name.size() - most);
+}
+
 Result<std::optional<QPageSize>> paperOf(const Call& call)
 {
     const auto name = call.value("paper");
@@ -38,7 +45,8 @@ Result<QSize> sizeOf(const Call& call)
     const auto text = call.value("size");
     if (!text)
         return report::landscape;
-    const QStringList sides = QString::fromStdString(*text).split(QLatin1Char('x'));
+    const QStringList sides = QString::fromStdString(*text).split(
+        QLatin1Char('x'), Qt::KeepEmptyParts, Qt::CaseInsensitive);
     bool first = false;
     bool second = false;
     const QSize size =
@@ -47,16 +55,33 @@ Result<QSize> sizeOf(const Call& call)
         return side >= report::leastSide && side <= report::mostSide;
     };
     if (!first || !second || !fits(size.width()) || !fits(size.height()))
-        return failure(wrong("the size \"" + *text + "\" is none",
+        return failure(wrong("\"" + *text + "\" is no size that a picture can have",
                              "write width x height in pixels, " +
                                  std::to_string(report::leastSide) + " to " +
                                  std::to_string(report::mostSide) + " each: --size 1080x1920"));
     return size;
 }
 
+/// An option that the form makes no use of is a slip.
+Done checkUses(const Call& call, report::Form form)
+{
+    using report::Form;
+    const bool picture = form == Form::png || form == Form::svg;
+    if (call.has("paper") && form != Form::pdf)
+        return failure(wrong("--paper is for PDF", "leave it out, or end the file in .pdf"));
+    if (call.has("size") && !picture)
+        return failure(wrong("--size is for pictures", "leave it out, or end the file in .png"));
+    if (call.has("dark") && !picture && form != Form::html)
+        return failure(wrong("--dark is for pictures and HTML: paper is light", "leave it out"));
+    if ((call.has("from") || call.has("only")) && call.argumentCount() < 3)
+        return failure(wrong("--from and --only are for two side by side", "name both"));
+    return {};
+}
+
 Result<report::Wish> wishOf(const Call& call)
 {
     report::Wish wish;
+    wish.counting = {call.value("from"), call.values("only")};
     for (int i = 1; i < call.argumentCount(); ++i)
         wish.names.push_back(call.argument(i));
     const auto out = call.value("out");
@@ -65,9 +90,11 @@ Result<report::Wish> wishOf(const Call& call)
     wish.path = *out;
     const auto form = report::formNamed(wish.path);
     if (!form)
-        return failure(wrong("the ending of " + wish.path + " says no form of a report",
-                             "end it in .pdf, .html, .csv, .png or .svg"));
+        return failure(
+            wrong("no form of a report is said by the ending of \"" + shortened(wish.path) + "\"",
+                  "end it in .pdf, .html, .csv, .png or .svg"));
     wish.form = *form;
+    HOLDBAND_TRY(checkUses(call, *form));
     auto paper = paperOf(call);
     HOLDBAND_TRY(paper);
     auto size = sizeOf(call);
@@ -126,7 +153,11 @@ std::vector<Command> reportCommands()
          option("paper", "of a PDF: a4 or letter; else the usual one of the logbook's units",
                 "NAME"),
          option("size", "of a picture in pixels, such as 1080x1920; else 1920x1080", "WxH"),
-         option("dark", "pictures and HTML on a dark ground")},
+         option("dark", "pictures and HTML on a dark ground"),
+         option("from",
+                "of two batches: count from the start of that stage, instead of from pitching",
+                "STAGE"),
+         option("only", "of two setups: take only that batch; may be repeated", "BATCH")},
         {},
         true};
     command.run = [named = command](const Call& call) { return writeReport(call, named); };

@@ -256,7 +256,9 @@ int import(const Call& call)
     auto options = importOptionsFrom(call);
     if (!options)
         return fail(options.error());
-    auto logbook = openForWriting(call.argument(0));
+    auto logbook = options->dryRun
+                       ? store::LogbookFile::open(call.argument(0), store::Access::write)
+                       : openForWriting(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
     auto imported = intake::importLog(**logbook, *options);

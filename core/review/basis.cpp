@@ -34,6 +34,23 @@ std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
                       [&](Instant at) { return at >= input.span.start && at <= input.span.end; }));
 }
 
+/// What the review itself knows of it.
+Basis begunBasis(const RunReview& review)
+{
+    const Batch& batch = review.batch();
+    Basis basis;
+    basis.batch = batch.name;
+    basis.span = review.input.span;
+    basis.judgedTo = review.input.judgedTo;
+    basis.coverage = review.figures.judged.asPlanned.totals.coverage();
+    basis.tolerance = batch.tolerance;
+    basis.gapLimit = review.input.judging.gapLimit;
+    basis.usualGapLimit = !batch.gapLimit;
+    basis.grace = batch.grace;
+    basis.coverageNeeded = review.input.settings.coverageNeeded;
+    return basis;
+}
+
 } // namespace
 
 Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review)
@@ -42,7 +59,7 @@ Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review
     HOLDBAND_TRY(sensors);
     auto meters = store::readMeters(logbook);
     HOLDBAND_TRY(meters);
-    Basis basis;
+    Basis basis = begunBasis(review);
     for (const std::string& name : sensorNames(review.batch())) {
         const auto found = std::find_if(sensors->begin(), sensors->end(),
                                         [&](const Sensor& sensor) { return sensor.name == name; });
@@ -60,6 +77,20 @@ Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review
             basis.meters.push_back(std::move(meter));
     }
     return basis;
+}
+
+Result<std::vector<Basis>> basesOf(const store::LogbookFile& logbook,
+                                   const std::vector<std::string>& batches)
+{
+    std::vector<Basis> bases;
+    for (const std::string& name : batches) {
+        auto review = reviewRun(logbook, name);
+        HOLDBAND_TRY(review);
+        auto basis = basisOf(logbook, *review);
+        HOLDBAND_TRY(basis);
+        bases.push_back(std::move(*basis));
+    }
+    return bases;
 }
 
 } // namespace holdband::review

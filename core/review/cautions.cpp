@@ -32,7 +32,8 @@ std::vector<std::string> cautionsFor(const Setup& setup)
     if (speaksOf(kind, {"cabinet", "freezer", "fridge", "refrigerator", "chamber", "keezer",
                         "schrank", "truhe", "kammer"})) {
         add(Phrase::tr("A closed cabinet fills with carbon dioxide: air it before you lean in."));
-        add(Phrase::tr("A full fermenter weighs over 20 kg: do not lift it over an edge alone."));
+        add(Phrase::tr(
+            "A full fermenter weighs over 20 kg (44 lb): do not lift it over an edge alone."));
     }
     add(Phrase::tr("Carbon dioxide gathers in closed and low rooms: let air through."));
     add(Phrase::tr("Sealed refrigeration circuits are opened by certified people only; local codes "

@@ -166,6 +166,9 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
         auto review =
             reviewRun(logbook, batch.name, decimalSign); // its readings are let go of again
         HOLDBAND_TRY(review);
+        auto basis = basisOf(logbook, *review);
+        HOLDBAND_TRY(basis);
+        season.bases.push_back(std::move(*basis));
         season.batches.push_back(lineOf(*review));
         addUp(season, season.batches.back());
         for (const std::string& finding : review->findings)

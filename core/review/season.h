@@ -3,6 +3,7 @@
 
 #include "core/analysis/verdict.h"
 #include "core/analysis/weather.h"
+#include "core/review/basis.h"
 #include "core/review/run_review.h"
 
 #include <optional>
@@ -36,6 +37,7 @@ struct Season {
     Zone zone;
     Setup setup;
     std::vector<SeasonLine> batches; ///< in order of pitching
+    std::vector<Basis> bases;        ///< what each of them rests on
     /// Sums over the batches. A batch that is not metered adds nothing; `metered` counts the
     /// others.
     analysis::EnergyFigure energy;

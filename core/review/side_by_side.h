@@ -54,6 +54,7 @@ struct Alignment {
     std::string words;                ///< "pitching", "the start of Crash"
     std::vector<std::string> offered; ///< labels of stages that both have, in A's order
     double commonHours = 0.0;         ///< elapsed time from there that is metered in both
+    std::string scope; ///< of batches, a sentence: which figures are over which time; may be empty
 };
 
 /// One batch's figure of one measure, for the dots.

@@ -92,6 +92,18 @@ Done align(SideBySide& review, const SideBySideRequest& request, const LoadedRun
             : Phrase::tr("in both there are %1; or align from pitching").with(joined(offered)));
 }
 
+/// Which figures are over which time.
+std::string scopeOf(const SideBySide& review)
+{
+    if (review.alignment.stage)
+        return Phrase::tr("Energy, its cost and mean power are counted from there; temperature, "
+                          "settling and fairness are of the whole runs.");
+    if (!review.deviations.crashA || !review.deviations.crashB)
+        return {};
+    return Phrase::tr("Before the crash and the crash are each compared over as much of it as both "
+                      "have, so they need not add up.");
+}
+
 Result<SidePairs> batchPairs(SideReader& reader, const Batch& batch)
 {
     auto setup = loadSetup(reader.logbook, reader.snapshot, *reader.snapshot.setup(batch.setup));
@@ -123,6 +135,7 @@ Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Bat
     addLines(review, reader.manner, comparison.notes);
     addCharts(review, *left, *analysis::alignedStart(left->contender(), from), *right,
               *analysis::alignedStart(right->contender(), from));
+    review.alignment.scope = scopeOf(review);
     review.temperatureSentence = temperatureSentenceOfBatches(review, reader.manner, *left, *right);
     review.energySentence = energySentence(
         review, reader.manner,

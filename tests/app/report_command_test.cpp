@@ -228,6 +228,10 @@ TEST_F(ReportCommandTest, WrongCallsAreTwo)
           {"Worked", "--out", "r.png", "--size", "12x12"},
           {"Worked", "--out", "r.png", "--size", "big"},
           {"Worked", "--out", "r.pdf", "--paper", "a0"},
+          {"Worked", "--out", "r.png", "--paper", "a4"},
+          {"Worked", "--out", "r.pdf", "--size", "1920x1080"},
+          {"Worked", "--out", "r.csv", "--dark"},
+          {"Worked", "--out", "r.pdf", "--from", "Primary"},
           {"--out", "r.pdf"},
           {"Worked", "a", "b", "--out", "r.pdf"}}) {
         const Outcome outcome = report(arguments);

@@ -88,8 +88,10 @@ TEST(OpenRun, EnergyGoesOnToTheLastRoundWhileTheJudgingWaitsForTheLog)
 TEST(RunFindings, AMeterThatNobodyReadIsSaid)
 {
     const DescribedLogbook files;
-    EXPECT_EQ(findings(files, described("", R"({"name":"M","setup":"S"})", "")),
-              std::vector<std::string>{"No meter of this setup was read during the batch."});
+    EXPECT_EQ(
+        findings(files, described("", R"({"name":"M","setup":"S"})", "")),
+        (std::vector<std::string>{
+            "No meter of this setup was read twice during the batch, so nothing was metered."}));
 }
 
 TEST(Oddities, MoreBatchesThanVesselsAreNamed)

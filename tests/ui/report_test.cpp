@@ -11,6 +11,7 @@
 #include "ui/report/html_renderer.h"
 #include "ui/report/pdf_renderer.h"
 #include "ui/report/plain_text.h"
+#include "ui/theme/colours.h"
 #include "ui/words/words.h"
 
 #include <QFile>
@@ -163,6 +164,57 @@ TEST_F(ReportTest, TwoBatchesSideBySideHaveEveryPartOfTheScreen)
                                                   "Judgement sheet", "Computed from"}));
 }
 
+TEST_F(ReportTest, OfSeveralBatchesItIsSaidWhatEachRestsOn)
+{
+    const char* const table = "What each batch rests on";
+    const auto review = review::reviewRun(*m_logbook, "Pale 1");
+    ASSERT_TRUE(review);
+    const double coverage = *review->figures.judged.asPlanned.totals.coverage();
+    const Rows season = parsed(asCsv(of({"Loop"})));
+    EXPECT_EQ(value(season, table, "Pale 1", "seen").toDouble(), coverage);
+    EXPECT_THAT(value(season, table, "Pale 1", "sensors").toStdString(),
+                HasSubstr("Loop beer, good to ± 0.36 °F"));
+    EXPECT_EQ(value(season, table, "Pale 1", "limits"),
+              "band ± 3 °F; gap limit 1 h 30 min (3 × the median interval); grace none: every "
+              "excursion counts; coverage needed 90 %");
+    const Rows pair = parsed(asCsv(of({"Pale 1", "Pale 2"})));
+    EXPECT_EQ(value(pair, table, "A · Pale 1", "seen").toDouble(), coverage);
+    EXPECT_NE(value(pair, table, "B · Pale 2", "meters"), QString());
+}
+
+TEST_F(ReportTest, TwoBatchesAreCountedFromAStage)
+{
+    const auto document = compose(*m_logbook, {"Pale 1", "Pale 2"}, {"Primary", {}});
+    ASSERT_TRUE(document) << document.error().sentence();
+    const std::string page = asHtml(*document, ui::Scheme::light).toStdString();
+    EXPECT_THAT(page, HasSubstr("Counted from the start of Primary;"));
+    EXPECT_THAT(page, HasSubstr("are of the whole runs."));
+    const auto none = compose(*m_logbook, {"Pale 1", "Pale 2"}, {"Crash", {}});
+    ASSERT_FALSE(none);
+    EXPECT_THAT(none.error().sentence(), HasSubstr("there is no stage \"Crash\" in both"));
+}
+
+TEST_F(ReportTest, TheBoundsOfTheMeasuresAreAmongTheFigures)
+{
+    const auto review = review::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
+    ASSERT_TRUE(review);
+    const Rows rows = parsed(asCsv(of({"Pale 1", "Pale 2"})));
+    const analysis::Measure& energy = review->measures.at(0);
+    ASSERT_TRUE(energy.a && energy.a->low && energy.ratio && energy.ratio->high);
+    EXPECT_EQ(value(rows, "Bounds of the measures", "energy_kwh", "A, least").toDouble(),
+              *energy.a->low);
+    EXPECT_EQ(value(rows, "Bounds of the measures", "energy_kwh", "A ÷ B, most").toDouble(),
+              *energy.ratio->high);
+}
+
+TEST_F(ReportTest, ANumberAndItsUnitStayOnOneLine)
+{
+    EXPECT_EQ(unbroken("8.94 kWh (3.89 – 13.99), worst 3.1 °F past, 68.2 % of 3 h 8 min"),
+              "8.94\u00A0kWh (3.89\u00A0–\u2060\u00A013.99), worst 3.1\u00A0°F past, "
+              "68.2\u00A0% of 3\u00A0h 8\u00A0min");
+    EXPECT_EQ(unbroken("Ale 3 and 2 wide"), "Ale 3 and 2 wide");
+}
+
 TEST_F(ReportTest, TheFiguresOfAJudgementAreThoseOfTheReview)
 {
     const auto review = review::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
@@ -219,6 +271,20 @@ TEST_F(ReportTest, APageIsWellFormedAndHasEveryBlock)
     EXPECT_EQ(tags.count("table"), tables);
     EXPECT_EQ(tags.count("caption"), tables);
     EXPECT_EQ(tags.count("h2"), headings);
+}
+
+TEST_F(ReportTest, ADarkPageIsLightOnPaper)
+{
+    const Document document = of({"Pale 1"});
+    const QString dark = QString::fromUtf8(asHtml(document, ui::Scheme::dark));
+    const QString darkCard = ui::coloursOf(ui::Scheme::dark).card.name();
+    const QString lightCard = ui::coloursOf(ui::Scheme::light).card.name();
+    const qsizetype print = dark.indexOf(QStringLiteral("@media print"));
+    ASSERT_GT(print, 0);
+    EXPECT_LT(dark.indexOf(QStringLiteral("--card: ") + darkCard), print);
+    EXPECT_GT(dark.indexOf(QStringLiteral("--card: ") + lightCard), print);
+    EXPECT_EQ(dark.count(QStringLiteral("<svg")), 2) << "one for the screen, one for paper";
+    EXPECT_EQ(dark.count(QStringLiteral("<div class=\"paper\">")), 1);
 }
 
 TEST_F(ReportTest, EverySubjectTakesEveryForm)
@@ -376,7 +442,7 @@ TEST_F(ReportTest, ABatchWithNothingInItHasAClearPage)
     EXPECT_EQ(document.figure(), nullptr);
     const std::string page = asHtml(document, ui::Scheme::light).toStdString();
     EXPECT_THAT(page, HasSubstr("Nothing of this batch is logged or metered yet"));
-    EXPECT_THAT(page, HasSubstr("No meter was read while this batch ran."));
+    EXPECT_THAT(page, HasSubstr("No meter was read twice while this batch ran."));
     EXPECT_THAT(page, Not(HasSubstr("nan")));
     for (const Form form : {Form::pdf, Form::csv, Form::png, Form::svg})
         EXPECT_TRUE(rendered(document, form, Manner{}));

@@ -86,7 +86,7 @@ QString EnergyArt::emptyWords() const
 {
     return !chart() || !chart()->energy.empty()
                ? QString()
-               : Words::tr("No meter was read during this batch. Rounds (Alt+1) take its "
+               : Words::tr("No meter was read twice during this batch. Rounds (Alt+1) take its "
                            "readings.");
 }
 

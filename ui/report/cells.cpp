@@ -87,11 +87,11 @@ Cell Cells::temperature(double celsius) const
             rawNumber(valueIn(value, unit)), degrees()};
 }
 
-Cell Cells::difference(std::optional<double> kelvins) const
+Cell Cells::difference(std::optional<double> kelvins, int decimals) const
 {
     if (!kelvins)
         return absent();
-    return {ui::signedText(inUnit(*kelvins), 2), rawNumber(inUnit(*kelvins)), degrees()};
+    return {ui::signedText(inUnit(*kelvins), decimals), rawNumber(inUnit(*kelvins)), degrees()};
 }
 
 Cell Cells::pastEdge(double kelvins) const

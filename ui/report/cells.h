@@ -20,12 +20,13 @@ public:
     Cell absent() const;
     Cell number(std::optional<double> value, int decimals, const QString& unit = {}) const;
     Cell count(std::size_t number) const;
-    Cell share(std::optional<double> share) const;        ///< raw: a fraction
-    Cell instant(Instant at) const;                       ///< with its year
-    Cell length(std::optional<double> ms) const;          ///< raw: hours
-    Cell temperature(double celsius) const;               ///< with its unit
-    Cell difference(std::optional<double> kelvins) const; ///< signed, without its unit
-    Cell pastEdge(double kelvins) const;                  ///< a dash for 0
+    Cell share(std::optional<double> share) const; ///< raw: a fraction
+    Cell instant(Instant at) const;                ///< with its year
+    Cell length(std::optional<double> ms) const;   ///< raw: hours
+    Cell temperature(double celsius) const;        ///< with its unit
+    /// Signed, without its unit.
+    Cell difference(std::optional<double> kelvins, int decimals = 2) const;
+    Cell pastEdge(double kelvins) const; ///< a dash for 0
     Cell kwh(const analysis::EnergyFigure& energy) const;
     Cell leastKwh(const analysis::EnergyFigure& energy) const;
     Cell mostKwh(const analysis::EnergyFigure& energy) const;

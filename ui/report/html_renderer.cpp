@@ -16,40 +16,54 @@ QString escaped(const QString& text, qsizetype most = mostOfCell)
     return shortened(text, most).toHtmlEscaped();
 }
 
-QString styleOf(const ui::Colours& c)
+QString paletteOf(ui::Scheme scheme)
+{
+    const ui::Colours c = ui::coloursOf(scheme);
+    return QStringLiteral(":root { color-scheme: %1; --card: %2; --text: %3; --edge: %4; "
+                          "--muted: %5; }")
+        .arg(scheme == ui::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"),
+             c.card.name(), c.text.name(), c.cardEdge.name(), c.muted.name());
+}
+
+/// Whatever the screen shows, paper is light.
+QString styleOf(ui::Scheme scheme)
 {
     QString style = QStringLiteral(R"css(
-:root { color-scheme: %scheme; }
-body { margin: 0 auto; max-width: 52rem; padding: 2rem 1.25rem 3rem; background: %card;
-  color: %text; font: 1rem/1.5 system-ui, sans-serif; }
-header { border-bottom: 1px solid %edge; margin-bottom: 1.25rem; padding-bottom: .75rem; }
+%screen
+body { margin: 0 auto; max-width: 52rem; padding: 2rem 1.25rem 3rem; background: var(--card);
+  color: var(--text); font: 1rem/1.5 system-ui, sans-serif; }
+header { border-bottom: 1px solid var(--edge); margin-bottom: 1.25rem; padding-bottom: .75rem; }
 h1 { font-size: 1.9rem; line-height: 1.2; margin: .1rem 0 .3rem; }
 h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; }
 h1, td, th, p, li { overflow-wrap: anywhere; }
 p { margin: 0 0 .6rem; }
 .lead { font-size: 1.25rem; line-height: 1.4; }
-.muted, .kind, figcaption, .more { color: %muted; font-size: .9rem; }
+.muted, .kind, figcaption, .more { color: var(--muted); font-size: .9rem; }
 .kind { margin: 0; }
 figure { margin: 1.25rem 0; }
 figure svg { display: block; width: 100%; height: auto; }
+.paper { display: none; }
 figcaption { margin-top: .3rem; }
 .scroll { overflow-x: auto; }
 table { border-collapse: collapse; font-size: .88rem; margin: .25rem 0 .75rem; width: 100%;
   font-variant-numeric: tabular-nums; }
 caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 th, td { padding: .28rem .9rem .28rem 0; text-align: left; vertical-align: top;
-  border-bottom: 1px solid %edge; font-weight: 400; overflow-wrap: normal; }
-thead th { color: %muted; vertical-align: bottom; border-bottom-color: %muted; }
+  border-bottom: 1px solid var(--edge); font-weight: 400; overflow-wrap: normal; }
+thead th { color: var(--muted); vertical-align: bottom; border-bottom-color: var(--muted); }
 th:last-child, td:last-child { padding-right: 0; }
 .number, .whole { white-space: nowrap; }
 .number { text-align: right; }
 thead .number { white-space: normal; }
-.facts th { width: 14rem; color: %muted; }
+.facts th { width: 14rem; color: var(--muted); }
 .strong { font-weight: 600; }
 ul { padding-left: 1.2rem; margin: .25rem 0; }
-footer { margin-top: 2.5rem; border-top: 1px solid %edge; padding-top: .5rem; }
+footer { margin-top: 2.5rem; border-top: 1px solid var(--edge); padding-top: .5rem; }
 @page { margin: 16mm; }
 @media print {
+  %paper
+  .screen { display: none; }
+  .paper { display: block; }
   body { max-width: none; padding: 0; font-size: 10pt; }
   h2 { break-after: avoid; }
   figure, tr { break-inside: avoid; }
@@ -57,12 +71,8 @@ footer { margin-top: 2.5rem; border-top: 1px solid %edge; padding-top: .5rem; }
   .scroll { overflow: visible; }
 }
 )css");
-    const bool dark = c.card.lightness() < 128;
-    return style.replace(QStringLiteral("%scheme"), dark ? "dark" : "light")
-        .replace(QStringLiteral("%card"), c.card.name())
-        .replace(QStringLiteral("%text"), c.text.name())
-        .replace(QStringLiteral("%edge"), c.cardEdge.name())
-        .replace(QStringLiteral("%muted"), c.muted.name());
+    return style.replace(QStringLiteral("%screen"), paletteOf(scheme))
+        .replace(QStringLiteral("%paper"), paletteOf(ui::Scheme::light));
 }
 
 /// A date and the like stays on its line.
@@ -95,7 +105,7 @@ private:
                                 "<meta name=\"generator\" content=\"Holdband\" />\n<style>")
                      .arg(escaped(document.title, mostOfTitle), escaped(document.kind),
                           ui::wordsLocale().name().section(u'_', 0, 0));
-        m_html += styleOf(ui::coloursOf(m_scheme));
+        m_html += styleOf(m_scheme);
         m_html += QStringLiteral("</style>\n</head>\n<body>\n<header>\n<p class=\"kind\">%1</p>\n"
                                  "<h1 dir=\"auto\">%2</h1>\n")
                       .arg(escaped(document.kind), escaped(document.title, mostOfTitle));
@@ -114,32 +124,45 @@ private:
         const QString tone = paragraph.tone == Tone::lead    ? QStringLiteral(" class=\"lead\"")
                              : paragraph.tone == Tone::muted ? QStringLiteral(" class=\"muted\"")
                                                              : QString();
-        m_html += QStringLiteral("<p%1>%2</p>\n").arg(tone, calm(paragraph.text).toHtmlEscaped());
+        m_html += QStringLiteral("<p%1>%2</p>\n")
+                      .arg(tone, unbroken(calm(paragraph.text)).toHtmlEscaped());
     }
 
     void take(const Bullets& bullets)
     {
         m_html += QStringLiteral("<ul>\n");
         for (const QString& item : bullets.items)
-            m_html += QStringLiteral("<li dir=\"auto\">%1</li>\n").arg(calm(item).toHtmlEscaped());
+            m_html += QStringLiteral("<li dir=\"auto\">%1</li>\n")
+                          .arg(unbroken(calm(item)).toHtmlEscaped());
         m_html += QStringLiteral("</ul>\n");
     }
 
     void take(const Figure& figure)
     {
+        m_html += QStringLiteral("<figure>\n");
+        if (m_scheme == ui::Scheme::light) {
+            m_html += drawn(figure, m_scheme);
+        } else {
+            const auto part = QStringLiteral("<div class=\"%1\">\n%2</div>\n");
+            m_html += part.arg(QStringLiteral("screen"), drawn(figure, m_scheme));
+            m_html += part.arg(QStringLiteral("paper"), drawn(figure, ui::Scheme::light));
+        }
+        if (!figure.caption.isEmpty())
+            m_html += QStringLiteral("<figcaption>%1</figcaption>\n").arg(escaped(figure.caption));
+        m_html += QStringLiteral("</figure>\n");
+    }
+
+    static QString drawn(const Figure& figure, ui::Scheme scheme)
+    {
         PictureLook look;
-        look.scheme = m_scheme;
+        look.scheme = scheme;
         look.font.setPixelSize(13);
         look.vectors = true;
         look.columns = 2.0;
         const QSizeF size(chartWidth, figure.picture->heightFor(chartWidth));
-        const QByteArray svg =
+        return QString::fromUtf8(
             svgElement([&](QPainter& painter) { figure.picture->paint(painter, size, look); }, size,
-                       {figure.title, figure.alt});
-        m_html += QStringLiteral("<figure>\n") + QString::fromUtf8(svg);
-        if (!figure.caption.isEmpty())
-            m_html += QStringLiteral("<figcaption>%1</figcaption>\n").arg(escaped(figure.caption));
-        m_html += QStringLiteral("</figure>\n");
+                       {figure.title, figure.alt}));
     }
 
     void take(const Table& table)

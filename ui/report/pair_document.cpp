@@ -3,6 +3,7 @@
 #include "core/review/measure_words.h"
 #include "core/text/near.h"
 #include "ui/pictures/pair_energy.h"
+#include "ui/report/basis_tables.h"
 #include "ui/report/pair_parts.h"
 #include "ui/words/words.h"
 
@@ -16,11 +17,44 @@ using review::SideBySide;
 
 /// The figure of the analysis, in the unit that the analysis has, behind the words of the screen.
 Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& figure,
-            std::string_view unit)
+            const QString& unit)
 {
     if (!figure)
         return {text.empty() ? ui::dash : ui::shown(text)};
-    return {ui::shown(text), rawNumber(figure->value), ui::shown(unit)};
+    return {ui::shown(text), rawNumber(figure->value), unit};
+}
+
+/// As the analysis has it; money in the logbook's currency.
+QString unitOf(const analysis::Measure& measure, const LogbookSettings& settings)
+{
+    return measure.rule.unit == "money" ? ui::shown(settings.currency)
+                                        : ui::shown(measure.rule.unit);
+}
+
+/// Among the figures (CSV) only: on paper the bounds stand behind the values.
+Table boundsTable(const SideBySide& pair)
+{
+    Table table;
+    table.title = ui::Words::tr("Bounds of the measures");
+    table.shown = Shown::amongFigures;
+    table.columns = {words(ui::Words::tr("Measure"))};
+    for (const char* figure : {"A", "B", "A − B", "A ÷ B"}) {
+        table.columns.push_back(figures(ui::Words::tr("%1, least").arg(QString::fromUtf8(figure))));
+        table.columns.push_back(figures(ui::Words::tr("%1, most").arg(QString::fromUtf8(figure))));
+    }
+    for (const analysis::Measure& measure : pair.measures) {
+        const QString unit = unitOf(measure, pair.settings);
+        std::vector<Cell> row{{ui::shown(review::measureName(measure.rule.id))}};
+        for (const auto* figure : {&measure.a, &measure.b, &measure.difference, &measure.ratio}) {
+            for (const auto bound : {&analysis::Bounded::low, &analysis::Bounded::high}) {
+                const auto value = *figure ? (**figure).*bound : std::nullopt;
+                const QString raw = value ? rawNumber(*value) : QString();
+                row.push_back({raw, raw, figure == &measure.ratio ? QStringLiteral("1") : unit});
+            }
+        }
+        table.rows.push_back(std::move(row));
+    }
+    return table;
 }
 
 Table measuresTable(const SideBySide& pair)
@@ -33,14 +67,14 @@ Table measuresTable(const SideBySide& pair)
     for (std::size_t i = 0; i < pair.lines.size(); ++i) {
         const review::MeasureWords& line = pair.lines[i];
         const analysis::Measure& measure = pair.measures[i];
-        const std::string_view unit = measure.rule.unit;
+        const QString unit = unitOf(measure, pair.settings);
         Cell title{ui::shown(line.title)};
         title.raw = ui::shown(review::measureName(measure.rule.id));
         table.rows.push_back({title,
                               cellOf(line.a, measure.a, unit),
                               cellOf(line.b, measure.b, unit),
                               cellOf(line.difference, measure.difference, unit),
-                              cellOf(line.ratio, measure.ratio, "1"),
+                              cellOf(line.ratio, measure.ratio, QStringLiteral("1")),
                               {line.ahead.empty() ? ui::dash : ui::shown(line.ahead)}});
         table.rows.back().back().strong = line.ahead.size() == 1;
     }
@@ -120,30 +154,31 @@ void addBatches(Document& document, const SideBySide& pair)
     document.add(std::move(table));
 }
 
-void addBasis(Document& document, const SideBySide& pair, const Origin& origin, const Zone& zone)
+void addEvidence(Document& document, const PairBases& bases, const Origin& origin,
+                 const Cells& cells)
 {
-    const Cells cells(pair.settings, zone);
-    Table table = factsTable(ui::Words::tr("Computed from"));
-    addOrigin(table, origin, cells);
-    document.add(Heading{table.title});
-    document.add(std::move(table));
-    document.add(Paragraph{
-        ui::Words::tr("Energies are compared over the elapsed time that is metered in both. One "
-                      "side is ahead only where the bounds of the two do not overlap; the bounds "
-                      "of energy hold the reading of the meters and their accuracy, those of "
-                      "temperature the sensors’ accuracy. ") +
-            methodInShort(),
-        Tone::muted});
+    std::vector<SideBasis> batches;
+    for (const review::Basis& basis : bases.a)
+        batches.push_back({QStringLiteral("A"), basis});
+    for (const review::Basis& basis : bases.b)
+        batches.push_back({QStringLiteral("B"), basis});
+    addBases(document, batches, origin, cells,
+             ui::Words::tr(
+                 "Energies are compared over the elapsed time that is metered in both. One side is "
+                 "ahead only where the bounds of the two do not overlap; the bounds of energy hold "
+                 "the reading of the meters and their accuracy, those of temperature the sensors’ "
+                 "accuracy. ") +
+                 methodInShort());
 }
 
 } // namespace
 
-Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
+Result<Document> pairDocument(const SideBySide& pair, const PairBases& bases, const Origin& origin)
 {
     auto zone = Zone::named(pair.settings.zone);
     HOLDBAND_TRY(zone);
     Document document;
-    document.kind = ui::Words::tr("Report of two side by side");
+    document.kind = ui::Words::tr("Report of a comparison");
     document.title = ui::Words::tr("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.subtitle =
         ui::Words::tr("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
@@ -159,12 +194,15 @@ Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
                                    .arg(ui::shown(pair.alignment.words),
                                         ui::numberText(pair.alignment.commonHours, 1)),
                                Tone::muted});
+    if (!pair.alignment.scope.empty())
+        document.add(Paragraph{ui::shown(pair.alignment.scope), Tone::muted});
     const ui::PairSides sides{ui::shown(pair.a), ui::shown(pair.b)};
     const Cells cells(pair.settings, *zone);
     addChart(document, pair, sides);
     addDeviations(document, pair, sides);
     document.add(Heading{ui::Words::tr("Measures")});
     document.add(measuresTable(pair));
+    document.add(boundsTable(pair));
     addRemarks(document, pair);
     addNotes(document, pair);
     addBatches(document, pair);
@@ -172,7 +210,7 @@ Result<Document> pairDocument(const SideBySide& pair, const Origin& origin)
     addWeather(document, pair, sides, cells);
     addMoney(document, pair, sides, cells);
     addJudgement(document, pair);
-    addBasis(document, pair, origin, *zone);
+    addEvidence(document, bases, origin, cells);
     return document;
 }
 

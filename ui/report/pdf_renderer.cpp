@@ -7,6 +7,7 @@
 
 #include <QBuffer>
 #include <QPdfWriter>
+#include <algorithm>
 
 namespace holdband::report {
 
@@ -94,7 +95,7 @@ private:
     {
         const bool lead = paragraph.tone == Tone::lead;
         const bool muted = paragraph.tone == Tone::muted;
-        words(calm(paragraph.text),
+        words(unbroken(calm(paragraph.text)),
               fontOf(lead    ? 13.0
                      : muted ? 8.8
                              : 9.5),
@@ -106,10 +107,12 @@ private:
     {
         const QFont font = fontOf(9.5);
         for (const QString& item : bullets.items) {
-            m_flow.need(14.0);
+            // An item that is not too long stays on one page.
+            const double height = m_flow.wrapped(item, font, m_flow.width() - 12.0, 1.32).height();
+            m_flow.need(std::min(height, 60.0));
             m_flow.putLine(QStringLiteral("•"), font, m_colours.muted,
                            {2.0, m_flow.y(), 10.0, 9.5 * 1.32}, Qt::AlignLeft);
-            words(calm(item), font, m_colours.text, 12.0);
+            words(unbroken(calm(item)), font, m_colours.text, 12.0);
             m_flow.space(2.0);
         }
     }

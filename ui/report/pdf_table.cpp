@@ -12,6 +12,7 @@ namespace {
 constexpr double gap = 9.0;         ///< points between columns
 constexpr double padding = 2.1;     ///< above and below a row
 constexpr double leading = 1.25;    ///< sizes of the font
+constexpr double smallest = 6.6;    ///< points of the font
 constexpr double longestWord = 110; ///< a word longer than that is broken
 
 double sum(const std::vector<double>& values)
@@ -29,6 +30,12 @@ PdfTable::PdfTable(PageFlow& flow, const Table& table, const ui::Colours& colour
     measure();
     if (room() < sum(m_natural)) { // rather a little smaller than broken in many lines
         m_font.setPointSizeF(0.92 * font.pointSizeF());
+        m_bold.setPointSizeF(m_font.pointSizeF());
+        measure();
+    }
+    // And smaller still where words would have to be broken.
+    while (room() < sum(m_least) && m_font.pointSizeF() > smallest) {
+        m_font.setPointSizeF(0.92 * m_font.pointSizeF());
         m_bold.setPointSizeF(m_font.pointSizeF());
         measure();
     }

@@ -59,7 +59,7 @@ void paintSheet(QPainter& painter, const Document& document, QSizeF size, Pictur
     double y = margin - 6.0;
     y += paintWords(painter, {margin, y}, width, shortened(document.title, mostOfTitle),
                     fontOf(22, true), colours.text, 1);
-    y += 2.0 + paintWords(painter, {margin, y + 2.0}, width, calm(document.headline),
+    y += 2.0 + paintWords(painter, {margin, y + 2.0}, width, unbroken(calm(document.headline)),
                           fontOf(15, false), colours.text, 3);
     const Figure* figure = document.figure();
     look.font = fontOf(textSize, false);

@@ -1,5 +1,7 @@
 #include "ui/report/plain_text.h"
 
+#include <QRegularExpression>
+
 namespace holdband::report {
 
 namespace {
@@ -30,6 +32,18 @@ QString calm(const QString& text)
         }
     }
     return result;
+}
+
+QString unbroken(const QString& text)
+{
+    // After a dash a line may end even before a space that doesn't break; not before a joiner.
+    static const QRegularExpression dash(QStringLiteral("(?<=[0-9]) – (?=[0-9−-])"));
+    static const QRegularExpression unit(
+        QStringLiteral("(?<=[0-9]) (?=°|%|(?:kWh|Wh|W|h|min|s|d|days?|Tagen?|Tage|gal|l)\\b)|"
+                       "(?<=±) (?=[0-9])"));
+    return QString(text)
+        .replace(dash, QStringLiteral("\u00A0–\u2060\u00A0"))
+        .replace(unit, QString(QChar::Nbsp));
 }
 
 QString shortened(const QString& text, qsizetype most)

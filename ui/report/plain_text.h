@@ -13,6 +13,9 @@ QString calm(const QString& text);
 /// The same, and no longer than `most` characters, the last then an ellipsis.
 QString shortened(const QString& text, qsizetype most);
 
+/// A number and its unit, and the two ends of a range, stay on one line.
+QString unbroken(const QString& text);
+
 inline constexpr qsizetype mostOfTitle = 160;
 inline constexpr qsizetype mostOfCell = 400;
 

@@ -1,5 +1,6 @@
 #include "ui/report/report.h"
 
+#include "core/keep.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
 #include "core/text/near.h"
@@ -40,7 +41,7 @@ Result<Subject> subjectOf(const store::LogbookFile& logbook, const std::string& 
             return Subject::season;
         names.push_back(setup.name);
     }
-    return dataProblem("there is no batch and no setup \"" + name + "\"", {},
+    return dataProblem(Phrase::tr("there is no batch and no setup \"%1\"").with(name), {},
                        suggestion(name, names));
 }
 
@@ -60,16 +61,24 @@ Result<Document> composeSeason(const store::LogbookFile& logbook, const std::str
     return seasonDocument(*season, originOf(logbook));
 }
 
+/// Reads the logbook twice over, so nothing may be kept in between.
 Result<Document> composePair(const store::LogbookFile& logbook, const std::string& a,
-                             const std::string& b)
+                             const std::string& b, const Counting& counting)
 {
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
     review::SideBySideRequest request;
     request.a = a;
     request.b = b;
+    request.fromStage = counting.fromStage;
+    request.only = counting.only;
     request.decimalSign = ui::decimalSign();
     auto pair = review::reviewSideBySide(logbook, request);
     HOLDBAND_TRY(pair);
-    return pairDocument(*pair, originOf(logbook));
+    PairBases bases;
+    HOLDBAND_TRY(keep(review::basesOf(logbook, pair->batchesA), bases.a));
+    HOLDBAND_TRY(keep(review::basesOf(logbook, pair->batchesB), bases.b));
+    return pairDocument(*pair, bases, originOf(logbook));
 }
 
 QByteArray bytesOf(const Document& document, Form form, const Manner& manner,
@@ -122,10 +131,11 @@ std::optional<Form> formNamed(const std::string& file)
     return std::nullopt;
 }
 
-Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names)
+Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names,
+                         const Counting& counting)
 {
     if (names.size() == 2)
-        return composePair(logbook, names[0], names[1]);
+        return composePair(logbook, names[0], names[1], counting);
     auto subject = subjectOf(logbook, names.at(0));
     HOLDBAND_TRY(subject);
     return *subject == Subject::run ? composeRun(logbook, names[0])
@@ -151,7 +161,7 @@ Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& p
 {
     HOLDBAND_TRY(exchange::mayWrite(wish.path, wish.existing));
     progress.at(ui::Words::tr("reading", "a step of making a report"));
-    auto document = compose(logbook, wish.names);
+    auto document = compose(logbook, wish.names, wish.counting);
     HOLDBAND_TRY(document);
     if (progress.stopped())
         return stopped();

@@ -35,9 +35,16 @@ struct Progress {
     std::function<bool()> stopped = [] { return false; };
 };
 
+/// Of two side by side: what counts, as in SideBySideRequest.
+struct Counting {
+    std::optional<std::string> fromStage; ///< of batches; absent: from pitching
+    std::vector<std::string> only;        ///< of setups; empty: all ended batches
+};
+
 /// One name: a batch, else a setup's season. Two: side by side.
 /// Problem (data): an unknown name (near ones listed), or what reviewSideBySide says.
-Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names);
+Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names,
+                         const Counting& counting = {});
 
 /// Problem (file): there is no font to write with. Problem (data): stopped, or too large.
 Result<QByteArray> rendered(const Document& document, Form form, const Manner& manner,
@@ -45,6 +52,7 @@ Result<QByteArray> rendered(const Document& document, Form form, const Manner& m
 
 struct Wish {
     std::vector<std::string> names;
+    Counting counting = {};
     Form form = Form::pdf;
     Manner manner;
     std::string path;

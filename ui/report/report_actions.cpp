@@ -32,9 +32,9 @@ Result<ReportOffer> readOffer(const store::LogbookFile& file)
 }
 
 Result<QImage> drawn(const store::LogbookFile& file, const std::vector<std::string>& names,
-                     Scheme scheme)
+                     const report::Counting& counting, Scheme scheme)
 {
-    auto document = report::compose(file, names);
+    auto document = report::compose(file, names, counting);
     HOLDBAND_TRY(document);
     return report::asImage(*document, report::landscape, scheme);
 }
@@ -46,7 +46,7 @@ ReportActions::ReportActions(Session& session, QWidget* window)
 {
 }
 
-void ReportActions::openDialog(const QStringList& looked)
+void ReportActions::openDialog(const Looked& looked)
 {
     if (!m_session->isOpen())
         return;
@@ -56,29 +56,33 @@ void ReportActions::openDialog(const QStringList& looked)
         if (offer->batches.isEmpty() && offer->setups.isEmpty())
             return Q_EMIT said(Words::tr("There is nothing to report yet: the logbook has no "
                                          "setup and no batch."));
-        offer->chosen = looked;
+        offer->chosen = looked.names;
+        offer->counting = looked.counting;
         auto* dialog = new ReportDialog(*m_session, *offer, m_window);
         connect(dialog, &ReportDialog::said, this, &ReportActions::said);
         dialog->open();
     });
 }
 
-void ReportActions::copyPicture(const QStringList& looked)
+void ReportActions::copyPicture(const Looked& looked)
 {
-    if (!m_session->isOpen() || looked.isEmpty())
+    if (!m_session->isOpen() || looked.names.isEmpty())
         return;
     std::vector<std::string> names;
-    for (const QString& name : looked)
+    for (const QString& name : looked.names)
         names.push_back(core(name));
     const Scheme scheme = schemeOf(m_window->palette());
     m_session->ask<QImage>(
-        this, [=](const store::LogbookFile& file) { return drawn(file, names, scheme); },
+        this,
+        [=, counting = looked.counting](const store::LogbookFile& file) {
+            return drawn(file, names, counting, scheme);
+        },
         [this, looked](Result<QImage> image) {
             if (!image)
                 return Q_EMIT said(sentence(image.error()));
             QGuiApplication::clipboard()->setImage(*image);
             Q_EMIT said(Words::tr("The picture of %1 is on the clipboard, %2 × %3.")
-                            .arg(looked.join(Words::tr(" and ")))
+                            .arg(looked.names.join(Words::tr(" and ")))
                             .arg(image->width())
                             .arg(image->height()));
         });

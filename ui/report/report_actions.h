@@ -1,6 +1,8 @@
 // What the window offers of reports: the dialog, and the picture on the clipboard.
 #pragma once
 
+#include "ui/report/report.h"
+
 #include <QObject>
 #include <QStringList>
 
@@ -10,16 +12,21 @@ namespace holdband::ui {
 
 class Session;
 
+/// The batch that is looked at, or the two and what of them counts.
+struct Looked {
+    QStringList names;
+    report::Counting counting = {};
+};
+
 class ReportActions : public QObject {
     Q_OBJECT
 public:
     /// `window`: the dialogs' parent.
     ReportActions(Session& session, QWidget* window);
 
-    /// `looked`: the batch that is looked at, or the two.
-    void openDialog(const QStringList& looked);
+    void openDialog(const Looked& looked);
     /// Draws it beside the window and puts it on the clipboard.
-    void copyPicture(const QStringList& looked);
+    void copyPicture(const Looked& looked);
 
 Q_SIGNALS:
     void said(const QString& sentence);

@@ -132,6 +132,8 @@ void ReportDialog::offer(const ReportOffer& offered)
     const auto choose = [](QComboBox* list, const QString& name) {
         list->setCurrentIndex(std::max(list->findData(name), 0));
     };
+    m_looked = offered.chosen;
+    m_counting = offered.counting;
     choose(m_of, offered.chosen.value(0));
     if (offered.chosen.size() > 1)
         choose(m_beside, offered.chosen[1]);
@@ -182,6 +184,8 @@ report::Wish ReportDialog::wish() const
     wish.names.push_back(core(m_of->currentData().toString()));
     if (const QString other = m_beside->currentData().toString(); !other.isEmpty())
         wish.names.push_back(core(other));
+    if (m_looked == QStringList{m_of->currentData().toString(), m_beside->currentData().toString()})
+        wish.counting = m_counting;
     wish.form = formAt(m_form).form;
     if (wish.form == Form::pdf)
         wish.manner.paper = QPageSize(formAt(m_form).paper);

@@ -18,7 +18,8 @@ struct ReportOffer {
     QStringList batches;
     QStringList setups;
     QStringList chosen;
-    bool us = false; ///< Letter is its usual paper
+    report::Counting counting = {}; ///< of those that are looked at
+    bool us = false;                ///< Letter is its usual paper
 };
 
 class ReportDialog : public FormDialog {
@@ -51,6 +52,8 @@ private:
     void takeEnd(const QString& problem);
     report::Wish wish() const;
 
+    QStringList m_looked;
+    report::Counting m_counting;
     ReportJob m_job{this};
     QComboBox* m_of;
     QComboBox* m_beside;

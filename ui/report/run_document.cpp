@@ -3,7 +3,7 @@
 #include "core/text/quantities.h"
 #include "ui/charts/run_chart.h"
 #include "ui/pictures/run_picture.h"
-#include "ui/report/run_basis.h"
+#include "ui/report/basis_tables.h"
 #include "ui/report/run_energy.h"
 #include "ui/report/run_stages.h"
 #include "ui/run/run_tables.h"
@@ -126,7 +126,7 @@ Document runDocument(const RunReview& review, const review::Basis& basis, const 
     addBeer(document, review);
     addSentences(document, ui::Words::tr("Journal"), ui::journalLines(review));
     addSentences(document, ui::Words::tr("Worth a look"), capitalised(review.findings));
-    addBasis(document, review, basis, origin);
+    addBasis(document, basis, origin, Cells(review.settings, review.zone));
     addSentences(document, ui::Words::tr("Care"), capitalised(review.cautions));
     return document;
 }

@@ -100,8 +100,9 @@ void addWholeDays(Table& table, const RunReview& review, const Cells& cells)
         return cells.kwh(review.figures.energy.days[day].energy).text;
     };
     Cell mean = cells.number(review.dailyEnergy->meanKwh, 2, "kWh");
-    mean.text += ui::Words::tr(" kWh (least %1, most %2)")
-                     .arg(ofDay(review.dailyEnergy->least), ofDay(review.dailyEnergy->most));
+    mean.text =
+        ui::Words::tr("%1 kWh (least %2, most %3)")
+            .arg(mean.text, ofDay(review.dailyEnergy->least), ofDay(review.dailyEnergy->most));
     addFact(table, ui::Words::tr("A whole day, mean"), mean);
 }
 
@@ -109,17 +110,15 @@ void addLift(Table& table, const RunReview& review, const Cells& cells)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     if (energy.lift && energy.lift->mean()) {
-        Cell lift = cells.difference(*energy.lift->mean());
-        lift.text = ui::signedText(cells.inUnit(*energy.lift->mean()), 1);
+        Cell lift = cells.difference(*energy.lift->mean(), 1);
         lift.text += u' ' + cells.degrees();
         addFact(table, ui::Words::tr("Room above beer, mean"), lift);
     }
     if (!energy.kwhPerDegreeDay)
         return;
     const double each = *energy.kwhPerDegreeDay / cells.inUnit(1.0);
-    const QString unit = QStringLiteral("kWh/(%1·day)").arg(cells.degrees());
-    Cell rate = cells.number(each, 3, unit);
-    rate.text += u' ' + unit;
+    Cell rate = cells.number(each, 3, QStringLiteral("kWh/(%1·day)").arg(cells.degrees()));
+    rate.text += u' ' + ui::Words::tr("kWh/(%1·day)").arg(cells.degrees());
     addFact(table, ui::Words::tr("Energy for each degree-day of lift"), rate);
 }
 
@@ -145,7 +144,7 @@ void addFermentation(Table& table, const analysis::Fermentation& done)
     row(ui::Words::tr("Attenuation, apparent"), done.apparentAttenuation);
     row(ui::Words::tr("Attenuation, real"), done.realAttenuation, QStringLiteral(" (Balling)"));
     row(ui::Words::tr("Alcohol by volume, simple"), done.alcoholSimple,
-        QStringLiteral(" (131.25 × ΔSG)"));
+        ui::Words::tr(" (%1 × ΔSG)").arg(ui::numberText(131.25, 2)));
     row(ui::Words::tr("Alcohol by volume, Balling"), done.alcoholBalling);
 }
 
@@ -167,7 +166,7 @@ void addHeat(Document& document, const RunReview& review, const Cells& cells)
     }
     if (const auto performance = heat->effectivePerformance()) {
         Cell each = cells.number(*performance, 2, "1");
-        each.text += ui::Words::tr(" kWh of heat for each kWh used");
+        each.text = ui::Words::tr("%1 kWh of heat for each kWh used").arg(each.text);
         addFact(table, ui::Words::tr("Effective performance"), each);
     }
     document.add(Heading{table.title});
@@ -212,7 +211,7 @@ void addEnergy(Document& document, const RunReview& review)
     const Cells cells(review.settings, review.zone);
     document.add(Heading{ui::Words::tr("Energy and money")});
     if (!review.figures.energy.whole.any()) {
-        document.add(Paragraph{ui::Words::tr("No meter was read while this batch ran.")});
+        document.add(Paragraph{ui::Words::tr("No meter was read twice while this batch ran.")});
         return;
     }
     document.add(spansTable(review, cells));

@@ -22,10 +22,11 @@ Cell targetCell(const analysis::PlacedStage& stage, const Cells& cells)
     const double length = static_cast<double>((stage.span.end - stage.span.start).count());
     const Temperature end = Temperature::celsius(stage.targetCelsiusAt(length));
     const TemperatureUnit unit = cells.settings().temperatureUnit();
-    const QString ramp = stage.kind == StageKind::ramp ? ui::Words::tr("to ") : QString();
     const QString tolerance =
         ui::shown(differenceText(stage.tolerance, unit, 2, ui::decimalSign()));
-    return {ramp + ui::numberText(valueIn(end, unit), 1) + QStringLiteral(" ± ") + tolerance,
+    const QString band = ui::numberText(valueIn(end, unit), 1) + QStringLiteral(" ± ") + tolerance;
+    return {stage.kind == StageKind::ramp ? ui::Words::tr("to %1", "the end of a ramp").arg(band)
+                                          : band,
             rawNumber(valueIn(end, unit)), cells.degrees()};
 }
 

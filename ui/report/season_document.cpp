@@ -4,6 +4,7 @@
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/pictures/season_picture.h"
+#include "ui/report/basis_tables.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 
@@ -72,7 +73,7 @@ std::vector<Cell> energyRow(const SeasonLine& line, const Cells& cells)
             cells.metered(line.energy),
             cells.watts(line.meanWatts),
             cells.money(cost),
-            cells.difference(line.meanLift),
+            cells.difference(line.meanLift, 1),
             cells.number(perDegreeDay, 3, QStringLiteral("kWh/(%1·day)").arg(cells.degrees()))};
 }
 
@@ -142,14 +143,17 @@ void addParts(Document& document, const Season& season, const Cells& cells)
     Table table;
     table.title = ui::Words::tr("Parts");
     table.columns = {words(ui::Words::tr("Part")), figures(ui::Words::tr("pieces")),
-                     figures(ui::Words::tr("price of one"))};
+                     figures(ui::Words::tr("price of one")), figures(ui::Words::tr("together"))};
     for (const Part& part : season.setup.parts)
         table.rows.push_back(
             {cells.text(part.item),
              {ui::shown(shortestText(part.quantity, ui::decimalSign())), rawNumber(part.quantity)},
-             cells.money(part.price)});
-    table.rows.push_back(
-        {{ui::Words::tr("Sum of all pieces")}, {QString()}, cells.money(season.parts)});
+             cells.money(part.price),
+             cells.money(part.quantity * part.price)});
+    table.rows.push_back({{ui::Words::tr("Sum of all pieces")},
+                          {QString()},
+                          {QString()},
+                          cells.money(season.parts)});
     for (Cell& cell : table.rows.back())
         cell.strong = true;
     document.add(Heading{table.title});
@@ -202,11 +206,10 @@ Document seasonDocument(const Season& season, const Origin& origin)
     }
     addParts(document, season, cells);
     addSentences(document, ui::Words::tr("Worth a look"), season.findings);
-    Table basis = factsTable(ui::Words::tr("Computed from"));
-    addOrigin(basis, origin, cells);
-    document.add(Heading{basis.title});
-    document.add(std::move(basis));
-    document.add(Paragraph{methodInShort(), Tone::muted});
+    std::vector<SideBasis> batches;
+    for (const review::Basis& basis : season.bases)
+        batches.push_back({{}, basis});
+    addBases(document, batches, origin, cells, methodInShort());
     addSentences(document, ui::Words::tr("Care"), season.cautions);
     return document;
 }

@@ -157,7 +157,7 @@ TableWords gravityTable(const review::RunReview& review)
     table.add(Words::tr("attenuation, real"), percent(done->realAttenuation),
               Figure::realAttenuation, QStringLiteral("Balling"));
     table.add(Words::tr("alcohol by volume"), percent(done->alcoholSimple), Figure::alcoholSimple,
-              QStringLiteral("131.25 × ΔSG"));
+              Words::tr("%1 × ΔSG").arg(numberText(131.25, 2)));
     table.add(Words::tr("alcohol by volume"), percent(done->alcoholBalling), Figure::alcoholBalling,
               QStringLiteral("Balling"));
     return table.take();

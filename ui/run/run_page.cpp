@@ -165,7 +165,7 @@ void RunPage::fillCards(const review::RunReview& review)
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
                             ? QString()
-                            : Words::tr("No meter was read while this batch ran."));
+                            : Words::tr("No meter was read twice while this batch ran."));
     m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);
     for (const auto& [card, words] :

@@ -67,7 +67,10 @@ TableWords measuresTable(const review::SideBySide& comparison)
 QString batchesThatCount(const review::SideBySide& comparison)
 {
     if (!comparison.ofSetups)
-        return Words::tr("In brackets: the least and the most that the figure can be.");
+        return Words::tr("In brackets: the least and the most that the figure can be.") +
+               (comparison.alignment.scope.empty()
+                    ? QString()
+                    : QLatin1Char(' ') + shown(comparison.alignment.scope));
     return Words::tr("%1: %2. %3: %4. In brackets: where the mean of many such batches would "
                      "lie, 95 times in 100.")
         .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),

@@ -1,4 +1,6 @@
 #include "ui/window/main_window.h"
+#include "ui/sidebyside/comparison_choice.h"
+#include "ui/theme/desk_choice.h"
 
 #include "core/desk/desk.h"
 #include "core/review/lanes_cache.h"
@@ -36,7 +38,6 @@
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QLabel>
-#include <QSettings>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -44,8 +45,8 @@ namespace holdband::ui {
 
 namespace {
 
-const QString settingsName = QStringLiteral("holdband");
 const QString remindKey = QStringLiteral("remind-of-rounds");
+const QString reminded = QStringLiteral("true");
 
 struct LanesAndZone {
     review::LanesReview lanes;
@@ -171,7 +172,7 @@ void MainWindow::addMenus()
     actions.batch = batchMenu();
     actions.undo = m_undo;
     actions.remind = [this](bool on) { setReminding(on); };
-    actions.reminding = QSettings(settingsName, settingsName).value(remindKey, false).toBool();
+    actions.reminding = keptChoice(remindKey) == reminded;
     m_reminder->setOn(actions.reminding);
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
     actions.showReadings = [this] { showReadings(); };
@@ -366,18 +367,19 @@ void MainWindow::takeStep(FirstStep step)
 
 void MainWindow::setReminding(bool on)
 {
-    QSettings(settingsName, settingsName)
-        .setValue(remindKey, on); // of this desk, not of the record
+    keepChoice(remindKey, on ? reminded : QStringLiteral("false"));
     m_reminder->setOn(on);
 }
 
 /// The run, or the two that stand side by side.
-QStringList MainWindow::lookedAt() const
+Looked MainWindow::lookedAt() const
 {
-    if (m_pages->page() == PageId::sideBySide)
-        return m_pages->sideBySide()->compared();
+    if (m_pages->page() == PageId::sideBySide) {
+        const review::SideBySideRequest request = m_pages->sideBySide()->choice()->request();
+        return {m_pages->sideBySide()->compared(), {request.fromStage, request.only}};
+    }
     const QString batch = m_pages->run()->batch();
-    return batch.isEmpty() ? QStringList() : QStringList{batch};
+    return {batch.isEmpty() ? QStringList() : QStringList{batch}};
 }
 
 void MainWindow::addNote(const QString& batch)

@@ -24,6 +24,7 @@ class NoticeBar;
 class Pages;
 class Reminder;
 class ReportActions;
+struct Looked;
 class UndoActions;
 class WelcomePage;
 enum class FirstStep;
@@ -80,7 +81,7 @@ private:
     void takeStep(FirstStep step);
     void refreshSteps();
     void addNote(const QString& batch);
-    QStringList lookedAt() const;
+    Looked lookedAt() const;
     void showTables();
     /// Of the shown batch's beer first.
     void showReadings();
@@ -104,7 +105,7 @@ private:
     QString m_sampleDescription;
     bool m_leaveAsked = false; ///< with a round typed and not kept
     std::optional<LocalTime> m_lastBackup;
-    QString m_wantedPath;      ///< asked for and not there
+    QString m_wantedPath; ///< asked for and not there
     LanesView* m_lanes;
     PageRow* m_pageRow;
     Pages* m_pages;
