@@ -22,15 +22,18 @@ double kwhOf(const MeterReading& reading)
 
 } // namespace
 
-RegisterCheck::RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone)
-    : m_meter(std::move(meter)), m_standing(std::move(standing)), m_zone(std::move(zone))
+RegisterCheck::RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone,
+                             char decimalSign)
+    : m_meter(std::move(meter)), m_standing(std::move(standing)), m_zone(std::move(zone)),
+      m_decimalSign(decimalSign)
 {
 }
 
 std::string RegisterCheck::text(const MeterReading& reading) const
 {
     return Phrase::tr("%1 kWh of %2")
-        .with(fixedText(kwhOf(reading), reading.decimals), localText(reading.at, m_zone));
+        .with(fixedText(kwhOf(reading), reading.decimals, m_decimalSign),
+              localText(reading.at, m_zone));
 }
 
 DoubtfulReading RegisterCheck::doubtful(ReadingDoubt doubt, std::string what,
@@ -60,11 +63,11 @@ std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& readi
                         Phrase::tr("%1 is more than a register here can show").with(text(reading)),
                         Phrase::tr("check the number"));
     if (m_meter.rollsOverAt && kwh >= m_meter.rollsOverAt->kilowattHours())
-        return doubtful(
-            ReadingDoubt::tooManyDigits,
-            Phrase::tr("%1 is at or above the register's top of %2 kWh")
-                .with(text(reading), shortestText(m_meter.rollsOverAt->kilowattHours())),
-            Phrase::tr("check the number"));
+        return doubtful(ReadingDoubt::tooManyDigits,
+                        Phrase::tr("%1 is at or above the register's top of %2 kWh")
+                            .with(text(reading), shortestText(m_meter.rollsOverAt->kilowattHours(),
+                                                              m_decimalSign)),
+                        Phrase::tr("check the number"));
     if ((m_meter.from && reading.at < *m_meter.from) || (m_meter.to && reading.at > *m_meter.to))
         return doubtful(
             ReadingDoubt::outOfService,
@@ -102,11 +105,11 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
     if (next != m_standing.end() && next->at == reading.at) {
         result.alreadyThere = kwhOf(*next) == kwhOf(reading);
         if (!result.alreadyThere)
-            result.doubt =
-                doubtful(ReadingDoubt::sameInstant,
-                         Phrase::tr("%1 stands there already, not %2")
-                             .with(text(*next), fixedText(kwhOf(reading), reading.decimals)),
-                         Phrase::tr("correct that reading instead"));
+            result.doubt = doubtful(
+                ReadingDoubt::sameInstant,
+                Phrase::tr("%1 stands there already, not %2")
+                    .with(text(*next), fixedText(kwhOf(reading), reading.decimals, m_decimalSign)),
+                Phrase::tr("correct that reading instead"));
         return result;
     }
     if (next != m_standing.begin()) {

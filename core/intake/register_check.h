@@ -11,8 +11,9 @@ namespace holdband::intake {
 
 class RegisterCheck {
 public:
-    /// `standing` in order of time, corrections applied.
-    RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone);
+    /// `standing` in order of time, corrections applied. `decimalSign`: of the doubts' sentences.
+    RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone,
+                  char decimalSign = '.');
 
     /// Judges a reading by its value, the meter's service and its neighbours in time.
     ReadingCheck check(const MeterReading& reading) const;
@@ -33,12 +34,14 @@ private:
     Meter m_meter;
     std::vector<MeterReading> m_standing;
     Zone m_zone;
+    char m_decimalSign;
 };
 
 /// The event to keep with a reading: its own, or the rollover that the check found.
 std::optional<MeterEvent> eventOf(const MeterReading& reading, const ReadingCheck& check);
 
 /// The meter with its readings as they stand. Problem (data): unknown meter; near ones are listed.
-Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter);
+Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter,
+                                 char decimalSign = '.');
 
 } // namespace holdband::intake

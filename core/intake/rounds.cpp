@@ -32,9 +32,10 @@ Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
 struct MeterContext {
     std::vector<Meter> meters;
     Zone zone;
+    char decimalSign = '.'; ///< of the sentences
 };
 
-Result<MeterContext> readContext(const store::LogbookFile& logbook)
+Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimalSign = '.')
 {
     auto meters = store::readMeters(logbook);
     HOLDBAND_TRY(meters);
@@ -42,7 +43,7 @@ Result<MeterContext> readContext(const store::LogbookFile& logbook)
     HOLDBAND_TRY(settings);
     auto zone = Zone::named(settings->zone);
     HOLDBAND_TRY(zone);
-    return MeterContext{std::move(*meters), *zone};
+    return MeterContext{std::move(*meters), *zone, decimalSign};
 }
 
 Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const MeterContext& context,
@@ -57,7 +58,7 @@ Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const Mete
     std::vector<MeterReading> standing;
     for (const store::KeptReading& reading : *kept)
         standing.push_back(reading.inForce);
-    return RegisterCheck(*meter, std::move(standing), context.zone);
+    return RegisterCheck(*meter, std::move(standing), context.zone, context.decimalSign);
 }
 
 std::string inFuture(Instant at, const Zone& zone)
@@ -138,16 +139,18 @@ Result<int> keepRegisters(const store::LogbookFile& logbook, const store::Change
 
 } // namespace
 
-Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter)
+Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter,
+                                 char decimalSign)
 {
-    auto context = readContext(logbook);
+    auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
     return openRegister(logbook, *context, meter);
 }
 
-Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed)
+Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed,
+                                  char decimalSign)
 {
-    auto context = readContext(logbook);
+    auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
     auto meter = openRegister(logbook, *context, typed.meter);
     if (!meter)
@@ -168,9 +171,9 @@ Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<Typed
     return saveRound(logbook, TypedRound{round, {}});
 }
 
-Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round)
+Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round, char decimalSign)
 {
-    auto context = readContext(logbook);
+    auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
     auto change = store::Change::begin(logbook, roundWords(round));
     HOLDBAND_TRY(change);
@@ -216,7 +219,7 @@ Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
         if (reading.id != id)
             standing.push_back(reading.inForce);
     }
-    return RegisterCheck(*found, std::move(standing), context.zone);
+    return RegisterCheck(*found, std::move(standing), context.zone, context.decimalSign);
 }
 
 std::string countWords(std::size_t readings)
@@ -234,9 +237,9 @@ std::string ownerWords(const store::HandOwner& owner)
 
 Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
                      store::MeterReadingId reading, double kwh, int decimals,
-                     const std::string& why)
+                     const std::string& why, char decimalSign)
 {
-    auto context = readContext(logbook);
+    auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
     auto kept = standingReading(logbook, meter, reading);
     HOLDBAND_TRY(kept);
@@ -319,9 +322,9 @@ Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& met
 }
 
 Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
-                        const std::vector<store::ListedRegister>& readings)
+                        const std::vector<store::ListedRegister>& readings, char decimalSign)
 {
-    auto check = registerOf(logbook, meter);
+    auto check = registerOf(logbook, meter, decimalSign);
     HOLDBAND_TRY(check);
     auto change =
         store::Change::begin(logbook, "brought back " + countWords(readings.size()) + meter);

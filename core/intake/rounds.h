@@ -43,7 +43,9 @@ struct ReadingCheck {
     bool alreadyThere = false;
     bool takenAsRollover = false;
 };
-Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed);
+/// Here and below, `decimalSign`: of the sentences.
+Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed,
+                                  char decimalSign = '.');
 
 /// A thermometer or a gravity as somebody typed it.
 struct TypedHandReading {
@@ -63,14 +65,15 @@ struct TypedRound {
 
 /// Keeps all of the readings in one save, or none. Readings already there are passed over.
 /// Returns how many are new.
-Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round);
+Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round,
+                      char decimalSign = '.');
 Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<TypedReading>& round);
 
 /// Another value for a register reading that stands; what was there is kept. It is judged beside
 /// its neighbours like a new one. Problem (data): the doubt about it.
 Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
                      store::MeterReadingId reading, double kwh, int decimals,
-                     const std::string& why);
+                     const std::string& why, char decimalSign = '.');
 /// The note beside a reading, in the place of what it was; the history keeps that.
 Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter,
                      store::MeterReadingId reading, const std::string& note);
@@ -90,7 +93,7 @@ Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& mete
 Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& meter,
                        const std::vector<store::MeterReadingId>& readings, const std::string& why);
 Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
-                        const std::vector<store::ListedRegister>& readings);
+                        const std::vector<store::ListedRegister>& readings, char decimalSign = '.');
 Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
                   store::HandReadingId reading, const std::string& why);
 

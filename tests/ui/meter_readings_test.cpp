@@ -3,6 +3,7 @@
 
 #include "core/store/meter_readings.h"
 #include "core/store/undo.h"
+#include "tests/ui/spoken.h"
 #include "ui/readings/readings_dialog.h"
 #include "ui/tables/table_model.h"
 #include "ui/words/words.h"
@@ -145,6 +146,19 @@ TEST_F(MeterReadings, OneIsCorrectedAndWhatWasThereIsKept)
     EXPECT_EQ(cell(1, 1), "13.16");
     EXPECT_EQ(cell(1, 2), "0.76");
     EXPECT_EQ(cell(1, 5), "was 13.6, corrected 12 Mar 18:12: digits swapped");
+}
+
+TEST_F(MeterReadings, ARefusalHasTheReadersDecimalSign)
+{
+    const German german;
+    ASSERT_TRUE(german.loaded());
+    m_dialog->table()->selectRow(1);
+    m_dialog->value()->setText("11,5");
+    m_dialog->why()->setText("Tippfehler");
+    m_dialog->correctButton()->click();
+    settle();
+    EXPECT_THAT(m_dialog->message().toStdString(), testing::HasSubstr("12,4 kWh"));
+    EXPECT_THAT(m_dialog->message().toStdString(), testing::HasSubstr("11,5 kWh"));
 }
 
 TEST_F(MeterReadings, ACorrectionThatCannotBeIsRefusedAndNothingTypedIsLost)

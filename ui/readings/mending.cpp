@@ -3,6 +3,7 @@
 #include "core/intake/rounds.h"
 #include "core/store/value_corrections.h"
 #include "core/text/phrase.h"
+#include "ui/words/words.h"
 
 namespace holdband::ui {
 
@@ -85,7 +86,7 @@ Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_
                            Phrase::tr("choose one in the table first"));
     if (view.subject.meter)
         return [registers, meter = view.subject.name](const store::LogbookFile& file) {
-            return intake::bringBackRegisters(file, meter, registers);
+            return intake::bringBackRegisters(file, meter, registers, decimalSign());
         };
     return changing("brought back a stretch of " + view.subject.name, {},
                     [exclusions](const store::Change& change) -> Done {
@@ -109,7 +110,8 @@ Result<Mending> correct(const ReadingsView& view, const std::vector<std::size_t>
                            Phrase::tr("bring it back first"));
     return
         [id = reading.id, value, why, meter = view.subject.name](const store::LogbookFile& file) {
-            return intake::correctRegister(file, meter, id, value.value, value.decimals, why);
+            return intake::correctRegister(file, meter, id, value.value, value.decimals, why,
+                                           decimalSign());
         };
 }
 

@@ -188,7 +188,8 @@ void CorrectionBar::correct(double value, int decimals)
             HOLDBAND_TRY(meter ? intake::setRegisterNote(file, row.name, {id}, note)
                                : intake::setHandNote(file, ownerOf(row), {id}, note));
         if (meter)
-            return intake::correctRegister(file, row.name, {id}, value, decimals, why);
+            return intake::correctRegister(file, row.name, {id}, value, decimals, why,
+                                           decimalSign());
         return intake::correctHand(file, ownerOf(row), {id}, value, decimals, row.unit, why);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
@@ -212,7 +213,7 @@ void CorrectionBar::addLate(double value, int decimals)
     else
         round.hand.push_back({ownerOf(m_row), {*at, value, m_row.unit, decimals, {}, note}});
     const auto work = [round](const store::LogbookFile& file) -> Done {
-        HOLDBAND_TRY(intake::saveRound(file, round));
+        HOLDBAND_TRY(intake::saveRound(file, round, decimalSign()));
         return {};
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {

@@ -318,7 +318,10 @@ void RoundsPage::check(RoundLine* row)
         return checkHand(row);
     const intake::TypedReading typed = row->typed();
     m_session->ask<intake::ReadingCheck>(
-        row, [typed](const store::LogbookFile& file) { return intake::checkReading(file, typed); },
+        row,
+        [typed](const store::LogbookFile& file) {
+            return intake::checkReading(file, typed, decimalSign());
+        },
         [row](Result<intake::ReadingCheck> checked) {
             if (checked)
                 row->takeCheck(*checked);
@@ -454,7 +457,10 @@ void RoundsPage::keep()
             round.hand.push_back(row->typedHand());
     }
     m_session->change<int>(
-        this, [round](const store::LogbookFile& file) { return intake::saveRound(file, round); },
+        this,
+        [round](const store::LogbookFile& file) {
+            return intake::saveRound(file, round, decimalSign());
+        },
         [this](Result<int> kept) {
             if (!kept)
                 return say(sentence(kept.error()), true);
