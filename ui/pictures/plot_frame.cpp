@@ -8,6 +8,22 @@
 
 namespace holdband::ui {
 
+namespace {
+
+/// The square of a side's colour before its name.
+double squareOf(const QFontMetrics& metrics)
+{
+    return 0.7 * metrics.ascent();
+}
+
+/// All that a side takes beside its name.
+double markWidth(const QFontMetrics& metrics)
+{
+    return squareOf(metrics) + 4.0 * metrics.horizontalAdvance(u' ');
+}
+
+} // namespace
+
 PlotFrame::PlotFrame(QPainter& painter, QRectF box, ValueRange range, const PictureLook& look)
     : m_painter(painter), m_box(box), m_range(range), m_look(look)
 {
@@ -63,7 +79,7 @@ void PlotFrame::paintHeading(const QString& heading, const PairSides& sides, con
     const QFontMetrics metrics(small());
     const QString a = QStringLiteral("A ") + sides.a;
     const QString b = QStringLiteral("B ") + sides.b;
-    const double marks = 2.0 * (0.7 * metrics.ascent() + 4.0 * metrics.horizontalAdvance(u' '));
+    const double marks = 2.0 * markWidth(metrics);
     const double names = metrics.horizontalAdvance(a) + metrics.horizontalAdvance(b) + marks;
     const double room = m_box.width() - QFontMetrics(bold()).horizontalAdvance(heading) - 26.0;
     // The names matter more than the remark.
@@ -87,14 +103,13 @@ double PlotFrame::paintSide(double x, double base, bool first, const PairSides& 
                             const QString& name)
 {
     const QFontMetrics metrics(small());
-    const double square = 0.7 * metrics.ascent();
-    const double gap = metrics.horizontalAdvance(u' ');
+    const double square = squareOf(metrics);
     m_painter.fillRect(QRectF(x, base - square, square, square),
                        sides.colour(first, m_look.colours()));
     m_painter.setFont(small());
     m_painter.setPen(sides.text(first, m_look.colours()));
-    m_painter.drawText(QPointF(x + square + gap, base), name);
-    return x + square + 4.0 * gap + metrics.horizontalAdvance(name);
+    m_painter.drawText(QPointF(x + square + metrics.horizontalAdvance(u' '), base), name);
+    return x + markWidth(metrics) + metrics.horizontalAdvance(name);
 }
 
 void PlotFrame::paintValueAxis()

@@ -107,12 +107,13 @@ private:
     {
         const QFont font = fontOf(9.5);
         for (const QString& item : bullets.items) {
+            const QString text = unbroken(calm(item));
             // An item that is not too long stays on one page.
-            const double height = m_flow.wrapped(item, font, m_flow.width() - 12.0, 1.32).height();
+            const double height = m_flow.wrapped(text, font, m_flow.width() - 12.0, 1.32).height();
             m_flow.need(std::min(height, 60.0));
             m_flow.putLine(QStringLiteral("•"), font, m_colours.muted,
                            {2.0, m_flow.y(), 10.0, 9.5 * 1.32}, Qt::AlignLeft);
-            words(unbroken(calm(item)), font, m_colours.text, 12.0);
+            words(text, font, m_colours.text, 12.0);
             m_flow.space(2.0);
         }
     }
