@@ -13,12 +13,10 @@ struct PairSides {
     int colourA = 0; ///< of setupColour
     int colourB = 1;
 
-    /// Of lines, bars and dots; on a dark ground lightened as the words are, since the blue would
-    /// sink into it.
+    /// Of lines, bars and dots.
     QColor colour(bool first, const Colours& colours) const
     {
-        const bool dark = colours.card.lightness() < 128;
-        return dark ? text(first, colours) : setupColour(first ? colourA : colourB);
+        return setupLine(first ? colourA : colourB, colours);
     }
     QColor text(bool first, const Colours& colours) const
     {

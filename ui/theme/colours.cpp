@@ -143,13 +143,27 @@ QColor setupFill(int index, const Colours& colours, bool chosen)
     return mixed(setupColour(index), colours.card, chosen ? 0.38 : 0.18);
 }
 
+namespace {
+
+bool isDark(const Colours& colours)
+{
+    return colours.card.lightness() < 128;
+}
+
+} // namespace
+
 QColor setupText(int index, const Colours& colours)
 {
-    const QColor towards = colours.card.lightness() < 128 ? Qt::white : Qt::black;
+    const QColor towards = isDark(colours) ? Qt::white : Qt::black;
     QColor colour = setupColour(index);
     for (double share = 0.95; contrast(colour, colours.card) < 4.5 && share > 0.0; share -= 0.05)
         colour = mixed(setupColour(index), towards, share);
     return colour;
+}
+
+QColor setupLine(int index, const Colours& colours)
+{
+    return isDark(colours) ? setupText(index, colours) : setupColour(index);
 }
 
 QColor mixed(const QColor& over, const QColor& under, double share)

@@ -57,6 +57,9 @@ QColor setupColour(int index);
 QColor setupFill(int index, const Colours& colours, bool chosen = false);
 /// A version of it that can be read as text on a card (4.5:1).
 QColor setupText(int index, const Colours& colours);
+/// Of lines, bars and dots: on a dark ground lightened as words are, since the blue would sink into
+/// it.
+QColor setupLine(int index, const Colours& colours);
 
 /// `share` of the one over the other.
 QColor mixed(const QColor& over, const QColor& under, double share);
