@@ -8,16 +8,11 @@ holdband=$1
 description=$2
 here=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")" && pwd)
 
-for tool in xvfb-run xauth dbus-run-session; do
-    if ! command -v "$tool" >/dev/null; then
-        echo "skipped: $tool is not installed"
-        exit 77
-    fi
-done
-if ! /usr/bin/python3 -c 'import gi; gi.require_version("Atspi", "2.0")' 2>/dev/null; then
-    echo "skipped: AT-SPI for Python is not installed"
-    exit 77
-fi
+# shellcheck source=/dev/null
+source "$here/../needs.sh"
+needs xvfb-run xauth dbus-run-session
+/usr/bin/python3 -c 'import gi; gi.require_version("Atspi", "2.0")' 2>/dev/null ||
+    is_missing "AT-SPI for Python"
 
 folder=$(mktemp -d)
 trap 'rm -rf -- "$folder"' EXIT

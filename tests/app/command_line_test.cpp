@@ -8,11 +8,6 @@
 namespace holdband::test {
 namespace {
 
-bool holds(const std::string& text, const std::string& part)
-{
-    return text.find(part) != std::string::npos;
-}
-
 TEST(CommandLine, HelpAndVersionEverywhere)
 {
     const Program program;

@@ -4,11 +4,6 @@
 namespace holdband::test {
 namespace {
 
-bool holds(const std::string& text, const std::string& part)
-{
-    return text.find(part) != std::string::npos;
-}
-
 TEST(ImportOptions, TheDelimiterAndTheHeadersLineAreSaid)
 {
     const WorkedProgram program;

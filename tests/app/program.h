@@ -10,6 +10,11 @@
 
 namespace holdband::test {
 
+inline bool holds(const std::string& text, const std::string& part)
+{
+    return text.find(part) != std::string::npos;
+}
+
 struct Outcome {
     int status = -1;
     std::string out;

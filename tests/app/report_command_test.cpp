@@ -1,6 +1,7 @@
 // Reports from the command line: every form, read back by tools that are not ours, and what is
 // refused.
 #include "tests/app/program.h"
+#include "tests/needs.h"
 
 #include <QStandardPaths>
 #include <filesystem>
@@ -71,9 +72,7 @@ protected:
     WorkedProgram program;
 };
 
-#define NEEDS(tool)                                                                                \
-    if (!has(tool))                                                                                \
-    GTEST_SKIP() << tool << " is not installed"
+#define NEEDS(tool) HOLDBAND_NEEDS(has(tool), tool)
 
 } // namespace
 

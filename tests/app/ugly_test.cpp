@@ -7,11 +7,6 @@
 namespace holdband::test {
 namespace {
 
-bool holds(const std::string& text, const std::string& part)
-{
-    return text.find(part) != std::string::npos;
-}
-
 struct Case {
     const char* what;
     std::string text;
@@ -69,7 +64,10 @@ TEST(UglyDescription, IsRefusedWithItsPlace)
         {"two units",
          batchWith(pitched + R"("schedule":[{"stage":"A","target_c":20,"target_f":68}])"), 1,
          "twice"},
-        {"no sensor", batchWith(R"("beer_sensor":"Bier",)" + pitched + schedule), 1, "twice"},
+        {"no such sensor",
+         sensorsOnly(R"(,"batches":[{"name":"B","setup":"S","beer_sensor":"Bier",)" + pitched +
+                     schedule + "}]"),
+         1, "batches[0]: there is no sensor \"Bier\""},
         {"missing hour",
          R"({"holdband":1,"zone":"America/Denver","journal":[{"at":"2026-03-08 02:30","text":"x"}]})",
          1, "journal[0].at"},
@@ -94,6 +92,7 @@ TEST(UglyDescription, IsRefusedWithItsPlace)
         program.write("d.json", each.text);
         const Outcome outcome = program.run({"load", "new.holdband", "d.json"});
         EXPECT_EQ(outcome.status, each.status) << each.what << ": " << outcome.err;
+        ASSERT_STRNE(each.says, "") << each.what;
         EXPECT_TRUE(holds(outcome.err, each.says)) << each.what << ": " << outcome.err;
         EXPECT_EQ(outcome.out, "") << each.what;
         EXPECT_EQ(program.shell("ls").out, "d.json\n") << each.what;
@@ -106,10 +105,10 @@ TEST(UglyCsv, IsRefusedAndTheLogbookIsAsItWas)
     const std::string before = program.read("log.holdband");
     const Case cases[] = {
         {"empty", "", 1, "empty"},
-        {"header only", "Time,Beer\n", 1, ""},
+        {"header only", "Time,Beer\n", 1, "line 1: there are no rows below the header"},
         {"open quote", "Time,Beer\n2026-03-08 00:00,\"20\n2026-03-08 01:00,20\n", 1, "quote"},
-        {"NUL", std::string("Time,Beer\n2026-03-08 00:00,2\0000\n", 31), 1, ""},
-        {"no time", "Beer\n20.0\n20.1\n", 1, ""},
+        {"NUL", std::string("Time,Beer\n2026-03-08 00:00,2\0000\n", 31), 1, "no column of times"},
+        {"no time", "Beer\n20.0\n20.1\n", 1, "no column of times"},
         {"doubled header", "Time,Beer,Beer\n2026-03-08 00:00,20,21\n", 1, "Beer"},
         {"nothing known", "Time,Ale\n2026-03-08 00:00,20\n", 1, "--column"},
         {"a unit the values contradict",
@@ -119,6 +118,7 @@ TEST(UglyCsv, IsRefusedAndTheLogbookIsAsItWas)
         program.write("u.csv", each.text);
         const Outcome outcome = program.run({"import", "log.holdband", "u.csv"});
         EXPECT_EQ(outcome.status, each.status) << each.what << ": " << outcome.out << outcome.err;
+        ASSERT_STRNE(each.says, "") << each.what;
         EXPECT_TRUE(holds(outcome.err, each.says)) << each.what << ": " << outcome.err;
         EXPECT_EQ(program.read("log.holdband"), before) << each.what;
     }
@@ -189,6 +189,7 @@ TEST(UglyCsv, AsksWhereItCanBeReadInTwoWays)
         program.write("u.csv", each.text);
         const Outcome outcome = program.run({"import", "log.holdband", "u.csv"});
         EXPECT_EQ(outcome.status, each.status) << each.what << ": " << outcome.out << outcome.err;
+        ASSERT_STRNE(each.says, "") << each.what;
         EXPECT_TRUE(holds(outcome.err, each.says)) << each.what << ": " << outcome.err;
         EXPECT_EQ(program.read("log.holdband"), before) << each.what;
     }

@@ -6,12 +6,9 @@ set -euo pipefail
 
 holdband=$1
 resources=$2
-for tool in desktop-file-validate appstreamcli mandoc update-mime-database xmllint; do
-    if ! command -v "$tool" >/dev/null; then
-        echo "$tool is not installed"
-        exit 77
-    fi
-done
+# shellcheck source=/dev/null
+source "$(dirname -- "${BASH_SOURCE[0]}")/../needs.sh"
+needs desktop-file-validate appstreamcli mandoc update-mime-database xmllint
 scratch=$(mktemp -d)
 trap 'rm -rf -- "$scratch"' EXIT
 

@@ -7,10 +7,9 @@ set -euo pipefail
 
 sources=$1
 shift
-if ! command -v "$1" >/dev/null; then
-    echo "lupdate is not installed"
-    exit 77
-fi
+# shellcheck source=/dev/null
+source "$(dirname -- "${BASH_SOURCE[0]}")/../needs.sh"
+needs "$1" python3
 scratch=$(mktemp -d)
 trap 'rm -rf -- "$scratch"' EXIT
 cd -- "$sources"

@@ -1,0 +1,20 @@
+# shellcheck shell=bash
+# Sourced by tests that are scripts: what they need of the machine.
+
+# Ends the script: with 77, which ctest counts as skipped, but as failed on a build server (CI=true),
+# where everything is installed.
+is_missing() {
+    echo "$1 is not installed"
+    if [[ ${CI:-} == true ]]; then
+        exit 1
+    fi
+    exit 77
+}
+
+# Usage: needs TOOL…
+needs() {
+    local tool
+    for tool in "$@"; do
+        command -v "$tool" >/dev/null || is_missing "$tool"
+    done
+}
