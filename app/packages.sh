@@ -4,23 +4,25 @@
 
 build_packages=(
     g++ cmake ninja-build
-    qt6-base-dev qt6-svg-dev qt6-l10n-tools libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
+    qt6-base-dev qt6-svg-dev libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
     nlohmann-json3-dev
 )
 
-# At run time: the display's plugin, time zones, a font (without one every label is a row of boxes),
-# and Qt's own words in other languages.
-run_packages=(qt6-qpa-plugins tzdata fonts-dejavu-core qt6-translations-l10n)
+# At run time: the display's plugin, time zones, and a font (without one every label is a row of
+# boxes); in other languages than English also Qt's own words, as in the dialogs of files.
+run_packages=(qt6-qpa-plugins tzdata fonts-dejavu-core)
+if [[ ${LANGUAGE:-${LC_ALL:-${LC_MESSAGES:-${LANG:-}}}} == de* ]]; then
+    run_packages+=(qt6-translations-l10n)
+fi
 if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi
 
-# The tests also read published data sets that these packages carry, read reports with other tools
-# than ours, validate what is installed beside the program, and walk through the window as a screen
-# reader does.
+# The tests also read the texts out of the code, read reports with other tools than ours, validate
+# what is installed beside the program, and walk through the window as a screen reader does.
 test_packages=(
     libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
-    node-csv-spectrum python3-scipy r-base-core sqlite3
+    node-csv-spectrum qt6-l10n-tools sqlite3
     poppler-utils tidy libxml2-utils
     at-spi2-core gir1.2-atspi-2.0 python3-gi dbus-daemon xvfb xauth
     desktop-file-utils appstream mandoc shared-mime-info
@@ -35,13 +37,9 @@ say() {
 
 # Prints those of the named packages that are not installed, one a line.
 not_installed() {
-    local package status
-    for package in "$@"; do
-        status=$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null) || status=
-        if [[ $status != installed* ]]; then
-            printf '%s\n' "$package"
-        fi
-    done
+    comm -23 <(printf '%s\n' "$@" | sort -u) \
+        <(dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null |
+            sed -n 's/^installed //p' | sort -u)
 }
 
 # Runs apt-get as root; fails where the user is neither root nor may use sudo without being asked,

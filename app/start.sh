@@ -6,6 +6,8 @@ set -euo pipefail
 root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd)
 # shellcheck source=/dev/null
 source "$root/app/packages.sh"
+# shellcheck source=/dev/null
+source "$root/app/building.sh"
 
 holdband=$root/build/release/holdband
 description=$root/sample-data/spring-trials.json
@@ -17,11 +19,6 @@ clean_up() {
     fi
 }
 trap clean_up EXIT
-
-build() {
-    say "Building (some minutes the first time) ..."
-    (cd -- "$root" && cmake --preset release && cmake --build --preset release) >&2
-}
 
 # Loads the sample into the named logbook. It is made elsewhere and moved, so that a run that was
 # broken off leaves no half logbook behind.
@@ -67,7 +64,7 @@ print_results() {
 }
 
 install_for_running
-build
+(cd -- "$root" && build_preset release Holdband 600)
 if [[ -n ${DISPLAY:-} || -n ${WAYLAND_DISPLAY:-} ]]; then
     open_window
 else

@@ -1,0 +1,65 @@
+#!/usr/bin/env bash
+# What the scripts around the build and the tests say. Usage: scripts_test.sh SOURCES
+set -euo pipefail
+
+root=$1
+# shellcheck source=/dev/null
+source "$root/app/packages.sh"
+# shellcheck source=/dev/null
+source "$root/app/building.sh"
+scratch=$(mktemp -d)
+trap 'rm -rf -- "$scratch"' EXIT
+
+expect() {
+    if [[ $1 != "$2" ]]; then
+        printf 'Expected: %s\nbut got:  %s\n' "$2" "$1" >&2
+        exit 1
+    fi
+}
+
+# Times and folders in the line of progress.
+expect "$(said_time 40)" "40 s"
+expect "$(said_time 150)" "3 min"
+objects="Building CXX object core/CMakeFiles/holdband_core.dir"
+expect "$(folder_of "$objects/store/exclusions.cpp.o")" "core/store"
+expect "$(folder_of "$objects/Unity/unity_store_1_cxx.cxx.o")" "core/store"
+expect "$(folder_of "Building CXX object tests/ui/CMakeFiles/ui_tests.dir/Unity/unity_files_0_cxx.cxx.o")" \
+    "tests/ui/files"
+expect "$(folder_of "Linking CXX executable holdband")" ""
+
+# What is no progress goes to the log, whole lines only; the last line says what was built.
+said=$(printf '%s\n' "[1/2] $objects/store/rows.cpp.o" "rows.cpp:1:1: error: no" "  int x" \
+    "[2/2] Linking CXX executable holdband" |
+    show_progress "the trial" 60 "$scratch/others" 2>&1)
+expect "$(cat "$scratch/others")" "$(printf 'rows.cpp:1:1: error: no\n  int x')"
+expect "${said%%$'\n'*}" "Building the trial: 1 of 2 · core/store · about 1 s left"
+expect "${said##*$'\n'}" "Built the trial in 0 s."
+
+# Packages: those that are there are not named again.
+expect "$(not_installed bash no-such-package-1 coreutils)" "no-such-package-1"
+
+# The cases of a log of ctest that failed, died, or did not end in time.
+cat >"$scratch/log" <<'END'
+1/3 Testing: ui_tests.0
+1/3 Test: ui_tests.0
+[ RUN      ] Lanes.Draw
+[       OK ] Lanes.Draw (2 ms)
+[ RUN      ] Lanes.Zoom
+[  FAILED  ] Lanes.Zoom (3 ms)
+[ RUN      ] Trials/AgainstGsl.Hours/3
+[  FAILED  ] Trials/AgainstGsl.Hours/3, where GetParam() = 4 (1 ms)
+[  SKIPPED ] Lanes.Skip (0 ms)
+[  FAILED  ] 2 tests, listed below:
+[  FAILED  ] Lanes.Zoom
+2/3 Testing: ui_tests.1
+2/3 Test: ui_tests.1
+[ RUN      ] Run.Dies
+==1==ERROR: AddressSanitizer: heap-use-after-free
+3/3 Testing: store_tests.0
+3/3 Test: store_tests.0
+[ RUN      ] Undo.Hangs
+END
+expect "$("$root/tests/scripts/failed_cases.sh" "$scratch/log")" "failed: Lanes.Zoom (ui_tests.0)
+failed: Trials/AgainstGsl.Hours/3 (ui_tests.0)
+did not end: Run.Dies (ui_tests.1)
+did not end: Undo.Hangs (store_tests.0)"
