@@ -1,35 +1,27 @@
 #include "app/compare_json.h"
 
+#include "app/json_values.h"
 #include "core/text/times.h"
-
-#include <cmath>
-#include <nlohmann/json.hpp>
 
 namespace holdband::app {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using analysis::Bounded;
 using review::SideBySide;
 
-Json number(const std::optional<double>& value)
-{
-    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
-}
-
 void putBounded(Json& json, const std::string& name, const std::optional<Bounded>& figure)
 {
-    json[name] = figure ? number(figure->value) : Json(nullptr);
-    json[name + "_low"] = figure ? number(figure->low) : Json(nullptr);
-    json[name + "_high"] = figure ? number(figure->high) : Json(nullptr);
+    json[name] = figure ? jsonNumber(figure->value) : Json(nullptr);
+    json[name + "_low"] = figure ? jsonNumber(figure->low) : Json(nullptr);
+    json[name + "_high"] = figure ? jsonNumber(figure->high) : Json(nullptr);
 }
 
 void putInterval(Json& json, const std::string& name, const analysis::Interval95& interval)
 {
-    json[name] = number(interval.value);
-    json[name + "_low"] = number(interval.low());
-    json[name + "_high"] = number(interval.high());
+    json[name] = jsonNumber(interval.value);
+    json[name + "_low"] = jsonNumber(interval.low());
+    json[name + "_high"] = jsonNumber(interval.high());
 }
 
 Json aheadJson(const std::optional<analysis::Ahead>& ahead)
@@ -50,9 +42,9 @@ Json measureJson(const analysis::Measure& measure, const LogbookSettings& settin
     json["better"] = measure.rule.better == analysis::Better::less ? "less" : "more";
     putBounded(json, "a", measure.a);
     putBounded(json, "b", measure.b);
-    json["ratio_a_to_b"] = measure.ratio ? number(measure.ratio->value) : Json(nullptr);
-    json["ratio_low"] = measure.ratio ? number(measure.ratio->low) : Json(nullptr);
-    json["ratio_high"] = measure.ratio ? number(measure.ratio->high) : Json(nullptr);
+    json["ratio_a_to_b"] = measure.ratio ? jsonNumber(measure.ratio->value) : Json(nullptr);
+    json["ratio_low"] = measure.ratio ? jsonNumber(measure.ratio->low) : Json(nullptr);
+    json["ratio_high"] = measure.ratio ? jsonNumber(measure.ratio->high) : Json(nullptr);
     json["ahead"] = aheadJson(measure.ahead);
     return json;
 }
@@ -85,9 +77,9 @@ Json setupFiguresJson(const review::SetupFigures& figures)
     json["batches"] = Json::array();
     for (const review::BatchFigure& batch : figures.batches)
         json["batches"].push_back({{"batch", batch.batch}, {"value", batch.value}});
-    json["mean"] = number(figures.mean);
-    json["low_uncut"] = number(figures.low);
-    json["high_uncut"] = number(figures.high);
+    json["mean"] = jsonNumber(figures.mean);
+    json["low_uncut"] = jsonNumber(figures.low);
+    json["high_uncut"] = jsonNumber(figures.high);
     json["cut"] = figures.cut;
     return json;
 }
@@ -111,7 +103,7 @@ Json idleJson(const SideBySide& review)
         one["idle_h"] = idle.hours;
         one["metered_h"] = idle.meteredHours;
         putBounded(one, "kwh", idle.kwh);
-        one["mean_w"] = number(idle.meanWatts);
+        one["mean_w"] = jsonNumber(idle.meanWatts);
         json.push_back(std::move(one));
     }
     return json;
@@ -138,7 +130,7 @@ void putFit(Json& json, const analysis::LinearFit& fit)
     json["w_per_c_se"] = fit.slopeError;
     json["residual_sd_w"] = fit.residualSd;
     json["r_squared"] = fit.rSquared;
-    json["cv_rmse"] = number(fit.cvRmse());
+    json["cv_rmse"] = jsonNumber(fit.cvRmse());
 }
 
 Json modelJson(const review::ModelWords& side)
@@ -184,8 +176,8 @@ Json crossingJson(const analysis::Crossing& crossing)
 {
     const bool crosses = crossing.kind == analysis::CrossingKind::crosses;
     return {{"batches", crosses ? Json(crossing.batches) : Json("never")},
-            {"batches_low", number(crossing.earliest)},
-            {"batches_high", number(crossing.latest)},
+            {"batches_low", jsonNumber(crossing.earliest)},
+            {"batches_high", jsonNumber(crossing.latest)},
             {"sure", crossing.sure},
             {"cheaper_first", aheadJson(crossing.cheaperFirst)}};
 }
@@ -194,9 +186,9 @@ Json moneyJson(const SideBySide& review)
 {
     const review::MoneyWords& money = review.money;
     Json json;
-    json["parts_a"] = number(money.partsA);
-    json["parts_b"] = number(money.partsB);
-    json["batches_per_year"] = number(money.batchesPerYear);
+    json["parts_a"] = jsonNumber(money.partsA);
+    json["parts_b"] = jsonNumber(money.partsB);
+    json["batches_per_year"] = jsonNumber(money.batchesPerYear);
     json["scenarios"] = Json::array();
     for (const review::CostScenario& scenario : money.scenarios) {
         Json one;
@@ -220,7 +212,7 @@ Json criterionJson(const review::CriterionWords& criterion, const analysis::Turn
             {"b", criterion.scores ? Json(criterion.scores->b) : Json(nullptr)},
             {"how", criterion.how},
             {"removal_changes_lead", turn.byRemoval},
-            {"level_at_weight", number(turn.weightToTie)}};
+            {"level_at_weight", jsonNumber(turn.weightToTie)}};
 }
 
 Json judgementJson(const SideBySide& review)
@@ -268,7 +260,7 @@ std::string compareJson(const SideBySide& review)
     json["same_weather"] = weatherJson(review);
     json["money"] = moneyJson(review);
     json["judgement"] = judgementJson(review);
-    return json.dump(2, ' ', false, Json::error_handler_t::replace);
+    return jsonText(json);
 }
 
 } // namespace holdband::app

@@ -117,7 +117,7 @@ std::string totalsTable(const SideBySide& review)
     return table.text();
 }
 
-std::string moneyText(const SideBySide& review)
+std::string totalCostText(const SideBySide& review)
 {
     const review::MoneyWords& money = review.money;
     std::string text =
@@ -149,7 +149,7 @@ std::string judgementText(const SideBySide& review)
 std::string compareText(const SideBySide& review)
 {
     return headText(review) + measuresText(review) + notesText(review) + batchesText(review) +
-           weatherText(review) + moneyText(review) + judgementText(review);
+           weatherText(review) + totalCostText(review) + judgementText(review);
 }
 
 } // namespace holdband::app

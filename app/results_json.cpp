@@ -1,39 +1,24 @@
 #include "app/results_json.h"
 
+#include "app/json_values.h"
 #include "app/result_times.h"
 #include "core/review/causes.h"
 #include "core/text/times.h"
-
-#include <cmath>
-#include <nlohmann/json.hpp>
 
 namespace holdband::app {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using analysis::EnergyFigure;
-
-constexpr double msPerHour = 3.6e6;
 
 double hours(double ms)
 {
     return ms / msPerHour;
 }
 
-Json number(const std::optional<double>& value)
-{
-    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
-}
-
 Json instant(const std::optional<Instant>& at)
 {
     return at ? Json(rfc3339Utc(*at)) : Json(nullptr);
-}
-
-std::string text(const Json& json)
-{
-    return json.dump(2, ' ', false, Json::error_handler_t::replace);
 }
 
 Json excursionJson(const analysis::Excursion& excursion, Instant stageStart,
@@ -65,8 +50,8 @@ void putStatistics(Json& json, const analysis::StageStatistics& statistics)
     json["sd_c"] = moments.empty() ? Json(nullptr) : Json(moments.standardDeviation());
     json["rms_dev_c"] = moments.empty() ? Json(nullptr) : Json(moments.rootMeanSquare());
     json["mean_abs_dev_c"] = moments.empty() ? Json(nullptr) : Json(moments.meanAbsolute());
-    json["min_c"] = number(statistics.minimum);
-    json["max_c"] = number(statistics.maximum);
+    json["min_c"] = jsonNumber(statistics.minimum);
+    json["max_c"] = jsonNumber(statistics.maximum);
     json["p5_dev_c"] = quantile(0);
     json["p50_dev_c"] = quantile(1);
     json["p95_dev_c"] = quantile(2);
@@ -100,7 +85,7 @@ Json stageJson(const review::RunReview& review, std::size_t i)
     json["below_h"] = hours(judged.belowMs);
     putStatistics(json, batch.statistics[i]);
     const analysis::SettlingFigures settling = analysis::settlingFigures(batch.tracks[i], judged);
-    json["overshoot_c"] = number(settling.overshoot);
+    json["overshoot_c"] = jsonNumber(settling.overshoot);
     json["settle_rate_c_per_h"] =
         settling.ratePerMs ? Json(*settling.ratePerMs * msPerHour) : Json(nullptr);
     json["excursions"] = Json::array();
@@ -113,9 +98,9 @@ Json stageJson(const review::RunReview& review, std::size_t i)
 void putEnergy(Json& json, const EnergyFigure& energy)
 {
     const bool any = energy.any();
-    json["kwh"] = any ? number(energy.kwh) : Json(nullptr);
-    json["kwh_low"] = any ? number(energy.low) : Json(nullptr);
-    json["kwh_high"] = any ? number(energy.high) : Json(nullptr);
+    json["kwh"] = any ? jsonNumber(energy.kwh) : Json(nullptr);
+    json["kwh_low"] = any ? jsonNumber(energy.low) : Json(nullptr);
+    json["kwh_high"] = any ? jsonNumber(energy.high) : Json(nullptr);
     json["metered_h"] = hours(energy.meteredMs());
 }
 
@@ -124,7 +109,7 @@ Json stageEnergyJson(const analysis::SpanEnergy& stage)
     Json json;
     json["stage"] = stage.label;
     putEnergy(json, stage.energy);
-    json["mean_w"] = number(analysis::meanWatts(stage.energy));
+    json["mean_w"] = jsonNumber(analysis::meanWatts(stage.energy));
     return json;
 }
 
@@ -150,14 +135,14 @@ std::string verdictJson(const review::RunReview& review)
     json["missed"] = judged.asPlanned.missed;
     json["hold_h"] = hours(totals.holdMs);
     json["covered_h"] = hours(totals.coveredMs);
-    json["coverage"] = number(totals.coverage());
+    json["coverage"] = jsonNumber(totals.coverage());
     json["inside_h"] = hours(totals.insideMs);
     json["above_h"] = hours(totals.aboveMs);
     json["below_h"] = hours(totals.belowMs);
     json["stages"] = Json::array();
     for (std::size_t i = 0; i < judged.stages.size(); ++i)
         json["stages"].push_back(stageJson(review, i));
-    return text(json);
+    return jsonText(json);
 }
 
 std::string energyJson(const review::RunReview& review)
@@ -170,20 +155,20 @@ std::string energyJson(const review::RunReview& review)
     json["partly_metered"] = energy.partlyMetered();
     json["metered_from"] = metered.empty() ? Json(nullptr) : instant(metered.front().start);
     json["metered_to"] = metered.empty() ? Json(nullptr) : instant(metered.back().end);
-    json["mean_w"] = number(energy.meanWatts());
-    json["cost"] = energy.cost ? number(energy.cost->amount) : Json(nullptr);
-    json["cost_low"] = energy.cost ? number(energy.cost->low) : Json(nullptr);
-    json["cost_high"] = energy.cost ? number(energy.cost->high) : Json(nullptr);
+    json["mean_w"] = jsonNumber(energy.meanWatts());
+    json["cost"] = energy.cost ? jsonNumber(energy.cost->amount) : Json(nullptr);
+    json["cost_low"] = energy.cost ? jsonNumber(energy.cost->low) : Json(nullptr);
+    json["cost_high"] = energy.cost ? jsonNumber(energy.cost->high) : Json(nullptr);
     json["stages"] = Json::array();
     for (const analysis::SpanEnergy& stage : energy.stages)
         json["stages"].push_back(stageEnergyJson(stage));
     json["days"] = Json::array();
     for (const analysis::SpanEnergy& day : energy.days)
         json["days"].push_back(dayJson(day));
-    json["cooling_lift_ch"] = energy.lift ? number(energy.lift->coolingKh) : Json(nullptr);
-    json["heating_lift_ch"] = energy.lift ? number(energy.lift->heatingKh) : Json(nullptr);
-    json["kwh_per_cday"] = number(energy.kwhPerDegreeDay);
-    return text(json);
+    json["cooling_lift_ch"] = energy.lift ? jsonNumber(energy.lift->coolingKh) : Json(nullptr);
+    json["heating_lift_ch"] = energy.lift ? jsonNumber(energy.lift->heatingKh) : Json(nullptr);
+    json["kwh_per_cday"] = jsonNumber(energy.kwhPerDegreeDay);
+    return jsonText(json);
 }
 
 std::string batchesJson(const review::BatchList& list)
@@ -195,7 +180,7 @@ std::string batchesJson(const review::BatchList& list)
                         {"pitched", rfc3339Utc(line.pitched)},
                         {"ended", instant(line.ended)},
                         {"verdict", review::verdictName(line.verdict)}});
-    return text(json);
+    return jsonText(json);
 }
 
 } // namespace holdband::app

@@ -22,7 +22,7 @@ constexpr std::size_t rejectsListed = 20;
 
 std::string duration(double ms)
 {
-    return durationText(Hours{ms / 3.6e6});
+    return durationText(Hours{ms / msPerHour});
 }
 
 std::string kelvins(double value, const RunReview& review)

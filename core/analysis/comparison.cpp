@@ -11,8 +11,6 @@ namespace holdband::analysis {
 
 namespace {
 
-constexpr double msPerHour = 3.6e6;
-
 /// Elapsed time is kept as an Instant counted from the epoch.
 std::vector<Span> shifted(const std::vector<Span>& spans, Milliseconds by)
 {

@@ -9,6 +9,9 @@
 
 namespace holdband::analysis {
 
+/// The upper bound of an energy (kWh) that nothing bounds.
+inline constexpr double unbounded = std::numeric_limits<double>::infinity();
+
 /// kWh over the metered part of a span. An unbounded `high` is infinity; a figure without known
 /// bounds (a power log) has low = −infinity too.
 struct EnergyFigure {
@@ -19,8 +22,8 @@ struct EnergyFigure {
 
     bool any() const { return !metered.empty(); }
     double meteredMs() const;
-    bool lowKnown() const { return low > -std::numeric_limits<double>::infinity(); }
-    bool highKnown() const { return high < std::numeric_limits<double>::infinity(); }
+    bool lowKnown() const { return low > -unbounded; }
+    bool highKnown() const { return high < unbounded; }
 
     /// Adds the energy of another span of the same source.
     void append(const EnergyFigure& next);

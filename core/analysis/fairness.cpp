@@ -255,7 +255,7 @@ FairnessFacts factsOf(const Contender& side)
     facts.placements = {side.placement};
     facts.intervalMinutes = medianIntervalMs(side.input->judging.beer) / 60000.0;
     if (facts.hours > 0.0)
-        facts.meteredShare = side.figures->energy.whole.meteredMs() / 3.6e6 / facts.hours;
+        facts.meteredShare = side.figures->energy.whole.meteredMs() / msPerHour / facts.hours;
     facts.atOnce = batchesAtOnce(side);
     facts.missed = static_cast<double>(side.figures->judged.asPlanned.missed.size());
     addMeters(side, facts);

@@ -34,8 +34,6 @@ const std::vector<MeasureRule>& measureRules()
 
 namespace {
 
-constexpr double msPerHour = 3.6e6;
-
 /// The least and greatest of the three judgings; without bounds where the sensor's doubt is
 /// unknown.
 template <typename Pick>

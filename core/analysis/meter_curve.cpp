@@ -8,8 +8,6 @@ namespace holdband::analysis {
 
 namespace {
 
-constexpr double unbounded = std::numeric_limits<double>::infinity();
-
 double powerTimes(Power power, Instant from, Instant to)
 {
     return power.over(Hours{to - from}).kilowattHours();

@@ -9,7 +9,7 @@ namespace holdband::analysis {
 
 std::optional<double> meanWatts(const EnergyFigure& energy)
 {
-    const double hours = energy.meteredMs() / 3.6e6;
+    const double hours = energy.meteredMs() / msPerHour;
     return hours > 0.0 ? std::optional(energy.kwh * 1000.0 / hours) : std::nullopt;
 }
 
@@ -115,7 +115,9 @@ std::optional<CrashHeat> heatOfCrash(const RunInput& input, const RunFigures& fi
     const auto beerAt = [&](double deviation) {
         return stage.startTarget + TemperatureDifference::kelvins(deviation);
     };
-    const auto at = [&](double ms) { return stage.span.start + toMilliseconds(Hours{ms / 3.6e6}); };
+    const auto at = [&](double ms) {
+        return stage.span.start + toMilliseconds(Hours{ms / msPerHour});
+    };
     CrashHeat heat;
     heat.from = beerAt(track.value.front());
     heat.to = beerAt(judged.arrival->deviation);

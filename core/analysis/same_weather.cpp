@@ -19,7 +19,7 @@ std::vector<Span> holdSpans(const JudgedBatch& judged)
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const Span stage = judged.stages[i].span;
         const double from = judged.asPlanned.stages[i].holdFromMs;
-        spans.push_back({stage.start + toMilliseconds(Hours{from / 3.6e6}), stage.end});
+        spans.push_back({stage.start + toMilliseconds(Hours{from / msPerHour}), stage.end});
     }
     return unite(std::move(spans));
 }

@@ -7,8 +7,6 @@ namespace holdband::analysis {
 
 namespace {
 
-constexpr double unbounded = std::numeric_limits<double>::infinity();
-
 Instant offsetBy(Instant origin, double ms)
 {
     return origin + Milliseconds{static_cast<std::int64_t>(ms + 0.5)};
@@ -58,7 +56,7 @@ EnergyFigure PowerCurve::over(Span span) const
     EnergyFigure figure;
     const Track track = cover(m_watts, m_gapLimit, span);
     forEachPiece(track, 0.0, [&](double t0, double a, double t1, double b, bool) {
-        figure.kwh += (a + b) / 2.0 / 1000.0 * ((t1 - t0) / 3.6e6);
+        figure.kwh += (a + b) / 2.0 / 1000.0 * ((t1 - t0) / msPerHour);
     });
     for (const Run& run : track.runs)
         figure.metered.push_back({offsetBy(track.origin, track.ms[run.first]),

@@ -8,7 +8,6 @@ namespace holdband::analysis {
 namespace {
 
 constexpr double knownShareNeeded = 0.9;
-constexpr double msPerHour = 3.6e6;
 
 /// ∫ max(0, x) over a straight piece from a to b.
 double positiveArea(double ms, double a, double b)

@@ -1,5 +1,7 @@
 #include "core/intake/clock_scan.h"
 
+#include "core/text/ascii.h"
+
 #include <array>
 
 namespace holdband {
@@ -7,11 +9,6 @@ namespace holdband {
 using namespace std::chrono;
 
 namespace {
-
-char lower(char c)
-{
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
 
 /// 1 … 12 for an English month's name or its first three letters (also "Sept"); 0 for another word.
 int monthOf(std::string_view word)
@@ -26,7 +23,7 @@ int monthOf(std::string_view word)
         bool same = word.size() == 3 || word.size() == name.size() ||
                     (word.size() == 4 && name == "september");
         for (std::size_t k = 0; same && k < word.size(); ++k)
-            same = lower(word[k]) == name[k];
+            same = asciiLower(word[k]) == name[k];
         if (same)
             return static_cast<int>(i) + 1;
     }
@@ -94,7 +91,7 @@ std::optional<int> scanThousandths(TextCursor& cursor)
 /// "AM", "p.m.", …: the hour on a 24-hour clock. The hour as it is where there is no such mark.
 std::optional<int> halfDayHour(TextCursor& cursor, int hour)
 {
-    const char half = lower(cursor.peek());
+    const char half = asciiLower(cursor.peek());
     if (half != 'a' && half != 'p')
         return hour;
     cursor.skip();

@@ -22,19 +22,9 @@ constexpr std::size_t rowsLookedAt = 8; ///< below a header
 using Rows = std::vector<SampleRow>;
 using CellTest = bool (*)(std::string_view);
 
-std::string_view cell(const SampleRow& row, std::size_t column)
-{
-    return column < row.fields.size() ? trimmed(row.fields[column]) : std::string_view{};
-}
-
 bool isUnixTime(std::string_view text)
 {
     return scanDecimal(text).has_value() && scanStamp(text).has_value();
-}
-
-bool isNumber(std::string_view text)
-{
-    return scanDecimal(text, '.').has_value() || scanDecimal(text, ',').has_value();
 }
 
 /// The first row below the header passes, and so do most of the next ones; the header doesn't.
@@ -43,13 +33,12 @@ bool columnPasses(const Rows& rows, std::size_t header, std::size_t column, Cell
                   bool said)
 {
     const std::size_t end = std::min(rows.size(), header + 1 + rowsLookedAt);
-    if (header + 1 >= end || test(cell(rows[header], column)) ||
-        isNumber(cell(rows[header], column)))
+    if (header + 1 >= end || test(rows[header].cell(column)) || isNumber(rows[header].cell(column)))
         return false;
     std::size_t passed = 0;
     for (std::size_t i = header + 1; i < end; ++i)
-        passed += test(cell(rows[i], column));
-    return (said || test(cell(rows[header + 1], column))) && passed * 2 >= end - header - 1;
+        passed += test(rows[i].cell(column));
+    return (said || test(rows[header + 1].cell(column))) && passed * 2 >= end - header - 1;
 }
 
 /// One of the rows below the header has a number, or a value said to be missing, outside the time.
@@ -58,7 +47,7 @@ bool dataFollows(const Rows& rows, std::size_t header, const TimeColumns& time)
     const std::size_t end = std::min(rows.size(), header + 1 + rowsLookedAt);
     for (std::size_t row = header + 1; row < end; ++row) {
         for (std::size_t i = 0; i < rows[row].fields.size(); ++i) {
-            const std::string_view text = cell(rows[row], i);
+            const std::string_view text = rows[row].cell(i);
             if (!time.has(i) && (isNumber(text) || isMissing(text)))
                 return true;
         }
@@ -82,7 +71,7 @@ std::vector<std::string> headerAbove(const Rows& rows, std::size_t header)
     std::vector<std::string> names = headerNames(rows[header]);
     const std::size_t next = header + 1;
     std::size_t width = rows[header].fields.size();
-    while (width > names.size() && (next >= rows.size() || cell(rows[next], width - 1).empty()))
+    while (width > names.size() && (next >= rows.size() || rows[next].cell(width - 1).empty()))
         --width;
     names.resize(width);
     return names;
@@ -313,6 +302,11 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
 }
 
 } // namespace
+
+std::string_view SampleRow::cell(std::size_t column) const
+{
+    return column < fields.size() ? trimmed(fields[column]) : std::string_view{};
+}
 
 std::vector<std::string> numberedColumns(std::size_t count)
 {

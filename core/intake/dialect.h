@@ -16,6 +16,9 @@ namespace holdband {
 struct SampleRow {
     std::int64_t line = 1;
     std::vector<std::string> fields;
+
+    /// Without the white space at its ends; empty where the row is shorter.
+    std::string_view cell(std::size_t column) const;
 };
 
 /// The first rows of a text, split at one delimiter. Blank rows are left out.

@@ -20,23 +20,6 @@ namespace {
 
 using Rows = std::vector<SampleRow>;
 
-SeriesKind kindOf(Reads reads)
-{
-    if (reads == Reads::power)
-        return SeriesKind::power;
-    return reads == Reads::gravity ? SeriesKind::gravity : SeriesKind::temperature;
-}
-
-std::string_view cell(const SampleRow& row, std::size_t column)
-{
-    return column < row.fields.size() ? trimmed(row.fields[column]) : std::string_view{};
-}
-
-bool isNumber(std::string_view text)
-{
-    return scanDecimal(text, '.').has_value() || scanDecimal(text, ',').has_value();
-}
-
 /// How many columns most of the rows have.
 std::size_t usualWidth(const Rows& rows)
 {
@@ -163,7 +146,7 @@ Contents contentsOf(const Rows& rows, std::int64_t headerLine, std::size_t colum
 {
     Contents contents;
     for (const SampleRow& row : rows) {
-        const std::string_view text = cell(row, column);
+        const std::string_view text = row.cell(column);
         if (row.line <= headerLine || isMissing(text))
             continue;
         ++contents.filled;
@@ -337,7 +320,7 @@ Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook)
     std::vector<Target> targets;
     for (const Sensor& sensor : *sensors) {
         if (!sensor.retired)
-            targets.push_back({sensor.name, kindOf(sensor.reads)});
+            targets.push_back({sensor.name, seriesKind(sensor.reads)});
     }
     for (const Meter& meter : *meters) {
         if (!meter.retired)

@@ -1,6 +1,7 @@
 #include "core/intake/keep_log.h"
 
 #include "core/intake/register_check.h"
+#include "core/intake/units.h"
 #include "core/store/equipment.h"
 #include "core/store/meter_readings.h"
 #include "core/store/reading_units.h"
@@ -19,13 +20,6 @@ namespace holdband::intake {
 namespace {
 
 constexpr std::size_t conflictsListed = 20;
-
-SeriesKind kindOf(Reads reads)
-{
-    if (reads == Reads::power)
-        return SeriesKind::power;
-    return reads == Reads::gravity ? SeriesKind::gravity : SeriesKind::temperature;
-}
 
 /// Writes down what was found of one column.
 class Keeper {
@@ -223,7 +217,7 @@ wantedColumns(const store::LogbookFile& logbook,
     std::vector<WantedColumn> wanted;
     std::vector<std::string> names;
     for (const Sensor& sensor : *sensors)
-        wanted.push_back({sensor.name, kindOf(sensor.reads), std::nullopt, std::nullopt});
+        wanted.push_back({sensor.name, seriesKind(sensor.reads), std::nullopt, std::nullopt});
     for (const Meter& meter : *meters)
         wanted.push_back({meter.name, SeriesKind::meter, std::nullopt, std::nullopt});
     for (const WantedColumn& column : wanted)

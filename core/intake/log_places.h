@@ -4,10 +4,17 @@
 #include "core/text/phrase.h"
 
 #include <cstdint>
+#include <filesystem>
 #include <string>
 #include <string_view>
 
 namespace holdband {
+
+/// "beer.csv" of "logs/beer.csv"
+inline std::string fileName(const std::string& path)
+{
+    return std::filesystem::path(path).filename().string();
+}
 
 /// "line 12"
 inline std::string linePlace(std::int64_t line)

@@ -16,16 +16,12 @@ namespace holdband {
 
 namespace {
 
-std::string nameOf(const std::string& path)
-{
-    return std::filesystem::path(path).filename().string();
-}
-
 /// The problem's place with the file's name before it.
 tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
 {
     if (problem.kind == ProblemKind::data)
-        problem.place = problem.place.empty() ? nameOf(path) : nameOf(path) + ", " + problem.place;
+        problem.place =
+            problem.place.empty() ? fileName(path) : fileName(path) + ", " + problem.place;
     return failure(std::move(problem));
 }
 
@@ -253,7 +249,7 @@ private:
         const Done done = m_tokens->finish();
         if (!done)
             return done;
-        file.fileName = nameOf(m_request.path);
+        file.fileName = fileName(m_request.path);
         file.encoding = encodingName(m_decoder.encoding());
         if (m_store->rowsRead() == 0)
             return dataProblem(Phrase::tr("there are no rows below the header"),

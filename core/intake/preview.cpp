@@ -4,6 +4,7 @@
 #include "core/intake/dialect.h"
 #include "core/intake/encoding.h"
 #include "core/intake/guess.h"
+#include "core/intake/log_places.h"
 #include "core/intake/source_file.h"
 #include "core/text/near.h"
 #include "core/text/phrase.h"
@@ -129,7 +130,7 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     auto head = readHead(source);
     if (!head)
         return failure(head.error());
-    const std::string name = std::filesystem::path(source.path).filename().string();
+    const std::string name = fileName(source.path);
     auto dialect = guessDialect(head->text, head->whole, wish);
     if (!dialect) {
         dialect.error().place =

@@ -12,12 +12,12 @@ namespace holdband {
 
 namespace {
 
-using Rows = std::vector<std::uint32_t>;
+using RowNumbers = std::vector<std::uint32_t>;
 
-/// Rows with a value, in the order of their times; rows of the same time in the file's order.
-Rows sortedRows(const std::vector<double>& value, const std::vector<std::int64_t>& at)
+/// RowNumbers with a value, in the order of their times; rows of the same time in the file's order.
+RowNumbers sortedRows(const std::vector<double>& value, const std::vector<std::int64_t>& at)
 {
-    Rows rows;
+    RowNumbers rows;
     rows.reserve(value.size());
     for (std::uint32_t i = 0; i < value.size(); ++i) {
         if (!std::isnan(value[i]))
@@ -91,7 +91,7 @@ void keepOnly(LogColumn& column, const std::vector<bool>& drop)
 void tidyInto(LogColumn& column, const ColumnInFileOrder& values,
               const std::vector<std::int64_t>& at, const std::vector<std::uint32_t>& line)
 {
-    const Rows rows = sortedRows(values.value, at);
+    const RowNumbers rows = sortedRows(values.value, at);
     reserve(column, rows.size());
     for (const std::uint32_t row : rows) {
         const Instant when = instantFromMs(at[row]);

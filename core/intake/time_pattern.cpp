@@ -1,6 +1,7 @@
 #include "core/intake/time_pattern.h"
 
 #include "core/intake/clock_scan.h"
+#include "core/text/ascii.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
@@ -20,16 +21,11 @@ constexpr std::array<std::string_view, 12> monthNames{
     "july",    "august",   "september", "october", "november", "december"};
 constexpr std::size_t shortName = 3;
 
-char lower(char c)
-{
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
 bool beginsWith(std::string_view text, std::string_view lowerCase)
 {
     return text.size() >= lowerCase.size() &&
            std::equal(lowerCase.begin(), lowerCase.end(), text.begin(),
-                      [](char a, char b) { return a == lower(b); });
+                      [](char a, char b) { return a == asciiLower(b); });
 }
 
 /// The digits at the front, taken off the text; absent where they are fewer than wanted.
@@ -108,7 +104,7 @@ Result<TimePattern> TimePattern::compile(std::string_view text)
             continue;
         }
         const std::size_t end = std::min(text.find_first_not_of(c, i), text.size());
-        const bool letter = lower(c) >= 'a' && lower(c) <= 'z' && c != 'T' && c != 'Z';
+        const bool letter = asciiLower(c) >= 'a' && asciiLower(c) <= 'z' && c != 'T' && c != 'Z';
         if (letter)
             HOLDBAND_TRY(pattern.addLetters(c, static_cast<int>(end - i)));
         for (std::size_t k = i; !letter && k < end; ++k)
@@ -211,7 +207,7 @@ bool TimePattern::readPart(const Part& part, std::string_view& text, Fields& fie
     case Piece::halfDay:
         if (!beginsWith(text, "am") && !beginsWith(text, "pm"))
             return false;
-        fields.afternoon = lower(text.front()) == 'p';
+        fields.afternoon = asciiLower(text.front()) == 'p';
         text.remove_prefix(2);
         return true;
     case Piece::minute:

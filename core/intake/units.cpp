@@ -10,6 +10,13 @@
 
 namespace holdband {
 
+SeriesKind seriesKind(Reads reads)
+{
+    if (reads == Reads::power)
+        return SeriesKind::power;
+    return reads == Reads::gravity ? SeriesKind::gravity : SeriesKind::temperature;
+}
+
 bool fits(ReadingUnit unit, SeriesKind kind)
 {
     switch (kind) {

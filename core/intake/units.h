@@ -3,6 +3,7 @@
 
 #include "core/intake/header.h"
 #include "core/intake/log.h"
+#include "core/logbook/equipment.h"
 #include "core/problem.h"
 
 #include <string>
@@ -18,6 +19,9 @@ struct ChosenUnit {
     bool byFallback = false; ///< nothing says it
     std::string warning;     ///< empty where there is none
 };
+
+/// The quantity that a sensor of that kind logs.
+SeriesKind seriesKind(Reads reads);
 
 /// Whether a quantity of that kind can be in that unit.
 bool fits(ReadingUnit unit, SeriesKind kind);

@@ -1,6 +1,7 @@
 #include "core/intake/values.h"
 
 #include "core/intake/log_places.h"
+#include "core/text/ascii.h"
 #include "core/text/phrase.h"
 
 #include <QtGlobal>
@@ -15,9 +16,7 @@ namespace {
 bool sameWord(std::string_view text, std::string_view lowerCase)
 {
     return std::equal(text.begin(), text.end(), lowerCase.begin(), lowerCase.end(),
-                      [](char a, char b) {
-                          return (a >= 'A' && a <= 'Z' ? static_cast<char>(a - 'A' + 'a') : a) == b;
-                      });
+                      [](char a, char b) { return asciiLower(a) == b; });
 }
 
 /// "1,234" or "12,345,678" as far as its form goes: a leading 0 or other counts of digits can't be.
@@ -52,6 +51,11 @@ bool isMissing(std::string_view text)
                             std::any_of(words.begin(), words.end(), [text](std::string_view word) {
                                 return sameWord(text, word);
                             }));
+}
+
+bool isNumber(std::string_view text)
+{
+    return scanDecimal(text, '.').has_value() || scanDecimal(text, ',').has_value();
 }
 
 /// With the groups of thousands taken out, where they are whole groups.

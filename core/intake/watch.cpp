@@ -2,6 +2,7 @@
 
 #include "core/intake/date_order.h"
 #include "core/intake/keep_log.h"
+#include "core/intake/log_places.h"
 #include "core/intake/map_request.h"
 #include "core/intake/remembered.h"
 #include "core/store/equipment.h"
@@ -43,11 +44,6 @@ std::vector<std::string> filesOf(const std::string& path)
     }
     std::sort(files.begin(), files.end());
     return files;
-}
-
-std::string nameOf(const std::string& path)
-{
-    return fs::path(path).filename().string();
 }
 
 /// The header and what follows the lines that were read.
@@ -98,7 +94,7 @@ private:
 
     Done take(const std::string& path)
     {
-        const std::string name = nameOf(path);
+        const std::string name = fileName(path);
         const auto seen = seenOf(name);
         const auto look = lookAtFile(path, seen);
         HOLDBAND_TRY(look);
@@ -122,7 +118,7 @@ private:
     Done takeGrown(const std::string& path, const FileSeen& seen, const FileLook& look)
     {
         ImportOptions options;
-        options.path = nameOf(path);
+        options.path = fileName(path);
         options.text = freshText(path, seen, look.bytes);
         options.map = seen.map;
         options.layout = seen.layout;
@@ -154,7 +150,7 @@ private:
         m_report.remarks.push_back(
             Phrase::tr("%1: its dates fit two orders and are taken as %2, as in the last file of "
                        "its kind")
-                .with(nameOf(path), orderWords(*next.map.dateOrder)));
+                .with(fileName(path), orderWords(*next.map.dateOrder)));
         return keepWhole(path, options, next, look);
     }
 
@@ -176,7 +172,7 @@ private:
             seen.map.dateOrder = file->dateOrder;
         if (file->decimalSign == ',')
             seen.map.decimalSign = ',';
-        const std::string name = nameOf(path);
+        const std::string name = fileName(path);
         auto change = store::Change::begin(
             m_logbook, store::ActWords{"rows of the watched " + name, {}, store::ActKind::own});
         HOLDBAND_TRY(change);

@@ -12,6 +12,7 @@ using Instant = std::chrono::sys_time<Milliseconds>;
 
 /// A length of time in hours, fractional. Used where a figure is shown or typed in hours.
 using Hours = std::chrono::duration<double, std::ratio<3600>>;
+inline constexpr double msPerHour = 3.6e6;
 
 inline constexpr Instant instantFromMs(std::int64_t msSinceEpoch)
 {

@@ -175,7 +175,7 @@ std::string lift(const ExplainWords& words)
     std::string text =
         Phrase::tr("Room minus beer, summed over the %1 in which both were seen: %2 with the room "
                    "the warmer, %3 with the beer the warmer")
-            .with(spanWords(lift->knownHours * 3.6e6), words.degreeHours(lift->coolingKh),
+            .with(spanWords(lift->knownHours * msPerHour), words.degreeHours(lift->coolingKh),
                   words.degreeHours(lift->heatingKh));
     if (const auto mean = lift->mean())
         text += Phrase::tr("; in the mean %1").with(words.deviation(*mean));
@@ -194,7 +194,7 @@ std::string perDegreeDay(const ExplainWords& words)
     if (!lift.knownEnough())
         return Phrase::tr("The lift must be known for 90 % of the metered time: it is for %1 of "
                           "%2.")
-            .with(spanWords(lift.knownHours * 3.6e6), spanWords(lift.spanHours * 3.6e6));
+            .with(spanWords(lift.knownHours * msPerHour), spanWords(lift.spanHours * msPerHour));
     if (!energy.kwhPerDegreeDay)
         return Phrase::tr("The room was never warmer than the beer: there was nothing to cool "
                           "against.");

@@ -139,7 +139,7 @@ private:
         return Phrase::tr("How fast the beer came to the band: from %1 to %2 off the target in %3 "
                           "= %4 an hour.")
             .with(m_words.deviation(first), m_words.deviation(m_judged.arrival->deviation),
-                  spanWords(length), m_words.difference(*figures.ratePerMs * 3.6e6));
+                  spanWords(length), m_words.difference(*figures.ratePerMs * msPerHour));
     }
 
     std::string overshoot() const
@@ -230,7 +230,7 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     std::string text =
         phrase.with(judged.stages[stage].label, words.time(span.start), words.time(span.end),
                     spanWords(which.lengthMs()), words.difference(which.peak),
-                    words.degreeHours(which.areaMs / 3.6e6)) +
+                    words.degreeHours(which.areaMs / msPerHour)) +
         " " + endWords(which.cut).text();
     if (!cause.empty())
         text += " " + Phrase::tr("Cause given: %1.").with(cause);

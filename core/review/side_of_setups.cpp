@@ -130,7 +130,7 @@ IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot, const SideMa
             energy.append(side.setup.energy.over(part));
         }
     }
-    idle.meteredHours = energy.meteredMs() / 3.6e6;
+    idle.meteredHours = energy.meteredMs() / msPerHour;
     if (!energy.any()) {
         const Phrase why =
             whole ? Phrase::tr("%1 had a batch whenever it was metered.")

@@ -20,7 +20,7 @@ namespace {
 
 std::string duration(double ms, const VerdictManner& manner)
 {
-    return durationText(Hours{ms / 3.6e6}, manner.decimalSign);
+    return durationText(Hours{ms / msPerHour}, manner.decimalSign);
 }
 
 /// "±3 °F" where all stages have one tolerance, else empty.

@@ -16,7 +16,7 @@ using Parts = std::pair<std::string_view, std::string_view>; ///< what stands fo
 
 /// The acts as they are kept, also those that the window names. The first that fits is taken: those
 /// that begin with a name come last.
-constexpr std::array acts{
+constexpr std::array knownActs{
     QT_TRANSLATE_NOOP("Phrase", "made the logbook"),
     QT_TRANSLATE_NOOP("Phrase", "remembered columns"),
     QT_TRANSLATE_NOOP("Phrase", "weighed two arrangements"),
@@ -114,7 +114,7 @@ std::string actForPeople(const std::string& stored)
         return Phrase::tr("took back: %1").with(actForPeople(std::string(what->first)));
     if (const auto what = partsIn(stored, "did again: %1"))
         return Phrase::tr("did again: %1").with(actForPeople(std::string(what->first)));
-    for (const char* act : acts) {
+    for (const char* act : knownActs) {
         if (const auto parts = partsIn(stored, act))
             return Phrase::tr(act).with(parts->first, parts->second);
     }

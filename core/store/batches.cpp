@@ -12,16 +12,6 @@ namespace holdband::store {
 
 namespace {
 
-std::optional<double> number(const std::optional<TemperatureDifference>& difference)
-{
-    return difference ? std::optional(difference->kelvins()) : std::nullopt;
-}
-
-std::optional<double> number(const std::optional<Gravity>& gravity)
-{
-    return gravity ? std::optional(gravity->specific()) : std::nullopt;
-}
-
 Batch batchFrom(const Statement& row)
 {
     Batch batch;
@@ -176,10 +166,10 @@ Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
         "original_gravity = ?, final_gravity = ?, vessel = ?, split_from = ? WHERE id = ?",
         std::string_view(batch.name), named->setup,
         batch.volume ? std::optional(batch.volume->litres()) : std::nullopt, toMs(batch.pitched),
-        msOf(batch.ended), named->beer, named->ambient, number(batch.tolerance),
+        msOf(batch.ended), named->beer, named->ambient, storedNumber(batch.tolerance),
         batch.gapLimit ? std::optional<std::int64_t>(batch.gapLimit->count()) : std::nullopt,
-        static_cast<std::int64_t>(batch.grace.count()), number(batch.originalGravity),
-        number(batch.finalGravity), std::string_view(batch.vessel), named->splitFrom, id);
+        static_cast<std::int64_t>(batch.grace.count()), storedNumber(batch.originalGravity),
+        storedNumber(batch.finalGravity), std::string_view(batch.vessel), named->splitFrom, id);
 }
 
 } // namespace
@@ -310,7 +300,8 @@ Done savePlan(const Change& change, const NamedPlan& plan)
         standing->push_back(database.lastRowId());
     }
     HOLDBAND_TRY(execute(database, "UPDATE plans SET note = ?, tolerance_k = ? WHERE id = ?",
-                         std::string_view(plan.note), number(plan.tolerance), standing->front()));
+                         std::string_view(plan.note), storedNumber(plan.tolerance),
+                         standing->front()));
     return writeSchedule(database, planStages, standing->front(), plan.schedule);
 }
 

@@ -8,7 +8,7 @@ namespace holdband::store {
 
 namespace {
 
-KeptCause keptFrom(const Statement& row)
+KeptCause causeFrom(const Statement& row)
 {
     KeptCause kept;
     kept.id = {row.integer(0)};
@@ -39,7 +39,7 @@ Result<std::vector<KeptCause>> readCauses(const LogbookFile& logbook, const std:
     return query(database,
                  "SELECT id, from_at, to_at, side, cause, note FROM causes WHERE batch = ? "
                  "ORDER BY from_at, id",
-                 keptFrom, *id);
+                 causeFrom, *id);
 }
 
 Done addCause(const Change& change, const std::string& batch, const ExcursionCause& cause)

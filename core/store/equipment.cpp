@@ -12,21 +12,6 @@ namespace holdband::store {
 
 namespace {
 
-std::optional<double> number(const std::optional<TemperatureDifference>& difference)
-{
-    return difference ? std::optional(difference->kelvins()) : std::nullopt;
-}
-
-std::optional<double> number(const std::optional<Energy>& energy)
-{
-    return energy ? std::optional(energy->kilowattHours()) : std::nullopt;
-}
-
-std::optional<double> number(const std::optional<Power>& power)
-{
-    return power ? std::optional(power->watts()) : std::nullopt;
-}
-
 Result<std::optional<std::int64_t>> optionalSetupId(const Database& database,
                                                     const std::optional<std::string>& setup)
 {
@@ -150,7 +135,7 @@ Done addSetup(const Change& change, const Setup& setup)
                          "INSERT INTO setups (name, kind, vessels, rated_power_w, retired_at, act) "
                          "VALUES (?, ?, ?, ?, ?, ?)",
                          std::string_view(setup.name), std::string_view(setup.kind), setup.vessels,
-                         number(setup.ratedPower), msOf(setup.retired), change.act().value));
+                         storedNumber(setup.ratedPower), msOf(setup.retired), change.act().value));
     return writePartsAndRatings(database, database.lastRowId(), setup);
 }
 
@@ -164,7 +149,7 @@ Done updateSetup(const Change& change, const std::string& name, const Setup& set
                          "UPDATE setups SET name = ?, kind = ?, vessels = ?, rated_power_w = ?, "
                          "retired_at = ? WHERE id = ?",
                          std::string_view(setup.name), std::string_view(setup.kind), setup.vessels,
-                         number(setup.ratedPower), msOf(setup.retired), *id));
+                         storedNumber(setup.ratedPower), msOf(setup.retired), *id));
     return writePartsAndRatings(database, *id, setup);
 }
 
@@ -207,7 +192,7 @@ Done writeOffsets(const Database& database, std::int64_t id, const Sensor& senso
             return dataProblem(Phrase::tr("two offsets begin at the same time, or not in order"),
                                sensorPlace(sensor.name));
         HOLDBAND_TRY(execute(database, "INSERT INTO offsets VALUES (?, ?, ?, ?, ?)", id,
-                             toMs(offset.from), offset.add.kelvins(), number(offset.doubt),
+                             toMs(offset.from), offset.add.kelvins(), storedNumber(offset.doubt),
                              std::string_view(offset.why)));
     }
     return {};
@@ -260,7 +245,7 @@ Done addSensor(const Change& change, const Sensor& sensor)
         database,
         "INSERT INTO sensors (name, reads, setup, accuracy_k, placement, by_hand, retired_at, act) "
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-        std::string_view(sensor.name), nameOf(sensor.reads), *setup, number(sensor.accuracy),
+        std::string_view(sensor.name), nameOf(sensor.reads), *setup, storedNumber(sensor.accuracy),
         std::string_view(sensor.placement), sensor.readByHand ? 1 : 0, msOf(sensor.retired),
         change.act().value));
     return writeOffsets(database, database.lastRowId(), sensor);
@@ -277,7 +262,7 @@ Done updateSensor(const Change& change, const std::string& name, const Sensor& s
                          "UPDATE sensors SET name = ?, reads = ?, setup = ?, accuracy_k = ?, "
                          "placement = ?, by_hand = ?, retired_at = ? WHERE id = ?",
                          std::string_view(sensor.name), nameOf(sensor.reads), *setup,
-                         number(sensor.accuracy), std::string_view(sensor.placement),
+                         storedNumber(sensor.accuracy), std::string_view(sensor.placement),
                          sensor.readByHand ? 1 : 0, msOf(sensor.retired), *id));
     return writeOffsets(database, *id, sensor);
 }
@@ -376,12 +361,13 @@ Done addMeter(const Change& change, const Meter& meter)
     HOLDBAND_TRY(checkNameIsFree(database, "meters", "meter", meter.name));
     auto setup = idOf(database, "setups", "setup", meter.setup);
     HOLDBAND_TRY(setup);
-    HOLDBAND_TRY(execute(
-        database,
-        "INSERT INTO meters (name, setup, resolution_kwh, rolls_over_at_kwh, accuracy, "
-        "from_at, to_at, retired_at, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        std::string_view(meter.name), *setup, number(meter.resolution), number(meter.rollsOverAt),
-        meter.accuracy, msOf(meter.from), msOf(meter.to), msOf(meter.retired), change.act().value));
+    HOLDBAND_TRY(
+        execute(database,
+                "INSERT INTO meters (name, setup, resolution_kwh, rolls_over_at_kwh, accuracy, "
+                "from_at, to_at, retired_at, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                std::string_view(meter.name), *setup, storedNumber(meter.resolution),
+                storedNumber(meter.rollsOverAt), meter.accuracy, msOf(meter.from), msOf(meter.to),
+                msOf(meter.retired), change.act().value));
     return writeMoves(database, database.lastRowId(), meter);
 }
 
@@ -396,8 +382,8 @@ Done updateMeter(const Change& change, const std::string& name, const Meter& met
                          "UPDATE meters SET name = ?, setup = ?, resolution_kwh = ?, "
                          "rolls_over_at_kwh = ?, accuracy = ?, from_at = ?, to_at = ?, "
                          "retired_at = ? WHERE id = ?",
-                         std::string_view(meter.name), *setup, number(meter.resolution),
-                         number(meter.rollsOverAt), meter.accuracy, msOf(meter.from),
+                         std::string_view(meter.name), *setup, storedNumber(meter.resolution),
+                         storedNumber(meter.rollsOverAt), meter.accuracy, msOf(meter.from),
                          msOf(meter.to), msOf(meter.retired), *id));
     return writeMoves(database, *id, meter);
 }

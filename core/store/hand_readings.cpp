@@ -20,7 +20,7 @@ Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
                                                  : idOf(database, "batches", "batch", owner.name);
 }
 
-KeptHandReading keptFrom(const Statement& row)
+KeptHandReading handReadingFrom(const Statement& row)
 {
     KeptHandReading kept;
     kept.id = {row.integer(0)};
@@ -35,7 +35,7 @@ KeptHandReading keptFrom(const Statement& row)
     return kept;
 }
 
-struct Correction {
+struct HandCorrection {
     std::int64_t reading;
     double value;
     int decimals;
@@ -43,7 +43,7 @@ struct Correction {
     std::string why;
 };
 
-void apply(KeptHandReading& kept, const Correction& correction)
+void correctInForce(KeptHandReading& kept, const HandCorrection& correction)
 {
     HandReading& now = kept.inForce;
     kept.before.push_back({now.value, now.decimals, correction.at, correction.why});
@@ -64,7 +64,7 @@ Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const 
               "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
               "WHERE " +
                   mine + " ORDER BY at, set_aside = 0, id",
-              keptFrom, *id);
+              handReadingFrom, *id);
     HOLDBAND_TRY(readings);
     auto corrections = query(
         database,
@@ -72,12 +72,12 @@ Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const 
         "JOIN hand_readings r ON r.id = c.reading WHERE r." +
             mine + " ORDER BY c.id",
         [](const Statement& row) {
-            return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                              instantFromMs(row.integer(3)), row.text(4)};
+            return HandCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
+                                  instantFromMs(row.integer(3)), row.text(4)};
         },
         *id);
     HOLDBAND_TRY(corrections);
-    applyCorrections(*readings, *corrections, apply);
+    applyCorrections(*readings, *corrections, correctInForce);
     return readings;
 }
 

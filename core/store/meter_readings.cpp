@@ -11,7 +11,7 @@ namespace holdband::store {
 
 namespace {
 
-struct Correction {
+struct RegisterCorrection {
     std::int64_t reading;
     double kwh;
     int decimals;
@@ -25,7 +25,7 @@ struct Correction {
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Kept>
-Kept keptFrom(const Statement& row)
+Kept meterReadingFrom(const Statement& row)
 {
     Kept kept;
     kept.id = {row.integer(0)};
@@ -40,7 +40,7 @@ Kept keptFrom(const Statement& row)
 
 RecordedRegister recordedFrom(const Statement& row)
 {
-    auto recorded = keptFrom<RecordedRegister>(row);
+    auto recorded = meterReadingFrom<RecordedRegister>(row);
     if (!row.isNull(6))
         recorded.source = ReadingSource{{row.integer(6)}, row.optionalInteger(7).value_or(0)};
     const std::int64_t aside = row.integer(8);
@@ -52,7 +52,7 @@ RecordedRegister recordedFrom(const Statement& row)
 
 ListedRegister listedFrom(const Statement& row)
 {
-    auto listed = keptFrom<ListedRegister>(row);
+    auto listed = meterReadingFrom<ListedRegister>(row);
     listed.file = row.text(6);
     listed.line = row.optionalInteger(7).value_or(0);
     listed.leftOut = row.integer(8) != 0;
@@ -60,7 +60,7 @@ ListedRegister listedFrom(const Statement& row)
     return listed;
 }
 
-void apply(KeptReading& kept, const Correction& correction)
+void correctRegisterInForce(KeptReading& kept, const RegisterCorrection& correction)
 {
     MeterReading& now = kept.inForce;
     kept.before.push_back(
@@ -80,12 +80,12 @@ Done correctAll(const Database& database, std::int64_t meter, const std::string&
         "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ?" +
             condition + " ORDER BY c.id",
         [](const Statement& row) {
-            return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                              instantFromMs(row.integer(3)), row.text(4)};
+            return RegisterCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
+                                      instantFromMs(row.integer(3)), row.text(4)};
         },
         meter);
     HOLDBAND_TRY(corrections);
-    applyCorrections(readings, *corrections, apply);
+    applyCorrections(readings, *corrections, correctRegisterInForce);
     return {};
 }
 
@@ -101,7 +101,7 @@ Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
                           "SELECT " + std::string(readingColumns) +
                               " FROM meter_readings r WHERE r.meter = ? AND r.set_aside = 0 "
                               "ORDER BY r.at",
-                          keptFrom<KeptReading>, *id);
+                          meterReadingFrom<KeptReading>, *id);
     HOLDBAND_TRY(readings);
     HOLDBAND_TRY(correctAll(database, *id, " AND r.set_aside = 0", *readings));
     return readings;

@@ -75,4 +75,30 @@ inline constexpr auto asWatts = [](double watts) { return Power::watts(watts); }
 inline constexpr auto asKilowattHours = [](double kwh) { return Energy::kilowattHours(kwh); };
 inline constexpr auto asGravity = [](double sg) { return Gravity::specific(sg); };
 
+// And back: what the store keeps of them.
+inline std::optional<double> storedNumber(const std::optional<TemperatureDifference>& difference)
+{
+    return difference ? std::optional(difference->kelvins()) : std::nullopt;
+}
+
+inline std::optional<double> storedNumber(const std::optional<Energy>& energy)
+{
+    return energy ? std::optional(energy->kilowattHours()) : std::nullopt;
+}
+
+inline std::optional<double> storedNumber(const std::optional<Power>& power)
+{
+    return power ? std::optional(power->watts()) : std::nullopt;
+}
+
+inline std::optional<double> storedNumber(const std::optional<Gravity>& gravity)
+{
+    return gravity ? std::optional(gravity->specific()) : std::nullopt;
+}
+
+inline std::optional<double> storedNumber(const std::optional<Hours>& hours)
+{
+    return hours ? std::optional(hours->count()) : std::nullopt;
+}
+
 } // namespace holdband::store

@@ -22,11 +22,6 @@ Stage stageFrom(const Statement& row)
     return stage;
 }
 
-std::optional<double> number(const std::optional<Hours>& hours)
-{
-    return hours ? std::optional(hours->count()) : std::nullopt;
-}
-
 } // namespace
 
 Result<Schedule> readSchedule(const Database& database, StageTable table, std::int64_t owner)
@@ -59,9 +54,9 @@ Done writeSchedule(const Database& database, StageTable table, std::int64_t owne
         const Stage& stage = schedule[i];
         HOLDBAND_TRY(execute(
             database, sql, owner, static_cast<std::int64_t>(i), std::string_view(stage.label),
-            nameOf(stage.kind), stage.target.celsius(), number(stage.length),
+            nameOf(stage.kind), stage.target.celsius(), storedNumber(stage.length),
             stage.tolerance ? std::optional(stage.tolerance->kelvins()) : std::nullopt,
-            number(stage.settleAllowed), nameOf(stage.until),
+            storedNumber(stage.settleAllowed), nameOf(stage.until),
             stage.untilGravity ? std::optional(stage.untilGravity->specific()) : std::nullopt));
     }
     return {};

@@ -13,9 +13,9 @@ constexpr double wallWperK = 1.5;
 constexpr double openLidWperK = 60.0;
 constexpr double beerToAirWperK = 4.0;
 constexpr double fanW = 3.0;
-constexpr double beltW = 25.0;
-constexpr double controllerW = 2.0;
-constexpr double compressorW = 70.0;
+constexpr double cabinetBeltW = 25.0;
+constexpr double cabinetControllerW = 2.0;
+constexpr double cabinetCompressorW = 70.0;
 constexpr double coolingAtNoLiftW = 75.0;
 constexpr double liftWithoutCoolingK = 50.0;
 
@@ -27,7 +27,7 @@ double coolingW(double roomC, double airC)
 
 double compressorPowerW(double roomC)
 {
-    return compressorW * (1.0 + 0.005 * (roomC - 20.0));
+    return cabinetCompressorW * (1.0 + 0.005 * (roomC - 20.0));
 }
 
 } // namespace
@@ -70,10 +70,10 @@ void Cabinet::step(Instant at, double roomC, double seconds)
     }
     const double taken = cooling ? coolingW(roomC, m_airC) : 0.0;
     const double compressor = cooling ? compressorPowerW(roomC) : 0.0;
-    const double belt = heating ? beltW : 0.0;
+    const double belt = heating ? cabinetBeltW : 0.0;
     const double fan = m_batch && powered ? fanW : 0.0;
     stepHeat(at, roomC, seconds, belt, taken);
-    m_joules += (compressor + belt + fan + (powered ? controllerW : 0.0)) * seconds;
+    m_joules += (compressor + belt + fan + (powered ? cabinetControllerW : 0.0)) * seconds;
 }
 
 } // namespace holdband::sample

@@ -16,9 +16,9 @@ constexpr double vesselLossWperK = 1.0;
 constexpr double pumpW = 12.0;
 constexpr double pumpHeatShare = 0.6; // of a pump's power that ends in the coolant
 constexpr double stirrerW = 5.0;
-constexpr double beltW = 24.0;
-constexpr double controllerW = 3.0;
-constexpr double compressorW = 150.0;
+constexpr double loopBeltW = 24.0;
+constexpr double loopControllerW = 3.0;
+constexpr double loopCompressorW = 150.0;
 
 bool within(const std::vector<Span>& spans, Instant at)
 {
@@ -53,9 +53,9 @@ CoolantLoop::Flow CoolantLoop::stepVessel(std::size_t index, Instant at, double 
     const bool heating = v.belt.update(at, v.beerC, target) && powered;
     const double toBath = pumping ? coilWperK * (v.beerC - m_bathC) : 0.0;
     const double heat = fermentationHeatW(*now, at) + vesselLossWperK * (roomC - v.beerC) +
-                        (heating ? beltW : 0.0) - toBath;
+                        (heating ? loopBeltW : 0.0) - toBath;
     v.beerC += heat * seconds / heatCapacity(*now);
-    return {(pumping ? pumpW : 0.0) + (heating ? beltW : 0.0),
+    return {(pumping ? pumpW : 0.0) + (heating ? loopBeltW : 0.0),
             toBath + (pumping ? pumpHeatShare * pumpW : 0.0)};
 }
 
@@ -65,17 +65,17 @@ double CoolantLoop::stepBath(Instant at, double roomC, double seconds, bool powe
     if (!inUse)
         m_compressor.cut(at);
     const bool running = inUse && m_compressor.update(at, m_bathC, bathTargetC);
-    const double taken = running ? compressorW * performance(roomC, m_bathC) : 0.0;
+    const double taken = running ? loopCompressorW * performance(roomC, m_bathC) : 0.0;
     const double stirring = inUse ? stirrerW : 0.0;
     const double heat = heatW + stirring + bathLossWperK * (roomC - m_bathC) - taken;
     m_bathC += heat * seconds / bathCapacity;
-    return stirring + (running ? compressorW : 0.0);
+    return stirring + (running ? loopCompressorW : 0.0);
 }
 
 void CoolantLoop::step(Instant at, double roomC, double seconds)
 {
     const bool powered = !m_scenario.powerCut.contains(at);
-    double electricalW = powered ? controllerW : 0.0;
+    double electricalW = powered ? loopControllerW : 0.0;
     double intoBathW = 0.0;
     for (std::size_t i = 0; i < m_vessels.size(); ++i) {
         const Flow flow = stepVessel(i, at, roomC, seconds, powered);

@@ -3,6 +3,7 @@
 
 #include "core/analysis/run.h"
 
+#include <gtest/gtest.h>
 #include <initializer_list>
 #include <utility>
 
@@ -91,6 +92,27 @@ inline MeterReading meterReading(double hours, double kwh, int decimals = 2,
     return {hour(hours), Energy::kilowattHours(kwh), decimals, event, {}};
 }
 
+inline Span hourSpan(double from, double to)
+{
+    return {hour(from), hour(to)};
+}
+
+inline analysis::EnergySource meterSource(std::string name, std::vector<MeterReading> readings,
+                                          std::optional<double> from = {},
+                                          std::optional<double> to = {},
+                                          std::optional<double> accuracy = {})
+{
+    analysis::MeterRegister meterRegister;
+    meterRegister.readings = std::move(readings);
+    analysis::EnergySource source{
+        std::move(name), analysis::MeterCurve(meterRegister, {}), {}, {}, accuracy};
+    if (from)
+        source.from = hour(*from);
+    if (to)
+        source.to = hour(*to);
+    return source;
+}
+
 inline analysis::SetupEnergy oneMeter(std::vector<MeterReading> readings,
                                       std::optional<double> resolution = {},
                                       std::optional<Power> rated = {},
@@ -103,6 +125,14 @@ inline analysis::SetupEnergy oneMeter(std::vector<MeterReading> readings,
     if (top)
         meter.rollsOverAt = Energy::kilowattHours(*top);
     return analysis::SetupEnergy({{"Meter", analysis::MeterCurve(meter, rated), {}, {}, {}}});
+}
+
+inline void expectFigure(const analysis::EnergyFigure& figure, double kwh, double low, double high)
+{
+    EXPECT_NEAR(figure.kwh, kwh, 1e-9);
+    EXPECT_NEAR(figure.low, low, 1e-9);
+    EXPECT_TRUE(figure.high == high || std::abs(figure.high - high) < 1e-9)
+        << figure.high << " against " << high;
 }
 
 /// The readings of the worked example of the method.

@@ -21,8 +21,8 @@ void expectBounds(const std::optional<Bounded>& figure, double value, double low
 
 TEST(Comparison, WidensEnergyByEachMetersAccuracy)
 {
-    Side a = steadySide("Loop meter", 10.0);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     const RunComparison comparison = compare(a, b);
     const Measure& energy = measureOf(comparison, MeasureId::energy);
     // ± 0.01 of reading at both ends, × 0.99 and 1.01.
@@ -36,21 +36,21 @@ TEST(Comparison, WidensEnergyByEachMetersAccuracy)
 
 TEST(Comparison, DoesNotWidenWhereOneMeterMeasuredBoth)
 {
-    Side a = steadySide("Meter", 10.0);
-    Side b = steadySide("Meter", 9.9);
+    TrialSide a = steadySide("Meter", 10.0);
+    TrialSide b = steadySide("Meter", 9.9);
     const RunComparison shared = compare(a, b);
     expectBounds(measureOf(shared, MeasureId::energy).a, 10.0, 9.99, 10.01);
     EXPECT_EQ(measureOf(shared, MeasureId::energy).ahead, Ahead::b);
-    Side c = steadySide("Other meter", 9.9);
+    TrialSide c = steadySide("Other meter", 9.9);
     EXPECT_EQ(measureOf(compare(a, c), MeasureId::energy).ahead, Ahead::tooClose);
 }
 
 TEST(Comparison, AssumesTwoPercentForAnUnknownMeterAndSaysSo)
 {
-    Side a = steadySide("Loop meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
     a.input.setup = SetupEnergy(
         {source("Loop meter", {meterReading(0, 0.0), meterReading(20, 10.0)}, std::nullopt)});
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     const RunComparison comparison = compare(a, b);
     expectBounds(measureOf(comparison, MeasureId::energy).a, 10.0, 9.99 * 0.98, 10.01 * 1.02);
     const auto note = std::find_if(comparison.notes.begin(), comparison.notes.end(), [](auto& n) {
@@ -63,8 +63,8 @@ TEST(Comparison, AssumesTwoPercentForAnUnknownMeterAndSaysSo)
 
 TEST(Comparison, UsesTheElapsedTimeThatIsMeteredInBoth)
 {
-    Side a = steadySide("Loop meter", 10.0);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     b.input.setup =
         SetupEnergy({source("Cabinet meter", {meterReading(4, 1.0), meterReading(12, 3.0)}, 0.01)});
     const RunComparison comparison = compare(a, b);
@@ -79,8 +79,8 @@ TEST(Comparison, UsesTheElapsedTimeThatIsMeteredInBoth)
 
 TEST(Comparison, AlignsFromPitchingWhateverTheDate)
 {
-    Side a = steadySide("Loop meter", 10.0);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     const Milliseconds month = std::chrono::hours{720};
     b.input.batch.pitched += month;
     b.input.batch.ended = *b.input.batch.ended + month;
@@ -100,8 +100,8 @@ TEST(Comparison, AlignsFromPitchingWhateverTheDate)
 
 TEST(Comparison, WithoutCommonMeteringThereIsNoEnergy)
 {
-    Side a = steadySide("Loop meter", 10.0);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     a.input.setup =
         SetupEnergy({source("Loop meter", {meterReading(0, 0.0), meterReading(8, 4.0)}, 0.01)});
     b.input.setup =
@@ -123,9 +123,9 @@ Series oneHump(double peak)
 
 TEST(Comparison, TimesTakeTheLeastAndGreatestOfThreeJudgings)
 {
-    Side a = steadySide("Loop meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
     a.input.judging.beer = oneHump(22);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     const RunComparison comparison = compare(a, b);
     // The hump is 2 K high and 2 h wide: past ± 1 for 1 h, ± 0.5 for 1.5 h, ± 1.5 for 0.5 h.
     expectBounds(measureOf(comparison, MeasureId::outsideHours).a, 1.0, 0.5, 1.5);
@@ -138,9 +138,9 @@ TEST(Comparison, TimesTakeTheLeastAndGreatestOfThreeJudgings)
 
 TEST(Comparison, DeviationsHaveTheSensorsAccuracyAndAFloor)
 {
-    Side a = steadySide("Loop meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
     a.input.judging.beer = oneHump(22);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     const RunComparison comparison = compare(a, b);
     expectBounds(measureOf(comparison, MeasureId::worstPastEdge).a, 1.0, 0.5, 1.5);
     // ∫ |d| = 2 K·h over 20 h; mean square 2 × (4/3) / 20.
@@ -152,10 +152,10 @@ TEST(Comparison, DeviationsHaveTheSensorsAccuracyAndAFloor)
 
 TEST(Comparison, MeanDeviationsAreComparedByTheirSize)
 {
-    Side a = steadySide("Loop meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
     a.input.judging.beer = levelSeries(19.2);
     a.input.judging.accuracy = TemperatureDifference::kelvins(0.1);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     b.input.judging.beer = levelSeries(20.4);
     b.input.judging.accuracy = TemperatureDifference::kelvins(0.1);
     const RunComparison comparison = compare(a, b);
@@ -168,10 +168,10 @@ TEST(Comparison, MeanDeviationsAreComparedByTheirSize)
 
 TEST(Comparison, UnknownAccuracyPutsNobodyAheadOnTemperature)
 {
-    Side a = steadySide("Loop meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
     a.input.judging.beer = oneHump(25);
     a.input.judging.accuracy.reset();
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     const RunComparison comparison = compare(a, b);
     for (const Measure& measure : comparison.measures) {
         if (measure.rule.ofTemperature) {
@@ -188,9 +188,9 @@ Batch withCrash(double crashHours)
     return batch;
 }
 
-Side crashing(std::string meter, double kwh, double coldAt)
+TrialSide crashing(std::string meter, double kwh, double coldAt)
 {
-    Side side = steadySide(std::move(meter), kwh);
+    TrialSide side = steadySide(std::move(meter), kwh);
     side.input.batch = withCrash(10);
     side.input.judging.beer = series({{0, 20}, {5, 20}, {10, 20}, {coldAt, 2}, {20, 2}});
     side.input.judging.gapLimit = std::chrono::hours{12};
@@ -199,8 +199,8 @@ Side crashing(std::string meter, double kwh, double coldAt)
 
 TEST(Comparison, SplitsEnergyAtTheCrash)
 {
-    Side a = crashing("Loop meter", 10.0, 16);
-    Side b = crashing("Cabinet meter", 5.0, 14);
+    TrialSide a = crashing("Loop meter", 10.0, 16);
+    TrialSide b = crashing("Cabinet meter", 5.0, 14);
     const RunComparison comparison = compare(a, b);
     EXPECT_NEAR(measureOf(comparison, MeasureId::energyBeforeCrash).a->value, 5.0, 1e-9);
     EXPECT_NEAR(measureOf(comparison, MeasureId::energyCrash).b->value, 2.5, 1e-9);
@@ -214,9 +214,9 @@ TEST(Comparison, SplitsEnergyAtTheCrash)
 
 TEST(Comparison, NobodyIsAheadOnTemperatureInAStageThatEitherMissed)
 {
-    Side a = crashing("Loop meter", 10.0, 16);
+    TrialSide a = crashing("Loop meter", 10.0, 16);
     a.input.judging.beer = series({{0, 20}, {5, 20}, {10, 20}, {20, 8}});
-    Side b = crashing("Cabinet meter", 5.0, 14);
+    TrialSide b = crashing("Cabinet meter", 5.0, 14);
     const RunComparison comparison = compare(a, b);
     EXPECT_FALSE(measureOf(comparison, MeasureId::settlingCrash).ahead);
     EXPECT_FALSE(measureOf(comparison, MeasureId::insideShare).ahead);
@@ -229,10 +229,10 @@ TEST(Comparison, NobodyIsAheadOnTemperatureInAStageThatEitherMissed)
 
 TEST(Comparison, OfMoney)
 {
-    Side a = steadySide("Loop meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
     a.parts = 120.0;
     a.input.prices = {{a.input.span, 0.2}};
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     b.parts = 90.0;
     b.input.prices = {{b.input.span, 0.2}};
     const RunComparison comparison = compare(a, b);
@@ -245,8 +245,8 @@ TEST(Comparison, OfMoney)
 
 TEST(Comparison, HasARatioCurveAtEqualElapsedHours)
 {
-    Side a = steadySide("Loop meter", 10.0);
-    Side b = steadySide("Cabinet meter", 5.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
+    TrialSide b = steadySide("Cabinet meter", 5.0);
     b.input.setup = SetupEnergy(
         {source("Cabinet meter",
                 {meterReading(0, 0.0), meterReading(8, 1.0), meterReading(20, 5.0)}, 0.01)});
@@ -365,7 +365,7 @@ TEST(SetupComparison, AnEstimatePutsNobodyAheadHoweverManyBatches)
 
 TEST(SetupComparison, TakesEachBatchsPlainFigures)
 {
-    Side a = crashing("Loop meter", 10.0, 16);
+    TrialSide a = crashing("Loop meter", 10.0, 16);
     a.parts = 120.0;
     a.analyse();
     const auto values = plainMeasures(a.contender());
@@ -380,14 +380,14 @@ TEST(SetupComparison, TakesEachBatchsPlainFigures)
 
 TEST(Comparison, AMissedStageHasNoSettlingTime)
 {
-    Side missed = steadySide("Loop meter", 10.0);
+    TrialSide missed = steadySide("Loop meter", 10.0);
     missed.input.judging.beer = levelSeries(25.0); // never comes within 20 ± 1
     missed.analyse();
     ASSERT_EQ(missed.figures.judged.asPlanned.missed, std::vector<std::string>{"Hold"});
-    Side settled = steadySide("Cabinet meter", 5.0);
+    TrialSide settled = steadySide("Cabinet meter", 5.0);
     settled.input.judging.beer = series({{0, 26}, {5, 21}, {10, 20}, {15, 20}, {20, 20}});
     settled.analyse();
-    const auto settling = [](const Side& side) {
+    const auto settling = [](const TrialSide& side) {
         const auto& rules = measureRules();
         const auto found = std::find_if(rules.begin(), rules.end(), [](const MeasureRule& rule) {
             return rule.id == MeasureId::settlingFirst;

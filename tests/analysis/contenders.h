@@ -9,13 +9,13 @@
 namespace holdband::test {
 
 /// One side, with what it stands on. Change `input`, then call analyse().
-struct Side {
+struct TrialSide {
     analysis::RunInput input;
     analysis::RunFigures figures;
     std::optional<double> parts;
     std::string placement = "in the beer";
 
-    Side& analyse()
+    TrialSide& analyse()
     {
         figures = analysis::analyseRun(input);
         return *this;
@@ -46,9 +46,9 @@ inline analysis::Series levelSeries(double celsius)
 }
 
 /// 20 h at 20 °C under 30 °C, `kwh` used, read to 0.01 by a meter of accuracy 0.01.
-inline Side steadySide(std::string meter, double kwh)
+inline TrialSide steadySide(std::string meter, double kwh)
 {
-    Side side;
+    TrialSide side;
     side.input = runInput(twentyHours(), levelSeries(20.0), 300, 0.5);
     side.input.ambient = levelSeries(30.0);
     side.input.ambientGap = std::chrono::hours{5};
@@ -64,7 +64,7 @@ inline const analysis::Measure& measureOf(const analysis::RunComparison& compari
                          [&](const analysis::Measure& measure) { return measure.rule.id == id; });
 }
 
-inline analysis::RunComparison compare(Side& a, Side& b)
+inline analysis::RunComparison compare(TrialSide& a, TrialSide& b)
 {
     a.analyse();
     b.analyse();

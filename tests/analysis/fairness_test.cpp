@@ -13,8 +13,8 @@ using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 
 struct Pair {
-    Side a = steadySide("Loop meter", 10.0);
-    Side b = steadySide("Cabinet meter", 10.0);
+    TrialSide a = steadySide("Loop meter", 10.0);
+    TrialSide b = steadySide("Cabinet meter", 10.0);
 
     std::vector<FairnessNote> notes() { return compare(a, b).notes; }
     std::vector<NoteKind> kinds()
@@ -261,7 +261,7 @@ struct SetupPair {
 
     static FairnessFacts facts()
     {
-        Side side = steadySide("Loop meter", 10.0);
+        TrialSide side = steadySide("Loop meter", 10.0);
         side.analyse();
         return factsOf(side.contender());
     }

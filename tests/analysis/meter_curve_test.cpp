@@ -22,19 +22,6 @@ MeterCurve curve(std::vector<MeterReading> readings, std::optional<double> resol
     return {meter, rated};
 }
 
-Span hours(double from, double to)
-{
-    return {hour(from), hour(to)};
-}
-
-void expectFigure(const EnergyFigure& figure, double kwh, double low, double high)
-{
-    EXPECT_NEAR(figure.kwh, kwh, 1e-9);
-    EXPECT_NEAR(figure.low, low, 1e-9);
-    EXPECT_TRUE(figure.high == high || std::abs(figure.high - high) < 1e-9)
-        << figure.high << " against " << high;
-}
-
 /// 07:00 100.0 kWh, 19:00 101.2 kWh (the check table's row).
 std::vector<MeterReading> twelveHours()
 {
@@ -44,19 +31,19 @@ std::vector<MeterReading> twelveHours()
 TEST(MeterCurve, IsStraightBetweenReadings)
 {
     // At 13:00 the register stood at 100.6. Bounds: 99.95 … 101.25 there, 99.95 … 100.05 at 07:00.
-    expectFigure(curve(twelveHours()).over(hours(7, 13)), 0.6, 0.0, 1.3);
+    expectFigure(curve(twelveHours()).over(hourSpan(7, 13)), 0.6, 0.0, 1.3);
     // Whole pair: ± 0.05 at either end.
-    expectFigure(curve(twelveHours()).over(hours(7, 19)), 1.2, 1.1, 1.3);
+    expectFigure(curve(twelveHours()).over(hourSpan(7, 19)), 1.2, 1.1, 1.3);
 }
 
 TEST(MeterCurve, RatedPowerTightensTheBounds)
 {
     // 150 W. At 13:00: high min(101.25, 100.05 + 0.9) = 100.95; low max(99.95, 101.15 − 0.9)
     // = 100.25. From 07:00 (99.95 … 100.05): 0.2 … 1.0.
-    expectFigure(curve(twelveHours(), {}, 150).over(hours(7, 13)), 0.6, 0.2, 1.0);
+    expectFigure(curve(twelveHours(), {}, 150).over(hourSpan(7, 13)), 0.6, 0.2, 1.0);
     // 11:00: high 100.05 + 0.6 = 100.65, low max(99.95, 101.15 − 1.2 = 99.95); to 13:00 (above):
     // low max(0, 100.25 − 100.65), high 100.95 − 99.95.
-    expectFigure(curve(twelveHours(), {}, 150).over(hours(11, 13)), 0.2, 0.0, 1.0);
+    expectFigure(curve(twelveHours(), {}, 150).over(hourSpan(11, 13)), 0.2, 0.0, 1.0);
 }
 
 TEST(MeterCurve, ARatedPowerThatIsTooSmallIsIgnoredAndSaid)
@@ -64,7 +51,7 @@ TEST(MeterCurve, ARatedPowerThatIsTooSmallIsIgnoredAndSaid)
     // 50 W for 12 h are 0.6 kWh, and 0.1 of resolution: 1.2 shows it to be wrong.
     const MeterCurve wrong = curve(twelveHours(), {}, 50);
     EXPECT_EQ(wrong.pairsAboveRatedPower(), 1u);
-    expectFigure(wrong.over(hours(7, 13)), 0.6, 0.0, 1.3);
+    expectFigure(wrong.over(hourSpan(7, 13)), 0.6, 0.0, 1.3);
     // 92 W: 1.104 + 0.1 > 1.2 stands; 91 W: 1.092 + 0.1 < 1.2 does not.
     EXPECT_EQ(curve(twelveHours(), {}, 92).pairsAboveRatedPower(), 0u);
     EXPECT_EQ(curve(twelveHours(), {}, 91).pairsAboveRatedPower(), 1u);
@@ -76,16 +63,16 @@ TEST(MeterCurve, TheRatedPowerIsIgnoredForThatPairOnly)
         {meterReading(0, 0.0, 1), meterReading(10, 5.0, 1), meterReading(20, 6.0, 1)}, {}, 200);
     EXPECT_EQ(both.pairsAboveRatedPower(), 1u);
     // 0–5 h: the pair's 5 kWh exceed 2.1: only −0.05 … 5.05 at 5 h.
-    expectFigure(both.over(hours(0, 5)), 2.5, 0.0, 5.1);
+    expectFigure(both.over(hourSpan(0, 5)), 2.5, 0.0, 5.1);
     // 10–15 h: high min(6.05, 5.05 + 1.0), low max(4.95, 5.95 − 1.0); from 4.95 … 5.05.
-    expectFigure(both.over(hours(10, 15)), 0.5, 0.0, 1.1);
+    expectFigure(both.over(hourSpan(10, 15)), 0.5, 0.0, 1.1);
 }
 
 TEST(MeterCurve, TheEstimateLiesWithinItsBoundsWhereTheMeterRanFlatOut)
 {
     // 1.2 kWh in 12 h at 95 W (1.14): within the resolution, so the power stands, but the straight
     // line runs faster than it.
-    const EnergyFigure figure = curve(twelveHours(), {}, 95).over(hours(9, 17));
+    const EnergyFigure figure = curve(twelveHours(), {}, 95).over(hourSpan(9, 17));
     EXPECT_NEAR(figure.kwh, 0.8, 1e-9);
     EXPECT_LE(figure.low, figure.kwh);
     EXPECT_GE(figure.high, figure.kwh);
@@ -105,9 +92,9 @@ TEST(MeterCurve, ARolloverAddsTheTop)
     // 99986 → 11 with top 100000: 25 kWh (the check table's row); ± 0.5 at either end.
     const std::vector<MeterReading> readings{meterReading(0, 99986, 0),
                                              meterReading(10, 11, 0, MeterEvent::rollover)};
-    expectFigure(curve(readings, {}, {}, 100000).over(hours(0, 10)), 25.0, 24.0, 26.0);
+    expectFigure(curve(readings, {}, {}, 100000).over(hourSpan(0, 10)), 25.0, 24.0, 26.0);
     // Halfway 12.5; the register stood between 99985.5 and 100011.5.
-    expectFigure(curve(readings, {}, {}, 100000).over(hours(0, 5)), 12.5, 0.0, 26.0);
+    expectFigure(curve(readings, {}, {}, 100000).over(hourSpan(0, 5)), 12.5, 0.0, 26.0);
 }
 
 TEST(MeterCurve, NothingIsTakenFromARolloverThatCannotBe)
@@ -115,19 +102,19 @@ TEST(MeterCurve, NothingIsTakenFromARolloverThatCannotBe)
     const std::vector<MeterReading> readings{meterReading(0, 12000, 0),
                                              meterReading(10, 11, 0, MeterEvent::rollover)};
     // Without a top, and with one that the register had already passed.
-    EXPECT_FALSE(curve(readings).over(hours(0, 10)).any());
-    EXPECT_FALSE(curve(readings, {}, {}, 10000).over(hours(0, 10)).any());
+    EXPECT_FALSE(curve(readings).over(hourSpan(0, 10)).any());
+    EXPECT_FALSE(curve(readings, {}, {}, 10000).over(hourSpan(0, 10)).any());
 }
 
 TEST(MeterCurve, AnUnexplainedDropLeavesThePairOut)
 {
     const MeterCurve drop = curve({meterReading(0, 5.0, 1), meterReading(10, 6.0, 1),
                                    meterReading(20, 2.0, 1), meterReading(30, 3.5, 1)});
-    const EnergyFigure figure = drop.over(hours(0, 30));
+    const EnergyFigure figure = drop.over(hourSpan(0, 30));
     // 1.0 ± 0.1 and 1.5 ± 0.1.
     expectFigure(figure, 2.5, 2.3, 2.7);
-    EXPECT_EQ(figure.metered, (std::vector{hours(0, 10), hours(20, 30)}));
-    EXPECT_FALSE(drop.over(hours(12, 18)).any());
+    EXPECT_EQ(figure.metered, (std::vector{hourSpan(0, 10), hourSpan(20, 30)}));
+    EXPECT_FALSE(drop.over(hourSpan(12, 18)).any());
 }
 
 std::vector<MeterReading> withReset()
@@ -136,51 +123,49 @@ std::vector<MeterReading> withReset()
             meterReading(20, 5.0, 1)};
 }
 
-constexpr double unbounded = std::numeric_limits<double>::infinity();
-
 TEST(MeterCurve, AResetPairIsAtLeastTheNewReading)
 {
-    expectFigure(curve(withReset()).over(hours(0, 10)), 3.0, 2.95, unbounded);
+    expectFigure(curve(withReset()).over(hourSpan(0, 10)), 3.0, 2.95, unbounded);
     // A part of the pair: spread straight, low 0.
-    expectFigure(curve(withReset()).over(hours(0, 5)), 1.5, 0.0, unbounded);
-    expectFigure(curve(withReset()).over(hours(4, 10)), 1.8, 0.0, unbounded);
+    expectFigure(curve(withReset()).over(hourSpan(0, 5)), 1.5, 0.0, unbounded);
+    expectFigure(curve(withReset()).over(hourSpan(4, 10)), 1.8, 0.0, unbounded);
 }
 
 TEST(MeterCurve, AResetPairIsAtMostWhatTheRatedPowerAllows)
 {
-    expectFigure(curve(withReset(), {}, 1000).over(hours(0, 10)), 3.0, 2.95, 10.0);
-    expectFigure(curve(withReset(), {}, 1000).over(hours(0, 5)), 1.5, 0.0, 5.0);
+    expectFigure(curve(withReset(), {}, 1000).over(hourSpan(0, 10)), 3.0, 2.95, 10.0);
+    expectFigure(curve(withReset(), {}, 1000).over(hourSpan(0, 5)), 1.5, 0.0, 5.0);
     // With the plain pair behind it: 2.0, 1.9 … 2.1.
-    expectFigure(curve(withReset(), {}, 1000).over(hours(0, 20)), 5.0, 4.85, 12.1);
+    expectFigure(curve(withReset(), {}, 1000).over(hourSpan(0, 20)), 5.0, 4.85, 12.1);
     // 250 W for 10 h are 2.5 kWh: wrong, so unbounded again.
     const MeterCurve wrong = curve(withReset(), {}, 250);
     EXPECT_EQ(wrong.pairsAboveRatedPower(), 1u);
-    expectFigure(wrong.over(hours(0, 10)), 3.0, 2.95, unbounded);
+    expectFigure(wrong.over(hourSpan(0, 10)), 3.0, 2.95, unbounded);
 }
 
 TEST(MeterCurve, BoundsOfAResetPairKeepTheirOrder)
 {
     // 290 W allow 2.9 kWh, less than the 2.95 that were read at least, within the resolution.
-    const EnergyFigure figure = curve(withReset(), {}, 290).over(hours(0, 10));
+    const EnergyFigure figure = curve(withReset(), {}, 290).over(hourSpan(0, 10));
     EXPECT_LE(figure.low, figure.kwh);
     EXPECT_LE(figure.kwh, figure.high);
 }
 
 TEST(MeterCurve, NothingIsExtrapolated)
 {
-    const EnergyFigure figure = curve(twelveHours()).over(hours(0, 24));
+    const EnergyFigure figure = curve(twelveHours()).over(hourSpan(0, 24));
     expectFigure(figure, 1.2, 1.1, 1.3);
-    EXPECT_EQ(figure.metered, (std::vector{hours(7, 19)}));
-    EXPECT_FALSE(curve(twelveHours()).over(hours(0, 7)).any());
-    EXPECT_FALSE(curve(twelveHours()).over(hours(19, 24)).any());
-    EXPECT_FALSE(curve({meterReading(7, 100.0, 1)}).over(hours(0, 24)).any());
-    EXPECT_FALSE(curve({}).over(hours(0, 24)).any());
+    EXPECT_EQ(figure.metered, (std::vector{hourSpan(7, 19)}));
+    EXPECT_FALSE(curve(twelveHours()).over(hourSpan(0, 7)).any());
+    EXPECT_FALSE(curve(twelveHours()).over(hourSpan(19, 24)).any());
+    EXPECT_FALSE(curve({meterReading(7, 100.0, 1)}).over(hourSpan(0, 24)).any());
+    EXPECT_FALSE(curve({}).over(hourSpan(0, 24)).any());
 }
 
 TEST(MeterCurve, TwelveHoursOfZeroAreLegitimate)
 {
     const EnergyFigure figure =
-        curve({meterReading(0, 7.25), meterReading(12, 7.25)}).over(hours(0, 12));
+        curve({meterReading(0, 7.25), meterReading(12, 7.25)}).over(hourSpan(0, 12));
     expectFigure(figure, 0.0, 0.0, 0.01);
     EXPECT_DOUBLE_EQ(figure.meteredMs(), 12 * hourMs);
 }
@@ -190,7 +175,7 @@ TEST(MeterCurve, ChainsOfPairsTakeTheirBoundsAtTheirEnds)
     // The readings between do not widen the bounds: 3.0 ± 0.1.
     const MeterCurve chain = curve({meterReading(0, 1.0, 1), meterReading(5, 1.5, 1),
                                     meterReading(9, 3.0, 1), meterReading(20, 4.0, 1)});
-    expectFigure(chain.over(hours(0, 20)), 3.0, 2.9, 3.1);
+    expectFigure(chain.over(hourSpan(0, 20)), 3.0, 2.9, 3.1);
 }
 
 } // namespace

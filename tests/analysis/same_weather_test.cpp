@@ -116,19 +116,12 @@ TEST(TimesBetweenReadings, AreThePlainPairs)
     EXPECT_THAT(timesBetweenReadings(setup), ElementsAre(hours(0, 12), hours(24, 36)));
 }
 
-EnergySource meter(std::string name, std::vector<MeterReading> readings)
-{
-    MeterRegister record;
-    record.readings = std::move(readings);
-    return {std::move(name), MeterCurve(record, {}), {}, {}, {}};
-}
-
 TEST(TimesBetweenReadings, OfTwoMetersAreThoseOfTheFirst)
 {
-    const SetupEnergy setup({meter("One", {meterReading(0, 0), meterReading(12, 1),
-                                           meterReading(24, 2), meterReading(36, 3)}),
-                             meter("Two", {meterReading(0.1, 0), meterReading(12.1, 1),
-                                           meterReading(24.1, 2), meterReading(36.1, 3)})});
+    const SetupEnergy setup({meterSource("One", {meterReading(0, 0), meterReading(12, 1),
+                                                 meterReading(24, 2), meterReading(36, 3)}),
+                             meterSource("Two", {meterReading(0.1, 0), meterReading(12.1, 1),
+                                                 meterReading(24.1, 2), meterReading(36.1, 3)})});
     // Before 0.1 h the second meter is not known.
     EXPECT_THAT(timesBetweenReadings(setup),
                 ElementsAre(hours(0, 12), hours(12, 24), hours(24, 36)));
@@ -141,9 +134,10 @@ TEST(TimesBetweenReadings, OfTwoMetersAreThoseOfTheFirst)
 
 TEST(TimesBetweenReadings, EndWithTheMetersService)
 {
-    EnergySource old = meter("Old", {meterReading(0, 0), meterReading(12, 1), meterReading(24, 2)});
+    EnergySource old =
+        meterSource("Old", {meterReading(0, 0), meterReading(12, 1), meterReading(24, 2)});
     old.to = hour(12);
-    EnergySource fresh = meter("New", {meterReading(12, 0), meterReading(24, 1)});
+    EnergySource fresh = meterSource("New", {meterReading(12, 0), meterReading(24, 1)});
     fresh.from = hour(12);
     EXPECT_THAT(timesBetweenReadings(SetupEnergy({old, fresh})),
                 ElementsAre(hours(0, 12), hours(12, 24)));

@@ -9,91 +9,66 @@ namespace {
 
 using namespace analysis;
 
-constexpr double unbounded = std::numeric_limits<double>::infinity();
-
-Span hours(double from, double to)
-{
-    return {hour(from), hour(to)};
-}
-
-EnergySource meter(std::string name, std::vector<MeterReading> readings,
-                   std::optional<double> from = {}, std::optional<double> to = {},
-                   std::optional<double> accuracy = {})
-{
-    MeterRegister meterRegister;
-    meterRegister.readings = std::move(readings);
-    EnergySource source{std::move(name), MeterCurve(meterRegister, {}), {}, {}, accuracy};
-    if (from)
-        source.from = hour(*from);
-    if (to)
-        source.to = hour(*to);
-    return source;
-}
-
-void expectFigure(const EnergyFigure& figure, double kwh, double low, double high)
-{
-    EXPECT_NEAR(figure.kwh, kwh, 1e-9);
-    EXPECT_NEAR(figure.low, low, 1e-9);
-    EXPECT_NEAR(figure.high, high, 1e-9);
-}
-
 TEST(SetupEnergy, IsTheSumOfItsMeters)
 {
-    const SetupEnergy setup({meter("A", {meterReading(0, 1.0, 1), meterReading(10, 2.0, 1)}),
-                             meter("B", {meterReading(0, 5.00), meterReading(10, 5.50)})});
+    const SetupEnergy setup({meterSource("A", {meterReading(0, 1.0, 1), meterReading(10, 2.0, 1)}),
+                             meterSource("B", {meterReading(0, 5.00), meterReading(10, 5.50)})});
     // 1.0 ± 0.1 and 0.5 ± 0.01.
-    expectFigure(setup.over(hours(0, 10)), 1.5, 1.39, 1.61);
-    EXPECT_EQ(setup.inService(hours(0, 10)), (std::set<std::string>{"A", "B"}));
+    expectFigure(setup.over(hourSpan(0, 10)), 1.5, 1.39, 1.61);
+    EXPECT_EQ(setup.inService(hourSpan(0, 10)), (std::set<std::string>{"A", "B"}));
 }
 
 TEST(SetupEnergy, IsMeteredWhereAllMetersAre)
 {
-    const SetupEnergy setup({meter("A", {meterReading(0, 1.0, 1), meterReading(10, 2.0, 1)}),
-                             meter("B", {meterReading(5, 5.00), meterReading(20, 6.50)})});
-    const EnergyFigure figure = setup.over(hours(0, 20));
-    EXPECT_EQ(figure.metered, (std::vector{hours(5, 10)}));
+    const SetupEnergy setup({meterSource("A", {meterReading(0, 1.0, 1), meterReading(10, 2.0, 1)}),
+                             meterSource("B", {meterReading(5, 5.00), meterReading(20, 6.50)})});
+    const EnergyFigure figure = setup.over(hourSpan(0, 20));
+    EXPECT_EQ(figure.metered, (std::vector{hourSpan(5, 10)}));
     EXPECT_NEAR(figure.kwh, 0.5 + 0.5, 1e-9);
 }
 
 TEST(SetupEnergy, ASwappedMeterTakesOver)
 {
     const SetupEnergy setup(
-        {meter("Old", {meterReading(0, 90.0, 1), meterReading(10, 91.0, 1)}, {}, 10),
-         meter("New", {meterReading(10, 0.0, 1), meterReading(20, 2.0, 1)}, 10)});
-    const EnergyFigure figure = setup.over(hours(0, 20));
+        {meterSource("Old", {meterReading(0, 90.0, 1), meterReading(10, 91.0, 1)}, {}, 10),
+         meterSource("New", {meterReading(10, 0.0, 1), meterReading(20, 2.0, 1)}, 10)});
+    const EnergyFigure figure = setup.over(hourSpan(0, 20));
     expectFigure(figure, 3.0, 2.8, 3.2);
-    EXPECT_EQ(figure.metered, (std::vector{hours(0, 20)}));
-    EXPECT_EQ(setup.inService(hours(0, 9)), (std::set<std::string>{"Old"}));
+    EXPECT_EQ(figure.metered, (std::vector{hourSpan(0, 20)}));
+    EXPECT_EQ(setup.inService(hourSpan(0, 9)), (std::set<std::string>{"Old"}));
 }
 
 TEST(SetupEnergy, TimeWithoutAMeterInServiceIsNotMetered)
 {
     const SetupEnergy setup(
-        {meter("Old", {meterReading(0, 90.0, 1), meterReading(12, 91.2, 1)}, {}, 10),
-         meter("New", {meterReading(8, 0.0, 1), meterReading(20, 1.2, 1)}, 11)});
-    EXPECT_EQ(setup.over(hours(0, 20)).metered, (std::vector{hours(0, 10), hours(11, 20)}));
-    EXPECT_NEAR(setup.over(hours(0, 20)).kwh, 1.0 + 0.9, 1e-9);
+        {meterSource("Old", {meterReading(0, 90.0, 1), meterReading(12, 91.2, 1)}, {}, 10),
+         meterSource("New", {meterReading(8, 0.0, 1), meterReading(20, 1.2, 1)}, 11)});
+    EXPECT_EQ(setup.over(hourSpan(0, 20)).metered,
+              (std::vector{hourSpan(0, 10), hourSpan(11, 20)}));
+    EXPECT_NEAR(setup.over(hourSpan(0, 20)).kwh, 1.0 + 0.9, 1e-9);
 }
 
 TEST(SetupEnergy, AMetersBoundsDoNotWidenWhereAnotherComesIntoService)
 {
     // A over the whole: 10 ± 0.1. B from 5 h: 1 ± 0.1. That B begins between A's readings says
     // nothing about A.
-    const SetupEnergy setup({meter("A", {meterReading(0, 1.0, 1), meterReading(10, 11.0, 1)}),
-                             meter("B", {meterReading(5, 3.0, 1), meterReading(10, 4.0, 1)}, 5)});
-    expectFigure(setup.over(hours(0, 10)), 11.0, 10.8, 11.2);
+    const SetupEnergy setup(
+        {meterSource("A", {meterReading(0, 1.0, 1), meterReading(10, 11.0, 1)}),
+         meterSource("B", {meterReading(5, 3.0, 1), meterReading(10, 4.0, 1)}, 5)});
+    expectFigure(setup.over(hourSpan(0, 10)), 11.0, 10.8, 11.2);
 }
 
 TEST(SetupEnergy, AMetersAccuracyIsAFactorOnItsBounds)
 {
     const SetupEnergy setup(
-        {meter("A", {meterReading(0, 0.0, 0), meterReading(10, 100.0, 3)}, {}, {}, 0.01)});
+        {meterSource("A", {meterReading(0, 0.0, 0), meterReading(10, 100.0, 3)}, {}, {}, 0.01)});
     // A class 1 meter, 100 kWh: 99 … 101, and the resolution of ± 0.001.
-    expectFigure(setup.over(hours(0, 10), {true, {}}), 100.0, 99.999 * 0.99, 100.001 * 1.01);
-    expectFigure(setup.over(hours(0, 10), {true, {"A"}}), 100.0, 99.999, 100.001);
-    expectFigure(setup.over(hours(0, 10)), 100.0, 99.999, 100.001);
-    const SetupEnergy unknown({meter("A", {meterReading(0, 0.0, 0), meterReading(10, 100.0, 3)})});
-    expectFigure(unknown.over(hours(0, 10), {true, {}}), 100.0, 99.999 * 0.98, 100.001 * 1.02);
+    expectFigure(setup.over(hourSpan(0, 10), {true, {}}), 100.0, 99.999 * 0.99, 100.001 * 1.01);
+    expectFigure(setup.over(hourSpan(0, 10), {true, {"A"}}), 100.0, 99.999, 100.001);
+    expectFigure(setup.over(hourSpan(0, 10)), 100.0, 99.999, 100.001);
+    const SetupEnergy unknown(
+        {meterSource("A", {meterReading(0, 0.0, 0), meterReading(10, 100.0, 3)})});
+    expectFigure(unknown.over(hourSpan(0, 10), {true, {}}), 100.0, 99.999 * 0.98, 100.001 * 1.02);
 }
 
 TEST(PowerLogs, IntegrateByTheTrapezoidRuleOverCoveredPieces)
@@ -105,45 +80,47 @@ TEST(PowerLogs, IntegrateByTheTrapezoidRuleOverCoveredPieces)
           {},
           {},
           {}}});
-    const EnergyFigure figure = setup.over(hours(0, 6));
+    const EnergyFigure figure = setup.over(hourSpan(0, 6));
     EXPECT_NEAR(figure.kwh, 0.35, 1e-12);
-    EXPECT_EQ(figure.metered, (std::vector{hours(0, 1), hours(5, 6)}));
+    EXPECT_EQ(figure.metered, (std::vector{hourSpan(0, 1), hourSpan(5, 6)}));
     EXPECT_FALSE(figure.lowKnown());
     EXPECT_FALSE(figure.highKnown());
     // 0.5–1 h: from 150 to 200 W.
-    EXPECT_NEAR(setup.over(hours(0.5, 3)).kwh, 0.0875, 1e-12);
+    EXPECT_NEAR(setup.over(hourSpan(0.5, 3)).kwh, 0.0875, 1e-12);
 }
 
 /// 1 kWh an hour for 20 h, read at both ends to ± 0.5 kWh.
 SetupEnergy steady()
 {
-    return SetupEnergy({meter("A", {meterReading(0, 0, 0), meterReading(20, 20, 0)})});
+    return SetupEnergy({meterSource("A", {meterReading(0, 0, 0), meterReading(20, 20, 0)})});
 }
 
 TEST(Shares, BatchesAtOnceHaveEqualParts)
 {
     // One: 0–10 h, two: 5–15 h. One: 5 h alone and 5 h of a half.
-    const std::vector<Tenant> tenants{{hours(0, 10), 1}, {hours(5, 15), 1}};
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 0), hours(0, 20)).kwh, 7.5, 1e-9);
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 1), hours(0, 20)).kwh, 7.5, 1e-9);
+    const std::vector<Tenant> tenants{{hourSpan(0, 10), 1}, {hourSpan(5, 15), 1}};
+    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20)).kwh, 7.5, 1e-9);
+    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 1), hourSpan(0, 20)).kwh, 7.5, 1e-9);
     // Idle from 15 to 20 h: all adds up to 20.
-    EXPECT_EQ(idleSpans(tenants, hours(0, 20)), (std::vector{hours(15, 20)}));
+    EXPECT_EQ(idleSpans(tenants, hourSpan(0, 20)), (std::vector{hourSpan(15, 20)}));
 }
 
 TEST(Shares, MayGoByVolume)
 {
     // 20 L and 10 L: two thirds and one third of 5 h.
-    const std::vector<Tenant> tenants{{hours(0, 10), 20}, {hours(5, 15), 10}};
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 0), hours(0, 20)).kwh, 5 + 10.0 / 3.0, 1e-9);
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 1), hours(0, 20)).kwh, 5.0 / 3.0 + 5, 1e-9);
+    const std::vector<Tenant> tenants{{hourSpan(0, 10), 20}, {hourSpan(5, 15), 10}};
+    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20)).kwh, 5 + 10.0 / 3.0,
+                1e-9);
+    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 1), hourSpan(0, 20)).kwh, 5.0 / 3.0 + 5,
+                1e-9);
 }
 
 TEST(Shares, BoundsAreTheWeightedSumsOverSpansOfConstantWeight)
 {
-    const std::vector<Tenant> tenants{{hours(0, 10), 1}, {hours(5, 15), 1}};
+    const std::vector<Tenant> tenants{{hourSpan(0, 10), 1}, {hourSpan(5, 15), 1}};
     // Register bounds at 0 h −0.5 … 0.5, at 5 and 10 h −0.5 … 20.5.
     // 0–5 h alone: 0 … 21; 5–10 h: 0 … 21, halved. Together 0 … 31.5.
-    const EnergyFigure share = shareOver(steady(), sharesOf(tenants, 0), hours(0, 20));
+    const EnergyFigure share = shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20));
     EXPECT_NEAR(share.low, 0.0, 1e-9);
     EXPECT_NEAR(share.high, 31.5, 1e-9);
 }
@@ -151,46 +128,48 @@ TEST(Shares, BoundsAreTheWeightedSumsOverSpansOfConstantWeight)
 TEST(Shares, ABatchThatNeverSharesKeepsTheMetersBounds)
 {
     // The neighbour touches its span and does not run during it.
-    const std::vector<Tenant> tenants{{hours(0, 20), 1}, {hours(20, 30), 1}};
-    expectFigure(shareOver(steady(), sharesOf(tenants, 0), hours(0, 20)), 20.0, 19.0, 21.0);
+    const std::vector<Tenant> tenants{{hourSpan(0, 20), 1}, {hourSpan(20, 30), 1}};
+    expectFigure(shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20)), 20.0, 19.0, 21.0);
     EXPECT_EQ(sharesOf(tenants, 0).size(), 1u);
 }
 
 TEST(Shares, ABatchThatStandsInForAnotherDoesNotCutTheSpan)
 {
     // Two neighbours one after the other: the weight is a half all along.
-    const std::vector<Tenant> tenants{{hours(0, 20), 1}, {hours(0, 8), 1}, {hours(8, 20), 1}};
+    const std::vector<Tenant> tenants{
+        {hourSpan(0, 20), 1}, {hourSpan(0, 8), 1}, {hourSpan(8, 20), 1}};
     const auto shares = sharesOf(tenants, 0);
     ASSERT_EQ(shares.size(), 1u);
     EXPECT_DOUBLE_EQ(shares[0].weight, 0.5);
-    expectFigure(shareOver(steady(), shares, hours(0, 20)), 10.0, 9.5, 10.5);
+    expectFigure(shareOver(steady(), shares, hourSpan(0, 20)), 10.0, 9.5, 10.5);
 }
 
 TEST(Idle, IsTimeWithoutABatch)
 {
-    const std::vector<Tenant> tenants{{hours(2, 4), 1}, {hours(3, 6), 1}, {hours(8, 9), 1}};
-    EXPECT_EQ(idleSpans(tenants, hours(0, 10)),
-              (std::vector{hours(0, 2), hours(6, 8), hours(9, 10)}));
-    EXPECT_EQ(idleSpans({}, hours(0, 10)), (std::vector{hours(0, 10)}));
-    EXPECT_TRUE(idleSpans(tenants, hours(3, 5)).empty());
+    const std::vector<Tenant> tenants{
+        {hourSpan(2, 4), 1}, {hourSpan(3, 6), 1}, {hourSpan(8, 9), 1}};
+    EXPECT_EQ(idleSpans(tenants, hourSpan(0, 10)),
+              (std::vector{hourSpan(0, 2), hourSpan(6, 8), hourSpan(9, 10)}));
+    EXPECT_EQ(idleSpans({}, hourSpan(0, 10)), (std::vector{hourSpan(0, 10)}));
+    EXPECT_TRUE(idleSpans(tenants, hourSpan(3, 5)).empty());
 }
 
 TEST(Spans, UniteAndIntersect)
 {
-    EXPECT_EQ(unite({hours(4, 6), hours(0, 2), hours(2, 3), hours(5, 5)}),
-              (std::vector{hours(0, 3), hours(4, 6)}));
-    EXPECT_EQ(intersect({hours(0, 5), hours(6, 9)}, {hours(4, 7), hours(8, 20)}),
-              (std::vector{hours(4, 5), hours(6, 7), hours(8, 9)}));
+    EXPECT_EQ(unite({hourSpan(4, 6), hourSpan(0, 2), hourSpan(2, 3), hourSpan(5, 5)}),
+              (std::vector{hourSpan(0, 3), hourSpan(4, 6)}));
+    EXPECT_EQ(intersect({hourSpan(0, 5), hourSpan(6, 9)}, {hourSpan(4, 7), hourSpan(8, 20)}),
+              (std::vector{hourSpan(4, 5), hourSpan(6, 7), hourSpan(8, 9)}));
 }
 
 std::vector<WeightedSpan> alone(double from, double to)
 {
-    return {{hours(from, to), 1.0}};
+    return {{hourSpan(from, to), 1.0}};
 }
 
 TEST(Cost, AFlatPriceTimesTheEnergy)
 {
-    const auto cost = costOver(steady(), alone(0, 20), {{hours(0, 20), 0.15}}, hours(0, 20));
+    const auto cost = costOver(steady(), alone(0, 20), {{hourSpan(0, 20), 0.15}}, hourSpan(0, 20));
     ASSERT_TRUE(cost);
     // 20 kWh, 19 … 21.
     EXPECT_NEAR(cost->amount, 3.00, 1e-9);
@@ -200,8 +179,8 @@ TEST(Cost, AFlatPriceTimesTheEnergy)
 
 TEST(Cost, EachWindowsEnergyHasItsBounds)
 {
-    const auto cost =
-        costOver(steady(), alone(0, 20), {{hours(0, 10), 0.1}, {hours(10, 20), 0.3}}, hours(0, 20));
+    const auto cost = costOver(steady(), alone(0, 20),
+                               {{hourSpan(0, 10), 0.1}, {hourSpan(10, 20), 0.3}}, hourSpan(0, 20));
     ASSERT_TRUE(cost);
     // 10 kWh each: 1 + 3. Each window holds 0 … 21 kWh, which would add up to 0 … 8.4; but both
     // together hold 19 … 21 kWh, at 0.1 at the least and at 0.3 at the most.
@@ -214,8 +193,8 @@ TEST(Cost, WindowsThatWereReadAtTheirEdgesAreBoundedByThemselves)
 {
     const SetupEnergy read =
         oneMeter({meterReading(0, 0.0), meterReading(10, 10.0), meterReading(20, 11.0)}, 0.01);
-    const auto cost =
-        costOver(read, alone(0, 20), {{hours(0, 10), 0.1}, {hours(10, 20), 0.3}}, hours(0, 20));
+    const auto cost = costOver(read, alone(0, 20),
+                               {{hourSpan(0, 10), 0.1}, {hourSpan(10, 20), 0.3}}, hourSpan(0, 20));
     ASSERT_TRUE(cost);
     // 10 ± 0.01 kWh at 0.1 and 1 ± 0.01 at 0.3: closer than 11 ± 0.01 at 0.1 … 0.3.
     EXPECT_NEAR(cost->amount, 1.3, 1e-9);
@@ -225,7 +204,7 @@ TEST(Cost, WindowsThatWereReadAtTheirEdgesAreBoundedByThemselves)
 
 TEST(Cost, ANegativePriceTurnsItsBoundsRound)
 {
-    const auto cost = costOver(steady(), alone(0, 20), {{hours(0, 20), -0.1}}, hours(0, 20));
+    const auto cost = costOver(steady(), alone(0, 20), {{hourSpan(0, 20), -0.1}}, hourSpan(0, 20));
     ASSERT_TRUE(cost);
     EXPECT_NEAR(cost->low, -2.1, 1e-9);
     EXPECT_NEAR(cost->high, -1.9, 1e-9);
@@ -234,21 +213,23 @@ TEST(Cost, ANegativePriceTurnsItsBoundsRound)
 TEST(Cost, AShareCostsItsShare)
 {
     const auto cost =
-        costOver(steady(), {{hours(0, 20), 0.5}}, {{hours(0, 20), 0.2}}, hours(0, 20));
+        costOver(steady(), {{hourSpan(0, 20), 0.5}}, {{hourSpan(0, 20), 0.2}}, hourSpan(0, 20));
     EXPECT_NEAR(cost->amount, 2.0, 1e-9);
 }
 
 TEST(Cost, IsAbsentWithoutEnergyOrPrice)
 {
-    EXPECT_FALSE(costOver(steady(), alone(0, 20), {}, hours(0, 20)));
-    EXPECT_FALSE(costOver(steady(), alone(0, 20), {{hours(0, 15), 0.1}}, hours(0, 20)));
-    EXPECT_FALSE(costOver(SetupEnergy({}), alone(0, 20), {{hours(0, 20), 0.1}}, hours(0, 20)));
-    EXPECT_FALSE(costOver(steady(), alone(0, 40), {{hours(0, 40), 0.1}}, hours(20, 40)));
+    EXPECT_FALSE(costOver(steady(), alone(0, 20), {}, hourSpan(0, 20)));
+    EXPECT_FALSE(costOver(steady(), alone(0, 20), {{hourSpan(0, 15), 0.1}}, hourSpan(0, 20)));
+    EXPECT_FALSE(
+        costOver(SetupEnergy({}), alone(0, 20), {{hourSpan(0, 20), 0.1}}, hourSpan(0, 20)));
+    EXPECT_FALSE(costOver(steady(), alone(0, 40), {{hourSpan(0, 40), 0.1}}, hourSpan(20, 40)));
 }
 
 TEST(Cost, IsThatOfTheMeteredPart)
 {
-    const auto cost = costOver(steady(), alone(-10, 30), {{hours(-10, 30), 0.1}}, hours(-10, 30));
+    const auto cost =
+        costOver(steady(), alone(-10, 30), {{hourSpan(-10, 30), 0.1}}, hourSpan(-10, 30));
     ASSERT_TRUE(cost);
     EXPECT_NEAR(cost->amount, 2.0, 1e-9);
 }
@@ -256,8 +237,8 @@ TEST(Cost, IsThatOfTheMeteredPart)
 TEST(Cost, HasNoUpperBoundWhereTheEnergyHasNone)
 {
     const SetupEnergy setup(
-        {meter("A", {meterReading(0, 9, 0), meterReading(10, 2, 0, MeterEvent::reset)})});
-    const auto cost = costOver(setup, alone(0, 10), {{hours(0, 10), 0.1}}, hours(0, 10));
+        {meterSource("A", {meterReading(0, 9, 0), meterReading(10, 2, 0, MeterEvent::reset)})});
+    const auto cost = costOver(setup, alone(0, 10), {{hourSpan(0, 10), 0.1}}, hourSpan(0, 10));
     ASSERT_TRUE(cost);
     EXPECT_NEAR(cost->low, 0.15, 1e-9);
     EXPECT_EQ(cost->high, unbounded);

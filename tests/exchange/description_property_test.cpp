@@ -2,6 +2,7 @@
 #include "core/exchange/description.h"
 #include "core/logbook/names.h"
 #include "core/text/zone.h"
+#include "tests/random.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
@@ -13,11 +14,6 @@ using exchange::DescribedReading;
 using exchange::Description;
 using exchange::FileEntry;
 using exchange::FileOrigin;
-
-int between(int low, int high)
-{
-    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
-}
 
 bool maybe()
 {

@@ -13,6 +13,7 @@
 #include "tests/store/logbooks.h"
 
 #include "core/store/hand_readings.h"
+#include "tests/random.h"
 
 #include <QDir>
 #include <QDirIterator>
@@ -25,11 +26,6 @@ namespace {
 
 using store::Change;
 using store::LogbookFile;
-
-int between(int low, int high)
-{
-    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
-}
 
 Instant moment()
 {

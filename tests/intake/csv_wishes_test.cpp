@@ -16,6 +16,8 @@ namespace {
 using intake::ColumnMap;
 using intake::Meaning;
 using testing::HasSubstr;
+using Times = std::vector<std::string>;
+using Values = std::vector<double>;
 
 class CsvWishes : public LogbookTest {
 protected:
@@ -73,9 +75,6 @@ protected:
 
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
-
-using Times = std::vector<std::string>;
-using Values = std::vector<double>;
 
 TEST_F(CsvWishes, dayFirstDatesAreSeenWithTheirReason)
 {

@@ -14,6 +14,9 @@
 
 namespace holdband::test {
 
+using Times = std::vector<std::string>;
+using Values = std::vector<double>;
+
 /// A log or a problem; reaching for a log that isn't there fails the test with the problem.
 class Outcome : public Result<LogFile> {
 public:

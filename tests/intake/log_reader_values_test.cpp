@@ -7,13 +7,12 @@
 
 using namespace holdband;
 using holdband::test::has;
+using holdband::test::Times;
 using holdband::test::timesOf;
+using holdband::test::Values;
 using namespace std::string_literals;
 
 namespace {
-
-using Times = std::vector<std::string>;
-using Values = std::vector<double>;
 
 class LogValues : public test::LogFiles {};
 

@@ -15,11 +15,9 @@ namespace {
 
 using namespace analysis;
 
-constexpr double tiny = 1e-9;
-
-Side randomSide(const std::string& meter)
+TrialSide randomSide(const std::string& meter)
 {
-    Side side;
+    TrialSide side;
     Batch batch = randomBatch();
     side.input = runInput(batch, randomBeer(), 45, 0.25);
     side.input.ambient = randomBeer();
@@ -44,8 +42,8 @@ bool opposite(const std::optional<Ahead>& one, const std::optional<Ahead>& other
 
 RC_GTEST_PROP(ComparisonProperties, SwappingTheSidesInvertsEverything, ())
 {
-    Side a = randomSide("First");
-    Side b = randomSide(below(2) == 0 ? "First" : "Second");
+    TrialSide a = randomSide("First");
+    TrialSide b = randomSide(below(2) == 0 ? "First" : "Second");
     const RunComparison forth = compare(a, b);
     const RunComparison back = compare(b, a);
     RC_ASSERT(forth.commonHours == back.commonHours);
@@ -71,8 +69,8 @@ RC_GTEST_PROP(ComparisonProperties, SwappingTheSidesInvertsEverything, ())
 
 RC_GTEST_PROP(ComparisonProperties, NobodyIsAheadWhereBoundsOverlap, ())
 {
-    Side a = randomSide("First");
-    Side b = randomSide("Second");
+    TrialSide a = randomSide("First");
+    TrialSide b = randomSide("Second");
     for (const Measure& measure : compare(a, b).measures) {
         for (const auto& figure : {measure.a, measure.b}) {
             if (figure && figure->low)
@@ -94,8 +92,8 @@ RC_GTEST_PROP(ComparisonProperties, NobodyIsAheadWhereBoundsOverlap, ())
 }
 
 /// The same curves with every reading × k; k is a power of two, so that nothing is rounded.
-Side withEnergyTimes(const Side& side, const std::vector<MeterReading>& readings,
-                     const std::string& meter, double k)
+TrialSide withEnergyTimes(const TrialSide& side, const std::vector<MeterReading>& readings,
+                          const std::string& meter, double k)
 {
     MeterRegister record;
     record.readings = readings;
@@ -103,20 +101,20 @@ Side withEnergyTimes(const Side& side, const std::vector<MeterReading>& readings
     for (MeterReading& reading : record.readings)
         reading.registerReading =
             Energy::kilowattHours(reading.registerReading.kilowattHours() * k);
-    Side scaledSide = side;
+    TrialSide scaledSide = side;
     scaledSide.input.setup = SetupEnergy({{meter, MeterCurve(record, {}), {}, {}, 0.01}});
     return scaledSide;
 }
 
 RC_GTEST_PROP(ComparisonProperties, ScalingBothEnergiesLeavesTheRatios, ())
 {
-    const Side a = randomSide("First");
-    const Side b = randomSide("Second");
+    const TrialSide a = randomSide("First");
+    const TrialSide b = randomSide("Second");
     const auto readingsA = randomReadings(true);
     const auto readingsB = randomReadings(true);
     const auto compared = [&](double k) {
-        Side left = withEnergyTimes(a, readingsA, "First", k);
-        Side right = withEnergyTimes(b, readingsB, "Second", k);
+        TrialSide left = withEnergyTimes(a, readingsA, "First", k);
+        TrialSide right = withEnergyTimes(b, readingsB, "Second", k);
         return compare(left, right);
     };
     const double k = between(0, 1) == 0 ? 4.0 : 0.25;
@@ -141,8 +139,8 @@ RC_GTEST_PROP(ComparisonProperties, ScalingBothEnergiesLeavesTheRatios, ())
 
 RC_GTEST_PROP(ComparisonProperties, MoreReadingsNeverWidenTheBounds, ())
 {
-    Side a = randomSide("First");
-    Side b = randomSide("Second");
+    TrialSide a = randomSide("First");
+    TrialSide b = randomSide("Second");
     // Readings of a steady or stepping load that the register shows without rounding.
     std::vector<MeterReading> all;
     int hundredths = 0;
@@ -156,7 +154,7 @@ RC_GTEST_PROP(ComparisonProperties, MoreReadingsNeverWidenTheBounds, ())
             some.push_back(all[i]);
     }
     const auto energies = [&](const std::vector<MeterReading>& readings) {
-        Side side = withEnergyTimes(a, readings, "First", 1.0);
+        TrialSide side = withEnergyTimes(a, readings, "First", 1.0);
         return compare(side, b).measures;
     };
     const auto few = energies(some);

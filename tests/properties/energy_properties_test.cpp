@@ -10,8 +10,6 @@ namespace {
 
 using namespace analysis;
 
-constexpr double tiny = 1e-9;
-
 SetupEnergy randomSetup()
 {
     std::vector<EnergySource> sources{{"First", randomCurve(true), {}, {}, {}}};

@@ -3,19 +3,15 @@
 #pragma once
 
 #include "tests/analysis/builders.h"
-
-#include <rapidcheck.h>
+#include "tests/random.h"
 
 namespace holdband::test {
+
+inline constexpr double tiny = 1e-9;
 
 inline int below(int end)
 {
     return *rc::gen::resize(100, rc::gen::inRange(0, end));
-}
-
-inline int between(int low, int high)
-{
-    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
 }
 
 inline double sixteenths(int low, int high)

@@ -20,9 +20,9 @@ using ::testing::ElementsAre;
 using ::testing::EndsWith;
 using ::testing::HasSubstr;
 
-const char* const now = "2026-03-10T00:00:00Z";
+const char* const nowText = "2026-03-10T00:00:00Z";
 
-std::string described(const std::string& causes)
+std::string describedCauses(const std::string& causes)
 {
     return R"json({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
         "batches":[{"name":"Ale","setup":"S","pitched":"2026-03-01 00:00",
@@ -33,11 +33,11 @@ std::string described(const std::string& causes)
 
 /// Above from 1:40 to 3:20 (to 22 at 2:00, 22 at 3:00) with a dip to 21.2 at 2:30, below from 6:30
 /// to 7:30 (18 at 7:00).
-const char* const log = "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20\n"
-                        "2026-03-01 01:30,20.5\n2026-03-01 02:00,22\n2026-03-01 02:30,21.2\n"
-                        "2026-03-01 03:00,22\n2026-03-01 04:00,20\n2026-03-01 05:00,20\n"
-                        "2026-03-01 06:00,20\n2026-03-01 07:00,18\n2026-03-01 08:00,20\n"
-                        "2026-03-01 09:00,20\n2026-03-01 10:00,20\n";
+const char* const causesLog = "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20\n"
+                              "2026-03-01 01:30,20.5\n2026-03-01 02:00,22\n2026-03-01 02:30,21.2\n"
+                              "2026-03-01 03:00,22\n2026-03-01 04:00,20\n2026-03-01 05:00,20\n"
+                              "2026-03-01 06:00,20\n2026-03-01 07:00,18\n2026-03-01 08:00,20\n"
+                              "2026-03-01 09:00,20\n2026-03-01 10:00,20\n";
 
 class Causes : public ::testing::Test {
 protected:
@@ -47,10 +47,10 @@ protected:
     {
         m_logbook.reset();
         QFile::remove(QString::fromStdString(m_files.path("d.holdband")));
-        m_files.write("b.csv", log);
-        m_files.load(described(causes), now);
+        m_files.write("b.csv", causesLog);
+        m_files.load(describedCauses(causes), nowText);
         auto opened = store::LogbookFile::open(m_files.path("d.holdband"), store::Access::write,
-                                               [] { return *parseRfc3339(now); });
+                                               [] { return *parseRfc3339(nowText); });
         ASSERT_TRUE(opened) << opened.error().sentence();
         m_logbook = std::move(*opened);
     }
@@ -220,8 +220,8 @@ TEST(CausesInADescription, AreRefusedByName)
 {
     const auto wrong = [](const std::string& cause) {
         const DescribedLogbook files;
-        files.write("b.csv", log);
-        files.write("d.json", described("\"causes\":[" + cause + "],"));
+        files.write("b.csv", causesLog);
+        files.write("d.json", describedCauses("\"causes\":[" + cause + "],"));
         const auto loaded =
             exchange::loadDescription(files.path("d.holdband"), files.path("d.json"));
         EXPECT_FALSE(loaded);

@@ -11,6 +11,7 @@
 #include "core/store/undo.h"
 #include "core/store/value_corrections.h"
 #include "core/store/weighing.h"
+#include "tests/random.h"
 #include "tests/review/garage.h"
 
 #include <rapidcheck.h>
@@ -23,13 +24,8 @@ using review::SideBySide;
 using store::Change;
 using store::LogbookFile;
 
-int between(int low, int high)
-{
-    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
-}
-
 /// Any hour of the three weeks.
-Instant someHour()
+Instant someGarageHour()
 {
     return garageStart(0) + std::chrono::hours{between(0, 3 * garageEvery)};
 }
@@ -39,7 +35,7 @@ std::string oneOf(const std::vector<std::string>& names)
     return names[static_cast<std::size_t>(between(0, static_cast<int>(names.size()) - 1))];
 }
 
-std::string someSensor()
+std::string someGarageSensor()
 {
     return oneOf({"Loop beer", "Cabinet beer", "Room"});
 }
@@ -105,13 +101,7 @@ std::string compared(const LogbookFile& logbook, ComparisonCache* cache,
     return review ? everythingOf(*review) : review.error().sentence();
 }
 
-template <typename T>
-void mayRefuse(const Result<T>& result)
-{
-    RC_ASSERT(result.has_value() || result.error().kind == ProblemKind::data);
-}
-
-void editBatch(const LogbookFile& logbook, const Change& change)
+void editGarageBatch(const LogbookFile& logbook, const Change& change)
 {
     Batch batch = *store::readBatch(logbook, oneOf({"L1", "L2", "L3", "C1", "C2"}));
     const std::string name = batch.name;
@@ -147,12 +137,12 @@ void editEquipment(const LogbookFile& logbook, const Change& change)
         sensor.accuracy = TemperatureDifference::kelvins(between(1, 8) / 10.0);
         sensor.placement = oneOf({"", "wall"});
         sensor.offsets = {
-            {someHour(), TemperatureDifference::kelvins(between(-9, 9) / 10.0), {}, ""}};
+            {someGarageHour(), TemperatureDifference::kelvins(between(-9, 9) / 10.0), {}, ""}};
         RC_ASSERT(store::updateSensor(change, sensor.name, sensor).has_value());
     } else if (what == 2) {
         Meter meter = store::readMeters(logbook)->front();
         meter.accuracy = between(0, 4) / 100.0;
-        meter.moves = {{someHour(), oneOf({"Loop", "Cabinet"})}};
+        meter.moves = {{someGarageHour(), oneOf({"Loop", "Cabinet"})}};
         mayRefuse(store::updateMeter(change, meter.name, meter));
     } else {
         LogbookSettings settings = *store::readSettings(logbook);
@@ -173,21 +163,22 @@ void readSomething(const LogbookFile& logbook, const Change& change)
     reading.decimals = between(0, 3);
     mayRefuse(store::addMeterReading(change, meter, reading));
     const store::HandOwner batch{store::HandOwner::Kind::batch, oneOf({"L1", "C3"})};
-    mayRefuse(store::addHandReading(change, batch,
-                                    {someHour(), 1.03, ReadingUnit::specificGravity, 3, {}, ""}));
+    mayRefuse(store::addHandReading(
+        change, batch, {someGarageHour(), 1.03, ReadingUnit::specificGravity, 3, {}, ""}));
 }
 
 void correctSomething(const LogbookFile& logbook, const Change& change)
 {
-    const Instant from = someHour();
+    const Instant from = someGarageHour();
     RC_ASSERT(
         store::addExclusion(
-            change, {someSensor(), {from, from + std::chrono::hours{between(1, 20)}}, "lid", {}})
+            change,
+            {someGarageSensor(), {from, from + std::chrono::hours{between(1, 20)}}, "lid", {}})
             .has_value());
-    RC_ASSERT(
-        store::addValueCorrection(change, {someSensor(), someHour(), 20.0 + between(-30, 30) / 10.0,
-                                           ReadingUnit::celsius, logbook.now(), "lifted"})
-            .has_value());
+    RC_ASSERT(store::addValueCorrection(change, {someGarageSensor(), someGarageHour(),
+                                                 20.0 + between(-30, 30) / 10.0,
+                                                 ReadingUnit::celsius, logbook.now(), "lifted"})
+                  .has_value());
 }
 
 void takeALogBack(const LogbookFile& logbook, const Change& change)
@@ -209,10 +200,10 @@ void weigh(const LogbookFile&, const Change& change)
     RC_ASSERT(store::writeWeighing(change, weighing).has_value());
 }
 
-void doSomething(const LogbookFile& logbook)
+void changeTheGarage(const LogbookFile& logbook)
 {
     using Entry = void (*)(const LogbookFile&, const Change&);
-    constexpr std::array<Entry, 6> entries{editBatch,        editEquipment, readSomething,
+    constexpr std::array<Entry, 6> entries{editGarageBatch,  editEquipment, readSomething,
                                            correctSomething, takeALogBack,  weigh};
     const int what = between(0, 8);
     if (what == 7) { // but for the loading itself
@@ -250,7 +241,7 @@ TEST_F(CachedComparison, IsTheOneMadeAnewWhateverIsEnteredAndTakenBack)
         const auto logbook = made();
         ComparisonCache cache;
         for (int i = between(2, 8); i > 0; --i) {
-            doSomething(*logbook);
+            changeTheGarage(*logbook);
             RC_ASSERT(compared(*logbook, &cache) == compared(*logbook, nullptr));
         }
     });

@@ -8,7 +8,7 @@
 namespace holdband::test {
 namespace {
 
-std::string described(const std::string& gravities, const std::string& readings)
+std::string describedGravities(const std::string& gravities, const std::string& readings)
 {
     return R"json({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
         "batches":[{"name":"B","setup":"S","pitched":"2026-03-01 00:00","ended":"2026-03-09 00:00",
@@ -33,8 +33,9 @@ const char* twoReadings =
 TEST(MeasuredGravities, AreListedWithTheirAttenuation)
 {
     const DescribedLogbook files;
-    const auto run = reviewed(
-        files, described(R"("original_gravity":1.050,"final_gravity":1.012,)", twoReadings));
+    const auto run =
+        reviewed(files, describedGravities(R"("original_gravity":1.050,"final_gravity":1.012,)",
+                                           twoReadings));
     const auto& points = run.figures.gravities;
     ASSERT_EQ(points.size(), 2u);
     EXPECT_DOUBLE_EQ(points[0].gravity.specific(), 1.030);
@@ -48,7 +49,8 @@ TEST(MeasuredGravities, AreListedWithTheirAttenuation)
 TEST(MeasuredGravities, TheLastStandsForAFinalGravityThatIsNotGiven)
 {
     const DescribedLogbook files;
-    const auto run = reviewed(files, described(R"("original_gravity":1.050,)", twoReadings));
+    const auto run =
+        reviewed(files, describedGravities(R"("original_gravity":1.050,)", twoReadings));
     ASSERT_TRUE(run.figures.fermentation);
     EXPECT_NEAR(run.figures.fermentation->apparentAttenuation, 80.0, 1e-9);
     EXPECT_EQ(run.figures.fermentation->measuredAt, *parseRfc3339("2026-03-08T08:00:00Z"));
@@ -63,8 +65,9 @@ TEST(MeasuredGravities, AWarmSampleIsCorrectedToTheHydrometersTemperature)
     // Water has 998.2065 kg/m³ at 20 °C and 997.0470 at 25 °C (IAPWS): 1.010 × 1.001163 = 1.01117.
     const DescribedLogbook files;
     const auto run = reviewed(
-        files, described(R"("original_gravity":1.050,)",
-                         R"json({"batch":"B","at":"2026-03-08 08:00","value":1.010,"unit":"SG",
+        files,
+        describedGravities(R"("original_gravity":1.050,)",
+                           R"json({"batch":"B","at":"2026-03-08 08:00","value":1.010,"unit":"SG",
                             "sample_c":25})json"));
     ASSERT_EQ(run.figures.gravities.size(), 1u);
     EXPECT_NEAR(run.figures.gravities[0].gravity.specific(), 1.01117, 1e-5);
@@ -79,8 +82,8 @@ TEST(MeasuredGravities, DegreesPlatoAreTakenToo)
     // 12 °P are 1.04837 (NBS Circular 440, Table 114).
     const DescribedLogbook files;
     const auto run = reviewed(
-        files,
-        described("", R"json({"batch":"B","at":"2026-03-02 08:00","value":12,"unit":"°P"})json"));
+        files, describedGravities(
+                   "", R"json({"batch":"B","at":"2026-03-02 08:00","value":12,"unit":"°P"})json"));
     ASSERT_EQ(run.figures.gravities.size(), 1u);
     EXPECT_NEAR(run.figures.gravities[0].gravity.specific(), 1.04837, 2e-5);
     EXPECT_FALSE(run.figures.gravities[0].apparentAttenuation) << "no original gravity is given";
@@ -92,7 +95,7 @@ TEST(MeasuredGravities, DegreesPlatoAreTakenToo)
 TEST(MeasuredGravities, WithoutAnyThereIsNoFermentation)
 {
     const DescribedLogbook files;
-    const auto run = reviewed(files, described(R"("original_gravity":1.050,)", ""));
+    const auto run = reviewed(files, describedGravities(R"("original_gravity":1.050,)", ""));
     EXPECT_FALSE(run.figures.fermentation);
     EXPECT_EQ(review::explain(run, review::Figure::apparentAttenuation),
               "This needs the final gravity: none is given, and none was measured.");

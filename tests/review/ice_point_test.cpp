@@ -9,7 +9,7 @@ namespace holdband::review {
 
 namespace {
 
-std::vector<Temperature> celsius(std::initializer_list<double> values)
+std::vector<Temperature> celsiusReadings(std::initializer_list<double> values)
 {
     std::vector<Temperature> readings;
     for (const double value : values)
@@ -22,7 +22,7 @@ std::vector<Temperature> celsius(std::initializer_list<double> values)
 TEST(IcePoint, GivesOffsetAndDoubt)
 {
     const auto point =
-        icePoint(celsius({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
+        icePoint(celsiusReadings({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
     ASSERT_TRUE(point);
     EXPECT_NEAR(point->offset.kelvins(), -0.3, 1e-12);
     // s = 0.1; t(0.975; 4) = 2.776 (tables of Student's t); 2.776 · 0.1 / √5 = 0.12415
@@ -36,7 +36,7 @@ TEST(IcePoint, GivesOffsetAndDoubt)
 TEST(IcePoint, SaysEachTerm)
 {
     const auto point =
-        icePoint(celsius({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
+        icePoint(celsiusReadings({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
     ASSERT_TRUE(point);
     EXPECT_THAT(
         icePointWords(*point, TemperatureUnit::celsius),
@@ -54,7 +54,8 @@ TEST(IcePoint, SaysEachTerm)
 
 TEST(IcePoint, EqualReadingsLeaveRoundingAndBath)
 {
-    const auto point = icePoint(celsius({-0.5, -0.5, -0.5}), TemperatureDifference::kelvins(0.5));
+    const auto point =
+        icePoint(celsiusReadings({-0.5, -0.5, -0.5}), TemperatureDifference::kelvins(0.5));
     ASSERT_TRUE(point);
     EXPECT_DOUBLE_EQ(point->offset.kelvins(), 0.5);
     EXPECT_DOUBLE_EQ(point->scatter.kelvins(), 0.0);
@@ -64,11 +65,11 @@ TEST(IcePoint, EqualReadingsLeaveRoundingAndBath)
 TEST(IcePoint, RefusesWhatIsNone)
 {
     const auto step = TemperatureDifference::kelvins(0.1);
-    EXPECT_FALSE(icePoint(celsius({0.1, 0.2}), step));
+    EXPECT_FALSE(icePoint(celsiusReadings({0.1, 0.2}), step));
     EXPECT_FALSE(icePoint({}, step));
-    EXPECT_FALSE(icePoint(celsius({19.8, 20.1, 20.0}), step));
-    EXPECT_FALSE(icePoint(celsius({0.1, 0.2, 0.1}), TemperatureDifference::kelvins(-0.1)));
-    EXPECT_FALSE(icePoint(celsius({0.1, NAN, 0.1}), step));
+    EXPECT_FALSE(icePoint(celsiusReadings({19.8, 20.1, 20.0}), step));
+    EXPECT_FALSE(icePoint(celsiusReadings({0.1, 0.2, 0.1}), TemperatureDifference::kelvins(-0.1)));
+    EXPECT_FALSE(icePoint(celsiusReadings({0.1, NAN, 0.1}), step));
 }
 
 } // namespace holdband::review

@@ -8,6 +8,7 @@
 #include "core/store/journal.h"
 #include "core/store/undo.h"
 #include "core/store/value_corrections.h"
+#include "tests/random.h"
 #include "tests/store/logbooks.h"
 
 #include <QFile>
@@ -18,21 +19,14 @@ namespace {
 
 using review::LanesCache;
 using review::LanesReview;
-using std::chrono::hours;
-using std::chrono::minutes;
 using store::Change;
 using store::LogbookFile;
 
 constexpr int wholeHours = 240; ///< of the time in which everything happens, before someday
 
-int between(int low, int high)
-{
-    return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
-}
-
 Instant hour(int number)
 {
-    return someday - hours{wholeHours} + hours{number};
+    return someday - std::chrono::hours{wholeHours} + std::chrono::hours{number};
 }
 
 Instant someHour()
@@ -45,13 +39,6 @@ std::string someSensor()
     return between(0, 1) == 0 ? "Beer" : "Other";
 }
 
-/// A loose reading now and then must not fail the property where its instant is taken.
-template <typename T>
-void mayRefuse(const Result<T>& result)
-{
-    RC_ASSERT(result.has_value() || result.error().kind == ProblemKind::data);
-}
-
 Batch makeBatch(const std::string& name, Instant pitched, std::optional<Instant> ended)
 {
     Batch batch;
@@ -61,7 +48,7 @@ Batch makeBatch(const std::string& name, Instant pitched, std::optional<Instant>
     batch.pitched = pitched;
     batch.ended = ended;
     batch.tolerance = TemperatureDifference::kelvins(1.0);
-    batch.gapLimit = hours{6};
+    batch.gapLimit = std::chrono::hours{6};
     Stage stage;
     stage.label = "Primary";
     stage.target = Temperature::celsius(20.0);
@@ -78,7 +65,7 @@ struct Rows {
     Rows(int first, int count, int everyMinutes = 60)
     {
         for (int i = 0; i < count; ++i) {
-            at.push_back(hour(first) + minutes{everyMinutes * i});
+            at.push_back(hour(first) + std::chrono::minutes{everyMinutes * i});
             raw.push_back(20.0 + between(-12, 12) / 10.0);
             line.push_back(static_cast<std::uint32_t>(i + 2));
         }
@@ -116,7 +103,7 @@ void typeByHand(const LogbookFile& logbook, const Change& change)
 {
     const store::HandOwner owner{store::HandOwner::Kind::sensor, someSensor()};
     mayRefuse(store::addHandReading(change, owner,
-                                    {someHour() + minutes{7},
+                                    {someHour() + std::chrono::minutes{7},
                                      20.0 + between(-30, 30) / 10.0,
                                      ReadingUnit::celsius,
                                      1,
@@ -150,7 +137,8 @@ void exclude(const LogbookFile& logbook, const Change& change)
         RC_ASSERT(store::removeExclusion(change, exclusions.front().id).has_value());
     const Instant from = someHour();
     RC_ASSERT(
-        store::addExclusion(change, {someSensor(), {from, from + hours{between(1, 20)}}, "lid", {}})
+        store::addExclusion(
+            change, {someSensor(), {from, from + std::chrono::hours{between(1, 20)}}, "lid", {}})
             .has_value());
 }
 
@@ -185,15 +173,17 @@ void editBatch(const LogbookFile& logbook, const Change& change)
     if (what == 0)
         batch.tolerance = TemperatureDifference::kelvins(between(2, 25) / 10.0);
     else if (what == 1)
-        batch.ended = batch.ended ? std::nullopt : std::optional(batch.pitched + hours{30});
+        batch.ended =
+            batch.ended ? std::nullopt : std::optional(batch.pitched + std::chrono::hours{30});
     else if (what == 2)
-        batch.beerUses = {{batch.pitched + hours{between(1, 20)}, someSensor(), "second"}};
+        batch.beerUses = {
+            {batch.pitched + std::chrono::hours{between(1, 20)}, someSensor(), "second"}};
     else if (what == 3)
-        batch.planChanges = {{batch.pitched + hours{5}, "warmer", batch.schedule}};
+        batch.planChanges = {{batch.pitched + std::chrono::hours{5}, "warmer", batch.schedule}};
     else if (what == 4)
-        batch.grace = minutes{between(0, 90)};
+        batch.grace = std::chrono::minutes{between(0, 90)};
     else
-        batch.pitched += minutes{between(-90, 90)};
+        batch.pitched += std::chrono::minutes{between(-90, 90)};
     if (!batch.planChanges.empty())
         batch.planChanges.front().schedule.front().target =
             Temperature::celsius(20.0 + between(0, 9) / 10.0);
@@ -203,7 +193,7 @@ void editBatch(const LogbookFile& logbook, const Change& change)
 void readAMeter(const LogbookFile&, const Change& change)
 {
     MeterReading reading;
-    reading.at = someHour() + minutes{1};
+    reading.at = someHour() + std::chrono::minutes{1};
     reading.registerReading = Energy::kilowattHours(between(0, 999));
     mayRefuse(store::addMeterReading(change, "Meter", reading));
     RC_ASSERT(store::addNote(change, {someHour(), {}, "note"}).has_value());
@@ -220,7 +210,7 @@ void growAnImport(const LogbookFile& logbook)
         const auto& span = imports.front().span;
         Rows rows(between(0, wholeHours), between(1, 30), between(20, 90));
         if (span && between(0, 3) > 0) {
-            const auto later = span->end + minutes{between(5, 90)} - rows.at.front();
+            const auto later = span->end + std::chrono::minutes{between(5, 90)} - rows.at.front();
             for (Instant& at : rows.at)
                 at += later;
         }
@@ -284,7 +274,8 @@ public:
         EXPECT_TRUE(store::addSensor(*change, other));
         for (int i = 0; i < 6; ++i) {
             const Instant pitched = hour(40 * i);
-            const auto ended = i < 5 ? std::optional(pitched + hours{38}) : std::nullopt;
+            const auto ended =
+                i < 5 ? std::optional(pitched + std::chrono::hours{38}) : std::nullopt;
             EXPECT_TRUE(store::addBatch(*change,
                                         makeBatch("Ale " + std::to_string(i + 1), pitched, ended)));
         }
@@ -342,7 +333,7 @@ private:
     static Span someSpan()
     {
         const Instant from = someHour();
-        return {from, from + hours{between(0, 60)}};
+        return {from, from + std::chrono::hours{between(0, 60)}};
     }
 
     std::array<Span, 4> m_spans{someSpan(), someSpan(), someSpan(), someSpan()};

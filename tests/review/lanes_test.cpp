@@ -17,8 +17,8 @@ std::string batch(const std::string& name, const std::string& pitched, const std
            R"(,"schedule":[{"stage":"Hold","target_c":20}]})";
 }
 
-std::string described(const std::string& batches, const std::string& readings,
-                      const std::string& meters = R"({"name":"M","setup":"S"})")
+std::string describedLanes(const std::string& batches, const std::string& readings,
+                           const std::string& meters = R"({"name":"M","setup":"S"})")
 {
     return R"({"holdband":1,"setups":[{"name":"S","vessels":2},{"name":"Idle"}],
         "sensors":[{"name":"Beer","reads":"beer"}],"meters":[)" +
@@ -60,11 +60,11 @@ TEST(Lanes, ABarSaysWhatItsRunSaysAfterAChangedPlan)
 TEST(Lanes, BatchesAtOnceStandInRowsOfTheirOwn)
 {
     const LanesReview review =
-        lanesOf(described(batch("A", "2026-03-01 00:00", "2026-03-05 00:00") + "," +
-                              batch("B", "2026-03-03 00:00", "2026-03-07 00:00") + "," +
-                              batch("C", "2026-03-05 00:00", "2026-03-06 00:00") + "," +
-                              batch("D", "2026-03-08 00:00", ""),
-                          ""),
+        lanesOf(describedLanes(batch("A", "2026-03-01 00:00", "2026-03-05 00:00") + "," +
+                                   batch("B", "2026-03-03 00:00", "2026-03-07 00:00") + "," +
+                                   batch("C", "2026-03-05 00:00", "2026-03-06 00:00") + "," +
+                                   batch("D", "2026-03-08 00:00", ""),
+                               ""),
                 "2026-03-10T12:00:00Z");
     ASSERT_EQ(review.lanes.size(), 2u);
     const Lane& lane = review.lanes[0];
@@ -94,19 +94,20 @@ TEST(Lanes, RoundsThatWereDueAndNotReadAreMissed)
 {
     const std::string readings = R"({"meter":"M","at":"2026-03-01 07:30","kwh":1},
         {"meter":"M","at":"2026-03-02 18:30","kwh":2})";
-    EXPECT_EQ(ticks(lanesOf(described(batch("A", "2026-03-01 06:00", "2026-03-03 12:00"), readings),
-                            "2026-03-06T12:00:00Z")),
-              (std::vector<std::string>{"01T07:30", "01T18:00 missed", "02T07:00 missed",
-                                        "02T18:30", "03T07:00 missed"}));
+    EXPECT_EQ(
+        ticks(lanesOf(describedLanes(batch("A", "2026-03-01 06:00", "2026-03-03 12:00"), readings),
+                      "2026-03-06T12:00:00Z")),
+        (std::vector<std::string>{"01T07:30", "01T18:00 missed", "02T07:00 missed", "02T18:30",
+                                  "03T07:00 missed"}));
 }
 
 TEST(Lanes, NoRoundIsMissedWhereNoMeterWasInService)
 {
     const std::string meter = R"({"name":"M","setup":"S","to":"2026-03-02 00:00"})";
     const std::string readings = R"({"meter":"M","at":"2026-03-01 07:30","kwh":1})";
-    EXPECT_EQ(ticks(lanesOf(
-                  described(batch("A", "2026-03-01 06:00", "2026-03-03 12:00"), readings, meter),
-                  "2026-03-06T12:00:00Z")),
+    EXPECT_EQ(ticks(lanesOf(describedLanes(batch("A", "2026-03-01 06:00", "2026-03-03 12:00"),
+                                           readings, meter),
+                            "2026-03-06T12:00:00Z")),
               (std::vector<std::string>{"01T07:30", "01T18:00 missed"}));
 }
 

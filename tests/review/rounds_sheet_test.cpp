@@ -9,8 +9,8 @@ using review::RoundCell;
 using review::RoundsSheet;
 
 /// An open batch since 1 March 06:00; meter readings, and what more a test says of the meters.
-std::string described(const std::string& meters, const std::string& readings,
-                      const std::string& ended = "")
+std::string describedRounds(const std::string& meters, const std::string& readings,
+                            const std::string& ended = "")
 {
     return R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],
         "meters":[)" +
@@ -36,7 +36,7 @@ RoundsSheet sheetOf(const std::string& description, const std::string& now)
 
 TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
 {
-    const RoundsSheet sheet = sheetOf(described(plainMeter, twoDays), "2026-03-02T17:00:00Z");
+    const RoundsSheet sheet = sheetOf(describedRounds(plainMeter, twoDays), "2026-03-02T17:00:00Z");
     ASSERT_EQ(sheet.rows.size(), 2u);
     EXPECT_EQ(sheet.rows[1].kind, review::RoundKind::gravity) << "of the running batch";
     const review::RoundRow& row = sheet.rows[0];
@@ -54,8 +54,9 @@ TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
 TEST(RoundsSheet, ExpectsNothingOfOneReadingOrOfNone)
 {
     const std::string one = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00})";
-    EXPECT_FALSE(sheetOf(described(plainMeter, one), "2026-03-02T17:00:00Z").rows[0].expected);
-    const RoundsSheet none = sheetOf(described(plainMeter, ""), "2026-03-02T17:00:00Z");
+    EXPECT_FALSE(
+        sheetOf(describedRounds(plainMeter, one), "2026-03-02T17:00:00Z").rows[0].expected);
+    const RoundsSheet none = sheetOf(describedRounds(plainMeter, ""), "2026-03-02T17:00:00Z");
     EXPECT_FALSE(none.rows[0].expected);
     EXPECT_FALSE(none.rows[0].lastAt);
     EXPECT_EQ(none.rows[0].decimals, 2) << "by the resolution";
@@ -63,7 +64,7 @@ TEST(RoundsSheet, ExpectsNothingOfOneReadingOrOfNone)
 
 TEST(RoundsSheet, ShowsTheLastFourteenRoundsAndWhichWereMissed)
 {
-    const RoundsSheet sheet = sheetOf(described(plainMeter, twoDays), "2026-03-03T20:00:00Z");
+    const RoundsSheet sheet = sheetOf(describedRounds(plainMeter, twoDays), "2026-03-03T20:00:00Z");
     ASSERT_EQ(sheet.columns.size(), 14u);
     EXPECT_EQ(sheet.columns.back().slot, 1);
     EXPECT_EQ(isoDate(sheet.columns.back().date), "2026-03-03");
@@ -83,7 +84,7 @@ TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
 {
     const std::string late = R"({"name":"M","setup":"S","from":"2026-03-02 12:00"})";
     const std::string reading = R"({"meter":"M","at":"2026-03-02 19:00","kwh":1.00})";
-    const RoundsSheet sheet = sheetOf(described(late, reading), "2026-03-03T08:00:00Z");
+    const RoundsSheet sheet = sheetOf(describedRounds(late, reading), "2026-03-03T08:00:00Z");
     // The last column is 3 March morning; 2 March evening was read.
     EXPECT_EQ(sheet.cells[0][12].value, 1.0);
     EXPECT_FALSE(sheet.cells[0][11].missed) << "2 March morning: before its service";
@@ -98,12 +99,12 @@ TEST(RoundsSheet, AMeterThatWasTakenAwayStaysInTheGridWhileItsReadingsDo)
             return row.kind == review::RoundKind::meter;
         });
     };
-    const RoundsSheet soon = sheetOf(described(gone, twoDays), "2026-03-03T08:00:00Z");
+    const RoundsSheet soon = sheetOf(describedRounds(gone, twoDays), "2026-03-03T08:00:00Z");
     ASSERT_NE(meterRow(soon), soon.rows.end());
     EXPECT_FALSE(meterRow(soon)->toRead);
     const auto& cells = soon.cells[static_cast<std::size_t>(meterRow(soon) - soon.rows.begin())];
     EXPECT_EQ(cells[11].value, 2.2);
-    const RoundsSheet later = sheetOf(described(gone, twoDays), "2026-03-20T08:00:00Z");
+    const RoundsSheet later = sheetOf(describedRounds(gone, twoDays), "2026-03-20T08:00:00Z");
     EXPECT_EQ(meterRow(later), later.rows.end());
 }
 
@@ -129,7 +130,7 @@ TEST(RoundsSheet, TheGravityOfAnEndedBatchCanStillBeMended)
 TEST(RoundsSheet, TurnsBackToRoundsBeforeTheLast)
 {
     const DescribedLogbook folder;
-    const auto logbook = folder.load(described(plainMeter, twoDays), "2026-03-12T08:00:00Z");
+    const auto logbook = folder.load(describedRounds(plainMeter, twoDays), "2026-03-12T08:00:00Z");
     const auto last = review::reviewRounds(*logbook);
     ASSERT_TRUE(last) << last.error().sentence();
     EXPECT_TRUE(last->hasEarlier);
@@ -155,7 +156,7 @@ TEST(RoundsSheet, ALateReadingIsExpectedBetweenItsNeighbours)
     const std::string readings = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00},
                                     {"meter":"M","at":"2026-03-03 07:00","kwh":4.00})";
     const DescribedLogbook folder;
-    const auto logbook = folder.load(described(plainMeter, readings), "2026-03-03T08:00:00Z");
+    const auto logbook = folder.load(describedRounds(plainMeter, readings), "2026-03-03T08:00:00Z");
     const auto sheet = review::reviewRounds(*logbook, {*parseRfc3339("2026-03-02T07:00:00Z")});
     ASSERT_TRUE(sheet) << sheet.error().sentence();
     ASSERT_TRUE(sheet->rows[0].expected);
@@ -167,10 +168,10 @@ TEST(RoundsSheet, TheOpenRoundIsDueUntilItsMetersAreRead)
 {
     // Of the usual windows the evening's is 16:00 to 20:00.
     const std::string before = R"({"meter":"M","at":"2026-03-02 07:00","kwh":1.00})";
-    const RoundsSheet open = sheetOf(described(plainMeter, before), "2026-03-02T19:10:00Z");
+    const RoundsSheet open = sheetOf(describedRounds(plainMeter, before), "2026-03-02T19:10:00Z");
     EXPECT_TRUE(open.dueNow);
     const std::string read = before + R"(,{"meter":"M","at":"2026-03-02 19:05","kwh":2.00})";
-    const RoundsSheet done = sheetOf(described(plainMeter, read), "2026-03-02T19:10:00Z");
+    const RoundsSheet done = sheetOf(describedRounds(plainMeter, read), "2026-03-02T19:10:00Z");
     EXPECT_FALSE(done.dueNow);
     EXPECT_EQ(rfc3339Utc(done.nextDue), "2026-03-03T07:00:00.000Z");
 }
@@ -181,7 +182,8 @@ TEST(RoundsSheet, ACorrectedCellTellsWhatStoodThere)
         R"({"meter":"M","at":"2026-03-02 07:00","kwh":2.20,"decimals":2,"was":[
             {"kwh":2.02,"until":"2026-03-02 19:10","why":"digits swapped"},
             {"kwh":2.21,"until":"2026-03-02 19:12"}]})";
-    const RoundsSheet sheet = sheetOf(described(plainMeter, corrected), "2026-03-02T20:00:00Z");
+    const RoundsSheet sheet =
+        sheetOf(describedRounds(plainMeter, corrected), "2026-03-02T20:00:00Z");
     const RoundCell& cell = sheet.cells[0][12];
     EXPECT_EQ(cell.value, 2.2);
     EXPECT_EQ(cell.history, "was 2.02, corrected 2 Mar 19:10: digits swapped; was 2.21, corrected "
@@ -211,8 +213,9 @@ TEST(RoundsSheet, AnInstantBelongsToTheRoundWhoseWindowIsNearest)
 
 TEST(RoundsSheet, EndsAtTheLastReadingWhereNothingRunsAnyMore)
 {
-    const RoundsSheet sheet = sheetOf(
-        described(plainMeter, twoDays, R"("ended":"2026-03-02 08:00",)"), "2026-03-20T20:00:00Z");
+    const RoundsSheet sheet =
+        sheetOf(describedRounds(plainMeter, twoDays, R"("ended":"2026-03-02 08:00",)"),
+                "2026-03-20T20:00:00Z");
     EXPECT_EQ(isoDate(sheet.columns.back().date), "2026-03-02");
     EXPECT_EQ(sheet.columns.back().slot, 0);
     EXPECT_EQ(sheet.cells[0].back().value, 2.2);

@@ -6,8 +6,8 @@
 namespace holdband::test {
 namespace {
 
-std::string described(const std::string& setup, const std::string& equipment,
-                      const std::string& more)
+std::string describedRun(const std::string& setup, const std::string& equipment,
+                         const std::string& more)
 {
     return R"({"holdband":1,"setups":[{"name":"S")" + setup +
            R"(}],"sensors":[{"name":"Beer","reads":"beer"},{"name":"Watts","reads":"power_w","setup":"S"}],
@@ -32,7 +32,8 @@ TEST(RunFindings, APowerLogIsNoRegisterThatRestarted)
     files.write("w.csv", "Time,Watts (W)\n2026-03-01 00:00,80\n2026-03-01 01:00,80\n"
                          "2026-03-01 02:00,80\n2026-03-01 03:00,80\n");
     const auto logbook = files.load(
-        described("", "", R"json(,"files":[{"file":"w.csv","columns":{"Watts":"Watts (W)"}}])json"),
+        describedRun("", "",
+                     R"json(,"files":[{"file":"w.csv","columns":{"Watts":"Watts (W)"}}])json"),
         "2026-03-10T00:00:00Z");
     const auto run = review::reviewRun(*logbook, "B");
     ASSERT_TRUE(run);
@@ -48,7 +49,7 @@ TEST(RunFindings, ARestartWithoutARatedPowerHasNoUpperBound)
         R"(,"meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5},
         {"meter":"M","at":"2026-03-01 12:00","kwh":1,"event":"reset"},
         {"meter":"M","at":"2026-03-02 00:00","kwh":2}])";
-    EXPECT_EQ(findings(files, described("", R"({"name":"M","setup":"S"})", readings)),
+    EXPECT_EQ(findings(files, describedRun("", R"({"name":"M","setup":"S"})", readings)),
               std::vector<std::string>{"The register restarted at 0 during the batch and no rated "
                                        "power is known: what it used has no upper bound."});
 }
@@ -60,8 +61,8 @@ TEST(RunFindings, MoreThanTheRatedPowerAllowsIsSaid)
     const std::string readings =
         R"(,"meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5.0},
         {"meter":"M","at":"2026-03-01 12:00","kwh":8.0},{"meter":"M","at":"2026-03-02 00:00","kwh":9.0}])";
-    EXPECT_EQ(findings(files, described(R"(,"rated_power_w":100)", R"({"name":"M","setup":"S"})",
-                                        readings)),
+    EXPECT_EQ(findings(files, describedRun(R"(,"rated_power_w":100)", R"({"name":"M","setup":"S"})",
+                                           readings)),
               std::vector<std::string>{"The meter M counted more than the setup's rated power "
                                        "allows between 1 pair of readings: the rated power was "
                                        "ignored there."});
@@ -89,7 +90,7 @@ TEST(RunFindings, AMeterThatNobodyReadIsSaid)
 {
     const DescribedLogbook files;
     EXPECT_EQ(
-        findings(files, described("", R"({"name":"M","setup":"S"})", "")),
+        findings(files, describedRun("", R"({"name":"M","setup":"S"})", "")),
         (std::vector<std::string>{
             "No meter of this setup was read twice during the batch, so nothing was metered."}));
 }

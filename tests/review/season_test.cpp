@@ -32,7 +32,7 @@ const char* const description = R"json({
                       { "meter": "M", "at": "2026-03-03 00:00", "kwh": 2.40 },
                       { "meter": "M", "at": "2026-03-05 00:00", "kwh": 7.20 } ] })json";
 
-std::string log()
+std::string seasonLog()
 {
     std::string text = "Time,S (C)\n";
     for (int half = 0; half <= 192; ++half) {
@@ -46,7 +46,7 @@ class SeasonTest : public ::testing::Test {
 protected:
     void SetUp() override
     {
-        files.write("log.csv", log());
+        files.write("log.csv", seasonLog());
         logbook = files.load(description, "2026-03-10T00:00:00Z");
         ASSERT_TRUE(logbook);
     }

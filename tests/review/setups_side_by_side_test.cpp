@@ -17,7 +17,7 @@ using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 
-SideBySide reviewOf(const Garage& garage, SideBySideRequest request = {})
+SideBySide reviewOfGarage(const Garage& garage, SideBySideRequest request = {})
 {
     const DescribedLogbook files;
     const auto logbook = loadGarage(files, garage);
@@ -49,7 +49,7 @@ SideBySideRequest setups(std::vector<std::string> only)
 
 TEST(SetupsSideBySide, ListEveryBatchsFigureWithTheMean)
 {
-    const SideBySide review = reviewOf({});
+    const SideBySide review = reviewOfGarage({});
     ASSERT_EQ(review.batchFigures.size(), review.measures.size());
     const review::SetupFigures& energy = review.batchFigures[0].a;
     // 144 h at 20 + 4 × 6.32 W, the register to 0.001.
@@ -68,7 +68,7 @@ TEST(SetupsSideBySide, ListEveryBatchsFigureWithTheMean)
 
 TEST(SetupsSideBySide, TakeOnlyTheBatchesThatAreTicked)
 {
-    const SideBySide review = reviewOf({}, setups({"L1", "L3"}));
+    const SideBySide review = reviewOfGarage({}, setups({"L1", "L3"}));
     EXPECT_EQ(review.batchesA, (std::vector<std::string>{"L1", "L3"}));
     EXPECT_EQ(review.batchesB, (std::vector<std::string>{"C1", "C2", "C3"}));
     EXPECT_EQ(review.batchFigures[0].a.batches.size(), 2u);
@@ -81,7 +81,7 @@ TEST(SetupsSideBySide, TakeOnlyTheBatchesThatAreTicked)
 
 TEST(SetupsSideBySide, IdleEnergyIsApart)
 {
-    const SideBySide review = reviewOf({});
+    const SideBySide review = reviewOfGarage({});
     ASSERT_EQ(review.idle.size(), 2u);
     EXPECT_EQ(review.idle[0].setup, "Loop");
     EXPECT_DOUBLE_EQ(review.idle[0].hours, 72.0);
@@ -132,7 +132,7 @@ TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
 
 TEST(SetupsSideBySide, SayWhatTheyWouldDrawInTheSameWeather)
 {
-    const SideBySide review = reviewOf({});
+    const SideBySide review = reviewOfGarage({});
     const review::SameWeather& weather = review.weather;
     ASSERT_TRUE(weather.any);
     EXPECT_EQ(weather.a.model.pairs.size(), 18u);
@@ -163,7 +163,7 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
     Garage garage;
     garage.units = "us";
     garage.top += R"("weighing":{"reference_lift_f":18,"reference_hours":240},)";
-    const review::SameWeather weather = reviewOf(garage).weather;
+    const review::SameWeather weather = reviewOfGarage(garage).weather;
     EXPECT_NEAR(weather.a.atReference->watts.value, 60.0, 0.05);
     EXPECT_NEAR(weather.b.atReference->kwh.value, 6.0, 0.01);
     EXPECT_THAT(weather.sentence, HasSubstr("(the room 18 °F warmer than the beer)"));
@@ -171,7 +171,7 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
               "10 days (chosen) with the room 18 °F warmer than the beer (chosen)");
     EXPECT_FALSE(weather.a.atReference->outside);
     garage.top = R"("weighing":{"reference_lift_c":15},)";
-    const review::SameWeather further = reviewOf(garage).weather;
+    const review::SameWeather further = reviewOfGarage(garage).weather;
     EXPECT_TRUE(further.a.atReference->outside);
     EXPECT_THAT(further.a.remarks.at(0),
                 HasSubstr("Loop was only seen with the room 12.0 – 18.5 °F warmer than the beer"));
@@ -182,7 +182,7 @@ TEST(SetupsSideBySide, CautionsDecideNothing)
     Garage garage;
     garage.batches = 1;
     garage.top += R"("weighing":{"quiet_after_hours":90},)";
-    const SideBySide review = reviewOf(garage);
+    const SideBySide review = reviewOfGarage(garage);
     // 96 … 144 h: four times, lifts 8.12 … 10.28.
     EXPECT_FALSE(review.weather.ahead);
     EXPECT_THAT(review.weather.sentence,
@@ -199,7 +199,7 @@ TEST(SetupsSideBySide, WithoutARoomSensorNothingIsSaidOfTheWeather)
 {
     Garage garage;
     garage.room = false;
-    const review::SameWeather weather = reviewOf(garage).weather;
+    const review::SameWeather weather = reviewOfGarage(garage).weather;
     EXPECT_FALSE(weather.any);
     EXPECT_EQ(weather.sentence, "What they would draw in the same weather can't be said: Loop: "
                                 "nobody measured the room, so there is no line.");
@@ -207,7 +207,7 @@ TEST(SetupsSideBySide, WithoutARoomSensorNothingIsSaidOfTheWeather)
 
 TEST(SetupsSideBySide, TotalCostOverTheBatches)
 {
-    const SideBySide review = reviewOf({});
+    const SideBySide review = reviewOfGarage({});
     const review::MoneyWords& money = review.money;
     EXPECT_EQ(money.partsTextA, "$300.00");
     ASSERT_EQ(money.scenarios.size(), 2u);
@@ -227,7 +227,7 @@ TEST(SetupsSideBySide, TheTotalsCrossWhereTheDearerOneSaves)
     garage.a.parts = 100.0;
     garage.b.parts = 110.0;
     garage.top += R"("weighing":{"batches_per_year":5,"other_price_per_kwh":0.4},)";
-    const review::MoneyWords money = reviewOf(garage).money;
+    const review::MoneyWords money = reviewOfGarage(garage).money;
     ASSERT_EQ(money.scenarios.size(), 3u);
     // 10 / (0.2 × 3.980) = 12.56, and half of that at twice the price.
     EXPECT_NEAR(money.scenarios[0].crossing.batches, 12.56, 0.01);
@@ -247,7 +247,7 @@ TEST(SetupsSideBySide, TimeOfUseChangesWhatAKilowattHourCosts)
     Garage garage;
     garage.top = R"("currency":"EUR","price_per_kwh":0.2,
         "time_of_use":[{"from":"00:00","to":"12:00","price_per_kwh":0.4}],)";
-    const review::MoneyWords money = reviewOf(garage).money;
+    const review::MoneyWords money = reviewOfGarage(garage).money;
     EXPECT_THAT(money.timeOfUse, HasSubstr("The price changes with the time of day: Loop paid "));
     EXPECT_EQ(money.scenarios.at(0).name, "at the logbook's prices");
 }
@@ -256,7 +256,7 @@ TEST(SetupsSideBySide, WithoutAPriceNoTotalIsDrawn)
 {
     Garage garage;
     garage.top = R"("currency":"USD",)";
-    const review::MoneyWords money = reviewOf(garage).money;
+    const review::MoneyWords money = reviewOfGarage(garage).money;
     EXPECT_THAT(money.scenarios, IsEmpty());
     EXPECT_EQ(money.why, "The total can't be drawn: the logbook knows no price for a kWh.");
 }
@@ -276,7 +276,7 @@ TEST(SetupsSideBySide, TheSheetScoresWhatWasMeasuredAndTakesTheRatings)
     garage.a.ratings = R"({"noise":2,"looks":5})";
     garage.b.ratings = R"({"noise":4,"looks":1,"cleaning":3})";
     garage.top += R"("weighing":{"weights":{"noise":2,"energy cost":0,"smell":1}},)";
-    const SideBySide review = reviewOf(garage);
+    const SideBySide review = reviewOfGarage(garage);
     EXPECT_DOUBLE_EQ(criterion(review, "temperature").scores->a, 3.0);
     EXPECT_EQ(criterion(review, "temperature").how,
               "from \"Typical deviation, °C\": too close to call, so 3 each");
@@ -301,7 +301,7 @@ TEST(SetupsSideBySide, TheSheetSaysWhatWouldTurnTheLead)
     garage.b.ratings = R"({"looks":1})";
     // Energy and its cost count nothing: only the looks tell them apart.
     garage.top += R"("weighing":{"weights":{"energy":0,"energy cost":0}},)";
-    const SideBySide review = reviewOf(garage);
+    const SideBySide review = reviewOfGarage(garage);
     EXPECT_EQ(criterion(review, "parts").how, "from \"Parts, USD\": the same, so 3 each");
     EXPECT_EQ(review.judgement.sheet.lead, Ahead::a);
     EXPECT_EQ(review.judgement.sentence, "Loop leads 3.4 to 2.6 (of 5).");
@@ -314,7 +314,7 @@ TEST(SetupsSideBySide, TheSheetSaysWhatWouldTurnTheLead)
 
 TEST(SetupsSideBySide, NoCriterionMayTurnIt)
 {
-    const SideBySide review = reviewOf({});
+    const SideBySide review = reviewOfGarage({});
     EXPECT_EQ(review.judgement.sheet.lead, Ahead::b);
     EXPECT_THAT(review.judgement.turning,
                 ElementsAre("No one criterion turns that: neither leaving it out nor any weight up "
@@ -323,7 +323,7 @@ TEST(SetupsSideBySide, NoCriterionMayTurnIt)
 
 TEST(SetupsSideBySide, TheSpreadAddsUpTheBatches)
 {
-    const SideBySide review = reviewOf({});
+    const SideBySide review = reviewOfGarage({});
     ASSERT_TRUE(review.deviations.spreadA);
     EXPECT_EQ(review.deviations.spreadA->edges, review.deviations.spreadB->edges);
     EXPECT_NEAR(review.deviations.spreadA->totalMs(), 3 * garageHours * 3.6e6, 1.0);
@@ -336,7 +336,7 @@ TEST(SetupsSideBySide, WriteNumbersWithTheReadersDecimalSign)
     request.a = "Loop";
     request.b = "Cabinet";
     request.decimalSign = ',';
-    const SideBySide review = reviewOf({}, request);
+    const SideBySide review = reviewOfGarage({}, request);
     EXPECT_THAT(review.energySentence, HasSubstr("used 2,57 times"));
     EXPECT_THAT(review.lines[0].a, HasSubstr("6,52"));
     EXPECT_THAT(review.weather.sentence, HasSubstr("the room 8,5 °C warmer"));

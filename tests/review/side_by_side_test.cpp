@@ -28,7 +28,7 @@ struct Plan {
     double beerB = 20.0;
 };
 
-std::string described(const Plan& plan)
+std::string describedPlan(const Plan& plan)
 {
     const auto batch = [](const std::string& name, const std::string& setup,
                           const std::string& sensor, const std::string& more) {
@@ -50,12 +50,12 @@ std::string described(const Plan& plan)
            plan.readingsB + "]}";
 }
 
-SideBySide reviewOf(const Plan& plan, const std::string& a = "A", const std::string& b = "B")
+SideBySide reviewOfPlan(const Plan& plan, const std::string& a = "A", const std::string& b = "B")
 {
     const DescribedLogbook files;
     files.write("a.csv", level("SA (C)", 20.5, 48));
     files.write("b.csv", level("SB (C)", plan.beerB, 48));
-    const auto logbook = files.load(described(plan), "2026-03-10T00:00:00Z");
+    const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
     const auto compared = review::reviewSideBySide(*logbook, a, b);
     EXPECT_TRUE(compared) << compared.error().sentence();
     return compared.value_or(SideBySide{});
@@ -73,7 +73,7 @@ const review::NoteWords* noteOf(const SideBySide& review, const std::string& sta
 TEST(SideBySideWords, SaysTheRatioOfEnergiesWithItsBoundsOverTheCommonTime)
 {
     // (4.79 × 0.99) / (2.41 × 1.01) = 1.948 and (4.81 × 1.01) / (2.39 × 0.99) = 2.053.
-    EXPECT_EQ(reviewOf({}).energySentence,
+    EXPECT_EQ(reviewOfPlan({}).energySentence,
               "Over the same 2 days A used 2.00 times B's energy (1.95 – 2.05): 4.80 kWh against "
               "2.40 kWh.");
 }
@@ -83,7 +83,7 @@ TEST(SideBySideWords, SaysWhatIsTooCloseToCall)
     Plan plan;
     plan.readingsB = R"(,{"meter":"MB","at":"2026-03-01 00:00","kwh":1},
         {"meter":"MB","at":"2026-03-03 00:00","kwh":5.78})";
-    const SideBySide close = reviewOf(plan);
+    const SideBySide close = reviewOfPlan(plan);
     EXPECT_TRUE(close.energySentence.ends_with("4.80 kWh against 4.78 kWh, which is too close to "
                                                "call."))
         << close.energySentence;
@@ -98,7 +98,7 @@ TEST(SideBySideWords, AMissedTargetPutsNobodyAhead)
     Plan plan;
     plan.units = "us";
     plan.beerB = 21.9; // 1.9 K off from first to last
-    const SideBySide review = reviewOf(plan);
+    const SideBySide review = reviewOfPlan(plan);
     EXPECT_NE(review.temperatureSentence.find("B missed the target of Hold"), std::string::npos)
         << review.temperatureSentence;
     EXPECT_EQ(review.temperatureSentence.find("held closer"), std::string::npos);
@@ -119,7 +119,7 @@ TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
     const DescribedLogbook files;
     files.write("a.csv", level("SA (C)", 20.5, 48));
     files.write("b.csv", "Time,SB (C)\n2026-03-02 00:00,20\n2026-03-02 01:00,20\n");
-    const auto logbook = files.load(described(plan), "2026-03-10T00:00:00Z");
+    const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
     const auto compared = review::reviewSideBySide(*logbook, "A", "B");
     ASSERT_TRUE(compared);
     EXPECT_TRUE(compared->temperatureSentence.starts_with(
@@ -138,7 +138,7 @@ TEST(SideBySideWords, SaysWhereNothingIsMeteredInBoth)
 {
     Plan plan;
     plan.readingsB = "";
-    const SideBySide review = reviewOf(plan);
+    const SideBySide review = reviewOfPlan(plan);
     EXPECT_EQ(review.energySentence, "Their energies can't be compared: no time is metered in "
                                      "both.");
     EXPECT_EQ(review.lines[0].a, "–");
@@ -150,7 +150,7 @@ TEST(SideBySideWords, SaysWhereAMetersAccuracyIsAssumed)
 {
     Plan plan;
     plan.metersB = R"({"name":"MB","setup":"Cabinet","resolution_kwh":0.01},)";
-    const SideBySide review = reviewOf(plan);
+    const SideBySide review = reviewOfPlan(plan);
     const review::NoteWords* assumed = noteOf(review, "the accuracy");
     ASSERT_TRUE(assumed);
     EXPECT_EQ(assumed->note, "the accuracy of a meter of B is unknown, 2 % is assumed");
@@ -158,7 +158,7 @@ TEST(SideBySideWords, SaysWhereAMetersAccuracyIsAssumed)
 
 TEST(SideBySideWords, SetupsAreMeansOverTheirFinishedBatches)
 {
-    const SideBySide review = reviewOf({}, "Loop", "Cabinet");
+    const SideBySide review = reviewOfPlan({}, "Loop", "Cabinet");
     EXPECT_TRUE(review.ofSetups);
     EXPECT_EQ(review.batchesA, std::vector<std::string>{"A"});
     EXPECT_EQ(review.energySentence,
@@ -175,7 +175,7 @@ TEST(SideBySideWords, RefusesWhatCantBeCompared)
     files.write("b.csv", level("SB (C)", 20.0, 48));
     Plan plan;
     plan.batchB = "";
-    const auto logbook = files.load(described(plan), "2026-03-10T00:00:00Z");
+    const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
     const auto why = [&](const char* a, const char* b) {
         const auto compared = review::reviewSideBySide(*logbook, a, b);
         EXPECT_FALSE(compared) << a << " " << b;
@@ -194,7 +194,7 @@ TEST(SideBySideWords, SaysWhoHasNoMeter)
     Plan plan;
     plan.metersB = "";
     plan.readingsB = "";
-    std::string described_ = described(plan);
+    std::string described_ = describedPlan(plan);
     const std::string watts = R"(,
                  {"name":"Watts","reads":"power_w","setup":"Cabinet"})";
     described_.erase(described_.find(watts), watts.size());
@@ -217,7 +217,7 @@ TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
     Plan plan;
     plan.readingsB = R"(,{"meter":"MB","at":"2026-03-01 12:00","kwh":1},
         {"meter":"MB","at":"2026-03-02 12:00","kwh":2.2})";
-    const SideBySide review = reviewOf(plan);
+    const SideBySide review = reviewOfPlan(plan);
     // 24 of 48 h: A 2.4 kWh, B 1.2.
     EXPECT_TRUE(review.energySentence.starts_with("Over the same 24 h A used 2.00 times B's"))
         << review.energySentence;
@@ -283,7 +283,7 @@ TEST(SideBySideWords, TwoBatchesOnOneMeterAtDifferentTimes)
 SideBySide crashed(const std::optional<std::string>& from, std::string* why = nullptr)
 {
     Plan plan;
-    std::string text = described(plan);
+    std::string text = describedPlan(plan);
     const std::string hold = R"("schedule":[{"stage":"Hold","target_c":20}])";
     for (const char* hours : {"24", "36"}) {
         const std::string both = R"("schedule":[{"stage":"Hold","target_c":20,"hours":)" +
@@ -348,7 +348,7 @@ TEST(SideBySideWords, SaysWhichStagesAreCommon)
 TEST(SideBySideWords, SaysWhereNoStageIsCommon)
 {
     Plan plan;
-    std::string text = described(plan);
+    std::string text = describedPlan(plan);
     const std::string hold = R"({"stage":"Hold")";
     text.replace(text.find(hold), hold.size(), R"({"stage":"Primary")");
     const DescribedLogbook files;

@@ -15,7 +15,7 @@ using analysis::RunInput;
 using analysis::Series;
 using review::VerdictWords;
 
-constexpr auto celsius = TemperatureUnit::celsius;
+constexpr auto inCelsius = TemperatureUnit::celsius;
 constexpr auto fahrenheit = TemperatureUnit::fahrenheit;
 
 struct Told {
@@ -24,7 +24,7 @@ struct Told {
 };
 
 Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
-          const review::VerdictManner& manner = celsius)
+          const review::VerdictManner& manner = inCelsius)
 {
     const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
     RunFigures figures;
@@ -196,9 +196,9 @@ TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
     };
     const RunInput now = logged(0);
     const RunFigures figures = analysis::analyseRun(now);
-    EXPECT_TRUE(review::verdictWords(now, figures, celsius)
+    EXPECT_TRUE(review::verdictWords(now, figures, inCelsius)
                     .headline.ends_with("; 4 h 50 min more held without a gap would do"))
-        << review::verdictWords(now, figures, celsius).headline;
+        << review::verdictWords(now, figures, inCelsius).headline;
     EXPECT_EQ(analysis::analyseRun(logged(290)).judged.asPlanned.verdict,
               analysis::Verdict::stayed);
     EXPECT_EQ(analysis::analyseRun(logged(289)).judged.asPlanned.verdict,
@@ -251,7 +251,7 @@ TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
 
 TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)
 {
-    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {celsius, ','});
+    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
     EXPECT_EQ(told.words.headline,
               "Left the band once: 40 min of 4 h held (16,7 %), worst 0,5 °C past the edge");
     EXPECT_NE(told.words.detail.find("±0,25 °C"), std::string::npos) << told.words.detail;
@@ -281,7 +281,7 @@ TEST(VerdictWords, AnotherLanguageMayTurnTheSentenceRound)
 {
     Turned turned;
     QCoreApplication::installTranslator(&turned);
-    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {celsius, ','});
+    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
     QCoreApplication::removeTranslator(&turned);
     EXPECT_EQ(told.words.headline, "Bis zu 0,5 °C daneben, 40 min von 4 h (16,7 %), 1-mal");
 }

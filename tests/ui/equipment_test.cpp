@@ -1,5 +1,6 @@
 // The equipment as it is typed: setups, meters, sensors, prices; retired rather than deleted.
 #include "tests/ui/dialog_test.h"
+#include "tests/ui/form_samples.h"
 
 #include "core/store/equipment.h"
 #include "core/text/times.h"
@@ -35,16 +36,6 @@
 namespace holdband::ui::test {
 
 namespace {
-
-Manner us()
-{
-    return {UnitSystem::us, "USD", *Zone::named("America/Denver"), '.'};
-}
-
-Instant at(const char* text)
-{
-    return *parseTime(text, us().zone);
-}
 
 } // namespace
 
@@ -145,8 +136,9 @@ TEST_F(EquipmentTest, AMeterMoves)
     const Meter meter = equipment().meters[0];
     EXPECT_DOUBLE_EQ(meter.accuracy.value(), 0.01);
     EXPECT_EQ(meter.rollsOverAt, Energy::kilowattHours(10000));
-    EXPECT_THAT(meter.moves, testing::ElementsAre(MeterMove{at("2026-03-09 19:00"), std::nullopt},
-                                                  MeterMove{at("2026-03-10 12:00"), "Cabinet"}));
+    EXPECT_THAT(meter.moves,
+                testing::ElementsAre(MeterMove{denverTime("2026-03-09 19:00"), std::nullopt},
+                                     MeterMove{denverTime("2026-03-10 12:00"), "Cabinet"}));
     EXPECT_EQ(metersTable(equipment()).rows[0][1].text, "Loop → shelf → Cabinet");
 }
 
@@ -206,7 +198,7 @@ TEST_F(EquipmentTest, PricesHaveWindowsAndDates)
     EXPECT_EQ(settings.tariff.windows[0],
               (TariffWindow{{true, true, true, true, true, false, false}, 960, 1260, 0.31}));
     EXPECT_THAT(settings.tariffChanges,
-                testing::ElementsAre(TariffChange{at("2026-04-01 00:00"), {0.17, {}}}));
+                testing::ElementsAre(TariffChange{denverTime("2026-04-01 00:00"), {0.17, {}}}));
     EXPECT_EQ(settings.rounds, usualRounds()) << "nothing else changed";
     const TableWords table = pricesTable(equipment());
     EXPECT_EQ(table.rows[0][2].text, "mon – fri 16:00 – 21:00: 0.31");

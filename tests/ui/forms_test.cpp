@@ -1,5 +1,6 @@
 // What people type into the small fields of the dialogs.
 #include "core/text/times.h"
+#include "tests/ui/form_samples.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/quantity_field.h"
@@ -16,11 +17,6 @@
 namespace holdband::ui {
 
 namespace {
-
-Manner us()
-{
-    return {UnitSystem::us, "USD", *Zone::named("America/Denver"), '.'};
-}
 
 Manner metric()
 {

@@ -12,8 +12,8 @@ namespace holdband::ui {
 
 namespace {
 
-review::LaneBar bar(const char* name, int from, int to, analysis::Verdict verdict, const char* mark,
-                    const char* headline)
+review::LaneBar markedBar(const char* name, int from, int to, analysis::Verdict verdict,
+                          const char* mark, const char* headline)
 {
     const Instant start = *parseRfc3339("2026-03-01T07:00:00Z");
     review::LaneBar bar;
@@ -25,13 +25,15 @@ review::LaneBar bar(const char* name, int from, int to, analysis::Verdict verdic
     return bar;
 }
 
-review::LanesReview someLanes()
+review::LanesReview spokenLanes()
 {
     review::LanesReview lanes;
     lanes.lanes = {
-        {"Loop", {bar("Ale 1", 0, 10, analysis::Verdict::stayed, "✓", "Stayed in the band")}, 1},
+        {"Loop",
+         {markedBar("Ale 1", 0, 10, analysis::Verdict::stayed, "✓", "Stayed in the band")},
+         1},
         {"Cabinet",
-         {bar("Lager 1", 14, 30, analysis::Verdict::left, "2", "Left the band twice")},
+         {markedBar("Lager 1", 14, 30, analysis::Verdict::left, "2", "Left the band twice")},
          1}};
     lanes.now = lanes.lanes[1].bars[0].span.end;
     lanes.shown = {lanes.lanes[0].bars[0].span.start, lanes.now};
@@ -43,7 +45,7 @@ protected:
     void SetUp() override
     {
         m_view.resize(900, 160);
-        m_view.setReview(someLanes(), Zone::utc());
+        m_view.setReview(spokenLanes(), Zone::utc());
         m_view.show();
         m_view.activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(&m_view));
@@ -110,7 +112,7 @@ TEST_F(LanesAccessible, PressingAnItemOpensItsRun)
 TEST_F(LanesAccessible, AnItemOfABarThatIsGoneSaysSo)
 {
     QAccessibleInterface* item = m_lanes->child(1);
-    review::LanesReview fewer = someLanes();
+    review::LanesReview fewer = spokenLanes();
     fewer.lanes.pop_back();
     m_view.setReview(fewer, Zone::utc());
     EXPECT_EQ(m_lanes->childCount(), 1);

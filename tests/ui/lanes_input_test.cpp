@@ -1,5 +1,6 @@
 // The lanes under mouse, wheel and keys, as a widget of its own.
 #include "core/text/times.h"
+#include "tests/ui/lane_days.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/lanes/lanes_words.h"
@@ -19,12 +20,7 @@ namespace {
 
 using ::testing::HasSubstr;
 
-Instant day(int days)
-{
-    return *parseRfc3339("2026-03-01T07:00:00Z") + std::chrono::days{days};
-}
-
-review::LaneBar bar(const std::string& name, int from, int to, int row = 0)
+review::LaneBar stayedBar(const std::string& name, int from, int to, int row = 0)
 {
     review::LaneBar bar;
     bar.batch = name;
@@ -40,8 +36,10 @@ review::LanesReview someLanes(int now = 31)
 {
     review::LanesReview lanes;
     lanes.lanes = {
-        {"Loop", {bar("Ale 1", 0, 10), bar("Saison 1", 5, 12, 1), bar("Ale 2", 15, 24)}, 2},
-        {"Cabinet", {bar("Lager 1", 14, now)}, 1}};
+        {"Loop",
+         {stayedBar("Ale 1", 0, 10), stayedBar("Saison 1", 5, 12, 1), stayedBar("Ale 2", 15, 24)},
+         2},
+        {"Cabinet", {stayedBar("Lager 1", 14, now)}, 1}};
     lanes.lanes[1].bars[0].open = true;
     lanes.lanes[1].bars[0].mark = "…";
     lanes.now = day(now);
@@ -55,7 +53,7 @@ review::LanesReview crowdedLanes()
     review::LanesReview lanes;
     lanes.lanes = {{"Loop", {}, 1}};
     for (int i = 0; i < 300; ++i)
-        lanes.lanes[0].bars.push_back(bar("B " + std::to_string(i), 3 * i, 3 * i + 2));
+        lanes.lanes[0].bars.push_back(stayedBar("B " + std::to_string(i), 3 * i, 3 * i + 2));
     lanes.now = day(900);
     lanes.shown = {day(0), day(899)};
     return lanes;
@@ -189,7 +187,7 @@ TEST_F(LanesViewTest, NewDataMoveNothingThatIsLookedAt)
     const Span before = m_view.shownSpan();
     const QString current = m_view.current();
     review::LanesReview more = someLanes(33);
-    more.lanes[0].bars.insert(more.lanes[0].bars.begin(), bar("Early", -9, -2));
+    more.lanes[0].bars.insert(more.lanes[0].bars.begin(), stayedBar("Early", -9, -2));
     more.shown.start = day(-9);
     m_view.setReview(more, Zone::utc());
     EXPECT_EQ(m_view.shownSpan(), before);
@@ -307,7 +305,7 @@ TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
 {
     review::LanesReview many;
     for (int i = 0; i < 12; ++i)
-        many.lanes.push_back({"Setup", {bar("B " + std::to_string(i), i, i + 9)}, 1});
+        many.lanes.push_back({"Setup", {stayedBar("B " + std::to_string(i), i, i + 9)}, 1});
     many.shown = {day(0), day(30)};
     many.now = day(31);
     auto* view = new LanesView;
@@ -334,7 +332,7 @@ TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
 
 TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)
 {
-    review::LaneBar one = bar("Ale 1", 0, 10);
+    review::LaneBar one = stayedBar("Ale 1", 0, 10);
     one.verdict = analysis::Verdict::missed;
     one.mark = "↛";
     one.headline = "Missed the target of Crash";
@@ -359,10 +357,10 @@ TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)
 
 TEST(LanesWords, CountTheVerdictsOfMany)
 {
-    const review::LaneBar a = bar("A", 0, 2);
-    review::LaneBar b = bar("B", 3, 5);
+    const review::LaneBar a = stayedBar("A", 0, 2);
+    review::LaneBar b = stayedBar("B", 3, 5);
     b.verdict = analysis::Verdict::left;
-    review::LaneBar c = bar("C", 6, 8);
+    review::LaneBar c = stayedBar("C", 6, 8);
     c.open = true;
     EXPECT_EQ(groupWords({&a, &b, &c}, Zone::utc()),
               "3 batches, 1 Mar 2026 – 9 Mar 2026\n"

@@ -1,3 +1,4 @@
+#include "tests/ui/lane_days.h"
 #include "ui/lanes/lanes_layout.h"
 
 #include "core/text/times.h"
@@ -7,11 +8,6 @@
 namespace holdband::ui {
 
 namespace {
-
-Instant day(int days)
-{
-    return *parseRfc3339("2026-03-01T07:00:00Z") + std::chrono::days{days};
-}
 
 review::LaneBar bar(const char* name, int from, int to, int row = 0)
 {
@@ -33,7 +29,7 @@ review::LanesReview lanes()
     return lanes;
 }
 
-Result<Zone> denver()
+Result<Zone> denverZone()
 {
     return Zone::named("America/Denver");
 }
@@ -48,7 +44,7 @@ LanesMetrics metricsOf(double plotWidth)
 /// 20 pixels a day.
 LanesLayout laidOut()
 {
-    return layOut(lanes(), {day(0), day(30)}, *denver(), metricsOf(600.0));
+    return layOut(lanes(), {day(0), day(30)}, *denverZone(), metricsOf(600.0));
 }
 
 } // namespace
@@ -83,7 +79,7 @@ TEST(LanesLayout, MissedRoundsAreKnown)
 
 TEST(LanesLayout, MonthsAreNamedAndNowIsOutside)
 {
-    const LanesLayout layout = layOut(lanes(), {day(0), day(60)}, *denver(), metricsOf(600.0));
+    const LanesLayout layout = layOut(lanes(), {day(0), day(60)}, *denverZone(), metricsOf(600.0));
     ASSERT_EQ(layout.labels.size(), 2u);
     EXPECT_EQ(layout.labels[0].label, "March 2026");
     EXPECT_EQ(layout.labels[1].label, "April");
@@ -93,7 +89,7 @@ TEST(LanesLayout, MonthsAreNamedAndNowIsOutside)
 
 TEST(LanesLayout, TheWordNowStandsInTheLineOfRoundsRightOfThem)
 {
-    const LanesLayout layout = layOut(lanes(), {day(0), day(33)}, *denver(), metricsOf(600.0));
+    const LanesLayout layout = layOut(lanes(), {day(0), day(33)}, *denverZone(), metricsOf(600.0));
     ASSERT_TRUE(layout.nowX);
     ASSERT_TRUE(layout.nowWordX);
     EXPECT_GT(*layout.nowWordX, *layout.nowX);
@@ -110,7 +106,7 @@ TEST(LanesLayout, ThinBarsStayAndNoneHidesAnother)
     for (int i = 0; i < 12; ++i)
         review.lanes[0].bars.push_back(bar("B", 5 * i, 5 * i + 2));
     review.lanes[0].bars.push_back(bar("Long", 200, 260));
-    const LanesLayout layout = layOut(review, {day(0), day(365)}, *denver(), metricsOf(300.0));
+    const LanesLayout layout = layOut(review, {day(0), day(365)}, *denverZone(), metricsOf(300.0));
     ASSERT_EQ(layout.bars.size(), 13u);
     ASSERT_EQ(layout.groups.size(), 1u);
     EXPECT_EQ(layout.groups[0].bars.size(), 12u);
@@ -129,7 +125,8 @@ TEST(LanesLayout, WhatIsDrawnNeverOverlapsAtAnyScale)
     for (int i = 0; i < 300; ++i)
         review.lanes[0].bars.push_back(bar("B", 12 * i, 12 * i + 4 + i % 17, i % 2));
     for (double width = 50.0; width < 20'000.0; width *= 1.7) {
-        const LanesLayout layout = layOut(review, {day(0), day(3650)}, *denver(), metricsOf(width));
+        const LanesLayout layout =
+            layOut(review, {day(0), day(3650)}, *denverZone(), metricsOf(width));
         std::vector<QRectF> drawn;
         std::size_t bars = 0;
         for (const PlacedBar& one : layout.bars) {
@@ -164,7 +161,8 @@ TEST(LanesLayout, DenseRoundsStandEvenlyAndKeepWhatWasMissed)
         review.rounds.push_back({day(0) + std::chrono::hours{12} * i, miss});
         missed += miss ? 1 : 0;
     }
-    const LanesLayout layout = layOut(review, {day(0), day(3650)}, *denver(), metricsOf(1000.0));
+    const LanesLayout layout =
+        layOut(review, {day(0), day(3650)}, *denverZone(), metricsOf(1000.0));
     EXPECT_LE(layout.rounds.size(), 1000u / 7u + 2u);
     int seen = 0;
     int rounds = 0;
@@ -189,7 +187,7 @@ TEST(LanesLayout, DenseRoundsStayTogetherWhileTheLanesAreMoved)
         review.rounds.push_back({day(0) + std::chrono::hours{12} * i, i % 7 == 0});
     const auto middle = [&](std::chrono::hours by) {
         const LanesLayout layout =
-            layOut(review, {day(100) + by, day(900) + by}, *denver(), metricsOf(500.0));
+            layOut(review, {day(100) + by, day(900) + by}, *denverZone(), metricsOf(500.0));
         for (const PlacedTick& tick : layout.rounds) {
             if (tick.span.start >= day(500))
                 return tick.span;
@@ -207,7 +205,7 @@ TEST(LanesLayout, RowsBeyondTheRoomAreScrolledAway)
     LanesMetrics metrics = metricsOf(600.0);
     metrics.rowsHeight = 100.0;
     metrics.scrolled = 60.0;
-    const LanesLayout layout = layOut(review, {day(0), day(30)}, *denver(), metrics);
+    const LanesLayout layout = layOut(review, {day(0), day(30)}, *denverZone(), metrics);
     EXPECT_EQ(layout.rowsHeight, 260.0);
     EXPECT_EQ(layout.plot.height(), 100.0);
     EXPECT_LT(layout.lanes[0].box.bottom(), layout.plot.top());

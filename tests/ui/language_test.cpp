@@ -7,6 +7,7 @@
 #include "ui/theme/text_size.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/language.h"
+#include "ui/words/text_catalogue.h"
 #include "ui/words/words.h"
 
 #include <QAbstractButton>
@@ -21,6 +22,7 @@
 #include <QPointer>
 #include <QRegularExpression>
 #include <QTabBar>
+#include <QTemporaryFile>
 #include <array>
 #include <cstring>
 #include <gmock/gmock.h>
@@ -54,6 +56,60 @@ TEST(Language, GermanCountsByItsOwnForms)
     EXPECT_EQ(Words::counted("%n setups", "%n setup", 12), "12 Anlagen");
     EXPECT_EQ(wordsLocale().language(), QLocale::German);
     EXPECT_EQ(numberText(3.25, 2), "3,25");
+}
+
+/// A catalogue of these messages, read back.
+bool readMessages(TextCatalogue& catalogue, const QString& messages)
+{
+    QTemporaryFile file;
+    EXPECT_TRUE(file.open());
+    file.write((QStringLiteral("<TS><context><name>Words</name>") + messages +
+                QStringLiteral("</context></TS>"))
+                   .toUtf8());
+    file.close();
+    return catalogue.read(file.fileName());
+}
+
+TEST(TextCatalogue, GivesTheFinishedTextOfAContextAndRemark)
+{
+    TextCatalogue catalogue;
+    ASSERT_TRUE(readMessages(
+        catalogue,
+        "<message><source>a &lt; b</source><translation>A &lt; B</translation></message>"
+        "<message><source>open</source><comment>batch</comment>"
+        "<translation>offen</translation></message>"
+        "<message><source>late</source><translation type=\"unfinished\">x</translation></message>"
+        "<message><source>old</source><translation type=\"vanished\">x</translation></message>"));
+    EXPECT_EQ(catalogue.translate("Words", "a < b"), "A < B");
+    EXPECT_EQ(catalogue.translate("Words", "a < b", "no such remark"), "A < B");
+    EXPECT_EQ(catalogue.translate("Words", "open", "batch"), "offen");
+    EXPECT_TRUE(catalogue.translate("Words", "open").isNull());
+    EXPECT_TRUE(catalogue.translate("Phrase", "a < b").isNull());
+    EXPECT_TRUE(catalogue.translate("Words", "late").isNull());
+    EXPECT_TRUE(catalogue.translate("Words", "old").isNull());
+}
+
+TEST(TextCatalogue, ChoosesThePluralFormByTheCount)
+{
+    TextCatalogue catalogue;
+    ASSERT_TRUE(readMessages(catalogue,
+                             "<message numerus=\"yes\"><source>%n cells</source><translation>\n"
+                             "<numerusform>%n Zelle</numerusform>\n"
+                             "<numerusform>%n Zellen</numerusform></translation></message>"));
+    EXPECT_EQ(catalogue.translate("Words", "%n cells", nullptr, 1), "%n Zelle");
+    EXPECT_EQ(catalogue.translate("Words", "%n cells", nullptr, 0), "%n Zellen");
+    EXPECT_EQ(catalogue.translate("Words", "%n cells", nullptr, 7), "%n Zellen");
+}
+
+TEST(TextCatalogue, IsEmptyWhereTheFileIsMissingCutOrWithoutTexts)
+{
+    TextCatalogue catalogue;
+    EXPECT_FALSE(catalogue.read("/nonexistent/holdband_xx.ts"));
+    EXPECT_FALSE(readMessages(catalogue, "<message><source>open</source>"));
+    EXPECT_FALSE(readMessages(
+        catalogue, "<message><source>a</source><translation>A</translation></message><message>"));
+    EXPECT_FALSE(readMessages(catalogue, ""));
+    EXPECT_TRUE(catalogue.isEmpty());
 }
 
 TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)

@@ -2,9 +2,24 @@
 #include "ui/theme/theme.h"
 
 #include <QApplication>
+#include <QKeyEvent>
 #include <QLocale>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
+
+namespace {
+
+/// All tests share one application. A key combination that a test typed is what Qt takes for held
+/// until the next key, and a held Ctrl changes what a click chooses.
+class KeysLetGo : public ::testing::EmptyTestEventListener {
+    void OnTestEnd(const ::testing::TestInfo&) override
+    {
+        QKeyEvent release(QEvent::KeyRelease, Qt::Key_Control, Qt::NoModifier);
+        QCoreApplication::sendEvent(qApp, &release);
+    }
+};
+
+} // namespace
 
 int main(int argc, char** argv)
 {
@@ -16,5 +31,6 @@ int main(int argc, char** argv)
     QApplication application(argc, argv);
     holdband::ui::dress(application, holdband::ui::Scheme::light);
     ::testing::InitGoogleTest(&argc, argv);
+    ::testing::UnitTest::GetInstance()->listeners().Append(new KeysLetGo);
     return RUN_ALL_TESTS();
 }

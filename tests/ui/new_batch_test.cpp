@@ -6,6 +6,7 @@
 #include "core/store/history.h"
 #include "core/store/undo.h"
 #include "core/text/times.h"
+#include "tests/ui/form_samples.h"
 #include "tests/ui/spoken.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
@@ -36,20 +37,6 @@ namespace holdband::ui::test {
 
 namespace {
 
-Instant at(const char* text)
-{
-    return *parseTime(text, *Zone::named("America/Denver"));
-}
-
-Stage stage(const char* label, double fahrenheit, std::optional<Hours> length)
-{
-    Stage made;
-    made.label = label;
-    made.target = Temperature::fahrenheit(fahrenheit);
-    made.length = length;
-    return made;
-}
-
 /// Primary until it is turned down, then a crash.
 Batch waitingBatch()
 {
@@ -57,16 +44,11 @@ Batch waitingBatch()
     batch.name = "Pale 2";
     batch.setup = "Cabinet";
     batch.beerSensor = "Cabinet beer";
-    batch.pitched = at("2026-03-10 18:00");
+    batch.pitched = denverTime("2026-03-10 18:00");
     batch.tolerance = TemperatureDifference::fahrenheitDegrees(3);
     batch.schedule = {stage("Primary", 66, {}), stage("Crash", 34, {})};
     batch.schedule[0].until = StageUntil::turnedDown;
     return batch;
-}
-
-Manner us()
-{
-    return {UnitSystem::us, "USD", *Zone::named("America/Denver"), '.'};
 }
 
 /// Types into the focused widget and goes on by Tab.
@@ -153,7 +135,7 @@ TEST_F(NewBatchTest, AWholeBatchIsTypedByKeyboard)
     EXPECT_EQ(made.vessel, "left");
     EXPECT_EQ(made.beerSensor, "Loop beer");
     EXPECT_EQ(made.ambientSensor, "Room");
-    EXPECT_EQ(made.pitched, at("2026-03-12 17:30"));
+    EXPECT_EQ(made.pitched, denverTime("2026-03-12 17:30"));
     EXPECT_EQ(made.volume, Volume::usGallons(5));
     EXPECT_EQ(made.originalGravity, Gravity::specific(1.052));
     EXPECT_EQ(made.tolerance, TemperatureDifference::fahrenheitDegrees(2.5));
@@ -266,7 +248,7 @@ TEST_F(NewBatchTest, APlanIsKeptUnderANameAndUsedAgain)
 
 TEST(BatchSteps, TurningDownSaysWhatBegins)
 {
-    const Instant now = at("2026-03-12 18:12");
+    const Instant now = denverTime("2026-03-12 18:12");
     const auto step = stageEndStep(waitingBatch(), now, now, us());
     ASSERT_TRUE(step) << step.error().sentence();
     EXPECT_EQ(step->words, "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F.");
@@ -275,8 +257,8 @@ TEST(BatchSteps, TurningDownSaysWhatBegins)
     ASSERT_EQ(laid.size(), 2u);
     EXPECT_EQ(laid[1].start, now);
     EXPECT_EQ(step->batch.schedule, waitingBatch().schedule) << "what was planned stays";
-    const auto again =
-        stageEndStep(step->batch, at("2026-03-12 18:13"), at("2026-03-12 19:00"), us());
+    const auto again = stageEndStep(step->batch, denverTime("2026-03-12 18:13"),
+                                    denverTime("2026-03-12 19:00"), us());
     ASSERT_FALSE(again);
     EXPECT_EQ(again.error().sentence(), "Crash is the last stage of the plan; add a stage to the "
                                         "plan, or end the batch.");
@@ -284,7 +266,7 @@ TEST(BatchSteps, TurningDownSaysWhatBegins)
 
 TEST(BatchSteps, RefuseTimesThatCannotBe)
 {
-    const Instant now = at("2026-03-12 18:12");
+    const Instant now = denverTime("2026-03-12 18:12");
     const Batch batch = waitingBatch();
     EXPECT_FALSE(stageEndStep(batch, now + std::chrono::minutes{1}, now, us()));
     EXPECT_FALSE(stageEndStep(batch, batch.pitched, now, us()));
@@ -300,18 +282,21 @@ TEST(BatchSteps, RefuseTimesThatCannotBe)
 TEST(BatchSteps, AChangeOfPlanLeavesThePastAlone)
 {
     Batch batch = waitingBatch();
-    const Instant change = at("2026-03-12 06:00");
+    const Instant change = denverTime("2026-03-12 06:00");
     PlanValue plan = latestPlan(batch);
     plan.schedule[0].target = Temperature::fahrenheit(70);
     plan.tolerance = TemperatureDifference::fahrenheitDegrees(1);
     const Batch later = withPlanFrom(batch, plan, change, "sluggish");
-    EXPECT_EQ(targetAt(laidInForce(later), at("2026-03-11 06:00")), Temperature::fahrenheit(66));
-    EXPECT_EQ(targetAt(laidInForce(later), at("2026-03-12 06:00")), Temperature::fahrenheit(70));
+    EXPECT_EQ(targetAt(laidInForce(later), denverTime("2026-03-11 06:00")),
+              Temperature::fahrenheit(66));
+    EXPECT_EQ(targetAt(laidInForce(later), denverTime("2026-03-12 06:00")),
+              Temperature::fahrenheit(70));
     EXPECT_EQ(later.schedule, batch.schedule);
     EXPECT_EQ(later.tolerance, batch.tolerance) << "the band of the past does not move either";
     EXPECT_EQ(laidInForce(later).back().stage.tolerance, plan.tolerance);
     const Batch instead = withPlanInstead(later, plan);
-    EXPECT_EQ(targetAt(laidInForce(instead), at("2026-03-11 06:00")), Temperature::fahrenheit(70));
+    EXPECT_EQ(targetAt(laidInForce(instead), denverTime("2026-03-11 06:00")),
+              Temperature::fahrenheit(70));
     EXPECT_TRUE(instead.planChanges.empty());
 }
 
@@ -320,7 +305,7 @@ TEST(BatchSteps, PlannedAndDoneStayApart)
     Batch batch = waitingBatch();
     batch.schedule[0].until = StageUntil::hours;
     batch.schedule[0].length = Hours{240};
-    batch.stageEnds = {at("2026-03-12 18:12")};
+    batch.stageEnds = {denverTime("2026-03-12 18:12")};
     const auto planned = laidTable(firstPlanned(batch), batch, us());
     const auto done = laidTable(laidInForce(batch), batch, us());
     EXPECT_EQ(planned.rows[0][3].text, "20 Mar 18:00");
@@ -465,7 +450,7 @@ TEST_F(NewBatchTest, AProbeIsReplacedMidBatch)
     dialog->uses()->model()->setCell(0, 2, "B");
     press(*dialog);
     EXPECT_THAT(batch("Pale 2").beerUses,
-                testing::ElementsAre(BeerUse{at("2026-03-11 09:00"), "Loop beer", "B"}));
+                testing::ElementsAre(BeerUse{denverTime("2026-03-11 09:00"), "Loop beer", "B"}));
 }
 
 TEST_F(NewBatchTest, WhatWasTypedIsNotThrownAwayUnasked)

@@ -1,5 +1,6 @@
 // The plan editor: what is typed is drawn, what is dragged is typed.
 #include "core/text/times.h"
+#include "tests/ui/form_samples.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/quantity_field.h"
 #include "ui/plans/plan_drawing.h"
@@ -14,20 +15,6 @@
 namespace holdband::ui {
 
 namespace {
-
-Manner us()
-{
-    return {UnitSystem::us, "USD", *Zone::named("America/Denver"), '.'};
-}
-
-Stage stage(const char* label, double fahrenheit, std::optional<Hours> length)
-{
-    Stage made;
-    made.label = label;
-    made.target = Temperature::fahrenheit(fahrenheit);
-    made.length = length;
-    return made;
-}
 
 /// Primary 66 °F for 10 days, up to 70 °F over 24 h, crash to 34 °F to the end; ± 3 °F.
 PlanValue usualPlan()

@@ -15,7 +15,7 @@ namespace holdband::ui {
 
 namespace {
 
-using test::hour;
+using holdband::test::hour;
 
 constexpr double h = 3.6e6;
 
@@ -31,16 +31,19 @@ review::RunReview reviewOf(analysis::RunInput input)
 /// The worked example of the method.
 review::RunReview workedReview()
 {
-    return reviewOf(test::runInput(test::batchOf({test::hold("Primary", 20.0)}, 10.0),
-                                   test::workedSeries(), 90.0));
+    return reviewOf(holdband::test::runInput(
+        holdband::test::batchOf({holdband::test::hold("Primary", 20.0)}, 10.0),
+        holdband::test::workedSeries(), 90.0));
 }
 
 /// 25 °C at pitching, 20 °C wanted: settles for 4 h.
 review::RunReview settlingReview()
 {
-    return reviewOf(test::runInput(
-        test::batchOf({test::hold("Primary", 20.0, 8.0), test::ramp("Rise", 22.0, 2.0)}, 10.0),
-        test::series({{0, 25.0}, {4, 21.0}, {8, 20.0}, {10, 22.0}}), 600.0));
+    return reviewOf(holdband::test::runInput(
+        holdband::test::batchOf(
+            {holdband::test::hold("Primary", 20.0, 8.0), holdband::test::ramp("Rise", 22.0, 2.0)},
+            10.0),
+        holdband::test::series({{0, 25.0}, {4, 21.0}, {8, 20.0}, {10, 22.0}}), 600.0));
 }
 
 } // namespace
@@ -131,11 +134,13 @@ TEST(RunChart, FahrenheitTurnsTemperaturesAndDifferences)
 
 TEST(RunChart, TheRibbonIsWiderBetweenReadingsThanAtThem)
 {
-    analysis::RunInput input = test::runInput(test::batchOf({test::hold("Primary", 20.0)}, 10.0),
-                                              test::workedSeries(), 90.0);
-    input.setup = test::oneMeter(
-        {test::meterReading(0, 5.00), test::meterReading(8, 5.80), test::meterReading(20, 6.40)},
-        0.01);
+    analysis::RunInput input = holdband::test::runInput(
+        holdband::test::batchOf({holdband::test::hold("Primary", 20.0)}, 10.0),
+        holdband::test::workedSeries(), 90.0);
+    input.setup = holdband::test::oneMeter({holdband::test::meterReading(0, 5.00),
+                                            holdband::test::meterReading(8, 5.80),
+                                            holdband::test::meterReading(20, 6.40)},
+                                           0.01);
     review::RunReview review = reviewOf(std::move(input));
     review.energyCurve = {{hour(0), 0.0, {}, {}, true, false, false},
                           {hour(8), 0.8, {}, {}, true, false, false},

@@ -1,6 +1,8 @@
 // A language for as long as a test lasts.
 #pragma once
 
+#include "ui/words/text_catalogue.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QTranslator>
@@ -30,11 +32,11 @@ private:
 /// The German catalogue that the program carries.
 class German {
 public:
-    German() : m_loaded(m_translator.load(QStringLiteral(":/translations/holdband_de.qm"))) {}
+    German() : m_loaded(m_translator.read(QStringLiteral(":/translations/holdband_de.ts"))) {}
     bool loaded() const { return m_loaded; }
 
 private:
-    QTranslator m_translator;
+    TextCatalogue m_translator;
     bool m_loaded;
     Spoken m_spoken{m_translator, QLocale(QLocale::German, QLocale::Germany)};
 };

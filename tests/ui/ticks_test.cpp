@@ -15,7 +15,7 @@ Zone denver()
     return *Zone::named("America/Denver");
 }
 
-Instant at(const char* text)
+Instant utcTime(const char* text)
 {
     return *parseRfc3339(text);
 }
@@ -32,11 +32,11 @@ std::vector<std::string> labels(const std::vector<TimeTick>& ticks)
 
 TEST(TimeTicks, TheHourThatIsSkippedHasNone)
 {
-    const Span night{at("2026-03-08T07:00:00Z"), at("2026-03-08T12:00:00Z")};
+    const Span night{utcTime("2026-03-08T07:00:00Z"), utcTime("2026-03-08T12:00:00Z")};
     const auto ticks = timeTicks(night, denver(), 6);
     EXPECT_THAT(labels(ticks),
                 ::testing::ElementsAre("8 Mar", "01:00", "03:00", "04:00", "05:00", "06:00"));
-    EXPECT_EQ(ticks[2].at, at("2026-03-08T09:00:00Z"));
+    EXPECT_EQ(ticks[2].at, utcTime("2026-03-08T09:00:00Z"));
     EXPECT_TRUE(ticks[0].midnight);
     EXPECT_FALSE(ticks[1].midnight);
 }
@@ -44,23 +44,23 @@ TEST(TimeTicks, TheHourThatIsSkippedHasNone)
 TEST(TimeTicks, TheDoubledHourHasOne)
 {
     // 1 November 2026: 02:00 MDT (08:00Z) becomes 01:00 MST.
-    const Span night{at("2026-11-01T06:00:00Z"), at("2026-11-01T10:00:00Z")};
+    const Span night{utcTime("2026-11-01T06:00:00Z"), utcTime("2026-11-01T10:00:00Z")};
     EXPECT_THAT(labels(timeTicks(night, denver(), 6)),
                 ::testing::ElementsAre("1 Nov", "01:00", "02:00", "03:00"));
 }
 
 TEST(TimeTicks, DaysBeginAtLocalMidnightOnBothSides)
 {
-    const Span days{at("2026-03-07T00:00:00Z"), at("2026-03-11T00:00:00Z")};
+    const Span days{utcTime("2026-03-07T00:00:00Z"), utcTime("2026-03-11T00:00:00Z")};
     const auto ticks = timeTicks(days, denver(), 5);
     ASSERT_THAT(labels(ticks), ::testing::ElementsAre("7 Mar", "8 Mar", "9 Mar", "10 Mar"));
-    EXPECT_EQ(ticks[1].at, at("2026-03-08T07:00:00Z"));
-    EXPECT_EQ(ticks[2].at, at("2026-03-09T06:00:00Z")); // the 8th had 23 hours
+    EXPECT_EQ(ticks[1].at, utcTime("2026-03-08T07:00:00Z"));
+    EXPECT_EQ(ticks[2].at, utcTime("2026-03-09T06:00:00Z")); // the 8th had 23 hours
 }
 
 TEST(TimeTicks, StepsGrowWithTheSpan)
 {
-    const Span months{at("2026-02-01T00:00:00Z"), at("2026-06-01T00:00:00Z")};
+    const Span months{utcTime("2026-02-01T00:00:00Z"), utcTime("2026-06-01T00:00:00Z")};
     const auto ticks = timeTicks(months, denver(), 8);
     EXPECT_GE(ticks.size(), 3u);
     EXPECT_LE(ticks.size(), 9u);
@@ -70,7 +70,7 @@ TEST(TimeTicks, StepsGrowWithTheSpan)
 
 TEST(TimeTicks, WithoutAMidnightTheFirstSaysTheDate)
 {
-    const Span afternoon{at("2026-04-01T19:00:00Z"), at("2026-04-01T21:00:00Z")};
+    const Span afternoon{utcTime("2026-04-01T19:00:00Z"), utcTime("2026-04-01T21:00:00Z")};
     EXPECT_THAT(labels(timeTicks(afternoon, denver(), 3)),
                 ::testing::ElementsAre("1 Apr 13:00", "14:00", "15:00"));
 }

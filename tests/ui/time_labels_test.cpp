@@ -15,14 +15,14 @@ double sixAnyLetter(const std::string& text)
     return 6.0 * static_cast<double>(text.size());
 }
 
-Instant at(const char* text)
+Instant utcDay(const char* text)
 {
     return *parseRfc3339(std::string(text) + "T00:00:00Z");
 }
 
 std::vector<PlacedLabel> placed(const char* from, const char* to, double width)
 {
-    return timeLabels({at(from), at(to)}, Zone::utc(), 0.0, width, sixAnyLetter);
+    return timeLabels({utcDay(from), utcDay(to)}, Zone::utc(), 0.0, width, sixAnyLetter);
 }
 
 std::vector<std::string> names(const char* from, const char* to, double width)
@@ -73,7 +73,7 @@ TEST(TimeLabels, NeverTouchAtAnyScale)
 {
     for (int days = 1; days < 9000; days += 1 + days / 9) {
         for (double width = 60.0; width < 1500.0; width *= 1.31) {
-            const Instant from = at("2016-11-24");
+            const Instant from = utcDay("2016-11-24");
             const auto labels = timeLabels({from, from + std::chrono::days{days}}, Zone::utc(), 0.0,
                                            width, sixAnyLetter);
             ASSERT_FALSE(labels.empty()) << days << " days on " << width;

@@ -4,6 +4,7 @@
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
+#include "ui/forms/number_rules.h"
 #include "ui/forms/quantity_cells.h"
 #include "ui/words/words.h"
 
@@ -29,11 +30,6 @@ std::string keptCriterion(const std::string& typed)
 QString piecesRule(double pieces)
 {
     return pieces > 0.0 ? QString() : Words::tr("the pieces must be above 0");
-}
-
-QString priceRule(double price)
-{
-    return price >= 0.0 ? QString() : Words::tr("a price can't be negative");
 }
 
 QString ratingRule(double value)

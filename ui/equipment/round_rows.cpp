@@ -14,13 +14,6 @@ namespace {
 
 enum RoundColumn : int { roundLabel, roundFrom, roundTo };
 
-QString clockOf(int minute)
-{
-    return QStringLiteral("%1:%2")
-        .arg(minute / 60, 2, 10, QLatin1Char('0'))
-        .arg(minute % 60, 2, 10, QLatin1Char('0'));
-}
-
 QString labelRefusal(const QStringList& row)
 {
     return row[roundLabel].trimmed().isEmpty() ? Words::tr("the round needs a name") : QString();
@@ -92,7 +85,7 @@ std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds)
     std::vector<EditRow> rows;
     for (const RoundWindow& round : rounds)
         rows.push_back(
-            {{roundWord(round.label), clockOf(round.fromMinute), clockOf(round.toMinute)},
+            {{roundWord(round.label), minuteCell(round.fromMinute), minuteCell(round.toMinute)},
              static_cast<int>(rows.size())});
     return rows;
 }

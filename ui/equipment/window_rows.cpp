@@ -1,6 +1,7 @@
 #include "ui/equipment/window_rows.h"
 
 #include "core/text/phrase.h"
+#include "ui/forms/number_rules.h"
 #include "ui/forms/quantity_cells.h"
 #include "ui/words/words.h"
 
@@ -24,21 +25,9 @@ QString everyDay()
     return Words::tr("every day");
 }
 
-QString clockOf(int minute)
-{
-    return QStringLiteral("%1:%2")
-        .arg(minute / 60, 2, 10, QLatin1Char('0'))
-        .arg(minute % 60, 2, 10, QLatin1Char('0'));
-}
-
 QString minuteRefusal(const QString& cell)
 {
     return typedMinute(cell) ? QString() : Words::tr("write a time of day, such as 16:00");
-}
-
-QString priceRule(double price)
-{
-    return price >= 0.0 ? QString() : Words::tr("a price can't be negative");
 }
 
 EditColumn clockColumn(const QString& title, int column)
@@ -118,6 +107,13 @@ std::optional<int> typedMinute(const QString& text)
     return minute < 60 && whole <= 24 * 60 ? std::optional(whole) : std::nullopt;
 }
 
+QString minuteCell(int minute)
+{
+    return QStringLiteral("%1:%2")
+        .arg(minute / 60, 2, 10, QLatin1Char('0'))
+        .arg(minute % 60, 2, 10, QLatin1Char('0'));
+}
+
 std::vector<EditColumn> windowColumns(const Manner& manner)
 {
     EditColumn days{Words::tr("Days"), everyDay()};
@@ -137,7 +133,7 @@ std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const 
     std::vector<EditRow> rows;
     for (const TariffWindow& window : windows)
         rows.push_back(
-            {{daysText(window.days), clockOf(window.fromMinute), clockOf(window.toMinute),
+            {{daysText(window.days), minuteCell(window.fromMinute), minuteCell(window.toMinute),
               typedText(Quantity::money, window.pricePerKwh, manner)},
              static_cast<int>(rows.size())});
     return rows;

@@ -14,6 +14,8 @@ QString daysText(const std::array<bool, 7>& days);
 std::optional<std::array<bool, 7>> typedDays(const QString& text);
 /// "06:30" as minutes after midnight, "24:00" for the day's end. Absent: it is none.
 std::optional<int> typedMinute(const QString& text);
+/// Minutes after midnight as typedMinute reads them.
+QString minuteCell(int minute);
 
 std::vector<EditColumn> windowColumns(const Manner& manner);
 std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const Manner& manner);

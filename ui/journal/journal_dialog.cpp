@@ -67,7 +67,7 @@ TableWords noteWords(const JournalView& view)
 }
 
 /// "2026-03-09 18:30"; with seconds and offset where that is another instant.
-QString typedTime(Instant at, const Zone& zone)
+QString exactTime(Instant at, const Zone& zone)
 {
     const QString full = shown(localIso(at, zone)).replace(QLatin1Char('T'), QLatin1Char(' '));
     const auto brief = parseTime(core(full.left(16)), zone);
@@ -228,7 +228,7 @@ const store::KeptNote* JournalDialog::current() const
 
 JournalDialog::Draft JournalDialog::keptWords(const store::KeptNote& note) const
 {
-    return {typedTime(note.note.at, m_view.zone), shown(note.note.text)};
+    return {exactTime(note.note.at, m_view.zone), shown(note.note.text)};
 }
 
 void JournalDialog::rememberDraft()

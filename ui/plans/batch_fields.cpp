@@ -4,6 +4,7 @@
 #include "ui/forms/buddy.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/instant_field.h"
+#include "ui/forms/number_rules.h"
 #include "ui/forms/quantity_field.h"
 #include "ui/words/words.h"
 
@@ -16,12 +17,6 @@
 namespace holdband::ui {
 
 namespace {
-
-QString gravityRule(double gravity)
-{
-    return gravity >= 0.98 && gravity <= 1.2 ? QString()
-                                             : Words::tr("a gravity lies between 0.980 and 1.200");
-}
 
 QLineEdit* makeLine(const QString& name, QWidget* parent)
 {

@@ -6,6 +6,7 @@
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
+#include "ui/forms/number_rules.h"
 #include "ui/forms/quantity_cells.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/words.h"
@@ -39,12 +40,6 @@ QString bandRule(double kelvins)
 QString settlingRule(double hours)
 {
     return hours >= 0.0 ? QString() : Words::tr("the settling allowed can't be negative");
-}
-
-QString gravityRule(double gravity)
-{
-    return gravity >= 0.98 && gravity <= 1.2 ? QString()
-                                             : Words::tr("a gravity lies between 0.980 and 1.200");
 }
 
 EditColumn choiceColumn(const QString& title, const QStringList& choices)

@@ -21,7 +21,7 @@ namespace holdband::ui {
 
 namespace {
 
-QString typedTime(Instant at, const Zone& zone)
+QString secondText(Instant at, const Zone& zone)
 {
     return shown(localIso(at, zone)).left(19).replace(QLatin1Char('T'), QLatin1Char(' '));
 }
@@ -138,8 +138,8 @@ void ReadingsDialog::take(ReadingsView view)
     m_why->setPlaceholderText(m_view.subject.meter
                                   ? Words::tr("why: digits swapped, other meter read …")
                                   : Words::tr("why: probe lifted, battery low …"));
-    m_from->setText(typedTime(m_view.span.start, m_view.zone));
-    m_to->setText(typedTime(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone));
+    m_from->setText(secondText(m_view.span.start, m_view.zone));
+    m_to->setText(secondText(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone));
     m_readings->setWords(readingWords(m_view));
     say(countWords(m_view));
 }

@@ -19,7 +19,8 @@ using analysis::MeasureId;
 using review::SideBySide;
 
 /// Drawn batch by batch; the table beneath has all of them.
-constexpr MeasureId drawn[] = {MeasureId::energy, MeasureId::insideShare, MeasureId::rmsDeviation};
+constexpr MeasureId drawnMeasures[] = {MeasureId::energy, MeasureId::insideShare,
+                                       MeasureId::rmsDeviation};
 constexpr int costRows = 6;
 
 QString joinedSentences(const std::vector<std::string>& lines)
@@ -244,8 +245,8 @@ void addBatchFigures(Document& document, const SideBySide& pair, const ui::PairS
         return;
     document.add(Heading{ui::Words::tr("Batch by batch")});
     for (std::size_t i = 0; i < pair.batchFigures.size(); ++i) {
-        if (std::find(std::begin(drawn), std::end(drawn), pair.measures[i].rule.id) !=
-            std::end(drawn))
+        if (std::find(std::begin(drawnMeasures), std::end(drawnMeasures),
+                      pair.measures[i].rule.id) != std::end(drawnMeasures))
             addDots(document, pair, i, sides);
     }
     addIdle(document, pair);

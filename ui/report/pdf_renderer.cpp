@@ -13,7 +13,7 @@ namespace holdband::report {
 
 namespace {
 
-constexpr double margin = 50.0;     ///< points, around the page
+constexpr double pageMargin = 50.0; ///< points, around the page
 constexpr double footer = 26.0;     ///< at the foot of it
 constexpr double chartScale = 0.68; ///< points in a unit of the chart: its type of 13 is 8.8 points
 constexpr int resolution = 1200;    ///< dots in an inch
@@ -209,10 +209,11 @@ QByteArray asPdf(const Document& document, const QPageSize& paper, const Stopped
     QPdfWriter writer(&buffer);
     writer.setResolution(resolution);
     writer.setPageSize(paper);
-    writer.setPageMargins(QMarginsF(margin, margin, margin, margin), QPageLayout::Point);
+    writer.setPageMargins(QMarginsF(pageMargin, pageMargin, pageMargin, pageMargin),
+                          QPageLayout::Point);
     writer.setTitle(shortened(document.title, mostOfTitle));
     writer.setCreator(QStringLiteral("Holdband"));
-    const QSizeF inner = paper.size(QPageSize::Point) - QSizeF(2.0 * margin, 2.0 * margin);
+    const QSizeF inner = paper.size(QPageSize::Point) - QSizeF(2.0 * pageMargin, 2.0 * pageMargin);
     PageFlow flow(writer, inner - QSizeF(0.0, footer));
     Layout(flow, ui::coloursOf(ui::Scheme::light)).put(document);
     if (!paintPages(writer, flow, shortened(document.footer, mostOfTitle), stopped))

@@ -13,8 +13,8 @@ namespace holdband::report {
 
 namespace {
 
-constexpr double margin = 18.0; ///< around the sheet, in its own units
-constexpr int textSize = 13;    ///< likewise
+constexpr double sheetMargin = 18.0; ///< around the sheet, in its own units
+constexpr int textSize = 13;         ///< likewise
 
 /// Units of the sheet are so large that a landscape picture of 1080 lines is 480 of them high.
 double scaleFor(QSize size)
@@ -55,15 +55,15 @@ void paintSheet(QPainter& painter, const Document& document, QSizeF size, Pictur
 {
     const ui::Colours& colours = look.colours();
     painter.fillRect(QRectF({}, size), colours.card);
-    const double width = size.width() - 2.0 * margin;
-    double y = margin - 6.0;
-    y += paintWords(painter, {margin, y}, width, shortened(document.title, mostOfTitle),
+    const double width = size.width() - 2.0 * sheetMargin;
+    double y = sheetMargin - 6.0;
+    y += paintWords(painter, {sheetMargin, y}, width, shortened(document.title, mostOfTitle),
                     fontOf(22, true), colours.text, 1);
-    y += 2.0 + paintWords(painter, {margin, y + 2.0}, width, unbroken(calm(document.headline)),
+    y += 2.0 + paintWords(painter, {sheetMargin, y + 2.0}, width, unbroken(calm(document.headline)),
                           fontOf(15, false), colours.text, 3);
     const Figure* figure = document.figure();
     look.font = fontOf(textSize, false);
-    const QRectF room(margin - 2.0, y + 8.0, width + 8.0, size.height() - y - 8.0 - 10.0);
+    const QRectF room(sheetMargin - 2.0, y + 8.0, width + 8.0, size.height() - y - 8.0 - 10.0);
     if (!figure) {
         paintWords(painter, room.topLeft() + QPointF(2.0, 20.0), width,
                    ui::Words::tr("There is nothing to draw yet."), look.font, colours.muted, 2);

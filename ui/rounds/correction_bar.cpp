@@ -4,6 +4,7 @@
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
+#include "ui/forms/instant_field.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
@@ -25,12 +26,6 @@ store::HandOwner ownerOf(const review::RoundRow& row)
     return {row.kind == review::RoundKind::gravity ? store::HandOwner::Kind::batch
                                                    : store::HandOwner::Kind::sensor,
             row.name};
-}
-
-/// "2026-03-07 18:12"
-QString typedTime(Instant at, const Zone& zone)
-{
-    return shown(localIso(at, zone)).left(16).replace(QLatin1Char('T'), QLatin1Char(' '));
 }
 
 /// A change that gives nothing back, as one that says it was done.

@@ -21,12 +21,6 @@ namespace {
 constexpr int daysOnPaper = 14;
 constexpr int columnsOnPage = 6;
 
-QDate qdate(Date date)
-{
-    return {static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
-            static_cast<int>(unsigned(date.day()))};
-}
-
 /// One page: heading, the columns from `first` on, and a line for each round.
 class PaperPage {
 public:
@@ -110,7 +104,7 @@ PaperSheet paperSheet(const review::RoundsSheet& sheet)
 {
     PaperSheet paper;
     const QLocale locale = wordsLocale();
-    const QDate first = qdate(sheet.zone.localDate(sheet.now));
+    const QDate first = qtDate(sheet.zone.localDate(sheet.now));
     paper.title = Words::tr("Rounds from %1")
                       .arg(locale.toString(first, Words::tr("d MMM yyyy", "pattern of a date")));
     for (const review::RoundRow& row : sheet.rows) {

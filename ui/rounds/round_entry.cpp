@@ -18,12 +18,6 @@ namespace {
 
 constexpr double farFactor = 3.0;
 
-QDate qdate(Date date)
-{
-    return {static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
-            static_cast<int>(unsigned(date.day()))};
-}
-
 struct UnitTyped {
     QString number;
     ReadingUnit unit;
@@ -156,7 +150,7 @@ QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
     if (!row.lastAt)
         return Words::tr("never read");
     const QString clock = shown(localClockText(*row.lastAt, zone));
-    const qint64 days = qdate(zone.localDate(*row.lastAt)).daysTo(qdate(zone.localDate(now)));
+    const qint64 days = qtDate(zone.localDate(*row.lastAt)).daysTo(qtDate(zone.localDate(now)));
     if (days == 0)
         return Words::tr("today %1").arg(clock);
     if (days == 1)
@@ -169,7 +163,7 @@ QString roundTitle(const review::RoundsSheet& sheet)
 {
     const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds);
     const QString day =
-        wordsLocale().toString(qdate(round.date), Words::tr("dddd d MMMM", "pattern of a date"));
+        wordsLocale().toString(qtDate(round.date), Words::tr("dddd d MMMM", "pattern of a date"));
     return Words::tr("%1 round · %2 · now %3")
         .arg(roundWord(sheet.windowOf(round).label), day,
              shown(localClockText(sheet.now, sheet.zone)));

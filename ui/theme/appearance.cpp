@@ -11,7 +11,7 @@ namespace holdband::ui {
 namespace {
 
 const char* const desktopProperty = "desktopIsDark"; // of the application
-const QString key = QStringLiteral("appearance");
+const QString appearanceKey = QStringLiteral("appearance");
 
 Scheme schemeFor(const QApplication& application, const QString& stored)
 {
@@ -27,12 +27,12 @@ Scheme schemeFor(const QApplication& application, const QString& stored)
 void dressAsKept(QApplication& application)
 {
     application.setProperty(desktopProperty, systemScheme(QApplication::palette()) == Scheme::dark);
-    dress(application, schemeFor(application, keptChoice(key)));
+    dress(application, schemeFor(application, keptChoice(appearanceKey)));
 }
 
 void addAppearanceMenu(QMenu& menu)
 {
-    addChoiceMenu(menu, Words::tr("&Appearance"), key,
+    addChoiceMenu(menu, Words::tr("&Appearance"), appearanceKey,
                   {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
                    {QStringLiteral("light"), Words::tr("&Light")},
                    {QStringLiteral("dark"), Words::tr("D&ark")}},

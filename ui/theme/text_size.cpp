@@ -12,14 +12,14 @@ namespace holdband::ui {
 
 namespace {
 
-const QString key = QStringLiteral("text-size");
+const QString textSizeKey = QStringLiteral("text-size");
 constexpr std::array percents{100, 115, 130, 150, 175, 200};
 
 } // namespace
 
 void sizeTextAsKept(QApplication& application)
 {
-    const int kept = keptChoice(key).toInt();
+    const int kept = keptChoice(textSizeKey).toInt();
     if (std::find(percents.begin(), percents.end(), kept) == percents.end() || kept == 100)
         return;
     QFont font = QApplication::font();
@@ -37,7 +37,7 @@ void addTextSizeMenu(QMenu& menu, const std::function<void(const QString&)>& say
         choices.push_back({QString::number(percent),
                            percent == 100 ? Words::tr("As the &desktop")
                                           : Words::tr("%1 %", "a size of text").arg(percent)});
-    addChoiceMenu(menu, Words::tr("&Text size"), key, choices, [say](const QString&) {
+    addChoiceMenu(menu, Words::tr("&Text size"), textSizeKey, choices, [say](const QString&) {
         say(Words::tr("The text has the chosen size from the next start on."));
     });
 }

@@ -6,6 +6,7 @@
 #include <QWidget>
 #include <vector>
 
+class QGridLayout;
 class QLabel;
 class QPushButton;
 
@@ -39,8 +40,7 @@ private:
         QLabel* mark;
         QPushButton* button;
     };
-    void addStep(class QGridLayout* grid, FirstStep step, const QString& words,
-                 const QString& reason);
+    void addStep(QGridLayout* grid, FirstStep step, const QString& words, const QString& reason);
 
     std::vector<Line> m_lines;
 };

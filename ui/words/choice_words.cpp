@@ -18,6 +18,12 @@ QLocale wordsLocale()
     return QLocale(Words::tr("en", "the code of the language that this catalogue is in"));
 }
 
+QDate qtDate(Date date)
+{
+    return {static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
+            static_cast<int>(unsigned(date.day()))};
+}
+
 QString readsWord(Reads reads)
 {
     switch (reads) {

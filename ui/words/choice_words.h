@@ -5,7 +5,9 @@
 #include "core/logbook/batch.h"
 #include "core/logbook/equipment.h"
 #include "core/logbook/readings.h"
+#include "core/text/zone.h"
 
+#include <QDate>
 #include <QLocale>
 #include <QString>
 
@@ -14,6 +16,8 @@ namespace holdband::ui {
 /// The locale of the language that the texts are in: for the names of days and months. Numbers
 /// follow the person's own locale.
 QLocale wordsLocale();
+/// A date for that locale's names of days and months.
+QDate qtDate(Date date);
 
 /// "beer", "ambient", …; of a power sensor "power_w", as a log names it.
 QString readsWord(Reads reads);

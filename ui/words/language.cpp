@@ -1,6 +1,7 @@
 #include "ui/words/language.h"
 
 #include "ui/theme/desk_choice.h"
+#include "ui/words/text_catalogue.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
@@ -9,12 +10,13 @@
 #include <QLocale>
 #include <QMenu>
 #include <QTranslator>
+#include <memory>
 
 namespace holdband::ui {
 
 namespace {
 
-const QString key = QStringLiteral("language");
+const QString languageKey = QStringLiteral("language");
 const QString english = QStringLiteral("en");
 
 /// Of Qt's own words those that stand on our buttons, for where Qt's catalogues are not installed.
@@ -24,16 +26,16 @@ const QString english = QStringLiteral("en");
 
 QString catalogueOf(const QString& language)
 {
-    return QStringLiteral(":/translations/holdband_%1.qm").arg(language);
+    return QStringLiteral(":/translations/holdband_%1.ts").arg(language);
 }
 
-bool install(const QString& file)
+/// Hands the catalogue over to the application where it holds texts.
+bool install(std::unique_ptr<QTranslator> catalogue, bool loaded)
 {
-    auto* translator = new QTranslator(QCoreApplication::instance());
-    if (translator->load(file) && QCoreApplication::installTranslator(translator))
-        return true;
-    delete translator;
-    return false;
+    if (!loaded || !QCoreApplication::installTranslator(catalogue.get()))
+        return false;
+    catalogue.release()->setParent(QCoreApplication::instance());
+    return true;
 }
 
 } // namespace
@@ -52,9 +54,13 @@ bool speak(const QString& language)
 {
     if (language == english)
         return true;
-    install(QLibraryInfo::path(QLibraryInfo::TranslationsPath) +
-            QStringLiteral("/qtbase_%1.qm").arg(language));
-    return install(catalogueOf(language));
+    auto qtTexts = std::make_unique<QTranslator>();
+    const bool qtSpeaks = qtTexts->load(QLibraryInfo::path(QLibraryInfo::TranslationsPath) +
+                                        QStringLiteral("/qtbase_%1.qm").arg(language));
+    install(std::move(qtTexts), qtSpeaks);
+    auto ourTexts = std::make_unique<TextCatalogue>();
+    const bool weSpeak = ourTexts->read(catalogueOf(language));
+    return install(std::move(ourTexts), weSpeak);
 }
 
 void speakAsDesktop()
@@ -64,7 +70,7 @@ void speakAsDesktop()
 
 void speakAsKept()
 {
-    const QString kept = keptChoice(key);
+    const QString kept = keptChoice(languageKey);
     if (kept.isEmpty() || kept == QStringLiteral("desktop"))
         return speakAsDesktop();
     speak(languageFor({kept}));
@@ -73,7 +79,7 @@ void speakAsKept()
 void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)
 {
     addChoiceMenu(
-        menu, Words::tr("Lang&uage"), key,
+        menu, Words::tr("Lang&uage"), languageKey,
         {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
          {english, QStringLiteral("&English")},
          {QStringLiteral("de"), QStringLiteral("D&eutsch")}},

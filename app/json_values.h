@@ -1,0 +1,24 @@
+// Values as every JSON answer writes them.
+#pragma once
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <optional>
+
+namespace holdband::app {
+
+using Json = nlohmann::ordered_json;
+
+/// null where there is no number or an infinite one.
+inline Json jsonNumber(const std::optional<double>& value)
+{
+    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
+}
+
+/// Indented by two; bytes that are no UTF-8 are replaced.
+inline std::string jsonText(const Json& json)
+{
+    return json.dump(2, ' ', false, Json::error_handler_t::replace);
+}
+
+} // namespace holdband::app

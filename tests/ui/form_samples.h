@@ -1,0 +1,32 @@
+// What tests of forms are filled with.
+#pragma once
+
+#include "core/logbook/batch.h"
+#include "core/text/times.h"
+#include "ui/forms/manner.h"
+
+#include <optional>
+
+namespace holdband::ui {
+
+inline Manner us()
+{
+    return {UnitSystem::us, "USD", *Zone::named("America/Denver"), '.'};
+}
+
+inline Stage stage(const char* label, double fahrenheit, std::optional<Hours> length)
+{
+    Stage made;
+    made.label = label;
+    made.target = Temperature::fahrenheit(fahrenheit);
+    made.length = length;
+    return made;
+}
+
+/// A local time in the zone of `us`.
+inline Instant denverTime(const char* text)
+{
+    return *parseTime(text, us().zone);
+}
+
+} // namespace holdband::ui
