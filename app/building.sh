@@ -32,7 +32,7 @@ show_line() {
 # Reads what ninja prints. What is no progress (a compiler's message) is added to the file OTHERS.
 # Usage: show_progress WHAT EXPECTED_SECONDS OTHERS
 show_progress() {
-    local began=$SECONDS next_line=0 finished=0 total=0 folder="" rest="" line state left
+    local began=$SECONDS next_line=0 finished=0 total=0 folder="" rest="" line state left state_words
     while true; do
         state=0
         IFS= read -r -t 1 line || state=$?
@@ -52,7 +52,11 @@ show_progress() {
             left=$(((SECONDS - began) * (total - finished) / finished))
         fi
         ((left > 0)) || left=1
-        show_line "Building $1: $finished of $total${folder:+ · $folder} · about $(said_time $left) left"
+        state_words=
+        if ((total > 0)); then
+            state_words="$finished of $total${folder:+ · $folder} · "
+        fi
+        show_line "Building $1: ${state_words}about $(said_time $left) left"
     done
     if [[ -t 2 ]]; then
         printf '\r\033[K' >&2

@@ -64,7 +64,7 @@ print_results() {
 }
 
 install_for_running
-(cd -- "$root" && build_preset release Holdband 600)
+(cd -- "$root" && build_preset release Holdband 400)
 if [[ -n ${DISPLAY:-} || -n ${WAYLAND_DISPLAY:-} ]]; then
     open_window
 else

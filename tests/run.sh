@@ -11,7 +11,7 @@ source "$root/app/building.sh"
 
 install_for_tests
 cd -- "$root"
-build_preset sanitize "the tests" 1200
+build_preset sanitize "the tests" 900
 status=0
 ctest --preset sanitize --output-on-failure || status=$?
 tests/scripts/failed_cases.sh build/sanitize/Testing/Temporary/LastTest.log

@@ -4,7 +4,7 @@ finds what a file uses and doesn't include, which a build of united files would 
 
 Usage: includes.py SOURCES [--all]
 Without --all only the files that the last ten commits changed or that are not committed, and at most
-60 of them: all take two cores some eight minutes. Ends with 1 where a file fails."""
+40 of them: all take two cores some eight minutes. Ends with 1 where a file fails."""
 import json
 import os
 import shlex
@@ -13,7 +13,7 @@ import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
 
-MOST = 60
+MOST = 40
 
 
 def changed_files(root):

@@ -2,9 +2,10 @@
 #include "ui/theme/theme.h"
 
 #include <QApplication>
-#include <QKeyEvent>
 #include <QLocale>
 #include <QTemporaryDir>
+#include <QTest>
+#include <QWidget>
 #include <gtest/gtest.h>
 
 namespace {
@@ -14,8 +15,8 @@ namespace {
 class KeysLetGo : public ::testing::EmptyTestEventListener {
     void OnTestEnd(const ::testing::TestInfo&) override
     {
-        QKeyEvent release(QEvent::KeyRelease, Qt::Key_Control, Qt::NoModifier);
-        QCoreApplication::sendEvent(qApp, &release);
+        QWidget nothing;
+        QTest::keyRelease(&nothing, Qt::Key_Control, Qt::NoModifier);
     }
 };
 
