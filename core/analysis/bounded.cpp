@@ -93,6 +93,19 @@ Bounded sizeOf(const Bounded& figure)
     return size;
 }
 
+namespace {
+
+/// By more than what rounding of binary fractions makes of equal figures.
+bool isBelow(double low, double high)
+{
+    constexpr double sameShare = 1e-9;
+    const double apart = high - low;
+    return std::isinf(apart) ? apart > 0.0
+                             : apart > sameShare * std::max(std::abs(low), std::abs(high));
+}
+
+} // namespace
+
 std::optional<Ahead> whoIsAhead(const std::optional<Bounded>& a, const std::optional<Bounded>& b,
                                 Better better)
 {
@@ -100,8 +113,8 @@ std::optional<Ahead> whoIsAhead(const std::optional<Bounded>& a, const std::opti
         return std::nullopt;
     if (!a->low || !b->low) // nothing known of at least one of them
         return std::nullopt;
-    const bool aBelow = a->high && *a->high < *b->low;
-    const bool bBelow = b->high && *b->high < *a->low;
+    const bool aBelow = a->high && isBelow(*a->high, *b->low);
+    const bool bBelow = b->high && isBelow(*b->high, *a->low);
     if (!aBelow && !bBelow)
         return a->bounded() && b->bounded() ? std::optional(Ahead::tooClose) : std::nullopt;
     return aBelow == (better == Better::less) ? Ahead::a : Ahead::b;

@@ -57,6 +57,18 @@ TEST(Ahead, OnlyWhereBoundsDoNotOverlap)
     EXPECT_EQ(whoIsAhead(small, Bounded{2, 1.2, 2.4}, Better::less), Ahead::tooClose);
 }
 
+TEST(Ahead, NotByTheRoundingOfBinaryFractions)
+{
+    // Two registers of 0.1 kWh: 3.2 ± 0.1 and 3.4 ± 0.1 touch at 3.3 (method, section 6).
+    const Bounded less{3.2, 3.2 - 0.1, 3.2 + 0.1};
+    const Bounded more{3.4, 0.1 * 33.000000000000007, 3.5};
+    ASSERT_LT(*less.high, *more.low);
+    EXPECT_EQ(whoIsAhead(less, more, Better::less), Ahead::tooClose);
+    EXPECT_EQ(whoIsAhead(more, less, Better::less), Ahead::tooClose);
+    const Bounded apart{3.4, 3.3 * (1.0 + 3e-9), 3.5};
+    EXPECT_EQ(whoIsAhead(less, apart, Better::less), Ahead::a);
+}
+
 TEST(Ahead, NobodyWithoutKnownBounds)
 {
     const Bounded plain{1, std::nullopt, std::nullopt};
