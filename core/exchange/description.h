@@ -116,9 +116,16 @@ struct Description {
     bool namesPrice = false;
 };
 
+/// What holds where a description does not say it: of a new logbook these, else the logbook's own.
+struct DescriptionDefaults {
+    std::string zone = "UTC";
+    UnitSystem units = UnitSystem::metric;
+};
+
 /// Problem (data) with the key's place ("batches[0].schedule[1].target_f"), or line and column
 /// where it is no JSON: an unknown, doubled or missing key, a wrong type, a value out of range.
-Result<Description> parseDescription(const std::string& text, const std::string& fileName);
+Result<Description> parseDescription(const std::string& text, const std::string& fileName,
+                                     const DescriptionDefaults& defaults = {});
 
 /// The document, indented, in a fixed order of keys; temperatures in °C and differences in K, so
 /// that reading it back gives the same numbers to the bit.

@@ -16,12 +16,15 @@ void readAll(Fields& fields, const char* key, std::vector<Value>& into, Read rea
 
 } // namespace
 
-Result<Description> parseDescription(const std::string& text, const std::string& fileName)
+Result<Description> parseDescription(const std::string& text, const std::string& fileName,
+                                     const DescriptionDefaults& defaults)
 {
     auto document = parseJson(text, fileName);
     HOLDBAND_TRY(document);
     Reading reading{fileName, Zone::utc(), std::nullopt};
     Description description;
+    description.settings.zone = defaults.zone;
+    description.settings.units = defaults.units;
     Fields fields(*document, "", reading);
     if (!fields.has("holdband"))
         fields.fail("",

@@ -1,10 +1,9 @@
 #include "core/exchange/file_writer.h"
 
+#include "core/store/new_file.h"
 #include "core/text/phrase.h"
 
-#include <atomic>
 #include <cerrno>
-#include <cstdio>
 #include <cstring>
 #include <fcntl.h>
 #include <filesystem>
@@ -41,12 +40,6 @@ std::string reason()
     return std::strerror(errno);
 }
 
-tl::unexpected<Problem> standsThere(const std::string& path, const std::string& remedy)
-{
-    return fileProblem(Phrase::tr("something stands there already; nothing was changed"), path,
-                       remedy);
-}
-
 bool writeAll(int descriptor, std::string_view text)
 {
     while (!text.empty()) {
@@ -60,12 +53,10 @@ bool writeAll(int descriptor, std::string_view text)
     return true;
 }
 
-/// `fresh`: O_TRUNC, or O_EXCL where nobody else's file may have that name.
-Done writeUnfinished(const std::string& unfinished, const std::string& path, std::string_view text,
-                     int fresh = O_TRUNC)
+Done writeUnfinished(const std::string& unfinished, const std::string& path, std::string_view text)
 {
     Descriptor file(
-        ::open(unfinished.c_str(), O_WRONLY | O_CREAT | fresh | O_CLOEXEC | O_NOFOLLOW, 0644));
+        ::open(unfinished.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0644));
     if (file.number() < 0)
         return fileProblem(Phrase::tr("the file can't be made: %1").with(reason()), path,
                            Phrase::tr("check the folder and its permissions"));
@@ -75,25 +66,20 @@ Done writeUnfinished(const std::string& unfinished, const std::string& path, std
     return {};
 }
 
-/// A short name of its own in the target's folder: the target's may be as long as names can be.
-std::string unfinishedBeside(const std::string& path)
+/// Writes the target under another name and gives it its own. `path`: as it was named, for
+/// messages.
+Done writeBeside(const std::string& target, const std::string& path, std::string_view bytes,
+                 Existing existing)
 {
-    static std::atomic<unsigned> count{0};
-    const fs::path folder = fs::path(path).parent_path();
-    const std::string name =
-        ".holdband-" + std::to_string(::getpid()) + "-" + std::to_string(++count) + ".part";
-    return (folder / name).string();
-}
-
-/// The name that the new file takes over from the old one, with its permissions.
-Done replaceFile(const std::string& unfinished, const std::string& path)
-{
-    struct stat old {};
-    if (::stat(path.c_str(), &old) == 0)
-        (void)::chmod(unfinished.c_str(), old.st_mode & 0777); // the new one is good without, too
-    if (::rename(unfinished.c_str(), path.c_str()) != 0)
-        return fileProblem(Phrase::tr("the file can't be named: %1").with(reason()), path);
-    return {};
+    const std::string unfinished = store::unfinishedBeside(target);
+    Done written = writeUnfinished(unfinished, path, bytes);
+    if (written)
+        written = existing == Existing::keep ? store::nameNewFile(unfinished, target)
+                                             : store::replaceFile(unfinished, target);
+    std::error_code ignored;
+    if (!written)
+        fs::remove(unfinished, ignored); // absent where only the folder could not be synced
+    return written;
 }
 
 } // namespace
@@ -129,44 +115,13 @@ Done writeFile(const std::string& path, std::string_view bytes, Existing existin
     std::error_code error;
     const fs::path real = fs::canonical(path, error);
     const std::string target = error ? path : real.string();
-    const std::string unfinished = unfinishedBeside(target);
-    Done written = writeUnfinished(unfinished, path, bytes, O_EXCL);
-    if (written)
-        written = existing == Existing::keep ? nameNewFile(unfinished, target)
-                                             : replaceFile(unfinished, target);
-    if (!written)
-        fs::remove(unfinished, error);
-    return written;
-}
-
-Done nameNewFile(const std::string& unfinished, const std::string& path)
-{
-    if (::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0)
-        return {};
-    if (errno == EEXIST)
-        return standsThere(path, Phrase::tr("choose another name"));
-    // Not every file system can refuse to replace: look first, then rename.
-    std::error_code error;
-    if (fs::exists(fs::symlink_status(path, error)))
-        return standsThere(path, Phrase::tr("choose another name"));
-    fs::rename(unfinished, path, error);
-    if (error)
-        return fileProblem(Phrase::tr("the file can't be named: %1").with(error.message()), path);
-    return {};
+    return writeBeside(target, path, bytes, existing);
 }
 
 Done writeNewFile(const std::string& path, std::string_view text)
 {
-    std::error_code error;
-    if (fs::exists(fs::symlink_status(path, error)))
-        return standsThere(path, Phrase::tr("choose another name"));
-    const std::string unfinished = path + ".part";
-    Done written = writeUnfinished(unfinished, path, text);
-    if (written)
-        written = nameNewFile(unfinished, path);
-    if (!written)
-        fs::remove(unfinished, error);
-    return written;
+    HOLDBAND_TRY(store::refuseTakenName(path, Phrase::tr("choose another name")));
+    return writeBeside(path, path, text, Existing::keep);
 }
 
 Done makeFolder(const std::string& path)
@@ -174,8 +129,7 @@ Done makeFolder(const std::string& path)
     std::error_code error;
     if (fs::is_directory(path, error) && fs::is_empty(path, error) && !error)
         return {};
-    if (fs::exists(fs::symlink_status(path, error)))
-        return standsThere(path, Phrase::tr("choose a new or an empty folder"));
+    HOLDBAND_TRY(store::refuseTakenName(path, Phrase::tr("choose a new or an empty folder")));
     if (!fs::create_directories(path, error) || error)
         return fileProblem(Phrase::tr("the folder can't be made: %1").with(error.message()), path);
     return {};

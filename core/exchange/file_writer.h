@@ -25,10 +25,6 @@ Done mayWrite(const std::string& path, Existing existing);
 /// place at once. Problems as those of mayWrite and writeNewFile.
 Done writeFile(const std::string& path, std::string_view bytes, Existing existing);
 
-/// Gives a finished file its name. Problem (file): something has that name by now, or it can't be
-/// given; the file keeps its old one.
-Done nameNewFile(const std::string& unfinished, const std::string& path);
-
 /// Makes a folder that must not exist yet, or be empty.
 Done makeFolder(const std::string& path);
 

@@ -15,6 +15,7 @@
 #include "core/store/imports.h"
 #include "core/store/journal.h"
 #include "core/store/log_maps.h"
+#include "core/store/new_file.h"
 #include "core/store/origins.h"
 #include "core/store/watches.h"
 #include "core/store/weighing.h"
@@ -299,22 +300,14 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     return report;
 }
 
-void removeUnfinished(const std::string& unfinished)
-{
-    std::error_code ignored;
-    fs::remove(unfinished, ignored);
-    fs::remove(unfinished + "-journal", ignored);
-}
-
-/// Loads into a file under another name, which takes its own name only when all went well. What a
-/// killed run left is cleared away: the lock says that none is at work.
+/// Loads into a file under another name, which takes its own name only when all went well.
 Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description& description,
                                const std::string& path, store::Clock clock)
 {
     auto lock = store::lockForWriting(logbookPath);
     HOLDBAND_TRY(lock);
-    const std::string unfinished = logbookPath + ".part";
-    removeUnfinished(unfinished);
+    store::clearAbandoned(logbookPath);
+    const std::string unfinished = store::unfinishedBeside(logbookPath);
     const auto load = [&]() -> Result<LoadReport> {
         auto logbook = store::LogbookFile::create(unfinished, description.settings, clock);
         HOLDBAND_TRY(logbook);
@@ -322,11 +315,11 @@ Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description
     };
     auto report = load();
     if (report) {
-        if (Done named = nameNewFile(unfinished, logbookPath); !named)
+        if (Done named = store::nameNewFile(unfinished, logbookPath); !named)
             report = failure(named.error());
     }
     if (!report) {
-        removeUnfinished(unfinished);
+        store::removeUnfinished(unfinished);
         if (report.error().place == unfinished)
             report.error().place = logbookPath;
     }
@@ -341,13 +334,19 @@ Result<LoadReport> loadDescription(const std::string& logbookPath,
 {
     auto text = readWholeFile(descriptionPath, largestDescription);
     HOLDBAND_TRY(text);
-    auto description = parseDescription(*text, fs::path(descriptionPath).filename().string());
-    HOLDBAND_TRY(description);
+    const std::string name = fs::path(descriptionPath).filename().string();
     std::error_code error;
-    if (!fs::exists(fs::symlink_status(logbookPath, error)))
+    if (!fs::exists(fs::symlink_status(logbookPath, error))) {
+        auto description = parseDescription(*text, name);
+        HOLDBAND_TRY(description);
         return loadIntoNew(logbookPath, *description, descriptionPath, std::move(clock));
+    }
     auto logbook = store::LogbookFile::open(logbookPath, store::Access::write, std::move(clock));
     HOLDBAND_TRY(logbook);
+    auto settings = store::readSettings(**logbook);
+    HOLDBAND_TRY(settings);
+    auto description = parseDescription(*text, name, {settings->zone, settings->units});
+    HOLDBAND_TRY(description);
     if (backups)
         (*logbook)->keepBackups(std::move(*backups));
     return loadInto(**logbook, *description, descriptionPath, false);

@@ -108,13 +108,13 @@ void readSettings(Fields& fields, Description& into)
     into.namesCurrency = fields.has("currency");
     into.namesPrice =
         fields.has("price_per_kwh") || fields.has("time_of_use") || fields.has("tariff_changes");
-    into.settings.zone = fields.text("zone").value_or("UTC");
+    into.settings.zone = fields.text("zone").value_or(into.settings.zone);
     auto zone = Zone::named(into.settings.zone);
     if (!zone)
         fields.fail("zone", zone.error().what, zone.error().remedy);
     else
         fields.reading().zone = *zone;
-    into.settings.units = choice<UnitSystem>(fields, "units").value_or(UnitSystem::metric);
+    into.settings.units = choice<UnitSystem>(fields, "units").value_or(into.settings.units);
     into.settings.currency = fields.text("currency").value_or("");
     into.settings.tariff.pricePerKwh = fields.number("price_per_kwh", -many, many);
     for (Fields& window : fields.objects("time_of_use"))

@@ -29,10 +29,17 @@ inline constexpr double hoursBetween(Instant from, Instant to)
     return Hours{to - from}.count();
 }
 
-/// The nearest whole millisecond.
+/// A million years: longer than anything here lasts, and short enough to be computed with.
+inline constexpr Milliseconds longestLength{31'557'600'000'000'000};
+
+/// The nearest whole millisecond; longer lengths than the longest, infinite ones too, are cut to
+/// it, and NaN is 0.
 inline Milliseconds toMilliseconds(Hours length)
 {
-    return std::chrono::round<Milliseconds>(length);
+    constexpr Hours most = longestLength;
+    if (length != length)
+        return Milliseconds{0};
+    return std::chrono::round<Milliseconds>(length < -most ? -most : length > most ? most : length);
 }
 
 /// The instants [start, end). Empty where end is not after start.

@@ -218,7 +218,8 @@ Phrase inWiderBand(Verdict verdict)
     case Verdict::stayed:
         return Phrase::tr("in a band wider by that it would have stayed");
     case Verdict::left:
-        return Phrase::tr("in a band wider by that it would have left the band");
+        return Phrase::tr("in a band wider by that, settling ends earlier, and after that the beer "
+                          "leaves the band");
     case Verdict::missed:
         return Phrase::tr("in a band wider by that it would have missed a target");
     case Verdict::notEnoughData:
@@ -231,7 +232,8 @@ Phrase inNarrowerBand(Verdict verdict)
 {
     switch (verdict) {
     case Verdict::stayed:
-        return Phrase::tr("in a band narrower by that it would have stayed");
+        return Phrase::tr("in a band narrower by that, settling lasts longer, and after that the "
+                          "beer stays in the band");
     case Verdict::left:
         return Phrase::tr("in a band narrower by that it would have left the band");
     case Verdict::missed:

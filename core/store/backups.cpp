@@ -2,6 +2,7 @@
 
 #include "core/digest.h"
 #include "core/store/backup.h"
+#include "core/store/new_file.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
 #include "core/store/soundness.h"
@@ -52,12 +53,13 @@ void clearUnfinished(const std::string& folder, const std::string& name)
 {
     std::error_code error;
     std::vector<fs::path> left;
-    for (const fs::directory_entry& entry : fs::directory_iterator(folder, error)) {
-        std::string found = entry.path().filename().string();
+    for (fs::directory_iterator entry(folder, error); !error && entry != fs::directory_iterator();
+         entry.increment(error)) {
+        std::string found = entry->path().filename().string();
         for (const char* ending : {".part", ".part-journal"}) {
             if (found.ends_with(ending) &&
                 takenAt(found.substr(0, found.size() - std::string_view(ending).size()), name))
-                left.push_back(entry.path());
+                left.push_back(entry->path());
         }
     }
     for (const fs::path& path : left)
@@ -112,13 +114,13 @@ std::vector<BackupCopy> listBackups(const std::string& logbook, const std::strin
     std::vector<BackupCopy> copies;
     const std::string name = fileName(logbook);
     std::error_code error;
-    for (const fs::directory_entry& entry :
-         fs::directory_iterator(backupFolder(logbook, place), error)) {
+    for (fs::directory_iterator entry(backupFolder(logbook, place), error);
+         !error && entry != fs::directory_iterator(); entry.increment(error)) {
         std::error_code unreadable;
-        const auto taken = takenAt(entry.path().filename().string(), name);
-        if (!taken || !entry.is_regular_file(unreadable))
+        const auto taken = takenAt(entry->path().filename().string(), name);
+        if (!taken || !entry->is_regular_file(unreadable))
             continue;
-        copies.push_back({entry.path().string(), *taken, entry.file_size(unreadable)});
+        copies.push_back({entry->path().string(), *taken, entry->file_size(unreadable)});
     }
     std::sort(copies.begin(), copies.end(),
               [](const BackupCopy& a, const BackupCopy& b) { return a.taken > b.taken; });
@@ -137,13 +139,14 @@ Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place,
             logbook.path(), Phrase::tr("`holdband check` says more"));
     std::error_code error;
     fs::create_directories(folder, error);
-    if (error || !fs::is_directory(folder))
+    if (error || !fs::is_directory(folder, error))
         return fileProblem(
             Phrase::tr("the folder for the copies can't be made"), folder,
             Phrase::tr("make room for it there, or choose another place for backups"));
     clearUnfinished(folder, name);
     BackupCopy copy;
     copy.path = (fs::path(folder) / (stampOf(now) + name)).string();
+    clearAbandoned(copy.path);
     copy.taken = std::chrono::floor<std::chrono::minutes>(now);
     HOLDBAND_TRY(backupTo(logbook, copy.path));
     copy.bytes = fs::file_size(copy.path, error);

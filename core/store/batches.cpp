@@ -206,6 +206,22 @@ Result<Batch> readBatch(const LogbookFile& logbook, const std::string& name)
                          [&](const Batch& batch) { return batch.name == name; });
 }
 
+Result<BatchId> batchIdOf(const LogbookFile& logbook, const std::string& name)
+{
+    auto id = idOf(logbook.database(), "batches", "batch", name);
+    HOLDBAND_TRY(id);
+    return BatchId{*id};
+}
+
+Result<std::optional<std::string>> batchNameOf(const LogbookFile& logbook, BatchId batch)
+{
+    auto names = query(
+        logbook.database(), "SELECT name FROM batches WHERE id = ?",
+        [](Statement& row) { return row.text(0); }, batch.value);
+    HOLDBAND_TRY(names);
+    return names->empty() ? std::nullopt : std::optional(names->front());
+}
+
 Done addBatch(const Change& change, const Batch& batch)
 {
     const Database& database = change.database();

@@ -3,8 +3,11 @@
 #pragma once
 
 #include "core/logbook/batch.h"
+#include "core/store/ids.h"
 #include "core/store/logbook_file.h"
 
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace holdband::store {
@@ -13,6 +16,10 @@ namespace holdband::store {
 Result<std::vector<Batch>> readBatches(const LogbookFile& logbook);
 /// Problem (data): unknown; near names are listed.
 Result<Batch> readBatch(const LogbookFile& logbook, const std::string& name);
+/// Which batch it is, whatever it is called later. Problem (data): as readBatch.
+Result<BatchId> batchIdOf(const LogbookFile& logbook, const std::string& name);
+/// Its name now; absent: it was removed.
+Result<std::optional<std::string>> batchNameOf(const LogbookFile& logbook, BatchId batch);
 Done addBatch(const Change& change, const Batch& batch);
 
 /// The value takes the place of what stood under `name`; it may bear another name.

@@ -5,6 +5,7 @@
 #include "core/store/daily_backup.h"
 #include "core/store/equipment.h"
 #include "core/store/history.h"
+#include "core/store/new_file.h"
 #include "core/store/rows.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
@@ -19,10 +20,24 @@ namespace fs = std::filesystem;
 
 namespace {
 
+Done refuseNoName(const std::string& path)
+{
+    if (!path.empty())
+        return {};
+    return failure({ProblemKind::call,
+                    Phrase::tr("the logbook has no name"),
+                    {},
+                    Phrase::tr("give the logbook's path")});
+}
+
 Done checkRegularFile(const std::string& path)
 {
+    HOLDBAND_TRY(refuseNoName(path));
     std::error_code error;
     const fs::file_status status = fs::status(path, error);
+    if (error && status.type() != fs::file_type::not_found)
+        return fileProblem(Phrase::tr("the file can't be opened: %1").with(error.message()), path,
+                           Phrase::tr("check its name"));
     if (!fs::exists(status))
         return fileProblem(Phrase::tr("there is no such logbook"), path,
                            Phrase::tr("make one with `holdband new`"));
@@ -36,13 +51,18 @@ Done checkRegularFile(const std::string& path)
     return {};
 }
 
+bool hasJournal(const std::string& path)
+{
+    std::error_code unknown; // as with a name that is too long to have one
+    return fs::exists(realPath(path) + "-journal", unknown);
+}
+
 /// A reader can't roll back what a killed writer left behind; a writer can, unless one is at work.
 Result<std::unique_ptr<Database>> openForReading(const std::string& path)
 {
     auto database = Database::open(path, Access::read, false);
     HOLDBAND_TRY(database);
-    if ((*database)->integer("SELECT count(*) FROM sqlite_schema") ||
-        !fs::exists(realPath(path) + "-journal"))
+    if ((*database)->integer("SELECT count(*) FROM sqlite_schema") || !hasJournal(path))
         return database;
     auto lock = lockForWriting(path);
     HOLDBAND_TRY(lock);
@@ -66,15 +86,6 @@ Done bringUpToDateFor(const std::string& path, const Database& reader)
     return {};
 }
 
-Done refuseStanding(const std::string& path)
-{
-    std::error_code error;
-    if (!fs::exists(fs::symlink_status(path, error)))
-        return {};
-    return fileProblem(Phrase::tr("something stands there already; nothing was changed"), path,
-                       Phrase::tr("choose another name"));
-}
-
 Done bringUpToDate(const Database& database)
 {
     const auto& steps = schemaSteps();
@@ -83,12 +94,15 @@ Done bringUpToDate(const Database& database)
     if (*version == steps.back().version)
         return {};
     HOLDBAND_TRY(
-        backupTo(database, database.path() + ".format" + std::to_string(*version) + ".backup"));
+        backupBeside(database, database.path() + ".format" + std::to_string(*version) + ".backup"));
     auto sound = sealHolds(database);
     HOLDBAND_TRY(sound);
-    HOLDBAND_TRY(migrate(database, steps));
-    // What was damaged before stays visible as damage.
-    return *sound ? renewSeal(database) : Done{};
+    auto transaction = Transaction::begin(database);
+    HOLDBAND_TRY(transaction);
+    HOLDBAND_TRY(applySteps(database, steps));
+    if (*sound) // what was damaged before stays visible as damage
+        HOLDBAND_TRY(renewSeal(database));
+    return transaction->commit();
 }
 
 } // namespace
@@ -121,10 +135,14 @@ void LogbookFile::beforeChange() const
 Result<std::unique_ptr<LogbookFile>>
 LogbookFile::create(const std::string& path, const LogbookSettings& settings, Clock clock)
 {
-    HOLDBAND_TRY(refuseStanding(path));
+    HOLDBAND_TRY(refuseNoName(path));
+    HOLDBAND_TRY(refuseTakenName(path, Phrase::tr("choose another name")));
     auto lock = lockForWriting(path);
     HOLDBAND_TRY(lock);
-    HOLDBAND_TRY(refuseStanding(path)); // another program may have made it until the lock was ours
+    HOLDBAND_TRY(refuseTakenName(
+        path,
+        Phrase::tr(
+            "choose another name"))); // another program may have made it until the lock was ours
     const auto build = [&]() -> Result<std::unique_ptr<LogbookFile>> {
         auto database = Database::open(path, Access::write, true);
         HOLDBAND_TRY(database);

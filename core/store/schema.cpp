@@ -12,21 +12,26 @@ const std::vector<SchemaStep>& schemaSteps()
     return steps;
 }
 
-Done migrate(const Database& database, std::span<const SchemaStep> steps)
+Done applySteps(const Database& database, std::span<const SchemaStep> steps)
 {
     auto version = database.integer("PRAGMA user_version");
     HOLDBAND_TRY(version);
     for (const SchemaStep& step : steps) {
         if (step.version <= *version)
             continue;
-        auto transaction = Transaction::begin(database);
-        HOLDBAND_TRY(transaction);
         HOLDBAND_TRY(database.execute(step.script));
         HOLDBAND_TRY(database.execute("PRAGMA application_id = " + std::to_string(applicationId) +
                                       "; PRAGMA user_version = " + std::to_string(step.version)));
-        HOLDBAND_TRY(transaction->commit());
     }
     return {};
+}
+
+Done migrate(const Database& database, std::span<const SchemaStep> steps)
+{
+    auto transaction = Transaction::begin(database);
+    HOLDBAND_TRY(transaction);
+    HOLDBAND_TRY(applySteps(database, steps));
+    return transaction->commit();
 }
 
 Done checkIdentity(const Database& database, int newest)

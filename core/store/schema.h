@@ -21,8 +21,10 @@ struct SchemaStep {
 /// All steps that this program knows, 1, 2, 3 …
 const std::vector<SchemaStep>& schemaSteps();
 
-/// Brings the file from its version to the last of the steps. On failure the file keeps the last
-/// version that was reached whole.
+/// Brings the file from its version to the last of the steps, in a transaction of the caller's.
+Done applySteps(const Database& database, std::span<const SchemaStep> steps);
+
+/// applySteps in a transaction of its own: on failure the file keeps its version.
 Done migrate(const Database& database, std::span<const SchemaStep> steps);
 
 /// Refuses what is no logbook of a version up to `newest`: an empty file, another program's file,

@@ -2,14 +2,24 @@
 
 #include "core/text/phrase.h"
 
+#include <filesystem>
+
 namespace holdband::store {
 
 namespace {
 
 constexpr int busyWaitMs = 5000;
 
+Phrase lostItsName()
+{
+    return Phrase::tr("the logbook was deleted, moved or replaced while it was open; nothing was "
+                      "saved");
+}
+
 std::string describe(int code, const char* message)
 {
+    if (code == SQLITE_READONLY_DBMOVED)
+        return lostItsName();
     switch (code & 0xff) {
     case SQLITE_NOTADB:
         return Phrase::tr("this is no logbook (it is not an SQLite file)");
@@ -30,6 +40,13 @@ std::string describe(int code, const char* message)
     default:
         return message;
     }
+}
+
+std::string absolutePath(const std::string& path)
+{
+    std::error_code error;
+    const std::filesystem::path absolute = std::filesystem::absolute(path, error);
+    return error ? path : absolute.string();
 }
 
 } // namespace
@@ -134,7 +151,9 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     if (create)
         flags |= SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    const int code = sqlite3_open_v2(path.c_str(), &handle,
+    // Absolute, so that no name is taken for a URI ("file:…") or for a file in memory.
+    const std::string absolute = absolutePath(path);
+    const int code = sqlite3_open_v2(absolute.c_str(), &handle,
                                      flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
     std::unique_ptr<Database> database(new Database(path, handle));
     if (code != SQLITE_OK)
@@ -163,7 +182,9 @@ Done Database::guard(Access access) const
         return {};
     auto journal = text("PRAGMA journal_mode = DELETE");
     HOLDBAND_TRY(journal);
-    HOLDBAND_TRY(execute("PRAGMA synchronous = EXTRA"));
+    // A cache that is spilled into the file in the middle of a change locks readers out until its
+    // end.
+    HOLDBAND_TRY(execute("PRAGMA synchronous = EXTRA; PRAGMA cache_spill = OFF"));
     auto durability = integer("PRAGMA synchronous");
     HOLDBAND_TRY(durability);
     if (*journal != "delete" || *durability != 3)
@@ -235,6 +256,12 @@ Done Transaction::commit()
 {
     if (!m_database)
         return {};
+    // A change of a file that has lost its name would be gone with the program.
+    int moved = 0;
+    sqlite3_file_control(m_database->raw(), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
+    if (moved != 0)
+        return fileProblem(lostItsName(), m_database->path(),
+                           Phrase::tr("put it back, or open the one that is there now"));
     HOLDBAND_TRY(m_database->execute("COMMIT"));
     m_database = nullptr;
     return {};

@@ -1,5 +1,5 @@
 // One program at a time writes a logbook: the lock beside it, LOGBOOK.lock. It goes when its
-// QLockFile does; one left by a program that died is taken over.
+// QLockFile does; one that is empty or was left by a program that died is taken over.
 #pragma once
 
 #include "core/problem.h"

@@ -3,6 +3,8 @@
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 
+#include <algorithm>
+
 namespace holdband {
 
 using namespace std::chrono;
@@ -30,6 +32,7 @@ std::string daysText(Milliseconds length, char decimalSign)
 
 std::string durationText(Milliseconds length, char decimalSign)
 {
+    length = std::clamp(length, -longestLength, longestLength);
     if (length < Milliseconds{0})
         return std::string(1, '-').append(durationText(-length, decimalSign));
     if (const auto whole = round<seconds>(length); whole < minutes{1})

@@ -621,10 +621,6 @@
         <translation>keine Zeit und Zeile</translation>
     </message>
     <message>
-        <source>something stands there already; nothing was changed</source>
-        <translation>dort ist schon etwas; nichts wurde geändert</translation>
-    </message>
-    <message>
         <source>the file can&apos;t be made: %1</source>
         <translation>die Datei lässt sich nicht anlegen: %1</translation>
     </message>
@@ -3268,8 +3264,8 @@
         <translation>in einem um so viel breiteren Band wäre das Bier geblieben</translation>
     </message>
     <message>
-        <source>in a band wider by that it would have left the band</source>
-        <translation>ein um so viel breiteres Band hätte das Bier verlassen</translation>
+        <source>in a band wider by that, settling ends earlier, and after that the beer leaves the band</source>
+        <translation>in einem um so viel breiteren Band endet das Einschwingen früher, und danach verlässt das Bier das Band</translation>
     </message>
     <message>
         <source>in a band wider by that it would have missed a target</source>
@@ -3280,8 +3276,8 @@
         <translation>mit einem um so viel breiteren Band wären es zu wenig Daten</translation>
     </message>
     <message>
-        <source>in a band narrower by that it would have stayed</source>
-        <translation>in einem um so viel schmaleren Band wäre das Bier geblieben</translation>
+        <source>in a band narrower by that, settling lasts longer, and after that the beer stays in the band</source>
+        <translation>in einem um so viel schmaleren Band dauert das Einschwingen länger, und danach bleibt das Bier im Band</translation>
     </message>
     <message>
         <source>in a band narrower by that it would have left the band</source>
@@ -3664,10 +3660,6 @@
     <message>
         <source>the copy could not be brought to the disk</source>
         <translation>die Kopie ließ sich nicht auf den Datenträger bringen</translation>
-    </message>
-    <message>
-        <source>the copy could not be named: %1</source>
-        <translation>die Kopie ließ sich nicht benennen: %1</translation>
     </message>
     <message>
         <source>the logbook no longer fits its seal, so no copy was made of it</source>
@@ -4106,10 +4098,6 @@
         <translation>das Gewicht muss eine Zahl sein</translation>
     </message>
     <message>
-        <source>the logbook is open for writing in another program</source>
-        <translation>ein anderes Programm hat das Logbuch zum Schreiben geöffnet</translation>
-    </message>
-    <message>
         <source>the logbook is open for writing in %1 (process %2 on %3)</source>
         <translation>das Logbuch ist in %1 zum Schreiben geöffnet (Prozess %2 auf %3)</translation>
     </message>
@@ -4325,6 +4313,50 @@
         <source>%1, %2</source>
         <comment>who, and what became of its run</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>the logbook has no name</source>
+        <translation>das Logbuch hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>give the logbook&apos;s path</source>
+        <translation>den Pfad des Logbuchs angeben</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be opened: %1</source>
+        <translation>die Datei lässt sich nicht öffnen: %1</translation>
+    </message>
+    <message>
+        <source>the file is written, but its folder could not be brought to the disk: %1; it may be missing after a power loss</source>
+        <translation>die Datei ist geschrieben, aber ihr Ordner ließ sich nicht auf den Datenträger bringen: %1; nach einem Stromausfall kann sie fehlen</translation>
+    </message>
+    <message>
+        <source>something with this name already exists; nothing was changed</source>
+        <translation>etwas mit diesem Namen gibt es schon; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the logbook was deleted, moved or replaced while it was open; nothing was saved</source>
+        <translation>das Logbuch wurde gelöscht, verschoben oder ersetzt, während es geöffnet war; nichts wurde gespeichert</translation>
+    </message>
+    <message>
+        <source>put it back, or open the one that is there now</source>
+        <translation>es zurücklegen, oder das öffnen, das jetzt dort ist</translation>
+    </message>
+    <message>
+        <source>the logbook is locked by a file that no Holdband wrote: %1</source>
+        <translation>das Logbuch ist durch eine Datei gesperrt, die nicht von Holdband ist: %1</translation>
+    </message>
+    <message>
+        <source>if no program has the logbook open, delete that file</source>
+        <translation>wenn kein Programm das Logbuch geöffnet hat, diese Datei löschen</translation>
+    </message>
+    <message>
+        <source>the logbook is open for writing on another computer, %1 (%2, process %3)</source>
+        <translation>das Logbuch ist auf einem anderen Computer zum Schreiben geöffnet, %1 (%2, Prozess %3)</translation>
+    </message>
+    <message>
+        <source>close it there first; if that computer is off or the program there is gone, delete the file %1</source>
+        <translation>es zuerst dort schließen; ist jener Computer aus oder das Programm dort beendet, die Datei %1 löschen</translation>
     </message>
 </context>
 <context>

@@ -7,7 +7,9 @@
 #include "core/store/equipment.h"
 #include "core/store/history.h"
 #include "core/store/imports.h"
+#include "core/store/journal.h"
 #include "core/store/log_maps.h"
+#include "core/store/new_file.h"
 #include "core/store/soundness.h"
 #include "core/store/undo.h"
 #include "core/store/watches.h"
@@ -16,6 +18,7 @@
 #include "tests/review/described_logbook.h"
 
 #include <filesystem>
+#include <unistd.h>
 
 namespace holdband::test {
 namespace {
@@ -32,15 +35,27 @@ std::string fileText(const std::string& path)
     return text.value_or("");
 }
 
-TEST(Load, ClearsAwayWhatAKilledRunLeft)
+TEST(Load, ClearsAwayWhatAKilledRunLeftButNothingOfOthers)
 {
     const DescribedLogbook files;
-    files.write("d.holdband.part", "half a logbook");
-    files.write("d.holdband.part-journal", "half a journal");
+    // No process has a number so high (Linux: at most 2^22).
+    const std::string dead = ".holdband-4194305-1.part";
+    const std::string alive = ".holdband-" + std::to_string(::getpid()) + "-9999.part";
+    const auto longAgo = fs::file_time_type::clock::now() - std::chrono::hours{48};
+    for (const std::string& name :
+         {dead, dead + "-journal", alive, std::string("d.holdband.part")}) {
+        files.write(name, "half a logbook");
+        fs::last_write_time(files.path(name), longAgo);
+    }
+    const std::string recent = ".holdband-4194305-2.part";
+    files.write(recent, "half a logbook");
     const auto logbook = files.load(plain, "2026-03-10T00:00:00Z");
     ASSERT_TRUE(logbook);
-    EXPECT_FALSE(fs::exists(files.path("d.holdband.part")));
-    EXPECT_FALSE(fs::exists(files.path("d.holdband.part-journal")));
+    EXPECT_FALSE(fs::exists(files.path(dead)));
+    EXPECT_FALSE(fs::exists(files.path(dead + "-journal")));
+    EXPECT_TRUE(fs::exists(files.path(alive)));
+    EXPECT_TRUE(fs::exists(files.path(recent)));
+    EXPECT_EQ(fileText(files.path("d.holdband.part")), "half a logbook");
     EXPECT_FALSE(fs::exists(files.path("d.holdband.lock")));
 }
 
@@ -64,13 +79,37 @@ TEST(Load, NeverNamesAFileOverAnother)
     const DescribedLogbook files;
     files.write("made", "new");
     files.write("stands", "old");
-    const Done named = exchange::nameNewFile(files.path("made"), files.path("stands"));
+    const Done named = store::nameNewFile(files.path("made"), files.path("stands"));
     ASSERT_FALSE(named);
     EXPECT_EQ(named.error().kind, ProblemKind::file);
     EXPECT_EQ(fileText(files.path("stands")), "old");
     EXPECT_EQ(fileText(files.path("made")), "new");
-    ASSERT_TRUE(exchange::nameNewFile(files.path("made"), files.path("free")));
+    ASSERT_TRUE(store::nameNewFile(files.path("made"), files.path("free")));
     EXPECT_EQ(fileText(files.path("free")), "new");
+}
+
+TEST(Load, TakesZoneAndUnitsFromTheLogbookWhereItSaysNone)
+{
+    const DescribedLogbook files;
+    files.load(R"({"holdband":1,"zone":"America/Denver","units":"us",)"
+               R"("setups":[{"name":"Loop"}],"sensors":[{"name":"Beer","reads":"beer"}]})",
+               "2026-03-20T00:00:00Z");
+    files.write("beer.csv", "Time,Value\n2026-03-07 18:00,68\n2026-03-07 19:00,68\n");
+    const auto logbook =
+        files.load(R"({"holdband":1,"journal":[{"at":"2026-03-07 18:00","text":"opened"}],)"
+                   R"("files":[{"file":"beer.csv","columns":{"Beer":"Value"}}]})",
+                   "2026-03-20T00:00:00Z");
+    const auto notes = store::readJournal(*logbook);
+    ASSERT_TRUE(notes);
+    ASSERT_EQ(notes->size(), 1u);
+    const Instant evening = *parseRfc3339("2026-03-08T01:00:00Z"); // 18:00 in Denver, UTC−7
+    EXPECT_EQ(notes->front().at, evening);
+    const auto series =
+        store::readSeries(*logbook, "Beer", {evening, evening + std::chrono::hours{2}});
+    ASSERT_TRUE(series);
+    ASSERT_EQ(series->at.size(), 2u);
+    EXPECT_EQ(series->at.front(), evening);
+    EXPECT_NEAR(series->value.front(), 20.0, 1e-9); // °F, as the logbook's units are
 }
 
 TEST(Load, NeverChangesAPriceThatStands)

@@ -245,6 +245,15 @@ TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
               "Within the sensor's doubt of ±0.5 °C: in a band wider by that it would have "
               "stayed.")
         << "missed by 0.2 K";
+    // 21.4 lies outside of 1 K and inside of 1.5 K, where 22 is then an excursion.
+    EXPECT_EQ(
+        doubt(oneHold(4), hourly({21.4, 22, 20.5, 20, 20}), 0.5),
+        "Within the sensor's doubt of ±0.5 °C: in a band wider by that, settling ends earlier, "
+        "and after that the beer leaves the band.");
+    // 20.9 lies inside of 1 K, which 22 then leaves, as it leaves 1.5 K; 0.5 K waits for both.
+    EXPECT_EQ(doubt(oneHold(4), hourly({20.9, 22, 20.2, 20, 20}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that, settling lasts "
+              "longer, and after that the beer stays in the band.");
     EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20, 20, 20}), 1.0),
               "Within the sensor's doubt of ±1 °C: the band is no wider than the doubt.");
 }

@@ -2,6 +2,7 @@
 #include "core/store/backup.h"
 #include "core/store/journal.h"
 #include "core/store/schema.h"
+#include "core/store/writer_lock.h"
 #include "tests/store/logbooks.h"
 
 #include <filesystem>
@@ -208,9 +209,11 @@ TEST_F(LogbookFiles, SaysWhyALogbookCannotBeMadeThere)
         return made ? std::string() : made.error().what;
     };
     EXPECT_EQ(why(path("no/such.holdband")), "there is no such folder");
-    EXPECT_EQ(why(path(std::string(300, 'x').c_str())), "the logbook can't be locked");
+    EXPECT_EQ(why(path(std::string(300, 'x').c_str())),
+              "the file can't be written: File name too long");
     std::filesystem::create_symlink("nowhere", path("dangling"));
-    EXPECT_EQ(why(path("dangling")), "something stands there already; nothing was changed");
+    EXPECT_EQ(why(path("dangling")),
+              "something with this name already exists; nothing was changed");
 }
 
 TEST_F(LogbookFiles, ABackupThatFailsNamesItsTarget)
@@ -219,6 +222,127 @@ TEST_F(LogbookFiles, ABackupThatFailsNamesItsTarget)
     const Done copied = store::backupTo(logbook->database(), path("no/copy.holdband"));
     ASSERT_FALSE(copied);
     EXPECT_EQ(copied.error().place, path("no/copy.holdband"));
+}
+
+void writeText(const std::string& path, const std::string& text)
+{
+    std::ofstream(path) << text;
+}
+
+std::string textIn(const std::string& path)
+{
+    std::ifstream file(path);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+TEST_F(LogbookFiles, AnEmptyLockHoldsNobodyOut)
+{
+    create();
+    writeText(path("log.holdband.lock"), "");
+    const auto writer = LogbookFile::open(path(), Access::write);
+    ASSERT_TRUE(writer) << writer.error().sentence();
+    EXPECT_FALSE(LogbookFile::open(path(), Access::write)); // it is locked for others as ever
+}
+
+TEST_F(LogbookFiles, ALockOfAnotherComputerNamesItsFileAndTheWayOut)
+{
+    create();
+    // As QLockFile writes it: process, program, computer.
+    writeText(path("log.holdband.lock"), "4711\nholdband\ngarage-laptop\n");
+    const auto writer = LogbookFile::open(path(), Access::write);
+    ASSERT_FALSE(writer);
+    const std::string said = writer.error().sentence();
+    EXPECT_NE(said.find("another computer, garage-laptop"), std::string::npos) << said;
+    EXPECT_NE(said.find("delete the file " + store::realPath(path()) + ".lock"), std::string::npos)
+        << said;
+    EXPECT_TRUE(LogbookFile::open(path(), Access::read));
+}
+
+TEST_F(LogbookFiles, ALockThatIsNoneNamesItsFile)
+{
+    create();
+    writeText(path("log.holdband.lock"), "shopping list");
+    const auto writer = LogbookFile::open(path(), Access::write);
+    ASSERT_FALSE(writer);
+    EXPECT_NE(writer.error().what.find("log.holdband.lock"), std::string::npos)
+        << writer.error().what;
+    EXPECT_EQ(textIn(path("log.holdband.lock")), "shopping list");
+}
+
+TEST_F(LogbookFiles, AReaderIsNotLockedOutByALargeChange)
+{
+    const auto writer = create();
+    auto change = store::Transaction::begin(writer->database());
+    ASSERT_TRUE(change);
+    // Some 30 MB, far more than SQLite's page cache of 2 MB.
+    ASSERT_TRUE(writer->database().execute(
+        "CREATE TABLE big AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n "
+        "WHERE i < 30000) SELECT i, randomblob(1000) AS bytes FROM n"));
+    const auto reader = LogbookFile::open(path(), Access::read);
+    ASSERT_TRUE(reader) << reader.error().sentence();
+    EXPECT_TRUE(store::readSettings(**reader));
+}
+
+TEST_F(LogbookFiles, ANameIsNeverTakenForAUri)
+{
+    create("own.holdband");
+    const std::string before = textIn(path("own.holdband"));
+    const auto here = std::filesystem::current_path();
+    std::filesystem::current_path(std::filesystem::path(path()).parent_path());
+    LogbookSettings settings;
+    settings.zone = "Europe/Berlin";
+    const auto made = LogbookFile::create("file:own.holdband", settings);
+    EXPECT_TRUE(made) << (made ? "" : made.error().sentence());
+    EXPECT_TRUE(std::filesystem::exists("file:own.holdband"));
+    std::filesystem::current_path(here);
+    EXPECT_EQ(textIn(path("own.holdband")), before);
+}
+
+TEST_F(LogbookFiles, AnEmptyNameIsRefused)
+{
+    const auto made = LogbookFile::create("", {});
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().what, "the logbook has no name");
+    EXPECT_FALSE(LogbookFile::open("", Access::read));
+}
+
+TEST_F(LogbookFiles, ALongNameIsAProblemAndNoException)
+{
+    for (const std::size_t length : {246u, 248u, 253u, 256u, 5000u}) {
+        const std::string name = path(std::string(length, 'x').c_str());
+        EXPECT_FALSE(LogbookFile::open(name, Access::read)) << length;
+        EXPECT_FALSE(LogbookFile::open(name, Access::write)) << length;
+    }
+}
+
+TEST_F(LogbookFiles, AChangeOfAFileThatLostItsNameIsRefused)
+{
+    const auto save = [](const LogbookFile& logbook) -> Done {
+        auto change = store::Change::begin(logbook, "setup");
+        HOLDBAND_TRY(change);
+        holdband::Setup setup;
+        setup.name = "Loop";
+        HOLDBAND_TRY(store::addSetup(*change, setup));
+        return change->commit();
+    };
+    const auto deleted = create("deleted.holdband");
+    std::filesystem::remove(path("deleted.holdband"));
+    Done saved = save(*deleted);
+    ASSERT_FALSE(saved);
+    EXPECT_NE(saved.error().what.find("deleted, moved or replaced"), std::string::npos);
+
+    const auto replaced = create("replaced.holdband");
+    create("other.holdband");
+    std::filesystem::rename(path("other.holdband"), path("replaced.holdband"));
+    EXPECT_FALSE(save(*replaced));
+}
+
+TEST_F(LogbookFiles, ABackupLeavesSomebodyElsesFilesAlone)
+{
+    const auto logbook = create();
+    writeText(path("copy.holdband.part"), "mine");
+    ASSERT_TRUE(store::backupTo(logbook->database(), path("copy.holdband")));
+    EXPECT_EQ(textIn(path("copy.holdband.part")), "mine");
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // A logbook of the first format is brought up to date with everything in it, by readers too, and
 // stands beside a copy of what it was.
+#include "core/store/backup.h"
 #include "core/store/causes.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
@@ -8,6 +9,7 @@
 #include "tests/store/logbooks.h"
 
 #include <filesystem>
+#include <fstream>
 
 namespace holdband::test {
 namespace {
@@ -68,6 +70,54 @@ TEST_F(Migration, KeepsEverythingAndACopyOfTheOldFile)
     auto damage = store::findDamage(**logbook);
     ASSERT_TRUE(damage);
     EXPECT_EQ(*damage, std::vector<std::string>{});
+}
+
+std::size_t filesLike(const std::string& path, const std::string& beginning)
+{
+    std::size_t count = 0;
+    for (const auto& entry :
+         std::filesystem::directory_iterator(std::filesystem::path(path).parent_path()))
+        count += entry.path().string().starts_with(beginning);
+    return count;
+}
+
+TEST_F(Migration, ThatWasBrokenOffIsTakenUpAgainWithTheCopyThatIsThere)
+{
+    makeOldLogbook();
+    {
+        const auto old = store::Database::open(path(), store::Access::write, false);
+        ASSERT_TRUE(store::backupTo(**old, path() + ".format1.backup"));
+    }
+    const auto logbook = store::LogbookFile::open(path(), store::Access::read);
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    expectEverything(**logbook);
+    EXPECT_EQ(filesLike(path(), path() + ".format1.backup"), 1u);
+}
+
+TEST_F(Migration, LeavesAnotherFileOfTheCopysNameAlone)
+{
+    makeOldLogbook();
+    std::ofstream(path() + ".format1.backup") << "mine";
+    const auto logbook = store::LogbookFile::open(path(), store::Access::write);
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    EXPECT_EQ(std::filesystem::file_size(path() + ".format1.backup"), 4u);
+    const auto copy =
+        store::Database::open(path() + ".format1.backup-2", store::Access::read, false);
+    ASSERT_TRUE(copy);
+    EXPECT_EQ(*(*copy)->integer("PRAGMA user_version"), 1);
+    EXPECT_EQ(*(*copy)->integer("SELECT count(*) FROM meter_readings"), 2);
+}
+
+TEST_F(Migration, TakesAllStepsOrNone)
+{
+    makeOldLogbook();
+    auto database = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(database);
+    std::vector<store::SchemaStep> steps = store::schemaSteps();
+    steps.push_back({steps.back().version + 1, "INSERT INTO nowhere VALUES (1)"});
+    EXPECT_FALSE(store::migrate(**database, steps));
+    EXPECT_EQ(*(*database)->integer("PRAGMA user_version"), 1);
+    EXPECT_TRUE(*store::sealHolds(**database));
 }
 
 TEST_F(Migration, OfTheSecondFormatGainsCauses)

@@ -3,7 +3,9 @@
 #include "core/text/near.h"
 #include "core/text/quantities.h"
 
+#include <cmath>
 #include <gtest/gtest.h>
+#include <limits>
 
 using namespace holdband;
 using namespace std::chrono_literals;
@@ -20,6 +22,15 @@ TEST(DurationText, picksItsUnit)
     EXPECT_EQ(durationText(Milliseconds{324h}, ','), "13,5 days");
     EXPECT_EQ(durationText(Hours{288.0}), "12 days");
     EXPECT_EQ(durationText(Milliseconds{-90min}), "-1 h 30 min");
+}
+
+TEST(Words, LengthsThatNoBatchHasEndToo)
+{
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    EXPECT_EQ(durationText(Hours{1e300}), durationText(Hours{infinite}));
+    EXPECT_EQ(durationText(Hours{-1e300}), "-" + durationText(Hours{1e300}));
+    EXPECT_EQ(durationText(Hours{std::nan("")}), "0 s");
+    EXPECT_EQ(durationText(Milliseconds::min()), "-" + durationText(Milliseconds::max()));
 }
 
 TEST(QuantityText, temperaturesAndDifferences)
