@@ -251,11 +251,34 @@ void reportAsides(const intake::ImportReport& imported)
                "; take one with --column \"SENSOR=NAME\".");
 }
 
+/// The log had values, and none of them could be read.
+bool wasAllRejected(const intake::ImportReport& imported)
+{
+    return imported.file.rejectedTotal > 0 &&
+           imported.added() + imported.alreadyThere() + imported.conflicting() == 0;
+}
+
+/// The readings are stored by then, which the message says too.
+int failRejects(Problem problem, const intake::ImportReport& imported, bool dryRun)
+{
+    if (!dryRun && imported.added() > 0)
+        problem.remedy =
+            "the readings are stored; import the file again to write its rejected rows";
+    return fail(problem);
+}
+
 int import(const Call& call)
 {
     auto options = importOptionsFrom(call);
     if (!options)
         return fail(options.error());
+    const auto rejects = call.value("rejects");
+    if (rejects) {
+        // Said before anything is stored: afterwards the readings would be in the logbook already.
+        const Done may = exchange::mayWrite(*rejects, exchange::Existing::keep);
+        if (!may)
+            return fail(may.error());
+    }
     auto logbook = options->dryRun
                        ? store::LogbookFile::open(call.argument(0), store::Access::write)
                        : openForWriting(call.argument(0));
@@ -266,12 +289,16 @@ int import(const Call& call)
         return fail(imported.error());
     print(importText(*imported, options->dryRun));
     reportAsides(*imported);
-    if (const auto path = call.value("rejects")) {
-        const Done written = exchange::writeNewFile(*path, intake::rejectsCsv(*imported));
+    if (rejects) {
+        const Done written = exchange::writeNewFile(*rejects, intake::rejectsCsv(*imported));
         if (!written)
-            return fail(written.error());
+            return failRejects(written.error(), *imported, options->dryRun);
     }
-    return exitDone;
+    if (!wasAllRejected(*imported))
+        return exitDone;
+    report("holdband: " + imported->file.fileName +
+           ": every row was rejected; nothing was stored.");
+    return exitData;
 }
 
 // meter

@@ -273,6 +273,54 @@ TEST(UglyCsv, AFileThatGrowsWhileItIsReadGivesWholeReadingsOnly)
     EXPECT_EQ(program.run({"check", "log.holdband"}).status, 0);
 }
 
+TEST(UglyCsv, AFileThatExistsForTheRejectsStopsTheImportBeforeItStores)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    program.write("u.csv", "Time,Beer\n2026-03-08 00:00,20.0\n2026-03-08 01:00,warm\n");
+    program.write("r.csv", "mine");
+    program.write("r.csv.part", "mine too");
+    const Outcome outcome = program.run({"import", "log.holdband", "u.csv", "--rejects", "r.csv"});
+    EXPECT_EQ(outcome.status, 1) << outcome.out << outcome.err;
+    EXPECT_TRUE(holds(outcome.err, "r.csv: ")) << outcome.err;
+    EXPECT_TRUE(holds(outcome.err, "nothing was changed")) << outcome.err;
+    EXPECT_EQ(program.read("log.holdband"), before);
+    EXPECT_EQ(program.read("r.csv"), "mine");
+    EXPECT_EQ(program.run({"import", "log.holdband", "u.csv", "--rejects", "new.csv"}).status, 0);
+    EXPECT_EQ(program.read("r.csv.part"), "mine too");
+}
+
+TEST(UglyCsv, ALogOfWhichEveryRowIsRejectedIsAFailure)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    program.write("u.csv", "Time,Beer\n2026-03-08 00:00,-127\n2026-03-08 01:00,999\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "u.csv", "--rejects", "r.csv"});
+    EXPECT_EQ(outcome.status, 1) << outcome.out;
+    EXPECT_TRUE(holds(outcome.err, "every row was rejected")) << outcome.err;
+    EXPECT_TRUE(holds(program.read("r.csv"), "-127"));
+    EXPECT_EQ(program.read("log.holdband"), before);
+}
+
+TEST(UglyCalls, WithoutADisplayTheWindowSaysSo)
+{
+    const WorkedProgram program;
+    const Outcome outcome =
+        program.shell("unset QT_QPA_PLATFORM; \"$HOLDBAND\" log.holdband; echo status $?");
+    EXPECT_TRUE(holds(outcome.out, "status 2")) << outcome.out;
+    EXPECT_TRUE(holds(outcome.err, "there is no display")) << outcome.err;
+    EXPECT_FALSE(holds(outcome.err, "xcb")) << outcome.err;
+}
+
+TEST(UglyCalls, ANewLogbookNeedsAName)
+{
+    const Program program;
+    const Outcome outcome = program.run({"new", ""});
+    EXPECT_EQ(outcome.status, 2) << outcome.err;
+    EXPECT_EQ(outcome.out, "");
+    EXPECT_TRUE(holds(outcome.err, "no name")) << outcome.err;
+}
+
 TEST(UglyCsv, RejectedRowsGoIntoAFileAndALongLogToItsSensors)
 {
     const WorkedProgram program;

@@ -8,6 +8,10 @@
 
 #include <QApplication>
 #include <QIcon>
+#include <csignal>
+#include <memory>
+#include <string_view>
+#include <unistd.h>
 
 namespace holdband::ui {
 
@@ -30,11 +34,48 @@ QIcon ownIcon()
     return icon;
 }
 
+/// Qt ends the program where it finds no display. For as long as this lives, that ends it with a
+/// sentence instead of a crash.
+class DisplayWanted {
+public:
+    DisplayWanted()
+    {
+        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+        std::signal(SIGABRT, sayThereIsNone);
+    }
+    ~DisplayWanted()
+    {
+        std::signal(SIGABRT, SIG_DFL);
+        qInstallMessageHandler(nullptr);
+    }
+    DisplayWanted(const DisplayWanted&) = delete;
+    DisplayWanted& operator=(const DisplayWanted&) = delete;
+
+private:
+    static void sayThereIsNone(int)
+    {
+        constexpr std::string_view text = "holdband: there is no display to open the window on; "
+                                          "start it on a desktop, or use the "
+                                          "commands that `holdband --help` lists.\n";
+        [[maybe_unused]] const auto written = ::write(STDERR_FILENO, text.data(), text.size());
+        ::_exit(noDisplay);
+    }
+
+    static constexpr int noDisplay = 2; ///< the call can't work here
+};
+
+std::unique_ptr<QApplication> startApplication(int& argc, char** argv)
+{
+    const DisplayWanted display;
+    return std::make_unique<QApplication>(argc, argv);
+}
+
 } // namespace
 
 int openWindow(int& argc, char** argv, const WindowOptions& options)
 {
-    QApplication application(argc, argv);
+    const std::unique_ptr<QApplication> started = startApplication(argc, argv);
+    QApplication& application = *started;
     QApplication::setApplicationName(QStringLiteral("holdband"));
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
     QApplication::setDesktopFileName(QStringLiteral("holdband"));
