@@ -2,10 +2,12 @@
 #include "tests/ui/sample_window.h"
 #include "tests/ui/underlined.h"
 
+#include "core/store/batches.h"
 #include "ui/charts/deviation_panel.h"
 #include "ui/charts/energy_panel.h"
 #include "ui/charts/run_charts.h"
 #include "ui/charts/temperature_panel.h"
+#include "ui/forms/keep_change.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/run/run_page.h"
 #include "ui/sidebyside/side_by_side_page.h"
@@ -46,6 +48,36 @@ TEST_F(WindowTest, AClickOnABarOpensItsRun)
     EXPECT_TRUE(window->pages()->run()->headline().startsWith("Left the band once"))
         << window->pages()->run()->headline().toStdString();
     EXPECT_TRUE(window->pages()->subtitle().contains("Pale 1 · Loop · pitched 7 Mar 18:00"));
+}
+
+TEST_F(WindowTest, ABatchThatIsRenamedWhileItsRunIsShownStaysShown)
+{
+    const auto window = openWindow(makeLogbook());
+    window->openRun("Pale 1");
+    settle(*window);
+    QStringList said;
+    QObject::connect(window->pages()->run(), &RunPage::failed, window.get(),
+                     [&](const QString& sentence) { said << sentence; });
+    const auto rename = [&](const std::string& before, const std::string& now) {
+        keepChange(
+            window->session(), window.get(), before + ": changed",
+            [=](const store::Change& change) -> Done {
+                auto batch = store::readBatch(change.logbook(), before);
+                HOLDBAND_TRY(batch);
+                batch->name = now;
+                return store::updateBatch(change, before, *batch);
+            },
+            [](Done kept) { ASSERT_TRUE(kept); });
+        settle(*window);
+        settle(*window);
+    };
+    rename("Pale 1", "Pale 1 (won)");
+    EXPECT_EQ(said, QStringList());
+    EXPECT_EQ(window->pages()->run()->batch(), "Pale 1 (won)");
+    EXPECT_EQ(window->lanes()->chosen(), QStringList{"Pale 1 (won)"});
+    rename("Pale 1 (won)", "Pale 1");
+    EXPECT_EQ(said, QStringList());
+    EXPECT_EQ(window->pages()->run()->batch(), "Pale 1");
 }
 
 TEST_F(WindowTest, ACtrlClickPutsASecondBeside)

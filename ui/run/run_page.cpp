@@ -1,5 +1,6 @@
 #include "ui/run/run_page.h"
 
+#include "core/store/batches.h"
 #include "ui/charts/run_charts.h"
 #include "ui/forms/keep_change.h"
 #include "ui/run/cause_dialog.h"
@@ -26,21 +27,6 @@ namespace {
 
 constexpr int rightWidth = 386;
 constexpr int rightFigures = 48;
-
-/// The review and what the panels draw of it, both made on the worker.
-struct Prepared {
-    std::shared_ptr<review::RunReview> review;
-    std::shared_ptr<RunChart> chart;
-};
-
-Result<Prepared> prepare(const store::LogbookFile& file, const std::string& batch)
-{
-    auto review = review::reviewRun(file, batch, decimalSign());
-    if (!review)
-        return failure(review.error());
-    auto chart = std::make_shared<RunChart>(chartOf(*review));
-    return Prepared{std::make_shared<review::RunReview>(std::move(*review)), std::move(chart)};
-}
 
 QStringList sentencesOf(const std::vector<std::string>& sentences)
 {
@@ -126,6 +112,17 @@ QWidget* RunPage::makeRight()
     return area;
 }
 
+Result<RunPage::Prepared> RunPage::prepare(const store::LogbookFile& file, const std::string& batch)
+{
+    auto id = store::batchIdOf(file, batch);
+    HOLDBAND_TRY(id);
+    auto review = review::reviewRun(file, batch, decimalSign());
+    if (!review)
+        return failure(review.error());
+    auto chart = std::make_shared<RunChart>(chartOf(*review));
+    return Prepared{*id, std::make_shared<review::RunReview>(std::move(*review)), std::move(chart)};
+}
+
 void RunPage::showBatch(const QString& batch)
 {
     m_batch = batch;
@@ -138,10 +135,48 @@ void RunPage::showBatch(const QString& batch)
                 Q_EMIT failed(sentence(prepared.error()));
                 return;
             }
-            m_charts->setChart(std::make_unique<RunChart>(std::move(*prepared->chart)));
-            m_review = prepared->review;
-            fill(*m_review);
+            show(std::move(*prepared));
         });
+}
+
+void RunPage::showAgain()
+{
+    if (!m_review)
+        return m_batch.isEmpty() ? void() : showBatch(m_batch);
+    using Found = std::optional<Prepared>; // absent: the batch was removed
+    m_session->ask<Found>(
+        this,
+        [id = m_id](const store::LogbookFile& file) -> Result<Found> {
+            auto name = store::batchNameOf(file, id);
+            HOLDBAND_TRY(name);
+            if (!*name)
+                return Found();
+            auto prepared = prepare(file, **name);
+            HOLDBAND_TRY(prepared);
+            return Found(std::move(*prepared));
+        },
+        [this, batch = m_batch](Result<Found> found) {
+            if (batch != m_batch) // another one was chosen meanwhile
+                return;
+            if (!found) {
+                Q_EMIT failed(sentence(found.error()));
+                return;
+            }
+            if (!*found)
+                return clear();
+            m_batch = shown((*found)->review->batch().name);
+            if (m_batch != batch)
+                Q_EMIT renamed(batch, m_batch);
+            show(std::move(**found));
+        });
+}
+
+void RunPage::show(Prepared prepared)
+{
+    m_charts->setChart(std::make_unique<RunChart>(std::move(*prepared.chart)));
+    m_id = prepared.id;
+    m_review = prepared.review;
+    fill(*m_review);
 }
 
 void RunPage::fill(const review::RunReview& review)

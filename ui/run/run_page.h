@@ -4,6 +4,7 @@
 
 #include "core/review/limits_trial.h"
 #include "core/review/run_review.h"
+#include "core/store/ids.h"
 
 #include <QWidget>
 #include <memory>
@@ -15,6 +16,7 @@ namespace holdband::ui {
 class DeviationCard;
 class LimitsCard;
 class NotesCard;
+struct RunChart;
 class RunCharts;
 class Session;
 class TableCard;
@@ -28,6 +30,9 @@ public:
 
     /// Fetches the batch's review and shows it when it is there.
     void showBatch(const QString& batch);
+    /// Fetches the shown batch again after a change, also under a new name; clears the page where
+    /// it was removed.
+    void showAgain();
     void clear();
     const QString& batch() const { return m_batch; }
     /// That the shown batch's beer was read by last; empty where no batch is shown.
@@ -45,9 +50,20 @@ public:
 
 Q_SIGNALS:
     void reviewShown();
+    /// The batch that is shown has got another name.
+    void renamed(const QString& before, const QString& now);
     void failed(const QString& sentence);
 
 private:
+    /// The review and what the panels draw of it, both made on the worker.
+    struct Prepared {
+        store::BatchId id;
+        std::shared_ptr<const review::RunReview> review;
+        std::shared_ptr<RunChart> chart;
+    };
+
+    static Result<Prepared> prepare(const store::LogbookFile& file, const std::string& batch);
+    void show(Prepared prepared);
     QWidget* makeLeft();
     QWidget* makeRight();
     void fill(const review::RunReview& review);
@@ -59,6 +75,7 @@ private:
 
     Session* m_session;
     std::shared_ptr<const review::RunReview> m_review;
+    store::BatchId m_id; ///< of the review's batch
     QString m_batch;
     QString m_subtitle;
     std::vector<Span> m_excursionSpans;

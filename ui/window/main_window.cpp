@@ -40,6 +40,7 @@
 #include <QLabel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace holdband::ui {
 
@@ -142,6 +143,12 @@ void MainWindow::connectParts()
         setPage(PageId::imports);
         m_pages->imports()->lookAtText(text);
     });
+    connect(m_pages->run(), &RunPage::renamed, this,
+            [this](const QString& before, const QString& now) {
+                QStringList chosen = m_lanes->chosen();
+                std::replace(chosen.begin(), chosen.end(), before, now);
+                m_lanes->setChosen(chosen);
+            });
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
     connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openBeside);
     connect(m_lanes, &LanesView::noteWanted, this, &MainWindow::addNote);

@@ -169,8 +169,7 @@ void Pages::refresh()
         m_equipment->refresh();
     if (m_imports)
         m_imports->refresh();
-    if (!m_run->batch().isEmpty())
-        m_run->showBatch(m_run->batch());
+    m_run->showAgain();
 }
 
 void Pages::setLanes(const review::LanesReview& lanes)
