@@ -8,6 +8,7 @@
 #include "ui/rounds/round_time.h"
 #include "ui/rounds/rounds_grid.h"
 #include "ui/rounds/rounds_page.h"
+#include "ui/session/session.h"
 #include "ui/window/pages.h"
 #include "ui/words/words.h"
 
@@ -15,6 +16,7 @@
 #include <QClipboard>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTableView>
 #include <QTest>
 #include <gmock/gmock.h>
@@ -66,6 +68,42 @@ TEST_F(RoundsTest, TypingEnterTypingCtrlEnterKeepsTheRound)
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 15.1));
     EXPECT_THAT(kwhOf(m_logbook, "Cabinet meter"), ::testing::ElementsAre(40.1, 40.6, 40.9, 41.2));
     EXPECT_TRUE(loop().field()->text().isEmpty());
+}
+
+TEST_F(RoundsTest, CtrlEnterTwiceKeepsTheRoundOnceAndWhatIsTypedMeanwhile)
+{
+    type("15.10");
+    press(Qt::Key_Return);
+    ASSERT_EQ(loop().state(), State::fine);
+    QSignalSpy changes(&m_window->session(), &Session::changed);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(loop().state(), State::waiting); // it is checked once more, and then written
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loop().state() != State::waiting; }));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    QTest::keyClicks(cabinet().field(), "41.2");
+    settle(*m_window);
+    settle(*m_window);
+    EXPECT_EQ(changes.count(), 1);
+    EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 15.1));
+    EXPECT_TRUE(loop().field()->text().isEmpty());
+    EXPECT_EQ(cabinet().field()->text(), "41.2");
+    EXPECT_EQ(kwhOf(m_logbook, "Cabinet meter").size(), 3u);
+}
+
+TEST_F(RoundsTest, AnEditDuringTheCheckIsNotSavedUnasked)
+{
+    type("15.1");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(loop().state(), State::waiting);
+    QTest::keyClicks(loop().field(), "5");
+    settle(*m_window);
+    EXPECT_EQ(loop().state(), State::unchecked);
+    loop().field()->setFocus();
+    press(Qt::Key_Return);
+    EXPECT_EQ(loop().state(), State::fine);
+    settle(*m_window);
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
+    EXPECT_EQ(loop().field()->text(), "15.15");
 }
 
 TEST_F(RoundsTest, LettersAreRefusedBesideTheFieldAndStay)

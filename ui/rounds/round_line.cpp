@@ -372,13 +372,18 @@ void RoundLine::clearTyped()
     setState(State::empty);
 }
 
-void RoundLine::putTyped(const QString& value, const QString& note, const QString& sample)
+RoundLine::Texts RoundLine::texts() const
 {
-    m_field->setText(value);
-    m_note->setText(note);
+    return {m_field->text(), m_note->text(), m_sample ? m_sample->text() : QString()};
+}
+
+void RoundLine::putTyped(const Texts& texts)
+{
+    m_field->setText(texts.value);
+    m_note->setText(texts.note);
     if (m_sample)
-        m_sample->setText(sample);
-    setState(value.trimmed().isEmpty() ? State::empty : State::unchecked);
+        m_sample->setText(texts.sample);
+    setState(texts.value.trimmed().isEmpty() ? State::empty : State::unchecked);
 }
 
 bool RoundLine::hasFocus() const

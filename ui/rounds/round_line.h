@@ -31,6 +31,15 @@ class RoundLine : public QObject {
 public:
     enum class State { empty, unchecked, waiting, refused, question, unusual, fine };
 
+    /// The texts of its fields.
+    struct Texts {
+        QString value;
+        QString note;
+        QString sample; ///< of a gravity
+
+        bool operator==(const Texts&) const = default;
+    };
+
     /// Puts its widgets into two rows of the grid, from `gridRow` on.
     RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
               QWidget* parent);
@@ -60,9 +69,10 @@ public:
     /// What was typed; only while it is checked, and in state fine.
     intake::TypedReading typed() const;
     intake::TypedHandReading typedHand() const;
+    Texts texts() const;
     void clearTyped();
-    /// What stood in the fields of a line that this one takes the place of.
-    void putTyped(const QString& value, const QString& note, const QString& sample);
+    /// Those of a line that this one takes the place of.
+    void putTyped(const Texts& texts);
     void setEnabled(bool enabled);
     /// One of its fields has it.
     bool hasFocus() const;

@@ -204,15 +204,11 @@ void RoundsPage::addHeading()
 
 void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
 {
-    struct Typed {
-        QString value, note, sample;
-    };
-    std::map<QString, Typed> typed; // what was typed stays, and where
+    std::map<QString, RoundLine::Texts> typed; // what was typed stays, and where
     QString focused;
     bool hadFocus = false;
     for (RoundLine* row : m_rows) {
-        typed[row->name()] = {row->field()->text(), row->note()->text(),
-                              row->sample() ? row->sample()->text() : QString()};
+        typed[row->name()] = row->texts();
         hadFocus = hadFocus || row->hasFocus();
         if (row->hasFocus())
             focused = row->name();
@@ -233,14 +229,17 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
                                   1 + 2 * static_cast<int>(m_rows.size()), m_card);
         m_rows.push_back(row);
         if (const auto before = typed.find(row->name()); before != typed.end())
-            row->putTyped(before->second.value, before->second.note, before->second.sample);
+            row->putTyped(before->second);
         connect(row, &RoundLine::tablePasted, this, &RoundsPage::tablePasted);
         connect(row, &RoundLine::replaced, this, [this, row] { replaceMeter(row); });
         connect(row, &RoundLine::checkWanted, this, [this, row] { check(row); });
         connect(row, &RoundLine::entered, this, [this, row] { enterRow(row); });
         connect(row, &RoundLine::settled, this, [this, row] { rowSettled(row); });
         connect(row, &RoundLine::stepped, this, [this, row](int by) { step(row, by); });
-        connect(row, &RoundLine::typedAnew, this, [this] { say({}, false); });
+        connect(row, &RoundLine::typedAnew, this, [this] {
+            m_saveWanted = false; // what was asked to be saved is not what stands there now
+            say({}, false);
+        });
     }
     if (RoundLine* same = row(focused))
         same->field()->setFocus();
@@ -322,7 +321,9 @@ void RoundsPage::check(RoundLine* row)
         [typed](const store::LogbookFile& file) {
             return intake::checkReading(file, typed, decimalSign());
         },
-        [row](Result<intake::ReadingCheck> checked) {
+        [row, asked = row->texts().value](Result<intake::ReadingCheck> checked) {
+            if (row->texts().value != asked) // it is about a number that is gone
+                return;
             if (checked)
                 row->takeCheck(*checked);
             else
@@ -339,7 +340,9 @@ void RoundsPage::checkHand(RoundLine* row)
             HOLDBAND_TRY(intake::checkHandReading(file, typed));
             return true;
         },
-        [row](Result<bool> checked) {
+        [row, asked = row->texts().value](Result<bool> checked) {
+            if (row->texts().value != asked)
+                return;
             if (checked)
                 return row->takePossible();
             Problem problem = checked.error();
@@ -406,7 +409,7 @@ void RoundsPage::moveOn(RoundLine* row)
 
 void RoundsPage::save()
 {
-    if (m_session->readOnly())
+    if (m_session->readOnly() || m_saving)
         return;
     const auto at = m_time->at(m_session->now());
     if (!at) {
@@ -448,24 +451,31 @@ void RoundsPage::continueSave()
 void RoundsPage::keep()
 {
     intake::TypedRound round;
+    std::map<QString, RoundLine::Texts> saved;
     for (RoundLine* row : m_rows) {
         if (row->state() != RoundLine::State::fine)
             continue;
+        saved[row->name()] = row->texts();
         if (row->isMeter())
             round.meters.push_back(row->typed());
         else
             round.hand.push_back(row->typedHand());
     }
+    m_saving = true;
     m_session->change<int>(
         this,
         [round](const store::LogbookFile& file) {
             return intake::saveRound(file, round, decimalSign());
         },
-        [this](Result<int> kept) {
+        [this, saved](Result<int> kept) {
+            m_saving = false;
             if (!kept)
                 return say(sentence(kept.error()), true);
-            for (RoundLine* row : m_rows)
-                row->clearTyped();
+            for (RoundLine* row : m_rows) {
+                const auto texts = saved.find(row->name());
+                if (texts != saved.end() && texts->second == row->texts())
+                    row->clearTyped(); // what was typed meanwhile stays
+            }
             m_time->backToNow();
             say(Words::counted("Kept %n readings.", "Kept %n reading.",
                                static_cast<std::uint64_t>(*kept)),

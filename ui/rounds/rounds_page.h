@@ -76,7 +76,8 @@ private:
     RoundsGrid* m_grid;
     std::vector<RoundLine*> m_rows;
     RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is not back yet
-    bool m_saveWanted = false;
+    bool m_saveWanted = false;      ///< as soon as all rows are checked
+    bool m_saving = false;          ///< the writer has the round, and has not answered yet
     QString m_subtitle;
     QStringList m_setups;
 };
