@@ -275,9 +275,11 @@ int import(const Call& call)
     const auto rejects = call.value("rejects");
     if (rejects) {
         // Said before anything is stored: afterwards the readings would be in the logbook already.
-        const Done may = exchange::mayWrite(*rejects, exchange::Existing::keep);
-        if (!may)
+        Done may = exchange::mayWrite(*rejects, exchange::Existing::keep);
+        if (!may) {
+            may.error().remedy = "choose another name"; // there is no --force here
             return fail(may.error());
+        }
     }
     auto logbook = options->dryRun
                        ? store::LogbookFile::open(call.argument(0), store::Access::write)

@@ -283,7 +283,7 @@ TEST(UglyCsv, AFileThatExistsForTheRejectsStopsTheImportBeforeItStores)
     const Outcome outcome = program.run({"import", "log.holdband", "u.csv", "--rejects", "r.csv"});
     EXPECT_EQ(outcome.status, 1) << outcome.out << outcome.err;
     EXPECT_TRUE(holds(outcome.err, "r.csv: ")) << outcome.err;
-    EXPECT_TRUE(holds(outcome.err, "nothing was changed")) << outcome.err;
+    EXPECT_TRUE(holds(outcome.err, "nothing was changed; choose another name.")) << outcome.err;
     EXPECT_EQ(program.read("log.holdband"), before);
     EXPECT_EQ(program.read("r.csv"), "mine");
     EXPECT_EQ(program.run({"import", "log.holdband", "u.csv", "--rejects", "new.csv"}).status, 0);
