@@ -32,7 +32,7 @@ show_line() {
 # Reads what ninja prints. What is no progress (a compiler's message) is added to the file OTHERS.
 # Usage: show_progress WHAT EXPECTED_SECONDS OTHERS
 show_progress() {
-    local began=$SECONDS next_line=0 finished=0 total=0 folder="" rest="" line state left state_words
+    local began=$SECONDS next_line=0 finished=0 total=0 folder="" rest="" failed="" line state left state_words
     while true; do
         state=0
         IFS= read -r -t 1 line || state=$?
@@ -45,6 +45,7 @@ show_progress() {
             rest=
         elif ((state == 0)); then
             printf '%s\n' "$rest" >>"$3"
+            [[ $rest != FAILED:* ]] || failed=yes
             rest=
         fi
         left=$(($2 + began - SECONDS))
@@ -61,7 +62,9 @@ show_progress() {
     if [[ -t 2 ]]; then
         printf '\r\033[K' >&2
     fi
-    say "Built $1 in $(said_time $((SECONDS - began)))."
+    if [[ -z $failed ]]; then
+        say "Built $1 in $(said_time $((SECONDS - began)))."
+    fi
 }
 
 # Whether the preset was configured after its presets were last written; ninja itself looks after

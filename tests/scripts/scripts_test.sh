@@ -35,6 +35,12 @@ expect "$(cat "$scratch/others")" "$(printf 'rows.cpp:1:1: error: no\n  int x')"
 expect "${said%%$'\n'*}" "Building the trial: 1 of 2 · core/store · about 1 s left"
 expect "${said##*$'\n'}" "Built the trial in 0 s."
 
+# A build that failed is not called built, whichever step it was.
+said=$(printf '%s\n' "[1/1] Linking CXX executable holdband" "FAILED: holdband" |
+    show_progress "the trial" 60 "$scratch/failure" 2>&1)
+expect "$(grep -c Built <<<"$said" || true)" "0"
+expect "$(cat "$scratch/failure")" "FAILED: holdband"
+
 # Packages: those that are there are not named again.
 expect "$(not_installed bash no-such-package-1 coreutils)" "no-such-package-1"
 

@@ -237,7 +237,7 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
         connect(row, &RoundLine::settled, this, [this, row] { rowSettled(row); });
         connect(row, &RoundLine::stepped, this, [this, row](int by) { step(row, by); });
         connect(row, &RoundLine::typedAnew, this, [this] {
-            m_saveWanted = false; // what was asked to be saved is not what stands there now
+            m_saveWanted = false; // the fields have changed since the save was asked for
             say({}, false);
         });
     }
