@@ -68,6 +68,7 @@ Json stageJson(const review::RunReview& review, std::size_t i)
     const analysis::JudgedBatch& batch = review.figures.judged;
     const analysis::PlacedStage& stage = batch.stages[i];
     const analysis::BandJudgement& judged = batch.asPlanned.stages[i];
+    const analysis::StageFigures& figures = review.figures.stages[i];
     const bool ramp = stage.kind == StageKind::ramp;
     Json json;
     json["stage"] = stage.label;
@@ -76,18 +77,18 @@ Json stageJson(const review::RunReview& review, std::size_t i)
     json["start"] = rfc3339Utc(stage.span.start);
     json["end"] = rfc3339Utc(stage.span.end);
     putArrival(json, judged, stage.span.start);
-    json["settling_h"] = hours(judged.settlingMs);
+    json["settling_h"] = hours(figures.settlingMs);
+    json["settled_in_h"] = figures.settledInMs ? Json(hours(*figures.settledInMs)) : Json(nullptr);
     json["hold_h"] = hours(judged.holdMs);
     json["covered_h"] = hours(judged.coveredMs);
-    json["coverage"] = judged.holdMs > 0.0 ? Json(judged.coveredMs / judged.holdMs) : Json(nullptr);
+    json["coverage"] = jsonNumber(figures.coverage);
     json["inside_h"] = hours(judged.insideMs);
     json["above_h"] = hours(judged.aboveMs);
     json["below_h"] = hours(judged.belowMs);
     putStatistics(json, batch.statistics[i]);
-    const analysis::SettlingFigures settling = analysis::settlingFigures(batch.tracks[i], judged);
-    json["overshoot_c"] = jsonNumber(settling.overshoot);
+    json["overshoot_c"] = jsonNumber(figures.overshoot);
     json["settle_rate_c_per_h"] =
-        settling.ratePerMs ? Json(*settling.ratePerMs * msPerHour) : Json(nullptr);
+        figures.ratePerMs ? Json(*figures.ratePerMs * msPerHour) : Json(nullptr);
     json["excursions"] = Json::array();
     for (std::size_t k = 0; k < judged.excursions.size(); ++k)
         json["excursions"].push_back(
@@ -139,6 +140,9 @@ std::string verdictJson(const review::RunReview& review)
     json["inside_h"] = hours(totals.insideMs);
     json["above_h"] = hours(totals.aboveMs);
     json["below_h"] = hours(totals.belowMs);
+    const auto& leftOut = review.figures.leftOut;
+    json["excluded_h"] = hours(leftOut ? leftOut->ms : 0.0);
+    json["excluded_changes_verdict"] = leftOut && leftOut->changesVerdict;
     json["stages"] = Json::array();
     for (std::size_t i = 0; i < judged.stages.size(); ++i)
         json["stages"].push_back(stageJson(review, i));
@@ -156,6 +160,9 @@ std::string energyJson(const review::RunReview& review)
     json["metered_from"] = metered.empty() ? Json(nullptr) : instant(metered.front().start);
     json["metered_to"] = metered.empty() ? Json(nullptr) : instant(metered.back().end);
     json["mean_w"] = jsonNumber(energy.meanWatts());
+    json["shared_with"] = Json::array();
+    for (const analysis::SharedTime& shared : energy.sharedWith)
+        json["shared_with"].push_back(shared.batch);
     json["cost"] = energy.cost ? jsonNumber(energy.cost->amount) : Json(nullptr);
     json["cost_low"] = energy.cost ? jsonNumber(energy.cost->low) : Json(nullptr);
     json["cost_high"] = energy.cost ? jsonNumber(energy.cost->high) : Json(nullptr);

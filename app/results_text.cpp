@@ -3,6 +3,8 @@
 #include "app/result_times.h"
 #include "app/table.h"
 #include "core/review/causes.h"
+#include "core/review/energy_texts.h"
+#include "core/review/stage_texts.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
@@ -39,44 +41,23 @@ std::string titleOf(const RunReview& review)
     return title;
 }
 
-std::string settledText(const analysis::BandJudgement& judged)
-{
-    if (judged.missed)
-        return "missed";
-    if (!judged.settles)
-        return "–";
-    return judged.arrival ? duration(judged.settlingMs) : "still settling";
-}
-
-std::string worstText(const analysis::BandJudgement& judged, const RunReview& review)
-{
-    double worst = 0.0;
-    for (const analysis::Excursion& excursion : judged.excursions)
-        worst = std::max(worst, excursion.peak);
-    return worst > 0.0 ? kelvins(worst, review) : "–";
-}
-
 std::string stagesTable(const RunReview& review)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
+    const std::string degrees(unitText(review.settings.temperatureUnit()));
     Table table({"stage", "target", "from", "settled in", "held", "seen", "inside",
-                 "mean deviation", "worst past edge"});
+                 "mean deviation, " + degrees, "worst past edge, " + degrees, "kWh"});
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const analysis::PlacedStage& stage = judged.stages[i];
-        const analysis::BandJudgement& band = judged.asPlanned.stages[i];
-        const bool seen = band.coveredMs > 0.0;
+        const review::StageTexts texts = review::stageTexts(review, i);
         const double length = static_cast<double>((stage.span.end - stage.span.start).count());
         const auto target = Temperature::celsius(
             stage.targetCelsiusAt(stage.kind == StageKind::ramp ? length : 0.0));
         table.add({stage.label,
                    (stage.kind == StageKind::ramp ? "to " : "") +
                        temperatureText(target, review.settings.temperatureUnit()),
-                   localShortText(stage.span.start, review.zone), settledText(band),
-                   duration(band.holdMs),
-                   band.holdMs > 0.0 ? shareText(band.coveredMs / band.holdMs) : "–",
-                   seen ? shareText(band.insideMs / band.coveredMs) : "–",
-                   seen ? kelvins(judged.statistics[i].deviation.mean(), review) : "–",
-                   worstText(band, review)});
+                   localShortText(stage.span.start, review.zone), texts.settledIn, texts.hold,
+                   texts.coverage, texts.inside, texts.meanDeviation, texts.worst, texts.kwh});
     }
     return table.text();
 }
@@ -128,41 +109,18 @@ std::string findingsText(const RunReview& review)
     return text.empty() ? text : text + "\n";
 }
 
-std::string kwh(double value)
-{
-    return fixedText(value, 2);
-}
-
-std::string boundsText(const EnergyFigure& energy)
-{
-    if (!energy.any())
-        return "not metered";
-    if (!energy.lowKnown())
-        return "bounds unknown";
-    return kwh(energy.low) + " – " + (energy.highKnown() ? kwh(energy.high) : "no upper bound");
-}
-
-std::string wattsText(const EnergyFigure& energy)
-{
-    const auto watts = analysis::meanWatts(energy);
-    return watts ? fixedText(*watts, 1) : "–";
-}
-
 void addEnergyRow(Table& table, const std::string& label, const EnergyFigure& energy)
 {
-    table.add({label, energy.any() ? kwh(energy.kwh) : "–", boundsText(energy),
-               energy.any() ? duration(energy.meteredMs()) : "–", wattsText(energy)});
+    const review::EnergyTexts texts = review::energyTexts(energy);
+    table.add({label, texts.kwh, texts.bounds, texts.metered, texts.watts});
 }
 
 std::string energyTable(const RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     Table table({"", "kWh", "bounds of reading", "metered", "mean W"});
-    addEnergyRow(table, "whole run", energy.whole);
-    if (energy.beforeCrash && energy.crash) {
-        addEnergyRow(table, "before the crash", energy.beforeCrash->energy);
-        addEnergyRow(table, "the crash", energy.crash->energy);
-    }
+    for (const review::EnergyPart& part : review::energyParts(review))
+        addEnergyRow(table, part.label, part.energy);
     for (const analysis::SpanEnergy& stage : energy.stages)
         addEnergyRow(table, "stage " + stage.label, stage.energy);
     for (const analysis::SpanEnergy& day : energy.days)
@@ -175,8 +133,8 @@ std::string headlineOfEnergy(const RunReview& review)
     const analysis::RunEnergy& energy = review.figures.energy;
     if (!energy.whole.any())
         return "Nothing of this run was metered.";
-    std::string text = "Used " + kwh(energy.whole.kwh) + " kWh (" + boundsText(energy.whole) +
-                       ") over " + duration(energy.whole.meteredMs());
+    const review::EnergyTexts texts = review::energyTexts(energy.whole);
+    std::string text = "Used " + texts.kwh + " kWh (" + texts.bounds + ") over " + texts.metered;
     if (energy.partlyMetered())
         text += ", partly metered: from " +
                 localText(energy.whole.metered.front().start, review.zone) + " to " +
@@ -232,8 +190,10 @@ std::string verdictText(const RunReview& review)
 
 std::string energyText(const RunReview& review)
 {
-    return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" + costLine(review) +
-           weatherLine(review) + "\n" + energyTable(review) + findingsText(review);
+    const std::string shared = review::sharedSentence(review);
+    return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" +
+           (shared.empty() ? "" : shared + "\n") + costLine(review) + weatherLine(review) + "\n" +
+           energyTable(review) + findingsText(review);
 }
 
 std::string batchesText(const review::BatchList& list)

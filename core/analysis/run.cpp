@@ -80,24 +80,33 @@ void addWeather(const RunInput& input, RunEnergy& energy)
     energy.kwhPerDegreeDay = energyPerDegreeDay(energy.whole.kwh, *energy.meteredLift);
 }
 
-RunEnergy energyOfRun(const RunInput& input)
+/// The judged stages over the span of the energy, which in an open batch reaches further: there the
+/// last of them goes on.
+void addStages(const RunInput& input, const RunFigures& figures, RunEnergy& energy)
+{
+    std::vector<PlacedStage> stages = placeStages(input.batch, input.span.end);
+    stages.resize(std::min(stages.size(), figures.judged.stages.size()));
+    for (const PlacedStage& stage : stages)
+        energy.stages.push_back(energyOf(input, energy, stage.label, stage.span));
+    if (!figures.crash)
+        return;
+    const Instant turn = stages[*figures.crash].span.start;
+    energy.beforeCrash = energyOf(input, energy, "before the crash", {input.span.start, turn});
+    energy.crash = energyOf(input, energy, "the crash", {turn, input.span.end});
+}
+
+RunEnergy energyOfRun(const RunInput& input, const RunFigures& figures)
 {
     RunEnergy energy;
     energy.span = input.span;
     energy.shares = sharesOf(input.tenants, input.self);
+    energy.sharedWith = sharedTimes(input.tenants, input.self, input.span);
     energy.whole = shareOver(input.setup, energy.shares, input.span);
     energy.cost = costOver(input.setup, energy.shares, input.prices, input.span);
-    const std::vector<PlacedStage> stages = placeStages(input.batch, input.span.end);
-    for (const PlacedStage& stage : stages)
-        energy.stages.push_back(energyOf(input, energy, stage.label, stage.span));
+    addStages(input, figures, energy);
     for (const LabelledSpan& day : input.days)
         energy.days.push_back(energyOf(input, energy, day.label, day.span));
     addSlots(input, energy);
-    if (const auto crash = crashStage(stages)) {
-        const Instant turn = stages[*crash].span.start;
-        energy.beforeCrash = energyOf(input, energy, "before the crash", {input.span.start, turn});
-        energy.crash = energyOf(input, energy, "the crash", {turn, input.span.end});
-    }
     addWeather(input, energy);
     return energy;
 }
@@ -168,12 +177,21 @@ std::vector<PlacedStage> judgedStages(const RunInput& input)
     return placeStages(input.batch, input.judgedTo.value_or(input.span.end));
 }
 
-RunFigures analyseRun(const RunInput& input, Detail detail)
+RunFigures judgeRun(const RunInput& input, Detail detail)
 {
     RunFigures figures;
     figures.judged = judgeBatch(judgedStages(input), input.judging, input.settings, detail);
+    for (std::size_t i = 0; i < figures.judged.stages.size(); ++i)
+        figures.stages.push_back(stageFigures(figures.judged, i));
+    figures.leftOut = leftOutFigures(figures.judged, input.judging, input.judging, input.settings);
     figures.crash = crashStage(figures.judged.stages);
-    figures.energy = energyOfRun(input);
+    return figures;
+}
+
+RunFigures analyseRun(const RunInput& input, Detail detail)
+{
+    RunFigures figures = judgeRun(input, detail);
+    figures.energy = energyOfRun(input, figures);
     figures.crashHeat = heatOfCrash(input, figures);
     figures.gravities = gravitiesOf(input);
     figures.fermentation = fermentationOf(input.batch, figures.gravities);

@@ -3,8 +3,10 @@
 // No Qt, no SQL.
 #pragma once
 
+#include "core/analysis/left_out.h"
 #include "core/analysis/money.h"
 #include "core/analysis/setup_energy.h"
+#include "core/analysis/stage_figures.h"
 #include "core/analysis/verdict.h"
 #include "core/analysis/weather.h"
 
@@ -30,7 +32,8 @@ struct GravityReading {
 
 struct RunInput {
     Batch batch;
-    /// Pitched to ended; of an open batch to the last reading of its beer or of a meter.
+    /// Pitched to ended; of an open batch to the last reading of its beer, or to the last of a
+    /// meter of its setup, at most 48 h later.
     Span span;
     std::optional<Instant> judgedTo; ///< of an open batch, where its beer is known less far
     JudgingInput judging;
@@ -54,7 +57,8 @@ struct SpanEnergy {
 struct RunEnergy {
     EnergyFigure whole;
     std::optional<Cost> cost;
-    std::vector<SpanEnergy> stages;
+    std::vector<SharedTime> sharedWith; ///< batches that ran on the setup meanwhile
+    std::vector<SpanEnergy> stages;     ///< those that are judged, in the same order
     std::vector<SpanEnergy> days;
     std::vector<SpanEnergy> betweenReadings; ///< between successive register readings
     std::optional<SpanEnergy> beforeCrash;
@@ -105,6 +109,8 @@ struct GravityPoint {
 
 struct RunFigures {
     JudgedBatch judged;
+    std::vector<StageFigures> stages; ///< of judged.stages
+    std::optional<LeftOutFigures> leftOut;
     RunEnergy energy;
     std::optional<std::size_t> crash; ///< index of the crash stage
     std::optional<CrashHeat> crashHeat;
@@ -114,6 +120,9 @@ struct RunFigures {
 
 /// The stages that are judged.
 std::vector<PlacedStage> judgedStages(const RunInput& input);
+
+/// The verdict and what belongs to it; energy, heat and gravity are left empty.
+RunFigures judgeRun(const RunInput& input, Detail detail = Detail::all);
 
 RunFigures analyseRun(const RunInput& input, Detail detail = Detail::all);
 

@@ -174,6 +174,19 @@ std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size
     return shares;
 }
 
+std::vector<SharedTime> sharedTimes(const std::vector<Tenant>& tenants, std::size_t which,
+                                    Span span)
+{
+    std::vector<SharedTime> shared;
+    const Span own = intersection(tenants[which].span, span);
+    for (std::size_t i = 0; i < tenants.size(); ++i) {
+        const Span both = intersection(tenants[i].span, own);
+        if (i != which && !both.empty())
+            shared.push_back({tenants[i].batch, both.end - both.start});
+    }
+    return shared;
+}
+
 std::vector<Span> idleSpans(const std::vector<Tenant>& tenants, Span span)
 {
     std::vector<Span> busy;

@@ -78,7 +78,21 @@ struct WeightedSpan {
 struct Tenant {
     Span span;
     double part = 1.0;
+    std::string batch = {};
 };
+
+/// Another batch that ran on the setup meanwhile.
+struct SharedTime {
+    std::string batch;
+    Milliseconds length{0};
+
+    bool operator==(const SharedTime&) const = default;
+};
+
+/// With which batches `tenants[which]` shared its setup inside `span`, and for how long; in the
+/// order of `tenants`.
+std::vector<SharedTime> sharedTimes(const std::vector<Tenant>& tenants, std::size_t which,
+                                    Span span);
 
 /// The shares of `tenants[which]` over its own span: maximal spans of constant weight.
 std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size_t which);

@@ -70,8 +70,18 @@ struct JudgingRules {
     bool open = false;
 };
 
+/// A stretch of the beer's readings that somebody left out by hand; both ends are left out too.
+struct LeftOut {
+    Span span;
+    std::string why;
+};
+
 struct JudgingInput : JudgingRules {
     Series beer; ///< °C
+    std::vector<LeftOut> leftOut;
+    /// Of a batch with stretches that were left out: the beer with all its readings, °C.
+    Series withLeftOut;
+    Milliseconds gapLimitWithLeftOut{0};
 };
 
 /// Quantiles take as long as all the rest.

@@ -14,9 +14,7 @@ Result<BatchLine> batchLineOf(const store::LogbookFile& logbook, const Snapshot&
 {
     auto input = judgingInputFor(logbook, snapshot, batch);
     HOLDBAND_TRY(input);
-    analysis::RunFigures figures;
-    figures.judged =
-        analysis::judgeBatch(analysis::judgedStages(*input), input->judging, input->settings);
+    const analysis::RunFigures figures = analysis::judgeRun(*input);
     BatchLine line;
     line.name = batch.name;
     line.setup = batch.setup;

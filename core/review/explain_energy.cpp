@@ -1,4 +1,5 @@
 // Explanations of energy, money and lift.
+#include "core/review/energy_texts.h"
 #include "core/review/explain_words.h"
 #include "core/text/phrase.h"
 
@@ -34,7 +35,7 @@ std::string whyNotMetered(const RunReview& review)
                       "part of this time has both.");
 }
 
-/// " For 120 h of it the batch shared Loop with others, and has an equal part of what was used."
+/// " For 120 h of it the batch shared Loop with Ale 2, and has an equal part …"
 std::string sharedWords(const RunReview& review, Span span)
 {
     double shared = 0.0;
@@ -45,9 +46,10 @@ std::string sharedWords(const RunReview& review, Span span)
     }
     if (shared <= 0.0)
         return {};
-    return " " + Phrase::tr("For %1 the batch shared %2 with others, and has an equal part of what "
-                            "was used then.")
-                     .with(spanWords(shared), review.setup.name);
+    const auto with = analysis::sharedTimes(review.input.tenants, review.input.self, span);
+    return " " + Phrase::tr("For %1 the batch shared %2 with %3, and has an equal part of what was "
+                            "used then.")
+                     .with(spanWords(shared), review.setup.name, sharedWithText(with));
 }
 
 /// %1 the energy and its bounds, %2 the metered time of %3.

@@ -84,9 +84,11 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
     trial.judged =
         analysis::judgeTracks(stagesWith(review, limits), tracksWith(review, rules.gapLimit), rules,
                               review.input.settings, analysis::Detail::withoutQuantiles);
-    trial.words = verdictWords(trial.judged,
-                               {rules, review.input.settings, !review.input.judging.beer.empty()},
-                               {review.settings.temperatureUnit(), review.decimalSign});
+    const auto leftOut =
+        analysis::leftOutFigures(trial.judged, review.input.judging, rules, review.input.settings);
+    trial.words = verdictWords(
+        trial.judged, {rules, review.input.settings, !review.input.judging.beer.empty(), leftOut},
+        {review.settings.temperatureUnit(), review.decimalSign});
     return trial;
 }
 

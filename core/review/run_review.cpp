@@ -82,9 +82,22 @@ std::vector<EnergyPoint> energyCurveOf(const RunInput& input, const analysis::Ru
     return points;
 }
 
+/// Of an open batch whose meter was read on and on while nothing was read of its beer.
+std::string forgottenFinding(const RunInput& input)
+{
+    const auto metered = analysis::readSpan(input.setup);
+    if (input.batch.ended || !input.judgedTo || !metered || metered->end <= input.span.end)
+        return {};
+    return Phrase::tr("This batch is still open, but its beer was not read for more than 48 h: "
+                      "meter readings after that are not counted for it. End the batch, or import "
+                      "its log.");
+}
+
 std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFigures& figures)
 {
     std::vector<std::string> findings;
+    if (std::string forgotten = forgottenFinding(input); !forgotten.empty())
+        findings.push_back(std::move(forgotten));
     for (const analysis::EnergySource& source : input.setup.sources()) {
         const auto* curve = std::get_if<MeterCurve>(&source.curve);
         const std::size_t pairs = curve ? curve->pairsAboveRatedPower() : 0;
@@ -142,6 +155,12 @@ Done addCauses(const store::LogbookFile& logbook, RunReview& review)
     return {};
 }
 
+void addSentence(std::string& text, const std::string& sentence)
+{
+    if (!sentence.empty())
+        text += (text.empty() ? "" : " ") + sentence;
+}
+
 Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
 {
     std::vector<std::string> names;
@@ -194,6 +213,7 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.decimalSign = decimalSign;
     review.words = verdictWords(review.input, review.figures,
                                 {review.settings.temperatureUnit(), decimalSign});
+    addSentence(review.words.detail, leftOutSentence(review.figures.leftOut, review.zone));
     review.energyCurve = energyCurveOf(review.input, review.figures.energy);
     review.dailyEnergy = dailyEnergyOf(review.figures.energy, review.zone);
     review.findings = findingsOf(review.input, review.figures);

@@ -32,7 +32,7 @@ std::vector<analysis::Tenant> LoadedSetup::tenants(const Snapshot& snapshot) con
 {
     std::vector<analysis::Tenant> all;
     for (const Batch* batch : batches)
-        all.push_back({snapshot.batchSpans.at(batch->name), 1.0});
+        all.push_back({snapshot.batchSpans.at(batch->name), 1.0, batch->name});
     return all;
 }
 

@@ -5,6 +5,7 @@
 #include "core/keep.h"
 #include "core/logbook/meter_service.h"
 #include "core/logbook/plan_in_force.h"
+#include "core/review/cache_basis.h"
 #include "core/review/prices.h"
 #include "core/store/batches.h"
 #include "core/store/equipment.h"
@@ -52,6 +53,14 @@ std::optional<Instant> meteredTo(const Snapshot& snapshot, const std::string& se
     return last;
 }
 
+/// An open batch's energy goes on to the setup's last round, but a batch that somebody forgot to
+/// end takes no share of later ones.
+Instant energyEnd(Instant beerKnownTo, std::optional<Instant> meteredTo)
+{
+    return std::max(beerKnownTo,
+                    std::min(meteredTo.value_or(beerKnownTo), beerKnownTo + openBatchMetered));
+}
+
 Done addSpan(const store::LogbookFile& logbook, const Batch& batch, Snapshot& into)
 {
     Span& span = into.batchSpans[batch.name];
@@ -61,7 +70,7 @@ Done addSpan(const store::LogbookFile& logbook, const Batch& batch, Snapshot& in
     auto known = beerKnownTo(logbook, batch);
     HOLDBAND_TRY(known);
     into.beerKnownTo[batch.name] = *known;
-    span.end = std::max(*known, meteredTo(into, batch.setup).value_or(*known));
+    span.end = energyEnd(*known, meteredTo(into, batch.setup));
     return {};
 }
 
@@ -117,7 +126,7 @@ void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput
             continue;
         if (other.name == batch.name)
             input.self = input.tenants.size();
-        input.tenants.push_back({snapshot.batchSpans.at(other.name), 1.0});
+        input.tenants.push_back({snapshot.batchSpans.at(other.name), 1.0, other.name});
     }
 }
 
@@ -126,6 +135,22 @@ Gravity gravityFrom(const HandReading& reading)
     return reading.unit == ReadingUnit::degreePlato
                ? analysis::gravityOfPlato(std::clamp(reading.value, 0.0, 40.0))
                : Gravity::specific(reading.value);
+}
+
+enum class LeftOutReadings { without, with };
+
+/// A sensor's readings with its offsets.
+Result<analysis::Series> calibratedSeries(const store::LogbookFile& logbook,
+                                          const Snapshot& snapshot, const Sensor& sensor, Span span,
+                                          LeftOutReadings leftOut)
+{
+    auto series = store::readSeries(logbook, sensor.name, span);
+    HOLDBAND_TRY(series);
+    if (sensor.reads != Reads::power && sensor.reads != Reads::gravity)
+        analysis::applyOffsets(*series, sensor.offsets);
+    if (leftOut == LeftOutReadings::without)
+        analysis::applyExclusions(*series, exclusionsOf(snapshot, sensor.name));
+    return std::move(*series);
 }
 
 /// The stretches of the batch in which one sensor each read its beer.
@@ -172,38 +197,77 @@ analysis::Series inside(const analysis::Series& series, std::optional<Instant> f
     return kept;
 }
 
-/// The series of all sensors that read the batch's beer, one after the other. The accuracy is the
-/// largest of theirs, and unknown where that of one is.
+/// The series of all sensors that read the batch's beer, one after the other.
+Result<analysis::Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                    const Batch& batch, Span whole, LeftOutReadings leftOut)
+{
+    const auto spans = beerSpans(batch, whole);
+    analysis::Series beer;
+    for (std::size_t i = 0; i < spans.size(); ++i) {
+        const auto& [name, span] = spans[i];
+        const Sensor* sensor = snapshot.sensor(name);
+        if (!sensor)
+            return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
+        auto series = calibratedSeries(logbook, snapshot, *sensor, span, leftOut);
+        HOLDBAND_TRY(series);
+        if (spans.size() == 1)
+            return std::move(*series);
+        append(beer, inside(*series, i > 0 ? std::optional(span.start) : std::nullopt,
+                            i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
+    }
+    return beer;
+}
+
+/// The largest of the accuracies of the sensors that read the beer; unknown where that of one is.
+std::optional<TemperatureDifference> beerAccuracy(const Snapshot& snapshot, const Batch& batch,
+                                                  Span whole)
+{
+    std::optional<TemperatureDifference> largest;
+    for (const auto& [name, span] : beerSpans(batch, whole)) {
+        const auto accuracy = analysis::accuracyOver(*snapshot.sensor(name), span);
+        if (!accuracy)
+            return std::nullopt;
+        largest = std::max(largest.value_or(*accuracy), *accuracy);
+    }
+    return largest;
+}
+
+/// What was left out of the beer's readings while their sensor read this batch.
+std::vector<analysis::LeftOut> leftOutOf(const Snapshot& snapshot, const Batch& batch, Span whole)
+{
+    std::vector<analysis::LeftOut> all;
+    for (const auto& [name, span] : beerSpans(batch, whole)) {
+        for (const store::Exclusion& exclusion : snapshot.exclusions) {
+            const Span both = intersection(exclusion.span, span);
+            if (exclusion.sensor == name && both.start <= both.end)
+                all.push_back({both, exclusion.why});
+        }
+    }
+    return all;
+}
+
+Milliseconds gapLimitOf(const Batch& batch, const analysis::Series& beer, Span whole)
+{
+    return batch.gapLimit.value_or(analysis::defaultGapLimit(beer, whole));
+}
+
 Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
              analysis::RunInput& input)
 {
-    const auto spans = beerSpans(batch, input.span);
-    bool known = true;
-    for (std::size_t i = 0; i < spans.size(); ++i) {
-        const auto& [name, span] = spans[i];
-        const Sensor* beer = snapshot.sensor(name);
-        if (!beer)
-            return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
-        auto series = judgedSeries(logbook, snapshot, *beer, span, batch.gapLimit);
-        HOLDBAND_TRY(series);
-        if (spans.size() == 1)
-            input.judging.beer = std::move(series->series);
-        else
-            append(input.judging.beer,
-                   inside(series->series, i > 0 ? std::optional(span.start) : std::nullopt,
-                          i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
-        const auto accuracy = analysis::accuracyOver(*beer, span);
-        known = known && accuracy.has_value();
-        if (accuracy)
-            input.judging.accuracy =
-                std::max(input.judging.accuracy.value_or(*accuracy), *accuracy);
-    }
-    if (!known)
-        input.judging.accuracy.reset();
-    input.judging.gapLimit =
-        batch.gapLimit.value_or(analysis::defaultGapLimit(input.judging.beer, input.span));
-    input.judging.grace = batch.grace;
-    input.judging.open = !batch.ended;
+    analysis::JudgingInput& judging = input.judging;
+    const auto series = [&](LeftOutReadings leftOut) {
+        return beerSeries(logbook, snapshot, batch, input.span, leftOut);
+    };
+    HOLDBAND_TRY(keep(series(LeftOutReadings::without), judging.beer));
+    judging.accuracy = beerAccuracy(snapshot, batch, input.span);
+    judging.gapLimit = gapLimitOf(batch, judging.beer, input.span);
+    judging.grace = batch.grace;
+    judging.open = !batch.ended;
+    judging.leftOut = leftOutOf(snapshot, batch, input.span);
+    if (judging.leftOut.empty())
+        return {};
+    HOLDBAND_TRY(keep(series(LeftOutReadings::with), judging.withLeftOut));
+    judging.gapLimitWithLeftOut = gapLimitOf(batch, judging.withLeftOut, input.span);
     return {};
 }
 
@@ -259,18 +323,9 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
                                   const Sensor& sensor, Span span,
                                   const std::optional<Milliseconds>& ownGapLimit)
 {
-    auto series = store::readSeries(logbook, sensor.name, span);
-    HOLDBAND_TRY(series);
-    JudgedSeries judged{std::move(*series), {}};
-    const bool isTemperature = sensor.reads != Reads::power && sensor.reads != Reads::gravity;
-    if (isTemperature)
-        analysis::applyOffsets(judged.series, sensor.offsets);
-    std::vector<Span> excluded;
-    for (const store::Exclusion& exclusion : snapshot.exclusions) {
-        if (exclusion.sensor == sensor.name)
-            excluded.push_back(exclusion.span);
-    }
-    analysis::applyExclusions(judged.series, excluded);
+    JudgedSeries judged;
+    HOLDBAND_TRY(keep(calibratedSeries(logbook, snapshot, sensor, span, LeftOutReadings::without),
+                      judged.series));
     judged.gapLimit = ownGapLimit ? *ownGapLimit : analysis::defaultGapLimit(judged.series, span);
     return judged;
 }

@@ -18,6 +18,9 @@
 
 namespace holdband::review {
 
+/// How far the energy of an open batch goes on past the last reading of its beer.
+inline constexpr Milliseconds openBatchMetered = std::chrono::hours(48);
+
 struct Snapshot {
     LogbookSettings settings;
     char decimalSign = '.'; ///< of the words that are made from it
@@ -29,7 +32,8 @@ struct Snapshot {
     std::vector<store::Exclusion> exclusions;
     std::map<std::string, std::vector<store::KeptReading>> meterReadings; ///< by meter
 
-    /// Pitched to ended; of an open batch to the last reading of its beer or of a meter.
+    /// Pitched to ended; of an open batch to the last reading of its beer, or to the last of a
+    /// meter of its setup where that is later, at most openBatchMetered later.
     std::map<std::string, Span> batchSpans;
     std::map<std::string, Instant> beerKnownTo; ///< of open batches; pitching where nothing is
 

@@ -5,6 +5,7 @@
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
+#include "core/text/times.h"
 
 #include <cmath>
 
@@ -303,6 +304,35 @@ std::string settlingText(const JudgedBatch& judged, const VerdictManner& manner)
     return parts.empty() ? std::string() : Phrase::tr("Settling, %1, is not judged.").with(parts);
 }
 
+Phrase withThemPhrase(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("; with the %1 left out by hand it stayed in the band");
+    case Verdict::left:
+        return Phrase::tr("; with the %1 left out by hand it left the band");
+    case Verdict::missed:
+        return Phrase::tr("; with the %1 left out by hand it missed a target");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("; with the %1 left out by hand there is not enough data");
+}
+
+/// How much was left out by hand, and what the verdict would be with it.
+std::string leftOutClause(const JudgedBy& by, const VerdictManner& manner)
+{
+    if (!by.leftOut)
+        return {};
+    const std::string amount =
+        by.leftOut->ms > 0.0
+            ? duration(by.leftOut->ms, manner)
+            : Phrase::counted("%n readings", "%n reading", by.leftOut->readings).text();
+    if (by.leftOut->changesVerdict)
+        return withThemPhrase(by.leftOut->verdictWithThem).with(amount);
+    return Phrase::tr("; %1 left out by hand").with(amount);
+}
+
 std::string alsoMissed(const JudgedBatch& judged)
 {
     if (judged.asPlanned.verdict == Verdict::missed || judged.asPlanned.missed.empty())
@@ -316,7 +346,7 @@ VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
                           const VerdictManner& manner)
 {
     VerdictWords words;
-    const std::string headline = headlineFor(by, judged, manner);
+    const std::string headline = headlineFor(by, judged, manner) + leftOutClause(by, manner);
     words.headline =
         by.rules.open ? Phrase::tr("So far: %1").with(headline) : capitalised(headline);
     for (const std::string& sentence :
@@ -331,8 +361,32 @@ VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
 VerdictWords verdictWords(const RunInput& input, const RunFigures& figures,
                           const VerdictManner& manner)
 {
-    return verdictWords(figures.judged,
-                        {input.judging, input.settings, !input.judging.beer.empty()}, manner);
+    return verdictWords(
+        figures.judged,
+        {input.judging, input.settings, !input.judging.beer.empty(), figures.leftOut}, manner);
+}
+
+std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,
+                            const Zone& zone)
+{
+    constexpr std::size_t mostNamed = 3;
+    if (!leftOut)
+        return {};
+    std::vector<std::string> parts;
+    for (const analysis::LeftOut& each : leftOut->stretches) {
+        if (parts.size() == mostNamed)
+            break;
+        const std::string when = each.span.empty()
+                                     ? localShortText(each.span.start, zone)
+                                     : Phrase::tr("%1 to %2", "from one time to another")
+                                           .with(localShortText(each.span.start, zone),
+                                                 localShortText(each.span.end, zone));
+        parts.push_back(each.why.empty() ? when : when + " (" + each.why + ")");
+    }
+    if (leftOut->stretches.size() > mostNamed)
+        parts.push_back(Phrase::counted("%n more stretches", "%n more stretch",
+                                        leftOut->stretches.size() - mostNamed));
+    return Phrase::tr("Left out by hand: %1.").with(listed(parts));
 }
 
 std::string_view verdictName(Verdict verdict)

@@ -4,6 +4,7 @@
 
 #include "core/analysis/run.h"
 #include "core/quantity/temperature.h"
+#include "core/text/zone.h"
 
 #include <string>
 #include <string_view>
@@ -20,6 +21,7 @@ struct JudgedBy {
     analysis::JudgingRules rules;
     analysis::JudgingSettings settings;
     bool anyReading = false; ///< of the beer
+    std::optional<analysis::LeftOutFigures> leftOut = {};
 };
 
 /// How the words write numbers.
@@ -38,6 +40,10 @@ VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& b
 
 VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
                           const VerdictManner& manner);
+
+/// "Left out by hand: 1 Mar 10:00 to 10:40, probe out." Empty where nothing was.
+std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,
+                            const Zone& zone);
 
 /// For programs: "stayed", "left", "missed", "not enough data".
 std::string_view verdictName(analysis::Verdict verdict);

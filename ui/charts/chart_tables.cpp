@@ -49,6 +49,8 @@ QString deviationText(const RunChart& chart, const Summary& beer, double ms)
         if (ms >= settling.fromMs && ms < settling.toMs)
             return Words::tr("settling");
     }
+    if (!beer.mean && chart.leftOutAt(ms))
+        return Words::tr("left out");
     for (const BandPiece& band : chart.bands) {
         if (beer.mean && ms >= band.time.fromMs && ms < band.time.toMs)
             return signedText(*beer.mean - band.targetAt(ms), 1);

@@ -143,6 +143,17 @@ void drawHatch(PanelCanvas& canvas, const QRectF& column)
     }
 }
 
+/// Upright lines, which nothing else has, on the ground of a gap.
+void drawLeftOut(PanelCanvas& canvas, const QRectF& column)
+{
+    constexpr double step = 4.0;
+    const QRectF seen = column & canvas.map.plot;
+    canvas.painter.fillRect(seen, canvas.colours().gap);
+    canvas.painter.setPen(QPen(canvas.colours().muted, 1.0, Qt::SolidLine, Qt::FlatCap));
+    for (double x = seen.left() + 0.5; x <= seen.right(); x += step)
+        canvas.painter.drawLine(QPointF(x, seen.top()), QPointF(x, seen.bottom()));
+}
+
 } // namespace
 
 void drawStretches(PanelCanvas& canvas, const RunChart& chart)
@@ -152,6 +163,8 @@ void drawStretches(PanelCanvas& canvas, const RunChart& chart)
     for (const Stretch& gap : chart.gaps)
         canvas.painter.fillRect(columnOf(canvas.map, chart, gap) & canvas.map.plot,
                                 canvas.colours().gap);
+    for (const LeftOutStretch& each : chart.leftOut)
+        drawLeftOut(canvas, columnOf(canvas.map, chart, each.time));
 }
 
 void nameStretches(PanelCanvas& canvas, const RunChart& chart,

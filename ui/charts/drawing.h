@@ -18,7 +18,7 @@ void drawArea(PanelCanvas& canvas, const QPolygonF& area);
 /// A stretch of time as an upright rectangle over the whole plot.
 QRectF columnOf(const PlotMap& map, const RunChart& chart, const Stretch& stretch);
 
-/// Gaps shaded, settling hatched.
+/// Gaps shaded, settling hatched, what was left out by hand with upright lines.
 void drawStretches(PanelCanvas& canvas, const RunChart& chart);
 
 /// What stretches are, at their foot, where they are wide enough for it.

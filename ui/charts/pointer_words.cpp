@@ -26,6 +26,15 @@ const BandPiece* bandAt(const RunChart& chart, double ms)
     return nullptr;
 }
 
+QString missingBeer(const RunChart& chart, double ms)
+{
+    const LeftOutStretch* leftOut = chart.leftOutAt(ms);
+    if (!leftOut)
+        return Words::tr("beer not known");
+    return leftOut->why.empty() ? Words::tr("beer left out by hand")
+                                : Words::tr("beer left out by hand: %1").arg(shown(leftOut->why));
+}
+
 QString temperatureLine(const RunChart& chart, double ms)
 {
     QStringList parts;
@@ -34,7 +43,7 @@ QString temperatureLine(const RunChart& chart, double ms)
         if (value)
             parts << shown(line->name) + QLatin1Char(' ') + numberText(*value, 1);
         else if (line->role == LineRole::beer)
-            parts << Words::tr("beer not known");
+            parts << missingBeer(chart, ms);
         if (line->role != LineRole::beer)
             continue;
         if (const BandPiece* band = bandAt(chart, ms))

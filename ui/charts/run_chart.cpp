@@ -54,6 +54,35 @@ void addLines(const review::RunReview& review, RunChart& chart)
                                  input.judging.gapLimit, chart));
 }
 
+void addLeftOut(const review::RunReview& review, RunChart& chart)
+{
+    if (!review.figures.leftOut)
+        return;
+    for (const analysis::LeftOut& each : review.figures.leftOut->stretches)
+        chart.leftOut.push_back(
+            {{chart.msOf(each.span.start), chart.msOf(each.span.end)}, each.why});
+}
+
+/// The holes without what was left out by hand.
+std::vector<Stretch> gapsOf(const std::vector<Stretch>& holes,
+                            const std::vector<LeftOutStretch>& leftOut)
+{
+    std::vector<Stretch> gaps;
+    for (const Stretch& hole : holes) {
+        double from = hole.fromMs;
+        for (const LeftOutStretch& each : leftOut) {
+            if (each.time.toMs <= from || each.time.fromMs >= hole.toMs)
+                continue;
+            if (each.time.fromMs > from)
+                gaps.push_back({from, each.time.fromMs});
+            from = each.time.toMs;
+        }
+        if (from < hole.toMs)
+            gaps.push_back({from, hole.toMs});
+    }
+    return gaps;
+}
+
 /// What the runs of the track leave out of [0, lengthMs].
 std::vector<Stretch> holesOf(const Track& track, double lengthMs)
 {
@@ -243,6 +272,15 @@ const ChartLine* RunChart::line(LineRole role) const
     return found == lines.end() ? nullptr : &*found;
 }
 
+const LeftOutStretch* RunChart::leftOutAt(double ms) const
+{
+    const auto found =
+        std::find_if(leftOut.begin(), leftOut.end(), [ms](const LeftOutStretch& each) {
+            return ms >= each.time.fromMs && ms <= each.time.toMs;
+        });
+    return found == leftOut.end() ? nullptr : &*found;
+}
+
 void setJudged(RunChart& chart, const analysis::JudgedBatch& judged)
 {
     chart.bands.clear();
@@ -265,7 +303,9 @@ RunChart chartOf(const review::RunReview& review)
     chart.unit = review.settings.temperatureUnit();
     addLines(review, chart);
     chart.causes = review.causes;
-    chart.gaps = holesOf(chart.lines.back().track, chart.msOf(chart.span.end));
+    addLeftOut(review, chart);
+    chart.gaps =
+        gapsOf(holesOf(chart.lines.back().track, chart.msOf(chart.span.end)), chart.leftOut);
     setJudged(chart, review.figures.judged);
     addEnergyDots(review, chart);
     addEnergyBounds(review, chart);

@@ -28,6 +28,12 @@ struct Stretch {
     bool operator==(const Stretch&) const = default;
 };
 
+/// A stretch of the beer's readings that was left out by hand.
+struct LeftOutStretch {
+    Stretch time;
+    std::string why;
+};
+
 /// A stage's target and band: straight from one end to the other.
 struct BandPiece {
     Stretch time;
@@ -88,6 +94,7 @@ struct RunChart {
     std::vector<analysis::Track> deviation;      ///< by stage
     std::vector<TrackPyramid> deviationPyramids; ///< of each of them
     std::vector<Stretch> gaps;                   ///< nothing is known of the beer
+    std::vector<LeftOutStretch> leftOut;         ///< known, but left out by hand; in no gap
     std::vector<Stretch> settling;               ///< not judged
     std::vector<ExcursionMark> excursions;
     std::vector<EnergyDot> energy;
@@ -100,6 +107,8 @@ struct RunChart {
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return origin + Milliseconds{std::llround(ms)}; }
     const ChartLine* line(LineRole role) const;
+    /// The stretch that was left out at that time; null where none was.
+    const LeftOutStretch* leftOutAt(double ms) const;
 };
 
 RunChart chartOf(const review::RunReview& review);

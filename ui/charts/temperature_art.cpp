@@ -290,6 +290,10 @@ void TemperatureArt::paintOver(PanelCanvas& canvas) const
 {
     paintStages(canvas);
     nameStretches(canvas, *chart(), chart()->gaps, Words::tr("not seen"));
+    std::vector<Stretch> leftOut;
+    for (const LeftOutStretch& each : chart()->leftOut)
+        leftOut.push_back(each.time);
+    nameStretches(canvas, *chart(), leftOut, Words::tr("left out"));
     paintNotes(canvas);
     paintRings(canvas);
 }

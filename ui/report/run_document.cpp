@@ -65,6 +65,8 @@ QString captionOf(const ui::RunChart& chart)
         parts << ui::Words::tr("Green: the band.");
     if (!chart.settling.empty())
         parts << ui::Words::tr("Hatched: settling, not judged.");
+    if (!chart.leftOut.empty())
+        parts << ui::Words::tr("Upright lines: left out by hand.");
     if (!chart.gaps.empty() || !chart.unmetered.empty())
         parts << ui::Words::tr("Grey: not seen, or not metered.");
     if (!chart.excursions.empty())

@@ -1,6 +1,7 @@
 #include "ui/report/run_energy.h"
 
 #include "core/review/daily_energy.h"
+#include "core/review/energy_texts.h"
 #include "core/text/quantities.h"
 #include "ui/report/origin.h"
 #include "ui/words/words.h"
@@ -31,7 +32,7 @@ std::vector<Cell> energyRow(const QString& what, const EnergyFigure& energy, con
             cells.leastKwh(energy),
             cells.mostKwh(energy),
             cells.metered(energy),
-            cells.watts(analysis::meanWatts(energy))};
+            cells.number(analysis::meanWatts(energy), 1, "W")};
 }
 
 Table spansTable(const RunReview& review, const Cells& cells)
@@ -40,16 +41,10 @@ Table spansTable(const RunReview& review, const Cells& cells)
     Table table;
     table.title = ui::Words::tr("Energy");
     table.columns = energyColumns(ui::Words::tr("Part of the run"));
-    table.rows.push_back(energyRow(energy.partlyMetered() ? ui::Words::tr("Where metered")
-                                                          : ui::Words::tr("Whole run"),
-                                   energy.whole, cells));
-    for (Cell& cell : table.rows.back())
+    for (const review::EnergyPart& part : review::energyParts(review))
+        table.rows.push_back(energyRow(ui::capitalised(ui::shown(part.label)), part.energy, cells));
+    for (Cell& cell : table.rows.front())
         cell.strong = true;
-    if (energy.beforeCrash)
-        table.rows.push_back(
-            energyRow(ui::Words::tr("Before the crash"), energy.beforeCrash->energy, cells));
-    if (energy.crash)
-        table.rows.push_back(energyRow(ui::Words::tr("The crash"), energy.crash->energy, cells));
     for (const analysis::SpanEnergy& stage : energy.stages)
         table.rows.push_back(
             energyRow(ui::Words::tr("Stage %1").arg(ui::shown(stage.label)), stage.energy, cells));
@@ -215,6 +210,8 @@ void addEnergy(Document& document, const RunReview& review)
         return;
     }
     document.add(spansTable(review, cells));
+    if (const std::string shared = review::sharedSentence(review); !shared.empty())
+        document.add(Paragraph{ui::shown(shared), Tone::muted});
     if (Table rates = ratesTable(review, cells); !rates.rows.empty())
         document.add(std::move(rates));
     document.add(Heading{ui::Words::tr("Energy by day")});

@@ -1,6 +1,7 @@
 #include "ui/report/run_stages.h"
 
 #include "core/review/causes.h"
+#include "core/review/stage_texts.h"
 #include "core/text/quantities.h"
 #include "ui/report/cells.h"
 #include "ui/run/run_tables.h"
@@ -12,8 +13,8 @@ namespace holdband::report {
 
 namespace {
 
-using analysis::BandJudgement;
 using analysis::Excursion;
+using analysis::StageFigures;
 using review::RunReview;
 
 /// "66.0 ± 3", "to 70.0 ± 3" for a ramp
@@ -30,44 +31,43 @@ Cell targetCell(const analysis::PlacedStage& stage, const Cells& cells)
             rawNumber(valueIn(end, unit)), cells.degrees()};
 }
 
-Cell settledCell(const analysis::StageTrack& track, const BandJudgement& judged, const Cells& cells)
+Cell lengthCell(const std::string& text, std::optional<double> ms)
 {
-    if (judged.missed)
-        return {ui::Words::tr("missed"), {}, {}, true};
-    if (!judged.settles)
-        return cells.absent();
-    const auto figures = analysis::settlingFigures(track, judged);
-    return figures.clockMs ? cells.length(*figures.clockMs) : Cell{ui::Words::tr("not yet")};
+    return {ui::shown(text), ms ? rawNumber(*ms / msPerHour) : QString(), "h"};
 }
 
-Cell worstCell(const BandJudgement& judged, const Cells& cells)
+Cell settledCell(const StageFigures& stage, const review::StageTexts& texts)
 {
-    double worst = 0.0;
-    for (const Excursion& excursion : judged.excursions)
-        worst = std::max(worst, excursion.peak);
-    return cells.pastEdge(worst);
+    const bool arrived = stage.settled == analysis::Settled::arrived;
+    Cell cell = lengthCell(texts.settledIn, arrived ? stage.settledInMs : std::nullopt);
+    cell.strong = stage.settled == analysis::Settled::missed;
+    return cell;
 }
 
-std::optional<double> ratio(double part, double whole)
+Cell differenceCell(const std::string& text, std::optional<double> kelvins, const Cells& cells)
 {
-    return whole > 0.0 ? std::optional(part / whole) : std::nullopt;
+    return {ui::shown(text), kelvins ? rawNumber(cells.inUnit(*kelvins)) : QString(),
+            cells.degrees()};
 }
 
 std::vector<Cell> stageRow(const RunReview& review, std::size_t i, const Cells& cells)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::PlacedStage& stage = judged.stages[i];
-    const BandJudgement& band = judged.asPlanned.stages[i];
-    const analysis::TimeMoments& deviation = judged.statistics[i].deviation;
+    const StageFigures& figures = review.figures.stages[i];
+    const review::StageTexts texts = review::stageTexts(review, i);
     return {cells.text(stage.label),
             targetCell(stage, cells),
             cells.instant(stage.span.start),
-            settledCell(judged.tracks[i], band, cells),
-            cells.length(band.holdMs),
-            cells.share(ratio(band.coveredMs, band.holdMs)),
-            cells.share(ratio(band.insideMs, band.coveredMs)),
-            cells.difference(deviation.empty() ? std::nullopt : std::optional(deviation.mean())),
-            worstCell(band, cells)};
+            settledCell(figures, texts),
+            lengthCell(texts.hold, judged.asPlanned.stages[i].holdMs),
+            {ui::shown(texts.coverage), figures.coverage ? rawNumber(*figures.coverage) : QString(),
+             "1"},
+            {ui::shown(texts.inside),
+             figures.insideShare ? rawNumber(*figures.insideShare) : QString(), "1"},
+            differenceCell(texts.meanDeviation, figures.meanDeviation, cells),
+            differenceCell(texts.worst, figures.worst, cells),
+            cells.kwh(review.figures.energy.stages[i].energy)};
 }
 
 Cell endCell(const Excursion& excursion)
@@ -120,7 +120,8 @@ void addStages(Document& document, const RunReview& review)
                      figures(ui::Words::tr("seen"), "1"),
                      figures(ui::Words::tr("inside"), "1"),
                      figures(ui::Words::tr("mean deviation, %1"), unit),
-                     figures(ui::Words::tr("worst past edge, %1"), unit)};
+                     figures(ui::Words::tr("worst past edge, %1"), unit),
+                     figures(QStringLiteral("kWh"), "kWh")};
     for (Column& column : table.columns)
         column.title.replace(QStringLiteral("%1"), unit);
     for (std::size_t i = 0; i < count; ++i)

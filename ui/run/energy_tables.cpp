@@ -1,6 +1,7 @@
 #include "ui/run/energy_tables.h"
 
 #include "core/review/daily_energy.h"
+#include "core/review/energy_texts.h"
 #include "core/review/explain.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
@@ -48,19 +49,17 @@ QString kwh(double amount, int decimals = 2)
     return numberText(amount, decimals) + QStringLiteral(" kWh");
 }
 
-QString boundsText(const analysis::EnergyFigure& energy)
+Figure explanationOf(review::EnergyPartKind part)
 {
-    if (energy.lowKnown() && energy.highKnown())
-        return QStringLiteral("%1 – %2").arg(numberText(energy.low, 2), numberText(energy.high, 2));
-    return energy.lowKnown() ? Words::tr("at least %1").arg(numberText(energy.low, 2))
-                             : Words::tr("bounds unknown");
-}
-
-void addEnergy(FigureTable& table, const QString& what, const analysis::EnergyFigure& energy,
-               Figure how)
-{
-    if (energy.any())
-        table.add(what, kwh(energy.kwh), how, boundsText(energy));
+    switch (part) {
+    case review::EnergyPartKind::beforeCrash:
+        return Figure::beforeCrash;
+    case review::EnergyPartKind::crash:
+        return Figure::crash;
+    case review::EnergyPartKind::whole:
+        break;
+    }
+    return Figure::wholeEnergy;
 }
 
 void addCost(FigureTable& table, const review::RunReview& review)
@@ -93,8 +92,10 @@ void addRates(FigureTable& table, const review::RunReview& review)
                   QStringLiteral("%1 … %2").arg(ofDay(review.dailyEnergy->least),
                                                 ofDay(review.dailyEnergy->most)));
     }
-    if (const auto watts = energy.meanWatts())
-        table.add(Words::tr("mean power"), shown(powerText(Power::watts(*watts), 0, decimalSign())),
+    if (energy.meanWatts())
+        table.add(Words::tr("mean power"),
+                  shown(review::energyTexts(energy.whole, decimalSign()).watts) +
+                      QStringLiteral(" W"),
                   Figure::meanPower);
     addCost(table, review);
     if (!energy.kwhPerDegreeDay)
@@ -116,13 +117,12 @@ TableWords energyTable(const review::RunReview& review)
     const analysis::RunEnergy& energy = review.figures.energy;
     FigureTable table(review);
     table.setBeside(Words::tr("least – most"));
-    addEnergy(table, energy.partlyMetered() ? Words::tr("Where metered") : Words::tr("Whole run"),
-              energy.whole, Figure::wholeEnergy);
-    if (energy.beforeCrash)
-        addEnergy(table, Words::tr("before the crash"), energy.beforeCrash->energy,
-                  Figure::beforeCrash);
-    if (energy.crash)
-        addEnergy(table, Words::tr("the crash"), energy.crash->energy, Figure::crash);
+    for (const review::EnergyPart& part : review::energyParts(review)) {
+        const review::EnergyTexts texts = review::energyTexts(part.energy, decimalSign());
+        if (part.energy.any())
+            table.add(shown(part.label), shown(texts.kwh) + QStringLiteral(" kWh"),
+                      explanationOf(part.kind), shown(texts.bounds));
+    }
     if (energy.whole.any())
         addRates(table, review);
     return table.take();

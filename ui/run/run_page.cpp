@@ -1,5 +1,6 @@
 #include "ui/run/run_page.h"
 
+#include "core/review/energy_texts.h"
 #include "core/store/batches.h"
 #include "ui/charts/run_charts.h"
 #include "ui/forms/keep_change.h"
@@ -199,7 +200,7 @@ void RunPage::fillCards(const review::RunReview& review)
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
-                            ? QString()
+                            ? shown(review::sharedSentence(review))
                             : Words::tr("No meter was read twice while this batch ran."));
     m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);

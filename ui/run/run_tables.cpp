@@ -2,6 +2,7 @@
 
 #include "core/review/causes.h"
 #include "core/review/explain.h"
+#include "core/review/stage_texts.h"
 #include "core/text/durations.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
@@ -21,47 +22,9 @@ QString lengthText(double ms)
     return shown(durationText(Milliseconds{std::llround(ms)}, decimalSign()));
 }
 
-double inUnit(double kelvins, const review::RunReview& review)
-{
-    return valueIn(TemperatureDifference::kelvins(kelvins), review.settings.temperatureUnit());
-}
-
 double signedPeak(const Excursion& excursion)
 {
     return excursion.side == analysis::Side::above ? excursion.peak : -excursion.peak;
-}
-
-QString settledText(const analysis::StageTrack& track, const analysis::BandJudgement& judged)
-{
-    if (judged.missed)
-        return Words::tr("missed");
-    if (!judged.settles)
-        return dash;
-    const auto figures = analysis::settlingFigures(track, judged);
-    return figures.clockMs ? lengthText(*figures.clockMs) : Words::tr("not yet");
-}
-
-QString insideText(const analysis::BandJudgement& judged)
-{
-    return judged.coveredMs > 0.0
-               ? shown(shareText(judged.insideMs / judged.coveredMs, 1, decimalSign()))
-               : dash;
-}
-
-QString worstText(const analysis::BandJudgement& judged, const review::RunReview& review)
-{
-    const Excursion* worst = nullptr;
-    for (const Excursion& excursion : judged.excursions) {
-        if (!worst || excursion.peak > worst->peak)
-            worst = &excursion;
-    }
-    return worst ? signedText(inUnit(signedPeak(*worst), review), 1) : dash;
-}
-
-QString stageEnergyText(const review::RunReview& review, std::size_t stage)
-{
-    const analysis::EnergyFigure& energy = review.figures.energy.stages[stage].energy;
-    return energy.any() ? numberText(energy.kwh, 2) : dash;
 }
 
 QString endedBy(const Excursion& excursion)
@@ -81,9 +44,11 @@ std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const
                                     const QString& cause, const review::RunReview& review)
 {
     const bool above = excursion.side == analysis::Side::above;
-    const QString peak = signedText(inUnit(signedPeak(excursion), review), 1) + QLatin1Char(' ') +
-                         shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion) +
-                         (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
+    const QString peak =
+        shown(review::pastEdgeText(signedPeak(excursion), review.settings.temperatureUnit(),
+                                   decimalSign())) +
+        QLatin1Char(' ') + shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion) +
+        (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
     return {{above ? QStringLiteral("▲") : QStringLiteral("▼"), why, false},
             {shown(timeInRun(review, span.start)), why, false},
             {lengthText(excursion.lengthMs()), why, false},
@@ -125,14 +90,14 @@ TableWords stageTable(const review::RunReview& review)
                           .arg(shown(temperatureText(end, unit, 1, decimalSign())),
                                shown(differenceText(stage.tolerance, unit, 2, decimalSign())),
                                shown(timeInRun(review, stage.span.start)));
-        const analysis::BandJudgement& stageJudged = judged.asPlanned.stages[i];
+        const review::StageTexts texts = review::stageTexts(review, i);
+        const bool missed = review.figures.stages[i].settled == analysis::Settled::missed;
         table.rows.push_back(
             {{shown(stage.label), shown(stage.label) + QStringLiteral(": ") + why, false},
-             {settledText(judged.tracks[i], stageJudged), explained(i, StageFigure::settledIn),
-              stageJudged.missed},
-             {insideText(stageJudged), explained(i, StageFigure::insideShare), false},
-             {worstText(stageJudged, review), explained(i, StageFigure::worst), false},
-             {stageEnergyText(review, i), explained(i, StageFigure::energy), false}});
+             {shown(texts.settledIn), explained(i, StageFigure::settledIn), missed},
+             {shown(texts.inside), explained(i, StageFigure::insideShare), false},
+             {shown(texts.worst), explained(i, StageFigure::worst), false},
+             {shown(texts.kwh), explained(i, StageFigure::energy), false}});
     }
     return table;
 }
