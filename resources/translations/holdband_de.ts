@@ -2085,10 +2085,6 @@
         <translation>Energie braucht einen Zählerstand davor und einen danach, und nichts wird aufgefüllt: kein Teil dieser Zeit hat beide.</translation>
     </message>
     <message>
-        <source>For %1 the batch shared %2 with others, and has an equal part of what was used then.</source>
-        <translation>Während %1 teilte sich der Sud %2 mit anderen und hat einen gleichen Teil des damals Verbrauchten.</translation>
-    </message>
-    <message>
         <source>The logged power added up over its readings (its bounds are not known): %1 in the %2 that were metered, of %3; nothing is added for the rest.</source>
         <translation>Die aufgezeichnete Leistung, über ihre Messwerte summiert (ihre Grenzen sind nicht bekannt): %1 in den %2, die gemessen wurden, von %3; für den Rest kommt nichts hinzu.</translation>
     </message>
@@ -4357,6 +4353,100 @@
     <message>
         <source>close it there first; if that computer is off or the program there is gone, delete the file %1</source>
         <translation>es zuerst dort schließen; ist jener Computer aus oder das Programm dort beendet, die Datei %1 löschen</translation>
+    </message>
+    <message>
+        <source>not metered</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <comment>bounds</comment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>Total metered</source>
+        <translation>Gemessen insgesamt</translation>
+    </message>
+    <message>
+        <source>Whole run</source>
+        <translation>Ganzer Lauf</translation>
+    </message>
+    <message>
+        <source>before the crash</source>
+        <translation>vor dem Crash</translation>
+    </message>
+    <message>
+        <source>the crash and after it</source>
+        <translation>der Crash und danach</translation>
+    </message>
+    <message>
+        <source>the crash</source>
+        <translation>der Crash</translation>
+    </message>
+    <message>
+        <source>The energy was shared with %1: each batch that runs on %2 has an equal part.</source>
+        <translation>Die Energie wurde mit %1 geteilt: Jeder Sud auf %2 hat einen gleichen Anteil.</translation>
+    </message>
+    <message>
+        <source>For %1 the batch shared %2 with %3, and has an equal part of what was used then.</source>
+        <translation>Für %1 teilte der Sud %2 mit %3 und hat einen gleichen Anteil an dem, was da verbraucht wurde.</translation>
+    </message>
+    <message>
+        <source>This batch is still open, but its beer was not read for more than 48 h: meter readings after that are not counted for it. End the batch, or import its log.</source>
+        <translation>Dieser Sud ist noch offen, aber von seinem Bier gibt es seit mehr als 48 h keine Messung: Zählerstände danach zählen nicht für ihn. Beende den Sud oder importiere sein Protokoll.</translation>
+    </message>
+    <message>
+        <source>still settling</source>
+        <translation>pendelt sich noch ein</translation>
+    </message>
+    <message>
+        <source>; with the %1 left out by hand it stayed in the band</source>
+        <translation>; mit den von Hand ausgelassenen %1 blieb er im Band</translation>
+    </message>
+    <message>
+        <source>; with the %1 left out by hand it left the band</source>
+        <translation>; mit den von Hand ausgelassenen %1 verließ er das Band</translation>
+    </message>
+    <message>
+        <source>; with the %1 left out by hand it missed a target</source>
+        <translation>; mit den von Hand ausgelassenen %1 verfehlte er ein Ziel</translation>
+    </message>
+    <message>
+        <source>; with the %1 left out by hand there is not enough data</source>
+        <translation>; mit den von Hand ausgelassenen %1 gibt es nicht genug Daten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <comment>%n reading</comment>
+        <translation>
+            <numerusform>%n Messung</numerusform>
+            <numerusform>%n Messungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; %1 left out by hand</source>
+        <translation>; %1 von Hand ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>from one time to another</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more stretches</source>
+        <comment>%n more stretch</comment>
+        <translation>
+            <numerusform>%n weiterer Abschnitt</numerusform>
+            <numerusform>%n weitere Abschnitte</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left out by hand: %1.</source>
+        <translation>Von Hand ausgelassen: %1.</translation>
     </message>
 </context>
 <context>
@@ -7884,22 +7974,6 @@
         <translation>Teil des Laufs</translation>
     </message>
     <message>
-        <source>Where metered</source>
-        <translation>Wo gemessen</translation>
-    </message>
-    <message>
-        <source>Whole run</source>
-        <translation>Ganzer Lauf</translation>
-    </message>
-    <message>
-        <source>Before the crash</source>
-        <translation>Vor dem Cold Crash</translation>
-    </message>
-    <message>
-        <source>The crash</source>
-        <translation>Der Cold Crash</translation>
-    </message>
-    <message>
         <source>Stage %1</source>
         <translation>Abschnitt %1</translation>
     </message>
@@ -7998,14 +8072,6 @@
     <message>
         <source>Energy and money</source>
         <translation>Energie und Geld</translation>
-    </message>
-    <message>
-        <source>missed</source>
-        <translation>verfehlt</translation>
-    </message>
-    <message>
-        <source>not yet</source>
-        <translation>noch nicht</translation>
     </message>
     <message>
         <source>a gap</source>
@@ -8457,14 +8523,6 @@
         <translation>Wie weit vom Sollwert</translation>
     </message>
     <message>
-        <source>at least %1</source>
-        <translation>mindestens %1</translation>
-    </message>
-    <message>
-        <source>bounds unknown</source>
-        <translation>Grenzen unbekannt</translation>
-    </message>
-    <message>
         <source>at %1 a kWh</source>
         <translation>zu %1 je kWh</translation>
     </message>
@@ -8483,14 +8541,6 @@
     <message>
         <source>per °C·day of lift</source>
         <translation>je °C·Tag Hub</translation>
-    </message>
-    <message>
-        <source>before the crash</source>
-        <translation>vor dem Crash</translation>
-    </message>
-    <message>
-        <source>the crash</source>
-        <translation>der Crash</translation>
     </message>
     <message>
         <source>heat out of the beer</source>
@@ -9381,6 +9431,18 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>Report of a comparison</source>
         <translation>Bericht über einen Vergleich</translation>
+    </message>
+    <message>
+        <source>beer left out by hand</source>
+        <translation>Bier von Hand ausgelassen</translation>
+    </message>
+    <message>
+        <source>beer left out by hand: %1</source>
+        <translation>Bier von Hand ausgelassen: %1</translation>
+    </message>
+    <message>
+        <source>Upright lines: left out by hand.</source>
+        <translation>Senkrechte Linien: von Hand ausgelassen.</translation>
     </message>
 </context>
 </TS>

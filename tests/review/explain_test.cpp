@@ -260,12 +260,12 @@ TEST(Explain, PartlyMeteredAndSharedEnergySayso)
 {
     analysis::RunInput input = workedInput();
     input.setup = oneMeter({meterReading(2, 5.00), meterReading(8, 5.60)}, 0.01);
-    input.tenants.push_back({{hour(5), hour(30)}, 1.0});
+    input.tenants.push_back({{hour(5), hour(30)}, 1.0, "Ale 2"});
     const std::string text = explain(reviewOf(input), Figure::wholeEnergy);
     // 0.3 kWh alone, half of 0.3 with the other.
     EXPECT_THAT(text, HasSubstr("0.45 kWh"));
     EXPECT_THAT(text, HasSubstr("in the 6 h that were metered, of 10 h; nothing is added"));
-    EXPECT_THAT(text, HasSubstr(" For 5 h the batch shared Loop with others"));
+    EXPECT_THAT(text, HasSubstr(" For 5 h the batch shared Loop with Ale 2, "));
 }
 
 TEST(Explain, WholeDaysOnlyMakeTheDailyMean)
