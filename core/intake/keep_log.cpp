@@ -1,5 +1,6 @@
 #include "core/intake/keep_log.h"
 
+#include "core/intake/interval_energy.h"
 #include "core/intake/register_check.h"
 #include "core/intake/units.h"
 #include "core/store/equipment.h"
@@ -72,8 +73,15 @@ private:
     {
         auto meter = registerOf(m_logbook, column.name);
         HOLDBAND_TRY(meter);
+        std::vector<MeterReading> readings;
+        readings.reserve(column.at.size());
         for (std::size_t i = 0; i < column.at.size(); ++i)
-            HOLDBAND_TRY(keepRegisterReading(*meter, column, i));
+            readings.push_back(readingOf(column, i));
+        const ColumnFalls falls = fallsOf(readings, *meter);
+        if (falls.looksLikeIntervals())
+            return failure(intervalsIn(column, falls));
+        for (std::size_t i = 0; i < readings.size(); ++i)
+            HOLDBAND_TRY(keepRegisterReading(*meter, column, i, std::move(readings[i])));
         return {};
     }
 
@@ -88,9 +96,9 @@ private:
         return reading;
     }
 
-    Done keepRegisterReading(RegisterCheck& meter, const LogColumn& column, std::size_t i)
+    Done keepRegisterReading(RegisterCheck& meter, const LogColumn& column, std::size_t i,
+                             MeterReading reading)
     {
-        MeterReading reading = readingOf(column, i);
         ReadingCheck check = meter.check(reading);
         if (m_options.registerDrop && check.doubt &&
             check.doubt->doubt == ReadingDoubt::belowBefore) {
@@ -123,17 +131,40 @@ private:
         return {};
     }
 
+    std::string placeIn(const LogColumn& column, std::size_t i) const
+    {
+        return Phrase::tr("%1, line %2, column %3")
+            .with(m_report.file.fileName, std::to_string(column.line[i]), column.header);
+    }
+
+    Problem intervalsIn(const LogColumn& column, const ColumnFalls& falls) const
+    {
+        const std::size_t first = falls.firstAt.front();
+        std::vector<std::string> lines;
+        for (const std::size_t i : falls.firstAt)
+            lines.push_back(std::to_string(column.line[i]));
+        return {
+            ProblemKind::data,
+            Phrase::tr("the values fall in %1 of the %2 rows in which they change, first from %3 "
+                       "to %4 (lines %5 …): the column looks like the energy of each interval, "
+                       "not like a meter's register, which only rises")
+                .with(std::to_string(falls.falls), std::to_string(falls.steps),
+                      shortestText(column.raw[first - 1]), shortestText(column.raw[first]),
+                      joined(lines)),
+            placeIn(column, first),
+            Phrase::tr("import a column that holds the register's running total; energy per "
+                       "interval can't be read yet: add it up in a column of its own first")};
+    }
+
     Problem doubtIn(const LogColumn& column, std::size_t i, const DoubtfulReading& doubt) const
     {
         Problem problem = doubt.problem;
-        problem.place =
-            Phrase::tr("%1, line %2, column %3")
-                .with(m_report.file.fileName, std::to_string(column.line[i]), column.header);
+        problem.place = placeIn(column, i);
         if (doubt.doubt == ReadingDoubt::belowBefore) {
             problem.decision = Decision::registerDrop;
             problem.remedy = Phrase::tr("say --event rollover (it passed its top) or --event "
                                         "reset (it restarted at 0); another meter gets a name of "
-                                        "its own");
+                                        "its own, and the energy of each interval is no register");
         }
         return problem;
     }

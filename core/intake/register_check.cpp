@@ -43,7 +43,7 @@ DoubtfulReading RegisterCheck::doubtful(ReadingDoubt doubt, std::string what,
             {ProblemKind::data, std::move(what), meterPlace(m_meter.name), std::move(remedy)}};
 }
 
-bool RegisterCheck::plainlyRolledOver(const MeterReading& reading, const MeterReading& before) const
+bool RegisterCheck::rolledOver(const MeterReading& reading, const MeterReading& before) const
 {
     if (!m_meter.rollsOverAt)
         return false;
@@ -84,7 +84,7 @@ std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& readi
 std::optional<DoubtfulReading> RegisterCheck::doubtBefore(const MeterReading& reading,
                                                           const MeterReading& before) const
 {
-    if (reading.event || kwhOf(reading) >= kwhOf(before) || plainlyRolledOver(reading, before))
+    if (reading.event || kwhOf(reading) >= kwhOf(before) || rolledOver(reading, before))
         return std::nullopt;
     return doubtful(ReadingDoubt::belowBefore,
                     Phrase::tr("%1 is below %2").with(text(reading), text(before)),
@@ -118,7 +118,7 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
             !result.doubt && !reading.event && kwhOf(reading) < kwhOf(*std::prev(next));
     }
     if (!result.doubt && next != m_standing.end() && !next->event &&
-        kwhOf(reading) > kwhOf(*next) && !plainlyRolledOver(*next, reading))
+        kwhOf(reading) > kwhOf(*next) && !rolledOver(*next, reading))
         result.doubt =
             doubtful(ReadingDoubt::aboveAfter,
                      Phrase::tr("%1 is above the later %2").with(text(reading), text(*next)),

@@ -21,6 +21,10 @@ public:
     /// Takes a reading that was checked, so that later ones are judged beside it too.
     void accept(const MeterReading& reading);
 
+    /// The register plainly passed its declared top between the two: from its last tenth to its
+    /// first.
+    bool rolledOver(const MeterReading& reading, const MeterReading& before) const;
+
     const std::vector<MeterReading>& standing() const { return m_standing; }
 
 private:
@@ -28,7 +32,6 @@ private:
     std::optional<DoubtfulReading> doubtBefore(const MeterReading& reading,
                                                const MeterReading& before) const;
     DoubtfulReading doubtful(ReadingDoubt doubt, std::string what, std::string remedy) const;
-    bool plainlyRolledOver(const MeterReading& reading, const MeterReading& before) const;
     std::string text(const MeterReading& reading) const;
 
     Meter m_meter;

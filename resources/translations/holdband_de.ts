@@ -1103,10 +1103,6 @@
         <translation>%1, Zeile %2, Spalte %3</translation>
     </message>
     <message>
-        <source>say --event rollover (it passed its top) or --event reset (it restarted at 0); another meter gets a name of its own</source>
-        <translation>--event rollover (Überlauf am Ende) oder --event reset (Neubeginn bei 0) angeben; ein anderer Zähler bekommt einen eigenen Namen</translation>
-    </message>
-    <message>
         <source>line %1, %2: %3 at %4, where %5 is kept</source>
         <translation>Zeile %1, %2: %3 am %4, wo %5 behalten wird</translation>
     </message>
@@ -4447,6 +4443,18 @@
     <message>
         <source>Left out by hand: %1.</source>
         <translation>Von Hand ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>the values fall in %1 of the %2 rows in which they change, first from %3 to %4 (lines %5 …): the column looks like the energy of each interval, not like a meter&apos;s register, which only rises</source>
+        <translation>die Werte fallen in %1 der %2 Zeilen, in denen sie sich ändern, zuerst von %3 auf %4 (Zeilen %5 …): die Spalte sieht nach der Energie jedes Zeitabschnitts aus, nicht nach einem Zählerstand, der nur steigt</translation>
+    </message>
+    <message>
+        <source>import a column that holds the register&apos;s running total; energy per interval can&apos;t be read yet: add it up in a column of its own first</source>
+        <translation>eine Spalte mit dem fortlaufenden Zählerstand importieren; Energie je Zeitabschnitt wird noch nicht gelesen: vorher in einer eigenen Spalte aufsummieren</translation>
+    </message>
+    <message>
+        <source>say --event rollover (it passed its top) or --event reset (it restarted at 0); another meter gets a name of its own, and the energy of each interval is no register</source>
+        <translation>--event rollover (Überlauf am Ende) oder --event reset (Neubeginn bei 0) angeben; ein anderer Zähler bekommt einen eigenen Namen, und die Energie jedes Zeitabschnitts ist kein Zählerstand</translation>
     </message>
 </context>
 <context>
