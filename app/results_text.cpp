@@ -225,6 +225,8 @@ std::string importText(const intake::ImportReport& report, bool dryRun)
     if (!report.file.timeReason.empty())
         text +=
             "  time: column \"" + report.file.timeHeader + "\" (" + report.file.timeReason + ")\n";
+    if (const std::string zone = intake::zoneSentence(report); !zone.empty())
+        text += "  " + zone + "\n";
     for (const std::string& conflict : report.conflicts)
         text += "  conflict, " + conflict + "\n";
     const auto unlisted = report.conflicting() - static_cast<std::int64_t>(report.conflicts.size());

@@ -150,6 +150,9 @@ private:
         request.wanted = std::move(*wanted);
         request.timeColumn = entry.time;
         request.zone = *zone;
+        request.zoneSet = entry.zone.has_value();
+        request.zoneReason = entry.zone ? Phrase::tr("as the description says for this file")
+                                        : Phrase::tr("the description's zone");
         request.asKept = entry.origin.has_value();
         request.fallbackSaid = entry.unit.has_value();
         request.dateOrder = entry.dateOrder;

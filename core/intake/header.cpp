@@ -189,15 +189,4 @@ Result<TimeColumns> namedTimeColumns(const std::vector<std::string>& header, std
                   : failure(needed.error());
 }
 
-bool saysUtc(std::string_view header)
-{
-    std::string text = folded(header);
-    std::replace_if(
-        text.begin(), text.end(),
-        [](char c) { return std::string_view("()[]_-,;:/").find(c) != std::string_view::npos; },
-        ' ');
-    const std::string padded = " " + text + " ";
-    return padded.find(" utc ") != padded.npos || padded.find(" gmt ") != padded.npos;
-}
-
 } // namespace holdband

@@ -1,4 +1,4 @@
-// The header of a log: names to find columns by, and what they say of unit and zone.
+// The header of a log: names to find columns by, and what they say of units.
 #pragma once
 
 #include "core/intake/log.h"
@@ -46,8 +46,5 @@ struct TimeColumns {
 
 /// "A", or "DATE+TIME" where no header is the whole of it.
 Result<TimeColumns> namedTimeColumns(const std::vector<std::string>& header, std::string_view name);
-
-/// "Time (UTC)", "Logged GMT": the header says that its times are UTC.
-bool saysUtc(std::string_view header);
 
 } // namespace holdband

@@ -1,8 +1,10 @@
 #include "core/intake/import.h"
 
+#include "core/intake/header_zone.h"
 #include "core/intake/keep_log.h"
 #include "core/intake/map_request.h"
 #include "core/store/equipment.h"
+#include "core/text/phrase.h"
 
 #include <numeric>
 
@@ -47,6 +49,22 @@ std::int64_t ImportReport::alreadyThere() const
 std::int64_t ImportReport::conflicting() const
 {
     return sumOf(columns, &ImportedColumn::conflicting);
+}
+
+std::string zoneSentence(const ImportReport& report)
+{
+    const LogFile& file = report.file;
+    if (file.zoneName.empty())
+        return file.someOwnOffset
+                   ? Phrase::tr("times need no zone: each says its offset or is Unix time").text()
+                   : std::string();
+    const auto zone = Zone::named(file.zoneName);
+    const std::string name = zone ? zoneText(*zone) : file.zoneName;
+    const std::string read = file.zoneReason.empty()
+                                 ? Phrase::tr("times read as %1").with(name)
+                                 : Phrase::tr("times read as %1 (%2)").with(name, file.zoneReason);
+    return file.someOwnOffset ? Phrase::tr("%1, but for those that say their own offset").with(read)
+                              : read;
 }
 
 namespace {

@@ -31,7 +31,7 @@ struct ImportOptions {
     std::optional<LogLayout> layout = {};
     std::vector<std::pair<std::string, std::string>> columns; ///< sensor or meter name, header
     std::optional<std::string> timeColumn;                    ///< "A", or "DATE+TIME"
-    std::optional<std::string> zone;                          ///< absent: the logbook's
+    std::optional<std::string> zone; ///< absent: the header's or the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
     LayoutWish layoutWish = {};
@@ -91,6 +91,9 @@ struct ImportReport {
 };
 
 inline constexpr std::size_t mostResultRows = 50;
+
+/// "times read as America/Denver (the logbook's zone)"; empty where no row had a time.
+std::string zoneSentence(const ImportReport& report);
 
 /// The rejected rows as CSV: line, column, text, reason.
 std::string rejectsCsv(const ImportReport& report);

@@ -75,7 +75,10 @@ struct LogRequest {
     std::optional<LongForm> longForm = {};
     /// A header, or two joined by '+' (date and time of day). Absent: found by content.
     std::optional<std::string> timeColumn;
-    Zone zone; ///< for local times; a column that says its own zone uses that
+    Zone zone; ///< for local times
+    /// It was set for this very log and outweighs what the header of the times says.
+    bool zoneSet = false;
+    std::string zoneReason = {}; ///< "the logbook's zone"; what is said where the header says none
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern = {}; ///< see time_pattern.h; overrides dateOrder
     std::optional<char> decimalSign = {};        ///< '.' makes a comma part groups of thousands
@@ -132,9 +135,11 @@ struct LogFile {
     char delimiter = ',';
     char decimalSign = '.';
     std::int64_t headerLine = 1;
-    std::string timeHeader; ///< two joined by '+'
-    std::string timeReason; ///< "day first: 25.03.2026 occurs in line 7"
-    std::string zoneName;   ///< empty where every row has its own offset
+    std::string timeHeader;     ///< two joined by '+'
+    std::string timeReason;     ///< "day first: 25.03.2026 occurs in line 7"
+    std::string zoneName;       ///< empty where every row has its own offset
+    std::string zoneReason;     ///< "the logbook's zone"
+    bool someOwnOffset = false; ///< some rows say their own offset, or are Unix time
     std::optional<DateOrder> dateOrder;
     std::int64_t rowsRead = 0; ///< below the header, blank lines not counted
     std::vector<LogColumn> columns;

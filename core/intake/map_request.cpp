@@ -133,6 +133,8 @@ Result<LogRequest> requestFor(const store::LogbookFile& logbook, const ImportOpt
     request.path = options.path;
     request.text = options.text;
     request.zone = *zone;
+    request.zoneSet = named.has_value();
+    request.zoneReason = named ? Phrase::tr("as set") : Phrase::tr("the logbook's zone");
     if (options.map)
         HOLDBAND_TRY(fillByMap(logbook, options, request));
     else

@@ -1,5 +1,6 @@
 #include "core/intake/row_store.h"
 
+#include "core/intake/header_zone.h"
 #include "core/intake/log_places.h"
 #include "core/store/reading_units.h"
 #include "core/text/near.h"
@@ -380,11 +381,42 @@ Done RowStore::settleOrder(LogFile& file)
     return {};
 }
 
+/// Of the local times: what was set, else what their header says, else what is usual.
+Result<Zone> RowStore::zoneOfTimes(LogFile& file) const
+{
+    std::vector<std::string_view> headers{m_dialect.header[m_dialect.time.first]};
+    if (m_dialect.time.second)
+        headers.emplace_back(m_dialect.header[*m_dialect.time.second]);
+    const HeaderZone said = headerZone(headers);
+    file.zoneReason = m_request.zoneReason;
+    if (m_request.zoneSet) {
+        if (said.zone && *said.zone != m_request.zone)
+            file.zoneReason =
+                Phrase::tr("%1; the header \"%2\" says %3")
+                    .with(m_request.zoneReason, shown(m_timeHeader), zoneText(*said.zone));
+        return m_request.zone;
+    }
+    if (!said.unclear.empty())
+        return dataProblem(
+            Phrase::tr("\"%1\" in the header is no single time zone").with(shown(said.unclear)),
+            columnPlace(m_timeHeader),
+            Phrase::tr("say --zone with the zone of the logger's clock, such as America/Denver or "
+                       "-07:00"),
+            Decision::zone);
+    if (said.zone)
+        file.zoneReason = Phrase::tr("said in the header \"%1\"").with(shown(m_timeHeader));
+    return said.zone.value_or(m_request.zone);
+}
+
 Done RowStore::resolve(LogFile& file)
 {
+    file.someOwnOffset = std::find(m_times.kind.begin(), m_times.kind.end(), StampKind::instant) !=
+                         m_times.kind.end();
     if (!m_anyLocal)
         return {};
-    const Zone zone = saysUtc(m_timeHeader) ? Zone::utc() : m_request.zone;
+    const auto found = zoneOfTimes(file);
+    HOLDBAND_TRY(found);
+    const Zone& zone = *found;
     file.zoneName = zone.name();
     auto resolved = resolveRows(m_times, zone);
     if (!resolved)

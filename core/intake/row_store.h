@@ -123,6 +123,7 @@ private:
     Done checkNamesKnown() const;
     std::string_view timeText(const CsvRow& row);
     Done settleOrder(LogFile& file);
+    Result<Zone> zoneOfTimes(LogFile& file) const;
     Done resolve(LogFile& file);
     Done fillColumns(LogFile& file);
     Done judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file);

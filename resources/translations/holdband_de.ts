@@ -4456,6 +4456,54 @@
         <source>say --event rollover (it passed its top) or --event reset (it restarted at 0); another meter gets a name of its own, and the energy of each interval is no register</source>
         <translation>--event rollover (Überlauf am Ende) oder --event reset (Neubeginn bei 0) angeben; ein anderer Zähler bekommt einen eigenen Namen, und die Energie jedes Zeitabschnitts ist kein Zählerstand</translation>
     </message>
+    <message>
+        <source>as the description says for this file</source>
+        <translation>wie die Beschreibung für diese Datei angibt</translation>
+    </message>
+    <message>
+        <source>the description&apos;s zone</source>
+        <translation>die Zeitzone der Beschreibung</translation>
+    </message>
+    <message>
+        <source>times need no zone: each says its offset or is Unix time</source>
+        <translation>Zeiten brauchen keine Zeitzone: jede nennt ihren Abstand zur Weltzeit oder ist Unix-Zeit</translation>
+    </message>
+    <message>
+        <source>times read as %1</source>
+        <translation>Zeiten gelesen als %1</translation>
+    </message>
+    <message>
+        <source>times read as %1 (%2)</source>
+        <translation>Zeiten gelesen als %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, but for those that say their own offset</source>
+        <translation>%1, außer denen, die ihren eigenen Abstand nennen</translation>
+    </message>
+    <message>
+        <source>as set</source>
+        <translation>wie eingestellt</translation>
+    </message>
+    <message>
+        <source>the logbook&apos;s zone</source>
+        <translation>die Zeitzone des Logbuchs</translation>
+    </message>
+    <message>
+        <source>%1; the header &quot;%2&quot; says %3</source>
+        <translation>%1; die Kopfzeile „%2“ sagt %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; in the header is no single time zone</source>
+        <translation>„%1“ in der Kopfzeile ist keine eindeutige Zeitzone</translation>
+    </message>
+    <message>
+        <source>say --zone with the zone of the logger&apos;s clock, such as America/Denver or -07:00</source>
+        <translation>--zone mit der Zeitzone der Logger-Uhr angeben, etwa America/Denver oder -07:00</translation>
+    </message>
+    <message>
+        <source>said in the header &quot;%1&quot;</source>
+        <translation>steht in der Kopfzeile „%1“</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9451,6 +9499,10 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>Upright lines: left out by hand.</source>
         <translation>Senkrechte Linien: von Hand ausgelassen.</translation>
+    </message>
+    <message>
+        <source>as the header says</source>
+        <translation>wie in der Kopfzeile</translation>
     </message>
 </context>
 </TS>

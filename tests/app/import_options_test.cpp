@@ -55,6 +55,40 @@ TEST(ImportOptions, WhatCannotBeIsRefusedWithItsPlaceAndKeepsNothing)
     EXPECT_EQ(program.read("log.holdband"), before);
 }
 
+TEST(ImportOptions, TheZoneIsNamedAndAskedForWhereTheHeaderLeavesItOpen)
+{
+    const WorkedProgram program;
+    const std::string before = program.read("log.holdband");
+    program.write("l.csv", "Time (CST),Beer\n2026-03-08 00:00,20.5\n");
+    const Outcome asked = program.run({"import", "log.holdband", "l.csv"});
+    EXPECT_EQ(asked.status, 1);
+    EXPECT_TRUE(holds(asked.err, "l.csv, column Time (CST): ")) << asked.err;
+    EXPECT_TRUE(holds(asked.err, "--zone")) << asked.err;
+    EXPECT_TRUE(program.read("log.holdband") == before);
+    const Outcome told =
+        program.run({"import", "log.holdband", "l.csv", "--zone", "Asia/Shanghai"});
+    EXPECT_EQ(told.status, 0) << told.err;
+    EXPECT_TRUE(holds(told.out, "times read as Asia/Shanghai (as set")) << told.out;
+    program.write("m.csv", "\"Date Time, GMT-05:00\",Beer\n2026-03-09 00:00,20.5\n");
+    EXPECT_TRUE(holds(program.run({"import", "log.holdband", "m.csv"}).out,
+                      "times read as UTC−05:00 (said in the header \"Date Time, GMT-05:00\")"));
+}
+
+TEST(ImportOptions, LoadNamesTheZoneAndAsksForItByItsKey)
+{
+    const Program program;
+    program.write("worked.json", workedDescription());
+    program.write("worked.csv", workedLog());
+    const Outcome loaded = program.run({"load", "log.holdband", "worked.json"});
+    EXPECT_TRUE(holds(loaded.out, "times read as UTC (the description's zone)")) << loaded.out;
+    std::string log = workedLog();
+    program.write("worked.csv", "Time (EST)" + log.substr(log.find(',')));
+    const Outcome asked = program.run({"load", "other.holdband", "worked.json"});
+    EXPECT_EQ(asked.status, 1);
+    EXPECT_TRUE(holds(asked.err, "\"zone\": ")) << asked.err;
+    EXPECT_FALSE(holds(asked.err, "--zone")) << asked.err;
+}
+
 TEST(ImportOptions, ALongLogSaysTheUnitOfEachRow)
 {
     const WorkedProgram program;

@@ -227,6 +227,70 @@ TEST_F(CsvWishes, noZoneIsShifted)
     EXPECT_EQ(times().back(), "2026-03-07T16:00"); // the logbook's zone, UTC−7
 }
 
+TEST_F(CsvWishes, anOffsetInTheHeaderOfTheTimesIsRead)
+{
+    ASSERT_TRUE(import("\"Date Time, GMT-05:00\",Beer\n03/17/26 06:00:00 AM,20\n"));
+    ASSERT_TRUE(import("Time (UTC+1),Beer\n2026-03-18 06:00,20\n"));
+    ASSERT_TRUE(import("Day,Clock (GMT+01:00),Beer\n2026-03-19,06:00,20\n"));
+    ASSERT_TRUE(import("Time (UTC+05:30),Beer\n2026-03-20T06:00:00Z,20\n2026-03-20 12:00,21\n"));
+    EXPECT_EQ(times(), (Times{"2026-03-17T11:00", "2026-03-18T05:00", "2026-03-19T05:00",
+                              "2026-03-20T06:00", "2026-03-20T06:30"}));
+}
+
+TEST_F(CsvWishes, anAbbreviatedZoneInTheHeaderIsAskedAbout)
+{
+    const std::string text = "Time (EST),Beer\n2026-03-07 06:00,20\n";
+    const auto asked = import(text);
+    ASSERT_FALSE(asked);
+    EXPECT_EQ(asked.error().decision, Decision::zone);
+    EXPECT_THAT(asked.error().place, HasSubstr("column Time (EST)"));
+    EXPECT_THAT(asked.error().what, HasSubstr("EST"));
+    EXPECT_THAT(asked.error().remedy, HasSubstr("--zone"));
+    EXPECT_TRUE(times().empty());
+    ASSERT_TRUE(import("Time (EST),Beer\n2026-03-06T06:00:00Z,20\n")) << "each row says its own";
+    ColumnMap map = preview(text).map();
+    map.zone = "-05:00";
+    ASSERT_TRUE(importAs(text, map));
+    EXPECT_EQ(times(), (Times{"2026-03-06T06:00", "2026-03-07T11:00"}));
+    // Remembered, it answers for the next log of that shape.
+    intake::rememberMap(*m_logbook, preview(text), map);
+    const auto next =
+        intake::lookAtLog(*m_logbook, {write("Time (EST),Beer\n2026-03-08 06:00,20\n")});
+    ASSERT_TRUE(next && next->remembered);
+    ASSERT_TRUE(importAs("Time (EST),Beer\n2026-03-08 06:00,20\n", next->map));
+    EXPECT_EQ(times().back(), "2026-03-08T11:00");
+}
+
+TEST_F(CsvWishes, aZoneThatWasSetOutweighsTheHeader)
+{
+    const std::string text = "Time (GMT-05:00),Beer\n2026-03-07 06:00,20\n";
+    intake::ImportOptions options;
+    options.path = write(text);
+    options.zone = "America/Denver";
+    const auto report = intake::importLog(*m_logbook, options);
+    ASSERT_TRUE(report) << report.error().sentence();
+    EXPECT_EQ(times(), (Times{"2026-03-07T13:00"}));
+    EXPECT_EQ(intake::zoneSentence(*report), "times read as America/Denver (as set; the header "
+                                             "\"Time (GMT-05:00)\" says UTC−05:00)");
+}
+
+TEST_F(CsvWishes, theReportNamesTheZone)
+{
+    const auto said = [this](const std::string& text) {
+        const auto report = import(text, true);
+        return report ? intake::zoneSentence(*report) : report.error().sentence();
+    };
+    EXPECT_EQ(said("Time,Beer\n2026-03-07 06:00,20\n"),
+              "times read as America/Denver (the logbook's zone)");
+    EXPECT_EQ(said("\"Date Time, GMT-05:00\",Beer\n2026-03-07 06:00,20\n"),
+              "times read as UTC−05:00 (said in the header \"Date Time, GMT-05:00\")");
+    EXPECT_EQ(said("Time,Beer\n2026-03-07T06:00:00Z,20\n"),
+              "times need no zone: each says its offset or is Unix time");
+    EXPECT_EQ(said("Time,Beer\n2026-03-07T06:00:00Z,20\n2026-03-07 06:00,20\n"),
+              "times read as America/Denver (the logbook's zone), but for those that say their "
+              "own offset");
+}
+
 TEST_F(CsvWishes, hoursOfAClockChangeAreNamedAndNotInvented)
 {
     // 8 March 2026: 02:00–03:00 does not exist in Denver. 1 November: 01:00–02:00 exists twice.

@@ -1,5 +1,6 @@
 // Headers, units, and what a text is when it stands for a number.
 #include "core/intake/header.h"
+#include "core/intake/header_zone.h"
 #include "core/intake/units.h"
 #include "core/intake/values.h"
 
@@ -68,12 +69,58 @@ TEST(Header, whatNobodySaysFallsBack)
     EXPECT_EQ(chosen("Beer", {"Time", "Beer"}, 1), ReadingUnit::fahrenheit);
 }
 
+std::string zoneIn(std::string_view header)
+{
+    const HeaderZone said = headerZone({header});
+    return !said.unclear.empty() ? "? " + said.unclear : said.zone ? said.zone->name() : "";
+}
+
 TEST(Header, saysUtc)
 {
-    for (const char* text : {"Time (UTC)", "UTC", "time_utc", "Logged GMT", "Time [utc]"})
-        EXPECT_TRUE(saysUtc(text)) << text;
-    for (const char* text : {"Time", "Cutch", "Time (local)"})
-        EXPECT_FALSE(saysUtc(text)) << text;
+    for (const char* text : {"Time (UTC)", "UTC", "time_utc", "Logged GMT", "Time [utc]",
+                             "Time (Z)", "Time (UTC+0)", "Time +00:00", "Time UTC - 5 min mean"})
+        EXPECT_EQ(zoneIn(text), "UTC") << text;
+    for (const char* text : {"Time", "Cutch", "Time (local)", "Date/Time", "Log 2026-03-07",
+                             "Time-0700", "Est. time", "West cellar", "Ist", "met", "Time (C)"})
+        EXPECT_EQ(zoneIn(text), "") << text;
+}
+
+TEST(Header, saysAnOffset)
+{
+    const std::pair<const char*, const char*> cases[] = {
+        {"Date Time, GMT-05:00", "-05:00"},
+        {"UTC+1", "+01:00"},
+        {"GMT+01:00", "+01:00"},
+        {"Time (UTC+05:30)", "+05:30"},
+        {"Time (UTC-5)", "-05:00"},
+        {"logged_utc+0530", "+05:30"},
+        {"Time +01:00", "+01:00"},
+        {"Time (-0700)", "-07:00"},
+        {"Time (+2)", "+02:00"},
+        {"Time (UTC\xE2\x88\x92"
+         "03:00)",
+         "-03:00"},
+        {"Time EST (UTC-5)", "-05:00"},
+        {"gmt -5", "-05:00"},
+        {"Date/Time UTC+14", "+14:00"},
+        {"Time [America/Denver]", "America/Denver"},
+        {"Time (Etc/GMT+5)", "Etc/GMT+5"},
+    };
+    for (const auto& [text, zone] : cases)
+        EXPECT_EQ(zoneIn(text), zone) << text;
+    EXPECT_EQ(headerZone({"Date", "Time (UTC+1)"}).zone->name(), "+01:00");
+}
+
+TEST(Header, saysAZoneThatIsUnclear)
+{
+    const std::pair<const char*, const char*> cases[] = {
+        {"Time (EST)", "EST"}, {"Time, CST", "CST"},      {"time_pst", "pst"},
+        {"CET", "CET"},        {"Time [ist]", "ist"},     {"LOGGED IST", "IST"},
+        {"Zeit (MEZ)", "MEZ"}, {"Time UTC+25", "UTC+25"}, {"Time UTC -5min", "UTC -5"},
+    };
+    for (const auto& [text, word] : cases)
+        EXPECT_EQ(zoneIn(text), std::string("? ") + word) << text;
+    EXPECT_EQ(headerZone({"Date (UTC+1)", "Time (UTC+2)"}).unclear, "UTC+01:00, UTC+02:00");
 }
 
 TEST(Header, columnsAreFound)

@@ -263,6 +263,36 @@ TEST_F(ImportTest, AZoneThatDoesNotExistIsRefusedAndStaysTyped)
     EXPECT_TRUE(zone->hasFocus());
 }
 
+TEST_F(ImportTest, AnAbbreviatedZoneInTheHeaderIsAskedAboutAndTheZoneIsNamed)
+{
+    look("zoned.csv", "time (EST),Room (F)\n2026-03-12 12:07,62\n");
+    EXPECT_FALSE(page().canKeep());
+    EXPECT_TRUE(page().message().contains("choose the zone")) << said();
+    QComboBox* zone = view().choices()->zone();
+    EXPECT_TRUE(zone->hasFocus());
+    zone->lineEdit()->selectAll();
+    QTest::keyClicks(zone->lineEdit(), "-05:00");
+    QTest::keyClick(zone->lineEdit(), Qt::Key_Return);
+    wait();
+    ASSERT_TRUE(page().canKeep()) << said();
+    EXPECT_TRUE(page().message().contains("Times read as UTC−05:00 (as set)")) << said();
+    EXPECT_EQ(result(1, 0), "12 Mar 2026 11:07"); // Denver, UTC−6
+    page().keepButton()->click();
+    wait();
+    EXPECT_TRUE(page().message().contains("Times read as UTC−05:00 (as set)")) << said();
+}
+
+TEST_F(ImportTest, AnOffsetInTheHeaderIsTheZoneThatIsOffered)
+{
+    look("zoned.csv", "\"Date Time, GMT-05:00\",Room (F)\n2026-03-12 12:07,62\n");
+    ASSERT_TRUE(page().canKeep()) << said();
+    EXPECT_EQ(view().choices()->zone()->currentText(), "as the header says");
+    EXPECT_EQ(result(1, 0), "12 Mar 2026 11:07");
+    EXPECT_TRUE(page().message().contains("said in the header")) << said();
+    look("plain.csv", "time,Room (F)\n2026-03-12 11:00,62\n");
+    EXPECT_EQ(view().choices()->zone()->currentText(), "the logbook’s");
+}
+
 TEST_F(ImportTest, AColumnIsGivenItsMeaningAndUnit)
 {
     look("other.csv", "time,Probe 1\n2026-03-12T19:00:00Z,19\n2026-03-12T19:30:00Z,19.5\n");

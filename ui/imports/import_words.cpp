@@ -79,6 +79,13 @@ QString passedOver(const intake::ImportReport& report)
                : Words::tr(" Passed over, with all their rows: %1.").arg(shown(joined(names)));
 }
 
+/// Times that were read in another zone are off by hours, and look right.
+QString zoneRead(const intake::ImportReport& report)
+{
+    const QString zone = shown(intake::zoneSentence(report));
+    return zone.isEmpty() ? QString() : QLatin1Char(' ') + capitalised(zone) + QLatin1Char('.');
+}
+
 } // namespace
 
 QString stateSentence(const LogState& log)
@@ -93,13 +100,13 @@ QString stateSentence(const LogState& log)
     case LogStage::asking:
         return log.problem ? problemWords(*log.problem) : QString();
     case LogStage::ready:
-        return countsSentence(*log.report) + passedOver(*log.report);
+        return countsSentence(*log.report) + zoneRead(*log.report) + passedOver(*log.report);
     case LogStage::nothingNew:
         return Words::tr("%1 There is nothing new to keep.").arg(countsSentence(*log.report));
     case LogStage::kept:
         break;
     }
-    return Words::tr("Kept. %1").arg(countsSentence(*log.report));
+    return Words::tr("Kept. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report);
 }
 
 QString stateWord(const LogState& log)

@@ -1,5 +1,6 @@
 #include "ui/imports/log_choices.h"
 
+#include "core/intake/header_zone.h"
 #include "ui/imports/layout_choices.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
@@ -19,6 +20,20 @@ namespace {
 constexpr int patternIndex = 4; ///< of the date orders
 constexpr DateOrder orders[] = {DateOrder::yearMonthDay, DateOrder::monthDayYear,
                                 DateOrder::dayMonthYear};
+
+/// What the times are read in where nobody chooses a zone.
+QString zoneByItself(const LogState& log)
+{
+    std::vector<std::string_view> headers;
+    if (log.preview) {
+        for (const auto meaning : {intake::Meaning::time, intake::Meaning::clock}) {
+            const auto column = log.map.columnOf(meaning);
+            if (column && *column < log.preview->columns.size())
+                headers.emplace_back(log.preview->columns[*column].header);
+        }
+    }
+    return headerZone(headers).zone ? Words::tr("as the header says") : Words::tr("the logbook’s");
+}
 
 void setWhole(QComboBox* box, int index)
 {
@@ -120,6 +135,8 @@ void LogChoices::showLog(const LogState& log)
     const intake::ColumnMap& map = log.map;
     if (log.preview)
         m_layout->showLayout(*log.preview, map.layout);
+    if (!m_zone->lineEdit()->hasFocus() || !log.problem)
+        m_zone->setItemText(0, zoneByItself(log));
     if (!m_zone->lineEdit()->hasFocus() || !log.problem)
         m_zone->setCurrentText(map.zone ? shown(*map.zone) : m_zone->itemText(0));
     int order = 0;
