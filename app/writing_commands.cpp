@@ -281,9 +281,8 @@ int import(const Call& call)
             return fail(may.error());
         }
     }
-    auto logbook = options->dryRun
-                       ? store::LogbookFile::open(call.argument(0), store::Access::write)
-                       : openForWriting(call.argument(0));
+    auto logbook = options->dryRun ? store::LogbookFile::open(call.argument(0), store::Access::read)
+                                   : openForWriting(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
     auto imported = intake::importLog(**logbook, *options);

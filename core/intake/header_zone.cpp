@@ -56,7 +56,7 @@ constexpr std::array<std::string_view, 9> everydayWords{"cat", "ct", "eat", "et"
                                                         "met", "mt", "pt",  "west"};
 
 template <std::size_t Size>
-bool contains(const std::array<std::string_view, Size>& words, std::string_view word)
+bool isAmong(const std::array<std::string_view, Size>& words, std::string_view word)
 {
     return std::find(words.begin(), words.end(), word) != words.end();
 }
@@ -103,7 +103,7 @@ private:
             return takeUtc(from, end);
         if (word == "Z")
             m_zones.push_back(Zone::utc());
-        else if (contains(abbreviations, name) && isAbbreviation(from, end))
+        else if (isAmong(abbreviations, name) && isAbbreviation(from, end))
             m_unclear.emplace_back(word);
         return end;
     }
@@ -114,7 +114,7 @@ private:
         const bool capitals =
             std::none_of(word.begin(), word.end(), [](char c) { return c >= 'a' && c <= 'z'; });
         const bool bracketed = opensBracket(from) && closesBracket(end);
-        const bool last = from > 0 && end == m_text.size() && !contains(everydayWords, lower(word));
+        const bool last = from > 0 && end == m_text.size() && !isAmong(everydayWords, lower(word));
         return capitals || bracketed || last;
     }
 

@@ -3,6 +3,7 @@
 #include "core/intake/header_zone.h"
 #include "core/intake/keep_log.h"
 #include "core/intake/map_request.h"
+#include "core/intake/source_file.h"
 #include "core/store/equipment.h"
 #include "core/text/phrase.h"
 
@@ -94,26 +95,68 @@ std::string rejectsCsv(const ImportReport& report)
     return text;
 }
 
+namespace {
+
+/// The bytes are others than those that were looked at. Where they can't be read, what went wrong
+/// with them is said instead.
+bool hasChanged(const ImportOptions& options)
+{
+    auto source = SourceFile::open(options.path);
+    if (!options.lookedAt || options.text || !source)
+        return false;
+    for (;;) {
+        const auto piece = source->next();
+        if (!piece)
+            return false;
+        if (piece->size() < SourceFile::pieceSize)
+            return source->sha256() != *options.lookedAt;
+    }
+}
+
+ImportReport changedReport()
+{
+    ImportReport report;
+    report.fileChanged = true;
+    return report;
+}
+
+/// Inside a change of its own.
+Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
+                              const KeepOptions& keep, const Progress& progress)
+{
+    auto change = store::Change::begin(logbook, "imported " + file.fileName);
+    HOLDBAND_TRY(change);
+    auto report = keepLog(logbook, *change, std::move(file), keep);
+    HOLDBAND_TRY(report);
+    if (report->added() == 0)
+        return report;
+    if (progress && !progress(1.0)) // the last moment in which a cancel can be heard
+        return failure(importCancelled());
+    HOLDBAND_TRY(change->commit());
+    return report;
+}
+
+} // namespace
+
 Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOptions& options,
                                const Progress& progress)
 {
     auto request = requestFor(logbook, options);
     HOLDBAND_TRY(request);
     auto file = readLog(*request, hookFor(progress));
+    if (!file && hasChanged(options))
+        return changedReport();
     HOLDBAND_TRY(file);
-    auto change = store::Change::begin(logbook, "imported " + file->fileName);
-    HOLDBAND_TRY(change);
+    if (options.lookedAt && *options.lookedAt != file->sha256)
+        return changedReport();
     KeepOptions keep;
     keep.registerDrop = options.registerDrop;
     if (progress)
         keep.progress = [&](double share) {
             return progress(readingShare + (1.0 - readingShare) * share);
         };
-    auto report = keepLog(logbook, *change, std::move(*file), keep);
-    HOLDBAND_TRY(report);
-    if (!options.dryRun && report->added() > 0)
-        HOLDBAND_TRY(change->commit());
-    return report;
+    return options.dryRun ? compareLog(logbook, std::move(*file), keep)
+                          : storeLog(logbook, std::move(*file), keep, progress);
 }
 
 } // namespace holdband::intake

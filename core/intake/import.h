@@ -40,7 +40,9 @@ struct ImportOptions {
     std::optional<char> decimalSign = {};
     /// What happened wherever a register reads less than before; absent: that is refused.
     std::optional<MeterEvent> registerDrop = {};
-    bool dryRun = false;
+    /// Of a file that was looked at before: the digest of its bytes then. Others are not stored.
+    std::optional<std::string> lookedAt = {};
+    bool dryRun = false; ///< counts only: writes nothing, a logbook opened for reading serves
 };
 
 struct ImportedColumn {
@@ -84,6 +86,8 @@ struct ImportReport {
     ReportedRows rows;
     std::vector<ResultRow> firstRows;      ///< by line, at most mostResultRows
     std::optional<store::ImportId> import; ///< absent where nothing was new
+    /// The file is not the one that was looked at: nothing was stored, and all else here is empty.
+    bool fileChanged = false;
 
     std::int64_t added() const;
     std::int64_t alreadyThere() const;
@@ -98,7 +102,8 @@ std::string zoneSentence(const ImportReport& report);
 /// The rejected rows as CSV: line, column, text, reason.
 std::string rejectsCsv(const ImportReport& report);
 
-/// Called now and then with the share done (0 … 1); false cancels, and nothing is kept.
+/// Called now and then with the share done (0 … 1), and once more before the readings are stored
+/// for good; false cancels, and nothing is kept.
 using Progress = std::function<bool(double)>;
 
 /// Problem (data) as readLog gives it, an unknown sensor or meter in `columns` (near ones listed),

@@ -22,12 +22,18 @@ namespace {
 
 constexpr std::size_t conflictsListed = 20;
 
-/// Writes down what was found of one column.
+/// Where new readings go: an import inside a change.
+struct Destination {
+    const store::Change& change;
+    store::ImportId import;
+};
+
+/// Writes down what was found of one column, and stores what is new if there is a destination.
 class Keeper {
 public:
-    Keeper(const store::LogbookFile& logbook, const store::Change& change, Zone zone,
-           store::ImportId import, const KeepOptions& options, ImportReport& report)
-        : m_logbook(logbook), m_change(change), m_zone(std::move(zone)), m_import(import),
+    Keeper(const store::LogbookFile& logbook, const std::optional<Destination>& destination,
+           Zone zone, const KeepOptions& options, ImportReport& report)
+        : m_logbook(logbook), m_destination(destination), m_zone(std::move(zone)),
           m_options(options), m_report(report)
     {
     }
@@ -51,7 +57,9 @@ private:
     {
         store::SensorRows rows{column.name, column.header, column.unit,
                                &column.at,  &column.raw,   &column.line};
-        auto added = store::addReadings(m_change, m_import, rows);
+        auto added = m_destination
+                         ? store::addReadings(m_destination->change, m_destination->import, rows)
+                         : store::compareReadings(m_logbook, rows);
         HOLDBAND_TRY(added);
         ImportedColumn& counts = m_report.columns.back();
         counts.added = added->added;
@@ -123,8 +131,10 @@ private:
             return {};
         }
         reading.event = eventOf(reading, check);
-        HOLDBAND_TRY(store::addMeterReading(m_change, column.name, reading,
-                                            store::ReadingSource{m_import, column.line[i]}));
+        if (m_destination)
+            HOLDBAND_TRY(store::addMeterReading(
+                m_destination->change, column.name, reading,
+                store::ReadingSource{m_destination->import, column.line[i]}));
         meter.accept(reading);
         ++counts.added;
         listRow(m_report.rows.added, column, i);
@@ -203,9 +213,8 @@ private:
     }
 
     const store::LogbookFile& m_logbook;
-    const store::Change& m_change;
+    const std::optional<Destination>& m_destination;
     Zone m_zone;
-    store::ImportId m_import;
     const KeepOptions& m_options;
     ImportReport& m_report;
 };
@@ -269,31 +278,56 @@ wantedColumns(const store::LogbookFile& logbook,
     return wanted;
 }
 
-Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
-                             LogFile file, const KeepOptions& options)
+namespace {
+
+/// Every column, stored or compared only.
+Result<ImportReport> reportOn(const store::LogbookFile& logbook,
+                              const std::optional<Destination>& destination, LogFile file,
+                              const KeepOptions& options)
 {
     auto settings = store::readSettings(logbook);
     HOLDBAND_TRY(settings);
     auto zone = Zone::named(settings->zone);
     HOLDBAND_TRY(zone);
-    const store::ImportedFile source{file.fileName, file.sha256, file.rowsRead};
-    auto import = options.extend ? store::extendImport(change, *options.extend, source)
-                                 : store::addImport(change, source);
-    HOLDBAND_TRY(import);
     ImportReport report;
     report.file = std::move(file);
     const std::vector<LogColumn> columns = std::exchange(report.file.columns, {});
     report.firstRows = firstRows(columns, report.file.headerLine);
-    Keeper keeper(logbook, change, *zone, *import, options, report);
+    Keeper keeper(logbook, destination, *zone, options, report);
     for (std::size_t i = 0; i < columns.size(); ++i) {
         HOLDBAND_TRY(keeper.keep(columns[i]));
         if (options.progress &&
             !options.progress(static_cast<double>(i + 1) / static_cast<double>(columns.size())))
-            return dataProblem(Phrase::tr("the import was cancelled; nothing was kept"));
+            return failure(importCancelled());
     }
+    return report;
+}
+
+} // namespace
+
+Problem importCancelled()
+{
+    return {ProblemKind::data, Phrase::tr("the import was cancelled; nothing was kept"), {}, {}};
+}
+
+Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,
+                                const KeepOptions& options)
+{
+    return reportOn(logbook, std::nullopt, std::move(file), options);
+}
+
+Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
+                             LogFile file, const KeepOptions& options)
+{
+    const store::ImportedFile source{file.fileName, file.sha256, file.rowsRead};
+    auto import = options.extend ? store::extendImport(change, *options.extend, source)
+                                 : store::addImport(change, source);
+    HOLDBAND_TRY(import);
+    auto report = reportOn(logbook, Destination{change, *import}, std::move(file), options);
+    HOLDBAND_TRY(report);
     HOLDBAND_TRY(store::dropEmptyImport(change, *import));
-    if (report.added() > 0)
-        report.import = *import;
+    if (report->added() > 0)
+        report->import = *import;
     return report;
 }
 

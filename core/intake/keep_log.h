@@ -19,6 +19,13 @@ struct KeepOptions {
     Progress progress;
 };
 
+/// Why nothing was stored when a Progress said stop.
+Problem importCancelled();
+
+/// What keepLog would say of the file's columns; writes nothing, so that any connection serves.
+Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,
+                                const KeepOptions& options = {});
+
 /// Keeps the file's columns. `logbook` is the one that the change belongs to.
 /// Problem (data): a register reading that can't be taken, with its line; the progress said stop.
 Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,

@@ -16,6 +16,8 @@ namespace holdband::intake {
 struct PreviewRow {
     std::int64_t line = 1;
     std::vector<std::string> cells; ///< shortened where they are long
+
+    bool operator==(const PreviewRow&) const = default;
 };
 
 /// What one column is taken for, and why.

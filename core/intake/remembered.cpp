@@ -86,6 +86,13 @@ Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSour
     return looked;
 }
 
+Result<LookedLog> lookAtChangedLog(const store::LogbookFile& logbook, const LogSource& source,
+                                   const ColumnMap& chosen, const std::string& shape)
+{
+    auto looked = lookAtLogWith(logbook, source, chosen);
+    return looked && looked->preview.shape == shape ? looked : lookAtLog(logbook, source);
+}
+
 Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source)
 {
     return guessed(logbook, source, {});

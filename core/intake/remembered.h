@@ -27,6 +27,10 @@ Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& 
 /// The same with these choices in the place of what is remembered.
 Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSource& source,
                                 const ColumnMap& chosen);
+/// A file that changed after it was looked at: with what was chosen where its shape is the same as
+/// before, else as any other file.
+Result<LookedLog> lookAtChangedLog(const store::LogbookFile& logbook, const LogSource& source,
+                                   const ColumnMap& chosen, const std::string& shape);
 /// Guesses alone.
 Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source);
 

@@ -293,6 +293,17 @@ Result<AddedRows> addReadings(const Change& change, ImportId import, const Senso
     return found->counts;
 }
 
+Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& rows)
+{
+    auto sensor = idOf(logbook.database(), "sensors", "sensor", rows.sensor);
+    HOLDBAND_TRY(sensor);
+    if (rows.at->empty())
+        return AddedRows{};
+    auto found = compareWithStored(logbook.database(), *sensor, rows);
+    HOLDBAND_TRY(found);
+    return found->counts;
+}
+
 Done dropEmptyImport(const Change& change, ImportId import)
 {
     return execute(change.database(),

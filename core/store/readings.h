@@ -56,6 +56,9 @@ Result<ImportId> extendImport(const Change& change, ImportId import, const Impor
 /// Problem (data): unknown sensor.
 Result<AddedRows> addReadings(const Change& change, ImportId import, const SensorRows& rows);
 
+/// What addReadings would say of the rows; writes nothing.
+Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& rows);
+
 /// Removes the import's own record again where it added nothing.
 Done dropEmptyImport(const Change& change, ImportId import);
 

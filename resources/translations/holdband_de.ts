@@ -9504,5 +9504,17 @@ Ein Klick zeigt sie größer.</numerusform>
         <source>as the header says</source>
         <translation>wie in der Kopfzeile</translation>
     </message>
+    <message>
+        <source>The file changed after it was looked at; nothing was stored. Now: </source>
+        <translation>Die Datei hat sich geändert, seit sie angesehen wurde; nichts wurde gespeichert. Jetzt: </translation>
+    </message>
+    <message>
+        <source> It was stored before Cancel took effect; it can be withdrawn under Past imports.</source>
+        <translation> Gespeichert, bevor das Abbrechen wirkte; unter „Frühere Importe“ kann der Import zurückgenommen werden.</translation>
+    </message>
+    <message>
+        <source>Cancelling…</source>
+        <translation>Wird abgebrochen…</translation>
+    </message>
 </context>
 </TS>

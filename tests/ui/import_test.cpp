@@ -24,6 +24,7 @@
 #include <QTabBar>
 #include <QTableView>
 #include <QTest>
+#include <QThread>
 
 namespace holdband::ui::test {
 
@@ -191,6 +192,78 @@ TEST_F(ImportTest, CancelWhileKeepingLeavesNothing)
     const auto series =
         store::readSeries(*file(), "Room", {instantFromMs(0), instantFromMs(1'600'000'000'000)});
     EXPECT_TRUE(series && series->at.size() <= 1);
+}
+
+TEST_F(ImportTest, LookingMakesNoCopyAndLeavesTheFileAsItIs)
+{
+    const auto bytes = [this] {
+        QFile opened(m_logbook);
+        return opened.open(QIODevice::ReadOnly) ? opened.readAll() : QByteArray();
+    };
+    const QByteArray before = bytes();
+    look("more.csv", goodLog);
+    ASSERT_TRUE(page().canKeep()) << said();
+    EXPECT_TRUE(bytes() == before);
+    EXPECT_FALSE(QFile::exists(path("small backups")));
+    page().keepButton()->click();
+    wait();
+    EXPECT_TRUE(QFile::exists(path("small backups"))) << "storing is a change";
+}
+
+TEST_F(ImportTest, AFileThatChangedAfterItsPreviewIsShownAgainAndNotStored)
+{
+    const Instant before = lastOf("Cabinet beer");
+    look("more.csv", goodLog);
+    ASSERT_TRUE(page().canKeep()) << said();
+    write("more.csv", goodLog + "2026-03-12T20:30:00Z,66.6,open\n");
+    page().keepButton()->click();
+    wait();
+    EXPECT_EQ(lastOf("Cabinet beer"), before);
+    EXPECT_TRUE(page().message().contains("changed after it was looked at")) << said();
+    EXPECT_TRUE(page().message().contains("4 rows read, 3 readings new")) << said();
+    EXPECT_EQ(raw(4, 2), "66.6");
+    ASSERT_TRUE(page().canKeep());
+    page().keepButton()->click();
+    wait();
+    EXPECT_TRUE(page().message().startsWith("Kept.")) << said();
+    EXPECT_FALSE(page().message().contains("changed after")) << said();
+    EXPECT_EQ(toMs(lastOf("Cabinet beer")), 1773347400000); // 2026-03-12T20:30:00Z
+}
+
+TEST_F(ImportTest, AFileThatBecameAnotherAfterItsPreviewIsLookedAtAnew)
+{
+    look("more.csv", "time,Probe 1 (F)\n2026-03-12T19:00:00Z,66.2\n");
+    choose(view().heads()->box(1), "Cabinet beer");
+    ASSERT_TRUE(page().canKeep()) << said();
+    write("more.csv", "time,Probe 1 (F)\n2026-03-12T19:30:00Z,66.2\n");
+    page().keepButton()->click();
+    wait();
+    EXPECT_EQ(view().heads()->box(1)->currentText(), "Cabinet beer") << "the same columns";
+    EXPECT_TRUE(page().canKeep()) << said();
+    write("more.csv", "Lid;time;Room (F)\n1;2026-03-12T19:30:00Z;62\n");
+    page().keepButton()->click();
+    wait();
+    EXPECT_EQ(view().heads()->box(2)->currentText(), "Room");
+    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_TRUE(page().message().contains("changed after it was looked at")) << said();
+}
+
+TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
+{
+    const Instant before = lastOf("Cabinet beer");
+    look("more.csv", goodLog);
+    page().keepButton()->click();
+    // The window's thread hears nothing of it, but the worker is through.
+    for (int i = 0; i < 500 && lastOf("Cabinet beer") == before; ++i)
+        QThread::msleep(20);
+    ASSERT_GT(lastOf("Cabinet beer"), before);
+    page().cancel();
+    wait();
+    EXPECT_TRUE(page().message().startsWith("Kept.")) << said();
+    EXPECT_TRUE(page().message().contains("stored before Cancel took effect")) << said();
+    page().cancel(); // puts it away
+    wait();
+    EXPECT_EQ(page().past()->lines().size(), 2u);
 }
 
 TEST_F(ImportTest, AnOpenDateOrderIsAskedForAndTheFocusLeadsThere)

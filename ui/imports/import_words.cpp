@@ -86,6 +86,20 @@ QString zoneRead(const intake::ImportReport& report)
     return zone.isEmpty() ? QString() : QLatin1Char(' ') + capitalised(zone) + QLatin1Char('.');
 }
 
+QString changedSince(const LogState& log)
+{
+    return log.changedSince
+               ? Words::tr("The file changed after it was looked at; nothing was stored. Now: ")
+               : QString();
+}
+
+QString keptTooSoon(const LogState& log)
+{
+    return log.cancelledLate ? Words::tr(" It was stored before Cancel took effect; it can be "
+                                         "withdrawn under Past imports.")
+                             : QString();
+}
+
 } // namespace
 
 QString stateSentence(const LogState& log)
@@ -98,15 +112,18 @@ QString stateSentence(const LogState& log)
     case LogStage::keeping:
         return Words::tr("Keeping %1…").arg(log.name);
     case LogStage::asking:
-        return log.problem ? problemWords(*log.problem) : QString();
+        return log.problem ? changedSince(log) + problemWords(*log.problem) : QString();
     case LogStage::ready:
-        return countsSentence(*log.report) + zoneRead(*log.report) + passedOver(*log.report);
+        return changedSince(log) + countsSentence(*log.report) + zoneRead(*log.report) +
+               passedOver(*log.report);
     case LogStage::nothingNew:
-        return Words::tr("%1 There is nothing new to keep.").arg(countsSentence(*log.report));
+        return changedSince(log) +
+               Words::tr("%1 There is nothing new to keep.").arg(countsSentence(*log.report));
     case LogStage::kept:
         break;
     }
-    return Words::tr("Kept. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report);
+    return Words::tr("Kept. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report) +
+           keptTooSoon(log);
 }
 
 QString stateWord(const LogState& log)

@@ -216,7 +216,9 @@ void ImportsPage::cancel()
         m_queue->cancel();
     else
         m_queue->clear();
-    if (anyOpen)
+    if (m_queue->isBusy()) // being kept: it says itself whether it is
+        say(Words::tr("Cancelling…"), false);
+    else if (anyOpen)
         say(Words::tr("Nothing was kept."), false);
 }
 

@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <QPointer>
 #include <algorithm>
+#include <utility>
 
 namespace holdband::ui {
 
@@ -24,6 +25,20 @@ void keepWholeChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
     map.decimalSign = before.decimalSign ? before.decimalSign : map.decimalSign;
 }
 
+Problem stopped()
+{
+    return {ProblemKind::data,
+            Phrase::tr("it was stopped; nothing was kept of it"),
+            {},
+            Phrase::tr("change a choice, or choose the file again")};
+}
+
+void refuse(LogState& state, Problem problem)
+{
+    state.stage = LogStage::asking;
+    state.problem = std::move(problem);
+}
+
 } // namespace
 
 intake::ImportOptions LogState::options(bool dryRun) const
@@ -35,6 +50,8 @@ intake::ImportOptions LogState::options(bool dryRun) const
     if (preview)
         options.layout = preview->layout;
     options.registerDrop = registerDrop;
+    if (report && !source.text)
+        options.lookedAt = report->file.sha256;
     options.dryRun = dryRun;
     return options;
 }
@@ -89,13 +106,15 @@ void LogQueue::next()
 
 void LogQueue::preview(int index, Work work)
 {
-    const bool anew = work == Work::guess;
+    const LogState& state = log(index);
     m_session->ask<LookedLog>(
         this,
-        [source = log(index).source, wish = log(index).map.layout,
-         anew](const store::LogbookFile& file) {
-            return anew ? intake::lookAtLogAnew(file, source)
-                        : intake::lookAtLog(file, source, wish);
+        [source = state.source, map = state.map, work,
+         shape =
+             state.preview ? state.preview->shape : std::string()](const store::LogbookFile& file) {
+            return work == Work::guess   ? intake::lookAtLogAnew(file, source)
+                   : work == Work::again ? intake::lookAtChangedLog(file, source, map, shape)
+                                         : intake::lookAtLog(file, source, map.layout);
         },
         [this, index, work, generation = m_generation](Result<LookedLog> looked) {
             if (generation != m_generation)
@@ -134,7 +153,7 @@ void LogQueue::run(int index, bool dryRun)
         [options = log(index).options(dryRun), progress,
          preview = *log(index).preview](const store::LogbookFile& file) {
             auto report = intake::importLog(file, options, progress);
-            if (report && !options.dryRun) {
+            if (report && !options.dryRun && !report->fileChanged) {
                 intake::ColumnMap map = *options.map;
                 map.dateOrderFound = report->file.dateOrder;
                 intake::rememberMap(file, preview, map);
@@ -151,6 +170,14 @@ void LogQueue::takeReport(int index, Result<intake::ImportReport> report, bool d
 {
     m_running = false;
     LogState& state = log(index);
+    if (m_cancelling && (!report || report->fileChanged))
+        report = failure(stopped());
+    state.cancelledLate = std::exchange(m_cancelling, false) && report.has_value();
+    if (report && report->fileChanged) {
+        state.changedSince = true;
+        m_tasks.push_front({index, Work::again});
+        return next();
+    }
     if (report)
         state.report = std::make_shared<const intake::ImportReport>(std::move(*report));
     else
@@ -220,6 +247,7 @@ void LogQueue::keep(int index)
 {
     if (log(index).stage != LogStage::ready)
         return;
+    log(index).changedSince = false;
     enqueue(index, Work::keep);
     next();
 }
@@ -227,8 +255,10 @@ void LogQueue::keep(int index)
 void LogQueue::keepReady()
 {
     for (int i = 0; i < size(); ++i) {
-        if (log(i).stage == LogStage::ready)
+        if (log(i).stage == LogStage::ready) {
+            log(i).changedSince = false;
             enqueue(i, Work::keep);
+        }
     }
     next();
 }
@@ -244,18 +274,18 @@ void LogQueue::cancel()
 {
     if (m_cancelled)
         m_cancelled->store(true);
-    m_cancelled.reset();
-    ++m_generation;
-    m_running = false;
     m_tasks.clear();
+    m_cancelling = false;
     for (LogState& state : m_logs) {
-        if (state.isBusy() || state.stage == LogStage::waiting) {
-            state.stage = LogStage::asking;
-            state.problem = Problem{ProblemKind::data,
-                                    Phrase::tr("it was stopped; nothing was kept of it"),
-                                    {},
-                                    Phrase::tr("change a choice, or choose the file again")};
-        }
+        if (state.stage == LogStage::keeping)
+            m_cancelling = m_running;
+        else if (state.stage == LogStage::looking || state.stage == LogStage::waiting)
+            refuse(state, stopped());
+    }
+    if (!m_cancelling) { // nobody waits for the answer
+        m_cancelled.reset();
+        ++m_generation;
+        m_running = false;
     }
     Q_EMIT changed(-1);
 }
@@ -263,6 +293,8 @@ void LogQueue::cancel()
 void LogQueue::clear()
 {
     cancel();
+    ++m_generation;
+    m_running = m_cancelling = false;
     m_logs.clear();
     Q_EMIT changed(-1);
 }

@@ -36,7 +36,8 @@ public:
     void keepReady();
     int readyCount() const;
     bool isBusy() const { return m_running; }
-    /// Stops what runs and forgets what waits. What is not kept yet is not kept.
+    /// Stops what runs and forgets what waits. What is not kept yet is not kept; a log that is
+    /// being kept says itself, a little later, whether that came in time.
     void cancel();
     /// Empties the list.
     void clear();
@@ -54,6 +55,7 @@ private:
         preview,
         relayOut, ///< as `preview`, with the wished layout and what else was chosen for the file
         guess,    ///< without what is remembered
+        again,    ///< the file changed after it was looked at
         look,
         keep,
     };
@@ -77,7 +79,8 @@ private:
     std::vector<LogState> m_logs;
     std::deque<Task> m_tasks;
     bool m_running = false;
-    int m_generation = 0; ///< answers to what was cancelled are dropped
+    bool m_cancelling = false; ///< what is being kept was told to stop, and has not answered
+    int m_generation = 0;      ///< answers to what was cancelled are dropped
     std::shared_ptr<std::atomic<bool>> m_cancelled;
 };
 

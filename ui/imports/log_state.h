@@ -31,6 +31,8 @@ struct LogState {
     std::optional<MeterEvent> registerDrop;
     std::shared_ptr<const intake::ImportReport> report; ///< of the last look, or of the keeping
     std::optional<Problem> problem;
+    bool changedSince = false;  ///< it is another file than when it was looked at first
+    bool cancelledLate = false; ///< it was stored before Cancel took effect
 
     bool isBusy() const { return stage == LogStage::looking || stage == LogStage::keeping; }
     intake::ImportOptions options(bool dryRun) const;

@@ -117,7 +117,8 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
 {
     const bool other = m_log.source.path != log.source.path || m_log.source.text != log.source.text;
     const bool rows = other || !m_log.preview || m_raw->rowCount() == 0 ||
-                      (log.preview && log.preview->layout != m_log.preview->layout);
+                      (log.preview && (log.preview->layout != m_log.preview->layout ||
+                                       log.preview->rows != m_log.preview->rows));
     m_log = log;
     m_zone = zone;
     if (other)
