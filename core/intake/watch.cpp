@@ -65,24 +65,39 @@ std::shared_ptr<const std::string> freshText(const std::string& path, const File
 /// One watched path, looked at once.
 class WatchPoll {
 public:
-    WatchPoll(const store::LogbookFile& logbook, const store::Watch& watch, Zone zone)
-        : m_logbook(logbook), m_watch(watch), m_state(watchStateFrom(watch.state)),
-          m_today(isoDate(zone.localDate(logbook.now())))
+    WatchPoll(const store::LogbookFile& logbook, const store::Watch& watch, const Zone& zone,
+              WatchMemory& memory)
+        : m_logbook(logbook), m_watch(watch), m_memory(memory),
+          m_state(watchStateFrom(watch.state)), m_today(isoDate(zone.localDate(logbook.now())))
     {
         m_report.path = watch.path;
     }
 
     WatchReport run()
     {
-        for (const std::string& file : filesOf(m_watch.path)) {
-            const Done done = take(file);
-            if (!done)
-                m_report.problems.push_back(done.error().sentence());
-        }
+        for (const std::string& file : filesOf(m_watch.path))
+            lookAt(file);
         return std::move(m_report);
     }
 
 private:
+    /// A file that needs a person is not read again as long as nothing has changed.
+    void lookAt(const std::string& path)
+    {
+        const auto stamp = stampOf(path); // before reading: what is written meanwhile is seen then
+        if (const auto known = m_memory.problemOf(m_watch.id, path, stamp)) {
+            m_report.problems.push_back(*known);
+            return;
+        }
+        m_memory.forget(m_watch.id, path);
+        const Done done = take(path);
+        if (done)
+            return;
+        m_report.problems.push_back(done.error().sentence());
+        if (done.error().kind == ProblemKind::data)
+            m_memory.note(m_watch.id, path, stamp, m_report.problems.back());
+    }
+
     std::optional<FileSeen> seenOf(const std::string& name) const
     {
         for (const auto& [file, seen] : m_state) {
@@ -225,6 +240,7 @@ private:
 
     const store::LogbookFile& m_logbook;
     const store::Watch& m_watch;
+    WatchMemory& m_memory;
     WatchState m_state;
     std::string m_today;
     WatchReport m_report;
@@ -232,8 +248,9 @@ private:
 
 } // namespace
 
-Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook)
+Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook, WatchMemory& memory)
 {
+    HOLDBAND_TRY(memory.begin(logbook));
     auto watches = store::readWatches(logbook);
     HOLDBAND_TRY(watches);
     auto settings = store::readSettings(logbook);
@@ -242,7 +259,8 @@ Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook)
     HOLDBAND_TRY(zone);
     std::vector<WatchReport> reports;
     for (const store::Watch& watch : *watches)
-        reports.push_back(WatchPoll(logbook, watch, *zone).run());
+        reports.push_back(WatchPoll(logbook, watch, *zone, memory).run());
+    HOLDBAND_TRY(memory.end(logbook));
     return reports;
 }
 

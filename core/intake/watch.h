@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/intake/column_map.h"
+#include "core/intake/watch_memory.h"
 #include "core/store/ids.h"
 #include "core/store/logbook_file.h"
 #include "core/store/watches.h"
@@ -55,8 +56,10 @@ struct WatchReport {
 };
 
 /// Looks at all watched files, keeps what is new (each file in a change of its own that undo passes
-/// over; one import for each file and local day), and remembers how far it came.
-Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook);
+/// over; one import for each file and local day), and remembers how far it came. `memory`: of the
+/// looks before; what needs a person is said again from there.
+Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook,
+                                             WatchMemory& memory);
 
 /// How far the files of a watch were read, by file name; as text (JSON) and back.
 using WatchState = std::vector<std::pair<std::string, FileSeen>>;

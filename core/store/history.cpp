@@ -90,6 +90,13 @@ Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
                  });
 }
 
+Result<std::string> revisionOf(const LogbookFile& logbook)
+{
+    // What is remembered of logs is no act.
+    return logbook.database().text("SELECT (SELECT coalesce(max(id), 0) FROM acts) || '.' || "
+                                   "count(*) || '.' || coalesce(max(used_at), 0) FROM log_maps");
+}
+
 Result<std::vector<ActId>> readActIds(const LogbookFile& logbook)
 {
     return query(logbook.database(), "SELECT id FROM acts " + std::string(ofTheRecord),

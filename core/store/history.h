@@ -46,6 +46,8 @@ struct PastAct {
 Result<std::vector<PastAct>> readActs(const LogbookFile& logbook);
 /// The ids of the same acts, in the same order.
 Result<std::vector<ActId>> readActIds(const LogbookFile& logbook);
+/// Another text once the logbook was changed, or columns of logs were remembered.
+Result<std::string> revisionOf(const LogbookFile& logbook);
 /// Puts them before all acts of a logbook that is being made. They are there to be read: what they
 /// changed has no record here, so undo passes over them. Their ids, in their order: below 0.
 Result<std::vector<ActId>> addPastActs(const Change& change, const std::vector<PastAct>& acts);

@@ -41,9 +41,9 @@ protected:
         ASSERT_TRUE(store::addWatch(*change, what, ""));
         ASSERT_TRUE(change->commit());
     }
-    intake::WatchReport poll() const
+    intake::WatchReport poll()
     {
-        auto reports = intake::pollWatches(*m_logbook);
+        auto reports = intake::pollWatches(*m_logbook, m_memory);
         EXPECT_TRUE(reports) << reports.error().sentence();
         return reports && !reports->empty() ? reports->front() : intake::WatchReport{};
     }
@@ -56,6 +56,7 @@ protected:
     std::size_t imports() const { return store::listImports(*m_logbook)->size(); }
 
     std::unique_ptr<store::LogbookFile> m_logbook;
+    intake::WatchMemory m_memory;
 };
 
 TEST_F(WatchedFile, watchingIsTakenBackAndDoneAgainAlsoAfterItsFileWasRead)
@@ -109,6 +110,60 @@ TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
     EXPECT_NE(report.remarks.front().find("day first"), std::string::npos);
     EXPECT_EQ(store::lastReadingAt(*m_logbook, "Beer")->value(),
               *parseRfc3339("2026-11-10T09:00:00Z"));
+}
+
+/// Other bytes of the same length, at the same time by the clock of files: only who reads sees it.
+void rewriteUnseen(const std::string& file, const std::string& text)
+{
+    const auto time = std::filesystem::last_write_time(file);
+    ASSERT_EQ(std::filesystem::file_size(file), text.size());
+    std::ofstream(file, std::ios::binary | std::ios::in | std::ios::out) << text;
+    std::filesystem::last_write_time(file, time);
+}
+
+TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainOnlyWhenItChanged)
+{
+    write("Time,Beer\n03.04.2026 08:00,20\n");
+    const auto first = poll().problems;
+    ASSERT_EQ(first.size(), 1u);
+    rewriteUnseen(file(), "Time,Beer\n2026-04-03 08:00,20\n");
+    EXPECT_EQ(poll().problems, first) << "it is said as long as it holds";
+    EXPECT_EQ(poll().problems, first);
+    EXPECT_EQ(readings(), 0u) << "it was not read";
+    append("2026-04-03 09:00,20\n");
+    EXPECT_EQ(poll().added, 2);
+    EXPECT_TRUE(poll().problems.empty());
+}
+
+TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainWhenThePersonActed)
+{
+    write("Time,Beer\n03.04.2026 08:00,20\n");
+    ASSERT_EQ(poll().problems.size(), 1u);
+    rewriteUnseen(file(), "Time,Beer\n2026-04-03 08:00,20\n");
+    ASSERT_EQ(poll().problems.size(), 1u);
+    auto change = store::Change::begin(*m_logbook, "a new sensor");
+    ASSERT_TRUE(change);
+    Sensor sensor;
+    sensor.name = "Room";
+    ASSERT_TRUE(store::addSensor(*change, sensor));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(poll().added, 1);
+}
+
+TEST_F(WatchedFile, theRowsOfOtherWatchedFilesAreNoActOfAPerson)
+{
+    const std::string other = path("other.csv");
+    std::ofstream(other) << "Time,Beer\n2026-03-07 00:00,20\n";
+    watch(other);
+    write("Time,Beer\n03.04.2026 08:00,20\n");
+    ASSERT_EQ(poll().problems.size(), 1u);
+    EXPECT_EQ(readings(), 1u);
+    rewriteUnseen(file(), "Time,Beer\n2026-04-03 08:00,20\n");
+    std::ofstream(other, std::ios::app) << "2026-03-07 01:00,20\n";
+    EXPECT_EQ(poll().problems.size(), 1u);
+    EXPECT_EQ(readings(), 2u) << "of the other file";
+    EXPECT_EQ(poll().problems.size(), 1u);
+    EXPECT_EQ(readings(), 2u);
 }
 
 TEST_F(WatchedFile, newRowsComeByThemselvesIntoOneImport)
@@ -217,7 +272,7 @@ TEST_F(WatchedFile, aFolderIsReadFileByFile)
     std::ofstream(folder + "/b.csv") << "Time,Beer\n2026-03-09 00:00,20\n";
     std::ofstream(folder + "/notes.md") << "no log\n";
     watch(folder);
-    const auto reports = intake::pollWatches(*m_logbook);
+    const auto reports = intake::pollWatches(*m_logbook, m_memory);
     ASSERT_TRUE(reports);
     ASSERT_EQ(reports->size(), 2u);
     EXPECT_EQ(reports->back().added, 2);

@@ -89,7 +89,11 @@ void WatchCard::poll()
         return;
     m_polling = true;
     m_session->change<std::vector<intake::WatchReport>>(
-        this, intake::pollWatches, [this](Result<std::vector<intake::WatchReport>> reports) {
+        this,
+        [memory = m_memory](const store::LogbookFile& file) {
+            return intake::pollWatches(file, *memory);
+        },
+        [this](Result<std::vector<intake::WatchReport>> reports) {
             m_polling = false;
             if (!reports)
                 return Q_EMIT failed(sentence(reports.error()));

@@ -6,6 +6,7 @@
 #include "ui/tables/table_card.h"
 
 #include <QMap>
+#include <memory>
 #include <vector>
 
 class QPushButton;
@@ -45,6 +46,8 @@ private:
     QPushButton* m_remove;
     QTimer* m_timer;
     bool m_polling = false;
+    /// Used by the writing worker alone, where it may outlast this card.
+    std::shared_ptr<intake::WatchMemory> m_memory = std::make_shared<intake::WatchMemory>();
 };
 
 } // namespace holdband::ui
