@@ -111,7 +111,7 @@ TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
     for (const QStringList& row : rows)
         EXPECT_EQ(row.size(), 5);
     EXPECT_EQ(value(rows, "sentence", "", "verdict"), ui::shown(review->words.headline) + u'.');
-    EXPECT_EQ(value(rows, "Energy", "Where metered", "kWh"),
+    EXPECT_EQ(value(rows, "Energy", "Total metered", "kWh"),
               rawNumber(review->figures.energy.whole.kwh));
     EXPECT_EQ(value(rows, "Stages", "Primary", "inside").toDouble(),
               *review->figures.judged.asPlanned.totals.insideShare());

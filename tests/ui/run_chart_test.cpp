@@ -187,7 +187,7 @@ TEST(RunTables, StagesSaySettlingInsideAndWorst)
     EXPECT_EQ(stages.rows[0][2].text, "100.0 %");
     EXPECT_EQ(stages.rows[0][4].text, "–");
     const TableWords worked = stageTable(workedReview());
-    EXPECT_EQ(worked.rows[0][3].text, "+1.0");
+    EXPECT_EQ(worked.rows[0][3].text, "+1.00");
 }
 
 TEST(RunTables, ExcursionsSaySideLengthAndPeak)
@@ -196,9 +196,9 @@ TEST(RunTables, ExcursionsSaySideLengthAndPeak)
     ASSERT_EQ(excursions.rows.size(), 2u);
     EXPECT_EQ(excursions.rows[0][0].text, "▲");
     EXPECT_EQ(excursions.rows[0][2].text, "2 h");
-    EXPECT_EQ(excursions.rows[0][3].text, "+1.0 °C");
+    EXPECT_EQ(excursions.rows[0][3].text, "+1.00 °C");
     EXPECT_EQ(excursions.rows[1][0].text, "▼");
-    EXPECT_EQ(excursions.rows[1][3].text, "−0.5 °C");
+    EXPECT_EQ(excursions.rows[1][3].text, "−0.50 °C");
     const auto spans = excursionSpans(workedReview());
     ASSERT_EQ(spans.size(), 2u);
     EXPECT_EQ(spans[0], (Span{hour(1.5), hour(3.5)}));

@@ -126,8 +126,9 @@ TEST_F(SameFigures, OfEveryStage)
             const QStringList line = lineOf(text, shown(review.figures.judged.stages[i].label));
             ASSERT_EQ(line.size(), 10);
             const auto same = [&](const std::string& wanted, int inWindow, int inTables) {
-                if (inWindow >= 0)
+                if (inWindow >= 0) {
                     EXPECT_EQ(core(row[static_cast<std::size_t>(inWindow)].text), wanted);
+                }
                 EXPECT_EQ(core(cells[static_cast<std::size_t>(inTables)].text), wanted);
                 EXPECT_EQ(core(line[inTables]), wanted);
             };
@@ -145,8 +146,9 @@ TEST_F(SameFigures, OfEveryStage)
             EXPECT_DOUBLE_EQ(settledIn.toDouble() * msPerHour, figures.settledInMs.value_or(0.0));
             EXPECT_DOUBLE_EQ(stage[QStringLiteral("settling_h")].toDouble() * msPerHour,
                              figures.settlingMs);
-            if (figures.settled == analysis::Settled::arrived)
+            if (figures.settled == analysis::Settled::arrived) {
                 EXPECT_DOUBLE_EQ(cells[3].raw.toDouble(), settledIn.toDouble());
+            }
         }
     }
 }
@@ -185,9 +187,10 @@ TEST_F(SameFigures, OfEveryPartOfTheEnergy)
                 stages[static_cast<int>(i)].toObject()[QStringLiteral("kwh")].toDouble(),
                 stage.energy.kwh);
             if (review.figures.crash == i &&
-                stage.span.end == review.figures.energy.crash->span.end)
+                stage.span.end == review.figures.energy.crash->span.end) {
                 EXPECT_DOUBLE_EQ(stage.energy.kwh, review.figures.energy.crash->energy.kwh)
                     << "the crash's stage and the crash are one";
+            }
         }
     }
 }
