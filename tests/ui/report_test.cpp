@@ -456,8 +456,8 @@ TEST_F(ReportTest, ADecimalCommaIsForPeopleAndAPointForPrograms)
     const Document document = of({"Pale 1"});
     QLocale::setDefault(before);
     EXPECT_THAT(asHtml(document, ui::Scheme::light).toStdString(), HasSubstr(">2,40<"));
-    EXPECT_EQ(value(parsed(asCsv(document)), "Energy", "Where metered", "kWh"),
-              value(parsed(asCsv(of({"Pale 1"}))), "Energy", "Where metered", "kWh"));
+    EXPECT_EQ(value(parsed(asCsv(document)), "Energy", "Total metered", "kWh"),
+              value(parsed(asCsv(of({"Pale 1"}))), "Energy", "Total metered", "kWh"));
 }
 
 TEST_F(ReportTest, StoppedWritesNothing)
