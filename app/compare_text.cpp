@@ -25,8 +25,8 @@ std::string indented(const std::vector<std::string>& lines)
 
 std::string headText(const SideBySide& review)
 {
-    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.energySentence +
-                       "\n" + review.temperatureSentence + "\n";
+    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.headline + "\n" +
+                       review.belowHeadline + "\n";
     if (!review.ofSetups && review.alignment.stage)
         text += "Counted from " + review.alignment.words + ".\n";
     if (!review.alignment.scope.empty())

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <set>
 
 namespace holdband::analysis {
 
@@ -117,6 +118,18 @@ std::optional<WeatherPair> pairOf(const Span& span, const std::vector<SetupRun>&
 
 } // namespace
 
+namespace {
+
+std::size_t batchesIn(const std::vector<WeatherPair>& pairs)
+{
+    std::set<std::string> names;
+    for (const WeatherPair& pair : pairs)
+        names.insert(pair.of.begin(), pair.of.end());
+    return names.size();
+}
+
+} // namespace
+
 LiftModel liftModel(std::vector<WeatherPair> pairs)
 {
     LiftModel model;
@@ -136,6 +149,8 @@ LiftModel liftModel(std::vector<WeatherPair> pairs)
         model.cautions.push_back(ModelCaution::noLine);
     if (points.size() < pairsNeeded)
         model.cautions.push_back(ModelCaution::fewPairs);
+    if (batchesIn(model.pairs) < batchesNeeded)
+        model.cautions.push_back(ModelCaution::fewBatches);
     if (model.mostLift - model.leastLift < liftRangeNeeded)
         model.cautions.push_back(ModelCaution::narrowLift);
     const auto scatter = model.fit ? model.fit->cvRmse() : std::nullopt;

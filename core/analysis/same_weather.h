@@ -27,11 +27,13 @@ struct WeatherPair {
 enum class ModelCaution {
     noLine,     ///< fewer than 3 pairs, or all at one lift: there is nothing to draw
     fewPairs,   ///< fewer than 6
+    fewBatches, ///< fewer than 3 batches took part
     narrowLift, ///< a range of lift below 3 K
     scattered,  ///< CV(RMSE) over 30 %
 };
 
 inline constexpr std::size_t pairsNeeded = 6;
+inline constexpr std::size_t batchesNeeded = 3;
 inline constexpr double liftRangeNeeded = 3.0; ///< K
 inline constexpr double scatterAllowed = 0.30; ///< CV(RMSE), a fraction
 

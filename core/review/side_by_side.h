@@ -188,6 +188,10 @@ struct SideBySide {
     std::string setupA; ///< the setup itself, or the batch's
     std::string setupB;
     bool ofSetups = false;
+    /// The answer, which every surface begins with: of two setups that the same weather decides
+    /// between, that; else what was used.
+    std::string headline;
+    std::string belowHeadline; ///< the temperature, and what the headline leaves out
     std::string temperatureSentence;
     std::string energySentence;
     std::vector<analysis::Measure> measures;

@@ -151,6 +151,7 @@ void addModels(SideBySide& review, const SideReader& reader, SidePairs a, SidePa
     addWeather(review, reader.manner, std::move(a), std::move(b));
     addMoney(review, reader.manner, setupA, setupB, hasWindows(review.settings));
     addJudgement(review, reader.manner, setupA, setupB);
+    addHeadline(review);
 }
 
 } // namespace holdband::review

@@ -179,6 +179,19 @@ std::string temperatureSentenceOfSetups(const SideBySide& review, const SideMann
            typicalDeviation(review, manner);
 }
 
+void addHeadline(SideBySide& review)
+{
+    // Over several batches in different weather, the same weather is the fair answer.
+    if (!review.ofSetups || !review.weather.ahead) {
+        review.headline = review.energySentence;
+        review.belowHeadline = review.temperatureSentence;
+        return;
+    }
+    review.headline = review.weather.sentence;
+    review.belowHeadline = Phrase::tr("As brewed, each in its own weather: %1 %2")
+                               .with(review.energySentence, review.temperatureSentence);
+}
+
 void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& notes)
 {
     const bool missed = std::any_of(notes.begin(), notes.end(), [](const auto& note) {

@@ -25,6 +25,9 @@ std::string temperatureSentenceOfBatches(const SideBySide& review, const SideMan
 std::string temperatureSentenceOfSetups(const SideBySide& review, const SideManner& manner);
 
 /// Why nobody is ahead, and what was cut off an interval: into each line's remark.
+/// The headline and what is below it, when all sentences are there.
+void addHeadline(SideBySide& review);
+
 void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& notes);
 
 } // namespace holdband::review

@@ -97,6 +97,9 @@ std::string cautionText(const ModelWords& side, ModelCaution caution, const Side
     case ModelCaution::fewPairs:
         return Phrase::tr("%1: only %2 can be used, and %3 are needed, so this decides nothing")
             .with(side.side, timesText(model.pairs.size()), std::to_string(analysis::pairsNeeded));
+    case ModelCaution::fewBatches:
+        return Phrase::tr("%1: fewer than %2 took part, so this decides nothing")
+            .with(side.side, batchCount(analysis::batchesNeeded));
     case ModelCaution::narrowLift:
         return Phrase::tr("%1: the weather hardly changed (%2 of %3 needed), so this decides "
                           "nothing")

@@ -182,12 +182,12 @@ Result<Document> pairDocument(const SideBySide& pair, const PairBases& bases, co
     document.title = ui::Words::tr("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.subtitle =
         ui::Words::tr("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
-    document.headline = ui::shown(pair.energySentence);
+    document.headline = ui::shown(pair.headline);
     document.footer = footerOf(origin, *zone);
     document.us = pair.settings.units == UnitSystem::us;
     document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("energy")});
     document.add(
-        Paragraph{ui::shown(pair.temperatureSentence), Tone::plain, ui::Words::tr("temperature")});
+        Paragraph{ui::shown(pair.belowHeadline), Tone::plain, ui::Words::tr("temperature")});
     if (!pair.ofSetups)
         document.add(Paragraph{ui::Words::tr("Counted from %1; energy over the %2 h that are "
                                              "metered in both.")

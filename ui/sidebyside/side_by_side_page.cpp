@@ -205,19 +205,12 @@ void SideBySidePage::fill(const review::SideBySide& comparison)
     Q_EMIT comparisonShown();
 }
 
-/// Over several batches in different weather, the same weather is the fair answer and stands first.
 void SideBySidePage::sayHeadline(const review::SideBySide& comparison)
 {
     m_energyWords = shown(comparison.energySentence);
     m_temperatureWords = shown(comparison.temperatureSentence);
-    QString first = m_energyWords;
-    QString second = m_temperatureWords;
-    if (comparison.ofSetups && comparison.weather.ahead) {
-        first = sentences({comparison.weather.sentence})[0];
-        // What was used says something else, since the weather differed.
-        second = Words::tr("As brewed, each in its own weather: %1 %2")
-                     .arg(afterColon(m_energyWords), m_temperatureWords);
-    }
+    const QString first = shown(comparison.headline);
+    const QString second = shown(comparison.belowHeadline);
     m_energy->setText(keptTogether(first));
     m_energy->setAccessibleName(first);
     m_temperature->setText(keptTogether(second));
