@@ -149,7 +149,7 @@ LiftModel liftModel(std::vector<WeatherPair> pairs)
         model.cautions.push_back(ModelCaution::noLine);
     if (points.size() < pairsNeeded)
         model.cautions.push_back(ModelCaution::fewPairs);
-    if (batchesIn(model.pairs) < batchesNeeded)
+    if (model.fit && batchesIn(model.pairs) < batchesNeeded)
         model.cautions.push_back(ModelCaution::fewBatches);
     if (model.mostLift - model.leastLift < liftRangeNeeded)
         model.cautions.push_back(ModelCaution::narrowLift);

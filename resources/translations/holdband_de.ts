@@ -4504,6 +4504,14 @@
         <source>said in the header &quot;%1&quot;</source>
         <translation>steht in der Kopfzeile „%1“</translation>
     </message>
+    <message>
+        <source>As brewed, each in its own weather: %1 %2</source>
+        <translation>Wie gebraut, jeder in seinem eigenen Wetter: %1 %2</translation>
+    </message>
+    <message>
+        <source>%1: fewer than %2 took part, so this decides nothing</source>
+        <translation>%1: Weniger als %2 waren dabei, also entscheidet das nichts</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -8821,10 +8829,6 @@
     <message>
         <source>A %1 · B %2</source>
         <translation>A %1 · B %2</translation>
-    </message>
-    <message>
-        <source>As brewed, each in its own weather: %1 %2</source>
-        <translation>Wie gebraut, jeder in seinem Wetter: %1 %2</translation>
     </message>
     <message>
         <source>In brackets: the least and the most that the figure can be.</source>

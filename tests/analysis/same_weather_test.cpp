@@ -174,13 +174,15 @@ WeatherPair point(double from, double lift, double watts, double length = 12)
     return {hours(from, from + length), lift, watts, {"A"}};
 }
 
-/// 10 W and 2 W for each K, with steps of ± `off` W off the line.
-std::vector<WeatherPair> line(int count, double leastLift, double step, double off = 1.0)
+/// 10 W and 2 W for each K, with steps of ± `off` W off the line, of so many batches in turn.
+std::vector<WeatherPair> line(int count, double leastLift, double step, double off = 1.0,
+                              int batches = 3)
 {
     std::vector<WeatherPair> pairs;
     for (int i = 0; i < count; ++i) {
         const double lift = leastLift + step * i;
         pairs.push_back(point(12.0 * i, lift, 10.0 + 2.0 * lift + (i % 2 == 0 ? off : -off)));
+        pairs.back().of = {"A" + std::to_string(i % batches)};
     }
     return pairs;
 }
@@ -198,6 +200,9 @@ TEST(LiftModel, HasItsCautions)
     EXPECT_THAT(liftModel(line(5, 4.0, 1.0)).cautions, ElementsAre(ModelCaution::fewPairs));
     EXPECT_THAT(liftModel(line(6, 4.0, 0.59)).cautions, ElementsAre(ModelCaution::narrowLift));
     EXPECT_THAT(liftModel(line(6, 4.0, 0.6, 30.0)).cautions, ElementsAre(ModelCaution::scattered));
+    EXPECT_THAT(liftModel(line(8, 4.0, 1.0, 1.0, 2)).cautions,
+                ElementsAre(ModelCaution::fewBatches))
+        << "it takes three (method, section 5)";
     EXPECT_THAT(liftModel(line(2, 4.0, 5.0)).cautions,
                 ElementsAre(ModelCaution::noLine, ModelCaution::fewPairs));
     EXPECT_THAT(liftModel({}).cautions, ElementsAre(ModelCaution::noLine, ModelCaution::fewPairs,

@@ -177,6 +177,37 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
                 HasSubstr("Loop was only seen with the room 12.0 – 18.5 °F warmer than the beer"));
 }
 
+TEST(SetupsSideBySide, TheAnswerIsTheSameWeathersWhereThatDecides)
+{
+    const SideBySide review = reviewOfGarage(Garage{});
+    ASSERT_TRUE(review.weather.ahead);
+    EXPECT_EQ(review.headline, review.weather.sentence);
+    EXPECT_EQ(review.belowHeadline, "As brewed, each in its own weather: " + review.energySentence +
+                                        " " + review.temperatureSentence);
+}
+
+TEST(SetupsSideBySide, TwoBatchesASideDecideNothingAnywhere)
+{
+    Garage garage;
+    garage.batches = 2;
+    const SideBySide review = reviewOfGarage(garage);
+    EXPECT_FALSE(review.weather.ahead);
+    EXPECT_THAT(review.weather.sentence, Not(HasSubstr("needs less")));
+    EXPECT_EQ(review.headline, review.energySentence);
+    EXPECT_THAT(review.headline, HasSubstr("from too few batches to say how sure"));
+    EXPECT_EQ(review.belowHeadline, review.temperatureSentence);
+    for (const analysis::Measure& measure : review.measures) {
+        if (measure.rule.id == analysis::MeasureId::energy) {
+            EXPECT_FALSE(measure.ahead);
+        }
+    }
+    for (const review::CriterionWords& criterion : review.judgement.criteria) {
+        if (criterion.name == "energy" && criterion.scores) {
+            EXPECT_EQ(criterion.scores->a, criterion.scores->b) << criterion.how;
+        }
+    }
+}
+
 TEST(SetupsSideBySide, CautionsDecideNothing)
 {
     Garage garage;
@@ -190,6 +221,7 @@ TEST(SetupsSideBySide, CautionsDecideNothing)
     EXPECT_THAT(review.weather.a.cautions,
                 ElementsAre("Loop: only 4 times between readings can be used, and 6 are needed, so "
                             "this decides nothing",
+                            "Loop: fewer than 3 batches took part, so this decides nothing",
                             "Loop: the weather hardly changed (2.2 °C of 3 °C needed), so this "
                             "decides nothing"));
     EXPECT_THAT(review.money.scenarios.size(), 1u) << "no total for the same weather";
