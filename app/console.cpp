@@ -1,6 +1,7 @@
 #include "app/console.h"
 
 #include "core/text/near.h"
+#include "core/text/visible.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -9,17 +10,18 @@ namespace holdband::app {
 
 void print(const std::string& text)
 {
-    std::fwrite(text.data(), 1, text.size(), stdout);
+    const std::string plain = visible(text, LineEnds::stay);
+    std::fwrite(plain.data(), 1, plain.size(), stdout);
 }
 
 void printLine(const std::string& line)
 {
-    print(line + "\n");
+    print(visible(line, LineEnds::escaped) + "\n");
 }
 
 void report(const std::string& line)
 {
-    const std::string text = line + "\n";
+    const std::string text = visible(line, LineEnds::escaped) + "\n";
     std::fwrite(text.data(), 1, text.size(), stderr);
 }
 

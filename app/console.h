@@ -21,7 +21,8 @@ enum ExitStatus {
     exitFile = 3, ///< a file can't be read or written, is damaged, foreign or locked
 };
 
-void print(const std::string& text);     ///< to standard output, as it is
+// What files and names hold is shown here and never obeyed by the terminal (core/text/visible.h).
+void print(const std::string& text);     ///< to standard output; its lines stay
 void printLine(const std::string& line); ///< to standard output
 void report(const std::string& line);    ///< to standard error
 /// Prints the problem and gives the exit status that belongs to it.

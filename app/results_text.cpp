@@ -9,6 +9,7 @@
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
+#include "core/text/visible.h"
 
 #include <algorithm>
 #include <cmath>
@@ -174,6 +175,12 @@ std::string weatherLine(const RunReview& review)
     return line + "\n";
 }
 
+/// What stems from a file, which may hold line ends.
+std::string oneLine(const std::string& text)
+{
+    return visible(text, LineEnds::escaped);
+}
+
 std::string countLine(std::int64_t count, const std::string& one, const std::string& more)
 {
     return std::to_string(count) + " " + (count == 1 ? one : more);
@@ -211,7 +218,7 @@ std::string batchesText(const review::BatchList& list)
 
 std::string importText(const intake::ImportReport& report, bool dryRun)
 {
-    std::string text = report.file.fileName + ": " +
+    std::string text = oneLine(report.file.fileName) + ": " +
                        countLine(report.file.rowsRead, "row", "rows") + " read; " +
                        countLine(report.added(), "reading", "readings") + " new, " +
                        std::to_string(report.alreadyThere()) + " already there, " +
@@ -219,16 +226,16 @@ std::string importText(const intake::ImportReport& report, bool dryRun)
                        std::to_string(report.file.rejectedTotal) + " rejected" +
                        (dryRun ? " (dry run: nothing was kept).\n" : ".\n");
     for (const intake::ImportedColumn& column : report.columns)
-        text += "  " + column.name + ": column \"" + column.header + "\", " +
+        text += "  " + column.name + ": column \"" + oneLine(column.header) + "\", " +
                 countLine(column.added, "reading", "readings") + " new (" + column.unitReason +
                 ")\n";
     if (!report.file.timeReason.empty())
-        text +=
-            "  time: column \"" + report.file.timeHeader + "\" (" + report.file.timeReason + ")\n";
+        text += "  time: column \"" + oneLine(report.file.timeHeader) + "\" (" +
+                oneLine(report.file.timeReason) + ")\n";
     if (const std::string zone = intake::zoneSentence(report); !zone.empty())
-        text += "  " + zone + "\n";
+        text += "  " + oneLine(zone) + "\n";
     for (const std::string& conflict : report.conflicts)
-        text += "  conflict, " + conflict + "\n";
+        text += "  conflict, " + oneLine(conflict) + "\n";
     const auto unlisted = report.conflicting() - static_cast<std::int64_t>(report.conflicts.size());
     if (unlisted > 0)
         text += "  and " + std::to_string(unlisted) + " more conflicting\n";
@@ -236,8 +243,8 @@ std::string importText(const intake::ImportReport& report, bool dryRun)
     for (std::size_t i = 0; i < shown; ++i) {
         const RejectedRow& row = report.file.rejected[i];
         text += "  rejected, line " + std::to_string(row.line) +
-                (row.column.empty() ? "" : ", column \"" + row.column + "\"") + ": \"" + row.text +
-                "\": " + row.reason + "\n";
+                (row.column.empty() ? "" : ", column \"" + oneLine(row.column) + "\"") + ": \"" +
+                row.text + "\": " + row.reason + "\n";
     }
     const std::int64_t more = report.file.rejectedTotal - static_cast<std::int64_t>(shown);
     if (more > 0)

@@ -1,5 +1,7 @@
 #include "app/table.h"
 
+#include "core/text/visible.h"
+
 #include <algorithm>
 
 namespace holdband::app {
@@ -23,6 +25,8 @@ Table::Table(std::vector<std::string> headers, bool wordsLast) : m_wordsLast(wor
 
 void Table::add(std::vector<std::string> cells)
 {
+    for (std::string& cell : cells) // before its width is measured
+        cell = visible(cell, LineEnds::escaped);
     m_rows.push_back(std::move(cells));
 }
 

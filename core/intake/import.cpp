@@ -4,7 +4,9 @@
 #include "core/intake/keep_log.h"
 #include "core/intake/map_request.h"
 #include "core/intake/source_file.h"
+#include "core/intake/values.h"
 #include "core/store/equipment.h"
+#include "core/text/csv_cell.h"
 #include "core/text/phrase.h"
 
 #include <numeric>
@@ -70,18 +72,10 @@ std::string zoneSentence(const ImportReport& report)
 
 namespace {
 
-/// As CSV wants it: in quotes where it has to be.
-std::string quoted(const std::string& text)
+/// A cell of the file as somebody may open it in a spreadsheet. Numbers stay numbers.
+std::string rejectedCell(const std::string& text)
 {
-    if (text.find_first_of(",\"\r\n") == std::string::npos)
-        return text;
-    std::string result = "\"";
-    for (const char c : text) {
-        if (c == '"')
-            result += '"';
-        result += c;
-    }
-    return result + '"';
+    return csvQuoted(isNumber(text) ? text : withoutFormula(text));
 }
 
 } // namespace
@@ -90,8 +84,8 @@ std::string rejectsCsv(const ImportReport& report)
 {
     std::string text = "line,column,text,reason\n";
     for (const RejectedRow& row : report.file.rejected)
-        text += std::to_string(row.line) + "," + quoted(row.column) + "," + quoted(row.text) + "," +
-                quoted(row.reason) + "\n";
+        text += std::to_string(row.line) + "," + rejectedCell(row.column) + "," +
+                rejectedCell(row.text) + "," + rejectedCell(row.reason) + "\n";
     return text;
 }
 

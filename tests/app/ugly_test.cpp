@@ -302,6 +302,65 @@ TEST(UglyCsv, ALogOfWhichEveryRowIsRejectedIsAFailure)
     EXPECT_EQ(program.read("log.holdband"), before);
 }
 
+/// Control characters but the line's end, C1 ones, and marks that turn the direction of text.
+bool isTame(const std::string& text)
+{
+    for (const char c : text) {
+        if ((static_cast<unsigned char>(c) < ' ' && c != '\n') || c == '\x7f')
+            return false;
+    }
+    for (const char* mark : {"\u009b", "\u0085", "\u202e", "\u2066", "\u200f", "\u2028"})
+        if (holds(text, mark))
+            return false;
+    return true;
+}
+
+TEST(UglyCsv, EscapeSequencesOfAFileAreShownAndNotObeyed)
+{
+    const WorkedProgram program;
+    program.write("e\x1b[2J.csv", "Time,Beer,\x1b]0;title\a,\u202eabc\n"
+                                  "2026-03-08 00:00,20.5,1,1\n"
+                                  "2026-03-08 01:00,\x1b[31mred\u009b1m,1,1\n"
+                                  "2026-03-08 02:00\x1b[0m,20.5,1,1\n");
+    const Outcome outcome = program.run({"import", "log.holdband", "e\x1b[2J.csv"});
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    EXPECT_TRUE(isTame(outcome.out)) << outcome.out;
+    EXPECT_TRUE(isTame(outcome.err)) << outcome.err;
+    EXPECT_TRUE(holds(outcome.out, "e\\x1b[2J.csv: 3 rows read")) << outcome.out;
+    EXPECT_TRUE(holds(outcome.err, "\"\\x1b]0;title\\x07\"")) << outcome.err;
+    EXPECT_TRUE(holds(outcome.err, "\\u202eabc")) << outcome.err;
+    program.write("l.csv", "Time,\"Beer\n  rejected, line 9\"\n2026-03-09 00:00,20.5\n");
+    const Outcome lines = program.run(
+        {"import", "log.holdband", "l.csv", "--column", "Beer=Beer\n  rejected, line 9"});
+    EXPECT_FALSE(holds(lines.out, "\n  rejected")) << lines.out << lines.err;
+    const Outcome binary = program.run({"import", "log.holdband", "no\x1b[1mfile\nholdband: ok"});
+    EXPECT_EQ(binary.status, 3);
+    EXPECT_TRUE(isTame(binary.err)) << binary.err;
+    EXPECT_TRUE(holds(binary.err, "no\\x1b[1mfile\\nholdband: ok")) << binary.err;
+}
+
+TEST(UglyNames, AreShownInTextAndStayThemselvesInJson)
+{
+    const Program program;
+    program.write("worked.csv", workedLog());
+    std::string description = workedDescription();
+    const std::string plain = "\"name\": \"Worked\"";
+    description.replace(description.find(plain), plain.size(), "\"name\": \"W\\u009b31m\\u202e\"");
+    program.write("worked.json", description);
+    const Outcome loaded = program.run({"load", "log.holdband", "worked.json"});
+    ASSERT_EQ(loaded.status, 0) << loaded.err;
+    const std::string name = "W\u009b31m\u202e";
+    const Outcome text = program.run({"batches", "log.holdband"});
+    EXPECT_TRUE(isTame(text.out)) << text.out;
+    EXPECT_TRUE(holds(text.out, "W\\u009b31m\\u202e")) << text.out;
+    const Outcome json = program.run({"batches", "log.holdband", "--json"});
+    EXPECT_TRUE(isTame(json.out)) << json.out;
+    EXPECT_EQ(json.json().at(0).at("name"), name);
+    const Outcome verdict = program.run({"verdict", "log.holdband", name, "--json"});
+    EXPECT_EQ(verdict.json().at("batch"), name) << verdict.err;
+    EXPECT_TRUE(isTame(program.run({"verdict", "log.holdband", name + "x"}).err));
+}
+
 TEST(UglyCalls, WithoutADisplayTheWindowSaysSo)
 {
     const WorkedProgram program;

@@ -217,6 +217,19 @@ TEST_F(CsvWishes, rejectedRowsHaveLinesAndGoIntoAFile)
     EXPECT_EQ(*exchange::readWholeFile(path("rejects.csv"), 1'000), csv);
 }
 
+TEST_F(CsvWishes, rejectedFormulasAreHarmlessAndNumbersStayNumbers)
+{
+    const auto report = import("Time,Beer\n2026-03-07 06:00,=HYPERLINK(1)\n2026-03-07 07:00,-127\n"
+                               "2026-03-07 08:00,@SUM(A1)\n2026-03-07 09:00,+1+2\n"
+                               "2026-03-07 10:00,-2+3\n2026-03-07 11:00,+999.5\n"
+                               "2026-03-07 12:00,20\n");
+    ASSERT_TRUE(report) << report.error().sentence();
+    const std::string csv = intake::rejectsCsv(*report);
+    for (const char* line : {"2,Beer,'=HYPERLINK(1),", "3,Beer,-127,", "4,Beer,'@SUM(A1),",
+                             "5,Beer,'+1+2,", "6,Beer,'-2+3,", "7,Beer,+999.5,"})
+        EXPECT_THAT(csv, HasSubstr(line));
+}
+
 TEST_F(CsvWishes, noZoneIsShifted)
 {
     ASSERT_TRUE(import("Time,Beer\n2026-03-07T06:00:00Z,20\n2026-03-07T06:00:00-02:00,21\n"));

@@ -1,5 +1,6 @@
 #include "ui/report/csv_renderer.h"
 
+#include "core/text/csv_cell.h"
 #include "core/text/numbers.h"
 #include "ui/words/words.h"
 
@@ -14,8 +15,7 @@ bool isNumber(const QString& text)
 
 QString harmless(const QString& text)
 {
-    static const QString starts = QStringLiteral("=+-@\t\r");
-    return !text.isEmpty() && starts.contains(text[0]) ? u'\'' + text : text;
+    return ui::shown(withoutFormula(ui::core(text)));
 }
 
 QString quoted(QString text)

@@ -1,0 +1,16 @@
+// One cell of a CSV that people open in a spreadsheet.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace holdband {
+
+/// With an apostrophe before it where a spreadsheet would take the text for a formula (it begins
+/// with = + - @, a tab or a carriage return). Not for cells that are numbers, such as -12.5.
+std::string withoutFormula(std::string_view text);
+
+/// In quotes where CSV asks for them.
+std::string csvQuoted(std::string_view text);
+
+} // namespace holdband
