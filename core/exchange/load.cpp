@@ -57,8 +57,15 @@ Problem forDescription(Problem problem, const std::string& place)
                        "with --unit");
         return problem;
     }
+    if (problem.remedy.find("--pattern") != std::string::npos) {
+        problem.remedy =
+            Phrase::tr("take the file out of the description and import it with --time and "
+                       "--pattern, or name another column of times in %1")
+                .with(place);
+        return problem;
+    }
     for (const auto& [option, key] : {std::pair("--time \"COLUMN\"", "\"time\": \"COLUMN\""),
-                                      {"--time \"DATE", "\"time\": \"DATE"},
+                                      {"--time \"", "\"time\": \""},
                                       {"--column \"SENSOR=COLUMN\"", "\"columns\""},
                                       {"--unit f", "\"unit\": \"f\""},
                                       {"--unit c", "\"unit\": \"c\""},

@@ -7,6 +7,7 @@
 #include "core/text/near.h"
 #include "core/text/phrase.h"
 #include "core/text/trimmed.h"
+#include "core/text/visible.h"
 
 #include <algorithm>
 #include <array>
@@ -166,6 +167,129 @@ std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& requ
     return timeless;
 }
 
+/// A cell as a sentence shows it.
+std::string cellText(std::string_view text)
+{
+    constexpr std::size_t most = 60;
+    const std::string plain = visible(text, LineEnds::escaped);
+    std::size_t end = std::min(most, plain.size());
+    while (end < plain.size() && end > 0 && (static_cast<unsigned char>(plain[end]) & 0xC0) == 0x80)
+        --end; // not inside a character
+    return end < plain.size() ? plain.substr(0, end) + "…" : plain;
+}
+
+std::string cellPlace(std::int64_t line, const std::string& header)
+{
+    return linePlace(line) + ", " + columnPlace(header);
+}
+
+/// There are times below that row, but what stands beside them is no number: the times are not what
+/// has to be asked about.
+std::optional<Problem> valuesUnread(const Rows& rows, std::size_t header)
+{
+    const auto time = timeWithoutData(rows, header);
+    const std::vector<std::string> names = headerNames(rows[header]);
+    if (!time || names.size() < 2 || time->first >= names.size())
+        return std::nullopt;
+    const std::size_t end = std::min(rows.size(), header + 1 + rowsLookedAt);
+    for (std::size_t row = header + 1; row < end; ++row) {
+        for (std::size_t i = 0; i < names.size(); ++i) {
+            if (time->has(i) || isMissing(rows[row].cell(i)))
+                continue;
+            return Problem{
+                ProblemKind::data,
+                Phrase::tr("no value beside the times in \"%1\" can be read: \"%2\" is not a "
+                           "number")
+                    .with(names[time->first], cellText(rows[row].cell(i))),
+                cellPlace(rows[row].line, names[i]),
+                Phrase::tr("write plain numbers, and the unit into the header, such as \"%1 (°F)\"")
+                    .with(names[i]),
+                Decision::columns};
+        }
+    }
+    return std::nullopt;
+}
+
+/// A header that people give to times, in English or German.
+bool soundsLikeTime(const std::string& header)
+{
+    constexpr std::array<std::string_view, 9> words{"time",   "date", "when",  "stamp", "clock",
+                                                    "logged", "zeit", "datum", "uhr"};
+    const std::string name = folded(header);
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return name.find(word) != std::string::npos; });
+}
+
+/// The column below that row that is likeliest meant to be the time: by its header, else the first
+/// that has digits and is no number.
+std::optional<std::size_t> meantAsTime(const SampleRow& header, const SampleRow& below)
+{
+    const auto mayBe = [&](std::size_t i) {
+        return !below.cell(i).empty() && !isNumber(below.cell(i)) && !header.cell(i).empty();
+    };
+    std::optional<std::size_t> byDigits;
+    for (std::size_t i = 0; i < header.fields.size(); ++i) {
+        if (mayBe(i) && soundsLikeTime(header.fields[i]))
+            return i;
+        const bool digits = below.cell(i).find_first_of("0123456789") != std::string_view::npos;
+        if (!byDigits && mayBe(i) && digits)
+            byDigits = i;
+    }
+    return byDigits;
+}
+
+/// The row below that one has no time that can be read: which cell was tried, and why it is none.
+std::optional<Problem> timesUnread(const Rows& rows, std::size_t header)
+{
+    if (header + 1 >= rows.size() || rows[header].fields.size() < 2)
+        return std::nullopt;
+    const SampleRow& below = rows[header + 1];
+    const auto column = meantAsTime(rows[header], below);
+    if (!column)
+        return std::nullopt;
+    const std::string_view text = below.cell(*column);
+    const auto stamp = scanStamp(text);
+    if (stamp)
+        return std::nullopt;
+    const std::string name(rows[header].cell(*column));
+    return Problem{
+        ProblemKind::data,
+        Phrase::tr("the times can't be read: \"%1\" %2")
+            .with(cellText(text), Phrase::tr(stamp.error()).text()),
+        cellPlace(below.line, name),
+        isDateAlone(text)
+            ? Phrase::tr("say which column has the time of day with --time \"%1+TIME COLUMN\", or "
+                         "write it behind the date")
+                  .with(name)
+            : Phrase::tr("say how they are written, such as --time \"%1\" --pattern \"dd.MM.yy "
+                         "HH:mm\", or name another column with --time \"COLUMN\"; the columns are: "
+                         "%2")
+                  .with(name, joined(headerNames(rows[header]))),
+        Decision::timeColumn};
+}
+
+/// The header may be below other lines: the first row as wide as the widest.
+std::size_t firstWidest(const Rows& rows)
+{
+    const auto widest =
+        std::max_element(rows.begin(), rows.end(), [](const SampleRow& a, const SampleRow& b) {
+            return a.fields.size() < b.fields.size();
+        });
+    return static_cast<std::size_t>(widest - rows.begin());
+}
+
+/// Where the log has times but no numbers, or a column that is meant to have times.
+std::optional<Problem> unreadBelow(const std::vector<Sample>& samples, const Sample& widest)
+{
+    for (const Sample& sample : samples) {
+        for (std::size_t row = 0; row + 1 < sample.rows.size(); ++row) {
+            if (auto problem = valuesUnread(sample.rows, row))
+                return problem;
+        }
+    }
+    return timesUnread(widest.rows, firstWidest(widest.rows));
+}
+
 /// Without a header: what to say. The sample with most columns speaks.
 tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
 {
@@ -195,6 +319,8 @@ tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
                            Phrase::tr("put a line with the columns' names before it"), columns);
     if (widest.rows.size() == 1 && first.fields.size() > 1)
         return dataProblem(Phrase::tr("there are no rows below the header"), place);
+    if (auto unread = unreadBelow(samples, widest))
+        return failure(std::move(*unread));
     return dataProblem(Phrase::tr("no column of times was found below a header"), {},
                        Phrase::tr("name it with --time \"COLUMN\" or --time \"DATE COLUMN+TIME "
                                   "COLUMN\"; the first row has: %1")
@@ -207,10 +333,14 @@ tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int6
 {
     const std::string place = linePlace(line);
     const SampleRow* widest = nullptr;
+    const Rows* rows = nullptr;
     for (const Sample& sample : samples) {
         for (const SampleRow& row : sample.rows) {
             const bool wider = !widest || row.fields.size() > widest->fields.size();
-            widest = row.line == line && wider ? &row : widest;
+            if (row.line != line || !wider)
+                continue;
+            widest = &row;
+            rows = &sample.rows;
         }
     }
     if (!widest)
@@ -229,6 +359,11 @@ tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int6
         return dataProblem(Phrase::tr("this is no header: it has a time in it"), place,
                            Phrase::tr("say another line, or 0 where there is none"),
                            Decision::layout);
+    const auto header = static_cast<std::size_t>(widest - rows->data());
+    for (const auto unread : {valuesUnread, timesUnread}) {
+        if (auto problem = unread(*rows, header))
+            return failure(std::move(*problem));
+    }
     return dataProblem(Phrase::tr("no column of times was found below it"), place,
                        Phrase::tr("say another line, or name the time’s column; this one has: %1")
                            .with(joined(headerNames(*widest))),
@@ -340,8 +475,10 @@ Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
     return sample;
 }
 
-std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header,
-                                         bool said)
+namespace {
+
+std::optional<TimeColumns> timeBelow(const Rows& rows, std::size_t header, bool said,
+                                     bool besideData)
 {
     if (header + 1 >= rows.size())
         return std::nullopt;
@@ -349,7 +486,7 @@ std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std
     const auto first = [&](auto found) -> std::optional<TimeColumns> {
         for (std::size_t i = 0; i < columns; ++i) {
             const std::optional<TimeColumns> time = found(i);
-            if (time && dataFollows(rows, header, *time))
+            if (time && (!besideData || dataFollows(rows, header, *time)))
                 return time;
         }
         return std::nullopt;
@@ -368,9 +505,24 @@ std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std
                                                                          : Found();
         }))
         return two;
+    if (!besideData) // a number by itself is no time for certain
+        return std::nullopt;
     return first([&](std::size_t i) {
         return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();
     });
+}
+
+} // namespace
+
+std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header,
+                                         bool said)
+{
+    return timeBelow(rows, header, said, true);
+}
+
+std::optional<TimeColumns> timeWithoutData(const std::vector<SampleRow>& rows, std::size_t header)
+{
+    return timeBelow(rows, header, false, false);
 }
 
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request)
@@ -390,7 +542,12 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
         return noHeader(samples, wish);
     if (!best->hasTime) {
         const auto time = namedTimeColumns(best->dialect.header, *request.timeColumn);
-        return time ? noHeader(samples, wish) : Result<Dialect>(failure(time.error()));
+        HOLDBAND_TRY(time);
+        for (const WantedColumn& wanted : request.wanted) {
+            if (wanted.header)
+                HOLDBAND_TRY(needColumn(best->dialect.header, *wanted.header));
+        }
+        return noHeader(samples, wish);
     }
     return best->dialect;
 }

@@ -59,4 +59,7 @@ std::vector<std::string> numberedColumns(std::size_t count);
 std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header,
                                          bool said = false);
 
+/// The same, also where nothing beside the times can be read as a number.
+std::optional<TimeColumns> timeWithoutData(const std::vector<SampleRow>& rows, std::size_t header);
+
 } // namespace holdband

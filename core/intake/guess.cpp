@@ -91,8 +91,10 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
     guess.dialect.header = numberedColumns(width);
     for (std::size_t i = 0; !bare && i < width; ++i)
         guess.dialect.header[i] = trimmed(row.fields[i]);
-    const auto time = bare ? timeWithoutHeader(sample.rows, first, width)
-                           : timeByContent(sample.rows, first, said);
+    auto time = bare ? timeWithoutHeader(sample.rows, first, width)
+                     : timeByContent(sample.rows, first, said);
+    if (!time && !bare)
+        time = timeWithoutData(sample.rows, first);
     guess.hasTime = time.has_value();
     guess.dialect.time = time.value_or(TimeColumns{});
     guess.headerReason =

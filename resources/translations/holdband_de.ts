@@ -4512,6 +4512,30 @@
         <source>%1: fewer than %2 took part, so this decides nothing</source>
         <translation>%1: Weniger als %2 waren dabei, also entscheidet das nichts</translation>
     </message>
+    <message>
+        <source>take the file out of the description and import it with --time and --pattern, or name another column of times in %1</source>
+        <translation>die Datei aus der Beschreibung nehmen und mit --time und --pattern importieren, oder in %1 eine andere Zeitspalte nennen</translation>
+    </message>
+    <message>
+        <source>no value beside the times in &quot;%1&quot; can be read: &quot;%2&quot; is not a number</source>
+        <translation>kein Wert neben den Zeiten in „%1“ ist lesbar: „%2“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>write plain numbers, and the unit into the header, such as &quot;%1 (°F)&quot;</source>
+        <translation>nur Zahlen schreiben und die Einheit in die Kopfzeile, etwa „%1 (°F)“</translation>
+    </message>
+    <message>
+        <source>the times can&apos;t be read: &quot;%1&quot; %2</source>
+        <translation>die Zeiten sind nicht lesbar: „%1“ %2</translation>
+    </message>
+    <message>
+        <source>say which column has the time of day with --time &quot;%1+TIME COLUMN&quot;, or write it behind the date</source>
+        <translation>mit --time &quot;%1+UHRZEITSPALTE&quot; angeben, in welcher Spalte die Uhrzeit steht, oder sie hinter das Datum schreiben</translation>
+    </message>
+    <message>
+        <source>say how they are written, such as --time &quot;%1&quot; --pattern &quot;dd.MM.yy HH:mm&quot;, or name another column with --time &quot;COLUMN&quot;; the columns are: %2</source>
+        <translation>angeben, wie sie geschrieben sind, etwa --time &quot;%1&quot; --pattern &quot;dd.MM.yy HH:mm&quot;, oder mit --time &quot;SPALTE&quot; eine andere Spalte nennen; die Spalten sind: %2</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9519,6 +9543,14 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>Cancelling…</source>
         <translation>Wird abgebrochen…</translation>
+    </message>
+    <message>
+        <source> No value could be read. The first: line %1: %2 %3.</source>
+        <translation> Kein Wert war lesbar. Der erste: Zeile %1: %2 %3.</translation>
+    </message>
+    <message>
+        <source> No value could be read. The first: line %1, column %2: %3 %4.</source>
+        <translation> Kein Wert war lesbar. Der erste: Zeile %1, Spalte %2: %3 %4.</translation>
     </message>
 </context>
 </TS>

@@ -107,7 +107,11 @@ TEST(UglyCsv, IsRefusedAndTheLogbookIsAsItWas)
         {"empty", "", 1, "empty"},
         {"header only", "Time,Beer\n", 1, "line 1: there are no rows below the header"},
         {"open quote", "Time,Beer\n2026-03-08 00:00,\"20\n2026-03-08 01:00,20\n", 1, "quote"},
-        {"NUL", std::string("Time,Beer\n2026-03-08 00:00,2\0000\n", 31), 1, "no column of times"},
+        {"NUL", std::string("Time,Beer\n2026-03-08 00:00,2\0000\n", 31), 1,
+         "u.csv, line 2, column Beer: no value beside the times in \"Time\" can be read: "
+         "\"2\\x000\""},
+        {"a date alone", "Date,Meter\n2026-03-08,1.02\n2026-03-09,0.97\n", 1,
+         "u.csv, line 2, column Date: the times can't be read: \"2026-03-08\" has a date but no"},
         {"no time", "Beer\n20.0\n20.1\n", 1, "no column of times"},
         {"doubled header", "Time,Beer,Beer\n2026-03-08 00:00,20,21\n", 1, "Beer"},
         {"nothing known", "Time,Ale\n2026-03-08 00:00,20\n", 1, "--column"},

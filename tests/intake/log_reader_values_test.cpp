@@ -266,6 +266,54 @@ TEST_F(LogValues, nothingToRead)
     EXPECT_TRUE(has(problem("a shopping list\nmalt\nhops\n"), "no column of times was found"));
 }
 
+TEST_F(LogValues, valuesThatCannotBeReadAreNamedAndNotTheTimes)
+{
+    EXPECT_EQ(
+        problem("Time,Beer\n2026-03-07 06:00,68.2 °F\n2026-03-07 07:00,68.4 °F\n"),
+        "log.csv, line 2, column Beer: no value beside the times in \"Time\" can be read: "
+        "\"68.2 °F\" is not a number; write plain numbers, and the unit into the header, such as "
+        "\"Beer (°F)\".");
+    const auto meter = problem("Logger 7\nTime;Meter;Lid\n2026-03-07 07:00;100 kWh;shut\n"
+                               "2026-03-07 08:00;101 kWh;shut\n");
+    EXPECT_TRUE(has(meter, "log.csv, line 3, column Meter: no value beside the times in \"Time\""))
+        << meter;
+}
+
+TEST_F(LogValues, timesThatCannotBeReadAreNamed)
+{
+    const auto open = problem("When,Beer\n12/3/26 15h00,66\n12/3/26 16h00,67\n");
+    EXPECT_TRUE(has(open, "log.csv, line 2, column When: the times can't be read: "
+                          "\"12/3/26 15h00\" is not a time"))
+        << open;
+    EXPECT_TRUE(has(open, "--time \"When\" --pattern")) << open;
+    const auto day = problem("Date,Meter (kWh)\n2026-03-07,1.02\n2026-03-08,0.97\n");
+    EXPECT_TRUE(has(day,
+                    "log.csv, line 2, column Date: the times can't be read: \"2026-03-07\" has "
+                    "a date but no time of day"))
+        << day;
+    EXPECT_TRUE(has(day, "--time \"Date+")) << day;
+    const auto words = problem("Made-up export\nBeer,Time\n66,soon\n67,later\n");
+    EXPECT_TRUE(
+        has(words, "log.csv, line 3, column Time: the times can't be read: \"soon\" is not"))
+        << words;
+    LogRequest told = request(write("A,B\n1,2\n"));
+    told.layoutWish.headerLine = 1;
+    EXPECT_TRUE(has(readLog(told).error().sentence(), "no column of times was found below it"));
+    told = request(write("When,Beer\n12/3/26 15h00,66\n"));
+    told.layoutWish.headerLine = 1;
+    EXPECT_TRUE(
+        has(readLog(told).error().sentence(), "line 2, column When: the times can't be read"));
+}
+
+TEST_F(LogValues, aColumnThatIsNotThereIsNamedThoughTheTimesWereTold)
+{
+    LogRequest told = request(write("Time,Beer\n2026-03-07 06:00,66\n"));
+    told.timeColumn = "Time";
+    told.wanted.front().header = "Bear";
+    EXPECT_EQ(readLog(told).error().sentence(),
+              "log.csv: the log has no column \"Bear\"; near ones: Beer.");
+}
+
 TEST_F(LogValues, manyRejectsAreCountedAndTheFirstKept)
 {
     std::string text = "Time,Beer\n2026-03-07 06:30,66\n";

@@ -589,6 +589,17 @@ TEST_F(ImportTest, AWatchedFileBringsItsNewRowsByItself)
     EXPECT_TRUE(page().watches()->watches().empty());
 }
 
+TEST_F(ImportTest, AValueThatCannotBeReadIsNamedAndNoTimeIsAskedFor)
+{
+    look("units.csv", "time,Room\n2026-03-12T19:00:00Z,62 °F\n2026-03-12T20:00:00Z,62 °F\n");
+    EXPECT_FALSE(page().canKeep());
+    EXPECT_EQ(view().heads()->box(0)->currentText(), "time");
+    EXPECT_TRUE(page().message().contains(
+        "No value could be read. The first: line 2, column Room: 62 °F is not a number."))
+        << said();
+    EXPECT_FALSE(page().message().contains("nothing new")) << said();
+}
+
 TEST_F(ImportTest, AFileThatIsNoLogIsRefusedInASentence)
 {
     look("empty.csv", "");

@@ -86,6 +86,23 @@ QString zoneRead(const intake::ImportReport& report)
     return zone.isEmpty() ? QString() : QLatin1Char(' ') + capitalised(zone) + QLatin1Char('.');
 }
 
+bool allRejected(const intake::ImportReport& report)
+{
+    return !report.file.rejected.empty() && report.alreadyThere() + report.conflicting() == 0;
+}
+
+/// What was wrong with the file's first value, where none could be read.
+QString firstReject(const intake::ImportReport& report)
+{
+    const RejectedRow& row = report.file.rejected.front();
+    const QString line = QString::number(row.line);
+    return row.column.empty()
+               ? Words::tr(" No value could be read. The first: line %1: %2 %3.")
+                     .arg(line, shown(row.text), shown(row.reason))
+               : Words::tr(" No value could be read. The first: line %1, column %2: %3 %4.")
+                     .arg(line, shown(row.column), shown(row.text), shown(row.reason));
+}
+
 QString changedSince(const LogState& log)
 {
     return log.changedSince
@@ -117,6 +134,8 @@ QString stateSentence(const LogState& log)
         return changedSince(log) + countsSentence(*log.report) + zoneRead(*log.report) +
                passedOver(*log.report);
     case LogStage::nothingNew:
+        if (allRejected(*log.report))
+            return changedSince(log) + countsSentence(*log.report) + firstReject(*log.report);
         return changedSince(log) +
                Words::tr("%1 There is nothing new to keep.").arg(countsSentence(*log.report));
     case LogStage::kept:
