@@ -91,7 +91,7 @@ Records simulate(const Truth& truth, std::uint64_t seed)
     return records;
 }
 
-LiftModel modelled(const Records& records)
+std::vector<WeatherPair> pairsOf(const Records& records, const std::string& batch = "Trial")
 {
     RunInput input = runInput(batchOf({hold("Hold", beerC)}, days * 24.0), records.beer, 30);
     input.ambient = records.room;
@@ -99,9 +99,26 @@ LiftModel modelled(const Records& records)
     input.setup = oneMeter(records.readings, 0.001);
     const std::vector<Span> between = timesBetweenReadings(input.setup);
     const JudgedBatch judged = judgeBatch(judgedStages(input), input.judging, input.settings);
-    SetupRun run{"Trial", input.span, true, {}};
+    SetupRun run{batch, input.span, true, {}};
     run.quiet = quietPairs(input, judged, between, std::chrono::hours{72});
-    return liftModel(weatherPairs(input.setup, between, {run}));
+    return weatherPairs(input.setup, between, {run});
+}
+
+LiftModel modelled(const Records& records)
+{
+    return liftModel(pairsOf(records));
+}
+
+/// Of three batches, one after the other, each with weather and lids of its own.
+LiftModel modelledOfThree(const Truth& truth, std::uint64_t seed)
+{
+    std::vector<WeatherPair> all;
+    for (std::uint64_t batch = 0; batch < 3; ++batch) {
+        const auto pairs =
+            pairsOf(simulate(truth, seed + 100 * batch), "Trial " + std::to_string(batch));
+        all.insert(all.end(), pairs.begin(), pairs.end());
+    }
+    return liftModel(std::move(all));
 }
 
 bool holds(const Interval95& interval, double truth)
@@ -152,8 +169,8 @@ TEST(SimulatedSetups, TheBetterOneInTheSameWeatherIsFound)
 {
     int found = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
-        const LiftModel loop = modelled(simulate({24.0, 1.5, 150.0}, seed));
-        const LiftModel cabinet = modelled(simulate({6.0, 2.4, 70.0}, seed + 1000));
+        const LiftModel loop = modelledOfThree({24.0, 1.5, 150.0}, seed);
+        const LiftModel cabinet = modelledOfThree({6.0, 2.4, 70.0}, seed + 1000);
         // 24 + 1.5 × 9 = 37.5 W against 6 + 2.4 × 9 = 27.6 W.
         const auto ahead = aheadInSameWeather(loop, atReference(loop, {9.0, 168.0}), cabinet,
                                               atReference(cabinet, {9.0, 168.0}));
@@ -161,6 +178,14 @@ TEST(SimulatedSetups, TheBetterOneInTheSameWeatherIsFound)
         found += ahead == Ahead::b ? 1 : 0;
     }
     EXPECT_EQ(found, 20);
+}
+
+TEST(SimulatedSetups, OneBatchASideDecidesNothing)
+{
+    const LiftModel loop = modelled(simulate({24.0, 1.5, 150.0}, 1));
+    const LiftModel cabinet = modelled(simulate({6.0, 2.4, 70.0}, 1001));
+    EXPECT_FALSE(aheadInSameWeather(loop, atReference(loop, {9.0, 168.0}), cabinet,
+                                    atReference(cabinet, {9.0, 168.0})));
 }
 
 } // namespace
