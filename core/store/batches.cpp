@@ -18,8 +18,8 @@ Batch batchFrom(const Statement& row)
     batch.name = row.text(1);
     batch.setup = row.text(2);
     batch.volume = quantityOf(row.optionalReal(3), asLitres);
-    batch.pitched = instantFromMs(row.integer(4));
-    batch.ended = instantOf(row.optionalInteger(5));
+    batch.pitched = row.instant(4);
+    batch.ended = row.optionalInstant(5);
     batch.beerSensor = row.text(6);
     if (!row.isNull(7))
         batch.ambientSensor = row.text(7);
@@ -42,7 +42,7 @@ Result<std::vector<PlanChange>> readPlanChanges(const Database& database, std::i
         database, "SELECT id, from_at, why FROM plan_changes WHERE batch = ? ORDER BY from_at, id",
         [&](const Statement& row) {
             ids.push_back(row.integer(0));
-            return PlanChange{instantFromMs(row.integer(1)), row.text(2), {}};
+            return PlanChange{row.instant(1), row.text(2), {}};
         },
         batch);
     HOLDBAND_TRY(changes);
@@ -65,7 +65,7 @@ Done readDetails(const Database& database, std::int64_t id, Batch& batch)
     batch.planChanges = std::move(*changes);
     auto ends = query(
         database, "SELECT at FROM stage_ends WHERE batch = ? ORDER BY at",
-        [](const Statement& row) { return instantFromMs(row.integer(0)); }, id);
+        [](const Statement& row) { return row.instant(0); }, id);
     HOLDBAND_TRY(ends);
     batch.stageEnds = std::move(*ends);
     auto uses = query(
@@ -73,7 +73,7 @@ Done readDetails(const Database& database, std::int64_t id, Batch& batch)
         "SELECT u.from_at, s.name, u.vessel FROM beer_uses u JOIN sensors s ON s.id = u.sensor "
         "WHERE u.batch = ? ORDER BY u.from_at",
         [](const Statement& row) {
-            return BeerUse{instantFromMs(row.integer(0)), row.text(1), row.text(2)};
+            return BeerUse{row.instant(0), row.text(1), row.text(2)};
         },
         id);
     HOLDBAND_TRY(uses);

@@ -12,7 +12,7 @@ KeptCause causeFrom(const Statement& row)
 {
     KeptCause kept;
     kept.id = {row.integer(0)};
-    kept.cause.span = {instantFromMs(row.integer(1)), instantFromMs(row.integer(2))};
+    kept.cause.span = {row.instant(1), row.instant(2)};
     kept.cause.side = choiceNamed<Side>(row.text(3)).value_or(Side::above);
     if (!row.isNull(4))
         kept.cause.cause = choiceNamed<Cause>(row.text(4)).value_or(Cause::other);

@@ -113,7 +113,7 @@ Result<std::vector<Setup>> readSetups(const LogbookFile& logbook)
                   setup.kind = row.text(2);
                   setup.vessels = static_cast<int>(row.integer(3));
                   setup.ratedPower = quantityOf(row.optionalReal(4), asWatts);
-                  setup.retired = instantOf(row.optionalInteger(5));
+                  setup.retired = row.optionalInstant(5);
                   return setup;
               });
     HOLDBAND_TRY(setups);
@@ -176,8 +176,7 @@ Result<std::vector<Offset>> readOffsets(const Database& database, std::int64_t s
         database,
         "SELECT from_at, add_k, doubt_k, why FROM offsets WHERE sensor = ? ORDER BY from_at",
         [](const Statement& row) {
-            return Offset{instantFromMs(row.integer(0)),
-                          TemperatureDifference::kelvins(row.real(1)),
+            return Offset{row.instant(0), TemperatureDifference::kelvins(row.real(1)),
                           quantityOf(row.optionalReal(2), asKelvins), row.text(3)};
         },
         sensor);
@@ -208,7 +207,7 @@ Sensor sensorFrom(const Statement& row)
     sensor.accuracy = quantityOf(row.optionalReal(4), asKelvins);
     sensor.placement = row.text(5);
     sensor.readByHand = row.integer(6) != 0;
-    sensor.retired = instantOf(row.optionalInteger(7));
+    sensor.retired = row.optionalInstant(7);
     return sensor;
 }
 
@@ -297,9 +296,9 @@ Meter meterFrom(const Statement& row)
     meter.resolution = quantityOf(row.optionalReal(3), asKilowattHours);
     meter.rollsOverAt = quantityOf(row.optionalReal(4), asKilowattHours);
     meter.accuracy = row.optionalReal(5);
-    meter.from = instantOf(row.optionalInteger(6));
-    meter.to = instantOf(row.optionalInteger(7));
-    meter.retired = instantOf(row.optionalInteger(8));
+    meter.from = row.optionalInstant(6);
+    meter.to = row.optionalInstant(7);
+    meter.retired = row.optionalInstant(8);
     return meter;
 }
 
@@ -310,7 +309,7 @@ Result<std::vector<MeterMove>> readMoves(const Database& database, std::int64_t 
         "SELECT v.from_at, u.name FROM meter_moves v LEFT JOIN setups u ON u.id = v.setup "
         "WHERE v.meter = ? ORDER BY v.from_at",
         [](const Statement& row) {
-            return MeterMove{instantFromMs(row.integer(0)),
+            return MeterMove{row.instant(0),
                              row.isNull(1) ? std::nullopt : std::optional(row.text(1))};
         },
         meter);

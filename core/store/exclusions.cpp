@@ -10,11 +10,10 @@ Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook)
                  "SELECT s.name, e.from_at, e.to_at, e.why, e.id FROM exclusions e "
                  "JOIN sensors s ON s.id = e.sensor ORDER BY e.from_at, e.id",
                  [](const Statement& row) {
-                     return Exclusion{
-                         row.text(0),
-                         {instantFromMs(row.integer(1)), instantFromMs(row.integer(2))},
-                         row.text(3),
-                         {row.integer(4)}};
+                     return Exclusion{row.text(0),
+                                      {row.instant(1), row.instant(2)},
+                                      row.text(3),
+                                      {row.integer(4)}};
                  });
 }
 

@@ -25,7 +25,7 @@ KeptHandReading handReadingFrom(const Statement& row)
     KeptHandReading kept;
     kept.id = {row.integer(0)};
     HandReading& reading = kept.inForce;
-    reading.at = instantFromMs(row.integer(1));
+    reading.at = row.instant(1);
     reading.value = row.real(2);
     reading.unit = choiceNamed<ReadingUnit>(row.text(3)).value_or(ReadingUnit::celsius);
     reading.decimals = static_cast<int>(row.integer(4));
@@ -73,7 +73,7 @@ Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const 
             mine + " ORDER BY c.id",
         [](const Statement& row) {
             return HandCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                                  instantFromMs(row.integer(3)), row.text(4)};
+                                  row.instant(3), row.text(4)};
         },
         *id);
     HOLDBAND_TRY(corrections);

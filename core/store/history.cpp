@@ -57,7 +57,7 @@ Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int mo
         "WHERE l.of = a.id ORDER BY l.id DESC LIMIT 1), '') = 'undo' "
         "FROM acts a WHERE a.id < ? ORDER BY a.id DESC LIMIT ?",
         [](const Statement& row) {
-            return HistoryEntry{{row.integer(0)},          instantFromMs(row.integer(1)),
+            return HistoryEntry{{row.integer(0)},          row.instant(1),
                                 actForPeople(row.text(2)), row.text(3),
                                 actKindNamed(row.text(4)), row.integer(5) != 0};
         },
@@ -74,20 +74,17 @@ Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, ActI
 Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
 {
     std::map<std::int64_t, std::size_t> places;
-    return query(logbook.database(),
-                 "SELECT id, at, what, why, kind, of FROM acts " + std::string(ofTheRecord),
-                 [&places](const Statement& row) {
-                     places.emplace(row.integer(0), places.size());
-                     PastAct act{instantFromMs(row.integer(1)),
-                                 row.text(2),
-                                 row.text(3),
-                                 actKindNamed(row.text(4)),
-                                 {}};
-                     const auto of = places.find(row.optionalInteger(5).value_or(0));
-                     if (!row.isNull(5) && of != places.end())
-                         act.of = of->second;
-                     return act;
-                 });
+    return query(
+        logbook.database(),
+        "SELECT id, at, what, why, kind, of FROM acts " + std::string(ofTheRecord),
+        [&places](const Statement& row) {
+            places.emplace(row.integer(0), places.size());
+            PastAct act{row.instant(1), row.text(2), row.text(3), actKindNamed(row.text(4)), {}};
+            const auto of = places.find(row.optionalInteger(5).value_or(0));
+            if (!row.isNull(5) && of != places.end())
+                act.of = of->second;
+            return act;
+        });
 }
 
 Result<std::string> revisionOf(const LogbookFile& logbook)

@@ -192,9 +192,9 @@ ImportLine lineFrom(const Statement& row)
     ImportLine line;
     line.id = {row.integer(0)};
     line.file = row.text(1);
-    line.at = instantFromMs(row.integer(2));
+    line.at = row.instant(2);
     line.rowsRead = row.integer(3);
-    line.takenBackAt = instantOf(row.optionalInteger(4));
+    line.takenBackAt = row.optionalInstant(4);
     return line;
 }
 
@@ -209,7 +209,7 @@ Brought broughtFrom(const Statement& row)
 {
     Brought brought{row.integer(0), row.text(1), row.integer(2), {}};
     if (!row.isNull(3) && !row.isNull(4))
-        brought.span = Span{instantFromMs(row.integer(3)), instantFromMs(row.integer(4))};
+        brought.span = Span{row.instant(3), row.instant(4)};
     return brought;
 }
 

@@ -27,16 +27,15 @@ Done checkText(const JournalNote& note)
 
 Result<std::vector<KeptNote>> readNotes(const LogbookFile& logbook)
 {
-    return query(
-        logbook.database(),
-        "SELECT j.id, j.at, b.name, j.text FROM journal j "
-        "LEFT JOIN batches b ON b.id = j.batch ORDER BY j.at, j.id",
-        [](const Statement& row) {
-            KeptNote kept{{row.integer(0)}, {instantFromMs(row.integer(1)), {}, row.text(3)}};
-            if (!row.isNull(2))
-                kept.note.batch = row.text(2);
-            return kept;
-        });
+    return query(logbook.database(),
+                 "SELECT j.id, j.at, b.name, j.text FROM journal j "
+                 "LEFT JOIN batches b ON b.id = j.batch ORDER BY j.at, j.id",
+                 [](const Statement& row) {
+                     KeptNote kept{{row.integer(0)}, {row.instant(1), {}, row.text(3)}};
+                     if (!row.isNull(2))
+                         kept.note.batch = row.text(2);
+                     return kept;
+                 });
 }
 
 Result<std::vector<JournalNote>> readJournal(const LogbookFile& logbook)

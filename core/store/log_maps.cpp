@@ -26,7 +26,7 @@ Result<std::vector<LogMap>> readLogMaps(const LogbookFile& logbook)
 {
     return query(logbook.database(), "SELECT shape, spec, used_at FROM log_maps ORDER BY shape",
                  [](const Statement& row) {
-                     return LogMap{row.text(0), row.text(1), instantFromMs(row.integer(2))};
+                     return LogMap{row.text(0), row.text(1), row.instant(2)};
                  });
 }
 

@@ -29,7 +29,7 @@ Kept meterReadingFrom(const Statement& row)
 {
     Kept kept;
     kept.id = {row.integer(0)};
-    kept.inForce.at = instantFromMs(row.integer(1));
+    kept.inForce.at = row.instant(1);
     kept.inForce.registerReading = Energy::kilowattHours(row.real(2));
     kept.inForce.decimals = static_cast<int>(row.integer(3));
     if (!row.isNull(4))
@@ -81,7 +81,7 @@ Done correctAll(const Database& database, std::int64_t meter, const std::string&
             condition + " ORDER BY c.id",
         [](const Statement& row) {
             return RegisterCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                                      instantFromMs(row.integer(3)), row.text(4)};
+                                      row.instant(3), row.text(4)};
         },
         meter);
     HOLDBAND_TRY(corrections);

@@ -323,9 +323,7 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
         database,
         "SELECT first_at, first_line FROM source_lines WHERE import = ? AND sensor = ? "
         "ORDER BY first_at",
-        [](const Statement& row) {
-            return std::pair(instantFromMs(row.integer(0)), row.integer(1));
-        },
+        [](const Statement& row) { return std::pair(row.instant(0), row.integer(1)); },
         import.value, *sensor);
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
@@ -352,29 +350,27 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
 {
     const Database& database = logbook.database();
     std::vector<RawImport> imports;
-    auto rows = query(database,
-                      "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
-                      "i.taken_back_at "
-                      "FROM imports i LEFT JOIN import_columns c ON c.import = i.id "
-                      "LEFT JOIN sensors s ON s.id = c.sensor "
-                      "ORDER BY i.taken_back_at IS NULL, i.id, c.sensor",
-                      [&](const Statement& row) {
-                          const ImportId id{row.integer(0)};
-                          if (imports.empty() || imports.back().id != id)
-                              imports.push_back({id,
-                                                 {row.text(1), row.text(2), row.integer(3)},
-                                                 instantOf(row.optionalInteger(7)),
-                                                 {}});
-                          if (row.isNull(4))
-                              return true;
-                          RawColumn column;
-                          column.sensor = row.text(4);
-                          column.header = row.text(5);
-                          column.unit =
-                              choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
-                          imports.back().columns.push_back(std::move(column));
-                          return true;
-                      });
+    auto rows = query(
+        database,
+        "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
+        "i.taken_back_at "
+        "FROM imports i LEFT JOIN import_columns c ON c.import = i.id "
+        "LEFT JOIN sensors s ON s.id = c.sensor "
+        "ORDER BY i.taken_back_at IS NULL, i.id, c.sensor",
+        [&](const Statement& row) {
+            const ImportId id{row.integer(0)};
+            if (imports.empty() || imports.back().id != id)
+                imports.push_back(
+                    {id, {row.text(1), row.text(2), row.integer(3)}, row.optionalInstant(7), {}});
+            if (row.isNull(4))
+                return true;
+            RawColumn column;
+            column.sensor = row.text(4);
+            column.header = row.text(5);
+            column.unit = choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
+            imports.back().columns.push_back(std::move(column));
+            return true;
+        });
     HOLDBAND_TRY(rows);
     return imports;
 }

@@ -54,11 +54,6 @@ inline std::optional<std::int64_t> msOf(const std::optional<Instant>& at)
     return at ? std::optional(toMs(*at)) : std::nullopt;
 }
 
-inline std::optional<Instant> instantOf(const std::optional<std::int64_t>& ms)
-{
-    return ms ? std::optional(instantFromMs(*ms)) : std::nullopt;
-}
-
 /// An optional number as the quantity it stands for.
 template <typename Make>
 auto quantityOf(const std::optional<double>& number, Make make)

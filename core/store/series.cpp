@@ -6,8 +6,10 @@
 #include "core/store/reading_units.h"
 #include "core/store/readings.h"
 #include "core/store/value_corrections.h"
+#include "core/text/phrase.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace holdband::store {
 
@@ -65,6 +67,18 @@ Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Spa
     for (double& value : series->value)
         value = baseValue(value, *only);
     return series;
+}
+
+/// What a damaged file may hold, and no reading can be.
+Done allFinite(const LogbookFile& logbook, const std::string& sensor,
+               const analysis::Series& series)
+{
+    if (std::all_of(series.value.begin(), series.value.end(),
+                    [](double value) { return std::isfinite(value); }))
+        return {};
+    return fileProblem(
+        Phrase::tr("the file is damaged: a reading of \"%1\" is no number").with(sensor),
+        logbook.database().path());
 }
 
 Done correct(const LogbookFile& logbook, SensorId id, analysis::Series& series)
@@ -128,6 +142,7 @@ Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::strin
     HOLDBAND_TRY(id);
     auto logged = loggedSeries(logbook.database(), {*id}, span);
     HOLDBAND_TRY(logged);
+    HOLDBAND_TRY(allFinite(logbook, sensor, *logged));
     HOLDBAND_TRY(correct(logbook, {*id}, *logged));
     auto hand = readHandReadings(logbook, {HandOwner::Kind::sensor, sensor});
     HOLDBAND_TRY(hand);
@@ -142,7 +157,7 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     auto id = idOf(database, "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);
     const auto instantAt = [](const Statement& row) {
-        return row.isNull(0) ? std::nullopt : std::optional(instantFromMs(row.integer(0)));
+        return row.isNull(0) ? std::nullopt : std::optional(row.instant(0));
     };
     auto logged = query(
         database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",

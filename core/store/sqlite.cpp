@@ -2,6 +2,7 @@
 
 #include "core/text/phrase.h"
 
+#include <cmath>
 #include <filesystem>
 
 namespace holdband::store {
@@ -82,6 +83,10 @@ Result<bool> Statement::step()
 {
     if (m_bindError != SQLITE_OK)
         return failure(m_database->problem(m_bindError));
+    if (!m_impossible.empty())
+        return fileProblem(Phrase::tr("the file is damaged: it holds a value that can't be (%1)")
+                               .with(m_impossible),
+                           m_database->path());
     const int code = sqlite3_step(raw());
     if (code == SQLITE_ROW)
         return true;
@@ -103,6 +108,7 @@ void Statement::reset()
     sqlite3_reset(raw());
     sqlite3_clear_bindings(raw());
     m_bindError = SQLITE_OK;
+    m_impossible.clear();
 }
 
 bool Statement::isNull(int column) const
@@ -117,7 +123,27 @@ std::int64_t Statement::integer(int column) const
 
 double Statement::real(int column) const
 {
-    return sqlite3_column_double(raw(), column);
+    const double value = sqlite3_column_double(raw(), column);
+    if (std::isfinite(value))
+        return value;
+    noteImpossible(column);
+    return 0.0;
+}
+
+Instant Statement::instant(int column) const
+{
+    const Instant at = instantFromMs(integer(column));
+    if (at >= earliestInstant && at <= latestInstant)
+        return at;
+    noteImpossible(column);
+    return {};
+}
+
+void Statement::noteImpossible(int column) const
+{
+    const char* name = sqlite3_column_name(raw(), column);
+    if (m_impossible.empty())
+        m_impossible = name ? name : "?";
 }
 
 std::string Statement::text(int column) const
@@ -142,6 +168,11 @@ std::optional<std::int64_t> Statement::optionalInteger(int column) const
 std::optional<double> Statement::optionalReal(int column) const
 {
     return isNull(column) ? std::nullopt : std::optional(real(column));
+}
+
+std::optional<Instant> Statement::optionalInstant(int column) const
+{
+    return isNull(column) ? std::nullopt : std::optional(instant(column));
 }
 
 Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access,

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/problem.h"
+#include "core/quantity/instant.h"
 
 #include <cstdint>
 #include <memory>
@@ -16,8 +17,8 @@ namespace holdband::store {
 
 class Database;
 
-/// One prepared statement. Bind, step, read columns. Errors while binding are kept and come out of
-/// the next step.
+/// One prepared statement. Bind, step, read columns. Errors while binding, and values that can't be
+/// (infinite, a time outside the years 1 to 9999), are remembered and come out of the next step.
 class Statement {
 public:
     void bind(int index, std::int64_t value);
@@ -47,11 +48,15 @@ public:
 
     bool isNull(int column) const;
     std::int64_t integer(int column) const;
+    /// Finite, or a Problem at the next step.
     double real(int column) const;
+    /// Within the years 1 to 9999, or a Problem at the next step.
+    Instant instant(int column) const;
     std::string text(int column) const;
     std::string bytes(int column) const;
     std::optional<std::int64_t> optionalInteger(int column) const;
     std::optional<double> optionalReal(int column) const;
+    std::optional<Instant> optionalInstant(int column) const;
 
     sqlite3_stmt* raw() const { return m_statement.get(); }
 
@@ -65,10 +70,13 @@ private:
     {
     }
     void note(int code);
+    void noteImpossible(int column) const;
 
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
     const Database* m_database;
     int m_bindError = SQLITE_OK;
+    /// The name of the first column whose value can't be. Reading a column is const to its callers.
+    mutable std::string m_impossible;
 };
 
 enum class Access { read, write };

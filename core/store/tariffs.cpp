@@ -72,7 +72,7 @@ Result<std::vector<TariffChange>> readTariffChanges(const Database& database)
     auto changes =
         query(database, "SELECT from_at, price_per_kwh FROM tariff_changes ORDER BY from_at",
               [](const Statement& row) {
-                  return TariffChange{instantFromMs(row.integer(0)), {row.optionalReal(1), {}}};
+                  return TariffChange{row.instant(0), {row.optionalReal(1), {}}};
               });
     HOLDBAND_TRY(changes);
     for (TariffChange& change : *changes) {

@@ -13,12 +13,9 @@ constexpr std::string_view selectCorrections =
 
 ValueCorrection correctionFrom(const Statement& row)
 {
-    return {row.text(0),
-            instantFromMs(row.integer(1)),
-            row.real(2),
-            choiceNamed<ReadingUnit>(row.text(3)).value_or(ReadingUnit::celsius),
-            instantFromMs(row.integer(4)),
-            row.text(5)};
+    return {row.text(0),    row.instant(1),
+            row.real(2),    choiceNamed<ReadingUnit>(row.text(3)).value_or(ReadingUnit::celsius),
+            row.instant(4), row.text(5)};
 }
 
 } // namespace

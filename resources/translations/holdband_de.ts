@@ -4536,6 +4536,14 @@
         <source>say how they are written, such as --time &quot;%1&quot; --pattern &quot;dd.MM.yy HH:mm&quot;, or name another column with --time &quot;COLUMN&quot;; the columns are: %2</source>
         <translation>angeben, wie sie geschrieben sind, etwa --time &quot;%1&quot; --pattern &quot;dd.MM.yy HH:mm&quot;, oder mit --time &quot;SPALTE&quot; eine andere Spalte nennen; die Spalten sind: %2</translation>
     </message>
+    <message>
+        <source>the file is damaged: a reading of &quot;%1&quot; is no number</source>
+        <translation>die Datei ist beschädigt: eine Messung von &quot;%1&quot; ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>the file is damaged: it holds a value that can&apos;t be (%1)</source>
+        <translation>die Datei ist beschädigt: sie enthält einen Wert, den es nicht geben kann (%1)</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
