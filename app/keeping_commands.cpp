@@ -20,9 +20,20 @@ int withLogbook(const Call& call, Act act)
     return act(**logbook);
 }
 
+/// What is damaged is exported as far as it can be read, so that it can be saved.
+void warnOfDamage(const store::LogbookFile& logbook)
+{
+    const auto damage = store::findDamage(logbook);
+    if (!damage)
+        return;
+    for (const std::string& sentence : *damage)
+        report("Damaged: " + sentence + ".");
+}
+
 int exportAll(const Call& call)
 {
     return withLogbook(call, [&](const store::LogbookFile& logbook) {
+        warnOfDamage(logbook);
         if (Done written = exchange::exportLogbook(logbook, call.argument(1)); !written)
             return fail(written.error());
         report("Exported to " + call.argument(1) + ".");

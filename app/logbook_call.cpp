@@ -2,6 +2,7 @@
 
 #include "app/console.h"
 #include "core/desk/desk.h"
+#include "core/store/soundness.h"
 #include "core/text/times.h"
 
 namespace holdband::app {
@@ -39,6 +40,14 @@ Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& pa
     auto logbook = store::LogbookFile::open(path, store::Access::write);
     if (logbook)
         (*logbook)->keepBackups(backupManner());
+    return logbook;
+}
+
+Result<std::unique_ptr<store::LogbookFile>> openForFigures(const std::string& path)
+{
+    auto logbook = store::LogbookFile::open(path, store::Access::read);
+    HOLDBAND_TRY(logbook);
+    HOLDBAND_TRY(store::checkSeal((*logbook)->database()));
     return logbook;
 }
 

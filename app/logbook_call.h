@@ -15,6 +15,10 @@ store::BackupManner backupManner();
 
 Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path);
 
+/// For commands that compute from it: what was saved must fit its seal. (The readings of logs are
+/// held against their checksums as they are read.)
+Result<std::unique_ptr<store::LogbookFile>> openForFigures(const std::string& path);
+
 /// As fail(), and after it the sound copies of a logbook that is broken or gone.
 int failOpening(const Problem& problem, const std::string& logbook);
 

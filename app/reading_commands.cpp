@@ -17,7 +17,7 @@ const QCommandLineOption jsonOption(QStringLiteral("json"),
 template <typename Review, typename Text, typename JsonText>
 int show(const Call& call, Review review, Text text, JsonText json)
 {
-    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
+    auto logbook = openForFigures(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
     auto result = review(**logbook);

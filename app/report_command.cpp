@@ -113,7 +113,7 @@ int writeReport(const Call& call, const Command& command)
         const Problem& problem = wish.error();
         return wrongCall(problem.what + "; " + problem.remedy, usageLine(command));
     }
-    auto logbook = store::LogbookFile::open(call.argument(0), store::Access::read);
+    auto logbook = openForFigures(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
     if (Done made = report::make(**logbook, *wish); !made)

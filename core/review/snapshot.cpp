@@ -140,17 +140,17 @@ Gravity gravityFrom(const HandReading& reading)
 enum class LeftOutReadings { without, with };
 
 /// A sensor's readings with its offsets.
-Result<analysis::Series> calibratedSeries(const store::LogbookFile& logbook,
-                                          const Snapshot& snapshot, const Sensor& sensor, Span span,
-                                          LeftOutReadings leftOut)
+Result<store::CheckedSeries> calibratedSeries(const store::LogbookFile& logbook,
+                                              const Snapshot& snapshot, const Sensor& sensor,
+                                              Span span, LeftOutReadings leftOut)
 {
-    auto series = store::readSeries(logbook, sensor.name, span);
-    HOLDBAND_TRY(series);
+    auto read = store::readCheckedSeries(logbook, sensor.name, span);
+    HOLDBAND_TRY(read);
     if (sensor.reads != Reads::power && sensor.reads != Reads::gravity)
-        analysis::applyOffsets(*series, sensor.offsets);
+        analysis::applyOffsets(read->series, sensor.offsets);
     if (leftOut == LeftOutReadings::without)
-        analysis::applyExclusions(*series, exclusionsOf(snapshot, sensor.name));
-    return std::move(*series);
+        analysis::applyExclusions(read->series, exclusionsOf(snapshot, sensor.name));
+    return read;
 }
 
 /// The stretches of the batch in which one sensor each read its beer.
@@ -198,22 +198,25 @@ analysis::Series inside(const analysis::Series& series, std::optional<Instant> f
 }
 
 /// The series of all sensors that read the batch's beer, one after the other.
-Result<analysis::Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                                    const Batch& batch, Span whole, LeftOutReadings leftOut)
+Result<store::CheckedSeries> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                        const Batch& batch, Span whole, LeftOutReadings leftOut)
 {
     const auto spans = beerSpans(batch, whole);
-    analysis::Series beer;
+    store::CheckedSeries beer;
     for (std::size_t i = 0; i < spans.size(); ++i) {
         const auto& [name, span] = spans[i];
         const Sensor* sensor = snapshot.sensor(name);
         if (!sensor)
             return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
-        auto series = calibratedSeries(logbook, snapshot, *sensor, span, leftOut);
-        HOLDBAND_TRY(series);
-        if (spans.size() == 1)
-            return std::move(*series);
-        append(beer, inside(*series, i > 0 ? std::optional(span.start) : std::nullopt,
-                            i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
+        auto read = calibratedSeries(logbook, snapshot, *sensor, span, leftOut);
+        HOLDBAND_TRY(read);
+        beer.checked = beer.checked && read->checked;
+        if (spans.size() == 1) {
+            beer.series = std::move(read->series);
+            break;
+        }
+        append(beer.series, inside(read->series, i > 0 ? std::optional(span.start) : std::nullopt,
+                                   i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
     }
     return beer;
 }
@@ -258,7 +261,10 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
     const auto series = [&](LeftOutReadings leftOut) {
         return beerSeries(logbook, snapshot, batch, input.span, leftOut);
     };
-    HOLDBAND_TRY(keep(series(LeftOutReadings::without), judging.beer));
+    auto beer = series(LeftOutReadings::without);
+    HOLDBAND_TRY(beer);
+    judging.beer = std::move(beer->series);
+    input.beerChecked = beer->checked;
     judging.accuracy = beerAccuracy(snapshot, batch, input.span);
     judging.gapLimit = gapLimitOf(batch, judging.beer, input.span);
     judging.grace = batch.grace;
@@ -266,7 +272,9 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
     judging.leftOut = leftOutOf(snapshot, batch, input.span);
     if (judging.leftOut.empty())
         return {};
-    HOLDBAND_TRY(keep(series(LeftOutReadings::with), judging.withLeftOut));
+    auto whole = series(LeftOutReadings::with);
+    HOLDBAND_TRY(whole);
+    judging.withLeftOut = std::move(whole->series);
     judging.gapLimitWithLeftOut = gapLimitOf(batch, judging.withLeftOut, input.span);
     return {};
 }
@@ -281,6 +289,7 @@ Done addAmbient(const store::LogbookFile& logbook, const Snapshot& snapshot, con
     HOLDBAND_TRY(series);
     input.ambient = std::move(series->series);
     input.ambientGap = series->gapLimit;
+    input.ambientChecked = series->checked;
     return {};
 }
 
@@ -323,9 +332,9 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
                                   const Sensor& sensor, Span span,
                                   const std::optional<Milliseconds>& ownGapLimit)
 {
-    JudgedSeries judged;
-    HOLDBAND_TRY(keep(calibratedSeries(logbook, snapshot, sensor, span, LeftOutReadings::without),
-                      judged.series));
+    auto read = calibratedSeries(logbook, snapshot, sensor, span, LeftOutReadings::without);
+    HOLDBAND_TRY(read);
+    JudgedSeries judged{std::move(read->series), {}, read->checked};
     judged.gapLimit = ownGapLimit ? *ownGapLimit : analysis::defaultGapLimit(judged.series, span);
     return judged;
 }

@@ -1,10 +1,12 @@
 // A sensor's series as the store holds it: logged readings with their corrections, and what was
 // read by eye.
+#include "core/keep.h"
 #include "core/store/hand_readings.h"
 #include "core/store/import_units.h"
 #include "core/store/reading_place.h"
 #include "core/store/reading_units.h"
 #include "core/store/readings.h"
+#include "core/store/series_checksums.h"
 #include "core/store/value_corrections.h"
 #include "core/text/phrase.h"
 
@@ -33,9 +35,10 @@ Result<Statement> openReadings(const Database& database, SensorId id, Span span,
     return statement;
 }
 
-/// `valueOf` makes the base value of a row.
-template <typename ValueOf>
-Result<analysis::Series> seriesOf(Statement& statement, ValueOf valueOf)
+/// `importOf` and `valueOf` make the import and the base value of a row.
+template <typename ImportOf, typename ValueOf>
+Result<analysis::Series> seriesOf(Statement& statement, SeriesChecksums& checksums,
+                                  ImportOf importOf, ValueOf valueOf)
 {
     analysis::Series series;
     sqlite3_stmt* raw = statement.raw();
@@ -44,29 +47,50 @@ Result<analysis::Series> seriesOf(Statement& statement, ValueOf valueOf)
         HOLDBAND_TRY(row);
         if (!*row)
             return series;
-        series.at.push_back(instantFromMs(msAt(sqlite3_column_int64(raw, 0))));
-        series.value.push_back(valueOf(raw));
+        const std::int64_t ms = msAt(sqlite3_column_int64(raw, 0));
+        const double stored = sqlite3_column_double(raw, 1);
+        const std::int64_t import = importOf(raw);
+        checksums.add(import, ms, stored);
+        series.at.push_back(instantFromMs(ms));
+        series.value.push_back(valueOf(stored, import));
     }
 }
 
-Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Span span)
+/// A million times over, it pays not to ask for the import where there is but one, and not for the
+/// unit where they all have the same.
+Result<analysis::Series> loggedRows(const Database& database, SensorId id, Span span,
+                                    SeriesChecksums& checksums)
 {
     auto units = ImportUnits::of(database, id.value);
     HOLDBAND_TRY(units);
-    const std::optional<ReadingUnit> only = units->only();
-    // A million times over, it pays not to ask for the import where the unit is known without.
-    auto rows = openReadings(database, id, span, only ? "place, value" : "place, value, import");
+    const bool oneImport = checksums.onlyOne();
+    auto rows =
+        openReadings(database, id, span, oneImport ? "place, value" : "place, value, import");
     HOLDBAND_TRY(rows);
+    const auto importOf = [first = checksums.firstImport(), oneImport](sqlite3_stmt* row) {
+        return oneImport ? first : sqlite3_column_int64(row, 2);
+    };
+    const std::optional<ReadingUnit> only = units->only();
     if (!only)
-        return seriesOf(*rows, [&](sqlite3_stmt* row) {
-            return baseValue(sqlite3_column_double(row, 1),
-                             units->unitOf(sqlite3_column_int64(row, 2)));
+        return seriesOf(*rows, checksums, importOf, [&](double value, std::int64_t import) {
+            return baseValue(value, units->unitOf(import));
         });
-    auto series = seriesOf(*rows, [](sqlite3_stmt* row) { return sqlite3_column_double(row, 1); });
+    auto series =
+        seriesOf(*rows, checksums, importOf, [](double value, std::int64_t) { return value; });
     HOLDBAND_TRY(series);
     for (double& value : series->value)
         value = baseValue(value, *only);
     return series;
+}
+
+Result<CheckedSeries> loggedSeries(const Database& database, SensorId id, Span span)
+{
+    auto checksums = SeriesChecksums::of(database, id.value);
+    HOLDBAND_TRY(checksums);
+    CheckedSeries logged;
+    HOLDBAND_TRY(keep(loggedRows(database, id, span, *checksums), logged.series));
+    HOLDBAND_TRY(keep(checksums->check(database), logged.checked));
+    return logged;
 }
 
 /// What a damaged file may hold, and no reading can be.
@@ -135,20 +159,28 @@ analysis::Series merged(const analysis::Series& logged, const std::vector<KeptHa
 
 } // namespace
 
-Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
-                                    Span span)
+Result<CheckedSeries> readCheckedSeries(const LogbookFile& logbook, const std::string& sensor,
+                                        Span span)
 {
     auto id = idOf(logbook.database(), "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);
     auto logged = loggedSeries(logbook.database(), {*id}, span);
     HOLDBAND_TRY(logged);
-    HOLDBAND_TRY(allFinite(logbook, sensor, *logged));
-    HOLDBAND_TRY(correct(logbook, {*id}, *logged));
+    HOLDBAND_TRY(allFinite(logbook, sensor, logged->series));
+    HOLDBAND_TRY(correct(logbook, {*id}, logged->series));
     auto hand = readHandReadings(logbook, {HandOwner::Kind::sensor, sensor});
     HOLDBAND_TRY(hand);
-    if (hand->empty())
-        return logged;
-    return merged(*logged, around(std::move(*hand), span));
+    if (!hand->empty())
+        logged->series = merged(logged->series, around(std::move(*hand), span));
+    return logged;
+}
+
+Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
+                                    Span span)
+{
+    auto read = readCheckedSeries(logbook, sensor, span);
+    HOLDBAND_TRY(read);
+    return std::move(read->series);
 }
 
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor)

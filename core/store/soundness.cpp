@@ -110,6 +110,12 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
     return {};
 }
 
+Phrase brokenSeal()
+{
+    return Phrase::tr("equipment, batches, meter readings or the journal no longer fit their seal: "
+                      "a bit changed, or another program wrote here");
+}
+
 Done checkSqlite(const Database& database, std::vector<std::string>& damage)
 {
     auto lines = query(database, "PRAGMA integrity_check(20)",
@@ -130,6 +136,16 @@ Done checkSqlite(const Database& database, std::vector<std::string>& damage)
 
 } // namespace
 
+Done checkSeal(const Database& database)
+{
+    auto seal = sealHolds(database);
+    HOLDBAND_TRY(seal);
+    if (*seal)
+        return {};
+    return fileProblem(brokenSeal(), database.path(),
+                       Phrase::tr("`holdband check` says what is damaged"));
+}
+
 Result<std::vector<std::string>> findDamage(const Database& database)
 {
     auto steady = Transaction::beginReading(database);
@@ -139,9 +155,7 @@ Result<std::vector<std::string>> findDamage(const Database& database)
     auto seal = sealHolds(database);
     HOLDBAND_TRY(seal);
     if (!*seal)
-        damage.emplace_back(
-            Phrase::tr("equipment, batches, meter readings or the journal no longer fit "
-                       "their seal: a bit changed, or another program wrote here"));
+        damage.emplace_back(brokenSeal());
     HOLDBAND_TRY(checkImports(database, damage));
     HOLDBAND_TRY(checkRecord(database, damage));
     return damage;

@@ -9,6 +9,9 @@
 
 namespace holdband::store {
 
+/// Problem (file): equipment, batches, meter readings or the journal no longer fit their seal.
+Done checkSeal(const Database& database);
+
 /// A sentence for each thing that is broken; empty where the file is sound.
 Result<std::vector<std::string>> findDamage(const Database& database);
 inline Result<std::vector<std::string>> findDamage(const LogbookFile& logbook)

@@ -443,6 +443,31 @@ TEST(UglyLogbooks, AreRefusedForWhatTheyAre)
     }
 }
 
+// One changed value, as a flipped bit would: no command makes a figure of it.
+TEST(UglyLogbooks, AChangedValueGivesNoFigure)
+{
+    const WorkedProgram program;
+    for (const char* change :
+         {"UPDATE meter_readings SET kwh = kwh + 64 WHERE id = (SELECT max(id) FROM "
+          "meter_readings)",
+          "UPDATE readings SET value = 8.9e155 WHERE place = (SELECT max(place) FROM readings)"}) {
+        program.shell(std::string("cp log.holdband bit.holdband; sqlite3 bit.holdband '") + change +
+                      "'");
+        for (const auto& call : {std::vector<std::string>{"verdict", "bit.holdband", "Worked"},
+                                 {"energy", "bit.holdband", "Worked", "--json"},
+                                 {"batches", "bit.holdband"}}) {
+            const Outcome outcome = program.run(call);
+            EXPECT_EQ(outcome.status, 3) << change << ": " << call.front() << outcome.out;
+            EXPECT_EQ(outcome.out, "") << change << ": " << call.front();
+            EXPECT_TRUE(holds(outcome.err, "no longer fit their")) << outcome.err;
+        }
+        const Outcome exported =
+            program.shell("rm -rf out; $HOLDBAND export bit.holdband out 2>&1");
+        EXPECT_EQ(exported.status, 0) << "what can be read is saved";
+        EXPECT_TRUE(holds(exported.out, "Damaged: ")) << exported.out;
+    }
+}
+
 TEST(UglyDisk, AFullOneChangesNothing)
 {
     const WorkedProgram program;
