@@ -349,6 +349,8 @@ int meter(const Call& call)
                              "--event reset (it restarted at 0)";
         return fail(problem);
     }
+    if (!check->unusual.empty())
+        report("holdband: " + check->unusual + "; correct it if it is mistyped.");
     auto saved = intake::saveRound(**logbook, {*typed});
     if (!saved)
         return fail(saved.error());

@@ -1,11 +1,14 @@
 #include "core/intake/register_check.h"
 
+#include "core/logbook/meter_service.h"
 #include "core/logbook/places.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
+#include "core/text/quantities.h"
 #include "core/text/times.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace holdband::intake {
 
@@ -93,6 +96,50 @@ std::optional<DoubtfulReading> RegisterCheck::doubtBefore(const MeterReading& re
                                "its own"));
 }
 
+void RegisterCheck::setRatedPower(std::map<std::string, Power> ratedPower)
+{
+    m_ratedPower = std::move(ratedPower);
+}
+
+/// Energy of the pair against what the rated power allows in that time: P·Δt and one resolution.
+std::string RegisterCheck::aboveRatedPower(const MeterReading& from, const MeterReading& to) const
+{
+    const auto setup = setupAt(m_meter, to.at);
+    const auto rated = setup ? m_ratedPower.find(*setup) : m_ratedPower.end();
+    if (rated == m_ratedPower.end())
+        return {};
+    double kwh = kwhOf(to) - kwhOf(from);
+    if (to.event == MeterEvent::reset)
+        kwh = kwhOf(to);
+    else if (kwh < 0.0 && m_meter.rollsOverAt)
+        kwh += m_meter.rollsOverAt->kilowattHours();
+    const double resolution = m_meter.resolution
+                                  ? m_meter.resolution->kilowattHours()
+                                  : std::pow(10.0, -std::min(from.decimals, to.decimals));
+    const double hours = hoursBetween(from.at, to.at);
+    if (kwh <= rated->second.watts() * hours / 1000.0 + resolution * (1.0 + 1e-9))
+        return {};
+    return Phrase::tr("%1 kWh from %2 to %3 are %4 in the mean, and %5 is rated %6")
+        .with(fixedText(kwh, to.decimals, m_decimalSign), localText(from.at, m_zone),
+              localText(to.at, m_zone),
+              powerText(Power::watts(kwh * 1000.0 / hours), 0, m_decimalSign), *setup,
+              powerText(rated->second, 0, m_decimalSign));
+}
+
+std::string RegisterCheck::unusual(const MeterReading& reading, std::size_t next,
+                                   bool rollover) const
+{
+    MeterReading taken = reading;
+    if (rollover)
+        taken.event = MeterEvent::rollover;
+    std::string why;
+    if (next > 0)
+        why = aboveRatedPower(m_standing[next - 1], taken);
+    if (why.empty() && next < m_standing.size())
+        why = aboveRatedPower(taken, m_standing[next]);
+    return why;
+}
+
 ReadingCheck RegisterCheck::check(const MeterReading& reading) const
 {
     ReadingCheck result;
@@ -123,6 +170,9 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
             doubtful(ReadingDoubt::aboveAfter,
                      Phrase::tr("%1 is above the later %2").with(text(reading), text(*next)),
                      Phrase::tr("check the number and its time"));
+    if (!result.doubt)
+        result.unusual = unusual(reading, static_cast<std::size_t>(next - m_standing.begin()),
+                                 result.takenAsRollover);
     return result;
 }
 

@@ -5,6 +5,8 @@
 #include "core/logbook/equipment.h"
 #include "core/text/zone.h"
 
+#include <map>
+#include <string>
 #include <vector>
 
 namespace holdband::intake {
@@ -14,6 +16,9 @@ public:
     /// `standing` in order of time, corrections applied. `decimalSign`: of the doubts' sentences.
     RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone,
                   char decimalSign = '.');
+
+    /// What the setups that the meter counts for may draw at most, by name.
+    void setRatedPower(std::map<std::string, Power> ratedPower);
 
     /// Judges a reading by its value, the meter's service and its neighbours in time.
     ReadingCheck check(const MeterReading& reading) const;
@@ -31,6 +36,8 @@ private:
     std::optional<DoubtfulReading> ownDoubt(const MeterReading& reading) const;
     std::optional<DoubtfulReading> doubtBefore(const MeterReading& reading,
                                                const MeterReading& before) const;
+    std::string aboveRatedPower(const MeterReading& from, const MeterReading& to) const;
+    std::string unusual(const MeterReading& reading, std::size_t next, bool rollover) const;
     DoubtfulReading doubtful(ReadingDoubt doubt, std::string what, std::string remedy) const;
     std::string text(const MeterReading& reading) const;
 
@@ -38,6 +45,7 @@ private:
     std::vector<MeterReading> m_standing;
     Zone m_zone;
     char m_decimalSign;
+    std::map<std::string, Power> m_ratedPower;
 };
 
 /// The event to keep with a reading: its own, or the rollover that the check found.

@@ -32,8 +32,29 @@ Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
 struct MeterContext {
     std::vector<Meter> meters;
     Zone zone;
-    char decimalSign = '.'; ///< of the sentences
+    char decimalSign = '.';                  ///< of the sentences
+    std::map<std::string, Power> ratedPower; ///< of the setups that have one
 };
+
+Result<std::map<std::string, Power>> readRatedPower(const store::LogbookFile& logbook)
+{
+    auto setups = store::readSetups(logbook);
+    HOLDBAND_TRY(setups);
+    std::map<std::string, Power> rated;
+    for (const Setup& setup : *setups) {
+        if (setup.ratedPower)
+            rated.emplace(setup.name, *setup.ratedPower);
+    }
+    return rated;
+}
+
+RegisterCheck checkOf(const MeterContext& context, const Meter& meter,
+                      std::vector<MeterReading> standing)
+{
+    RegisterCheck check(meter, std::move(standing), context.zone, context.decimalSign);
+    check.setRatedPower(context.ratedPower);
+    return check;
+}
 
 Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimalSign = '.')
 {
@@ -43,7 +64,9 @@ Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimal
     HOLDBAND_TRY(settings);
     auto zone = Zone::named(settings->zone);
     HOLDBAND_TRY(zone);
-    return MeterContext{std::move(*meters), *zone, decimalSign};
+    auto rated = readRatedPower(logbook);
+    HOLDBAND_TRY(rated);
+    return MeterContext{std::move(*meters), *zone, decimalSign, std::move(*rated)};
 }
 
 Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const MeterContext& context,
@@ -58,7 +81,7 @@ Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const Mete
     std::vector<MeterReading> standing;
     for (const store::KeptReading& reading : *kept)
         standing.push_back(reading.inForce);
-    return RegisterCheck(*meter, std::move(standing), context.zone, context.decimalSign);
+    return checkOf(context, *meter, std::move(standing));
 }
 
 std::string inFuture(Instant at, const Zone& zone)
@@ -219,7 +242,7 @@ Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
         if (reading.id != id)
             standing.push_back(reading.inForce);
     }
-    return RegisterCheck(*found, std::move(standing), context.zone, context.decimalSign);
+    return checkOf(context, *found, std::move(standing));
 }
 
 std::string countWords(std::size_t readings)
@@ -235,9 +258,9 @@ std::string ownerWords(const store::HandOwner& owner)
 
 } // namespace
 
-Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
-                     store::MeterReadingId reading, double kwh, int decimals,
-                     const std::string& why, char decimalSign)
+Result<ReadingCheck> checkCorrection(const store::LogbookFile& logbook, const std::string& meter,
+                                     store::MeterReadingId reading, double kwh, int decimals,
+                                     char decimalSign)
 {
     auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
@@ -248,7 +271,16 @@ Done correctRegister(const store::LogbookFile& logbook, const std::string& meter
     MeterReading corrected = kept->inForce;
     corrected.registerReading = Energy::kilowattHours(kwh);
     corrected.decimals = decimals;
-    const ReadingCheck check = beside->check(corrected);
+    return beside->check(corrected);
+}
+
+Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, double kwh, int decimals,
+                     const std::string& why, char decimalSign)
+{
+    auto checked = checkCorrection(logbook, meter, reading, kwh, decimals, decimalSign);
+    HOLDBAND_TRY(checked);
+    const ReadingCheck& check = *checked;
     if (check.doubt)
         return failure(check.doubt->problem);
     auto change = store::Change::begin(

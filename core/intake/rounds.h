@@ -42,6 +42,8 @@ struct ReadingCheck {
     std::optional<DoubtfulReading> doubt;
     bool alreadyThere = false;
     bool takenAsRollover = false;
+    /// A sentence where a setup's rated power does not allow it: to be asked once, and then saved.
+    std::string unusual = {};
 };
 /// Here and below, `decimalSign`: of the sentences.
 Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed,
@@ -68,6 +70,11 @@ struct TypedRound {
 Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round,
                       char decimalSign = '.');
 Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<TypedReading>& round);
+
+/// What checkReading would say of another value for a register reading that is there.
+Result<ReadingCheck> checkCorrection(const store::LogbookFile& logbook, const std::string& meter,
+                                     store::MeterReadingId reading, double kwh, int decimals,
+                                     char decimalSign = '.');
 
 /// Another value for a register reading that stands; what was there is kept. It is judged beside
 /// its neighbours like a new one. Problem (data): the doubt about it.

@@ -281,6 +281,17 @@ public:
         return {};
     }
 
+    /// A batch that runs can be filled in from its pitching on, whether or not it was read.
+    void noteEarlierPitches()
+    {
+        for (const Batch& batch : m_snapshot.batches) {
+            if (!batch.ended &&
+                earlier(roundOf(batch.pitched, m_sheet.zone, m_sheet.settings.rounds),
+                        m_sheet.columns.front()))
+                m_sheet.hasEarlier = true;
+        }
+    }
+
 private:
     template <typename Kept>
     void noteEarlier(const std::vector<Kept>& readings)
@@ -489,6 +500,7 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const Rounds
     HOLDBAND_TRY(maker.addGravities());
     maker.addPastMeters();
     HOLDBAND_TRY(maker.addPastGravities());
+    maker.noteEarlierPitches();
     return sheet;
 }
 

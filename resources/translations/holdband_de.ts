@@ -4564,6 +4564,10 @@
         <source>`holdband check` says what is damaged</source>
         <translation>`holdband check` sagt, was beschädigt ist</translation>
     </message>
+    <message>
+        <source>%1 kWh from %2 to %3 are %4 in the mean, and %5 is rated %6</source>
+        <translation>%1 kWh von %2 bis %3 sind im Mittel %4, und %5 hat eine Nennleistung von %6</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9579,6 +9583,22 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source> No value could be read. The first: line %1, column %2: %3 %4.</source>
         <translation> Kein Wert war lesbar. Der erste: Zeile %1, Spalte %2: %3 %4.</translation>
+    </message>
+    <message>
+        <source>%1 is below the reading before it. What happened?</source>
+        <translation>%1 liegt unter dem Stand davor. Was ist passiert?</translation>
+    </message>
+    <message>
+        <source>Another meter took its place with this reading.</source>
+        <translation>Ein anderer Zähler hat mit diesem Stand seinen Platz eingenommen.</translation>
+    </message>
+    <message>
+        <source>%1 is far from the %2 expected. Press Enter again to save it.</source>
+        <translation>%1 ist weit von den erwarteten %2 entfernt. Drücke noch einmal Enter, um es zu speichern.</translation>
+    </message>
+    <message>
+        <source>%1. Press Enter again to save it.</source>
+        <translation>%1. Drücke noch einmal Enter, um es zu speichern.</translation>
     </message>
 </context>
 </TS>

@@ -1,5 +1,6 @@
 #include "ui/rounds/correction_bar.h"
 
+#include "core/intake/meter_swap.h"
 #include "core/intake/rounds.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
@@ -45,7 +46,7 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
       m_value(new QLineEdit(this)), m_time(new QLineEdit(this)), m_why(new QLineEdit(this)),
       m_note(new QLineEdit(this)), m_keep(new QPushButton(Words::tr("&Keep"), this)),
       m_away(new QPushButton(Words::tr("Take it &away"), this)),
-      m_message(makeLabel({}, "warn", this))
+      m_message(makeLabel({}, "warn", this)), m_question(new ReadingQuestion(this))
 {
     m_value->setAccessibleName(Words::tr("The right reading"));
     m_time->setAccessibleName(Words::tr("When it was read"));
@@ -63,6 +64,11 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     connect(m_note, &QLineEdit::returnPressed, this, &CorrectionBar::keep);
     connect(m_keep, &QPushButton::clicked, this, &CorrectionBar::keep);
     connect(m_away, &QPushButton::clicked, this, &CorrectionBar::takeAway);
+    connect(m_question, &ReadingQuestion::answered, this, &CorrectionBar::takeAnswer);
+    connect(m_value, &QLineEdit::textEdited, this, [this] {
+        m_event.reset();
+        m_question->hide();
+    });
     hide();
 }
 
@@ -83,6 +89,8 @@ void CorrectionBar::layOut()
     column->addWidget(m_words);
     column->addLayout(fields);
     column->addWidget(m_message);
+    column->addWidget(m_question);
+    m_question->hide();
 }
 
 void CorrectionBar::take(const review::RoundRow& row, const review::RoundCell& cell,
@@ -110,6 +118,9 @@ void CorrectionBar::take(const review::RoundRow& row, const review::RoundCell& c
     m_away->setVisible(stands);
     m_message->clear();
     m_message->hide();
+    m_question->hide();
+    m_event.reset();
+    m_asked.clear();
     show();
     m_value->setFocus();
     m_value->selectAll();
@@ -128,30 +139,189 @@ void CorrectionBar::putAway()
 
 void CorrectionBar::refuse(const Problem& problem)
 {
-    m_message->setText(sentence(problem));
+    say(sentence(problem));
+}
+
+void CorrectionBar::say(const QString& words)
+{
+    m_message->setText(words);
     m_message->show();
+}
+
+/// True where the same value was asked about before; else asks.
+bool CorrectionBar::confirmed(const QString& question)
+{
+    if (m_asked == m_value->text())
+        return true;
+    m_asked = m_value->text();
+    say(question);
+    return false;
+}
+
+/// Of the reading that is corrected, or as typed; absent and refused where that is no time.
+std::optional<Instant> CorrectionBar::instant()
+{
+    if (m_cell.value)
+        return m_cell.at;
+    const auto at = parseTime(core(m_time->text()), m_zone);
+    if (at)
+        return *at;
+    refuse(at.error());
+    m_time->setFocus();
+    return std::nullopt;
 }
 
 void CorrectionBar::keep()
 {
-    const auto number = parseTypedNumber(core(m_value->text().trimmed()), decimalSign());
-    if (!number || (m_row.kind == review::RoundKind::meter && number->value < 0.0)) {
-        refuse(number ? Problem{ProblemKind::data,
-                                Phrase::tr("a register can't read below 0"),
-                                {},
-                                Phrase::tr("check the number")}
-                      : number.error());
-        m_value->setFocus();
-        return;
-    }
     const bool sameValue =
         m_cell.value && core(m_value->text()) == core(numberText(*m_cell.value, m_cell.decimals));
     if (sameValue && core(m_note->text().trimmed()) != m_cell.note)
         keepNote();
-    else if (m_cell.value)
-        correct(number->value, number->decimals);
+    else if (m_row.kind == review::RoundKind::meter)
+        keepRegister();
     else
-        addLate(number->value, number->decimals);
+        keepHand();
+}
+
+void CorrectionBar::keepRegister()
+{
+    const auto at = instant();
+    if (!at)
+        return;
+    auto reading =
+        parseReading(m_value->text(), *at, m_cell.value ? QString() : m_why->text(), decimalSign());
+    if (!reading) {
+        refuse(reading.error());
+        m_value->setFocus();
+        return;
+    }
+    reading->event = m_cell.value ? std::nullopt : m_event;
+    checkRegister(*reading);
+}
+
+/// Beside its neighbours in time, as in a round.
+void CorrectionBar::checkRegister(const MeterReading& reading)
+{
+    const auto work = [name = m_row.name, id = m_cell.id, late = !m_cell.value,
+                       reading](const store::LogbookFile& file) {
+        return late ? intake::checkReading(file, {name, reading}, decimalSign())
+                    : intake::checkCorrection(file, name, {id},
+                                              reading.registerReading.kilowattHours(),
+                                              reading.decimals, decimalSign());
+    };
+    m_session->ask<intake::ReadingCheck>(
+        this, work, [this, reading, asked = m_value->text()](Result<intake::ReadingCheck> check) {
+            if (m_value->text() != asked || !isVisible()) // it is about a number that is gone
+                return;
+            if (check)
+                takeCheck(reading, *check);
+            else
+                refuse(check.error());
+        });
+}
+
+void CorrectionBar::takeCheck(const MeterReading& reading, const intake::ReadingCheck& check)
+{
+    const bool fell = check.doubt && check.doubt->doubt == intake::ReadingDoubt::belowBefore;
+    if (fell && !m_cell.value) {
+        m_question->ask(Words::tr("%1 is below the reading before it. What happened?")
+                            .arg(m_value->text().trimmed()),
+                        m_row.topKnown);
+        return;
+    }
+    if (check.doubt) {
+        refuse(check.doubt->problem);
+        m_value->setFocus();
+        return;
+    }
+    if (check.unusual.empty() || confirmed(askOnce(check.unusual)))
+        saveRegister(reading);
+}
+
+void CorrectionBar::takeAnswer(Answer answer)
+{
+    m_question->hide();
+    switch (answer) {
+    case Answer::mistyped:
+        m_value->setFocus();
+        m_value->selectAll();
+        return;
+    case Answer::anotherMeter:
+        if (const auto at = instant()) {
+            if (const auto first = parseReading(m_value->text(), *at, m_why->text(), decimalSign()))
+                replaceMeter(*first);
+        }
+        return;
+    case Answer::restarted:
+        m_event = MeterEvent::reset;
+        break;
+    case Answer::rolledOver:
+        m_event = MeterEvent::rollover;
+        break;
+    }
+    m_why->setFocus();
+    keep();
+}
+
+void CorrectionBar::saveRegister(const MeterReading& reading)
+{
+    if (!m_cell.value) {
+        intake::TypedRound round;
+        round.meters.push_back({m_row.name, reading});
+        const auto work = [round](const store::LogbookFile& file) -> Done {
+            HOLDBAND_TRY(intake::saveRound(file, round, decimalSign()));
+            return {};
+        };
+        m_session->change<bool>(this, done(work), [this](Result<bool> result) {
+            finish(std::move(result), Words::counted("Kept %n readings.", "Kept %n reading.", 1));
+        });
+        return;
+    }
+    const auto work = [name = m_row.name, id = m_cell.id, reading,
+                       why = core(m_why->text().trimmed()), note = core(m_note->text().trimmed()),
+                       noted = core(m_note->text().trimmed()) !=
+                               m_cell.note](const store::LogbookFile& file) -> Done {
+        if (noted)
+            HOLDBAND_TRY(intake::setRegisterNote(file, name, {id}, note));
+        return intake::correctRegister(file, name, {id}, reading.registerReading.kilowattHours(),
+                                       reading.decimals, why, decimalSign());
+    };
+    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
+        finish(std::move(result), Words::tr("Corrected; what was there is kept."));
+    });
+}
+
+void CorrectionBar::replaceMeter(const MeterReading& reading)
+{
+    const auto work = [name = m_row.name, reading](const store::LogbookFile& file) -> Done {
+        HOLDBAND_TRY(intake::replaceMeter(file, name, reading));
+        return {};
+    };
+    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
+        finish(std::move(result), Words::tr("Another meter took its place with this reading."));
+    });
+}
+
+void CorrectionBar::keepHand()
+{
+    const auto at = instant();
+    if (!at)
+        return;
+    const auto reading = parseHandReading(
+        m_value->text(), *at, m_cell.value ? QString() : m_why->text(), decimalSign(), m_row.unit);
+    if (!reading) {
+        refuse(reading.error());
+        m_value->setFocus();
+        return;
+    }
+    if (farOutside(m_row, valueInUnitOf(m_row, *reading)) &&
+        !confirmed(Words::tr("%1 is far from the %2 expected. Press Enter again to save it.")
+                       .arg(m_value->text().trimmed(), expectedText(m_row))))
+        return;
+    if (m_cell.value)
+        correctHand(*reading);
+    else
+        addHand(*reading);
 }
 
 /// Only the note was changed.
@@ -170,43 +340,26 @@ void CorrectionBar::keepNote()
     });
 }
 
-void CorrectionBar::correct(double value, int decimals)
+void CorrectionBar::correctHand(const HandReading& reading)
 {
-    const std::string why = core(m_why->text().trimmed());
-    const review::RoundRow row = m_row;
-    const std::int64_t id = m_cell.id;
-    const std::string note = core(m_note->text().trimmed());
-    const bool noted = note != m_cell.note;
-    const auto work = [=](const store::LogbookFile& file) -> Done {
-        const bool meter = row.kind == review::RoundKind::meter;
+    const auto work = [row = m_row, id = m_cell.id, reading, why = core(m_why->text().trimmed()),
+                       note = core(m_note->text().trimmed()),
+                       noted = core(m_note->text().trimmed()) !=
+                               m_cell.note](const store::LogbookFile& file) -> Done {
         if (noted)
-            HOLDBAND_TRY(meter ? intake::setRegisterNote(file, row.name, {id}, note)
-                               : intake::setHandNote(file, ownerOf(row), {id}, note));
-        if (meter)
-            return intake::correctRegister(file, row.name, {id}, value, decimals, why,
-                                           decimalSign());
-        return intake::correctHand(file, ownerOf(row), {id}, value, decimals, row.unit, why);
+            HOLDBAND_TRY(intake::setHandNote(file, ownerOf(row), {id}, note));
+        return intake::correctHand(file, ownerOf(row), {id}, reading.value, reading.decimals,
+                                   reading.unit, why);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
         finish(std::move(result), Words::tr("Corrected; what was there is kept."));
     });
 }
 
-void CorrectionBar::addLate(double value, int decimals)
+void CorrectionBar::addHand(const HandReading& reading)
 {
-    const auto at = parseTime(core(m_time->text()), m_zone);
-    if (!at) {
-        refuse(at.error());
-        m_time->setFocus();
-        return;
-    }
     intake::TypedRound round;
-    const std::string note = core(m_why->text().trimmed());
-    if (m_row.kind == review::RoundKind::meter)
-        round.meters.push_back(
-            {m_row.name, {*at, Energy::kilowattHours(value), decimals, {}, note}});
-    else
-        round.hand.push_back({ownerOf(m_row), {*at, value, m_row.unit, decimals, {}, note}});
+    round.hand.push_back({ownerOf(m_row), reading});
     const auto work = [round](const store::LogbookFile& file) -> Done {
         HOLDBAND_TRY(intake::saveRound(file, round, decimalSign()));
         return {};

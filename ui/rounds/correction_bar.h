@@ -2,13 +2,20 @@
 // for a round that was missed. What was typed stays until it is kept or put away.
 #pragma once
 
+#include "core/logbook/readings.h"
 #include "core/review/rounds_sheet.h"
+#include "ui/rounds/reading_question.h"
 
 #include <QWidget>
+#include <optional>
 
 class QLabel;
 class QLineEdit;
 class QPushButton;
+
+namespace holdband::intake {
+struct ReadingCheck;
+} // namespace holdband::intake
 
 namespace holdband::ui {
 
@@ -27,6 +34,8 @@ public:
     /// Of a reading that stands.
     QLineEdit* note() const { return m_note; }
     QString message() const;
+    /// Asked where a register reads less than before.
+    ReadingQuestion* question() const { return m_question; }
 
 Q_SIGNALS:
     void kept(const QString& words);
@@ -39,11 +48,21 @@ private:
     void layOut();
     void keep();
     void takeAway();
-    void correct(double value, int decimals);
+    void keepRegister();
+    void keepHand();
     void keepNote();
-    void addLate(double value, int decimals);
+    void checkRegister(const MeterReading& reading);
+    void takeCheck(const MeterReading& reading, const intake::ReadingCheck& check);
+    void takeAnswer(Answer answer);
+    void saveRegister(const MeterReading& reading);
+    void replaceMeter(const MeterReading& reading);
+    void correctHand(const HandReading& reading);
+    void addHand(const HandReading& reading);
+    std::optional<Instant> instant();
+    bool confirmed(const QString& question);
     void finish(Result<bool> done, const QString& words);
     void refuse(const Problem& problem);
+    void say(const QString& words);
 
     Session* m_session;
     review::RoundRow m_row;
@@ -57,6 +76,9 @@ private:
     QPushButton* m_keep;
     QPushButton* m_away;
     QLabel* m_message;
+    ReadingQuestion* m_question;
+    std::optional<MeterEvent> m_event; ///< that the question was answered with
+    QString m_asked;                   ///< the value that was asked about and may be saved now
 };
 
 } // namespace holdband::ui

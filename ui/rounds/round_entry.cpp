@@ -116,6 +116,24 @@ QString unitText(const review::RoundRow& row)
     }
 }
 
+double valueInUnitOf(const review::RoundRow& row, const HandReading& reading)
+{
+    if (reading.unit == row.unit)
+        return reading.value;
+    if (reading.unit == ReadingUnit::degreePlato)
+        return analysis::gravityOfPlato(reading.value).specific();
+    if (reading.unit == ReadingUnit::fahrenheit)
+        return Temperature::fahrenheit(reading.value).celsius();
+    return row.unit == ReadingUnit::fahrenheit
+               ? valueIn(Temperature::celsius(reading.value), TemperatureUnit::fahrenheit)
+               : reading.value;
+}
+
+QString askOnce(const std::string& unusual)
+{
+    return Words::tr("%1. Press Enter again to save it.").arg(capitalised(shown(unusual)));
+}
+
 bool farOutside(const review::RoundRow& row, double value)
 {
     if (!row.expected)

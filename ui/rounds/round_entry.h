@@ -35,6 +35,10 @@ QString unitText(const review::RoundRow& row);
 /// from the last reading; of a thermometer, its own width beyond it. Never where nothing is
 /// expected.
 bool farOutside(const review::RoundRow& row, double value);
+/// What was typed with a unit of its own, in that of the row.
+double valueInUnitOf(const review::RoundRow& row, const HandReading& reading);
+/// "3.3 kWh … is rated 750 W. Press Enter again to save it."
+QString askOnce(const std::string& unusual);
 
 /// "58.27 – 58.35", or a dash.
 QString expectedText(const review::RoundRow& row);

@@ -243,7 +243,7 @@ void RoundLine::takePossible()
 {
     if (m_state != State::waiting)
         return;
-    if (!m_unusualSeen && farOutside(m_row, m_hand.value))
+    if (!m_unusualSeen && farOutside(m_row, valueInUnitOf(m_row, m_hand)))
         setState(State::unusual,
                  Words::tr("%1 is far from the %2 expected. Press Enter again to keep it.")
                      .arg(m_field->text().trimmed(), expectedText(m_row)));
@@ -302,6 +302,8 @@ void RoundLine::takeCheck(const intake::ReadingCheck& check)
         setState(State::unusual,
                  Words::tr("%1 is far more than the %2 expected. Press Enter again to keep it.")
                      .arg(m_field->text().trimmed(), expectedText(m_row)));
+    else if (!m_unusualSeen && !check.unusual.empty())
+        setState(State::unusual, askOnce(check.unusual));
     else
         setState(State::fine, check.takenAsRollover
                                   ? Words::tr("Taken as a rollover of the register.")
