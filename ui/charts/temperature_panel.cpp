@@ -1,5 +1,6 @@
 #include "ui/charts/temperature_panel.h"
 
+#include "ui/theme/plain_tips.h"
 #include "ui/words/words.h"
 
 #include <QHelpEvent>
@@ -28,16 +29,16 @@ bool TemperaturePanel::event(QEvent* event)
     const PlotMap plotted = map();
     for (std::size_t i = chart->notes.size(); i-- > 0;) {
         if (m_art.noteBox(plotted, font(), i).contains(help->pos()))
-            QToolTip::showText(help->globalPos(), noteWords(*chart, i), this);
+            QToolTip::showText(help->globalPos(), tip(noteWords(*chart, i)), this);
     }
     if (const ExcursionMark* mark = m_art.ringAt(plotted, help->pos()))
-        QToolTip::showText(help->globalPos(), excursionWords(*chart, *mark), this);
+        QToolTip::showText(help->globalPos(), tip(excursionWords(*chart, *mark)), this);
     if (help->pos().y() >= plotted.plot.top())
         return true;
     const double ms = chart->msOf(plotted.instantAt(help->pos().x()));
     for (const StageBox& stage : chart->stages) {
         if (ms >= stage.time.fromMs && ms < stage.time.toMs)
-            QToolTip::showText(help->globalPos(), shown(stage.words), this);
+            QToolTip::showText(help->globalPos(), tip(shown(stage.words)), this);
     }
     return true;
 }

@@ -1,21 +1,14 @@
 #include "ui/tables/plain_table.h"
 
+#include "ui/theme/plain_tips.h"
+
 #include <QHeaderView>
-#include <QHelpEvent>
 #include <QKeyEvent>
-#include <QTextDocument>
 #include <QToolTip>
 
 namespace holdband::ui {
 
 namespace {
-
-/// A tip of plain text is one line however long; as rich text it wraps.
-QString wrapped(const QString& words)
-{
-    constexpr qsizetype oneLine = 70;
-    return words.size() <= oneLine ? words : Qt::convertFromPlainText(words, Qt::WhiteSpaceNormal);
-}
 
 constexpr int explainedFor = 60'000; ///< milliseconds; any key or click puts it away
 
@@ -87,18 +80,7 @@ void PlainTable::explainCurrent()
     const QString why = currentIndex().data(Qt::ToolTipRole).toString();
     if (!why.isEmpty())
         QToolTip::showText(viewport()->mapToGlobal(visualRect(currentIndex()).bottomLeft()),
-                           wrapped(why), this, {}, explainedFor);
-}
-
-bool PlainTable::viewportEvent(QEvent* event)
-{
-    if (event->type() != QEvent::ToolTip)
-        return QTableView::viewportEvent(event);
-    const auto* help = static_cast<QHelpEvent*>(event);
-    const QModelIndex index = indexAt(help->pos());
-    QToolTip::showText(help->globalPos(), wrapped(index.data(Qt::ToolTipRole).toString()), this,
-                       visualRect(index));
-    return true;
+                           tip(why), this, {}, explainedFor);
 }
 
 /// F1 on a figure that can explain itself is the table's, not the window's.

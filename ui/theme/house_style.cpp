@@ -210,8 +210,14 @@ void HouseStyle::polish(QWidget* widget)
         polishTable(*table, m_colours);
     else if (auto* area = qobject_cast<QScrollArea*>(widget))
         polishArea(*area);
+    auto* label = qobject_cast<QLabel*>(widget);
+    if (!label)
+        return;
+    // Names that people give may look like markup. Of labels, only a tip's are ours alone.
+    if (label->textFormat() == Qt::AutoText && !label->inherits("QTipLabel"))
+        label->setTextFormat(Qt::PlainText);
     const QByteArray role = roleOf(widget);
-    if (role.isEmpty() || !qobject_cast<QLabel*>(widget))
+    if (role.isEmpty())
         return;
     QPalette own; // only the words': the rest follows the application
     own.setColor(QPalette::WindowText, wordsColour(role, m_colours));

@@ -1,6 +1,7 @@
 #include "ui/theme/theme.h"
 
 #include "ui/theme/house_style.h"
+#include "ui/theme/plain_tips.h"
 
 #include <QLabel>
 #include <QStyle>
@@ -46,6 +47,8 @@ void dress(QApplication& application, Scheme scheme)
     application.setPalette(palette);
     QToolTip::setPalette(palette);
     application.setStyle(new HouseStyle(scheme)); // the application owns it
+    if (!application.findChild<PlainTips*>())
+        application.installEventFilter(new PlainTips(&application));
 }
 
 void setRole(QWidget* widget, const char* role)
