@@ -5712,10 +5712,6 @@
         <translation>Zeile für Zeile wurde nichts vermerkt.</translation>
     </message>
     <message>
-        <source>Values in the store&apos;s own units: °C, K, kWh, litres.</source>
-        <translation>Werte in den eigenen Einheiten des Speichers: °C, K, kWh, Liter.</translation>
-    </message>
-    <message>
         <source>batch</source>
         <translation>Sud</translation>
     </message>
@@ -5820,14 +5816,6 @@
         <translation>ja</translation>
     </message>
     <message>
-        <source>accuracy k</source>
-        <translation>Genauigkeit K</translation>
-    </message>
-    <message>
-        <source>add k</source>
-        <translation>dazu K</translation>
-    </message>
-    <message>
         <source>ambient sensor</source>
         <translation>Raumsensor</translation>
     </message>
@@ -5858,10 +5846,6 @@
     <message>
         <source>decimals</source>
         <translation>Dezimalstellen</translation>
-    </message>
-    <message>
-        <source>doubt k</source>
-        <translation>Unsicherheit K</translation>
     </message>
     <message>
         <source>ended</source>
@@ -5898,14 +5882,6 @@
     <message>
         <source>from minute</source>
         <translation>ab Minute</translation>
-    </message>
-    <message>
-        <source>gap limit ms</source>
-        <translation>Lückengrenze ms</translation>
-    </message>
-    <message>
-        <source>grace ms</source>
-        <translation>Karenz ms</translation>
     </message>
     <message>
         <source>header</source>
@@ -5972,10 +5948,6 @@
         <translation>Anzahl</translation>
     </message>
     <message>
-        <source>rated power w</source>
-        <translation>Nennleistung W</translation>
-    </message>
-    <message>
         <source>readings</source>
         <translation>Messwerte</translation>
     </message>
@@ -5994,10 +5966,6 @@
     <message>
         <source>rows read</source>
         <translation>gelesene Zeilen</translation>
-    </message>
-    <message>
-        <source>sample c</source>
-        <translation>Probe °C</translation>
     </message>
     <message>
         <source>set aside</source>
@@ -6024,10 +5992,6 @@
         <translation>zurückgenommen um</translation>
     </message>
     <message>
-        <source>target c</source>
-        <translation>Sollwert °C</translation>
-    </message>
-    <message>
         <source>text</source>
         <translation>Text</translation>
     </message>
@@ -6038,10 +6002,6 @@
     <message>
         <source>to minute</source>
         <translation>bis Minute</translation>
-    </message>
-    <message>
-        <source>tolerance k</source>
-        <translation>Toleranz K</translation>
     </message>
     <message>
         <source>unit</source>
@@ -6066,10 +6026,6 @@
     <message>
         <source>vessels</source>
         <translation>Gefäße</translation>
-    </message>
-    <message>
-        <source>volume l</source>
-        <translation>Volumen l</translation>
     </message>
     <message>
         <source>weight</source>
@@ -9599,6 +9555,42 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>%1. Press Enter again to save it.</source>
         <translation>%1. Drücke noch einmal Enter, um es zu speichern.</translation>
+    </message>
+    <message>
+        <source>add</source>
+        <translation>zu addieren</translation>
+    </message>
+    <message>
+        <source>doubt</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>gap limit</source>
+        <translation>Lückengrenze</translation>
+    </message>
+    <message>
+        <source>grace</source>
+        <translation>Karenz</translation>
+    </message>
+    <message>
+        <source>rated power</source>
+        <translation>Nennleistung</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>%1 ended %2. Edit the batch to change that, or reopen it.</source>
+        <translation>%1 endete %2. Bearbeite den Sud, um das zu ändern, oder öffne ihn wieder.</translation>
     </message>
 </context>
 </TS>

@@ -179,12 +179,37 @@ TEST(HistoryWords, LeaveOutRowIdsAndShowInstantsAsTimes)
                   {"name", "Ale", "Ale 2"},
                   {"ended", "", "1772900000000"},
                   {"act", "3", "4"}};
-    const TableWords words = rowWords({row}, Zone::utc());
+    const TableWords words = rowWords({row}, Manner{});
     ASSERT_EQ(words.rows.size(), 2u);
     EXPECT_EQ(words.rows[0][0].text, "batch");
     EXPECT_EQ(words.rows[0][3].text, "Ale 2");
     EXPECT_EQ(words.rows[1][1].text, "ended");
     EXPECT_EQ(words.rows[1][3].text, "7 Mar 2026 16:13");
+}
+
+TEST(HistoryWords, AreInTheUnitsOfTheLogbook)
+{
+    store::ChangedRow row;
+    row.table = "stages";
+    row.values = {{"target_c", "18", "20"},
+                  {"tolerance_k", "1", "1.6666666666666667"},
+                  {"volume_l", "", "18.92705892"},
+                  {"rated_power_w", "", "750"},
+                  {"gap_limit_ms", "1800000", "5400000"}};
+    Manner us;
+    us.units = UnitSystem::us;
+    const TableWords words = rowWords({row}, us);
+    ASSERT_EQ(words.rows.size(), 5u);
+    EXPECT_EQ(words.rows[0][1].text, "target");
+    EXPECT_EQ(words.rows[0][2].text, "64.4 °F"); // 18 × 1.8 + 32
+    EXPECT_EQ(words.rows[0][3].text, "68.0 °F");
+    EXPECT_EQ(words.rows[1][2].text, "1.8 °F");
+    EXPECT_EQ(words.rows[1][3].text, "3 °F");
+    EXPECT_EQ(words.rows[2][3].text, "5 gal"); // 5 × 3.785411784 L, to the last digit but one
+    EXPECT_EQ(words.rows[3][3].text, "750 W");
+    EXPECT_EQ(words.rows[4][2].text, "30 min");
+    EXPECT_EQ(words.rows[4][3].text, "1 h 30 min");
+    EXPECT_EQ(rowWords({row}, Manner{}).rows[0][2].text, "18.0 °C");
 }
 
 } // namespace holdband::ui::test

@@ -333,6 +333,39 @@ TEST_F(NewBatchTest, TurnDownNowIsOneKeyAndEnter)
     EXPECT_EQ(kept[0][0], "Pale 2: Primary ended");
 }
 
+TEST_F(NewBatchTest, ABatchThatEndedIsNotOfferedToBeEndedAgain)
+{
+    QWidget window;
+    BatchActions actions(session, &window);
+    const QSignalSpy failed(&actions, &BatchActions::failed);
+    window.show();
+    actions.endBatchNow("Pale 1");
+    settle();
+    EXPECT_FALSE(window.findChild<StepDialog*>());
+    ASSERT_EQ(failed.size(), 1);
+    EXPECT_TRUE(failed[0][0].toString().startsWith("Pale 1 ended "))
+        << failed[0][0].toString().toStdString();
+}
+
+TEST_F(NewBatchTest, TheNewBatchIsNamedOnceItIsSaved)
+{
+    QWidget window;
+    BatchActions actions(session, &window);
+    const QSignalSpy pitched(&actions, &BatchActions::pitched);
+    window.show();
+    actions.newBatch();
+    settle();
+    auto* dialog = window.findChild<NewBatchDialog*>();
+    ASSERT_TRUE(dialog);
+    dialog->fields()->name()->setText("Wheat 1");
+    EXPECT_EQ(pitched.size(), 0);
+    press(*dialog);
+    if (dialog->isVisible()) // it asks about two batches on one setup
+        press(*dialog);
+    ASSERT_EQ(pitched.size(), 1) << dialog->foot()->words().toStdString();
+    EXPECT_EQ(pitched[0][0], "Wheat 1");
+}
+
 TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
 {
     setPlan("Pale 2", waitingBatch().schedule);

@@ -113,15 +113,13 @@ void HistoryDialog::showRows(int act)
             HOLDBAND_TRY(zone);
             auto rows = store::readChangedRows(file, id);
             HOLDBAND_TRY(rows);
-            return rowWords(*rows, *zone);
+            return rowWords(*rows, mannerOf(*settings, *zone));
         },
         [this](Result<TableWords> words) {
             if (!words)
                 return m_remark->setText(sentence(words.error()));
-            m_remark->setText(words->rows.empty()
-                                  ? Words::tr("Nothing was noted row by row.")
-                                  : Words::tr("Values in the store's own units: °C, K, kWh, "
-                                              "litres."));
+            m_remark->setText(words->rows.empty() ? Words::tr("Nothing was noted row by row.")
+                                                  : QString());
             m_rows->setWords(std::move(*words));
         });
 }

@@ -1,5 +1,8 @@
 #include "ui/history/history_words.h"
 
+#include "core/text/durations.h"
+#include "core/text/numbers.h"
+#include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/words/words.h"
 
@@ -75,22 +78,62 @@ bool isInstant(const std::string& column)
     return instants.contains(column);
 }
 
-QString valueText(const std::string& column, const std::string& value, const Zone& zone)
+/// What a column's number is of, by the end of its name.
+enum class Kind { plain, celsius, kelvins, litres, watts, milliseconds };
+
+constexpr std::pair<std::string_view, Kind> kindEndings[] = {{"_c", Kind::celsius},
+                                                             {"_k", Kind::kelvins},
+                                                             {"_l", Kind::litres},
+                                                             {"_w", Kind::watts},
+                                                             {"_ms", Kind::milliseconds}};
+
+std::pair<std::string_view, Kind> endingOf(std::string_view column)
+{
+    for (const auto& each : kindEndings) {
+        if (column.ends_with(each.first))
+            return each;
+    }
+    return {{}, Kind::plain};
+}
+
+/// A number of the store as this logbook writes it.
+std::string quantityText(Kind kind, double number, const Manner& manner)
+{
+    switch (kind) {
+    case Kind::celsius:
+        return temperatureText(Temperature::celsius(number), manner.temperature(), 1, manner.sign);
+    case Kind::kelvins:
+        return differenceText(TemperatureDifference::kelvins(number), manner.temperature(), 2,
+                              manner.sign);
+    case Kind::litres:
+        return volumeText(Volume::litres(number), manner.units, manner.sign);
+    case Kind::watts:
+        return powerText(Power::watts(number), 0, manner.sign);
+    case Kind::milliseconds:
+        return durationText(Hours{number / msPerHour}, manner.sign);
+    case Kind::plain:
+        break;
+    }
+    return shortestText(number, manner.sign);
+}
+
+QString valueText(const std::string& column, const std::string& value, const Manner& manner)
 {
     if (column == "set_aside" && !value.empty())
         return value == "0" ? Words::tr("no") : Words::tr("yes");
     std::int64_t ms = 0;
     const char* end = value.data() + value.size();
     if (!value.empty() && isInstant(column) && std::from_chars(value.data(), end, ms).ptr == end)
-        return shown(localText(instantFromMs(ms), zone));
-    return shown(value);
+        return shown(localText(instantFromMs(ms), manner.zone));
+    const Kind kind = endingOf(column).second;
+    const auto number = kind == Kind::plain ? std::nullopt : scanDecimal(value);
+    return number ? shown(quantityText(kind, number->value, manner)) : shown(value);
 }
 
 /// The store's columns as columnName looks them up.
 [[maybe_unused]] constexpr const char* columnWords[] = {
     QT_TRANSLATE_NOOP("Words", "accuracy"),
-    QT_TRANSLATE_NOOP("Words", "accuracy k"),
-    QT_TRANSLATE_NOOP("Words", "add k"),
+    QT_TRANSLATE_NOOP("Words", "add"),
     QT_TRANSLATE_NOOP("Words", "ambient sensor"),
     QT_TRANSLATE_NOOP("Words", "at"),
     QT_TRANSLATE_NOOP("Words", "beer sensor"),
@@ -99,7 +142,7 @@ QString valueText(const std::string& column, const std::string& value, const Zon
     QT_TRANSLATE_NOOP("Words", "criterion"),
     QT_TRANSLATE_NOOP("Words", "days"),
     QT_TRANSLATE_NOOP("Words", "decimals"),
-    QT_TRANSLATE_NOOP("Words", "doubt k"),
+    QT_TRANSLATE_NOOP("Words", "doubt"),
     QT_TRANSLATE_NOOP("Words", "ended"),
     QT_TRANSLATE_NOOP("Words", "ends by"),
     QT_TRANSLATE_NOOP("Words", "event"),
@@ -109,8 +152,8 @@ QString valueText(const std::string& column, const std::string& value, const Zon
     QT_TRANSLATE_NOOP("Words", "first line"),
     QT_TRANSLATE_NOOP("Words", "from at"),
     QT_TRANSLATE_NOOP("Words", "from minute"),
-    QT_TRANSLATE_NOOP("Words", "gap limit ms"),
-    QT_TRANSLATE_NOOP("Words", "grace ms"),
+    QT_TRANSLATE_NOOP("Words", "gap limit"),
+    QT_TRANSLATE_NOOP("Words", "grace"),
     QT_TRANSLATE_NOOP("Words", "header"),
     QT_TRANSLATE_NOOP("Words", "hours"),
     QT_TRANSLATE_NOOP("Words", "item"),
@@ -130,7 +173,7 @@ QString valueText(const std::string& column, const std::string& value, const Zon
     QT_TRANSLATE_NOOP("Words", "price"),
     QT_TRANSLATE_NOOP("Words", "price per kwh"),
     QT_TRANSLATE_NOOP("Words", "quantity"),
-    QT_TRANSLATE_NOOP("Words", "rated power w"),
+    QT_TRANSLATE_NOOP("Words", "rated power"),
     QT_TRANSLATE_NOOP("Words", "rating"),
     QT_TRANSLATE_NOOP("Words", "readings"),
     QT_TRANSLATE_NOOP("Words", "reads"),
@@ -138,7 +181,7 @@ QString valueText(const std::string& column, const std::string& value, const Zon
     QT_TRANSLATE_NOOP("Words", "retired at"),
     QT_TRANSLATE_NOOP("Words", "rolls over at kwh"),
     QT_TRANSLATE_NOOP("Words", "rows read"),
-    QT_TRANSLATE_NOOP("Words", "sample c"),
+    QT_TRANSLATE_NOOP("Words", "sample"),
     QT_TRANSLATE_NOOP("Words", "sensor"),
     QT_TRANSLATE_NOOP("Words", "set aside"),
     QT_TRANSLATE_NOOP("Words", "settle hours"),
@@ -147,25 +190,26 @@ QString valueText(const std::string& column, const std::string& value, const Zon
     QT_TRANSLATE_NOOP("Words", "spec"),
     QT_TRANSLATE_NOOP("Words", "stage"),
     QT_TRANSLATE_NOOP("Words", "taken back at"),
-    QT_TRANSLATE_NOOP("Words", "target c"),
+    QT_TRANSLATE_NOOP("Words", "target"),
     QT_TRANSLATE_NOOP("Words", "text"),
     QT_TRANSLATE_NOOP("Words", "to at"),
     QT_TRANSLATE_NOOP("Words", "to minute"),
-    QT_TRANSLATE_NOOP("Words", "tolerance k"),
+    QT_TRANSLATE_NOOP("Words", "tolerance"),
     QT_TRANSLATE_NOOP("Words", "unit"),
     QT_TRANSLATE_NOOP("Words", "until gravity"),
     QT_TRANSLATE_NOOP("Words", "used at"),
     QT_TRANSLATE_NOOP("Words", "value"),
     QT_TRANSLATE_NOOP("Words", "vessel"),
     QT_TRANSLATE_NOOP("Words", "vessels"),
-    QT_TRANSLATE_NOOP("Words", "volume l"),
+    QT_TRANSLATE_NOOP("Words", "volume"),
     QT_TRANSLATE_NOOP("Words", "weight"),
     QT_TRANSLATE_NOOP("Words", "what"),
     QT_TRANSLATE_NOOP("Words", "why")};
 
 QString columnName(const std::string& column)
 {
-    QByteArray words = QByteArray::fromStdString(column);
+    const std::size_t ending = endingOf(column).first.size(); // the value says its unit
+    QByteArray words = QByteArray::fromStdString(column.substr(0, column.size() - ending));
     return Words::tr(words.replace('_', ' ').constData());
 }
 
@@ -191,7 +235,7 @@ TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone&
     return words;
 }
 
-TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Zone& zone)
+TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Manner& manner)
 {
     TableWords words;
     words.header = {Words::tr("of"), Words::tr("value"), Words::tr("before"), Words::tr("after")};
@@ -203,8 +247,8 @@ TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Zone& zone
                 continue;
             words.rows.push_back({{tableName(row.table), {}, false},
                                   {columnName(value.column), {}, false},
-                                  {valueText(value.column, value.before, zone), {}, false},
-                                  {valueText(value.column, value.after, zone), {}, false}});
+                                  {valueText(value.column, value.before, manner), {}, false},
+                                  {valueText(value.column, value.after, manner), {}, false}});
         }
     }
     return words;

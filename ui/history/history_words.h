@@ -3,6 +3,7 @@
 
 #include "core/store/history.h"
 #include "core/text/zone.h"
+#include "ui/forms/manner.h"
 #include "ui/tables/table_model.h"
 
 namespace holdband::ui {
@@ -10,7 +11,7 @@ namespace holdband::ui {
 TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone);
 
 /// A line for each value that changed; inner numbers such as row ids are left out, instants and
-/// choices are shown as people write them.
-TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Zone& zone);
+/// choices are shown as people write them, and quantities in the logbook's units.
+TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Manner& manner);
 
 } // namespace holdband::ui

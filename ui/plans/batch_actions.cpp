@@ -1,5 +1,6 @@
 #include "ui/plans/batch_actions.h"
 
+#include "core/text/times.h"
 #include "ui/plans/batch_dialog.h"
 #include "ui/plans/batch_steps.h"
 #include "ui/plans/new_batch_dialog.h"
@@ -44,6 +45,8 @@ void BatchActions::openNew(const BatchWorld& world, const std::string& splitFrom
 {
     auto* dialog = new NewBatchDialog(*m_session, world, splitFrom, m_window);
     connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+    connect(dialog, &FormDialog::kept, this,
+            [this, dialog] { Q_EMIT pitched(dialog->savedName()); });
     dialog->open();
 }
 
@@ -116,6 +119,10 @@ void BatchActions::endStageNow(const QString& name)
 void BatchActions::endBatchNow(const QString& name)
 {
     withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+        if (batch.ended)
+            return Q_EMIT failed(
+                Words::tr("%1 ended %2. Edit the batch to change that, or reopen it.")
+                    .arg(shown(batch.name), shown(localText(*batch.ended, world.manner.zone))));
         auto* dialog =
             makeStep(*m_session, world, batch, batchEndStep, Words::tr("End the batch now"),
                      Words::tr("End the batch"), m_window);

@@ -35,6 +35,8 @@ Q_SIGNALS:
     /// "Pale 2: Primary ended"
     void kept(const QString& what);
     void failed(const QString& sentence);
+    /// A new batch was saved.
+    void pitched(const QString& batch);
 
 private:
     void withWorld(std::function<void(const BatchWorld&)> act);

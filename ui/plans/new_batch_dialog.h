@@ -22,6 +22,8 @@ public:
     BatchFields* fields() const { return m_fields; }
     QComboBox* planChoice() const { return m_choice; }
     PlanEditor* editor() const { return m_editor; }
+    /// Of the batch that was saved last; empty before.
+    const QString& savedName() const { return m_savedName; }
 
 protected:
     void save() override;
@@ -38,6 +40,7 @@ private:
     BatchFields* m_fields;
     QComboBox* m_choice;
     PlanEditor* m_editor;
+    QString m_savedName;
 };
 
 } // namespace holdband::ui

@@ -135,6 +135,7 @@ void MainWindow::connectParts()
     });
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
     connect(m_batchActions, &BatchActions::kept, m_notice, &NoticeBar::say);
+    connect(m_batchActions, &BatchActions::pitched, this, &MainWindow::openRun);
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
     connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
     connect(m_reports, &ReportActions::said, m_notice, &NoticeBar::say);
