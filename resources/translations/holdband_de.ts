@@ -9592,5 +9592,9 @@ Ein Klick zeigt sie größer.</numerusform>
         <source>%1 ended %2. Edit the batch to change that, or reopen it.</source>
         <translation>%1 endete %2. Bearbeite den Sud, um das zu ändern, oder öffne ihn wieder.</translation>
     </message>
+    <message>
+        <source>Opening %1 …</source>
+        <translation>%1 wird geöffnet …</translation>
+    </message>
 </context>
 </TS>

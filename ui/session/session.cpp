@@ -4,6 +4,9 @@
 #include "core/store/daily_backup.h"
 #include "ui/words/words.h"
 
+#include <QFutureWatcher>
+#include <QtConcurrent/QtConcurrentRun>
+
 namespace holdband::ui {
 
 using store::Access;
@@ -24,19 +27,57 @@ void Session::close()
     m_pending = 0;
     m_reader.reset();
     m_writer.reset();
+    m_retired.clear();
+}
+
+Result<Session::Files> Session::openFiles(const QString& path, const store::Clock& clock)
+{
+    Files files;
+    auto writer = LogbookFile::open(core(path), Access::write, clock);
+    auto reader = LogbookFile::open(core(path), Access::read, clock);
+    if (!reader)
+        return failure(writer ? reader.error() : writer.error());
+    files.reader = std::move(*reader);
+    if (writer)
+        files.writer = std::move(*writer);
+    else
+        files.readOnlyBecause = shown(writer.error().what);
+    return files;
 }
 
 Done Session::open(const QString& path)
 {
     if (m_writer && path == m_path)
         return {};
-    auto writer = LogbookFile::open(core(path), Access::write, m_clock);
-    if (writer)
-        return take(path, std::move(*writer), {});
-    const Problem& problem = writer.error();
-    if (!LogbookFile::open(core(path), Access::read, m_clock))
-        return failure(problem);
-    return take(path, nullptr, shown(problem.what));
+    auto files = openFiles(path, m_clock);
+    HOLDBAND_TRY(files);
+    take(path, std::move(*files));
+    return {};
+}
+
+void Session::openBeside(const QString& path, std::function<void(Done)> done)
+{
+    const int call = ++m_openingCall;
+    if (m_writer && path == m_path)
+        return done({});
+    countOpening(+1);
+    using Opened = std::shared_ptr<Result<Files>>;
+    auto* watcher = new QFutureWatcher<Opened>(this);
+    connect(watcher, &QFutureWatcherBase::finished, this,
+            [this, watcher, path, call, done = std::move(done)] {
+                const Opened opened = watcher->result();
+                watcher->deleteLater();
+                countOpening(-1);
+                if (call != m_openingCall)
+                    return;
+                if (!*opened)
+                    return done(failure(opened->error()));
+                take(path, std::move(**opened));
+                done({});
+            });
+    watcher->setFuture(QtConcurrent::run([path, clock = m_clock] {
+        return std::make_shared<Result<Files>>(openFiles(path, clock));
+    }));
 }
 
 Done Session::create(const QString& path, const LogbookSettings& settings)
@@ -44,26 +85,40 @@ Done Session::create(const QString& path, const LogbookSettings& settings)
     auto writer = LogbookFile::create(core(path), settings, m_clock);
     if (!writer)
         return failure(writer.error());
-    return take(path, std::move(*writer), {});
+    auto reader = LogbookFile::open(core(path), Access::read, m_clock);
+    HOLDBAND_TRY(reader);
+    ++m_openingCall;
+    take(path, {std::move(*writer), std::move(*reader), {}});
+    return {};
 }
 
-Done Session::take(const QString& path, std::unique_ptr<LogbookFile> writer,
-                   const QString& readOnlyBecause)
+/// The one that was open goes; the window does not wait for its job at work.
+void Session::take(const QString& path, Files files)
 {
-    auto reader = LogbookFile::open(core(path), Access::read, m_clock);
-    if (!reader)
-        return failure(reader.error());
-    close();
+    retire(std::move(m_reader));
+    retire(std::move(m_writer));
+    ++m_generation;
+    m_pending = 0;
     m_path = path;
-    m_readOnlyBecause = readOnlyBecause;
-    if (writer)
-        keepBackups(*writer);
-    if (writer)
-        m_writer = std::make_unique<Worker>(std::move(writer));
-    m_reader = std::make_unique<Worker>(std::move(*reader));
-    Q_EMIT idleChanged(true);
+    m_readOnlyBecause = files.readOnlyBecause;
+    if (files.writer) {
+        keepBackups(*files.writer);
+        m_writer = std::make_unique<Worker>(std::move(files.writer));
+    }
+    m_reader = std::make_unique<Worker>(std::move(files.reader));
+    Q_EMIT idleChanged(idle());
     Q_EMIT opened();
-    return {};
+}
+
+void Session::retire(std::unique_ptr<Worker> worker)
+{
+    if (!worker)
+        return;
+    Worker* leaving = worker.get();
+    m_retired.push_back(std::move(worker));
+    leaving->finish(this, [this, leaving] {
+        std::erase_if(m_retired, [leaving](const auto& each) { return each.get() == leaving; });
+    });
 }
 
 /// Copies are made on the writing worker; what became of one is told in this thread.
@@ -83,6 +138,14 @@ void Session::keepBackups(LogbookFile& writer)
             Qt::QueuedConnection);
     };
     writer.keepBackups({[] { return core(desk::backupPlace()); }, told});
+}
+
+void Session::countOpening(int by)
+{
+    const bool before = idle();
+    m_opening += by;
+    if (idle() != before)
+        Q_EMIT idleChanged(idle());
 }
 
 void Session::count(int by)

@@ -12,6 +12,7 @@
 #include <QString>
 #include <functional>
 #include <memory>
+#include <vector>
 
 namespace holdband::ui {
 
@@ -24,6 +25,11 @@ public:
     /// Opens it for writing; where another program holds it, for reading, and says so in
     /// readOnlyBecause(). On a Problem the logbook that was open stays open.
     Done open(const QString& path);
+    /// The same beside the window, which goes on meanwhile: an older format is brought up to date,
+    /// which copies it first. `done` is called in this thread; of several calls only the last
+    /// one's logbook is taken.
+    void openBeside(const QString& path, std::function<void(Done)> done);
+    bool opening() const { return m_opening > 0; }
     Done create(const QString& path, const LogbookSettings& settings);
 
     /// Lets go of the logbook; what was asked and not answered is dropped.
@@ -35,7 +41,7 @@ public:
     const QString& path() const { return m_path; }
     Instant now() const { return m_clock(); }
     /// Nothing is asked that has not been answered.
-    bool idle() const { return m_pending == 0; }
+    bool idle() const { return m_pending == 0 && m_opening == 0; }
 
     /// Runs `work` on the reading worker and hands its result to `deliver` in this thread, unless
     /// `context` is gone or another logbook was opened meanwhile.
@@ -91,17 +97,29 @@ private:
         });
     }
 
+    /// What opening a logbook brings; without a writer it is for reading only.
+    struct Files {
+        std::unique_ptr<store::LogbookFile> writer;
+        std::unique_ptr<store::LogbookFile> reader;
+        QString readOnlyBecause;
+    };
+    static Result<Files> openFiles(const QString& path, const store::Clock& clock);
+
     void keepBackups(store::LogbookFile& writer);
     void count(int by);
-    Done take(const QString& path, std::unique_ptr<store::LogbookFile> writer,
-              const QString& readOnlyBecause);
+    void countOpening(int by);
+    void take(const QString& path, Files files);
+    void retire(std::unique_ptr<Worker> worker);
 
     store::Clock m_clock;
     std::unique_ptr<Worker> m_writer;
     std::unique_ptr<Worker> m_reader;
     QString m_path;
     QString m_readOnlyBecause;
+    std::vector<std::unique_ptr<Worker>> m_retired; ///< finish the job at work, of another logbook
     int m_generation = 0;
+    int m_opening = 0;
+    int m_openingCall = 0;
     int m_pending = 0;
 };
 

@@ -22,4 +22,11 @@ void Worker::post(Job job)
         m_place, [this, job = std::move(job)] { job(*m_file); }, Qt::QueuedConnection);
 }
 
+void Worker::finish(QObject* context, std::function<void()> finished)
+{
+    QObject::connect(&m_thread, &QThread::finished, context, std::move(finished),
+                     Qt::QueuedConnection);
+    m_thread.quit();
+}
+
 } // namespace holdband::ui

@@ -21,6 +21,9 @@ public:
     Worker& operator=(const Worker&) = delete;
 
     void post(Job job);
+    /// Drops what waits, and calls `finished` in the thread of `context` when the job at work is
+    /// done: this may be destroyed then without waiting.
+    void finish(QObject* context, std::function<void()> finished);
 
 private:
     QThread m_thread;

@@ -436,8 +436,10 @@ bool MainWindow::showsWelcome() const
 void MainWindow::closeEvent(QCloseEvent* event)
 {
     desk::keepWindowGeometry(saveGeometry());
-    if (!m_pages->hasTypedRound() || std::exchange(m_leaveAsked, true))
+    if (!m_pages->hasTypedRound() || std::exchange(m_leaveAsked, true)) {
+        m_pages->imports()->cancel(); // else what is left of the program would wait for it
         return event->accept();
+    }
     event->ignore();
     setPage(PageId::rounds);
     m_notice->say(Words::tr("The round that you typed is not kept. Save it, or close the window "

@@ -92,6 +92,7 @@ private:
     void showBackups();
     BackupsDialog* makeBackupsDialog(const QString& logbook, const QString& why);
     void offerBackups(const QString& logbook, const QString& why);
+    void takeAnswer(const QString& path, const Done& opened);
 
     Session m_session;
     UndoActions* m_undo;

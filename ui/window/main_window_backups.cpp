@@ -60,11 +60,13 @@ BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QStri
     auto* dialog = new BackupsDialog(logbook, why, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &BackupsDialog::restored, this, [this](const QString& path) {
-        openLogbook(path);
-        if (m_session.path() == path)
-            m_notice->say(Words::tr("Restored as %1; the logbook that was there before "
-                                    "stays as it is.")
-                              .arg(QFileInfo(path).fileName()));
+        m_session.openBeside(path, [this, path](const Done& opened) {
+            takeAnswer(path, opened);
+            if (opened)
+                m_notice->say(Words::tr("Restored as %1; the logbook that was there before "
+                                        "stays as it is.")
+                                  .arg(QFileInfo(path).fileName()));
+        });
     });
     connect(dialog, &QDialog::finished, this, &MainWindow::refreshBackups);
     return dialog;

@@ -14,6 +14,7 @@
 #include <QFileInfo>
 #include <QFutureWatcher>
 #include <QMimeData>
+#include <QTimer>
 #include <QtConcurrent/QtConcurrentRun>
 
 namespace holdband::ui {
@@ -23,6 +24,13 @@ namespace {
 QString logbookFilter()
 {
     return Words::tr("Logbooks (*.holdband);;All files (*)");
+}
+
+constexpr int slowOpening = 400; ///< ms, after which it is said that a logbook is being opened
+
+QString openingWords(const QString& path)
+{
+    return Words::tr("Opening %1 …").arg(QFileInfo(path).fileName());
 }
 
 } // namespace
@@ -36,11 +44,22 @@ void MainWindow::openLogbook(const QString& path)
         m_notice->say(Words::tr("%1 \"New logbook…\" makes one there.").arg(why));
         return offerBackups(QFileInfo(path).absoluteFilePath(), why);
     }
-    const Done opened = m_session.open(QFileInfo(path).absoluteFilePath());
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    m_session.openBeside(whole, [this, whole](const Done& opened) { takeAnswer(whole, opened); });
+    QTimer::singleShot(slowOpening, this, [this, whole] {
+        if (m_session.opening())
+            m_notice->say(openingWords(whole));
+    });
+}
+
+void MainWindow::takeAnswer(const QString& path, const Done& opened)
+{
+    if (m_notice->sentence() == openingWords(path))
+        m_notice->putAway();
     if (opened)
         return;
     m_notice->say(sentence(opened.error()));
-    offerBackups(QFileInfo(path).absoluteFilePath(), sentence(opened.error()));
+    offerBackups(path, sentence(opened.error()));
 }
 
 void MainWindow::createLogbook(const QString& path)
