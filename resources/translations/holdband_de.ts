@@ -4397,7 +4397,7 @@
     </message>
     <message>
         <source>still settling</source>
-        <translation>pendelt sich noch ein</translation>
+        <translation>schwingt noch ein</translation>
     </message>
     <message>
         <source>; with the %1 left out by hand it stayed in the band</source>
