@@ -38,8 +38,6 @@ struct RunInput {
     std::optional<Instant> judgedTo; ///< of an open batch, where its beer is known less far
     JudgingInput judging;
     JudgingSettings settings;
-    bool beerChecked = true; ///< its readings were held against their checksums
-    bool ambientChecked = true;
     Series ambient; ///< °C; empty where there is no ambient sensor
     Milliseconds ambientGap{0};
     SetupEnergy setup{{}};

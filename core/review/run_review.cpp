@@ -93,31 +93,9 @@ std::string forgottenFinding(const RunInput& input)
                       "its log.");
 }
 
-/// Where a log reaches far beyond the batch, its checksum would take longer than the verdict.
-std::string uncheckedFinding(const RunInput& input)
-{
-    if (input.beerChecked && input.ambientChecked)
-        return {};
-    const Phrase phrase =
-        !input.beerChecked && !input.ambientChecked
-            ? Phrase::tr("Not checked: the readings of beer and room were not held against their "
-                         "checksums, since their logs reach far beyond this batch. `holdband "
-                         "check` does.")
-        : input.ambientChecked
-            ? Phrase::tr("Not checked: the readings of the beer were not held against their "
-                         "checksum, since their log reaches far beyond this batch. `holdband "
-                         "check` does.")
-            : Phrase::tr("Not checked: the readings of the room were not held against their "
-                         "checksum, since their log reaches far beyond this batch. `holdband "
-                         "check` does.");
-    return phrase;
-}
-
 std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFigures& figures)
 {
     std::vector<std::string> findings;
-    if (std::string unchecked = uncheckedFinding(input); !unchecked.empty())
-        findings.push_back(std::move(unchecked));
     if (std::string forgotten = forgottenFinding(input); !forgotten.empty())
         findings.push_back(std::move(forgotten));
     for (const analysis::EnergySource& source : input.setup.sources()) {

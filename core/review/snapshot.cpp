@@ -140,16 +140,16 @@ Gravity gravityFrom(const HandReading& reading)
 enum class LeftOutReadings { without, with };
 
 /// A sensor's readings with its offsets.
-Result<store::CheckedSeries> calibratedSeries(const store::LogbookFile& logbook,
-                                              const Snapshot& snapshot, const Sensor& sensor,
-                                              Span span, LeftOutReadings leftOut)
+Result<analysis::Series> calibratedSeries(const store::LogbookFile& logbook,
+                                          const Snapshot& snapshot, const Sensor& sensor, Span span,
+                                          LeftOutReadings leftOut)
 {
-    auto read = store::readCheckedSeries(logbook, sensor.name, span);
+    auto read = store::readSeries(logbook, sensor.name, span);
     HOLDBAND_TRY(read);
     if (sensor.reads != Reads::power && sensor.reads != Reads::gravity)
-        analysis::applyOffsets(read->series, sensor.offsets);
+        analysis::applyOffsets(*read, sensor.offsets);
     if (leftOut == LeftOutReadings::without)
-        analysis::applyExclusions(read->series, exclusionsOf(snapshot, sensor.name));
+        analysis::applyExclusions(*read, exclusionsOf(snapshot, sensor.name));
     return read;
 }
 
@@ -198,11 +198,11 @@ analysis::Series inside(const analysis::Series& series, std::optional<Instant> f
 }
 
 /// The series of all sensors that read the batch's beer, one after the other.
-Result<store::CheckedSeries> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                                        const Batch& batch, Span whole, LeftOutReadings leftOut)
+Result<analysis::Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                    const Batch& batch, Span whole, LeftOutReadings leftOut)
 {
     const auto spans = beerSpans(batch, whole);
-    store::CheckedSeries beer;
+    analysis::Series beer;
     for (std::size_t i = 0; i < spans.size(); ++i) {
         const auto& [name, span] = spans[i];
         const Sensor* sensor = snapshot.sensor(name);
@@ -210,13 +210,12 @@ Result<store::CheckedSeries> beerSeries(const store::LogbookFile& logbook, const
             return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
         auto read = calibratedSeries(logbook, snapshot, *sensor, span, leftOut);
         HOLDBAND_TRY(read);
-        beer.checked = beer.checked && read->checked;
         if (spans.size() == 1) {
-            beer.series = std::move(read->series);
+            beer = std::move(*read);
             break;
         }
-        append(beer.series, inside(read->series, i > 0 ? std::optional(span.start) : std::nullopt,
-                                   i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
+        append(beer, inside(*read, i > 0 ? std::optional(span.start) : std::nullopt,
+                            i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
     }
     return beer;
 }
@@ -263,8 +262,7 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
     };
     auto beer = series(LeftOutReadings::without);
     HOLDBAND_TRY(beer);
-    judging.beer = std::move(beer->series);
-    input.beerChecked = beer->checked;
+    judging.beer = std::move(*beer);
     judging.accuracy = beerAccuracy(snapshot, batch, input.span);
     judging.gapLimit = gapLimitOf(batch, judging.beer, input.span);
     judging.grace = batch.grace;
@@ -274,7 +272,7 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
         return {};
     auto whole = series(LeftOutReadings::with);
     HOLDBAND_TRY(whole);
-    judging.withLeftOut = std::move(whole->series);
+    judging.withLeftOut = std::move(*whole);
     judging.gapLimitWithLeftOut = gapLimitOf(batch, judging.withLeftOut, input.span);
     return {};
 }
@@ -289,7 +287,6 @@ Done addAmbient(const store::LogbookFile& logbook, const Snapshot& snapshot, con
     HOLDBAND_TRY(series);
     input.ambient = std::move(series->series);
     input.ambientGap = series->gapLimit;
-    input.ambientChecked = series->checked;
     return {};
 }
 
@@ -334,7 +331,7 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
 {
     auto read = calibratedSeries(logbook, snapshot, sensor, span, LeftOutReadings::without);
     HOLDBAND_TRY(read);
-    JudgedSeries judged{std::move(read->series), {}, read->checked};
+    JudgedSeries judged{std::move(*read), {}};
     judged.gapLimit = ownGapLimit ? *ownGapLimit : analysis::defaultGapLimit(judged.series, span);
     return judged;
 }

@@ -49,7 +49,6 @@ Result<Snapshot> readSnapshot(const store::LogbookFile& logbook);
 struct JudgedSeries {
     analysis::Series series;
     Milliseconds gapLimit{0};
-    bool checked = true; ///< against the checksums of the imports
 };
 Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                   const Sensor& sensor, Span span,

@@ -10,8 +10,8 @@ namespace holdband::store {
 namespace {
 
 /// Tables with a record of their own, or of nothing that a person entered.
-constexpr std::array<std::string_view, 6> unrecorded{"acts",     "act_changes",    "seal",
-                                                     "readings", "aside_readings", "log_maps"};
+constexpr std::array<std::string_view, 7> unrecorded{
+    "acts", "act_changes", "seal", "readings", "aside_readings", "block_checksums", "log_maps"};
 
 struct FreeMemory {
     void operator()(void* memory) const { sqlite3_free(memory); }

@@ -2,6 +2,7 @@
 
 #include "core/store/act_changes.h"
 #include "core/store/backup.h"
+#include "core/store/block_checksums.h"
 #include "core/store/daily_backup.h"
 #include "core/store/equipment.h"
 #include "core/store/history.h"
@@ -50,6 +51,8 @@ Done checkRegularFile(const std::string& path)
                            Phrase::tr("make one with `holdband new`"));
     return {};
 }
+
+constexpr std::int64_t firstWithBlockSums = 5;
 
 bool hasJournal(const std::string& path)
 {
@@ -100,6 +103,8 @@ Done bringUpToDate(const Database& database)
     auto transaction = Transaction::begin(database);
     HOLDBAND_TRY(transaction);
     HOLDBAND_TRY(applySteps(database, steps));
+    if (*version < firstWithBlockSums)
+        HOLDBAND_TRY(makeBlockSums(database));
     if (*sound) // what was damaged before stays visible as damage
         HOLDBAND_TRY(renewSeal(database));
     return transaction->commit();

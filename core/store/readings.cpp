@@ -1,11 +1,11 @@
 #include "core/store/readings.h"
 
 #include "core/logbook/names.h"
+#include "core/store/block_checksums.h"
 #include "core/store/import_units.h"
 #include "core/store/imports.h"
 #include "core/store/reading_place.h"
 #include "core/store/reading_units.h"
-#include "core/store/row_checksum.h"
 #include "core/store/rows.h"
 #include "core/text/phrase.h"
 
@@ -194,20 +194,34 @@ Done addSourceLines(const Database& database, ImportId import, std::int64_t sens
     return {};
 }
 
-/// Returns the checksum over the rows.
-Result<std::uint64_t> insertNew(const Database& database, ImportId import, std::int64_t sensor,
-                                const SensorRows& rows, const std::vector<std::uint32_t>& indices)
+/// Returns the sums over the rows, which are in order of time.
+Result<BlockSums> insertNew(const Database& database, ImportId import, std::int64_t sensor,
+                            const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
     auto insert = BulkInsert::make(database, sensor, import);
     HOLDBAND_TRY(insert);
-    std::uint64_t checksum = 0;
+    BlockSums sums;
+    ReadingSum* current = nullptr;
+    std::int64_t block = -1;
     for (const std::uint32_t i : indices) {
         const Instant at = (*rows.at)[i];
         const double value = (*rows.raw)[i];
-        checksum += rowHash(toMs(at), value);
+        if (!current || blockOf(toMs(at)) != block) {
+            block = blockOf(toMs(at));
+            current = &sums[{block, import.value}];
+        }
+        current->add(toMs(at), value);
         HOLDBAND_TRY(insert->add(at, value));
     }
     HOLDBAND_TRY(insert->finish());
+    return sums;
+}
+
+std::uint64_t wholeChecksum(const BlockSums& sums)
+{
+    std::uint64_t checksum = 0;
+    for (const auto& [key, sum] : sums)
+        checksum += sum.checksum;
     return checksum;
 }
 
@@ -284,10 +298,12 @@ Result<AddedRows> addReadings(const Change& change, ImportId import, const Senso
     HOLDBAND_TRY(found);
     if (!found->indices.empty()) {
         HOLDBAND_TRY(change.pauseRecording());
-        auto checksum = insertNew(database, import, *sensor, rows, found->indices);
-        HOLDBAND_TRY(checksum);
+        auto sums = insertNew(database, import, *sensor, rows, found->indices);
+        HOLDBAND_TRY(sums);
+        HOLDBAND_TRY(addBlockSums(database, *sensor, *sums));
         HOLDBAND_TRY(change.resumeRecording());
-        HOLDBAND_TRY(addColumn(database, import, *sensor, rows, found->indices, *checksum));
+        HOLDBAND_TRY(
+            addColumn(database, import, *sensor, rows, found->indices, wholeChecksum(*sums)));
         HOLDBAND_TRY(addSourceLines(database, import, *sensor, rows, found->indices));
     }
     return found->counts;

@@ -62,19 +62,9 @@ Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& 
 /// Removes the import's own record again where it added nothing.
 Done dropEmptyImport(const Change& change, ImportId import);
 
-/// A series, and whether its readings were held against the checksums of their imports. They are
-/// not where an import reaches so far beyond the span that it would take long.
-struct CheckedSeries {
-    analysis::Series series;
-    bool checked = true;
-};
-
 /// The sensor's readings inside the span (ends included) and one neighbour on each side, in the
 /// base unit of what it reads: °C, W or specific gravity. Without offsets and exclusions.
 /// Problem (file): a reading is no number, or the readings no longer fit their checksum.
-Result<CheckedSeries> readCheckedSeries(const LogbookFile& logbook, const std::string& sensor,
-                                        Span span);
-/// The series alone.
 Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
                                     Span span);
 

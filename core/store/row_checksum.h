@@ -1,4 +1,4 @@
-// The checksum over the readings of one import and sensor: a sum of hashes, so that rows may be
+// The checksum over readings of one import and sensor: a sum of hashes, so that rows may be
 // added and verified in any order. Not for use outside core/store.
 #pragma once
 
@@ -24,5 +24,18 @@ constexpr std::uint64_t rowHash(std::int64_t instant, double value)
     const double kept = value == 0.0 ? 0.0 : value;
     return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(kept));
 }
+
+/// Of some readings, in any order; two such sums can be added.
+struct ReadingSum {
+    std::int64_t readings = 0;
+    std::uint64_t checksum = 0;
+
+    void add(std::int64_t instant, double value)
+    {
+        ++readings;
+        checksum += rowHash(instant, value);
+    }
+    bool operator==(const ReadingSum&) const = default;
+};
 
 } // namespace holdband::store

@@ -7,8 +7,11 @@ namespace holdband::store {
 
 const std::vector<SchemaStep>& schemaSteps()
 {
-    static const std::vector<SchemaStep> steps{
-        {1, schemaStep0001}, {2, schemaStep0002}, {3, schemaStep0003}, {4, schemaStep0004}};
+    static const std::vector<SchemaStep> steps{{1, schemaStep0001},
+                                               {2, schemaStep0002},
+                                               {3, schemaStep0003},
+                                               {4, schemaStep0004},
+                                               {5, schemaStep0005}};
     return steps;
 }
 

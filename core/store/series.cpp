@@ -1,6 +1,5 @@
 // A sensor's series as the store holds it: logged readings with their corrections, and what was
 // read by eye.
-#include "core/keep.h"
 #include "core/store/hand_readings.h"
 #include "core/store/import_units.h"
 #include "core/store/reading_place.h"
@@ -83,13 +82,13 @@ Result<analysis::Series> loggedRows(const Database& database, SensorId id, Span 
     return series;
 }
 
-Result<CheckedSeries> loggedSeries(const Database& database, SensorId id, Span span)
+Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Span span)
 {
     auto checksums = SeriesChecksums::of(database, id.value);
     HOLDBAND_TRY(checksums);
-    CheckedSeries logged;
-    HOLDBAND_TRY(keep(loggedRows(database, id, span, *checksums), logged.series));
-    HOLDBAND_TRY(keep(checksums->check(database), logged.checked));
+    auto logged = loggedRows(database, id, span, *checksums);
+    HOLDBAND_TRY(logged);
+    HOLDBAND_TRY(checksums->check(database, span));
     return logged;
 }
 
@@ -159,28 +158,20 @@ analysis::Series merged(const analysis::Series& logged, const std::vector<KeptHa
 
 } // namespace
 
-Result<CheckedSeries> readCheckedSeries(const LogbookFile& logbook, const std::string& sensor,
-                                        Span span)
+Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
+                                    Span span)
 {
     auto id = idOf(logbook.database(), "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);
     auto logged = loggedSeries(logbook.database(), {*id}, span);
     HOLDBAND_TRY(logged);
-    HOLDBAND_TRY(allFinite(logbook, sensor, logged->series));
-    HOLDBAND_TRY(correct(logbook, {*id}, logged->series));
+    HOLDBAND_TRY(allFinite(logbook, sensor, *logged));
+    HOLDBAND_TRY(correct(logbook, {*id}, *logged));
     auto hand = readHandReadings(logbook, {HandOwner::Kind::sensor, sensor});
     HOLDBAND_TRY(hand);
     if (!hand->empty())
-        logged->series = merged(logged->series, around(std::move(*hand), span));
+        *logged = merged(*logged, around(std::move(*hand), span));
     return logged;
-}
-
-Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
-                                    Span span)
-{
-    auto read = readCheckedSeries(logbook, sensor, span);
-    HOLDBAND_TRY(read);
-    return std::move(read->series);
 }
 
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor)

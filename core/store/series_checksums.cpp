@@ -2,110 +2,93 @@
 
 #include "core/keep.h"
 #include "core/store/reading_place.h"
-#include "core/store/row_checksum.h"
 #include "core/store/rows.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
+#include <string>
 
 namespace holdband::store {
-
-namespace {
-
-/// So many readings more are looked at for the sake of the check alone; or half as many as the
-/// series has, if that is more. Measured to stay well below a tenth of what a verdict takes.
-constexpr std::int64_t alwaysAffordable = 20'000;
-
-} // namespace
 
 Result<SeriesChecksums> SeriesChecksums::of(const Database& database, std::int64_t sensor)
 {
     SeriesChecksums checksums;
     checksums.m_sensor = sensor;
-    auto rows = query(
+    auto imports = query(
         database,
-        "SELECT c.import, s.name, i.file, c.readings, c.checksum FROM import_columns c "
-        "JOIN imports i ON i.id = c.import JOIN sensors s ON s.id = c.sensor "
+        "SELECT c.import FROM import_columns c JOIN imports i ON i.id = c.import "
         "WHERE c.sensor = ? AND i.taken_back_at IS NULL",
-        [&](const Statement& row) {
-            checksums.m_columns[row.integer(0)] = {
-                row.text(1),
-                row.text(2),
-                {row.integer(3), static_cast<std::uint64_t>(row.integer(4))},
-                {}};
-            return true;
-        },
-        sensor);
-    HOLDBAND_TRY(rows);
+        [](const Statement& row) { return row.integer(0); }, sensor);
+    HOLDBAND_TRY(imports);
+    checksums.m_imports = std::move(*imports);
     return checksums;
 }
 
 void SeriesChecksums::add(std::int64_t import, std::int64_t ms, double value)
 {
-    ++m_added;
-    if (import != m_lastImport || !m_last) {
-        const auto found = m_columns.find(import);
-        m_last = found == m_columns.end() ? nullptr : &found->second;
-        m_lastImport = import;
+    const BlockKey key{blockOf(ms), import};
+    if (!m_last || key != m_lastKey) {
+        m_last = &m_seen[key];
+        m_lastKey = key;
     }
-    if (!m_last) {
-        m_stray = true;
-        return;
-    }
-    ++m_last->seen.readings;
-    m_last->seen.checksum += rowHash(ms, value);
+    m_last->add(ms, value);
+    if (m_firstMs < 0)
+        m_firstMs = ms;
+    m_lastMs = ms;
 }
 
-Result<SeriesChecksums::Sum> SeriesChecksums::wholeSum(const Database& database,
-                                                       std::int64_t import) const
+Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, std::int64_t last)
 {
-    auto statement = database.prepare(
-        "SELECT place, value FROM readings WHERE place BETWEEN ? AND ? AND import = ?");
-    HOLDBAND_TRY(statement);
-    statement->bindAll(placeOf(m_sensor, Instant::min()), placeOf(m_sensor, Instant::max()),
-                       import);
-    Sum sum;
-    for (;;) {
-        auto row = statement->step();
-        HOLDBAND_TRY(row);
-        if (!*row)
-            return sum;
-        ++sum.readings;
-        sum.checksum += rowHash(msAt(statement->integer(0)), statement->real(1));
-    }
+    if (first > last)
+        return {};
+    auto rows = query(
+        database, "SELECT place, value, import FROM readings WHERE place BETWEEN ? AND ?",
+        [this](const Statement& row) {
+            const std::int64_t ms = msAt(row.integer(0));
+            m_seen[{blockOf(ms), row.integer(2)}].add(ms, row.real(1));
+            return true;
+        },
+        m_sensor * instantRange + first, m_sensor * instantRange + last);
+    HOLDBAND_TRY(rows);
+    return {};
 }
 
-Problem SeriesChecksums::damaged(const Database& database, const Column& column) const
+Problem SeriesChecksums::damaged(const Database& database, std::int64_t import) const
 {
+    const auto names = query(
+        database, "SELECT s.name, i.file FROM imports i, sensors s WHERE i.id = ? AND s.id = ?",
+        [](const Statement& row) { return std::pair(row.text(0), row.text(1)); }, import, m_sensor);
+    const Phrase how = Phrase::tr("`holdband check` says what is damaged");
+    if (!names || names->empty())
+        return {ProblemKind::file, Phrase::tr("there are readings that belong to no import"),
+                database.path(), how};
     return {
         ProblemKind::file,
         Phrase::tr("the readings of \"%1\" imported from %2 no longer fit their checksum: a bit "
                    "changed, or another program wrote here")
-            .with(column.sensor, column.file),
-        database.path(), Phrase::tr("`holdband check` says what is damaged")};
+            .with(names->front().first, names->front().second),
+        database.path(), how};
 }
 
-Result<bool> SeriesChecksums::check(const Database& database) const
+Done SeriesChecksums::check(const Database& database, Span span)
 {
-    const std::int64_t affordable = std::max(alwaysAffordable, m_added / 2);
-    bool checked = !m_stray;
-    std::int64_t more = 0;
-    for (const auto& [import, column] : m_columns) {
-        if (column.seen.readings == 0)
-            continue;
-        Sum sum = column.seen;
-        if (sum.readings < column.stored.readings) {
-            more += column.stored.readings;
-            if (more > affordable) {
-                checked = false;
-                continue;
-            }
-            HOLDBAND_TRY(keep(wholeSum(database, import), sum));
-        }
-        if (sum.readings != column.stored.readings || sum.checksum != column.stored.checksum)
-            return failure(damaged(database, column));
-    }
-    return checked;
+    const auto msIn = [](Instant at) {
+        return std::clamp<std::int64_t>(toMs(at), 0, instantRange - 1);
+    };
+    const bool any = m_firstMs >= 0;
+    const std::int64_t low = any ? std::min(m_firstMs, msIn(span.start)) : msIn(span.start);
+    const std::int64_t high = any ? std::max(m_lastMs, msIn(span.end)) : msIn(span.end);
+    HOLDBAND_TRY(addBetween(database, blockOf(low) << blockBits, low - 1));
+    HOLDBAND_TRY(addBetween(database, high + 1, ((blockOf(high) + 1) << blockBits) - 1));
+    auto stored = readBlockSums(database, m_sensor, blockOf(low), blockOf(high));
+    HOLDBAND_TRY(stored);
+    const auto [seen, expected] =
+        std::mismatch(m_seen.begin(), m_seen.end(), stored->begin(), stored->end());
+    if (seen != m_seen.end() && (expected == stored->end() || seen->first <= expected->first))
+        return failure(damaged(database, seen->first.import));
+    if (expected != stored->end())
+        return failure(damaged(database, expected->first.import));
+    return {};
 }
 
 } // namespace holdband::store

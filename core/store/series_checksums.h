@@ -3,11 +3,9 @@
 #pragma once
 
 #include "core/quantity/instant.h"
-#include "core/store/sqlite.h"
+#include "core/store/block_checksums.h"
 
 #include <cstdint>
-#include <map>
-#include <string>
 #include <vector>
 
 namespace holdband::store {
@@ -18,36 +16,28 @@ public:
     static Result<SeriesChecksums> of(const Database& database, std::int64_t sensor);
 
     /// One import is all that the sensor has: rows need not say which one they are of.
-    bool onlyOne() const { return m_columns.size() == 1; }
-    std::int64_t firstImport() const { return m_columns.empty() ? 0 : m_columns.begin()->first; }
+    bool onlyOne() const { return m_imports.size() == 1; }
+    std::int64_t firstImport() const { return m_imports.empty() ? 0 : m_imports.front(); }
 
+    /// In order of time, each of the sensor's readings from the first to the last of them.
     void add(std::int64_t import, std::int64_t ms, double value);
 
-    /// To be asked when all rows were added. An import that the series holds only a part of is read
-    /// to its end where that is little beside the series; else false: not checked.
-    /// Problem (file): the readings no longer fit.
-    Result<bool> check(const Database& database) const;
+    /// To be asked when all rows that lie in the span were added. Reads what else lies in the two
+    /// blocks at its ends.
+    /// Problem (file): the readings no longer fit, or some belong to no import.
+    Done check(const Database& database, Span span);
 
 private:
-    struct Sum {
-        std::int64_t readings = 0;
-        std::uint64_t checksum = 0;
-    };
-    struct Column {
-        std::string sensor;
-        std::string file;
-        Sum stored;
-        Sum seen;
-    };
-    Result<Sum> wholeSum(const Database& database, std::int64_t import) const;
-    Problem damaged(const Database& database, const Column& column) const;
+    Done addBetween(const Database& database, std::int64_t first, std::int64_t last);
+    Problem damaged(const Database& database, std::int64_t import) const;
 
     std::int64_t m_sensor = 0;
-    std::int64_t m_added = 0;
-    std::map<std::int64_t, Column> m_columns;
-    std::int64_t m_lastImport = -1;
-    Column* m_last = nullptr; ///< imports come in long runs
-    bool m_stray = false;     ///< a reading of no import that counts
+    std::vector<std::int64_t> m_imports;
+    BlockSums m_seen;
+    BlockKey m_lastKey{-1, -1};
+    ReadingSum* m_last = nullptr; ///< imports and blocks come in long runs
+    std::int64_t m_firstMs = -1;
+    std::int64_t m_lastMs = -1;
 };
 
 } // namespace holdband::store

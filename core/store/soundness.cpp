@@ -14,21 +14,14 @@ namespace holdband::store {
 
 namespace {
 
-struct Sum {
-    std::int64_t readings = 0;
-    std::uint64_t checksum = 0;
-
-    bool operator==(const Sum&) const = default;
-};
-
 using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
 
 /// Adds up what stands in `readings`, or aside.
-Done addSums(const Database& database, const std::string& table, std::map<Key, Sum>& sums)
+Done addSums(const Database& database, const std::string& table, std::map<Key, ReadingSum>& sums)
 {
     auto statement = database.prepare("SELECT import, place, value FROM " + table);
     HOLDBAND_TRY(statement);
-    Sum* current = nullptr;
+    ReadingSum* current = nullptr;
     Key key{-1, -1};
     for (;;) {
         auto row = statement->step();
@@ -41,17 +34,16 @@ Done addSums(const Database& database, const std::string& table, std::map<Key, S
             key = now;
             current = &sums[key];
         }
-        ++current->readings;
-        current->checksum += rowHash(msAt(place), statement->real(2));
+        current->add(msAt(place), statement->real(2));
     }
 }
 
 /// Readings of imports that were taken back stand aside, and none of them may stand in both places.
 /// Those of an undone import have no record to be checked against.
-Done addTakenBack(const Database& database, std::map<Key, Sum>& sums,
+Done addTakenBack(const Database& database, std::map<Key, ReadingSum>& sums,
                   std::vector<std::string>& damage)
 {
-    std::map<Key, Sum> aside;
+    std::map<Key, ReadingSum> aside;
     HOLDBAND_TRY(addSums(database, "aside_readings", aside));
     auto takenBack = query(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
                            [](const Statement& row) { return row.integer(0); });
@@ -80,7 +72,7 @@ Done checkRecord(const Database& database, std::vector<std::string>& damage)
 
 Done checkImports(const Database& database, std::vector<std::string>& damage)
 {
-    std::map<Key, Sum> sums;
+    std::map<Key, ReadingSum> sums;
     HOLDBAND_TRY(addSums(database, "readings", sums));
     HOLDBAND_TRY(addTakenBack(database, sums, damage));
     auto columns =
@@ -90,7 +82,7 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
               "JOIN sensors s ON s.id = c.sensor",
               [&](const Statement& row) {
                   const Key key{row.integer(0), row.integer(1)};
-                  const Sum kept{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
+                  const ReadingSum kept{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
                   const auto found = sums.find(key);
                   const bool whole = found != sums.end() && found->second == kept;
                   if (found != sums.end())

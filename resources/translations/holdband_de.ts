@@ -4545,18 +4545,6 @@
         <translation>die Datei ist beschädigt: sie enthält einen Wert, den es nicht geben kann (%1)</translation>
     </message>
     <message>
-        <source>Not checked: the readings of beer and room were not held against their checksums, since their logs reach far beyond this batch. `holdband check` does.</source>
-        <translation>Nicht geprüft: Die Messungen von Bier und Raum wurden nicht mit ihren Prüfsummen verglichen, weil ihre Protokolle weit über diesen Sud hinausreichen. `holdband check` tut es.</translation>
-    </message>
-    <message>
-        <source>Not checked: the readings of the beer were not held against their checksum, since their log reaches far beyond this batch. `holdband check` does.</source>
-        <translation>Nicht geprüft: Die Messungen des Biers wurden nicht mit ihrer Prüfsumme verglichen, weil ihr Protokoll weit über diesen Sud hinausreicht. `holdband check` tut es.</translation>
-    </message>
-    <message>
-        <source>Not checked: the readings of the room were not held against their checksum, since their log reaches far beyond this batch. `holdband check` does.</source>
-        <translation>Nicht geprüft: Die Messungen des Raums wurden nicht mit ihrer Prüfsumme verglichen, weil ihr Protokoll weit über diesen Sud hinausreicht. `holdband check` tut es.</translation>
-    </message>
-    <message>
         <source>the readings of &quot;%1&quot; imported from %2 no longer fit their checksum: a bit changed, or another program wrote here</source>
         <translation>die Messungen von &quot;%1&quot;, importiert aus %2, passen nicht mehr zu ihrer Prüfsumme: ein Bit hat sich geändert, oder ein anderes Programm hat hier geschrieben</translation>
     </message>

@@ -2,6 +2,7 @@
 // stands beside a copy of what it was.
 #include "core/store/backup.h"
 #include "core/store/causes.h"
+#include "core/store/rows.h"
 #include "core/store/schema.h"
 #include "core/store/seal.h"
 #include "core/store/soundness.h"
@@ -70,6 +71,69 @@ TEST_F(Migration, KeepsEverythingAndACopyOfTheOldFile)
     auto damage = store::findDamage(**logbook);
     ASSERT_TRUE(damage);
     EXPECT_EQ(*damage, std::vector<std::string>{});
+}
+
+using BlockRow = std::vector<std::int64_t>;
+
+Result<std::vector<BlockRow>> blocksOf(const std::string& path)
+{
+    auto database = store::Database::open(path, store::Access::read, false);
+    EXPECT_TRUE(database);
+    return store::query(**database,
+                        "SELECT sensor, block, import, readings, checksum FROM block_checksums",
+                        [](const store::Statement& row) {
+                            return BlockRow{row.integer(0), row.integer(1), row.integer(2),
+                                            row.integer(3), row.integer(4)};
+                        });
+}
+
+/// As format 4 had it.
+void forgetBlocks(const std::string& path, const std::string& more = {})
+{
+    auto database = store::Database::open(path, store::Access::write, false);
+    ASSERT_TRUE(database);
+    ASSERT_TRUE(
+        (*database)->execute("DROP TABLE block_checksums; PRAGMA user_version = 4; " + more));
+    ASSERT_TRUE(store::renewSeal(**database));
+}
+
+class BlockMigration : public Migration {
+protected:
+    void SetUp() override
+    {
+        const auto logbook = create();
+        addEquipment(*logbook);
+        Log log;
+        for (int minute = 0; minute < 5000; ++minute)
+            log.add(minute, 20.0 + minute % 7);
+        keep(*logbook, log);
+    }
+
+    Result<analysis::Series> readAll() const
+    {
+        auto logbook = store::LogbookFile::open(path(), store::Access::read);
+        EXPECT_TRUE(logbook);
+        return store::readSeries(**logbook, "Beer", {Instant::min(), Instant::max()});
+    }
+};
+
+TEST_F(BlockMigration, MakesTheChecksumsThatAnImportMakesNow)
+{
+    const auto before = blocksOf(path());
+    ASSERT_TRUE(before);
+    ASSERT_EQ(before->size(), 5u) << "the log goes from block 26418.27 to 26422.74";
+    forgetBlocks(path());
+    EXPECT_EQ(readAll()->size(), 5000u);
+    EXPECT_EQ(*blocksOf(path()), *before);
+}
+
+TEST_F(BlockMigration, LeavesDamageNoticed)
+{
+    forgetBlocks(path(), "UPDATE readings SET value = 8.9e155 WHERE place = "
+                         "(SELECT max(place) FROM readings);");
+    const auto read = readAll();
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().kind, ProblemKind::file);
 }
 
 std::size_t filesLike(const std::string& path, const std::string& beginning)

@@ -1,5 +1,7 @@
 // Readings are held against the checksums of their imports as they are read, whatever part of the
-// import is asked for; where that would take long it is said that they were not.
+// import is asked for: readings beyond it cost two blocks of the log at most.
+#include "core/store/imports.h"
+#include "core/store/undo.h"
 #include "tests/store/logbooks.h"
 
 #include <gmock/gmock.h>
@@ -21,11 +23,11 @@ protected:
         keep(*logbook, log);
     }
 
-    Result<store::CheckedSeries> read(int fromMinute, int toMinute)
+    Result<analysis::Series> read(int fromMinute, int toMinute)
     {
         const auto logbook = store::LogbookFile::open(path(), store::Access::read);
         EXPECT_TRUE(logbook);
-        return store::readCheckedSeries(
+        return store::readSeries(
             **logbook, "Beer",
             {someday + std::chrono::minutes{fromMinute}, someday + std::chrono::minutes{toMinute}});
     }
@@ -42,30 +44,38 @@ protected:
     }
 };
 
-TEST_F(SeriesChecksums, SoundOnesAreChecked)
+/// A block is 2^26 ms: 1118 or 1119 minutes.
+constexpr int blockMinutes = 1119;
+
+TEST_F(SeriesChecksums, SoundOnesAreRead)
 {
     make(3000);
-    const auto whole = read(0, 3000);
-    ASSERT_TRUE(whole);
-    EXPECT_TRUE(whole->checked);
-    EXPECT_EQ(whole->series.size(), 3000u);
-    const auto part = read(100, 110);
-    ASSERT_TRUE(part);
-    EXPECT_TRUE(part->checked) << "the rest of a short log is looked at";
-    EXPECT_EQ(part->series.size(), 13u);
+    EXPECT_EQ(read(0, 3000)->size(), 3000u);
+    EXPECT_EQ(read(100, 110)->size(), 13u) << "one neighbour on each side";
+    EXPECT_EQ(read(-500, -400)->size(), 1u);
+    EXPECT_EQ(read(5000, 6000)->size(), 1u);
 }
 
 TEST_F(SeriesChecksums, AChangedReadingIsNoticedAndNoFigureIsMadeOfIt)
 {
-    make(3000);
-    damageOne(105);
-    for (const auto& [from, to] :
-         {std::pair{0, 3000}, std::pair{100, 110}, std::pair{2000, 2010}}) {
+    make(5000);
+    damageOne(2500);
+    for (const auto& [from, to] : {std::pair{0, 5000}, std::pair{2400, 2510}, std::pair{2490, 2499},
+                                   std::pair{2501, 4900}}) {
         const auto series = read(from, to);
         ASSERT_FALSE(series) << from;
         EXPECT_EQ(series.error().kind, ProblemKind::file);
-        EXPECT_THAT(series.error().sentence(), HasSubstr("no longer fit their checksum"));
+        EXPECT_THAT(series.error().sentence(),
+                    HasSubstr("\"Beer\" imported from log.csv no longer fit their checksum"));
     }
+}
+
+TEST_F(SeriesChecksums, ADistantOneIsNoneOfABatchsConcern)
+{
+    make(5000);
+    damageOne(2500);
+    EXPECT_TRUE(read(100, 2500 - blockMinutes - 1));
+    EXPECT_TRUE(read(2500 + blockMinutes + 1, 4900));
 }
 
 TEST_F(SeriesChecksums, OneThatIsGoneIsNoticed)
@@ -78,18 +88,45 @@ TEST_F(SeriesChecksums, OneThatIsGoneIsNoticed)
     EXPECT_FALSE(read(0, 3000));
 }
 
-TEST_F(SeriesChecksums, OfALongLogAShortPartIsNotCheckedAndThatIsSaid)
+TEST_F(SeriesChecksums, ABlockThatIsGoneIsNoticed)
 {
-    make(25'000);
-    const auto part = read(100, 110);
-    ASSERT_TRUE(part);
-    EXPECT_FALSE(part->checked);
-    const auto most = read(0, 20'000);
-    ASSERT_TRUE(most);
-    EXPECT_FALSE(most->checked) << "the rest is more than may be read for it";
-    const auto whole = read(0, 25'000);
-    ASSERT_TRUE(whole);
-    EXPECT_TRUE(whole->checked);
+    make(5000);
+    const auto database = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(database);
+    ASSERT_TRUE((*database)->execute("DELETE FROM readings"));
+    EXPECT_FALSE(read(0, 5000));
+    EXPECT_FALSE(read(2000, 2010));
+}
+
+TEST_F(SeriesChecksums, OneOfNoImportIsNoticed)
+{
+    make(3000);
+    const auto database = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(database);
+    ASSERT_TRUE((*database)->execute(
+        "INSERT INTO readings (place, value, import) SELECT place + 1000, value, 99 FROM readings "
+        "LIMIT 1"));
+    EXPECT_FALSE(read(0, 100));
+}
+
+TEST_F(SeriesChecksums, FollowAnImportThatIsWithdrawnUndoneAndRedone)
+{
+    const auto logbook = create();
+    addEquipment(*logbook);
+    Log log;
+    for (int minute = 0; minute < 3000; ++minute)
+        log.add(minute, 20.0);
+    keep(*logbook, log);
+    const auto size = [&] { return read(0, 3000)->size(); };
+    ASSERT_TRUE(store::undoLast(*logbook));
+    EXPECT_EQ(size(), 0u);
+    ASSERT_TRUE(store::redoLast(*logbook));
+    EXPECT_EQ(size(), 3000u);
+    auto change = store::Change::begin(*logbook, "withdraw");
+    ASSERT_TRUE(change);
+    ASSERT_TRUE(store::takeBack(*change, {1}));
+    ASSERT_TRUE(change->commit());
+    EXPECT_EQ(size(), 0u);
 }
 
 } // namespace
