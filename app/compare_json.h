@@ -2,7 +2,7 @@
 // described in the README.
 #pragma once
 
-#include "core/review/side_by_side.h"
+#include "core/results/comparison/side_by_side.h"
 
 #include <string>
 

@@ -1,7 +1,7 @@
 // A comparison as the command line prints it.
 #pragma once
 
-#include "core/review/side_by_side.h"
+#include "core/results/comparison/side_by_side.h"
 
 #include <string>
 

@@ -2,10 +2,10 @@
 #include "app/commands.h"
 #include "app/logbook_call.h"
 #include "core/exchange/export.h"
-#include "core/review/batch_list.h"
-#include "core/store/backup.h"
+#include "core/results/overview/batch_list.h"
 #include "core/store/logbook_file.h"
-#include "core/store/soundness.h"
+#include "core/store/safety/backup.h"
+#include "core/store/safety/soundness.h"
 
 namespace holdband::app {
 

@@ -2,7 +2,7 @@
 
 #include "app/console.h"
 #include "core/desk/desk.h"
-#include "core/store/soundness.h"
+#include "core/store/safety/soundness.h"
 #include "core/text/times.h"
 
 namespace holdband::app {

@@ -2,8 +2,8 @@
 // or gone, with the copies that can take its place.
 #pragma once
 
-#include "core/store/daily_backup.h"
 #include "core/store/logbook_file.h"
+#include "core/store/safety/daily_backup.h"
 
 #include <memory>
 #include <string>

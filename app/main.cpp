@@ -3,7 +3,7 @@
 #include "core/text/near.h"
 
 #ifdef HOLDBAND_HAS_WINDOW
-#include "ui/report/painting.h"
+#include "ui/report/render/painting.h"
 #include "ui/window/open_window.h"
 #endif
 

@@ -2,7 +2,7 @@
 
 #include "app/json_values.h"
 #include "app/result_times.h"
-#include "core/review/causes.h"
+#include "core/results/run/causes.h"
 #include "core/text/times.h"
 
 namespace holdband::app {

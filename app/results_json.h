@@ -2,8 +2,8 @@
 // hours, temperatures °C, differences K; null where a figure has nothing to stand on.
 #pragma once
 
-#include "core/review/batch_list.h"
-#include "core/review/run_review.h"
+#include "core/results/overview/batch_list.h"
+#include "core/results/run/run_review.h"
 
 #include <string>
 

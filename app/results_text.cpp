@@ -2,9 +2,9 @@
 
 #include "app/result_times.h"
 #include "app/table.h"
-#include "core/review/causes.h"
-#include "core/review/energy_texts.h"
-#include "core/review/stage_texts.h"
+#include "core/results/run/causes.h"
+#include "core/results/run/energy_texts.h"
+#include "core/results/run/stage_texts.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"

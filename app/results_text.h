@@ -2,9 +2,9 @@
 #pragma once
 
 #include "core/exchange/load.h"
-#include "core/intake/import.h"
-#include "core/review/batch_list.h"
-#include "core/review/run_review.h"
+#include "core/intake/log/import.h"
+#include "core/results/overview/batch_list.h"
+#include "core/results/run/run_review.h"
 
 #include <string>
 

@@ -2,9 +2,9 @@
 // Sections 2 and 3 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
-#include "core/analysis/series.h"
 #include "core/analysis/target.h"
-#include "core/logbook/cause.h"
+#include "core/model/cause.h"
+#include "core/quantity/series.h"
 
 #include <optional>
 #include <vector>

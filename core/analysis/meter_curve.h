@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/analysis/energy_figure.h"
-#include "core/logbook/readings.h"
+#include "core/model/readings.h"
 #include "core/quantity/energy.h"
 
 #include <optional>

@@ -2,7 +2,7 @@
 // pieces, no sampling. No Qt, no SQL.
 #pragma once
 
-#include "core/analysis/series.h"
+#include "core/quantity/series.h"
 
 #include <optional>
 #include <span>

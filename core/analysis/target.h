@@ -2,7 +2,7 @@
 // No Qt, no SQL.
 #pragma once
 
-#include "core/logbook/batch.h"
+#include "core/model/batch.h"
 #include "core/quantity/instant.h"
 #include "core/quantity/temperature.h"
 

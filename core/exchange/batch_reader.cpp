@@ -1,6 +1,6 @@
 // Batches, their plans and what became of them; named plans.
 #include "core/exchange/description_parts.h"
-#include "core/logbook/plan_check.h"
+#include "core/store/records/plan_check.h"
 #include "core/text/phrase.h"
 
 #include <functional>

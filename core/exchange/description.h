@@ -2,20 +2,20 @@
 // refers by name. The format is described in DEVELOPERS.md.
 #pragma once
 
-#include "core/intake/log.h"
-#include "core/logbook/batch.h"
-#include "core/logbook/cause.h"
-#include "core/logbook/equipment.h"
-#include "core/logbook/readings.h"
-#include "core/logbook/weighing.h"
+#include "core/intake/log/log.h"
+#include "core/model/batch.h"
+#include "core/model/cause.h"
+#include "core/model/equipment.h"
+#include "core/model/readings.h"
+#include "core/model/weighing.h"
 #include "core/problem.h"
-#include "core/store/exclusions.h"
-#include "core/store/hand_readings.h"
-#include "core/store/history.h"
-#include "core/store/log_maps.h"
-#include "core/store/meter_readings.h"
-#include "core/store/readings.h"
-#include "core/store/value_corrections.h"
+#include "core/store/history/history.h"
+#include "core/store/readings/hand_readings.h"
+#include "core/store/readings/meter_readings.h"
+#include "core/store/readings/readings.h"
+#include "core/store/readings/value_corrections.h"
+#include "core/store/records/exclusions.h"
+#include "core/store/records/log_maps.h"
 
 #include <array>
 #include <map>

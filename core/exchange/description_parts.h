@@ -4,7 +4,7 @@
 
 #include "core/exchange/description.h"
 #include "core/exchange/json_fields.h"
-#include "core/logbook/names.h"
+#include "core/model/names.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>

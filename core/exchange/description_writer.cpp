@@ -2,7 +2,7 @@
 #include "core/exchange/day_names.h"
 #include "core/exchange/description.h"
 #include "core/exchange/json_fields.h"
-#include "core/logbook/names.h"
+#include "core/model/names.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 

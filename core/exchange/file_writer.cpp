@@ -1,6 +1,6 @@
 #include "core/exchange/file_writer.h"
 
-#include "core/store/new_file.h"
+#include "core/store/safety/new_file.h"
 #include "core/text/phrase.h"
 
 #include <cerrno>

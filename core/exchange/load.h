@@ -1,9 +1,9 @@
 // A description into a logbook: all of it, or nothing.
 #pragma once
 
-#include "core/intake/import.h"
-#include "core/store/daily_backup.h"
+#include "core/intake/log/import.h"
 #include "core/store/logbook_file.h"
+#include "core/store/safety/daily_backup.h"
 
 #include <optional>
 #include <string>

@@ -1,8 +1,8 @@
 #include "core/exchange/load_readings.h"
 
 #include "core/exchange/load_place.h"
-#include "core/store/hand_readings.h"
-#include "core/store/meter_readings.h"
+#include "core/store/readings/hand_readings.h"
+#include "core/store/readings/meter_readings.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>

@@ -2,8 +2,8 @@
 // they were corrected from, where they came from, and those that count no more.
 #pragma once
 
+#include "core/editing/register_check.h"
 #include "core/exchange/description.h"
-#include "core/intake/register_check.h"
 
 #include <functional>
 #include <map>

@@ -2,10 +2,10 @@
 // connection and the writer's lock. Belongs to the thread that opened it; a worker opens its own.
 #pragma once
 
-#include "core/logbook/equipment.h"
-#include "core/store/changeset.h"
-#include "core/store/ids.h"
-#include "core/store/sqlite.h"
+#include "core/model/equipment.h"
+#include "core/store/history/changeset.h"
+#include "core/store/records/ids.h"
+#include "core/store/sqlite/sqlite.h"
 
 #include <functional>
 #include <memory>

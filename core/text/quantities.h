@@ -2,7 +2,7 @@
 // the value from its unit.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "core/quantity/energy.h"
 #include "core/quantity/gravity.h"
 #include "core/quantity/temperature.h"

@@ -1,7 +1,7 @@
 // Speed, memory and growth beside a peer in the same run: medians, as ratios. A benchmark, never a
 // test. Usage: bench HOLDBAND TRIVIAL_WINDOW FOLDER [ROWS [RUNS]]
-#include "core/intake/log_reader.h"
-#include "core/review/run_review.h"
+#include "core/intake/log/log_reader.h"
+#include "core/results/run/run_review.h"
 #include "tests/bench/child.h"
 #include "tests/bench/lanes.h"
 #include "tests/bench/log_data.h"

@@ -1,8 +1,8 @@
 #include "tests/bench/round_sheet.h"
 
-#include "core/review/rounds_sheet.h"
-#include "core/store/equipment.h"
-#include "core/store/meter_readings.h"
+#include "core/results/rounds/rounds_sheet.h"
+#include "core/store/readings/meter_readings.h"
+#include "core/store/records/equipment.h"
 #include "tests/bench/must.h"
 
 #include <algorithm>

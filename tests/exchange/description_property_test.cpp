@@ -1,6 +1,6 @@
 // What must hold of any description: write, parse, write gives the same text.
 #include "core/exchange/description.h"
-#include "core/logbook/names.h"
+#include "core/model/names.h"
 #include "core/text/zone.h"
 #include "tests/random.h"
 

@@ -1,18 +1,18 @@
 // Whatever is entered and taken back, in whatever order: doing all of it again gives the same
 // export, and taking all of it back the export of the beginning.
 #include "core/exchange/export.h"
-#include "core/store/causes.h"
-#include "core/store/exclusions.h"
-#include "core/store/imports.h"
-#include "core/store/journal.h"
-#include "core/store/soundness.h"
-#include "core/store/undo.h"
-#include "core/store/value_corrections.h"
-#include "core/store/watches.h"
-#include "core/store/weighing.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/imports.h"
+#include "core/store/readings/value_corrections.h"
+#include "core/store/records/causes.h"
+#include "core/store/records/exclusions.h"
+#include "core/store/records/journal.h"
+#include "core/store/records/watches.h"
+#include "core/store/records/weighing.h"
+#include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
 
-#include "core/store/hand_readings.h"
+#include "core/store/readings/hand_readings.h"
 #include "tests/random.h"
 
 #include <QDir>

@@ -1,9 +1,9 @@
 // What people ask of a CSV import, one test for each wish.
 #include "core/exchange/file_writer.h"
-#include "core/intake/import.h"
-#include "core/intake/preview.h"
-#include "core/intake/remembered.h"
-#include "core/store/imports.h"
+#include "core/intake/csv/preview.h"
+#include "core/intake/log/import.h"
+#include "core/intake/log/remembered.h"
+#include "core/store/readings/imports.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
 

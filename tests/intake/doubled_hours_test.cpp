@@ -1,4 +1,4 @@
-#include "core/intake/doubled_hours.h"
+#include "core/intake/time/doubled_hours.h"
 
 #include <gtest/gtest.h>
 

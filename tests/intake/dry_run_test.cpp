@@ -1,7 +1,7 @@
 // A dry run counts what the import would bring, and writes nothing; a cancel in the last moment.
-#include "core/intake/import.h"
-#include "core/store/history.h"
-#include "core/store/imports.h"
+#include "core/intake/log/import.h"
+#include "core/store/history/history.h"
+#include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
 
 #include <fstream>

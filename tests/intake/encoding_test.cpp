@@ -1,4 +1,4 @@
-#include "core/intake/encoding.h"
+#include "core/intake/csv/encoding.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -1,8 +1,8 @@
 // Headers, units, and what a text is when it stands for a number.
-#include "core/intake/header.h"
-#include "core/intake/header_zone.h"
-#include "core/intake/units.h"
-#include "core/intake/values.h"
+#include "core/intake/csv/header.h"
+#include "core/intake/log/units.h"
+#include "core/intake/log/values.h"
+#include "core/intake/time/header_zone.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 // A column with the energy of each interval is no register; a register with faults is one.
-#include "core/intake/import.h"
-#include "core/store/imports.h"
+#include "core/intake/log/import.h"
+#include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
 
 #include <fstream>

@@ -1,6 +1,6 @@
 // What parts a log's columns and where its header is: as found with the reason, or as told.
-#include "core/intake/import.h"
-#include "core/intake/remembered.h"
+#include "core/intake/log/import.h"
+#include "core/intake/log/remembered.h"
 #include "tests/store/logbooks.h"
 
 #include <fstream>

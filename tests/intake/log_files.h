@@ -1,7 +1,7 @@
 // Logs for tests: written to a temporary folder, read back with few words.
 #pragma once
 
-#include "core/intake/log_reader.h"
+#include "core/intake/log/log_reader.h"
 #include "core/text/times.h"
 
 #include <QTemporaryDir>

@@ -1,7 +1,7 @@
 // The look at a log that nobody has described: never a crash, never a guess without its reason.
-#include "core/intake/import.h"
-#include "core/intake/preview.h"
-#include "core/intake/time_pattern.h"
+#include "core/intake/csv/preview.h"
+#include "core/intake/log/import.h"
+#include "core/intake/time/time_pattern.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
 
@@ -114,12 +114,10 @@ TEST_F(Preview, everyGuessHasAReason)
 TEST(ColumnMapText, readsBackAsItWas)
 {
     intake::ColumnMap map;
-    map.columns = {{Meaning::time, {}},
-                   {Meaning::reading, "Beer \"1\" ü", ReadingUnit::fahrenheit},
-                   {Meaning::ignored, {}},
-                   {Meaning::name, {}},
-                   {Meaning::value, {}},
-                   {Meaning::unit, {}}};
+    map.columns = {
+        {Meaning::time, {}},    {Meaning::reading, "Beer \"1\" ü", ReadingUnit::fahrenheit},
+        {Meaning::ignored, {}}, {Meaning::name, {}},
+        {Meaning::value, {}},   {Meaning::unit, {}}};
     map.names = {{"p7", "Beer", ReadingUnit::degreePlato}, {"cat", "", std::nullopt}};
     map.zone = "Europe/Vienna";
     map.dateOrder = DateOrder::dayMonthYear;

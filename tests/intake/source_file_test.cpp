@@ -1,6 +1,6 @@
 #include "tests/intake/log_files.h"
 
-#include "core/intake/source_file.h"
+#include "core/intake/csv/source_file.h"
 
 #include <filesystem>
 #include <sys/stat.h>

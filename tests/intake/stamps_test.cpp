@@ -1,5 +1,5 @@
-#include "core/intake/date_order.h"
-#include "core/intake/stamps.h"
+#include "core/intake/time/date_order.h"
+#include "core/intake/time/stamps.h"
 #include "core/text/times.h"
 
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "core/intake/tokens.h"
+#include "core/intake/csv/tokens.h"
 
 #include <filesystem>
 #include <fstream>

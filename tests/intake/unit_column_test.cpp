@@ -1,7 +1,7 @@
 // A log with one value a row and a column that says its unit: every row is read in its own.
-#include "core/intake/import.h"
-#include "core/intake/preview.h"
-#include "core/store/meter_readings.h"
+#include "core/intake/csv/preview.h"
+#include "core/intake/log/import.h"
+#include "core/store/readings/meter_readings.h"
 #include "tests/store/logbooks.h"
 
 #include <gmock/gmock.h>

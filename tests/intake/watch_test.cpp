@@ -1,11 +1,11 @@
 // A file that a logger goes on writing: whole lines only, nothing twice, and a file that is no
 // longer the same is said.
-#include "core/intake/remembered.h"
-#include "core/intake/watch.h"
-#include "core/store/imports.h"
-#include "core/store/readings.h"
-#include "core/store/soundness.h"
-#include "core/store/undo.h"
+#include "core/intake/log/remembered.h"
+#include "core/intake/watch/watch.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/imports.h"
+#include "core/store/readings/readings.h"
+#include "core/store/safety/soundness.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
 

@@ -1,4 +1,4 @@
-#include "core/store/act_words.h"
+#include "core/store/history/act_words.h"
 
 #include <QCoreApplication>
 #include <QTranslator>

@@ -1,7 +1,7 @@
 // The copies that a logbook gets by itself: which stay, when one is made, what a failure does.
-#include "core/store/backups.h"
-#include "core/store/daily_backup.h"
-#include "core/store/journal.h"
+#include "core/store/records/journal.h"
+#include "core/store/safety/backups.h"
+#include "core/store/safety/daily_backup.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
 

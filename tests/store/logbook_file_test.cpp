@@ -1,8 +1,8 @@
 // Making, opening, migrating and locking a logbook file.
-#include "core/store/backup.h"
-#include "core/store/journal.h"
-#include "core/store/schema.h"
-#include "core/store/writer_lock.h"
+#include "core/store/records/journal.h"
+#include "core/store/safety/backup.h"
+#include "core/store/safety/writer_lock.h"
+#include "core/store/sqlite/schema.h"
 #include "tests/store/logbooks.h"
 
 #include <filesystem>

@@ -2,11 +2,11 @@
 // stands still.
 #pragma once
 
-#include "core/store/batches.h"
-#include "core/store/equipment.h"
 #include "core/store/logbook_file.h"
-#include "core/store/meter_readings.h"
-#include "core/store/readings.h"
+#include "core/store/readings/meter_readings.h"
+#include "core/store/readings/readings.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 
 #include <QTemporaryDir>
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 // Register readings one by one: left out with a reason, brought back, beside imports taken back.
-#include "core/store/imports.h"
-#include "core/store/undo.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
 
 namespace holdband::test {

@@ -1,12 +1,12 @@
 // A logbook of the first format is brought up to date with everything in it, by readers too, and
 // stands beside a copy of what it was.
-#include "core/store/backup.h"
-#include "core/store/causes.h"
-#include "core/store/rows.h"
-#include "core/store/schema.h"
-#include "core/store/seal.h"
-#include "core/store/soundness.h"
-#include "core/store/weighing.h"
+#include "core/store/records/causes.h"
+#include "core/store/records/weighing.h"
+#include "core/store/safety/backup.h"
+#include "core/store/safety/seal.h"
+#include "core/store/safety/soundness.h"
+#include "core/store/sqlite/rows.h"
+#include "core/store/sqlite/schema.h"
 #include "tests/store/logbooks.h"
 
 #include <filesystem>

@@ -1,7 +1,7 @@
 // Readings are held against the checksums of their imports as they are read, whatever part of the
 // import is asked for: readings beyond it cost two blocks of the log at most.
-#include "core/store/imports.h"
-#include "core/store/undo.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
 
 #include <gmock/gmock.h>

@@ -1,5 +1,5 @@
 // A changed bit is noticed wherever it lies.
-#include "core/store/soundness.h"
+#include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
 
 #include <atomic>

@@ -1,13 +1,13 @@
 // Taking back and doing again: what comes back, in which order, how far, and what stands in the
 // way.
-#include "core/store/exclusions.h"
-#include "core/store/hand_readings.h"
-#include "core/store/history.h"
-#include "core/store/imports.h"
-#include "core/store/journal.h"
-#include "core/store/soundness.h"
-#include "core/store/undo.h"
-#include "core/store/value_corrections.h"
+#include "core/store/history/history.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/hand_readings.h"
+#include "core/store/readings/imports.h"
+#include "core/store/readings/value_corrections.h"
+#include "core/store/records/exclusions.h"
+#include "core/store/records/journal.h"
+#include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
 
 namespace holdband::test {

@@ -1,7 +1,7 @@
 // What two arrangements are weighed by is kept, can be taken back, and is refused where it is none.
-#include "core/store/soundness.h"
-#include "core/store/undo.h"
-#include "core/store/weighing.h"
+#include "core/store/history/undo.h"
+#include "core/store/records/weighing.h"
+#include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
 
 #include <limits>

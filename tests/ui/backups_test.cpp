@@ -1,12 +1,12 @@
 // Copies of the logbook in the window: the status line's word, the offer, restoring, the place.
-#include "ui/backups/backups_dialog.h"
+#include "ui/record/backups_dialog.h"
 
 #include "core/desk/desk.h"
-#include "core/store/journal.h"
+#include "core/store/records/journal.h"
 #include "core/text/times.h"
 #include "tests/ui/sample_window.h"
-#include "ui/backups/backup_words.h"
 #include "ui/forms/keep_change.h"
+#include "ui/record/backup_words.h"
 #include "ui/tables/table_model.h"
 #include "ui/window/notice_bar.h"
 

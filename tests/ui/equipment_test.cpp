@@ -2,7 +2,7 @@
 #include "tests/ui/dialog_test.h"
 #include "tests/ui/form_samples.h"
 
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "core/text/times.h"
 #include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_page.h"

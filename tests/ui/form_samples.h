@@ -1,7 +1,7 @@
 // What tests of forms are filled with.
 #pragma once
 
-#include "core/logbook/batch.h"
+#include "core/model/batch.h"
 #include "core/text/times.h"
 #include "ui/forms/manner.h"
 

@@ -1,8 +1,8 @@
 // The help: F1 shows the page for what is looked at, and no link leads nowhere.
 #include "tests/ui/sample_window.h"
-#include "ui/help/help_dialog.h"
 #include "ui/run/run_page.h"
 #include "ui/tables/table_card.h"
+#include "ui/window/help_dialog.h"
 #include "ui/window/pages.h"
 
 #include <QAction>

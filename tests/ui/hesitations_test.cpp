@@ -1,7 +1,7 @@
 // What a person who had never seen the window stumbled over, so that nobody does again.
 #include "tests/ui/sample_window.h"
 
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "ui/equipment/units_dialog.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/save_row.h"

@@ -1,8 +1,8 @@
 // Logs by the Imports page: looked at, decided, kept, taken back, watched.
 #include "tests/ui/sample_window.h"
 
-#include "core/store/equipment.h"
-#include "core/store/readings.h"
+#include "core/store/readings/readings.h"
+#include "core/store/records/equipment.h"
 #include "ui/imports/column_heads.h"
 #include "ui/imports/imports_page.h"
 #include "ui/imports/layout_choices.h"

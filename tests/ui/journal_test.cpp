@@ -1,10 +1,10 @@
 // The journal: notes of a batch listed, changed, removed, and all of it undone, by keyboard.
 #include "tests/ui/dialog_test.h"
 
-#include "core/store/journal.h"
-#include "core/store/undo.h"
+#include "core/store/history/undo.h"
+#include "core/store/records/journal.h"
 #include "core/text/times.h"
-#include "ui/journal/journal_dialog.h"
+#include "ui/record/journal_dialog.h"
 #include "ui/tables/table_model.h"
 #include "ui/words/words.h"
 

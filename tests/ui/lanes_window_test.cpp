@@ -1,9 +1,9 @@
 // The lanes in the window: what their menu opens, and that a change leaves them where they were.
-#include "core/store/journal.h"
+#include "core/store/records/journal.h"
 #include "tests/ui/sample_window.h"
-#include "ui/journal/note_dialog.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/plans/batch_dialog.h"
+#include "ui/record/note_dialog.h"
 
 #include <QComboBox>
 #include <QMenu>

@@ -1,7 +1,7 @@
 // Other limits tried by keyboard: the verdict that would be, and what is kept.
 #include "tests/ui/sample_window.h"
 
-#include "core/store/batches.h"
+#include "core/store/records/batches.h"
 #include "ui/charts/run_charts.h"
 #include "ui/run/limits_card.h"
 #include "ui/run/run_page.h"

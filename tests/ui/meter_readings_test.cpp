@@ -1,10 +1,10 @@
 // The readings dialog on a meter: look, filter, correct, leave out with a reason, bring back.
 #include "tests/ui/dialog_test.h"
 
-#include "core/store/meter_readings.h"
-#include "core/store/undo.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/meter_readings.h"
 #include "tests/ui/spoken.h"
-#include "ui/readings/readings_dialog.h"
+#include "ui/record/readings_dialog.h"
 #include "ui/tables/table_model.h"
 #include "ui/words/words.h"
 

@@ -1,10 +1,10 @@
 // New batches, what is done to them by one key, and how they are changed.
 #include "tests/ui/dialog_test.h"
 
-#include "core/logbook/plan_in_force.h"
-#include "core/store/batches.h"
-#include "core/store/history.h"
-#include "core/store/undo.h"
+#include "core/model/plan_in_force.h"
+#include "core/store/history/history.h"
+#include "core/store/history/undo.h"
+#include "core/store/records/batches.h"
 #include "core/text/times.h"
 #include "tests/ui/form_samples.h"
 #include "tests/ui/spoken.h"

@@ -1,8 +1,8 @@
 // A batch that is reopened: its end is taken back, asked first where its vessel is taken.
 #include "tests/ui/dialog_test.h"
 
-#include "core/store/batches.h"
-#include "core/store/undo.h"
+#include "core/store/history/undo.h"
+#include "core/store/records/batches.h"
 #include "ui/forms/keep_change.h"
 #include "ui/forms/save_row.h"
 #include "ui/plans/batch_actions.h"

@@ -3,8 +3,8 @@
 #include "tests/ui/sample_window.h"
 
 #include "core/exchange/load.h"
-#include "core/store/hand_readings.h"
-#include "core/store/meter_readings.h"
+#include "core/store/readings/hand_readings.h"
+#include "core/store/readings/meter_readings.h"
 #include "ui/rounds/correction_bar.h"
 #include "ui/rounds/round_line.h"
 #include "ui/rounds/rounds_grid.h"

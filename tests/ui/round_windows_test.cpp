@@ -1,7 +1,7 @@
 // The times of day of the rounds as they are typed.
 #include "tests/ui/dialog_test.h"
 
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/equipment/round_rows.h"
 #include "ui/equipment/round_windows_dialog.h"

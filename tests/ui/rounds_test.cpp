@@ -1,7 +1,7 @@
 // The Rounds page by keyboard alone.
 #include "tests/ui/sample_window.h"
 
-#include "core/store/hand_readings.h"
+#include "core/store/readings/hand_readings.h"
 #include "ui/imports/imports_page.h"
 #include "ui/rounds/correction_bar.h"
 #include "ui/rounds/round_line.h"

@@ -1,5 +1,5 @@
 // The chart of a run as data: what the panels are told to draw.
-#include "core/review/limits_trial.h"
+#include "core/results/run/limits_trial.h"
 #include "ui/charts/run_chart.h"
 
 #include "ui/charts/deviation_panel.h"

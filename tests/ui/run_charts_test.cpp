@@ -8,7 +8,7 @@
 #include "ui/charts/overview_strip.h"
 #include "ui/charts/temperature_panel.h"
 #include "ui/charts/ticks.h"
-#include "ui/journal/note_dialog.h"
+#include "ui/record/note_dialog.h"
 #include "ui/run/run_page.h"
 #include "ui/window/pages.h"
 

@@ -1,12 +1,12 @@
 // One figure, one answer: for every batch of the sample the window's tables, the report, the
 // command line and its JSON say the same of every stage and of the energy.
 #include "core/exchange/load.h"
-#include "core/review/basis.h"
-#include "core/review/energy_texts.h"
-#include "core/review/run_review.h"
-#include "core/review/stage_texts.h"
+#include "core/results/run/basis.h"
+#include "core/results/run/energy_texts.h"
+#include "core/results/run/run_review.h"
+#include "core/results/run/stage_texts.h"
 #include "tests/ui/sample_window.h"
-#include "ui/report/run_document.h"
+#include "ui/report/compose/run_document.h"
 #include "ui/run/energy_tables.h"
 #include "ui/run/run_tables.h"
 #include "ui/words/words.h"

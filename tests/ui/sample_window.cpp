@@ -1,9 +1,9 @@
 #include "tests/ui/sample_window.h"
 
 #include "core/exchange/load.h"
-#include "core/store/act_words.h"
-#include "core/store/history.h"
-#include "core/store/meter_readings.h"
+#include "core/store/history/act_words.h"
+#include "core/store/history/history.h"
+#include "core/store/readings/meter_readings.h"
 #include "core/text/times.h"
 #include "tests/ui/spoken.h"
 #include "ui/window/pages.h"

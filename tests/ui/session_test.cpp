@@ -1,5 +1,5 @@
 // Opening a logbook goes on beside the window, and closing it waits for no import.
-#include "core/store/imports.h"
+#include "core/store/readings/imports.h"
 #include "tests/ui/sample_window.h"
 #include "ui/imports/imports_page.h"
 #include "ui/window/notice_bar.h"

@@ -1,6 +1,6 @@
 #include "ui/charts/run_chart.h"
 
-#include "core/review/causes.h"
+#include "core/results/run/causes.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 

@@ -2,7 +2,7 @@
 // Times are ms from `origin`. Built once for each run; safe on any thread.
 #pragma once
 
-#include "core/review/run_review.h"
+#include "core/results/run/run_review.h"
 #include "ui/charts/decimate.h"
 
 #include <cmath>

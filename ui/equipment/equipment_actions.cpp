@@ -1,8 +1,8 @@
 #include "ui/equipment/equipment_actions.h"
 
-#include "core/store/act_words.h"
-#include "core/store/batches.h"
-#include "core/store/equipment.h"
+#include "core/store/history/act_words.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 #include "ui/equipment/meter_dialog.h"
 #include "ui/equipment/prices_dialog.h"
 #include "ui/equipment/round_windows_dialog.h"

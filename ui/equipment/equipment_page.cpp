@@ -1,6 +1,6 @@
 #include "ui/equipment/equipment_page.h"
 
-#include "core/review/cautions.h"
+#include "core/results/run/cautions.h"
 #include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_reading.h"
 #include "ui/equipment/list_card.h"

@@ -1,8 +1,8 @@
 #include "ui/equipment/equipment_reading.h"
 
 #include "core/keep.h"
-#include "core/store/batches.h"
-#include "core/store/equipment.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 
 namespace holdband::ui {
 

@@ -1,7 +1,7 @@
 #include "ui/equipment/equipment_tables.h"
 
-#include "core/logbook/names.h"
-#include "core/review/side_by_side.h"
+#include "core/model/names.h"
+#include "core/results/comparison/side_by_side.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"

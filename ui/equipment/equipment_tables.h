@@ -1,8 +1,8 @@
 // What stands in the garage, as words: parts and their sum, meters, sensors.
 #pragma once
 
-#include "core/logbook/batch.h"
-#include "core/logbook/equipment.h"
+#include "core/model/batch.h"
+#include "core/model/equipment.h"
 #include "core/text/zone.h"
 #include "ui/tables/table_model.h"
 

@@ -1,7 +1,7 @@
 // Turns readings in ice water into an offset, and says the doubt that remains.
 #pragma once
 
-#include "core/review/ice_point.h"
+#include "core/editing/ice_point.h"
 #include "ui/forms/manner.h"
 
 #include <QWidget>

@@ -1,6 +1,6 @@
 #include "ui/equipment/meter_dialog.h"
 
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 #include "ui/equipment/move_rows.h"
 #include "ui/forms/choices.h"

@@ -1,7 +1,7 @@
 // A sensor's offsets as typed rows, and readings in ice water as one typed line. No widgets.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
 #include "ui/forms/manner.h"

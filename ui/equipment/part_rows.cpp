@@ -1,6 +1,6 @@
 #include "ui/equipment/part_rows.h"
 
-#include "core/review/side_by_side.h"
+#include "core/results/comparison/side_by_side.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"

@@ -1,7 +1,7 @@
 // Parts and ratings of a setup as typed rows. No widgets.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
 #include "ui/forms/manner.h"

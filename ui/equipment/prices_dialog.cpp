@@ -1,6 +1,6 @@
 #include "ui/equipment/prices_dialog.h"
 
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/equipment/tariff_page.h"

@@ -1,7 +1,7 @@
 // The times of day in which the meters are to be read, as typed rows. No widgets.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
 

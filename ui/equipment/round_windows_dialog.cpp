@@ -1,7 +1,7 @@
 #include "ui/equipment/round_windows_dialog.h"
 
 #include "core/keep.h"
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "ui/equipment/round_rows.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/save_row.h"

@@ -1,7 +1,7 @@
 // When the meters are to be read: one to six times of day.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "ui/forms/form_dialog.h"
 
 namespace holdband::ui {

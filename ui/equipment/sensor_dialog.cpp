@@ -1,7 +1,7 @@
 #include "ui/equipment/sensor_dialog.h"
 
-#include "core/logbook/names.h"
-#include "core/store/equipment.h"
+#include "core/model/names.h"
+#include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 #include "ui/equipment/ice_panel.h"
 #include "ui/equipment/offset_rows.h"

@@ -1,7 +1,7 @@
 // A sensor: what it reads, where its probe sits, how well it reads, and its offsets.
 #pragma once
 
-#include "core/review/ice_point.h"
+#include "core/editing/ice_point.h"
 #include "ui/equipment/equipment_tables.h"
 #include "ui/forms/form_dialog.h"
 #include "ui/forms/manner.h"

@@ -1,7 +1,7 @@
 // One tariff of the prices dialog: from when it holds, its flat price, its time-of-use windows.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/manner.h"
 

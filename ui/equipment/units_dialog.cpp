@@ -1,7 +1,7 @@
 #include "ui/equipment/units_dialog.h"
 
 #include "core/keep.h"
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "core/text/zone.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/save_row.h"

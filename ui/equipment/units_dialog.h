@@ -4,7 +4,7 @@
 
 #include "ui/forms/form_dialog.h"
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 
 class QComboBox;
 

@@ -1,6 +1,6 @@
 #include "ui/forms/form_dialog.h"
 
-#include "core/store/act_words.h"
+#include "core/store/history/act_words.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"

@@ -1,7 +1,7 @@
 // How this logbook and this person write: units, currency, zone, decimal sign.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 #include "core/text/zone.h"
 
 namespace holdband::ui {

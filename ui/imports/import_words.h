@@ -1,7 +1,7 @@
 // Sentences about a log that was looked at or kept.
 #pragma once
 
-#include "core/intake/import.h"
+#include "core/intake/log/import.h"
 
 #include <QString>
 #include <QStringList>

@@ -2,7 +2,7 @@
 #include "ui/imports/imports_page.h"
 
 #include "core/exchange/file_writer.h"
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "ui/imports/column_heads.h"
 #include "ui/imports/import_words.h"
 #include "ui/imports/log_view.h"

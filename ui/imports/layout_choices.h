@@ -2,7 +2,7 @@
 // person says.
 #pragma once
 
-#include "core/intake/preview.h"
+#include "core/intake/csv/preview.h"
 
 #include <QWidget>
 

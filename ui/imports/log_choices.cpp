@@ -1,6 +1,6 @@
 #include "ui/imports/log_choices.h"
 
-#include "core/intake/header_zone.h"
+#include "core/intake/time/header_zone.h"
 #include "ui/imports/layout_choices.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"

@@ -1,6 +1,6 @@
 #include "ui/imports/log_queue.h"
 
-#include "core/intake/remembered.h"
+#include "core/intake/log/remembered.h"
 #include "core/text/phrase.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"

@@ -1,9 +1,9 @@
 // One log on the page: where it comes from, what was seen of it, what was chosen, how far it is.
 #pragma once
 
-#include "core/intake/guess.h"
-#include "core/intake/import.h"
-#include "core/intake/preview.h"
+#include "core/intake/csv/guess.h"
+#include "core/intake/csv/preview.h"
+#include "core/intake/log/import.h"
 
 #include <QString>
 #include <memory>

@@ -1,6 +1,6 @@
 #include "ui/imports/log_tables.h"
 
-#include "core/intake/header.h"
+#include "core/intake/csv/header.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 #include "ui/imports/import_words.h"

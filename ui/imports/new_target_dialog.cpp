@@ -1,6 +1,6 @@
 #include "ui/imports/new_target_dialog.h"
 
-#include "core/store/equipment.h"
+#include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"

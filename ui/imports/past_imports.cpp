@@ -1,7 +1,7 @@
 #include "ui/imports/past_imports.h"
 
-#include "core/store/act_words.h"
-#include "core/store/equipment.h"
+#include "core/store/history/act_words.h"
+#include "core/store/records/equipment.h"
 #include "core/text/near.h"
 #include "core/text/times.h"
 #include "ui/imports/import_words.h"

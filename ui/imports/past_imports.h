@@ -3,7 +3,7 @@
 
 #include "ui/tables/table_card.h"
 
-#include "core/store/imports.h"
+#include "core/store/readings/imports.h"
 
 #include <optional>
 #include <vector>

@@ -1,6 +1,6 @@
 #include "ui/imports/target_box.h"
 
-#include "core/intake/header.h"
+#include "core/intake/csv/header.h"
 #include "ui/words/words.h"
 
 #include <QAbstractItemView>

@@ -1,7 +1,7 @@
 // The choice of what one column, or one name in a long log, is.
 #pragma once
 
-#include "core/intake/guess.h"
+#include "core/intake/csv/guess.h"
 
 #include <QComboBox>
 #include <vector>

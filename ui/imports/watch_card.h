@@ -1,8 +1,8 @@
 // Files and folders that are looked at by themselves while the window is open.
 #pragma once
 
-#include "core/intake/watch.h"
-#include "core/store/watches.h"
+#include "core/intake/watch/watch.h"
+#include "core/store/records/watches.h"
 #include "ui/tables/table_card.h"
 
 #include <QMap>

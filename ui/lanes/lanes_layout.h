@@ -3,7 +3,7 @@
 // stand apart are drawn as one, with their count.
 #pragma once
 
-#include "core/review/lanes.h"
+#include "core/results/overview/lanes.h"
 #include "core/text/zone.h"
 #include "ui/lanes/time_labels.h"
 

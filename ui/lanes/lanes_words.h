@@ -2,7 +2,7 @@
 // the screen with other means.
 #pragma once
 
-#include "core/review/lanes.h"
+#include "core/results/overview/lanes.h"
 #include "core/text/zone.h"
 #include "ui/lanes/lanes_layout.h"
 

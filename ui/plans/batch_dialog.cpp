@@ -1,6 +1,6 @@
 #include "ui/plans/batch_dialog.h"
 
-#include "core/store/batches.h"
+#include "core/store/records/batches.h"
 #include "core/text/phrase.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"

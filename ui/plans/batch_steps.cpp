@@ -1,6 +1,6 @@
 #include "ui/plans/batch_steps.h"
 
-#include "core/logbook/plan_in_force.h"
+#include "core/model/plan_in_force.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"

@@ -3,7 +3,7 @@
 // No widgets.
 #pragma once
 
-#include "core/logbook/batch.h"
+#include "core/model/batch.h"
 #include "core/problem.h"
 #include "ui/forms/manner.h"
 #include "ui/plans/plan_rows.h"

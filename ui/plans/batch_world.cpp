@@ -1,9 +1,9 @@
 #include "ui/plans/batch_world.h"
 
 #include "core/keep.h"
-#include "core/logbook/plan_in_force.h"
-#include "core/store/batches.h"
-#include "core/store/equipment.h"
+#include "core/model/plan_in_force.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 #include "core/text/near.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"

@@ -1,8 +1,8 @@
 // What the dialogs about batches need to know of the logbook, read at once on a worker.
 #pragma once
 
-#include "core/logbook/batch.h"
-#include "core/logbook/equipment.h"
+#include "core/model/batch.h"
+#include "core/model/equipment.h"
 #include "core/store/logbook_file.h"
 #include "ui/forms/manner.h"
 

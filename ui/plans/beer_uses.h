@@ -1,7 +1,7 @@
 // Which sensor and which vessel a batch used from when to when, as typed rows.
 #pragma once
 
-#include "core/logbook/batch.h"
+#include "core/model/batch.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
 #include "ui/forms/manner.h"

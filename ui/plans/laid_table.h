@@ -1,7 +1,7 @@
 // What was planned and what was done, as words side by side.
 #pragma once
 
-#include "core/logbook/plan_in_force.h"
+#include "core/model/plan_in_force.h"
 #include "ui/forms/manner.h"
 #include "ui/tables/table_model.h"
 

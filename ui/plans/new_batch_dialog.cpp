@@ -1,6 +1,6 @@
 #include "ui/plans/new_batch_dialog.h"
 
-#include "core/store/batches.h"
+#include "core/store/records/batches.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/save_row.h"
 #include "ui/plans/batch_fields.h"

@@ -1,6 +1,6 @@
 #include "ui/plans/plan_dialog.h"
 
-#include "core/store/batches.h"
+#include "core/store/records/batches.h"
 #include "core/text/near.h"
 #include "ui/forms/save_row.h"
 #include "ui/plans/plan_editor.h"

@@ -2,7 +2,7 @@
 // widgets, no painting.
 #pragma once
 
-#include "core/logbook/batch.h"
+#include "core/model/batch.h"
 
 #include <QRectF>
 #include <optional>

@@ -1,9 +1,9 @@
 #include "ui/plans/plan_rows.h"
 
-#include "core/logbook/names.h"
-#include "core/logbook/places.h"
-#include "core/logbook/plan_check.h"
+#include "core/model/names.h"
+#include "core/store/records/plan_check.h"
 #include "core/text/phrase.h"
+#include "core/text/places.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/forms/number_rules.h"

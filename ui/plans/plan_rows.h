@@ -2,7 +2,7 @@
 // widgets.
 #pragma once
 
-#include "core/logbook/batch.h"
+#include "core/model/batch.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
 #include "ui/forms/manner.h"

@@ -5,8 +5,8 @@
 #include "core/exchange/file_writer.h"
 #include "core/problem.h"
 #include "core/store/logbook_file.h"
-#include "ui/report/document.h"
-#include "ui/report/picture_renderer.h"
+#include "ui/report/compose/document.h"
+#include "ui/report/render/picture_renderer.h"
 
 #include <QByteArray>
 #include <QPageSize>

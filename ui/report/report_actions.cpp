@@ -1,7 +1,7 @@
 #include "ui/report/report_actions.h"
 
-#include "core/store/batches.h"
-#include "core/store/equipment.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 #include "ui/report/report_dialog.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"

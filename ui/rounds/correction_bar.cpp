@@ -1,7 +1,7 @@
 #include "ui/rounds/correction_bar.h"
 
-#include "core/intake/meter_swap.h"
-#include "core/intake/rounds.h"
+#include "core/editing/meter_swap.h"
+#include "core/editing/rounds.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"

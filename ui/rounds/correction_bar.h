@@ -2,8 +2,8 @@
 // for a round that was missed. What was typed stays until it is kept or put away.
 #pragma once
 
-#include "core/logbook/readings.h"
-#include "core/review/rounds_sheet.h"
+#include "core/model/readings.h"
+#include "core/results/rounds/rounds_sheet.h"
 #include "ui/rounds/reading_question.h"
 
 #include <QWidget>

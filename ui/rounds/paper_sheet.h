@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/problem.h"
-#include "core/review/rounds_sheet.h"
+#include "core/results/rounds/rounds_sheet.h"
 
 #include <QString>
 #include <QStringList>

@@ -1,6 +1,6 @@
 #include "ui/rounds/reminder.h"
 
-#include "core/review/round_calendar.h"
+#include "core/results/rounds/round_calendar.h"
 #include "ui/session/session.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/words.h"

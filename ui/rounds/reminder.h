@@ -2,7 +2,7 @@
 // once for each round as a notification of the desktop.
 #pragma once
 
-#include "core/review/rounds_sheet.h"
+#include "core/results/rounds/rounds_sheet.h"
 
 #include <QObject>
 #include <functional>

@@ -5,7 +5,7 @@
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
-#include "ui/window/status_words.h"
+#include "ui/rounds/status_words.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/words.h"
 

@@ -1,9 +1,9 @@
 // What somebody typed into the Rounds page, taken apart: pure, without widgets.
 #pragma once
 
-#include "core/logbook/readings.h"
+#include "core/model/readings.h"
 #include "core/problem.h"
-#include "core/review/rounds_sheet.h"
+#include "core/results/rounds/rounds_sheet.h"
 
 #include <QString>
 

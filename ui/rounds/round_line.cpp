@@ -1,6 +1,6 @@
 #include "ui/rounds/round_line.h"
 
-#include "core/intake/rounds.h"
+#include "core/editing/rounds.h"
 #include "core/text/quantities.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/theme/elided_label.h"

@@ -3,8 +3,8 @@
 // was typed until it is saved.
 #pragma once
 
-#include "core/logbook/readings.h"
-#include "core/review/rounds_sheet.h"
+#include "core/model/readings.h"
+#include "core/results/rounds/rounds_sheet.h"
 #include "ui/rounds/reading_question.h"
 
 #include <QWidget>

@@ -1,7 +1,7 @@
 // The last rounds as a table: a row for each line of the round, a column for each round.
 #pragma once
 
-#include "core/review/rounds_sheet.h"
+#include "core/results/rounds/rounds_sheet.h"
 
 #include <QAbstractTableModel>
 

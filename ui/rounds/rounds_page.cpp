@@ -1,7 +1,7 @@
 #include "ui/rounds/rounds_page.h"
 
-#include "core/intake/meter_swap.h"
-#include "core/intake/rounds.h"
+#include "core/editing/meter_swap.h"
+#include "core/editing/rounds.h"
 #include "core/text/times.h"
 #include "ui/rounds/paper_sheet.h"
 #include "ui/rounds/round_entry.h"

@@ -1,7 +1,7 @@
 // The twice-daily minute in front of the meters: a row for each, one save, by keyboard alone.
 #pragma once
 
-#include "core/review/rounds_sheet.h"
+#include "core/results/rounds/rounds_sheet.h"
 
 #include <QWidget>
 #include <optional>

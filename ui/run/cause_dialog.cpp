@@ -1,7 +1,7 @@
 #include "ui/run/cause_dialog.h"
 
-#include "core/review/causes.h"
-#include "core/review/explain.h"
+#include "core/results/run/causes.h"
+#include "core/results/run/explain.h"
 #include "ui/forms/choices.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"

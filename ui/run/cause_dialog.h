@@ -1,7 +1,7 @@
 // What an excursion came from: a cause of a few, and a note.
 #pragma once
 
-#include "core/review/run_review.h"
+#include "core/results/run/run_review.h"
 #include "ui/forms/form_dialog.h"
 
 #include <memory>

@@ -1,6 +1,6 @@
 #include "ui/run/deviation_card.h"
 
-#include "core/review/explain.h"
+#include "core/results/run/explain.h"
 #include "core/text/quantities.h"
 #include "ui/charts/panel.h"
 #include "ui/words/words.h"

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/analysis/distribution.h"
-#include "core/review/run_review.h"
+#include "core/results/run/run_review.h"
 #include "ui/tables/table_card.h"
 
 namespace holdband::ui {

@@ -1,8 +1,8 @@
 #include "ui/run/energy_tables.h"
 
-#include "core/review/daily_energy.h"
-#include "core/review/energy_texts.h"
-#include "core/review/explain.h"
+#include "core/results/run/daily_energy.h"
+#include "core/results/run/energy_texts.h"
+#include "core/results/run/explain.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/words/words.h"

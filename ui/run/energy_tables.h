@@ -1,7 +1,7 @@
 // Energy and money, heat and gravity of a run as tables; each figure says how it came about.
 #pragma once
 
-#include "core/review/run_review.h"
+#include "core/results/run/run_review.h"
 #include "ui/tables/table_model.h"
 
 namespace holdband::ui {

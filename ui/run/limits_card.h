@@ -2,7 +2,7 @@
 // by "Keep for this batch".
 #pragma once
 
-#include "core/review/limits_trial.h"
+#include "core/results/run/limits_trial.h"
 #include "ui/theme/card.h"
 
 #include <memory>

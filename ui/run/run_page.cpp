@@ -1,7 +1,7 @@
 #include "ui/run/run_page.h"
 
-#include "core/review/energy_texts.h"
-#include "core/store/batches.h"
+#include "core/results/run/energy_texts.h"
+#include "core/store/records/batches.h"
 #include "ui/charts/run_charts.h"
 #include "ui/forms/keep_change.h"
 #include "ui/run/cause_dialog.h"

@@ -2,9 +2,9 @@
 // cautions.
 #pragma once
 
-#include "core/review/limits_trial.h"
-#include "core/review/run_review.h"
-#include "core/store/ids.h"
+#include "core/results/run/limits_trial.h"
+#include "core/results/run/run_review.h"
+#include "core/store/records/ids.h"
 
 #include <QWidget>
 #include <memory>

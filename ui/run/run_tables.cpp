@@ -1,8 +1,8 @@
 #include "ui/run/run_tables.h"
 
-#include "core/review/causes.h"
-#include "core/review/explain.h"
-#include "core/review/stage_texts.h"
+#include "core/results/run/causes.h"
+#include "core/results/run/explain.h"
+#include "core/results/run/stage_texts.h"
 #include "core/text/durations.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"

@@ -1,7 +1,7 @@
 // The tables beside the charts of a run, as words: stages, excursions, journal.
 #pragma once
 
-#include "core/review/run_review.h"
+#include "core/results/run/run_review.h"
 #include "ui/run/cause_dialog.h"
 #include "ui/tables/table_model.h"
 

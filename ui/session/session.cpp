@@ -1,7 +1,7 @@
 #include "ui/session/session.h"
 
 #include "core/desk/desk.h"
-#include "core/store/daily_backup.h"
+#include "core/store/safety/daily_backup.h"
 #include "ui/words/words.h"
 
 #include <QFutureWatcher>

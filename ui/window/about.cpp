@@ -1,6 +1,6 @@
 #include "ui/window/about.h"
 
-#include "core/review/cautions.h"
+#include "core/results/run/cautions.h"
 #include "ui/words/words.h"
 
 #include <QMessageBox>

@@ -1,8 +1,8 @@
 #include "ui/window/first_steps.h"
 
-#include "core/store/batches.h"
-#include "core/store/equipment.h"
-#include "core/store/meter_readings.h"
+#include "core/store/readings/meter_readings.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 

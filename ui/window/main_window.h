@@ -2,8 +2,8 @@
 // passes on what one asks of another; each part does its own work.
 #pragma once
 
-#include "core/review/lanes.h"
-#include "core/review/rounds_sheet.h"
+#include "core/results/overview/lanes.h"
+#include "core/results/rounds/rounds_sheet.h"
 #include "core/text/zone.h"
 #include "ui/session/session.h"
 #include "ui/window/menus.h"

@@ -3,9 +3,9 @@
 #include "ui/window/main_window.h"
 
 #include "core/desk/desk.h"
-#include "core/store/backups.h"
-#include "core/store/seal.h"
-#include "ui/backups/backups_dialog.h"
+#include "core/store/safety/backups.h"
+#include "core/store/safety/seal.h"
+#include "ui/record/backups_dialog.h"
 #include "ui/rounds/reminder.h"
 #include "ui/window/notice_bar.h"
 #include "ui/words/words.h"

@@ -1,10 +1,10 @@
 #include "ui/window/menus.h"
 
-#include "ui/history/undo_actions.h"
-#include "ui/theme/appearance.h"
-#include "ui/theme/text_size.h"
+#include "ui/record/undo_actions.h"
 #include "ui/window/about.h"
-#include "ui/words/language.h"
+#include "ui/window/appearance.h"
+#include "ui/window/language.h"
+#include "ui/window/text_size.h"
 #include "ui/words/words.h"
 
 #include <QAction>

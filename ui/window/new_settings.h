@@ -2,7 +2,7 @@
 // currency.
 #pragma once
 
-#include "core/logbook/equipment.h"
+#include "core/model/equipment.h"
 
 namespace holdband::ui {
 

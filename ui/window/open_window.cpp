@@ -1,9 +1,9 @@
 #include "ui/window/open_window.h"
 
-#include "ui/theme/appearance.h"
-#include "ui/theme/text_size.h"
+#include "ui/window/appearance.h"
+#include "ui/window/language.h"
 #include "ui/window/main_window.h"
-#include "ui/words/language.h"
+#include "ui/window/text_size.h"
 #include "ui/words/words.h"
 
 #include <QApplication>

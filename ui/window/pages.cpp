@@ -1,12 +1,12 @@
 #include "ui/window/pages.h"
 
 #include "ui/charts/run_charts.h"
+#include "ui/comparison/side_by_side_page.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/imports/imports_page.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
 #include "ui/session/session.h"
-#include "ui/sidebyside/side_by_side_page.h"
 
 #include <QTimer>
 

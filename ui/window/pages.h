@@ -2,7 +2,7 @@
 // changed. A page is made when it is first wanted, or in a quiet moment after the window stands.
 #pragma once
 
-#include "core/review/lanes.h"
+#include "core/results/overview/lanes.h"
 #include "ui/window/menus.h"
 #include "ui/window/page_row.h"
 

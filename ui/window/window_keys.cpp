@@ -1,7 +1,7 @@
 #include "ui/window/window_keys.h"
 
-#include "ui/help/help_dialog.h"
 #include "ui/tables/plain_table.h"
+#include "ui/window/help_dialog.h"
 
 #include <QAbstractSpinBox>
 #include <QApplication>

@@ -1,6 +1,6 @@
 #include "ui/words/choice_words.h"
 
-#include "core/logbook/names.h"
+#include "core/model/names.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {

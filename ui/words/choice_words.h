@@ -1,10 +1,10 @@
-// The logbook's choices as words of the person's language; core/logbook/names.h has the written
+// The logbook's choices as words of the person's language; core/model/names.h has the written
 // names that files keep.
 #pragma once
 
-#include "core/logbook/batch.h"
-#include "core/logbook/equipment.h"
-#include "core/logbook/readings.h"
+#include "core/model/batch.h"
+#include "core/model/equipment.h"
+#include "core/model/readings.h"
 #include "core/text/zone.h"
 
 #include <QDate>

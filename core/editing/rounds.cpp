@@ -1,0 +1,383 @@
+#include "core/editing/rounds.h"
+
+#include "core/editing/register_check.h"
+#include "core/store/readings/reading_units.h"
+#include "core/store/records/equipment.h"
+#include "core/text/near.h"
+#include "core/text/phrase.h"
+#include "core/text/places.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+#include <map>
+
+namespace holdband::intake {
+
+namespace {
+
+/// Clocks of two devices may differ a little.
+constexpr Milliseconds clockSlack = std::chrono::minutes{2};
+
+Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
+{
+    std::vector<std::string> names;
+    for (const Meter& meter : meters)
+        names.push_back(meter.name);
+    return {ProblemKind::data,
+            Phrase::tr("there is no meter \"%1\"").with(name),
+            {},
+            suggestion(name, names)};
+}
+
+struct MeterContext {
+    std::vector<Meter> meters;
+    Zone zone;
+    char decimalSign = '.';                  ///< of the sentences
+    std::map<std::string, Power> ratedPower; ///< of the setups that have one
+};
+
+Result<std::map<std::string, Power>> readRatedPower(const store::LogbookFile& logbook)
+{
+    auto setups = store::readSetups(logbook);
+    HOLDBAND_TRY(setups);
+    std::map<std::string, Power> rated;
+    for (const Setup& setup : *setups) {
+        if (setup.ratedPower)
+            rated.emplace(setup.name, *setup.ratedPower);
+    }
+    return rated;
+}
+
+RegisterCheck checkOf(const MeterContext& context, const Meter& meter,
+                      std::vector<MeterReading> standing)
+{
+    RegisterCheck check(meter, std::move(standing), context.zone, context.decimalSign);
+    check.setRatedPower(context.ratedPower);
+    return check;
+}
+
+Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimalSign = '.')
+{
+    auto meters = store::readMeters(logbook);
+    HOLDBAND_TRY(meters);
+    auto settings = store::readSettings(logbook);
+    HOLDBAND_TRY(settings);
+    auto zone = Zone::named(settings->zone);
+    HOLDBAND_TRY(zone);
+    auto rated = readRatedPower(logbook);
+    HOLDBAND_TRY(rated);
+    return MeterContext{std::move(*meters), *zone, decimalSign, std::move(*rated)};
+}
+
+Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const MeterContext& context,
+                                   const std::string& name)
+{
+    const auto meter = std::find_if(context.meters.begin(), context.meters.end(),
+                                    [&](const Meter& each) { return each.name == name; });
+    if (meter == context.meters.end())
+        return failure(unknownMeter(context.meters, name));
+    auto kept = store::readMeterReadings(logbook, name);
+    HOLDBAND_TRY(kept);
+    std::vector<MeterReading> standing;
+    for (const store::KeptReading& reading : *kept)
+        standing.push_back(reading.inForce);
+    return checkOf(context, *meter, std::move(standing));
+}
+
+std::string inFuture(Instant at, const Zone& zone)
+{
+    return Phrase::tr("%1 is in the future").with(localText(at, zone));
+}
+
+ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, Instant now,
+                        const Zone& zone)
+{
+    if (typed.reading.at > now + clockSlack) {
+        Problem problem{ProblemKind::data, inFuture(typed.reading.at, zone),
+                        meterPlace(typed.meter), Phrase::tr("check the time")};
+        return {DoubtfulReading{ReadingDoubt::inFuture, std::move(problem)}, false, false};
+    }
+    return meter.check(typed.reading);
+}
+
+constexpr double coldestBeer = -30.0; ///< °C: beyond, a digit or a unit is wrong
+constexpr double hottestWort = 110.0; ///< °C
+constexpr double leastGravity = 0.95;
+constexpr double mostGravity = 1.25;
+
+std::string ownerPlace(const store::HandOwner& owner)
+{
+    return Phrase::tr("\"%1\"").with(owner.name);
+}
+
+Done checkHand(const TypedHandReading& typed, Instant now, const Zone& zone)
+{
+    const std::string place = ownerPlace(typed.owner);
+    if (typed.reading.at > now + clockSlack)
+        return dataProblem(inFuture(typed.reading.at, zone), place, Phrase::tr("check the time"));
+    const double base = store::baseValue(typed.reading.value, typed.reading.unit);
+    const bool gravity = typed.reading.unit == ReadingUnit::specificGravity ||
+                         typed.reading.unit == ReadingUnit::degreePlato;
+    if (gravity && !(base >= leastGravity && base <= mostGravity))
+        return dataProblem(Phrase::tr("a gravity lies between 0.950 and 1.250"), place,
+                           Phrase::tr("type it as 1.050"));
+    if (!gravity && !(base >= coldestBeer && base <= hottestWort))
+        return dataProblem(Phrase::tr("beer is never that cold or hot"), place,
+                           Phrase::tr("check the number"));
+    return {};
+}
+
+std::string roundWords(const TypedRound& round)
+{
+    const std::size_t count = round.meters.size() + round.hand.size();
+    return "typed a round of " + std::to_string(count) + (count == 1 ? " reading" : " readings");
+}
+
+/// Returns how many are new.
+Result<int> keepRegisters(const store::LogbookFile& logbook, const store::Change& change,
+                          const MeterContext& context, const std::vector<TypedReading>& round)
+{
+    std::map<std::string, RegisterCheck> meters;
+    int added = 0;
+    for (const TypedReading& typed : round) {
+        if (!meters.contains(typed.meter)) {
+            auto meter = openRegister(logbook, context, typed.meter);
+            HOLDBAND_TRY(meter);
+            meters.emplace(typed.meter, std::move(*meter));
+        }
+        RegisterCheck& meter = meters.at(typed.meter);
+        const ReadingCheck check = checkTyped(meter, typed, logbook.now(), context.zone);
+        if (check.doubt)
+            return failure(check.doubt->problem);
+        if (check.alreadyThere)
+            continue;
+        MeterReading reading = typed.reading;
+        reading.event = eventOf(reading, check);
+        HOLDBAND_TRY(store::addMeterReading(change, typed.meter, reading));
+        meter.accept(reading);
+        ++added;
+    }
+    return added;
+}
+
+} // namespace
+
+Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter,
+                                 char decimalSign)
+{
+    auto context = readContext(logbook, decimalSign);
+    HOLDBAND_TRY(context);
+    return openRegister(logbook, *context, meter);
+}
+
+Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed,
+                                  char decimalSign)
+{
+    auto context = readContext(logbook, decimalSign);
+    HOLDBAND_TRY(context);
+    auto meter = openRegister(logbook, *context, typed.meter);
+    if (!meter)
+        return ReadingCheck{DoubtfulReading{ReadingDoubt::unknownMeter, meter.error()}, false,
+                            false};
+    return checkTyped(*meter, typed, logbook.now(), context->zone);
+}
+
+Done checkHandReading(const store::LogbookFile& logbook, const TypedHandReading& typed)
+{
+    auto context = readContext(logbook);
+    HOLDBAND_TRY(context);
+    return checkHand(typed, logbook.now(), context->zone);
+}
+
+Result<int> saveRound(const store::LogbookFile& logbook, const std::vector<TypedReading>& round)
+{
+    return saveRound(logbook, TypedRound{round, {}});
+}
+
+Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round, char decimalSign)
+{
+    auto context = readContext(logbook, decimalSign);
+    HOLDBAND_TRY(context);
+    auto change = store::Change::begin(logbook, roundWords(round));
+    HOLDBAND_TRY(change);
+    auto added = keepRegisters(logbook, *change, *context, round.meters);
+    HOLDBAND_TRY(added);
+    for (const TypedHandReading& typed : round.hand) {
+        HOLDBAND_TRY(checkHand(typed, logbook.now(), context->zone));
+        HOLDBAND_TRY(store::addHandReading(*change, typed.owner, typed.reading));
+        ++*added;
+    }
+    if (*added > 0)
+        HOLDBAND_TRY(change->commit());
+    return *added;
+}
+
+namespace {
+
+Result<store::KeptReading> standingReading(const store::LogbookFile& logbook,
+                                           const std::string& meter, store::MeterReadingId id)
+{
+    auto kept = store::readMeterReadings(logbook, meter);
+    HOLDBAND_TRY(kept);
+    for (store::KeptReading& reading : *kept) {
+        if (reading.id == id)
+            return std::move(reading);
+    }
+    return dataProblem(Phrase::tr("the reading is no longer there"), meterPlace(meter));
+}
+
+/// The meter as if that reading had never been taken.
+Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
+                                      const MeterContext& context, const std::string& meter,
+                                      store::MeterReadingId id)
+{
+    const auto found = std::find_if(context.meters.begin(), context.meters.end(),
+                                    [&](const Meter& each) { return each.name == meter; });
+    if (found == context.meters.end())
+        return failure(unknownMeter(context.meters, meter));
+    auto kept = store::readMeterReadings(logbook, meter);
+    HOLDBAND_TRY(kept);
+    std::vector<MeterReading> standing;
+    for (const store::KeptReading& reading : *kept) {
+        if (reading.id != id)
+            standing.push_back(reading.inForce);
+    }
+    return checkOf(context, *found, std::move(standing));
+}
+
+std::string countWords(std::size_t readings)
+{
+    return readings == 1 ? "a reading of " : std::to_string(readings) + " readings of ";
+}
+
+std::string ownerWords(const store::HandOwner& owner)
+{
+    return (owner.kind == store::HandOwner::Kind::batch ? "a gravity of " : "a reading of ") +
+           owner.name;
+}
+
+} // namespace
+
+Result<ReadingCheck> checkCorrection(const store::LogbookFile& logbook, const std::string& meter,
+                                     store::MeterReadingId reading, double kwh, int decimals,
+                                     char decimalSign)
+{
+    auto context = readContext(logbook, decimalSign);
+    HOLDBAND_TRY(context);
+    auto kept = standingReading(logbook, meter, reading);
+    HOLDBAND_TRY(kept);
+    auto beside = registerWithout(logbook, *context, meter, reading);
+    HOLDBAND_TRY(beside);
+    MeterReading corrected = kept->inForce;
+    corrected.registerReading = Energy::kilowattHours(kwh);
+    corrected.decimals = decimals;
+    return beside->check(corrected);
+}
+
+Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, double kwh, int decimals,
+                     const std::string& why, char decimalSign)
+{
+    auto checked = checkCorrection(logbook, meter, reading, kwh, decimals, decimalSign);
+    HOLDBAND_TRY(checked);
+    const ReadingCheck& check = *checked;
+    if (check.doubt)
+        return failure(check.doubt->problem);
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"corrected a reading of " + meter, why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::correctMeterReading(*change, reading, kwh, decimals, change->at(), why));
+    return change->commit();
+}
+
+Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                 store::HandReadingId reading, double value, int decimals, ReadingUnit unit,
+                 const std::string& why)
+{
+    auto kept = store::readHandReadings(logbook, owner);
+    HOLDBAND_TRY(kept);
+    const auto found = std::find_if(kept->begin(), kept->end(),
+                                    [&](const auto& each) { return each.id == reading; });
+    if (found == kept->end())
+        return dataProblem(Phrase::tr("the reading is no longer there"), ownerPlace(owner));
+    TypedHandReading corrected{owner, found->inForce};
+    const ReadingUnit first = found->inForce.unit;
+    corrected.reading.value =
+        unit == first ? value : store::rawValue(store::baseValue(value, unit), first);
+    HOLDBAND_TRY(checkHandReading(logbook, corrected));
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"corrected " + ownerWords(owner), why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::correctHandReading(*change, reading, corrected.reading.value, decimals,
+                                           change->at(), why));
+    return change->commit();
+}
+
+Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter,
+                     store::MeterReadingId reading, const std::string& note)
+{
+    HOLDBAND_TRY(standingReading(logbook, meter, reading));
+    auto change = store::Change::begin(logbook, "changed the note of a reading of " + meter);
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setMeterReadingNote(*change, reading, note));
+    return change->commit();
+}
+
+Done setHandNote(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                 store::HandReadingId reading, const std::string& note)
+{
+    auto change = store::Change::begin(logbook, "changed the note of " + ownerWords(owner));
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setHandReadingNote(*change, reading, note));
+    return change->commit();
+}
+
+Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
+                      store::MeterReadingId reading, const std::string& why)
+{
+    return takeAwayRegisters(logbook, meter, {reading}, why);
+}
+
+Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                       const std::vector<store::MeterReadingId>& readings, const std::string& why)
+{
+    for (const store::MeterReadingId reading : readings)
+        HOLDBAND_TRY(standingReading(logbook, meter, reading));
+    auto change = store::Change::begin(
+        logbook,
+        store::ActWords{
+            "took away " + countWords(readings.size()) + meter, why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    for (const store::MeterReadingId reading : readings)
+        HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
+    return change->commit();
+}
+
+Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                        const std::vector<store::ListedRegister>& readings, char decimalSign)
+{
+    auto check = registerOf(logbook, meter, decimalSign);
+    HOLDBAND_TRY(check);
+    auto change =
+        store::Change::begin(logbook, "brought back " + countWords(readings.size()) + meter);
+    HOLDBAND_TRY(change);
+    for (const store::ListedRegister& reading : readings) {
+        if (const auto result = check->check(reading.inForce); result.doubt)
+            return failure(result.doubt->problem);
+        check->accept(reading.inForce);
+        HOLDBAND_TRY(store::bringMeterReadingBack(*change, reading.id));
+    }
+    return change->commit();
+}
+
+Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                  store::HandReadingId reading, const std::string& why)
+{
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"took away " + ownerWords(owner), why, store::ActKind::edit, {}});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::setHandReadingAside(*change, reading));
+    return change->commit();
+}
+
+} // namespace holdband::intake

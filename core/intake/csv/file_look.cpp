@@ -1,0 +1,90 @@
+#include "core/digest.h"
+#include "core/intake/csv/source_file.h"
+#include "core/intake/watch/watch.h"
+
+#include <algorithm>
+#include <fstream>
+
+namespace holdband::intake {
+
+namespace {
+
+constexpr std::int64_t digestReach = 4096;
+
+/// Some bytes of a file; fewer where it has no more.
+std::string bytesOf(const std::string& path, std::int64_t from, std::int64_t count)
+{
+    std::ifstream file(path, std::ios::binary);
+    std::string bytes(static_cast<std::size_t>(std::max<std::int64_t>(count, 0)), '\0');
+    file.seekg(from);
+    file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    bytes.resize(static_cast<std::size_t>(std::max<std::streamsize>(file.gcount(), 0)));
+    return bytes;
+}
+
+std::string digestOf(const std::string& path, std::int64_t bytes)
+{
+    Digest digest;
+    const std::string head = bytesOf(path, 0, std::min(digestReach, bytes));
+    const std::string tail =
+        bytesOf(path, std::max<std::int64_t>(bytes - digestReach, 0), std::min(digestReach, bytes));
+    digest.add(head);
+    digest.add(tail);
+    return digest.hex();
+}
+
+/// Counts line ends and notes where the last one is.
+struct LineEnds {
+    std::int64_t lines = 0;
+    std::int64_t end = 0; ///< behind the last one
+
+    void take(std::string_view piece, std::int64_t at, char lineEnd)
+    {
+        for (std::size_t i = piece.find(lineEnd); i != piece.npos; i = piece.find(lineEnd, i + 1)) {
+            ++lines;
+            end = at + static_cast<std::int64_t>(i) + 1;
+        }
+    }
+};
+
+/// UTF-16 with the low byte first has a zero byte behind its line feed.
+bool isLittleUtf16(std::string_view head)
+{
+    return head.starts_with("\xFF\xFE") || (head.size() > 1 && head[0] != 0 && head[1] == 0);
+}
+
+} // namespace
+
+Result<FileLook> lookAtFile(const std::string& path, const std::optional<FileSeen>& seen)
+{
+    auto file = SourceFile::open(path);
+    if (!file)
+        return failure(file.error());
+    const std::string head = bytesOf(path, 0, digestReach);
+    const bool little = isLittleUtf16(head);
+    const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') != head.npos;
+    const bool goesOn =
+        seen && file->size() >= seen->bytes && digestOf(path, seen->bytes) == seen->digest;
+    FileLook look;
+    look.bytewise = !onlyReturns && head.find('\0') == head.npos;
+    LineEnds ends;
+    if (goesOn)
+        ends = {seen->lines, seen->bytes};
+    constexpr auto step = static_cast<std::int64_t>(SourceFile::pieceSize);
+    for (std::int64_t at = ends.end; at < file->size(); at += step)
+        ends.take(bytesOf(path, at, std::min(step, file->size() - at)), at,
+                  onlyReturns ? '\r' : '\n');
+    const bool any = !goesOn || ends.end > seen->bytes;
+    look.bytes = ends.end + (little && any && ends.end > 0 ? 1 : 0);
+    look.lines = ends.lines;
+    look.digest = digestOf(path, look.bytes);
+    if (!seen)
+        look.news = look.bytes > 0 ? FileNews::first : FileNews::nothing;
+    else if (goesOn)
+        look.news = any ? FileNews::grown : FileNews::nothing;
+    else
+        look.news = look.bytes < seen->bytes ? FileNews::shrunk : FileNews::replaced;
+    return look;
+}
+
+} // namespace holdband::intake

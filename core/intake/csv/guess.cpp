@@ -1,0 +1,372 @@
+#include "core/intake/csv/guess.h"
+
+#include "core/intake/log/units.h"
+#include "core/intake/log/values.h"
+#include "core/intake/time/stamps.h"
+#include "core/store/records/equipment.h"
+#include "core/text/near.h"
+#include "core/text/phrase.h"
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+#include <utility>
+
+namespace holdband::intake {
+
+namespace {
+
+using Rows = std::vector<SampleRow>;
+
+/// How many columns most of the rows have.
+std::size_t usualWidth(const Rows& rows)
+{
+    std::map<std::size_t, std::size_t> counts;
+    for (const SampleRow& row : rows)
+        ++counts[row.fields.size()];
+    std::size_t width = 0, most = 0;
+    for (const auto& [each, count] : counts) {
+        if (each > 1 && count >= most) {
+            width = each;
+            most = count;
+        }
+    }
+    return width;
+}
+
+/// How many tenths of the rows are that wide.
+std::size_t tenthsOfWidth(const Rows& rows, std::size_t width)
+{
+    const auto count = std::count_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
+        return row.fields.size() == width;
+    });
+    return rows.empty() ? 0 : static_cast<std::size_t>(count) * 10 / rows.size();
+}
+
+/// The first row as wide as most; its place among the rows.
+std::size_t firstOfWidth(const Rows& rows, std::size_t width)
+{
+    const auto found = std::find_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
+        return row.fields.size() == width;
+    });
+    return static_cast<std::size_t>(found - rows.begin());
+}
+
+bool holdsData(const SampleRow& row)
+{
+    return std::any_of(row.fields.begin(), row.fields.end(), [](const std::string& field) {
+        const std::string_view text = trimmed(field);
+        return isNumber(text) || looksLikeTime(text) || isDateAlone(text) || isClockAlone(text);
+    });
+}
+
+/// The rows below a header that nobody wrote.
+std::optional<TimeColumns> timeWithoutHeader(const Rows& rows, std::size_t first, std::size_t width)
+{
+    Rows below{{0, numberedColumns(width)}};
+    below.insert(below.end(), rows.begin() + static_cast<std::ptrdiff_t>(first), rows.end());
+    return timeByContent(below, 0);
+}
+
+/// The place of the row that begins in that line; absent: none does.
+std::optional<std::size_t> rowInLine(const Rows& rows, std::int64_t line)
+{
+    const auto found = std::find_if(rows.begin(), rows.end(),
+                                    [line](const SampleRow& row) { return row.line == line; });
+    return found == rows.end() ? std::nullopt
+                               : std::optional(static_cast<std::size_t>(found - rows.begin()));
+}
+
+/// `first`: the row of the header, or of the first values.
+GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t width, bool bare,
+                         bool said)
+{
+    const SampleRow& row = sample.rows[first];
+    GuessedDialect guess;
+    guess.dialect.delimiter = sample.delimiter;
+    guess.delimiterReason = Phrase::tr("it parts most rows alike");
+    guess.dialect.headerLine = bare ? 0 : row.line;
+    guess.dialect.header = numberedColumns(width);
+    for (std::size_t i = 0; !bare && i < width; ++i)
+        guess.dialect.header[i] = trimmed(row.fields[i]);
+    auto time = bare ? timeWithoutHeader(sample.rows, first, width)
+                     : timeByContent(sample.rows, first, said);
+    if (!time && !bare)
+        time = timeWithoutData(sample.rows, first);
+    guess.hasTime = time.has_value();
+    guess.dialect.time = time.value_or(TimeColumns{});
+    guess.headerReason =
+        bare ? Phrase::tr("the first row holds values") : Phrase::tr("it is as wide as most rows");
+    return guess;
+}
+
+/// Where no times were found, or no header: what parts most rows alike. Absent: nothing does, or
+/// the wished header isn't there.
+std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
+                                           const LayoutWish& wish)
+{
+    std::optional<Sample> best;
+    std::size_t width = 0;
+    std::pair<std::size_t, std::size_t> rank{0, 1};
+    for (const char delimiter : delimitersFor(wish)) {
+        Sample sample = sampleRows(text, isWhole, delimiter);
+        const std::size_t each = usualWidth(sample.rows);
+        const std::pair next{tenthsOfWidth(sample.rows, each), each};
+        if (each > 1 && next > rank) {
+            rank = next;
+            width = each;
+            best = std::move(sample);
+        }
+    }
+    if (!best)
+        return std::nullopt;
+    const std::int64_t line = wish.headerLine.value_or(0);
+    const auto first =
+        line > 0 ? rowInLine(best->rows, line) : std::optional(firstOfWidth(best->rows, width));
+    if (!first || best->rows[*first].fields.size() < 2)
+        return std::nullopt;
+    const bool bare = wish.headerLine ? line == 0 : holdsData(best->rows[*first]);
+    GuessedDialect guess = dialectOf(*best, *first, bare ? width : best->rows[*first].fields.size(),
+                                     bare, wish.headerLine.has_value());
+    const bool headerOnly = !bare && isWhole && best->rows.back().line == guess.dialect.headerLine;
+    return headerOnly ? std::nullopt : std::optional(std::move(guess));
+}
+
+/// Of the first rows below the header.
+struct Contents {
+    std::size_t filled = 0;
+    std::size_t numbers = 0;
+    std::map<std::string, std::size_t> texts; ///< those that are no numbers, as written
+
+    bool isNumeric() const { return numbers > 0 && numbers * 2 >= filled; }
+    bool isWords() const { return !texts.empty() && numbers == 0; }
+};
+
+Contents contentsOf(const Rows& rows, std::int64_t headerLine, std::size_t column)
+{
+    Contents contents;
+    for (const SampleRow& row : rows) {
+        const std::string_view text = row.cell(column);
+        if (row.line <= headerLine || isMissing(text))
+            continue;
+        ++contents.filled;
+        if (isNumber(text))
+            ++contents.numbers;
+        else
+            ++contents.texts[std::string(text)];
+    }
+    return contents;
+}
+
+const Target* targetCalled(const std::vector<Target>& targets, const std::string& text)
+{
+    const auto bare = [](const std::string& name) { return folded(headerParts(name).bare); };
+    for (const bool whole : {true, false}) {
+        for (const Target& target : targets) {
+            if (whole ? folded(target.name) == folded(text) : bare(target.name) == bare(text))
+                return &target;
+        }
+    }
+    return nullptr;
+}
+
+std::string headerIsName(const Target& target)
+{
+    return target.kind == SeriesKind::meter ? Phrase::tr("its header is the meter’s name")
+                                            : Phrase::tr("its header is the sensor’s name");
+}
+
+std::string isName(const Target& target)
+{
+    return target.kind == SeriesKind::meter ? Phrase::tr("it is the meter’s name")
+                                            : Phrase::tr("it is the sensor’s name");
+}
+
+/// Most of its cells are units.
+bool holdsUnits(const Contents& contents)
+{
+    std::size_t units = 0;
+    for (const auto& [text, count] : contents.texts)
+        units += unitNamed(text) ? count : 0;
+    return contents.isWords() && units * 2 >= contents.filled;
+}
+
+/// The guesser of one log's columns.
+class Guesser {
+public:
+    Guesser(const GuessedDialect& guessed, const Rows& rows, const std::vector<Target>& targets,
+            LogPreview& preview)
+        : m_guessed(guessed), m_dialect(guessed.dialect), m_targets(targets), m_preview(preview)
+    {
+        for (std::size_t i = 0; i < m_dialect.header.size(); ++i)
+            m_contents.push_back(contentsOf(rows, m_dialect.headerLine, i));
+    }
+
+    void run()
+    {
+        bool anyNamed = false;
+        for (std::size_t i = 0; i < m_dialect.header.size(); ++i) {
+            m_preview.columns.push_back(guess(i));
+            anyNamed = anyNamed || m_preview.columns.back().choice.meaning == Meaning::reading;
+        }
+        if (!anyNamed)
+            guessLong();
+    }
+
+private:
+    bool isTime(std::size_t i) const { return m_guessed.hasTime && m_dialect.time.has(i); }
+
+    ColumnGuess guess(std::size_t i)
+    {
+        ColumnGuess column;
+        column.header = m_dialect.header[i];
+        if (isTime(i)) {
+            const bool clock = m_dialect.time.second == i;
+            column.choice.meaning = clock ? Meaning::clock : Meaning::time;
+            column.reason = clock                   ? Phrase::tr("its rows are times of day")
+                            : m_dialect.time.second ? Phrase::tr("its rows are dates")
+                                                    : Phrase::tr("its rows are times");
+            return column;
+        }
+        const Target* target =
+            m_dialect.headerLine > 0 ? targetCalled(m_targets, column.header) : nullptr;
+        if (target && m_used.insert(target->name).second) {
+            column.choice = {Meaning::reading, target->name, std::nullopt};
+            column.reason = headerIsName(*target);
+        } else {
+            column.reason = !m_contents[i].isNumeric() ? Phrase::tr("there are no numbers in it")
+                            : target                   ? Phrase::tr("another column has that name")
+                                     : Phrase::tr("nothing in the logbook has that name");
+        }
+        if (const auto unit = headerParts(column.header).unit)
+            column.unitReason = headerSays(*unit);
+        return column;
+    }
+
+    /// One column with words, one with numbers: the words may say whose the numbers are. Words that
+    /// are units are names only where nothing else is.
+    void guessLong()
+    {
+        std::optional<std::size_t> name, value, unit;
+        std::size_t numeric = 0;
+        for (std::size_t i = 0; i < m_contents.size(); ++i) {
+            if (isTime(i))
+                continue;
+            if (m_contents[i].isNumeric()) {
+                ++numeric;
+                value = value ? value : i;
+            }
+            if (!unit && holdsUnits(m_contents[i]))
+                unit = i;
+            else if (!name && namesThings(m_contents[i]))
+                name = i;
+        }
+        if (!name && unit && namesThings(m_contents[*unit]))
+            name = std::exchange(unit, std::nullopt);
+        if (!name || !value || numeric > 1)
+            return;
+        m_preview.columns[*name].choice.meaning = Meaning::name;
+        m_preview.columns[*name].reason = Phrase::tr("it repeats a few names");
+        m_preview.columns[*value].choice.meaning = Meaning::value;
+        m_preview.columns[*value].reason = Phrase::tr("the only column of numbers");
+        if (unit) {
+            m_preview.columns[*unit].choice.meaning = Meaning::unit;
+            m_preview.columns[*unit].reason = Phrase::tr("its rows are units");
+        }
+        listNames(m_contents[*name]);
+    }
+
+    /// A name of the logbook's, or a few words that come back.
+    bool namesThings(const Contents& contents) const
+    {
+        constexpr std::size_t few = 30;
+        const auto known = [this](const auto& each) {
+            return targetCalled(m_targets, each.first) != nullptr;
+        };
+        return contents.isWords() &&
+               (std::any_of(contents.texts.begin(), contents.texts.end(), known) ||
+                (contents.texts.size() >= 2 && contents.texts.size() <= few &&
+                 contents.filled >= 2 * contents.texts.size()));
+    }
+
+    void listNames(const Contents& contents)
+    {
+        for (const auto& [text, count] : contents.texts) {
+            const Target* target = targetCalled(m_targets, text);
+            if (target && m_used.insert(target->name).second)
+                m_preview.names.push_back({{text, target->name, std::nullopt}, isName(*target)});
+            else
+                m_preview.names.push_back(
+                    {{text, {}, std::nullopt}, Phrase::tr("nothing in the logbook has that name")});
+        }
+    }
+
+    const GuessedDialect& m_guessed;
+    const Dialect& m_dialect;
+    const std::vector<Target>& m_targets;
+    LogPreview& m_preview;
+    std::vector<Contents> m_contents; ///< of each column
+    std::set<std::string> m_used;
+};
+
+} // namespace
+
+Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook)
+{
+    auto sensors = store::readSensors(logbook);
+    HOLDBAND_TRY(sensors);
+    auto meters = store::readMeters(logbook);
+    HOLDBAND_TRY(meters);
+    std::vector<Target> targets;
+    for (const Sensor& sensor : *sensors) {
+        if (!sensor.retired)
+            targets.push_back({sensor.name, seriesKind(sensor.reads)});
+    }
+    for (const Meter& meter : *meters) {
+        if (!meter.retired)
+            targets.push_back({meter.name, SeriesKind::meter});
+    }
+    return targets;
+}
+
+std::string GuessedDialect::reason() const
+{
+    if (dialect.headerLine == 0)
+        return Phrase::tr("no header: %1").with(headerReason);
+    return Phrase::tr("the header is in line %1: %2")
+        .with(std::to_string(dialect.headerLine), headerReason);
+}
+
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const LayoutWish& wish)
+{
+    LogRequest request;
+    request.layoutWish = wish;
+    auto found = findDialect(text, isWhole, request);
+    if (!found && found.error().decision == Decision::layout)
+        return failure(found.error());
+    std::optional<GuessedDialect> guess;
+    if (!found)
+        guess = guessByWidth(text, isWhole, wish);
+    else
+        guess = GuessedDialect{
+            *found, Phrase::tr("it gives times and numbers"),
+            found->headerLine == 0 ? std::string() : Phrase::tr("times and numbers follow").text(),
+            true};
+    if (!guess)
+        return failure(found.error());
+    if (wish.delimiter)
+        guess->delimiterReason = Phrase::tr("as chosen");
+    if (wish.headerLine)
+        guess->headerReason = Phrase::tr("as chosen");
+    return *guess;
+}
+
+void guessColumns(const GuessedDialect& guessed, const Rows& rows,
+                  const std::vector<Target>& targets, LogPreview& preview)
+{
+    Guesser(guessed, rows, targets, preview).run();
+}
+
+} // namespace holdband::intake

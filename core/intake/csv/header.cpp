@@ -1,0 +1,192 @@
+#include "core/intake/csv/header.h"
+
+#include "core/text/near.h"
+#include "core/text/phrase.h"
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+#include <array>
+
+namespace holdband {
+
+namespace {
+
+struct NamedUnit {
+    std::string_view text; ///< folded
+    ReadingUnit unit;
+};
+
+constexpr std::array unitNames{
+    NamedUnit{"°f", ReadingUnit::fahrenheit},
+    NamedUnit{"℉", ReadingUnit::fahrenheit},
+    NamedUnit{"f", ReadingUnit::fahrenheit},
+    NamedUnit{"degf", ReadingUnit::fahrenheit},
+    NamedUnit{"deg f", ReadingUnit::fahrenheit},
+    NamedUnit{"deg_f", ReadingUnit::fahrenheit},
+    NamedUnit{"fahrenheit", ReadingUnit::fahrenheit},
+    NamedUnit{"degrees fahrenheit", ReadingUnit::fahrenheit},
+    NamedUnit{"°c", ReadingUnit::celsius},
+    NamedUnit{"℃", ReadingUnit::celsius},
+    NamedUnit{"c", ReadingUnit::celsius},
+    NamedUnit{"degc", ReadingUnit::celsius},
+    NamedUnit{"deg c", ReadingUnit::celsius},
+    NamedUnit{"deg_c", ReadingUnit::celsius},
+    NamedUnit{"celsius", ReadingUnit::celsius},
+    NamedUnit{"degrees celsius", ReadingUnit::celsius},
+    NamedUnit{"w", ReadingUnit::watt},
+    NamedUnit{"watt", ReadingUnit::watt},
+    NamedUnit{"watts", ReadingUnit::watt},
+    NamedUnit{"kw", ReadingUnit::kilowatt},
+    NamedUnit{"kilowatt", ReadingUnit::kilowatt},
+    NamedUnit{"kilowatts", ReadingUnit::kilowatt},
+    NamedUnit{"wh", ReadingUnit::wattHour},
+    NamedUnit{"watt hours", ReadingUnit::wattHour},
+    NamedUnit{"kwh", ReadingUnit::kilowattHour},
+    NamedUnit{"kw h", ReadingUnit::kilowattHour},
+    NamedUnit{"kilowatt hours", ReadingUnit::kilowattHour},
+    NamedUnit{"sg", ReadingUnit::specificGravity},
+    NamedUnit{"specific gravity", ReadingUnit::specificGravity},
+    NamedUnit{"°p", ReadingUnit::degreePlato},
+    NamedUnit{"plato", ReadingUnit::degreePlato},
+    NamedUnit{"°plato", ReadingUnit::degreePlato},
+};
+
+/// With "°" also where the masculine ordinal "º" was typed for it, and no space behind it.
+std::string plainDegree(std::string text)
+{
+    constexpr std::string_view degree = "°", ordinal = "º";
+    if (text.starts_with(ordinal))
+        text.replace(0, ordinal.size(), degree);
+    if (text.starts_with(degree) && text.size() > degree.size() && text[degree.size()] == ' ')
+        text.erase(degree.size(), 1);
+    return text;
+}
+
+/// What stands in the last ( ) or [ ], if it ends the text.
+std::optional<std::pair<std::string_view, std::string_view>> bracketed(std::string_view text)
+{
+    if (!text.ends_with(')') && !text.ends_with(']'))
+        return std::nullopt;
+    const std::size_t open = text.rfind(text.back() == ')' ? '(' : '[');
+    if (open == text.npos)
+        return std::nullopt;
+    return std::pair{trimmed(text.substr(0, open)),
+                     trimmed(text.substr(open + 1, text.size() - open - 2))};
+}
+
+std::optional<std::size_t> onlyMatch(const std::vector<std::size_t>& found)
+{
+    return found.size() == 1 ? std::optional{found.front()} : std::nullopt;
+}
+
+template <typename Same>
+std::vector<std::size_t> columnsWhere(const std::vector<std::string>& header, Same same)
+{
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < header.size(); ++i) {
+        if (same(header[i]))
+            found.push_back(i);
+    }
+    return found;
+}
+
+std::vector<std::string> named(const std::vector<std::string>& header)
+{
+    std::vector<std::string> list;
+    for (const std::string& name : header) {
+        if (!name.empty())
+            list.push_back(name);
+    }
+    return list;
+}
+
+} // namespace
+
+std::optional<ReadingUnit> unitNamed(std::string_view text)
+{
+    const std::string name = plainDegree(folded(text));
+    const auto* found = std::find_if(unitNames.begin(), unitNames.end(),
+                                     [&](const NamedUnit& unit) { return unit.text == name; });
+    return found == unitNames.end() ? std::nullopt : std::optional{found->unit};
+}
+
+std::string_view unitSymbol(ReadingUnit unit)
+{
+    static constexpr std::array<std::string_view, 8> symbols{"°C", "°F",  "W",  "kW",
+                                                             "Wh", "kWh", "SG", "°P"};
+    return symbols[static_cast<std::size_t>(unit)];
+}
+
+HeaderParts headerParts(std::string_view header)
+{
+    header = trimmed(header);
+    if (const auto parts = bracketed(header)) {
+        const auto unit = unitNamed(parts->second);
+        if (unit)
+            return {std::string(parts->first), std::string(parts->second), unit, true};
+    }
+    if (const auto whole = unitNamed(header))
+        return {std::string(header), std::string(header), whole, false};
+    const std::size_t gap = header.find_last_of(" _-,/");
+    HeaderParts parts{std::string(header), {}, std::nullopt, false};
+    if (gap != header.npos) {
+        parts.unitText = std::string(header.substr(gap + 1));
+        parts.unit = unitNamed(parts.unitText);
+    }
+    if (!parts.unit)
+        parts.unitText.clear();
+    return parts;
+}
+
+Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& header,
+                                              std::string_view name)
+{
+    const std::string wanted = folded(name);
+    const std::string bare = folded(headerParts(name).bare);
+    const std::array tries{
+        columnsWhere(header, [&](const std::string& text) { return text == trimmed(name); }),
+        columnsWhere(header, [&](const std::string& text) { return folded(text) == wanted; }),
+        columnsWhere(header, [&](const std::string& text) {
+            return folded(headerParts(text).bare) == bare;
+        })};
+    for (const auto& found : tries) {
+        if (found.size() > 1)
+            return dataProblem(Phrase::counted("the log has %n columns with the header \"%1\"",
+                                               "the log has %n column with the header \"%1\"",
+                                               found.size())
+                                   .with(trimmed(name)),
+                               {}, Phrase::tr("rename one of them in the file"), Decision::columns);
+        if (const auto one = onlyMatch(found))
+            return one;
+    }
+    return std::optional<std::size_t>{};
+}
+
+Result<std::size_t> needColumn(const std::vector<std::string>& header, std::string_view name)
+{
+    const auto found = findColumn(header, name);
+    if (!found)
+        return failure(found.error());
+    if (!*found)
+        return dataProblem(Phrase::tr("the log has no column \"%1\"").with(trimmed(name)), {},
+                           suggestion(name, named(header)), Decision::columns);
+    return **found;
+}
+
+Result<TimeColumns> namedTimeColumns(const std::vector<std::string>& header, std::string_view name)
+{
+    const auto whole = findColumn(header, name);
+    if (whole && *whole)
+        return TimeColumns{**whole, std::nullopt};
+    for (std::size_t plus = name.find('+'); plus != name.npos; plus = name.find('+', plus + 1)) {
+        const auto date = findColumn(header, name.substr(0, plus));
+        const auto clock = findColumn(header, name.substr(plus + 1));
+        if (date && clock && *date && *clock)
+            return TimeColumns{**date, **clock};
+    }
+    const auto needed = needColumn(header, name);
+    return needed ? Result<TimeColumns>(TimeColumns{*needed, std::nullopt})
+                  : failure(needed.error());
+}
+
+} // namespace holdband

@@ -1,0 +1,215 @@
+#include "core/intake/csv/preview.h"
+
+#include "core/intake/csv/dialect.h"
+#include "core/intake/csv/encoding.h"
+#include "core/intake/csv/guess.h"
+#include "core/intake/csv/source_file.h"
+#include "core/intake/log/log_places.h"
+#include "core/intake/time/date_order.h"
+#include "core/text/near.h"
+#include "core/text/phrase.h"
+#include "core/text/times.h"
+#include "core/text/trimmed.h"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace holdband::intake {
+
+namespace {
+
+constexpr std::size_t longestCell = 200; ///< bytes shown of one
+
+struct Head {
+    std::string text;
+    std::string encoding;
+    bool whole = false;
+};
+
+/// The first piece of the file as UTF-8.
+Result<Head> readHead(const LogSource& source)
+{
+    auto file = source.text ? Result<SourceFile>(SourceFile::ofText(source.text))
+                            : SourceFile::open(source.path);
+    if (!file)
+        return failure(file.error());
+    const auto piece = file->next();
+    if (!piece)
+        return failure(piece.error());
+    const bool whole = file->bytesRead() >= file->size();
+    Decoder decoder;
+    std::string_view text = decoder.decode(*piece, whole);
+    Decoder windows(Encoding::windows1252);
+    if (!decoder.contradicted())
+        return Head{std::string(text), std::string(encodingName(decoder.encoding())), whole};
+    text = windows.decode(*piece, whole);
+    return Head{std::string(text), std::string(encodingName(windows.encoding())), whole};
+}
+
+std::string clipped(const std::string& text)
+{
+    if (text.size() <= longestCell)
+        return text;
+    std::size_t end = longestCell;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
+        --end; // not inside a character
+    return text.substr(0, end) + "…";
+}
+
+std::vector<PreviewRow> previewRows(const Sample& sample)
+{
+    std::vector<PreviewRow> rows;
+    for (const SampleRow& row : sample.rows) {
+        if (rows.size() == mostPreviewRows)
+            break;
+        PreviewRow shown{row.line, {}};
+        for (const std::string& field : row.fields)
+            shown.cells.push_back(clipped(field));
+        rows.push_back(std::move(shown));
+    }
+    return rows;
+}
+
+/// Why the dates of the first rows have one order; empty where they have several, or none.
+std::string orderReasonOf(const LogPreview& preview, std::size_t timeColumn)
+{
+    DateOrderVotes votes;
+    for (const PreviewRow& row : preview.rows) {
+        if (row.line <= preview.layout.headerLine || timeColumn >= row.cells.size())
+            continue;
+        std::string text(trimmed(row.cells[timeColumn]));
+        if (isDateAlone(text))
+            text += " 00:00";
+        const auto stamp = scanStamp(text);
+        if (stamp && stamp->kind == StampKind::loose)
+            votes.take(unpacked(stamp->value), row.line, trimmed(row.cells[timeColumn]));
+    }
+    const auto decided = votes.decide();
+    return votes.any() && decided ? decided->reason : std::string();
+}
+
+std::string shapeFor(const Dialect& dialect)
+{
+    return shapeOf(dialect.delimiter, dialect.headerLine > 0, dialect.header);
+}
+
+FoundLayout layoutOf(const GuessedDialect& guess)
+{
+    return {guess.dialect.delimiter, guess.delimiterReason, guess.dialect.headerLine,
+            guess.headerReason, shapeFor(guess.dialect)};
+}
+
+/// Without what was wished for.
+std::optional<FoundLayout> foundIn(const Head& head)
+{
+    const auto guess = guessDialect(head.text, head.whole);
+    return guess ? std::optional(layoutOf(*guess)) : std::nullopt;
+}
+
+bool contains(const std::vector<Target>& targets, const std::string& name)
+{
+    return std::any_of(targets.begin(), targets.end(),
+                       [&](const Target& target) { return target.name == name; });
+}
+
+} // namespace
+
+ColumnMap LogPreview::map() const
+{
+    ColumnMap map;
+    for (const ColumnGuess& column : columns)
+        map.columns.push_back(column.choice);
+    for (const NameGuess& name : names)
+        map.names.push_back(name.choice);
+    return map;
+}
+
+Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
+                              const LayoutWish& wish)
+{
+    auto head = readHead(source);
+    if (!head)
+        return failure(head.error());
+    const std::string name = fileName(source.path);
+    auto dialect = guessDialect(head->text, head->whole, wish);
+    if (!dialect) {
+        dialect.error().place =
+            dialect.error().place.empty() ? name : name + ", " + dialect.error().place;
+        return failure(dialect.error());
+    }
+    auto targets = readTargets(logbook);
+    HOLDBAND_TRY(targets);
+    LogPreview preview;
+    preview.fileName = name;
+    preview.encoding = head->encoding;
+    preview.layout = {dialect->dialect.delimiter, dialect->dialect.headerLine,
+                      dialect->dialect.time.first, dialect->dialect.time.second};
+    preview.layoutReason = dialect->reason();
+    preview.asked = wish;
+    preview.found = wish == LayoutWish{} ? layoutOf(*dialect) : foundIn(*head);
+    preview.shape = shapeFor(dialect->dialect);
+    const Sample sample = sampleRows(head->text, head->whole, dialect->dialect.delimiter);
+    preview.rows = previewRows(sample);
+    guessColumns(*dialect, sample.rows, *targets, preview);
+    if (dialect->hasTime)
+        preview.orderReason = orderReasonOf(preview, preview.layout.timeColumn);
+    return preview;
+}
+
+void applyMap(const store::LogbookFile& logbook, const ColumnMap& map, LogPreview& preview)
+{
+    const auto targets = readTargets(logbook);
+    if (!targets || map.columns.size() != preview.columns.size())
+        return;
+    const std::string before = Phrase::tr("as chosen before");
+    for (std::size_t i = 0; i < map.columns.size(); ++i) {
+        const ColumnChoice& choice = map.columns[i];
+        if (choice.meaning == Meaning::reading && !contains(*targets, choice.of))
+            continue;
+        preview.columns[i].choice = choice;
+        preview.columns[i].reason = before;
+        if (choice.unit)
+            preview.columns[i].unitReason = before;
+    }
+    for (const NameChoice& choice : map.names) {
+        if (!choice.of.empty() && !contains(*targets, choice.of))
+            continue;
+        const auto found =
+            std::find_if(preview.names.begin(), preview.names.end(),
+                         [&](const NameGuess& guess) { return guess.choice.name == choice.name; });
+        if (found == preview.names.end())
+            preview.names.push_back({choice, before});
+        else
+            *found = {choice, before};
+    }
+    if (const auto time = map.columnOf(Meaning::time))
+        preview.layout.timeColumn = *time;
+    preview.layout.clockColumn = map.columnOf(Meaning::clock);
+}
+
+Result<std::vector<PatternTry>> tryPattern(const LogPreview& preview, const ColumnMap& map,
+                                           const std::string& pattern)
+{
+    auto compiled = TimePattern::compile(pattern);
+    if (!compiled)
+        return failure(compiled.error());
+    std::vector<PatternTry> tries;
+    const auto time = map.columnOf(Meaning::time);
+    const auto clock = map.columnOf(Meaning::clock);
+    for (const PreviewRow& row : preview.rows) {
+        if (!time || row.line <= preview.layout.headerLine || *time >= row.cells.size())
+            continue;
+        std::string text(trimmed(row.cells[*time]));
+        if (clock && *clock < row.cells.size())
+            text += " " + std::string(trimmed(row.cells[*clock]));
+        const auto stamp = compiled->read(text);
+        const Zone utc = Zone::utc();
+        tries.push_back(
+            {row.line, text,
+             stamp ? localText(instantFromMs(stamp->value), utc) : Phrase::tr(stamp.error()).text(),
+             stamp.has_value()});
+    }
+    return tries;
+}
+
+} // namespace holdband::intake

@@ -1,0 +1,156 @@
+#include "core/intake/log/import.h"
+
+#include "core/intake/csv/source_file.h"
+#include "core/intake/log/keep_log.h"
+#include "core/intake/log/map_request.h"
+#include "core/intake/log/values.h"
+#include "core/intake/time/header_zone.h"
+#include "core/store/records/equipment.h"
+#include "core/text/csv_cell.h"
+#include "core/text/phrase.h"
+
+#include <numeric>
+
+namespace holdband::intake {
+
+namespace {
+
+template <typename Field>
+std::int64_t sumOf(const std::vector<ImportedColumn>& columns, Field field)
+{
+    return std::accumulate(
+        columns.begin(), columns.end(), std::int64_t{0},
+        [&](std::int64_t sum, const ImportedColumn& column) { return sum + column.*field; });
+}
+
+/// Reading the file is taken as this share of the whole work.
+constexpr double readingShare = 0.5;
+
+ReadHook hookFor(const Progress& progress)
+{
+    if (!progress)
+        return {};
+    return [progress](std::int64_t done, std::int64_t total) {
+        const double share =
+            total > 0 ? static_cast<double>(done) / static_cast<double>(total) : 1.0;
+        return progress(readingShare * share);
+    };
+}
+
+} // namespace
+
+std::int64_t ImportReport::added() const
+{
+    return sumOf(columns, &ImportedColumn::added);
+}
+
+std::int64_t ImportReport::alreadyThere() const
+{
+    return sumOf(columns, &ImportedColumn::alreadyThere);
+}
+
+std::int64_t ImportReport::conflicting() const
+{
+    return sumOf(columns, &ImportedColumn::conflicting);
+}
+
+std::string zoneSentence(const ImportReport& report)
+{
+    const LogFile& file = report.file;
+    if (file.zoneName.empty())
+        return file.someOwnOffset
+                   ? Phrase::tr("times need no zone: each says its offset or is Unix time").text()
+                   : std::string();
+    const auto zone = Zone::named(file.zoneName);
+    const std::string name = zone ? zoneText(*zone) : file.zoneName;
+    const std::string read = file.zoneReason.empty()
+                                 ? Phrase::tr("times read as %1").with(name)
+                                 : Phrase::tr("times read as %1 (%2)").with(name, file.zoneReason);
+    return file.someOwnOffset ? Phrase::tr("%1, but for those that say their own offset").with(read)
+                              : read;
+}
+
+namespace {
+
+/// A cell of the file as somebody may open it in a spreadsheet. Numbers stay numbers.
+std::string rejectedCell(const std::string& text)
+{
+    return csvQuoted(isNumber(text) ? text : withoutFormula(text));
+}
+
+} // namespace
+
+std::string rejectsCsv(const ImportReport& report)
+{
+    std::string text = "line,column,text,reason\n";
+    for (const RejectedRow& row : report.file.rejected)
+        text += std::to_string(row.line) + "," + rejectedCell(row.column) + "," +
+                rejectedCell(row.text) + "," + rejectedCell(row.reason) + "\n";
+    return text;
+}
+
+namespace {
+
+/// The bytes are others than those that were looked at. Where they can't be read, what went wrong
+/// with them is said instead.
+bool hasChanged(const ImportOptions& options)
+{
+    auto source = SourceFile::open(options.path);
+    if (!options.lookedAt || options.text || !source)
+        return false;
+    for (;;) {
+        const auto piece = source->next();
+        if (!piece)
+            return false;
+        if (piece->size() < SourceFile::pieceSize)
+            return source->sha256() != *options.lookedAt;
+    }
+}
+
+ImportReport changedReport()
+{
+    ImportReport report;
+    report.fileChanged = true;
+    return report;
+}
+
+/// Inside a change of its own.
+Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
+                              const KeepOptions& keep, const Progress& progress)
+{
+    auto change = store::Change::begin(logbook, "imported " + file.fileName);
+    HOLDBAND_TRY(change);
+    auto report = keepLog(logbook, *change, std::move(file), keep);
+    HOLDBAND_TRY(report);
+    if (report->added() == 0)
+        return report;
+    if (progress && !progress(1.0)) // the last moment in which a cancel can be heard
+        return failure(importCancelled());
+    HOLDBAND_TRY(change->commit());
+    return report;
+}
+
+} // namespace
+
+Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOptions& options,
+                               const Progress& progress)
+{
+    auto request = requestFor(logbook, options);
+    HOLDBAND_TRY(request);
+    auto file = readLog(*request, hookFor(progress));
+    if (!file && hasChanged(options))
+        return changedReport();
+    HOLDBAND_TRY(file);
+    if (options.lookedAt && *options.lookedAt != file->sha256)
+        return changedReport();
+    KeepOptions keep;
+    keep.registerDrop = options.registerDrop;
+    if (progress)
+        keep.progress = [&](double share) {
+            return progress(readingShare + (1.0 - readingShare) * share);
+        };
+    return options.dryRun ? compareLog(logbook, std::move(*file), keep)
+                          : storeLog(logbook, std::move(*file), keep, progress);
+}
+
+} // namespace holdband::intake

@@ -1,0 +1,23 @@
+#include "core/intake/log/interval_energy.h"
+
+namespace holdband::intake {
+
+ColumnFalls fallsOf(const std::vector<MeterReading>& readings, const RegisterCheck& meter)
+{
+    ColumnFalls found;
+    for (std::size_t i = 1; i < readings.size(); ++i) {
+        const MeterReading& before = readings[i - 1];
+        const MeterReading& reading = readings[i];
+        if (reading.registerReading == before.registerReading)
+            continue;
+        ++found.steps;
+        if (reading.registerReading > before.registerReading || meter.rolledOver(reading, before))
+            continue;
+        ++found.falls;
+        if (found.firstAt.size() < mostFallsListed)
+            found.firstAt.push_back(i);
+    }
+    return found;
+}
+
+} // namespace holdband::intake

@@ -1,0 +1,101 @@
+#include "core/intake/log/remembered.h"
+
+#include "core/store/records/log_maps.h"
+
+namespace holdband::intake {
+
+namespace {
+
+Result<LookedLog> guessed(const store::LogbookFile& logbook, const LogSource& source,
+                          const LayoutWish& wish)
+{
+    auto preview = previewLog(logbook, source, wish);
+    HOLDBAND_TRY(preview);
+    LookedLog looked{std::move(*preview), {}, false};
+    looked.map = looked.preview.map();
+    looked.map.layout = wish;
+    return looked;
+}
+
+/// The choices where they fit the columns; false where they don't.
+bool put(const store::LogbookFile& logbook, const ColumnMap& chosen, LookedLog& looked)
+{
+    if (chosen.columns.size() != looked.preview.columns.size())
+        return false;
+    applyMap(logbook, chosen, looked.preview);
+    const ColumnMap columns = looked.preview.map();
+    looked.map = chosen;
+    looked.map.columns = columns.columns;
+    looked.map.names = columns.names;
+    looked.map.layout = looked.preview.asked;
+    return true;
+}
+
+} // namespace
+
+std::optional<ColumnMap> rememberedMap(const store::LogbookFile& logbook, const std::string& shape)
+{
+    const auto text = store::readLogMap(logbook, shape);
+    if (!text || !*text)
+        return std::nullopt;
+    const auto map = columnMapFrom(**text);
+    return map ? std::optional(*map) : std::nullopt;
+}
+
+void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview, const ColumnMap& map)
+{
+    auto change = store::Change::begin(
+        logbook, store::ActWords{"remembered columns", {}, store::ActKind::own});
+    if (!change)
+        return;
+    // Another file of that shape may be so by itself: it has its header where it was found.
+    ColumnMap plain = map;
+    plain.layout = {};
+    Done done = store::writeLogMap(*change, preview.shape, columnMapText(plain));
+    if (done && map.layout != LayoutWish{} && preview.found)
+        done = store::writeLogMap(*change, preview.found->shape, columnMapText(map));
+    if (done)
+        std::ignore = change->commit();
+}
+
+Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& source,
+                            const LayoutWish& wish)
+{
+    auto looked = guessed(logbook, source, wish);
+    HOLDBAND_TRY(looked);
+    const auto kept = rememberedMap(logbook, looked->preview.shape);
+    if (!kept)
+        return looked;
+    if (wish == LayoutWish{} && kept->layout != wish) {
+        auto again = guessed(logbook, source, kept->layout);
+        if (!again)
+            return looked; // the file is another one after all
+        again->remembered = put(logbook, *kept, *again);
+        return again->remembered ? again : looked;
+    }
+    looked->remembered = put(logbook, *kept, *looked);
+    return looked;
+}
+
+Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSource& source,
+                                const ColumnMap& chosen)
+{
+    auto looked = guessed(logbook, source, chosen.layout);
+    HOLDBAND_TRY(looked);
+    looked->remembered = put(logbook, chosen, *looked);
+    return looked;
+}
+
+Result<LookedLog> lookAtChangedLog(const store::LogbookFile& logbook, const LogSource& source,
+                                   const ColumnMap& chosen, const std::string& shape)
+{
+    auto looked = lookAtLogWith(logbook, source, chosen);
+    return looked && looked->preview.shape == shape ? looked : lookAtLog(logbook, source);
+}
+
+Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source)
+{
+    return guessed(logbook, source, {});
+}
+
+} // namespace holdband::intake

@@ -1,0 +1,480 @@
+#include "core/intake/log/row_store.h"
+
+#include "core/intake/log/log_places.h"
+#include "core/intake/time/header_zone.h"
+#include "core/store/readings/reading_units.h"
+#include "core/text/near.h"
+#include "core/text/phrase.h"
+#include "core/text/times.h"
+#include "core/text/trimmed.h"
+
+#include <QtGlobal>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace holdband {
+
+namespace {
+
+constexpr double noValue = std::numeric_limits<double>::quiet_NaN();
+
+/// Short enough for a list, without control characters.
+std::string shown(std::string_view text)
+{
+    constexpr std::size_t most = 60;
+    std::string copy(text.substr(0, most));
+    std::replace_if(
+        copy.begin(), copy.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
+    while (text.size() > most && !copy.empty() &&
+           (static_cast<unsigned char>(copy.back()) & 0xC0) == 0x80)
+        copy.pop_back(); // not inside a character
+    return text.size() > most ? copy + "…" : copy;
+}
+
+std::string orderReason(DateOrder order)
+{
+    switch (order) {
+    case DateOrder::yearMonthDay:
+        return Phrase::tr("is no date with the year first");
+    case DateOrder::monthDayYear:
+        return Phrase::tr("is no date with the month first");
+    case DateOrder::dayMonthYear:
+        break;
+    }
+    return Phrase::tr("is no date with the day first");
+}
+
+} // namespace
+
+std::string timeHeader(const Dialect& dialect)
+{
+    const std::string& first = dialect.header[dialect.time.first];
+    return dialect.time.second ? first + "+" + dialect.header[*dialect.time.second] : first;
+}
+
+void Rejects::keep(std::int64_t line, std::string_view column, std::string_view text,
+                   std::string reason)
+{
+    m_rows.push_back({line, std::string(column), shown(text), std::move(reason)});
+}
+
+void Rejects::moveInto(LogFile& file)
+{
+    std::stable_sort(m_rows.begin(), m_rows.end(),
+                     [](const RejectedRow& a, const RejectedRow& b) { return a.line < b.line; });
+    file.rejected = std::move(m_rows);
+    file.rejectedTotal = m_total;
+}
+
+NamedRows::NamedRows(std::size_t nameColumn, const std::vector<ReadColumn>& columns)
+    : m_column(nameColumn)
+{
+    for (std::size_t i = 0; i < columns.size(); ++i)
+        m_known.emplace(folded(columns[i].column.header), i);
+}
+
+std::optional<std::size_t> NamedRows::which(std::string_view name)
+{
+    if (m_any && name == m_lastName)
+        return m_last;
+    m_any = true;
+    m_lastName = name;
+    const auto found = m_known.find(folded(name));
+    m_last = found == m_known.end() ? std::nullopt : std::optional(found->second);
+    if (!m_last && m_ignored.size() < mostIgnored)
+        m_ignored.insert(shown(name));
+    return m_last;
+}
+
+RowUnits::RowUnits(std::size_t unitColumn, std::vector<ReadColumn>& columns)
+    : m_column(unitColumn), m_columns(columns), m_settled(columns.size()),
+      m_converted(columns.size())
+{
+}
+
+tl::expected<ReadingUnit, std::string> RowUnits::read(std::string_view text,
+                                                      std::size_t which) const
+{
+    if (isMissing(text))
+        return tl::unexpected<std::string>(Phrase::tr("its row says no unit"));
+    const auto unit = unitNamed(text);
+    if (!unit)
+        return tl::unexpected<std::string>(
+            Phrase::tr("its unit \"%1\" is not known here").with(shown(text)));
+    const SeriesKind kind = m_columns[which].column.kind;
+    if (!fits(*unit, kind))
+        return tl::unexpected<std::string>(
+            Phrase::tr("its unit %1 is none of %2").with(unitSymbol(*unit), kindWords(kind)));
+    return *unit;
+}
+
+Decimal RowUnits::inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t which)
+{
+    ReadColumn& read = m_columns[which];
+    if (!m_settled[which]) {
+        m_settled[which] = true;
+        read.column.unit = read.unit.unit = unit;
+        read.column.unitReason = read.unit.reason =
+            Phrase::tr("its rows say %1").with(unitSymbol(unit));
+        read.unit.byFallback = false;
+    }
+    if (unit == read.column.unit)
+        return number;
+    ++m_converted[which];
+    constexpr double fine = 1e9; // what the conversion adds behind it is no part of the value
+    number.value =
+        std::round(store::rawValue(store::baseValue(number.value, unit), read.column.unit) * fine) /
+        fine;
+    constexpr int thousand = 3;
+    if (unit == ReadingUnit::wattHour)
+        number.decimals += thousand;
+    else if (unit == ReadingUnit::kilowattHour)
+        number.decimals = std::max(0, number.decimals - thousand);
+    return number;
+}
+
+std::vector<std::string> RowUnits::remarks() const
+{
+    std::vector<std::string> remarks;
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        const LogColumn& column = m_columns[i].column;
+        if (m_converted[i] > 0)
+            remarks.push_back(Phrase::counted("%1: %n values in another unit converted to %2",
+                                              "%1: %n value in another unit converted to %2",
+                                              static_cast<std::uint64_t>(m_converted[i]))
+                                  .with(column.header, unitSymbol(column.unit)));
+    }
+    return remarks;
+}
+
+RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
+                   std::optional<TimePattern> pattern)
+    : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
+      m_columns(std::move(columns)), m_values(m_columns.size()), m_pattern(std::move(pattern)),
+      m_numbers(request.decimalSign)
+{
+}
+
+void RowStore::setNameColumn(std::size_t column)
+{
+    m_named.emplace(column, m_columns);
+}
+
+void RowStore::setUnitColumn(std::size_t column)
+{
+    m_units.emplace(column, m_columns);
+}
+
+std::int64_t RowStore::lineOf(const CsvRow& row) const
+{
+    return row.line + m_request.linesBefore;
+}
+
+void RowStore::expect(std::size_t rows)
+{
+    m_times.value.reserve(rows);
+    m_times.kind.reserve(rows);
+    m_times.line.reserve(rows);
+    if (m_named)
+        return; // which names occur is not known yet
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        m_values[i].value.reserve(rows);
+        if (m_columns[i].column.kind == SeriesKind::meter)
+            m_values[i].decimals.reserve(rows);
+    }
+}
+
+void RowStore::take(const CsvRow& row)
+{
+    if (row.line <= m_dialect.headerLine || row.isBlank())
+        return;
+    ++m_rowsRead;
+    if (m_named && hasRightWidth(row))
+        return takeNamed(row);
+    if (m_named || !hasRightWidth(row) || !takeTime(row))
+        return;
+    m_times.line.push_back(static_cast<std::uint32_t>(lineOf(row)));
+    for (std::size_t i = 0; i < m_columns.size(); ++i)
+        takeValue(row, i);
+}
+
+/// A column's values begin with its first row: those before it hold none.
+void RowStore::takeNamed(const CsvRow& row)
+{
+    const auto which = m_named->which(trimmed(row.fields[m_named->column()]));
+    if (!which || !takeTime(row))
+        return;
+    ColumnInFileOrder& values = m_values[*which];
+    values.value.resize(m_times.line.size(), noValue);
+    if (m_columns[*which].column.kind == SeriesKind::meter)
+        values.decimals.resize(m_times.line.size(), 0);
+    m_times.line.push_back(static_cast<std::uint32_t>(lineOf(row)));
+    takeValue(row, *which);
+}
+
+bool RowStore::hasRightWidth(const CsvRow& row)
+{
+    const std::size_t width = m_dialect.header.size();
+    const bool extraText =
+        row.fields.size() > width && !CsvRow{row.line, row.fields.subspan(width), true}.isBlank();
+    if (row.fields.size() >= width && !extraText)
+        return true;
+    const std::string text = shown(row.fields.front());
+    if (!row.ended && !extraText)
+        m_rejects.add(lineOf(row), {}, text,
+                      [] { return Phrase::tr("the last line is not finished").text(); });
+    else
+        m_rejects.add(lineOf(row), {}, text, [&] {
+            return Phrase::counted("has %n fields, the header has %1",
+                                   "has %n field, the header has %1", row.fields.size())
+                .with(std::to_string(width));
+        });
+    return false;
+}
+
+std::string_view RowStore::timeText(const CsvRow& row)
+{
+    if (!m_dialect.time.second)
+        return row.fields[m_dialect.time.first];
+    m_joined = trimmed(row.fields[m_dialect.time.first]);
+    m_joined += ' ';
+    m_joined += trimmed(row.fields[*m_dialect.time.second]);
+    return m_joined;
+}
+
+bool RowStore::takeTime(const CsvRow& row)
+{
+    const std::string_view text = timeText(row);
+    const auto stamp = m_pattern ? m_pattern->read(text) : scanStamp(text);
+    if (!stamp) {
+        const bool nul = text.find('\0') != text.npos;
+        m_rejects.add(lineOf(row), m_timeHeader, text, [&] {
+            return nul ? Phrase::tr("holds NUL characters").text()
+                       : Phrase::tr(stamp.error()).text();
+        });
+        return false;
+    }
+    if (stamp->kind == StampKind::loose)
+        return takeLoose(unpacked(stamp->value), row);
+    m_anyLocal = m_anyLocal || stamp->kind == StampKind::local;
+    m_times.kind.push_back(stamp->kind);
+    m_times.value.push_back(stamp->value);
+    return true;
+}
+
+bool RowStore::takeLoose(const LooseTime& time, const CsvRow& row)
+{
+    m_anyLocal = true;
+    if (!m_request.dateOrder) {
+        m_votes.take(time, lineOf(row), trimmed(timeText(row)));
+        m_times.kind.push_back(StampKind::loose);
+        m_times.value.push_back(packed(time));
+        return true;
+    }
+    const auto wall = inOrder(time, *m_request.dateOrder);
+    if (!wall) {
+        m_rejects.add(lineOf(row), m_timeHeader, timeText(row),
+                      [this] { return orderReason(*m_request.dateOrder); });
+        return false;
+    }
+    m_times.kind.push_back(StampKind::local);
+    m_times.value.push_back(wall->time_since_epoch().count());
+    return true;
+}
+
+void RowStore::takeValue(const CsvRow& row, std::size_t which)
+{
+    const ReadColumn& read = m_columns[which];
+    ColumnInFileOrder& values = m_values[which];
+    const std::string_view text = trimmed(row.fields[read.index]);
+    const bool missing = isMissing(text);
+    auto number = missing ? std::nullopt : m_numbers.take(text, read.column.kind, lineOf(row));
+    const char* reason = missing ? nullptr : whyNot(number, row, which);
+    if (reason != nullptr)
+        m_rejects.add(lineOf(row), read.column.header, text, [&] { return said(reason); });
+    values.value.push_back(number && reason == nullptr ? number->value : noValue);
+    if (read.column.kind == SeriesKind::meter)
+        values.decimals.push_back(
+            static_cast<std::uint8_t>(number ? std::min(number->decimals, 255) : 0));
+}
+
+/// What whyNot() gave, for people.
+std::string RowStore::said(const char* reason) const
+{
+    return reason == m_reason.c_str() ? m_reason : Phrase::tr(reason).text();
+}
+
+/// Judges the number in the unit that it stands in, and gives it in the column's. Null: it can be.
+const char* RowStore::whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which)
+{
+    const ReadColumn& read = m_columns[which];
+    if (!number)
+        return QT_TRANSLATE_NOOP("Phrase", "is not a number");
+    if (!m_units || read.unit.said) // what a person says for this import holds
+        return impossible(read.column.unit, number->value);
+    const auto unit = m_units->read(trimmed(row.fields[m_units->column()]), which);
+    if (!unit) {
+        m_reason = unit.error();
+        return m_reason.c_str();
+    }
+    const char* reason = impossible(*unit, number->value);
+    if (reason == nullptr)
+        number = m_units->inUnitOfColumn(*number, *unit, which);
+    return reason;
+}
+
+Done RowStore::finishInto(LogFile& file)
+{
+    file.rowsRead = m_rowsRead;
+    file.timeHeader = m_timeHeader;
+    file.timeReason = m_pattern ? Phrase::tr("by the pattern %1").with(*m_request.timePattern)
+                                : m_dialect.timeReason;
+    HOLDBAND_TRY(checkNamesKnown());
+    const auto sign = m_numbers.decimalSign();
+    if (!sign)
+        return failure(sign.error());
+    file.decimalSign = *sign;
+    return settleOrder(file).and_then([&] { return resolve(file); }).and_then([&] {
+        return fillColumns(file);
+    });
+}
+
+/// Of a long log: at least one name was somebody's.
+Done RowStore::checkNamesKnown() const
+{
+    if (!m_named || m_named->ignored().empty() ||
+        std::any_of(m_values.begin(), m_values.end(),
+                    [](const ColumnInFileOrder& values) { return !values.value.empty(); }))
+        return {};
+    return dataProblem(
+        Phrase::tr("no name in the rows is a sensor's or meter's"),
+        columnPlace(m_dialect.header[m_named->column()]),
+        Phrase::tr("say which is which with --column \"SENSOR=NAME\"; the names are: %1")
+            .with(joined(m_named->ignored())),
+        Decision::columns);
+}
+
+Done RowStore::settleOrder(LogFile& file)
+{
+    file.dateOrder = m_request.dateOrder;
+    if (!m_votes.any())
+        return {};
+    const auto decided = m_votes.decide();
+    if (!decided) {
+        Problem problem = decided.error();
+        problem.place += (problem.place.empty() ? "" : ", ") + columnPlace(m_timeHeader);
+        return failure(problem);
+    }
+    file.dateOrder = decided->order;
+    file.timeReason = decided->reason;
+    for (std::size_t i = 0; i < m_times.value.size(); ++i) {
+        if (m_times.kind[i] != StampKind::loose)
+            continue;
+        m_times.kind[i] = StampKind::local;
+        // Fits: the votes leave out every order that one row doesn't fit.
+        m_times.value[i] = inOrder(unpacked(m_times.value[i]), decided->order)
+                               .value_or(LocalTime{})
+                               .time_since_epoch()
+                               .count();
+    }
+    return {};
+}
+
+/// Of the local times: what was set, else what their header says, else what is usual.
+Result<Zone> RowStore::zoneOfTimes(LogFile& file) const
+{
+    std::vector<std::string_view> headers{m_dialect.header[m_dialect.time.first]};
+    if (m_dialect.time.second)
+        headers.emplace_back(m_dialect.header[*m_dialect.time.second]);
+    const HeaderZone said = headerZone(headers);
+    file.zoneReason = m_request.zoneReason;
+    if (m_request.zoneSet) {
+        if (said.zone && *said.zone != m_request.zone)
+            file.zoneReason =
+                Phrase::tr("%1; the header \"%2\" says %3")
+                    .with(m_request.zoneReason, shown(m_timeHeader), zoneText(*said.zone));
+        return m_request.zone;
+    }
+    if (!said.unclear.empty())
+        return dataProblem(
+            Phrase::tr("\"%1\" in the header is no single time zone").with(shown(said.unclear)),
+            columnPlace(m_timeHeader),
+            Phrase::tr("say --zone with the zone of the logger's clock, such as America/Denver or "
+                       "-07:00"),
+            Decision::zone);
+    if (said.zone)
+        file.zoneReason = Phrase::tr("said in the header \"%1\"").with(shown(m_timeHeader));
+    return said.zone.value_or(m_request.zone);
+}
+
+Done RowStore::resolve(LogFile& file)
+{
+    file.someOwnOffset = std::find(m_times.kind.begin(), m_times.kind.end(), StampKind::instant) !=
+                         m_times.kind.end();
+    if (!m_anyLocal)
+        return {};
+    const auto found = zoneOfTimes(file);
+    HOLDBAND_TRY(found);
+    const Zone& zone = *found;
+    file.zoneName = zone.name();
+    auto resolved = resolveRows(m_times, zone);
+    if (!resolved)
+        return failure(resolved.error());
+    for (const MissingTime& gone : resolved->missing) {
+        const Date date{std::chrono::floor<std::chrono::days>(gone.wall)};
+        m_rejects.add(m_times.line[gone.row], m_timeHeader,
+                      isoDate(date) + " " + clockText(gone.wall), [&] {
+                          return Phrase::tr("does not exist in %1: clocks went forward over it")
+                              .with(zone.name());
+                      });
+        for (ColumnInFileOrder& values : m_values) {
+            if (gone.row < values.value.size())
+                values.value[gone.row] = noValue;
+        }
+    }
+    if (resolved->doubled > 0)
+        file.warnings.push_back(Phrase::counted(
+            "%n rows in an hour that exists twice were placed by their order",
+            "%n rows in an hour that exists twice were placed by their order", resolved->doubled));
+    return {};
+}
+
+Done RowStore::fillColumns(LogFile& file)
+{
+    if (m_named)
+        file.ignoredNames = m_named->ignored();
+    const auto converted = m_units ? m_units->remarks() : std::vector<std::string>();
+    file.warnings.insert(file.warnings.end(), converted.begin(), converted.end());
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        LogColumn& column = m_columns[i].column;
+        if (m_named && m_values[i].value.empty())
+            continue; // a name that does not occur
+        tidyInto(column, m_values[i], m_times.value, m_times.line);
+        m_values[i] = {};
+        if (!m_request.asKept) {
+            const Done judged = judgeValues(column, m_columns[i].unit, file);
+            if (!judged)
+                return judged;
+        }
+        file.columns.push_back(std::move(column));
+    }
+    m_rejects.moveInto(file);
+    return {};
+}
+
+Done RowStore::judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file)
+{
+    for (const RejectedRow& row : takeOutPowerOnValues(column))
+        m_rejects.add(row.line, row.column, row.text, [&] { return row.reason; });
+    const auto warning = contradiction(column, unit);
+    if (!warning)
+        return failure(warning.error());
+    for (const std::string& text : {unit.warning, *warning}) {
+        if (!text.empty())
+            file.warnings.push_back(text);
+    }
+    return {};
+}
+
+} // namespace holdband

@@ -1,0 +1,48 @@
+// Which unit a column is in, and whether its values contradict that.
+#pragma once
+
+#include "core/intake/csv/header.h"
+#include "core/intake/log/log.h"
+#include "core/model/equipment.h"
+#include "core/problem.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace holdband {
+
+struct ChosenUnit {
+    ReadingUnit unit = ReadingUnit::celsius;
+    std::string reason;      ///< "the header says °F"
+    bool said = false;       ///< by the person, for this import: never refused
+    bool byFallback = false; ///< nothing says it
+    std::string warning;     ///< empty where there is none
+};
+
+/// The quantity that a sensor of that kind logs.
+SeriesKind seriesKind(Reads reads);
+
+/// Whether a quantity of that kind can be in that unit.
+bool fits(ReadingUnit unit, SeriesKind kind);
+
+/// "temperature", "power", "gravity", "energy"
+std::string kindWords(SeriesKind kind);
+
+/// "the header says °F"
+std::string headerSays(ReadingUnit unit);
+
+/// In this order: the column's own request, --unit (temperatures only), the header, the fallback.
+/// A last word of one letter ("Beer F") counts as unit only where the header isn't the sensor's
+/// name itself and no other column is called alike with another letter ("Vessel A", "Vessel C").
+/// Problem (data): the header's unit is of another kind of quantity.
+Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& request,
+                              const std::vector<std::string>& header, std::size_t column);
+
+/// Compares a column's median with what beer, rooms and coolant can be: a °C column with a median
+/// above 45, a °F column that only the fallback calls so below 28, a gravity outside 0.9 … 1.3 SG
+/// or −5 … 50 °P. Where the person hasn't said the unit: a Problem that names --unit. Else, and for
+/// a °F column below 28 by its header: a warning (empty: none).
+Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& unit);
+
+} // namespace holdband

@@ -1,0 +1,46 @@
+// Day or month first? Decided for a whole column from all of its rows: an order is out once one row
+// can't be a date in it. What stays open is asked, never guessed.
+#pragma once
+
+#include "core/intake/time/stamps.h"
+#include "core/problem.h"
+
+#include <array>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace holdband {
+
+/// "ymd", "mdy", "dmy": what --date-order takes.
+std::string_view optionText(DateOrder order);
+/// "year first", "month first", "day first"
+std::string orderWords(DateOrder order);
+
+struct DecidedOrder {
+    DateOrder order = DateOrder::yearMonthDay;
+    std::string reason; ///< "day first: 25.03.2026 06:30 occurs in line 7"
+};
+
+class DateOrderVotes {
+public:
+    /// One row's time with the text it was read from.
+    void take(const LooseTime& time, std::int64_t line, std::string_view text);
+    bool any() const { return m_any; }
+    /// Problem (data): several orders fit and give different dates, or none fits all rows. The
+    /// remedy names --date-order with the orders to choose from.
+    Result<DecidedOrder> decide() const;
+
+private:
+    struct Witness {
+        std::int64_t line = 0; ///< 0: none
+        std::string text;
+    };
+    std::string optionsLeft() const;
+
+    bool m_any = false;
+    std::array<Witness, 3> m_against;               ///< by order: the first row that can't be in it
+    std::array<std::array<Witness, 3>, 3> m_differ; ///< the first row that two orders read apart
+};
+
+} // namespace holdband

@@ -1,0 +1,267 @@
+#include "core/intake/watch/watch.h"
+
+#include "core/intake/log/keep_log.h"
+#include "core/intake/log/log_places.h"
+#include "core/intake/log/map_request.h"
+#include "core/intake/log/remembered.h"
+#include "core/intake/time/date_order.h"
+#include "core/store/readings/readings.h"
+#include "core/store/records/equipment.h"
+#include "core/text/phrase.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+
+namespace holdband::intake {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr std::size_t mostFiles = 1'000; ///< of one folder
+
+bool isLogName(const fs::path& path)
+{
+    const std::string extension = path.extension().string();
+    const std::string name = path.filename().string();
+    return !name.starts_with('.') && (extension == ".csv" || extension == ".txt" ||
+                                      extension == ".tsv" || extension == ".log");
+}
+
+/// The file itself, or the logs of the folder, by name.
+std::vector<std::string> filesOf(const std::string& path)
+{
+    std::error_code error;
+    if (!fs::is_directory(path, error))
+        return {path};
+    std::vector<std::string> files;
+    for (fs::directory_iterator each(path, error), end; !error && each != end;
+         each.increment(error)) {
+        if (each->is_regular_file(error) && isLogName(each->path()) && files.size() < mostFiles)
+            files.push_back(each->path().string());
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+/// The header and what follows the lines that were read.
+std::shared_ptr<const std::string> freshText(const std::string& path, const FileSeen& seen,
+                                             std::int64_t until)
+{
+    std::ifstream file(path, std::ios::binary);
+    std::string text, line;
+    for (std::int64_t i = 0; i < seen.layout.headerLine && std::getline(file, line); ++i)
+        text += line + "\n";
+    file.clear();
+    file.seekg(seen.bytes);
+    std::string fresh(static_cast<std::size_t>(until - seen.bytes), '\0');
+    file.read(fresh.data(), static_cast<std::streamsize>(fresh.size()));
+    fresh.resize(static_cast<std::size_t>(std::max<std::streamsize>(file.gcount(), 0)));
+    return std::make_shared<const std::string>(text + fresh);
+}
+
+/// One watched path, looked at once.
+class WatchPoll {
+public:
+    WatchPoll(const store::LogbookFile& logbook, const store::Watch& watch, const Zone& zone,
+              WatchMemory& memory)
+        : m_logbook(logbook), m_watch(watch), m_memory(memory),
+          m_state(watchStateFrom(watch.state)), m_today(isoDate(zone.localDate(logbook.now())))
+    {
+        m_report.path = watch.path;
+    }
+
+    WatchReport run()
+    {
+        for (const std::string& file : filesOf(m_watch.path))
+            lookAt(file);
+        return std::move(m_report);
+    }
+
+private:
+    /// A file that needs a person is not read again as long as nothing has changed.
+    void lookAt(const std::string& path)
+    {
+        const auto stamp = stampOf(path); // before reading: what is written meanwhile is seen then
+        if (const auto known = m_memory.problemOf(m_watch.id, path, stamp)) {
+            m_report.problems.push_back(*known);
+            return;
+        }
+        m_memory.forget(m_watch.id, path);
+        const Done done = take(path);
+        if (done)
+            return;
+        m_report.problems.push_back(done.error().sentence());
+        if (done.error().kind == ProblemKind::data)
+            m_memory.note(m_watch.id, path, stamp, m_report.problems.back());
+    }
+
+    std::optional<FileSeen> seenOf(const std::string& name) const
+    {
+        for (const auto& [file, seen] : m_state) {
+            if (file == name)
+                return seen;
+        }
+        return std::nullopt;
+    }
+
+    Done take(const std::string& path)
+    {
+        const std::string name = fileName(path);
+        const auto seen = seenOf(name);
+        const auto look = lookAtFile(path, seen);
+        HOLDBAND_TRY(look);
+        if (look->news == FileNews::nothing)
+            return {};
+        if (look->news == FileNews::shrunk)
+            m_report.remarks.push_back(
+                Phrase::tr("%1 became shorter: it was read anew").with(name));
+        if (look->news == FileNews::replaced)
+            m_report.remarks.push_back(
+                Phrase::tr("%1 is another file than it was: it was read anew").with(name));
+        if (look->news == FileNews::grown && look->bytewise) {
+            const Done done = takeGrown(path, *seen, *look);
+            if (done || done.error().kind != ProblemKind::data)
+                return done;
+        }
+        return takeWhole(path, seen, *look);
+    }
+
+    /// Only the new rows. What they alone leave open is settled by reading all of the file.
+    Done takeGrown(const std::string& path, const FileSeen& seen, const FileLook& look)
+    {
+        ImportOptions options;
+        options.path = fileName(path);
+        options.text = freshText(path, seen, look.bytes);
+        options.map = seen.map;
+        options.layout = seen.layout;
+        auto request = requestFor(m_logbook, options);
+        HOLDBAND_TRY(request);
+        request->linesBefore = seen.lines - seen.layout.headerLine;
+        return keep(path, *request, seen, look);
+    }
+
+    Done takeWhole(const std::string& path, const std::optional<FileSeen>& seen,
+                   const FileLook& look)
+    {
+        const auto spec = columnMapFrom(m_watch.spec);
+        auto looked = spec ? lookAtLogWith(m_logbook, {path}, *spec) : lookAtLog(m_logbook, {path});
+        HOLDBAND_TRY(looked);
+        FileSeen next = seen.value_or(FileSeen{});
+        next.map = std::move(looked->map);
+        next.layout = looked->preview.layout;
+        ImportOptions options;
+        options.path = path;
+        options.map = next.map;
+        options.layout = next.layout;
+        const Done done = keepWhole(path, options, next, look);
+        const bool open = !done && done.error().decision == Decision::dateOrder;
+        if (!open || next.map.dateOrder || !next.map.dateOrderFound)
+            return done;
+        next.map.dateOrder = next.map.dateOrderFound;
+        options.map = next.map;
+        m_report.remarks.push_back(
+            Phrase::tr("%1: its dates fit two orders and are taken as %2, as in the last file of "
+                       "its kind")
+                .with(fileName(path), orderWords(*next.map.dateOrder)));
+        return keepWhole(path, options, next, look);
+    }
+
+    Done keepWhole(const std::string& path, const ImportOptions& options, const FileSeen& next,
+                   const FileLook& look)
+    {
+        auto request = requestFor(m_logbook, options);
+        HOLDBAND_TRY(request);
+        request->readUpTo = look.bytes;
+        return keep(path, *request, next, look);
+    }
+
+    Done keep(const std::string& path, const LogRequest& request, FileSeen seen,
+              const FileLook& look)
+    {
+        auto file = readLog(request);
+        HOLDBAND_TRY(file);
+        if (file->dateOrder)
+            seen.map.dateOrder = file->dateOrder;
+        if (file->decimalSign == ',')
+            seen.map.decimalSign = ',';
+        const std::string name = fileName(path);
+        auto change = store::Change::begin(
+            m_logbook, store::ActWords{"rows of the watched " + name, {}, store::ActKind::own});
+        HOLDBAND_TRY(change);
+        auto report = keepRows(*change, *file, seen);
+        HOLDBAND_TRY(report);
+        seen.bytes = look.bytes;
+        seen.lines = look.lines;
+        seen.digest = look.digest;
+        WatchState state = m_state;
+        std::erase_if(state, [&](const auto& each) { return each.first == name; });
+        state.emplace_back(name, seen);
+        HOLDBAND_TRY(store::setWatchState(*change, m_watch.id, watchStateText(state)));
+        HOLDBAND_TRY(change->commit());
+        m_state = std::move(state);
+        m_report.added += report->added();
+        remark(*report);
+        return {};
+    }
+
+    /// Into today's import of the file, or a new one where there is none, or it was taken back.
+    Result<ImportReport> keepRows(const store::Change& change, const LogFile& file, FileSeen& seen)
+    {
+        KeepOptions options;
+        if (seen.import > 0 && seen.day == m_today && store::isInForce(change, {seen.import}))
+            options.extend = store::ImportId{seen.import};
+        auto report = keepLog(m_logbook, change, file, options);
+        HOLDBAND_TRY(report);
+        if (report->import) {
+            seen.import = report->import->value;
+            seen.day = m_today;
+        }
+        return report;
+    }
+
+    void remark(const ImportReport& report)
+    {
+        const std::string& name = report.file.fileName;
+        if (report.file.rejectedTotal > 0)
+            m_report.remarks.push_back(Phrase::tr("%1: %2 rejected, the first in line %3: %4")
+                                           .with(name, std::to_string(report.file.rejectedTotal),
+                                                 std::to_string(report.file.rejected.front().line),
+                                                 report.file.rejected.front().reason));
+        if (report.conflicting() > 0)
+            m_report.remarks.push_back(
+                Phrase::counted("%1: %n readings differ from what stands; what stands is kept",
+                                "%1: %n readings differ from what stands; what stands is kept",
+                                static_cast<std::uint64_t>(report.conflicting()))
+                    .with(name));
+    }
+
+    const store::LogbookFile& m_logbook;
+    const store::Watch& m_watch;
+    WatchMemory& m_memory;
+    WatchState m_state;
+    std::string m_today;
+    WatchReport m_report;
+};
+
+} // namespace
+
+Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook, WatchMemory& memory)
+{
+    HOLDBAND_TRY(memory.begin(logbook));
+    auto watches = store::readWatches(logbook);
+    HOLDBAND_TRY(watches);
+    auto settings = store::readSettings(logbook);
+    HOLDBAND_TRY(settings);
+    auto zone = Zone::named(settings->zone);
+    HOLDBAND_TRY(zone);
+    std::vector<WatchReport> reports;
+    for (const store::Watch& watch : *watches)
+        reports.push_back(WatchPoll(logbook, watch, *zone, memory).run());
+    HOLDBAND_TRY(memory.end(logbook));
+    return reports;
+}
+
+} // namespace holdband::intake

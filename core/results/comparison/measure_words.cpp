@@ -1,0 +1,156 @@
+#include "core/results/comparison/measure_words.h"
+
+#include "core/text/phrase.h"
+
+#include <cmath>
+
+namespace holdband::review {
+
+using analysis::Ahead;
+using analysis::Bounded;
+using analysis::Measure;
+using analysis::MeasureId;
+
+namespace {
+
+/// How a measure is written: its title, what its numbers are multiplied by, and decimals.
+struct Style {
+    std::string title;
+    double factor = 1.0;
+    int decimals = 2;
+};
+
+std::string money(const LogbookSettings& settings, const std::string& title)
+{
+    return settings.currency.empty() ? title : title + ", " + settings.currency;
+}
+
+Style temperatureStyle(const std::string& title, const LogbookSettings& settings)
+{
+    const TemperatureUnit unit = settings.temperatureUnit();
+    const double factor = unit == TemperatureUnit::fahrenheit ? 1.8 : 1.0;
+    return {title + ", " + std::string(unitText(unit)), factor, 2};
+}
+
+Style styleOf(MeasureId id, const LogbookSettings& settings)
+{
+    const bool us = settings.temperatureUnit() == TemperatureUnit::fahrenheit;
+    switch (id) {
+    case MeasureId::energy:
+        return {Phrase::tr("Energy, kWh")};
+    case MeasureId::energyBeforeCrash:
+        return {Phrase::tr("before the crash, kWh")};
+    case MeasureId::energyCrash:
+        return {Phrase::tr("the crash, kWh")};
+    case MeasureId::meanPower:
+        return {Phrase::tr("Mean power, W"), 1.0, 1};
+    case MeasureId::energyPerDegreeDay:
+        return us ? Style{Phrase::tr("per °F·day of lift, Wh"), 1000.0 / 1.8, 1}
+                  : Style{Phrase::tr("per °C·day of lift, Wh"), 1000.0, 1};
+    case MeasureId::cost:
+        return {money(settings, Phrase::tr("Energy cost"))};
+    case MeasureId::insideShare:
+        return {Phrase::tr("Inside the band, %"), 100.0, 1};
+    case MeasureId::outsideHours:
+        return {Phrase::tr("Outside the band, h"), 1.0, 2};
+    case MeasureId::excursions:
+        return {Phrase::tr("Excursions"), 1.0, 0};
+    case MeasureId::worstPastEdge:
+        return temperatureStyle(Phrase::tr("Worst past the edge"), settings);
+    case MeasureId::rmsDeviation:
+        return temperatureStyle(Phrase::tr("Root mean square deviation"), settings);
+    case MeasureId::meanAbsoluteDeviation:
+        return temperatureStyle(Phrase::tr("Typical deviation"), settings);
+    case MeasureId::meanDeviation:
+        return temperatureStyle(Phrase::tr("Mean deviation"), settings);
+    case MeasureId::settlingFirst:
+        return {Phrase::tr("First stage settled in, h"), 1.0, 1};
+    case MeasureId::settlingCrash:
+        return {Phrase::tr("Crash settled in, h"), 1.0, 1};
+    case MeasureId::effectivePerformance:
+        return {Phrase::tr("Heat moved ÷ electricity (est.)")};
+    case MeasureId::parts:
+        return {money(settings, Phrase::tr("Parts"))};
+    }
+    return {};
+}
+
+std::string numberText(double value, const Style& style, const SideManner& manner)
+{
+    const double written = value * style.factor;
+    // A count; of several batches its mean.
+    const bool part = style.decimals == 0 && written != std::round(written);
+    return manner.fixed(written, part ? 1 : style.decimals);
+}
+
+std::string boundsText(const Bounded& figure, const Style& style, const SideManner& manner)
+{
+    if (!figure.bounded() || *figure.low == *figure.high)
+        return {};
+    return " (" + numberText(*figure.low, style, manner) + " – " +
+           numberText(*figure.high, style, manner) + ")";
+}
+
+std::string boundedText(const std::optional<Bounded>& figure, const Style& style,
+                        const SideManner& manner)
+{
+    return figure ? numberText(figure->value, style, manner) + boundsText(*figure, style, manner)
+                  : "–";
+}
+
+/// A divisor that may be next to nothing makes an end that says nothing but "many times".
+std::string ratioText(const std::optional<Bounded>& ratio, const SideManner& manner)
+{
+    constexpr double most = 100.0;
+    const Style style{{}, 1.0, 2};
+    if (!ratio || !ratio->bounded() || *ratio->high < most)
+        return boundedText(ratio, style, manner);
+    return Phrase::tr("%1 (%2 – over %3)", "a ratio and its ends")
+        .with(numberText(ratio->value, style, manner), numberText(*ratio->low, style, manner),
+              manner.fixed(most, 0));
+}
+
+std::string aheadText(const std::optional<Ahead>& ahead)
+{
+    if (!ahead)
+        return {};
+    if (*ahead == Ahead::tooClose)
+        return Phrase::tr("too close to call");
+    return *ahead == Ahead::a ? "A" : "B";
+}
+
+} // namespace
+
+MeasureWords measureWords(const Measure& measure, const SideManner& manner)
+{
+    const Style style = styleOf(measure.rule.id, manner.settings);
+    return {style.title,
+            boundedText(measure.a, style, manner),
+            boundedText(measure.b, style, manner),
+            boundedText(measure.difference, style, manner),
+            ratioText(measure.ratio, manner),
+            aheadText(measure.ahead),
+            {},
+            style.factor};
+}
+
+std::string figureText(MeasureId id, double value, const SideManner& manner)
+{
+    return numberText(value, styleOf(id, manner.settings), manner);
+}
+
+std::string measureTitle(MeasureId id, const SideManner& manner)
+{
+    return styleOf(id, manner.settings).title;
+}
+
+std::string_view measureName(MeasureId id)
+{
+    for (const analysis::MeasureRule& rule : analysis::measureRules()) {
+        if (rule.id == id)
+            return rule.name;
+    }
+    return {};
+}
+
+} // namespace holdband::review

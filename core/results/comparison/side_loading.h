@@ -1,0 +1,55 @@
+// What a comparison reads of its sides: a batch with all that is computed of it, and a setup with
+// its energy. Not for use outside core/results.
+#pragma once
+
+#include "core/analysis/setup_comparison.h"
+#include "core/results/snapshot.h"
+
+namespace holdband::review {
+
+/// One batch with all that a Contender points to.
+struct LoadedRun {
+    analysis::RunInput input;
+    analysis::RunFigures figures;
+    std::optional<double> parts;
+    std::string placement;
+
+    analysis::Contender contender() const { return {&input, &figures, parts, placement}; }
+};
+
+/// Reads the batch and leaves it to analyse() to compute.
+Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                            const Batch& batch);
+
+/// Both.
+Result<LoadedRun> loadRun(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                          const Batch& batch);
+
+/// A setup with the batches that ran on it.
+struct LoadedSetup {
+    const Setup* setup = nullptr;
+    analysis::SetupEnergy energy{{}};
+    std::vector<Span> betweenReadings;
+    std::vector<const Batch*> batches; ///< in order of pitching
+
+    bool metered() const { return !energy.sources().empty(); }
+    std::vector<analysis::Tenant> tenants(const Snapshot& snapshot) const;
+};
+
+Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                              const Setup& setup);
+
+/// How batches are summed up for a comparison.
+struct SummaryRules {
+    std::vector<double> edges; ///< of the distribution of deviation, K
+    Milliseconds quietAfter{0};
+
+    bool operator==(const SummaryRules&) const = default;
+};
+
+/// Computes the run, which has only been read, and sums it up. Touches nothing but what it is
+/// given.
+analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
+                                const SummaryRules& rules);
+
+} // namespace holdband::review

@@ -1,0 +1,31 @@
+// The parts of a comparison that are worked out after the measures: same weather, money and
+// judgement, in words. Not for use outside core/results.
+#pragma once
+
+#include "core/analysis/setup_comparison.h"
+#include "core/results/comparison/side_by_side.h"
+#include "core/results/comparison/side_manner.h"
+
+#include <vector>
+
+namespace holdband::review {
+
+/// The pairs of one side, and the mean length of its batches, h.
+struct SidePairs {
+    std::vector<analysis::WeatherPair> pairs;
+    double meanHours = 0.0;
+    bool hasMeter = true; ///< registers are read at all
+    bool hasAmbient = true;
+};
+
+void addWeather(SideBySide& review, const SideManner& manner, SidePairs a, SidePairs b);
+
+/// Needs the measures. `windows`: the price changes over the day.
+void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
+              const Setup& setupB, bool windows);
+
+/// Needs the measures and the weather.
+void addJudgement(SideBySide& review, const SideManner& manner, const Setup& setupA,
+                  const Setup& setupB);
+
+} // namespace holdband::review

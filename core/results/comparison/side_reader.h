@@ -1,0 +1,81 @@
+// What the two kinds of comparison share: reading, summing batches up, lines and models. Not for
+// use outside core/results.
+#pragma once
+
+#include "core/results/comparison/comparison_cache.h"
+#include "core/results/comparison/side_by_side.h"
+#include "core/results/comparison/side_loading.h"
+#include "core/results/comparison/side_manner.h"
+#include "core/results/comparison/side_models.h"
+
+#include <deque>
+#include <future>
+#include <map>
+
+namespace holdband::review {
+
+/// How finely the time at each deviation is drawn: bins between target and the band's edge.
+inline constexpr int spreadBins = 12;
+
+/// All that one comparison reads with.
+struct SideReader {
+    const store::LogbookFile& logbook;
+    const Snapshot& snapshot;
+    const SideBySideRequest& request;
+    SideManner manner;
+    Weighing weighing;
+    ComparisonCache* cache;
+    store::SeriesPrints prints;
+
+    Milliseconds quietAfter() const
+    {
+        return toMilliseconds(weighing.quietAfter.value_or(usualQuietAfter));
+    }
+};
+
+using Summaries = std::map<std::string, analysis::BatchSummary>; ///< by batch
+
+/// Sums batches up one after the other: while one is computed on another thread, the next is read.
+/// `setup` and `rules` must outlive it.
+class SummingUp {
+public:
+    SummingUp(SideReader& reader, const LoadedSetup& setup, const SummaryRules& rules)
+        : m_reader(&reader), m_setup(&setup), m_rules(&rules)
+    {
+    }
+    Done add(const Batch& batch);
+    Summaries finish();
+
+private:
+    struct Work {
+        const Batch* batch;
+        std::future<analysis::BatchSummary> summary;
+    };
+    void takeOldest(std::size_t untilLeft);
+
+    SideReader* m_reader;
+    const LoadedSetup* m_setup;
+    const SummaryRules* m_rules;
+    std::deque<Work> m_atWork;
+    Summaries m_done;
+};
+
+double widestTolerance(const Batch& batch); ///< K
+
+SideBySide begunReview(const SideReader& reader, bool ofSetups);
+
+void addLines(SideBySide& review, const SideManner& manner,
+              const std::vector<analysis::FairnessNote>& notes);
+
+/// The pairs between readings in which the wanted batches ran; others that ran at the same time are
+/// looked at too.
+Result<SidePairs> pairsOf(SideReader& reader, const LoadedSetup& setup,
+                          const std::vector<std::string>& wanted, const Summaries& known,
+                          const SummaryRules& rules);
+
+void addModels(SideBySide& review, const SideReader& reader, SidePairs a, SidePairs b);
+
+Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Batch& b);
+Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setup& b);
+
+} // namespace holdband::review

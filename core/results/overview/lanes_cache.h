@@ -1,0 +1,56 @@
+// What the lanes know of each batch since they last looked, so that a change re-judges only the
+// batches that it touches. A line is used again only where everything that it was made from is the
+// same: the batch's record, its span, its sensors with their exclusions, the settings, and the
+// prints of their readings (core/store/series_print.h). Belongs to one logbook and to the thread
+// that reads it.
+#pragma once
+
+#include "core/results/overview/batch_list.h"
+#include "core/results/snapshot.h"
+#include "core/store/readings/series_print.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::review {
+
+class LanesCache {
+public:
+    /// To be called before the lines of a review are asked for; forgets batches that are gone.
+    void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
+    /// What batchLineOf gives. `prints`: made for this review.
+    Result<BatchLine> lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                             const Batch& batch, store::SeriesPrints& prints);
+
+    /// How many batches were judged anew since begin().
+    int judged() const { return m_judged; }
+
+private:
+    struct SensorBasis {
+        Sensor sensor;
+        std::vector<Span> excluded;
+        store::SeriesPrint readings;
+    };
+    struct Basis {
+        Batch batch;
+        Span span;
+        std::optional<Instant> knownTo;
+        std::vector<SensorBasis> sensors;
+    };
+    struct Entry {
+        Basis basis;
+        BatchLine line;
+    };
+    static Result<Basis> basisOf(const Snapshot& snapshot, const Batch& batch,
+                                 store::SeriesPrints& prints);
+    static Result<bool> same(const Basis& before, const Basis& now, store::SeriesPrints& prints);
+
+    std::string m_path;
+    LogbookSettings m_settings;
+    std::map<std::string, Entry> m_entries;
+    int m_judged = 0;
+};
+
+} // namespace holdband::review

@@ -1,0 +1,96 @@
+#include "core/results/run/basis.h"
+
+#include "core/analysis/calibration.h"
+#include "core/store/records/equipment.h"
+
+#include <algorithm>
+
+namespace holdband::review {
+
+namespace {
+
+std::vector<std::string> sensorNames(const Batch& batch)
+{
+    std::vector<std::string> names{batch.beerSensor};
+    const auto add = [&](const std::string& name) {
+        if (std::find(names.begin(), names.end(), name) == names.end())
+            names.push_back(name);
+    };
+    for (const BeerUse& use : batch.beerUses)
+        add(use.sensor);
+    if (batch.ambientSensor)
+        add(*batch.ambientSensor);
+    return names;
+}
+
+/// Of the series that was judged; where several sensors read the beer they share one.
+std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
+{
+    const analysis::RunInput& input = review.input;
+    const bool isRoom = sensor.name == review.batch().ambientSensor;
+    const analysis::Series& series = isRoom ? input.ambient : input.judging.beer;
+    return static_cast<std::size_t>(
+        std::count_if(series.at.begin(), series.at.end(),
+                      [&](Instant at) { return at >= input.span.start && at <= input.span.end; }));
+}
+
+/// What the review itself knows of it.
+Basis begunBasis(const RunReview& review)
+{
+    const Batch& batch = review.batch();
+    Basis basis;
+    basis.batch = batch.name;
+    basis.span = review.input.span;
+    basis.judgedTo = review.input.judgedTo;
+    basis.coverage = review.figures.judged.asPlanned.totals.coverage();
+    basis.tolerance = batch.tolerance;
+    basis.gapLimit = review.input.judging.gapLimit;
+    basis.usualGapLimit = !batch.gapLimit;
+    basis.grace = batch.grace;
+    basis.coverageNeeded = review.input.settings.coverageNeeded;
+    return basis;
+}
+
+} // namespace
+
+Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review)
+{
+    auto sensors = store::readSensors(logbook);
+    HOLDBAND_TRY(sensors);
+    auto meters = store::readMeters(logbook);
+    HOLDBAND_TRY(meters);
+    Basis basis = begunBasis(review);
+    for (const std::string& name : sensorNames(review.batch())) {
+        const auto found = std::find_if(sensors->begin(), sensors->end(),
+                                        [&](const Sensor& sensor) { return sensor.name == name; });
+        if (found != sensors->end())
+            basis.sensors.push_back({*found, analysis::accuracyOver(*found, review.input.span),
+                                     readingsOf(review, *found)});
+    }
+    for (Meter& meter : *meters) {
+        const auto& sources = review.input.setup.sources();
+        const bool counts =
+            std::any_of(sources.begin(), sources.end(), [&](const analysis::EnergySource& source) {
+                return source.name == meter.name;
+            });
+        if (counts)
+            basis.meters.push_back(std::move(meter));
+    }
+    return basis;
+}
+
+Result<std::vector<Basis>> basesOf(const store::LogbookFile& logbook,
+                                   const std::vector<std::string>& batches)
+{
+    std::vector<Basis> bases;
+    for (const std::string& name : batches) {
+        auto review = reviewRun(logbook, name);
+        HOLDBAND_TRY(review);
+        auto basis = basisOf(logbook, *review);
+        HOLDBAND_TRY(basis);
+        bases.push_back(std::move(*basis));
+    }
+    return bases;
+}
+
+} // namespace holdband::review

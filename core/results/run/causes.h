@@ -1,0 +1,40 @@
+// Which cause belongs to which excursion: the one of the same side that overlaps it longest, so
+// that it stays with its excursion when limits or data change a little.
+#pragma once
+
+#include "core/model/cause.h"
+#include "core/results/run/run_review.h"
+
+#include <optional>
+#include <string>
+
+namespace holdband::review {
+
+/// Absent (null) where none was given. `stage` and `excursion` are indices as in
+/// review.figures.judged.asPlanned.
+const ExcursionCause* causeOf(const RunReview& review, std::size_t stage, std::size_t excursion);
+
+/// The same for an excursion of other limits, by when it was.
+const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span span, Side side);
+
+/// "lid open, \"bottled a sample\""; empty without a cause.
+std::string causeText(const ExcursionCause* cause);
+
+/// For programs: "lid open".
+std::string_view causeName(Cause cause);
+
+/// The same for people, in their language.
+std::string causeWord(Cause cause);
+
+/// Gives the excursion a cause and a note in place of what it had; takes them away where both are
+/// empty. One that several excursions had stays with the others.
+Done giveCause(const store::Change& change, const RunReview& review, std::size_t stage,
+               std::size_t excursion, std::optional<Cause> cause, const std::string& note);
+
+/// For the history: "Ale 2: cause of the excursion of 7 Mar 18:30".
+store::ActWords causeAct(const RunReview& review, std::size_t stage, std::size_t excursion);
+
+/// A sentence for each cause that no excursion has any more.
+std::vector<std::string> strayCauses(const RunReview& review);
+
+} // namespace holdband::review

@@ -1,0 +1,35 @@
+// Energy of a run as every surface writes it: window, report and command line show the same.
+#pragma once
+
+#include "core/results/run/run_review.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::review {
+
+struct EnergyTexts {
+    std::string kwh;     ///< "0.90"; "–" where nothing was metered
+    std::string bounds;  ///< "0.79 – 1.41", "at least 0.79", "unknown"; "not metered"
+    std::string metered; ///< "13.5 days"; "–"
+    std::string watts;   ///< "85.3"; "–"
+};
+
+EnergyTexts energyTexts(const analysis::EnergyFigure& energy, char decimalSign = '.');
+
+enum class EnergyPartKind { whole, beforeCrash, crash };
+
+/// The whole run, and what was used before the crash and from it on, where there is one.
+struct EnergyPart {
+    EnergyPartKind kind = EnergyPartKind::whole;
+    std::string label;
+    analysis::EnergyFigure energy;
+};
+std::vector<EnergyPart> energyParts(const RunReview& review);
+
+/// With which batches the energy was shared and how; empty where it was not.
+std::string sharedSentence(const RunReview& review);
+/// "Ale 2", "Ale 2 and Ale 3", "Ale 2, Ale 3 and Ale 4"
+std::string sharedWithText(const std::vector<analysis::SharedTime>& shared);
+
+} // namespace holdband::review

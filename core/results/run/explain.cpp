@@ -1,0 +1,119 @@
+#include "core/results/run/explain.h"
+
+#include "core/results/run/explain_band.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+
+namespace holdband::review {
+
+using analysis::BandJudgement;
+using analysis::JudgedBatch;
+using analysis::Verdict;
+
+namespace {
+
+Held heldOf(const JudgedBatch& judged)
+{
+    const analysis::BandTotals& totals = judged.asPlanned.totals;
+    return {totals.holdMs,  totals.coveredMs, totals.insideMs,
+            totals.aboveMs, totals.belowMs,   &judged.deviation};
+}
+
+std::vector<PlacedExcursion> excursionsOf(const JudgedBatch& judged)
+{
+    std::vector<PlacedExcursion> all;
+    for (std::size_t i = 0; i < judged.stages.size(); ++i) {
+        for (const analysis::Excursion& excursion : judged.asPlanned.stages[i].excursions)
+            all.push_back({&judged.stages[i], &excursion});
+    }
+    return all;
+}
+
+std::string settling(const JudgedBatch& judged)
+{
+    std::string parts;
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < judged.stages.size(); ++i) {
+        const double ms = judged.asPlanned.stages[i].settlingMs;
+        if (ms <= 0.0)
+            continue;
+        parts += (parts.empty() ? "" : " + ") + judged.stages[i].label + " " + spanWords(ms);
+        ++count;
+    }
+    if (count == 0)
+        return Phrase::tr("No stage settled: wherever the target jumped, the beer was in the band "
+                          "already or was not seen.");
+    if (count > 1)
+        parts += " = " + spanWords(judged.asPlanned.totals.settlingMs);
+    return Phrase::tr("Seen time from a stage's start until the beer first came into its band, "
+                      "where the target jumped; it is not judged: %1.")
+        .with(parts);
+}
+
+std::string certainty(const ExplainWords& words)
+{
+    const JudgedBatch& judged = words.review().figures.judged;
+    if (judged.asPlanned.verdict == Verdict::notEnoughData)
+        return Phrase::tr("Too little of the hold time was seen for a verdict, so there is nothing "
+                          "to be sure of.");
+    const auto& accuracy = words.review().input.judging.accuracy;
+    if (!accuracy || !judged.sure)
+        return Phrase::tr("How sure the verdict is rests on the beer sensor's accuracy, and that "
+                          "of %1 is not on record.")
+            .with(words.review().beerSensor.name);
+    const Verdict verdict = judged.asPlanned.verdict;
+    std::string text =
+        Phrase::tr("The batch is judged with its band as planned, and narrower and wider by the "
+                   "sensor's ±%1, and is sure where all agree: as planned %2, narrower %3, wider "
+                   "%4.")
+            .with(words.difference(accuracy->kelvins()), verdictWord(verdict),
+                  verdictWord(judged.tighter->verdict), verdictWord(judged.wider->verdict));
+    if (!*judged.sure && judged.tighter->verdict == verdict && judged.wider->verdict == verdict)
+        text += " " + Phrase::tr("The band is no wider than that doubt, and then only a band that "
+                                 "was left is sure.")
+                          .text();
+    return text;
+}
+
+} // namespace
+
+std::string explain(const RunReview& review, Figure figure, char decimalSign)
+{
+    const ExplainWords words(review, decimalSign);
+    const JudgedBatch& judged = review.figures.judged;
+    const Held held = heldOf(judged);
+    switch (figure) {
+    case Figure::insideShare:
+        return insideWords(words, held);
+    case Figure::outsideTime:
+        return outsideWords(held);
+    case Figure::excursions:
+        return excursionWords(words, held, excursionsOf(judged));
+    case Figure::worst:
+        return worstWords(words, held, excursionsOf(judged));
+    case Figure::settling:
+        return settling(judged);
+    case Figure::coverage:
+        return coverageWords(words, held);
+    case Figure::certainty:
+        return certainty(words);
+    case Figure::meanDeviation:
+        return meanWords(words, held);
+    case Figure::spread:
+        return spreadWords(words, held);
+    case Figure::rmsDeviation:
+        return rmsWords(words, held);
+    case Figure::meanAbsoluteDeviation:
+        return meanAbsoluteWords(words, held);
+    case Figure::apparentAttenuation:
+    case Figure::realAttenuation:
+    case Figure::alcoholSimple:
+    case Figure::alcoholBalling:
+        return explainBeer(words, figure);
+    default:
+        return explainEnergy(words, figure);
+    }
+}
+
+} // namespace holdband::review

@@ -1,0 +1,189 @@
+#include "core/results/run/explain_band.h"
+
+#include "core/text/durations.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::review {
+
+using analysis::Side;
+
+Span PlacedExcursion::span() const
+{
+    const auto at = [&](double ms) { return stage->span.start + Milliseconds{std::llround(ms)}; };
+    return {at(excursion->startMs), at(excursion->endMs)};
+}
+
+std::string whyNothingHeld(const Held& held)
+{
+    if (held.coveredMs > 0.0)
+        return {};
+    if (held.holdMs > 0.0)
+        return Phrase::tr("None of the %1 of hold time was seen, so there is nothing to take the "
+                          "figure from.")
+            .with(spanWords(held.holdMs));
+    return Phrase::tr("There is no hold time yet, so there is nothing to take the figure from.");
+}
+
+std::string insideWords(const ExplainWords& words, const Held& held)
+{
+    if (const std::string why = whyNothingHeld(held); !why.empty())
+        return why;
+    return Phrase::tr("Time inside the band over the hold time that was seen: %1 of %2 = %3.")
+        .with(spanWords(held.insideMs), spanWords(held.coveredMs),
+              words.share(held.insideMs / held.coveredMs));
+}
+
+namespace {
+
+/// The sum after the rule of outsideWords.
+std::string outsideSum(const Held& held)
+{
+    const std::string sum = spanWords(held.aboveMs + held.belowMs);
+    const std::string seen = spanWords(held.coveredMs);
+    if (held.aboveMs <= 0.0 && held.belowMs <= 0.0)
+        return Phrase::tr("none of %1.", "of the hold time").with(seen);
+    if (held.belowMs <= 0.0)
+        return Phrase::tr("%1, all of it above, of %2.").with(sum, seen);
+    if (held.aboveMs <= 0.0)
+        return Phrase::tr("%1, all of it below, of %2.").with(sum, seen);
+    return Phrase::tr("%1 above + %2 below = %3 of %4.")
+        .with(spanWords(held.aboveMs), spanWords(held.belowMs), sum, seen);
+}
+
+} // namespace
+
+std::string outsideWords(const Held& held)
+{
+    if (const std::string why = whyNothingHeld(held); !why.empty())
+        return why;
+    return Phrase::tr("Seen hold time beyond an edge of the band, with straight lines between the "
+                      "readings: %1")
+        .with(outsideSum(held));
+}
+
+std::string coverageWords(const ExplainWords& words, const Held& held)
+{
+    const RunReview& review = words.review();
+    if (!(held.holdMs > 0.0))
+        return Phrase::tr("There is no hold time yet, so no share of it can have been seen.");
+    const Phrase rule =
+        review.batch().gapLimit
+            ? Phrase::tr("Hold time between readings at most %1 apart (the batch's own gap "
+                         "limit), over all hold time: %2 of %3 = %4.")
+            : Phrase::tr("Hold time between readings at most %1 apart (three times the usual "
+                         "interval, 2 h at most), over all hold time: %2 of %3 = %4.");
+    return rule.with(durationText(review.input.judging.gapLimit), spanWords(held.coveredMs),
+                     spanWords(held.holdMs), words.share(held.coveredMs / held.holdMs));
+}
+
+std::string excursionWords(const ExplainWords& words, const Held& held,
+                           const std::vector<PlacedExcursion>& excursions)
+{
+    if (const std::string why = whyNothingHeld(held); !why.empty())
+        return why;
+    const auto above =
+        std::count_if(excursions.begin(), excursions.end(), [](const PlacedExcursion& placed) {
+            return placed.excursion->side == Side::above;
+        });
+    const std::string count = std::to_string(excursions.size());
+    const std::string text =
+        excursions.empty()
+            ? Phrase::tr("Unbroken stretches of seen hold time beyond one edge of the band: %1.")
+                  .with(count)
+            : Phrase::tr("Unbroken stretches of seen hold time beyond one edge of the band: %1 (%2 "
+                         "above, %3 below).")
+                  .with(count, std::to_string(above),
+                        std::to_string(excursions.size() - static_cast<std::size_t>(above)));
+    const Milliseconds grace = words.review().input.judging.grace;
+    if (grace > Milliseconds{0})
+        return text + " " +
+               Phrase::tr("Those shorter than the grace of %1 do not count for the verdict.")
+                   .with(durationText(grace));
+    return text + " " + Phrase::tr("Each counts, however short.").text();
+}
+
+std::string worstWords(const ExplainWords& words, const Held& held,
+                       const std::vector<PlacedExcursion>& excursions)
+{
+    if (const std::string why = whyNothingHeld(held); !why.empty())
+        return why;
+    const auto worst = std::max_element(excursions.begin(), excursions.end(),
+                                        [](const PlacedExcursion& a, const PlacedExcursion& b) {
+                                            return a.excursion->peak < b.excursion->peak;
+                                        });
+    if (worst == excursions.end())
+        return Phrase::tr("The furthest past an edge of the band: the beer was never seen outside "
+                          "it while it was held.");
+    const Phrase phrase =
+        worst->excursion->side == Side::above
+            ? Phrase::tr("The furthest past an edge of the band: %1 above in %2, between %3 and "
+                         "%4.")
+            : Phrase::tr("The furthest past an edge of the band: %1 below in %2, between %3 and "
+                         "%4.");
+    const Span span = worst->span();
+    return phrase.with(words.difference(worst->excursion->peak), worst->stage->label,
+                       words.time(span.start), words.time(span.end));
+}
+
+namespace {
+
+std::string heldTime(const Held& held)
+{
+    return spanWords(held.deviation->weightMs());
+}
+
+std::string whyNoDeviation(const Held& held)
+{
+    if (const std::string why = whyNothingHeld(held); !why.empty())
+        return why;
+    return held.deviation->empty() ? Phrase::tr("Nothing of the hold time was seen.").text()
+                                   : std::string();
+}
+
+} // namespace
+
+std::string meanWords(const ExplainWords& words, const Held& held)
+{
+    if (const std::string why = whyNoDeviation(held); !why.empty())
+        return why;
+    return Phrase::tr("Beer minus target, averaged over the %1 that were held and seen, each "
+                      "moment counting alike: %2.")
+        .with(heldTime(held), words.deviation(held.deviation->mean()));
+}
+
+std::string spreadWords(const ExplainWords& words, const Held& held)
+{
+    if (const std::string why = whyNoDeviation(held); !why.empty())
+        return why;
+    return Phrase::tr("How far beer minus target strays from its own mean of %1 (standard "
+                      "deviation) over the %2 that were held and seen, each moment counting "
+                      "alike: %3.")
+        .with(words.deviation(held.deviation->mean()), heldTime(held),
+              words.difference(held.deviation->standardDeviation()));
+}
+
+std::string rmsWords(const ExplainWords& words, const Held& held)
+{
+    if (const std::string why = whyNoDeviation(held); !why.empty())
+        return why;
+    return Phrase::tr("Root of the mean square of beer minus target over the %1 that were held and "
+                      "seen, each moment counting alike: √(mean² + spread²), with a mean of %2 and "
+                      "a spread of %3, = %4.")
+        .with(heldTime(held), words.deviation(held.deviation->mean()),
+              words.difference(held.deviation->standardDeviation()),
+              words.difference(held.deviation->rootMeanSquare()));
+}
+
+std::string meanAbsoluteWords(const ExplainWords& words, const Held& held)
+{
+    if (const std::string why = whyNoDeviation(held); !why.empty())
+        return why;
+    return Phrase::tr("The distance from the target, above or below alike, averaged over the %1 "
+                      "that were held and seen, each moment counting alike: %2.")
+        .with(heldTime(held), words.difference(held.deviation->meanAbsolute()));
+}
+
+} // namespace holdband::review

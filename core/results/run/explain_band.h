@@ -1,0 +1,43 @@
+// Explanations that a stage and the whole run share: time inside and outside, coverage, the
+// deviation. Not for use outside core/results.
+#pragma once
+
+#include "core/results/run/explain_words.h"
+
+#include <vector>
+
+namespace holdband::review {
+
+/// Hold time of a stage or of the run, in ms, and the deviation over what of it was seen.
+struct Held {
+    double holdMs = 0.0;
+    double coveredMs = 0.0;
+    double insideMs = 0.0;
+    double aboveMs = 0.0;
+    double belowMs = 0.0;
+    const analysis::TimeMoments* deviation = nullptr;
+};
+
+struct PlacedExcursion {
+    const analysis::PlacedStage* stage = nullptr;
+    const analysis::Excursion* excursion = nullptr;
+
+    Span span() const;
+};
+
+std::string insideWords(const ExplainWords& words, const Held& held);
+std::string outsideWords(const Held& held);
+std::string coverageWords(const ExplainWords& words, const Held& held);
+std::string excursionWords(const ExplainWords& words, const Held& held,
+                           const std::vector<PlacedExcursion>& excursions);
+std::string worstWords(const ExplainWords& words, const Held& held,
+                       const std::vector<PlacedExcursion>& excursions);
+std::string meanWords(const ExplainWords& words, const Held& held);
+std::string spreadWords(const ExplainWords& words, const Held& held);
+std::string rmsWords(const ExplainWords& words, const Held& held);
+std::string meanAbsoluteWords(const ExplainWords& words, const Held& held);
+
+/// Why there is no figure over the hold time; empty where some of it was seen.
+std::string whyNothingHeld(const Held& held);
+
+} // namespace holdband::review

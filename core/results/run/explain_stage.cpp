@@ -1,0 +1,240 @@
+// Explanations of one stage and of one excursion.
+#include "core/results/run/causes.h"
+#include "core/results/run/explain.h"
+#include "core/results/run/explain_band.h"
+#include "core/text/durations.h"
+#include "core/text/phrase.h"
+
+#include <cmath>
+
+namespace holdband::review {
+
+using analysis::BandJudgement;
+using analysis::PlacedStage;
+using analysis::SettlingFigures;
+using analysis::StageStatistics;
+using analysis::StageTrack;
+
+namespace {
+
+class StageExplainer {
+public:
+    StageExplainer(const ExplainWords& words, std::size_t stage)
+        : m_words(words), m_stage(words.review().figures.judged.stages.at(stage)),
+          m_track(words.review().figures.judged.tracks.at(stage)),
+          m_judged(words.review().figures.judged.asPlanned.stages.at(stage)),
+          m_statistics(words.review().figures.judged.statistics.at(stage)), m_index(stage)
+    {
+    }
+
+    std::string say(StageFigure figure) const
+    {
+        switch (figure) {
+        case StageFigure::settledIn:
+            return settledIn();
+        case StageFigure::settlingRate:
+            return settlingRate();
+        case StageFigure::overshoot:
+            return overshoot();
+        case StageFigure::quantiles:
+            return quantiles();
+        case StageFigure::range:
+            return range();
+        case StageFigure::energy:
+        case StageFigure::meanPower:
+            return energy(figure);
+        default:
+            return ofBand(figure);
+        }
+    }
+
+private:
+    Held held() const
+    {
+        return {m_judged.holdMs,  m_judged.coveredMs, m_judged.insideMs,
+                m_judged.aboveMs, m_judged.belowMs,   &m_statistics.deviation};
+    }
+
+    std::vector<PlacedExcursion> excursions() const
+    {
+        std::vector<PlacedExcursion> placed;
+        for (const analysis::Excursion& excursion : m_judged.excursions)
+            placed.push_back({&m_stage, &excursion});
+        return placed;
+    }
+
+    std::string ofBand(StageFigure figure) const
+    {
+        switch (figure) {
+        case StageFigure::coverage:
+            return coverageWords(m_words, held());
+        case StageFigure::insideShare:
+            return insideWords(m_words, held());
+        case StageFigure::outsideTime:
+            return outsideWords(held());
+        case StageFigure::excursions:
+            return excursionWords(m_words, held(), excursions());
+        case StageFigure::worst:
+            return worstWords(m_words, held(), excursions());
+        case StageFigure::meanDeviation:
+            return meanWords(m_words, held());
+        case StageFigure::spread:
+            return spreadWords(m_words, held());
+        case StageFigure::rmsDeviation:
+            return rmsWords(m_words, held());
+        default:
+            return meanAbsoluteWords(m_words, held());
+        }
+    }
+
+    /// Why the stage has no settling figures; empty where it settled and arrived.
+    std::string whyNotSettled() const
+    {
+        if (m_track.deviation.empty())
+            return Phrase::tr("Nothing of %1 was seen, so neither was an arrival.")
+                .with(m_stage.label);
+        if (m_judged.missed)
+            return Phrase::tr("The beer was never seen in the band of %1: its target was missed.")
+                .with(m_stage.label);
+        if (!m_stage.jumps)
+            return Phrase::tr("Nothing to settle: the target did not jump when %1 began.")
+                .with(m_stage.label);
+        if (!m_judged.settles)
+            return Phrase::tr("Nothing to settle: the beer was in the band when %1 began to be "
+                              "seen.")
+                .with(m_stage.label);
+        if (!m_judged.arrival)
+            return Phrase::tr("The beer is still on its way into the band of %1, %2 so far.")
+                .with(m_stage.label, spanWords(m_judged.settlingMs));
+        return {};
+    }
+
+    std::string settledIn() const
+    {
+        if (const std::string why = whyNotSettled(); !why.empty())
+            return why;
+        const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
+        const std::string text =
+            Phrase::tr("From the stage's start, %1, until the beer first came into the band: %2 on "
+                       "the clock.")
+                .with(m_words.time(m_stage.span.start), spanWords(*figures.clockMs)) +
+            " ";
+        if (*figures.clockMs > m_judged.holdFromMs)
+            return text + Phrase::tr("Only %1 are allowed for settling; what followed is judged.")
+                              .with(durationText(m_stage.settleAllowed));
+        return text + Phrase::tr("%1 of it were seen and are not judged; what was not seen counts "
+                                 "as hold time.")
+                          .with(spanWords(m_judged.settlingMs));
+    }
+
+    std::string settlingRate() const
+    {
+        if (const std::string why = whyNotSettled(); !why.empty())
+            return why;
+        const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
+        if (!figures.ratePerMs)
+            return Phrase::tr("The beer was in the band as soon as it was seen: there is no rate.");
+        const double first = m_track.deviation.value.front();
+        const double length = m_judged.arrival->ms - m_track.deviation.ms.front();
+        return Phrase::tr("How fast the beer came to the band: from %1 to %2 off the target in %3 "
+                          "= %4 an hour.")
+            .with(m_words.deviation(first), m_words.deviation(m_judged.arrival->deviation),
+                  spanWords(length), m_words.difference(*figures.ratePerMs * msPerHour));
+    }
+
+    std::string overshoot() const
+    {
+        if (const std::string why = whyNotSettled(); !why.empty())
+            return why;
+        const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
+        return Phrase::tr("How far the beer went past the target in the direction in which it "
+                          "came, until it turned back over it or the stage ended: %1.")
+            .with(m_words.difference(figures.overshoot.value_or(0.0)));
+    }
+
+    std::string quantiles() const
+    {
+        if (!m_statistics.quantiles)
+            return whyNothingHeld(held());
+        const auto& [low, middle, high] = *m_statistics.quantiles;
+        return Phrase::tr("Of the %1 that were held and seen, the beer was at or below %2 off the "
+                          "target for 5 %, %3 for half and %4 for 95 %.")
+            .with(spanWords(m_statistics.deviation.weightMs()), m_words.deviation(low),
+                  m_words.deviation(middle), m_words.deviation(high));
+    }
+
+    std::string range() const
+    {
+        if (!m_statistics.minimum || !m_statistics.maximum)
+            return whyNothingHeld(held());
+        return Phrase::tr("The coldest and the warmest that the beer was while held and seen, with "
+                          "straight lines between the readings: %1 and %2.")
+            .with(m_words.temperature(Temperature::celsius(*m_statistics.minimum)),
+                  m_words.temperature(Temperature::celsius(*m_statistics.maximum)));
+    }
+
+    std::string energy(StageFigure figure) const
+    {
+        const auto& stages = m_words.review().figures.energy.stages;
+        if (m_index >= stages.size())
+            return Phrase::tr("The stage has no energy of its own.");
+        const analysis::SpanEnergy& stage = stages[m_index];
+        return figure == StageFigure::energy ? meteredWords(m_words, stage.energy, stage.span)
+                                             : powerWords(m_words, stage.energy);
+    }
+
+    const ExplainWords& m_words;
+    const PlacedStage& m_stage;
+    const StageTrack& m_track;
+    const BandJudgement& m_judged;
+    const StageStatistics& m_statistics;
+    std::size_t m_index;
+};
+
+Phrase endWords(analysis::Cut cut)
+{
+    switch (cut) {
+    case analysis::Cut::cameBack:
+        return Phrase::tr("It ended when the beer came back.");
+    case analysis::Cut::gap:
+        return Phrase::tr("A gap in the readings cut it: how it went on was not seen.");
+    case analysis::Cut::stageEnd:
+        break;
+    }
+    return Phrase::tr("The stage's end cut it.");
+}
+
+} // namespace
+
+std::string explainStage(const RunReview& review, std::size_t stage, StageFigure figure,
+                         char decimalSign)
+{
+    const ExplainWords words(review, decimalSign);
+    return StageExplainer(words, stage).say(figure);
+}
+
+std::string explainExcursion(const RunReview& review, std::size_t stage, std::size_t excursion,
+                             char decimalSign)
+{
+    const ExplainWords words(review, decimalSign);
+    const analysis::JudgedBatch& judged = review.figures.judged;
+    const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
+    const Span span = PlacedExcursion{&judged.stages.at(stage), &which}.span();
+    const Phrase phrase =
+        which.side == analysis::Side::above
+            ? Phrase::tr("Above the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
+                         "beyond it in all.")
+            : Phrase::tr("Below the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
+                         "beyond it in all.");
+    const std::string cause = causeText(causeOf(review, stage, excursion));
+    std::string text =
+        phrase.with(judged.stages[stage].label, words.time(span.start), words.time(span.end),
+                    spanWords(which.lengthMs()), words.difference(which.peak),
+                    words.degreeHours(which.areaMs / msPerHour)) +
+        " " + endWords(which.cut).text();
+    if (!cause.empty())
+        text += " " + Phrase::tr("Cause given: %1.").with(cause);
+    return text;
+}
+
+} // namespace holdband::review

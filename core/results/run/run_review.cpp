@@ -1,0 +1,227 @@
+#include "core/results/run/run_review.h"
+
+#include "core/keep.h"
+#include "core/results/run/causes.h"
+#include "core/results/run/cautions.h"
+#include "core/results/snapshot.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/journal.h"
+#include "core/text/near.h"
+#include "core/text/phrase.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace holdband::review {
+
+namespace {
+
+using analysis::EnergyFigure;
+using analysis::MeterCurve;
+using analysis::RunInput;
+
+struct CurveInstants {
+    std::set<Instant> all;
+    std::set<Instant> read;
+    std::set<Instant> afterReset;
+};
+
+CurveInstants curveInstants(const RunInput& input)
+{
+    CurveInstants instants;
+    for (const analysis::EnergySource& source : input.setup.sources()) {
+        const auto* curve = std::get_if<MeterCurve>(&source.curve);
+        for (std::size_t i = 0; curve && i < curve->size(); ++i) {
+            const Instant at = curve->at(i);
+            if (at < input.span.start || at > input.span.end)
+                continue;
+            instants.read.insert(at);
+            if (i > 0 && curve->pairBefore(i) == MeterCurve::Pair::reset)
+                instants.afterReset.insert(at);
+        }
+    }
+    instants.all = instants.read;
+    instants.all.insert(input.span.start);
+    instants.all.insert(input.span.end);
+    return instants;
+}
+
+/// The batch's cumulative energy: each point is the energy from pitching until then, so its bounds
+/// are those of that span.
+std::vector<EnergyPoint> energyCurveOf(const RunInput& input, const analysis::RunEnergy& energy)
+{
+    std::vector<EnergyPoint> points;
+    if (!energy.whole.any())
+        return points;
+    const CurveInstants instants = curveInstants(input);
+    const auto& metered = energy.whole.metered;
+    std::set<Instant> all = instants.all;
+    for (const Span& span : metered) {
+        all.insert(span.start);
+        all.insert(span.end);
+    }
+    for (const Instant at : all) {
+        const auto holds = std::find_if(metered.begin(), metered.end(), [&](const Span& span) {
+            return at >= span.start && at <= span.end;
+        });
+        if (holds == metered.end())
+            continue;
+        const EnergyFigure until = shareOver(input.setup, energy.shares, {input.span.start, at});
+        EnergyPoint point{at, until.kwh, std::nullopt, std::nullopt};
+        if (until.lowKnown())
+            point.low = until.low;
+        if (until.highKnown())
+            point.high = until.high;
+        point.read = instants.read.contains(at);
+        point.afterReset = instants.afterReset.contains(at);
+        point.afterHole = at == holds->start && holds != metered.begin();
+        points.push_back(point);
+    }
+    return points;
+}
+
+/// Of an open batch whose meter was read on and on while nothing was read of its beer.
+std::string forgottenFinding(const RunInput& input)
+{
+    const auto metered = analysis::readSpan(input.setup);
+    if (input.batch.ended || !input.judgedTo || !metered || metered->end <= input.span.end)
+        return {};
+    return Phrase::tr("This batch is still open, but its beer was not read for more than 48 h: "
+                      "meter readings after that are not counted for it. End the batch, or import "
+                      "its log.");
+}
+
+std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFigures& figures)
+{
+    std::vector<std::string> findings;
+    if (std::string forgotten = forgottenFinding(input); !forgotten.empty())
+        findings.push_back(std::move(forgotten));
+    for (const analysis::EnergySource& source : input.setup.sources()) {
+        const auto* curve = std::get_if<MeterCurve>(&source.curve);
+        const std::size_t pairs = curve ? curve->pairsAboveRatedPower() : 0;
+        if (pairs > 0)
+            findings.push_back(
+                Phrase::counted("The meter %1 counted more than the setup's rated power allows "
+                                "between %n pairs of readings: the rated power was ignored there.",
+                                "The meter %1 counted more than the setup's rated power allows "
+                                "between %n pair of readings: the rated power was ignored there.",
+                                pairs)
+                    .with(source.name));
+    }
+    if (!figures.energy.whole.any() && !input.setup.sources().empty())
+        findings.push_back(Phrase::tr("No meter of this setup was read twice during the batch, so "
+                                      "nothing was metered."));
+    const bool restarted = !curveInstants(input).afterReset.empty();
+    if (restarted && figures.energy.whole.any() && !figures.energy.whole.highKnown())
+        findings.push_back(Phrase::tr("The register restarted at 0 during the batch and no rated "
+                                      "power is known: what it used has no upper bound."));
+    return findings;
+}
+
+Done addSides(const store::LogbookFile& logbook, const Snapshot& snapshot, RunReview& review)
+{
+    for (const Sensor& sensor : snapshot.sensors) {
+        const bool wanted = sensor.reads == Reads::chamber || sensor.reads == Reads::coolant;
+        if (!wanted || sensor.setup != review.batch().setup)
+            continue;
+        auto series =
+            judgedSeries(logbook, snapshot, sensor, review.input.span, review.batch().gapLimit);
+        HOLDBAND_TRY(series);
+        if (!series->series.empty())
+            review.sides.push_back(
+                {sensor.name, sensor.reads, std::move(series->series), series->gapLimit});
+    }
+    return {};
+}
+
+Done addJournal(const store::LogbookFile& logbook, RunReview& review)
+{
+    auto journal = store::readJournal(logbook);
+    HOLDBAND_TRY(journal);
+    for (JournalNote& note : *journal) {
+        if (note.batch == review.batch().name)
+            review.journal.push_back(std::move(note));
+    }
+    return {};
+}
+
+Done addCauses(const store::LogbookFile& logbook, RunReview& review)
+{
+    HOLDBAND_TRY(keep(store::readCauses(logbook, review.batch().name), review.causes));
+    for (std::string& stray : strayCauses(review))
+        review.findings.push_back(std::move(stray));
+    return {};
+}
+
+void addSentence(std::string& text, const std::string& sentence)
+{
+    if (!sentence.empty())
+        text += (text.empty() ? "" : " ") + sentence;
+}
+
+Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
+{
+    std::vector<std::string> names;
+    for (const Batch& batch : snapshot.batches)
+        names.push_back(batch.name);
+    return {ProblemKind::data,
+            Phrase::tr("there is no batch \"%1\"").with(name),
+            {},
+            suggestion(name, names)};
+}
+
+} // namespace
+
+std::string timeInRun(const RunReview& review, Instant at)
+{
+    constexpr Hours mostOfAYear{300 * 24.0}; // beyond, a day and a month may stand for two years
+    const Span& span = review.input.span;
+    return span.end - span.start > mostOfAYear ? localText(at, review.zone)
+                                               : localShortText(at, review.zone);
+}
+
+std::optional<Gravity> latestGravity(const RunReview& review)
+{
+    if (review.batch().finalGravity)
+        return review.batch().finalGravity;
+    return review.figures.gravities.empty()
+               ? std::nullopt
+               : std::optional(review.figures.gravities.back().gravity);
+}
+
+Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& name,
+                            char decimalSign)
+{
+    auto steady = store::Transaction::beginReading(logbook.database());
+    HOLDBAND_TRY(steady);
+    auto snapshot = readSnapshot(logbook);
+    HOLDBAND_TRY(snapshot);
+    const Batch* batch = snapshot->batch(name);
+    if (!batch)
+        return failure(unknownBatch(*snapshot, name));
+    auto input = runInputFor(logbook, *snapshot, *batch);
+    HOLDBAND_TRY(input);
+    RunReview review;
+    review.settings = snapshot->settings;
+    review.zone = snapshot->zone;
+    review.setup = *snapshot->setup(batch->setup);
+    review.beerSensor = *snapshot->sensor(batch->beerSensor);
+    review.input = std::move(*input);
+    review.figures = analysis::analyseRun(review.input);
+    review.decimalSign = decimalSign;
+    review.words = verdictWords(review.input, review.figures,
+                                {review.settings.temperatureUnit(), decimalSign});
+    addSentence(review.words.detail, leftOutSentence(review.figures.leftOut, review.zone));
+    review.energyCurve = energyCurveOf(review.input, review.figures.energy);
+    review.dailyEnergy = dailyEnergyOf(review.figures.energy, review.zone);
+    review.findings = findingsOf(review.input, review.figures);
+    review.cautions = cautionsFor(review.setup);
+    HOLDBAND_TRY(addSides(logbook, *snapshot, review));
+    HOLDBAND_TRY(addJournal(logbook, review));
+    HOLDBAND_TRY(addCauses(logbook, review));
+    return review;
+}
+
+} // namespace holdband::review

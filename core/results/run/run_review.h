@@ -1,0 +1,69 @@
+// Everything there is to say about one batch, computed once: the command line, the window and the
+// report show this and compute nothing themselves.
+#pragma once
+
+#include "core/analysis/run.h"
+#include "core/model/equipment.h"
+#include "core/model/readings.h"
+#include "core/results/run/daily_energy.h"
+#include "core/results/run/verdict_words.h"
+#include "core/store/logbook_file.h"
+#include "core/store/records/causes.h"
+#include "core/text/zone.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace holdband::review {
+
+/// The batch's cumulative energy since pitching (or since the first register reading after it).
+struct EnergyPoint {
+    Instant at;
+    double kwh = 0.0;
+    std::optional<double> low; ///< absent where unbounded
+    std::optional<double> high;
+    bool read = false;       ///< a register reading stands here; else a stage's or batch's edge
+    bool afterReset = false; ///< the register restarted before this reading
+    bool afterHole = false;  ///< not metered between the point before and this one
+};
+
+/// A further sensor of the setup, for the chart only.
+struct SideSeries {
+    std::string sensor;
+    Reads reads = Reads::chamber;
+    analysis::Series series; ///< °C
+    Milliseconds gapLimit{0};
+};
+
+struct RunReview {
+    LogbookSettings settings;
+    char decimalSign = '.'; ///< that the words were written with
+    Zone zone;
+    Setup setup;
+    Sensor beerSensor;
+    analysis::RunInput input;
+    analysis::RunFigures figures;
+    VerdictWords words;
+    std::vector<EnergyPoint> energyCurve;
+    std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
+    std::vector<SideSeries> sides;          ///< chamber and coolant of the same setup
+    std::vector<JournalNote> journal;       ///< of the batch, in order of time
+    std::vector<store::KeptCause> causes;   ///< of excursions; causes.h says whose is which
+    std::vector<std::string> findings;      ///< what is odd in the evidence, a sentence each
+    std::vector<std::string> cautions;      ///< belonging to the kind of setup
+
+    const Batch& batch() const { return input.batch; }
+    bool open() const { return !input.batch.ended; }
+};
+
+/// "8 Mar 02:00"; in a run that lasts most of a year or longer, with the year.
+std::string timeInRun(const RunReview& review, Instant at);
+/// The one given when the batch ended, else the last one measured.
+std::optional<Gravity> latestGravity(const RunReview& review);
+
+/// Problem (data): no batch of that name (the message lists near ones).
+Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch,
+                            char decimalSign = '.');
+
+} // namespace holdband::review

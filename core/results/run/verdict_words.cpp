@@ -1,0 +1,439 @@
+#include "core/results/run/verdict_words.h"
+
+#include "core/text/durations.h"
+#include "core/text/near.h"
+#include "core/text/numbers.h"
+#include "core/text/phrase.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+
+#include <cmath>
+
+namespace holdband::review {
+
+using analysis::BandTotals;
+using analysis::JudgedBatch;
+using analysis::RunFigures;
+using analysis::RunInput;
+using analysis::Verdict;
+
+namespace {
+
+std::string duration(double ms, const VerdictManner& manner)
+{
+    return durationText(Hours{ms / msPerHour}, manner.decimalSign);
+}
+
+/// "±3 °F" where all stages have one tolerance, else empty.
+std::string oneTolerance(const JudgedBatch& judged, const VerdictManner& manner)
+{
+    for (const analysis::PlacedStage& stage : judged.stages) {
+        const auto apart = stage.tolerance - judged.stages.front().tolerance;
+        if (std::abs(apart.kelvins()) > analysis::edgeSlack)
+            return {};
+    }
+    if (judged.stages.empty())
+        return {};
+    return "±" +
+           differenceText(judged.stages.front().tolerance, manner.unit, 2, manner.decimalSign);
+}
+
+std::string doubtText(const JudgedBy& by, const VerdictManner& manner)
+{
+    return "±" + differenceText(*by.rules.accuracy, manner.unit, 2, manner.decimalSign);
+}
+
+/// What there is must not round to nothing: "less than 0.01 °F".
+std::string worstText(double kelvins, const VerdictManner& manner)
+{
+    const auto worst = TemperatureDifference::kelvins(kelvins);
+    if (kelvins > 0.0 && valueIn(worst, manner.unit) < 0.005)
+        return Phrase::tr("less than %1")
+            .with(fixedText(0.01, 2, manner.decimalSign) + " " +
+                  std::string(unitText(manner.unit)));
+    return differenceText(worst, manner.unit, 2, manner.decimalSign);
+}
+
+std::string outsideShareText(double share, const VerdictManner& manner)
+{
+    return share > 0.0 && share < 0.0005
+               ? Phrase::tr("less than %1").with(fixedText(0.1, 1, manner.decimalSign) + " %")
+               : shareText(share, 1, manner.decimalSign);
+}
+
+/// Where a grace lets some of them pass.
+std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
+{
+    if (totals.counted == totals.excursions)
+        return {};
+    const Phrase phrase =
+        totals.counted == 2
+            ? Phrase::tr("; twice for the grace of %1 or longer, which counts")
+            : Phrase::counted("; %n times for the grace of %1 or longer, which counts",
+                              "; once for the grace of %1 or longer, which counts", totals.counted);
+    return phrase.with(durationText(by.rules.grace, manner.decimalSign));
+}
+
+std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
+{
+    const Phrase phrase =
+        totals.excursions == 2
+            ? Phrase::tr("left the band twice: %1 of %2 held (%3), worst %4 past the edge")
+            : Phrase::counted("left the band %n times: %1 of %2 held (%3), worst %4 past the edge",
+                              "left the band once: %1 of %2 held (%3), worst %4 past the edge",
+                              totals.excursions);
+    return phrase.with(duration(totals.outsideMs(), manner), duration(totals.coveredMs, manner),
+                       outsideShareText(totals.outsideMs() / totals.coveredMs, manner),
+                       worstText(totals.worstPeak, manner)) +
+           countedText(by, totals, manner);
+}
+
+/// `band` is empty where the stages have several tolerances.
+std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const std::string& band,
+                           const VerdictManner& manner)
+{
+    const std::string grace = durationText(by.rules.grace, manner.decimalSign);
+    if (band.empty())
+        return Phrase::counted(
+                   "stayed in the band: %n excursions were shorter than the grace of %1",
+                   "stayed in the band: %n excursion was shorter than the grace of %1",
+                   totals.excursions)
+            .with(grace);
+    return Phrase::counted(
+               "stayed in the band of %1: %n excursions were shorter than the grace of %2",
+               "stayed in the band of %1: %n excursion was shorter than the grace of %2",
+               totals.excursions)
+        .with(band, grace);
+}
+
+std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
+                           const VerdictManner& manner)
+{
+    const BandTotals& totals = judged.asPlanned.totals;
+    const std::string band = oneTolerance(judged, manner);
+    if (totals.excursions > 0)
+        return gracedHeadline(by, totals, band, manner);
+    const std::string held = duration(totals.coveredMs, manner);
+    if (band.empty())
+        return Phrase::tr("stayed in the band for all of the %1 held and seen").with(held);
+    return Phrase::tr("stayed in the band of %1 for all of the %2 held and seen").with(band, held);
+}
+
+std::string missedHeadline(const std::vector<std::string>& missed)
+{
+    if (missed.size() == 1)
+        return Phrase::tr("missed the target of %1: the beer never came into its band")
+            .with(missed.front());
+    return Phrase::tr("missed the targets of %1: the beer never came into their bands")
+        .with(listed(missed));
+}
+
+/// Rounded up to a minute: what is said to be enough must be enough. Coverage is compared to the
+/// half millisecond, so that much is no minute.
+std::string atLeast(double ms)
+{
+    const auto length = Milliseconds{static_cast<std::int64_t>(std::ceil(ms - 0.5))};
+    return hoursText(std::chrono::ceil<std::chrono::minutes>(length));
+}
+
+/// "; 14 h more of it would do", or, while the batch is open, how much more hold time without a
+/// gap.
+std::string whatWouldDo(const JudgedBy& by, const BandTotals& totals)
+{
+    const double needed = by.settings.coverageNeeded;
+    const double lacking = needed * totals.holdMs - totals.coveredMs;
+    if (!by.rules.open)
+        return Phrase::tr("; %1 more of it would do").with(atLeast(lacking));
+    if (needed >= 1.0)
+        return {};
+    return Phrase::tr("; %1 more held without a gap would do")
+        .with(atLeast(lacking / (1.0 - needed)));
+}
+
+std::string noReadingsHeadline(const JudgedBy& by, const BandTotals& totals)
+{
+    if (by.rules.open)
+        return Phrase::tr("not enough data: there are no beer readings in this batch yet; log or "
+                          "import some");
+    if (!(totals.holdMs > 0.0))
+        return Phrase::tr("not enough data: there are no beer readings in this batch");
+    return Phrase::tr("not enough data: there are no beer readings in this batch; %1 of its %2 "
+                      "must be seen")
+        .with(atLeast(by.settings.coverageNeeded * totals.holdMs),
+              hoursText(Milliseconds{std::llround(totals.holdMs)}));
+}
+
+std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
+{
+    if (!by.rules.open)
+        return Phrase::tr("not enough data: there is no hold time to judge");
+    const auto& stages = judged.asPlanned.stages;
+    if (!stages.empty() && stages.back().settles && !stages.back().arrival)
+        return Phrase::tr("not enough data: there is no hold time to judge yet; it begins when the "
+                          "beer comes into the band of %1")
+            .with(judged.stages.back().label);
+    return Phrase::tr("not enough data: there is no hold time to judge yet");
+}
+
+std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
+                              const VerdictManner& manner)
+{
+    const BandTotals& totals = judged.asPlanned.totals;
+    if (!by.anyReading)
+        return noReadingsHeadline(by, totals);
+    if (!(totals.holdMs > 0.0))
+        return noHoldHeadline(by, judged);
+    return Phrase::tr("not enough data: %1 of %2 to be held was seen, and %3 is needed")
+               .with(shareText(*totals.coverage(), 1, manner.decimalSign),
+                     duration(totals.holdMs, manner),
+                     shareText(by.settings.coverageNeeded, 0, manner.decimalSign)) +
+           whatWouldDo(by, totals);
+}
+
+std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+{
+    switch (judged.asPlanned.verdict) {
+    case Verdict::left:
+        return leftHeadline(by, judged.asPlanned.totals, manner);
+    case Verdict::stayed:
+        return stayedHeadline(by, judged, manner);
+    case Verdict::missed:
+        return missedHeadline(judged.asPlanned.missed);
+    case Verdict::notEnoughData:
+        break;
+    }
+    return tooLittleHeadline(by, judged, manner);
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+/// What a band wider by the doubt would have made of it.
+Phrase inWiderBand(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("in a band wider by that it would have stayed");
+    case Verdict::left:
+        return Phrase::tr("in a band wider by that, settling ends earlier, and after that the beer "
+                          "leaves the band");
+    case Verdict::missed:
+        return Phrase::tr("in a band wider by that it would have missed a target");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("in a band wider by that there would not be enough data");
+}
+
+Phrase inNarrowerBand(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("in a band narrower by that, settling lasts longer, and after that the "
+                          "beer stays in the band");
+    case Verdict::left:
+        return Phrase::tr("in a band narrower by that it would have left the band");
+    case Verdict::missed:
+        return Phrase::tr("in a band narrower by that it would have missed a target");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("in a band narrower by that there would not be enough data");
+}
+
+std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+{
+    const std::string doubt = doubtText(by, manner);
+    switch (judged.asPlanned.verdict) {
+    case Verdict::left:
+        return Phrase::tr("Sure: it also leaves the band widened by the sensor's %1.").with(doubt);
+    case Verdict::stayed:
+        return Phrase::tr("Sure: it also stays in the band narrowed by the sensor's %1.")
+            .with(doubt);
+    default:
+        return Phrase::tr("Sure: it also misses with the band widened by the sensor's %1.")
+            .with(doubt);
+    }
+}
+
+std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+{
+    const Verdict verdict = judged.asPlanned.verdict;
+    const Phrase why = judged.wider->verdict != verdict ? inWiderBand(judged.wider->verdict)
+                       : judged.tighter->verdict != verdict
+                           ? inNarrowerBand(judged.tighter->verdict)
+                           : Phrase::tr("the band is no wider than the doubt");
+    return Phrase::tr("Within the sensor's doubt of %1: %2.")
+        .with(doubtText(by, manner), why.text());
+}
+
+std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+{
+    if (judged.asPlanned.verdict == Verdict::notEnoughData)
+        return {};
+    if (!by.rules.accuracy)
+        return Phrase::tr("How sure is unknown: the beer sensor's accuracy is not on record.");
+    return *judged.sure ? sureText(by, judged, manner) : unsureText(by, judged, manner);
+}
+
+std::string coverageText(const BandTotals& totals, const VerdictManner& manner)
+{
+    const auto coverage = totals.coverage();
+    if (!coverage)
+        return {};
+    const std::string share = shareText(*coverage, 1, manner.decimalSign);
+    const double unseen = totals.holdMs - totals.coveredMs;
+    if (unseen >= 1.0)
+        return Phrase::tr("Covered %1 of the hold time (%2 not seen).")
+            .with(share, duration(unseen, manner));
+    return Phrase::tr("Covered %1 of the hold time.").with(share);
+}
+
+std::string settlingText(const JudgedBatch& judged, const VerdictManner& manner)
+{
+    std::string parts;
+    for (const analysis::BandJudgement& stage : judged.asPlanned.stages) {
+        if (stage.settlingMs <= 0.0)
+            continue;
+        parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs, manner);
+    }
+    return parts.empty() ? std::string() : Phrase::tr("Settling, %1, is not judged.").with(parts);
+}
+
+Phrase withThemPhrase(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("; with the %1 left out by hand it stayed in the band");
+    case Verdict::left:
+        return Phrase::tr("; with the %1 left out by hand it left the band");
+    case Verdict::missed:
+        return Phrase::tr("; with the %1 left out by hand it missed a target");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("; with the %1 left out by hand there is not enough data");
+}
+
+/// How much was left out by hand, and what the verdict would be with it.
+std::string leftOutClause(const JudgedBy& by, const VerdictManner& manner)
+{
+    if (!by.leftOut)
+        return {};
+    const std::string amount =
+        by.leftOut->ms > 0.0
+            ? duration(by.leftOut->ms, manner)
+            : Phrase::counted("%n readings", "%n reading", by.leftOut->readings).text();
+    if (by.leftOut->changesVerdict)
+        return withThemPhrase(by.leftOut->verdictWithThem).with(amount);
+    return Phrase::tr("; %1 left out by hand").with(amount);
+}
+
+std::string alsoMissed(const JudgedBatch& judged)
+{
+    if (judged.asPlanned.verdict == Verdict::missed || judged.asPlanned.missed.empty())
+        return {};
+    return Phrase::tr("It also missed %1.").with(listed(judged.asPlanned.missed));
+}
+
+} // namespace
+
+VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
+                          const VerdictManner& manner)
+{
+    VerdictWords words;
+    const std::string headline = headlineFor(by, judged, manner) + leftOutClause(by, manner);
+    words.headline =
+        by.rules.open ? Phrase::tr("So far: %1").with(headline) : capitalised(headline);
+    for (const std::string& sentence :
+         {certainty(by, judged, manner), coverageText(judged.asPlanned.totals, manner),
+          settlingText(judged, manner), alsoMissed(judged)}) {
+        if (!sentence.empty())
+            words.detail += (words.detail.empty() ? "" : " ") + sentence;
+    }
+    return words;
+}
+
+VerdictWords verdictWords(const RunInput& input, const RunFigures& figures,
+                          const VerdictManner& manner)
+{
+    return verdictWords(
+        figures.judged,
+        {input.judging, input.settings, !input.judging.beer.empty(), figures.leftOut}, manner);
+}
+
+std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,
+                            const Zone& zone)
+{
+    constexpr std::size_t mostNamed = 3;
+    if (!leftOut)
+        return {};
+    std::vector<std::string> parts;
+    for (const analysis::LeftOut& each : leftOut->stretches) {
+        if (parts.size() == mostNamed)
+            break;
+        const std::string when = each.span.empty()
+                                     ? localShortText(each.span.start, zone)
+                                     : Phrase::tr("%1 to %2", "from one time to another")
+                                           .with(localShortText(each.span.start, zone),
+                                                 localShortText(each.span.end, zone));
+        parts.push_back(each.why.empty() ? when : when + " (" + each.why + ")");
+    }
+    if (leftOut->stretches.size() > mostNamed)
+        parts.push_back(Phrase::counted("%n more stretches", "%n more stretch",
+                                        leftOut->stretches.size() - mostNamed));
+    return Phrase::tr("Left out by hand: %1.").with(listed(parts));
+}
+
+std::string_view verdictName(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return "stayed";
+    case Verdict::left:
+        return "left";
+    case Verdict::missed:
+        return "missed";
+    case Verdict::notEnoughData:
+        break;
+    }
+    return "not enough data";
+}
+
+std::string verdictWord(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::stayed:
+        return Phrase::tr("stayed");
+    case Verdict::left:
+        return Phrase::tr("left", "the band");
+    case Verdict::missed:
+        return Phrase::tr("missed");
+    case Verdict::notEnoughData:
+        break;
+    }
+    return Phrase::tr("not enough data");
+}
+
+std::string verdictMark(const RunFigures& figures, bool open)
+{
+    const analysis::Judging& judging = figures.judged.asPlanned;
+    if (judging.verdict == Verdict::left)
+        return std::to_string(judging.totals.excursions);
+    if (open)
+        return "…";
+    switch (judging.verdict) {
+    case Verdict::stayed:
+        return "✓";
+    case Verdict::missed:
+        return "↛";
+    default:
+        return "?";
+    }
+}
+
+} // namespace holdband::review

@@ -1,0 +1,396 @@
+#include "core/results/snapshot.h"
+
+#include "core/analysis/calibration.h"
+#include "core/analysis/gravity.h"
+#include "core/keep.h"
+#include "core/model/meter_service.h"
+#include "core/model/plan_in_force.h"
+#include "core/results/cache_basis.h"
+#include "core/results/prices.h"
+#include "core/store/readings/hand_readings.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
+#include "core/text/phrase.h"
+#include "core/text/times.h"
+
+#include <algorithm>
+
+namespace holdband::review {
+
+namespace {
+
+template <typename Value>
+const Value* named(const std::vector<Value>& values, const std::string& name)
+{
+    const auto found = std::find_if(values.begin(), values.end(),
+                                    [&](const Value& value) { return value.name == name; });
+    return found == values.end() ? nullptr : &*found;
+}
+
+/// Pitching, where it has no reading since.
+Result<Instant> beerKnownTo(const store::LogbookFile& logbook, const Batch& batch)
+{
+    const std::string& sensor =
+        batch.beerUses.empty() ? batch.beerSensor : batch.beerUses.back().sensor;
+    auto last = store::lastReadingAt(logbook, sensor);
+    HOLDBAND_TRY(last);
+    return std::max(batch.pitched, last->value_or(batch.pitched));
+}
+
+/// The last reading of a meter while it counted for the setup.
+std::optional<Instant> meteredTo(const Snapshot& snapshot, const std::string& setup)
+{
+    std::optional<Instant> last;
+    for (const auto& [name, readings] : snapshot.meterReadings) {
+        const Meter* meter = named(snapshot.meters, name);
+        const auto counted =
+            std::find_if(readings.rbegin(), readings.rend(), [&](const store::KeptReading& kept) {
+                return setupAt(*meter, kept.inForce.at) == setup;
+            });
+        if (counted != readings.rend())
+            last = std::max(last.value_or(counted->inForce.at), counted->inForce.at);
+    }
+    return last;
+}
+
+/// An open batch's energy goes on to the setup's last round, but a batch that somebody forgot to
+/// end takes no share of later ones.
+Instant energyEnd(Instant beerKnownTo, std::optional<Instant> meteredTo)
+{
+    return std::max(beerKnownTo,
+                    std::min(meteredTo.value_or(beerKnownTo), beerKnownTo + openBatchMetered));
+}
+
+Done addSpan(const store::LogbookFile& logbook, const Batch& batch, Snapshot& into)
+{
+    Span& span = into.batchSpans[batch.name];
+    span = {batch.pitched, batch.ended.value_or(batch.pitched)};
+    if (batch.ended)
+        return {};
+    auto known = beerKnownTo(logbook, batch);
+    HOLDBAND_TRY(known);
+    into.beerKnownTo[batch.name] = *known;
+    span.end = energyEnd(*known, meteredTo(into, batch.setup));
+    return {};
+}
+
+analysis::MeterRegister registerOf(const Meter& meter,
+                                   const std::vector<store::KeptReading>& readings)
+{
+    analysis::MeterRegister result;
+    for (const store::KeptReading& kept : readings)
+        result.readings.push_back(kept.inForce);
+    result.resolution = meter.resolution;
+    result.rollsOverAt = meter.rollsOverAt;
+    return result;
+}
+
+std::vector<analysis::EnergySource> meterSources(const Snapshot& snapshot, const Setup& setup)
+{
+    std::vector<analysis::EnergySource> sources;
+    for (const Meter& meter : snapshot.meters) {
+        for (const MeterService& service : servicesOf(meter)) {
+            if (service.setup != setup.name)
+                continue;
+            const analysis::MeterRegister readings =
+                registerOf(meter, snapshot.meterReadings.at(meter.name));
+            sources.push_back({meter.name, analysis::MeterCurve(readings, setup.ratedPower),
+                               service.from, service.to, meter.accuracy});
+        }
+    }
+    return sources;
+}
+
+/// Power logs stand in where the setup has no meter.
+Result<std::vector<analysis::EnergySource>> powerSources(const store::LogbookFile& logbook,
+                                                         const Snapshot& snapshot,
+                                                         const Setup& setup, Span span)
+{
+    std::vector<analysis::EnergySource> sources;
+    for (const Sensor& sensor : snapshot.sensors) {
+        if (sensor.reads != Reads::power || sensor.setup != setup.name)
+            continue;
+        auto watts = judgedSeries(logbook, snapshot, sensor, span, std::nullopt);
+        HOLDBAND_TRY(watts);
+        sources.push_back({sensor.name,
+                           analysis::PowerCurve(std::move(watts->series), watts->gapLimit),
+                           std::nullopt, std::nullopt, std::nullopt});
+    }
+    return sources;
+}
+
+void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput& input)
+{
+    for (const Batch& other : snapshot.batches) {
+        if (other.setup != batch.setup)
+            continue;
+        if (other.name == batch.name)
+            input.self = input.tenants.size();
+        input.tenants.push_back({snapshot.batchSpans.at(other.name), 1.0, other.name});
+    }
+}
+
+Gravity gravityFrom(const HandReading& reading)
+{
+    return reading.unit == ReadingUnit::degreePlato
+               ? analysis::gravityOfPlato(std::clamp(reading.value, 0.0, 40.0))
+               : Gravity::specific(reading.value);
+}
+
+enum class LeftOutReadings { without, with };
+
+/// A sensor's readings with its offsets.
+Result<analysis::Series> calibratedSeries(const store::LogbookFile& logbook,
+                                          const Snapshot& snapshot, const Sensor& sensor, Span span,
+                                          LeftOutReadings leftOut)
+{
+    auto read = store::readSeries(logbook, sensor.name, span);
+    HOLDBAND_TRY(read);
+    if (sensor.reads != Reads::power && sensor.reads != Reads::gravity)
+        analysis::applyOffsets(*read, sensor.offsets);
+    if (leftOut == LeftOutReadings::without)
+        analysis::applyExclusions(*read, exclusionsOf(snapshot, sensor.name));
+    return read;
+}
+
+/// The stretches of the batch in which one sensor each read its beer.
+std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span span)
+{
+    std::vector<std::pair<std::string, Span>> spans{{batch.beerSensor, span}};
+    for (const BeerUse& use : batch.beerUses) {
+        if (use.sensor == spans.back().first)
+            continue; // moved to another vessel with its sensor
+        spans.back().second.end = std::min(use.from, span.end);
+        spans.push_back({use.sensor, {use.from, span.end}});
+    }
+    std::erase_if(spans, [](const auto& each) { return each.second.empty(); });
+    return spans;
+}
+
+/// Appends the readings of the next sensor; from one to the other nothing is bridged.
+void append(analysis::Series& series, const analysis::Series& next)
+{
+    const std::size_t before = series.size();
+    if (before > 0 && !next.empty())
+        series.breaks.push_back(before);
+    series.at.insert(series.at.end(), next.at.begin(), next.at.end());
+    series.value.insert(series.value.end(), next.value.begin(), next.value.end());
+    for (const std::size_t i : next.breaks) {
+        if (i > 0)
+            series.breaks.push_back(before + i);
+    }
+}
+
+/// Takes out what lies before `from` or, of another sensor's time, at or after `to`.
+analysis::Series inside(const analysis::Series& series, std::optional<Instant> from,
+                        std::optional<Instant> to)
+{
+    analysis::Series kept;
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        if ((from && series.at[i] < *from) || (to && series.at[i] >= *to))
+            continue;
+        if (std::binary_search(series.breaks.begin(), series.breaks.end(), i) && !kept.empty())
+            kept.breaks.push_back(kept.size());
+        kept.at.push_back(series.at[i]);
+        kept.value.push_back(series.value[i]);
+    }
+    return kept;
+}
+
+/// The series of all sensors that read the batch's beer, one after the other.
+Result<analysis::Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                    const Batch& batch, Span whole, LeftOutReadings leftOut)
+{
+    const auto spans = beerSpans(batch, whole);
+    analysis::Series beer;
+    for (std::size_t i = 0; i < spans.size(); ++i) {
+        const auto& [name, span] = spans[i];
+        const Sensor* sensor = snapshot.sensor(name);
+        if (!sensor)
+            return dataProblem(Phrase::tr("the beer sensor \"%1\" is not on record").with(name));
+        auto read = calibratedSeries(logbook, snapshot, *sensor, span, leftOut);
+        HOLDBAND_TRY(read);
+        if (spans.size() == 1) {
+            beer = std::move(*read);
+            break;
+        }
+        append(beer, inside(*read, i > 0 ? std::optional(span.start) : std::nullopt,
+                            i + 1 < spans.size() ? std::optional(span.end) : std::nullopt));
+    }
+    return beer;
+}
+
+/// The largest of the accuracies of the sensors that read the beer; unknown where that of one is.
+std::optional<TemperatureDifference> beerAccuracy(const Snapshot& snapshot, const Batch& batch,
+                                                  Span whole)
+{
+    std::optional<TemperatureDifference> largest;
+    for (const auto& [name, span] : beerSpans(batch, whole)) {
+        const auto accuracy = analysis::accuracyOver(*snapshot.sensor(name), span);
+        if (!accuracy)
+            return std::nullopt;
+        largest = std::max(largest.value_or(*accuracy), *accuracy);
+    }
+    return largest;
+}
+
+/// What was left out of the beer's readings while their sensor read this batch.
+std::vector<analysis::LeftOut> leftOutOf(const Snapshot& snapshot, const Batch& batch, Span whole)
+{
+    std::vector<analysis::LeftOut> all;
+    for (const auto& [name, span] : beerSpans(batch, whole)) {
+        for (const store::Exclusion& exclusion : snapshot.exclusions) {
+            const Span both = intersection(exclusion.span, span);
+            if (exclusion.sensor == name && both.start <= both.end)
+                all.push_back({both, exclusion.why});
+        }
+    }
+    return all;
+}
+
+Milliseconds gapLimitOf(const Batch& batch, const analysis::Series& beer, Span whole)
+{
+    return batch.gapLimit.value_or(analysis::defaultGapLimit(beer, whole));
+}
+
+Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+             analysis::RunInput& input)
+{
+    analysis::JudgingInput& judging = input.judging;
+    const auto series = [&](LeftOutReadings leftOut) {
+        return beerSeries(logbook, snapshot, batch, input.span, leftOut);
+    };
+    auto beer = series(LeftOutReadings::without);
+    HOLDBAND_TRY(beer);
+    judging.beer = std::move(*beer);
+    judging.accuracy = beerAccuracy(snapshot, batch, input.span);
+    judging.gapLimit = gapLimitOf(batch, judging.beer, input.span);
+    judging.grace = batch.grace;
+    judging.open = !batch.ended;
+    judging.leftOut = leftOutOf(snapshot, batch, input.span);
+    if (judging.leftOut.empty())
+        return {};
+    auto whole = series(LeftOutReadings::with);
+    HOLDBAND_TRY(whole);
+    judging.withLeftOut = std::move(*whole);
+    judging.gapLimitWithLeftOut = gapLimitOf(batch, judging.withLeftOut, input.span);
+    return {};
+}
+
+Done addAmbient(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+                analysis::RunInput& input)
+{
+    const Sensor* ambient = batch.ambientSensor ? snapshot.sensor(*batch.ambientSensor) : nullptr;
+    if (!ambient)
+        return {};
+    auto series = judgedSeries(logbook, snapshot, *ambient, input.span, batch.gapLimit);
+    HOLDBAND_TRY(series);
+    input.ambient = std::move(series->series);
+    input.ambientGap = series->gapLimit;
+    return {};
+}
+
+} // namespace
+
+const Setup* Snapshot::setup(const std::string& name) const
+{
+    return named(setups, name);
+}
+
+const Sensor* Snapshot::sensor(const std::string& name) const
+{
+    return named(sensors, name);
+}
+
+const Batch* Snapshot::batch(const std::string& name) const
+{
+    return named(batches, name);
+}
+
+Result<Snapshot> readSnapshot(const store::LogbookFile& logbook)
+{
+    Snapshot snapshot;
+    HOLDBAND_TRY(keep(store::readSettings(logbook), snapshot.settings));
+    HOLDBAND_TRY(keep(Zone::named(snapshot.settings.zone), snapshot.zone));
+    HOLDBAND_TRY(keep(store::readSetups(logbook), snapshot.setups));
+    HOLDBAND_TRY(keep(store::readSensors(logbook), snapshot.sensors));
+    HOLDBAND_TRY(keep(store::readMeters(logbook), snapshot.meters));
+    HOLDBAND_TRY(keep(store::readBatches(logbook), snapshot.batches));
+    HOLDBAND_TRY(keep(store::readExclusions(logbook), snapshot.exclusions));
+    for (const Meter& meter : snapshot.meters)
+        HOLDBAND_TRY(keep(store::readMeterReadings(logbook, meter.name),
+                          snapshot.meterReadings[meter.name]));
+    for (const Batch& batch : snapshot.batches)
+        HOLDBAND_TRY(addSpan(logbook, batch, snapshot));
+    return snapshot;
+}
+
+Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                  const Sensor& sensor, Span span,
+                                  const std::optional<Milliseconds>& ownGapLimit)
+{
+    auto read = calibratedSeries(logbook, snapshot, sensor, span, LeftOutReadings::without);
+    HOLDBAND_TRY(read);
+    JudgedSeries judged{std::move(*read), {}};
+    judged.gapLimit = ownGapLimit ? *ownGapLimit : analysis::defaultGapLimit(judged.series, span);
+    return judged;
+}
+
+Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
+                                           const Snapshot& snapshot, const Batch& batch)
+{
+    analysis::RunInput input;
+    input.batch = batch;
+    input.batch.schedule = scheduleInForce(batch);
+    input.span = snapshot.batchSpans.at(batch.name);
+    if (!batch.ended)
+        input.judgedTo = snapshot.beerKnownTo.at(batch.name);
+    HOLDBAND_TRY(addBeer(logbook, snapshot, batch, input));
+    return input;
+}
+
+Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFile& logbook,
+                                                          const Batch& batch)
+{
+    auto kept = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
+    HOLDBAND_TRY(kept);
+    std::vector<analysis::GravityReading> readings;
+    for (const store::KeptHandReading& reading : *kept)
+        readings.push_back(
+            {reading.inForce.at, gravityFrom(reading.inForce), reading.inForce.sample});
+    return readings;
+}
+
+Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
+                                            const Snapshot& snapshot, const Setup& setup, Span span)
+{
+    std::vector<analysis::EnergySource> sources = meterSources(snapshot, setup);
+    if (sources.empty()) {
+        auto power = powerSources(logbook, snapshot, setup, span);
+        HOLDBAND_TRY(power);
+        sources = std::move(*power);
+    }
+    return analysis::SetupEnergy(std::move(sources));
+}
+
+Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                       const Batch& batch)
+{
+    auto judging = judgingInputFor(logbook, snapshot, batch);
+    HOLDBAND_TRY(judging);
+    analysis::RunInput input = std::move(*judging);
+    HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
+    HOLDBAND_TRY(keep(gravitiesOf(logbook, batch), input.gravities));
+    addTenants(snapshot, batch, input);
+    if (const Setup* setup = snapshot.setup(batch.setup)) {
+        auto energy = setupEnergyOf(logbook, snapshot, *setup, input.span);
+        HOLDBAND_TRY(energy);
+        input.setup = std::move(*energy);
+    }
+    input.prices = pricesOver(snapshot.settings, snapshot.zone, input.span);
+    for (const LocalDay& day : snapshot.zone.localDays(input.span))
+        input.days.push_back({isoDate(day.date), day.span});
+    return input;
+}
+
+} // namespace holdband::review

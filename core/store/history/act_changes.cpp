@@ -1,0 +1,60 @@
+#include "core/store/history/act_changes.h"
+
+#include "core/digest.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
+
+#include <utility>
+
+namespace holdband::store {
+
+namespace {
+
+std::string digestOf(const Changeset& changes)
+{
+    return holdband::digestOf(std::string_view(changes.data(), changes.size()));
+}
+
+} // namespace
+
+Done keepChanges(const Database& database, ActId act, const Changeset& changes)
+{
+    auto statement =
+        database.prepare("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
+    HOLDBAND_TRY(statement);
+    const std::string digest = digestOf(changes);
+    statement->bind(1, act.value);
+    statement->bindBytes(2, changes);
+    statement->bind(3, std::string_view(digest));
+    return statement->run();
+}
+
+Result<Changeset> changesOf(const Database& database, ActId act)
+{
+    auto rows = query(
+        database, "SELECT changes, digest FROM act_changes WHERE act = ?",
+        [](const Statement& row) { return std::pair(row.bytes(0), row.text(1)); }, act.value);
+    HOLDBAND_TRY(rows);
+    if (rows->empty())
+        return Changeset();
+    auto& [changes, digest] = rows->front();
+    if (digestOf(changes) != digest)
+        return fileProblem(Phrase::tr("the record of what was changed is damaged"), database.path(),
+                           Phrase::tr("`holdband check` says what else is"));
+    return std::move(changes);
+}
+
+Result<std::vector<ActId>> damagedChanges(const Database& database)
+{
+    std::vector<ActId> damaged;
+    auto rows = query(database, "SELECT act, changes, digest FROM act_changes ORDER BY act",
+                      [&](const Statement& row) {
+                          if (digestOf(row.bytes(1)) != row.text(2))
+                              damaged.push_back({row.integer(0)});
+                          return true;
+                      });
+    HOLDBAND_TRY(rows);
+    return damaged;
+}
+
+} // namespace holdband::store

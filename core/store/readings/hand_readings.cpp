@@ -1,0 +1,145 @@
+#include "core/store/readings/hand_readings.h"
+
+#include "core/model/names.h"
+#include "core/store/readings/corrections.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
+
+namespace holdband::store {
+
+namespace {
+
+std::string columnOf(const HandOwner& owner)
+{
+    return owner.kind == HandOwner::Kind::sensor ? "sensor" : "batch";
+}
+
+Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
+{
+    return owner.kind == HandOwner::Kind::sensor ? idOf(database, "sensors", "sensor", owner.name)
+                                                 : idOf(database, "batches", "batch", owner.name);
+}
+
+KeptHandReading handReadingFrom(const Statement& row)
+{
+    KeptHandReading kept;
+    kept.id = {row.integer(0)};
+    HandReading& reading = kept.inForce;
+    reading.at = row.instant(1);
+    reading.value = row.real(2);
+    reading.unit = choiceNamed<ReadingUnit>(row.text(3)).value_or(ReadingUnit::celsius);
+    reading.decimals = static_cast<int>(row.integer(4));
+    reading.sample = quantityOf(row.optionalReal(5), asCelsius);
+    reading.note = row.text(6);
+    kept.leftOut = row.integer(7) != 0;
+    return kept;
+}
+
+struct HandCorrection {
+    std::int64_t reading;
+    double value;
+    int decimals;
+    Instant at;
+    std::string why;
+};
+
+void correctInForce(KeptHandReading& kept, const HandCorrection& correction)
+{
+    HandReading& now = kept.inForce;
+    kept.before.push_back({now.value, now.decimals, correction.at, correction.why});
+    now.value = correction.value;
+    now.decimals = correction.decimals;
+}
+
+/// `which`: a condition beside the owner's.
+Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const HandOwner& owner,
+                                              const std::string& which)
+{
+    const Database& database = logbook.database();
+    auto id = ownerId(database, owner);
+    HOLDBAND_TRY(id);
+    const std::string mine = columnOf(owner) + " = ?" + which;
+    auto readings =
+        query(database,
+              "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
+              "WHERE " +
+                  mine + " ORDER BY at, set_aside = 0, id",
+              handReadingFrom, *id);
+    HOLDBAND_TRY(readings);
+    auto corrections = query(
+        database,
+        "SELECT c.reading, c.value, c.decimals, c.at, c.why FROM hand_corrections c "
+        "JOIN hand_readings r ON r.id = c.reading WHERE r." +
+            mine + " ORDER BY c.id",
+        [](const Statement& row) {
+            return HandCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
+                                  row.instant(3), row.text(4)};
+        },
+        *id);
+    HOLDBAND_TRY(corrections);
+    applyCorrections(*readings, *corrections, correctInForce);
+    return readings;
+}
+
+} // namespace
+
+Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook,
+                                                      const HandOwner& owner)
+{
+    return readKept(logbook, owner, " AND set_aside = 0");
+}
+
+Result<std::vector<KeptHandReading>> readHandRecord(const LogbookFile& logbook,
+                                                    const HandOwner& owner)
+{
+    return readKept(logbook, owner, "");
+}
+
+Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,
+                                     const HandReading& reading)
+{
+    const Database& database = change.database();
+    auto id = ownerId(database, owner);
+    HOLDBAND_TRY(id);
+    auto standing = query(
+        database,
+        "SELECT 1 FROM hand_readings WHERE " + columnOf(owner) +
+            " = ? AND at = ? AND set_aside = 0",
+        [](const Statement&) { return true; }, *id, toMs(reading.at));
+    HOLDBAND_TRY(standing);
+    if (!standing->empty())
+        return dataProblem(
+            Phrase::tr("\"%1\" has a reading at that instant already").with(owner.name));
+    HOLDBAND_TRY(execute(
+        database,
+        "INSERT INTO hand_readings (" + columnOf(owner) +
+            ", at, value, unit, decimals, sample_c, note, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        *id, toMs(reading.at), reading.value, nameOf(reading.unit), reading.decimals,
+        reading.sample ? std::optional(reading.sample->celsius()) : std::nullopt,
+        std::string_view(reading.note), change.act().value));
+    return HandReadingId{database.lastRowId()};
+}
+
+Done setHandReadingNote(const Change& change, HandReadingId reading, const std::string& note)
+{
+    return execute(change.database(), "UPDATE hand_readings SET note = ? WHERE id = ?",
+                   std::string_view(note), reading.value);
+}
+
+Done correctHandReading(const Change& change, HandReadingId reading, double value, int decimals,
+                        Instant at, const std::string& why)
+{
+    return execute(change.database(),
+                   "INSERT INTO hand_corrections (reading, value, decimals, at, why, act) "
+                   "VALUES (?, ?, ?, ?, ?, ?)",
+                   reading.value, value, decimals, toMs(at), std::string_view(why),
+                   change.act().value);
+}
+
+Done setHandReadingAside(const Change& change, HandReadingId reading)
+{
+    return execute(change.database(), "UPDATE hand_readings SET set_aside = 1 WHERE id = ?",
+                   reading.value);
+}
+
+} // namespace holdband::store

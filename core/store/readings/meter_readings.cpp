@@ -1,0 +1,232 @@
+#include "core/store/readings/meter_readings.h"
+
+#include "core/model/names.h"
+#include "core/store/readings/corrections.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+
+namespace holdband::store {
+
+namespace {
+
+struct RegisterCorrection {
+    std::int64_t reading;
+    double kwh;
+    int decimals;
+    Instant at;
+    std::string why;
+};
+
+// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the act that
+// took it out of the record by itself. That is never act 1, since the meter came before; nor is any
+// act of another logbook, which are below 0.
+constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
+
+template <typename Kept>
+Kept meterReadingFrom(const Statement& row)
+{
+    Kept kept;
+    kept.id = {row.integer(0)};
+    kept.inForce.at = row.instant(1);
+    kept.inForce.registerReading = Energy::kilowattHours(row.real(2));
+    kept.inForce.decimals = static_cast<int>(row.integer(3));
+    if (!row.isNull(4))
+        kept.inForce.event = choiceNamed<MeterEvent>(row.text(4));
+    kept.inForce.note = row.text(5);
+    return kept;
+}
+
+RecordedRegister recordedFrom(const Statement& row)
+{
+    auto recorded = meterReadingFrom<RecordedRegister>(row);
+    if (!row.isNull(6))
+        recorded.source = ReadingSource{{row.integer(6)}, row.optionalInteger(7).value_or(0)};
+    const std::int64_t aside = row.integer(8);
+    recorded.takenBack = aside == 1;
+    if (aside != 0 && aside != 1)
+        recorded.leftOutBy = ActId{aside};
+    return recorded;
+}
+
+ListedRegister listedFrom(const Statement& row)
+{
+    auto listed = meterReadingFrom<ListedRegister>(row);
+    listed.file = row.text(6);
+    listed.line = row.optionalInteger(7).value_or(0);
+    listed.leftOut = row.integer(8) != 0;
+    listed.why = row.text(9);
+    return listed;
+}
+
+void correctRegisterInForce(KeptReading& kept, const RegisterCorrection& correction)
+{
+    MeterReading& now = kept.inForce;
+    kept.before.push_back(
+        {now.registerReading.kilowattHours(), now.decimals, correction.at, correction.why});
+    now.registerReading = Energy::kilowattHours(correction.kwh);
+    now.decimals = correction.decimals;
+}
+
+/// `condition`: of the readings that are corrected, beside their meter.
+template <typename Kept>
+Done correctAll(const Database& database, std::int64_t meter, const std::string& condition,
+                std::vector<Kept>& readings)
+{
+    auto corrections = query(
+        database,
+        "SELECT c.reading, c.kwh, c.decimals, c.at, c.why FROM meter_corrections c "
+        "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ?" +
+            condition + " ORDER BY c.id",
+        [](const Statement& row) {
+            return RegisterCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
+                                      row.instant(3), row.text(4)};
+        },
+        meter);
+    HOLDBAND_TRY(corrections);
+    applyCorrections(readings, *corrections, correctRegisterInForce);
+    return {};
+}
+
+} // namespace
+
+Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
+                                                   const std::string& meter)
+{
+    const Database& database = logbook.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto readings = query(database,
+                          "SELECT " + std::string(readingColumns) +
+                              " FROM meter_readings r WHERE r.meter = ? AND r.set_aside = 0 "
+                              "ORDER BY r.at",
+                          meterReadingFrom<KeptReading>, *id);
+    HOLDBAND_TRY(readings);
+    HOLDBAND_TRY(correctAll(database, *id, " AND r.set_aside = 0", *readings));
+    return readings;
+}
+
+Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logbook,
+                                                         const std::string& meter)
+{
+    const Database& database = logbook.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto readings = query(database,
+                          "SELECT " + std::string(readingColumns) +
+                              ", r.import, r.line, r.set_aside FROM meter_readings r "
+                              // As a load brings them: with the imports that are taken back, those
+                              // that were left out, and those that count.
+                              "WHERE r.meter = ? ORDER BY r.at, r.set_aside = 0, r.set_aside <> 1, "
+                              "r.import, r.id",
+                          recordedFrom, *id);
+    HOLDBAND_TRY(readings);
+    HOLDBAND_TRY(correctAll(database, *id, "", *readings));
+    return readings;
+}
+
+Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string& meter, Span span,
+                                  std::size_t most)
+{
+    const Database& database = logbook.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto readings = query(
+        database,
+        "SELECT " + std::string(readingColumns) +
+            ", coalesce(i.file, ''), r.line, r.set_aside, coalesce(a.why, '') "
+            "FROM meter_readings r LEFT JOIN imports i ON i.id = r.import "
+            "LEFT JOIN acts a ON a.id = r.set_aside AND r.set_aside NOT IN (0, 1) "
+            "WHERE r.meter = ? AND r.at BETWEEN ? AND ? AND i.taken_back_at IS NULL "
+            "ORDER BY r.at, r.id LIMIT ?",
+        listedFrom, *id, toMs(span.start), toMs(span.end), static_cast<std::int64_t>(most + 1));
+    HOLDBAND_TRY(readings);
+    HOLDBAND_TRY(correctAll(database, *id, "", *readings));
+    RegisterList list;
+    list.more = readings->size() > most;
+    readings->resize(std::min(most, readings->size()));
+    list.readings = std::move(*readings);
+    return list;
+}
+
+Result<MeterReadingId> addMeterReading(const Change& change, const std::string& meter,
+                                       const MeterReading& reading,
+                                       const std::optional<ReadingSource>& source)
+{
+    const Database& database = change.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto standing = query(
+        database, "SELECT 1 FROM meter_readings WHERE meter = ? AND at = ? AND set_aside = 0",
+        [](const Statement& row) { return row.integer(0); }, *id, toMs(reading.at));
+    HOLDBAND_TRY(standing);
+    if (!standing->empty())
+        return dataProblem(
+            Phrase::tr("the meter \"%1\" has a reading at that instant already").with(meter));
+    std::optional<std::int64_t> import;
+    std::optional<std::int64_t> line;
+    if (source) {
+        import = source->import.value;
+        line = source->line;
+    }
+    std::optional<std::string_view> event;
+    if (reading.event)
+        event = nameOf(*reading.event);
+    HOLDBAND_TRY(execute(
+        database,
+        "INSERT INTO meter_readings (meter, at, kwh, decimals, event, note, import, line, act) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        *id, toMs(reading.at), reading.registerReading.kilowattHours(), reading.decimals, event,
+        std::string_view(reading.note), import, line, change.act().value));
+    return MeterReadingId{database.lastRowId()};
+}
+
+Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note)
+{
+    return execute(change.database(), "UPDATE meter_readings SET note = ? WHERE id = ?",
+                   std::string_view(note), reading.value);
+}
+
+Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
+                         Instant at, const std::string& why)
+{
+    return execute(change.database(),
+                   "INSERT INTO meter_corrections (reading, kwh, decimals, at, why, act) "
+                   "VALUES (?, ?, ?, ?, ?, ?)",
+                   reading.value, kwh, decimals, toMs(at), std::string_view(why),
+                   change.act().value);
+}
+
+Done setMeterReadingAside(const Change& change, MeterReadingId reading, std::optional<ActId> by)
+{
+    return execute(change.database(), "UPDATE meter_readings SET set_aside = ? WHERE id = ?",
+                   by.value_or(change.act()).value, reading.value);
+}
+
+Done bringMeterReadingBack(const Change& change, MeterReadingId reading)
+{
+    auto taken = query(
+        change.database(),
+        "SELECT 1 FROM meter_readings a JOIN meter_readings b ON b.meter = a.meter AND "
+        "b.at = a.at AND b.set_aside = 0 AND b.id <> a.id WHERE a.id = ?",
+        [](const Statement&) { return true; }, reading.value);
+    HOLDBAND_TRY(taken);
+    if (!taken->empty())
+        return dataProblem(Phrase::tr("another reading has since been entered for the same time"),
+                           {}, Phrase::tr("take that one away first"));
+    return execute(change.database(), "UPDATE meter_readings SET set_aside = 0 WHERE id = ?",
+                   reading.value);
+}
+
+Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
+                          const std::optional<MeterEvent>& event)
+{
+    std::optional<std::string_view> name;
+    if (event)
+        name = nameOf(*event);
+    return execute(change.database(), "UPDATE meter_readings SET event = ? WHERE id = ?", name,
+                   reading.value);
+}
+
+} // namespace holdband::store

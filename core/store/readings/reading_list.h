@@ -1,0 +1,34 @@
+// A sensor's readings one by one, as they were logged, with where they came from: for looking at
+// them and mending them. Series for the analysis come from readings.h.
+#pragma once
+
+#include "core/model/readings.h"
+#include "core/store/logbook_file.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::store {
+
+struct ListedReading {
+    Instant at;
+    double value = 0.0; ///< as logged or typed first, in `unit`
+    ReadingUnit unit = ReadingUnit::celsius;
+    std::string from;              ///< "loop.csv", or "by hand"
+    std::optional<double> instead; ///< the correction in force, in `unit`
+    std::string why;               ///< of the correction
+    std::optional<HandReadingId> hand;
+
+    bool operator==(const ListedReading&) const = default;
+};
+
+struct ReadingList {
+    std::vector<ListedReading> readings; ///< in order of time
+    bool more = false;                   ///< the span holds further ones after these
+};
+
+/// The readings inside the span, `most` at most. Problem (data): unknown sensor.
+Result<ReadingList> listReadings(const LogbookFile& logbook, const std::string& sensor, Span span,
+                                 std::size_t most);
+
+} // namespace holdband::store

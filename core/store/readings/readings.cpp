@@ -1,0 +1,402 @@
+#include "core/store/readings/readings.h"
+
+#include "core/model/names.h"
+#include "core/store/readings/block_checksums.h"
+#include "core/store/readings/import_units.h"
+#include "core/store/readings/imports.h"
+#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_units.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::store {
+
+namespace {
+
+constexpr std::size_t rowsPerInsert = 200;
+
+/// Values that were the same number in two units count as the same below this, in the base unit.
+constexpr double sameValue = 1e-9;
+
+std::string insertSql(std::size_t rows)
+{
+    std::string sql = "INSERT INTO readings (place, value, import) VALUES ";
+    // Numbered in the first tuple, so that the bare ones that follow count on from there.
+    for (std::size_t i = 0; i < rows; ++i)
+        sql += i == 0 ? "(?2,?3,?1)" : ",(?,?,?1)";
+    return sql;
+}
+
+/// Inserts rows that are known to be new, many to a statement.
+class BulkInsert {
+public:
+    static Result<BulkInsert> make(const Database& database, std::int64_t sensor, ImportId import)
+    {
+        auto many = database.prepare(insertSql(rowsPerInsert));
+        HOLDBAND_TRY(many);
+        return BulkInsert(database, std::move(*many), sensor, import.value);
+    }
+
+    Done add(Instant at, double value)
+    {
+        m_places.push_back(placeOf(m_sensor, at));
+        m_values.push_back(value);
+        return m_places.size() == rowsPerInsert ? flush(m_many) : Done{};
+    }
+
+    Done finish()
+    {
+        if (m_places.empty())
+            return {};
+        auto rest = m_database->prepare(insertSql(m_places.size()));
+        HOLDBAND_TRY(rest);
+        return flush(*rest);
+    }
+
+private:
+    BulkInsert(const Database& database, Statement many, std::int64_t sensor, std::int64_t import)
+        : m_database(&database), m_many(std::move(many)), m_sensor(sensor), m_import(import)
+    {
+    }
+
+    Done flush(Statement& statement)
+    {
+        statement.bind(1, m_import);
+        for (std::size_t i = 0; i < m_places.size(); ++i) {
+            const int index = 2 + static_cast<int>(2 * i);
+            statement.bind(index, m_places[i]);
+            statement.bind(index + 1, m_values[i]);
+        }
+        m_places.clear();
+        m_values.clear();
+        auto stepped = statement.step();
+        sqlite3_reset(statement.raw());
+        HOLDBAND_TRY(stepped);
+        return {};
+    }
+
+    const Database* m_database;
+    Statement m_many;
+    std::int64_t m_sensor;
+    std::int64_t m_import;
+    std::vector<std::int64_t> m_places;
+    std::vector<double> m_values;
+};
+
+/// Walks the stored readings alongside the file's, both in order of time.
+class StoredWalk {
+public:
+    static Result<StoredWalk> over(const Database& database, std::int64_t sensor, Instant from,
+                                   Instant to)
+    {
+        auto units = ImportUnits::of(database, sensor);
+        HOLDBAND_TRY(units);
+        auto statement = database.prepare("SELECT place, value, import FROM readings "
+                                          "WHERE place BETWEEN ? AND ?");
+        HOLDBAND_TRY(statement);
+        statement->bindAll(placeOf(sensor, from), placeOf(sensor, to));
+        StoredWalk walk(std::move(*units), std::move(*statement));
+        HOLDBAND_TRY(walk.next());
+        return walk;
+    }
+
+    /// The stored value at that instant, as raw number and unit.
+    Result<std::optional<std::pair<double, ReadingUnit>>> at(std::int64_t place)
+    {
+        while (m_more && m_statement.integer(0) < place)
+            HOLDBAND_TRY(next());
+        if (!m_more || m_statement.integer(0) != place)
+            return std::optional<std::pair<double, ReadingUnit>>();
+        return std::optional(
+            std::pair(m_statement.real(1), m_units.unitOf(m_statement.integer(2))));
+    }
+
+private:
+    StoredWalk(ImportUnits units, Statement statement)
+        : m_units(std::move(units)), m_statement(std::move(statement))
+    {
+    }
+
+    Done next()
+    {
+        auto row = m_statement.step();
+        HOLDBAND_TRY(row);
+        m_more = *row;
+        return {};
+    }
+
+    ImportUnits m_units;
+    Statement m_statement;
+    bool m_more = false;
+};
+
+bool same(double stored, ReadingUnit storedUnit, double raw, ReadingUnit unit)
+{
+    if (storedUnit == unit)
+        return stored == raw;
+    return std::abs(baseValue(stored, storedUnit) - baseValue(raw, unit)) <= sameValue;
+}
+
+struct NewRows {
+    std::vector<std::uint32_t> indices;
+    AddedRows counts;
+};
+
+Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
+                                  const SensorRows& rows)
+{
+    NewRows found;
+    const auto& at = *rows.at;
+    auto walk = StoredWalk::over(database, sensor, at.front(), at.back());
+    HOLDBAND_TRY(walk);
+    for (std::size_t i = 0; i < at.size(); ++i) {
+        auto stored = walk->at(placeOf(sensor, at[i]));
+        HOLDBAND_TRY(stored);
+        if (!*stored) {
+            found.indices.push_back(static_cast<std::uint32_t>(i));
+            if (found.counts.firstAdded.size() < mostListed)
+                found.counts.firstAdded.push_back(static_cast<std::uint32_t>(i));
+            continue;
+        }
+        const auto [value, unit] = **stored;
+        if (same(value, unit, (*rows.raw)[i], rows.unit)) {
+            ++found.counts.alreadyThere;
+            if (found.counts.firstThere.size() < mostListed)
+                found.counts.firstThere.push_back(static_cast<std::uint32_t>(i));
+        } else {
+            found.counts.conflicts.push_back(
+                {i, unit == rows.unit ? value : rawValue(baseValue(value, unit), rows.unit)});
+        }
+    }
+    found.counts.added = static_cast<std::int64_t>(found.indices.size());
+    return found;
+}
+
+/// Notes where each run of successive lines begins.
+Done addSourceLines(const Database& database, ImportId import, std::int64_t sensor,
+                    const SensorRows& rows, const std::vector<std::uint32_t>& indices)
+{
+    auto statement = database.prepare("INSERT INTO source_lines "
+                                      "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
+    HOLDBAND_TRY(statement);
+    std::int64_t expected = -1;
+    for (const std::uint32_t i : indices) {
+        const auto line = static_cast<std::int64_t>((*rows.line)[i]);
+        if (line != expected) {
+            statement->bindAll(import.value, sensor, toMs((*rows.at)[i]), line);
+            HOLDBAND_TRY(statement->run());
+        }
+        expected = line + 1;
+    }
+    return {};
+}
+
+/// Returns the sums over the rows, which are in order of time.
+Result<BlockSums> insertNew(const Database& database, ImportId import, std::int64_t sensor,
+                            const SensorRows& rows, const std::vector<std::uint32_t>& indices)
+{
+    auto insert = BulkInsert::make(database, sensor, import);
+    HOLDBAND_TRY(insert);
+    BlockSums sums;
+    ReadingSum* current = nullptr;
+    std::int64_t block = -1;
+    for (const std::uint32_t i : indices) {
+        const Instant at = (*rows.at)[i];
+        const double value = (*rows.raw)[i];
+        if (!current || blockOf(toMs(at)) != block) {
+            block = blockOf(toMs(at));
+            current = &sums[{block, import.value}];
+        }
+        current->add(toMs(at), value);
+        HOLDBAND_TRY(insert->add(at, value));
+    }
+    HOLDBAND_TRY(insert->finish());
+    return sums;
+}
+
+std::uint64_t wholeChecksum(const BlockSums& sums)
+{
+    std::uint64_t checksum = 0;
+    for (const auto& [key, sum] : sums)
+        checksum += sum.checksum;
+    return checksum;
+}
+
+/// The import's record of one sensor, or more to it where the import is extended.
+Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
+               const SensorRows& rows, const std::vector<std::uint32_t>& indices,
+               std::uint64_t checksum)
+{
+    const auto count = static_cast<std::int64_t>(indices.size());
+    const std::int64_t first = toMs((*rows.at)[indices.front()]);
+    const std::int64_t last = toMs((*rows.at)[indices.back()]);
+    auto before = query(
+        database, "SELECT unit, checksum FROM import_columns WHERE import = ? AND sensor = ?",
+        [](const Statement& row) { return std::pair(row.text(0), row.integer(1)); }, import.value,
+        sensor);
+    HOLDBAND_TRY(before);
+    if (before->empty())
+        return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                       import.value, sensor, std::string_view(rows.header), nameOf(rows.unit),
+                       count, static_cast<std::int64_t>(checksum), first, last);
+    const auto& [unit, sum] = before->front();
+    if (unit != nameOf(rows.unit))
+        return dataProblem(
+            Phrase::tr("the unit of \"%1\" is another than it was").with(rows.sensor));
+    // Added here, since SQLite would turn a sum beyond 64 bits into a real number.
+    return execute(database,
+                   "UPDATE import_columns SET readings = readings + ?, checksum = ?, "
+                   "first_at = min(first_at, ?), last_at = max(last_at, ?) "
+                   "WHERE import = ? AND sensor = ?",
+                   count, static_cast<std::int64_t>(static_cast<std::uint64_t>(sum) + checksum),
+                   first, last, import.value, sensor);
+}
+
+} // namespace
+
+Result<ImportId> addImport(const Change& change, const ImportedFile& file)
+{
+    auto id = nextImport(change.database());
+    HOLDBAND_TRY(id);
+    HOLDBAND_TRY(
+        execute(change.database(),
+                "INSERT INTO imports (id, file, sha256, rows_read, act) VALUES (?, ?, ?, ?, ?)",
+                id->value, std::string_view(file.file), std::string_view(file.sha256),
+                file.rowsRead, change.act().value));
+    return *id;
+}
+
+bool isInForce(const Change& change, ImportId import)
+{
+    const auto there = query(
+        change.database(), "SELECT 1 FROM imports WHERE id = ? AND taken_back_at IS NULL",
+        [](const Statement& row) { return row.integer(0); }, import.value);
+    return there && !there->empty();
+}
+
+Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file)
+{
+    if (!isInForce(change, import))
+        return dataProblem(Phrase::tr("the import that the rows would join is gone or taken back"));
+    HOLDBAND_TRY(execute(change.database(),
+                         "UPDATE imports SET rows_read = rows_read + ? WHERE id = ?", file.rowsRead,
+                         import.value));
+    return import;
+}
+
+Result<AddedRows> addReadings(const Change& change, ImportId import, const SensorRows& rows)
+{
+    const Database& database = change.database();
+    auto sensor = idOf(database, "sensors", "sensor", rows.sensor);
+    HOLDBAND_TRY(sensor);
+    if (rows.at->empty())
+        return AddedRows{};
+    auto found = compareWithStored(database, *sensor, rows);
+    HOLDBAND_TRY(found);
+    if (!found->indices.empty()) {
+        HOLDBAND_TRY(change.pauseRecording());
+        auto sums = insertNew(database, import, *sensor, rows, found->indices);
+        HOLDBAND_TRY(sums);
+        HOLDBAND_TRY(addBlockSums(database, *sensor, *sums));
+        HOLDBAND_TRY(change.resumeRecording());
+        HOLDBAND_TRY(
+            addColumn(database, import, *sensor, rows, found->indices, wholeChecksum(*sums)));
+        HOLDBAND_TRY(addSourceLines(database, import, *sensor, rows, found->indices));
+    }
+    return found->counts;
+}
+
+Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& rows)
+{
+    auto sensor = idOf(logbook.database(), "sensors", "sensor", rows.sensor);
+    HOLDBAND_TRY(sensor);
+    if (rows.at->empty())
+        return AddedRows{};
+    auto found = compareWithStored(logbook.database(), *sensor, rows);
+    HOLDBAND_TRY(found);
+    return found->counts;
+}
+
+Done dropEmptyImport(const Change& change, ImportId import)
+{
+    return execute(change.database(),
+                   "DELETE FROM imports WHERE id = ?1 "
+                   "AND NOT EXISTS (SELECT 1 FROM import_columns WHERE import = ?1) "
+                   "AND NOT EXISTS (SELECT 1 FROM meter_readings WHERE import = ?1)",
+                   import.value);
+}
+
+namespace {
+
+Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn& column)
+{
+    auto sensor = idOf(database, "sensors", "sensor", column.sensor);
+    HOLDBAND_TRY(sensor);
+    auto lines = query(
+        database,
+        "SELECT first_at, first_line FROM source_lines WHERE import = ? AND sensor = ? "
+        "ORDER BY first_at",
+        [](const Statement& row) { return std::pair(row.instant(0), row.integer(1)); },
+        import.value, *sensor);
+    HOLDBAND_TRY(lines);
+    column.lines = std::move(*lines);
+    auto statement = database.prepare("SELECT place, value FROM " +
+                                      std::string(aside ? "aside_readings" : "readings") +
+                                      " WHERE place BETWEEN ? AND ? AND import = ? "
+                                      "ORDER BY place");
+    HOLDBAND_TRY(statement);
+    statement->bindAll(placeOf(*sensor, Instant::min()), placeOf(*sensor, Instant::max()),
+                       import.value);
+    for (;;) {
+        auto row = statement->step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            return {};
+        column.at.push_back(instantFromMs(msAt(statement->integer(0))));
+        column.raw.push_back(statement->real(1));
+    }
+}
+
+} // namespace
+
+Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
+{
+    const Database& database = logbook.database();
+    std::vector<RawImport> imports;
+    auto rows = query(
+        database,
+        "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
+        "i.taken_back_at "
+        "FROM imports i LEFT JOIN import_columns c ON c.import = i.id "
+        "LEFT JOIN sensors s ON s.id = c.sensor "
+        "ORDER BY i.taken_back_at IS NULL, i.id, c.sensor",
+        [&](const Statement& row) {
+            const ImportId id{row.integer(0)};
+            if (imports.empty() || imports.back().id != id)
+                imports.push_back(
+                    {id, {row.text(1), row.text(2), row.integer(3)}, row.optionalInstant(7), {}});
+            if (row.isNull(4))
+                return true;
+            RawColumn column;
+            column.sensor = row.text(4);
+            column.header = row.text(5);
+            column.unit = choiceNamed<ReadingUnit>(row.text(6)).value_or(ReadingUnit::celsius);
+            imports.back().columns.push_back(std::move(column));
+            return true;
+        });
+    HOLDBAND_TRY(rows);
+    return imports;
+}
+
+Done readRawColumns(const LogbookFile& logbook, RawImport& import)
+{
+    for (RawColumn& column : import.columns)
+        HOLDBAND_TRY(
+            fillColumn(logbook.database(), import.id, import.takenBackAt.has_value(), column));
+    return {};
+}
+
+} // namespace holdband::store

@@ -1,0 +1,96 @@
+// Bulk readings: written one sensor at a time in order of time, read back as series.
+#pragma once
+
+#include "core/model/readings.h"
+#include "core/quantity/series.h"
+#include "core/store/logbook_file.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace holdband::store {
+
+/// What a file holds for one sensor: strictly increasing in time, raw values in one unit.
+struct SensorRows {
+    std::string sensor;
+    std::string header;
+    ReadingUnit unit = ReadingUnit::celsius;
+    const std::vector<Instant>* at = nullptr;
+    const std::vector<double>* raw = nullptr;
+    const std::vector<std::uint32_t>* line = nullptr;
+};
+
+struct ImportedFile {
+    std::string file; ///< its name, without folders
+    std::string sha256;
+    std::int64_t rowsRead = 0;
+};
+
+/// A reading that stands with another value than the file's.
+struct StoredConflict {
+    std::size_t row; ///< index into the SensorRows
+    double stored;   ///< in the file's unit
+};
+
+struct AddedRows {
+    std::int64_t added = 0;
+    std::int64_t alreadyThere = 0;
+    std::vector<StoredConflict> conflicts;
+    std::vector<std::uint32_t> firstAdded; ///< indices into the SensorRows, at most mostListed
+    std::vector<std::uint32_t> firstThere;
+};
+inline constexpr std::size_t mostListed = 1'000;
+
+/// Notes the import itself. Its readings follow by addReadings.
+Result<ImportId> addImport(const Change& change, const ImportedFile& file);
+
+/// The import is there and not taken back.
+bool isInForce(const Change& change, ImportId import);
+
+/// An import that gets more rows of the same file, as a watched one does; `file.rowsRead` counts
+/// the further rows. Problem (data): it is gone or taken back.
+Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file);
+
+/// Adds the rows that are not there yet. One with the same instant and value is already there, one
+/// with another value is a conflict: the stored one stays.
+/// Problem (data): unknown sensor.
+Result<AddedRows> addReadings(const Change& change, ImportId import, const SensorRows& rows);
+
+/// What addReadings would say of the rows; writes nothing.
+Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& rows);
+
+/// Removes the import's own record again where it added nothing.
+Done dropEmptyImport(const Change& change, ImportId import);
+
+/// The sensor's readings inside the span (ends included) and one neighbour on each side, in the
+/// base unit of what it reads: °C, W or specific gravity. Without offsets and exclusions.
+/// Problem (file): a reading is no number, or the readings no longer fit their checksum.
+Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
+                                    Span span);
+
+/// The time of the sensor's last reading.
+Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor);
+
+/// The readings that one import brought for one sensor, as they stood in the file.
+struct RawColumn {
+    std::string sensor;
+    std::string header;
+    ReadingUnit unit = ReadingUnit::celsius;
+    std::vector<Instant> at;
+    std::vector<double> raw;
+    std::vector<std::pair<Instant, std::int64_t>> lines; ///< where runs of successive lines begin
+};
+struct RawImport {
+    ImportId id;
+    ImportedFile file;
+    std::optional<Instant> takenBackAt;
+    std::vector<RawColumn> columns;
+};
+
+/// All imports, without the readings; the columns are those of sensors. First those that are taken
+/// back, whose readings may have come again with one that stands, then the others; oldest first.
+Result<std::vector<RawImport>> readImports(const LogbookFile& logbook);
+/// Fills in the readings and lines of one of them.
+Done readRawColumns(const LogbookFile& logbook, RawImport& import);
+
+} // namespace holdband::store

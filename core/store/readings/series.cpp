@@ -1,0 +1,200 @@
+// A sensor's series as the store holds it: logged readings with their corrections, and what was
+// read by eye.
+#include "core/store/readings/hand_readings.h"
+#include "core/store/readings/import_units.h"
+#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_units.h"
+#include "core/store/readings/readings.h"
+#include "core/store/readings/series_checksums.h"
+#include "core/store/readings/value_corrections.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::store {
+
+namespace {
+
+/// The sensor's readings in the span and their neighbours; `columns` of each.
+Result<Statement> openReadings(const Database& database, SensorId id, Span span,
+                               const std::string& columns)
+{
+    // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
+    auto statement = database.prepare("SELECT " + columns +
+                                      " FROM readings WHERE "
+                                      "place >= coalesce((SELECT max(place) FROM readings WHERE "
+                                      "place BETWEEN ?1 AND ?3 - 1), ?3) "
+                                      "AND "
+                                      "place <= coalesce((SELECT min(place) FROM readings WHERE "
+                                      "place BETWEEN ?4 + 1 AND ?2), ?4)");
+    HOLDBAND_TRY(statement);
+    statement->bindAll(placeOf(id.value, Instant::min()), placeOf(id.value, Instant::max()),
+                       placeOf(id.value, span.start), placeOf(id.value, span.end));
+    return statement;
+}
+
+/// `importOf` and `valueOf` make the import and the base value of a row.
+template <typename ImportOf, typename ValueOf>
+Result<analysis::Series> seriesOf(Statement& statement, SeriesChecksums& checksums,
+                                  ImportOf importOf, ValueOf valueOf)
+{
+    analysis::Series series;
+    sqlite3_stmt* raw = statement.raw();
+    for (;;) {
+        auto row = statement.step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            return series;
+        const std::int64_t ms = msAt(sqlite3_column_int64(raw, 0));
+        const double stored = sqlite3_column_double(raw, 1);
+        const std::int64_t import = importOf(raw);
+        checksums.add(import, ms, stored);
+        series.at.push_back(instantFromMs(ms));
+        series.value.push_back(valueOf(stored, import));
+    }
+}
+
+/// A million times over, it pays not to ask for the import where there is but one, and not for the
+/// unit where they all have the same.
+Result<analysis::Series> loggedRows(const Database& database, SensorId id, Span span,
+                                    SeriesChecksums& checksums)
+{
+    auto units = ImportUnits::of(database, id.value);
+    HOLDBAND_TRY(units);
+    const bool oneImport = checksums.onlyOne();
+    auto rows =
+        openReadings(database, id, span, oneImport ? "place, value" : "place, value, import");
+    HOLDBAND_TRY(rows);
+    const auto importOf = [first = checksums.firstImport(), oneImport](sqlite3_stmt* row) {
+        return oneImport ? first : sqlite3_column_int64(row, 2);
+    };
+    const std::optional<ReadingUnit> only = units->only();
+    if (!only)
+        return seriesOf(*rows, checksums, importOf, [&](double value, std::int64_t import) {
+            return baseValue(value, units->unitOf(import));
+        });
+    auto series =
+        seriesOf(*rows, checksums, importOf, [](double value, std::int64_t) { return value; });
+    HOLDBAND_TRY(series);
+    for (double& value : series->value)
+        value = baseValue(value, *only);
+    return series;
+}
+
+Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Span span)
+{
+    auto checksums = SeriesChecksums::of(database, id.value);
+    HOLDBAND_TRY(checksums);
+    auto logged = loggedRows(database, id, span, *checksums);
+    HOLDBAND_TRY(logged);
+    HOLDBAND_TRY(checksums->check(database, span));
+    return logged;
+}
+
+/// What a damaged file may hold, and no reading can be.
+Done allFinite(const LogbookFile& logbook, const std::string& sensor,
+               const analysis::Series& series)
+{
+    if (std::all_of(series.value.begin(), series.value.end(),
+                    [](double value) { return std::isfinite(value); }))
+        return {};
+    return fileProblem(
+        Phrase::tr("the file is damaged: a reading of \"%1\" is no number").with(sensor),
+        logbook.database().path());
+}
+
+Done correct(const LogbookFile& logbook, SensorId id, analysis::Series& series)
+{
+    auto corrections = readValueCorrections(logbook, id);
+    HOLDBAND_TRY(corrections);
+    for (const ValueCorrection& correction : *corrections) {
+        const auto found = std::lower_bound(series.at.begin(), series.at.end(), correction.at);
+        if (found != series.at.end() && *found == correction.at)
+            series.value[static_cast<std::size_t>(found - series.at.begin())] =
+                baseValue(correction.value, correction.unit);
+    }
+    return {};
+}
+
+/// Those inside the span and one neighbour on each side.
+std::vector<KeptHandReading> around(std::vector<KeptHandReading> readings, Span span)
+{
+    const auto before = [](const KeptHandReading& kept, Instant at) {
+        return kept.inForce.at < at;
+    };
+    auto first = std::lower_bound(readings.begin(), readings.end(), span.start, before);
+    if (first != readings.begin())
+        --first;
+    auto last = std::upper_bound(
+        first, readings.end(), span.end,
+        [](Instant at, const KeptHandReading& kept) { return at < kept.inForce.at; });
+    if (last != readings.end())
+        ++last;
+    return {std::make_move_iterator(first), std::make_move_iterator(last)};
+}
+
+/// Where both were read at one instant the logged value stays.
+analysis::Series merged(const analysis::Series& logged, const std::vector<KeptHandReading>& hand)
+{
+    analysis::Series series;
+    std::size_t next = 0;
+    const auto takeLoggedUntil = [&](Instant at) {
+        for (; next < logged.size() && logged.at[next] <= at; ++next) {
+            series.at.push_back(logged.at[next]);
+            series.value.push_back(logged.value[next]);
+        }
+    };
+    for (const KeptHandReading& kept : hand) {
+        takeLoggedUntil(kept.inForce.at);
+        if (!series.empty() && series.at.back() == kept.inForce.at)
+            continue;
+        series.at.push_back(kept.inForce.at);
+        series.value.push_back(baseValue(kept.inForce.value, kept.inForce.unit));
+    }
+    takeLoggedUntil(Instant::max());
+    return series;
+}
+
+} // namespace
+
+Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
+                                    Span span)
+{
+    auto id = idOf(logbook.database(), "sensors", "sensor", sensor);
+    HOLDBAND_TRY(id);
+    auto logged = loggedSeries(logbook.database(), {*id}, span);
+    HOLDBAND_TRY(logged);
+    HOLDBAND_TRY(allFinite(logbook, sensor, *logged));
+    HOLDBAND_TRY(correct(logbook, {*id}, *logged));
+    auto hand = readHandReadings(logbook, {HandOwner::Kind::sensor, sensor});
+    HOLDBAND_TRY(hand);
+    if (!hand->empty())
+        *logged = merged(*logged, around(std::move(*hand), span));
+    return logged;
+}
+
+Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor)
+{
+    const Database& database = logbook.database();
+    auto id = idOf(database, "sensors", "sensor", sensor);
+    HOLDBAND_TRY(id);
+    const auto instantAt = [](const Statement& row) {
+        return row.isNull(0) ? std::nullopt : std::optional(row.instant(0));
+    };
+    auto logged = query(
+        database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
+        [](const Statement& row) {
+            const auto place = row.optionalInteger(0);
+            return place ? std::optional(instantFromMs(msAt(*place))) : std::nullopt;
+        },
+        placeOf(*id, Instant::min()), placeOf(*id, Instant::max()));
+    HOLDBAND_TRY(logged);
+    auto hand =
+        query(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",
+              instantAt, *id);
+    HOLDBAND_TRY(hand);
+    return std::max(logged->front(), hand->front()); // an absent one is the lesser
+}
+
+} // namespace holdband::store

@@ -1,0 +1,94 @@
+#include "core/store/readings/series_checksums.h"
+
+#include "core/keep.h"
+#include "core/store/readings/reading_place.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+#include <string>
+
+namespace holdband::store {
+
+Result<SeriesChecksums> SeriesChecksums::of(const Database& database, std::int64_t sensor)
+{
+    SeriesChecksums checksums;
+    checksums.m_sensor = sensor;
+    auto imports = query(
+        database,
+        "SELECT c.import FROM import_columns c JOIN imports i ON i.id = c.import "
+        "WHERE c.sensor = ? AND i.taken_back_at IS NULL",
+        [](const Statement& row) { return row.integer(0); }, sensor);
+    HOLDBAND_TRY(imports);
+    checksums.m_imports = std::move(*imports);
+    return checksums;
+}
+
+void SeriesChecksums::add(std::int64_t import, std::int64_t ms, double value)
+{
+    const BlockKey key{blockOf(ms), import};
+    if (!m_last || key != m_lastKey) {
+        m_last = &m_seen[key];
+        m_lastKey = key;
+    }
+    m_last->add(ms, value);
+    if (m_firstMs < 0)
+        m_firstMs = ms;
+    m_lastMs = ms;
+}
+
+Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, std::int64_t last)
+{
+    if (first > last)
+        return {};
+    auto rows = query(
+        database, "SELECT place, value, import FROM readings WHERE place BETWEEN ? AND ?",
+        [this](const Statement& row) {
+            const std::int64_t ms = msAt(row.integer(0));
+            m_seen[{blockOf(ms), row.integer(2)}].add(ms, row.real(1));
+            return true;
+        },
+        m_sensor * instantRange + first, m_sensor * instantRange + last);
+    HOLDBAND_TRY(rows);
+    return {};
+}
+
+Problem SeriesChecksums::damaged(const Database& database, std::int64_t import) const
+{
+    const auto names = query(
+        database, "SELECT s.name, i.file FROM imports i, sensors s WHERE i.id = ? AND s.id = ?",
+        [](const Statement& row) { return std::pair(row.text(0), row.text(1)); }, import, m_sensor);
+    const Phrase how = Phrase::tr("`holdband check` says what is damaged");
+    if (!names || names->empty())
+        return {ProblemKind::file, Phrase::tr("there are readings that belong to no import"),
+                database.path(), how};
+    return {
+        ProblemKind::file,
+        Phrase::tr("the readings of \"%1\" imported from %2 no longer fit their checksum: a bit "
+                   "changed, or another program wrote here")
+            .with(names->front().first, names->front().second),
+        database.path(), how};
+}
+
+Done SeriesChecksums::check(const Database& database, Span span)
+{
+    const auto msIn = [](Instant at) {
+        return std::clamp<std::int64_t>(toMs(at), 0, instantRange - 1);
+    };
+    const bool any = m_firstMs >= 0;
+    const std::int64_t low = any ? std::min(m_firstMs, msIn(span.start)) : msIn(span.start);
+    const std::int64_t high = any ? std::max(m_lastMs, msIn(span.end)) : msIn(span.end);
+    HOLDBAND_TRY(addBetween(database, blockOf(low) << blockBits, low - 1));
+    HOLDBAND_TRY(addBetween(database, high + 1, ((blockOf(high) + 1) << blockBits) - 1));
+    auto stored = readBlockSums(database, m_sensor, blockOf(low), blockOf(high));
+    HOLDBAND_TRY(stored);
+    const auto [seen, expected] =
+        std::mismatch(m_seen.begin(), m_seen.end(), stored->begin(), stored->end());
+    if (seen != m_seen.end() && (expected == stored->end() || seen->first <= expected->first))
+        return failure(damaged(database, seen->first.import));
+    if (expected != stored->end())
+        return failure(damaged(database, expected->first.import));
+    return {};
+}
+
+} // namespace holdband::store

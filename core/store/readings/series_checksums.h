@@ -1,0 +1,43 @@
+// Whether the readings of a series fit the checksums that their imports brought. Added up while the
+// series is read, which costs next to nothing. Not for use outside core/store.
+#pragma once
+
+#include "core/quantity/instant.h"
+#include "core/store/readings/block_checksums.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace holdband::store {
+
+class SeriesChecksums {
+public:
+    /// Of the imports of one sensor that count.
+    static Result<SeriesChecksums> of(const Database& database, std::int64_t sensor);
+
+    /// One import is all that the sensor has: rows need not say which one they are of.
+    bool onlyOne() const { return m_imports.size() == 1; }
+    std::int64_t firstImport() const { return m_imports.empty() ? 0 : m_imports.front(); }
+
+    /// In order of time, each of the sensor's readings from the first to the last of them.
+    void add(std::int64_t import, std::int64_t ms, double value);
+
+    /// To be asked when all rows that lie in the span were added. Reads what else lies in the two
+    /// blocks at its ends.
+    /// Problem (file): the readings no longer fit, or some belong to no import.
+    Done check(const Database& database, Span span);
+
+private:
+    Done addBetween(const Database& database, std::int64_t first, std::int64_t last);
+    Problem damaged(const Database& database, std::int64_t import) const;
+
+    std::int64_t m_sensor = 0;
+    std::vector<std::int64_t> m_imports;
+    BlockSums m_seen;
+    BlockKey m_lastKey{-1, -1};
+    ReadingSum* m_last = nullptr; ///< imports and blocks come in long runs
+    std::int64_t m_firstMs = -1;
+    std::int64_t m_lastMs = -1;
+};
+
+} // namespace holdband::store

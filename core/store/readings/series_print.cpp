@@ -1,0 +1,172 @@
+#include "core/store/readings/series_print.h"
+
+#include "core/keep.h"
+#include "core/store/readings/hand_readings.h"
+#include "core/store/readings/reading_place.h"
+#include "core/store/readings/row_checksum.h"
+#include "core/store/readings/value_corrections.h"
+#include "core/store/sqlite/rows.h"
+
+#include <algorithm>
+
+namespace holdband::store {
+
+namespace {
+
+using Column = SeriesPrint::Column;
+using Row = SeriesPrint::Row;
+using Typed = SeriesPrint::Typed;
+
+/// Those in force: the readings of an import that was taken back stand aside.
+Result<std::vector<Column>> columnsOf(const Database& database, std::int64_t sensor)
+{
+    return query(
+        database,
+        "SELECT c.import, c.unit, c.readings, c.checksum, c.first_at, c.last_at "
+        "FROM import_columns c JOIN imports i ON i.id = c.import "
+        "WHERE c.sensor = ? AND i.taken_back_at IS NULL ORDER BY c.import",
+        [](const Statement& row) {
+            return Column{row.integer(0),         row.text(1),
+                          row.integer(2),         row.integer(3),
+                          row.optionalInteger(4), row.optionalInteger(5)};
+        },
+        sensor);
+}
+
+/// An import from before the times were kept may lie anywhere.
+bool mayTouch(const Column& column, Span span)
+{
+    return (!column.first || *column.first <= toMs(span.end)) &&
+           (!column.last || *column.last >= toMs(span.start));
+}
+
+Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sensor, Span span)
+{
+    // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
+    return query(
+        database,
+        "SELECT r.place, r.value, r.import, coalesce(c.unit, '') FROM readings r "
+        "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = r.place >> ?5 "
+        "WHERE r.place IN ((SELECT max(place) FROM readings WHERE place BETWEEN ?1 AND ?3 - 1), "
+        "(SELECT min(place) FROM readings WHERE place BETWEEN ?4 + 1 AND ?2)) ORDER BY r.place",
+        [](const Statement& row) {
+            return Row{row.integer(0), row.real(1), row.integer(2), row.text(3)};
+        },
+        placeOf(sensor, Instant::min()), placeOf(sensor, Instant::max()),
+        placeOf(sensor, span.start), placeOf(sensor, span.end), instantBits);
+}
+
+/// Those inside the span and one on each side. `typed` in order of time.
+std::vector<Typed> around(const std::vector<Typed>& typed, Span span)
+{
+    auto first = std::lower_bound(typed.begin(), typed.end(), span.start,
+                                  [](const Typed& one, Instant at) { return one.at < at; });
+    auto last = std::upper_bound(first, typed.end(), span.end,
+                                 [](Instant at, const Typed& one) { return at < one.at; });
+    first -= first == typed.begin() ? 0 : 1;
+    last += last == typed.end() ? 0 : 1;
+    return {first, last};
+}
+
+} // namespace
+
+Done SeriesPrints::readRecords(const std::string& sensor, SensorRecords& into) const
+{
+    const Database& database = m_logbook->database();
+    HOLDBAND_TRY(keep(idOf(database, "sensors", "sensor", sensor), into.id));
+    HOLDBAND_TRY(keep(columnsOf(database, into.id), into.columns));
+    auto corrections = readValueCorrections(*m_logbook, SensorId{into.id});
+    HOLDBAND_TRY(corrections);
+    for (const ValueCorrection& correction : *corrections)
+        into.corrections.push_back({correction.at, correction.value, correction.unit});
+    auto hand = readHandReadings(*m_logbook, {HandOwner::Kind::sensor, sensor});
+    HOLDBAND_TRY(hand);
+    for (const KeptHandReading& kept : *hand)
+        into.hand.push_back({kept.inForce.at, kept.inForce.value, kept.inForce.unit});
+    return {};
+}
+
+Result<const SeriesPrints::SensorRecords*> SeriesPrints::recordsOf(const std::string& sensor)
+{
+    const auto found = m_sensors.find(sensor);
+    if (found != m_sensors.end())
+        return &found->second;
+    SensorRecords records;
+    HOLDBAND_TRY(readRecords(sensor, records));
+    return &m_sensors.emplace(sensor, std::move(records)).first->second;
+}
+
+Result<SeriesPrint> SeriesPrints::of(const std::string& sensor, Span span)
+{
+    auto records = recordsOf(sensor);
+    HOLDBAND_TRY(records);
+    SeriesPrint print;
+    print.sensor = (*records)->id;
+    for (const Column& column : (*records)->columns) {
+        if (mayTouch(column, span))
+            print.columns.push_back(column);
+    }
+    HOLDBAND_TRY(keep(neighboursOf(m_logbook->database(), print.sensor, span), print.neighbours));
+    print.corrections = (*records)->corrections;
+    print.hand = around((*records)->hand, span);
+    return print;
+}
+
+Result<SeriesPrints::Tail> SeriesPrints::tailOf(std::int64_t sensor, std::int64_t import,
+                                                std::int64_t after)
+{
+    const std::array key{sensor, import, after};
+    const auto known = m_tails.find(key);
+    if (known != m_tails.end())
+        return known->second;
+    auto statement = m_logbook->database().prepare(
+        "SELECT place, value FROM readings WHERE place > ? AND place <= ? AND import = ?");
+    HOLDBAND_TRY(statement);
+    statement->bindAll(placeOf(sensor, instantFromMs(after)), placeOf(sensor, Instant::max()),
+                       import);
+    Tail tail;
+    for (;;) {
+        auto row = statement->step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            break;
+        ++tail.readings;
+        tail.checksum += rowHash(msAt(statement->integer(0)), statement->real(1));
+    }
+    return m_tails.emplace(key, tail).first->second;
+}
+
+/// The checksum is a sum over the rows: what came after the earlier last one is told apart from
+/// what stood before it.
+Result<bool> SeriesPrints::onlyGrew(const Column& before, const Column& now, std::int64_t sensor,
+                                    Span span)
+{
+    const bool sameImport =
+        before.import == now.import && before.unit == now.unit && before.first == now.first;
+    if (!sameImport || !before.last || !now.last || *before.last < toMs(span.end))
+        return false;
+    auto tail = tailOf(sensor, now.import, *before.last);
+    HOLDBAND_TRY(tail);
+    return before.readings + tail->readings == now.readings &&
+           static_cast<std::uint64_t>(before.checksum) + tail->checksum ==
+               static_cast<std::uint64_t>(now.checksum);
+}
+
+Result<bool> SeriesPrints::same(const SeriesPrint& before, const SeriesPrint& now, Span span)
+{
+    const bool rest = before.sensor == now.sensor && before.neighbours == now.neighbours &&
+                      before.corrections == now.corrections && before.hand == now.hand;
+    if (!rest || before.columns.size() != now.columns.size())
+        return false;
+    for (std::size_t i = 0; i < now.columns.size(); ++i) {
+        if (before.columns[i] == now.columns[i])
+            continue;
+        auto grew = onlyGrew(before.columns[i], now.columns[i], now.sensor, span);
+        HOLDBAND_TRY(grew);
+        if (!*grew)
+            return false;
+    }
+    return true;
+}
+
+} // namespace holdband::store

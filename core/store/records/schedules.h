@@ -1,0 +1,26 @@
+// Schedules in the store: a batch's plan, its changes, and named plans keep their stages in tables
+// of the same columns. Not for use outside core/store.
+#pragma once
+
+#include "core/model/batch.h"
+#include "core/store/logbook_file.h"
+
+namespace holdband::store {
+
+/// A table of stages, and the column that says whose they are.
+struct StageTable {
+    std::string_view table;
+    std::string_view owner;
+};
+
+inline constexpr StageTable batchStages{"stages", "batch"};
+inline constexpr StageTable changedStages{"changed_stages", "plan_change"};
+inline constexpr StageTable planStages{"plan_stages", "plan"};
+
+Result<Schedule> readSchedule(const Database& database, StageTable table, std::int64_t owner);
+/// Takes the place of the schedule that stands there.
+Done writeSchedule(const Database& database, StageTable table, std::int64_t owner,
+                   const Schedule& schedule);
+Done removeSchedule(const Database& database, StageTable table, std::int64_t owner);
+
+} // namespace holdband::store

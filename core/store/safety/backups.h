@@ -1,0 +1,48 @@
+// The copies of a logbook that the program makes by itself: where they stand, what they are called,
+// which of them are sound, and how one is taken back into use.
+//
+// They stand in a folder of their own, "garage backups" for garage.holdband: beside the logbook, or
+// in the place that the desk has chosen for all copies. Names begin with the local date and time:
+// "2026-03-07 07.06 garage.holdband".
+#pragma once
+
+#include "core/store/safety/backup_rotation.h"
+#include "core/store/sqlite/sqlite.h"
+#include "core/text/zone.h"
+
+#include <string>
+#include <vector>
+
+namespace holdband::store {
+
+struct BackupCopy {
+    std::string path;
+    LocalTime taken; ///< in the logbook's zone, to the minute
+    std::uint64_t bytes = 0;
+
+    bool operator==(const BackupCopy&) const = default;
+};
+
+/// `place`: the folder for the copies of all logbooks; empty: beside the logbook.
+std::string backupFolder(const std::string& logbook, const std::string& place);
+
+/// Newest first. Empty where the folder is missing or can't be read.
+std::vector<BackupCopy> listBackups(const std::string& logbook, const std::string& place);
+
+/// Makes the copy of `now`, sound and whole or not at all, then removes those that make room.
+/// Problem (file): it can't be written; the logbook no longer fits its seal, so that a copy would
+/// push out a sound one.
+Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place, LocalTime now);
+
+/// Those of listBackups that open and fit their checksums, newest first. Reads each of them whole.
+std::vector<BackupCopy> soundBackups(const std::string& logbook, const std::string& place);
+
+/// The logbook is not there, or is broken; false for one that is only locked, newer or another
+/// program's.
+bool needsBackup(const std::string& logbook);
+
+/// Copies the backup to a new file beside the logbook ("garage restored.holdband") and returns its
+/// path; the logbook stays as it is.
+Result<std::string> restoreBeside(const std::string& logbook, const BackupCopy& copy);
+
+} // namespace holdband::store

@@ -1,0 +1,55 @@
+#include "core/store/safety/daily_backup.h"
+
+#include "core/store/logbook_file.h"
+#include "core/store/records/equipment.h"
+
+#include <optional>
+
+namespace holdband::store {
+
+namespace {
+
+/// One act: that it was made.
+Result<bool> holdsAnything(const Database& database)
+{
+    auto acts = database.integer("SELECT count(*) FROM (SELECT 1 FROM acts LIMIT 2)");
+    HOLDBAND_TRY(acts);
+    return *acts > 1;
+}
+
+Result<Zone> zoneOf(const LogbookFile& file)
+{
+    auto settings = readSettings(file);
+    HOLDBAND_TRY(settings);
+    return Zone::named(settings->zone);
+}
+
+bool hasCopyOf(Date day, const std::vector<BackupCopy>& copies)
+{
+    return !copies.empty() && std::chrono::floor<std::chrono::days>(copies.front().taken) >=
+                                  std::chrono::local_days(day);
+}
+
+} // namespace
+
+void DailyBackup::beforeChange(const LogbookFile& file)
+{
+    const Instant now = file.now();
+    if (m_done.start <= now && now < m_done.end)
+        return;
+    const auto worth = holdsAnything(file.database());
+    const auto zone = zoneOf(file);
+    if (!worth || !*worth || !zone)
+        return; // the change itself meets what is wrong and says it
+    const Date today = zone->localDate(now);
+    m_done = {zone->startOfDay(today),
+              zone->startOfDay(Date(std::chrono::local_days(today) + std::chrono::days{1}))};
+    const std::string place = m_manner.place ? m_manner.place() : std::string();
+    if (hasCopyOf(today, listBackups(file.path(), place)))
+        return;
+    const auto made = makeBackup(file.database(), place, zone->toLocal(now));
+    if (m_manner.told)
+        m_manner.told(made);
+}
+
+} // namespace holdband::store

@@ -1,0 +1,142 @@
+#include "core/store/safety/new_file.h"
+
+#include "core/text/phrase.h"
+
+#include <atomic>
+#include <cerrno>
+#include <chrono>
+#include <csignal>
+#include <cstdio>
+#include <cstring>
+#include <fcntl.h>
+#include <filesystem>
+#include <optional>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace holdband::store {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// The process that an unfinished file's name tells; absent: it is no such name.
+std::optional<pid_t> writerOf(const std::string& name)
+{
+    int process = 0;
+    int number = 0;
+    int end = 0;
+    if (std::sscanf(name.c_str(), ".holdband-%d-%d.part%n", &process, &number, &end) != 2 ||
+        end == 0 || process <= 0)
+        return std::nullopt;
+    const std::string rest = name.substr(static_cast<std::size_t>(end));
+    return rest.empty() || rest == "-journal" ? std::optional(pid_t{process}) : std::nullopt;
+}
+
+bool syncPath(const std::string& path, int flags)
+{
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | flags);
+    if (descriptor < 0)
+        return false;
+    // Some file systems know no syncing of folders.
+    const bool synced = ::fsync(descriptor) == 0 || ((flags & O_DIRECTORY) && errno == EINVAL);
+    const int why = errno;
+    const bool closed = ::close(descriptor) == 0;
+    if (!synced)
+        errno = why;
+    return synced && closed;
+}
+
+Done syncFolderOf(const std::string& path)
+{
+    const std::string folder = fs::path(path).parent_path().string();
+    if (syncPath(folder.empty() ? "." : folder, O_DIRECTORY))
+        return {};
+    return fileProblem(Phrase::tr("the file is written, but its folder could not be brought to the "
+                                  "disk: %1; it may be missing after a power loss")
+                           .with(std::strerror(errno)),
+                       path, Phrase::tr("check the disk"));
+}
+
+tl::unexpected<Problem> namingFailed(const std::string& path)
+{
+    return fileProblem(Phrase::tr("the file can't be named: %1").with(std::strerror(errno)), path);
+}
+
+} // namespace
+
+std::string unfinishedBeside(const std::string& path)
+{
+    static std::atomic<unsigned> count{0};
+    for (;;) {
+        const std::string name =
+            ".holdband-" + std::to_string(::getpid()) + "-" + std::to_string(++count) + ".part";
+        const fs::path unfinished = fs::path(path).parent_path() / name;
+        std::error_code unknown;
+        if (!fs::exists(fs::symlink_status(unfinished, unknown)))
+            return unfinished.string();
+    }
+}
+
+void removeUnfinished(const std::string& unfinished)
+{
+    std::error_code ignored;
+    fs::remove(unfinished, ignored);
+    fs::remove(unfinished + "-journal", ignored); // a full disk leaves it
+}
+
+void clearAbandoned(const std::string& path)
+{
+    const fs::path folder = fs::path(path).parent_path();
+    std::error_code error;
+    fs::directory_iterator entry(folder.empty() ? fs::path(".") : folder, error);
+    for (; !error && entry != fs::directory_iterator(); entry.increment(error)) {
+        std::error_code unknown;
+        const auto written = entry->last_write_time(unknown);
+        if (unknown || fs::file_time_type::clock::now() - written < std::chrono::hours{24})
+            continue;
+        const std::optional<pid_t> writer = writerOf(entry->path().filename().string());
+        if (writer && ::kill(*writer, 0) != 0 && errno == ESRCH)
+            fs::remove(entry->path(), unknown);
+    }
+}
+
+bool syncFile(const std::string& path)
+{
+    return syncPath(path, 0);
+}
+
+Done refuseTakenName(const std::string& path, const std::string& remedy)
+{
+    std::error_code error;
+    if (fs::symlink_status(path, error).type() == fs::file_type::not_found)
+        return {};
+    if (error)
+        return fileProblem(Phrase::tr("the file can't be written: %1").with(error.message()), path,
+                           Phrase::tr("choose another name"));
+    return fileProblem(Phrase::tr("something with this name already exists; nothing was changed"),
+                       path, remedy);
+}
+
+Done nameNewFile(const std::string& unfinished, const std::string& path)
+{
+    if (::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0)
+        return syncFolderOf(path);
+    // The name is taken, or the file system can't refuse to replace: look first, then rename.
+    HOLDBAND_TRY(refuseTakenName(path, Phrase::tr("choose another name")));
+    if (::rename(unfinished.c_str(), path.c_str()) != 0)
+        return namingFailed(path);
+    return syncFolderOf(path);
+}
+
+Done replaceFile(const std::string& unfinished, const std::string& path)
+{
+    struct stat old {};
+    if (::stat(path.c_str(), &old) == 0)
+        (void)::chmod(unfinished.c_str(), old.st_mode & 0777); // the new one is good without, too
+    if (::rename(unfinished.c_str(), path.c_str()) != 0)
+        return namingFailed(path);
+    return syncFolderOf(path);
+}
+
+} // namespace holdband::store

@@ -1,0 +1,156 @@
+#include "core/store/safety/soundness.h"
+
+#include "core/store/history/act_changes.h"
+#include "core/store/readings/reading_place.h"
+#include "core/store/readings/row_checksum.h"
+#include "core/store/safety/seal.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
+
+#include <algorithm>
+#include <map>
+
+namespace holdband::store {
+
+namespace {
+
+using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
+
+/// Adds up what stands in `readings`, or aside.
+Done addSums(const Database& database, const std::string& table, std::map<Key, ReadingSum>& sums)
+{
+    auto statement = database.prepare("SELECT import, place, value FROM " + table);
+    HOLDBAND_TRY(statement);
+    ReadingSum* current = nullptr;
+    Key key{-1, -1};
+    for (;;) {
+        auto row = statement->step();
+        HOLDBAND_TRY(row);
+        if (!*row)
+            return {};
+        const std::int64_t place = statement->integer(1);
+        const Key now{statement->integer(0), sensorAt(place)};
+        if (!current || now != key) {
+            key = now;
+            current = &sums[key];
+        }
+        current->add(msAt(place), statement->real(2));
+    }
+}
+
+/// Readings of imports that were taken back stand aside, and none of them may stand in both places.
+/// Those of an undone import have no record to be checked against.
+Done addTakenBack(const Database& database, std::map<Key, ReadingSum>& sums,
+                  std::vector<std::string>& damage)
+{
+    std::map<Key, ReadingSum> aside;
+    HOLDBAND_TRY(addSums(database, "aside_readings", aside));
+    auto takenBack = query(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
+                           [](const Statement& row) { return row.integer(0); });
+    HOLDBAND_TRY(takenBack);
+    for (const auto& [key, sum] : aside) {
+        if (std::find(takenBack->begin(), takenBack->end(), key.first) == takenBack->end())
+            continue;
+        if (!sums.emplace(key, sum).second)
+            damage.emplace_back(
+                Phrase::tr("readings of an import that was taken back stand in two places"));
+    }
+    return {};
+}
+
+Done checkRecord(const Database& database, std::vector<std::string>& damage)
+{
+    auto damaged = damagedChanges(database);
+    HOLDBAND_TRY(damaged);
+    if (!damaged->empty())
+        damage.push_back(Phrase::counted(
+            "the record of %n changes no longer fits its digest: they can't be taken back",
+            "the record of %n changes no longer fits its digest: they can't be taken back",
+            damaged->size()));
+    return {};
+}
+
+Done checkImports(const Database& database, std::vector<std::string>& damage)
+{
+    std::map<Key, ReadingSum> sums;
+    HOLDBAND_TRY(addSums(database, "readings", sums));
+    HOLDBAND_TRY(addTakenBack(database, sums, damage));
+    auto columns =
+        query(database,
+              "SELECT c.import, c.sensor, i.file, s.name, c.readings, c.checksum "
+              "FROM import_columns c JOIN imports i ON i.id = c.import "
+              "JOIN sensors s ON s.id = c.sensor",
+              [&](const Statement& row) {
+                  const Key key{row.integer(0), row.integer(1)};
+                  const ReadingSum kept{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
+                  const auto found = sums.find(key);
+                  const bool whole = found != sums.end() && found->second == kept;
+                  if (found != sums.end())
+                      sums.erase(found);
+                  return whole ? std::string()
+                               : Phrase::tr("the readings of \"%1\" imported from %2 no longer fit "
+                                            "their checksum")
+                                     .with(row.text(3), row.text(2));
+              });
+    HOLDBAND_TRY(columns);
+    for (std::string& sentence : *columns) {
+        if (!sentence.empty())
+            damage.push_back(std::move(sentence));
+    }
+    if (!sums.empty())
+        damage.push_back(Phrase::tr("there are readings that belong to no import"));
+    return {};
+}
+
+Phrase brokenSeal()
+{
+    return Phrase::tr("equipment, batches, meter readings or the journal no longer fit their seal: "
+                      "a bit changed, or another program wrote here");
+}
+
+Done checkSqlite(const Database& database, std::vector<std::string>& damage)
+{
+    auto lines = query(database, "PRAGMA integrity_check(20)",
+                       [](const Statement& row) { return row.text(0); });
+    HOLDBAND_TRY(lines);
+    for (std::string& line : *lines) {
+        if (line != "ok")
+            damage.push_back(Phrase::tr("SQLite reports: %1").with(line));
+    }
+    auto orphans = query(database, "PRAGMA foreign_key_check", [](const Statement& row) {
+        return Phrase::tr("a row of %1 refers to one of %2 that is not there")
+            .with(row.text(0), row.text(2));
+    });
+    HOLDBAND_TRY(orphans);
+    damage.insert(damage.end(), orphans->begin(), orphans->end());
+    return {};
+}
+
+} // namespace
+
+Done checkSeal(const Database& database)
+{
+    auto seal = sealHolds(database);
+    HOLDBAND_TRY(seal);
+    if (*seal)
+        return {};
+    return fileProblem(brokenSeal(), database.path(),
+                       Phrase::tr("`holdband check` says what is damaged"));
+}
+
+Result<std::vector<std::string>> findDamage(const Database& database)
+{
+    auto steady = Transaction::beginReading(database);
+    HOLDBAND_TRY(steady);
+    std::vector<std::string> damage;
+    HOLDBAND_TRY(checkSqlite(database, damage));
+    auto seal = sealHolds(database);
+    HOLDBAND_TRY(seal);
+    if (!*seal)
+        damage.emplace_back(brokenSeal());
+    HOLDBAND_TRY(checkImports(database, damage));
+    HOLDBAND_TRY(checkRecord(database, damage));
+    return damage;
+}
+
+} // namespace holdband::store

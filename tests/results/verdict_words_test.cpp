@@ -1,0 +1,307 @@
+// The verdict as a sentence: every shape it takes, in both units. Figures by hand.
+#include "core/results/run/verdict_words.h"
+#include "tests/analysis/builders.h"
+
+#include <QCoreApplication>
+#include <QTranslator>
+#include <gtest/gtest.h>
+#include <string_view>
+
+namespace holdband::test {
+namespace {
+
+using analysis::RunFigures;
+using analysis::RunInput;
+using analysis::Series;
+using review::VerdictWords;
+
+constexpr auto inCelsius = TemperatureUnit::celsius;
+constexpr auto fahrenheit = TemperatureUnit::fahrenheit;
+
+struct Told {
+    VerdictWords words;
+    std::string mark;
+};
+
+Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
+          const review::VerdictManner& manner = inCelsius)
+{
+    const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
+    RunFigures figures;
+    figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input.span.end),
+                                          input.judging, input.settings);
+    return {review::verdictWords(input, figures, manner),
+            review::verdictMark(figures, input.judging.open)};
+}
+
+Batch oneHold(std::optional<double> endedHour)
+{
+    return batchOf({hold("Hold", 20.0)}, endedHour);
+}
+
+Batch withCrash()
+{
+    return batchOf({hold("Primary", 20.0, 4.0), hold("Crash", 5.0)}, 8.0);
+}
+
+/// An hourly log.
+Series hourly(std::initializer_list<double> values)
+{
+    Series log;
+    for (const double value : values) {
+        log.at.push_back(hour(static_cast<double>(log.at.size())));
+        log.value.push_back(value);
+    }
+    return log;
+}
+
+/// Above 21 from 1:40 to 2:20, by 0.5 K.
+Series oneExcursion()
+{
+    return hourly({20, 20, 21.5, 20, 20});
+}
+
+TEST(VerdictWords, LeftTheBandOnceTwiceAndMoreOften)
+{
+    EXPECT_EQ(tell(oneHold(4), oneExcursion(), {}).words.headline,
+              "Left the band once: 40 min of 4 h held (16.7 %), worst 0.5 °C past the edge");
+    EXPECT_EQ(tell(oneHold(10), workedSeries(), {}).words.headline,
+              "Left the band twice: 3 h of 8 h held (37.5 %), worst 1 °C past the edge");
+    EXPECT_EQ(tell(oneHold(6), hourly({20, 21.5, 20, 21.5, 20, 18.5, 20}), {}).words.headline,
+              "Left the band 3 times: 2 h of 6 h held (33.3 %), worst 0.5 °C past the edge");
+}
+
+TEST(VerdictWords, DifferencesAreDifferencesInFahrenheitToo)
+{
+    const Told told = tell(oneHold(10), workedSeries(), 0.5, fahrenheit);
+    EXPECT_EQ(told.words.headline,
+              "Left the band twice: 3 h of 8 h held (37.5 %), worst 1.8 °F past the edge");
+    EXPECT_EQ(told.words.detail, "Sure: it also leaves the band widened by the sensor's ±0.9 °F. "
+                                 "Covered 80.0 % of the hold time (2 h not seen).");
+    EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}, fahrenheit).words.headline,
+              "Stayed in the band of ±1.8 °F for all of the 2 h held and seen");
+}
+
+TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
+{
+    // 0.001 K past the edge, for 1/500 of two hours in a hundred.
+    Series log;
+    for (int at = 0; at <= 100; ++at) {
+        log.at.push_back(hour(at));
+        log.value.push_back(at == 50 ? 21.001 : 20.5);
+    }
+    const double outsideHours = 2.0 * 0.001 / 0.501;
+    ASSERT_LT(outsideHours / 100.0, 0.0005);
+    EXPECT_EQ(tell(oneHold(100), log, {}).words.headline,
+              "Left the band once: 14 s of 4.2 days held (less than 0.1 %), worst less than 0.01 "
+              "°C past the edge");
+}
+
+TEST(VerdictWords, StayedInTheBand)
+{
+    const Told told = tell(oneHold(4), hourly({20, 20, 20, 20, 20}), 0.5);
+    EXPECT_EQ(told.words.headline, "Stayed in the band of ±1 °C for all of the 4 h held and seen");
+    EXPECT_EQ(told.words.detail, "Sure: it also stays in the band narrowed by the sensor's ±0.5 "
+                                 "°C. Covered 100.0 % of the hold time.");
+    EXPECT_EQ(told.mark, "✓");
+    Batch unequal = batchOf({hold("A", 20.0, 2.0), hold("B", 20.0)}, 4.0);
+    unequal.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
+    EXPECT_EQ(tell(unequal, hourly({20, 20, 20, 20, 20}), {}).words.headline,
+              "Stayed in the band for all of the 4 h held and seen")
+        << "there is no one tolerance to name";
+}
+
+TEST(VerdictWords, ExcursionsWithinTheGraceAreNamed)
+{
+    Batch batch = oneHold(4);
+    batch.grace = std::chrono::hours{1};
+    EXPECT_EQ(tell(batch, oneExcursion(), {}).words.headline,
+              "Stayed in the band of ±1 °C: 1 excursion was shorter than the grace of 1 h");
+    EXPECT_EQ(tell(batch, hourly({20, 21.5, 20, 21.5, 20}), {}).words.headline,
+              "Stayed in the band of ±1 °C: 2 excursions were shorter than the grace of 1 h");
+}
+
+TEST(VerdictWords, MissedOneOrSeveralTargets)
+{
+    const Told one = tell(withCrash(), hourly({20, 20, 20, 20, 20, 20, 20, 20, 20}), 0.5);
+    EXPECT_EQ(one.words.headline, "Missed the target of Crash: the beer never came into its band");
+    EXPECT_EQ(one.words.detail.substr(0, one.words.detail.find(". ") + 1),
+              "Sure: it also misses with the band widened by the sensor's ±0.5 °C.");
+    EXPECT_EQ(one.mark, "↛");
+    EXPECT_EQ(tell(withCrash(), hourly({25, 25, 25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
+              "Missed the targets of Primary and Crash: the beer never came into their bands");
+    const Batch three = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0, 2.0), hold("C", 5.0)}, 6.0);
+    EXPECT_EQ(tell(three, hourly({25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
+              "Missed the targets of A, B and C: the beer never came into their bands");
+    Batch open = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0)}, std::nullopt);
+    open.schedule[1].tolerance = TemperatureDifference::kelvins(20.0);
+    EXPECT_EQ(tell(open, hourly({25, 25, 25, 25}), {}).words.headline,
+              "So far: missed the target of A: the beer never came into its band");
+}
+
+TEST(VerdictWords, ALeftBandNamesWhatWasMissedBesides)
+{
+    const Told told = tell(withCrash(), hourly({20, 20, 21.5, 20, 20, 20, 20, 20, 20}), {});
+    EXPECT_TRUE(told.words.headline.starts_with("Left the band once")) << told.words.headline;
+    EXPECT_TRUE(told.words.detail.ends_with("It also missed Crash.")) << told.words.detail;
+    EXPECT_EQ(told.mark, "1");
+}
+
+TEST(VerdictWords, NotEnoughDataSaysWhatWouldBeEnough)
+{
+    const Told none = tell(oneHold(4), {}, 0.5);
+    // 90 % of 4 h.
+    EXPECT_EQ(none.words.headline, "Not enough data: there are no beer readings in this batch; 3 h "
+                                   "36 min of its 4 h must be seen");
+    EXPECT_EQ(none.words.detail, "Covered 0.0 % of the hold time (4 h not seen).");
+    EXPECT_EQ(none.mark, "?");
+    // 4 h of 8 h, 7.2 h are needed.
+    EXPECT_EQ(tell(oneHold(8), series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), {})
+                  .words.headline,
+              "Not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed; 3 h 12 min "
+              "more of it would do");
+}
+
+TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
+{
+    const Told none = tell(oneHold({}), {}, 0.5);
+    EXPECT_EQ(none.words.headline, "So far: not enough data: there are no beer readings in this "
+                                   "batch yet; log or import some");
+    EXPECT_EQ(none.mark, "…");
+    // 4 h of 8 h so far: after 32 h more, 36 h of 40 h are 90 %.
+    const auto gappy = series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}});
+    EXPECT_EQ(
+        tell(oneHold({}), gappy, {}).words.headline,
+        "So far: not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed; 32 h "
+        "more held without a gap would do");
+    const Told settling = tell(oneHold({}), hourly({30, 29, 28}), 0.5);
+    EXPECT_EQ(settling.words.headline,
+              "So far: not enough data: there is no hold time to judge yet; it begins when the "
+              "beer comes into the band of Hold");
+    EXPECT_EQ(settling.words.detail, "Settling, 2 h, is not judged.");
+    EXPECT_EQ(settling.mark, "…");
+}
+
+TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
+{
+    // 0:30 to 1:10 is a gap: 1 h 10 min of 1 h 50 min are seen; with t more, 70 + t of 110 + t is
+    // 90 % at t = 290 min.
+    const auto logged = [](int minutes) {
+        Series log = series({{0, 20}, {0.5, 20}});
+        for (int at = 70; at <= 110 + minutes; ++at) {
+            log.at.push_back(zero + std::chrono::minutes{at});
+            log.value.push_back(20.0);
+        }
+        return runInput(oneHold({}), log, 30);
+    };
+    const RunInput now = logged(0);
+    const RunFigures figures = analysis::analyseRun(now);
+    EXPECT_TRUE(review::verdictWords(now, figures, inCelsius)
+                    .headline.ends_with("; 4 h 50 min more held without a gap would do"))
+        << review::verdictWords(now, figures, inCelsius).headline;
+    EXPECT_EQ(analysis::analyseRun(logged(290)).judged.asPlanned.verdict,
+              analysis::Verdict::stayed);
+    EXPECT_EQ(analysis::analyseRun(logged(289)).judged.asPlanned.verdict,
+              analysis::Verdict::notEnoughData);
+}
+
+TEST(VerdictWords, AnOpenBatchIsJudgedSoFar)
+{
+    const Told told = tell(oneHold({}), hourly({20, 20, 20}), {});
+    EXPECT_EQ(told.words.headline,
+              "So far: stayed in the band of ±1 °C for all of the 2 h held and seen");
+    EXPECT_EQ(told.mark, "…");
+    const Told left = tell(oneHold({}), oneExcursion(), {});
+    EXPECT_TRUE(left.words.headline.starts_with("So far: left the band once")) << left.mark;
+    EXPECT_EQ(left.mark, "1");
+}
+
+TEST(VerdictWords, AnUnknownAccuracyIsSaid)
+{
+    EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}).words.detail,
+              "How sure is unknown: the beer sensor's accuracy is not on record. Covered 100.0 % "
+              "of the hold time.");
+}
+
+TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
+{
+    const auto doubt = [](const Batch& batch, Series beer, double accuracy) {
+        const std::string detail = tell(batch, std::move(beer), accuracy).words.detail;
+        return detail.substr(0, detail.find(". ") + 1);
+    };
+    EXPECT_EQ(doubt(oneHold(4), oneExcursion(), 0.6),
+              "Within the sensor's doubt of ±0.6 °C: in a band wider by that it would have "
+              "stayed.");
+    EXPECT_EQ(doubt(oneHold(10), workedSeries(), 1.5),
+              "Within the sensor's doubt of ±1.5 °C: in a band wider by that there would not be "
+              "enough data.");
+    EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20.7, 20, 20}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that it would have left "
+              "the band.");
+    EXPECT_EQ(doubt(oneHold(4), hourly({20.7, 20.7, 20.7, 20.7, 20.7}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that it would have "
+              "missed a target.");
+    EXPECT_EQ(doubt(withCrash(), hourly({20, 20, 20, 20, 20, 15, 10, 6.2, 6.2}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band wider by that it would have "
+              "stayed.")
+        << "missed by 0.2 K";
+    // 21.4 lies outside of 1 K and inside of 1.5 K, where 22 is then an excursion.
+    EXPECT_EQ(
+        doubt(oneHold(4), hourly({21.4, 22, 20.5, 20, 20}), 0.5),
+        "Within the sensor's doubt of ±0.5 °C: in a band wider by that, settling ends earlier, "
+        "and after that the beer leaves the band.");
+    // 20.9 lies inside of 1 K, which 22 then leaves, as it leaves 1.5 K; 0.5 K waits for both.
+    EXPECT_EQ(doubt(oneHold(4), hourly({20.9, 22, 20.2, 20, 20}), 0.5),
+              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that, settling lasts "
+              "longer, and after that the beer stays in the band.");
+    EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20, 20, 20}), 1.0),
+              "Within the sensor's doubt of ±1 °C: the band is no wider than the doubt.");
+}
+
+TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)
+{
+    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
+    EXPECT_EQ(told.words.headline,
+              "Left the band once: 40 min of 4 h held (16,7 %), worst 0,5 °C past the edge");
+    EXPECT_NE(told.words.detail.find("±0,25 °C"), std::string::npos) << told.words.detail;
+    EXPECT_EQ(told.words.detail.find("100.0"), std::string::npos) << told.words.detail;
+}
+
+TEST(VerdictWords, TheWordForPeopleIsTheNameInEnglish)
+{
+    using enum analysis::Verdict;
+    for (const analysis::Verdict verdict : {stayed, left, missed, notEnoughData})
+        EXPECT_EQ(review::verdictWord(verdict), review::verdictName(verdict));
+}
+
+/// Another language, with the same parts in another order.
+class Turned : public QTranslator {
+public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char* /*context*/, const char* source, const char* /*one*/,
+                      int /*count*/) const override
+    {
+        const bool left = std::string_view(source).starts_with("left the band %n times: %1");
+        return left ? QStringLiteral("bis zu %4 daneben, %1 von %2 (%3), %n-mal") : QString();
+    }
+};
+
+TEST(VerdictWords, AnotherLanguageMayTurnTheSentenceRound)
+{
+    Turned turned;
+    QCoreApplication::installTranslator(&turned);
+    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
+    QCoreApplication::removeTranslator(&turned);
+    EXPECT_EQ(told.words.headline, "Bis zu 0,5 °C daneben, 40 min von 4 h (16,7 %), 1-mal");
+}
+
+TEST(VerdictWords, SettlingIsNamedStageByStage)
+{
+    // 22 → 20 over 2 h is inside from 1 h on; 20 → 5 over 3 h is within 6 at 2:48.
+    const Told told = tell(withCrash(), hourly({22, 21, 20, 20, 20, 15, 10, 5, 5}), {});
+    EXPECT_TRUE(told.words.detail.ends_with("Settling, 1 h + 2 h 48 min, is not judged."))
+        << told.words.detail;
+}
+
+} // namespace
+} // namespace holdband::test

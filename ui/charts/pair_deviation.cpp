@@ -1,0 +1,117 @@
+#include "ui/charts/pair_deviation.h"
+
+#include "core/text/quantities.h"
+#include "ui/charts/clipping.h"
+#include "ui/charts/plot_frame.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr double msAnHour = 3'600'000.0;
+constexpr double mostTolerances = 2.5; ///< shown either way; what goes further is cut
+
+bool settles(const std::vector<std::pair<double, double>>& stretches, double ms)
+{
+    return std::any_of(stretches.begin(), stretches.end(), [ms](const auto& stretch) {
+        return ms >= stretch.first && ms < stretch.second;
+    });
+}
+
+} // namespace
+
+PairDeviationPicture::PairDeviationPicture(const review::DeviationCharts& charts,
+                                           TemperatureUnit unit, PairSides sides)
+    : m_unit(unit), m_sides(std::move(sides))
+{
+    const auto inUnit = [unit](double kelvins) {
+        return valueIn(TemperatureDifference::kelvins(kelvins), unit);
+    };
+    m_toleranceA = inUnit(charts.toleranceA);
+    m_toleranceB = inUnit(charts.toleranceB);
+    m_a = lineOf(charts.a);
+    m_b = lineOf(charts.b);
+    for (const Line* line : {&m_a, &m_b}) {
+        if (!line->track.ms.empty())
+            m_endMs = std::max(m_endMs, line->track.ms.back());
+    }
+}
+
+PairDeviationPicture::Line
+PairDeviationPicture::lineOf(const std::optional<review::DeviationLine>& line) const
+{
+    Line own;
+    if (!line)
+        return own;
+    own.track = line->track;
+    own.settling = line->settling;
+    for (double& value : own.track.value)
+        value = valueIn(TemperatureDifference::kelvins(value), m_unit);
+    own.pyramid = TrackPyramid(own.track);
+    return own;
+}
+
+ValueRange PairDeviationPicture::range() const
+{
+    const double tolerance = std::max({m_toleranceA, m_toleranceB, 1e-6});
+    double most = 1.35 * tolerance;
+    for (const Line* line : {&m_a, &m_b}) {
+        for (std::size_t i = 0; i < line->track.ms.size(); ++i) {
+            if (line->track.ms[i] >= 0.0 && !settles(line->settling, line->track.ms[i]))
+                most = std::max(most, 1.05 * std::abs(line->track.value[i]));
+        }
+    }
+    most = std::min(most, mostTolerances * tolerance);
+    return {-most, most};
+}
+
+/// Where the beer settles there is no deviation to judge, and none is drawn.
+void PairDeviationPicture::paintLine(QPainter& painter, const PlotFrame& frame, const Line& line,
+                                     const QPen& pen, const PictureLook& look) const
+{
+    const int columns = std::max(1, static_cast<int>(frame.plot().width() * look.columns));
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(pen);
+    for (const Polyline& run : decimate(line.track, 0.0, m_endMs, columns, &line.pyramid)) {
+        QPolygonF points;
+        const auto draw = [&] {
+            for (const QPolygonF& part : lineInside(points, frame.plot()))
+                painter.drawPolyline(part);
+            points.clear();
+        };
+        for (const DrawnPoint& point : run) {
+            if (settles(line.settling, point.ms))
+                draw();
+            else
+                points << QPointF(frame.x(point.ms / msAnHour), frame.y(point.value));
+        }
+        draw();
+    }
+}
+
+void PairDeviationPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+{
+    PlotFrame frame(painter, QRectF({}, size), range(), look);
+    frame.setAcross({0.0, m_endMs / msAnHour});
+    frame.leaveBelow(1);
+    frame.paintHeading(Words::tr("Deviation from target, %1").arg(shown(unitText(m_unit))), m_sides,
+                       m_toleranceA == m_toleranceB
+                           ? Words::tr("band ± %1").arg(numberText(m_toleranceA, 1))
+                           : Words::tr("bands: A ± %1, B ± %2")
+                                 .arg(numberText(m_toleranceA, 1), numberText(m_toleranceB, 1)));
+    const double inner = std::min(m_toleranceA, m_toleranceB);
+    painter.fillRect(QRectF(QPointF(frame.plot().left(), frame.y(inner)),
+                            QPointF(frame.plot().right(), frame.y(-inner))),
+                     look.colours().band);
+    frame.paintValueAxis();
+    frame.paintDays(m_endMs / msAnHour);
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintLine(painter, frame, m_b, QPen(m_sides.colour(false, look.colours()), 1.2), look);
+    paintLine(painter, frame, m_a, QPen(m_sides.colour(true, look.colours()), 1.2), look);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,36 @@
+// The panels of a run as a picture: those that have something to show, on one time axis.
+#pragma once
+
+#include "ui/charts/picture.h"
+#include "ui/charts/run_chart.h"
+
+#include <memory>
+
+namespace holdband::ui {
+class PanelArt;
+}
+
+namespace holdband::ui {
+
+class RunPicture : public Picture {
+public:
+    explicit RunPicture(RunChart chart);
+    ~RunPicture() override;
+
+    /// Nothing was logged and nothing metered: there is nothing to paint.
+    bool empty() const { return m_panels.empty(); }
+    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    double heightFor(double width) const override;
+
+private:
+    struct Panel {
+        std::unique_ptr<PanelArt> art;
+        double share; ///< of the height, in proportion to the others'
+    };
+    void add(std::unique_ptr<PanelArt> art, double share);
+
+    RunChart m_chart;
+    std::vector<Panel> m_panels;
+};
+
+} // namespace holdband::ui

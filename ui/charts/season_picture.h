@@ -1,0 +1,37 @@
+// A bar for what each batch of a setup used, with the bounds of reading as a whisker.
+#pragma once
+
+#include "core/results/overview/season.h"
+#include "ui/charts/picture.h"
+
+#include <vector>
+
+namespace holdband::ui {
+
+class SeasonPicture : public Picture {
+public:
+    explicit SeasonPicture(const review::Season& season);
+
+    /// Nothing was metered.
+    bool empty() const;
+    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    double heightFor(double width) const override { return 0.42 * width; }
+
+private:
+    struct Bar {
+        QString name;
+        QString mark;
+        double kwh = 0.0;
+        double low = 0.0;
+        double high = 0.0;
+        bool bounded = false;
+        bool metered = false;
+    };
+    static Bar barOf(const review::SeasonLine& line);
+    void paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top, double foot,
+                  bool labelled, const PictureLook& look) const;
+
+    std::vector<Bar> m_bars;
+};
+
+} // namespace holdband::ui

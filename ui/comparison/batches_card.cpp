@@ -1,0 +1,81 @@
+#include "ui/comparison/batches_card.h"
+
+#include "ui/charts/batch_dots.h"
+#include "ui/charts/picture_view.h"
+#include "ui/comparison/side_tables.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+BatchesCard::BatchesCard(QWidget* parent)
+    : Card(Words::tr("Batch by batch"), parent), m_measure(new QComboBox(this)),
+      m_picture(new PictureView(Words::tr("Every batch's figure"), this, false)),
+      m_idle(makeLabel({}, "muted", this))
+{
+    m_measure->setAccessibleName(Words::tr("Measure of every batch"));
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_measure);
+    row->addStretch();
+    contents()->addLayout(row);
+    contents()->addWidget(m_picture);
+    contents()->addWidget(m_idle);
+    connect(m_measure, &QComboBox::activated, this, &BatchesCard::draw);
+}
+
+void BatchesCard::setComparison(const review::SideBySide* comparison, const PairSides& sides)
+{
+    setVisible(comparison && comparison->ofSetups);
+    if (!comparison || !comparison->ofSetups)
+        return;
+    m_figures = comparison->batchFigures;
+    m_lines = comparison->lines;
+    m_sides = sides;
+    const QSignalBlocker quiet(m_measure);
+    const QString before = m_measure->currentText();
+    m_measure->clear();
+    for (std::size_t i = 0; i < m_figures.size(); ++i) {
+        if (!m_figures[i].a.batches.empty() || !m_figures[i].b.batches.empty())
+            m_measure->addItem(shown(m_lines[i].title), static_cast<int>(i));
+    }
+    m_measure->setCurrentIndex(std::max(m_measure->findText(before), 0));
+    std::vector<std::string> idle;
+    for (const review::IdleFigures& each : comparison->idle)
+        idle.push_back(each.sentence);
+    m_idle->setText(sentences(idle).join(QLatin1Char(' ')));
+    m_idle->setVisible(!idle.empty());
+    draw();
+}
+
+QString BatchesCard::wordsOf(std::size_t measure) const
+{
+    QStringList words;
+    const auto add = [&](const QString& side, const review::SetupFigures& figures) {
+        for (const review::BatchFigure& batch : figures.batches)
+            words << side + QStringLiteral(": ") + shown(batch.batch) + QLatin1Char(' ') +
+                         shown(batch.text);
+    };
+    add(m_sides.a, m_figures[measure].a);
+    add(m_sides.b, m_figures[measure].b);
+    return words.join(QStringLiteral("; "));
+}
+
+void BatchesCard::draw()
+{
+    if (m_measure->currentIndex() < 0)
+        return m_picture->setPicture(nullptr);
+    const auto measure = static_cast<std::size_t>(m_measure->currentData().toInt());
+    const review::MeasureWords& line = m_lines[measure];
+    m_picture->setPicture(std::make_shared<BatchDotsPicture>(shown(line.title), m_figures[measure],
+                                                             line.factor, m_sides),
+                          wordsOf(measure));
+    m_picture->setToolTip(wordsOf(measure).replace(QStringLiteral("; "), QStringLiteral("\n")));
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,61 @@
+// The row that says what is compared: A and B, from where on, and which batches of the setups.
+#pragma once
+
+#include "core/results/comparison/side_by_side.h"
+#include "core/results/overview/lanes.h"
+
+#include <QWidget>
+#include <map>
+
+class QComboBox;
+class QLabel;
+class QMenu;
+class QPushButton;
+
+namespace holdband::ui {
+
+class ComparisonChoice : public QWidget {
+    Q_OBJECT
+public:
+    explicit ComparisonChoice(QWidget* parent = nullptr);
+
+    /// What can be chosen. At first the first two setups are.
+    void setLanes(const review::LanesReview& lanes);
+    void choose(const QString& a, const QString& b);
+    void clear();
+    /// What a comparison offers further: stages to begin at, batches to take.
+    void setOffered(const review::SideBySide& comparison);
+
+    QString a() const;
+    QString b() const;
+    /// Without a decimal sign and a weighing.
+    review::SideBySideRequest request() const;
+    /// Where a batch or a setup stands among the setups, for its colour.
+    int setupIndex(const std::string& name) const;
+
+    QComboBox* boxA() const { return m_a; }
+    QComboBox* boxB() const { return m_b; }
+    QComboBox* from() const { return m_from; }
+    QPushButton* batches() const { return m_batches; }
+
+Q_SIGNALS:
+    void chosen();
+
+private:
+    void fill(QComboBox* box, const QString& wanted);
+    void forgetOffered();
+    void offerStages(const review::SideBySide& comparison);
+    void offerBatches(const review::SideBySide& comparison);
+
+    QComboBox* m_a;
+    QComboBox* m_b;
+    QLabel* m_fromLabel;
+    QComboBox* m_from;
+    QPushButton* m_batches;
+    QMenu* m_ticks;
+    QStringList m_batchNames;
+    QStringList m_setupNames;
+    std::map<QString, int> m_setupOf; ///< of batches and setups
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,101 @@
+#include "ui/comparison/side_tables.h"
+
+#include "core/text/near.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+namespace {
+
+/// "³" for 3, as a footnote is marked.
+QString raised(std::size_t number)
+{
+    static const QString digits = QStringLiteral("⁰¹²³⁴⁵⁶⁷⁸⁹");
+    QString text;
+    for (const QChar digit : QString::number(number))
+        text += digits[digit.digitValue()];
+    return text;
+}
+
+struct Touching {
+    QString marks; ///< " ¹ ³"; empty without notes
+    QStringList words;
+};
+
+Touching notesOn(const review::SideBySide& comparison, const std::string& title)
+{
+    Touching touching;
+    for (std::size_t i = 0; i < comparison.notes.size(); ++i) {
+        const review::NoteWords& note = comparison.notes[i];
+        if (note.title != title)
+            continue;
+        touching.marks += QLatin1Char(' ') + raised(i + 1);
+        touching.words << capitalised(shown(note.note)) + QStringLiteral(": ") +
+                              shown(note.effect) + QLatin1Char('.');
+    }
+    return touching;
+}
+
+/// The bounds of a difference follow from those beside it; they are told on request.
+QString withoutBounds(const std::string& figure)
+{
+    return shown(figure.substr(0, figure.find(" (")));
+}
+
+} // namespace
+
+TableWords measuresTable(const review::SideBySide& comparison)
+{
+    TableWords table;
+    table.header = {Words::tr("Measure"),    QStringLiteral("A"),     QStringLiteral("B"),
+                    QStringLiteral("A − B"), QStringLiteral("A ÷ B"), Words::tr("ahead")};
+    table.numeric = {false, true, true, true, true, false};
+    for (const review::MeasureWords& line : comparison.lines) {
+        const Touching notes = notesOn(comparison, line.title);
+        const QString why = capitalised(shown(line.remark));
+        table.rows.push_back(
+            {{shown(line.title) + notes.marks, notes.words.join(QLatin1Char('\n')), false},
+             {shown(line.a), {}, false},
+             {shown(line.b), {}, false},
+             {withoutBounds(line.difference), shown(line.difference), false},
+             {shown(line.ratio), {}, false},
+             {shown(line.ahead), why, line.ahead.size() == 1}});
+    }
+    return table;
+}
+
+QString batchesThatCount(const review::SideBySide& comparison)
+{
+    if (!comparison.ofSetups)
+        return Words::tr("In brackets: the least and the most that the figure can be.") +
+               (comparison.alignment.scope.empty()
+                    ? QString()
+                    : QLatin1Char(' ') + shown(comparison.alignment.scope));
+    return Words::tr("%1: %2. %3: %4. In brackets: where the mean of many such batches would "
+                     "lie, 95 times in 100.")
+        .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
+             shown(joined(comparison.batchesB)));
+}
+
+QStringList fairnessNotes(const review::SideBySide& comparison)
+{
+    QStringList notes;
+    for (const review::NoteWords& note : comparison.notes)
+        notes << QStringLiteral("%1 · %2: %3.")
+                     .arg(QString::number(notes.size() + 1), capitalised(shown(note.note)),
+                          shown(note.effect));
+    return notes;
+}
+
+QStringList sentences(const std::vector<std::string>& lines)
+{
+    QStringList all;
+    for (const std::string& line : lines) {
+        if (!line.empty())
+            all << capitalised(shown(line)) +
+                       (line.ends_with('.') ? QString() : QStringLiteral("."));
+    }
+    return all;
+}
+
+} // namespace holdband::ui

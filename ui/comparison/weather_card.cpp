@@ -1,0 +1,109 @@
+#include "ui/comparison/weather_card.h"
+
+#include "ui/charts/picture_view.h"
+#include "ui/charts/weather_points.h"
+#include "ui/comparison/side_tables.h"
+#include "ui/forms/quantity_field.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+QString detailsOf(const review::SameWeather& weather)
+{
+    QStringList lines;
+    for (const review::ModelWords* side : {&weather.a, &weather.b}) {
+        const QStringList own =
+            sentences(side->figures) + sentences(side->cautions) + sentences(side->remarks);
+        if (!own.isEmpty())
+            lines << shown(side->side) + QStringLiteral(": ") + own.join(QLatin1Char(' '));
+    }
+    lines << sentences(weather.remarks);
+    return lines.join(QLatin1Char('\n'));
+}
+
+} // namespace
+
+WeatherCard::WeatherCard(QWidget* parent)
+    : Card(Words::tr("In the same weather"), parent), m_sentence(makeLabel({}, "plain", this)),
+      m_picture(
+          new PictureView(Words::tr("Mean power over how much warmer the room was"), this, false)),
+      m_lift(
+          new QuantityField(Quantity::difference, Words::tr("Room warmer than the beer by"), this)),
+      m_hours(new QuantityField(Quantity::hours, Words::tr("Hold of"), this)),
+      m_details(makeLabel({}, "muted", this))
+{
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    contents()->addWidget(m_sentence);
+    contents()->addWidget(m_picture);
+    auto* row = new QHBoxLayout;
+    QLabel* words = makeLabel(Words::tr("Ask for a room warmer than the beer by"), "muted", this);
+    words->setWordWrap(false);
+    row->addWidget(words);
+    row->addWidget(m_lift);
+    row->addWidget(new QLabel(Words::tr("over"), this));
+    row->addWidget(m_hours);
+    row->addStretch();
+    contents()->addLayout(row);
+    contents()->addWidget(m_details);
+    for (QuantityField* field : {m_lift, m_hours}) {
+        field->setOptional(true);
+        field->edit()->setPlaceholderText(Words::tr("mean"));
+        field->edit()->setToolTip(Words::tr("Empty: the mean of both."));
+        field->edit()->setMaximumWidth(90);
+        connect(field->edit(), &QLineEdit::editingFinished, this, &WeatherCard::takeFields);
+    }
+    m_lift->setRule(notNegative);
+    m_hours->setRule(aboveZero);
+}
+
+void WeatherCard::setComparison(const review::SideBySide* comparison, const Manner& manner,
+                                const PairSides& sides)
+{
+    setVisible(comparison != nullptr);
+    if (!comparison)
+        return;
+    m_weighing = comparison->weighing;
+    const review::SameWeather& weather = comparison->weather;
+    m_sentence->setText(sentences({weather.sentence, weather.any ? weather.energySentence : ""})
+                            .join(QLatin1Char(' ')));
+    m_sentence->setAccessibleName(m_sentence->text());
+    m_lift->setManner(manner);
+    m_hours->setManner(manner);
+    // What is being typed stays.
+    if (!m_lift->edit()->hasFocus() || !m_lift->edit()->isModified())
+        m_lift->set(m_weighing.referenceLift);
+    if (!m_hours->edit()->hasFocus() || !m_hours->edit()->isModified())
+        m_hours->set(m_weighing.referenceHours);
+    auto picture =
+        std::make_shared<WeatherPicture>(weather, comparison->settings.temperatureUnit(), sides);
+    m_picture->setPicture(picture->empty() ? nullptr : std::move(picture), m_sentence->text());
+    m_details->setText(detailsOf(weather));
+}
+
+void WeatherCard::takeFields()
+{
+    const auto lift = m_lift->value<TemperatureDifference>();
+    const auto hours = m_hours->value<Hours>();
+    if (!lift || !hours)
+        return;
+    Weighing wanted = m_weighing;
+    wanted.referenceLift = *lift;
+    wanted.referenceHours = *hours;
+    if (wanted != m_weighing)
+        Q_EMIT weighingWanted(wanted);
+}
+
+QString WeatherCard::sentence() const
+{
+    return m_sentence->text();
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,44 @@
+// What both setups would draw in the same weather, and for which hold that is asked.
+#pragma once
+
+#include "core/results/comparison/side_by_side.h"
+#include "ui/charts/pair_sides.h"
+#include "ui/forms/manner.h"
+#include "ui/theme/card.h"
+
+class QLabel;
+
+namespace holdband::ui {
+
+class PictureView;
+class QuantityField;
+
+class WeatherCard : public Card {
+    Q_OBJECT
+public:
+    explicit WeatherCard(QWidget* parent = nullptr);
+
+    /// Null: nothing is compared.
+    void setComparison(const review::SideBySide* comparison, const Manner& manner,
+                       const PairSides& sides);
+    QuantityField* lift() const { return m_lift; }
+    QuantityField* hours() const { return m_hours; }
+    PictureView* picture() const { return m_picture; }
+    QString sentence() const;
+
+Q_SIGNALS:
+    /// The hold that is asked for, in the place of what was.
+    void weighingWanted(const Weighing& weighing);
+
+private:
+    void takeFields();
+
+    QLabel* m_sentence;
+    PictureView* m_picture;
+    QuantityField* m_lift;
+    QuantityField* m_hours;
+    QLabel* m_details;
+    Weighing m_weighing;
+};
+
+} // namespace holdband::ui

@@ -1,0 +1,67 @@
+// The sound copies of a logbook: one of them can be restored beside it, and the place where copies
+// go is chosen here. Also what is offered where a logbook is damaged or gone.
+#pragma once
+
+#include "core/store/safety/backups.h"
+
+#include <QDialog>
+#include <QFutureWatcher>
+#include <memory>
+
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace holdband::ui {
+
+class TableModel;
+
+class BackupsDialog : public QDialog {
+    Q_OBJECT
+public:
+    /// `why`: the sentence above the copies; empty where they are only looked at.
+    BackupsDialog(const QString& logbook, const QString& why, QWidget* parent = nullptr);
+    ~BackupsDialog() override;
+
+    /// Reads the copies, beside the window; looked() follows.
+    void look();
+    bool logbookIsBroken() const { return m_broken; }
+    const std::vector<store::BackupCopy>& copies() const { return m_copies; }
+
+    QTableView* table() const { return m_table; }
+    QPushButton* restoreButton() const { return m_restore; }
+    QString placeSentence() const;
+    /// For the copies of all logbooks; empty: beside each.
+    void setPlace(const QString& folder);
+
+Q_SIGNALS:
+    void looked();
+    /// The copy stands there, beside the logbook.
+    void restored(const QString& path);
+
+private:
+    struct Found {
+        bool broken = false;
+        std::vector<store::BackupCopy> copies;
+    };
+    void layOut(const QString& why);
+    void take(const Found& found);
+    void restore();
+    void choosePlace();
+    void showPlace();
+    void say(const QString& sentence);
+
+    QString m_logbook;
+    bool m_broken = false;
+    std::vector<store::BackupCopy> m_copies;
+    QFutureWatcher<std::shared_ptr<Found>> m_looking;
+    QFutureWatcher<std::shared_ptr<Result<std::string>>> m_restoring;
+    TableModel* m_model;
+    QTableView* m_table;
+    QLabel* m_said;
+    QLabel* m_place;
+    QPushButton* m_restore;
+    QPushButton* m_beside;
+};
+
+} // namespace holdband::ui

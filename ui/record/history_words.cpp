@@ -1,0 +1,257 @@
+#include "ui/record/history_words.h"
+
+#include "core/text/durations.h"
+#include "core/text/numbers.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+#include "ui/words/words.h"
+
+#include <charconv>
+#include <map>
+#include <set>
+
+namespace holdband::ui {
+
+namespace {
+
+/// What the store's tables hold, for people.
+std::map<std::string, QString> tableNames()
+{
+    return {
+        {"batches", Words::tr("batch")},
+        {"beer_uses", Words::tr("probe and vessel")},
+        {"causes", Words::tr("cause of an excursion")},
+        {"changed_stages", Words::tr("stage of a changed plan")},
+        {"exclusions", Words::tr("stretch left out")},
+        {"hand_corrections", Words::tr("correction by hand")},
+        {"hand_readings", Words::tr("reading by hand")},
+        {"import_columns", Words::tr("imported column")},
+        {"imports", Words::tr("import")},
+        {"journal", Words::tr("journal note")},
+        {"meter_corrections", Words::tr("corrected register")},
+        {"meter_moves", Words::tr("move of a meter")},
+        {"meter_readings", Words::tr("register reading")},
+        {"meters", Words::tr("meter")},
+        {"offsets", Words::tr("offset")},
+        {"parts", Words::tr("part")},
+        {"plan_changes", Words::tr("change of plan")},
+        {"plan_stages", Words::tr("stage of a named plan")},
+        {"plans", Words::tr("named plan")},
+        {"ratings", Words::tr("rating")},
+        {"round_windows", Words::tr("round")},
+        {"sensors", Words::tr("sensor")},
+        {"settings", Words::tr("setting")},
+        {"setups", Words::tr("setup")},
+        {"source_lines", Words::tr("line of a file")},
+        {"stage_ends", Words::tr("end of a stage")},
+        {"stages", Words::tr("stage")},
+        {"tariff_changes", Words::tr("price")},
+        {"tariff_change_windows", Words::tr("price window")},
+        {"tariff_windows", Words::tr("price window")},
+        {"value_corrections", Words::tr("corrected reading")},
+        {"weighing", Words::tr("what is weighed by")},
+        {"weights", Words::tr("weight of a criterion")},
+    };
+}
+
+QString tableName(const std::string& table)
+{
+    const auto names = tableNames();
+    const auto found = names.find(table);
+    return found == names.end() ? shown(table) : found->second;
+}
+
+/// Row ids and digests say nothing to people.
+bool isInner(const std::string& column)
+{
+    static const std::set<std::string> inner{"id",       "act",     "import",      "checksum",
+                                             "position", "setup",   "plan_change", "sha256",
+                                             "meter",    "reading", "batch",       "plan"};
+    return inner.contains(column);
+}
+
+bool isInstant(const std::string& column)
+{
+    static const std::set<std::string> instants{"at",         "from_at",      "to_at",    "pitched",
+                                                "ended",      "corrected_at", "first_at", "last_at",
+                                                "retired_at", "taken_back_at"};
+    return instants.contains(column);
+}
+
+/// What a column's number is of, by the end of its name.
+enum class Kind { plain, celsius, kelvins, litres, watts, milliseconds };
+
+constexpr std::pair<std::string_view, Kind> kindEndings[] = {{"_c", Kind::celsius},
+                                                             {"_k", Kind::kelvins},
+                                                             {"_l", Kind::litres},
+                                                             {"_w", Kind::watts},
+                                                             {"_ms", Kind::milliseconds}};
+
+std::pair<std::string_view, Kind> endingOf(std::string_view column)
+{
+    for (const auto& each : kindEndings) {
+        if (column.ends_with(each.first))
+            return each;
+    }
+    return {{}, Kind::plain};
+}
+
+/// A number of the store as this logbook writes it.
+std::string quantityText(Kind kind, double number, const Manner& manner)
+{
+    switch (kind) {
+    case Kind::celsius:
+        return temperatureText(Temperature::celsius(number), manner.temperature(), 1, manner.sign);
+    case Kind::kelvins:
+        return differenceText(TemperatureDifference::kelvins(number), manner.temperature(), 2,
+                              manner.sign);
+    case Kind::litres:
+        return volumeText(Volume::litres(number), manner.units, manner.sign);
+    case Kind::watts:
+        return powerText(Power::watts(number), 0, manner.sign);
+    case Kind::milliseconds:
+        return durationText(Hours{number / msPerHour}, manner.sign);
+    case Kind::plain:
+        break;
+    }
+    return shortestText(number, manner.sign);
+}
+
+QString valueText(const std::string& column, const std::string& value, const Manner& manner)
+{
+    if (column == "set_aside" && !value.empty())
+        return value == "0" ? Words::tr("no") : Words::tr("yes");
+    std::int64_t ms = 0;
+    const char* end = value.data() + value.size();
+    if (!value.empty() && isInstant(column) && std::from_chars(value.data(), end, ms).ptr == end)
+        return shown(localText(instantFromMs(ms), manner.zone));
+    const Kind kind = endingOf(column).second;
+    const auto number = kind == Kind::plain ? std::nullopt : scanDecimal(value);
+    return number ? shown(quantityText(kind, number->value, manner)) : shown(value);
+}
+
+/// The store's columns as columnName looks them up.
+[[maybe_unused]] constexpr const char* columnWords[] = {
+    QT_TRANSLATE_NOOP("Words", "accuracy"),
+    QT_TRANSLATE_NOOP("Words", "add"),
+    QT_TRANSLATE_NOOP("Words", "ambient sensor"),
+    QT_TRANSLATE_NOOP("Words", "at"),
+    QT_TRANSLATE_NOOP("Words", "beer sensor"),
+    QT_TRANSLATE_NOOP("Words", "cause"),
+    QT_TRANSLATE_NOOP("Words", "corrected at"),
+    QT_TRANSLATE_NOOP("Words", "criterion"),
+    QT_TRANSLATE_NOOP("Words", "days"),
+    QT_TRANSLATE_NOOP("Words", "decimals"),
+    QT_TRANSLATE_NOOP("Words", "doubt"),
+    QT_TRANSLATE_NOOP("Words", "ended"),
+    QT_TRANSLATE_NOOP("Words", "ends by"),
+    QT_TRANSLATE_NOOP("Words", "event"),
+    QT_TRANSLATE_NOOP("Words", "file"),
+    QT_TRANSLATE_NOOP("Words", "final gravity"),
+    QT_TRANSLATE_NOOP("Words", "first at"),
+    QT_TRANSLATE_NOOP("Words", "first line"),
+    QT_TRANSLATE_NOOP("Words", "from at"),
+    QT_TRANSLATE_NOOP("Words", "from minute"),
+    QT_TRANSLATE_NOOP("Words", "gap limit"),
+    QT_TRANSLATE_NOOP("Words", "grace"),
+    QT_TRANSLATE_NOOP("Words", "header"),
+    QT_TRANSLATE_NOOP("Words", "hours"),
+    QT_TRANSLATE_NOOP("Words", "item"),
+    QT_TRANSLATE_NOOP("Words", "key"),
+    QT_TRANSLATE_NOOP("Words", "kind"),
+    QT_TRANSLATE_NOOP("Words", "kwh"),
+    QT_TRANSLATE_NOOP("Words", "label"),
+    QT_TRANSLATE_NOOP("Words", "last at"),
+    QT_TRANSLATE_NOOP("Words", "line"),
+    QT_TRANSLATE_NOOP("Words", "name"),
+    QT_TRANSLATE_NOOP("Words", "note"),
+    QT_TRANSLATE_NOOP("Words", "original gravity"),
+    QT_TRANSLATE_NOOP("Words", "path"),
+    QT_TRANSLATE_NOOP("Words", "pitched"),
+    QT_TRANSLATE_NOOP("Words", "place"),
+    QT_TRANSLATE_NOOP("Words", "placement"),
+    QT_TRANSLATE_NOOP("Words", "price"),
+    QT_TRANSLATE_NOOP("Words", "price per kwh"),
+    QT_TRANSLATE_NOOP("Words", "quantity"),
+    QT_TRANSLATE_NOOP("Words", "rated power"),
+    QT_TRANSLATE_NOOP("Words", "rating"),
+    QT_TRANSLATE_NOOP("Words", "readings"),
+    QT_TRANSLATE_NOOP("Words", "reads"),
+    QT_TRANSLATE_NOOP("Words", "resolution kwh"),
+    QT_TRANSLATE_NOOP("Words", "retired at"),
+    QT_TRANSLATE_NOOP("Words", "rolls over at kwh"),
+    QT_TRANSLATE_NOOP("Words", "rows read"),
+    QT_TRANSLATE_NOOP("Words", "sample"),
+    QT_TRANSLATE_NOOP("Words", "sensor"),
+    QT_TRANSLATE_NOOP("Words", "set aside"),
+    QT_TRANSLATE_NOOP("Words", "settle hours"),
+    QT_TRANSLATE_NOOP("Words", "shape"),
+    QT_TRANSLATE_NOOP("Words", "side"),
+    QT_TRANSLATE_NOOP("Words", "spec"),
+    QT_TRANSLATE_NOOP("Words", "stage"),
+    QT_TRANSLATE_NOOP("Words", "taken back at"),
+    QT_TRANSLATE_NOOP("Words", "target"),
+    QT_TRANSLATE_NOOP("Words", "text"),
+    QT_TRANSLATE_NOOP("Words", "to at"),
+    QT_TRANSLATE_NOOP("Words", "to minute"),
+    QT_TRANSLATE_NOOP("Words", "tolerance"),
+    QT_TRANSLATE_NOOP("Words", "unit"),
+    QT_TRANSLATE_NOOP("Words", "until gravity"),
+    QT_TRANSLATE_NOOP("Words", "used at"),
+    QT_TRANSLATE_NOOP("Words", "value"),
+    QT_TRANSLATE_NOOP("Words", "vessel"),
+    QT_TRANSLATE_NOOP("Words", "vessels"),
+    QT_TRANSLATE_NOOP("Words", "volume"),
+    QT_TRANSLATE_NOOP("Words", "weight"),
+    QT_TRANSLATE_NOOP("Words", "what"),
+    QT_TRANSLATE_NOOP("Words", "why")};
+
+QString columnName(const std::string& column)
+{
+    const std::size_t ending = endingOf(column).first.size(); // the value says its unit
+    QByteArray words = QByteArray::fromStdString(column.substr(0, column.size() - ending));
+    return Words::tr(words.replace('_', ' ').constData());
+}
+
+QString kindText(const store::HistoryEntry& entry)
+{
+    if (entry.takenBack)
+        return Words::tr("taken back");
+    return entry.kind == store::ActKind::own ? Words::tr("by itself") : QString();
+}
+
+} // namespace
+
+TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone)
+{
+    TableWords words;
+    words.header = {Words::tr("when"), Words::tr("what"), Words::tr("why"), Words::tr("stands")};
+    words.numeric = {false, false, false, false};
+    for (const store::HistoryEntry& entry : entries)
+        words.rows.push_back({{shown(localText(entry.at, zone)), {}, false},
+                              {shown(entry.what), {}, false},
+                              {shown(entry.why), {}, false},
+                              {kindText(entry), {}, false}});
+    return words;
+}
+
+TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Manner& manner)
+{
+    TableWords words;
+    words.header = {Words::tr("of"), Words::tr("value"), Words::tr("before"), Words::tr("after")};
+    words.numeric = {false, false, false, false};
+    for (const store::ChangedRow& row : rows) {
+        for (const store::ChangedValue& value : row.values) {
+            const bool same = value.before == value.after; // a key, told with each changed row
+            if (isInner(value.column) || same)
+                continue;
+            words.rows.push_back({{tableName(row.table), {}, false},
+                                  {columnName(value.column), {}, false},
+                                  {valueText(value.column, value.before, manner), {}, false},
+                                  {valueText(value.column, value.after, manner), {}, false}});
+        }
+    }
+    return words;
+}
+
+} // namespace holdband::ui

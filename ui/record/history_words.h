@@ -1,0 +1,17 @@
+// The history in words: acts and changed rows as the cells of tables. Pure, without widgets.
+#pragma once
+
+#include "core/store/history/history.h"
+#include "core/text/zone.h"
+#include "ui/forms/manner.h"
+#include "ui/tables/table_model.h"
+
+namespace holdband::ui {
+
+TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone);
+
+/// A line for each value that changed; inner numbers such as row ids are left out, instants and
+/// choices are shown as people write them, and quantities in the logbook's units.
+TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Manner& manner);
+
+} // namespace holdband::ui

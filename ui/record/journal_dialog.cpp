@@ -1,0 +1,341 @@
+#include "ui/record/journal_dialog.h"
+
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
+#include "core/text/times.h"
+#include "ui/forms/keep_change.h"
+#include "ui/session/session.h"
+#include "ui/tables/list_table.h"
+#include "ui/tables/table_model.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QItemSelectionModel>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+QString allNotes()
+{
+    return Words::tr("all notes");
+}
+
+/// `batch` empty: all notes.
+Result<JournalView> readView(const store::LogbookFile& file, const std::string& batch)
+{
+    JournalView view;
+    auto settings = store::readSettings(file);
+    HOLDBAND_TRY(settings);
+    auto zone = Zone::named(settings->zone);
+    HOLDBAND_TRY(zone);
+    view.zone = *zone;
+    auto batches = store::readBatches(file);
+    HOLDBAND_TRY(batches);
+    for (const Batch& each : *batches)
+        view.batches.push_back(each.name);
+    auto notes = store::readNotes(file);
+    HOLDBAND_TRY(notes);
+    for (store::KeptNote& note : *notes) {
+        if (batch.empty() || note.note.batch == batch)
+            view.notes.push_back(std::move(note));
+    }
+    return view;
+}
+
+TableWords noteWords(const JournalView& view)
+{
+    TableWords words;
+    words.header = {Words::tr("when"), Words::tr("batch"), Words::tr("note")};
+    words.numeric = {false, false, false};
+    for (const store::KeptNote& kept : view.notes) {
+        const QString text = shown(kept.note.text);
+        words.rows.push_back({{shown(localText(kept.note.at, view.zone)), {}, false},
+                              {kept.note.batch ? shown(*kept.note.batch) : dash, {}, false},
+                              {text.simplified(), text, false}});
+    }
+    return words;
+}
+
+/// "2026-03-09 18:30"; with seconds and offset where that is another instant.
+QString exactTime(Instant at, const Zone& zone)
+{
+    const QString full = shown(localIso(at, zone)).replace(QLatin1Char('T'), QLatin1Char(' '));
+    const auto brief = parseTime(core(full.left(16)), zone);
+    return brief && *brief == at ? full.left(16) : full;
+}
+
+/// What is done to it, as the history keeps it.
+std::string changedWords(const JournalNote& note)
+{
+    return note.batch ? "changed a note of " + *note.batch : "changed a note";
+}
+
+std::string removedWords(const JournalNote& note)
+{
+    return note.batch ? "removed a note of " + *note.batch : "removed a note";
+}
+
+} // namespace
+
+void openJournal(QWidget* parent, Session& session, const QString& batch)
+{
+    if (!session.isOpen())
+        return;
+    auto* dialog = new JournalDialog(session, batch, parent);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->show();
+}
+
+JournalDialog::JournalDialog(Session& session, const QString& batch, QWidget* parent)
+    : QDialog(parent), m_session(&session), m_wanted(batch), m_notes(new TableModel(this)),
+      m_batch(new QComboBox(this)), m_table(makeListTable(Words::tr("Notes"), m_notes, this)),
+      m_time(new QLineEdit(this)), m_text(new QPlainTextEdit(this)),
+      m_keep(new QPushButton(Words::tr("&Keep the change"), this)),
+      m_remove(new QPushButton(Words::tr("&Remove the note"), this)),
+      m_message(makeLabel({}, "muted", this))
+{
+    setWindowTitle(Words::tr("Journal"));
+    resize(760, 560);
+    m_batch->setAccessibleName(Words::tr("Notes of which batch"));
+    m_time->setAccessibleName(Words::tr("Time of the note"));
+    m_text->setAccessibleName(Words::tr("Note"));
+    m_text->setTabChangesFocus(true);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->installEventFilter(this);
+    widen(*m_table, 2);
+    layOut();
+    connectParts();
+    showNote(-1);
+    refresh();
+    m_table->setFocus();
+}
+
+void JournalDialog::layOut()
+{
+    auto* form = new QFormLayout;
+    form->addRow(Words::tr("&Time"), m_time);
+    form->addRow(Words::tr("&Note"), m_text);
+    m_text->setFixedHeight(m_text->fontMetrics().lineSpacing() * 5);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    buttons->addButton(m_keep, QDialogButtonBox::ActionRole);
+    buttons->addButton(m_remove, QDialogButtonBox::ActionRole);
+    for (QPushButton* button : {m_keep, m_remove, buttons->button(QDialogButtonBox::Close)})
+        button->setAutoDefault(false);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(m_batch);
+    column->addWidget(m_table, 1);
+    column->addLayout(form);
+    column->addWidget(m_message);
+    column->addWidget(buttons);
+}
+
+void JournalDialog::connectParts()
+{
+    connect(m_batch, &QComboBox::activated, this, [this] {
+        m_wanted = m_batch->currentData().toString();
+        refresh();
+    });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& row) {
+                rememberDraft();
+                if (m_shown) // else a fresh table is filled, and the word about it stays
+                    m_message->clear();
+                showNote(row.row());
+            });
+    connect(m_time, &QLineEdit::returnPressed, this, &JournalDialog::keep);
+    connect(m_keep, &QPushButton::clicked, this, &JournalDialog::keep);
+    connect(m_remove, &QPushButton::clicked, this, &JournalDialog::remove);
+    connect(m_session, &Session::changed, this, &JournalDialog::refresh);
+}
+
+bool JournalDialog::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched != m_table || event->type() != QEvent::KeyPress || !current())
+        return QDialog::eventFilter(watched, event);
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Delete)
+        remove();
+    else if (key == Qt::Key_Return || key == Qt::Key_Enter)
+        m_text->setFocus();
+    else
+        return QDialog::eventFilter(watched, event);
+    return true;
+}
+
+void JournalDialog::refresh()
+{
+    m_session->ask<JournalView>(
+        this,
+        [batch = core(m_wanted)](const store::LogbookFile& file) { return readView(file, batch); },
+        [this](Result<JournalView> view) {
+            if (view)
+                take(std::move(*view));
+            else
+                say(sentence(view.error()));
+        });
+}
+
+void JournalDialog::take(JournalView view)
+{
+    rememberDraft();
+    const auto before = std::exchange(m_shown, std::nullopt);
+    const int oldRow = m_table->currentIndex().row();
+    m_view = std::move(view);
+    fillBatches();
+    m_notes->setWords(noteWords(m_view));
+    const auto count = static_cast<int>(m_view.notes.size());
+    int row = std::min(std::max(oldRow, 0), count - 1);
+    for (int i = 0; i < count; ++i) {
+        if (before && m_view.notes[static_cast<std::size_t>(i)].id == *before)
+            row = i;
+    }
+    if (row >= 0)
+        m_table->selectRow(row); // which shows it
+    else
+        showNote(row);
+    if (count == 0)
+        say(Words::tr("No notes yet. Ctrl+J in the window adds one."));
+}
+
+void JournalDialog::fillBatches()
+{
+    m_batch->clear();
+    m_batch->addItem(allNotes(), QString());
+    for (const std::string& batch : m_view.batches)
+        m_batch->addItem(shown(batch), shown(batch));
+    m_batch->setCurrentIndex(std::max(0, m_batch->findData(m_wanted)));
+}
+
+const store::KeptNote* JournalDialog::current() const
+{
+    for (const store::KeptNote& note : m_view.notes) {
+        if (m_shown && note.id == *m_shown)
+            return &note;
+    }
+    return nullptr;
+}
+
+JournalDialog::Draft JournalDialog::keptWords(const store::KeptNote& note) const
+{
+    return {exactTime(note.note.at, m_view.zone), shown(note.note.text)};
+}
+
+void JournalDialog::rememberDraft()
+{
+    const store::KeptNote* note = current();
+    if (!note)
+        return;
+    const Draft typed{m_time->text(), m_text->toPlainText()};
+    if (typed == keptWords(*note))
+        m_drafts.erase(note->id.value);
+    else
+        m_drafts[note->id.value] = typed;
+}
+
+void JournalDialog::showNote(int row)
+{
+    const bool has = row >= 0 && row < static_cast<int>(m_view.notes.size());
+    const bool mayChange = has && !m_session->readOnly();
+    for (QWidget* widget : {static_cast<QWidget*>(m_keep), static_cast<QWidget*>(m_remove)})
+        widget->setEnabled(mayChange);
+    m_time->setReadOnly(!mayChange);
+    m_text->setReadOnly(!mayChange);
+    m_shown.reset();
+    Draft words;
+    if (has) {
+        const store::KeptNote& note = m_view.notes[static_cast<std::size_t>(row)];
+        m_shown = note.id;
+        const auto draft = m_drafts.find(note.id.value);
+        words = draft == m_drafts.end() ? keptWords(note) : draft->second;
+    }
+    m_time->setText(words.time);
+    m_text->setPlainText(words.text);
+}
+
+void JournalDialog::keep()
+{
+    const store::KeptNote* kept = current();
+    if (!kept)
+        return say(Words::tr("Choose a note in the table first."));
+    const auto at = parseTime(core(m_time->text().trimmed()), m_view.zone);
+    if (!at) {
+        m_time->setFocus();
+        return say(sentence(at.error()));
+    }
+    JournalNote note = kept->note;
+    note.at = *at;
+    note.text = core(m_text->toPlainText().trimmed());
+    if (note.text.empty()) {
+        m_text->setFocus();
+        return say(Words::tr("A note has a word or two; Remove takes it away."));
+    }
+    const store::NoteId id = kept->id;
+    if (note == kept->note)
+        return say(Words::tr("Nothing was changed."));
+    keepChange(
+        *m_session, this, changedWords(note),
+        [id, note](const store::Change& change) { return store::updateNote(change, id, note); },
+        [this, id, note](Done done) {
+            if (!done)
+                return say(sentence(done.error()));
+            takeKept(id, note);
+            say(Words::tr("Kept. Undo brings the old note back."));
+        });
+}
+
+void JournalDialog::takeKept(store::NoteId id, const JournalNote& note)
+{
+    m_drafts.erase(id.value);
+    for (store::KeptNote& each : m_view.notes) {
+        if (each.id != id)
+            continue;
+        each.note = note;
+        if (m_shown == id) {
+            m_time->setText(keptWords(each).time);
+            m_text->setPlainText(keptWords(each).text);
+        }
+    }
+}
+
+void JournalDialog::remove()
+{
+    const store::KeptNote* kept = current();
+    if (!kept)
+        return say(Words::tr("Choose a note in the table first."));
+    const store::NoteId id = kept->id;
+    keepChange(
+        *m_session, this, removedWords(kept->note),
+        [id](const store::Change& change) { return store::removeNote(change, id); },
+        [this, id](Done done) {
+            if (!done)
+                return say(sentence(done.error()));
+            m_drafts.erase(id.value);
+            if (m_shown == id)
+                m_shown.reset();
+            say(Words::tr("Removed. Undo brings it back."));
+        });
+}
+
+QString JournalDialog::message() const
+{
+    return m_message->text();
+}
+
+void JournalDialog::say(const QString& words)
+{
+    m_message->setText(words);
+    m_message->setAccessibleName(words);
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,147 @@
+#include "ui/record/note_dialog.h"
+
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
+#include "core/store/records/journal.h"
+#include "core/text/times.h"
+#include "ui/session/session.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+namespace {
+
+struct Choices {
+    Zone zone;
+    std::vector<Batch> batches; ///< in order of pitching
+};
+
+Result<Choices> readChoices(const store::LogbookFile& file)
+{
+    auto settings = store::readSettings(file);
+    HOLDBAND_TRY(settings);
+    auto zone = Zone::named(settings->zone);
+    HOLDBAND_TRY(zone);
+    auto batches = store::readBatches(file);
+    HOLDBAND_TRY(batches);
+    return Choices{*zone, std::move(*batches)};
+}
+
+Result<bool> keepNote(const store::LogbookFile& file, const JournalNote& note)
+{
+    auto change = store::Change::begin(file, note.batch ? "noted something of " + *note.batch
+                                                        : "noted something");
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(store::addNote(*change, note));
+    HOLDBAND_TRY(change->commit());
+    return true;
+}
+
+} // namespace
+
+NoteDialog::NoteDialog(Session& session, const QString& batch, QWidget* parent,
+                       std::optional<Instant> at)
+    : QDialog(parent), m_session(&session), m_at(at), m_time(new QLineEdit(this)),
+      m_batch(new QComboBox(this)), m_text(new QPlainTextEdit(this)),
+      m_message(makeLabel({}, "warn", this))
+{
+    setWindowTitle(Words::tr("Journal note"));
+    resize(520, 300);
+    m_time->setAccessibleName(Words::tr("Time of the note"));
+    m_batch->setAccessibleName(Words::tr("Of which batch"));
+    m_text->setAccessibleName(Words::tr("Note"));
+    m_text->setPlaceholderText(Words::tr("lid opened, dry hops in, power cut …"));
+    m_text->setTabChangesFocus(true);
+    layOut();
+    fetch(batch);
+}
+
+void NoteDialog::layOut()
+{
+    auto* form = new QFormLayout;
+    form->addRow(Words::tr("&Time"), m_time);
+    form->addRow(Words::tr("&Batch"), m_batch);
+    form->addRow(Words::tr("&Note"), m_text);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    QPushButton* keepButton = buttons->addButton(Words::tr("&Keep"), QDialogButtonBox::AcceptRole);
+    connect(keepButton, &QPushButton::clicked, this, &NoteDialog::keep);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(form, 1);
+    column->addWidget(m_message);
+    column->addWidget(buttons);
+    m_text->setFocus();
+}
+
+void NoteDialog::fetch(const QString& batch)
+{
+    m_session->ask<Choices>(this, readChoices, [this, batch](Result<Choices> choices) {
+        if (!choices)
+            return refuse(sentence(choices.error()), m_text);
+        m_zone = choices->zone;
+        m_time->setText(shown(localIso(m_at.value_or(m_session->now()), m_zone))
+                            .left(16)
+                            .replace(QLatin1Char('T'), QLatin1Char(' ')));
+        m_batch->addItem(Words::tr("the whole logbook"));
+        for (const Batch& each : choices->batches)
+            m_batch->addItem(shown(each.name), shown(each.name));
+        m_batch->setCurrentIndex(std::max(0, m_batch->findData(batch)));
+    });
+}
+
+void NoteDialog::keep()
+{
+    const auto at = parseTime(core(m_time->text()), m_zone);
+    if (!at)
+        return refuse(sentence(at.error()), m_time);
+    JournalNote note;
+    note.at = *at;
+    const QString batch = m_batch->currentData().toString();
+    if (!batch.isEmpty())
+        note.batch = core(batch);
+    note.text = core(m_text->toPlainText().trimmed());
+    if (note.text.empty())
+        return refuse(Words::tr("Write a word or two first."), m_text);
+    m_session->change<bool>(
+        this, [note](const store::LogbookFile& file) { return keepNote(file, note); },
+        [this](Result<bool> kept) {
+            if (!kept)
+                return refuse(sentence(kept.error()), m_text);
+            accept();
+            m_session->announceChange();
+        });
+}
+
+/// Once: what was written is gone with the dialog.
+void NoteDialog::reject()
+{
+    const bool written = !m_text->toPlainText().trimmed().isEmpty();
+    if (written && !std::exchange(m_leaveAsked, true))
+        return refuse(Words::tr("The note is not kept. Press Escape or Cancel again to throw it "
+                                "away."),
+                      m_text);
+    QDialog::reject();
+}
+
+QString NoteDialog::message() const
+{
+    return m_message->text();
+}
+
+void NoteDialog::refuse(const QString& words, QWidget* field)
+{
+    m_message->setText(words);
+    field->setFocus();
+}
+
+} // namespace holdband::ui

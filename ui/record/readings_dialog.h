@@ -1,0 +1,72 @@
+// The readings of one sensor or meter, a stretch at a time: look at them, leave some out with a
+// reason, bring them back, correct a single one. Nothing that was logged is changed by it.
+#pragma once
+
+#include "ui/record/mending.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableView;
+
+namespace holdband::ui {
+
+class Session;
+class TableModel;
+
+class ReadingsDialog : public QDialog {
+    Q_OBJECT
+public:
+    /// Begins with `first`; where it has no name, with the first sensor.
+    explicit ReadingsDialog(Session& session, QWidget* parent = nullptr, ReadingSubject first = {});
+
+    TableModel* readings() const { return m_readings; }
+    QTableView* table() const { return m_table; }
+    /// Sensors, then meters.
+    QComboBox* subject() const { return m_subject; }
+    QLineEdit* from() const { return m_from; }
+    QLineEdit* to() const { return m_to; }
+    QLineEdit* value() const { return m_value; }
+    QLineEdit* why() const { return m_why; }
+    QPushButton* leaveOutButton() const { return m_leaveOut; }
+    QPushButton* bringBackButton() const { return m_bringBack; }
+    QPushButton* correctButton() const { return m_correct; }
+    QString message() const;
+
+public Q_SLOTS:
+    void refresh();
+
+private:
+    void layOut();
+    void connectParts();
+    void take(ReadingsView view);
+    void fillSubjects();
+    ReadingSubject chosenSubject() const;
+    /// The stretch that is typed; absent with a word about it where it can't be read.
+    std::optional<Span> typedSpan();
+    std::vector<std::size_t> chosenRows() const; ///< in order
+    void askToLeaveOut();
+    void askToCorrect();
+    void save(Result<Mending> mending);
+    void say(const QString& words);
+
+    Session* m_session;
+    ReadingSubject m_first;
+    ReadingsView m_view;
+    TableModel* m_readings;
+    QComboBox* m_subject;
+    QLineEdit* m_from;
+    QLineEdit* m_to;
+    QTableView* m_table;
+    QLineEdit* m_value;
+    QLineEdit* m_why;
+    QPushButton* m_leaveOut;
+    QPushButton* m_bringBack;
+    QPushButton* m_correct;
+    QLabel* m_message;
+};
+
+} // namespace holdband::ui

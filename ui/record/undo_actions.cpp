@@ -1,0 +1,75 @@
+#include "ui/record/undo_actions.h"
+
+#include "core/store/history/undo.h"
+#include "ui/session/session.h"
+#include "ui/words/words.h"
+
+#include <QAction>
+#include <QMenu>
+
+namespace holdband::ui {
+
+namespace {
+
+void describe(QAction& action, const QString& verb, bool possible, const std::string& what)
+{
+    action.setEnabled(possible);
+    // A mnemonic of its own in the words would steal a key.
+    const QString words = shown(what).replace(QLatin1Char('&'), QStringLiteral("&&"));
+    action.setText(possible ? verb + QStringLiteral(": ") + words : verb);
+}
+
+} // namespace
+
+UndoActions::UndoActions(Session& session, QObject* parent)
+    : QObject(parent), m_session(&session), m_undo(new QAction(this)), m_redo(new QAction(this))
+{
+    m_undo->setShortcuts(QKeySequence::Undo);
+    m_redo->setShortcuts(
+        {QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
+    describe(*m_undo, Words::tr("&Undo"), false, {});
+    describe(*m_redo, Words::tr("&Redo"), false, {});
+    connect(m_undo, &QAction::triggered, this, [this] { run(Which::undo); });
+    connect(m_redo, &QAction::triggered, this, [this] { run(Which::redo); });
+    connect(&session, &Session::opened, this, &UndoActions::refresh);
+    connect(&session, &Session::changed, this, &UndoActions::refresh);
+}
+
+void UndoActions::addTo(QMenu* menu)
+{
+    menu->addAction(m_undo);
+    menu->addAction(m_redo);
+}
+
+void UndoActions::refresh()
+{
+    m_session->ask<store::UndoState>(
+        this, store::readUndoState, [this](Result<store::UndoState> state) {
+            const store::UndoState now = state.value_or(store::UndoState{});
+            const bool writable = !m_session->readOnly();
+            describe(*m_undo, Words::tr("&Undo"), writable && now.undo.has_value(), now.undoWhat);
+            describe(*m_redo, Words::tr("&Redo"), writable && now.redo.has_value(), now.redoWhat);
+        });
+}
+
+void UndoActions::run(Which which)
+{
+    if (m_session->readOnly())
+        return;
+    // Until the answer is there a second press would take back something unread.
+    m_undo->setEnabled(false);
+    m_redo->setEnabled(false);
+    m_session->change<std::string>(this, which == Which::undo ? store::undoLast : store::redoLast,
+                                   [this, which](Result<std::string> done) {
+                                       if (done)
+                                           Q_EMIT said((which == Which::undo
+                                                            ? Words::tr("Took back: %1.")
+                                                            : Words::tr("Did again: %1."))
+                                                           .arg(shown(*done)));
+                                       else
+                                           Q_EMIT said(sentence(done.error()));
+                                       m_session->announceChange();
+                                   });
+}
+
+} // namespace holdband::ui

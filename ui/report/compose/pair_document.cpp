@@ -1,0 +1,217 @@
+#include "ui/report/compose/pair_document.h"
+
+#include "core/results/comparison/measure_words.h"
+#include "core/text/near.h"
+#include "ui/charts/pair_energy.h"
+#include "ui/report/compose/basis_tables.h"
+#include "ui/report/compose/pair_parts.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace holdband::report {
+
+namespace {
+
+using review::SideBySide;
+
+/// The figure of the analysis, in the unit that the analysis has, behind the words of the screen.
+Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& figure,
+            const QString& unit)
+{
+    if (!figure)
+        return {text.empty() ? ui::dash : ui::shown(text)};
+    return {ui::shown(text), rawNumber(figure->value), unit};
+}
+
+/// As the analysis has it; money in the logbook's currency.
+QString unitOf(const analysis::Measure& measure, const LogbookSettings& settings)
+{
+    return measure.rule.unit == "money" ? ui::shown(settings.currency)
+                                        : ui::shown(measure.rule.unit);
+}
+
+/// Among the figures (CSV) only: on paper the bounds stand behind the values.
+Table boundsTable(const SideBySide& pair)
+{
+    Table table;
+    table.title = ui::Words::tr("Bounds of the measures");
+    table.shown = Shown::amongFigures;
+    table.columns = {words(ui::Words::tr("Measure"))};
+    for (const char* figure : {"A", "B", "A − B", "A ÷ B"}) {
+        table.columns.push_back(figures(ui::Words::tr("%1, least").arg(QString::fromUtf8(figure))));
+        table.columns.push_back(figures(ui::Words::tr("%1, most").arg(QString::fromUtf8(figure))));
+    }
+    for (const analysis::Measure& measure : pair.measures) {
+        const QString unit = unitOf(measure, pair.settings);
+        std::vector<Cell> row{{ui::shown(review::measureName(measure.rule.id))}};
+        for (const auto* figure : {&measure.a, &measure.b, &measure.difference, &measure.ratio}) {
+            for (const auto bound : {&analysis::Bounded::low, &analysis::Bounded::high}) {
+                const auto value = *figure ? (**figure).*bound : std::nullopt;
+                const QString raw = value ? rawNumber(*value) : QString();
+                row.push_back({raw, raw, figure == &measure.ratio ? QStringLiteral("1") : unit});
+            }
+        }
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+Table measuresTable(const SideBySide& pair)
+{
+    Table table;
+    table.title = ui::Words::tr("Measures");
+    table.columns = {wideWords(ui::Words::tr("Measure")), figures(QStringLiteral("A")),
+                     figures(QStringLiteral("B")),        figures(QStringLiteral("A − B")),
+                     figures(QStringLiteral("A ÷ B")),    words(ui::Words::tr("ahead"))};
+    for (std::size_t i = 0; i < pair.lines.size(); ++i) {
+        const review::MeasureWords& line = pair.lines[i];
+        const analysis::Measure& measure = pair.measures[i];
+        const QString unit = unitOf(measure, pair.settings);
+        Cell title{ui::shown(line.title)};
+        title.raw = ui::shown(review::measureName(measure.rule.id));
+        table.rows.push_back({title,
+                              cellOf(line.a, measure.a, unit),
+                              cellOf(line.b, measure.b, unit),
+                              cellOf(line.difference, measure.difference, unit),
+                              cellOf(line.ratio, measure.ratio, QStringLiteral("1")),
+                              {line.ahead.empty() ? ui::dash : ui::shown(line.ahead)}});
+        table.rows.back().back().strong = line.ahead.size() == 1;
+    }
+    return table;
+}
+
+void addChart(Document& document, const SideBySide& pair, const ui::PairSides& sides)
+{
+    auto picture = std::make_shared<ui::PairEnergyPicture>(pair, sides);
+    if (picture->empty())
+        return;
+    document.add(
+        Figure{picture, ui::Words::tr("Energy of both over the same elapsed time"),
+               ui::Words::tr("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
+                   .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
+               ui::Words::tr("Pale: the least and the most that the meters’ readings and "
+                             "their accuracy allow.")});
+}
+
+/// Why nobody is ahead, and what was cut off the bounds. Measures of one remark share a line.
+void addRemarks(Document& document, const SideBySide& pair)
+{
+    std::vector<std::pair<QString, QStringList>> remarks;
+    for (const review::MeasureWords& line : pair.lines) {
+        if (line.remark.empty())
+            continue;
+        const QString remark = ui::shown(line.remark);
+        const auto same = std::find_if(remarks.begin(), remarks.end(),
+                                       [&](const auto& each) { return each.first == remark; });
+        if (same == remarks.end())
+            remarks.push_back({remark, {ui::shown(line.title)}});
+        else
+            same->second << ui::shown(line.title);
+    }
+    QStringList items;
+    for (const auto& [remark, titles] : remarks)
+        items << titles.join(QStringLiteral("; ")) + QStringLiteral(": ") + remark +
+                     (remark.endsWith(u'.') ? QString() : QStringLiteral("."));
+    if (!items.isEmpty())
+        document.add(Bullets{items});
+}
+
+/// As the table of measures calls it.
+QString titleOf(const SideBySide& pair, const std::string& measure)
+{
+    for (std::size_t i = 0; i < pair.lines.size(); ++i) {
+        if (review::measureName(pair.measures[i].rule.id) == measure)
+            return ui::shown(pair.lines[i].title);
+    }
+    return ui::shown(measure);
+}
+
+void addNotes(Document& document, const SideBySide& pair)
+{
+    if (pair.notes.empty())
+        return;
+    Table table;
+    table.title = ui::Words::tr("How fair is this?");
+    table.columns = {wideWords(ui::Words::tr("What differs")),
+                     wideWords(ui::Words::tr("what it does")), wideWords(ui::Words::tr("touches"))};
+    for (const review::NoteWords& note : pair.notes)
+        table.rows.push_back({{ui::capitalised(ui::shown(note.note))},
+                              {ui::shown(note.effect)},
+                              {titleOf(pair, note.measure), ui::shown(note.measure)}});
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+}
+
+void addBatches(Document& document, const SideBySide& pair)
+{
+    if (!pair.ofSetups)
+        return;
+    Table table = factsTable(ui::Words::tr("Batches that went in"));
+    addFact(table, QStringLiteral("A"), ui::shown(joined(pair.batchesA)));
+    addFact(table, QStringLiteral("B"), ui::shown(joined(pair.batchesB)));
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+}
+
+void addEvidence(Document& document, const PairBases& bases, const Origin& origin,
+                 const Cells& cells)
+{
+    std::vector<SideBasis> batches;
+    for (const review::Basis& basis : bases.a)
+        batches.push_back({QStringLiteral("A"), basis});
+    for (const review::Basis& basis : bases.b)
+        batches.push_back({QStringLiteral("B"), basis});
+    addBases(document, batches, origin, cells,
+             ui::Words::tr(
+                 "Energies are compared over the elapsed time that is metered in both. One side is "
+                 "ahead only where the bounds of the two do not overlap; the bounds of energy hold "
+                 "the reading of the meters and their accuracy, those of temperature the sensors’ "
+                 "accuracy. ") +
+                 methodInShort());
+}
+
+} // namespace
+
+Result<Document> pairDocument(const SideBySide& pair, const PairBases& bases, const Origin& origin)
+{
+    auto zone = Zone::named(pair.settings.zone);
+    HOLDBAND_TRY(zone);
+    Document document;
+    document.kind = ui::Words::tr("Report of a comparison");
+    document.title = ui::Words::tr("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
+    document.subtitle =
+        ui::Words::tr("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
+    document.headline = ui::shown(pair.headline);
+    document.footer = footerOf(origin, *zone);
+    document.us = pair.settings.units == UnitSystem::us;
+    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("energy")});
+    document.add(
+        Paragraph{ui::shown(pair.belowHeadline), Tone::plain, ui::Words::tr("temperature")});
+    if (!pair.ofSetups)
+        document.add(Paragraph{ui::Words::tr("Counted from %1; energy over the %2 h that are "
+                                             "metered in both.")
+                                   .arg(ui::shown(pair.alignment.words),
+                                        ui::numberText(pair.alignment.commonHours, 1)),
+                               Tone::muted});
+    if (!pair.alignment.scope.empty())
+        document.add(Paragraph{ui::shown(pair.alignment.scope), Tone::muted});
+    const ui::PairSides sides{ui::shown(pair.a), ui::shown(pair.b)};
+    const Cells cells(pair.settings, *zone);
+    addChart(document, pair, sides);
+    addDeviations(document, pair, sides);
+    document.add(Heading{ui::Words::tr("Measures")});
+    document.add(measuresTable(pair));
+    document.add(boundsTable(pair));
+    addRemarks(document, pair);
+    addNotes(document, pair);
+    addBatches(document, pair);
+    addBatchFigures(document, pair, sides);
+    addWeather(document, pair, sides, cells);
+    addMoney(document, pair, sides, cells);
+    addJudgement(document, pair);
+    addEvidence(document, bases, origin, cells);
+    return document;
+}
+
+} // namespace holdband::report

@@ -1,0 +1,22 @@
+// The parts of a comparison's report below its measures: deviations, every batch, the same
+// weather, money, judgement. Each adds nothing where there is nothing to say.
+#pragma once
+
+#include "core/results/comparison/side_by_side.h"
+#include "ui/charts/pair_sides.h"
+#include "ui/report/compose/cells.h"
+#include "ui/report/compose/document.h"
+
+namespace holdband::report {
+
+void addDeviations(Document& document, const review::SideBySide& pair, const ui::PairSides& sides);
+/// Of setups: every batch's figure, and what was used while no batch ran.
+void addBatchFigures(Document& document, const review::SideBySide& pair,
+                     const ui::PairSides& sides);
+void addWeather(Document& document, const review::SideBySide& pair, const ui::PairSides& sides,
+                const Cells& cells);
+void addMoney(Document& document, const review::SideBySide& pair, const ui::PairSides& sides,
+              const Cells& cells);
+void addJudgement(Document& document, const review::SideBySide& pair);
+
+} // namespace holdband::report

@@ -1,0 +1,136 @@
+#include "ui/report/compose/run_document.h"
+
+#include "core/text/quantities.h"
+#include "ui/charts/run_chart.h"
+#include "ui/charts/run_picture.h"
+#include "ui/report/compose/basis_tables.h"
+#include "ui/report/compose/run_energy.h"
+#include "ui/report/compose/run_stages.h"
+#include "ui/run/run_tables.h"
+#include "ui/words/words.h"
+
+namespace holdband::report {
+
+namespace {
+
+using review::RunReview;
+
+QString subtitleOf(const RunReview& review)
+{
+    const Batch& batch = review.batch();
+    const Cells cells(review.settings, review.zone);
+    QStringList parts{ui::shown(review.setup.name),
+                      ui::Words::tr("pitched %1").arg(cells.instant(batch.pitched).text),
+                      batch.ended ? ui::Words::tr("ended %1").arg(cells.instant(*batch.ended).text)
+                                  : ui::Words::tr("still open")};
+    if (batch.volume)
+        parts << ui::shown(volumeText(*batch.volume, review.settings.units, ui::decimalSign()));
+    if (batch.originalGravity)
+        parts << ui::Words::tr("original gravity %1")
+                     .arg(ui::shown(gravityText(*batch.originalGravity, ui::decimalSign())));
+    if (batch.finalGravity)
+        parts << ui::Words::tr("final %1", "gravity")
+                     .arg(ui::shown(gravityText(*batch.finalGravity, ui::decimalSign())));
+    return parts.join(QStringLiteral(" · "));
+}
+
+/// What the panels show, for those who can't see them.
+QString chartInWords(const RunReview& review)
+{
+    const Cells cells(review.settings, review.zone);
+    QString words =
+        ui::Words::tr("From %1 to %2. %3. ")
+            .arg(cells.instant(review.input.span.start).text,
+                 cells.instant(review.input.span.end).text, ui::shown(review.words.headline));
+    const auto& judged = review.figures.judged;
+    for (std::size_t i = 0; i < judged.stages.size(); ++i) {
+        const auto& seen = judged.statistics[i];
+        if (seen.minimum && seen.maximum)
+            words +=
+                ui::Words::tr("%1: beer from %2 to %3. ")
+                    .arg(ui::shown(judged.stages[i].label), cells.temperature(*seen.minimum).text,
+                         cells.temperature(*seen.maximum).text);
+    }
+    if (review.figures.energy.whole.any())
+        words += ui::Words::tr("Energy rises to %1 kWh. ")
+                     .arg(cells.kwh(review.figures.energy.whole).text);
+    return words + ui::Words::tr("The figures stand in the tables below.");
+}
+
+/// What the signs in the chart mean: those that occur.
+QString captionOf(const ui::RunChart& chart)
+{
+    QStringList parts;
+    if (!chart.bands.empty())
+        parts << ui::Words::tr("Green: the band.");
+    if (!chart.settling.empty())
+        parts << ui::Words::tr("Hatched: settling, not judged.");
+    if (!chart.leftOut.empty())
+        parts << ui::Words::tr("Upright lines: left out by hand.");
+    if (!chart.gaps.empty() || !chart.unmetered.empty())
+        parts << ui::Words::tr("Grey: not seen, or not metered.");
+    if (!chart.excursions.empty())
+        parts << ui::Words::tr("Rings: the worst of each excursion.");
+    if (!chart.notes.empty())
+        parts << ui::Words::tr("Numbered squares: remarks of the journal.");
+    return parts.join(u' ');
+}
+
+void addChart(Document& document, const RunReview& review)
+{
+    ui::RunChart chart = ui::chartOf(review);
+    const QString caption = captionOf(chart);
+    auto picture = std::make_shared<ui::RunPicture>(std::move(chart));
+    if (picture->empty()) {
+        document.add(Paragraph{ui::Words::tr("Nothing of this batch is logged or metered yet, so "
+                                             "there is no chart.")});
+        return;
+    }
+    document.add(Figure{picture, ui::Words::tr("Temperature, deviation and energy"),
+                        chartInWords(review), caption});
+}
+
+void addSentences(Document& document, const QString& title, const QStringList& sentences)
+{
+    if (sentences.isEmpty())
+        return;
+    document.add(Heading{title});
+    document.add(Bullets{sentences});
+}
+
+QStringList capitalised(const std::vector<std::string>& sentences)
+{
+    QStringList list;
+    for (const std::string& sentence : sentences)
+        list << ui::capitalised(ui::shown(sentence));
+    return list;
+}
+
+} // namespace
+
+Document runDocument(const RunReview& review, const review::Basis& basis, const Origin& origin)
+{
+    Document document;
+    document.kind = ui::Words::tr("Report of a run");
+    document.title = ui::shown(review.batch().name);
+    document.subtitle = subtitleOf(review);
+    document.headline = ui::shown(review.words.headline) + u'.';
+    document.footer = footerOf(origin, review.zone);
+    document.us = review.settings.units == UnitSystem::us;
+    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("verdict")});
+    if (!review.words.detail.empty())
+        document.add(
+            Paragraph{ui::shown(review.words.detail), Tone::muted, ui::Words::tr("certainty")});
+    addChart(document, review);
+    addStages(document, review);
+    addExcursions(document, review);
+    addEnergy(document, review);
+    addBeer(document, review);
+    addSentences(document, ui::Words::tr("Journal"), ui::journalLines(review));
+    addSentences(document, ui::Words::tr("Worth a look"), capitalised(review.findings));
+    addBasis(document, basis, origin, Cells(review.settings, review.zone));
+    addSentences(document, ui::Words::tr("Care"), capitalised(review.cautions));
+    return document;
+}
+
+} // namespace holdband::report

@@ -1,0 +1,228 @@
+#include "ui/report/compose/run_energy.h"
+
+#include "core/results/run/daily_energy.h"
+#include "core/results/run/energy_texts.h"
+#include "core/text/quantities.h"
+#include "ui/report/compose/origin.h"
+#include "ui/words/words.h"
+
+#include <cmath>
+
+namespace holdband::report {
+
+namespace {
+
+using analysis::EnergyFigure;
+using review::RunReview;
+
+std::vector<Column> energyColumns(const QString& first)
+{
+    return {words(first),
+            figures(QStringLiteral("kWh"), "kWh"),
+            figures(ui::Words::tr("least"), "kWh"),
+            figures(ui::Words::tr("most"), "kWh"),
+            figures(ui::Words::tr("metered"), "h"),
+            figures(ui::Words::tr("mean power, W"), "W")};
+}
+
+std::vector<Cell> energyRow(const QString& what, const EnergyFigure& energy, const Cells& cells)
+{
+    return {{what},
+            cells.kwh(energy),
+            cells.leastKwh(energy),
+            cells.mostKwh(energy),
+            cells.metered(energy),
+            cells.number(analysis::meanWatts(energy), 1, "W")};
+}
+
+Table spansTable(const RunReview& review, const Cells& cells)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    Table table;
+    table.title = ui::Words::tr("Energy");
+    table.columns = energyColumns(ui::Words::tr("Part of the run"));
+    for (const review::EnergyPart& part : review::energyParts(review))
+        table.rows.push_back(energyRow(ui::capitalised(ui::shown(part.label)), part.energy, cells));
+    for (Cell& cell : table.rows.front())
+        cell.strong = true;
+    for (const analysis::SpanEnergy& stage : energy.stages)
+        table.rows.push_back(
+            energyRow(ui::Words::tr("Stage %1").arg(ui::shown(stage.label)), stage.energy, cells));
+    return table;
+}
+
+Table daysTable(const RunReview& review, const Cells& cells)
+{
+    Table table;
+    table.title = ui::Words::tr("Energy by day");
+    table.columns = energyColumns(ui::Words::tr("Day"));
+    for (const analysis::SpanEnergy& day : review.figures.energy.days) {
+        table.rows.push_back(
+            energyRow(ui::shown(review::dayText(day, review.zone)), day.energy, cells));
+        table.rows.back().front().raw = ui::shown(day.label);
+    }
+    return table;
+}
+
+Cell bounded(Cell figure, const Cell& low, const Cell& high)
+{
+    if (!low.raw.isEmpty() && !high.raw.isEmpty() && low.text != high.text)
+        figure.text += QStringLiteral(" (%1 – %2)").arg(low.text, high.text);
+    return figure;
+}
+
+void addCost(Table& table, const RunReview& review, const Cells& cells)
+{
+    const auto& cost = review.figures.energy.cost;
+    if (!cost)
+        return;
+    addFact(table, ui::Words::tr("Cost of the energy"),
+            bounded(cells.money(cost->amount), cells.money(cost->low), cells.money(cost->high)));
+    const Tariff& tariff = review.settings.tariff;
+    const bool plain =
+        tariff.windows.empty() && tariff.pricePerKwh && review.settings.tariffChanges.empty();
+    if (plain)
+        addFact(table, ui::Words::tr("Price of a kWh"), cells.money(*tariff.pricePerKwh));
+    else
+        addFact(table, ui::Words::tr("Price of a kWh"), ui::Words::tr("by the prices of its time"));
+}
+
+void addWholeDays(Table& table, const RunReview& review, const Cells& cells)
+{
+    if (!review.dailyEnergy)
+        return;
+    const auto ofDay = [&](std::size_t day) {
+        return cells.kwh(review.figures.energy.days[day].energy).text;
+    };
+    Cell mean = cells.number(review.dailyEnergy->meanKwh, 2, "kWh");
+    mean.text =
+        ui::Words::tr("%1 kWh (least %2, most %3)")
+            .arg(mean.text, ofDay(review.dailyEnergy->least), ofDay(review.dailyEnergy->most));
+    addFact(table, ui::Words::tr("A whole day, mean"), mean);
+}
+
+void addLift(Table& table, const RunReview& review, const Cells& cells)
+{
+    const analysis::RunEnergy& energy = review.figures.energy;
+    if (energy.lift && energy.lift->mean()) {
+        Cell lift = cells.difference(*energy.lift->mean(), 1);
+        lift.text += u' ' + cells.degrees();
+        addFact(table, ui::Words::tr("Room above beer, mean"), lift);
+    }
+    if (!energy.kwhPerDegreeDay)
+        return;
+    const double each = *energy.kwhPerDegreeDay / cells.inUnit(1.0);
+    Cell rate = cells.number(each, 3, QStringLiteral("kWh/(%1·day)").arg(cells.degrees()));
+    rate.text += u' ' + ui::Words::tr("kWh/(%1·day)").arg(cells.degrees());
+    addFact(table, ui::Words::tr("Energy for each degree-day of lift"), rate);
+}
+
+Table ratesTable(const RunReview& review, const Cells& cells)
+{
+    Table table = factsTable(ui::Words::tr("Rates and money"));
+    addCost(table, review, cells);
+    addWholeDays(table, review, cells);
+    addLift(table, review, cells);
+    return table;
+}
+
+QString percent(double value)
+{
+    return ui::numberText(value, 1) + QStringLiteral(" %");
+}
+
+void addFermentation(Table& table, const analysis::Fermentation& done)
+{
+    const auto row = [&](const QString& what, double value, const QString& how = {}) {
+        addFact(table, what, Cell{percent(value) + how, rawNumber(value), "%"});
+    };
+    row(ui::Words::tr("Attenuation, apparent"), done.apparentAttenuation);
+    row(ui::Words::tr("Attenuation, real"), done.realAttenuation, QStringLiteral(" (Balling)"));
+    row(ui::Words::tr("Alcohol by volume, simple"), done.alcoholSimple,
+        ui::Words::tr(" (%1 × ΔSG)").arg(ui::numberText(131.25, 2)));
+    row(ui::Words::tr("Alcohol by volume, Balling"), done.alcoholBalling);
+}
+
+void addHeat(Document& document, const RunReview& review, const Cells& cells)
+{
+    const auto& heat = review.figures.crashHeat;
+    if (!heat)
+        return;
+    Table table = factsTable(ui::Words::tr("Heat check of the crash"));
+    addFact(table, ui::Words::tr("Beer, from"), cells.temperature(heat->from.celsius()));
+    addFact(table, ui::Words::tr("Beer, to"), cells.temperature(heat->to.celsius()));
+    Cell moved = cells.number(heat->moved.kilowattHours(), 2, "kWh");
+    moved.text += QStringLiteral(" kWh");
+    addFact(table, ui::Words::tr("Heat out of the beer"), moved);
+    if (heat->energy.any()) {
+        Cell used = cells.kwh(heat->energy);
+        used.text += QStringLiteral(" kWh");
+        addFact(table, ui::Words::tr("Energy used meanwhile"), used);
+    }
+    if (const auto performance = heat->effectivePerformance()) {
+        Cell each = cells.number(*performance, 2, "1");
+        each.text = ui::Words::tr("%1 kWh of heat for each kWh used").arg(each.text);
+        addFact(table, ui::Words::tr("Effective performance"), each);
+    }
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+    document.add(
+        Paragraph{ui::Words::tr("An estimate from volume and temperatures, good to a few percent."),
+                  Tone::muted});
+}
+
+void addGravity(Document& document, const RunReview& review, const Cells& cells)
+{
+    const auto& gravities = review.figures.gravities;
+    const auto& done = review.figures.fermentation;
+    if (gravities.empty() && !done)
+        return;
+    document.add(Heading{ui::Words::tr("Gravity")});
+    Table table;
+    table.title = ui::Words::tr("Gravity");
+    table.columns = {words(ui::Words::tr("Read at")), figures(ui::Words::tr("gravity")),
+                     figures(ui::Words::tr("attenuation, apparent"), "%")};
+    for (const analysis::GravityPoint& point : gravities) {
+        const auto attenuation = point.apparentAttenuation;
+        table.rows.push_back(
+            {cells.instant(point.reading.at),
+             {ui::shown(gravityText(point.gravity, ui::decimalSign())),
+              rawNumber(point.gravity.specific())},
+             attenuation ? Cell{percent(*attenuation), rawNumber(*attenuation)} : cells.absent()});
+    }
+    if (!table.rows.empty())
+        document.add(std::move(table));
+    if (!done)
+        return;
+    Table facts = factsTable(ui::Words::tr("Fermentation"));
+    addFermentation(facts, *done);
+    document.add(std::move(facts));
+}
+
+} // namespace
+
+void addEnergy(Document& document, const RunReview& review)
+{
+    const Cells cells(review.settings, review.zone);
+    document.add(Heading{ui::Words::tr("Energy and money")});
+    if (!review.figures.energy.whole.any()) {
+        document.add(Paragraph{ui::Words::tr("No meter was read twice while this batch ran.")});
+        return;
+    }
+    document.add(spansTable(review, cells));
+    if (const std::string shared = review::sharedSentence(review); !shared.empty())
+        document.add(Paragraph{ui::shown(shared), Tone::muted});
+    if (Table rates = ratesTable(review, cells); !rates.rows.empty())
+        document.add(std::move(rates));
+    document.add(Heading{ui::Words::tr("Energy by day")});
+    document.add(daysTable(review, cells));
+}
+
+void addBeer(Document& document, const RunReview& review)
+{
+    const Cells cells(review.settings, review.zone);
+    addHeat(document, review, cells);
+    addGravity(document, review, cells);
+}
+
+} // namespace holdband::report

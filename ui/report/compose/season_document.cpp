@@ -1,0 +1,217 @@
+#include "ui/report/compose/season_document.h"
+
+#include "core/text/numbers.h"
+#include "core/text/quantities.h"
+#include "core/text/times.h"
+#include "ui/charts/season_picture.h"
+#include "ui/report/compose/basis_tables.h"
+#include "ui/words/choice_words.h"
+#include "ui/words/words.h"
+
+namespace holdband::report {
+
+namespace {
+
+constexpr std::size_t mostBatches = 2'000; ///< the sum stands in the last row
+
+using review::Season;
+using review::SeasonLine;
+
+/// "2 Mar 2026", and the instant behind it
+Cell dayCell(Instant at, const Cells& cells)
+{
+    Cell cell = cells.instant(at);
+    cell.text = ui::shown(dateText(cells.zone().localDate(at)));
+    return cell;
+}
+
+std::vector<Cell> verdictRow(const SeasonLine& line, const Cells& cells)
+{
+    Cell ended = dayCell(line.span.end, cells);
+    if (line.open)
+        ended = {ui::Words::tr("open")};
+    return {cells.text(line.batch),
+            dayCell(line.span.start, cells),
+            ended,
+            cells.text(line.headline),
+            cells.share(line.coverage),
+            cells.share(line.insideShare),
+            cells.pastEdge(line.worstPeak)};
+}
+
+Table verdicts(const Season& season, const Cells& cells)
+{
+    Table table;
+    table.title = ui::Words::tr("Did they stay in their bands?");
+    table.mostRows = mostBatches;
+    table.columns = {words(ui::Words::tr("Batch")),
+                     words(ui::Words::tr("pitched")),
+                     words(ui::Words::tr("ended")),
+                     wideWords(ui::Words::tr("verdict")),
+                     figures(ui::Words::tr("seen"), "1"),
+                     figures(ui::Words::tr("inside"), "1"),
+                     figures(ui::Words::tr("worst past edge, %1"), cells.degrees())};
+    table.columns.back().title.replace(QStringLiteral("%1"), cells.degrees());
+    for (const SeasonLine& line : season.batches)
+        table.rows.push_back(verdictRow(line, cells));
+    return table;
+}
+
+std::vector<Cell> energyRow(const SeasonLine& line, const Cells& cells)
+{
+    Cell name = cells.text(line.batch);
+    if (line.partlyMetered)
+        name.text += ui::Words::tr(", partly metered");
+    const std::optional<double> cost = line.cost ? std::optional(line.cost->amount) : std::nullopt;
+    const double degree = cells.inUnit(1.0);
+    const auto perDegreeDay =
+        line.kwhPerDegreeDay ? std::optional(*line.kwhPerDegreeDay / degree) : std::nullopt;
+    return {name,
+            cells.kwh(line.energy),
+            cells.leastKwh(line.energy),
+            cells.mostKwh(line.energy),
+            cells.metered(line.energy),
+            cells.watts(line.meanWatts),
+            cells.money(cost),
+            cells.difference(line.meanLift, 1),
+            cells.number(perDegreeDay, 3, QStringLiteral("kWh/(%1·day)").arg(cells.degrees()))};
+}
+
+std::vector<Cell> sumRow(const Season& season, const Cells& cells)
+{
+    const QString all = season.metered == season.batches.size()
+                            ? ui::Words::tr("Sum")
+                            : ui::Words::tr("Sum of the %1 metered").arg(season.metered);
+    const std::optional<double> cost = season.cost && season.priced == season.metered
+                                           ? std::optional(season.cost->amount)
+                                           : std::nullopt;
+    std::vector<Cell> row{{all},
+                          cells.kwh(season.energy),
+                          cells.leastKwh(season.energy),
+                          cells.mostKwh(season.energy),
+                          {QString()},
+                          {QString()},
+                          cells.money(cost),
+                          {QString()},
+                          {QString()}};
+    for (Cell& cell : row)
+        cell.strong = true;
+    return row;
+}
+
+Table energies(const Season& season, const Cells& cells)
+{
+    Table table;
+    table.title = ui::Words::tr("Energy and money");
+    table.mostRows = mostBatches;
+    table.columns = {words(ui::Words::tr("Batch")),
+                     figures(QStringLiteral("kWh"), "kWh"),
+                     figures(ui::Words::tr("least"), "kWh"),
+                     figures(ui::Words::tr("most"), "kWh"),
+                     figures(ui::Words::tr("metered"), "h"),
+                     figures(ui::Words::tr("mean power, W"), "W"),
+                     figures(ui::Words::tr("cost")),
+                     figures(ui::Words::tr("room above beer, %1"), cells.degrees()),
+                     figures(ui::Words::tr("kWh for each %1·day"))};
+    for (Column& column : table.columns)
+        column.title.replace(QStringLiteral("%1"), cells.degrees());
+    for (const SeasonLine& line : season.batches)
+        table.rows.push_back(energyRow(line, cells));
+    if (season.metered > 0)
+        table.rows.push_back(sumRow(season, cells));
+    return table;
+}
+
+void addChart(Document& document, const Season& season)
+{
+    auto picture = std::make_shared<ui::SeasonPicture>(season);
+    if (picture->empty())
+        return;
+    document.add(
+        Figure{picture, ui::Words::tr("Energy of each batch"),
+               ui::Words::tr("A bar for each batch. %1 The figures stand in the tables below.")
+                   .arg(ui::shown(season.sentence)),
+               ui::Words::tr("Under each name: ✓ stayed in the band, a number for its "
+                             "excursions, ↛ a target missed, ? not enough data, … still "
+                             "open.")});
+}
+
+void addParts(Document& document, const Season& season, const Cells& cells)
+{
+    if (season.setup.parts.empty())
+        return;
+    Table table;
+    table.title = ui::Words::tr("Parts");
+    table.columns = {words(ui::Words::tr("Part")), figures(ui::Words::tr("pieces")),
+                     figures(ui::Words::tr("price of one")), figures(ui::Words::tr("together"))};
+    for (const Part& part : season.setup.parts)
+        table.rows.push_back(
+            {cells.text(part.item),
+             {ui::shown(shortestText(part.quantity, ui::decimalSign())), rawNumber(part.quantity)},
+             cells.money(part.price),
+             cells.money(part.quantity * part.price)});
+    table.rows.push_back({{ui::Words::tr("Sum of all pieces")},
+                          {QString()},
+                          {QString()},
+                          cells.money(season.parts)});
+    for (Cell& cell : table.rows.back())
+        cell.strong = true;
+    document.add(Heading{table.title});
+    document.add(std::move(table));
+}
+
+void addSentences(Document& document, const QString& title,
+                  const std::vector<std::string>& sentences)
+{
+    if (sentences.empty())
+        return;
+    QStringList list;
+    for (const std::string& sentence : sentences)
+        list << ui::capitalised(ui::shown(sentence));
+    document.add(Heading{title});
+    document.add(Bullets{list});
+}
+
+QString subtitleOf(const Season& season)
+{
+    QStringList parts;
+    if (!season.setup.kind.empty())
+        parts << ui::shown(season.setup.kind);
+    parts << ui::vesselsWords(season.setup.vessels);
+    if (season.setup.ratedPower)
+        parts << ui::Words::tr("rated %1")
+                     .arg(ui::shown(powerText(*season.setup.ratedPower, 0, ui::decimalSign())));
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+Document seasonDocument(const Season& season, const Origin& origin)
+{
+    const Cells cells(season.settings, season.zone);
+    Document document;
+    document.kind = ui::Words::tr("Report of a season");
+    document.title = ui::shown(season.setup.name);
+    document.subtitle = subtitleOf(season);
+    document.headline = ui::shown(season.sentence);
+    document.footer = footerOf(origin, season.zone);
+    document.us = season.settings.units == UnitSystem::us;
+    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("season")});
+    addChart(document, season);
+    if (!season.batches.empty()) {
+        for (Table table : {verdicts(season, cells), energies(season, cells)}) {
+            document.add(Heading{table.title});
+            document.add(std::move(table));
+        }
+    }
+    addParts(document, season, cells);
+    addSentences(document, ui::Words::tr("Worth a look"), season.findings);
+    std::vector<SideBasis> batches;
+    for (const review::Basis& basis : season.bases)
+        batches.push_back({{}, basis});
+    addBases(document, batches, origin, cells, methodInShort());
+    addSentences(document, ui::Words::tr("Care"), season.cautions);
+    return document;
+}
+
+} // namespace holdband::report

@@ -1,0 +1,119 @@
+#include "ui/report/render/picture_renderer.h"
+
+#include "ui/report/compose/plain_text.h"
+#include "ui/report/render/svg_renderer.h"
+#include "ui/words/words.h"
+
+#include <QBuffer>
+#include <QFontMetrics>
+#include <algorithm>
+#include <cmath>
+
+namespace holdband::report {
+
+namespace {
+
+constexpr double sheetMargin = 18.0; ///< around the sheet, in its own units
+constexpr int textSize = 13;         ///< likewise
+
+/// Units of the sheet are so large that a landscape picture of 1080 lines is 480 of them high.
+double scaleFor(QSize size)
+{
+    return std::sqrt(static_cast<double>(size.width()) * size.height()) / 640.0;
+}
+
+QFont fontOf(int pixels, bool bold)
+{
+    QFont font;
+    font.setPixelSize(pixels);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    if (bold)
+        font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+/// Wrapped into the width; returns the height taken. No more lines than `most`.
+double paintWords(QPainter& painter, QPointF at, double width, const QString& words,
+                  const QFont& font, const QColor& colour, int most)
+{
+    const QFontMetrics metrics(font);
+    QString fit = words;
+    const auto boxOf = [&](const QString& text) {
+        return metrics.boundingRect(QRect(0, 0, static_cast<int>(width), 10'000),
+                                    Qt::TextWordWrap | Qt::TextWrapAnywhere, text);
+    };
+    while (fit.size() > 8 && boxOf(fit).height() > most * metrics.lineSpacing() + 2)
+        fit = shortened(fit, fit.size() * 9 / 10);
+    const double height = boxOf(fit).height();
+    painter.setFont(font);
+    painter.setPen(colour);
+    painter.drawText(QRectF(at, QSizeF(width, height + 4.0)), Qt::TextWordWrap, fit);
+    return height;
+}
+
+void paintSheet(QPainter& painter, const Document& document, QSizeF size, PictureLook look)
+{
+    const ui::Colours& colours = look.colours();
+    painter.fillRect(QRectF({}, size), colours.card);
+    const double width = size.width() - 2.0 * sheetMargin;
+    double y = sheetMargin - 6.0;
+    y += paintWords(painter, {sheetMargin, y}, width, shortened(document.title, mostOfTitle),
+                    fontOf(22, true), colours.text, 1);
+    y += 2.0 + paintWords(painter, {sheetMargin, y + 2.0}, width, unbroken(calm(document.headline)),
+                          fontOf(15, false), colours.text, 3);
+    const Figure* figure = document.figure();
+    look.font = fontOf(textSize, false);
+    const QRectF room(sheetMargin - 2.0, y + 8.0, width + 8.0, size.height() - y - 8.0 - 10.0);
+    if (!figure) {
+        paintWords(painter, room.topLeft() + QPointF(2.0, 20.0), width,
+                   ui::Words::tr("There is nothing to draw yet."), look.font, colours.muted, 2);
+        return;
+    }
+    painter.translate(room.topLeft());
+    figure->picture->paint(painter, room.size(), look);
+}
+
+} // namespace
+
+QImage asImage(const Document& document, QSize size, ui::Scheme scheme)
+{
+    const double scale = scaleFor(size);
+    QImage image(size, QImage::Format_RGB32);
+    image.fill(ui::coloursOf(scheme).card);
+    QPainter painter(&image);
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    painter.scale(scale, scale);
+    PictureLook look;
+    look.scheme = scheme;
+    look.columns = scale;
+    paintSheet(painter, document, QSizeF(size) / scale, look);
+    return image;
+}
+
+QByteArray asPng(const Document& document, QSize size, ui::Scheme scheme)
+{
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    QImage image = asImage(document, size, scheme);
+    image.setText(QStringLiteral("Title"), calm(document.title));
+    image.setText(QStringLiteral("Description"), calm(document.headline));
+    image.save(&buffer, "PNG");
+    return buffer.data();
+}
+
+QByteArray asSvg(const Document& document, QSize size, ui::Scheme scheme)
+{
+    PictureLook look;
+    look.scheme = scheme;
+    look.vectors = true;
+    look.columns = 2.0;
+    const QSizeF sheet = QSizeF(size) / scaleFor(size);
+    const Figure* figure = document.figure();
+    const QString words = figure ? figure->alt : document.headline;
+    const QByteArray element =
+        svgElement([&](QPainter& painter) { paintSheet(painter, document, sheet, look); }, sheet,
+                   {document.title, words, size});
+    return svgFile(element);
+}
+
+} // namespace holdband::report

@@ -1,0 +1,91 @@
+#include "ui/window/language.h"
+
+#include "ui/window/desk_choice.h"
+#include "ui/words/text_catalogue.h"
+#include "ui/words/words.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <QMenu>
+#include <QTranslator>
+#include <memory>
+
+namespace holdband::ui {
+
+namespace {
+
+const QString languageKey = QStringLiteral("language");
+const QString english = QStringLiteral("en");
+
+/// Of Qt's own words those that stand on our buttons, for where Qt's catalogues are not installed.
+[[maybe_unused]] constexpr const char* qtWords[] = {QT_TRANSLATE_NOOP("QPlatformTheme", "Close"),
+                                                    QT_TRANSLATE_NOOP("QPlatformTheme", "Cancel"),
+                                                    QT_TRANSLATE_NOOP("QPlatformTheme", "OK")};
+
+QString catalogueOf(const QString& language)
+{
+    return QStringLiteral(":/translations/holdband_%1.ts").arg(language);
+}
+
+/// Hands the catalogue over to the application where it holds texts.
+bool install(std::unique_ptr<QTranslator> catalogue, bool loaded)
+{
+    if (!loaded || !QCoreApplication::installTranslator(catalogue.get()))
+        return false;
+    catalogue.release()->setParent(QCoreApplication::instance());
+    return true;
+}
+
+} // namespace
+
+QString languageFor(const QStringList& wishes)
+{
+    for (const QString& wish : wishes) {
+        const QString language = wish.section(QLatin1Char('-'), 0, 0).section(u'_', 0, 0).toLower();
+        if (language == english || QFile::exists(catalogueOf(language)))
+            return language;
+    }
+    return english;
+}
+
+bool speak(const QString& language)
+{
+    if (language == english)
+        return true;
+    auto qtTexts = std::make_unique<QTranslator>();
+    const bool qtSpeaks = qtTexts->load(QLibraryInfo::path(QLibraryInfo::TranslationsPath) +
+                                        QStringLiteral("/qtbase_%1.qm").arg(language));
+    install(std::move(qtTexts), qtSpeaks);
+    auto ourTexts = std::make_unique<TextCatalogue>();
+    const bool weSpeak = ourTexts->read(catalogueOf(language));
+    return install(std::move(ourTexts), weSpeak);
+}
+
+void speakAsDesktop()
+{
+    speak(languageFor(QLocale::system().uiLanguages()));
+}
+
+void speakAsKept()
+{
+    const QString kept = keptChoice(languageKey);
+    if (kept.isEmpty() || kept == QStringLiteral("desktop"))
+        return speakAsDesktop();
+    speak(languageFor({kept}));
+}
+
+void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)
+{
+    addChoiceMenu(
+        menu, Words::tr("Lang&uage"), languageKey,
+        {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
+         {english, QStringLiteral("&English")},
+         {QStringLiteral("de"), QStringLiteral("D&eutsch")}},
+        [say](const QString&) {
+            say(Words::tr("The texts are in the chosen language from the next start on."));
+        });
+}
+
+} // namespace holdband::ui
