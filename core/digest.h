@@ -1,7 +1,9 @@
-// SHA-256 by OpenSSL, which uses the processor's own instructions for it where there are any: of
-// the files that are read, of the seal, of what a change recorded.
+// SHA-256 of the files that are read, of the seal, of what a change recorded. Short texts by Qt's
+// code; OpenSSL uses the processor's own instructions where there are any, but takes a millisecond
+// to get ready.
 #pragma once
 
+#include <cstddef>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -12,7 +14,7 @@ namespace holdband {
 
 class Digest {
 public:
-    Digest();
+    Digest() = default;
 
     void add(std::string_view bytes);
     /// 64 hexadecimal digits of all that was added; nothing can be added after it. Empty where the
@@ -20,11 +22,15 @@ public:
     std::string hex();
 
 private:
+    void addToLong(std::string_view bytes);
+    std::string longHex();
+
     struct Free {
         void operator()(evp_md_ctx_st* context) const;
     };
-    std::unique_ptr<evp_md_ctx_st, Free> m_context;
-    bool m_works = false;
+    std::string m_short;                            ///< all of it, while that is little
+    std::unique_ptr<evp_md_ctx_st, Free> m_context; ///< absent until it is more
+    bool m_works = true;
 };
 
 std::string digestOf(std::string_view bytes);

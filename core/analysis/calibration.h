@@ -2,8 +2,8 @@
 // Section 1 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
+#include "core/analysis/track.h"
 #include "core/model/equipment.h"
-#include "core/quantity/series.h"
 
 #include <optional>
 #include <vector>

@@ -1,6 +1,5 @@
-// Extract, attenuation and alcohol from gravities. Section 7 of the method in DEVELOPERS.md.
-// Sources: cubic fit to NBS Circular 440, Table 114 (coefficients from memory, held against the
-// table's rows); Balling's relations after Nielsen et al., Brauwelt International 2007.
+// Attenuation and alcohol from gravities. Section 7 of the method in DEVELOPERS.md.
+// Source: Balling's relations after Nielsen et al., Brauwelt International 2007.
 // No Qt, no SQL.
 #pragma once
 
@@ -9,12 +8,6 @@
 #include "core/quantity/volume.h"
 
 namespace holdband::analysis {
-
-/// °Plato (grams of extract in 100 g), at least 0. Within 0.002 of the table for 1.008 … 1.083.
-double platoOf(Gravity gravity);
-
-/// The gravity of a given °Plato (0 … 40), by inversion of platoOf.
-Gravity gravityOfPlato(double plato);
 
 /// Alcohol by volume, %, as 131.25 × (OG − FG): the simple formula.
 double alcoholSimple(Gravity original, Gravity final);

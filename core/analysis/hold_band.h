@@ -3,8 +3,8 @@
 #pragma once
 
 #include "core/analysis/target.h"
+#include "core/analysis/track.h"
 #include "core/model/cause.h"
-#include "core/quantity/series.h"
 
 #include <optional>
 #include <vector>

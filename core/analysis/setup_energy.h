@@ -4,7 +4,7 @@
 
 #include "core/analysis/energy_figure.h"
 #include "core/analysis/meter_curve.h"
-#include "core/quantity/series.h"
+#include "core/analysis/track.h"
 
 #include <optional>
 #include <set>

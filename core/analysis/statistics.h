@@ -2,7 +2,7 @@
 // pieces, no sampling. No Qt, no SQL.
 #pragma once
 
-#include "core/quantity/series.h"
+#include "core/analysis/track.h"
 
 #include <optional>
 #include <span>

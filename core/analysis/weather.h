@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/analysis/energy_figure.h"
-#include "core/quantity/series.h"
+#include "core/analysis/track.h"
 
 #include <optional>
 

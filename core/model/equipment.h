@@ -5,6 +5,7 @@
 
 #include "core/quantity/energy.h"
 #include "core/quantity/temperature.h"
+#include "core/quantity/unit_system.h"
 
 #include <array>
 #include <cstdint>
@@ -134,8 +135,6 @@ inline std::vector<RoundWindow> usualRounds()
 {
     return {{"Morning", 5 * 60, 9 * 60}, {"Evening", 16 * 60, 20 * 60}};
 }
-
-enum class UnitSystem { us, metric };
 
 /// What holds for the whole logbook.
 struct LogbookSettings {

@@ -26,8 +26,8 @@ inline constexpr std::int64_t toMs(Instant at)
 
 /// The first and the last instant of the years 1 to 9999, which people and RFC 3339 can write.
 inline constexpr Instant earliestInstant{std::chrono::sys_days{std::chrono::year{1} / 1 / 1}};
-inline constexpr Instant latestInstant{
-    std::chrono::sys_days{std::chrono::year{10000} / 1 / 1} - Milliseconds{1}};
+inline constexpr Instant latestInstant{std::chrono::sys_days{std::chrono::year{10000} / 1 / 1} -
+                                       Milliseconds{1}};
 
 inline constexpr double hoursBetween(Instant from, Instant to)
 {

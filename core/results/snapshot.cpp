@@ -1,10 +1,10 @@
 #include "core/results/snapshot.h"
 
 #include "core/analysis/calibration.h"
-#include "core/analysis/gravity.h"
 #include "core/keep.h"
 #include "core/model/meter_service.h"
 #include "core/model/plan_in_force.h"
+#include "core/quantity/plato.h"
 #include "core/results/cache_basis.h"
 #include "core/results/prices.h"
 #include "core/store/readings/hand_readings.h"
@@ -133,16 +133,15 @@ void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput
 Gravity gravityFrom(const HandReading& reading)
 {
     return reading.unit == ReadingUnit::degreePlato
-               ? analysis::gravityOfPlato(std::clamp(reading.value, 0.0, 40.0))
+               ? gravityOfPlato(std::clamp(reading.value, 0.0, 40.0))
                : Gravity::specific(reading.value);
 }
 
 enum class LeftOutReadings { without, with };
 
 /// A sensor's readings with its offsets.
-Result<analysis::Series> calibratedSeries(const store::LogbookFile& logbook,
-                                          const Snapshot& snapshot, const Sensor& sensor, Span span,
-                                          LeftOutReadings leftOut)
+Result<Series> calibratedSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                const Sensor& sensor, Span span, LeftOutReadings leftOut)
 {
     auto read = store::readSeries(logbook, sensor.name, span);
     HOLDBAND_TRY(read);
@@ -168,7 +167,7 @@ std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span spa
 }
 
 /// Appends the readings of the next sensor; from one to the other nothing is bridged.
-void append(analysis::Series& series, const analysis::Series& next)
+void append(Series& series, const Series& next)
 {
     const std::size_t before = series.size();
     if (before > 0 && !next.empty())
@@ -182,10 +181,9 @@ void append(analysis::Series& series, const analysis::Series& next)
 }
 
 /// Takes out what lies before `from` or, of another sensor's time, at or after `to`.
-analysis::Series inside(const analysis::Series& series, std::optional<Instant> from,
-                        std::optional<Instant> to)
+Series inside(const Series& series, std::optional<Instant> from, std::optional<Instant> to)
 {
-    analysis::Series kept;
+    Series kept;
     for (std::size_t i = 0; i < series.size(); ++i) {
         if ((from && series.at[i] < *from) || (to && series.at[i] >= *to))
             continue;
@@ -198,11 +196,11 @@ analysis::Series inside(const analysis::Series& series, std::optional<Instant> f
 }
 
 /// The series of all sensors that read the batch's beer, one after the other.
-Result<analysis::Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                                    const Batch& batch, Span whole, LeftOutReadings leftOut)
+Result<Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                          const Batch& batch, Span whole, LeftOutReadings leftOut)
 {
     const auto spans = beerSpans(batch, whole);
-    analysis::Series beer;
+    Series beer;
     for (std::size_t i = 0; i < spans.size(); ++i) {
         const auto& [name, span] = spans[i];
         const Sensor* sensor = snapshot.sensor(name);
@@ -248,7 +246,7 @@ std::vector<analysis::LeftOut> leftOutOf(const Snapshot& snapshot, const Batch& 
     return all;
 }
 
-Milliseconds gapLimitOf(const Batch& batch, const analysis::Series& beer, Span whole)
+Milliseconds gapLimitOf(const Batch& batch, const Series& beer, Span whole)
 {
     return batch.gapLimit.value_or(analysis::defaultGapLimit(beer, whole));
 }

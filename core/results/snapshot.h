@@ -47,7 +47,7 @@ Result<Snapshot> readSnapshot(const store::LogbookFile& logbook);
 /// A sensor's series over the span, offsets added and exclusions taken out, with its gap limit:
 /// the batch's own, or by default from its readings inside the span.
 struct JudgedSeries {
-    analysis::Series series;
+    Series series;
     Milliseconds gapLimit{0};
 };
 Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snapshot& snapshot,

@@ -2,10 +2,10 @@
 // the value from its unit.
 #pragma once
 
-#include "core/model/equipment.h"
 #include "core/quantity/energy.h"
 #include "core/quantity/gravity.h"
 #include "core/quantity/temperature.h"
+#include "core/quantity/unit_system.h"
 #include "core/quantity/volume.h"
 
 #include <string>

@@ -16,9 +16,9 @@ inline Instant hour(double hours)
     return zero + toMilliseconds(Hours{hours});
 }
 
-inline analysis::Series series(std::initializer_list<std::pair<double, double>> points)
+inline Series series(std::initializer_list<std::pair<double, double>> points)
 {
-    analysis::Series result;
+    Series result;
     for (const auto& [hours, value] : points) {
         result.at.push_back(hour(hours));
         result.value.push_back(value);
@@ -58,7 +58,7 @@ inline Batch batchOf(Schedule schedule, std::optional<double> endedHour)
     return batch;
 }
 
-inline analysis::RunInput runInput(const Batch& batch, analysis::Series beer, double gapMinutes,
+inline analysis::RunInput runInput(const Batch& batch, Series beer, double gapMinutes,
                                    std::optional<double> accuracy = {})
 {
     analysis::RunInput input;
@@ -76,7 +76,7 @@ inline analysis::RunInput runInput(const Batch& batch, analysis::Series beer, do
 }
 
 /// The batch judged alone, as planned and for the sensor's doubt.
-inline analysis::JudgedBatch judged(const Batch& batch, analysis::Series beer, double gapMinutes,
+inline analysis::JudgedBatch judged(const Batch& batch, Series beer, double gapMinutes,
                                     std::optional<double> accuracy = {})
 {
     const analysis::RunInput input = runInput(batch, std::move(beer), gapMinutes, accuracy);
@@ -136,7 +136,7 @@ inline void expectFigure(const analysis::EnergyFigure& figure, double kwh, doubl
 }
 
 /// The readings of the worked example of the method.
-inline analysis::Series workedSeries()
+inline Series workedSeries()
 {
     return series({{0, 20.0},
                    {1, 20.5},

@@ -40,7 +40,7 @@ inline Batch twentyHours()
     return batch;
 }
 
-inline analysis::Series levelSeries(double celsius)
+inline Series levelSeries(double celsius)
 {
     return series({{0, celsius}, {5, celsius}, {10, celsius}, {15, celsius}, {20, celsius}});
 }

@@ -1,5 +1,6 @@
 // Extract, attenuation and alcohol held against published tables. Section 7 of the method.
 #include "core/analysis/gravity.h"
+#include "core/quantity/plato.h"
 
 #include <gtest/gtest.h>
 

@@ -25,9 +25,9 @@ inline Instant minutesFromZero(int minutes)
 }
 
 /// From some minutes before pitching on; steps of 5 to 20 min, now and then a gap of hours.
-inline analysis::Series randomBeer()
+inline Series randomBeer()
 {
-    analysis::Series beer;
+    Series beer;
     int minute = between(-30, 30);
     double value = sixteenths(17, 24);
     const int count = between(2, 60);

@@ -303,7 +303,7 @@ TEST(Explain, ADecimalCommaWhereItIsWanted)
 
 TEST(Explain, LongTimesStayInHoursSoThatTheyCanBeAddedUp)
 {
-    analysis::Series beer;
+    Series beer;
     for (int at = 0; at <= 300; ++at) {
         beer.at.push_back(hour(at));
         beer.value.push_back(at >= 100 && at <= 102 ? 21.5 : 20.0);

@@ -305,7 +305,7 @@ public:
     using LogbookTest::addEquipment;
 };
 
-bool sameSeries(const analysis::Series& a, const analysis::Series& b)
+bool sameSeries(const Series& a, const Series& b)
 {
     return a.at == b.at && a.value == b.value && a.breaks == b.breaks;
 }
@@ -337,7 +337,7 @@ private:
     }
 
     std::array<Span, 4> m_spans{someSpan(), someSpan(), someSpan(), someSpan()};
-    std::array<std::vector<std::pair<store::SeriesPrint, analysis::Series>>, 4> m_seen;
+    std::array<std::vector<std::pair<store::SeriesPrint, Series>>, 4> m_seen;
 };
 
 TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)

@@ -17,7 +17,7 @@ using review::tryLimits;
 
 constexpr double ms = 1.0;
 
-RunReview reviewOf(const Batch& batch, analysis::Series beer, double gapMinutes,
+RunReview reviewOf(const Batch& batch, Series beer, double gapMinutes,
                    std::optional<double> accuracy = {})
 {
     RunReview review;

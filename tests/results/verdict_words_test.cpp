@@ -12,7 +12,6 @@ namespace {
 
 using analysis::RunFigures;
 using analysis::RunInput;
-using analysis::Series;
 using review::VerdictWords;
 
 constexpr auto inCelsius = TemperatureUnit::celsius;

@@ -41,6 +41,22 @@ said=$(printf '%s\n' "[1/1] Linking CXX executable holdband" "FAILED: holdband" 
 expect "$(grep -c Built <<<"$said" || true)" "0"
 expect "$(cat "$scratch/failure")" "FAILED: holdband"
 
+# An include against the arrows is found, and so is a circle of rooms.
+house=$scratch/house
+mkdir -p "$house"/core/{text,store/readings} "$house"/ui/{rounds,window}
+printf 'core_room(text\n    SOURCES\n)\ncore_room(store\n    USES text\n    SOURCES\n)\n' \
+    >"$house/core/CMakeLists.txt"
+echo '#include "core/text/numbers.h"' >"$house/core/store/readings/imports.cpp"
+echo '#include "ui/rounds/rounds_page.h"' >"$house/ui/window/pages.h"
+layers() {
+    python3 "$root/tests/scripts/layers.py" "$house" || true
+}
+expect "$(layers | tail -1)" "2 rooms of the core, 2 of the window, 2 includes between them, 0 wrong"
+echo '#include "core/store/readings/imports.h"' >"$house/core/text/numbers.cpp"
+expect "$(layers | head -1)" "core/text/numbers.cpp: core/text must not include core/store"
+echo '#include "ui/window/pages.h"' >"$house/ui/rounds/rounds_page.h"
+expect "$(layers | grep -c "in a circle, among them: ui/rounds, ui/window")" "1"
+
 # Packages: those that are there are not named again.
 expect "$(not_installed bash no-such-package-1 coreutils)" "no-such-package-1"
 

@@ -109,7 +109,7 @@ protected:
         keep(*logbook, log);
     }
 
-    Result<analysis::Series> readAll() const
+    Result<Series> readAll() const
     {
         auto logbook = store::LogbookFile::open(path(), store::Access::read);
         EXPECT_TRUE(logbook);

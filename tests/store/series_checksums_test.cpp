@@ -23,7 +23,7 @@ protected:
         keep(*logbook, log);
     }
 
-    Result<analysis::Series> read(int fromMinute, int toMinute)
+    Result<Series> read(int fromMinute, int toMinute)
     {
         const auto logbook = store::LogbookFile::open(path(), store::Access::read);
         EXPECT_TRUE(logbook);

@@ -81,6 +81,17 @@ TEST_F(Soundness, ChangesByAnotherProgramAreNoticed)
     EXPECT_FALSE(looksSound(path()));
 }
 
+TEST_F(Soundness, AChangedChecksumIsNoticed)
+{
+    auto database = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(database);
+    ASSERT_TRUE((*database)->execute("UPDATE block_checksums SET checksum = checksum + 1 "
+                                     "WHERE block = (SELECT min(block) FROM block_checksums)"));
+    EXPECT_FALSE(looksSound(path()));
+    ASSERT_TRUE((*database)->execute("DELETE FROM block_checksums"));
+    EXPECT_FALSE(looksSound(path()));
+}
+
 // Single flipped bits, seeded: none may change what is read without being noticed.
 TEST_F(Soundness, NoFlippedBitChangesAReadingUnnoticed)
 {

@@ -26,5 +26,14 @@ TEST(Digest, InPiecesIsThatOfTheWhole)
     EXPECT_EQ(digest.hex(), "") << "it was taken already";
 }
 
+TEST(Digest, InPiecesIsThatOfTheWholeWhereItBecomesLong)
+{
+    Digest digest;
+    for (int i = 0; i < 1000; ++i)
+        digest.add(std::string(1000, 'a'));
+    EXPECT_EQ(digest.hex(), digestOf(std::string(1'000'000, 'a')));
+    EXPECT_EQ(digest.hex(), "") << "it was taken already";
+}
+
 } // namespace
 } // namespace holdband::test

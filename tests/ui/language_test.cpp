@@ -4,9 +4,10 @@
 #include "tests/ui/spoken.h"
 #include "tests/ui/underlined.h"
 #include "ui/equipment/round_rows.h"
-#include "ui/window/language.h"
+#include "ui/window/language_choice.h"
 #include "ui/window/text_size.h"
 #include "ui/words/choice_words.h"
+#include "ui/words/language.h"
 #include "ui/words/text_catalogue.h"
 #include "ui/words/words.h"
 

@@ -2,7 +2,7 @@
 // (M4: Jugel et al., VLDB 2014). No extreme is lost. No Gui types; safe on any thread.
 #pragma once
 
-#include "core/quantity/series.h"
+#include "core/analysis/track.h"
 
 #include <utility>
 #include <vector>

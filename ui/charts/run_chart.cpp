@@ -23,8 +23,8 @@ double differenceIn(double kelvins, TemperatureUnit unit)
     return valueIn(TemperatureDifference::kelvins(kelvins), unit);
 }
 
-ChartLine lineOf(LineRole role, std::string name, const analysis::Series& series,
-                 Milliseconds gapLimit, const RunChart& chart)
+ChartLine lineOf(LineRole role, std::string name, const Series& series, Milliseconds gapLimit,
+                 const RunChart& chart)
 {
     ChartLine line{role, std::move(name), analysis::cover(series, gapLimit, chart.span)};
     for (double& value : line.track.value)

@@ -1,6 +1,7 @@
 #include "ui/rounds/round_entry.h"
 
 #include "core/analysis/gravity.h"
+#include "core/quantity/plato.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
@@ -121,7 +122,7 @@ double valueInUnitOf(const review::RoundRow& row, const HandReading& reading)
     if (reading.unit == row.unit)
         return reading.value;
     if (reading.unit == ReadingUnit::degreePlato)
-        return analysis::gravityOfPlato(reading.value).specific();
+        return gravityOfPlato(reading.value).specific();
     if (reading.unit == ReadingUnit::fahrenheit)
         return Temperature::fahrenheit(reading.value).celsius();
     return row.unit == ReadingUnit::fahrenheit

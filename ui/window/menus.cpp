@@ -3,7 +3,7 @@
 #include "ui/record/undo_actions.h"
 #include "ui/window/about.h"
 #include "ui/window/appearance.h"
-#include "ui/window/language.h"
+#include "ui/window/language_choice.h"
 #include "ui/window/text_size.h"
 #include "ui/words/words.h"
 

@@ -1,7 +1,7 @@
 #include "ui/window/open_window.h"
 
 #include "ui/window/appearance.h"
-#include "ui/window/language.h"
+#include "ui/window/language_choice.h"
 #include "ui/window/main_window.h"
 #include "ui/window/text_size.h"
 #include "ui/words/words.h"

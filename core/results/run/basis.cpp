@@ -28,7 +28,7 @@ std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
 {
     const analysis::RunInput& input = review.input;
     const bool isRoom = sensor.name == review.batch().ambientSensor;
-    const analysis::Series& series = isRoom ? input.ambient : input.judging.beer;
+    const Series& series = isRoom ? input.ambient : input.judging.beer;
     return static_cast<std::size_t>(
         std::count_if(series.at.begin(), series.at.end(),
                       [&](Instant at) { return at >= input.span.start && at <= input.span.end; }));

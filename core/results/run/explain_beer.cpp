@@ -1,6 +1,7 @@
 // Explanations of the heat moved over the crash, and of what the gravities say.
 #include "core/analysis/gravity.h"
 #include "core/analysis/heat.h"
+#include "core/quantity/plato.h"
 #include "core/results/run/explain_words.h"
 #include "core/text/phrase.h"
 
@@ -134,10 +135,7 @@ private:
                   percent(m_fermented.realAttenuation, 1));
     }
 
-    std::string plato(Gravity gravity) const
-    {
-        return m_words.number(analysis::platoOf(gravity), 2) + " °P";
-    }
+    std::string plato(Gravity gravity) const { return m_words.number(platoOf(gravity), 2) + " °P"; }
 
     const ExplainWords& m_words;
     const Fermentation& m_fermented;

@@ -32,7 +32,7 @@ struct EnergyPoint {
 struct SideSeries {
     std::string sensor;
     Reads reads = Reads::chamber;
-    analysis::Series series; ///< °C
+    Series series; ///< °C
     Milliseconds gapLimit{0};
 };
 

@@ -58,20 +58,20 @@ Result<BlockSums> readBlockSums(const Database& database, std::int64_t sensor, s
 
 namespace {
 
-struct Column {
+struct ImportedColumn {
     std::int64_t sensor = 0;
     std::int64_t import = 0;
 
-    auto operator<=>(const Column&) const = default;
+    auto operator<=>(const ImportedColumn&) const = default;
 };
-using Columns = std::map<Column, std::map<std::int64_t, ReadingSum>>; ///< by block
+using BlocksOfColumns = std::map<ImportedColumn, std::map<std::int64_t, ReadingSum>>; ///< by block
 
-Done addStored(const Database& database, const std::string& table, Columns& columns)
+Done addStored(const Database& database, const std::string& table, BlocksOfColumns& columns)
 {
     auto statement = database.prepare("SELECT import, place, value FROM " + table);
     HOLDBAND_TRY(statement);
     ReadingSum* current = nullptr;
-    Column column;
+    ImportedColumn column;
     std::int64_t block = -1;
     for (;;) {
         auto row = statement->step();
@@ -79,7 +79,7 @@ Done addStored(const Database& database, const std::string& table, Columns& colu
         if (!*row)
             return {};
         const std::int64_t place = statement->integer(1);
-        const Column here{sensorAt(place), statement->integer(0)};
+        const ImportedColumn here{sensorAt(place), statement->integer(0)};
         if (!current || here != column || blockOf(msAt(place)) != block) {
             column = here;
             block = blockOf(msAt(place));
@@ -100,7 +100,7 @@ ReadingSum total(const std::map<std::int64_t, ReadingSum>& blocks)
 }
 
 /// Imports that were undone have no record of their own; they are as they are.
-Done dropDamaged(const Database& database, Columns& columns)
+Done dropDamaged(const Database& database, BlocksOfColumns& columns)
 {
     auto rows = query(database, "SELECT sensor, import, readings, checksum FROM import_columns",
                       [&](const Statement& row) {
@@ -117,7 +117,7 @@ Done dropDamaged(const Database& database, Columns& columns)
 
 Done makeBlockSums(const Database& database)
 {
-    Columns columns;
+    BlocksOfColumns columns;
     HOLDBAND_TRY(addStored(database, "readings", columns));
     HOLDBAND_TRY(addStored(database, "aside_readings", columns));
     HOLDBAND_TRY(dropDamaged(database, columns));

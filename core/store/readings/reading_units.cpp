@@ -1,6 +1,6 @@
 #include "core/store/readings/reading_units.h"
 
-#include "core/analysis/gravity.h"
+#include "core/quantity/plato.h"
 #include "core/quantity/temperature.h"
 
 namespace holdband::store {
@@ -15,7 +15,7 @@ double baseValue(double raw, ReadingUnit unit)
     case ReadingUnit::wattHour:
         return raw / 1000.0;
     case ReadingUnit::degreePlato:
-        return analysis::gravityOfPlato(raw).specific();
+        return gravityOfPlato(raw).specific();
     default:
         return raw;
     }
@@ -31,7 +31,7 @@ double rawValue(double base, ReadingUnit unit)
     case ReadingUnit::wattHour:
         return base * 1000.0;
     case ReadingUnit::degreePlato:
-        return analysis::platoOf(Gravity::specific(base));
+        return platoOf(Gravity::specific(base));
     default:
         return base;
     }

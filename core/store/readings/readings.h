@@ -65,8 +65,7 @@ Done dropEmptyImport(const Change& change, ImportId import);
 /// The sensor's readings inside the span (ends included) and one neighbour on each side, in the
 /// base unit of what it reads: °C, W or specific gravity. Without offsets and exclusions.
 /// Problem (file): a reading is no number, or the readings no longer fit their checksum.
-Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
-                                    Span span);
+Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor, Span span);
 
 /// The time of the sensor's last reading.
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor);

@@ -36,10 +36,10 @@ Result<Statement> openReadings(const Database& database, SensorId id, Span span,
 
 /// `importOf` and `valueOf` make the import and the base value of a row.
 template <typename ImportOf, typename ValueOf>
-Result<analysis::Series> seriesOf(Statement& statement, SeriesChecksums& checksums,
-                                  ImportOf importOf, ValueOf valueOf)
+Result<Series> seriesOf(Statement& statement, SeriesChecksums& checksums, ImportOf importOf,
+                        ValueOf valueOf)
 {
-    analysis::Series series;
+    Series series;
     sqlite3_stmt* raw = statement.raw();
     for (;;) {
         auto row = statement.step();
@@ -57,8 +57,8 @@ Result<analysis::Series> seriesOf(Statement& statement, SeriesChecksums& checksu
 
 /// A million times over, it pays not to ask for the import where there is but one, and not for the
 /// unit where they all have the same.
-Result<analysis::Series> loggedRows(const Database& database, SensorId id, Span span,
-                                    SeriesChecksums& checksums)
+Result<Series> loggedRows(const Database& database, SensorId id, Span span,
+                          SeriesChecksums& checksums)
 {
     auto units = ImportUnits::of(database, id.value);
     HOLDBAND_TRY(units);
@@ -82,7 +82,7 @@ Result<analysis::Series> loggedRows(const Database& database, SensorId id, Span 
     return series;
 }
 
-Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Span span)
+Result<Series> loggedSeries(const Database& database, SensorId id, Span span)
 {
     auto checksums = SeriesChecksums::of(database, id.value);
     HOLDBAND_TRY(checksums);
@@ -93,8 +93,7 @@ Result<analysis::Series> loggedSeries(const Database& database, SensorId id, Spa
 }
 
 /// What a damaged file may hold, and no reading can be.
-Done allFinite(const LogbookFile& logbook, const std::string& sensor,
-               const analysis::Series& series)
+Done allFinite(const LogbookFile& logbook, const std::string& sensor, const Series& series)
 {
     if (std::all_of(series.value.begin(), series.value.end(),
                     [](double value) { return std::isfinite(value); }))
@@ -104,7 +103,7 @@ Done allFinite(const LogbookFile& logbook, const std::string& sensor,
         logbook.database().path());
 }
 
-Done correct(const LogbookFile& logbook, SensorId id, analysis::Series& series)
+Done correct(const LogbookFile& logbook, SensorId id, Series& series)
 {
     auto corrections = readValueCorrections(logbook, id);
     HOLDBAND_TRY(corrections);
@@ -135,9 +134,9 @@ std::vector<KeptHandReading> around(std::vector<KeptHandReading> readings, Span 
 }
 
 /// Where both were read at one instant the logged value stays.
-analysis::Series merged(const analysis::Series& logged, const std::vector<KeptHandReading>& hand)
+Series merged(const Series& logged, const std::vector<KeptHandReading>& hand)
 {
-    analysis::Series series;
+    Series series;
     std::size_t next = 0;
     const auto takeLoggedUntil = [&](Instant at) {
         for (; next < logged.size() && logged.at[next] <= at; ++next) {
@@ -158,8 +157,7 @@ analysis::Series merged(const analysis::Series& logged, const std::vector<KeptHa
 
 } // namespace
 
-Result<analysis::Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
-                                    Span span)
+Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor, Span span)
 {
     auto id = idOf(logbook.database(), "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);

@@ -12,8 +12,8 @@ Result<std::vector<std::string>> sealedTables(const Database& database)
 {
     auto statement = database.prepare(
         "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' "
-        "AND name NOT IN ('readings', 'aside_readings', 'seal', 'act_changes', 'log_maps', "
-        "'watches') "
+        "AND name NOT IN ('readings', 'aside_readings', 'block_checksums', 'seal', "
+        "'act_changes', 'log_maps', 'watches') "
         "ORDER BY name");
     HOLDBAND_TRY(statement);
     std::vector<std::string> names;

@@ -70,8 +70,25 @@ Done checkRecord(const Database& database, std::vector<std::string>& damage)
     return {};
 }
 
+/// By import and sensor, what the checksums of its blocks make together.
+Result<std::map<Key, ReadingSum>> blockTotals(const Database& database)
+{
+    std::map<Key, ReadingSum> totals;
+    auto rows = query(database, "SELECT import, sensor, readings, checksum FROM block_checksums",
+                      [&](const Statement& row) {
+                          ReadingSum& total = totals[{row.integer(0), row.integer(1)}];
+                          total.readings += row.integer(2);
+                          total.checksum += static_cast<std::uint64_t>(row.integer(3));
+                          return true;
+                      });
+    HOLDBAND_TRY(rows);
+    return totals;
+}
+
 Done checkImports(const Database& database, std::vector<std::string>& damage)
 {
+    auto blocks = blockTotals(database);
+    HOLDBAND_TRY(blocks);
     std::map<Key, ReadingSum> sums;
     HOLDBAND_TRY(addSums(database, "readings", sums));
     HOLDBAND_TRY(addTakenBack(database, sums, damage));
@@ -87,7 +104,8 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
                   const bool whole = found != sums.end() && found->second == kept;
                   if (found != sums.end())
                       sums.erase(found);
-                  return whole ? std::string()
+                  const bool sound = whole && (*blocks)[key] == kept;
+                  return sound ? std::string()
                                : Phrase::tr("the readings of \"%1\" imported from %2 no longer fit "
                                             "their checksum")
                                      .with(row.text(3), row.text(2));

@@ -1,6 +1,6 @@
 #include "ui/report/render/painting.h"
 
-#include "ui/window/language.h"
+#include "ui/words/language.h"
 
 #include <QGuiApplication>
 #include <QLoggingCategory>

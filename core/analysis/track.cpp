@@ -1,7 +1,8 @@
-#include "core/quantity/series.h"
+#include "core/analysis/track.h"
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace holdband::analysis {
 

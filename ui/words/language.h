@@ -1,11 +1,8 @@
-// The language of the texts: the first of the person's that a catalogue is there for, or the one
-// that was chosen in the window. English needs none.
+// The language of the texts: the first of the person's that there is a catalogue for. English needs
+// none.
 #pragma once
 
 #include <QString>
-#include <functional>
-
-class QMenu;
 
 namespace holdband::ui {
 
@@ -16,13 +13,7 @@ QString languageFor(const QStringList& wishes);
 /// own, where it is installed. Call before the first text is made. False where there is none.
 bool speak(const QString& language);
 
-/// As was chosen in the window, else as the desktop says.
-void speakAsKept();
-
 /// As the desktop says: for a command, which keeps to no window's choice.
 void speakAsDesktop();
-
-/// "Language" with its choices; one that was chosen holds from the next start.
-void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say);
 
 } // namespace holdband::ui

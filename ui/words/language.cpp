@@ -1,14 +1,11 @@
-#include "ui/window/language.h"
+#include "ui/words/language.h"
 
-#include "ui/window/desk_choice.h"
 #include "ui/words/text_catalogue.h"
-#include "ui/words/words.h"
 
 #include <QCoreApplication>
 #include <QFile>
 #include <QLibraryInfo>
 #include <QLocale>
-#include <QMenu>
 #include <QTranslator>
 #include <memory>
 
@@ -16,7 +13,6 @@ namespace holdband::ui {
 
 namespace {
 
-const QString languageKey = QStringLiteral("language");
 const QString english = QStringLiteral("en");
 
 /// Of Qt's own words those that stand on our buttons, for where Qt's catalogues are not installed.
@@ -66,26 +62,6 @@ bool speak(const QString& language)
 void speakAsDesktop()
 {
     speak(languageFor(QLocale::system().uiLanguages()));
-}
-
-void speakAsKept()
-{
-    const QString kept = keptChoice(languageKey);
-    if (kept.isEmpty() || kept == QStringLiteral("desktop"))
-        return speakAsDesktop();
-    speak(languageFor({kept}));
-}
-
-void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)
-{
-    addChoiceMenu(
-        menu, Words::tr("Lang&uage"), languageKey,
-        {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
-         {english, QStringLiteral("&English")},
-         {QStringLiteral("de"), QStringLiteral("D&eutsch")}},
-        [say](const QString&) {
-            say(Words::tr("The texts are in the chosen language from the next start on."));
-        });
 }
 
 } // namespace holdband::ui

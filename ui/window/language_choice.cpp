@@ -1,0 +1,35 @@
+#include "ui/window/language_choice.h"
+
+#include "ui/window/desk_choice.h"
+#include "ui/words/language.h"
+#include "ui/words/words.h"
+
+namespace holdband::ui {
+
+namespace {
+
+const QString languageKey = QStringLiteral("language");
+
+} // namespace
+
+void speakAsKept()
+{
+    const QString kept = keptChoice(languageKey);
+    if (kept.isEmpty() || kept == QStringLiteral("desktop"))
+        return speakAsDesktop();
+    speak(languageFor({kept}));
+}
+
+void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)
+{
+    addChoiceMenu(
+        menu, Words::tr("Lang&uage"), languageKey,
+        {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
+         {QStringLiteral("en"), QStringLiteral("&English")},
+         {QStringLiteral("de"), QStringLiteral("D&eutsch")}},
+        [say](const QString&) {
+            say(Words::tr("The texts are in the chosen language from the next start on."));
+        });
+}
+
+} // namespace holdband::ui
