@@ -149,7 +149,7 @@ std::vector<Command> reportCommands()
         3,
         {option("out", "the file to write: .pdf, .html (one file), .csv (the figures), .png, .svg",
                 "FILE"),
-         option("force", "replace a file that stands there"),
+         option("force", "replace a file that already exists"),
          option("paper", "of a PDF: a4 or letter; else the usual one of the logbook's units",
                 "NAME"),
          option("size", "of a picture in pixels, such as 1080x1920; else 1920x1080", "WxH"),

@@ -46,7 +46,7 @@ std::string stagesTable(const RunReview& review)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     const std::string degrees(unitText(review.settings.temperatureUnit()));
-    Table table({"stage", "target", "from", "settled in", "held", "seen", "inside",
+    Table table({"stage", "target", "from", "settled in", "hold time", "covered", "inside",
                  "mean deviation, " + degrees, "worst past edge, " + degrees, "kWh"});
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const analysis::PlacedStage& stage = judged.stages[i];
@@ -224,7 +224,7 @@ std::string importText(const intake::ImportReport& report, bool dryRun)
                        std::to_string(report.alreadyThere()) + " already there, " +
                        std::to_string(report.conflicting()) + " conflicting, " +
                        std::to_string(report.file.rejectedTotal) + " rejected" +
-                       (dryRun ? " (dry run: nothing was kept).\n" : ".\n");
+                       (dryRun ? " (dry run: nothing was stored).\n" : ".\n");
     for (const intake::ImportedColumn& column : report.columns)
         text += "  " + column.name + ": column \"" + oneLine(column.header) + "\", " +
                 countLine(column.added, "reading", "readings") + " new (" + column.unitReason +

@@ -356,7 +356,7 @@ int meter(const Call& call)
         return fail(saved.error());
     printLine(typed->meter + ": " +
               fixedText(typed->reading.registerReading.kilowattHours(), typed->reading.decimals) +
-              (check->alreadyThere ? " kWh is there already." : " kWh kept.") +
+              (check->alreadyThere ? " kWh is already stored." : " kWh stored.") +
               (check->takenAsRollover ? " The register passed its top: taken as a rollover." : ""));
     return exitDone;
 }
@@ -408,11 +408,11 @@ std::vector<Command> writingCommands()
                       "LINE"),
           valueOption("event", "what happened wherever a register falls", "rollover|reset"),
           valueOption("rejects", "write the rejected rows here, as CSV", "FILE.csv"),
-          {QStringLiteral("dry-run"), QStringLiteral("only say what would be kept")}},
+          {QStringLiteral("dry-run"), QStringLiteral("only say what would be stored")}},
          import},
         {"meter",
          "LOGBOOK METER KWH",
-         "Keep one reading of a meter's register.",
+         "Store one reading of a meter's register.",
          3,
          3,
          {valueOption("at", "when it was read; default now", "TIME"),

@@ -33,9 +33,8 @@ Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDiff
                            Phrase::tr("stir, wait a minute, and read again"));
     const analysis::SampleSummary summary = analysis::summarise(celsius);
     if (!(std::fabs(summary.mean) <= furthestMean))
-        return dataProblem(
-            Phrase::tr("the readings lie too far from the melting point of ice"), {},
-            Phrase::tr("let the probe stand in crushed ice and water for some minutes"));
+        return dataProblem(Phrase::tr("the readings lie too far from the melting point of ice"), {},
+                           Phrase::tr("leave the probe in crushed ice and water for some minutes"));
     const double scatter = *analysis::meanHalfWidth95(summary);
     const double rounding = expandedRectangular(step.kelvins() / 2.0);
     const double bath = expandedRectangular(bathHalfWidth);
@@ -61,11 +60,11 @@ std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit un
             .with(std::to_string(point.count), temperatureText(point.mean, unit, 2, decimalSign),
                   temperatureText(Temperature::celsius(0.0), unit, 0, decimalSign),
                   sign + say(point.offset)),
-        Phrase::tr("The doubt that remains is ± %1 (95 %), from three parts:")
+        Phrase::tr("The remaining uncertainty is ± %1 (95 %), from three parts:")
             .with(say(point.doubt)),
         Phrase::tr("scatter of the readings ± %1 (Student's t);").with(say(point.scatter)),
         Phrase::tr("rounding to the last digit ± %1;").with(say(point.rounding)),
-        Phrase::tr("the bath itself ± %1, taken for good to 0.1 K.").with(say(point.bath)),
+        Phrase::tr("the bath itself ± %1, assumed within 0.1 K.").with(say(point.bath)),
         Phrase::tr("It is found at the ice point: far from it, the sensor may be off by more."),
     };
 }

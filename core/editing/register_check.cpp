@@ -154,7 +154,7 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
         if (!result.alreadyThere)
             result.doubt = doubtful(
                 ReadingDoubt::sameInstant,
-                Phrase::tr("%1 stands there already, not %2")
+                Phrase::tr("%1 is already stored, not %2")
                     .with(text(*next), fixedText(kwhOf(reading), reading.decimals, m_decimalSign)),
                 Phrase::tr("correct that reading instead"));
         return result;

@@ -119,7 +119,7 @@ Done checkHand(const TypedHandReading& typed, Instant now, const Zone& zone)
     const bool gravity = typed.reading.unit == ReadingUnit::specificGravity ||
                          typed.reading.unit == ReadingUnit::degreePlato;
     if (gravity && !(base >= leastGravity && base <= mostGravity))
-        return dataProblem(Phrase::tr("a gravity lies between 0.950 and 1.250"), place,
+        return dataProblem(Phrase::tr("a gravity must be between 0.950 and 1.250"), place,
                            Phrase::tr("type it as 1.050"));
     if (!gravity && !(base >= coldestBeer && base <= hottestWort))
         return dataProblem(Phrase::tr("beer is never that cold or hot"), place,

@@ -90,7 +90,7 @@ void readCourse(Fields& fields, Batch& into)
     into.stageEnds = fields.times("stage_ends");
     if (std::adjacent_find(into.stageEnds.begin(), into.stageEnds.end(), std::greater_equal<>()) !=
         into.stageEnds.end())
-        fields.fail("stage_ends", Phrase::tr("these must stand in order of time, each once"));
+        fields.fail("stage_ends", Phrase::tr("these must be in order of time, each once"));
     for (Fields& use : fields.objects("beer_uses"))
         into.beerUses.push_back(readUse(use));
     checkIncreasing(fields, "beer_uses", into.beerUses);

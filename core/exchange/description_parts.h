@@ -34,7 +34,7 @@ void checkIncreasing(Fields& fields, const char* key, const std::vector<Value>& 
         std::adjacent_find(values.begin(), values.end(),
                            [](const Value& a, const Value& b) { return a.from >= b.from; });
     if (stuck != values.end())
-        fields.fail(key, Phrase::tr("these must stand in order of their \"from\", each time once"));
+        fields.fail(key, Phrase::tr("these must be in order of their \"from\", each time once"));
 }
 
 void readSettings(Fields& fields, Description& into);

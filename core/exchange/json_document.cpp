@@ -48,7 +48,7 @@ Result<Json> parseJson(const std::string& text, const std::string& fileName)
         Json document = Json::parse(text, std::ref(watch));
         if (watch.doubled())
             return dataProblem(
-                Phrase::tr("the key \"%1\" stands twice in one object").with(*watch.doubled()),
+                Phrase::tr("the key \"%1\" is there twice in one object").with(*watch.doubled()),
                 fileName, Phrase::tr("keep one of them"));
         return document;
     } catch (const Json::parse_error& error) {

@@ -42,7 +42,7 @@ Fields::Fields(const Json& object, std::string place, Reading& reading)
     : m_object(&object), m_place(std::move(place)), m_reading(&reading)
 {
     if (!object.is_object())
-        m_reading->fail(m_place, Phrase::tr("here stands %1, not an object").with(kindOf(object)));
+        m_reading->fail(m_place, Phrase::tr("expected an object, found %1").with(kindOf(object)));
 }
 
 std::string Fields::placeOf(const std::string& key) const
@@ -80,7 +80,7 @@ std::optional<std::string> Fields::text(const char* key)
     if (!value)
         return std::nullopt;
     if (!value->is_string()) {
-        fail(key, Phrase::tr("here stands %1, not text").with(kindOf(*value)));
+        fail(key, Phrase::tr("expected text, found %1").with(kindOf(*value)));
         return std::nullopt;
     }
     return value->get<std::string>();
@@ -99,7 +99,7 @@ std::optional<double> Fields::finite(const std::string& key, double least, doubl
     if (!value)
         return std::nullopt;
     if (!value->is_number()) {
-        fail(key, Phrase::tr("here stands %1, not a number").with(kindOf(*value)));
+        fail(key, Phrase::tr("expected a number, found %1").with(kindOf(*value)));
         return std::nullopt;
     }
     const double number = value->get<double>();
@@ -159,7 +159,7 @@ std::optional<bool> Fields::flag(const char* key)
     if (!value)
         return std::nullopt;
     if (!value->is_boolean()) {
-        fail(key, Phrase::tr("here stands %1, neither true nor false").with(kindOf(*value)));
+        fail(key, Phrase::tr("expected true or false, found %1").with(kindOf(*value)));
         return std::nullopt;
     }
     return value->get<bool>();
@@ -172,13 +172,13 @@ std::vector<Instant> Fields::times(const char* key)
     if (!list)
         return all;
     if (!list->is_array()) {
-        fail(key, Phrase::tr("here must stand a list of times"));
+        fail(key, Phrase::tr("expected a list of times"));
         return all;
     }
     for (const Json& item : *list) {
         const auto at = item.is_string()
                             ? parseTime(item.get<std::string>(), m_reading->zone)
-                            : Result<Instant>(dataProblem(Phrase::tr("here must stand a time")));
+                            : Result<Instant>(dataProblem(Phrase::tr("expected a time")));
         if (!at) {
             fail(key, at.error().what, at.error().remedy);
             return all;
@@ -254,7 +254,7 @@ std::vector<Fields> Fields::objects(const char* key)
     if (!value)
         return items;
     if (!value->is_array()) {
-        fail(key, Phrase::tr("here stands %1, not a list").with(kindOf(*value)));
+        fail(key, Phrase::tr("expected a list, found %1").with(kindOf(*value)));
         return items;
     }
     for (std::size_t i = 0; i < value->size(); ++i)

@@ -38,7 +38,7 @@ std::array<bool, 7> weekdays(Fields& fields)
         return days;
     days.fill(false);
     if (!list->is_array())
-        fields.fail("days", Phrase::tr("here must stand a list of %1").with(dayList));
+        fields.fail("days", Phrase::tr("expected a list of %1").with(dayList));
     if (!list->is_array())
         return days;
     for (const Json& item : *list) {

@@ -107,7 +107,7 @@ std::string suggestion(std::string_view wanted, const std::vector<std::string>& 
         return Phrase::tr("there are none");
     const std::vector<std::string> close = nearNames(wanted, known);
     return close.empty() ? Phrase::tr("there are: %1").with(joined(known))
-                         : Phrase::tr("near ones: %1").with(joined(close));
+                         : Phrase::tr("did you mean %1?").with(joined(close));
 }
 
 } // namespace holdband

@@ -124,7 +124,7 @@ tl::unexpected<Problem> unknownZone(std::string_view name)
         Phrase::tr("there is no time zone called \"%1\"").with(name), {},
         close.empty()
             ? Phrase::tr("write a name such as America/Denver, or an offset such as -07:00").text()
-            : Phrase::tr("near ones: %1").with(joined(close)));
+            : Phrase::tr("did you mean %1?").with(joined(close)));
 }
 
 } // namespace

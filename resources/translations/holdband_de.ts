@@ -256,10 +256,6 @@
         <translation>oben angeben, was mit dem Zählwerk geschah</translation>
     </message>
     <message>
-        <source>it was stopped; nothing was kept of it</source>
-        <translation>es wurde angehalten; nichts davon wurde behalten</translation>
-    </message>
-    <message>
         <source>change a choice, or choose the file again</source>
         <translation>eine Wahl ändern oder die Datei neu wählen</translation>
     </message>
@@ -393,10 +389,6 @@
         <translation>Sud </translation>
     </message>
     <message>
-        <source>the sensor from pitching on stands in the details</source>
-        <translation>der Sensor ab dem Anstellen steht in den Angaben</translation>
-    </message>
-    <message>
         <source>type a later time</source>
         <translation>eine spätere Zeit eintippen</translation>
     </message>
@@ -465,10 +457,6 @@
         <translation>zuerst in der Tabelle die Messwerte wählen, die ausgelassen werden</translation>
     </message>
     <message>
-        <source>say why they are left out: the reason stays with them</source>
-        <translation>sagen, warum sie ausgelassen werden: der Grund bleibt bei ihnen</translation>
-    </message>
-    <message>
         <source>left out a stretch of %1</source>
         <translation>Zeitraum von %1 ausgelassen</translation>
     </message>
@@ -507,10 +495,6 @@
     <message>
         <source>It reads less than the one before and nobody said why, so nothing is taken from this pair.</source>
         <translation>Er liegt unter dem davor und niemand sagte, warum; aus diesem Paar wird nichts entnommen.</translation>
-    </message>
-    <message>
-        <source>The register restarted at 0 in between: it is at least this much.</source>
-        <translation>Das Zählwerk begann dazwischen wieder bei 0: mindestens so viel.</translation>
     </message>
     <message>
         <source>The register rolled over in between: its top is added.</source>
@@ -569,10 +553,6 @@
         <translation>einmal angeben</translation>
     </message>
     <message>
-        <source>these must stand in order of time, each once</source>
-        <translation>diese müssen nach der Zeit geordnet stehen, jede einmal</translation>
-    </message>
-    <message>
         <source>the excursion ends before it begins</source>
         <translation>die Bandverletzung endet, bevor sie beginnt</translation>
     </message>
@@ -587,10 +567,6 @@
     <message>
         <source>&quot;%1&quot; is none of %2</source>
         <translation>„%1“ gehört nicht zu %2</translation>
-    </message>
-    <message>
-        <source>these must stand in order of their &quot;from&quot;, each time once</source>
-        <translation>diese müssen nach ihrem &quot;from&quot; geordnet stehen, jede Zeit einmal</translation>
     </message>
     <message>
         <source>this is no Holdband description: the key &quot;holdband&quot; is missing</source>
@@ -665,10 +641,6 @@
         <translation>das ist keine gewöhnliche Datei</translation>
     </message>
     <message>
-        <source>a file stands there already; nothing was changed</source>
-        <translation>dort ist schon eine Datei; nichts wurde geändert</translation>
-    </message>
-    <message>
         <source>choose another name, or --force to replace it</source>
         <translation>einen anderen Namen wählen oder sie mit --force ersetzen</translation>
     </message>
@@ -703,10 +675,6 @@
     <message>
         <source>line %1, column %2</source>
         <translation>Zeile %1, Spalte %2</translation>
-    </message>
-    <message>
-        <source>the key &quot;%1&quot; stands twice in one object</source>
-        <translation>der Schlüssel „%1“ steht zweimal in einem Objekt</translation>
     </message>
     <message>
         <source>keep one of them</source>
@@ -755,36 +723,12 @@
         <translation>true oder false</translation>
     </message>
     <message>
-        <source>here stands %1, not an object</source>
-        <translation>hier steht %1, kein Objekt</translation>
-    </message>
-    <message>
-        <source>here stands %1, not text</source>
-        <translation>hier steht %1, kein Text</translation>
-    </message>
-    <message>
-        <source>here stands %1, not a number</source>
-        <translation>hier steht %1, keine Zahl</translation>
-    </message>
-    <message>
         <source>%1 is not between %2 and %3</source>
         <translation>%1 liegt nicht zwischen %2 und %3</translation>
     </message>
     <message>
         <source>%1 is not a whole number</source>
         <translation>%1 ist keine ganze Zahl</translation>
-    </message>
-    <message>
-        <source>here stands %1, neither true nor false</source>
-        <translation>hier steht %1, weder true noch false</translation>
-    </message>
-    <message>
-        <source>here must stand a list of times</source>
-        <translation>hier muss eine Liste von Zeiten stehen</translation>
-    </message>
-    <message>
-        <source>here must stand a time</source>
-        <translation>hier muss eine Zeit stehen</translation>
     </message>
     <message>
         <source>the temperature is given twice, in °C and in °F</source>
@@ -797,10 +741,6 @@
     <message>
         <source>the difference must not be below %1</source>
         <translation>der Unterschied darf nicht unter %1 liegen</translation>
-    </message>
-    <message>
-        <source>here stands %1, not a list</source>
-        <translation>hier steht %1, keine Liste</translation>
     </message>
     <message>
         <source>the key &quot;%1&quot; is unknown</source>
@@ -845,10 +785,6 @@
     <message>
         <source>write it as 16:00</source>
         <translation>wie 16:00 schreiben</translation>
-    </message>
-    <message>
-        <source>here must stand a list of %1</source>
-        <translation>hier muss eine Liste aus %1 stehen</translation>
     </message>
     <message>
         <source>a round&apos;s window ends after it begins, on the same day</source>
@@ -897,10 +833,6 @@
     <message>
         <source>%1: %2 occurs in line %3</source>
         <translation>%1: %2 kommt in Zeile %3 vor</translation>
-    </message>
-    <message>
-        <source>as told</source>
-        <translation>wie angegeben</translation>
     </message>
     <message>
         <source>the first column whose rows are times</source>
@@ -1103,10 +1035,6 @@
         <translation>%1, Zeile %2, Spalte %3</translation>
     </message>
     <message>
-        <source>line %1, %2: %3 at %4, where %5 is kept</source>
-        <translation>Zeile %1, %2: %3 am %4, wo %5 behalten wird</translation>
-    </message>
-    <message>
         <source>there is no sensor and no meter &quot;%1&quot;</source>
         <translation>es gibt weder Sensor noch Zähler „%1“</translation>
     </message>
@@ -1117,10 +1045,6 @@
     <message>
         <source>name it once</source>
         <translation>einmal nennen</translation>
-    </message>
-    <message>
-        <source>the import was cancelled; nothing was kept</source>
-        <translation>der Import wurde abgebrochen; nichts wurde behalten</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -1272,10 +1196,6 @@
         <translation>vertippt? Sonst das Ereignis angeben: rollover (Überlauf am Ende) oder reset (Neubeginn bei 0); ein anderer Zähler wird als eigener eingetragen</translation>
     </message>
     <message>
-        <source>%1 stands there already, not %2</source>
-        <translation>dort steht schon %1, nicht %2</translation>
-    </message>
-    <message>
         <source>correct that reading instead</source>
         <translation>stattdessen jenen Zählerstand berichtigen</translation>
     </message>
@@ -1298,10 +1218,6 @@
     <message>
         <source>&quot;%1&quot;</source>
         <translation>„%1“</translation>
-    </message>
-    <message>
-        <source>a gravity lies between 0.950 and 1.250</source>
-        <translation>eine Dichte liegt zwischen 0,950 und 1,250</translation>
     </message>
     <message>
         <source>type it as 1.050</source>
@@ -1556,10 +1472,6 @@
         <translation>hinter einem schließenden Anführungszeichen steht Text</translation>
     </message>
     <message>
-        <source>a quote stands inside a field that does not begin with one</source>
-        <translation>ein Anführungszeichen steht in einem Feld, das nicht mit einem beginnt</translation>
-    </message>
-    <message>
         <source>a quote inside a field is written as two, and the field in quotes</source>
         <translation>ein Anführungszeichen im Feld doppelt schreiben und das Feld in Anführungszeichen setzen</translation>
     </message>
@@ -1602,14 +1514,6 @@
     <message>
         <source>&quot;%1&quot; reads %2, which is not in %3</source>
         <translation>„%1“ misst %2, und die steht nicht in %3</translation>
-    </message>
-    <message>
-        <source>told to be in %1</source>
-        <translation>als %1 vorgegeben</translation>
-    </message>
-    <message>
-        <source>the header says %1, but the import was told %2</source>
-        <translation>laut Kopfzeile %1, dem Import wurde aber %2 vorgegeben</translation>
     </message>
     <message>
         <source>the header says %1, but &quot;%2&quot; reads %3</source>
@@ -1680,28 +1584,12 @@
         <translation>ist ein Zählerstand unter 0</translation>
     </message>
     <message>
-        <source>%1 became shorter: it was read anew</source>
-        <translation>%1 wurde kürzer: neu gelesen</translation>
-    </message>
-    <message>
-        <source>%1 is another file than it was: it was read anew</source>
-        <translation>%1 ist eine andere Datei als zuvor: neu gelesen</translation>
-    </message>
-    <message>
         <source>%1: its dates fit two orders and are taken as %2, as in the last file of its kind</source>
         <translation>%1: die Datumsangaben passen zu zwei Reihenfolgen und werden als „%2“ genommen, wie in der letzten Datei dieser Art</translation>
     </message>
     <message>
         <source>%1: %2 rejected, the first in line %3: %4</source>
         <translation>%1: %2 abgelehnt, zuerst in Zeile %3: %4</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: %n readings differ from what stands; what stands is kept</source>
-        <comment>%1: %n readings differ from what stands; what stands is kept</comment>
-        <translation>
-            <numerusform>%1: %n Messwert weicht vom vorhandenen ab; der vorhandene bleibt</numerusform>
-            <numerusform>%1: %n Messwerte weichen von den vorhandenen ab; die vorhandenen bleiben</numerusform>
-        </translation>
     </message>
     <message>
         <source>batch &quot;%1&quot;</source>
@@ -1786,10 +1674,6 @@
     <message>
         <source>the gap limit must be above 0 minutes</source>
         <translation>die Lückengrenze muss über 0 Minuten liegen</translation>
-    </message>
-    <message>
-        <source>the grace must be 0 minutes or more</source>
-        <translation>die Karenz muss mindestens 0 Minuten lang sein</translation>
     </message>
     <message>
         <source>The sensor &quot;%1&quot; has no readings.</source>
@@ -1895,18 +1779,6 @@
         <translation>Geschlossene Kältekreise öffnen nur dafür zertifizierte Leute; maßgeblich sind die örtlichen Vorschriften und zugelassene Fachbetriebe.</translation>
     </message>
     <message>
-        <source>No stage settled: wherever the target jumped, the beer was in the band already or was not seen.</source>
-        <translation>Kein Abschnitt schwang ein: wo der Sollwert sprang, war das Bier schon im Band oder wurde nicht gesehen.</translation>
-    </message>
-    <message>
-        <source>Seen time from a stage&apos;s start until the beer first came into its band, where the target jumped; it is not judged: %1.</source>
-        <translation>Gesehene Zeit vom Beginn eines Abschnitts, bis das Bier zum ersten Mal in sein Band kam, wo der Sollwert sprang; sie wird nicht beurteilt: %1.</translation>
-    </message>
-    <message>
-        <source>Too little of the hold time was seen for a verdict, so there is nothing to be sure of.</source>
-        <translation>Für ein Urteil wurde zu wenig Haltezeit gesehen, deshalb gibt es nichts, dessen man sicher sein könnte.</translation>
-    </message>
-    <message>
         <source>How sure the verdict is rests on the beer sensor&apos;s accuracy, and that of %1 is not on record.</source>
         <translation>Wie sicher das Urteil ist, hängt an der Genauigkeit des Biersensors, und die von %1 ist nicht eingetragen.</translation>
     </message>
@@ -1915,20 +1787,8 @@
         <translation>Der Sud wird mit dem Band wie geplant beurteilt und um die ±%1 des Sensors schmaler und breiter; sicher ist das Urteil, wo alle übereinstimmen: wie geplant „%2“, schmaler „%3“, breiter „%4“.</translation>
     </message>
     <message>
-        <source>The band is no wider than that doubt, and then only a band that was left is sure.</source>
-        <translation>Das Band ist nicht breiter als diese Unsicherheit, und dann ist nur ein verlassenes Band sicher.</translation>
-    </message>
-    <message>
-        <source>None of the %1 of hold time was seen, so there is nothing to take the figure from.</source>
-        <translation>Von %1 Haltezeit wurde nichts gesehen, deshalb gibt es nichts, woraus der Wert käme.</translation>
-    </message>
-    <message>
         <source>There is no hold time yet, so there is nothing to take the figure from.</source>
         <translation>Es gibt noch keine Haltezeit, deshalb nichts, woraus der Wert käme.</translation>
-    </message>
-    <message>
-        <source>Time inside the band over the hold time that was seen: %1 of %2 = %3.</source>
-        <translation>Zeit im Band durch gesehene Haltezeit: %1 von %2 = %3.</translation>
     </message>
     <message>
         <source>none of %1.</source>
@@ -1948,14 +1808,6 @@
         <translation>%1 darüber + %2 darunter = %3 von %4.</translation>
     </message>
     <message>
-        <source>Seen hold time beyond an edge of the band, with straight lines between the readings: %1</source>
-        <translation>Gesehene Haltezeit jenseits eines Randes des Bandes, mit geraden Linien zwischen den Messwerten: %1</translation>
-    </message>
-    <message>
-        <source>There is no hold time yet, so no share of it can have been seen.</source>
-        <translation>Es gibt noch keine Haltezeit, deshalb kann kein Anteil davon gesehen sein.</translation>
-    </message>
-    <message>
         <source>Hold time between readings at most %1 apart (the batch&apos;s own gap limit), over all hold time: %2 of %3 = %4.</source>
         <translation>Haltezeit zwischen Messwerten, die höchstens %1 auseinanderliegen (Lückengrenze des Suds), durch alle Haltezeit: %2 von %3 = %4.</translation>
     </message>
@@ -1964,24 +1816,8 @@
         <translation>Haltezeit zwischen Messwerten, die höchstens %1 auseinanderliegen (das Dreifache des üblichen Abstands, höchstens 2 h), durch alle Haltezeit: %2 von %3 = %4.</translation>
     </message>
     <message>
-        <source>Unbroken stretches of seen hold time beyond one edge of the band: %1.</source>
-        <translation>Ununterbrochene Strecken gesehener Haltezeit jenseits eines Randes des Bandes: %1.</translation>
-    </message>
-    <message>
-        <source>Unbroken stretches of seen hold time beyond one edge of the band: %1 (%2 above, %3 below).</source>
-        <translation>Ununterbrochene Strecken gesehener Haltezeit jenseits eines Randes des Bandes: %1 (%2 darüber, %3 darunter).</translation>
-    </message>
-    <message>
-        <source>Those shorter than the grace of %1 do not count for the verdict.</source>
-        <translation>Die kürzer als die Karenz von %1 sind, zählen nicht für das Urteil.</translation>
-    </message>
-    <message>
         <source>Each counts, however short.</source>
         <translation>Jede zählt, so kurz sie ist.</translation>
-    </message>
-    <message>
-        <source>The furthest past an edge of the band: the beer was never seen outside it while it was held.</source>
-        <translation>Am weitesten jenseits eines Randes des Bandes: das Bier wurde in der Haltezeit nie außerhalb gesehen.</translation>
     </message>
     <message>
         <source>The furthest past an edge of the band: %1 above in %2, between %3 and %4.</source>
@@ -1992,36 +1828,12 @@
         <translation>Am weitesten jenseits eines Randes des Bandes: %1 darunter in %2, zwischen %3 und %4.</translation>
     </message>
     <message>
-        <source>Nothing of the hold time was seen.</source>
-        <translation>Von der Haltezeit wurde nichts gesehen.</translation>
-    </message>
-    <message>
-        <source>Beer minus target, averaged over the %1 that were held and seen, each moment counting alike: %2.</source>
-        <translation>Bier minus Sollwert, gemittelt über die %1 gesehener Haltezeit, jeder Augenblick gleich gewichtet: %2.</translation>
-    </message>
-    <message>
-        <source>How far beer minus target strays from its own mean of %1 (standard deviation) over the %2 that were held and seen, each moment counting alike: %3.</source>
-        <translation>Wie weit Bier minus Sollwert um sein eigenes Mittel von %1 streut (Standardabweichung), über die %2 gesehener Haltezeit, jeder Augenblick gleich gewichtet: %3.</translation>
-    </message>
-    <message>
-        <source>Root of the mean square of beer minus target over the %1 that were held and seen, each moment counting alike: √(mean² + spread²), with a mean of %2 and a spread of %3, = %4.</source>
-        <translation>Wurzel aus dem mittleren Quadrat von Bier minus Sollwert über die %1 gesehener Haltezeit, jeder Augenblick gleich gewichtet: √(Mittel² + Streuung²), mit einem Mittel von %2 und einer Streuung von %3, = %4.</translation>
-    </message>
-    <message>
-        <source>The distance from the target, above or below alike, averaged over the %1 that were held and seen, each moment counting alike: %2.</source>
-        <translation>Der Abstand vom Sollwert, nach oben wie nach unten, gemittelt über die %1 gesehener Haltezeit, jeder Augenblick gleich gewichtet: %2.</translation>
-    </message>
-    <message>
         <source>There is no crash whose heat could be estimated.</source>
         <translation>Es gibt keinen Cold Crash, dessen Wärme zu schätzen wäre.</translation>
     </message>
     <message>
         <source>The heat of the crash needs the batch&apos;s volume, which is not on record.</source>
         <translation>Die Wärme des Cold Crash braucht das Volumen des Suds, das nicht eingetragen ist.</translation>
-    </message>
-    <message>
-        <source>The heat of the crash is that from the first reading outside its band to the arrival in it, and the beer was not seen to arrive from outside.</source>
-        <translation>Die Wärme des Cold Crash ist die vom ersten Messwert außerhalb seines Bandes bis zur Ankunft darin, und das Bier wurde nicht von außen ankommen gesehen.</translation>
     </message>
     <message>
         <source>%1 to %2 (%3 K)</source>
@@ -2033,28 +1845,12 @@
         <translation>Eine Schätzung, auf wenige Prozent gut: Volumen × Dichte × spezifische Wärme von Bier × der Fall bis zur Ankunft, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</translation>
     </message>
     <message>
-        <source>An estimate of heat moved over electricity used, and none is metered from %1 to %2.</source>
-        <translation>Eine Schätzung von bewegter Wärme durch verbrauchten Strom, und von %1 bis %2 ist keiner gemessen.</translation>
-    </message>
-    <message>
-        <source>An estimate: heat moved over the electricity of the same time, from %1 to %2: %3 ÷ %4 = %5.</source>
-        <translation>Eine Schätzung: bewegte Wärme durch den Strom derselben Zeit, von %1 bis %2: %3 ÷ %4 = %5.</translation>
-    </message>
-    <message>
         <source>This needs the original gravity, which is not on record.</source>
         <translation>Dazu braucht es die Stammwürze, die nicht eingetragen ist.</translation>
     </message>
     <message>
         <source>This needs the final gravity: none is given, and none was measured.</source>
         <translation>Dazu braucht es die Restdichte: keine ist angegeben, und keine wurde gemessen.</translation>
-    </message>
-    <message>
-        <source>No final gravity is given: the last measured one, of %1, stands for it.</source>
-        <translation>Keine Restdichte ist angegeben: die zuletzt gemessene, vom %1, steht dafür.</translation>
-    </message>
-    <message>
-        <source>No final gravity is given: the last measured one, of %1, stands for it, corrected from a sample at %2 to a hydrometer&apos;s %3.</source>
-        <translation>Keine Restdichte ist angegeben: die zuletzt gemessene, vom %1, steht dafür, von einer Probe bei %2 auf die %3 der Spindel berichtigt.</translation>
     </message>
     <message>
         <source>Fall in gravity over the original gravity&apos;s excess over water: (%1 − %2) ÷ (%1 − 1) = %3.</source>
@@ -2122,10 +1918,6 @@
         <translation>Nur ein Kalendertag wurde von Mitternacht bis Mitternacht gemessen: %1.</translation>
     </message>
     <message>
-        <source>The mean of the %1 calendar days that were metered from midnight to midnight: %2; least %3, most %4.</source>
-        <translation>Das Mittel der %1 Kalendertage, die von Mitternacht bis Mitternacht gemessen wurden: %2; am wenigsten %3, am meisten %4.</translation>
-    </message>
-    <message>
         <source>No price of energy is known for some of the metered time.</source>
         <translation>Für einen Teil der gemessenen Zeit ist kein Energiepreis bekannt.</translation>
     </message>
@@ -2144,10 +1936,6 @@
     <message>
         <source>Lift is room minus beer, and the readings of %1 never cover the same time as the beer&apos;s.</source>
         <translation>Hub ist Raum minus Bier, und die Messwerte von %1 decken nie dieselbe Zeit ab wie die des Biers.</translation>
-    </message>
-    <message>
-        <source>Room minus beer, summed over the %1 in which both were seen: %2 with the room the warmer, %3 with the beer the warmer</source>
-        <translation>Raum minus Bier, summiert über die %1, in denen beide gesehen wurden: %2 mit wärmerem Raum, %3 mit wärmerem Bier</translation>
     </message>
     <message>
         <source>; in the mean %1</source>
@@ -2170,26 +1958,6 @@
         <translation>°C·Tag</translation>
     </message>
     <message>
-        <source>Metered energy over the lift of the same time, with the room the warmer: %1 ÷ (%2 ÷ 24) = %3 for each %4.</source>
-        <translation>Gemessene Energie durch den Hub derselben Zeit, mit wärmerem Raum: %1 ÷ (%2 ÷ 24) = %3 je %4.</translation>
-    </message>
-    <message>
-        <source>Nothing of %1 was seen, so neither was an arrival.</source>
-        <translation>Von %1 wurde nichts gesehen, also auch keine Ankunft.</translation>
-    </message>
-    <message>
-        <source>The beer was never seen in the band of %1: its target was missed.</source>
-        <translation>Das Bier wurde nie im Band von %1 gesehen: der Sollwert wurde verfehlt.</translation>
-    </message>
-    <message>
-        <source>Nothing to settle: the target did not jump when %1 began.</source>
-        <translation>Nichts einzuschwingen: der Sollwert sprang nicht, als %1 begann.</translation>
-    </message>
-    <message>
-        <source>Nothing to settle: the beer was in the band when %1 began to be seen.</source>
-        <translation>Nichts einzuschwingen: das Bier war im Band, als %1 zum ersten Mal gesehen wurde.</translation>
-    </message>
-    <message>
         <source>The beer is still on its way into the band of %1, %2 so far.</source>
         <translation>Das Bier ist noch unterwegs in das Band von %1, bisher %2.</translation>
     </message>
@@ -2202,14 +1970,6 @@
         <translation>Zum Einschwingen sind nur %1 erlaubt; was folgte, wird beurteilt.</translation>
     </message>
     <message>
-        <source>%1 of it were seen and are not judged; what was not seen counts as hold time.</source>
-        <translation>%1 davon wurden gesehen und werden nicht beurteilt; was nicht gesehen wurde, zählt als Haltezeit.</translation>
-    </message>
-    <message>
-        <source>The beer was in the band as soon as it was seen: there is no rate.</source>
-        <translation>Das Bier war im Band, sobald es gesehen wurde: es gibt keine Geschwindigkeit.</translation>
-    </message>
-    <message>
         <source>How fast the beer came to the band: from %1 to %2 off the target in %3 = %4 an hour.</source>
         <translation>Wie schnell das Bier in das Band kam: von %1 auf %2 neben dem Sollwert in %3 = %4 je Stunde.</translation>
     </message>
@@ -2218,24 +1978,12 @@
         <translation>Wie weit das Bier in der Richtung, aus der es kam, über den Sollwert hinausging, bis es über ihn zurückkehrte oder der Abschnitt endete: %1.</translation>
     </message>
     <message>
-        <source>Of the %1 that were held and seen, the beer was at or below %2 off the target for 5 %, %3 for half and %4 for 95 %.</source>
-        <translation>Von den %1 gesehener Haltezeit lag das Bier 5 % lang bei höchstens %2 neben dem Sollwert, die Hälfte lang bei höchstens %3 und 95 % lang bei höchstens %4.</translation>
-    </message>
-    <message>
-        <source>The coldest and the warmest that the beer was while held and seen, with straight lines between the readings: %1 and %2.</source>
-        <translation>Am kältesten und am wärmsten war das Bier in der gesehenen Haltezeit, mit geraden Linien zwischen den Messwerten: %1 und %2.</translation>
-    </message>
-    <message>
         <source>The stage has no energy of its own.</source>
         <translation>Der Abschnitt hat keine eigene Energie.</translation>
     </message>
     <message>
         <source>It ended when the beer came back.</source>
         <translation>Sie endete, als das Bier zurückkam.</translation>
-    </message>
-    <message>
-        <source>A gap in the readings cut it: how it went on was not seen.</source>
-        <translation>Eine Lücke in den Messwerten schnitt sie ab: wie es weiterging, wurde nicht gesehen.</translation>
     </message>
     <message>
         <source>The stage&apos;s end cut it.</source>
@@ -2274,16 +2022,8 @@
         <translation>die Messwerte liegen zu weit vom Schmelzpunkt des Eises</translation>
     </message>
     <message>
-        <source>let the probe stand in crushed ice and water for some minutes</source>
-        <translation>den Fühler einige Minuten in zerstoßenem Eis und Wasser stehen lassen</translation>
-    </message>
-    <message>
         <source>The mean of %1 readings is %2; ice melts at %3: the offset is %4.</source>
         <translation>Das Mittel von %1 Messwerten ist %2; Eis schmilzt bei %3: der Versatz ist %4.</translation>
-    </message>
-    <message>
-        <source>The doubt that remains is ± %1 (95 %), from three parts:</source>
-        <translation>Die verbleibende Unsicherheit ist ± %1 (95 %), aus drei Teilen:</translation>
     </message>
     <message>
         <source>scatter of the readings ± %1 (Student&apos;s t);</source>
@@ -2292,10 +2032,6 @@
     <message>
         <source>rounding to the last digit ± %1;</source>
         <translation>Rundung auf die letzte Stelle ± %1;</translation>
-    </message>
-    <message>
-        <source>the bath itself ± %1, taken for good to 0.1 K.</source>
-        <translation>das Bad selbst ± %1, auf 0,1 K als gut angenommen.</translation>
     </message>
     <message>
         <source>It is found at the ice point: far from it, the sensor may be off by more.</source>
@@ -2442,10 +2178,6 @@
         <translation>eine Toleranz muss über 0 liegen</translation>
     </message>
     <message>
-        <source>the grace can&apos;t be negative</source>
-        <translation>die Karenz kann nicht negativ sein</translation>
-    </message>
-    <message>
         <source>a gap limit must be above 0</source>
         <translation>eine Lückengrenze muss über 0 liegen</translation>
     </message>
@@ -2518,10 +2250,6 @@
         <translation>Cold Crash eingeschwungen in, h</translation>
     </message>
     <message>
-        <source>Heat moved ÷ electricity (est.)</source>
-        <translation>Bewegte Wärme ÷ Strom (gesch.)</translation>
-    </message>
-    <message>
         <source>Parts</source>
         <translation>Teile</translation>
     </message>
@@ -2557,10 +2285,6 @@
     <message>
         <source>Both cost the same at first, and whose energy is cheaper is too close to call.</source>
         <translation>Beide kosten anfangs gleich viel, und wessen Energie günstiger ist, ist zu knapp für ein Urteil.</translation>
-    </message>
-    <message>
-        <source>%1 is cheaper from the first batch on and stays so: the lines never cross</source>
-        <translation>%1 ist vom ersten Sud an günstiger und bleibt es: die Geraden kreuzen sich nie</translation>
     </message>
     <message>
         <source>; within the bounds they might, but not before batch %1</source>
@@ -2645,10 +2369,6 @@
     <message>
         <source>the warmer room asks for more cooling, which counts against the energy of %1; energy for each degree-day allows for it</source>
         <translation>der wärmere Raum verlangt mehr Kühlung, was zulasten der Energie von %1 geht; Energie je Gradtag berücksichtigt das</translation>
-    </message>
-    <message>
-        <source>not equally well seen: %1 of the hold time for %2, %3 of the hold time for %4</source>
-        <translation>nicht gleich gut gesehen: %1 der Haltezeit bei %2, %3 der Haltezeit bei %4</translation>
     </message>
     <message>
         <source>what happened in the gaps is not in the figures of %1</source>
@@ -3160,18 +2880,6 @@
         <translation>weniger als %1</translation>
     </message>
     <message>
-        <source>; twice for the grace of %1 or longer, which counts</source>
-        <translation>; zweimal so lang wie die Karenz von %1 oder länger, was zählt</translation>
-    </message>
-    <message numerus="yes">
-        <source>; %n times for the grace of %1 or longer, which counts</source>
-        <comment>; once for the grace of %1 or longer, which counts</comment>
-        <translation>
-            <numerusform>; einmal so lang wie die Karenz von %1 oder länger, was zählt</numerusform>
-            <numerusform>; %n-mal so lang wie die Karenz von %1 oder länger, was zählt</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>left the band twice: %1 of %2 held (%3), worst %4 past the edge</source>
         <translation>verließ das Band zweimal: %1 von %2 Haltezeit (%3), höchstens %4 jenseits des Randes</translation>
     </message>
@@ -3182,30 +2890,6 @@
             <numerusform>verließ das Band einmal: %1 von %2 Haltezeit (%3), höchstens %4 jenseits des Randes</numerusform>
             <numerusform>verließ das Band %n-mal: %1 von %2 Haltezeit (%3), höchstens %4 jenseits des Randes</numerusform>
         </translation>
-    </message>
-    <message numerus="yes">
-        <source>stayed in the band: %n excursions were shorter than the grace of %1</source>
-        <comment>stayed in the band: %n excursion was shorter than the grace of %1</comment>
-        <translation>
-            <numerusform>blieb im Band: %n Bandverletzung war kürzer als die Karenz von %1</numerusform>
-            <numerusform>blieb im Band: %n Bandverletzungen waren kürzer als die Karenz von %1</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>stayed in the band of %1: %n excursions were shorter than the grace of %2</source>
-        <comment>stayed in the band of %1: %n excursion was shorter than the grace of %2</comment>
-        <translation>
-            <numerusform>blieb im Band von %1: %n Bandverletzung war kürzer als die Karenz von %2</numerusform>
-            <numerusform>blieb im Band von %1: %n Bandverletzungen waren kürzer als die Karenz von %2</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>stayed in the band for all of the %1 held and seen</source>
-        <translation>blieb im Band während der ganzen gesehenen Haltezeit von %1</translation>
-    </message>
-    <message>
-        <source>stayed in the band of %1 for all of the %2 held and seen</source>
-        <translation>blieb im Band von %1 während der ganzen gesehenen Haltezeit von %2</translation>
     </message>
     <message>
         <source>missed the target of %1: the beer never came into its band</source>
@@ -3232,10 +2916,6 @@
         <translation>zu wenig Daten: in diesem Sud gibt es keine Messwerte des Biers</translation>
     </message>
     <message>
-        <source>not enough data: there are no beer readings in this batch; %1 of its %2 must be seen</source>
-        <translation>zu wenig Daten: in diesem Sud gibt es keine Messwerte des Biers; %1 von %2 müssen gesehen sein</translation>
-    </message>
-    <message>
         <source>not enough data: there is no hold time to judge</source>
         <translation>zu wenig Daten: es gibt keine Haltezeit zu beurteilen</translation>
     </message>
@@ -3246,10 +2926,6 @@
     <message>
         <source>not enough data: there is no hold time to judge yet</source>
         <translation>zu wenig Daten: es gibt noch keine Haltezeit zu beurteilen</translation>
-    </message>
-    <message>
-        <source>not enough data: %1 of %2 to be held was seen, and %3 is needed</source>
-        <translation>zu wenig Daten: %1 von %2 Haltezeit wurden gesehen, nötig sind %3</translation>
     </message>
     <message>
         <source>in a band wider by that it would have stayed</source>
@@ -3296,20 +2972,8 @@
         <translation>Sicher: auch mit einem um die %1 des Sensors breiteren Band wird verfehlt.</translation>
     </message>
     <message>
-        <source>the band is no wider than the doubt</source>
-        <translation>das Band ist nicht breiter als die Unsicherheit</translation>
-    </message>
-    <message>
-        <source>Within the sensor&apos;s doubt of %1: %2.</source>
-        <translation>Innerhalb der Unsicherheit des Sensors von %1: %2.</translation>
-    </message>
-    <message>
         <source>How sure is unknown: the beer sensor&apos;s accuracy is not on record.</source>
         <translation>Wie sicher, ist unbekannt: die Genauigkeit des Biersensors ist nicht eingetragen.</translation>
-    </message>
-    <message>
-        <source>Covered %1 of the hold time (%2 not seen).</source>
-        <translation>Abgedeckt sind %1 der Haltezeit (%2 nicht gesehen).</translation>
     </message>
     <message>
         <source>Covered %1 of the hold time.</source>
@@ -3403,10 +3067,6 @@
     <message>
         <source>up to %1 ran at once on that setup; the power is that for each of them</source>
         <translation>auf dieser Anlage liefen bis zu %1 zugleich; die Leistung ist die für jeden davon</translation>
-    </message>
-    <message>
-        <source>%1 was only seen with the room %2 warmer than the beer; further out the line is a guess</source>
-        <translation>%1 wurde nur mit einem um %2 wärmeren Raum als das Bier gesehen; weiter außen ist die Gerade geraten</translation>
     </message>
     <message>
         <source>; with the cautions below that decides nothing.</source>
@@ -3650,10 +3310,6 @@
         <translation>den Datenträger prüfen</translation>
     </message>
     <message>
-        <source>the copy could not be brought to the disk</source>
-        <translation>die Kopie ließ sich nicht auf den Datenträger bringen</translation>
-    </message>
-    <message>
         <source>the logbook no longer fits its seal, so no copy was made of it</source>
         <translation>das Logbuch passt nicht mehr zu seinem Siegel, darum wurde keine Kopie gemacht</translation>
     </message>
@@ -3688,18 +3344,6 @@
     <message>
         <source>the batch &quot;%1&quot; has a batch that was split from it</source>
         <translation>vom Sud „%1“ wurde ein Sud abgeteilt</translation>
-    </message>
-    <message>
-        <source>take those away first, or end the batch</source>
-        <translation>diese zuerst entfernen oder den Sud beenden</translation>
-    </message>
-    <message>
-        <source>something that came later stands on this; nothing was changed</source>
-        <translation>etwas Späteres baut darauf auf; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>take the later change back first</source>
-        <translation>zuerst die spätere Änderung zurücknehmen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is in use: %2</source>
@@ -3773,25 +3417,9 @@
         <source>&quot;%1&quot; has a reading at that instant already</source>
         <translation>„%1“ hat zu diesem Zeitpunkt schon einen Messwert</translation>
     </message>
-    <message numerus="yes">
-        <source>another import has since brought readings for %n of the same times</source>
-        <comment>another import has since brought readings for %n of the same times</comment>
-        <translation>
-            <numerusform>ein anderer Import hat seither Messwerte für %n derselben Zeiten gebracht</numerusform>
-            <numerusform>ein anderer Import hat seither Messwerte für %n derselben Zeiten gebracht</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>take that one back first</source>
-        <translation>zuerst jenen zurücknehmen</translation>
-    </message>
     <message>
         <source>meter readings have since been entered for the same times</source>
         <translation>für dieselben Zeiten wurden seither Zählerstände eingetragen</translation>
-    </message>
-    <message>
-        <source>take those back first</source>
-        <translation>zuerst jene zurücknehmen</translation>
     </message>
     <message>
         <source>the note has no words</source>
@@ -3818,10 +3446,6 @@
         <translation>für dieselbe Zeit wurde seither ein anderer Messwert eingetragen</translation>
     </message>
     <message>
-        <source>take that one away first</source>
-        <translation>zuerst jenen entfernen</translation>
-    </message>
-    <message>
         <source>at most %1 bytes</source>
         <translation>höchstens %1 Byte</translation>
     </message>
@@ -3830,20 +3454,12 @@
         <translation>es entfernen</translation>
     </message>
     <message>
-        <source>choose a name that can be told apart</source>
-        <translation>einen unterscheidbaren Namen wählen</translation>
-    </message>
-    <message>
         <source>by hand</source>
         <translation>von Hand</translation>
     </message>
     <message>
         <source>the unit of &quot;%1&quot; is another than it was</source>
         <translation>die Einheit von „%1“ ist eine andere als zuvor</translation>
-    </message>
-    <message>
-        <source>the import that the rows would join is gone or taken back</source>
-        <translation>den Import, zu dem die Zeilen kämen, gibt es nicht mehr, oder er ist zurückgenommen</translation>
     </message>
     <message>
         <source>this is an SQLite file of another program, no logbook</source>
@@ -3872,18 +3488,6 @@
     <message>
         <source>somebody changed it: use a backup</source>
         <translation>jemand hat sie verändert: eine Sicherung nehmen</translation>
-    </message>
-    <message>
-        <source>readings of an import that was taken back stand in two places</source>
-        <translation>Messwerte eines zurückgenommenen Imports stehen an zwei Stellen</translation>
-    </message>
-    <message numerus="yes">
-        <source>the record of %n changes no longer fits its digest: they can&apos;t be taken back</source>
-        <comment>the record of %n changes no longer fits its digest: they can&apos;t be taken back</comment>
-        <translation>
-            <numerusform>die Aufzeichnung von %n Änderung passt nicht mehr zu ihrer Prüfsumme: sie lässt sich nicht zurücknehmen</numerusform>
-            <numerusform>die Aufzeichnung von %n Änderungen passt nicht mehr zu ihrer Prüfsumme: sie lassen sich nicht zurücknehmen</numerusform>
-        </translation>
     </message>
     <message>
         <source>the readings of &quot;%1&quot; imported from %2 no longer fit their checksum</source>
@@ -4050,24 +3654,12 @@
         <translation>der Name der Anlage enthält einen Zeilenumbruch oder ein Steuerzeichen</translation>
     </message>
     <message>
-        <source>nothing was changed since midnight that could be taken back</source>
-        <translation>seit Mitternacht wurde nichts geändert, was sich zurücknehmen ließe</translation>
-    </message>
-    <message>
-        <source>there is nothing to do again</source>
-        <translation>es gibt nichts zu wiederholen</translation>
-    </message>
-    <message>
         <source>this is watched already</source>
         <translation>das wird schon überwacht</translation>
     </message>
     <message>
         <source>a criterion has no name</source>
         <translation>ein Kriterium hat keinen Namen</translation>
-    </message>
-    <message>
-        <source>a weight lies between 0 and 5</source>
-        <translation>ein Gewicht liegt zwischen 0 und 5</translation>
     </message>
     <message>
         <source>the room of the reference hold is no colder than the beer</source>
@@ -4141,10 +3733,6 @@
     <message>
         <source>there are: %1</source>
         <translation>es gibt: %1</translation>
-    </message>
-    <message>
-        <source>near ones: %1</source>
-        <translation>ähnlich sind: %1</translation>
     </message>
     <message>
         <source>a number is missing</source>
@@ -4319,10 +3907,6 @@
         <translation>die Datei lässt sich nicht öffnen: %1</translation>
     </message>
     <message>
-        <source>the file is written, but its folder could not be brought to the disk: %1; it may be missing after a power loss</source>
-        <translation>die Datei ist geschrieben, aber ihr Ordner ließ sich nicht auf den Datenträger bringen: %1; nach einem Stromausfall kann sie fehlen</translation>
-    </message>
-    <message>
         <source>something with this name already exists; nothing was changed</source>
         <translation>etwas mit diesem Namen gibt es schon; nichts wurde geändert</translation>
     </message>
@@ -4345,10 +3929,6 @@
     <message>
         <source>the logbook is open for writing on another computer, %1 (%2, process %3)</source>
         <translation>das Logbuch ist auf einem anderen Computer zum Schreiben geöffnet, %1 (%2, Prozess %3)</translation>
-    </message>
-    <message>
-        <source>close it there first; if that computer is off or the program there is gone, delete the file %1</source>
-        <translation>es zuerst dort schließen; ist jener Computer aus oder das Programm dort beendet, die Datei %1 löschen</translation>
     </message>
     <message>
         <source>not metered</source>
@@ -4556,6 +4136,422 @@
         <source>%1 kWh from %2 to %3 are %4 in the mean, and %5 is rated %6</source>
         <translation>%1 kWh von %2 bis %3 sind im Mittel %4, und %5 hat eine Nennleistung von %6</translation>
     </message>
+    <message>
+        <source>leave the probe in crushed ice and water for some minutes</source>
+        <translation>den Fühler einige Minuten in zerstoßenem Eis und Wasser stehen lassen</translation>
+    </message>
+    <message>
+        <source>The remaining uncertainty is ± %1 (95 %), from three parts:</source>
+        <translation>Die verbleibende Unsicherheit ist ± %1 (95 %), aus drei Teilen:</translation>
+    </message>
+    <message>
+        <source>the bath itself ± %1, assumed within 0.1 K.</source>
+        <translation>das Bad selbst ± %1, angenommen auf 0,1 K.</translation>
+    </message>
+    <message>
+        <source>%1 is already stored, not %2</source>
+        <translation>gespeichert ist schon %1, nicht %2</translation>
+    </message>
+    <message>
+        <source>a gravity must be between 0.950 and 1.250</source>
+        <translation>eine Dichte muss zwischen 0,950 und 1,250 liegen</translation>
+    </message>
+    <message>
+        <source>these must be in order of time, each once</source>
+        <translation>diese müssen nach der Zeit geordnet sein, jede einmal</translation>
+    </message>
+    <message>
+        <source>these must be in order of their &quot;from&quot;, each time once</source>
+        <translation>diese müssen nach ihrem &quot;from&quot; geordnet sein, jede Zeit einmal</translation>
+    </message>
+    <message>
+        <source>the file already exists; nothing was changed</source>
+        <translation>die Datei gibt es schon; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is there twice in one object</source>
+        <translation>der Schlüssel „%1“ kommt in einem Objekt zweimal vor</translation>
+    </message>
+    <message>
+        <source>expected an object, found %1</source>
+        <translation>ein Objekt erwartet, gefunden: %1</translation>
+    </message>
+    <message>
+        <source>expected text, found %1</source>
+        <translation>Text erwartet, gefunden: %1</translation>
+    </message>
+    <message>
+        <source>expected a number, found %1</source>
+        <translation>eine Zahl erwartet, gefunden: %1</translation>
+    </message>
+    <message>
+        <source>expected true or false, found %1</source>
+        <translation>true oder false erwartet, gefunden: %1</translation>
+    </message>
+    <message>
+        <source>expected a list of times</source>
+        <translation>eine Liste von Zeiten erwartet</translation>
+    </message>
+    <message>
+        <source>expected a time</source>
+        <translation>eine Zeit erwartet</translation>
+    </message>
+    <message>
+        <source>expected a list, found %1</source>
+        <translation>eine Liste erwartet, gefunden: %1</translation>
+    </message>
+    <message>
+        <source>expected a list of %1</source>
+        <translation>eine Liste von %1 erwartet</translation>
+    </message>
+    <message>
+        <source>there is a quote inside a field that does not begin with one</source>
+        <translation>in einem Feld, das nicht mit einem Anführungszeichen beginnt, ist eines</translation>
+    </message>
+    <message>
+        <source>line %1, %2: %3 at %4, where %5 is stored</source>
+        <translation>Zeile %1, %2: %3 am %4, gespeichert ist %5</translation>
+    </message>
+    <message>
+        <source>the import was cancelled; nothing was stored</source>
+        <translation>der Import wurde abgebrochen; nichts wurde gespeichert</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>auf %1 gesetzt</translation>
+    </message>
+    <message>
+        <source>the header says %1, but the import was set to %2</source>
+        <translation>laut Kopfzeile %1, der Import ist aber auf %2 gesetzt</translation>
+    </message>
+    <message>
+        <source>%1 became shorter: it was read again</source>
+        <translation>%1 wurde kürzer: noch einmal gelesen</translation>
+    </message>
+    <message>
+        <source>%1 is a different file now: it was read again</source>
+        <translation>%1 ist jetzt eine andere Datei: noch einmal gelesen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n readings differ from what is stored, which is unchanged</source>
+        <comment>%1: %n readings differ from what is stored, which is unchanged</comment>
+        <translation>
+            <numerusform>%1: %n Messwert weicht vom gespeicherten ab, der unverändert bleibt</numerusform>
+            <numerusform>%1: %n Messwerte weichen von den gespeicherten ab, die unverändert bleiben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cooling efficiency (est.)</source>
+        <translation>Kühlwirkung (Schätzung)</translation>
+    </message>
+    <message>
+        <source>%1 is cheaper from the first batch on: the lines never cross</source>
+        <translation>%1 ist vom ersten Sud an günstiger: die Geraden kreuzen sich nie</translation>
+    </message>
+    <message>
+        <source>not equally well covered: %1 of the hold time for %2, %3 of the hold time for %4</source>
+        <translation>nicht gleich gut abgedeckt: %1 der Haltezeit bei %2, %3 der Haltezeit bei %4</translation>
+    </message>
+    <message>
+        <source>%1 was only recorded with the room %2 warmer than the beer; beyond that the line is uncertain</source>
+        <translation>%1 wurde nur mit einem um %2 wärmeren Raum als das Bier aufgezeichnet; weiter außen ist die Gerade unsicher</translation>
+    </message>
+    <message>
+        <source>No stage settled: wherever the target jumped, the beer was in the band already or there is no data.</source>
+        <translation>Kein Abschnitt schwang ein: wo der Sollwert sprang, war das Bier schon im Band, oder es gibt keine Daten.</translation>
+    </message>
+    <message>
+        <source>Recorded time from a stage&apos;s start until the beer first came into its band, where the target jumped; it is not judged: %1.</source>
+        <translation>Aufgezeichnete Zeit vom Beginn eines Abschnitts, bis das Bier zum ersten Mal in sein Band kam, wo der Sollwert sprang; sie wird nicht beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>Too little of the hold time is covered for a verdict, so there is nothing to be sure of.</source>
+        <translation>Für ein Urteil ist zu wenig der Haltezeit abgedeckt, deshalb ist nichts sicher.</translation>
+    </message>
+    <message>
+        <source>The band is no wider than that uncertainty, and then only &quot;left the band&quot; can be sure.</source>
+        <translation>Das Band ist nicht breiter als diese Unsicherheit, und dann kann nur „Band verlassen“ sicher sein.</translation>
+    </message>
+    <message>
+        <source>There is no data for any of the %1 of hold time, so this figure can&apos;t be computed.</source>
+        <translation>Für keinen Teil der %1 Haltezeit gibt es Daten, deshalb lässt sich dieser Wert nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>Time inside the band ÷ covered hold time: %1 of %2 = %3.</source>
+        <translation>Zeit im Band ÷ abgedeckte Haltezeit: %1 von %2 = %3.</translation>
+    </message>
+    <message>
+        <source>Covered hold time beyond an edge of the band, with straight lines between the readings: %1</source>
+        <translation>Abgedeckte Haltezeit außerhalb des Bandes, mit geraden Linien zwischen den Messwerten: %1</translation>
+    </message>
+    <message>
+        <source>There is no hold time yet, so there is no coverage either.</source>
+        <translation>Es gibt noch keine Haltezeit, also auch keine Abdeckung.</translation>
+    </message>
+    <message>
+        <source>Unbroken stretches of covered hold time beyond one edge of the band: %1.</source>
+        <translation>Ununterbrochene Strecken abgedeckter Haltezeit außerhalb des Bandes auf einer Seite: %1.</translation>
+    </message>
+    <message>
+        <source>Unbroken stretches of covered hold time beyond one edge of the band: %1 (%2 above, %3 below).</source>
+        <translation>Ununterbrochene Strecken abgedeckter Haltezeit außerhalb des Bandes auf einer Seite: %1 (%2 darüber, %3 darunter).</translation>
+    </message>
+    <message>
+        <source>Those shorter than %1 are ignored in the verdict.</source>
+        <translation>Die kürzer als %1 sind, zählen nicht für das Urteil.</translation>
+    </message>
+    <message>
+        <source>Worst past the edge of the band: no reading of the hold time is outside.</source>
+        <translation>Am weitesten außerhalb des Bandes: in der Haltezeit liegt kein Messwert außerhalb.</translation>
+    </message>
+    <message>
+        <source>There is no data for the hold time.</source>
+        <translation>Für die Haltezeit gibt es keine Daten.</translation>
+    </message>
+    <message>
+        <source>Beer minus target, averaged over the %1 of covered hold time, each moment counting alike: %2.</source>
+        <translation>Bier minus Sollwert, gemittelt über die %1 abgedeckter Haltezeit, jeder Augenblick gleich gewichtet: %2.</translation>
+    </message>
+    <message>
+        <source>How far beer minus target strays from its own mean of %1 (standard deviation) over the %2 of covered hold time, each moment counting alike: %3.</source>
+        <translation>Wie weit Bier minus Sollwert um sein eigenes Mittel von %1 streut (Standardabweichung), über die %2 abgedeckter Haltezeit, jeder Augenblick gleich gewichtet: %3.</translation>
+    </message>
+    <message>
+        <source>Root of the mean square of beer minus target over the %1 of covered hold time, each moment counting alike: √(mean² + spread²), with a mean of %2 and a spread of %3, = %4.</source>
+        <translation>Wurzel aus dem mittleren Quadrat von Bier minus Sollwert über die %1 abgedeckter Haltezeit, jeder Augenblick gleich gewichtet: √(Mittel² + Streuung²), mit einem Mittel von %2 und einer Streuung von %3, = %4.</translation>
+    </message>
+    <message>
+        <source>The distance from the target, above or below alike, averaged over the %1 of covered hold time, each moment counting alike: %2.</source>
+        <translation>Der Abstand vom Sollwert, nach oben wie nach unten, gemittelt über die %1 abgedeckter Haltezeit, jeder Augenblick gleich gewichtet: %2.</translation>
+    </message>
+    <message>
+        <source>The heat of the crash is counted from the first reading outside its band to the arrival in it, and no reading shows the beer arriving from outside.</source>
+        <translation>Die Wärme des Cold Crash zählt vom ersten Messwert außerhalb seines Bandes bis zur Ankunft darin, und kein Messwert zeigt, dass das Bier von außen ankam.</translation>
+    </message>
+    <message>
+        <source>An estimate of heat removed ÷ electricity, and none is metered from %1 to %2.</source>
+        <translation>Eine Schätzung von entzogener Wärme ÷ Strom, und von %1 bis %2 ist keiner gemessen.</translation>
+    </message>
+    <message>
+        <source>An estimate: heat removed ÷ electricity of the same time, from %1 to %2: %3 ÷ %4 = %5.</source>
+        <translation>Eine Schätzung: entzogene Wärme ÷ Strom derselben Zeit, von %1 bis %2: %3 ÷ %4 = %5.</translation>
+    </message>
+    <message>
+        <source>No final gravity is given: the last measured one, of %1, is used.</source>
+        <translation>Keine Restdichte ist angegeben: die zuletzt gemessene, vom %1, wird verwendet.</translation>
+    </message>
+    <message>
+        <source>No final gravity is given: the last measured one, of %1, is used, corrected from a sample at %2 to a hydrometer&apos;s %3.</source>
+        <translation>Keine Restdichte ist angegeben: die zuletzt gemessene, vom %1, wird verwendet, von einer Probe bei %2 auf die %3 der Spindel korrigiert.</translation>
+    </message>
+    <message>
+        <source>The mean of the %1 calendar days that were metered from midnight to midnight: %2; minimum %3, maximum %4.</source>
+        <translation>Das Mittel der %1 Kalendertage, die von Mitternacht bis Mitternacht gemessen wurden: %2; Minimum %3, Maximum %4.</translation>
+    </message>
+    <message>
+        <source>Room minus beer, summed over the %1 in which both were recorded: %2 with the room warmer, %3 with the beer warmer</source>
+        <translation>Raum minus Bier, summiert über die %1, in denen beide aufgezeichnet wurden: %2 mit wärmerem Raum, %3 mit wärmerem Bier</translation>
+    </message>
+    <message>
+        <source>Metered energy over the lift of the same time, with the room warmer: %1 ÷ (%2 ÷ 24) = %3 for each %4.</source>
+        <translation>Gemessene Energie durch den Hub derselben Zeit, mit wärmerem Raum: %1 ÷ (%2 ÷ 24) = %3 je %4.</translation>
+    </message>
+    <message>
+        <source>There is no data for %1, so no arrival is known.</source>
+        <translation>Für %1 gibt es keine Daten, also ist keine Ankunft bekannt.</translation>
+    </message>
+    <message>
+        <source>No reading is in the band of %1: its target was missed.</source>
+        <translation>Kein Messwert liegt im Band von %1: der Sollwert wurde verfehlt.</translation>
+    </message>
+    <message>
+        <source>Nothing to settle: the target did not jump at the start of %1.</source>
+        <translation>Nichts einzuschwingen: der Sollwert sprang am Beginn von %1 nicht.</translation>
+    </message>
+    <message>
+        <source>Nothing to settle: the beer was in the band at the first reading of %1.</source>
+        <translation>Nichts einzuschwingen: das Bier war beim ersten Messwert von %1 im Band.</translation>
+    </message>
+    <message>
+        <source>%1 of it are covered and not judged; time without data counts as hold time.</source>
+        <translation>%1 davon sind abgedeckt und werden nicht beurteilt; Zeit ohne Daten zählt als Haltezeit.</translation>
+    </message>
+    <message>
+        <source>The beer was in the band at its first reading: there is no rate.</source>
+        <translation>Das Bier war schon beim ersten Messwert im Band: es gibt keine Geschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>Of the %1 of covered hold time, the beer was at or below %2 off the target for 5 %, %3 for half and %4 for 95 %.</source>
+        <translation>Von den %1 abgedeckter Haltezeit lag das Bier 5 % lang bei höchstens %2 neben dem Sollwert, die Hälfte lang bei höchstens %3 und 95 % lang bei höchstens %4.</translation>
+    </message>
+    <message>
+        <source>The coldest and the warmest beer of the covered hold time, with straight lines between the readings: %1 and %2.</source>
+        <translation>Das kälteste und das wärmste Bier der abgedeckten Haltezeit, mit geraden Linien zwischen den Messwerten: %1 und %2.</translation>
+    </message>
+    <message>
+        <source>A gap in the readings cut it: how it went on is not known.</source>
+        <translation>Eine Lücke in den Messwerten schnitt sie ab: wie es weiterging, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>the time below which excursions are ignored can&apos;t be negative</source>
+        <translation>die Zeit, unter der Bandverletzungen nicht zählen, kann nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>; twice for %1 or longer, which counts</source>
+        <translation>; zweimal für %1 oder länger, was zählt</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n times for %1 or longer, which counts</source>
+        <comment>; once for the grace of %1 or longer, which counts</comment>
+        <translation>
+            <numerusform>; einmal für %1 oder länger, was zählt</numerusform>
+            <numerusform>; %n-mal für %1 oder länger, was zählt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stayed in the band: %n excursions were ignored as shorter than %1</source>
+        <comment>stayed in the band: %n excursion was shorter than the grace of %1</comment>
+        <translation>
+            <numerusform>blieb im Band: %n Bandverletzung war kürzer als %1 und zählt nicht</numerusform>
+            <numerusform>blieb im Band: %n Bandverletzungen waren kürzer als %1 und zählen nicht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stayed in the band of %1: %n excursions were ignored as shorter than %2</source>
+        <comment>stayed in the band of %1: %n excursion was shorter than the grace of %2</comment>
+        <translation>
+            <numerusform>blieb im Band von %1: %n Bandverletzung war kürzer als %2 und zählt nicht</numerusform>
+            <numerusform>blieb im Band von %1: %n Bandverletzungen waren kürzer als %2 und zählen nicht</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>stayed in the band for all of the %1 on target and recorded</source>
+        <translation>blieb im Band während der ganzen aufgezeichneten Haltezeit von %1</translation>
+    </message>
+    <message>
+        <source>stayed in the band of %1 for all of the %2 on target and recorded</source>
+        <translation>blieb im Band von %1 während der ganzen aufgezeichneten Haltezeit von %2</translation>
+    </message>
+    <message>
+        <source>not enough data: there are no beer readings in this batch; %1 of its %2 must be covered</source>
+        <translation>zu wenig Daten: in diesem Sud gibt es keine Messwerte des Biers; %1 von %2 müssen abgedeckt sein</translation>
+    </message>
+    <message>
+        <source>not enough data: %1 of %2 hold time is covered, and %3 is needed</source>
+        <translation>zu wenig Daten: %1 von %2 Haltezeit sind abgedeckt, nötig sind %3</translation>
+    </message>
+    <message>
+        <source>the band is no wider than the uncertainty</source>
+        <translation>das Band ist nicht breiter als die Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Within the sensor&apos;s uncertainty of %1: %2.</source>
+        <translation>Innerhalb der Unsicherheit des Sensors von %1: %2.</translation>
+    </message>
+    <message>
+        <source>Covered %1 of the hold time (no data for %2).</source>
+        <translation>Abgedeckt sind %1 der Haltezeit (keine Daten für %2).</translation>
+    </message>
+    <message>
+        <source>a later change depends on this; nothing was changed</source>
+        <translation>eine spätere Änderung hängt davon ab; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>undo the later change first</source>
+        <translation>erst die spätere Änderung rückgängig machen</translation>
+    </message>
+    <message>
+        <source>nothing was changed since midnight that could be undone</source>
+        <translation>seit Mitternacht wurde nichts geändert, was sich rückgängig machen ließe</translation>
+    </message>
+    <message>
+        <source>there is nothing to redo</source>
+        <translation>es gibt nichts zu wiederholen</translation>
+    </message>
+    <message numerus="yes">
+        <source>another import has since added readings for %n of the same times</source>
+        <comment>another import has since added readings for %n of the same times</comment>
+        <translation>
+            <numerusform>ein anderer Import hat seither Messwerte für %n derselben Zeiten hinzugefügt</numerusform>
+            <numerusform>ein anderer Import hat seither Messwerte für %n derselben Zeiten hinzugefügt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>withdraw that one first</source>
+        <translation>erst diesen zurückziehen</translation>
+    </message>
+    <message>
+        <source>delete those first</source>
+        <translation>erst diese löschen</translation>
+    </message>
+    <message>
+        <source>delete that one first</source>
+        <translation>erst diesen löschen</translation>
+    </message>
+    <message>
+        <source>the import that these rows belong to is deleted or withdrawn</source>
+        <translation>den Import, zu dem diese Zeilen gehören, gibt es nicht mehr, oder er ist zurückgezogen</translation>
+    </message>
+    <message>
+        <source>delete those first, or end the batch</source>
+        <translation>erst diese löschen oder den Sud beenden</translation>
+    </message>
+    <message>
+        <source>choose a name that differs more</source>
+        <translation>einen deutlich anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>the time below which excursions are ignored must be 0 minutes or more</source>
+        <translation>die Zeit, unter der Bandverletzungen nicht zählen, muss mindestens 0 Minuten lang sein</translation>
+    </message>
+    <message>
+        <source>a weight must be between 0 and 5</source>
+        <translation>ein Gewicht muss zwischen 0 und 5 liegen</translation>
+    </message>
+    <message>
+        <source>the copy could not be written to the disk</source>
+        <translation>die Kopie ließ sich nicht auf den Datenträger schreiben</translation>
+    </message>
+    <message>
+        <source>the file is written, but its folder could not be synced: %1; it may be missing after a power loss</source>
+        <translation>die Datei ist geschrieben, aber ihr Ordner ließ sich nicht auf den Datenträger schreiben: %1; nach einem Stromausfall kann sie fehlen</translation>
+    </message>
+    <message>
+        <source>readings of a withdrawn import are stored in two places</source>
+        <translation>Messwerte eines zurückgezogenen Imports sind an zwei Stellen gespeichert</translation>
+    </message>
+    <message numerus="yes">
+        <source>the record of %n changes no longer fits its digest: they can&apos;t be undone</source>
+        <comment>the record of %n changes no longer fits its digest: they can&apos;t be undone</comment>
+        <translation>
+            <numerusform>die Aufzeichnung von %n Änderung passt nicht mehr zu ihrer Prüfsumme: sie lässt sich nicht rückgängig machen</numerusform>
+            <numerusform>die Aufzeichnung von %n Änderungen passt nicht mehr zu ihrer Prüfsumme: sie lassen sich nicht rückgängig machen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>close it there first; if that computer is off or the program no longer runs, delete the file %1</source>
+        <translation>es zuerst dort schließen; ist jener Computer aus oder das Programm dort beendet, die Datei %1 löschen</translation>
+    </message>
+    <message>
+        <source>did you mean %1?</source>
+        <translation>meinten Sie %1?</translation>
+    </message>
+    <message>
+        <source>it was stopped; nothing of it was stored</source>
+        <translation>es wurde angehalten; nichts davon wurde gespeichert</translation>
+    </message>
+    <message>
+        <source>the sensor used from pitching is set in the details</source>
+        <translation>der Sensor ab dem Anstellen steht in den Angaben</translation>
+    </message>
+    <message>
+        <source>say why they are left out: the reason is stored with them</source>
+        <translation>sagen, warum sie ausgelassen werden: der Grund wird mitgespeichert</translation>
+    </message>
+    <message>
+        <source>The register was reset to 0 in between: at least this much was used.</source>
+        <translation>Der Zähler wurde dazwischen auf 0 zurückgesetzt: mindestens so viel wurde verbraucht.</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -4611,20 +4607,8 @@
         <translation>&amp;Neben dem Logbuch wiederherstellen</translation>
     </message>
     <message>
-        <source>Keep copies &amp;beside each logbook</source>
-        <translation>Kopien &amp;beim Logbuch ablegen</translation>
-    </message>
-    <message>
         <source>Copies of %1</source>
         <translation>Kopien von %1</translation>
-    </message>
-    <message>
-        <source>Keep copies in a &amp;folder…</source>
-        <translation>Kopien in einem &amp;Ordner ablegen…</translation>
-    </message>
-    <message>
-        <source>A copy is made before the first change of a day; those of the last seven days and eight weeks stay. Restoring puts a copy beside the logbook under another name and opens it; the logbook itself stays as it is.</source>
-        <translation>Vor der ersten Änderung eines Tages entsteht eine Kopie; die der letzten sieben Tage und acht Wochen bleiben. Beim Wiederherstellen kommt eine Kopie unter anderem Namen neben das Logbuch und wird geöffnet; das Logbuch selbst bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>Looking at the copies …</source>
@@ -4663,14 +4647,6 @@
         <translation>Bier, Mittel %1</translation>
     </message>
     <message>
-        <source>least</source>
-        <translation>min</translation>
-    </message>
-    <message>
-        <source>most</source>
-        <translation>max</translation>
-    </message>
-    <message>
         <source>target</source>
         <translation>Sollwert</translation>
     </message>
@@ -4683,20 +4659,12 @@
         <translation>Raum, Mittel</translation>
     </message>
     <message>
-        <source>not seen</source>
-        <translation>nicht gesehen</translation>
-    </message>
-    <message>
         <source>read at</source>
         <translation>abgelesen</translation>
     </message>
     <message>
         <source>kWh since pitching</source>
         <translation>kWh seit Anstellen</translation>
-    </message>
-    <message>
-        <source>least – most</source>
-        <translation>min – max</translation>
     </message>
     <message>
         <source>since the one before</source>
@@ -4709,10 +4677,6 @@
     <message>
         <source>not metered</source>
         <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <source>began anew</source>
-        <translation>neu begonnen</translation>
     </message>
     <message>
         <source>%1 as tables</source>
@@ -4743,24 +4707,12 @@
         <translation>Abweichung vom Sollwert</translation>
     </message>
     <message>
-        <source>It stands here as soon as the beer is logged.</source>
-        <translation>Sie steht hier, sobald das Bier protokolliert ist.</translation>
-    </message>
-    <message>
         <source>Energy since pitching, kWh</source>
         <translation>Energie seit dem Anstellen, kWh</translation>
     </message>
     <message>
         <source>no ribbon: the most it can have been is unknown</source>
         <translation>kein Streifen: das Höchste ist unbekannt</translation>
-    </message>
-    <message>
-        <source>dots: readings · ribbon: the least and the most</source>
-        <translation>Punkte: Zählerstände · Streifen: mindestens und höchstens</translation>
-    </message>
-    <message>
-        <source>%1 · square: began anew</source>
-        <translation>%1 · Quadrat: neu begonnen</translation>
     </message>
     <message>
         <source>The whole run, with a frame around what is shown</source>
@@ -4895,20 +4847,12 @@
         <translation>Die Rundgänge bearbeiten</translation>
     </message>
     <message>
-        <source>Care: %1</source>
-        <translation>Vorsicht: %1</translation>
-    </message>
-    <message>
         <source>No meter is on record yet.</source>
         <translation>Noch kein Zähler eingetragen.</translation>
     </message>
     <message>
         <source>No sensor is on record yet.</source>
         <translation>Noch kein Sensor eingetragen.</translation>
-    </message>
-    <message>
-        <source>A plan kept under a name is offered to each new batch.</source>
-        <translation>Ein Plan mit Namen wird jedem neuen Sud angeboten.</translation>
     </message>
     <message numerus="yes">
         <source>%n setups</source>
@@ -4947,16 +4891,8 @@
         <translation>%1 (der letzte von %2)</translation>
     </message>
     <message>
-        <source>shelf</source>
-        <translation>Regal</translation>
-    </message>
-    <message>
         <source>%1 from %2</source>
         <translation>%1 ab %2</translation>
-    </message>
-    <message>
-        <source>on the shelf</source>
-        <translation>im Regal</translation>
     </message>
     <message>
         <source>power, W</source>
@@ -5147,20 +5083,12 @@
         <translation>Zurückholen</translation>
     </message>
     <message>
-        <source>the accuracy lies above 0 % and below 100 %</source>
-        <translation>die Genauigkeit liegt über 0 % und unter 100 %</translation>
-    </message>
-    <message>
         <source>New meter</source>
         <translation>Neuer Zähler</translation>
     </message>
     <message>
         <source>Meter: %1</source>
         <translation>Zähler: %1</translation>
-    </message>
-    <message>
-        <source>Keep the meter</source>
-        <translation>Zähler behalten</translation>
     </message>
     <message>
         <source>Name</source>
@@ -5223,10 +5151,6 @@
         <translation>Umzüge</translation>
     </message>
     <message>
-        <source>From a time on it counts for another setup, or stands on the shelf.</source>
-        <translation>Ab einer Zeit zählt er für eine andere Anlage oder liegt im Regal.</translation>
-    </message>
-    <message>
         <source>still</source>
         <translation>noch</translation>
     </message>
@@ -5247,16 +5171,8 @@
         <translation>Zählt für</translation>
     </message>
     <message>
-        <source>the doubt must be above 0</source>
-        <translation>die Unsicherheit muss über 0 liegen</translation>
-    </message>
-    <message>
         <source>Add, %1</source>
         <translation>Dazu, %1</translation>
-    </message>
-    <message>
-        <source>Doubt ±, %1</source>
-        <translation>Unsicherheit ±, %1</translation>
     </message>
     <message>
         <source>Why</source>
@@ -5269,10 +5185,6 @@
     <message>
         <source>a price can&apos;t be negative</source>
         <translation>ein Preis kann nicht negativ sein</translation>
-    </message>
-    <message>
-        <source>a rating lies from 1 to 5</source>
-        <translation>eine Note liegt zwischen 1 und 5</translation>
     </message>
     <message>
         <source>the part needs a name</source>
@@ -5294,10 +5206,6 @@
     <message>
         <source>What can&apos;t be measured</source>
         <translation>Was nicht messbar ist</translation>
-    </message>
-    <message>
-        <source>Keep the prices</source>
-        <translation>Preise behalten</translation>
     </message>
     <message>
         <source>Currency</source>
@@ -5340,10 +5248,6 @@
         <translation>Bis</translation>
     </message>
     <message>
-        <source>Keep the rounds</source>
-        <translation>Rundgänge behalten</translation>
-    </message>
-    <message>
         <source>round</source>
         <translation>Rundgang</translation>
     </message>
@@ -5378,10 +5282,6 @@
     <message>
         <source>Sensor %1</source>
         <translation>Sensor %1</translation>
-    </message>
-    <message>
-        <source>Keep the sensor</source>
-        <translation>Sensor behalten</translation>
     </message>
     <message>
         <source>What it reads</source>
@@ -5430,10 +5330,6 @@
     <message>
         <source>Setup %1</source>
         <translation>Anlage %1</translation>
-    </message>
-    <message>
-        <source>Keep the setup</source>
-        <translation>Anlage behalten</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -5508,20 +5404,12 @@
         <translation>Einheiten, Zeitzone und Währung</translation>
     </message>
     <message>
-        <source>Keep these</source>
-        <translation>So behalten</translation>
-    </message>
-    <message>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
     <message>
         <source>Zone</source>
         <translation>Zeitzone</translation>
-    </message>
-    <message>
-        <source>They say how everything is shown and typed. What was read and logged stays as it is. The zone also says where days begin, and so when a round was.</source>
-        <translation>Sie sagen, wie alles gezeigt und getippt wird. Was gelesen und protokolliert wurde, bleibt, wie es ist. Die Zeitzone sagt auch, wo Tage beginnen und wann also ein Rundgang war.</translation>
     </message>
     <message>
         <source>&amp;Units</source>
@@ -5658,18 +5546,6 @@
     <message>
         <source>What is wrong or asked</source>
         <translation>Was falsch ist oder gefragt wird</translation>
-    </message>
-    <message>
-        <source>Yes, keep it so</source>
-        <translation>Ja, so behalten</translation>
-    </message>
-    <message>
-        <source>What you typed here has not been kept.</source>
-        <translation>Was hier getippt wurde, ist nicht behalten.</translation>
-    </message>
-    <message>
-        <source>Throw it away</source>
-        <translation>Verwerfen</translation>
     </message>
     <message>
         <source>Help</source>
@@ -5956,10 +5832,6 @@
         <translation>gelesene Zeilen</translation>
     </message>
     <message>
-        <source>set aside</source>
-        <translation>ausgelassen</translation>
-    </message>
-    <message>
         <source>settle hours</source>
         <translation>Einschwingstunden</translation>
     </message>
@@ -5974,10 +5846,6 @@
     <message>
         <source>spec</source>
         <translation>Angabe</translation>
-    </message>
-    <message>
-        <source>taken back at</source>
-        <translation>zurückgenommen um</translation>
     </message>
     <message>
         <source>text</source>
@@ -6028,20 +5896,8 @@
         <translation>warum</translation>
     </message>
     <message>
-        <source>taken back</source>
-        <translation>zurückgenommen</translation>
-    </message>
-    <message>
-        <source>by itself</source>
-        <translation>von selbst</translation>
-    </message>
-    <message>
         <source>when</source>
         <translation>wann</translation>
-    </message>
-    <message>
-        <source>stands</source>
-        <translation>Stand</translation>
     </message>
     <message>
         <source>of</source>
@@ -6062,14 +5918,6 @@
     <message>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederholen</translation>
-    </message>
-    <message>
-        <source>Took back: %1.</source>
-        <translation>Zurückgenommen: %1.</translation>
-    </message>
-    <message>
-        <source>Did again: %1.</source>
-        <translation>Wiederholt: %1.</translation>
     </message>
     <message>
         <source>as chosen</source>
@@ -6104,18 +5952,6 @@
         <translation>%1 wird angesehen…</translation>
     </message>
     <message>
-        <source>Keeping %1…</source>
-        <translation>%1 wird behalten…</translation>
-    </message>
-    <message>
-        <source>%1 There is nothing new to keep.</source>
-        <translation>%1 Es gibt nichts Neues zu behalten.</translation>
-    </message>
-    <message>
-        <source>Kept. %1</source>
-        <translation>Behalten. %1</translation>
-    </message>
-    <message>
         <source>waits</source>
         <translation>wartet</translation>
     </message>
@@ -6132,24 +5968,8 @@
         <translation>nichts Neues</translation>
     </message>
     <message>
-        <source>kept</source>
-        <translation>behalten</translation>
-    </message>
-    <message>
-        <source>%1. Text: %2, columns parted by “%3”, decimal sign “%4”.</source>
-        <translation>%1. Text: %2, Spalten getrennt durch „%3“, Dezimalzeichen „%4“.</translation>
-    </message>
-    <message>
-        <source>%1. Text: %2, columns parted by “%3”.</source>
-        <translation>%1. Text: %2, Spalten getrennt durch „%3“.</translation>
-    </message>
-    <message>
         <source>Passed over: %1.</source>
         <translation>Übergangen: %1.</translation>
-    </message>
-    <message>
-        <source>Drop logs anywhere in the window, choose files, or paste rows. They are looked at first; nothing is kept without your word.</source>
-        <translation>Protokolle irgendwo ins Fenster ziehen, Dateien wählen oder Zeilen einfügen. Sie werden zuerst angesehen; ohne ausdrückliche Wahl wird nichts behalten.</translation>
     </message>
     <message>
         <source>&amp;Choose files…</source>
@@ -6158,14 +5978,6 @@
     <message>
         <source>Paste &amp;rows</source>
         <translation>&amp;Zeilen einfügen</translation>
-    </message>
-    <message>
-        <source>&amp;Keep</source>
-        <translation>B&amp;ehalten</translation>
-    </message>
-    <message>
-        <source>Keep &amp;all</source>
-        <translation>Alle behal&amp;ten</translation>
     </message>
     <message>
         <source>Rows copied from a spreadsheet (Ctrl+V)</source>
@@ -6180,32 +5992,12 @@
         <translation>Erledigter Anteil</translation>
     </message>
     <message>
-        <source>The logbook is open for reading only, so no log can be kept.</source>
-        <translation>Das Logbuch ist nur zum Lesen geöffnet; es kann kein Protokoll behalten werden.</translation>
-    </message>
-    <message>
         <source>There are no rows to paste: copy some in a spreadsheet first.</source>
         <translation>Es gibt keine Zeilen zum Einfügen: zuerst welche in einer Tabelle kopieren.</translation>
     </message>
     <message>
         <source>pasted rows</source>
         <translation>eingefügte Zeilen</translation>
-    </message>
-    <message>
-        <source>Nothing was kept.</source>
-        <translation>Nichts wurde behalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Keep %1 readings</source>
-        <translation>%1 Messwerte b&amp;ehalten</translation>
-    </message>
-    <message>
-        <source>Keep &amp;all %1 that are ready</source>
-        <translation>Alle %1 bereiten behal&amp;ten</translation>
-    </message>
-    <message>
-        <source>Put it away</source>
-        <translation>Weglegen</translation>
     </message>
     <message>
         <source>Save the rejected rows</source>
@@ -6254,14 +6046,6 @@
     <message>
         <source>line %1</source>
         <translation>Zeile %1</translation>
-    </message>
-    <message>
-        <source>Columns parted by</source>
-        <translation>Spalten getrennt durch</translation>
-    </message>
-    <message>
-        <source>Names of the columns</source>
-        <translation>Namen der Spalten</translation>
     </message>
     <message>
         <source>as found</source>
@@ -6372,10 +6156,6 @@
         <translation>Zeit</translation>
     </message>
     <message>
-        <source>what stands and is kept</source>
-        <translation>was dasteht und bleibt</translation>
-    </message>
-    <message>
         <source>column</source>
         <translation>Spalte</translation>
     </message>
@@ -6420,20 +6200,8 @@
         <translation>Die ersten Zeilen der Datei</translation>
     </message>
     <message>
-        <source>What they become</source>
-        <translation>Was sie werden</translation>
-    </message>
-    <message>
-        <source>&amp;Guess anew</source>
-        <translation>Neu &amp;raten</translation>
-    </message>
-    <message>
         <source>Without what was chosen for the last file of this shape</source>
         <translation>Ohne das, was für die letzte Datei dieser Form gewählt wurde</translation>
-    </message>
-    <message>
-        <source>What the rows become stands here as soon as nothing about the file is open.</source>
-        <translation>Was die Zeilen werden, steht hier, sobald an der Datei nichts mehr offen ist.</translation>
     </message>
     <message>
         <source>Opens these rows</source>
@@ -6504,18 +6272,6 @@
         <translation>Frühere Importe</translation>
     </message>
     <message>
-        <source>&amp;Take back</source>
-        <translation>Zurü&amp;cknehmen</translation>
-    </message>
-    <message>
-        <source>&amp;Put back %1</source>
-        <translation>%1 zurü&amp;ckholen</translation>
-    </message>
-    <message>
-        <source>&amp;Take back %1</source>
-        <translation>%1 zurü&amp;cknehmen</translation>
-    </message>
-    <message>
         <source>Rows</source>
         <translation>Zeilen</translation>
     </message>
@@ -6568,20 +6324,12 @@
         <translation>immer %1</translation>
     </message>
     <message>
-        <source>%1 new readings kept</source>
-        <translation>%1 neue Messwerte behalten</translation>
-    </message>
-    <message>
         <source>Watched files and folders</source>
         <translation>Überwachte Dateien und Ordner</translation>
     </message>
     <message>
         <source>Watch it no lon&amp;ger</source>
         <translation>&amp;Nicht mehr überwachen</translation>
-    </message>
-    <message>
-        <source>New rows of a watched file come in by themselves while this window is open. Import one file of the kind first, so that its columns are known.</source>
-        <translation>Neue Zeilen einer überwachten Datei kommen von selbst herein, solange dieses Fenster offen ist. Zuerst eine Datei dieser Art importieren, damit ihre Spalten bekannt sind.</translation>
     </message>
     <message>
         <source>&amp;Watch a file…</source>
@@ -6606,14 +6354,6 @@
     <message>
         <source>Notes</source>
         <translation>Notizen</translation>
-    </message>
-    <message>
-        <source>&amp;Keep the change</source>
-        <translation>Änderung &amp;behalten</translation>
-    </message>
-    <message>
-        <source>&amp;Remove the note</source>
-        <translation>Notiz &amp;entfernen</translation>
     </message>
     <message>
         <source>Journal</source>
@@ -6648,16 +6388,8 @@
         <translation>Zuerst in der Tabelle eine Notiz wählen.</translation>
     </message>
     <message>
-        <source>A note has a word or two; Remove takes it away.</source>
-        <translation>Eine Notiz hat ein, zwei Wörter; Entfernen nimmt sie weg.</translation>
-    </message>
-    <message>
         <source>Nothing was changed.</source>
         <translation>Nichts wurde geändert.</translation>
-    </message>
-    <message>
-        <source>Kept. Undo brings the old note back.</source>
-        <translation>Behalten. Rückgängig bringt die alte Notiz zurück.</translation>
     </message>
     <message>
         <source>Removed. Undo brings it back.</source>
@@ -6686,10 +6418,6 @@
     <message>
         <source>Write a word or two first.</source>
         <translation>Zuerst ein, zwei Wörter schreiben.</translation>
-    </message>
-    <message>
-        <source>The note is not kept. Press Escape or Cancel again to throw it away.</source>
-        <translation>Die Notiz ist nicht behalten. Noch einmal Escape oder Abbrechen verwirft sie.</translation>
     </message>
     <message>
         <source>Return</source>
@@ -6940,10 +6668,6 @@
         <translation>Raum wärmer als das Bier, %1</translation>
     </message>
     <message>
-        <source>The logbook is open for reading only: nothing can be kept.</source>
-        <translation>Das Logbuch ist nur zum Lesen geöffnet: nichts kann behalten werden.</translation>
-    </message>
-    <message>
         <source>No batch is open: choose one in the lanes first.</source>
         <translation>Kein Sud ist geöffnet: zuerst einen in den Bahnen wählen.</translation>
     </message>
@@ -6986,10 +6710,6 @@
     <message>
         <source>Batch %1</source>
         <translation>Sud %1</translation>
-    </message>
-    <message>
-        <source>Keep the changes</source>
-        <translation>Änderungen behalten</translation>
     </message>
     <message>
         <source>from a time on; &amp;targets before stay</source>
@@ -7060,10 +6780,6 @@
         <translation>%1 entfernen? Die Messwerte bleiben bei ihren Sensoren. Noch einmal drücken, um ihn zu entfernen.</translation>
     </message>
     <message>
-        <source>a gravity lies between 0.980 and 1.200</source>
-        <translation>eine Dichte liegt zwischen 0,980 und 1,200</translation>
-    </message>
-    <message>
         <source>Vessel</source>
         <translation>Gefäß</translation>
     </message>
@@ -7098,10 +6814,6 @@
     <message>
         <source>Gap limit</source>
         <translation>Lückengrenze</translation>
-    </message>
-    <message>
-        <source>Grace</source>
-        <translation>Karenz</translation>
     </message>
     <message>
         <source>still running</source>
@@ -7152,10 +6864,6 @@
         <translation>Lü&amp;ckengrenze</translation>
     </message>
     <message>
-        <source>&amp;Grace</source>
-        <translation>&amp;Karenz</translation>
-    </message>
-    <message>
         <source>none yet</source>
         <translation>noch keiner</translation>
     </message>
@@ -7188,10 +6896,6 @@
         <translation> %1 ist der letzte Abschnitt.</translation>
     </message>
     <message>
-        <source>%1 runs on: its end at %2 is taken back.</source>
-        <translation>%1 läuft weiter: das Ende um %2 ist zurückgenommen.</translation>
-    </message>
-    <message>
         <source>%1 is in vessel %2 at that time. Are both in it?</source>
         <translation>%1 ist zu dieser Zeit in Gefäß %2. Sind beide darin?</translation>
     </message>
@@ -7202,10 +6906,6 @@
     <message>
         <source>%1 has %2, and %3 runs in it at that time. Are both in it?</source>
         <translation>%1 hat %2, und %3 läuft zu dieser Zeit darin. Sind beide darin?</translation>
-    </message>
-    <message>
-        <source>Pitching lies ahead, at %1. Is that meant?</source>
-        <translation>Das Anstellen liegt voraus, um %1. Ist das so gemeint?</translation>
     </message>
     <message>
         <source>choose the sensor</source>
@@ -7272,10 +6972,6 @@
         <translation>Benannter Plan</translation>
     </message>
     <message>
-        <source>Keep the plan</source>
-        <translation>Plan behalten</translation>
-    </message>
-    <message>
         <source>No&amp;te</source>
         <translation>No&amp;tiz</translation>
     </message>
@@ -7306,10 +7002,6 @@
     <message>
         <source>Band, plus or minus</source>
         <translation>Band, plus oder minus</translation>
-    </message>
-    <message>
-        <source>Keep as a named plan…</source>
-        <translation>Als benannten Plan behalten…</translation>
     </message>
     <message>
         <source>What is wrong with the plan</source>
@@ -7552,10 +7244,6 @@
         <translation>Aufgelaufene Energie von A, %1, und B, %2, und ihr Verhältnis. %3</translation>
     </message>
     <message>
-        <source>Pale: the least and the most that the meters’ readings and their accuracy allow.</source>
-        <translation>Blass: mindestens und höchstens, was die Zählerstände und ihre Genauigkeit zulassen.</translation>
-    </message>
-    <message>
         <source>How fair is this?</source>
         <translation>Wie fair ist das?</translation>
     </message>
@@ -7578,10 +7266,6 @@
     <message>
         <source>Computed from</source>
         <translation>Berechnet aus</translation>
-    </message>
-    <message>
-        <source>Energies are compared over the elapsed time that is metered in both. One side is ahead only where the bounds of the two do not overlap; the bounds of energy hold the reading of the meters and their accuracy, those of temperature the sensors’ accuracy. </source>
-        <translation>Energien werden über die Laufzeit verglichen, die in beiden gemessen ist. Eine Seite liegt nur vorn, wo die Grenzen der beiden sich nicht überlappen; die Grenzen der Energie enthalten das Ablesen der Zähler und ihre Genauigkeit, die der Temperatur die Genauigkeit der Sensoren. </translation>
     </message>
     <message>
         <source>%1 and %2</source>
@@ -7705,10 +7389,6 @@
         <translation>Bewertung</translation>
     </message>
     <message>
-        <source>What would turn it:</source>
-        <translation>Was das ändern würde:</translation>
-    </message>
-    <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
@@ -7777,24 +7457,12 @@
         <translation>Bericht</translation>
     </message>
     <message>
-        <source>Write it</source>
-        <translation>Schreiben</translation>
-    </message>
-    <message>
         <source>Report of</source>
         <translation>Bericht über</translation>
     </message>
     <message>
         <source>Side by side with</source>
         <translation>Neben</translation>
-    </message>
-    <message>
-        <source>Form</source>
-        <translation>Form</translation>
-    </message>
-    <message>
-        <source>Ground</source>
-        <translation>Hintergrund</translation>
     </message>
     <message>
         <source>&amp;Report of</source>
@@ -7805,16 +7473,8 @@
         <translation>&amp;Neben</translation>
     </message>
     <message>
-        <source>&amp;Form</source>
-        <translation>&amp;Form</translation>
-    </message>
-    <message>
         <source>Si&amp;ze</source>
         <translation>&amp;Größe</translation>
-    </message>
-    <message>
-        <source>&amp;Ground</source>
-        <translation>&amp;Hintergrund</translation>
     </message>
     <message>
         <source>Light</source>
@@ -7843,10 +7503,6 @@
     <message>
         <source>Say what the file is to be called.</source>
         <translation>Angeben, wie die Datei heißen soll.</translation>
-    </message>
-    <message>
-        <source>A file of that name stands there. Press “Write it” again to replace it, or choose another name.</source>
-        <translation>Eine Datei dieses Namens gibt es dort schon. Noch einmal „Schreiben“ drücken, um sie zu ersetzen, oder einen anderen Namen wählen.</translation>
     </message>
     <message>
         <source>The report is written to %1.</source>
@@ -7891,10 +7547,6 @@
     <message>
         <source>accuracy class unknown</source>
         <translation>Genauigkeitsklasse unbekannt</translation>
-    </message>
-    <message>
-        <source>%1 of the hold time was seen</source>
-        <translation>%1 der Haltezeit wurde gesehen</translation>
     </message>
     <message>
         <source>there was no hold time</source>
@@ -7974,20 +7626,12 @@
         <translation>Die Energie steigt auf %1 kWh. </translation>
     </message>
     <message>
-        <source>The figures stand in the tables below.</source>
-        <translation>Die Zahlen stehen in den Tabellen unten.</translation>
-    </message>
-    <message>
         <source>Green: the band.</source>
         <translation>Grün: das Band.</translation>
     </message>
     <message>
         <source>Hatched: settling, not judged.</source>
         <translation>Schraffiert: Einschwingen, nicht beurteilt.</translation>
-    </message>
-    <message>
-        <source>Grey: not seen, or not metered.</source>
-        <translation>Grau: nicht gesehen oder nicht gemessen.</translation>
     </message>
     <message>
         <source>Rings: the worst of each excursion.</source>
@@ -8016,14 +7660,6 @@
     <message>
         <source>certainty</source>
         <translation>Sicherheit</translation>
-    </message>
-    <message>
-        <source>Worth a look</source>
-        <translation>Einen Blick wert</translation>
-    </message>
-    <message>
-        <source>Care</source>
-        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>metered</source>
@@ -8060,10 +7696,6 @@
     <message>
         <source>by the prices of its time</source>
         <translation>nach den Preisen ihrer Zeit</translation>
-    </message>
-    <message>
-        <source>A whole day, mean</source>
-        <translation>Ein ganzer Tag, Mittel</translation>
     </message>
     <message>
         <source>Room above beer, mean</source>
@@ -8170,10 +7802,6 @@
         <translation>gehalten</translation>
     </message>
     <message>
-        <source>seen</source>
-        <translation>gesehen</translation>
-    </message>
-    <message>
         <source>inside</source>
         <translation>im Band</translation>
     </message>
@@ -8234,10 +7862,6 @@
         <translation>Energie jedes Suds</translation>
     </message>
     <message>
-        <source>A bar for each batch. %1 The figures stand in the tables below.</source>
-        <translation>Ein Balken für jeden Sud. %1 Die Zahlen stehen in den Tabellen unten.</translation>
-    </message>
-    <message>
         <source>Under each name: ✓ stayed in the band, a number for its excursions, ↛ a target missed, ? not enough data, … still open.</source>
         <translation>Unter jedem Namen: ✓ blieb im Band, eine Zahl für die Bandverletzungen, ↛ ein Sollwert verfehlt, ? zu wenig Daten, … läuft noch.</translation>
     </message>
@@ -8258,20 +7882,12 @@
         <translation>Saison</translation>
     </message>
     <message>
-        <source>Take it &amp;away</source>
-        <translation>&amp;Wegnehmen</translation>
-    </message>
-    <message>
         <source>The right reading</source>
         <translation>Der richtige Stand</translation>
     </message>
     <message>
         <source>When it was read</source>
         <translation>Wann er abgelesen wurde</translation>
-    </message>
-    <message>
-        <source>Leave it</source>
-        <translation>So lassen</translation>
     </message>
     <message>
         <source> · reads %1</source>
@@ -8284,22 +7900,6 @@
     <message>
         <source>The note is changed.</source>
         <translation>Die Notiz ist geändert.</translation>
-    </message>
-    <message>
-        <source>Corrected; what was there is kept.</source>
-        <translation>Berichtigt; was dort stand, ist bewahrt.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Kept %n readings.</source>
-        <comment>Kept %n reading.</comment>
-        <translation>
-            <numerusform>%n Messwert behalten.</numerusform>
-            <numerusform>%n Messwerte behalten.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Taken away. Undo brings it back.</source>
-        <translation>Weggenommen. Rückgängig bringt ihn zurück.</translation>
     </message>
     <message>
         <source>Write the time beside a reading that was taken at another hour. Type them on the Rounds page later.</source>
@@ -8320,10 +7920,6 @@
     <message>
         <source>mistyped</source>
         <translation>vertippt</translation>
-    </message>
-    <message>
-        <source>nothing is kept; type it again</source>
-        <translation>nichts wird behalten; noch einmal tippen</translation>
     </message>
     <message>
         <source>restarted at 0</source>
@@ -8370,10 +7966,6 @@
         <translation>Die Zähler sind abzulesen.</translation>
     </message>
     <message>
-        <source>A hydrometer made for 20 °C, read at %1: the gravity is %2. What it showed is kept.</source>
-        <translation>Ein Aräometer für 20 °C, abgelesen bei %1: die Dichte ist %2. Was es zeigte, ist bewahrt.</translation>
-    </message>
-    <message>
         <source>never read</source>
         <translation>nie abgelesen</translation>
     </message>
@@ -8411,24 +8003,8 @@
         <translation>Probentemperatur %1, %2, darf leer bleiben</translation>
     </message>
     <message>
-        <source>How warm the sample was, if you know: warm wort is thinner and the hydrometer sinks deeper. It is kept beside the gravity, which stays as it was read.</source>
-        <translation>Wie warm die Probe war, wenn bekannt: warme Würze ist dünner, und das Aräometer sinkt tiefer. Es steht neben der Dichte, die bleibt, wie sie abgelesen wurde.</translation>
-    </message>
-    <message>
-        <source>can be kept</source>
-        <translation>kann behalten werden</translation>
-    </message>
-    <message>
         <source>Type the gravity of the sample, or clear its temperature.</source>
         <translation>Die Dichte der Probe eintippen oder ihre Temperatur löschen.</translation>
-    </message>
-    <message>
-        <source>%1 is far from the %2 expected. Press Enter again to keep it.</source>
-        <translation>%1 ist weit von den erwarteten %2. Noch einmal Eingabe behält es.</translation>
-    </message>
-    <message>
-        <source>%1 is far more than the %2 expected. Press Enter again to keep it.</source>
-        <translation>%1 ist viel mehr als die erwarteten %2. Noch einmal Eingabe behält es.</translation>
     </message>
     <message>
         <source>Taken as a rollover of the register.</source>
@@ -8453,10 +8029,6 @@
     <message>
         <source>the time for all:</source>
         <translation>die Zeit für alle:</translation>
-    </message>
-    <message>
-        <source>Ta&amp;ke now</source>
-        <translation>&amp;Jetzt nehmen</translation>
     </message>
     <message>
         <source>The last 14 rounds</source>
@@ -8527,24 +8099,12 @@
         <translation>Das kommt erst noch; ein Rundgang kann später getippt werden, nicht vorher.</translation>
     </message>
     <message>
-        <source>%1 took its place with this reading. Undo takes it back.</source>
-        <translation>%1 nahm mit diesem Stand seinen Platz ein. Rückgängig nimmt es zurück.</translation>
-    </message>
-    <message>
-        <source>Nothing is kept yet: one reading needs another look.</source>
-        <translation>Noch ist nichts behalten: ein Wert braucht einen zweiten Blick.</translation>
-    </message>
-    <message>
         <source>Nothing was typed.</source>
         <translation>Nichts wurde getippt.</translation>
     </message>
     <message>
         <source>%1: cause of the excursion</source>
         <translation>%1: Ursache der Bandverletzung</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Behalten</translation>
     </message>
     <message>
         <source>Cause</source>
@@ -8591,10 +8151,6 @@
         <translation>zu %1 je kWh</translation>
     </message>
     <message>
-        <source>a whole day</source>
-        <translation>ganzer Tag</translation>
-    </message>
-    <message>
         <source>mean power</source>
         <translation>Ø Leistung</translation>
     </message>
@@ -8635,16 +8191,8 @@
         <translation>Andere Grenzen probieren</translation>
     </message>
     <message>
-        <source>&amp;Keep for this batch</source>
-        <translation>&amp;Für diesen Sud behalten</translation>
-    </message>
-    <message>
         <source>Back to its &amp;own</source>
         <translation>&amp;Zurück zu den eigenen</translation>
-    </message>
-    <message>
-        <source>the record stays</source>
-        <translation>der Eintrag bleibt</translation>
     </message>
     <message>
         <source>Hold band, ±</source>
@@ -8653,10 +8201,6 @@
     <message>
         <source>Excursions shorter than this do not count.</source>
         <translation>Kürzere Bandverletzungen zählen nicht.</translation>
-    </message>
-    <message>
-        <source>Readings farther apart than this leave a gap that nobody saw. By itself: three times the usual distance of the readings, at most 2 h.</source>
-        <translation>Messwerte, die weiter auseinanderliegen, lassen eine Lücke, die niemand sah. Von selbst: das Dreifache des üblichen Abstands, höchstens 2 h.</translation>
     </message>
     <message>
         <source>Hold ban&amp;d</source>
@@ -8717,10 +8261,6 @@
     <message>
         <source>%1 Cause: %2</source>
         <translation>%1 Ursache: %2</translation>
-    </message>
-    <message>
-        <source>Nothing that counts was seen yet.</source>
-        <translation>Noch wurde nichts gesehen, das zählt.</translation>
     </message>
     <message>
         <source>Those shorter than %1 do not count for the verdict.</source>
@@ -8829,10 +8369,6 @@
     <message>
         <source>A %1 · B %2</source>
         <translation>A %1 · B %2</translation>
-    </message>
-    <message>
-        <source>In brackets: the least and the most that the figure can be.</source>
-        <translation>In Klammern: mindestens und höchstens, was die Zahl sein kann.</translation>
     </message>
     <message>
         <source>%1: %2. %3: %4. In brackets: where the mean of many such batches would lie, 95 times in 100.</source>
@@ -8956,24 +8492,8 @@ Vorsicht:%1</translation>
         <translation>zu tun</translation>
     </message>
     <message>
-        <source>No copy of today: %1 The change is kept all the same.</source>
-        <translation>Keine Kopie von heute: %1 Die Änderung ist trotzdem behalten.</translation>
-    </message>
-    <message>
-        <source>Open for reading only: %1. Nothing typed here can be kept.</source>
-        <translation>Nur zum Lesen geöffnet: %1. Hier Getipptes kann nicht behalten werden.</translation>
-    </message>
-    <message>
-        <source>The round that you typed is not kept. Save it, or close the window again to leave it.</source>
-        <translation>Der getippte Rundgang ist nicht behalten. Ihn speichern, oder das Fenster noch einmal schließen, um ihn zu lassen.</translation>
-    </message>
-    <message>
         <source>%1 is damaged, or another program wrote in it: it no longer fits its seal.</source>
         <translation>%1 ist beschädigt, oder ein anderes Programm schrieb hinein: es passt nicht mehr zu seinem Siegel.</translation>
-    </message>
-    <message>
-        <source>Restored as %1; the logbook that was there before stays as it is.</source>
-        <translation>Als %1 wiederhergestellt; das frühere Logbuch bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>Logbooks (*.holdband);;All files (*)</source>
@@ -9162,10 +8682,6 @@ Vorsicht:%1</translation>
     <message>
         <source>About Hold&amp;band</source>
         <translation>Über H&amp;oldband</translation>
-    </message>
-    <message>
-        <source>Understood</source>
-        <translation>Verstanden</translation>
     </message>
     <message>
         <source>Run</source>
@@ -9440,28 +8956,8 @@ Ein Klick zeigt sie größer.</numerusform>
         <translation>jeder Abschnitt sein eigenes Band</translation>
     </message>
     <message>
-        <source>%1; gap limit %2; grace %3; coverage needed %4</source>
-        <translation>%1; Lückengrenze %2; Karenz %3; nötige Abdeckung %4</translation>
-    </message>
-    <message>
-        <source>%1 of the hold time up to %2 was seen; the beer is not known after that</source>
-        <translation>%1 der Haltezeit bis %2 gesehen; danach ist das Bier nicht bekannt</translation>
-    </message>
-    <message>
         <source>Bounds of the measures</source>
         <translation>Grenzen der Kenngrößen</translation>
-    </message>
-    <message>
-        <source>%1, least</source>
-        <translation>%1, mindestens</translation>
-    </message>
-    <message>
-        <source>%1, most</source>
-        <translation>%1, höchstens</translation>
-    </message>
-    <message>
-        <source>%1 kWh (least %2, most %3)</source>
-        <translation>%1 kWh (mindestens %2, höchstens %3)</translation>
     </message>
     <message>
         <source>kWh/(%1·day)</source>
@@ -9549,16 +9045,8 @@ Ein Klick zeigt sie größer.</numerusform>
         <translation>zu addieren</translation>
     </message>
     <message>
-        <source>doubt</source>
-        <translation>Unsicherheit</translation>
-    </message>
-    <message>
         <source>gap limit</source>
         <translation>Lückengrenze</translation>
-    </message>
-    <message>
-        <source>grace</source>
-        <translation>Karenz</translation>
     </message>
     <message>
         <source>rated power</source>
@@ -9583,6 +9071,502 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>Opening %1 …</source>
         <translation>%1 wird geöffnet …</translation>
+    </message>
+    <message>
+        <source>minimum</source>
+        <translation>Minimum</translation>
+    </message>
+    <message>
+        <source>maximum</source>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <source>no data</source>
+        <translation>keine Daten</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>reset to 0</source>
+        <translation>auf 0 zurückgesetzt</translation>
+    </message>
+    <message>
+        <source>Appears after the first reading of the beer.</source>
+        <translation>Erscheint nach dem ersten Messwert des Biers.</translation>
+    </message>
+    <message>
+        <source>dots: readings · ribbon: minimum – maximum</source>
+        <translation>Punkte: Zählerstände · Streifen: Minimum – Maximum</translation>
+    </message>
+    <message>
+        <source>%1 · square: reset to 0</source>
+        <translation>%1 · Quadrat: auf 0 zurückgesetzt</translation>
+    </message>
+    <message>
+        <source>In brackets: minimum – maximum of the figure.</source>
+        <translation>In Klammern: Minimum – Maximum des Wertes.</translation>
+    </message>
+    <message>
+        <source>Safety: %1</source>
+        <translation>Sicherheit: %1</translation>
+    </message>
+    <message>
+        <source>A saved plan is offered for each new batch.</source>
+        <translation>Ein gespeicherter Plan wird für jeden neuen Sud angeboten.</translation>
+    </message>
+    <message>
+        <source>not in use</source>
+        <translation>unbenutzt</translation>
+    </message>
+    <message>
+        <source>the accuracy must be above 0 % and below 100 %</source>
+        <translation>die Genauigkeit muss über 0 % und unter 100 % liegen</translation>
+    </message>
+    <message>
+        <source>Save meter</source>
+        <translation>Zähler speichern</translation>
+    </message>
+    <message>
+        <source>From a time on it counts for another setup, or is not in use.</source>
+        <translation>Ab einer Zeit zählt er für eine andere Anlage oder ist unbenutzt.</translation>
+    </message>
+    <message>
+        <source>the uncertainty must be above 0</source>
+        <translation>die Unsicherheit muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>Uncertainty ±, %1</source>
+        <translation>Unsicherheit ±, %1</translation>
+    </message>
+    <message>
+        <source>a rating must be from 1 to 5</source>
+        <translation>eine Note muss zwischen 1 und 5 liegen</translation>
+    </message>
+    <message>
+        <source>Save prices</source>
+        <translation>Preise speichern</translation>
+    </message>
+    <message>
+        <source>Save rounds</source>
+        <translation>Rundgänge speichern</translation>
+    </message>
+    <message>
+        <source>Save sensor</source>
+        <translation>Sensor speichern</translation>
+    </message>
+    <message>
+        <source>Save setup</source>
+        <translation>Anlage speichern</translation>
+    </message>
+    <message>
+        <source>Save settings</source>
+        <translation>Einstellungen speichern</translation>
+    </message>
+    <message>
+        <source>They set how everything is shown and typed. Stored readings are unchanged. The zone also sets where days begin, and so when a round was due.</source>
+        <translation>Sie legen fest, wie alles gezeigt und eingegeben wird. Gespeicherte Messwerte bleiben unverändert. Die Zeitzone legt auch fest, wo Tage beginnen und wann also ein Rundgang fällig war.</translation>
+    </message>
+    <message>
+        <source>a gravity must be between 0.980 and 1.200</source>
+        <translation>eine Dichte muss zwischen 0,980 und 1,200 liegen</translation>
+    </message>
+    <message>
+        <source>Yes, save</source>
+        <translation>Ja, speichern</translation>
+    </message>
+    <message>
+        <source>What you typed here has not been saved.</source>
+        <translation>Das hier Eingegebene ist nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Saving %1…</source>
+        <translation>%1 wird gespeichert…</translation>
+    </message>
+    <message>
+        <source>%1 There is nothing new to save.</source>
+        <translation>%1 Es gibt nichts Neues zu speichern.</translation>
+    </message>
+    <message>
+        <source>Saved. %1</source>
+        <translation>Gespeichert. %1</translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation>gespeichert</translation>
+    </message>
+    <message>
+        <source>%1. Text: %2, separator “%3”, decimal sign “%4”.</source>
+        <translation>%1. Text: %2, Trennzeichen „%3“, Dezimalzeichen „%4“.</translation>
+    </message>
+    <message>
+        <source>%1. Text: %2, separator “%3”.</source>
+        <translation>%1. Text: %2, Trennzeichen „%3“.</translation>
+    </message>
+    <message>
+        <source>Drop logs anywhere in the window, choose files, or paste rows. You see a preview first; nothing is saved until you confirm.</source>
+        <translation>Protokolle irgendwo ins Fenster ziehen, Dateien wählen oder Zeilen einfügen. Zuerst kommt eine Vorschau; gespeichert wird erst nach Bestätigung.</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;all</source>
+        <translation>&amp;Alle speichern</translation>
+    </message>
+    <message>
+        <source>The logbook is open for reading only, so no log can be saved.</source>
+        <translation>Das Logbuch ist nur zum Lesen geöffnet; kein Protokoll kann gespeichert werden.</translation>
+    </message>
+    <message>
+        <source>Nothing was saved.</source>
+        <translation>Nichts wurde gespeichert.</translation>
+    </message>
+    <message>
+        <source>&amp;Save %1 readings</source>
+        <translation>%1 Messwerte &amp;speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;all %1 that are ready</source>
+        <translation>&amp;Alle %1 bereiten speichern</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Separator</source>
+        <translation>Trennzeichen</translation>
+    </message>
+    <message>
+        <source>Header row</source>
+        <translation>Kopfzeile</translation>
+    </message>
+    <message>
+        <source>stored (unchanged)</source>
+        <translation>gespeichert (unverändert)</translation>
+    </message>
+    <message>
+        <source>Preview</source>
+        <translation>Vorschau</translation>
+    </message>
+    <message>
+        <source>&amp;Detect again</source>
+        <translation>Neu &amp;erkennen</translation>
+    </message>
+    <message>
+        <source>The preview appears after every question about the file is answered.</source>
+        <translation>Die Vorschau erscheint, wenn alle Fragen zur Datei beantwortet sind.</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw</source>
+        <translation>&amp;Zurückziehen</translation>
+    </message>
+    <message>
+        <source>&amp;Restore %1</source>
+        <translation>%1 &amp;wiederherstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw %1</source>
+        <translation>%1 &amp;zurückziehen</translation>
+    </message>
+    <message>
+        <source>%1 new readings stored</source>
+        <translation>%1 neue Messwerte gespeichert</translation>
+    </message>
+    <message>
+        <source>New rows of a watched file are imported automatically while this window is open. Import one file of the kind first, so that its columns are known.</source>
+        <translation>Neue Zeilen einer beobachteten Datei werden automatisch importiert, solange dieses Fenster offen ist. Zuerst eine Datei dieser Art importieren, damit ihre Spalten bekannt sind.</translation>
+    </message>
+    <message>
+        <source>The logbook is open for reading only: nothing can be saved.</source>
+        <translation>Das Logbuch ist nur zum Lesen geöffnet: nichts kann gespeichert werden.</translation>
+    </message>
+    <message>
+        <source>Save changes</source>
+        <translation>Änderungen speichern</translation>
+    </message>
+    <message>
+        <source>Ignore shorter than</source>
+        <translation>Nicht werten unter</translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <translation>automatisch</translation>
+    </message>
+    <message>
+        <source>I&amp;gnore shorter than</source>
+        <translation>&amp;Nicht werten unter</translation>
+    </message>
+    <message>
+        <source>%1 is open again: its end at %2 was removed.</source>
+        <translation>%1 läuft wieder: das Ende um %2 ist entfernt.</translation>
+    </message>
+    <message>
+        <source>Pitching is in the future, at %1. Is that intended?</source>
+        <translation>Das Anstellen liegt in der Zukunft, um %1. Ist das gewollt?</translation>
+    </message>
+    <message>
+        <source>Save plan</source>
+        <translation>Plan speichern</translation>
+    </message>
+    <message>
+        <source>Save as a named plan…</source>
+        <translation>Als benannten Plan speichern…</translation>
+    </message>
+    <message>
+        <source>Store copies &amp;beside each logbook</source>
+        <translation>Kopien &amp;beim Logbuch speichern</translation>
+    </message>
+    <message>
+        <source>Store copies in a &amp;folder…</source>
+        <translation>Kopien in einem &amp;Ordner speichern…</translation>
+    </message>
+    <message>
+        <source>A copy is made before the first change of each day; copies of the last seven days and eight weeks are retained. Restoring writes a copy beside the logbook under another name and opens it; the logbook itself is unchanged.</source>
+        <translation>Vor der ersten Änderung eines Tages entsteht eine Kopie; die der letzten sieben Tage und acht Wochen bleiben erhalten. Wiederherstellen schreibt eine Kopie unter anderem Namen neben das Logbuch und öffnet sie; das Logbuch selbst bleibt unverändert.</translation>
+    </message>
+    <message>
+        <source>uncertainty</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>ignore shorter than</source>
+        <translation>nicht werten unter</translation>
+    </message>
+    <message>
+        <source>deleted</source>
+        <translation>gelöscht</translation>
+    </message>
+    <message>
+        <source>withdrawn at</source>
+        <translation>zurückgezogen um</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>&amp;Save change</source>
+        <translation>Änderung &amp;speichern</translation>
+    </message>
+    <message>
+        <source>&amp;Delete note</source>
+        <translation>Notiz &amp;löschen</translation>
+    </message>
+    <message>
+        <source>A note can&apos;t be empty; to remove it, choose Delete.</source>
+        <translation>Eine Notiz darf nicht leer sein; zum Entfernen „Löschen“ wählen.</translation>
+    </message>
+    <message>
+        <source>Saved. Undo restores the old note.</source>
+        <translation>Gespeichert. „Rückgängig“ stellt die alte Notiz wieder her.</translation>
+    </message>
+    <message>
+        <source>The note is not saved. Press Escape or Cancel again to discard it.</source>
+        <translation>Die Notiz ist nicht gespeichert. Noch einmal Escape oder Abbrechen verwirft sie.</translation>
+    </message>
+    <message>
+        <source>Undid: %1.</source>
+        <translation>Rückgängig gemacht: %1.</translation>
+    </message>
+    <message>
+        <source>Redid: %1.</source>
+        <translation>Wiederholt: %1.</translation>
+    </message>
+    <message>
+        <source>%1; gap limit %2; ignore shorter than %3; coverage needed %4</source>
+        <translation>%1; Lückengrenze %2; nicht werten unter %3; nötige Abdeckung %4</translation>
+    </message>
+    <message>
+        <source>covered</source>
+        <translation>abgedeckt</translation>
+    </message>
+    <message>
+        <source>%1 of the hold time up to %2 is covered; there is no data after that</source>
+        <translation>%1 der Haltezeit bis %2 ist abgedeckt; danach gibt es keine Daten</translation>
+    </message>
+    <message>
+        <source>%1 of the hold time is covered</source>
+        <translation>%1 der Haltezeit ist abgedeckt</translation>
+    </message>
+    <message>
+        <source>%1, minimum</source>
+        <translation>%1, Minimum</translation>
+    </message>
+    <message>
+        <source>%1, maximum</source>
+        <translation>%1, Maximum</translation>
+    </message>
+    <message>
+        <source>Pale: the minimum and maximum that the meters’ readings and their accuracy allow.</source>
+        <translation>Blass: Minimum und Maximum, die die Zählerstände und ihre Genauigkeit zulassen.</translation>
+    </message>
+    <message>
+        <source>Energies are compared over the elapsed time that is metered in both. One side is ahead only where the ranges of the two do not overlap; the range of energy covers the reading of the meters and their accuracy, that of temperature the sensors’ accuracy. </source>
+        <translation>Energien werden über die verstrichene Zeit verglichen, die bei beiden gemessen ist. Eine Seite liegt nur vorn, wo sich die Bereiche der beiden nicht überlappen; der Bereich der Energie umfasst das Ablesen der Zähler und ihre Genauigkeit, der der Temperatur die Genauigkeit der Sensoren. </translation>
+    </message>
+    <message>
+        <source>What would change the result:</source>
+        <translation>Was das Ergebnis ändern würde:</translation>
+    </message>
+    <message>
+        <source>The figures are in the tables below.</source>
+        <translation>Die Zahlen stehen in den Tabellen unten.</translation>
+    </message>
+    <message>
+        <source>Grey: no data, or not metered.</source>
+        <translation>Grau: keine Daten oder nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Check these</source>
+        <translation>Bitte prüfen</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>%1 kWh (minimum %2, maximum %3)</source>
+        <translation>%1 kWh (Minimum %2, Maximum %3)</translation>
+    </message>
+    <message>
+        <source>Average day</source>
+        <translation>Mittlerer Tag</translation>
+    </message>
+    <message>
+        <source>A bar for each batch. %1 The figures are in the tables below.</source>
+        <translation>Ein Balken für jeden Sud. %1 Die Zahlen stehen in den Tabellen unten.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Format</source>
+        <translation>Format</translation>
+    </message>
+    <message>
+        <source>Background</source>
+        <translation>Hintergrund</translation>
+    </message>
+    <message>
+        <source>&amp;Format</source>
+        <translation>&amp;Format</translation>
+    </message>
+    <message>
+        <source>&amp;Background</source>
+        <translation>&amp;Hintergrund</translation>
+    </message>
+    <message>
+        <source>A file of that name already exists. Press “Save” again to replace it, or choose another name.</source>
+        <translation>Eine Datei dieses Namens gibt es schon. Noch einmal „Speichern“ drücken, um sie zu ersetzen, oder einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>&amp;Delete</source>
+        <translation>&amp;Löschen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Saved %n readings.</source>
+        <comment>Kept %n reading.</comment>
+        <translation>
+            <numerusform>%n Messwert gespeichert.</numerusform>
+            <numerusform>%n Messwerte gespeichert.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Corrected; the old value stays in the history.</source>
+        <translation>Korrigiert; der alte Wert bleibt im Verlauf.</translation>
+    </message>
+    <message>
+        <source>Deleted. Undo restores it.</source>
+        <translation>Gelöscht. „Rückgängig“ stellt ihn wieder her.</translation>
+    </message>
+    <message>
+        <source>nothing was saved; type it again</source>
+        <translation>nichts wurde gespeichert; noch einmal eingeben</translation>
+    </message>
+    <message>
+        <source>A hydrometer made for 20 °C, read at %1: the gravity is %2. What it showed is stored.</source>
+        <translation>Ein Aräometer für 20 °C, abgelesen bei %1: die Dichte ist %2. Gespeichert wird, was es zeigte.</translation>
+    </message>
+    <message>
+        <source>How warm the sample was, if you know: warm wort is thinner and the hydrometer sinks deeper. It is stored beside the gravity as read.</source>
+        <translation>Wie warm die Probe war, wenn bekannt: warme Würze ist dünner, und das Aräometer sinkt tiefer. Sie wird neben der abgelesenen Dichte gespeichert.</translation>
+    </message>
+    <message>
+        <source>can be saved</source>
+        <translation>kann gespeichert werden</translation>
+    </message>
+    <message>
+        <source>%1 is far more than the %2 expected. Press Enter again to save it.</source>
+        <translation>%1 ist viel mehr als die erwarteten %2. Noch einmal Eingabe speichert es.</translation>
+    </message>
+    <message>
+        <source>&amp;Use current time</source>
+        <translation>Aktuelle &amp;Zeit</translation>
+    </message>
+    <message>
+        <source>%1 replaced it with this reading. Undo reverses that.</source>
+        <translation>%1 hat ihn mit diesem Stand ersetzt. „Rückgängig“ hebt das auf.</translation>
+    </message>
+    <message>
+        <source>Nothing is saved yet: check one reading first.</source>
+        <translation>Noch ist nichts gespeichert: bitte erst einen Wert prüfen.</translation>
+    </message>
+    <message>
+        <source>average day</source>
+        <translation>mittlerer Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Save for this batch</source>
+        <translation>&amp;Für diesen Sud speichern</translation>
+    </message>
+    <message>
+        <source>nothing stored changes</source>
+        <translation>Gespeichertes bleibt</translation>
+    </message>
+    <message>
+        <source>Readings farther apart than this leave a gap without data. Automatic: three times the median interval between readings, at most 2 h.</source>
+        <translation>Messwerte, die weiter auseinanderliegen, lassen eine Lücke ohne Daten. Automatisch: das Dreifache des mittleren Abstands (Median) der Messwerte, höchstens 2 h.</translation>
+    </message>
+    <message>
+        <source>There is no hold time with data yet.</source>
+        <translation>Noch gibt es keine Haltezeit mit Daten.</translation>
+    </message>
+    <message>
+        <source>No copy today: %1 The change is saved all the same.</source>
+        <translation>Heute keine Kopie: %1 Die Änderung ist trotzdem gespeichert.</translation>
+    </message>
+    <message>
+        <source>Open for reading only: %1. Nothing typed here can be saved.</source>
+        <translation>Nur zum Lesen geöffnet: %1. Hier Eingegebenes kann nicht gespeichert werden.</translation>
+    </message>
+    <message>
+        <source>The round that you typed is not saved. Save it, or close the window again to discard it.</source>
+        <translation>Der eingegebene Rundgang ist nicht gespeichert. Ihn speichern, oder das Fenster noch einmal schließen, um ihn zu verwerfen.</translation>
+    </message>
+    <message>
+        <source>Restored as %1; the original logbook is unchanged.</source>
+        <translation>Als %1 wiederhergestellt; das ursprüngliche Logbuch bleibt unverändert.</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
     </message>
 </context>
 </TS>

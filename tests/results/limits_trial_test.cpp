@@ -215,7 +215,8 @@ TEST_F(KeptLimits, RefusesWhatNoBatchMayHave)
 {
     const Limits own{TemperatureDifference::kelvins(1.0), Milliseconds{0}, std::nullopt};
     EXPECT_EQ(keep(withTolerance(own, 0.0)).error().what, "a tolerance must be above 0");
-    EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what, "the grace can't be negative");
+    EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what,
+              "the time below which excursions are ignored can't be negative");
     EXPECT_EQ(keep({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
     EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "loaded d.json");
 }

@@ -253,7 +253,7 @@ TEST(SaveRow, AsksOnceAndTakesTheSecondPressForAYes)
     EXPECT_TRUE(row.agreed({}));
     EXPECT_FALSE(row.agreed({"Is 20 °F meant?"}));
     EXPECT_EQ(row.words(), "Is 20 °F meant?");
-    EXPECT_EQ(row.saveButton()->text(), "Yes, keep it so");
+    EXPECT_EQ(row.saveButton()->text(), "Yes, save");
     EXPECT_TRUE(row.agreed({"Is 20 °F meant?"}));
     EXPECT_FALSE(row.agreed({"Is 20 °F meant?"}));
     EXPECT_FALSE(row.agreed({"Is 10 °F meant?"})) << "another question";

@@ -172,7 +172,7 @@ TEST_F(ImportTest, CancelKeepsNothing)
     page().cancel();
     wait();
     EXPECT_FALSE(page().canKeep());
-    EXPECT_EQ(page().message(), "Nothing was kept.");
+    EXPECT_EQ(page().message(), "Nothing was saved.");
     EXPECT_EQ(lastOf("Cabinet beer"), before);
 }
 

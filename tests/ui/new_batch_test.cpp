@@ -495,7 +495,7 @@ TEST_F(NewBatchTest, WhatWasTypedIsNotThrownAwayUnasked)
     QTest::keyClicks(again->fields()->name(), "x");
     again->reject();
     EXPECT_TRUE(again->isVisible());
-    EXPECT_EQ(again->foot()->words(), "What you typed here has not been kept.");
+    EXPECT_EQ(again->foot()->words(), "What you typed here has not been saved.");
     again->reject();
     EXPECT_FALSE(again->isVisible());
 }

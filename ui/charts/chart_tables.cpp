@@ -82,7 +82,7 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
     const QString unit = ui::shown(unitText(chart.unit));
     TableWords table;
     table.header = {Words::tr("from"),      Words::tr("beer, mean %1").arg(unit),
-                    Words::tr("least"),     Words::tr("most"),
+                    Words::tr("minimum"),   Words::tr("maximum"),
                     Words::tr("target"),    Words::tr("from target"),
                     Words::tr("room, mean")};
     table.numeric = {false, true, true, true, true, true, true};
@@ -94,7 +94,7 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
         const Summary beer = summaryOf(chart.line(LineRole::beer), from, to);
         const Summary room = summaryOf(chart.line(LineRole::ambient), from, to);
         table.rows.push_back(cells({ui::shown(localShortText(at, chart.zone)),
-                                    beer.mean ? numberText(*beer.mean, 1) : Words::tr("not seen"),
+                                    beer.mean ? numberText(*beer.mean, 1) : Words::tr("no data"),
                                     numberOrDash(beer.least, 1), numberOrDash(beer.most, 1),
                                     targetText(chart, middle), deviationText(chart, beer, middle),
                                     numberOrDash(room.mean, 1)}));
@@ -105,8 +105,8 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
 TableWords energyReadingsTable(const RunChart& chart, Span shown)
 {
     TableWords table;
-    table.header = {Words::tr("read at"), Words::tr("kWh since pitching"),
-                    Words::tr("least – most"), Words::tr("since the one before")};
+    table.header = {Words::tr("read at"), Words::tr("kWh since pitching"), Words::tr("range"),
+                    Words::tr("since the one before")};
     table.numeric = {false, true, true, true};
     const EnergyDot* before = nullptr;
     for (const EnergyDot& dot : chart.energy) {
@@ -119,7 +119,7 @@ TableWords energyReadingsTable(const RunChart& chart, Span shown)
                                                               numberText(bounds->high, 2))
                               : Words::tr("unknown"),
                        !dot.joined || !before ? Words::tr("not metered")
-                       : dot.reset            ? Words::tr("began anew")
+                       : dot.reset            ? Words::tr("reset to 0")
                                               : signedText(dot.kwh - before->kwh, 2)}));
         }
         before = dot.read ? &dot : before;

@@ -53,7 +53,7 @@ QString DeviationArt::emptyWords() const
     const bool any =
         chart() && std::any_of(chart()->deviation.begin(), chart()->deviation.end(),
                                [](const analysis::Track& track) { return !track.empty(); });
-    return any || !chart() ? QString() : Words::tr("It stands here as soon as the beer is logged.");
+    return any || !chart() ? QString() : Words::tr("Appears after the first reading of the beer.");
 }
 
 void DeviationArt::paintBehind(PanelCanvas& canvas) const

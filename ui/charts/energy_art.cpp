@@ -96,10 +96,10 @@ std::vector<KeyEntry> EnergyArt::key(const Colours&) const
         return {};
     const QString words = chart()->energyUnbounded
                               ? Words::tr("no ribbon: the most it can have been is unknown")
-                              : Words::tr("dots: readings · ribbon: the least and the most");
+                              : Words::tr("dots: readings · ribbon: minimum – maximum");
     const bool resets = std::any_of(chart()->energy.begin(), chart()->energy.end(),
                                     [](const EnergyDot& dot) { return dot.reset; });
-    return {{resets ? Words::tr("%1 · square: began anew").arg(words) : words, std::nullopt}};
+    return {{resets ? Words::tr("%1 · square: reset to 0").arg(words) : words, std::nullopt}};
 }
 
 void EnergyArt::paintBehind(PanelCanvas& canvas) const

@@ -289,7 +289,7 @@ std::vector<KeyEntry> TemperatureArt::key(const Colours& colours) const
 void TemperatureArt::paintOver(PanelCanvas& canvas) const
 {
     paintStages(canvas);
-    nameStretches(canvas, *chart(), chart()->gaps, Words::tr("not seen"));
+    nameStretches(canvas, *chart(), chart()->gaps, Words::tr("no data"));
     std::vector<Stretch> leftOut;
     for (const LeftOutStretch& each : chart()->leftOut)
         leftOut.push_back(each.time);

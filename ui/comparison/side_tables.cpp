@@ -67,7 +67,7 @@ TableWords measuresTable(const review::SideBySide& comparison)
 QString batchesThatCount(const review::SideBySide& comparison)
 {
     if (!comparison.ofSetups)
-        return Words::tr("In brackets: the least and the most that the figure can be.") +
+        return Words::tr("In brackets: minimum – maximum of the figure.") +
                (comparison.alignment.scope.empty()
                     ? QString()
                     : QLatin1Char(' ') + shown(comparison.alignment.scope));

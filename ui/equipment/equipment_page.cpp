@@ -160,7 +160,7 @@ void EquipmentPage::fillSetups()
                 [this, setup] { m_actions->remove(setup); });
         if (setup.retired)
             continue;
-        auto* care = new NotesCard(Words::tr("Care: %1").arg(shortTitle(setup.name)), m_inner);
+        auto* care = new NotesCard(Words::tr("Safety: %1").arg(shortTitle(setup.name)), m_inner);
         QStringList cautions;
         for (const std::string& text : review::cautionsFor(setup))
             cautions << capitalised(shown(text));
@@ -184,9 +184,8 @@ void EquipmentPage::fillLists()
         emptyWords(m_equipment.meters.empty(), Words::tr("No meter is on record yet.")));
     m_sensors->setRemark(
         emptyWords(m_equipment.sensors.empty(), Words::tr("No sensor is on record yet.")));
-    m_plans->setRemark(
-        emptyWords(m_equipment.plans.empty(),
-                   Words::tr("A plan kept under a name is offered to each new batch.")));
+    m_plans->setRemark(emptyWords(m_equipment.plans.empty(),
+                                  Words::tr("A saved plan is offered for each new batch.")));
 }
 
 void EquipmentPage::fill(const Equipment& equipment)

@@ -61,7 +61,7 @@ QString movesWords(const Meter& meter)
 {
     QStringList places{shown(meter.setup)};
     for (const MeterMove& move : meter.moves)
-        places << (move.setup ? shown(*move.setup) : Words::tr("shelf"));
+        places << (move.setup ? shown(*move.setup) : Words::tr("not in use"));
     return places.join(QStringLiteral(" → "));
 }
 
@@ -70,7 +70,7 @@ QString movesInFull(const Meter& meter, const Zone& zone)
     QStringList places{shown(meter.setup)};
     for (const MeterMove& move : meter.moves)
         places << Words::tr("%1 from %2")
-                      .arg(move.setup ? shown(*move.setup) : Words::tr("on the shelf"),
+                      .arg(move.setup ? shown(*move.setup) : Words::tr("not in use"),
                            shown(localText(move.from, zone)));
     return places.join(QStringLiteral(", "));
 }

@@ -25,7 +25,7 @@ QString accuracyRule(double fraction)
 {
     return fraction > 0.0 && fraction < 1.0
                ? QString()
-               : Words::tr("the accuracy lies above 0 % and below 100 %");
+               : Words::tr("the accuracy must be above 0 % and below 100 %");
 }
 
 } // namespace
@@ -35,7 +35,7 @@ MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Met
     : FormDialog(session,
                  meter.name.empty() ? Words::tr("New meter")
                                     : Words::tr("Meter: %1").arg(shown(meter.name)),
-                 Words::tr("Keep the meter"), parent),
+                 Words::tr("Save meter"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_meter(meter), m_name(makeLine(Words::tr("Name"))),
       m_setup(makeChoice(Words::tr("Setup"), this)),
@@ -64,8 +64,7 @@ void MeterDialog::addFields()
     addRow(Words::tr("In &service from"), m_from);
     addRow(Words::tr("&To"), m_to);
     addHeading(Words::tr("Moves"));
-    addWide(makeLabel(Words::tr("From a time on it counts for another setup, or stands on the "
-                                "shelf."),
+    addWide(makeLabel(Words::tr("From a time on it counts for another setup, or is not in use."),
                       "muted", this));
     addWide(m_moves);
     m_moves->hideMoves();

@@ -14,7 +14,7 @@ enum MoveColumn : int { moveFrom, moveSetup };
 
 QString shelf()
 {
-    return Words::tr("on the shelf");
+    return Words::tr("not in use");
 }
 
 } // namespace

@@ -13,7 +13,7 @@ namespace {
 
 QString doubtRule(double kelvins)
 {
-    return kelvins > 0.0 ? QString() : Words::tr("the doubt must be above 0");
+    return kelvins > 0.0 ? QString() : Words::tr("the uncertainty must be above 0");
 }
 
 Result<Offset> offsetOf(const EditRow& row, const Offset* before, const Manner& manner)
@@ -47,7 +47,7 @@ std::vector<EditColumn> offsetColumns(const Manner& manner)
     const QString degrees = unitOf(Quantity::difference, manner);
     EditColumn add{Words::tr("Add, %1").arg(degrees), {}, {}, true};
     add.refusal = quantityRefusal(offsetAdd, Quantity::difference, false, manner, {});
-    EditColumn doubt{Words::tr("Doubt ±, %1").arg(degrees), {}, {}, true};
+    EditColumn doubt{Words::tr("Uncertainty ±, %1").arg(degrees), {}, {}, true};
     doubt.refusal = quantityRefusal(offsetDoubt, Quantity::difference, true, manner, doubtRule);
     return {
         timeColumn(Words::tr("From"), offsetFrom, false, manner), add, doubt, {Words::tr("Why")}};

@@ -34,7 +34,7 @@ QString piecesRule(double pieces)
 
 QString ratingRule(double value)
 {
-    return value >= 1.0 && value <= 5.0 ? QString() : Words::tr("a rating lies from 1 to 5");
+    return value >= 1.0 && value <= 5.0 ? QString() : Words::tr("a rating must be from 1 to 5");
 }
 
 } // namespace

@@ -19,7 +19,7 @@
 namespace holdband::ui {
 
 PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget* parent)
-    : FormDialog(session, Words::tr("Price of energy"), Words::tr("Keep the prices"), parent),
+    : FormDialog(session, Words::tr("Price of energy"), Words::tr("Save prices"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_settings(equipment.settings),
       m_currency(makeLine(Words::tr("Currency"))),
       m_add(new QPushButton(Words::tr("&Another price from a date on"), this)),

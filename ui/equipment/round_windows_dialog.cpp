@@ -29,7 +29,7 @@ Done keepRounds(const store::Change& change, const std::vector<RoundWindow>& rou
 
 RoundWindowsDialog::RoundWindowsDialog(Session& session, const LogbookSettings& settings,
                                        QWidget* parent)
-    : FormDialog(session, Words::tr("Rounds"), Words::tr("Keep the rounds"), parent),
+    : FormDialog(session, Words::tr("Rounds"), Words::tr("Save rounds"), parent),
       m_rounds(new EditTable(Words::tr("round"), roundColumns(), 0, this))
 {
     addWide(makeLabel(Words::tr("The times of day in which the meters are to be read, in "

@@ -39,7 +39,7 @@ QString kindTitle(const Sensor& sensor)
 
 SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const Sensor& sensor,
                            QWidget* parent)
-    : FormDialog(session, kindTitle(sensor), Words::tr("Keep the sensor"), parent),
+    : FormDialog(session, kindTitle(sensor), Words::tr("Save sensor"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_sensor(sensor), m_name(makeLine(Words::tr("Name"))),
       m_reads(makeChoice(Words::tr("What it reads"), this)),

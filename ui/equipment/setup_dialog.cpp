@@ -21,7 +21,7 @@ SetupDialog::SetupDialog(Session& session, const Manner& manner, const Setup& se
     : FormDialog(session,
                  setup.name.empty() ? Words::tr("New setup")
                                     : Words::tr("Setup %1").arg(shown(setup.name)),
-                 Words::tr("Keep the setup"), parent),
+                 Words::tr("Save setup"), parent),
       m_manner(manner), m_setup(setup), m_name(makeLine(Words::tr("Name"))),
       m_kind(makeLine(Words::tr("Kind"))), m_vessels(new QSpinBox(this)),
       m_power(new QuantityField(Quantity::power, Words::tr("Rated power"), this)),

@@ -42,14 +42,15 @@ bool isCurrency(const QString& text)
 } // namespace
 
 UnitsDialog::UnitsDialog(Session& session, const LogbookSettings& settings, QWidget* parent)
-    : FormDialog(session, Words::tr("Units, zone and currency"), Words::tr("Keep these"), parent),
+    : FormDialog(session, Words::tr("Units, zone and currency"), Words::tr("Save settings"),
+                 parent),
       m_units(makeChoice(Words::tr("Units"), this)), m_zone(makeChoice(Words::tr("Zone"), this)),
       m_currency(makeLine(Words::tr("Currency")))
 {
-    addWide(makeLabel(Words::tr("They say how everything is shown and typed. What was read and "
-                                "logged stays as it is. The zone also says where days begin, "
-                                "and so when a round was."),
-                      "muted", this));
+    addWide(makeLabel(
+        Words::tr("They set how everything is shown and typed. Stored readings are unchanged. The "
+                  "zone also sets where days begin, and so when a round was due."),
+        "muted", this));
     addRow(Words::tr("&Units"), m_units);
     addRow(Words::tr("&Zone"), m_zone);
     addRow(Words::tr("&Currency"), m_currency);

@@ -6,8 +6,9 @@ namespace holdband::ui {
 
 QString gravityRule(double gravity)
 {
-    return gravity >= 0.98 && gravity <= 1.2 ? QString()
-                                             : Words::tr("a gravity lies between 0.980 and 1.200");
+    return gravity >= 0.98 && gravity <= 1.2
+               ? QString()
+               : Words::tr("a gravity must be between 0.980 and 1.200");
 }
 
 QString priceRule(double price)

@@ -47,7 +47,7 @@ bool SaveRow::agreed(const QStringList& questions)
     reset();
     m_asked = questions;
     say(questions.join(QLatin1Char(' ')));
-    m_save->setText(Words::tr("Yes, keep it so"));
+    m_save->setText(Words::tr("Yes, save"));
     m_save->setFocus();
     return false;
 }
@@ -58,8 +58,8 @@ bool SaveRow::leaveAgreed()
         return true;
     reset();
     m_leaveAsked = true;
-    say(Words::tr("What you typed here has not been kept."));
-    m_cancel->setText(Words::tr("Throw it away"));
+    say(Words::tr("What you typed here has not been saved."));
+    m_cancel->setText(Words::tr("Discard"));
     return false;
 }
 

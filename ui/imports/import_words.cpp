@@ -127,7 +127,7 @@ QString stateSentence(const LogState& log)
     case LogStage::looking:
         return Words::tr("Looking at %1…").arg(log.name);
     case LogStage::keeping:
-        return Words::tr("Keeping %1…").arg(log.name);
+        return Words::tr("Saving %1…").arg(log.name);
     case LogStage::asking:
         return log.problem ? changedSince(log) + problemWords(*log.problem) : QString();
     case LogStage::ready:
@@ -137,11 +137,11 @@ QString stateSentence(const LogState& log)
         if (allRejected(*log.report))
             return changedSince(log) + countsSentence(*log.report) + firstReject(*log.report);
         return changedSince(log) +
-               Words::tr("%1 There is nothing new to keep.").arg(countsSentence(*log.report));
+               Words::tr("%1 There is nothing new to save.").arg(countsSentence(*log.report));
     case LogStage::kept:
         break;
     }
-    return Words::tr("Kept. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report) +
+    return Words::tr("Saved. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report) +
            keptTooSoon(log);
 }
 
@@ -162,7 +162,7 @@ QString stateWord(const LogState& log)
     case LogStage::kept:
         break;
     }
-    return Words::tr("kept");
+    return Words::tr("saved");
 }
 
 QStringList remarksOn(const LogState& log)
@@ -172,11 +172,11 @@ QStringList remarksOn(const LogState& log)
         const QString why = capitalised(shown(log.preview->layoutReason));
         const QString delimiter = delimiterWord(log.preview->layout.delimiter);
         if (log.report && !log.problem)
-            remarks << Words::tr("%1. Text: %2, columns parted by “%3”, decimal sign “%4”.")
+            remarks << Words::tr("%1. Text: %2, separator “%3”, decimal sign “%4”.")
                            .arg(why, shown(log.preview->encoding), delimiter,
                                 QString(QLatin1Char(log.report->file.decimalSign)));
         else
-            remarks << Words::tr("%1. Text: %2, columns parted by “%3”.")
+            remarks << Words::tr("%1. Text: %2, separator “%3”.")
                            .arg(why, shown(log.preview->encoding), delimiter);
     }
     if (!log.report || log.problem)

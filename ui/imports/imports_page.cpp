@@ -26,9 +26,8 @@ namespace {
 
 QString emptyWords()
 {
-    return Words::tr(
-        "Drop logs anywhere in the window, choose files, or paste rows. They are looked "
-        "at first; nothing is kept without your word.");
+    return Words::tr("Drop logs anywhere in the window, choose files, or paste rows. You see a "
+                     "preview first; nothing is saved until you confirm.");
 }
 
 } // namespace
@@ -40,8 +39,8 @@ ImportsPage::ImportsPage(Session& session, QWidget* parent)
       m_message(makeLabel({}, "muted", this)), m_tabs(new QTabBar(this)),
       m_stack(new QStackedWidget(this)), m_view(new LogView(this)),
       m_past(new PastImports(session, this)), m_watches(new WatchCard(session, this)),
-      m_keep(new QPushButton(Words::tr("&Keep"), this)),
-      m_keepAll(new QPushButton(Words::tr("Keep &all"), this)),
+      m_keep(new QPushButton(Words::tr("&Save"), this)),
+      m_keepAll(new QPushButton(Words::tr("Save &all"), this)),
       m_cancel(new QPushButton(Words::tr("Cancel"), this)), m_progress(new QProgressBar(this))
 {
     auto* layout = new QVBoxLayout(this);
@@ -179,7 +178,8 @@ void ImportsPage::look(const QStringList& paths)
     if (!m_session->isOpen())
         return;
     if (m_session->readOnly())
-        return say(Words::tr("The logbook is open for reading only, so no log can be kept."), true);
+        return say(Words::tr("The logbook is open for reading only, so no log can be saved."),
+                   true);
     if (!m_queue->isBusy())
         m_queue->clear();
     const int first = m_queue->size();
@@ -219,7 +219,7 @@ void ImportsPage::cancel()
     if (m_queue->isBusy()) // being kept: it says itself whether it is
         say(Words::tr("Cancelling…"), false);
     else if (anyOpen)
-        say(Words::tr("Nothing was kept."), false);
+        say(Words::tr("Nothing was saved."), false);
 }
 
 void ImportsPage::clear()

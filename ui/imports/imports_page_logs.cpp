@@ -102,13 +102,13 @@ void ImportsPage::showState(const LogState& log)
     m_keep->setVisible(log.stage == LogStage::ready || log.stage == LogStage::asking);
     m_keep->setEnabled(log.stage == LogStage::ready);
     m_keep->setText(log.stage == LogStage::ready
-                        ? Words::tr("&Keep %1 readings").arg(countText(log.report->added()))
-                        : Words::tr("&Keep"));
+                        ? Words::tr("&Save %1 readings").arg(countText(log.report->added()))
+                        : Words::tr("&Save"));
     const int ready = m_queue->readyCount();
-    m_keepAll->setText(Words::tr("Keep &all %1 that are ready").arg(ready));
+    m_keepAll->setText(Words::tr("Save &all %1 that are ready").arg(ready));
     m_keepAll->setVisible(ready > 1 && !busy);
     const bool over = !busy && (log.stage == LogStage::kept || log.stage == LogStage::nothingNew);
-    m_cancel->setText(over ? Words::tr("Put it away") : Words::tr("Cancel"));
+    m_cancel->setText(over ? Words::tr("Close") : Words::tr("Cancel"));
     m_progress->setVisible(busy);
     if (!busy)
         m_progress->setValue(0);

@@ -74,8 +74,8 @@ void finish(QComboBox* box, const QVariant& chosen)
 } // namespace
 
 LayoutChoices::LayoutChoices(QWidget* parent)
-    : QWidget(parent), m_delimiter(makeBox(Words::tr("Columns parted by"), 26, this)),
-      m_header(makeBox(Words::tr("Names of the columns"), 24, this))
+    : QWidget(parent), m_delimiter(makeBox(Words::tr("Separator"), 26, this)),
+      m_header(makeBox(Words::tr("Header row"), 24, this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -28,7 +28,7 @@ void keepWholeChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
 Problem stopped()
 {
     return {ProblemKind::data,
-            Phrase::tr("it was stopped; nothing was kept of it"),
+            Phrase::tr("it was stopped; nothing of it was stored"),
             {},
             Phrase::tr("change a choice, or choose the file again")};
 }

@@ -105,7 +105,7 @@ TableWords readingRows(const intake::ImportReport& report,
     table.header = {Words::tr("line"), Words::tr("of"), Words::tr("time"), Words::tr("value")};
     table.numeric = {true, false, false, true};
     if (conflict) {
-        table.header << Words::tr("what stands and is kept");
+        table.header << Words::tr("stored (unchanged)");
         table.numeric.push_back(true);
     }
     for (const intake::ReportedRow& row : rows)

@@ -25,11 +25,11 @@ using intake::Meaning;
 LogView::LogView(QWidget* parent)
     : QWidget(parent), m_raw(new TableModel(this)), m_result(new TableModel(this)),
       m_rawTable(makeLogTable(Words::tr("The file’s first rows"), m_raw, this)),
-      m_resultTable(makeLogTable(Words::tr("What they become"), m_result, this)),
+      m_resultTable(makeLogTable(Words::tr("Preview"), m_result, this)),
       m_heads(new ColumnHeads(m_rawTable, this)), m_choices(new LogChoices(this)),
       m_names(new NameChoices(this)), m_rows(new RowsPanel(this)),
       m_stack(new QStackedWidget(this)), m_remarks(makeLabel({}, "muted", this)),
-      m_forget(new QPushButton(Words::tr("&Guess anew"), this))
+      m_forget(new QPushButton(Words::tr("&Detect again"), this))
 {
     auto* choices = new QHBoxLayout;
     choices->addWidget(m_choices, 1);
@@ -54,10 +54,10 @@ QWidget* LogView::makePreview()
     auto* left = new Card(Words::tr("The file’s first rows"), this);
     left->contents()->addWidget(m_heads);
     left->contents()->addWidget(m_rawTable, 1);
-    auto* right = new Card(Words::tr("What they become"), this);
-    m_waits = makeLabel(Words::tr("What the rows become stands here as soon as nothing about "
-                                  "the file is open."),
-                        "muted", right);
+    auto* right = new Card(Words::tr("Preview"), this);
+    m_waits =
+        makeLabel(Words::tr("The preview appears after every question about the file is answered."),
+                  "muted", right);
     m_waits->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     right->contents()->addWidget(m_waits, 1);
     right->contents()->addWidget(m_resultTable, 1);

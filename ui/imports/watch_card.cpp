@@ -20,7 +20,7 @@ QString wordsOf(const intake::WatchReport& report)
 {
     QStringList words;
     if (report.added > 0)
-        words << Words::tr("%1 new readings kept").arg(countText(report.added));
+        words << Words::tr("%1 new readings stored").arg(countText(report.added));
     for (const std::string& remark : report.remarks)
         words << shown(remark);
     for (const std::string& problem : report.problems)
@@ -34,9 +34,9 @@ WatchCard::WatchCard(Session& session, QWidget* parent)
     : TableCard(Words::tr("Watched files and folders"), 1, parent), m_session(&session),
       m_remove(new QPushButton(Words::tr("Watch it no lon&ger"), this)), m_timer(new QTimer(this))
 {
-    setRemark(Words::tr("New rows of a watched file come in by themselves while this window "
-                        "is open. Import one file of the kind first, so that its columns are "
-                        "known."));
+    setRemark(
+        Words::tr("New rows of a watched file are imported automatically while this window is "
+                  "open. Import one file of the kind first, so that its columns are known."));
     auto* file = new QPushButton(Words::tr("&Watch a file…"), this);
     auto* folder = new QPushButton(Words::tr("Watch a &folder…"), this);
     auto* row = new QHBoxLayout;

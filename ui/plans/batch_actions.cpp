@@ -19,7 +19,7 @@ void BatchActions::withWorld(std::function<void(const BatchWorld&)> act)
 {
     if (m_session->readOnly())
         return Q_EMIT failed(
-            Words::tr("The logbook is open for reading only: nothing can be kept."));
+            Words::tr("The logbook is open for reading only: nothing can be saved."));
     m_session->ask<BatchWorld>(this, readBatchWorld,
                                [this, act = std::move(act)](Result<BatchWorld> world) {
                                    if (world)

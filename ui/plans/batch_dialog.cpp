@@ -55,8 +55,8 @@ QStringList beerSensors(const BatchWorld& world, const Batch& batch)
 
 BatchDialog::BatchDialog(Session& session, const BatchWorld& world, const Batch& batch,
                          QWidget* parent)
-    : FormDialog(session, Words::tr("Batch %1").arg(shown(batch.name)),
-                 Words::tr("Keep the changes"), parent),
+    : FormDialog(session, Words::tr("Batch %1").arg(shown(batch.name)), Words::tr("Save changes"),
+                 parent),
       m_world(world), m_batch(batch), m_tabs(new QTabWidget(this)),
       m_fields(new BatchFields(BatchFields::For::anyBatch, this)), m_editor(new PlanEditor(this)),
       m_fromNowOn(new QRadioButton(Words::tr("from a time on; &targets before stay"), this)),

@@ -61,7 +61,7 @@ BatchFields::BatchFields(For what, QWidget* parent)
       m_original(new QuantityField(Quantity::gravity, Words::tr("Original gravity"), this)),
       m_final(new QuantityField(Quantity::gravity, Words::tr("Final gravity"), this)),
       m_gap(new QuantityField(Quantity::hours, Words::tr("Gap limit"), this)),
-      m_grace(new QuantityField(Quantity::hours, Words::tr("Grace"), this))
+      m_grace(new QuantityField(Quantity::hours, Words::tr("Ignore shorter than"), this))
 {
     for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
         field->setOptional(true);
@@ -73,7 +73,7 @@ BatchFields::BatchFields(For what, QWidget* parent)
     m_ended->setOptional(true);
     m_ended->edit()->setPlaceholderText(Words::tr("still running"));
     m_vessel->setPlaceholderText(Words::tr("may be empty"));
-    m_gap->edit()->setPlaceholderText(Words::tr("by itself"));
+    m_gap->edit()->setPlaceholderText(Words::tr("automatic"));
     layOut(what);
     connect(m_setup, &QComboBox::currentIndexChanged, this, &BatchFields::fillSensors);
 }
@@ -96,7 +96,7 @@ void BatchFields::layOut(For what)
     addField(right, Words::tr("&Original gravity"), m_original);
     addField(right, Words::tr("&Final gravity"), m_final);
     addField(right, Words::tr("Gap &limit"), m_gap);
-    addField(right, Words::tr("&Grace"), m_grace);
+    addField(right, Words::tr("I&gnore shorter than"), m_grace);
     if (what == For::newBatch) {
         for (QWidget* field : std::initializer_list<QWidget*>{m_ended, m_final, m_gap, m_grace}) {
             right->labelForField(field)->hide();

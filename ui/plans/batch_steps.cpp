@@ -124,7 +124,7 @@ Result<Step> reopenStep(const Batch& batch, const Manner& manner)
         return dataProblem(Phrase::tr("%1 has not ended").with(batch.name));
     Step step{batch, {}, QStringLiteral("%1: reopened").arg(shown(batch.name))};
     step.batch.ended.reset();
-    step.words = Words::tr("%1 runs on: its end at %2 is taken back.")
+    step.words = Words::tr("%1 is open again: its end at %2 was removed.")
                      .arg(shown(batch.name), timeWords(*batch.ended, manner));
     return step;
 }

@@ -173,7 +173,7 @@ QStringList batchQuestions(const Batch& batch, const std::string& oldName, const
 {
     QStringList questions;
     if (batch.pitched > now)
-        questions << Words::tr("Pitching lies ahead, at %1. Is that meant?")
+        questions << Words::tr("Pitching is in the future, at %1. Is that intended?")
                          .arg(shown(localText(batch.pitched, world.manner.zone)));
     std::vector<const Batch*> beside;
     for (const Batch& other : world.batches) {

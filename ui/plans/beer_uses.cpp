@@ -15,7 +15,7 @@ enum UseColumn : int { useFrom, useSensor, useVessel };
 Done inside(const Instant at, const Batch& batch, const std::string& place)
 {
     if (at <= batch.pitched)
-        return dataProblem(Phrase::tr("the sensor from pitching on stands in the details"), place,
+        return dataProblem(Phrase::tr("the sensor used from pitching is set in the details"), place,
                            Phrase::tr("type a later time"));
     if (batch.ended && at >= *batch.ended)
         return dataProblem(Phrase::tr("the batch has ended by then"), place);

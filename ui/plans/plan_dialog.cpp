@@ -13,8 +13,8 @@ namespace holdband::ui {
 
 PlanDialog::PlanDialog(Session& session, const BatchWorld& world, const NamedPlan& plan,
                        QWidget* parent)
-    : FormDialog(session, Words::tr("Named plan"), Words::tr("Keep the plan"), parent),
-      m_world(world), m_name(makeLine(Words::tr("Name"))), m_note(makeLine(Words::tr("Note"))),
+    : FormDialog(session, Words::tr("Named plan"), Words::tr("Save plan"), parent), m_world(world),
+      m_name(makeLine(Words::tr("Name"))), m_note(makeLine(Words::tr("Note"))),
       m_editor(new PlanEditor(this))
 {
     addRow(Words::tr("&Name"), m_name);

@@ -22,7 +22,7 @@ PlanEditor::PlanEditor(QWidget* parent)
       m_drawing(new PlanDrawing(this)),
       m_table(new EditTable(Words::tr("stage"), planColumns(m_manner), planStage, this)),
       m_words(makeLabel({}, "warn", this)),
-      m_name(new QPushButton(Words::tr("Keep as a named plan…"), this))
+      m_name(new QPushButton(Words::tr("Save as a named plan…"), this))
 {
     m_band->setOptional(true);
     m_band->setRule(aboveZero);

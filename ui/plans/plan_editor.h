@@ -35,7 +35,7 @@ public:
     EditTable* table() const { return m_table; }
     PlanDrawing* drawing() const { return m_drawing; }
     QuantityField* band() const { return m_band; }
-    /// "Keep as a named plan…"
+    /// "Save as a named plan…"
     QPushButton* nameButton() const { return m_name; }
 
 Q_SIGNALS:

@@ -41,7 +41,7 @@ BackupsDialog::BackupsDialog(const QString& logbook, const QString& why, QWidget
       m_table(makeListTable(Words::tr("Sound copies, the newest first"), m_model, this)),
       m_said(makeLabel({}, "muted", this)), m_place(makeLabel({}, "muted", this)),
       m_restore(new QPushButton(Words::tr("&Restore beside the logbook"), this)),
-      m_beside(new QPushButton(Words::tr("Keep copies &beside each logbook"), this))
+      m_beside(new QPushButton(Words::tr("Store copies &beside each logbook"), this))
 {
     setWindowTitle(Words::tr("Copies of %1").arg(QFileInfo(logbook).fileName()));
     resize(680, 460);
@@ -73,7 +73,7 @@ BackupsDialog::~BackupsDialog()
 
 void BackupsDialog::layOut(const QString& why)
 {
-    auto* elsewhere = new QPushButton(Words::tr("Keep copies in a &folder…"), this);
+    auto* elsewhere = new QPushButton(Words::tr("Store copies in a &folder…"), this);
     connect(elsewhere, &QPushButton::clicked, this, &BackupsDialog::choosePlace);
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -88,9 +88,9 @@ void BackupsDialog::layOut(const QString& why)
     if (!why.isEmpty())
         column->addWidget(makeLabel(why, "warn", this));
     column->addWidget(makeLabel(
-        Words::tr("A copy is made before the first change of a day; those of the last seven "
-                  "days and eight weeks stay. Restoring puts a copy beside the logbook "
-                  "under another name and opens it; the logbook itself stays as it is."),
+        Words::tr("A copy is made before the first change of each day; copies of the last seven "
+                  "days and eight weeks are retained. Restoring writes a copy beside the logbook "
+                  "under another name and opens it; the logbook itself is unchanged."),
         "muted", this));
     column->addWidget(m_table, 1);
     column->addWidget(m_said);

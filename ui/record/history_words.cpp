@@ -6,6 +6,8 @@
 #include "core/text/times.h"
 #include "ui/words/words.h"
 
+#include <algorithm>
+#include <array>
 #include <charconv>
 #include <map>
 #include <set>
@@ -142,7 +144,6 @@ QString valueText(const std::string& column, const std::string& value, const Man
     QT_TRANSLATE_NOOP("Words", "criterion"),
     QT_TRANSLATE_NOOP("Words", "days"),
     QT_TRANSLATE_NOOP("Words", "decimals"),
-    QT_TRANSLATE_NOOP("Words", "doubt"),
     QT_TRANSLATE_NOOP("Words", "ended"),
     QT_TRANSLATE_NOOP("Words", "ends by"),
     QT_TRANSLATE_NOOP("Words", "event"),
@@ -153,7 +154,6 @@ QString valueText(const std::string& column, const std::string& value, const Man
     QT_TRANSLATE_NOOP("Words", "from at"),
     QT_TRANSLATE_NOOP("Words", "from minute"),
     QT_TRANSLATE_NOOP("Words", "gap limit"),
-    QT_TRANSLATE_NOOP("Words", "grace"),
     QT_TRANSLATE_NOOP("Words", "header"),
     QT_TRANSLATE_NOOP("Words", "hours"),
     QT_TRANSLATE_NOOP("Words", "item"),
@@ -183,13 +183,11 @@ QString valueText(const std::string& column, const std::string& value, const Man
     QT_TRANSLATE_NOOP("Words", "rows read"),
     QT_TRANSLATE_NOOP("Words", "sample"),
     QT_TRANSLATE_NOOP("Words", "sensor"),
-    QT_TRANSLATE_NOOP("Words", "set aside"),
     QT_TRANSLATE_NOOP("Words", "settle hours"),
     QT_TRANSLATE_NOOP("Words", "shape"),
     QT_TRANSLATE_NOOP("Words", "side"),
     QT_TRANSLATE_NOOP("Words", "spec"),
     QT_TRANSLATE_NOOP("Words", "stage"),
-    QT_TRANSLATE_NOOP("Words", "taken back at"),
     QT_TRANSLATE_NOOP("Words", "target"),
     QT_TRANSLATE_NOOP("Words", "text"),
     QT_TRANSLATE_NOOP("Words", "to at"),
@@ -206,18 +204,29 @@ QString valueText(const std::string& column, const std::string& value, const Man
     QT_TRANSLATE_NOOP("Words", "what"),
     QT_TRANSLATE_NOOP("Words", "why")};
 
+/// Columns of the file whose names are older than the words for them.
+constexpr std::array<std::pair<std::string_view, const char*>, 4> olderNames{
+    {{"doubt", QT_TRANSLATE_NOOP("Words", "uncertainty")},
+     {"grace", QT_TRANSLATE_NOOP("Words", "ignore shorter than")},
+     {"set_aside", QT_TRANSLATE_NOOP("Words", "deleted")},
+     {"taken_back_at", QT_TRANSLATE_NOOP("Words", "withdrawn at")}}};
+
 QString columnName(const std::string& column)
 {
     const std::size_t ending = endingOf(column).first.size(); // the value says its unit
-    QByteArray words = QByteArray::fromStdString(column.substr(0, column.size() - ending));
-    return Words::tr(words.replace('_', ' ').constData());
+    const std::string name = column.substr(0, column.size() - ending);
+    const auto older = std::find_if(olderNames.begin(), olderNames.end(),
+                                    [&](const auto& each) { return each.first == name; });
+    if (older != olderNames.end())
+        return Words::tr(older->second);
+    return Words::tr(QByteArray::fromStdString(name).replace('_', ' ').constData());
 }
 
 QString kindText(const store::HistoryEntry& entry)
 {
     if (entry.takenBack)
-        return Words::tr("taken back");
-    return entry.kind == store::ActKind::own ? Words::tr("by itself") : QString();
+        return Words::tr("undone");
+    return entry.kind == store::ActKind::own ? Words::tr("automatic") : QString();
 }
 
 } // namespace
@@ -225,7 +234,7 @@ QString kindText(const store::HistoryEntry& entry)
 TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone)
 {
     TableWords words;
-    words.header = {Words::tr("when"), Words::tr("what"), Words::tr("why"), Words::tr("stands")};
+    words.header = {Words::tr("when"), Words::tr("what"), Words::tr("why"), Words::tr("state")};
     words.numeric = {false, false, false, false};
     for (const store::HistoryEntry& entry : entries)
         words.rows.push_back({{shown(localText(entry.at, zone)), {}, false},

@@ -100,8 +100,8 @@ JournalDialog::JournalDialog(Session& session, const QString& batch, QWidget* pa
     : QDialog(parent), m_session(&session), m_wanted(batch), m_notes(new TableModel(this)),
       m_batch(new QComboBox(this)), m_table(makeListTable(Words::tr("Notes"), m_notes, this)),
       m_time(new QLineEdit(this)), m_text(new QPlainTextEdit(this)),
-      m_keep(new QPushButton(Words::tr("&Keep the change"), this)),
-      m_remove(new QPushButton(Words::tr("&Remove the note"), this)),
+      m_keep(new QPushButton(Words::tr("&Save change"), this)),
+      m_remove(new QPushButton(Words::tr("&Delete note"), this)),
       m_message(makeLabel({}, "muted", this))
 {
     setWindowTitle(Words::tr("Journal"));
@@ -278,7 +278,7 @@ void JournalDialog::keep()
     note.text = core(m_text->toPlainText().trimmed());
     if (note.text.empty()) {
         m_text->setFocus();
-        return say(Words::tr("A note has a word or two; Remove takes it away."));
+        return say(Words::tr("A note can't be empty; to remove it, choose Delete."));
     }
     const store::NoteId id = kept->id;
     if (note == kept->note)
@@ -290,7 +290,7 @@ void JournalDialog::keep()
             if (!done)
                 return say(sentence(done.error()));
             takeKept(id, note);
-            say(Words::tr("Kept. Undo brings the old note back."));
+            say(Words::tr("Saved. Undo restores the old note."));
         });
 }
 

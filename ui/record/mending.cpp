@@ -49,7 +49,7 @@ Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t
         return dataProblem(Phrase::tr("no reading is chosen"), {},
                            Phrase::tr("choose the readings to leave out in the table first"));
     if (why.empty())
-        return dataProblem(Phrase::tr("say why they are left out: the reason stays with them"));
+        return dataProblem(Phrase::tr("say why they are left out: the reason is stored with them"));
     if (!view.subject.meter) {
         const store::Exclusion exclusion{view.subject.name, spanOf(view, rows), why, {}};
         return changing(

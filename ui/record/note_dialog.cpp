@@ -73,7 +73,7 @@ void NoteDialog::layOut()
     form->addRow(Words::tr("&Batch"), m_batch);
     form->addRow(Words::tr("&Note"), m_text);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    QPushButton* keepButton = buttons->addButton(Words::tr("&Keep"), QDialogButtonBox::AcceptRole);
+    QPushButton* keepButton = buttons->addButton(Words::tr("&Save"), QDialogButtonBox::AcceptRole);
     connect(keepButton, &QPushButton::clicked, this, &NoteDialog::keep);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
@@ -127,9 +127,9 @@ void NoteDialog::reject()
 {
     const bool written = !m_text->toPlainText().trimmed().isEmpty();
     if (written && !std::exchange(m_leaveAsked, true))
-        return refuse(Words::tr("The note is not kept. Press Escape or Cancel again to throw it "
-                                "away."),
-                      m_text);
+        return refuse(
+            Words::tr("The note is not saved. Press Escape or Cancel again to discard it."),
+            m_text);
     QDialog::reject();
 }
 

@@ -53,7 +53,7 @@ void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row
     row.usedKwh = pair.over({before.at, now.at}).kwh;
     if (pair.pairBefore(1) == MeterCurve::Pair::reset)
         row.usedWhy =
-            Phrase::tr("The register restarted at 0 in between: it is at least this much.");
+            Phrase::tr("The register was reset to 0 in between: at least this much was used.");
     else if (now.event == MeterEvent::rollover)
         row.usedWhy = Phrase::tr("The register rolled over in between: its top is added.");
 }

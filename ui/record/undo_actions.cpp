@@ -63,8 +63,8 @@ void UndoActions::run(Which which)
                                    [this, which](Result<std::string> done) {
                                        if (done)
                                            Q_EMIT said((which == Which::undo
-                                                            ? Words::tr("Took back: %1.")
-                                                            : Words::tr("Did again: %1."))
+                                                            ? Words::tr("Undid: %1.")
+                                                            : Words::tr("Redid: %1."))
                                                            .arg(shown(*done)));
                                        else
                                            Q_EMIT said(sentence(done.error()));

@@ -73,18 +73,18 @@ QString fileNameOf(const QStringList& names)
 } // namespace
 
 ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget* parent)
-    : FormDialog(session, Words::tr("Report"), Words::tr("Write it"), parent),
+    : FormDialog(session, Words::tr("Report"), Words::tr("Save"), parent),
       m_of(makeChoice(Words::tr("Report of"), this)),
       m_beside(makeChoice(Words::tr("Side by side with"), this)),
-      m_form(makeChoice(Words::tr("Form"), this)), m_size(makeChoice(Words::tr("Size"), this)),
-      m_ground(makeChoice(Words::tr("Ground"), this)), m_file(makeLine(Words::tr("File"))),
+      m_form(makeChoice(Words::tr("Format"), this)), m_size(makeChoice(Words::tr("Size"), this)),
+      m_ground(makeChoice(Words::tr("Background"), this)), m_file(makeLine(Words::tr("File"))),
       m_step(makeLabel({}, "muted", this))
 {
     addRow(Words::tr("&Report of"), m_of);
     addRow(Words::tr("&Side by side with"), m_beside);
-    addRow(Words::tr("&Form"), m_form);
+    addRow(Words::tr("&Format"), m_form);
     addRow(Words::tr("Si&ze"), m_size);
-    addRow(Words::tr("&Ground"), m_ground);
+    addRow(Words::tr("&Background"), m_ground);
     addRow(Words::tr("File"), makeFileRow());
     addWide(m_step);
     for (const FormWords& form : forms)
@@ -209,8 +209,8 @@ void ReportDialog::save()
     if (QFileInfo(path).isFile()) {
         if (m_replaceAgreed != path) {
             m_replaceAgreed = path;
-            return refuse(Words::tr("A file of that name stands there. Press “Write it” "
-                                    "again to replace it, or choose another name."),
+            return refuse(Words::tr("A file of that name already exists. Press “Save” again to "
+                                    "replace it, or choose another name."),
                           m_file);
         }
         wanted.existing = exchange::Existing::replace;

@@ -44,9 +44,9 @@ done(std::function<Done(const store::LogbookFile&)> work)
 CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_words(makeLabel({}, "field", this)),
       m_value(new QLineEdit(this)), m_time(new QLineEdit(this)), m_why(new QLineEdit(this)),
-      m_note(new QLineEdit(this)), m_keep(new QPushButton(Words::tr("&Keep"), this)),
-      m_away(new QPushButton(Words::tr("Take it &away"), this)),
-      m_message(makeLabel({}, "warn", this)), m_question(new ReadingQuestion(this))
+      m_note(new QLineEdit(this)), m_keep(new QPushButton(Words::tr("&Save"), this)),
+      m_away(new QPushButton(Words::tr("&Delete"), this)), m_message(makeLabel({}, "warn", this)),
+      m_question(new ReadingQuestion(this))
 {
     m_value->setAccessibleName(Words::tr("The right reading"));
     m_time->setAccessibleName(Words::tr("When it was read"));
@@ -74,7 +74,7 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
 
 void CorrectionBar::layOut()
 {
-    auto* close = new QPushButton(Words::tr("Leave it"), this);
+    auto* close = new QPushButton(Words::tr("Cancel"), this);
     connect(close, &QPushButton::clicked, this, &CorrectionBar::putAway);
     auto* fields = new QHBoxLayout;
     fields->setSpacing(8);
@@ -273,7 +273,7 @@ void CorrectionBar::saveRegister(const MeterReading& reading)
             return {};
         };
         m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-            finish(std::move(result), Words::counted("Kept %n readings.", "Kept %n reading.", 1));
+            finish(std::move(result), Words::counted("Saved %n readings.", "Kept %n reading.", 1));
         });
         return;
     }
@@ -287,7 +287,7 @@ void CorrectionBar::saveRegister(const MeterReading& reading)
                                        reading.decimals, why, decimalSign());
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Corrected; what was there is kept."));
+        finish(std::move(result), Words::tr("Corrected; the old value stays in the history."));
     });
 }
 
@@ -352,7 +352,7 @@ void CorrectionBar::correctHand(const HandReading& reading)
                                    reading.unit, why);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Corrected; what was there is kept."));
+        finish(std::move(result), Words::tr("Corrected; the old value stays in the history."));
     });
 }
 
@@ -365,7 +365,7 @@ void CorrectionBar::addHand(const HandReading& reading)
         return {};
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::counted("Kept %n readings.", "Kept %n reading.", 1));
+        finish(std::move(result), Words::counted("Saved %n readings.", "Kept %n reading.", 1));
     });
 }
 
@@ -380,7 +380,7 @@ void CorrectionBar::takeAway()
         return intake::takeAwayHand(file, ownerOf(row), {id}, why);
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Taken away. Undo brings it back."));
+        finish(std::move(result), Words::tr("Deleted. Undo restores it."));
     });
 }
 

@@ -23,7 +23,7 @@ ReadingQuestion::ReadingQuestion(QWidget* parent)
     m_question->setFont(bold);
     layout->addWidget(m_question);
     m_first = addAnswer(layout, QStringLiteral("M"), Words::tr("mistyped"), Answer::mistyped,
-                        Words::tr("nothing is kept; type it again"));
+                        Words::tr("nothing was saved; type it again"));
     addAnswer(layout, QStringLiteral("R"), Words::tr("restarted at 0"), Answer::restarted,
               Words::tr("counts what it reads now; what was lost before is a wider bound"));
     m_rollover = addAnswer(layout, QStringLiteral("T"), Words::tr("over its top"),

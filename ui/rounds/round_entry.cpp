@@ -98,9 +98,9 @@ QString correctedGravityText(const QString& gravity, const QString& sample, char
         return {};
     const Gravity corrected =
         analysis::correctedForTemperature(Gravity::specific(read->value), **at, madeFor);
-    return Words::tr("A hydrometer made for 20 °C, read at %1: the gravity is %2. What it "
-                     "showed is kept.")
-        .arg(shown(temperatureText(**at, unit, 0)), shown(gravityText(corrected, decimalSign)));
+    return Words::
+        tr("A hydrometer made for 20 °C, read at %1: the gravity is %2. What it showed is stored.")
+            .arg(shown(temperatureText(**at, unit, 0)), shown(gravityText(corrected, decimalSign)));
 }
 
 QString unitText(const review::RoundRow& row)

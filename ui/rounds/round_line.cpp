@@ -137,8 +137,7 @@ void RoundLine::showCorrected()
     m_sample->setToolTip(
         corrected.isEmpty()
             ? Words::tr("How warm the sample was, if you know: warm wort is thinner and the "
-                        "hydrometer sinks deeper. It is kept beside the gravity, which stays "
-                        "as it was read.")
+                        "hydrometer sinks deeper. It is stored beside the gravity as read.")
             : corrected);
     if (!corrected.isEmpty() && m_state != State::question) {
         setRole(m_message, "muted");
@@ -173,7 +172,7 @@ void RoundLine::setState(State state, const QString& message)
     setRole(m_field, trouble ? "refused" : "field");
     m_mark->setText(state == State::fine ? QStringLiteral("✓")
                                          : (trouble ? QStringLiteral("!") : QString()));
-    m_mark->setAccessibleName(state == State::fine ? Words::tr("can be kept") : message);
+    m_mark->setAccessibleName(state == State::fine ? Words::tr("can be saved") : message);
     setRole(m_message, "warn");
     m_message->setText(message);
     m_message->setVisible(!message.isEmpty());
@@ -245,7 +244,7 @@ void RoundLine::takePossible()
         return;
     if (!m_unusualSeen && farOutside(m_row, valueInUnitOf(m_row, m_hand)))
         setState(State::unusual,
-                 Words::tr("%1 is far from the %2 expected. Press Enter again to keep it.")
+                 Words::tr("%1 is far from the %2 expected. Press Enter again to save it.")
                      .arg(m_field->text().trimmed(), expectedText(m_row)));
     else
         setState(State::fine);
@@ -300,7 +299,7 @@ void RoundLine::takeCheck(const intake::ReadingCheck& check)
         takeDoubt(*check.doubt);
     else if (!m_event && !m_unusualSeen && farOutside(m_row, kwh))
         setState(State::unusual,
-                 Words::tr("%1 is far more than the %2 expected. Press Enter again to keep it.")
+                 Words::tr("%1 is far more than the %2 expected. Press Enter again to save it.")
                      .arg(m_field->text().trimmed(), expectedText(m_row)));
     else if (!m_unusualSeen && !check.unusual.empty())
         setState(State::unusual, askOnce(check.unusual));

@@ -51,7 +51,7 @@ void RoundTime::startTyping()
     m_field->show();
     m_field->setFocus();
     m_field->setSelection(11, 5);
-    m_change->setText(Words::tr("Ta&ke now"));
+    m_change->setText(Words::tr("&Use current time"));
 }
 
 void RoundTime::backToNow()

@@ -367,7 +367,7 @@ void RoundsPage::replaceMeter(RoundLine* row)
                 return say(sentence(made.error()), true);
             if (row)
                 row->clearTyped();
-            say(Words::tr("%1 took its place with this reading. Undo takes it back.")
+            say(Words::tr("%1 replaced it with this reading. Undo reverses that.")
                     .arg(shown(*made)),
                 false);
             focusFirst();
@@ -441,7 +441,7 @@ void RoundsPage::continueSave()
             continue;
         if (row->state() != State::question)
             row->troubled()->setFocus();
-        return say(Words::tr("Nothing is kept yet: one reading needs another look."), true);
+        return say(Words::tr("Nothing is saved yet: check one reading first."), true);
     }
     if (typed == 0)
         return say(Words::tr("Nothing was typed."), true);
@@ -477,7 +477,7 @@ void RoundsPage::keep()
                     row->clearTyped(); // what was typed meanwhile stays
             }
             m_time->backToNow();
-            say(Words::counted("Kept %n readings.", "Kept %n reading.",
+            say(Words::counted("Saved %n readings.", "Kept %n reading.",
                                static_cast<std::uint64_t>(*kept)),
                 false);
             focusFirst();

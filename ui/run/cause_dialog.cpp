@@ -21,7 +21,7 @@ constexpr int noCause = -1;
 CauseDialog::CauseDialog(Session& session, std::shared_ptr<const review::RunReview> review,
                          ExcursionPlace place, QWidget* parent)
     : FormDialog(session, Words::tr("%1: cause of the excursion").arg(shown(review->batch().name)),
-                 Words::tr("Keep it"), parent),
+                 Words::tr("Save"), parent),
       m_review(std::move(review)), m_place(place), m_cause(makeChoice(Words::tr("Cause"), this)),
       m_note(makeLine(Words::tr("Note")))
 {

@@ -88,7 +88,7 @@ void addRates(FigureTable& table, const review::RunReview& review)
         const auto ofDay = [&](std::size_t day) {
             return numberText(energy.days[day].energy.kwh, 2);
         };
-        table.add(Words::tr("a whole day"), kwh(review.dailyEnergy->meanKwh), Figure::perDay,
+        table.add(Words::tr("average day"), kwh(review.dailyEnergy->meanKwh), Figure::perDay,
                   QStringLiteral("%1 … %2").arg(ofDay(review.dailyEnergy->least),
                                                 ofDay(review.dailyEnergy->most)));
     }
@@ -116,7 +116,7 @@ TableWords energyTable(const review::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     FigureTable table(review);
-    table.setBeside(Words::tr("least – most"));
+    table.setBeside(Words::tr("range"));
     for (const review::EnergyPart& part : review::energyParts(review)) {
         const review::EnergyTexts texts = review::energyTexts(part.energy, decimalSign());
         if (part.energy.any())

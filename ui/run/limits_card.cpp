@@ -48,20 +48,20 @@ int minutesOf(Milliseconds length)
 LimitsCard::LimitsCard(QWidget* parent)
     : Card(Words::tr("Try other limits"), parent), m_tolerance(new QSlider(Qt::Horizontal, this)),
       m_toleranceWords(new QLabel(this)),
-      m_grace(makeMinutes(Words::tr("Grace"), mostGraceMinutes, this)),
+      m_grace(makeMinutes(Words::tr("Ignore shorter than"), mostGraceMinutes, this)),
       m_gap(makeMinutes(Words::tr("Gap limit"), mostGapMinutes, this)),
       m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
-      m_keep(new QPushButton(Words::tr("&Keep for this batch"), this)),
+      m_keep(new QPushButton(Words::tr("&Save for this batch"), this)),
       m_back(new QPushButton(Words::tr("Back to its &own"), this))
 {
-    setAside(Words::tr("the record stays"));
+    setAside(Words::tr("nothing stored changes"));
     m_tolerance->setPageStep(5);
     m_tolerance->setAccessibleName(Words::tr("Hold band, ±"));
     m_grace->setToolTip(Words::tr("Excursions shorter than this do not count."));
-    m_gap->setSpecialValueText(Words::tr("by itself"));
-    m_gap->setToolTip(Words::tr("Readings farther apart than this leave a gap that nobody "
-                                "saw. By itself: three times the usual distance of the "
-                                "readings, at most 2 h."));
+    m_gap->setSpecialValueText(Words::tr("automatic"));
+    m_gap->setToolTip(
+        Words::tr("Readings farther apart than this leave a gap without data. Automatic: three "
+                  "times the median interval between readings, at most 2 h."));
     layOut();
     connect(m_tolerance, &QSlider::valueChanged, this, [this] {
         m_toleranceMoved = m_toleranceMoved || !m_filling;
@@ -85,7 +85,7 @@ void LimitsCard::layOut()
     auto* bandLabel = new QLabel(Words::tr("Hold ban&d"), this);
     bandLabel->setBuddy(m_tolerance);
     form->addRow(bandLabel, band);
-    form->addRow(Words::tr("&Grace"), m_grace);
+    form->addRow(Words::tr("I&gnore shorter than"), m_grace);
     form->addRow(Words::tr("Gap l&imit"), m_gap);
     contents()->addLayout(form);
     contents()->addWidget(m_verdict);

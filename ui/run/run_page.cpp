@@ -49,8 +49,8 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_heat(new TableCard(Words::tr("Heat check of the crash"), 0, this)),
       m_gravity(new TableCard(Words::tr("Gravity"), 0, this)),
       m_journal(new NotesCard(Words::tr("Journal"), this, Card::Tone::plain)),
-      m_findings(new NotesCard(Words::tr("Worth a look"), this, Card::Tone::plain)),
-      m_cautions(new NotesCard(Words::tr("Care"), this))
+      m_findings(new NotesCard(Words::tr("Check these"), this, Card::Tone::plain)),
+      m_cautions(new NotesCard(Words::tr("Safety"), this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -136,7 +136,7 @@ std::vector<Span> excursionSpans(const review::RunReview& review)
 QString excursionRemark(const review::RunReview& review)
 {
     if (!(review.figures.judged.asPlanned.totals.coveredMs > 0.0))
-        return Words::tr("Nothing that counts was seen yet.");
+        return Words::tr("There is no hold time with data yet.");
     const Milliseconds grace = review.batch().grace;
     if (grace > Milliseconds{0})
         return Words::tr("Those shorter than %1 do not count for the verdict.")

@@ -130,7 +130,7 @@ void MainWindow::connectParts()
     });
     connect(&m_session, &Session::backedUp, this, &MainWindow::refreshBackups);
     connect(&m_session, &Session::backupFailed, this, [this](const Problem& problem) {
-        m_notice->say(Words::tr("No copy of today: %1 The change is kept all the same.")
+        m_notice->say(Words::tr("No copy today: %1 The change is saved all the same.")
                           .arg(sentence(problem)));
     });
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
@@ -238,7 +238,7 @@ void MainWindow::takeOpened()
     m_pages->clear();
     m_freshlyOpened = true;
     if (m_session.readOnly())
-        m_notice->say(Words::tr("Open for reading only: %1. Nothing typed here can be kept.")
+        m_notice->say(Words::tr("Open for reading only: %1. Nothing typed here can be saved.")
                           .arg(m_session.readOnlyBecause()));
     desk::noteOpened(m_session.path());
     m_lastBackup.reset();
@@ -442,8 +442,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
     }
     event->ignore();
     setPage(PageId::rounds);
-    m_notice->say(Words::tr("The round that you typed is not kept. Save it, or close the window "
-                            "again to leave it."));
+    m_notice->say(Words::tr("The round that you typed is not saved. Save it, or close the window "
+                            "again to discard it."));
 }
 
 } // namespace holdband::ui

@@ -63,8 +63,7 @@ BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QStri
         m_session.openBeside(path, [this, path](const Done& opened) {
             takeAnswer(path, opened);
             if (opened)
-                m_notice->say(Words::tr("Restored as %1; the logbook that was there before "
-                                        "stays as it is.")
+                m_notice->say(Words::tr("Restored as %1; the original logbook is unchanged.")
                                   .arg(QFileInfo(path).fileName()));
         });
     });

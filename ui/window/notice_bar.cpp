@@ -15,7 +15,7 @@ NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent), m_label(makeLabel({}, "
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(spacing::card, 6, 6, 6);
     layout->addWidget(m_label, 1);
-    auto* close = new QPushButton(Words::tr("Understood"), this);
+    auto* close = new QPushButton(Words::tr("OK"), this);
     layout->addWidget(close);
     connect(close, &QPushButton::clicked, this, &NoticeBar::putAway);
     m_label->setTextInteractionFlags(Qt::TextSelectableByMouse);

@@ -112,7 +112,7 @@ void findTime(Candidate& candidate, const Rows& rows, std::size_t header, const 
         const auto time = namedTimeColumns(candidate.dialect.header, *request.timeColumn);
         candidate.hasTime = time.has_value();
         candidate.dialect.time = time.value_or(TimeColumns{});
-        candidate.dialect.timeReason = Phrase::tr("as told");
+        candidate.dialect.timeReason = Phrase::tr("as set");
     } else if (const auto time =
                    timeByContent(rows, header, request.layoutWish.headerLine.has_value())) {
         candidate.hasTime = true;
@@ -402,7 +402,7 @@ Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
                    0,
                    numberedColumns(widthOf(sample.rows)),
                    {layout.timeColumn, layout.clockColumn},
-                   Phrase::tr("as told")};
+                   Phrase::tr("as set")};
 }
 
 /// As somebody laid it out. Problem (data): the header's line is gone, or has fewer columns.
@@ -427,7 +427,7 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
                   layout.headerLine,
                   headerAbove(sample.rows, static_cast<std::size_t>(row - sample.rows.begin())),
                   {layout.timeColumn, layout.clockColumn},
-                  Phrase::tr("as told")});
+                  Phrase::tr("as set")});
     const std::size_t width = dialect->header.size();
     if (layout.timeColumn >= width || layout.clockColumn.value_or(0) >= width)
         return dataProblem(Phrase::tr("there are only %1 columns").with(std::to_string(width)),

@@ -150,13 +150,13 @@ Done CsvTokens::feedQuoted(std::string_view text)
         if (m_stopped)
             break;
         if (done != part.size())
-            return dataProblem(m_parser.quoted != 0
-                                   ? Phrase::tr("there is text behind a closing quote")
-                                   : Phrase::tr("a quote stands inside a field that does not "
-                                                "begin with one"),
-                               linePlace(m_line),
-                               Phrase::tr("a quote inside a field is written as two, and the "
-                                          "field in quotes"));
+            return dataProblem(
+                m_parser.quoted != 0
+                    ? Phrase::tr("there is text behind a closing quote")
+                    : Phrase::tr("there is a quote inside a field that does not begin with one"),
+                linePlace(m_line),
+                Phrase::tr("a quote inside a field is written as two, and the "
+                           "field in quotes"));
         if (m_parser.entry_pos > maxField)
             return tooLong();
         text.remove_prefix(part.size());

@@ -206,7 +206,7 @@ private:
     {
         if (m_report.conflicts.size() >= conflictsListed)
             return;
-        m_report.conflicts.push_back(Phrase::tr("line %1, %2: %3 at %4, where %5 is kept")
+        m_report.conflicts.push_back(Phrase::tr("line %1, %2: %3 at %4, where %5 is stored")
                                          .with(std::to_string(line), column.name,
                                                shortestText(refused), localIso(at, m_zone),
                                                shortestText(kept)));
@@ -307,7 +307,7 @@ Result<ImportReport> reportOn(const store::LogbookFile& logbook,
 
 Problem importCancelled()
 {
-    return {ProblemKind::data, Phrase::tr("the import was cancelled; nothing was kept"), {}, {}};
+    return {ProblemKind::data, Phrase::tr("the import was cancelled; nothing was stored"), {}, {}};
 }
 
 Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,

@@ -102,9 +102,9 @@ Result<ChosenUnit> said(ReadingUnit unit, const WantedColumn& wanted,
     if (!fits(unit, wanted.kind))
         return dataProblem(Phrase::tr("\"%1\" reads %2, which is not in %3")
                                .with(wanted.name, kindWords(wanted.kind), unitSymbol(unit)));
-    ChosenUnit chosen{unit, Phrase::tr("told to be in %1").with(unitSymbol(unit)), true, false, {}};
+    ChosenUnit chosen{unit, Phrase::tr("set to %1").with(unitSymbol(unit)), true, false, {}};
     if (byHeader && *byHeader != unit)
-        chosen.warning = Phrase::tr("the header says %1, but the import was told %2")
+        chosen.warning = Phrase::tr("the header says %1, but the import was set to %2")
                              .with(unitSymbol(*byHeader), unitSymbol(unit));
     return chosen;
 }

@@ -117,10 +117,10 @@ private:
             return {};
         if (look->news == FileNews::shrunk)
             m_report.remarks.push_back(
-                Phrase::tr("%1 became shorter: it was read anew").with(name));
+                Phrase::tr("%1 became shorter: it was read again").with(name));
         if (look->news == FileNews::replaced)
             m_report.remarks.push_back(
-                Phrase::tr("%1 is another file than it was: it was read anew").with(name));
+                Phrase::tr("%1 is a different file now: it was read again").with(name));
         if (look->news == FileNews::grown && look->bytewise) {
             const Done done = takeGrown(path, *seen, *look);
             if (done || done.error().kind != ProblemKind::data)
@@ -232,8 +232,8 @@ private:
                                                  report.file.rejected.front().reason));
         if (report.conflicting() > 0)
             m_report.remarks.push_back(
-                Phrase::counted("%1: %n readings differ from what stands; what stands is kept",
-                                "%1: %n readings differ from what stands; what stands is kept",
+                Phrase::counted("%1: %n readings differ from what is stored, which is unchanged",
+                                "%1: %n readings differ from what is stored, which is unchanged",
                                 static_cast<std::uint64_t>(report.conflicting()))
                     .with(name));
     }

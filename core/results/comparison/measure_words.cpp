@@ -68,7 +68,7 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     case MeasureId::settlingCrash:
         return {Phrase::tr("Crash settled in, h"), 1.0, 1};
     case MeasureId::effectivePerformance:
-        return {Phrase::tr("Heat moved ÷ electricity (est.)")};
+        return {Phrase::tr("Cooling efficiency (est.)")};
     case MeasureId::parts:
         return {money(settings, Phrase::tr("Parts"))};
     }

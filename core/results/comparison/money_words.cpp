@@ -81,9 +81,8 @@ std::string neverText(const SideBySide& review, const CostScenario& scenario)
     if (!crossing.earliest && !crossing.sure && scenario.a.parts == scenario.b.parts)
         return Phrase::tr("Both cost the same at first, and whose energy is cheaper is too close "
                           "to call.");
-    std::string text =
-        Phrase::tr("%1 is cheaper from the first batch on and stays so: the lines never cross")
-            .with(*crossing.cheaperFirst == Ahead::a ? review.a : review.b);
+    std::string text = Phrase::tr("%1 is cheaper from the first batch on: the lines never cross")
+                           .with(*crossing.cheaperFirst == Ahead::a ? review.a : review.b);
     if (crossing.earliest)
         text += Phrase::tr("; within the bounds they might, but not before batch %1")
                     .with(batchAfter(*crossing.earliest));

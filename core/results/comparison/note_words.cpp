@@ -53,7 +53,7 @@ public:
                         .with(greater())};
         case coverage:
             return {
-                Phrase::tr("not equally well seen: %1 of the hold time for %2, %3 of the hold "
+                Phrase::tr("not equally well covered: %1 of the hold time for %2, %3 of the hold "
                            "time for %4")
                     .with(m_manner.share(m_note.a), m_names.a, m_manner.share(m_note.b), m_names.b),
                 Phrase::tr("what happened in the gaps is not in the figures of %1").with(lesser())};

@@ -125,8 +125,8 @@ void addRemarks(ModelWords& side, const SideManner& manner)
                                           "for each of them")
                                    .with(batchCount(most)));
     if (side.atReference && side.atReference->outside)
-        side.remarks.push_back(Phrase::tr("%1 was only seen with the room %2 warmer than the beer; "
-                                          "further out the line is a guess")
+        side.remarks.push_back(Phrase::tr("%1 was only recorded with the room %2 warmer than the "
+                                          "beer; beyond that the line is uncertain")
                                    .with(side.side, liftRange(model, manner)));
 }
 

@@ -43,10 +43,10 @@ std::string settling(const JudgedBatch& judged)
     }
     if (count == 0)
         return Phrase::tr("No stage settled: wherever the target jumped, the beer was in the band "
-                          "already or was not seen.");
+                          "already or there is no data.");
     if (count > 1)
         parts += " = " + spanWords(judged.asPlanned.totals.settlingMs);
-    return Phrase::tr("Seen time from a stage's start until the beer first came into its band, "
+    return Phrase::tr("Recorded time from a stage's start until the beer first came into its band, "
                       "where the target jumped; it is not judged: %1.")
         .with(parts);
 }
@@ -55,8 +55,8 @@ std::string certainty(const ExplainWords& words)
 {
     const JudgedBatch& judged = words.review().figures.judged;
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
-        return Phrase::tr("Too little of the hold time was seen for a verdict, so there is nothing "
-                          "to be sure of.");
+        return Phrase::tr("Too little of the hold time is covered for a verdict, so there is "
+                          "nothing to be sure of.");
     const auto& accuracy = words.review().input.judging.accuracy;
     if (!accuracy || !judged.sure)
         return Phrase::tr("How sure the verdict is rests on the beer sensor's accuracy, and that "
@@ -70,8 +70,8 @@ std::string certainty(const ExplainWords& words)
             .with(words.difference(accuracy->kelvins()), verdictWord(verdict),
                   verdictWord(judged.tighter->verdict), verdictWord(judged.wider->verdict));
     if (!*judged.sure && judged.tighter->verdict == verdict && judged.wider->verdict == verdict)
-        text += " " + Phrase::tr("The band is no wider than that doubt, and then only a band that "
-                                 "was left is sure.")
+        text += " " + Phrase::tr("The band is no wider than that uncertainty, and then only \"left "
+                                 "the band\" can be sure.")
                           .text();
     return text;
 }

@@ -21,9 +21,9 @@ std::string whyNothingHeld(const Held& held)
     if (held.coveredMs > 0.0)
         return {};
     if (held.holdMs > 0.0)
-        return Phrase::tr("None of the %1 of hold time was seen, so there is nothing to take the "
-                          "figure from.")
-            .with(spanWords(held.holdMs));
+        return Phrase::
+            tr("There is no data for any of the %1 of hold time, so this figure can't be computed.")
+                .with(spanWords(held.holdMs));
     return Phrase::tr("There is no hold time yet, so there is nothing to take the figure from.");
 }
 
@@ -31,7 +31,7 @@ std::string insideWords(const ExplainWords& words, const Held& held)
 {
     if (const std::string why = whyNothingHeld(held); !why.empty())
         return why;
-    return Phrase::tr("Time inside the band over the hold time that was seen: %1 of %2 = %3.")
+    return Phrase::tr("Time inside the band ÷ covered hold time: %1 of %2 = %3.")
         .with(spanWords(held.insideMs), spanWords(held.coveredMs),
               words.share(held.insideMs / held.coveredMs));
 }
@@ -59,8 +59,8 @@ std::string outsideWords(const Held& held)
 {
     if (const std::string why = whyNothingHeld(held); !why.empty())
         return why;
-    return Phrase::tr("Seen hold time beyond an edge of the band, with straight lines between the "
-                      "readings: %1")
+    return Phrase::tr("Covered hold time beyond an edge of the band, with straight lines between "
+                      "the readings: %1")
         .with(outsideSum(held));
 }
 
@@ -68,7 +68,7 @@ std::string coverageWords(const ExplainWords& words, const Held& held)
 {
     const RunReview& review = words.review();
     if (!(held.holdMs > 0.0))
-        return Phrase::tr("There is no hold time yet, so no share of it can have been seen.");
+        return Phrase::tr("There is no hold time yet, so there is no coverage either.");
     const Phrase rule =
         review.batch().gapLimit
             ? Phrase::tr("Hold time between readings at most %1 apart (the batch's own gap "
@@ -91,16 +91,16 @@ std::string excursionWords(const ExplainWords& words, const Held& held,
     const std::string count = std::to_string(excursions.size());
     const std::string text =
         excursions.empty()
-            ? Phrase::tr("Unbroken stretches of seen hold time beyond one edge of the band: %1.")
+            ? Phrase::tr("Unbroken stretches of covered hold time beyond one edge of the band: %1.")
                   .with(count)
-            : Phrase::tr("Unbroken stretches of seen hold time beyond one edge of the band: %1 (%2 "
-                         "above, %3 below).")
+            : Phrase::tr("Unbroken stretches of covered hold time beyond one edge of the band: %1 "
+                         "(%2 above, %3 below).")
                   .with(count, std::to_string(above),
                         std::to_string(excursions.size() - static_cast<std::size_t>(above)));
     const Milliseconds grace = words.review().input.judging.grace;
     if (grace > Milliseconds{0})
         return text + " " +
-               Phrase::tr("Those shorter than the grace of %1 do not count for the verdict.")
+               Phrase::tr("Those shorter than %1 are ignored in the verdict.")
                    .with(durationText(grace));
     return text + " " + Phrase::tr("Each counts, however short.").text();
 }
@@ -115,8 +115,8 @@ std::string worstWords(const ExplainWords& words, const Held& held,
                                             return a.excursion->peak < b.excursion->peak;
                                         });
     if (worst == excursions.end())
-        return Phrase::tr("The furthest past an edge of the band: the beer was never seen outside "
-                          "it while it was held.");
+        return Phrase::tr(
+            "Worst past the edge of the band: no reading of the hold time is outside.");
     const Phrase phrase =
         worst->excursion->side == Side::above
             ? Phrase::tr("The furthest past an edge of the band: %1 above in %2, between %3 and "
@@ -139,7 +139,7 @@ std::string whyNoDeviation(const Held& held)
 {
     if (const std::string why = whyNothingHeld(held); !why.empty())
         return why;
-    return held.deviation->empty() ? Phrase::tr("Nothing of the hold time was seen.").text()
+    return held.deviation->empty() ? Phrase::tr("There is no data for the hold time.").text()
                                    : std::string();
 }
 
@@ -149,8 +149,8 @@ std::string meanWords(const ExplainWords& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
-    return Phrase::tr("Beer minus target, averaged over the %1 that were held and seen, each "
-                      "moment counting alike: %2.")
+    return Phrase::tr("Beer minus target, averaged over the %1 of covered hold time, each moment "
+                      "counting alike: %2.")
         .with(heldTime(held), words.deviation(held.deviation->mean()));
 }
 
@@ -158,9 +158,9 @@ std::string spreadWords(const ExplainWords& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
-    return Phrase::tr("How far beer minus target strays from its own mean of %1 (standard "
-                      "deviation) over the %2 that were held and seen, each moment counting "
-                      "alike: %3.")
+    return Phrase::tr(
+               "How far beer minus target strays from its own mean of %1 (standard deviation) over "
+               "the %2 of covered hold time, each moment counting alike: %3.")
         .with(words.deviation(held.deviation->mean()), heldTime(held),
               words.difference(held.deviation->standardDeviation()));
 }
@@ -169,20 +169,20 @@ std::string rmsWords(const ExplainWords& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
-    return Phrase::tr("Root of the mean square of beer minus target over the %1 that were held and "
-                      "seen, each moment counting alike: √(mean² + spread²), with a mean of %2 and "
-                      "a spread of %3, = %4.")
-        .with(heldTime(held), words.deviation(held.deviation->mean()),
-              words.difference(held.deviation->standardDeviation()),
-              words.difference(held.deviation->rootMeanSquare()));
+    return Phrase::
+        tr("Root of the mean square of beer minus target over the %1 of covered hold time, each "
+           "moment counting alike: √(mean² + spread²), with a mean of %2 and a spread of %3, = %4.")
+            .with(heldTime(held), words.deviation(held.deviation->mean()),
+                  words.difference(held.deviation->standardDeviation()),
+                  words.difference(held.deviation->rootMeanSquare()));
 }
 
 std::string meanAbsoluteWords(const ExplainWords& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
-    return Phrase::tr("The distance from the target, above or below alike, averaged over the %1 "
-                      "that were held and seen, each moment counting alike: %2.")
+    return Phrase::tr("The distance from the target, above or below alike, averaged over the %1 of "
+                      "covered hold time, each moment counting alike: %2.")
         .with(heldTime(held), words.difference(held.deviation->meanAbsolute()));
 }
 

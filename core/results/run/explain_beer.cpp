@@ -19,8 +19,8 @@ std::string whyNoHeat(const RunReview& review)
     if (!review.batch().volume)
         return Phrase::tr("The heat of the crash needs the batch's volume, which is not on "
                           "record.");
-    return Phrase::tr("The heat of the crash is that from the first reading outside its band to "
-                      "the arrival in it, and the beer was not seen to arrive from outside.");
+    return Phrase::tr("The heat of the crash is counted from the first reading outside its band to "
+                      "the arrival in it, and no reading shows the beer arriving from outside.");
 }
 
 std::string volumeWords(const ExplainWords& words, Volume volume)
@@ -56,13 +56,13 @@ std::string effectivePerformance(const ExplainWords& words, const CrashHeat& hea
     const std::string end = words.time(heat.span.end);
     const auto performance = heat.effectivePerformance();
     if (!performance)
-        return Phrase::tr("An estimate of heat moved over electricity used, and none is metered "
-                          "from %1 to %2.")
+        return Phrase::tr(
+                   "An estimate of heat removed ÷ electricity, and none is metered from %1 to %2.")
             .with(start, end);
-    return Phrase::tr("An estimate: heat moved over the electricity of the same time, from %1 to "
-                      "%2: %3 ÷ %4 = %5.")
-        .with(start, end, words.kwh(heat.moved.kilowattHours(), 3), words.kwh(heat.energy.kwh, 3),
-              words.number(*performance, 2));
+    return Phrase::
+        tr("An estimate: heat removed ÷ electricity of the same time, from %1 to %2: %3 ÷ %4 = %5.")
+            .with(start, end, words.kwh(heat.moved.kilowattHours(), 3),
+                  words.kwh(heat.energy.kwh, 3), words.number(*performance, 2));
 }
 
 std::string whyNoFermentation(const RunReview& review)
@@ -80,11 +80,10 @@ std::string whichFinal(const ExplainWords& words, const Fermentation& fermented)
     const std::string time = words.time(*fermented.measuredAt);
     const auto& last = words.review().figures.gravities.back();
     if (!last.reading.sample)
-        return " " + Phrase::tr("No final gravity is given: the last measured one, of %1, stands "
-                                "for it.")
+        return " " + Phrase::tr("No final gravity is given: the last measured one, of %1, is used.")
                          .with(time);
-    return " " + Phrase::tr("No final gravity is given: the last measured one, of %1, stands for "
-                            "it, corrected from a sample at %2 to a hydrometer's %3.")
+    return " " + Phrase::tr("No final gravity is given: the last measured one, of %1, is used, "
+                            "corrected from a sample at %2 to a hydrometer's %3.")
                      .with(time, words.temperature(*last.reading.sample),
                            words.temperature(analysis::hydrometerCalibration));
 }

@@ -127,7 +127,7 @@ std::string perDay(const ExplainWords& words)
         return Phrase::tr("Only one calendar day was metered from midnight to midnight: %1.")
             .with(day(daily.least));
     return Phrase::tr("The mean of the %1 calendar days that were metered from midnight to "
-                      "midnight: %2; least %3, most %4.")
+                      "midnight: %2; minimum %3, maximum %4.")
         .with(std::to_string(count), words.kwh(daily.meanKwh), day(daily.least), day(daily.most));
 }
 
@@ -175,8 +175,8 @@ std::string lift(const ExplainWords& words)
     if (!lift)
         return whyNoLift(words.review());
     std::string text =
-        Phrase::tr("Room minus beer, summed over the %1 in which both were seen: %2 with the room "
-                   "the warmer, %3 with the beer the warmer")
+        Phrase::tr("Room minus beer, summed over the %1 in which both were recorded: %2 with the "
+                   "room warmer, %3 with the beer warmer")
             .with(spanWords(lift->knownHours * msPerHour), words.degreeHours(lift->coolingKh),
                   words.degreeHours(lift->heatingKh));
     if (const auto mean = lift->mean())
@@ -202,8 +202,8 @@ std::string perDegreeDay(const ExplainWords& words)
                           "against.");
     const double scale = words.fahrenheit() ? 1.8 : 1.0;
     const Phrase unit = words.fahrenheit() ? Phrase::tr("°F·day") : Phrase::tr("°C·day");
-    return Phrase::tr("Metered energy over the lift of the same time, with the room the warmer: %1 "
-                      "÷ (%2 ÷ 24) = %3 for each %4.")
+    return Phrase::tr("Metered energy over the lift of the same time, with the room warmer: %1 ÷ "
+                      "(%2 ÷ 24) = %3 for each %4.")
         .with(words.kwh(energy.whole.kwh), words.degreeHours(lift.coolingKh),
               words.kwh(*energy.kwhPerDegreeDay / scale, 3), unit.text());
 }

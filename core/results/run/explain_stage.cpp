@@ -91,17 +91,17 @@ private:
     std::string whyNotSettled() const
     {
         if (m_track.deviation.empty())
-            return Phrase::tr("Nothing of %1 was seen, so neither was an arrival.")
+            return Phrase::tr("There is no data for %1, so no arrival is known.")
                 .with(m_stage.label);
         if (m_judged.missed)
-            return Phrase::tr("The beer was never seen in the band of %1: its target was missed.")
+            return Phrase::tr("No reading is in the band of %1: its target was missed.")
                 .with(m_stage.label);
         if (!m_stage.jumps)
-            return Phrase::tr("Nothing to settle: the target did not jump when %1 began.")
+            return Phrase::tr("Nothing to settle: the target did not jump at the start of %1.")
                 .with(m_stage.label);
         if (!m_judged.settles)
-            return Phrase::tr("Nothing to settle: the beer was in the band when %1 began to be "
-                              "seen.")
+            return Phrase::tr(
+                       "Nothing to settle: the beer was in the band at the first reading of %1.")
                 .with(m_stage.label);
         if (!m_judged.arrival)
             return Phrase::tr("The beer is still on its way into the band of %1, %2 so far.")
@@ -122,9 +122,10 @@ private:
         if (*figures.clockMs > m_judged.holdFromMs)
             return text + Phrase::tr("Only %1 are allowed for settling; what followed is judged.")
                               .with(durationText(m_stage.settleAllowed));
-        return text + Phrase::tr("%1 of it were seen and are not judged; what was not seen counts "
-                                 "as hold time.")
-                          .with(spanWords(m_judged.settlingMs));
+        return text +
+               Phrase::tr(
+                   "%1 of it are covered and not judged; time without data counts as hold time.")
+                   .with(spanWords(m_judged.settlingMs));
     }
 
     std::string settlingRate() const
@@ -133,7 +134,7 @@ private:
             return why;
         const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
         if (!figures.ratePerMs)
-            return Phrase::tr("The beer was in the band as soon as it was seen: there is no rate.");
+            return Phrase::tr("The beer was in the band at its first reading: there is no rate.");
         const double first = m_track.deviation.value.front();
         const double length = m_judged.arrival->ms - m_track.deviation.ms.front();
         return Phrase::tr("How fast the beer came to the band: from %1 to %2 off the target in %3 "
@@ -157,7 +158,7 @@ private:
         if (!m_statistics.quantiles)
             return whyNothingHeld(held());
         const auto& [low, middle, high] = *m_statistics.quantiles;
-        return Phrase::tr("Of the %1 that were held and seen, the beer was at or below %2 off the "
+        return Phrase::tr("Of the %1 of covered hold time, the beer was at or below %2 off the "
                           "target for 5 %, %3 for half and %4 for 95 %.")
             .with(spanWords(m_statistics.deviation.weightMs()), m_words.deviation(low),
                   m_words.deviation(middle), m_words.deviation(high));
@@ -167,7 +168,7 @@ private:
     {
         if (!m_statistics.minimum || !m_statistics.maximum)
             return whyNothingHeld(held());
-        return Phrase::tr("The coldest and the warmest that the beer was while held and seen, with "
+        return Phrase::tr("The coldest and the warmest beer of the covered hold time, with "
                           "straight lines between the readings: %1 and %2.")
             .with(m_words.temperature(Temperature::celsius(*m_statistics.minimum)),
                   m_words.temperature(Temperature::celsius(*m_statistics.maximum)));
@@ -197,7 +198,7 @@ Phrase endWords(analysis::Cut cut)
     case analysis::Cut::cameBack:
         return Phrase::tr("It ended when the beer came back.");
     case analysis::Cut::gap:
-        return Phrase::tr("A gap in the readings cut it: how it went on was not seen.");
+        return Phrase::tr("A gap in the readings cut it: how it went on is not known.");
     case analysis::Cut::stageEnd:
         break;
     }

@@ -51,7 +51,8 @@ Done checkLimits(const Limits& limits)
     if (limits.tolerance && !(limits.tolerance->kelvins() > 0.0))
         return dataProblem(Phrase::tr("a tolerance must be above 0"));
     if (limits.grace < Milliseconds{0})
-        return dataProblem(Phrase::tr("the grace can't be negative"));
+        return dataProblem(
+            Phrase::tr("the time below which excursions are ignored can't be negative"));
     if (limits.gapLimit && *limits.gapLimit <= Milliseconds{0})
         return dataProblem(Phrase::tr("a gap limit must be above 0"));
     return {};

@@ -68,8 +68,8 @@ std::string countedText(const JudgedBy& by, const BandTotals& totals, const Verd
         return {};
     const Phrase phrase =
         totals.counted == 2
-            ? Phrase::tr("; twice for the grace of %1 or longer, which counts")
-            : Phrase::counted("; %n times for the grace of %1 or longer, which counts",
+            ? Phrase::tr("; twice for %1 or longer, which counts")
+            : Phrase::counted("; %n times for %1 or longer, which counts",
                               "; once for the grace of %1 or longer, which counts", totals.counted);
     return phrase.with(durationText(by.rules.grace, manner.decimalSign));
 }
@@ -94,13 +94,12 @@ std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const s
 {
     const std::string grace = durationText(by.rules.grace, manner.decimalSign);
     if (band.empty())
-        return Phrase::counted(
-                   "stayed in the band: %n excursions were shorter than the grace of %1",
-                   "stayed in the band: %n excursion was shorter than the grace of %1",
-                   totals.excursions)
+        return Phrase::counted("stayed in the band: %n excursions were ignored as shorter than %1",
+                               "stayed in the band: %n excursion was shorter than the grace of %1",
+                               totals.excursions)
             .with(grace);
     return Phrase::counted(
-               "stayed in the band of %1: %n excursions were shorter than the grace of %2",
+               "stayed in the band of %1: %n excursions were ignored as shorter than %2",
                "stayed in the band of %1: %n excursion was shorter than the grace of %2",
                totals.excursions)
         .with(band, grace);
@@ -115,8 +114,9 @@ std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
         return gracedHeadline(by, totals, band, manner);
     const std::string held = duration(totals.coveredMs, manner);
     if (band.empty())
-        return Phrase::tr("stayed in the band for all of the %1 held and seen").with(held);
-    return Phrase::tr("stayed in the band of %1 for all of the %2 held and seen").with(band, held);
+        return Phrase::tr("stayed in the band for all of the %1 on target and recorded").with(held);
+    return Phrase::tr("stayed in the band of %1 for all of the %2 on target and recorded")
+        .with(band, held);
 }
 
 std::string missedHeadline(const std::vector<std::string>& missed)
@@ -158,7 +158,7 @@ std::string noReadingsHeadline(const JudgedBy& by, const BandTotals& totals)
     if (!(totals.holdMs > 0.0))
         return Phrase::tr("not enough data: there are no beer readings in this batch");
     return Phrase::tr("not enough data: there are no beer readings in this batch; %1 of its %2 "
-                      "must be seen")
+                      "must be covered")
         .with(atLeast(by.settings.coverageNeeded * totals.holdMs),
               hoursText(Milliseconds{std::llround(totals.holdMs)}));
 }
@@ -183,7 +183,7 @@ std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
         return noReadingsHeadline(by, totals);
     if (!(totals.holdMs > 0.0))
         return noHoldHeadline(by, judged);
-    return Phrase::tr("not enough data: %1 of %2 to be held was seen, and %3 is needed")
+    return Phrase::tr("not enough data: %1 of %2 hold time is covered, and %3 is needed")
                .with(shareText(*totals.coverage(), 1, manner.decimalSign),
                      duration(totals.holdMs, manner),
                      shareText(by.settings.coverageNeeded, 0, manner.decimalSign)) +
@@ -266,8 +266,8 @@ std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const Verd
     const Phrase why = judged.wider->verdict != verdict ? inWiderBand(judged.wider->verdict)
                        : judged.tighter->verdict != verdict
                            ? inNarrowerBand(judged.tighter->verdict)
-                           : Phrase::tr("the band is no wider than the doubt");
-    return Phrase::tr("Within the sensor's doubt of %1: %2.")
+                           : Phrase::tr("the band is no wider than the uncertainty");
+    return Phrase::tr("Within the sensor's uncertainty of %1: %2.")
         .with(doubtText(by, manner), why.text());
 }
 
@@ -288,7 +288,7 @@ std::string coverageText(const BandTotals& totals, const VerdictManner& manner)
     const std::string share = shareText(*coverage, 1, manner.decimalSign);
     const double unseen = totals.holdMs - totals.coveredMs;
     if (unseen >= 1.0)
-        return Phrase::tr("Covered %1 of the hold time (%2 not seen).")
+        return Phrase::tr("Covered %1 of the hold time (no data for %2).")
             .with(share, duration(unseen, manner));
     return Phrase::tr("Covered %1 of the hold time.").with(share);
 }

@@ -119,8 +119,7 @@ Result<std::string> undoLast(const LogbookFile& logbook)
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     if (stacks->undo.empty())
-        return dataProblem(
-            Phrase::tr("nothing was changed since midnight that could be taken back"));
+        return dataProblem(Phrase::tr("nothing was changed since midnight that could be undone"));
     const Act& act = stacks->undo.back();
     HOLDBAND_TRY(applyAct(logbook, act, ActKind::undo));
     return actForPeople(act.what);
@@ -131,7 +130,7 @@ Result<std::string> redoLast(const LogbookFile& logbook)
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     if (stacks->redo.empty())
-        return dataProblem(Phrase::tr("there is nothing to do again"));
+        return dataProblem(Phrase::tr("there is nothing to redo"));
     const Act& act = stacks->redo.back();
     HOLDBAND_TRY(applyAct(logbook, act, ActKind::redo));
     return actForPeople(act.what);

@@ -41,10 +41,10 @@ Done moveBack(const Database& database, std::int64_t import)
     HOLDBAND_TRY(taken);
     if (const std::int64_t count = taken->front(); count > 0)
         return dataProblem(
-            Phrase::counted("another import has since brought readings for %n of the same times",
-                            "another import has since brought readings for %n of the same times",
+            Phrase::counted("another import has since added readings for %n of the same times",
+                            "another import has since added readings for %n of the same times",
                             static_cast<std::uint64_t>(count)),
-            {}, Phrase::tr("take that one back first"));
+            {}, Phrase::tr("withdraw that one first"));
     HOLDBAND_TRY(execute(database,
                          "INSERT INTO readings (place, value, import) SELECT place, value, import "
                          "FROM aside_readings WHERE import = ? ORDER BY place",
@@ -96,7 +96,7 @@ Done setMetersAside(const Change& change, ImportId import, bool aside)
         if (!taken->empty())
             return dataProblem(
                 Phrase::tr("meter readings have since been entered for the same times"), {},
-                Phrase::tr("take those back first"));
+                Phrase::tr("delete those first"));
     }
     return execute(change.database(),
                    "UPDATE meter_readings SET set_aside = ? WHERE import = ? AND set_aside = ?",

@@ -214,7 +214,7 @@ Done bringMeterReadingBack(const Change& change, MeterReadingId reading)
     HOLDBAND_TRY(taken);
     if (!taken->empty())
         return dataProblem(Phrase::tr("another reading has since been entered for the same time"),
-                           {}, Phrase::tr("take that one away first"));
+                           {}, Phrase::tr("delete that one first"));
     return execute(change.database(), "UPDATE meter_readings SET set_aside = 0 WHERE id = ?",
                    reading.value);
 }

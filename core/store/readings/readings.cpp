@@ -280,7 +280,8 @@ bool isInForce(const Change& change, ImportId import)
 Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file)
 {
     if (!isInForce(change, import))
-        return dataProblem(Phrase::tr("the import that the rows would join is gone or taken back"));
+        return dataProblem(
+            Phrase::tr("the import that these rows belong to is deleted or withdrawn"));
     HOLDBAND_TRY(execute(change.database(),
                          "UPDATE imports SET rows_read = rows_read + ? WHERE id = ?", file.rowsRead,
                          import.value));

@@ -276,7 +276,7 @@ Done removeBatch(const Change& change, const std::string& name)
     HOLDBAND_TRY(users);
     if (!users->empty())
         return dataProblem(whatHolds(users->front(), name), {},
-                           Phrase::tr("take those away first, or end the batch"));
+                           Phrase::tr("delete those first, or end the batch"));
     HOLDBAND_TRY(removeDetails(database, *id));
     HOLDBAND_TRY(execute(database, "DELETE FROM causes WHERE batch = ?", *id));
     return execute(database, "DELETE FROM batches WHERE id = ?", *id);

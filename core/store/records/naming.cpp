@@ -56,7 +56,7 @@ Done checkNameIsFree(const Database& database, std::string_view table, std::stri
             return dataProblem(Phrase::tr(thingWords(what).taken).with(name));
         if (folded(taken) == folded(name))
             return dataProblem(Phrase::tr(thingWords(what).alike).with(name, taken), {},
-                               Phrase::tr("choose a name that can be told apart"));
+                               Phrase::tr("choose a name that differs more"));
     }
     return {};
 }

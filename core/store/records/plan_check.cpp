@@ -72,7 +72,9 @@ Done checkPlan(const Batch& batch)
     if (batch.gapLimit && batch.gapLimit->count() <= 0)
         return dataProblem(Phrase::tr("the gap limit must be above 0 minutes"), place);
     if (batch.grace.count() < 0)
-        return dataProblem(Phrase::tr("the grace must be 0 minutes or more"), place);
+        return dataProblem(
+            Phrase::tr("the time below which excursions are ignored must be 0 minutes or more"),
+            place);
     for (std::size_t i = 0; i < batch.schedule.size(); ++i) {
         if (Done checked = checkStage(batch, i); !checked)
             return checked;

@@ -26,7 +26,7 @@ Done checkWeights(const Weighing& weighing)
         if (blank(criterion))
             return dataProblem(Phrase::tr("a criterion has no name"));
         if (!(weight >= 0.0 && weight <= mostWeight))
-            return dataProblem(Phrase::tr("a weight lies between 0 and 5"), criterion);
+            return dataProblem(Phrase::tr("a weight must be between 0 and 5"), criterion);
     }
     return {};
 }

@@ -82,7 +82,7 @@ Done backupTo(const Database& database, const std::string& target)
     };
     Done copied = copy();
     if (copied && !syncFile(unfinished))
-        copied = fileProblem(Phrase::tr("the copy could not be brought to the disk"), target);
+        copied = fileProblem(Phrase::tr("the copy could not be written to the disk"), target);
     if (copied)
         copied = nameNewFile(unfinished, target);
     if (!copied) {

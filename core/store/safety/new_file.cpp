@@ -52,8 +52,8 @@ Done syncFolderOf(const std::string& path)
     const std::string folder = fs::path(path).parent_path().string();
     if (syncPath(folder.empty() ? "." : folder, O_DIRECTORY))
         return {};
-    return fileProblem(Phrase::tr("the file is written, but its folder could not be brought to the "
-                                  "disk: %1; it may be missing after a power loss")
+    return fileProblem(Phrase::tr("the file is written, but its folder could not be synced: %1; it "
+                                  "may be missing after a power loss")
                            .with(std::strerror(errno)),
                        path, Phrase::tr("check the disk"));
 }

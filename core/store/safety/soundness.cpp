@@ -53,7 +53,7 @@ Done addTakenBack(const Database& database, std::map<Key, ReadingSum>& sums,
             continue;
         if (!sums.emplace(key, sum).second)
             damage.emplace_back(
-                Phrase::tr("readings of an import that was taken back stand in two places"));
+                Phrase::tr("readings of a withdrawn import are stored in two places"));
     }
     return {};
 }
@@ -64,8 +64,8 @@ Done checkRecord(const Database& database, std::vector<std::string>& damage)
     HOLDBAND_TRY(damaged);
     if (!damaged->empty())
         damage.push_back(Phrase::counted(
-            "the record of %n changes no longer fits its digest: they can't be taken back",
-            "the record of %n changes no longer fits its digest: they can't be taken back",
+            "the record of %n changes no longer fits its digest: they can't be undone",
+            "the record of %n changes no longer fits its digest: they can't be undone",
             damaged->size()));
     return {};
 }

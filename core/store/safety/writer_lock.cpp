@@ -29,8 +29,8 @@ Problem heldElsewhere(const std::string& path, const QLockFile& lock)
                            "%3)")
                     .with(host.toStdString(), program.toStdString(), std::to_string(pid)),
                 path,
-                Phrase::tr("close it there first; if that computer is off or the program there is "
-                           "gone, delete the file %1")
+                Phrase::tr("close it there first; if that computer is off or the program no longer "
+                           "runs, delete the file %1")
                     .with(file)};
     return {ProblemKind::file,
             Phrase::tr("the logbook is open for writing in %1 (process %2 on %3)")

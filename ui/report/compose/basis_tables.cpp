@@ -37,7 +37,7 @@ void addLimits(Table& table, const review::Basis& basis, const Cells& cells)
 {
     addFact(table, ui::Words::tr("Tolerance"), toleranceWords(basis, cells));
     addFact(table, ui::Words::tr("Gap limit"), gapLimitWords(basis));
-    addFact(table, ui::Words::tr("Grace"), graceWords(basis));
+    addFact(table, ui::Words::tr("Ignore shorter than"), graceWords(basis));
     addFact(table, ui::Words::tr("Coverage needed"),
             ui::shown(shareText(basis.coverageNeeded, 0, ui::decimalSign())));
 }
@@ -69,7 +69,7 @@ QString limitsWords(const review::Basis& basis, const Cells& cells)
     const QString band = basis.tolerance
                              ? ui::Words::tr("band %1").arg(toleranceWords(basis, cells))
                              : ui::Words::tr("each stage its own band");
-    return ui::Words::tr("%1; gap limit %2; grace %3; coverage needed %4")
+    return ui::Words::tr("%1; gap limit %2; ignore shorter than %3; coverage needed %4")
         .arg(band, gapLimitWords(basis), graceWords(basis),
              ui::shown(shareText(basis.coverageNeeded, 0, ui::decimalSign())));
 }
@@ -84,9 +84,9 @@ Table basesTable(const std::vector<SideBasis>& batches, const Cells& cells)
     Table table;
     table.title = ui::Words::tr("What each batch rests on");
     table.mostRows = 2'000; // a season's tables have as many
-    table.columns = {words(ui::Words::tr("Batch")),       wideWords(ui::Words::tr("span")),
-                     figures(ui::Words::tr("seen"), "1"), wideWords(ui::Words::tr("sensors")),
-                     wideWords(ui::Words::tr("meters")),  wideWords(ui::Words::tr("limits"))};
+    table.columns = {words(ui::Words::tr("Batch")),          wideWords(ui::Words::tr("span")),
+                     figures(ui::Words::tr("covered"), "1"), wideWords(ui::Words::tr("sensors")),
+                     wideWords(ui::Words::tr("meters")),     wideWords(ui::Words::tr("limits"))};
     for (const SideBasis& each : batches) {
         const QString name = ui::shown(each.basis.batch);
         table.rows.push_back(

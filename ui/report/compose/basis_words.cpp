@@ -59,10 +59,10 @@ QString coverageWords(const review::Basis& basis, const Cells& cells)
         return ui::Words::tr("there was no hold time");
     const QString share = ui::shown(shareText(*basis.coverage, 1, ui::decimalSign()));
     return basis.judgedTo && *basis.judgedTo < basis.span.end
-               ? ui::Words::tr("%1 of the hold time up to %2 was seen; the beer is not known after "
-                               "that")
+               ? ui::Words::tr(
+                     "%1 of the hold time up to %2 is covered; there is no data after that")
                      .arg(share, cells.instant(*basis.judgedTo).text)
-               : ui::Words::tr("%1 of the hold time was seen").arg(share);
+               : ui::Words::tr("%1 of the hold time is covered").arg(share);
 }
 
 QString toleranceWords(const review::Basis& basis, const Cells& cells)

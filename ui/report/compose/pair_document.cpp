@@ -39,8 +39,10 @@ Table boundsTable(const SideBySide& pair)
     table.shown = Shown::amongFigures;
     table.columns = {words(ui::Words::tr("Measure"))};
     for (const char* figure : {"A", "B", "A − B", "A ÷ B"}) {
-        table.columns.push_back(figures(ui::Words::tr("%1, least").arg(QString::fromUtf8(figure))));
-        table.columns.push_back(figures(ui::Words::tr("%1, most").arg(QString::fromUtf8(figure))));
+        table.columns.push_back(
+            figures(ui::Words::tr("%1, minimum").arg(QString::fromUtf8(figure))));
+        table.columns.push_back(
+            figures(ui::Words::tr("%1, maximum").arg(QString::fromUtf8(figure))));
     }
     for (const analysis::Measure& measure : pair.measures) {
         const QString unit = unitOf(measure, pair.settings);
@@ -86,12 +88,12 @@ void addChart(Document& document, const SideBySide& pair, const ui::PairSides& s
     auto picture = std::make_shared<ui::PairEnergyPicture>(pair, sides);
     if (picture->empty())
         return;
-    document.add(
-        Figure{picture, ui::Words::tr("Energy of both over the same elapsed time"),
-               ui::Words::tr("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
-                   .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
-               ui::Words::tr("Pale: the least and the most that the meters’ readings and "
-                             "their accuracy allow.")});
+    document.add(Figure{
+        picture, ui::Words::tr("Energy of both over the same elapsed time"),
+        ui::Words::tr("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
+            .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
+        ui::Words::tr(
+            "Pale: the minimum and maximum that the meters’ readings and their accuracy allow.")});
 }
 
 /// Why nobody is ahead, and what was cut off the bounds. Measures of one remark share a line.
@@ -163,11 +165,10 @@ void addEvidence(Document& document, const PairBases& bases, const Origin& origi
     for (const review::Basis& basis : bases.b)
         batches.push_back({QStringLiteral("B"), basis});
     addBases(document, batches, origin, cells,
-             ui::Words::tr(
-                 "Energies are compared over the elapsed time that is metered in both. One side is "
-                 "ahead only where the bounds of the two do not overlap; the bounds of energy hold "
-                 "the reading of the meters and their accuracy, those of temperature the sensors’ "
-                 "accuracy. ") +
+             ui::Words::tr("Energies are compared over the elapsed time that is metered in both. "
+                           "One side is ahead only where the ranges of the two do not overlap; the "
+                           "range of energy covers the reading of the meters and their accuracy, "
+                           "that of temperature the sensors’ accuracy. ") +
                  methodInShort());
 }
 

@@ -297,7 +297,7 @@ void addJudgement(Document& document, const SideBySide& pair)
     addSentences(document, {judgement.sentence}, Tone::lead, ui::Words::tr("judgement"));
     document.add(judgementTable(judgement));
     if (const QStringList turning = ui::sentences(judgement.turning); !turning.isEmpty()) {
-        document.add(Paragraph{ui::Words::tr("What would turn it:")});
+        document.add(Paragraph{ui::Words::tr("What would change the result:")});
         document.add(Bullets{turning});
     }
     addSentences(document, {judgement.rule}, Tone::muted);

@@ -54,7 +54,7 @@ QString chartInWords(const RunReview& review)
     if (review.figures.energy.whole.any())
         words += ui::Words::tr("Energy rises to %1 kWh. ")
                      .arg(cells.kwh(review.figures.energy.whole).text);
-    return words + ui::Words::tr("The figures stand in the tables below.");
+    return words + ui::Words::tr("The figures are in the tables below.");
 }
 
 /// What the signs in the chart mean: those that occur.
@@ -68,7 +68,7 @@ QString captionOf(const ui::RunChart& chart)
     if (!chart.leftOut.empty())
         parts << ui::Words::tr("Upright lines: left out by hand.");
     if (!chart.gaps.empty() || !chart.unmetered.empty())
-        parts << ui::Words::tr("Grey: not seen, or not metered.");
+        parts << ui::Words::tr("Grey: no data, or not metered.");
     if (!chart.excursions.empty())
         parts << ui::Words::tr("Rings: the worst of each excursion.");
     if (!chart.notes.empty())
@@ -127,9 +127,9 @@ Document runDocument(const RunReview& review, const review::Basis& basis, const 
     addEnergy(document, review);
     addBeer(document, review);
     addSentences(document, ui::Words::tr("Journal"), ui::journalLines(review));
-    addSentences(document, ui::Words::tr("Worth a look"), capitalised(review.findings));
+    addSentences(document, ui::Words::tr("Check these"), capitalised(review.findings));
     addBasis(document, basis, origin, Cells(review.settings, review.zone));
-    addSentences(document, ui::Words::tr("Care"), capitalised(review.cautions));
+    addSentences(document, ui::Words::tr("Safety"), capitalised(review.cautions));
     return document;
 }
 

@@ -19,8 +19,8 @@ std::vector<Column> energyColumns(const QString& first)
 {
     return {words(first),
             figures(QStringLiteral("kWh"), "kWh"),
-            figures(ui::Words::tr("least"), "kWh"),
-            figures(ui::Words::tr("most"), "kWh"),
+            figures(ui::Words::tr("minimum"), "kWh"),
+            figures(ui::Words::tr("maximum"), "kWh"),
             figures(ui::Words::tr("metered"), "h"),
             figures(ui::Words::tr("mean power, W"), "W")};
 }
@@ -96,9 +96,9 @@ void addWholeDays(Table& table, const RunReview& review, const Cells& cells)
     };
     Cell mean = cells.number(review.dailyEnergy->meanKwh, 2, "kWh");
     mean.text =
-        ui::Words::tr("%1 kWh (least %2, most %3)")
+        ui::Words::tr("%1 kWh (minimum %2, maximum %3)")
             .arg(mean.text, ofDay(review.dailyEnergy->least), ofDay(review.dailyEnergy->most));
-    addFact(table, ui::Words::tr("A whole day, mean"), mean);
+    addFact(table, ui::Words::tr("Average day"), mean);
 }
 
 void addLift(Table& table, const RunReview& review, const Cells& cells)

@@ -117,7 +117,7 @@ void addStages(Document& document, const RunReview& review)
                      words(ui::Words::tr("from")),
                      figures(ui::Words::tr("settled in"), "h"),
                      figures(ui::Words::tr("held"), "h"),
-                     figures(ui::Words::tr("seen"), "1"),
+                     figures(ui::Words::tr("covered"), "1"),
                      figures(ui::Words::tr("inside"), "1"),
                      figures(ui::Words::tr("mean deviation, %1"), unit),
                      figures(ui::Words::tr("worst past edge, %1"), unit),

@@ -48,7 +48,7 @@ Table verdicts(const Season& season, const Cells& cells)
                      words(ui::Words::tr("pitched")),
                      words(ui::Words::tr("ended")),
                      wideWords(ui::Words::tr("verdict")),
-                     figures(ui::Words::tr("seen"), "1"),
+                     figures(ui::Words::tr("covered"), "1"),
                      figures(ui::Words::tr("inside"), "1"),
                      figures(ui::Words::tr("worst past edge, %1"), cells.degrees())};
     table.columns.back().title.replace(QStringLiteral("%1"), cells.degrees());
@@ -106,8 +106,8 @@ Table energies(const Season& season, const Cells& cells)
     table.mostRows = mostBatches;
     table.columns = {words(ui::Words::tr("Batch")),
                      figures(QStringLiteral("kWh"), "kWh"),
-                     figures(ui::Words::tr("least"), "kWh"),
-                     figures(ui::Words::tr("most"), "kWh"),
+                     figures(ui::Words::tr("minimum"), "kWh"),
+                     figures(ui::Words::tr("maximum"), "kWh"),
                      figures(ui::Words::tr("metered"), "h"),
                      figures(ui::Words::tr("mean power, W"), "W"),
                      figures(ui::Words::tr("cost")),
@@ -129,7 +129,7 @@ void addChart(Document& document, const Season& season)
         return;
     document.add(
         Figure{picture, ui::Words::tr("Energy of each batch"),
-               ui::Words::tr("A bar for each batch. %1 The figures stand in the tables below.")
+               ui::Words::tr("A bar for each batch. %1 The figures are in the tables below.")
                    .arg(ui::shown(season.sentence)),
                ui::Words::tr("Under each name: ✓ stayed in the band, a number for its "
                              "excursions, ↛ a target missed, ? not enough data, … still "
@@ -205,12 +205,12 @@ Document seasonDocument(const Season& season, const Origin& origin)
         }
     }
     addParts(document, season, cells);
-    addSentences(document, ui::Words::tr("Worth a look"), season.findings);
+    addSentences(document, ui::Words::tr("Check these"), season.findings);
     std::vector<SideBasis> batches;
     for (const review::Basis& basis : season.bases)
         batches.push_back({{}, basis});
     addBases(document, batches, origin, cells, methodInShort());
-    addSentences(document, ui::Words::tr("Care"), season.cautions);
+    addSentences(document, ui::Words::tr("Safety"), season.cautions);
     return document;
 }
 
