@@ -29,11 +29,11 @@ Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDiff
     for (const Temperature reading : readings)
         celsius.push_back(reading.celsius());
     if (celsius.size() < 3)
-        return dataProblem(Phrase::tr("an ice point needs three readings at least"), {},
+        return dataProblem(Phrase::tr("an ice point needs at least three readings"), {},
                            Phrase::tr("stir, wait a minute, and read again"));
     const analysis::SampleSummary summary = analysis::summarise(celsius);
     if (!(std::fabs(summary.mean) <= furthestMean))
-        return dataProblem(Phrase::tr("the readings lie too far from the melting point of ice"), {},
+        return dataProblem(Phrase::tr("the readings are too far from the melting point of ice"), {},
                            Phrase::tr("leave the probe in crushed ice and water for some minutes"));
     const double scatter = *analysis::meanHalfWidth95(summary);
     const double rounding = expandedRectangular(step.kelvins() / 2.0);
@@ -65,7 +65,7 @@ std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit un
         Phrase::tr("scatter of the readings ± %1 (Student's t);").with(say(point.scatter)),
         Phrase::tr("rounding to the last digit ± %1;").with(say(point.rounding)),
         Phrase::tr("the bath itself ± %1, assumed within 0.1 K.").with(say(point.bath)),
-        Phrase::tr("It is found at the ice point: far from it, the sensor may be off by more."),
+        Phrase::tr("It is measured at the ice point: far from it, the sensor may be off by more."),
     };
 }
 

@@ -84,7 +84,7 @@ Sensor readSensor(Fields fields)
                            [](const Offset& a, const Offset& b) { return a.from == b.from; });
     if (twice != sensor.offsets.end())
         fields.fail("offsets", Phrase::tr("two offsets begin at the same time"),
-                    Phrase::tr("keep one"));
+                    Phrase::tr("choose one"));
     fields.refuseUnknown();
     return sensor;
 }

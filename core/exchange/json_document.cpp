@@ -49,7 +49,7 @@ Result<Json> parseJson(const std::string& text, const std::string& fileName)
         if (watch.doubled())
             return dataProblem(
                 Phrase::tr("the key \"%1\" is there twice in one object").with(*watch.doubled()),
-                fileName, Phrase::tr("keep one of them"));
+                fileName, Phrase::tr("leave only one of them"));
         return document;
     } catch (const Json::parse_error& error) {
         return dataProblem(Phrase::tr("this is no JSON"),

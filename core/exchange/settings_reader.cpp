@@ -98,7 +98,7 @@ void readRounds(Fields& fields, LogbookSettings& into)
         [](const RoundWindow& a, const RoundWindow& b) { return a.toMinute > b.fromMinute; });
     if (into.rounds.empty() || stuck != into.rounds.end())
         fields.fail("rounds",
-                    Phrase::tr("there must be one at least, in order of the day, not overlapping"));
+                    Phrase::tr("there must be at least one, in order of the day, not overlapping"));
 }
 
 } // namespace

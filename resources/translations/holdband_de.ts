@@ -136,20 +136,8 @@
         <translation>einen davon anders nennen</translation>
     </message>
     <message>
-        <source>a day has one round at least</source>
-        <translation>ein Tag hat mindestens einen Rundgang</translation>
-    </message>
-    <message>
         <source>add one</source>
         <translation>einen hinzufügen</translation>
-    </message>
-    <message numerus="yes">
-        <source>a day has %n rounds at most</source>
-        <comment>a day has one round at most</comment>
-        <translation>
-            <numerusform>ein Tag hat höchstens einen Rundgang</numerusform>
-            <numerusform>ein Tag hat höchstens %n Rundgänge</numerusform>
-        </translation>
     </message>
     <message>
         <source>take one out</source>
@@ -320,10 +308,6 @@
         <translation>auf der Seite Ausrüstung eine anlegen</translation>
     </message>
     <message>
-        <source>without a sensor for the beer nobody can say whether it stayed in its band</source>
-        <translation>ohne einen Sensor im Bier kann niemand sagen, ob es in seinem Band blieb</translation>
-    </message>
-    <message>
         <source>add one on the Equipment page; one read by hand will do</source>
         <translation>auf der Seite Ausrüstung einen anlegen; ein von Hand abgelesener genügt</translation>
     </message>
@@ -489,14 +473,6 @@
         <translation>der Messwert ist ausgelassen</translation>
     </message>
     <message>
-        <source>bring it back first</source>
-        <translation>ihn zuerst zurückholen</translation>
-    </message>
-    <message>
-        <source>It reads less than the one before and nobody said why, so nothing is taken from this pair.</source>
-        <translation>Er liegt unter dem davor und niemand sagte, warum; aus diesem Paar wird nichts entnommen.</translation>
-    </message>
-    <message>
         <source>The register rolled over in between: its top is added.</source>
         <translation>Das Zählwerk lief dazwischen über: sein Höchststand ist hinzugezählt.</translation>
     </message>
@@ -589,10 +565,6 @@
         <translation>möglich sind %1</translation>
     </message>
     <message>
-        <source>keep one</source>
-        <translation>einen behalten</translation>
-    </message>
-    <message>
         <source>not a time and a line</source>
         <translation>keine Zeit und Zeile</translation>
     </message>
@@ -675,10 +647,6 @@
     <message>
         <source>line %1, column %2</source>
         <translation>Zeile %1, Spalte %2</translation>
-    </message>
-    <message>
-        <source>keep one of them</source>
-        <translation>einen davon behalten</translation>
     </message>
     <message>
         <source>this is no JSON</source>
@@ -791,10 +759,6 @@
         <translation>das Zeitfenster eines Rundgangs endet, nachdem es beginnt, am selben Tag</translation>
     </message>
     <message>
-        <source>there must be one at least, in order of the day, not overlapping</source>
-        <translation>es muss mindestens eines geben, in der Reihenfolge des Tages, ohne Überschneidung</translation>
-    </message>
-    <message>
         <source>a remembered choice of columns can&apos;t be read</source>
         <translation>eine gemerkte Spaltenwahl lässt sich nicht lesen</translation>
     </message>
@@ -853,10 +817,6 @@
     <message>
         <source>there is no header: the first row has a time in it</source>
         <translation>es gibt keine Kopfzeile: in der ersten Zeile steht eine Zeit</translation>
-    </message>
-    <message>
-        <source>put a line with the columns&apos; names before it</source>
-        <translation>eine Zeile mit den Namen der Spalten davor setzen</translation>
     </message>
     <message>
         <source>there are no rows below the header</source>
@@ -925,10 +885,6 @@
     <message>
         <source>write offsets in the file (%1 or %2), or say --zone %3 or --zone %4 if the logger&apos;s clock was never changed</source>
         <translation>Zeitversätze in die Datei schreiben (%1 oder %2), oder --zone %3 oder --zone %4 angeben, wenn die Uhr des Loggers nie verstellt wurde</translation>
-    </message>
-    <message>
-        <source>it parts most rows alike</source>
-        <translation>es teilt die meisten Zeilen gleich</translation>
     </message>
     <message>
         <source>the first row holds values</source>
@@ -1244,10 +1200,6 @@
         <translation>ist mit dem Tag zuerst kein Datum</translation>
     </message>
     <message>
-        <source>its row says no unit</source>
-        <translation>seine Zeile nennt keine Einheit</translation>
-    </message>
-    <message>
         <source>its unit &quot;%1&quot; is not known here</source>
         <translation>seine Einheit „%1“ ist hier unbekannt</translation>
     </message>
@@ -1400,14 +1352,6 @@
         <translation>„%1“ bedeutet in einem Muster nichts</translation>
     </message>
     <message>
-        <source>put words in &apos;quotes&apos;</source>
-        <translation>Wörter in &apos;Anführungszeichen&apos; setzen</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; says something that was said before it</source>
-        <translation>„%1“ sagt etwas, das davor schon gesagt ist</translation>
-    </message>
-    <message>
         <source>the pattern has the year twice</source>
         <translation>das Muster hat das Jahr zweimal</translation>
     </message>
@@ -1522,10 +1466,6 @@
     <message>
         <source>choose another column for it</source>
         <translation>dafür eine andere Spalte wählen</translation>
-    </message>
-    <message>
-        <source>the header says no unit: taken as %1</source>
-        <translation>die Kopfzeile nennt keine Einheit: als %1 genommen</translation>
     </message>
     <message>
         <source>the median %1 is odd for %2 (%3)</source>
@@ -1654,10 +1594,6 @@
     <message>
         <source>the tolerance must be above 0</source>
         <translation>die Toleranz muss über 0 liegen</translation>
-    </message>
-    <message>
-        <source>the target lies beyond -50 … 100 °C</source>
-        <translation>der Sollwert liegt außerhalb von −50 … 100 °C</translation>
     </message>
     <message>
         <source>the schedule has no stage</source>
@@ -1841,10 +1777,6 @@
         <translation>%1 auf %2 (%3 K)</translation>
     </message>
     <message>
-        <source>An estimate, good to a few percent: volume × density × specific heat of beer × the fall to the arrival, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</source>
-        <translation>Eine Schätzung, auf wenige Prozent gut: Volumen × Dichte × spezifische Wärme von Bier × der Fall bis zur Ankunft, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</translation>
-    </message>
-    <message>
         <source>This needs the original gravity, which is not on record.</source>
         <translation>Dazu braucht es die Stammwürze, die nicht eingetragen ist.</translation>
     </message>
@@ -1883,14 +1815,6 @@
     <message>
         <source>The logged power added up over its readings (its bounds are not known): %1 in %2.</source>
         <translation>Die aufgezeichnete Leistung, über ihre Messwerte summiert (ihre Grenzen sind nicht bekannt): %1 in %2.</translation>
-    </message>
-    <message>
-        <source>The meter at the end less the meter at the start, with straight lines between its readings; in brackets what they leave open: %1 in the %2 that were metered, of %3; nothing is added for the rest.</source>
-        <translation>Der Zähler am Ende minus der Zähler am Anfang, mit geraden Linien zwischen den Zählerständen; in Klammern, was sie offen lassen: %1 in den %2, die gemessen wurden, von %3; für den Rest kommt nichts hinzu.</translation>
-    </message>
-    <message>
-        <source>The meter at the end less the meter at the start, with straight lines between its readings; in brackets what they leave open: %1 in %2.</source>
-        <translation>Der Zähler am Ende minus der Zähler am Anfang, mit geraden Linien zwischen den Zählerständen; in Klammern, was sie offen lassen: %1 in %2.</translation>
     </message>
     <message>
         <source>Energy over the time that was metered: %1 in %2 = %3.</source>
@@ -2010,16 +1934,8 @@
         <translation>die letzte angezeigte Stelle kann nicht unter 0 liegen</translation>
     </message>
     <message>
-        <source>an ice point needs three readings at least</source>
-        <translation>ein Eispunkt braucht mindestens drei Messwerte</translation>
-    </message>
-    <message>
         <source>stir, wait a minute, and read again</source>
         <translation>umrühren, eine Minute warten und wieder ablesen</translation>
-    </message>
-    <message>
-        <source>the readings lie too far from the melting point of ice</source>
-        <translation>die Messwerte liegen zu weit vom Schmelzpunkt des Eises</translation>
     </message>
     <message>
         <source>The mean of %1 readings is %2; ice melts at %3: the offset is %4.</source>
@@ -2032,10 +1948,6 @@
     <message>
         <source>rounding to the last digit ± %1;</source>
         <translation>Rundung auf die letzte Stelle ± %1;</translation>
-    </message>
-    <message>
-        <source>It is found at the ice point: far from it, the sensor may be off by more.</source>
-        <translation>Bestimmt am Eispunkt: weit davon kann der Sensor weiter danebenliegen.</translation>
     </message>
     <message>
         <source>the power drawn in the same weather</source>
@@ -2383,10 +2295,6 @@
         <translation>die Fühler sitzen an verschiedenen Stellen</translation>
     </message>
     <message>
-        <source>a probe in the air or on the wall swings otherwise than one in the beer, so deviations are not of one thing</source>
-        <translation>ein Fühler in der Luft oder an der Wand schwankt anders als einer im Bier, deshalb meinen die Abweichungen nicht dasselbe</translation>
-    </message>
-    <message>
         <source>batches at once on the setup, in the mean: %1</source>
         <translation>Sude zugleich auf der Anlage, im Mittel: %1</translation>
     </message>
@@ -2456,10 +2364,6 @@
         <translation>nicht durchgehend gemessen: %1 des Laufs bei %2, %3 des Laufs bei %4</translation>
     </message>
     <message>
-        <source>a batch&apos;s energy is that of its metered part, which makes it too small for the whole</source>
-        <translation>die Energie eines Suds ist die seines gemessenen Teils, was für das Ganze zu wenig ist</translation>
-    </message>
-    <message>
         <source>energies are compared over the elapsed time that is metered in both</source>
         <translation>Energien sind über die verstrichene Zeit verglichen, die bei beiden gemessen ist</translation>
     </message>
@@ -2491,10 +2395,6 @@
     <message>
         <source>unknown accuracy</source>
         <translation>unbekannte Genauigkeit</translation>
-    </message>
-    <message>
-        <source>nothing is known of the bounds of %1, so nobody is ahead on temperature</source>
-        <translation>über die Grenzen von %1 ist nichts bekannt, deshalb ist bei der Temperatur niemand vorn</translation>
     </message>
     <message>
         <source>the less sure sensor widens the bounds of %1</source>
@@ -2900,10 +2800,6 @@
         <translation>verfehlte die Sollwerte von %1: das Bier kam nie in deren Bänder</translation>
     </message>
     <message>
-        <source>; %1 more of it would do</source>
-        <translation>; %1 mehr davon würden genügen</translation>
-    </message>
-    <message>
         <source>; %1 more held without a gap would do</source>
         <translation>; %1 weitere Haltezeit ohne Lücke würden genügen</translation>
     </message>
@@ -3033,20 +2929,12 @@
         <translation>die Gerade erklärt %1 der Schwankung der Leistung (R²)</translation>
     </message>
     <message>
-        <source>; the points lie off it by %1 of the mean power (CV(RMSE))</source>
-        <translation>; die Punkte liegen um %1 der mittleren Leistung daneben (CV(RMSE))</translation>
-    </message>
-    <message>
         <source>one more batch would draw between %1 and %2 in that weather</source>
         <translation>ein weiterer Sud zöge bei diesem Wetter zwischen %1 und %2</translation>
     </message>
     <message>
         <source>%1: no meter was read twice, so there is no line</source>
         <translation>%1: kein Zähler wurde zweimal abgelesen, deshalb gibt es keine Gerade</translation>
-    </message>
-    <message>
-        <source>%1: nobody measured the room, so there is no line</source>
-        <translation>%1: niemand hat den Raum gemessen, deshalb gibt es keine Gerade</translation>
     </message>
     <message>
         <source>%1: %2 can be used, too few to draw a line through</source>
@@ -3059,10 +2947,6 @@
     <message>
         <source>%1: the weather hardly changed (%2 of %3 needed), so this decides nothing</source>
         <translation>%1: das Wetter änderte sich kaum (%2 von %3 nötigen), deshalb entscheidet das nichts</translation>
-    </message>
-    <message>
-        <source>%1: the points lie far off the line (%2 of the mean power, at most %3 is allowed), so this decides nothing</source>
-        <translation>%1: die Punkte liegen weit neben der Geraden (%2 der mittleren Leistung, erlaubt sind höchstens %3), deshalb entscheidet das nichts</translation>
     </message>
     <message>
         <source>up to %1 ran at once on that setup; the power is that for each of them</source>
@@ -3354,10 +3238,6 @@
         <translation>stattdessen ausmustern</translation>
     </message>
     <message>
-        <source>a setup has one vessel at least</source>
-        <translation>eine Anlage hat mindestens ein Gefäß</translation>
-    </message>
-    <message>
         <source>quantity and price must not be negative</source>
         <translation>Menge und Preis dürfen nicht negativ sein</translation>
     </message>
@@ -3400,10 +3280,6 @@
     <message>
         <source>it has corrected readings</source>
         <translation>es gibt berichtigte Messwerte davon</translation>
-    </message>
-    <message>
-        <source>stretches of it are left out</source>
-        <translation>Zeiträume davon sind ausgelassen</translation>
     </message>
     <message>
         <source>two moves are at the same time, or not in order</source>
@@ -3915,10 +3791,6 @@
         <translation>das Logbuch wurde gelöscht, verschoben oder ersetzt, während es geöffnet war; nichts wurde gespeichert</translation>
     </message>
     <message>
-        <source>put it back, or open the one that is there now</source>
-        <translation>es zurücklegen, oder das öffnen, das jetzt dort ist</translation>
-    </message>
-    <message>
         <source>the logbook is locked by a file that no Holdband wrote: %1</source>
         <translation>das Logbuch ist durch eine Datei gesperrt, die nicht von Holdband ist: %1</translation>
     </message>
@@ -4079,10 +3951,6 @@
     <message>
         <source>say --zone with the zone of the logger&apos;s clock, such as America/Denver or -07:00</source>
         <translation>--zone mit der Zeitzone der Logger-Uhr angeben, etwa America/Denver oder -07:00</translation>
-    </message>
-    <message>
-        <source>said in the header &quot;%1&quot;</source>
-        <translation>steht in der Kopfzeile „%1“</translation>
     </message>
     <message>
         <source>As brewed, each in its own weather: %1 %2</source>
@@ -4552,6 +4420,138 @@
         <source>The register was reset to 0 in between: at least this much was used.</source>
         <translation>Der Zähler wurde dazwischen auf 0 zurückgesetzt: mindestens so viel wurde verbraucht.</translation>
     </message>
+    <message>
+        <source>an ice point needs at least three readings</source>
+        <translation>ein Eispunkt braucht mindestens drei Messwerte</translation>
+    </message>
+    <message>
+        <source>the readings are too far from the melting point of ice</source>
+        <translation>die Messwerte liegen zu weit vom Schmelzpunkt des Eises</translation>
+    </message>
+    <message>
+        <source>It is measured at the ice point: far from it, the sensor may be off by more.</source>
+        <translation>Bestimmt am Eispunkt: weit davon kann der Sensor weiter danebenliegen.</translation>
+    </message>
+    <message>
+        <source>choose one</source>
+        <translation>einen wählen</translation>
+    </message>
+    <message>
+        <source>leave only one of them</source>
+        <translation>nur einen davon stehen lassen</translation>
+    </message>
+    <message>
+        <source>there must be at least one, in order of the day, not overlapping</source>
+        <translation>es muss mindestens einer sein, nach der Tageszeit geordnet und ohne Überschneidung</translation>
+    </message>
+    <message>
+        <source>add a header row with the names of the columns</source>
+        <translation>eine Kopfzeile mit den Namen der Spalten davorsetzen</translation>
+    </message>
+    <message>
+        <source>it splits most rows into the same number of columns</source>
+        <translation>es teilt die meisten Zeilen in gleich viele Spalten</translation>
+    </message>
+    <message>
+        <source>its row has no unit</source>
+        <translation>ihre Zeile hat keine Einheit</translation>
+    </message>
+    <message>
+        <source>from the header &quot;%1&quot;</source>
+        <translation>aus der Kopfzeile „%1“</translation>
+    </message>
+    <message>
+        <source>the header has no unit: %1 is assumed</source>
+        <translation>die Kopfzeile hat keine Einheit: %1 wird angenommen</translation>
+    </message>
+    <message>
+        <source>write words in &apos;quotes&apos;</source>
+        <translation>Wörter in &apos;Anführungszeichen&apos; schreiben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; repeats a part of the pattern</source>
+        <translation>„%1“ wiederholt einen Teil des Musters</translation>
+    </message>
+    <message>
+        <source>a probe in the air or on the wall swings differently from one in the beer, so their deviations can&apos;t be compared</source>
+        <translation>ein Fühler in der Luft oder an der Wand schwankt anders als einer im Bier, deshalb lassen sich ihre Abweichungen nicht vergleichen</translation>
+    </message>
+    <message>
+        <source>the energy of a batch covers its metered part only, so it is too small for the whole batch</source>
+        <translation>die Energie eines Suds umfasst nur seinen gemessenen Teil und ist deshalb zu klein für den ganzen Sud</translation>
+    </message>
+    <message>
+        <source>the range of %1 is not known, so nobody is ahead on temperature</source>
+        <translation>der Bereich von %1 ist nicht bekannt, deshalb liegt bei der Temperatur niemand vorn</translation>
+    </message>
+    <message>
+        <source>; the points are off it by %1 of the mean power (CV(RMSE))</source>
+        <translation>; die Punkte liegen um %1 der mittleren Leistung daneben (CV(RMSE))</translation>
+    </message>
+    <message>
+        <source>%1: the room was not measured, so there is no line</source>
+        <translation>%1: der Raum wurde nicht gemessen, deshalb gibt es keine Gerade</translation>
+    </message>
+    <message>
+        <source>%1: the points are far off the line (%2 of the mean power, at most %3 is allowed), so this decides nothing</source>
+        <translation>%1: die Punkte liegen weit neben der Geraden (%2 der mittleren Leistung, erlaubt sind höchstens %3), deshalb entscheidet das nichts</translation>
+    </message>
+    <message>
+        <source>An estimate, within a few percent: volume × density × specific heat of beer × the fall to the arrival, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</source>
+        <translation>Eine Schätzung, auf wenige Prozent gut: Volumen × Dichte × spezifische Wärme von Bier × der Fall bis zur Ankunft, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.</translation>
+    </message>
+    <message>
+        <source>The meter at the end minus the meter at the start, with straight lines between its readings; in brackets the range that they allow: %1 in the %2 that were metered, of %3; nothing is added for the rest.</source>
+        <translation>Der Zähler am Ende minus der Zähler am Anfang, mit geraden Linien zwischen den Zählerständen; in Klammern, was sie offen lassen: %1 in den %2, die gemessen wurden, von %3; für den Rest kommt nichts hinzu.</translation>
+    </message>
+    <message>
+        <source>The meter at the end minus the meter at the start, with straight lines between its readings; in brackets the range that they allow: %1 in %2.</source>
+        <translation>Der Zähler am Ende minus der Zähler am Anfang, mit geraden Linien zwischen den Zählerständen; in Klammern, was sie offen lassen: %1 in %2.</translation>
+    </message>
+    <message>
+        <source>; %1 more of it is enough</source>
+        <translation>; %1 mehr davon genügen</translation>
+    </message>
+    <message>
+        <source>a setup has at least one vessel</source>
+        <translation>eine Anlage hat mindestens ein Gefäß</translation>
+    </message>
+    <message>
+        <source>parts of its readings are left out</source>
+        <translation>Teile seiner Messwerte sind ausgelassen</translation>
+    </message>
+    <message>
+        <source>the target must be within -50 … 100 °C</source>
+        <translation>der Sollwert muss in −50 … 100 °C liegen</translation>
+    </message>
+    <message>
+        <source>move it back, or open the one that is there now</source>
+        <translation>es zurückverschieben oder das öffnen, das jetzt dort ist</translation>
+    </message>
+    <message>
+        <source>a day needs at least one round</source>
+        <translation>ein Tag braucht mindestens einen Rundgang</translation>
+    </message>
+    <message numerus="yes">
+        <source>a day can have at most %n rounds</source>
+        <comment>a day has one round at most</comment>
+        <translation>
+            <numerusform>ein Tag kann höchstens %n Rundgang haben</numerusform>
+            <numerusform>ein Tag kann höchstens %n Rundgänge haben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>without a beer sensor there can be no verdict</source>
+        <translation>ohne Sensor für das Bier gibt es kein Urteil</translation>
+    </message>
+    <message>
+        <source>restore it first</source>
+        <translation>zuerst wiederherstellen</translation>
+    </message>
+    <message>
+        <source>It is lower than the reading before and no reason is given, so this pair is not used.</source>
+        <translation>Er ist niedriger als der davor, und es ist kein Grund angegeben; dieses Paar wird nicht verwendet.</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -4709,10 +4709,6 @@
     <message>
         <source>Energy since pitching, kWh</source>
         <translation>Energie seit dem Anstellen, kWh</translation>
-    </message>
-    <message>
-        <source>no ribbon: the most it can have been is unknown</source>
-        <translation>kein Streifen: das Höchste ist unbekannt</translation>
     </message>
     <message>
         <source>The whole run, with a frame around what is shown</source>
@@ -5079,10 +5075,6 @@
         <translation>%1 entfernen</translation>
     </message>
     <message>
-        <source>Bring back</source>
-        <translation>Zurückholen</translation>
-    </message>
-    <message>
         <source>New meter</source>
         <translation>Neuer Zähler</translation>
     </message>
@@ -5157,10 +5149,6 @@
     <message>
         <source>The register starts again at 0 instead of %1 kWh.</source>
         <translation>Das Zählwerk beginnt wieder bei 0 statt %1 kWh.</translation>
-    </message>
-    <message>
-        <source>The most that it shows, all nines, or where it starts again; it may stay empty.</source>
-        <translation>Das Höchste, was er zeigt, lauter Neunen, oder wo er wieder beginnt; darf leer bleiben.</translation>
     </message>
     <message>
         <source>From</source>
@@ -5254,10 +5242,6 @@
     <message>
         <source>The times of day in which the meters are to be read, in local time. A round that passes without a reading counts as missed.</source>
         <translation>Die Tageszeiten, zu denen die Zähler abzulesen sind, in Ortszeit. Ein Rundgang, der ohne Zählerstand vergeht, gilt als versäumt.</translation>
-    </message>
-    <message>
-        <source>Six rounds a day are the most</source>
-        <translation>Mehr als sechs Rundgänge am Tag gehen nicht</translation>
     </message>
     <message>
         <source>in the beer</source>
@@ -5432,10 +5416,6 @@
         <translation>drei Buchstaben: USD, EUR, GBP …</translation>
     </message>
     <message>
-        <source>A currency has three letters, as USD or EUR; or leave it empty.</source>
-        <translation>Eine Währung hat drei Buchstaben wie USD oder EUR; oder leer lassen.</translation>
-    </message>
-    <message>
         <source>mon</source>
         <translation>mo</translation>
     </message>
@@ -5570,10 +5550,6 @@
     <message>
         <source>What was changed, when and why</source>
         <translation>Was geändert wurde, wann und warum</translation>
-    </message>
-    <message>
-        <source>Nothing was noted row by row.</source>
-        <translation>Zeile für Zeile wurde nichts vermerkt.</translation>
     </message>
     <message>
         <source>batch</source>
@@ -6084,10 +6060,6 @@
         <translation>1,234 ist über tausend</translation>
     </message>
     <message>
-        <source>not said yet</source>
-        <translation>noch nicht gesagt</translation>
-    </message>
-    <message>
         <source>it restarted at 0 (reset)</source>
         <translation>es begann wieder bei 0 (Neustart)</translation>
     </message>
@@ -6416,10 +6388,6 @@
         <translation>das ganze Logbuch</translation>
     </message>
     <message>
-        <source>Write a word or two first.</source>
-        <translation>Zuerst ein, zwei Wörter schreiben.</translation>
-    </message>
-    <message>
         <source>Return</source>
         <translation>Eingabe</translation>
     </message>
@@ -6578,10 +6546,6 @@
     <message>
         <source>Every batch: %1</source>
         <translation>Jeder Sud: %1</translation>
-    </message>
-    <message>
-        <source>line: the mean · pale: where it may lie, 95 %</source>
-        <translation>Strich: das Mittel · blass: wo es liegen kann, 95 %</translation>
     </message>
     <message>
         <source>line: the mean</source>
@@ -6818,10 +6782,6 @@
     <message>
         <source>still running</source>
         <translation>läuft noch</translation>
-    </message>
-    <message>
-        <source>may be empty</source>
-        <translation>darf leer sein</translation>
     </message>
     <message>
         <source>Set&amp;up</source>
@@ -7080,10 +7040,6 @@
         <translation>dem davor</translation>
     </message>
     <message>
-        <source>The target of %1 is %2, %3. Is that meant?</source>
-        <translation>Der Sollwert von %1 ist %2, %3. Ist das so gemeint?</translation>
-    </message>
-    <message>
         <source>a stage</source>
         <translation>einem Abschnitt</translation>
     </message>
@@ -7106,10 +7062,6 @@
     <message>
         <source>&amp;Leave the chosen ones out</source>
         <translation>Gewählte &amp;auslassen</translation>
-    </message>
-    <message>
-        <source>&amp;Bring back</source>
-        <translation>&amp;Zurückholen</translation>
     </message>
     <message>
         <source>&amp;Correct the chosen one</source>
@@ -7218,10 +7170,6 @@
     <message>
         <source>Time zone</source>
         <translation>Zeitzone</translation>
-    </message>
-    <message>
-        <source>Readings are joined by straight lines where they are no further apart than the gap limit; what lies between readings further apart counts for nothing. A stage is judged from where the beer first enters its band (before that it settles) to its end: the beer is inside where it is no further from the target than the tolerance, edges included. Sure means that the verdict is the same with the band made narrower and wider by the sensor’s accuracy. Energy is exact at a meter’s readings and drawn straight between them; least and most are what the readings before and after, their last digit and the rated power allow. Heat is an estimate from volume and temperatures, good to a few percent.</source>
-        <translation>Messwerte werden durch gerade Linien verbunden, wo sie nicht weiter auseinanderliegen als die Lückengrenze; was zwischen weiter entfernten liegt, zählt für nichts. Ein Abschnitt wird von dort an beurteilt, wo das Bier zuerst in sein Band kommt (davor schwingt es ein), bis zu seinem Ende: das Bier ist im Band, wo es vom Sollwert nicht weiter entfernt ist als die Toleranz, Ränder eingeschlossen. Sicher heißt, dass das Urteil dasselbe ist, wenn das Band um die Genauigkeit des Sensors enger und weiter gemacht wird. Energie ist an den Zählerständen exakt und dazwischen gerade gezogen; mindestens und höchstens sind, was die Stände davor und danach, ihre letzte Stelle und die Nennleistung zulassen. Wärme ist eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
     </message>
     <message>
         <source>Measures</source>
@@ -7513,10 +7461,6 @@
         <translation>Wird angehalten…</translation>
     </message>
     <message>
-        <source>good to ± %1</source>
-        <translation>auf ± %1 genau</translation>
-    </message>
-    <message>
         <source>accuracy unknown</source>
         <translation>Genauigkeit unbekannt</translation>
     </message>
@@ -7539,10 +7483,6 @@
     <message>
         <source>its last digit taken from its readings</source>
         <translation>letzte Stelle aus den Zählerständen</translation>
-    </message>
-    <message>
-        <source>good to %1 %</source>
-        <translation>auf %1 % genau</translation>
     </message>
     <message>
         <source>accuracy class unknown</source>
@@ -7750,10 +7690,6 @@
         <translation>Wirksame Leistungszahl</translation>
     </message>
     <message>
-        <source>An estimate from volume and temperatures, good to a few percent.</source>
-        <translation>Eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
-    </message>
-    <message>
         <source>Read at</source>
         <translation>Abgelesen</translation>
     </message>
@@ -7894,10 +7830,6 @@
         <translation> · steht auf %1</translation>
     </message>
     <message>
-        <source> · not read: type what you noted</source>
-        <translation> · nicht abgelesen: das Notierte eintippen</translation>
-    </message>
-    <message>
         <source>The note is changed.</source>
         <translation>Die Notiz ist geändert.</translation>
     </message>
@@ -7997,10 +7929,6 @@
     <message>
         <source>sample at %1</source>
         <translation>Probe bei %1</translation>
-    </message>
-    <message>
-        <source>%1 sample temperature, %2, may stay empty</source>
-        <translation>Probentemperatur %1, %2, darf leer bleiben</translation>
     </message>
     <message>
         <source>Type the gravity of the sample, or clear its temperature.</source>
@@ -8219,14 +8147,6 @@
         <translation>Ursa&amp;che angeben…</translation>
     </message>
     <message>
-        <source>click to see</source>
-        <translation>Klick zeigt es</translation>
-    </message>
-    <message>
-        <source>From volume and temperatures, good to a few percent.</source>
-        <translation>Aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
-    </message>
-    <message>
         <source>No batch is open.</source>
         <translation>Kein Sud ist geöffnet.</translation>
     </message>
@@ -8371,10 +8291,6 @@
         <translation>A %1 · B %2</translation>
     </message>
     <message>
-        <source>%1: %2. %3: %4. In brackets: where the mean of many such batches would lie, 95 times in 100.</source>
-        <translation>%1: %2. %3: %4. In Klammern: wo das Mittel vieler solcher Sude läge, 95-mal in 100.</translation>
-    </message>
-    <message>
         <source>Room warmer than the beer by</source>
         <translation>Raum wärmer als das Bier um</translation>
     </message>
@@ -8430,18 +8346,6 @@
     <message>
         <source>Holdband %1</source>
         <translation>Holdband %1</translation>
-    </message>
-    <message>
-        <source>A logbook for home-brew fermentation runs: did a batch stay in its band, how sure is that, and what did it use.
-
-Licence: GNU General Public License, version 3 or later. No warranty.
-
-Care:%1</source>
-        <translation>Ein Logbuch für Gärläufe daheim: blieb ein Sud in seinem Band, wie sicher ist das, und was hat er verbraucht.
-
-Lizenz: GNU General Public License, Version 3 oder später. Keine Gewähr.
-
-Vorsicht:%1</translation>
     </message>
     <message>
         <source>1  Your cooling arrangement</source>
@@ -8670,10 +8574,6 @@ Vorsicht:%1</translation>
     <message>
         <source>&amp;Sensors and their logs</source>
         <translation>&amp;Sensoren und ihre Protokolle</translation>
-    </message>
-    <message>
-        <source>&amp;Care</source>
-        <translation>&amp;Vorsicht</translation>
     </message>
     <message>
         <source>&amp;Help for this page</source>
@@ -9567,6 +9467,106 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>OK</source>
         <translation>OK</translation>
+    </message>
+    <message>
+        <source>line: mean · pale: 95 % interval</source>
+        <translation>Linie: Mittel · blass: 95-%-Bereich</translation>
+    </message>
+    <message>
+        <source>no ribbon: the maximum is unknown</source>
+        <translation>kein Streifen: das Maximum ist unbekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3: %4. In brackets: 95 % interval of the mean of many such batches.</source>
+        <translation>%1: %2. %3: %4. In Klammern: 95-%-Bereich des Mittels vieler solcher Sude.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>The highest reading it can show, all nines, or where it starts again at 0; optional.</source>
+        <translation>Der höchste Stand, den er zeigen kann, lauter Neunen, oder wo er wieder bei 0 beginnt; freiwillig.</translation>
+    </message>
+    <message>
+        <source>At most six rounds a day</source>
+        <translation>Höchstens sechs Rundgänge am Tag</translation>
+    </message>
+    <message>
+        <source>Three letters, such as USD or EUR, or leave it empty.</source>
+        <translation>Drei Buchstaben wie USD oder EUR, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>not set yet</source>
+        <translation>noch nicht gesetzt</translation>
+    </message>
+    <message>
+        <source>optional</source>
+        <translation>freiwillig</translation>
+    </message>
+    <message>
+        <source>The target of %1 is %2, %3. Is that intended?</source>
+        <translation>Der Sollwert von %1 ist %2, %3. Ist das gewollt?</translation>
+    </message>
+    <message>
+        <source>No single rows are on record.</source>
+        <translation>Einzelne Zeilen sind nicht verzeichnet.</translation>
+    </message>
+    <message>
+        <source>Type a reason first.</source>
+        <translation>Zuerst einen Grund eingeben.</translation>
+    </message>
+    <message>
+        <source>&amp;Restore</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>within ± %1</source>
+        <translation>auf ± %1 genau</translation>
+    </message>
+    <message>
+        <source>within %1 %</source>
+        <translation>auf %1 % genau</translation>
+    </message>
+    <message>
+        <source>Readings are joined by straight lines where they are no further apart than the gap limit; time between readings further apart has no data. A stage is judged from where the beer first enters its band (before that it settles) to its end: the beer is inside where it is no further from the target than the tolerance, edges included. Sure means that the verdict is the same with the band made narrower and wider by the sensor’s accuracy. Energy is exact at a meter’s readings and drawn straight between them; minimum and maximum are what the readings before and after, their last digit and the rated power allow. Heat is an estimate from volume and temperatures, within a few percent.</source>
+        <translation>Messwerte werden durch gerade Linien verbunden, wo sie nicht weiter auseinanderliegen als die Lückengrenze; Zeit zwischen weiter entfernten hat keine Daten. Ein Abschnitt wird von dort an beurteilt, wo das Bier zuerst in sein Band kommt (davor schwingt es ein), bis zu seinem Ende: das Bier ist im Band, wo es vom Sollwert nicht weiter entfernt ist als die Toleranz, Ränder eingeschlossen. Sicher heißt, dass das Urteil dasselbe ist, wenn das Band um die Genauigkeit des Sensors enger und weiter gemacht wird. Energie ist an den Zählerständen exakt und dazwischen gerade gezogen; Minimum und Maximum sind, was die Stände davor und danach, ihre letzte Stelle und die Nennleistung zulassen. Wärme ist eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
+    </message>
+    <message>
+        <source>An estimate from volume and temperatures, within a few percent.</source>
+        <translation>Eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
+    </message>
+    <message>
+        <source> · no reading: type what you wrote down</source>
+        <translation> · kein Stand: den notierten eingeben</translation>
+    </message>
+    <message>
+        <source>%1 sample temperature, %2, optional</source>
+        <translation>%1 Probentemperatur, %2, freiwillig</translation>
+    </message>
+    <message>
+        <source>click to show</source>
+        <translation>zum Zeigen klicken</translation>
+    </message>
+    <message>
+        <source>From volume and temperatures, within a few percent.</source>
+        <translation>Aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
+    </message>
+    <message>
+        <source>A logbook for home-brew fermentation runs: did a batch stay in its band, how sure is that, and what did it use.
+
+Licence: GNU General Public License, version 3 or later. No warranty.
+
+Safety:%1</source>
+        <translation>Ein Logbuch für Gärläufe daheim: blieb ein Sud in seinem Band, wie sicher ist das, und was hat er verbraucht.
+
+Lizenz: GNU General Public License, Version 3 oder später. Keine Gewähr.
+
+Sicherheit:%1</translation>
+    </message>
+    <message>
+        <source>&amp;Safety</source>
+        <translation>&amp;Sicherheit</translation>
     </message>
 </context>
 </TS>

@@ -74,7 +74,7 @@ TEST_F(Layout, whatWasFoundHasItsReasons)
     EXPECT_EQ(seen->found->headerReason, "times and numbers follow");
     const auto bare = look("2026-03-07 06:00,20.5\n2026-03-07 07:00,20.6\n");
     ASSERT_TRUE(bare && bare->found);
-    EXPECT_EQ(bare->found->delimiterReason, "it parts most rows alike");
+    EXPECT_EQ(bare->found->delimiterReason, "it splits most rows into the same number of columns");
     EXPECT_EQ(bare->found->headerReason, "the first row holds values");
 }
 

@@ -92,7 +92,7 @@ void BatchDotsPicture::paint(QPainter& painter, QSizeF size, const PictureLook& 
     frame.leaveBelow(1);
     const bool interval = m_figures.a.low || m_figures.b.low;
     frame.paintHeading(Words::tr("Every batch: %1").arg(m_title),
-                       interval ? Words::tr("line: the mean · pale: where it may lie, 95 %")
+                       interval ? Words::tr("line: mean · pale: 95 % interval")
                                 : Words::tr("line: the mean"));
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF plot = frame.plot();

@@ -95,7 +95,7 @@ std::vector<KeyEntry> EnergyArt::key(const Colours&) const
     if (!chart())
         return {};
     const QString words = chart()->energyUnbounded
-                              ? Words::tr("no ribbon: the most it can have been is unknown")
+                              ? Words::tr("no ribbon: the maximum is unknown")
                               : Words::tr("dots: readings · ribbon: minimum – maximum");
     const bool resets = std::any_of(chart()->energy.begin(), chart()->energy.end(),
                                     [](const EnergyDot& dot) { return dot.reset; });

@@ -71,8 +71,7 @@ QString batchesThatCount(const review::SideBySide& comparison)
                (comparison.alignment.scope.empty()
                     ? QString()
                     : QLatin1Char(' ') + shown(comparison.alignment.scope));
-    return Words::tr("%1: %2. %3: %4. In brackets: where the mean of many such batches would "
-                     "lie, 95 times in 100.")
+    return Words::tr("%1: %2. %3: %4. In brackets: 95 % interval of the mean of many such batches.")
         .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
              shown(joined(comparison.batchesB)));
 }

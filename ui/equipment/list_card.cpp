@@ -102,7 +102,7 @@ void ListCard::showChoice()
     for (QPushButton* button : {m_edit, m_retire, m_remove})
         button->setEnabled(m_editable && any);
     const bool retired = any && m_retired[static_cast<std::size_t>(row)];
-    m_retire->setText(retired ? Words::tr("Bring back") : Words::tr("Retire"));
+    m_retire->setText(retired ? Words::tr("Restore") : Words::tr("Retire"));
 }
 
 } // namespace holdband::ui

@@ -131,8 +131,8 @@ void MeterDialog::sayTop()
     const auto top = topMeant();
     m_topWords->setText(top ? Words::tr("The register starts again at 0 instead of %1 kWh.")
                                   .arg(numberText(top->kilowattHours(), 0))
-                            : Words::tr("The most that it shows, all nines, or where it starts "
-                                        "again; it may stay empty."));
+                            : Words::tr("The highest reading it can show, all nines, or where it "
+                                        "starts again at 0; optional."));
 }
 
 Done MeterDialog::readQuantities(Meter& into)

@@ -93,10 +93,10 @@ std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds)
 Result<std::vector<RoundWindow>> roundsOf(const std::vector<EditRow>& rows)
 {
     if (rows.empty())
-        return dataProblem(Phrase::tr("a day has one round at least"), Phrase::tr("rounds"),
+        return dataProblem(Phrase::tr("a day needs at least one round"), Phrase::tr("rounds"),
                            Phrase::tr("add one"));
     if (rows.size() > mostRounds)
-        return dataProblem(Phrase::counted("a day has %n rounds at most",
+        return dataProblem(Phrase::counted("a day can have at most %n rounds",
                                            "a day has one round at most", mostRounds),
                            Phrase::tr("rounds"), Phrase::tr("take one out"));
     std::vector<RoundWindow> rounds;

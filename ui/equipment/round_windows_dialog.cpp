@@ -53,8 +53,7 @@ void RoundWindowsDialog::limitRows()
 {
     const bool full = static_cast<std::size_t>(m_rounds->model()->rowCount()) >= mostRounds;
     m_rounds->addButton()->setEnabled(!full);
-    m_rounds->addButton()->setToolTip(full ? Words::tr("Six rounds a day are the most")
-                                           : QString());
+    m_rounds->addButton()->setToolTip(full ? Words::tr("At most six rounds a day") : QString());
 }
 
 void RoundWindowsDialog::save()

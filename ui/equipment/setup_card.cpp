@@ -18,8 +18,7 @@ QString shortTitle(const std::string& name)
 SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editable, QWidget* parent)
     : TableCard(shortTitle(setup.name), 0, parent),
       m_edit(new QPushButton(Words::tr("Edit…"), this)),
-      m_retire(
-          new QPushButton(setup.retired ? Words::tr("Bring back") : Words::tr("Retire"), this)),
+      m_retire(new QPushButton(setup.retired ? Words::tr("Restore") : Words::tr("Retire"), this)),
       m_remove(new QPushButton(Words::tr("Remove"), this))
 {
     setAccessibleName(shown(setup.name));

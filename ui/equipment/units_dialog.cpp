@@ -76,8 +76,7 @@ void UnitsDialog::save()
     if (const auto zone = Zone::named(typed.zone); !zone)
         return refuse(sentence(zone.error()), m_zone);
     if (!isCurrency(currency))
-        return refuse(Words::tr("A currency has three letters, as USD or EUR; or leave it "
-                                "empty."),
+        return refuse(Words::tr("Three letters, such as USD or EUR, or leave it empty."),
                       m_currency);
     keep(QStringLiteral("units, zone or currency changed"),
          [typed](const store::Change& change) { return keepUnits(change, typed); });

@@ -54,7 +54,7 @@ LogChoices::LogChoices(QWidget* parent)
                        Words::tr("a pattern of your own…")});
     m_sign->addItems({Words::tr("as the rows show"), Words::tr("1,234 is a little over one"),
                       Words::tr("1,234 is over a thousand")});
-    m_drop->addItems({Words::tr("not said yet"), Words::tr("it restarted at 0 (reset)"),
+    m_drop->addItems({Words::tr("not set yet"), Words::tr("it restarted at 0 (reset)"),
                       Words::tr("it passed its top (rollover)")});
     m_pattern->setPlaceholderText(QStringLiteral("dd.MM.yy HH:mm"));
     m_pattern->setMinimumWidth(150);

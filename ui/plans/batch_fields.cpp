@@ -72,7 +72,7 @@ BatchFields::BatchFields(For what, QWidget* parent)
     m_grace->setRule(notNegative);
     m_ended->setOptional(true);
     m_ended->edit()->setPlaceholderText(Words::tr("still running"));
-    m_vessel->setPlaceholderText(Words::tr("may be empty"));
+    m_vessel->setPlaceholderText(Words::tr("optional"));
     m_gap->edit()->setPlaceholderText(Words::tr("automatic"));
     layOut(what);
     connect(m_setup, &QComboBox::currentIndexChanged, this, &BatchFields::fillSensors);
@@ -197,10 +197,8 @@ Result<Batch> BatchFields::read(Batch into)
     }
     if (into.beerSensor.empty()) {
         m_beer->setFocus();
-        return dataProblem(
-            Phrase::tr("without a sensor for the beer nobody can say whether it stayed in its "
-                       "band"),
-            {}, Phrase::tr("add one on the Equipment page; one read by hand will do"));
+        return dataProblem(Phrase::tr("without a beer sensor there can be no verdict"), {},
+                           Phrase::tr("add one on the Equipment page; one read by hand will do"));
     }
     auto timed = readTimes(std::move(into));
     return timed ? readQuantities(std::move(*timed)) : timed;

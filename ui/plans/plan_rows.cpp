@@ -299,7 +299,7 @@ QStringList planQuestions(const Schedule& schedule, const Manner& manner)
             continue;
         const QString target =
             shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
-        questions << Words::tr("The target of %1 is %2, %3. Is that meant?")
+        questions << Words::tr("The target of %1 is %2, %3. Is that intended?")
                          .arg(stage.label.empty() ? Words::tr("a stage") : shown(stage.label),
                               target,
                               cold ? Words::tr("below freezing")

@@ -118,7 +118,7 @@ void HistoryDialog::showRows(int act)
         [this](Result<TableWords> words) {
             if (!words)
                 return m_remark->setText(sentence(words.error()));
-            m_remark->setText(words->rows.empty() ? Words::tr("Nothing was noted row by row.")
+            m_remark->setText(words->rows.empty() ? Words::tr("No single rows are on record.")
                                                   : QString());
             m_rows->setWords(std::move(*words));
         });

@@ -107,7 +107,7 @@ Result<Mending> correct(const ReadingsView& view, const std::vector<std::size_t>
     const store::ListedRegister& reading = view.registers[rows.front()].reading;
     if (reading.leftOut)
         return dataProblem(Phrase::tr("the reading is left out"), {},
-                           Phrase::tr("bring it back first"));
+                           Phrase::tr("restore it first"));
     return
         [id = reading.id, value, why, meter = view.subject.name](const store::LogbookFile& file) {
             return intake::correctRegister(file, meter, id, value.value, value.decimals, why,

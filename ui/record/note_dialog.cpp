@@ -111,7 +111,7 @@ void NoteDialog::keep()
         note.batch = core(batch);
     note.text = core(m_text->toPlainText().trimmed());
     if (note.text.empty())
-        return refuse(Words::tr("Write a word or two first."), m_text);
+        return refuse(Words::tr("Type a reason first."), m_text);
     m_session->change<bool>(
         this, [note](const store::LogbookFile& file) { return keepNote(file, note); },
         [this](Result<bool> kept) {

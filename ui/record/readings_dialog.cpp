@@ -34,7 +34,7 @@ ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject
       m_to(new QLineEdit(this)), m_table(makeListTable(Words::tr("Readings"), m_readings, this)),
       m_value(new QLineEdit(this)), m_why(new QLineEdit(this)),
       m_leaveOut(new QPushButton(Words::tr("&Leave the chosen ones out"), this)),
-      m_bringBack(new QPushButton(Words::tr("&Bring back"), this)),
+      m_bringBack(new QPushButton(Words::tr("&Restore"), this)),
       m_correct(new QPushButton(Words::tr("&Correct the chosen one"), this)),
       m_message(makeLabel({}, "muted", this))
 {

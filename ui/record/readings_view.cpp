@@ -45,9 +45,8 @@ void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row
     const MeterCurve pair({{before, now}, meter.resolution, meter.rollsOverAt}, {});
     row.decimals = std::max(before.decimals, now.decimals);
     if (pair.pairBefore(1) == MeterCurve::Pair::unexplained) {
-        row.usedWhy =
-            Phrase::tr("It reads less than the one before and nobody said why, so nothing is taken "
-                       "from this pair.");
+        row.usedWhy = Phrase::tr("It is lower than the reading before and no reason is given, so "
+                                 "this pair is not used.");
         return;
     }
     row.usedKwh = pair.over({before.at, now.at}).kwh;

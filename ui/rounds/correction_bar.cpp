@@ -105,7 +105,7 @@ void CorrectionBar::take(const review::RoundRow& row, const review::RoundCell& c
     if (stands)
         words += Words::tr(" · reads %1").arg(numberText(*cell.value, cell.decimals));
     else
-        words += Words::tr(" · not read: type what you noted");
+        words += Words::tr(" · no reading: type what you wrote down");
     if (!cell.history.empty())
         words += QStringLiteral(" (") + shown(cell.history) + QLatin1Char(')');
     m_words->setText(words);

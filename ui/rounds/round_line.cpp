@@ -122,8 +122,7 @@ void RoundLine::setTemperatureUnit(TemperatureUnit unit)
     m_temperatureUnit = unit;
     const QString name = shown(holdband::unitText(unit));
     m_sample->setPlaceholderText(Words::tr("sample at %1").arg(name));
-    m_sample->setAccessibleName(
-        Words::tr("%1 sample temperature, %2, may stay empty").arg(m_name, name));
+    m_sample->setAccessibleName(Words::tr("%1 sample temperature, %2, optional").arg(m_name, name));
     showCorrected();
 }
 

@@ -195,7 +195,7 @@ void RunPage::fillCards(const review::RunReview& review)
     m_stages->setVisible(!review.figures.judged.stages.empty());
     m_excursions->setWords(excursionTable(review));
     m_excursionSpans = excursionSpans(review);
-    m_excursions->setAside(m_excursionSpans.empty() ? QString() : Words::tr("click to see"));
+    m_excursions->setAside(m_excursionSpans.empty() ? QString() : Words::tr("click to show"));
     m_excursions->setRemark(excursionRemark(review));
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
@@ -209,7 +209,7 @@ void RunPage::fillCards(const review::RunReview& review)
         card->setVisible(!words.rows.empty());
         card->setWords(words);
     }
-    m_heat->setRemark(Words::tr("From volume and temperatures, good to a few percent."));
+    m_heat->setRemark(Words::tr("From volume and temperatures, within a few percent."));
     m_journal->setSentences(journalLines(review));
     m_findings->setSentences(sentencesOf(review.findings));
     m_cautions->setSentences(sentencesOf(review.cautions));

@@ -139,7 +139,7 @@ void fillMenus(QMainWindow& window, const MenuActions& actions)
         {QT_TRANSLATE_NOOP("Words", "How &figures are computed"), "figures.md"},
         {QT_TRANSLATE_NOOP("Words", "Reading a &meter"), "meters.md"},
         {QT_TRANSLATE_NOOP("Words", "&Sensors and their logs"), "sensors.md"},
-        {QT_TRANSLATE_NOOP("Words", "&Care"), "care.md"},
+        {QT_TRANSLATE_NOOP("Words", "&Safety"), "care.md"},
     };
     add(help, Words::tr("&Help for this page"), QKeySequence(Qt::Key_F1),
         [show = actions.showHelp] { show(nullptr); });

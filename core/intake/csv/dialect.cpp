@@ -316,7 +316,7 @@ tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
     if (std::any_of(first.fields.begin(), first.fields.end(),
                     [](const std::string& field) { return looksLikeTime(field); }))
         return dataProblem(Phrase::tr("there is no header: the first row has a time in it"), place,
-                           Phrase::tr("put a line with the columns' names before it"), columns);
+                           Phrase::tr("add a header row with the names of the columns"), columns);
     if (widest.rows.size() == 1 && first.fields.size() > 1)
         return dataProblem(Phrase::tr("there are no rows below the header"), place);
     if (auto unread = unreadBelow(samples, widest))

@@ -86,7 +86,7 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
     const SampleRow& row = sample.rows[first];
     GuessedDialect guess;
     guess.dialect.delimiter = sample.delimiter;
-    guess.delimiterReason = Phrase::tr("it parts most rows alike");
+    guess.delimiterReason = Phrase::tr("it splits most rows into the same number of columns");
     guess.dialect.headerLine = bare ? 0 : row.line;
     guess.dialect.header = numberedColumns(width);
     for (std::size_t i = 0; !bare && i < width; ++i)

@@ -36,7 +36,7 @@ struct NameGuess {
 /// A log's layout as it was found, whatever was wished for.
 struct FoundLayout {
     char delimiter = ',';
-    std::string delimiterReason; ///< "it parts most rows alike"
+    std::string delimiterReason; ///< "it splits most rows into the same number of columns"
     std::int64_t headerLine = 1; ///< 0: there is no header
     std::string headerReason;    ///< "times and numbers follow"; may be empty
     std::string shape;

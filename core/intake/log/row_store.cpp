@@ -97,7 +97,7 @@ tl::expected<ReadingUnit, std::string> RowUnits::read(std::string_view text,
                                                       std::size_t which) const
 {
     if (isMissing(text))
-        return tl::unexpected<std::string>(Phrase::tr("its row says no unit"));
+        return tl::unexpected<std::string>(Phrase::tr("its row has no unit"));
     const auto unit = unitNamed(text);
     if (!unit)
         return tl::unexpected<std::string>(
@@ -404,7 +404,7 @@ Result<Zone> RowStore::zoneOfTimes(LogFile& file) const
                        "-07:00"),
             Decision::zone);
     if (said.zone)
-        file.zoneReason = Phrase::tr("said in the header \"%1\"").with(shown(m_timeHeader));
+        file.zoneReason = Phrase::tr("from the header \"%1\"").with(shown(m_timeHeader));
     return said.zone.value_or(m_request.zone);
 }
 

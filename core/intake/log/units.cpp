@@ -163,7 +163,7 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
     if (request.fallbackSaid && wanted.kind == SeriesKind::temperature)
         return said(unit, wanted, byHeader);
     return ChosenUnit{unit,
-                      Phrase::tr("the header says no unit: taken as %1").with(unitSymbol(unit)),
+                      Phrase::tr("the header has no unit: %1 is assumed").with(unitSymbol(unit)),
                       false,
                       true,
                       {}};

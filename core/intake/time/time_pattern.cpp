@@ -135,10 +135,9 @@ Done TimePattern::addLetters(char letter, int count)
     const std::string letters(static_cast<std::size_t>(count), letter);
     if (found == known.end())
         return dataProblem(Phrase::tr("\"%1\" means nothing in a pattern").with(letters), {},
-                           Phrase::tr("put words in 'quotes'"));
+                           Phrase::tr("write words in 'quotes'"));
     if (has(found->piece))
-        return dataProblem(
-            Phrase::tr("\"%1\" says something that was said before it").with(letters));
+        return dataProblem(Phrase::tr("\"%1\" repeats a part of the pattern").with(letters));
     m_parts.push_back({found->piece, count, 0});
     return {};
 }

@@ -63,8 +63,8 @@ public:
                     accuracyEffect()};
         case sensorPlacement:
             return {Phrase::tr("the probes sit in different places"),
-                    Phrase::tr("a probe in the air or on the wall swings otherwise than one in the "
-                               "beer, so deviations are not of one thing")};
+                    Phrase::tr("a probe in the air or on the wall swings differently from one in "
+                               "the beer, so their deviations can't be compared")};
         default:
             return writeOfMeters();
         }
@@ -135,8 +135,8 @@ private:
     {
         return {Phrase::tr("not metered throughout: %1 of the run for %2, %3 of the run for %4")
                     .with(m_manner.share(m_note.a), m_names.a, m_manner.share(m_note.b), m_names.b),
-                meanOr(Phrase::tr("a batch's energy is that of its metered part, which makes it "
-                                  "too small for the whole"),
+                meanOr(Phrase::tr("the energy of a batch covers its metered part only, so it is "
+                                  "too small for the whole batch"),
                        Phrase::tr("energies are compared over the elapsed time that is metered in "
                                   "both"))};
     }
@@ -192,8 +192,7 @@ private:
     std::string accuracyEffect() const
     {
         if (m_note.a < 0.0 || m_note.b < 0.0)
-            return Phrase::tr("nothing is known of the bounds of %1, so nobody is ahead on "
-                              "temperature")
+            return Phrase::tr("the range of %1 is not known, so nobody is ahead on temperature")
                 .with(lesser());
         return Phrase::tr("the less sure sensor widens the bounds of %1").with(greater());
     }

@@ -71,7 +71,7 @@ void addFigures(ModelWords& side, const SideManner& manner)
     std::string fit = Phrase::tr("the line accounts for %1 of how the power varies (R²)")
                           .with(manner.share(model.fit->rSquared));
     if (const auto scatter = model.fit->cvRmse())
-        fit += Phrase::tr("; the points lie off it by %1 of the mean power (CV(RMSE))")
+        fit += Phrase::tr("; the points are off it by %1 of the mean power (CV(RMSE))")
                    .with(manner.share(*scatter));
     side.figures.push_back(fit);
     if (side.atReference) {
@@ -91,7 +91,7 @@ std::string cautionText(const ModelWords& side, ModelCaution caution, const Side
         if (!pairs.hasMeter)
             return Phrase::tr("%1: no meter was read twice, so there is no line").with(side.side);
         if (!pairs.hasAmbient)
-            return Phrase::tr("%1: nobody measured the room, so there is no line").with(side.side);
+            return Phrase::tr("%1: the room was not measured, so there is no line").with(side.side);
         return Phrase::tr("%1: %2 can be used, too few to draw a line through")
             .with(side.side, timesText(model.pairs.size()));
     case ModelCaution::fewPairs:
@@ -106,7 +106,7 @@ std::string cautionText(const ModelWords& side, ModelCaution caution, const Side
             .with(side.side, manner.difference(model.mostLift - model.leastLift, 1),
                   manner.difference(analysis::liftRangeNeeded, 1));
     case ModelCaution::scattered:
-        return Phrase::tr("%1: the points lie far off the line (%2 of the mean power, at most %3 "
+        return Phrase::tr("%1: the points are far off the line (%2 of the mean power, at most %3 "
                           "is allowed), so this decides nothing")
             .with(side.side, manner.share(model.fit->cvRmse().value_or(1.0)),
                   manner.share(analysis::scatterAllowed));

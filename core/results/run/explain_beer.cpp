@@ -41,9 +41,8 @@ std::string fallWords(const ExplainWords& words, const CrashHeat& heat)
 
 std::string heatMoved(const ExplainWords& words, const CrashHeat& heat)
 {
-    return Phrase::tr("An estimate, good to a few percent: volume × density × specific heat of "
-                      "beer × the fall to the arrival, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = "
-                      "%6.")
+    return Phrase::tr("An estimate, within a few percent: volume × density × specific heat of beer "
+                      "× the fall to the arrival, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.")
         .with(volumeWords(words, *words.review().batch().volume),
               words.number(analysis::beerDensity, 3), words.number(analysis::beerSpecificHeat, 1),
               fallWords(words, heat), words.number(heat.moved.joules() / 1000.0, 0),

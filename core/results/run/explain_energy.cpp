@@ -62,11 +62,11 @@ Phrase meteredPhrase(bool fromPower, bool partly)
         return Phrase::tr("The logged power added up over its readings (its bounds are not known): "
                           "%1 in %2.");
     if (partly)
-        return Phrase::tr("The meter at the end less the meter at the start, with straight lines "
-                          "between its readings; in brackets what they leave open: %1 in the %2 "
-                          "that were metered, of %3; nothing is added for the rest.");
-    return Phrase::tr("The meter at the end less the meter at the start, with straight lines "
-                      "between its readings; in brackets what they leave open: %1 in %2.");
+        return Phrase::tr("The meter at the end minus the meter at the start, with straight lines "
+                          "between its readings; in brackets the range that they allow: %1 in the "
+                          "%2 that were metered, of %3; nothing is added for the rest.");
+    return Phrase::tr("The meter at the end minus the meter at the start, with straight lines "
+                      "between its readings; in brackets the range that they allow: %1 in %2.");
 }
 
 } // namespace

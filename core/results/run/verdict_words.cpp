@@ -143,7 +143,7 @@ std::string whatWouldDo(const JudgedBy& by, const BandTotals& totals)
     const double needed = by.settings.coverageNeeded;
     const double lacking = needed * totals.holdMs - totals.coveredMs;
     if (!by.rules.open)
-        return Phrase::tr("; %1 more of it would do").with(atLeast(lacking));
+        return Phrase::tr("; %1 more of it is enough").with(atLeast(lacking));
     if (needed >= 1.0)
         return {};
     return Phrase::tr("; %1 more held without a gap would do")

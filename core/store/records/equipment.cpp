@@ -88,7 +88,7 @@ Done checkSetup(const Setup& setup)
 {
     const std::string place = setupPlace(setup.name);
     if (setup.vessels < 1)
-        return dataProblem(Phrase::tr("a setup has one vessel at least"), place);
+        return dataProblem(Phrase::tr("a setup has at least one vessel"), place);
     for (const Part& part : setup.parts) {
         if (!(part.quantity >= 0.0) || !(part.price >= 0.0))
             return dataProblem(Phrase::tr("quantity and price must not be negative"),
@@ -281,7 +281,7 @@ Done removeSensor(const Change& change, const std::string& name)
          {"SELECT 1 FROM value_corrections WHERE sensor = ?",
           Phrase::tr("it has corrected readings")},
          {"SELECT 1 FROM exclusions WHERE sensor = ?",
-          Phrase::tr("stretches of it are left out")}}));
+          Phrase::tr("parts of its readings are left out")}}));
     HOLDBAND_TRY(execute(database, "DELETE FROM offsets WHERE sensor = ?", *id));
     return execute(database, "DELETE FROM sensors WHERE id = ?", *id);
 }

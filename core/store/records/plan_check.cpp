@@ -53,7 +53,7 @@ Done checkStage(const Batch& batch, std::size_t index)
         return dataProblem(Phrase::tr("the tolerance must be above 0"), place);
     const double target = stage.target.celsius();
     if (!(target >= coldestTarget && target <= hottestTarget))
-        return dataProblem(Phrase::tr("the target lies beyond -50 … 100 °C"), place,
+        return dataProblem(Phrase::tr("the target must be within -50 … 100 °C"), place,
                            Phrase::tr("check the number and its unit"));
     return checkLengths(batch, stage, index);
 }

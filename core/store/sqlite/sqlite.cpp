@@ -292,7 +292,7 @@ Done Transaction::commit()
     sqlite3_file_control(m_database->raw(), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
     if (moved != 0)
         return fileProblem(lostItsName(), m_database->path(),
-                           Phrase::tr("put it back, or open the one that is there now"));
+                           Phrase::tr("move it back, or open the one that is there now"));
     HOLDBAND_TRY(m_database->execute("COMMIT"));
     m_database = nullptr;
     return {};

@@ -24,7 +24,7 @@ QString sensorWords(const review::SensorBasis& basis, const Cells& cells, bool s
     const TemperatureUnit unit = cells.settings().temperatureUnit();
     QStringList parts{ui::shown(basis.sensor.name)};
     parts << (basis.accuracy
-                  ? ui::Words::tr("good to ± %1")
+                  ? ui::Words::tr("within ± %1")
                         .arg(ui::shown(differenceText(*basis.accuracy, unit, 2, ui::decimalSign())))
                   : ui::Words::tr("accuracy unknown"));
     for (const Offset& offset : basis.sensor.offsets)
@@ -48,7 +48,7 @@ QString meterWords(const Meter& meter)
     else
         parts << ui::Words::tr("its last digit taken from its readings");
     parts << (meter.accuracy
-                  ? ui::Words::tr("good to %1 %").arg(ui::numberText(*meter.accuracy * 100.0, 1))
+                  ? ui::Words::tr("within %1 %").arg(ui::numberText(*meter.accuracy * 100.0, 1))
                   : ui::Words::tr("accuracy class unknown"));
     return parts.join(QStringLiteral(", "));
 }

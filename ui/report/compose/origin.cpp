@@ -53,13 +53,13 @@ QString methodInShort()
 {
     return ui::Words::tr(
         "Readings are joined by straight lines where they are no further apart than the gap limit; "
-        "what lies between readings further apart counts for nothing. A stage is judged from where "
-        "the beer first enters its band (before that it settles) to its end: the beer is inside "
-        "where it is no further from the target than the tolerance, edges included. Sure means "
-        "that the verdict is the same with the band made narrower and wider by the sensor’s "
-        "accuracy. Energy is exact at a meter’s readings and drawn straight between them; least "
-        "and most are what the readings before and after, their last digit and the rated power "
-        "allow. Heat is an estimate from volume and temperatures, good to a few percent.");
+        "time between readings further apart has no data. A stage is judged from where the beer "
+        "first enters its band (before that it settles) to its end: the beer is inside where it is "
+        "no further from the target than the tolerance, edges included. Sure means that the "
+        "verdict is the same with the band made narrower and wider by the sensor’s accuracy. "
+        "Energy is exact at a meter’s readings and drawn straight between them; minimum and "
+        "maximum are what the readings before and after, their last digit and the rated power "
+        "allow. Heat is an estimate from volume and temperatures, within a few percent.");
 }
 
 } // namespace holdband::report

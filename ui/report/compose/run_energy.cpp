@@ -167,7 +167,7 @@ void addHeat(Document& document, const RunReview& review, const Cells& cells)
     document.add(Heading{table.title});
     document.add(std::move(table));
     document.add(
-        Paragraph{ui::Words::tr("An estimate from volume and temperatures, good to a few percent."),
+        Paragraph{ui::Words::tr("An estimate from volume and temperatures, within a few percent."),
                   Tone::muted});
 }
 
