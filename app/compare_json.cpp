@@ -238,9 +238,10 @@ Json judgementJson(const SideBySide& review)
 
 std::string compareJson(const SideBySide& review)
 {
-    Json json;
+    Json json = versionedJson();
     json["a"] = review.a;
     json["b"] = review.b;
+    json["currency"] = jsonCurrency(review.settings.currency);
     json["measures"] = Json::array();
     for (const analysis::Measure& measure : review.measures)
         json["measures"].push_back(measureJson(measure, review.settings));

@@ -6,10 +6,28 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <string>
 
 namespace holdband::app {
 
 using Json = nlohmann::ordered_json;
+
+/// The version of the answers' form: raised when a key goes or changes its meaning.
+inline constexpr int answerVersion = 1;
+
+/// An answer that begins with its version.
+inline Json versionedJson()
+{
+    Json json;
+    json["holdband"] = answerVersion;
+    return json;
+}
+
+/// The code of the currency; null where the logbook has none.
+inline Json jsonCurrency(const std::string& currency)
+{
+    return currency.empty() ? Json(nullptr) : Json(currency);
+}
 
 /// null where there is no number or an infinite one.
 inline Json jsonNumber(const std::optional<double>& value)

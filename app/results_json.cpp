@@ -129,7 +129,7 @@ std::string verdictJson(const review::RunReview& review)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::BandTotals& totals = judged.asPlanned.totals;
-    Json json;
+    Json json = versionedJson();
     json["batch"] = review.batch().name;
     json["verdict"] = review::verdictName(judged.asPlanned.verdict);
     json["sure"] = judged.sure ? Json(*judged.sure) : Json(nullptr);
@@ -153,8 +153,9 @@ std::string energyJson(const review::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     const auto& metered = energy.whole.metered;
-    Json json;
+    Json json = versionedJson();
     json["batch"] = review.batch().name;
+    json["currency"] = jsonCurrency(review.settings.currency);
     putEnergy(json, energy.whole);
     json["partly_metered"] = energy.partlyMetered();
     json["metered_from"] = metered.empty() ? Json(nullptr) : instant(metered.front().start);
