@@ -14,5 +14,6 @@ std::vector<Command> readingCommands(); ///< batches, verdict, energy, compare
 std::vector<Command> writingCommands(); ///< new, load, import, meter
 std::vector<Command> keepingCommands(); ///< export, check, backup
 std::vector<Command> reportCommands();  ///< report
+std::vector<Command> schemaCommands();  ///< schema
 
 } // namespace holdband::app

@@ -93,7 +93,8 @@ std::vector<Command> keepingCommands()
 std::vector<Command> allCommands()
 {
     std::vector<Command> all = writingCommands();
-    for (const auto& some : {readingCommands(), reportCommands(), keepingCommands()})
+    for (const auto& some :
+         {readingCommands(), reportCommands(), keepingCommands(), schemaCommands()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

@@ -19,13 +19,13 @@ if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
 fi
 
 # The tests also read the texts out of the code, read reports with other tools than ours, validate
-# what is installed beside the program, and walk through the window as a screen reader does.
+# JSON and what is installed beside the program, and walk through the window as a screen reader does.
 test_packages=(
     libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
     node-csv-spectrum qt6-l10n-tools sqlite3
     poppler-utils tidy libxml2-utils
     at-spi2-core gir1.2-atspi-2.0 python3-gi dbus-daemon xvfb xauth
-    desktop-file-utils appstream mandoc shared-mime-info
+    desktop-file-utils appstream mandoc shared-mime-info python3-jsonschema
 )
 
 # The benchmark times a window on a display of its own.

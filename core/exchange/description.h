@@ -1,5 +1,5 @@
 // A logbook as a description: the JSON document that `load` reads and `export` writes. Everything
-// refers by name. The format is described in DEVELOPERS.md.
+// refers by name. resources/json-schema/description.json describes every key.
 #pragma once
 
 #include "core/intake/log/log.h"
@@ -20,6 +20,7 @@
 #include <array>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -126,6 +127,14 @@ struct DescriptionDefaults {
 /// where it is no JSON: an unknown, doubled or missing key, a wrong type, a value out of range.
 Result<Description> parseDescription(const std::string& text, const std::string& fileName,
                                      const DescriptionDefaults& defaults = {});
+
+/// The keys that the reader knows of an object, by the object's place without numbers:
+/// "batches[].schedule[]", "" for the document itself.
+using KnownKeys = std::map<std::string, std::set<std::string>>;
+
+/// The keys that parseDescription knows of each object that the text has, whether it uses them or
+/// not: the JSON Schema is tested against them. Problem (data) as of parseDescription.
+Result<KnownKeys> keysReadFrom(const std::string& text);
 
 /// The document, indented, in a fixed order of keys; temperatures in °C and differences in K, so
 /// that reading it back gives the same numbers to the bit.

@@ -14,18 +14,14 @@ void readAll(Fields& fields, const char* key, std::vector<Value>& into, Read rea
         into.push_back(read(item));
 }
 
-} // namespace
-
-Result<Description> parseDescription(const std::string& text, const std::string& fileName,
-                                     const DescriptionDefaults& defaults)
+/// What is wrong with it is in `reading`.
+Description readDocument(const Json& document, Reading& reading,
+                         const DescriptionDefaults& defaults)
 {
-    auto document = parseJson(text, fileName);
-    HOLDBAND_TRY(document);
-    Reading reading{fileName, Zone::utc(), std::nullopt};
     Description description;
     description.settings.zone = defaults.zone;
     description.settings.units = defaults.units;
-    Fields fields(*document, "", reading);
+    Fields fields(document, "", reading);
     if (!fields.has("holdband"))
         fields.fail("",
                     Phrase::tr("this is no Holdband description: the key \"holdband\" is missing"));
@@ -52,9 +48,32 @@ Result<Description> parseDescription(const std::string& text, const std::string&
     readAll(fields, "watches", description.watches, readWatch);
     readAll(fields, "history", description.history, readAct);
     fields.refuseUnknown();
+    return description;
+}
+
+} // namespace
+
+Result<Description> parseDescription(const std::string& text, const std::string& fileName,
+                                     const DescriptionDefaults& defaults)
+{
+    auto document = parseJson(text, fileName);
+    HOLDBAND_TRY(document);
+    Reading reading{fileName, Zone::utc(), std::nullopt};
+    Description description = readDocument(*document, reading, defaults);
     if (reading.problem)
         return failure(*reading.problem);
     return description;
+}
+
+Result<KnownKeys> keysReadFrom(const std::string& text)
+{
+    auto document = parseJson(text, "");
+    HOLDBAND_TRY(document);
+    Reading reading{"", Zone::utc(), std::nullopt};
+    readDocument(*document, reading, {});
+    if (reading.problem)
+        return failure(*reading.problem);
+    return reading.knownKeys;
 }
 
 } // namespace holdband::exchange

@@ -28,6 +28,20 @@ std::string kindOf(const Json& value)
                            : Phrase::tr("true or false", "kind of JSON value");
 }
 
+/// "batches[].schedule[]" of "batches[0].schedule[12]".
+std::string withoutNumbers(const std::string& place)
+{
+    std::string kind;
+    bool inside = false;
+    for (const char c : place) {
+        inside = inside && c != ']';
+        if (!inside)
+            kind += c;
+        inside = inside || c == '[';
+    }
+    return kind;
+}
+
 } // namespace
 
 void Reading::fail(const std::string& place, const std::string& what, const std::string& remedy)
@@ -274,6 +288,7 @@ void Fields::refuseUnknown()
 {
     if (!m_object->is_object())
         return;
+    m_reading->knownKeys[withoutNumbers(m_place)].insert(m_known.begin(), m_known.end());
     for (const auto& [key, value] : m_object->items()) {
         if (m_known.contains(key))
             continue;

@@ -8,6 +8,7 @@
 #include "core/quantity/temperature.h"
 #include "core/text/zone.h"
 
+#include <map>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <set>
@@ -23,6 +24,9 @@ struct Reading {
     std::string fileName;
     Zone zone;
     std::optional<Problem> problem; ///< the first one
+    /// The keys that the reader knows of each object that occurs, by its place without numbers:
+    /// "batches[].schedule[]".
+    std::map<std::string, std::set<std::string>> knownKeys = {};
 
     bool failed() const { return problem.has_value(); }
     void fail(const std::string& place, const std::string& what, const std::string& remedy = {});

@@ -70,8 +70,12 @@ _holdband() {
     logbook=$(_holdband_plain "${COMP_WORDS[2]}")
     COMPREPLY=()
     if [[ $COMP_CWORD -eq 1 ]]; then
-        _holdband_offer "$word" <<< $'new\nload\nimport\nmeter\nbatches\nverdict\nenergy\ncompare\nreport\nexport\ncheck\nbackup'
+        _holdband_offer "$word" <<< $'new\nload\nimport\nmeter\nbatches\nverdict\nenergy\ncompare\nreport\nexport\ncheck\nbackup\nschema'
         _holdband_files "$word" -X '!*.holdband'
+        return
+    fi
+    if [[ $command == schema && $COMP_CWORD -eq 2 && $word != -* ]]; then
+        _holdband_offer "$word" <<< $'verdict\nenergy\ncompare\nbatches\ndescription'
         return
     fi
     _holdband_value "${COMP_WORDS[COMP_CWORD - 1]}" "$word" "$logbook" && return

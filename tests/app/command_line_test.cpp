@@ -12,7 +12,7 @@ TEST(CommandLine, HelpAndVersionEverywhere)
 {
     const Program program;
     for (const char* command : {"new", "load", "import", "meter", "batches", "verdict", "energy",
-                                "compare", "export", "check", "backup"}) {
+                                "compare", "export", "check", "backup", "schema"}) {
         const Outcome help = program.run({command, "--help"});
         EXPECT_EQ(help.status, 0) << command;
         EXPECT_TRUE(holds(help.out, std::string("usage: holdband ") + command)) << help.out;
@@ -33,6 +33,9 @@ TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
                                               {"import", "a", "b", "--zone"},
                                               {"new", "x.holdband", "--units", "imperial"},
                                               {"new", "x.holdband", "--currency", "dollars"},
+                                              {"schema"},
+                                              {"schema", "nonsense"},
+                                              {"schema", "../json-schema/verdict"},
                                               {"--nonsense"}};
     for (const auto& call : calls) {
         const Outcome outcome = program.run(call);
@@ -42,6 +45,8 @@ TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
     }
     EXPECT_TRUE(holds(program.run({"verdcit", "a", "b"}).err, "verdict"));
     EXPECT_TRUE(holds(program.run({"verdict", "a"}).err, "usage: holdband verdict LOGBOOK BATCH"));
+    EXPECT_TRUE(holds(program.run({"schema", "verdcit"}).err,
+                      "usage: holdband schema verdict|energy|compare|batches|description"));
 }
 
 TEST(CommandLine, UnknownNamesListTheNearOnes)

@@ -20,6 +20,8 @@ CASES = [
     ("holdband report l.holdband Co\t", r"holdband report l.holdband Cold\ box "),
     ("holdband report l.holdband --pap\t", "holdband report l.holdband --paper "),
     ("holdband import l.holdband x.csv --dec\t", "holdband import l.holdband x.csv --decimal "),
+    ("holdband sch\t", "holdband schema "),
+    ("holdband schema des\t", "holdband schema description "),
     ("holdband verdict l.ho\t", "holdband verdict l.holdband "),
 ]
 

@@ -33,8 +33,12 @@ grep -q '^50:application/x-holdband:\*\.holdband$' "$scratch/mime/globs2" || fai
 [[ $(tail -c +69 "$scratch/new.holdband" | head -c 4) == HLDB ]] || fail "no application id"
 
 # Every command and option is in the manual and the completion.
+manual_of() { # what the manual says of a command: up to the next one
+    awk -v start=".It Cm $1 " '/^\.It Cm / { inside = index($0, start) == 1 } inside' \
+        "$resources/man/holdband.1"
+}
 mapfile -t commands < <("$holdband" --help | sed -n 's/^usage: holdband \([a-z]*\) .*/\1/p')
-[[ ${#commands[@]} -ge 12 ]] || fail "the help lists too few commands"
+[[ ${#commands[@]} -ge 13 ]] || fail "the help lists too few commands"
 for command in "${commands[@]}"; do
     grep -q "^\.It Cm $command " "$resources/man/holdband.1" || fail "the manual lacks $command"
     grep -q "n$command\\\\n\|n$command'\|'$command\\\\n" "$resources/completion/holdband.bash" ||
@@ -42,6 +46,8 @@ for command in "${commands[@]}"; do
     while IFS= read -r option; do
         grep -q -e "$option\b" "$resources/completion/holdband.bash" ||
             fail "the completion lacks $option of $command"
+        manual_of "$command" | grep -q -e "Fl -${option#--}\b" ||
+            fail "the manual lacks $option of $command"
     done < <("$holdband" "$command" --help | sed -n 's/^  \(--[a-z-]*\).*/\1/p')
 done
 
