@@ -7,6 +7,7 @@ import copy
 import json
 import os
 import pathlib
+import re
 import subprocess
 import sys
 import tempfile
@@ -165,6 +166,15 @@ class Schemas(unittest.TestCase):
             self.run_program("export", f"{logbook}.holdband", f"{logbook}-export")
             exported = (self.folder / f"{logbook}-export" / "logbook.json").read_text("utf-8")
             self.assert_fits("description", json.loads(exported))
+
+    def test_examples_of_the_help_fit_and_load(self):
+        for number, page in enumerate(("description.md", "de/description.md")):
+            text = (SOURCES / "resources" / "help" / page).read_text(encoding="utf-8")
+            blocks = re.findall(r"^```json\n(.*?)^```$", text, re.M | re.S)
+            self.assertEqual(len(blocks), 1, page)
+            self.assert_fits("description", json.loads(blocks[0]))
+            (self.folder / "example.json").write_text(blocks[0], encoding="utf-8")
+            self.run_program("load", f"example-{number}.holdband", "example.json")
 
     def test_a_key_that_is_not_described_fails(self):
         for arguments in (("verdict", "sample.holdband", "Lager 2"),
