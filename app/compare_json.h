@@ -1,5 +1,4 @@
-// A comparison as JSON. The keys of shared use come first and are fixed; the further ones are
-// described in the README.
+// A comparison as JSON; resources/json-schema/compare.json describes every key.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"

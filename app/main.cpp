@@ -23,8 +23,8 @@ const char* const windowUsage = "holdband [LOGBOOK]";
 
 std::string overview(const std::vector<Command>& commands)
 {
-    std::string text = "Holdband keeps the logbook of fermentation runs: temperature held, energy "
-                       "used, arrangements compared.\n\nusage: " +
+    std::string text = "Holdband is a logbook of fermentation runs: temperature held, energy used, "
+                       "setups compared.\n\nusage: " +
                        std::string(windowUsage) + "\n      opens the window\n";
     for (const Command& command : commands)
         text += "usage: " + usageLine(command) + "\n      " + command.summary + "\n";

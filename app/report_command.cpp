@@ -153,7 +153,7 @@ std::vector<Command> reportCommands()
          option("paper", "of a PDF: a4 or letter; else the usual one of the logbook's units",
                 "NAME"),
          option("size", "of a picture in pixels, such as 1080x1920; else 1920x1080", "WxH"),
-         option("dark", "pictures and HTML on a dark ground"),
+         option("dark", "pictures and HTML on a dark background"),
          option("from",
                 "of two batches: count from the start of that stage, instead of from pitching",
                 "STAGE"),

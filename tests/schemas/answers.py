@@ -18,6 +18,7 @@ from jsonschema import Draft202012Validator
 HOLDBAND = os.path.abspath(sys.argv[1])
 SOURCES = pathlib.Path(sys.argv[2]).resolve()
 SCHEMAS = SOURCES / "resources" / "json-schema"
+EVERY_KEY = SOURCES / "tests" / "schemas" / "every_key.json"
 SAMPLE = SOURCES / "sample-data" / "spring-trials.json"
 NAMES = ("verdict", "energy", "compare", "batches", "description")
 
@@ -166,6 +167,14 @@ class Schemas(unittest.TestCase):
             self.run_program("export", f"{logbook}.holdband", f"{logbook}-export")
             exported = (self.folder / f"{logbook}-export" / "logbook.json").read_text("utf-8")
             self.assert_fits("description", json.loads(exported))
+
+    def test_a_description_with_every_key_fits(self):
+        value = json.loads(EVERY_KEY.read_text(encoding="utf-8"))
+        self.assert_fits("description", value)
+        described = {key for each in objects_of(schema_of("description"))
+                     for key in each["properties"]}
+        used = {key for each in objects_within(value) for key in each}
+        self.assertEqual(described - used, {"reference_lift_f"}, "it can have one of two")
 
     def test_examples_of_the_help_fit_and_load(self):
         for number, page in enumerate(("description.md", "de/description.md")):
