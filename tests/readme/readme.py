@@ -60,7 +60,7 @@ class Readme(unittest.TestCase):
             self.assertTrue(os.access(SOURCES / command, os.X_OK), command)
 
     def test_links_lead_to_files(self):
-        links = re.findall(r"\]\(([^)#]+)\)", README)
+        links = re.findall(r"\]\(([^)#]+)(?:#[^)]*)?\)", README)
         self.assertGreaterEqual(len(links), 5)
         for link in links:
             self.assertTrue((SOURCES / link).exists(), link)
