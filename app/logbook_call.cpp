@@ -29,7 +29,7 @@ store::BackupManner backupManner()
 {
     const auto tell = [](const Result<store::BackupCopy>& made) {
         if (!made)
-            report("holdband: no copy of today: " + made.error().sentence() +
+            report("holdband: no copy today: " + made.error().sentence() +
                    " The change goes on without it.");
     };
     return {[] { return desk::backupPlace().toStdString(); }, tell};

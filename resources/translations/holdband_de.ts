@@ -4268,30 +4268,6 @@
         <source>; twice for %1 or longer, which counts</source>
         <translation>; zweimal für %1 oder länger, was zählt</translation>
     </message>
-    <message numerus="yes">
-        <source>; %n times for %1 or longer, which counts</source>
-        <comment>; once for the grace of %1 or longer, which counts</comment>
-        <translation>
-            <numerusform>; einmal für %1 oder länger, was zählt</numerusform>
-            <numerusform>; %n-mal für %1 oder länger, was zählt</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>stayed in the band: %n excursions were ignored as shorter than %1</source>
-        <comment>stayed in the band: %n excursion was shorter than the grace of %1</comment>
-        <translation>
-            <numerusform>blieb im Band: %n Bandverletzung war kürzer als %1 und zählt nicht</numerusform>
-            <numerusform>blieb im Band: %n Bandverletzungen waren kürzer als %1 und zählen nicht</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>stayed in the band of %1: %n excursions were ignored as shorter than %2</source>
-        <comment>stayed in the band of %1: %n excursion was shorter than the grace of %2</comment>
-        <translation>
-            <numerusform>blieb im Band von %1: %n Bandverletzung war kürzer als %2 und zählt nicht</numerusform>
-            <numerusform>blieb im Band von %1: %n Bandverletzungen waren kürzer als %2 und zählen nicht</numerusform>
-        </translation>
-    </message>
     <message>
         <source>stayed in the band for all of the %1 on target and recorded</source>
         <translation>blieb im Band während der ganzen aufgezeichneten Haltezeit von %1</translation>
@@ -4551,6 +4527,30 @@
     <message>
         <source>It is lower than the reading before and no reason is given, so this pair is not used.</source>
         <translation>Er ist niedriger als der davor, und es ist kein Grund angegeben; dieses Paar wird nicht verwendet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n times for %1 or longer, which counts</source>
+        <comment>; once for %1 or longer, which counts</comment>
+        <translation>
+            <numerusform>; einmal für %1 oder länger, was zählt</numerusform>
+            <numerusform>; %n-mal für %1 oder länger, was zählt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stayed in the band: %n excursions were ignored as shorter than %1</source>
+        <comment>stayed in the band: %n excursion was ignored as shorter than %1</comment>
+        <translation>
+            <numerusform>blieb im Band: %n Bandverletzung war kürzer als %1 und zählt nicht</numerusform>
+            <numerusform>blieb im Band: %n Bandverletzungen waren kürzer als %1 und zählen nicht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stayed in the band of %1: %n excursions were ignored as shorter than %2</source>
+        <comment>stayed in the band of %1: %n excursion was ignored as shorter than %2</comment>
+        <translation>
+            <numerusform>blieb im Band von %1: %n Bandverletzung war kürzer als %2 und zählt nicht</numerusform>
+            <numerusform>blieb im Band von %1: %n Bandverletzungen waren kürzer als %2 und zählen nicht</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7509,14 +7509,6 @@
         <translation> (3 × der mittlere Abstand)</translation>
     </message>
     <message>
-        <source>excursions shorter than %1 do not count</source>
-        <translation>Bandverletzungen kürzer als %1 zählen nicht</translation>
-    </message>
-    <message>
-        <source>none: every excursion counts</source>
-        <translation>keine: jede Bandverletzung zählt</translation>
-    </message>
-    <message>
         <source>Coverage needed</source>
         <translation>Nötige Abdeckung</translation>
     </message>
@@ -9169,16 +9161,8 @@ Ein Klick zeigt sie größer.</numerusform>
         <translation>zurückgezogen</translation>
     </message>
     <message>
-        <source>&amp;Withdraw</source>
-        <translation>&amp;Zurückziehen</translation>
-    </message>
-    <message>
         <source>&amp;Restore %1</source>
         <translation>%1 &amp;wiederherstellen</translation>
-    </message>
-    <message>
-        <source>&amp;Withdraw %1</source>
-        <translation>%1 &amp;zurückziehen</translation>
     </message>
     <message>
         <source>%1 new readings stored</source>
@@ -9287,10 +9271,6 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>Redid: %1.</source>
         <translation>Wiederholt: %1.</translation>
-    </message>
-    <message>
-        <source>%1; gap limit %2; ignore shorter than %3; coverage needed %4</source>
-        <translation>%1; Lückengrenze %2; nicht werten unter %3; nötige Abdeckung %4</translation>
     </message>
     <message>
         <source>covered</source>
@@ -9521,14 +9501,6 @@ Ein Klick zeigt sie größer.</numerusform>
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
-        <source>within ± %1</source>
-        <translation>auf ± %1 genau</translation>
-    </message>
-    <message>
-        <source>within %1 %</source>
-        <translation>auf %1 % genau</translation>
-    </message>
-    <message>
         <source>Readings are joined by straight lines where they are no further apart than the gap limit; time between readings further apart has no data. A stage is judged from where the beer first enters its band (before that it settles) to its end: the beer is inside where it is no further from the target than the tolerance, edges included. Sure means that the verdict is the same with the band made narrower and wider by the sensor’s accuracy. Energy is exact at a meter’s readings and drawn straight between them; minimum and maximum are what the readings before and after, their last digit and the rated power allow. Heat is an estimate from volume and temperatures, within a few percent.</source>
         <translation>Messwerte werden durch gerade Linien verbunden, wo sie nicht weiter auseinanderliegen als die Lückengrenze; Zeit zwischen weiter entfernten hat keine Daten. Ein Abschnitt wird von dort an beurteilt, wo das Bier zuerst in sein Band kommt (davor schwingt es ein), bis zu seinem Ende: das Bier ist im Band, wo es vom Sollwert nicht weiter entfernt ist als die Toleranz, Ränder eingeschlossen. Sicher heißt, dass das Urteil dasselbe ist, wenn das Band um die Genauigkeit des Sensors enger und weiter gemacht wird. Energie ist an den Zählerständen exakt und dazwischen gerade gezogen; Minimum und Maximum sind, was die Stände davor und danach, ihre letzte Stelle und die Nennleistung zulassen. Wärme ist eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
     </message>
@@ -9567,6 +9539,30 @@ Sicherheit:%1</translation>
     <message>
         <source>&amp;Safety</source>
         <translation>&amp;Sicherheit</translation>
+    </message>
+    <message>
+        <source>W&amp;ithdraw</source>
+        <translation>Zurü&amp;ckziehen</translation>
+    </message>
+    <message>
+        <source>W&amp;ithdraw %1</source>
+        <translation>%1 zurü&amp;ckziehen</translation>
+    </message>
+    <message>
+        <source>%1; gap limit %2; ignored excursions: %3; coverage needed %4</source>
+        <translation>%1; Lückengrenze %2; nicht gewertete Bandverletzungen: %3; nötige Abdeckung %4</translation>
+    </message>
+    <message>
+        <source>accurate to ± %1</source>
+        <translation>auf ± %1 genau</translation>
+    </message>
+    <message>
+        <source>accurate to %1 %</source>
+        <translation>auf %1 % genau</translation>
+    </message>
+    <message>
+        <source>shorter than %1</source>
+        <translation>kürzer als %1</translation>
     </message>
 </context>
 </TS>

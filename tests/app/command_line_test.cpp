@@ -229,7 +229,7 @@ TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreKept)
     EXPECT_EQ(meter({"nan", "--at", "2026-03-08 08:00"}).status, 1);
     EXPECT_EQ(meter({"7", "--at", "2099-01-01 00:00"}).status, 1);
     EXPECT_EQ(meter({"7", "--at", "2026-03-07 12:00"}).status, 1) << "above the later reading";
-    EXPECT_EQ(meter({"7", "--at", "2026-03-07 20:00"}).status, 1) << "6.40 stands there";
+    EXPECT_EQ(meter({"7", "--at", "2026-03-07 20:00"}).status, 1) << "6.40 is stored";
     EXPECT_EQ(meter({"6.40", "--at", "2026-03-07 20:00"}).status, 0) << "already there";
     EXPECT_EQ(meter({"1", "--at", "2026-03-08 08:00", "--event", "rollover"}).status, 1)
         << "no top on record";
@@ -315,7 +315,7 @@ TEST(CommandLine, ACopyThatFailsIsSaidAndTheChangeIsKept)
     program.write("log backups", "a file where the folder should be");
     const Outcome kept = program.run({"meter", "log.holdband", "Meter", "7.5"});
     EXPECT_EQ(kept.status, 0);
-    EXPECT_NE(kept.err.find("no copy of today"), std::string::npos) << kept.err;
+    EXPECT_NE(kept.err.find("no copy today"), std::string::npos) << kept.err;
     EXPECT_EQ(program.read("log backups"), "a file where the folder should be");
 }
 
@@ -367,7 +367,7 @@ TEST(CommandLine, AReadingMayBeTypedWithADecimalComma)
     const Outcome kept =
         program.run({"meter", "log.holdband", "Meter", "6,90", "--at", "2026-03-08 08:00"});
     EXPECT_EQ(kept.status, 0) << kept.err;
-    EXPECT_EQ(kept.out, "Meter: 6.90 kWh kept.\n");
+    EXPECT_EQ(kept.out, "Meter: 6.90 kWh stored.\n");
     EXPECT_EQ(program.run({"meter", "log.holdband", "Meter", "1,234"}).status, 1)
         << "could be a thousand";
 }
@@ -411,8 +411,9 @@ TEST(CommandLine, AConflictIsToldInTheLogbooksOwnTime)
     ASSERT_EQ(program.run({"load", "s.holdband", "s.json"}).status, 0);
     program.write("b.csv", "Time,Beer (F)\n2026-03-14 02:00,68\n2026-03-14 02:00,67\n");
     const Outcome imported = program.run({"import", "s.holdband", "b.csv"});
-    EXPECT_TRUE(holds(imported.out, "conflict, line 3, Beer: 67 at 2026-03-14T02:00:00-06:00, "
-                                    "where 68 is kept"))
+    EXPECT_TRUE(
+        holds(imported.out,
+              "conflict, line 3, Beer: 67 at 2026-03-14T02:00:00-06:00, where 68 is stored"))
         << imported.out;
 }
 

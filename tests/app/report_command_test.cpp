@@ -163,9 +163,9 @@ TEST_F(ReportCommandTest, TheFiguresAreOneALineUnrounded)
     EXPECT_THAT(csv, StartsWith("part,of,figure,value,unit\r\n"));
     // Of the worked example in DEVELOPERS.md.
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,\"mean deviation, °C\","), 0.21875);
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,seen,"), 0.8);
+    EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,covered,"), 0.8);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,kWh,"), 0.90, 1e-12);
-    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,least,"), 0.79, 1e-12);
+    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,minimum,"), 0.79, 1e-12);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,most,"), 1.41, 1e-12);
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T01:30:00+00:00,lasted,"), 2.0);
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T05:30:00+00:00,lasted,"), 1.0);

@@ -43,10 +43,10 @@ TEST(IcePoint, SaysEachTerm)
         testing::ElementsAre(
             "The mean of 5 readings is 0.30 °C; ice melts at 0 °C: the offset is "
             "-0.3 °C.",
-            "The doubt that remains is ± 0.18 °C (95 %), from three parts:",
+            "The remaining uncertainty is ± 0.18 °C (95 %), from three parts:",
             "scatter of the readings ± 0.12 °C (Student's t);",
             "rounding to the last digit ± 0.06 °C;",
-            "the bath itself ± 0.12 °C, taken for good to 0.1 K.",
+            "the bath itself ± 0.12 °C, assumed within 0.1 K.",
             "It is measured at the ice point: far from it, the sensor may be off by more."));
     EXPECT_THAT(icePointWords(*point, TemperatureUnit::fahrenheit, ',').front(),
                 testing::HasSubstr("32,54 °F; ice melts at 32 °F: the offset is -0,54 °F"));

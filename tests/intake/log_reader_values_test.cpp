@@ -151,7 +151,7 @@ TEST_F(LogValues, unitThatTheValuesContradict)
     const auto log = readLog(told);
     EXPECT_EQ(log->columns[0].unit, ReadingUnit::fahrenheit);
     EXPECT_EQ(log->warnings,
-              (std::vector<std::string>{"the header says °C, but the import was told °F"}));
+              (std::vector<std::string>{"the header says °C, but the import was set to °F"}));
     EXPECT_TRUE(has(problem("Time,Beer\n2026-03-07 06:30,18.9\n"), "say --unit c"));
     EXPECT_EQ(read("Time,Beer (F)\n2026-03-07 06:30,18.9\n")->warnings.size(), 1u);
 }
@@ -172,7 +172,7 @@ TEST_F(LogValues, columnsByHeaderAndByName)
     ASSERT_TRUE(log.has_value()) << log.error().sentence();
     ASSERT_EQ(log->columns.size(), 2u);
     EXPECT_EQ(log->columns[0].header, "Probe 1");
-    EXPECT_EQ(log->columns[0].unitReason, "the header says no unit: taken as °F");
+    EXPECT_EQ(log->columns[0].unitReason, "the header has no unit: °F is assumed");
     EXPECT_EQ(log->columns[1].name, "Room temp");
     EXPECT_TRUE(log->ignoredColumns.empty());
 }
@@ -182,14 +182,14 @@ TEST_F(LogValues, unknownColumnsListNearOnes)
     LogRequest wrong = request(write("Time,Probe 1,Probe 2\n2026-03-07 06:30,66,70\n"));
     wrong.wanted[0].header = "Prob 1";
     EXPECT_EQ(readLog(wrong).error().sentence(),
-              "log.csv: the log has no column \"Prob 1\"; near ones: Probe 1, Probe 2.");
+              "log.csv: the log has no column \"Prob 1\"; did you mean Probe 1, Probe 2.?");
     wrong.wanted[0].header.reset();
     EXPECT_EQ(readLog(wrong).error().sentence(),
               "log.csv: no column is called like a sensor or meter; say which is which with "
               "--column \"SENSOR=COLUMN\"; the columns are: Time, Probe 1, Probe 2.");
     wrong.timeColumn = "Tiem";
     EXPECT_EQ(readLog(wrong).error().sentence(),
-              "log.csv: the log has no column \"Tiem\"; near ones: Time.");
+              "log.csv: the log has no column \"Tiem\"; did you mean Time.?");
     wrong.timeColumn.reset();
     wrong.wanted[0].header = "Time";
     EXPECT_TRUE(has(readLog(wrong).error().sentence(), "holds the time"));
@@ -311,7 +311,7 @@ TEST_F(LogValues, aColumnThatIsNotThereIsNamedThoughTheTimesWereTold)
     told.timeColumn = "Time";
     told.wanted.front().header = "Bear";
     EXPECT_EQ(readLog(told).error().sentence(),
-              "log.csv: the log has no column \"Bear\"; near ones: Beer.");
+              "log.csv: the log has no column \"Bear\"; did you mean Beer.?");
 }
 
 TEST_F(LogValues, manyRejectsAreCountedAndTheFirstKept)

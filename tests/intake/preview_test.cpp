@@ -168,7 +168,7 @@ TEST(TimePatterns, refuseWhatDoesNotFit)
               "the pattern lacks the half of the day (a) that belongs to hh");
     EXPECT_EQ(readBy("q", ""), "\"q\" means nothing in a pattern");
     EXPECT_EQ(readBy("dd'", ""), "a quote in the pattern is left open");
-    EXPECT_EQ(readBy("dd dd", ""), "\"dd\" says something that was said before it");
+    EXPECT_EQ(readBy("dd dd", ""), "\"dd\" repeats a part of the pattern");
 }
 
 TEST(TimePatterns, anyTextIsReadOrRefused)

@@ -95,7 +95,7 @@ TEST_F(UnitColumn, rowsWithAnUnknownUnitAreRejectedWithTheirLine)
         rejected.push_back(std::to_string(row.line) + " " + row.column + ": " + row.reason);
     ASSERT_EQ(rejected.size(), 4u);
     EXPECT_EQ(rejected[0], "3 Beer: its unit \"K\" is not known here");
-    EXPECT_EQ(rejected[1], "4 Beer: its row says no unit");
+    EXPECT_EQ(rejected[1], "4 Beer: its row has no unit");
     EXPECT_EQ(rejected[2], "5 Beer: its unit kWh is none of temperature");
     EXPECT_THAT(rejected[3], HasSubstr("7 Beer: ")); // beyond what a probe can read
 }

@@ -71,15 +71,15 @@ std::string worked(Figure figure, UnitSystem units = UnitSystem::metric)
 TEST(Explain, TimesOfTheWorkedExample)
 {
     EXPECT_EQ(worked(Figure::insideShare),
-              "Time inside the band over the hold time that was seen: 5 h of 8 h = 62.5 %.");
+              "Time inside the band ÷ covered hold time: 5 h of 8 h = 62.5 %.");
     EXPECT_EQ(worked(Figure::outsideTime),
-              "Seen hold time beyond an edge of the band, with straight lines between the "
+              "Covered hold time beyond an edge of the band, with straight lines between the "
               "readings: 2 h above + 1 h below = 3 h of 8 h.");
     EXPECT_EQ(worked(Figure::coverage),
               "Hold time between readings at most 1 h 30 min apart (three times the usual "
               "interval, 2 h at most), over all hold time: 8 h of 10 h = 80.0 %.");
     EXPECT_EQ(worked(Figure::excursions),
-              "Unbroken stretches of seen hold time beyond one edge of the band: 2 (1 above, 1 "
+              "Unbroken stretches of covered hold time beyond one edge of the band: 2 (1 above, 1 "
               "below). Each counts, however short.");
     // hour(0) is 2026-02-25 06:13:20 UTC; the excursion lasts from 1:30 to 3:30.
     EXPECT_EQ(worked(Figure::worst), "The furthest past an edge of the band: 1 °C above in Hold, "
@@ -91,12 +91,11 @@ TEST(Explain, TimesOfTheWorkedExample)
 
 TEST(Explain, DeviationsOfTheWorkedExample)
 {
-    EXPECT_EQ(worked(Figure::meanDeviation),
-              "Beer minus target, averaged over the 8 h that were held and seen, each moment "
-              "counting alike: +0.22 °C.");
+    EXPECT_EQ(worked(Figure::meanDeviation), "Beer minus target, averaged over the 8 h of covered "
+                                             "hold time, each moment counting alike: +0.22 °C.");
     EXPECT_EQ(worked(Figure::meanDeviation, UnitSystem::us),
-              "Beer minus target, averaged over the 8 h that were held and seen, each moment "
-              "counting alike: +0.39 °F.");
+              "Beer minus target, averaged over the 8 h of covered hold time, each moment counting "
+              "alike: +0.39 °F.");
     // Mean squares by hand, (a² + ab + b²)/3 of each hour: 1/12, 13/12, 37/12, 4/3, 1/12, 13/12,
     // 13/12, and from 9:00 on 0: 7.8333/8 = 0.97917, its root 0.98953. Less 0.21875²: 0.96505.
     EXPECT_THAT(worked(Figure::rmsDeviation), HasSubstr("= 0.99 °C."));
@@ -108,16 +107,16 @@ TEST(Explain, DeviationsOfTheWorkedExample)
 TEST(Explain, EnergyOfTheWorkedExample)
 {
     EXPECT_EQ(worked(Figure::wholeEnergy),
-              "The meter at the end less the meter at the start, with straight lines between its "
-              "readings; in brackets what they leave open: 0.90 kWh (0.79 – 1.41) in 10 h.");
+              "The meter at the end minus the meter at the start, with straight lines between its "
+              "readings; in brackets the range that they allow: 0.90 kWh (0.79 – 1.41) in 10 h.");
     EXPECT_EQ(worked(Figure::meanPower),
               "Energy over the time that was metered: 0.90 kWh in 10 h = 90.0 W.");
     EXPECT_EQ(worked(Figure::cost), "Metered energy times its price: 0.90 kWh × $0.16 = $0.14 "
                                     "($0.13 – $0.23).");
     // Room − beer is 5 − d over the 8 covered hours, d in the mean 0.21875: 38.25 K·h.
     EXPECT_EQ(worked(Figure::lift),
-              "Room minus beer, summed over the 8 h in which both were seen: 38.25 °C·h with the "
-              "room the warmer, 0.00 °C·h with the beer the warmer; in the mean +4.78 °C.");
+              "Room minus beer, summed over the 8 h in which both were recorded: 38.25 °C·h with "
+              "the room warmer, 0.00 °C·h with the beer warmer; in the mean +4.78 °C.");
     EXPECT_EQ(worked(Figure::perDegreeDay),
               "The lift must be known for 90 % of the metered time: it is for 8 h of 10 h.");
 }
@@ -129,10 +128,10 @@ TEST(Explain, EnergyForEachDegreeDay)
     // The gap of 2 h counts now: 19.5 → 20 is −0.25 in the mean, 5.25 × 2 h more: 48.75 K·h.
     // 0.9 kWh ÷ (48.75/24 = 2.03125 K·d) = 0.44308; a °F·day is 1/1.8 of it.
     EXPECT_EQ(explain(reviewOf(input), Figure::perDegreeDay),
-              "Metered energy over the lift of the same time, with the room the warmer: 0.90 kWh ÷ "
+              "Metered energy over the lift of the same time, with the room warmer: 0.90 kWh ÷ "
               "(48.75 °C·h ÷ 24) = 0.443 kWh for each °C·day.");
     EXPECT_EQ(explain(reviewOf(input, UnitSystem::us), Figure::perDegreeDay),
-              "Metered energy over the lift of the same time, with the room the warmer: 0.90 kWh ÷ "
+              "Metered energy over the lift of the same time, with the room warmer: 0.90 kWh ÷ "
               "(87.75 °F·h ÷ 24) = 0.246 kWh for each °F·day.");
 }
 
@@ -158,20 +157,20 @@ TEST(Explain, SettlingAndTheCrash)
 {
     const RunReview review = reviewOf(crashInput());
     EXPECT_EQ(explain(review, Figure::settling),
-              "Seen time from a stage's start until the beer first came into its band, where the "
-              "target jumped; it is not judged: Crash 2 h 48 min.");
+              "Recorded time from a stage's start until the beer first came into its band, where "
+              "the target jumped; it is not judged: Crash 2 h 48 min.");
     EXPECT_THAT(explain(review, Figure::beforeCrash),
                 ::testing::AllOf(StartsWith("The crash begins with Crash, 25 Feb 10:13. "),
                                  HasSubstr("0.40 kWh (0.39 – 0.41) in 4 h.")));
     EXPECT_THAT(explain(review, Figure::crash), HasSubstr("0.40 kWh (0.39 – 0.41) in 4 h."));
     // 19 L × 4.04 kJ/(L·K) × 14 K = 1074.64 kJ = 0.29851 kWh; 0.28 kWh in 2.8 h.
     EXPECT_EQ(explain(review, Figure::heatMoved),
-              "An estimate, good to a few percent: volume × density × specific heat of beer × the "
+              "An estimate, within a few percent: volume × density × specific heat of beer × the "
               "fall to the arrival, 19 L × 1.010 kg/L × 4.0 kJ/(kg·K) × 20.0 °C to 6.0 °C (14.0 K) "
               "= 1075 kJ = 0.299 kWh.");
     EXPECT_EQ(explain(review, Figure::effectivePerformance),
-              "An estimate: heat moved over the electricity of the same time, from 25 Feb 10:13 to "
-              "25 Feb 13:01: 0.299 kWh ÷ 0.280 kWh = 1.07.");
+              "An estimate: heat removed ÷ electricity of the same time, from 25 Feb 10:13 to 25 "
+              "Feb 13:01: 0.299 kWh ÷ 0.280 kWh = 1.07.");
 }
 
 TEST(Explain, StagesSpeakForThemselves)
@@ -179,22 +178,21 @@ TEST(Explain, StagesSpeakForThemselves)
     const RunReview review = reviewOf(crashInput());
     EXPECT_EQ(explainStage(review, 1, StageFigure::settledIn),
               "From the stage's start, 25 Feb 10:13, until the beer first came into the band: 2 h "
-              "48 min on the clock. 2 h 48 min of it were seen and are not judged; what was not "
-              "seen counts as hold time.");
+              "48 min on the clock. 2 h 48 min of it are covered and not judged; time without data "
+              "counts as hold time.");
     EXPECT_EQ(explainStage(review, 1, StageFigure::settlingRate),
               "How fast the beer came to the band: from +15 °C to +1 °C off the target in 2 h 48 "
               "min = 5 °C an hour.");
     EXPECT_THAT(explainStage(review, 1, StageFigure::overshoot), HasSubstr("ended: 0 °C."));
     EXPECT_EQ(explainStage(review, 0, StageFigure::settledIn),
-              "Nothing to settle: the beer was in the band when Primary began to be seen.");
+              "Nothing to settle: the beer was in the band at the first reading of Primary.");
     EXPECT_EQ(explainStage(review, 0, StageFigure::range),
-              "The coldest and the warmest that the beer was while held and seen, with straight "
-              "lines between the readings: 20.0 °C and 20.0 °C.");
+              "The coldest and the warmest beer of the covered hold time, with straight lines "
+              "between the readings: 20.0 °C and 20.0 °C.");
     EXPECT_THAT(explainStage(review, 0, StageFigure::energy), HasSubstr("0.40 kWh"));
     EXPECT_THAT(explainStage(review, 0, StageFigure::meanPower), HasSubstr("= 100.0 W."));
     EXPECT_EQ(explainStage(review, 1, StageFigure::insideShare),
-              "Time inside the band over the hold time that was seen: 1 h 12 min of 1 h 12 min = "
-              "100.0 %.");
+              "Time inside the band ÷ covered hold time: 1 h 12 min of 1 h 12 min = 100.0 %.");
     const RunReview out = reviewOf(workedInput());
     EXPECT_THAT(explainExcursion(out, 0, 0),
                 StartsWith("Above the band of Hold from 25 Feb 07:43 to 25 Feb 09:43, 2 h: at most "
@@ -222,7 +220,7 @@ TEST(Explain, WhatIsAbsentSaysWhy)
     analysis::RunInput bare = runInput(batchOf({hold("Hold", 20.0)}, 10.0), {}, 90.0);
     const RunReview review = reviewOf(bare);
     const std::string nothing =
-        "None of the 10 h of hold time was seen, so there is nothing to take the figure from.";
+        "There is no data for any of the 10 h of hold time, so this figure can't be computed.";
     for (const Figure figure : {Figure::insideShare, Figure::outsideTime, Figure::excursions,
                                 Figure::worst, Figure::meanDeviation, Figure::spread,
                                 Figure::rmsDeviation, Figure::meanAbsoluteDeviation})
@@ -290,13 +288,13 @@ TEST(Explain, WholeDaysOnlyMakeTheDailyMean)
     EXPECT_DOUBLE_EQ(review.dailyEnergy->meanKwh, 2.0);
     EXPECT_EQ(explain(review, Figure::perDay),
               "The mean of the 2 calendar days that were metered from midnight to midnight: 2.00 "
-              "kWh; least 1.50 kWh on 27 Feb 2026, most 2.50 kWh on 26 Feb 2026.");
+              "kWh; minimum 1.50 kWh on 27 Feb 2026, maximum 2.50 kWh on 26 Feb 2026.");
 }
 
 TEST(Explain, ADecimalCommaWhereItIsWanted)
 {
     EXPECT_EQ(explain(reviewOf(workedInput()), Figure::insideShare, ','),
-              "Time inside the band over the hold time that was seen: 5 h of 8 h = 62,5 %.");
+              "Time inside the band ÷ covered hold time: 5 h of 8 h = 62,5 %.");
     EXPECT_THAT(explain(reviewOf(workedInput()), Figure::wholeEnergy, ','),
                 HasSubstr("0,90 kWh (0,79 – 1,41)"));
 }
@@ -312,8 +310,7 @@ TEST(Explain, LongTimesStayInHoursSoThatTheyCanBeAddedUp)
         reviewOf(runInput(batchOf({hold("Hold", 20.0)}, 300.0), std::move(beer), 90.0));
     // Outside from 99:40 to 102:20.
     EXPECT_EQ(explain(review, Figure::insideShare),
-              "Time inside the band over the hold time that was seen: 297 h 20 min of 300 h = 99.1 "
-              "%.");
+              "Time inside the band ÷ covered hold time: 297 h 20 min of 300 h = 99.1 %.");
     EXPECT_THAT(explain(review, Figure::outsideTime),
                 HasSubstr("2 h 40 min, all of it above, of 300 h."));
 }

@@ -54,10 +54,10 @@ TEST(MeasuredGravities, TheLastStandsForAFinalGravityThatIsNotGiven)
     ASSERT_TRUE(run.figures.fermentation);
     EXPECT_NEAR(run.figures.fermentation->apparentAttenuation, 80.0, 1e-9);
     EXPECT_EQ(run.figures.fermentation->measuredAt, *parseRfc3339("2026-03-08T08:00:00Z"));
-    EXPECT_EQ(review::explain(run, review::Figure::apparentAttenuation),
-              "Fall in gravity over the original gravity's excess over water: (1.050 − 1.010) ÷ "
-              "(1.050 − 1) = 80.0 %. No final gravity is given: the last measured one, of 8 Mar "
-              "08:00, stands for it.");
+    EXPECT_EQ(
+        review::explain(run, review::Figure::apparentAttenuation),
+        "Fall in gravity over the original gravity's excess over water: (1.050 − 1.010) ÷ (1.050 − "
+        "1) = 80.0 %. No final gravity is given: the last measured one, of 8 Mar 08:00, is used.");
 }
 
 TEST(MeasuredGravities, AWarmSampleIsCorrectedToTheHydrometersTemperature)

@@ -83,7 +83,7 @@ TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
     limits.gapLimit = std::chrono::hours{2};
     limits.grace = std::chrono::hours{3};
     EXPECT_EQ(tryLimits(review, limits).words.headline,
-              "Stayed in the band of ±1 °C: 2 excursions were shorter than the grace of 3 h");
+              "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 3 h");
     EXPECT_EQ(tryLimits(review, own).words.headline, review.words.headline) << "nothing is kept";
 }
 

@@ -233,8 +233,8 @@ TEST(SetupsSideBySide, WithoutARoomSensorNothingIsSaidOfTheWeather)
     garage.room = false;
     const review::SameWeather weather = reviewOfGarage(garage).weather;
     EXPECT_FALSE(weather.any);
-    EXPECT_EQ(weather.sentence, "What they would draw in the same weather can't be said: Loop: "
-                                "nobody measured the room, so there is no line.");
+    EXPECT_EQ(weather.sentence, "What they would draw in the same weather can't be said: Loop: the "
+                                "room was not measured, so there is no line.");
 }
 
 TEST(SetupsSideBySide, TotalCostOverTheBatches)
@@ -247,7 +247,7 @@ TEST(SetupsSideBySide, TotalCostOverTheBatches)
     EXPECT_NEAR(money.scenarios[0].a.perBatch.value, 1.304, 0.001);
     EXPECT_EQ(money.scenarios[0].crossing.kind, analysis::CrossingKind::never);
     EXPECT_EQ(money.scenarios[0].sentence,
-              "Cabinet is cheaper from the first batch on and stays so: the lines never cross.");
+              "Cabinet is cheaper from the first batch on: the lines never cross.");
     EXPECT_EQ(money.scenarios[1].name, "of 6 days in the same weather, at $0.20 for a kWh");
     EXPECT_NEAR(money.scenarios[1].a.perBatch.value, 1.553, 0.001);
     EXPECT_EQ(money.lastBatch, 20);
@@ -378,7 +378,7 @@ TEST(SetupsSideBySide, WriteNumbersWithTheReadersDecimalSign)
 
 TEST(SetupsSideBySide, RefuseBatchesThatCantBeTaken)
 {
-    EXPECT_EQ(whyNot({}, setups({"L9"})), "there is no batch \"L9\"; near ones: L1, L2, L3.");
+    EXPECT_EQ(whyNot({}, setups({"L9"})), "there is no batch \"L9\"; did you mean L1, L2, L3.?");
     SideBySideRequest request = setups({"L1"});
     request.fromStage = "Hold";
     EXPECT_EQ(whyNot({}, request), "two setups are compared over whole batches; align two batches "

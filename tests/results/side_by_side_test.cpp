@@ -88,9 +88,9 @@ TEST(SideBySideWords, SaysWhatIsTooCloseToCall)
                                                "call."))
         << close.energySentence;
     EXPECT_EQ(close.temperatureSentence,
-              "A stayed in the band of ±1 °C for all of the 2 days held and seen; B stayed in the "
-              "band of ±1 °C for all of the 2 days held and seen. Typical deviation 0.5 °C against "
-              "0 °C, too close to call with these sensors.");
+              "A stayed in the band of ±1 °C for all of the 2 days on target and recorded; B "
+              "stayed in the band of ±1 °C for all of the 2 days on target and recorded. Typical "
+              "deviation 0.5 °C against 0 °C, too close to call with these sensors.");
 }
 
 TEST(SideBySideWords, AMissedTargetPutsNobodyAhead)
@@ -123,8 +123,8 @@ TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
     const auto compared = review::reviewSideBySide(*logbook, "A", "B");
     ASSERT_TRUE(compared);
     EXPECT_TRUE(compared->temperatureSentence.starts_with(
-        "A, so far: stayed in the band of ±1 °C for all of the 2 days held and seen; B, not enough "
-        "data: "))
+        "A, so far: stayed in the band of ±1 °C for all of the 2 days on target and recorded; B, "
+        "not enough data: "))
         << compared->temperatureSentence;
     const review::NoteWords* logging = noteOf(*compared, "logged");
     ASSERT_TRUE(logging);
@@ -181,7 +181,7 @@ TEST(SideBySideWords, RefusesWhatCantBeCompared)
         EXPECT_FALSE(compared) << a << " " << b;
         return compared ? std::string() : compared.error().sentence();
     };
-    EXPECT_EQ(why("A", "C"), "there is no batch and no setup \"C\"; near ones: A, B.");
+    EXPECT_EQ(why("A", "C"), "there is no batch and no setup \"C\"; did you mean A, B.?");
     EXPECT_EQ(why("A", "A"), "\"A\" can't be compared with itself; name two.");
     EXPECT_EQ(why("A", "Loop"), "one of \"A\" and \"Loop\" is a batch, the other a setup; compare "
                                 "two batches or two setups.");

@@ -76,9 +76,9 @@ TEST(VerdictWords, DifferencesAreDifferencesInFahrenheitToo)
     EXPECT_EQ(told.words.headline,
               "Left the band twice: 3 h of 8 h held (37.5 %), worst 1.8 °F past the edge");
     EXPECT_EQ(told.words.detail, "Sure: it also leaves the band widened by the sensor's ±0.9 °F. "
-                                 "Covered 80.0 % of the hold time (2 h not seen).");
+                                 "Covered 80.0 % of the hold time (no data for 2 h).");
     EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}, fahrenheit).words.headline,
-              "Stayed in the band of ±1.8 °F for all of the 2 h held and seen");
+              "Stayed in the band of ±1.8 °F for all of the 2 h on target and recorded");
 }
 
 TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
@@ -99,14 +99,15 @@ TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
 TEST(VerdictWords, StayedInTheBand)
 {
     const Told told = tell(oneHold(4), hourly({20, 20, 20, 20, 20}), 0.5);
-    EXPECT_EQ(told.words.headline, "Stayed in the band of ±1 °C for all of the 4 h held and seen");
+    EXPECT_EQ(told.words.headline,
+              "Stayed in the band of ±1 °C for all of the 4 h on target and recorded");
     EXPECT_EQ(told.words.detail, "Sure: it also stays in the band narrowed by the sensor's ±0.5 "
                                  "°C. Covered 100.0 % of the hold time.");
     EXPECT_EQ(told.mark, "✓");
     Batch unequal = batchOf({hold("A", 20.0, 2.0), hold("B", 20.0)}, 4.0);
     unequal.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
     EXPECT_EQ(tell(unequal, hourly({20, 20, 20, 20, 20}), {}).words.headline,
-              "Stayed in the band for all of the 4 h held and seen")
+              "Stayed in the band for all of the 4 h on target and recorded")
         << "there is no one tolerance to name";
 }
 
@@ -115,9 +116,9 @@ TEST(VerdictWords, ExcursionsWithinTheGraceAreNamed)
     Batch batch = oneHold(4);
     batch.grace = std::chrono::hours{1};
     EXPECT_EQ(tell(batch, oneExcursion(), {}).words.headline,
-              "Stayed in the band of ±1 °C: 1 excursion was shorter than the grace of 1 h");
+              "Stayed in the band of ±1 °C: 1 excursion was ignored as shorter than 1 h");
     EXPECT_EQ(tell(batch, hourly({20, 21.5, 20, 21.5, 20}), {}).words.headline,
-              "Stayed in the band of ±1 °C: 2 excursions were shorter than the grace of 1 h");
+              "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 1 h");
 }
 
 TEST(VerdictWords, MissedOneOrSeveralTargets)
@@ -151,14 +152,14 @@ TEST(VerdictWords, NotEnoughDataSaysWhatWouldBeEnough)
     const Told none = tell(oneHold(4), {}, 0.5);
     // 90 % of 4 h.
     EXPECT_EQ(none.words.headline, "Not enough data: there are no beer readings in this batch; 3 h "
-                                   "36 min of its 4 h must be seen");
-    EXPECT_EQ(none.words.detail, "Covered 0.0 % of the hold time (4 h not seen).");
+                                   "36 min of its 4 h must be covered");
+    EXPECT_EQ(none.words.detail, "Covered 0.0 % of the hold time (no data for 4 h).");
     EXPECT_EQ(none.mark, "?");
     // 4 h of 8 h, 7.2 h are needed.
     EXPECT_EQ(tell(oneHold(8), series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), {})
                   .words.headline,
-              "Not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed; 3 h 12 min "
-              "more of it would do");
+              "Not enough data: 50.0 % of 8 h hold time is covered, and 90 % is needed; 3 h 12 min "
+              "more of it is enough");
 }
 
 TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
@@ -169,10 +170,9 @@ TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
     EXPECT_EQ(none.mark, "…");
     // 4 h of 8 h so far: after 32 h more, 36 h of 40 h are 90 %.
     const auto gappy = series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}});
-    EXPECT_EQ(
-        tell(oneHold({}), gappy, {}).words.headline,
-        "So far: not enough data: 50.0 % of 8 h to be held was seen, and 90 % is needed; 32 h "
-        "more held without a gap would do");
+    EXPECT_EQ(tell(oneHold({}), gappy, {}).words.headline,
+              "So far: not enough data: 50.0 % of 8 h hold time is covered, and 90 % is needed; 32 "
+              "h more held without a gap would do");
     const Told settling = tell(oneHold({}), hourly({30, 29, 28}), 0.5);
     EXPECT_EQ(settling.words.headline,
               "So far: not enough data: there is no hold time to judge yet; it begins when the "
@@ -208,7 +208,7 @@ TEST(VerdictWords, AnOpenBatchIsJudgedSoFar)
 {
     const Told told = tell(oneHold({}), hourly({20, 20, 20}), {});
     EXPECT_EQ(told.words.headline,
-              "So far: stayed in the band of ±1 °C for all of the 2 h held and seen");
+              "So far: stayed in the band of ±1 °C for all of the 2 h on target and recorded");
     EXPECT_EQ(told.mark, "…");
     const Told left = tell(oneHold({}), oneExcursion(), {});
     EXPECT_TRUE(left.words.headline.starts_with("So far: left the band once")) << left.mark;
@@ -229,32 +229,32 @@ TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
         return detail.substr(0, detail.find(". ") + 1);
     };
     EXPECT_EQ(doubt(oneHold(4), oneExcursion(), 0.6),
-              "Within the sensor's doubt of ±0.6 °C: in a band wider by that it would have "
+              "Within the sensor's uncertainty of ±0.6 °C: in a band wider by that it would have "
               "stayed.");
     EXPECT_EQ(doubt(oneHold(10), workedSeries(), 1.5),
-              "Within the sensor's doubt of ±1.5 °C: in a band wider by that there would not be "
-              "enough data.");
+              "Within the sensor's uncertainty of ±1.5 °C: in a band wider by that there would not "
+              "be enough data.");
     EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20.7, 20, 20}), 0.5),
-              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that it would have left "
-              "the band.");
+              "Within the sensor's uncertainty of ±0.5 °C: in a band narrower by that it would "
+              "have left the band.");
     EXPECT_EQ(doubt(oneHold(4), hourly({20.7, 20.7, 20.7, 20.7, 20.7}), 0.5),
-              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that it would have "
-              "missed a target.");
-    EXPECT_EQ(doubt(withCrash(), hourly({20, 20, 20, 20, 20, 15, 10, 6.2, 6.2}), 0.5),
-              "Within the sensor's doubt of ±0.5 °C: in a band wider by that it would have "
-              "stayed.")
+              "Within the sensor's uncertainty of ±0.5 °C: in a band narrower by that it would "
+              "have missed a target.");
+    EXPECT_EQ(
+        doubt(withCrash(), hourly({20, 20, 20, 20, 20, 15, 10, 6.2, 6.2}), 0.5),
+        "Within the sensor's uncertainty of ±0.5 °C: in a band wider by that it would have stayed.")
         << "missed by 0.2 K";
     // 21.4 lies outside of 1 K and inside of 1.5 K, where 22 is then an excursion.
-    EXPECT_EQ(
-        doubt(oneHold(4), hourly({21.4, 22, 20.5, 20, 20}), 0.5),
-        "Within the sensor's doubt of ±0.5 °C: in a band wider by that, settling ends earlier, "
-        "and after that the beer leaves the band.");
+    EXPECT_EQ(doubt(oneHold(4), hourly({21.4, 22, 20.5, 20, 20}), 0.5),
+              "Within the sensor's uncertainty of ±0.5 °C: in a band wider by that, settling ends "
+              "earlier, and after that the beer leaves the band.");
     // 20.9 lies inside of 1 K, which 22 then leaves, as it leaves 1.5 K; 0.5 K waits for both.
     EXPECT_EQ(doubt(oneHold(4), hourly({20.9, 22, 20.2, 20, 20}), 0.5),
-              "Within the sensor's doubt of ±0.5 °C: in a band narrower by that, settling lasts "
-              "longer, and after that the beer stays in the band.");
-    EXPECT_EQ(doubt(oneHold(4), hourly({20, 20, 20, 20, 20}), 1.0),
-              "Within the sensor's doubt of ±1 °C: the band is no wider than the doubt.");
+              "Within the sensor's uncertainty of ±0.5 °C: in a band narrower by that, settling "
+              "lasts longer, and after that the beer stays in the band.");
+    EXPECT_EQ(
+        doubt(oneHold(4), hourly({20, 20, 20, 20, 20}), 1.0),
+        "Within the sensor's uncertainty of ±1 °C: the band is no wider than the uncertainty.");
 }
 
 TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)

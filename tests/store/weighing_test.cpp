@@ -83,9 +83,9 @@ TEST_F(WeighingTest, RefusesWhatIsNone)
         return done ? std::string() : done.error().sentence();
     };
     EXPECT_EQ(why([](Weighing& w) { w.weights["noise"] = 5.5; }),
-              "noise: a weight lies between 0 and 5.");
+              "noise: a weight must be between 0 and 5.");
     EXPECT_EQ(why([](Weighing& w) { w.weights["noise"] = -1.0; }),
-              "noise: a weight lies between 0 and 5.");
+              "noise: a weight must be between 0 and 5.");
     EXPECT_EQ(why([](Weighing& w) { w.weights[" "] = 1.0; }), "a criterion has no name.");
     EXPECT_EQ(why([](Weighing& w) { w.referenceHours = Hours{0.0}; }),
               "the reference hold lasts longer than nothing.");

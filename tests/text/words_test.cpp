@@ -84,7 +84,7 @@ TEST(NearNames, findsSlipsCaseAndParts)
 
 TEST(NearNames, suggestionAlwaysHelps)
 {
-    EXPECT_EQ(suggestion("Trial 3", {"Trial 1", "Trial 2"}), "near ones: Trial 1, Trial 2");
+    EXPECT_EQ(suggestion("Trial 3", {"Trial 1", "Trial 2"}), "did you mean Trial 1, Trial 2?");
     EXPECT_EQ(suggestion("Zwickel", {"Trial 1"}), "there are: Trial 1");
     EXPECT_EQ(suggestion("Zwickel", {}), "there are none");
     EXPECT_EQ(joined({"A", "B", "C"}, 2), "A, B and 1 more");

@@ -105,7 +105,7 @@ TEST_F(BackupsTest, ACopyThatFailsIsSaidAndTheChangeIsKept)
     const auto window = openWindow(makeLogbook());
     write("small backups", "a file where the folder should be");
     note(*window);
-    EXPECT_TRUE(window->notice()->sentence().startsWith("No copy of today: "))
+    EXPECT_TRUE(window->notice()->sentence().startsWith("No copy today: "))
         << window->notice()->sentence().toStdString();
     EXPECT_TRUE(window->status().endsWith("never backed up"));
 }

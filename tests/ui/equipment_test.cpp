@@ -84,7 +84,7 @@ TEST_F(EquipmentTest, ASetupIsAddedWithPartsAndTheirSum)
     EXPECT_EQ(dialog->ratings()->model()->rows()[0].cells[0], "build effort");
     dialog->ratings()->model()->setCell(3, 1, "6");
     press(*dialog);
-    EXPECT_EQ(dialog->foot()->words(), "A rating lies from 1 to 5.");
+    EXPECT_EQ(dialog->foot()->words(), "A rating must be from 1 to 5.");
     EXPECT_EQ(dialog->ratings()->model()->rows()[3].cells[1], "6");
     dialog->ratings()->model()->setCell(3, 1, "4");
     press(*dialog);
@@ -130,7 +130,7 @@ TEST_F(EquipmentTest, AMeterMoves)
     dialog->moves()->addRow();
     fillRow(dialog->moves(), 0, {"2026-03-10 12:00", "Cabinet"});
     dialog->moves()->addRow();
-    fillRow(dialog->moves(), 1, {"2026-03-09 19:00", "on the shelf"});
+    fillRow(dialog->moves(), 1, {"2026-03-09 19:00", "not in use"});
     press(*dialog);
     EXPECT_FALSE(dialog->isVisible()) << dialog->foot()->words().toStdString();
     const Meter meter = equipment().meters[0];
@@ -147,7 +147,7 @@ TEST_F(EquipmentTest, AnIcePointBecomesAnOffsetWithItsDoubt)
     const auto dialog = opened(new SensorDialog(session, equipment(), equipment().sensors[0]));
     dialog->placement()->setEditText("taped to the wall");
     QTest::keyClicks(dialog->ice()->readings(), "32.4 32.5");
-    EXPECT_TRUE(dialog->ice()->words().contains("three readings at least"));
+    EXPECT_TRUE(dialog->ice()->words().contains("at least three readings"));
     QTest::keyClicks(dialog->ice()->readings(), " 32.6");
     EXPECT_TRUE(dialog->ice()->words().contains("the offset is -0.5 °F"))
         << dialog->ice()->words().toStdString();
@@ -235,7 +235,7 @@ TEST_F(EquipmentTest, WhatIsInUseIsRetiredAndNotRemoved)
     page.setupCards()[0]->retireButton()->click();
     settle();
     EXPECT_EQ(equipment().setups[0].retired, now());
-    EXPECT_EQ(page.setupCards()[0]->retireButton()->text(), "Bring back");
+    EXPECT_EQ(page.setupCards()[0]->retireButton()->text(), "Restore");
     page.setupCards()[0]->retireButton()->click();
     settle();
     EXPECT_EQ(equipment().setups[0].retired, std::nullopt);

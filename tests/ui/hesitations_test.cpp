@@ -190,7 +190,7 @@ TEST_F(HesitationsTest, UnitsAreChosenInTheLogbookMenu)
     dialog->units()->setCurrentIndex(1);
     dialog->currency()->setText("dollars");
     QTest::keyClick(dialog, Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_TRUE(dialog->foot()->words().contains("three letters"));
+    EXPECT_TRUE(dialog->foot()->words().contains("Three letters"));
     dialog->currency()->setText("eur");
     QTest::keyClick(dialog, Qt::Key_Return, Qt::ControlModifier);
     settle(*m_window);

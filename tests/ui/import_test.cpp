@@ -121,7 +121,7 @@ TEST_F(ImportTest, IsLookedAtFirstAndKeptOnAWord)
     EXPECT_EQ(lastOf("Cabinet beer"), before);
     page().keepButton()->click();
     wait();
-    EXPECT_TRUE(page().message().startsWith("Kept.")) << said();
+    EXPECT_TRUE(page().message().startsWith("Saved.")) << said();
     EXPECT_GT(lastOf("Cabinet beer"), before);
 }
 
@@ -162,7 +162,7 @@ TEST_F(ImportTest, ASecondTimeThereIsNothingNew)
     wait();
     look("more.csv", goodLog);
     EXPECT_FALSE(page().canKeep());
-    EXPECT_TRUE(page().message().contains("nothing new to keep")) << said();
+    EXPECT_TRUE(page().message().contains("nothing new to save")) << said();
 }
 
 TEST_F(ImportTest, CancelKeepsNothing)
@@ -186,8 +186,8 @@ TEST_F(ImportTest, CancelWhileKeepingLeavesNothing)
     page().keepButton()->click();
     page().cancel();
     wait();
-    EXPECT_TRUE(page().message().contains("Nothing was kept") ||
-                page().message().contains("nothing was kept"))
+    EXPECT_TRUE(page().message().contains("Nothing was saved") ||
+                page().message().contains("nothing of it was stored"))
         << said();
     const auto series =
         store::readSeries(*file(), "Room", {instantFromMs(0), instantFromMs(1'600'000'000'000)});
@@ -225,7 +225,7 @@ TEST_F(ImportTest, AFileThatChangedAfterItsPreviewIsShownAgainAndNotStored)
     ASSERT_TRUE(page().canKeep());
     page().keepButton()->click();
     wait();
-    EXPECT_TRUE(page().message().startsWith("Kept.")) << said();
+    EXPECT_TRUE(page().message().startsWith("Saved.")) << said();
     EXPECT_FALSE(page().message().contains("changed after")) << said();
     EXPECT_EQ(toMs(lastOf("Cabinet beer")), 1773347400000); // 2026-03-12T20:30:00Z
 }
@@ -259,7 +259,7 @@ TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
     ASSERT_GT(lastOf("Cabinet beer"), before);
     page().cancel();
     wait();
-    EXPECT_TRUE(page().message().startsWith("Kept.")) << said();
+    EXPECT_TRUE(page().message().startsWith("Saved.")) << said();
     EXPECT_TRUE(page().message().contains("stored before Cancel took effect")) << said();
     page().cancel(); // puts it away
     wait();
@@ -361,7 +361,7 @@ TEST_F(ImportTest, AnOffsetInTheHeaderIsTheZoneThatIsOffered)
     ASSERT_TRUE(page().canKeep()) << said();
     EXPECT_EQ(view().choices()->zone()->currentText(), "as the header says");
     EXPECT_EQ(result(1, 0), "12 Mar 2026 11:07");
-    EXPECT_TRUE(page().message().contains("said in the header")) << said();
+    EXPECT_TRUE(page().message().contains("from the header")) << said();
     look("plain.csv", "time,Room (F)\n2026-03-12 11:00,62\n");
     EXPECT_EQ(view().choices()->zone()->currentText(), "the logbook’s");
 }
@@ -528,10 +528,10 @@ TEST_F(ImportTest, SeveralFilesWaitSideBySideAndAreKeptTogether)
     ASSERT_EQ(page().tabs()->count(), 3);
     EXPECT_EQ(page().tabs()->tabText(0), "a.csv · ready");
     EXPECT_EQ(page().tabs()->tabText(2), "c.csv · asks");
-    EXPECT_EQ(page().keepAllButton()->text(), "Keep &all 2 that are ready");
+    EXPECT_EQ(page().keepAllButton()->text(), "Save &all 2 that are ready");
     page().keepAllButton()->click();
     wait();
-    EXPECT_EQ(page().tabs()->tabText(1), "b.csv · kept");
+    EXPECT_EQ(page().tabs()->tabText(1), "b.csv · saved");
     EXPECT_EQ(toMs(lastOf("Room")), 1773345600000); // 2026-03-12T20:00:00Z
 }
 
@@ -557,11 +557,11 @@ TEST_F(ImportTest, AnImportIsTakenBackAndPutBack)
     page().cancel(); // puts it away
     wait();
     ASSERT_EQ(page().past()->lines().size(), 2u);
-    EXPECT_EQ(page().past()->button()->text(), "&Take back more.csv");
+    EXPECT_EQ(page().past()->button()->text(), "W&ithdraw more.csv");
     page().past()->button()->click();
     wait();
     EXPECT_EQ(lastOf("Cabinet beer"), before);
-    EXPECT_EQ(page().past()->button()->text(), "&Put back more.csv");
+    EXPECT_EQ(page().past()->button()->text(), "&Restore more.csv");
     page().past()->button()->click();
     wait();
     EXPECT_GT(lastOf("Cabinet beer"), before);
@@ -583,7 +583,7 @@ TEST_F(ImportTest, AWatchedFileBringsItsNewRowsByItself)
     page().watches()->poll();
     wait();
     EXPECT_EQ(toMs(lastOf("Room")), 1773345600000);
-    EXPECT_EQ(page().watches()->model()->index(0, 1).data(), "1 new readings kept");
+    EXPECT_EQ(page().watches()->model()->index(0, 1).data(), "1 new readings stored");
     page().watches()->removeButton()->click();
     wait();
     EXPECT_TRUE(page().watches()->watches().empty());

@@ -115,7 +115,7 @@ TEST_F(Journal, ChangesTextAndTimeByKeyboardAndUndoesIt)
     EXPECT_EQ(rows(), (QStringList{"dry hops in", "lid opened for a sample"}));
     EXPECT_EQ(m_dialog->text()->toPlainText(), "lid opened for a sample");
     EXPECT_EQ(m_dialog->table()->currentIndex().row(), 1);
-    EXPECT_THAT(m_dialog->message().toStdString(), testing::StartsWith("Kept."));
+    EXPECT_THAT(m_dialog->message().toStdString(), testing::StartsWith("Saved."));
     undo();
     EXPECT_EQ(m_undone, "changed a note of Pale 1");
     EXPECT_EQ(rows(), (QStringList{"lid opened", "dry hops in"}));

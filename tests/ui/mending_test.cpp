@@ -156,7 +156,7 @@ TEST_F(MendingTest, ANoteIsKeptWithItsTimeAndBatch)
     dialog.show();
     settle(*m_window);
     dialog.keep();
-    EXPECT_TRUE(dialog.message().startsWith("Write a word")) << dialog.message().toStdString();
+    EXPECT_TRUE(dialog.message().startsWith("Type a reason")) << dialog.message().toStdString();
     EXPECT_TRUE(dialog.text()->hasFocus());
     QTest::keyClicks(dialog.text(), "lid opened");
     dialog.time()->setText("2026-03-09 18:30");

@@ -189,7 +189,7 @@ TEST_F(NewBatchTest, ABatchWithoutASensorIsRefused)
     dialog.setAttribute(Qt::WA_DeleteOnClose, false);
     dialog.fields()->name()->setText("Alone");
     press(dialog);
-    EXPECT_TRUE(dialog.foot()->words().contains("Without a sensor for the beer"))
+    EXPECT_TRUE(dialog.foot()->words().contains("Without a beer sensor"))
         << dialog.foot()->words().toStdString();
 }
 

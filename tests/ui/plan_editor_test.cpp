@@ -170,10 +170,11 @@ TEST_F(PlanEditorTest, AsksAboutFreezingAndHot)
     set(2, planTarget, "30");
     ASSERT_TRUE(editor.plan());
     EXPECT_EQ(editor.questions(),
-              QStringList{"The target of Crash is 30.0 °F, below freezing. Is that meant?"});
+              QStringList{"The target of Crash is 30.0 °F, below freezing. Is that intended?"});
     set(2, planTarget, "111");
-    EXPECT_EQ(editor.questions(), QStringList{"The target of Crash is 111.0 °F, hotter than beer "
-                                              "ferments. Is that meant?"});
+    EXPECT_EQ(editor.questions(),
+              QStringList{
+                  "The target of Crash is 111.0 °F, hotter than beer ferments. Is that intended?"});
     set(2, planTarget, "110");
     EXPECT_TRUE(editor.questions().isEmpty());
 }

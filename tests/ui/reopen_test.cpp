@@ -26,7 +26,7 @@ TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndTheEndComesBackByUndo)
     settle();
     auto* dialog = window.findChild<StepDialog*>();
     ASSERT_TRUE(dialog);
-    EXPECT_EQ(dialog->words(), "Pale 1 runs on: its end at 9 Mar 18:00 is taken back.");
+    EXPECT_EQ(dialog->words(), "Pale 1 is open again: its end at 9 Mar 18:00 was removed.");
     QTest::keyClick(dialog, Qt::Key_Return);
     settle();
     EXPECT_EQ(batch("Pale 1").ended, std::nullopt);

@@ -103,7 +103,7 @@ TEST_F(ReportDialogTest, AsksBeforeItReplacesAFile)
     type(path("out.csv"));
     press();
     EXPECT_FALSE(m_dialog->job().running());
-    EXPECT_TRUE(m_dialog->foot()->words().contains("stands there"));
+    EXPECT_TRUE(m_dialog->foot()->words().contains("already exists"));
     EXPECT_EQ(contentOf(path("out.csv")), "mine");
     QSignalSpy said(m_dialog, &ReportDialog::said);
     press();

@@ -125,7 +125,7 @@ TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
               excursion.lengthMs() / 3'600'000.0);
     EXPECT_EQ(value(rows, "Computed from", "", "Logbook"), "small.holdband");
     EXPECT_THAT(value(rows, "Computed from", "", "Beer sensor").toStdString(),
-                HasSubstr("Loop beer, good to ± 0.36 °F"));
+                HasSubstr("Loop beer, accurate to ± 0.36 °F"));
 }
 
 namespace {
@@ -171,14 +171,14 @@ TEST_F(ReportTest, OfSeveralBatchesItIsSaidWhatEachRestsOn)
     ASSERT_TRUE(review);
     const double coverage = *review->figures.judged.asPlanned.totals.coverage();
     const Rows season = parsed(asCsv(of({"Loop"})));
-    EXPECT_EQ(value(season, table, "Pale 1", "seen").toDouble(), coverage);
+    EXPECT_EQ(value(season, table, "Pale 1", "covered").toDouble(), coverage);
     EXPECT_THAT(value(season, table, "Pale 1", "sensors").toStdString(),
-                HasSubstr("Loop beer, good to ± 0.36 °F"));
+                HasSubstr("Loop beer, accurate to ± 0.36 °F"));
     EXPECT_EQ(value(season, table, "Pale 1", "limits"),
-              "band ± 3 °F; gap limit 1 h 30 min (3 × the median interval); grace none: every "
-              "excursion counts; coverage needed 90 %");
+              "band ± 3 °F; gap limit 1 h 30 min (3 × the median interval); ignored "
+              "excursions: none; coverage needed 90 %");
     const Rows pair = parsed(asCsv(of({"Pale 1", "Pale 2"})));
-    EXPECT_EQ(value(pair, table, "A · Pale 1", "seen").toDouble(), coverage);
+    EXPECT_EQ(value(pair, table, "A · Pale 1", "covered").toDouble(), coverage);
     EXPECT_NE(value(pair, table, "B · Pale 2", "meters"), QString());
 }
 
@@ -201,9 +201,9 @@ TEST_F(ReportTest, TheBoundsOfTheMeasuresAreAmongTheFigures)
     const Rows rows = parsed(asCsv(of({"Pale 1", "Pale 2"})));
     const analysis::Measure& energy = review->measures.at(0);
     ASSERT_TRUE(energy.a && energy.a->low && energy.ratio && energy.ratio->high);
-    EXPECT_EQ(value(rows, "Bounds of the measures", "energy_kwh", "A, least").toDouble(),
+    EXPECT_EQ(value(rows, "Bounds of the measures", "energy_kwh", "A, minimum").toDouble(),
               *energy.a->low);
-    EXPECT_EQ(value(rows, "Bounds of the measures", "energy_kwh", "A ÷ B, most").toDouble(),
+    EXPECT_EQ(value(rows, "Bounds of the measures", "energy_kwh", "A ÷ B, maximum").toDouble(),
               *energy.ratio->high);
 }
 

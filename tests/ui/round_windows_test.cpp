@@ -72,7 +72,7 @@ TEST(RoundRows, StandInTheOrderOfTheDay)
 
 TEST(RoundRows, RefuseWhatCannotBe)
 {
-    EXPECT_EQ(problem({}), "rounds: a day has one round at least; add one.");
+    EXPECT_EQ(problem({}), "rounds: a day needs at least one round; add one.");
     EXPECT_EQ(problem({{"A", "06:00", "08:00"}, {"B", "07:59", "09:00"}}),
               "rounds: B begins before A is over; give each its own time.");
     EXPECT_EQ(problem({{"A", "06:00", "08:00"}, {"a", "09:00", "10:00"}}),
@@ -88,7 +88,7 @@ TEST(RoundRows, RefuseWhatCannotBe)
                        {"E", "09:00", "10:00"},
                        {"F", "11:00", "12:00"},
                        {"G", "13:00", "14:00"}}),
-              "rounds: a day has 6 rounds at most; take one out.");
+              "rounds: a day can have at most 6 rounds; take one out.");
 }
 
 TEST(RoundRows, PassTheModelTester)

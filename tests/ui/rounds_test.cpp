@@ -64,7 +64,7 @@ TEST_F(RoundsTest, TypingEnterTypingCtrlEnterKeepsTheRound)
     type("41.20");
     press(Qt::Key_Return, Qt::ControlModifier);
     settle(*m_window);
-    EXPECT_EQ(page().message(), "Kept 2 readings.");
+    EXPECT_EQ(page().message(), "Saved 2 readings.");
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 13.6, 14.8, 15.1));
     EXPECT_THAT(kwhOf(m_logbook, "Cabinet meter"), ::testing::ElementsAre(40.1, 40.6, 40.9, 41.2));
     EXPECT_TRUE(loop().field()->text().isEmpty());
@@ -364,7 +364,7 @@ TEST_F(RoundsTest, AGravityIsKeptWithTheTemperatureOfItsSample)
     EXPECT_EQ(QApplication::focusWidget(), gravity.note());
     press(Qt::Key_Return, Qt::ControlModifier);
     settle(*m_window);
-    EXPECT_EQ(page().message(), "Kept 1 reading.");
+    EXPECT_EQ(page().message(), "Saved 1 reading.");
     const auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read, now);
     const auto kept = store::readHandReadings(**file, {store::HandOwner::Kind::batch, "Pale 2"});
     ASSERT_EQ(kept->size(), 1u);
@@ -389,7 +389,7 @@ TEST_F(RoundsTest, ASampleThatCannotBeIsRefusedInItsOwnField)
     press(Qt::Key_Backspace);
     press(Qt::Key_Return, Qt::ControlModifier);
     settle(*m_window);
-    EXPECT_EQ(page().message(), "Kept 1 reading.");
+    EXPECT_EQ(page().message(), "Saved 1 reading.");
 }
 
 TEST_F(RoundsTest, ASampleWithoutItsGravityIsAskedFor)

@@ -48,7 +48,7 @@ TableWords tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone
 
 PastImports::PastImports(Session& session, QWidget* parent)
     : TableCard(Words::tr("Past imports"), 3, parent), m_session(&session),
-      m_button(new QPushButton(Words::tr("&Withdraw"), this))
+      m_button(new QPushButton(Words::tr("W&ithdraw"), this))
 {
     auto* row = new QHBoxLayout;
     row->addWidget(m_button);
@@ -107,7 +107,7 @@ void PastImports::showButton()
     m_button->setEnabled(line && !m_session->readOnly());
     if (line)
         m_button->setText(
-            (line->takenBackAt ? Words::tr("&Restore %1") : Words::tr("&Withdraw %1"))
+            (line->takenBackAt ? Words::tr("&Restore %1") : Words::tr("W&ithdraw %1"))
                 .arg(shown(line->file).replace(QLatin1Char('&'), QStringLiteral("&&"))));
 }
 

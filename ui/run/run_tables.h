@@ -18,7 +18,7 @@ std::vector<ExcursionPlace> excursionPlaces(const review::RunReview& review);
 /// When the excursions were, in the order of excursionTable.
 std::vector<Span> excursionSpans(const review::RunReview& review);
 
-/// "None shorter than the grace of 10 min left out." and the like, beneath the excursions.
+/// "None shorter than 10 min left out." and the like, beneath the excursions.
 QString excursionRemark(const review::RunReview& review);
 
 /// "Loop · pitched 26 Feb 17:30 · 5 gal · 1.052 → 1.011"

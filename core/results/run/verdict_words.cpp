@@ -70,7 +70,7 @@ std::string countedText(const JudgedBy& by, const BandTotals& totals, const Verd
         totals.counted == 2
             ? Phrase::tr("; twice for %1 or longer, which counts")
             : Phrase::counted("; %n times for %1 or longer, which counts",
-                              "; once for the grace of %1 or longer, which counts", totals.counted);
+                              "; once for %1 or longer, which counts", totals.counted);
     return phrase.with(durationText(by.rules.grace, manner.decimalSign));
 }
 
@@ -95,12 +95,12 @@ std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const s
     const std::string grace = durationText(by.rules.grace, manner.decimalSign);
     if (band.empty())
         return Phrase::counted("stayed in the band: %n excursions were ignored as shorter than %1",
-                               "stayed in the band: %n excursion was shorter than the grace of %1",
+                               "stayed in the band: %n excursion was ignored as shorter than %1",
                                totals.excursions)
             .with(grace);
     return Phrase::counted(
                "stayed in the band of %1: %n excursions were ignored as shorter than %2",
-               "stayed in the band of %1: %n excursion was shorter than the grace of %2",
+               "stayed in the band of %1: %n excursion was ignored as shorter than %2",
                totals.excursions)
         .with(band, grace);
 }

@@ -42,7 +42,7 @@ void addLimits(Table& table, const review::Basis& basis, const Cells& cells)
             ui::shown(shareText(basis.coverageNeeded, 0, ui::decimalSign())));
 }
 
-/// "Room, good to ± 0.9 °F, 7174 readings", the beer's sensors before the room's.
+/// "Room, accurate to ± 0.9 °F, 7174 readings", the beer's sensors before the room's.
 QString sensorsWords(const review::Basis& basis, const Cells& cells)
 {
     const bool several = beerWasShared(basis);
@@ -63,13 +63,13 @@ QString metersWords(const review::Basis& basis)
     return list.isEmpty() ? ui::dash : list.join(QStringLiteral("; "));
 }
 
-/// "band ± 3 °F; gap limit 15 min (3 × the median interval); grace none: every excursion counts; …"
+/// "band ± 3 °F; gap limit 15 min (3 × the median interval); ignored excursions: none; …"
 QString limitsWords(const review::Basis& basis, const Cells& cells)
 {
     const QString band = basis.tolerance
                              ? ui::Words::tr("band %1").arg(toleranceWords(basis, cells))
                              : ui::Words::tr("each stage its own band");
-    return ui::Words::tr("%1; gap limit %2; ignore shorter than %3; coverage needed %4")
+    return ui::Words::tr("%1; gap limit %2; ignored excursions: %3; coverage needed %4")
         .arg(band, gapLimitWords(basis), graceWords(basis),
              ui::shown(shareText(basis.coverageNeeded, 0, ui::decimalSign())));
 }

@@ -24,7 +24,7 @@ QString sensorWords(const review::SensorBasis& basis, const Cells& cells, bool s
     const TemperatureUnit unit = cells.settings().temperatureUnit();
     QStringList parts{ui::shown(basis.sensor.name)};
     parts << (basis.accuracy
-                  ? ui::Words::tr("within ± %1")
+                  ? ui::Words::tr("accurate to ± %1")
                         .arg(ui::shown(differenceText(*basis.accuracy, unit, 2, ui::decimalSign())))
                   : ui::Words::tr("accuracy unknown"));
     for (const Offset& offset : basis.sensor.offsets)
@@ -47,9 +47,10 @@ QString meterWords(const Meter& meter)
                          shortestText(meter.resolution->kilowattHours(), ui::decimalSign())));
     else
         parts << ui::Words::tr("its last digit taken from its readings");
-    parts << (meter.accuracy
-                  ? ui::Words::tr("within %1 %").arg(ui::numberText(*meter.accuracy * 100.0, 1))
-                  : ui::Words::tr("accuracy class unknown"));
+    parts
+        << (meter.accuracy
+                ? ui::Words::tr("accurate to %1 %").arg(ui::numberText(*meter.accuracy * 100.0, 1))
+                : ui::Words::tr("accuracy class unknown"));
     return parts.join(QStringLiteral(", "));
 }
 
@@ -85,8 +86,8 @@ QString gapLimitWords(const review::Basis& basis)
 QString graceWords(const review::Basis& basis)
 {
     return basis.grace > Milliseconds{0}
-               ? ui::Words::tr("excursions shorter than %1 do not count").arg(lengthOf(basis.grace))
-               : ui::Words::tr("none: every excursion counts");
+               ? ui::Words::tr("shorter than %1").arg(lengthOf(basis.grace))
+               : ui::Words::tr("none");
 }
 
 bool readsRoom(const review::SensorBasis& sensor)
