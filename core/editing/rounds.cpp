@@ -284,7 +284,8 @@ Done correctRegister(const store::LogbookFile& logbook, const std::string& meter
     if (check.doubt)
         return failure(check.doubt->problem);
     auto change = store::Change::begin(
-        logbook, store::ActWords{"corrected a reading of " + meter, why, store::ActKind::edit, {}});
+        logbook,
+        store::ActWords{"corrected a reading of " + meter, why, store::HistoryKind::edit, {}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::correctMeterReading(*change, reading, kwh, decimals, change->at(), why));
     return change->commit();
@@ -306,7 +307,8 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
         unit == first ? value : store::rawValue(store::baseValue(value, unit), first);
     HOLDBAND_TRY(checkHandReading(logbook, corrected));
     auto change = store::Change::begin(
-        logbook, store::ActWords{"corrected " + ownerWords(owner), why, store::ActKind::edit, {}});
+        logbook,
+        store::ActWords{"corrected " + ownerWords(owner), why, store::HistoryKind::edit, {}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::correctHandReading(*change, reading, corrected.reading.value, decimals,
                                            change->at(), why));
@@ -346,7 +348,7 @@ Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& met
     auto change = store::Change::begin(
         logbook,
         store::ActWords{
-            "took away " + countWords(readings.size()) + meter, why, store::ActKind::edit, {}});
+            "took away " + countWords(readings.size()) + meter, why, store::HistoryKind::edit, {}});
     HOLDBAND_TRY(change);
     for (const store::MeterReadingId reading : readings)
         HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
@@ -374,7 +376,8 @@ Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& own
                   store::HandReadingId reading, const std::string& why)
 {
     auto change = store::Change::begin(
-        logbook, store::ActWords{"took away " + ownerWords(owner), why, store::ActKind::edit, {}});
+        logbook,
+        store::ActWords{"took away " + ownerWords(owner), why, store::HistoryKind::edit, {}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::setHandReadingAside(*change, reading));
     return change->commit();

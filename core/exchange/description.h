@@ -68,7 +68,7 @@ struct DescribedReading {
     std::vector<store::Replaced> before; ///< oldest first
     std::optional<DescribedSource> source;
     bool leftOut = false;                 ///< taken out of the record by itself
-    std::optional<std::size_t> leftOutBy; ///< index of that act in the history
+    std::optional<std::size_t> leftOutBy; ///< index of that entry in the history
 };
 
 struct DescribedHandReading {
@@ -112,8 +112,8 @@ struct Description {
     Weighing weighing;
     std::vector<store::LogMap> logMaps;
     std::vector<DescribedWatch> watches;
-    std::vector<store::PastAct> history; ///< oldest first
-    bool namesCurrency = false;          ///< the document says one
+    std::vector<store::PastHistoryEntry> history; ///< oldest first
+    bool namesCurrency = false;                   ///< the document says one
     bool namesPrice = false;
 };
 

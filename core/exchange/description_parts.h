@@ -53,6 +53,6 @@ JournalNote readNote(Fields fields);
 Weighing readWeighing(Fields fields);
 store::LogMap readMap(Fields fields);
 DescribedWatch readWatch(Fields fields);
-store::PastAct readAct(Fields fields);
+store::PastHistoryEntry readHistoryEntry(Fields fields);
 
 } // namespace holdband::exchange

@@ -46,7 +46,7 @@ Description readDocument(const Json& document, Reading& reading,
         description.weighing = readWeighing(*weighing);
     readAll(fields, "column_maps", description.logMaps, readMap);
     readAll(fields, "watches", description.watches, readWatch);
-    readAll(fields, "history", description.history, readAct);
+    readAll(fields, "history", description.history, readHistoryEntry);
     fields.refuseUnknown();
     return description;
 }

@@ -417,13 +417,13 @@ Json watchJson(const DescribedWatch& watch)
     return json;
 }
 
-Json actJson(const store::PastAct& act)
+Json historyEntryJson(const store::PastHistoryEntry& entry)
 {
-    Json json{{"at", rfc3339Utc(act.at)}, {"what", act.what}};
-    putText(json, "why", act.why);
-    if (act.kind != store::ActKind::edit)
-        json["kind"] = store::nameOf(act.kind);
-    put(json, "of", act.of);
+    Json json{{"at", rfc3339Utc(entry.at)}, {"what", entry.what}};
+    putText(json, "why", entry.why);
+    if (entry.kind != store::HistoryKind::edit)
+        json["kind"] = store::nameOf(entry.kind);
+    put(json, "of", entry.of);
     return json;
 }
 
@@ -476,7 +476,7 @@ std::string writeDescription(const Description& description)
     if (!description.watches.empty())
         putAll(document, "watches", description.watches, watchJson);
     if (!description.history.empty())
-        putAll(document, "history", description.history, actJson);
+        putAll(document, "history", description.history, historyEntryJson);
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -120,7 +120,7 @@ std::optional<std::size_t> indexOf(const std::vector<Id>& ids, const Id& id)
 
 DescribedReading describedFrom(const std::string& meter, store::RecordedRegister recorded,
                                const std::vector<store::ImportId>& imports,
-                               const std::vector<store::ActId>& acts)
+                               const std::vector<store::HistoryEntryId>& entries)
 {
     DescribedReading reading{
         meter, std::move(recorded.inForce), std::move(recorded.before), {}, false, {}};
@@ -130,21 +130,21 @@ DescribedReading describedFrom(const std::string& meter, store::RecordedRegister
     }
     reading.leftOut = recorded.leftOutBy.has_value();
     if (recorded.leftOutBy)
-        reading.leftOutBy = indexOf(acts, *recorded.leftOutBy);
+        reading.leftOutBy = indexOf(entries, *recorded.leftOutBy);
     return reading;
 }
 
 Done collectMeterReadings(const store::LogbookFile& logbook,
                           const std::vector<store::ImportId>& imports, Description& description)
 {
-    auto acts = store::readActIds(logbook);
-    HOLDBAND_TRY(acts);
+    auto entries = store::readHistoryEntryIds(logbook);
+    HOLDBAND_TRY(entries);
     for (const Meter& meter : description.meters) {
         auto record = store::readRegisterRecord(logbook, meter.name);
         HOLDBAND_TRY(record);
         for (store::RecordedRegister& recorded : *record)
             description.meterReadings.push_back(
-                describedFrom(meter.name, std::move(recorded), imports, *acts));
+                describedFrom(meter.name, std::move(recorded), imports, *entries));
     }
     return {};
 }
@@ -201,7 +201,7 @@ Result<Description> collect(const store::LogbookFile& logbook,
     HOLDBAND_TRY(keep(store::readPlans(logbook), description.plans));
     HOLDBAND_TRY(keep(store::readWeighing(logbook), description.weighing));
     HOLDBAND_TRY(keep(store::readLogMaps(logbook), description.logMaps));
-    HOLDBAND_TRY(keep(store::readActs(logbook), description.history));
+    HOLDBAND_TRY(keep(store::readHistoryEntries(logbook), description.history));
     auto watches = store::readWatches(logbook);
     HOLDBAND_TRY(watches);
     for (store::Watch& watch : *watches)

@@ -81,10 +81,10 @@ class Loader {
 public:
     Loader(const store::LogbookFile& logbook, const store::Change& change,
            const Description& description, fs::path descriptionPath,
-           std::vector<store::ActId> pastActs)
+           std::vector<store::HistoryEntryId> pastEntries)
         : m_logbook(logbook), m_change(change), m_description(description),
           m_path(std::move(descriptionPath)), m_name(m_path.filename().string()),
-          m_readings(logbook, change, description, m_name, std::move(pastActs))
+          m_readings(logbook, change, description, m_name, std::move(pastEntries))
     {
     }
 
@@ -301,10 +301,10 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(settle(logbook, *change, description, isNew));
     HOLDBAND_TRY(settleWeighing(logbook, *change, description));
-    std::vector<store::ActId> pastActs;
+    std::vector<store::HistoryEntryId> pastEntries;
     if (isNew) // one in use has a history of its own
-        HOLDBAND_TRY(keep(store::addPastActs(*change, description.history), pastActs));
-    auto report = Loader(logbook, *change, description, path, std::move(pastActs)).run();
+        HOLDBAND_TRY(keep(store::addPastEntries(*change, description.history), pastEntries));
+    auto report = Loader(logbook, *change, description, path, std::move(pastEntries)).run();
     HOLDBAND_TRY(report);
     HOLDBAND_TRY(change->commit());
     return report;

@@ -11,9 +11,9 @@ namespace holdband::exchange {
 
 ReadingsLoader::ReadingsLoader(const store::LogbookFile& logbook, const store::Change& change,
                                const Description& description, std::string name,
-                               std::vector<store::ActId> pastActs)
+                               std::vector<store::HistoryEntryId> pastEntries)
     : m_logbook(logbook), m_change(change), m_description(description), m_name(std::move(name)),
-      m_pastActs(std::move(pastActs))
+      m_pastEntries(std::move(pastEntries))
 {
 }
 
@@ -196,11 +196,12 @@ ReadingsLoader::sourceOf(const DescribedReading& described) const
     return store::ReadingSource{import->second, described.source->line};
 }
 
-/// The act that came along; absent: it is this load.
-std::optional<store::ActId> ReadingsLoader::leftOutBy(const DescribedReading& described) const
+/// The entry that came along; absent: it is this load.
+std::optional<store::HistoryEntryId>
+ReadingsLoader::leftOutBy(const DescribedReading& described) const
 {
-    return described.leftOutBy && !m_pastActs.empty()
-               ? std::optional(m_pastActs[*described.leftOutBy])
+    return described.leftOutBy && !m_pastEntries.empty()
+               ? std::optional(m_pastEntries[*described.leftOutBy])
                : std::nullopt;
 }
 

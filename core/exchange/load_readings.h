@@ -15,13 +15,13 @@ namespace holdband::exchange {
 
 class ReadingsLoader {
 public:
-    /// `name`: the description's file, for places. `pastActs`: the acts of its history in the
+    /// `name`: the description's file, for places. `pastEntries`: the entries of its history in the
     /// logbook, or none where that is not taken over.
     ReadingsLoader(const store::LogbookFile& logbook, const store::Change& change,
                    const Description& description, std::string name,
-                   std::vector<store::ActId> pastActs);
+                   std::vector<store::HistoryEntryId> pastEntries);
 
-    /// Problem (data): a reading refers to a file or an act that is not there.
+    /// Problem (data): a reading refers to a file or an entry that is not there.
     Done check() const;
     /// Whether a register came with the file entry of that index.
     bool referTo(std::size_t file) const;
@@ -42,7 +42,7 @@ private:
     Done keepWithHistory(const DescribedReading& described, const MeterReading& inForce);
     Done addHandReading(const DescribedHandReading& described);
     std::optional<store::ReadingSource> sourceOf(const DescribedReading& described) const;
-    std::optional<store::ActId> leftOutBy(const DescribedReading& described) const;
+    std::optional<store::HistoryEntryId> leftOutBy(const DescribedReading& described) const;
     bool isTakenBack(const DescribedReading& described) const;
     std::vector<std::size_t> inOrderOfTime() const;
 
@@ -50,7 +50,7 @@ private:
     const store::Change& m_change;
     const Description& m_description;
     std::string m_name;
-    std::vector<store::ActId> m_pastActs;
+    std::vector<store::HistoryEntryId> m_pastEntries;
     std::map<std::size_t, store::ImportId> m_imports; ///< by index of the file entry
     std::map<std::string, intake::RegisterCheck> m_registers;
 };

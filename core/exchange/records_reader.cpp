@@ -152,19 +152,19 @@ DescribedWatch readWatch(Fields fields)
     return watch;
 }
 
-store::PastAct readAct(Fields fields)
+store::PastHistoryEntry readHistoryEntry(Fields fields)
 {
-    store::PastAct act;
-    act.at = fields.requiredTime("at");
-    act.what = fields.requiredText("what");
-    act.why = fields.text("why").value_or("");
+    store::PastHistoryEntry entry;
+    entry.at = fields.requiredTime("at");
+    entry.what = fields.requiredText("what");
+    entry.why = fields.text("why").value_or("");
     const std::string kind = fields.text("kind").value_or("edit");
-    act.kind = store::actKindNamed(kind);
-    if (store::nameOf(act.kind) != kind)
+    entry.kind = store::historyKindNamed(kind);
+    if (store::nameOf(entry.kind) != kind)
         fields.fail("kind", Phrase::tr("\"%1\" is none of %2").with(kind, "edit, own, undo, redo"));
-    act.of = readIndex(fields, "of");
+    entry.of = readIndex(fields, "of");
     fields.refuseUnknown();
-    return act;
+    return entry;
 }
 
 } // namespace holdband::exchange

@@ -154,7 +154,7 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
         HOLDBAND_TRY(migrate(**database, schemaSteps()));
         std::unique_ptr<LogbookFile> file(new LogbookFile(std::move(*database), std::move(*lock),
                                                           Access::write, std::move(clock)));
-        auto change = Change::begin(*file, ActWords{"made the logbook", {}, ActKind::own, {}});
+        auto change = Change::begin(*file, ActWords{"made the logbook", {}, HistoryKind::own, {}});
         HOLDBAND_TRY(change);
         HOLDBAND_TRY(writeSettings(*change, settings));
         HOLDBAND_TRY(change->commit());
@@ -189,13 +189,13 @@ Result<std::unique_ptr<LogbookFile>> LogbookFile::open(const std::string& path, 
 
 namespace {
 
-Result<ActId> addAct(const Database& database, const ActWords& words, Instant at)
+Result<HistoryEntryId> addAct(const Database& database, const ActWords& words, Instant at)
 {
     const std::optional<std::int64_t> of = words.of ? std::optional(words.of->value) : std::nullopt;
     HOLDBAND_TRY(execute(
         database, "INSERT INTO acts (at, what, kind, of, why) VALUES (?, ?, ?, ?, ?)", toMs(at),
         std::string_view(words.what), nameOf(words.kind), of, std::string_view(words.why)));
-    return ActId{database.lastRowId()};
+    return HistoryEntryId{database.lastRowId()};
 }
 
 } // namespace
@@ -209,7 +209,7 @@ Result<Change> Change::begin(const LogbookFile& file, ActWords words)
     auto act = addAct(file.database(), words, now);
     HOLDBAND_TRY(act);
     std::unique_ptr<Recording> recording;
-    if (words.kind == ActKind::edit || words.kind == ActKind::own) {
+    if (words.kind == HistoryKind::edit || words.kind == HistoryKind::own) {
         auto begun = Recording::begin(file.database());
         HOLDBAND_TRY(begun);
         recording = std::make_unique<Recording>(std::move(*begun));
@@ -226,8 +226,8 @@ Done Change::keepRecord()
     const bool nothing = changes->empty() && !m_recording->wasPaused();
     m_recording.reset();
     if (nothing) // kept as it was: the history has nothing to say
-        return execute(database(), "DELETE FROM acts WHERE id = ?", m_act.value);
-    return changes->empty() ? Done{} : keepChanges(database(), m_act, *changes);
+        return execute(database(), "DELETE FROM acts WHERE id = ?", m_entry.value);
+    return changes->empty() ? Done{} : keepChanges(database(), m_entry, *changes);
 }
 
 Done Change::commit()

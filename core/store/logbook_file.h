@@ -57,14 +57,14 @@ private:
 
 /// Who brought a change about. `own`: the program by itself, as with the rows of a watched file;
 /// such changes are left out of undo.
-enum class ActKind { edit, own, undo, redo };
+enum class HistoryKind { edit, own, undo, redo };
 
 /// What the history says of a change.
 struct ActWords {
     std::string what; ///< "imported loop.csv"
     std::string why = {};
-    ActKind kind = ActKind::edit;
-    std::optional<ActId> of = {}; ///< the act that is undone or redone
+    HistoryKind kind = HistoryKind::edit;
+    std::optional<HistoryEntryId> of = {}; ///< the act that is undone or redone
 };
 
 /// One change of the logbook: a transaction with its entry in `acts`. Everything is undone unless
@@ -80,7 +80,7 @@ public:
 
     const Database& database() const { return m_file->database(); }
     const LogbookFile& logbook() const { return *m_file; }
-    ActId act() const { return m_act; }
+    HistoryEntryId entry() const { return m_entry; }
     Instant at() const { return m_at; }
 
     /// While the bulk of an import's readings is written, which has a record of its own.
@@ -90,9 +90,9 @@ public:
     Done commit();
 
 private:
-    Change(const LogbookFile& file, Transaction transaction, ActId act, Instant at,
+    Change(const LogbookFile& file, Transaction transaction, HistoryEntryId entry, Instant at,
            std::unique_ptr<Recording> recording)
-        : m_file(&file), m_transaction(std::move(transaction)), m_act(act), m_at(at),
+        : m_file(&file), m_transaction(std::move(transaction)), m_entry(entry), m_at(at),
           m_recording(std::move(recording))
     {
     }
@@ -100,7 +100,7 @@ private:
 
     const LogbookFile* m_file;
     Transaction m_transaction;
-    ActId m_act;
+    HistoryEntryId m_entry;
     Instant m_at;
     std::unique_ptr<Recording> m_recording; ///< absent while undoing and redoing
 };

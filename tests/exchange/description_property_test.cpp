@@ -329,10 +329,11 @@ void addCauses(Description& into)
         into.causes.push_back({into.batches[0].name, cause()});
 }
 
-store::PastAct pastAct()
+store::PastHistoryEntry pastAct()
 {
-    store::PastAct act{instant(), text(), maybe() ? text() : "", store::ActKind::edit, {}};
-    act.kind = static_cast<store::ActKind>(between(0, 3));
+    store::PastHistoryEntry act{
+        instant(), text(), maybe() ? text() : "", store::HistoryKind::edit, {}};
+    act.kind = static_cast<store::HistoryKind>(between(0, 3));
     act.of = optionally([] { return static_cast<std::size_t>(between(0, 9)); });
     return act;
 }

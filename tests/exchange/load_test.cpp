@@ -403,7 +403,7 @@ TEST(Load, LeavesTheHistoryOfALogbookInUseAsItIs)
         "history":[{"at":"2026-01-01 00:00","what":"elsewhere"}]})");
     ASSERT_TRUE(exchange::loadDescription(files.path("d.holdband"), files.path("more.json")));
     const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::read);
-    const auto acts = *store::readActs(**logbook);
+    const auto acts = *store::readHistoryEntries(**logbook);
     ASSERT_EQ(acts.size(), 3u);
     EXPECT_EQ(acts[2].what, "loaded more.json");
 }

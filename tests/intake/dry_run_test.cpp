@@ -39,7 +39,7 @@ protected:
         all << file.rdbuf();
         return all.str();
     }
-    std::size_t acts() const { return store::readActIds(*m_logbook)->size(); }
+    std::size_t entries() const { return store::readHistoryEntryIds(*m_logbook)->size(); }
     std::size_t readings() const
     {
         return store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)})
@@ -149,7 +149,7 @@ TEST_F(DryRun, cancelledByTheLastCallOfProgressNothingIsStored)
 {
     // The person presses Cancel while the last share is told: the next question must be heard.
     bool cancelled = false;
-    const std::size_t before = acts();
+    const std::size_t before = entries();
     const auto report = intake::importLog(*m_logbook, options(logs[0]), [&](double share) {
         const bool goOn = !cancelled;
         cancelled = cancelled || share >= 1.0;
@@ -157,7 +157,7 @@ TEST_F(DryRun, cancelledByTheLastCallOfProgressNothingIsStored)
     });
     EXPECT_FALSE(report);
     EXPECT_EQ(readings(), 0u);
-    EXPECT_EQ(acts(), before);
+    EXPECT_EQ(entries(), before);
     EXPECT_TRUE(store::listImports(*m_logbook)->empty());
 }
 

@@ -203,7 +203,8 @@ void readAMeter(const LogbookFile&, const Change& change)
 /// changes are left out of undo.
 void growAnImport(const LogbookFile& logbook)
 {
-    auto change = Change::begin(logbook, store::ActWords{"more rows", {}, store::ActKind::own, {}});
+    auto change =
+        Change::begin(logbook, store::ActWords{"more rows", {}, store::HistoryKind::own, {}});
     RC_ASSERT(change.has_value());
     const auto imports = *store::listImports(logbook);
     if (!imports.empty() && store::isInForce(*change, imports.front().id)) {
@@ -235,7 +236,7 @@ void enterSomething(const LogbookFile& logbook)
 /// Hourly readings of half the time or all of it, so that corrections and exclusions meet some.
 void beginWithALog(const LogbookFile& logbook)
 {
-    auto change = Change::begin(logbook, store::ActWords{"log", {}, store::ActKind::own, {}});
+    auto change = Change::begin(logbook, store::ActWords{"log", {}, store::HistoryKind::own, {}});
     RC_ASSERT(change.has_value());
     auto id = store::addImport(*change, {"first.csv", "00", 3});
     RC_ASSERT(id.has_value());
@@ -267,7 +268,7 @@ public:
         auto logbook = create();
         addEquipment(*logbook);
         auto change =
-            Change::begin(*logbook, store::ActWords{"batches", {}, store::ActKind::own, {}});
+            Change::begin(*logbook, store::ActWords{"batches", {}, store::HistoryKind::own, {}});
         EXPECT_TRUE(change);
         Sensor other;
         other.name = "Other";

@@ -49,8 +49,8 @@ protected:
 
     void leaveOut(store::MeterReadingId id, const char* why) const
     {
-        auto change =
-            Change::begin(*m_logbook, store::ActWords{"left out", why, store::ActKind::edit, {}});
+        auto change = Change::begin(*m_logbook,
+                                    store::ActWords{"left out", why, store::HistoryKind::edit, {}});
         ASSERT_TRUE(store::setMeterReadingAside(*change, id));
         ASSERT_TRUE(change->commit());
     }

@@ -200,7 +200,7 @@ TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
         ASSERT_TRUE(change->commit());
     }
     auto own = Change::begin(
-        *m_logbook, store::ActWords{"rows of a watched file", {}, store::ActKind::own, {}});
+        *m_logbook, store::ActWords{"rows of a watched file", {}, store::HistoryKind::own, {}});
     ASSERT_TRUE(own);
     ASSERT_TRUE(store::addHandReading(*own, {store::HandOwner::Kind::sensor, "Probe 2"},
                                       {someday, 20.0, ReadingUnit::celsius, 1, {}, {}}));

@@ -77,14 +77,14 @@ TEST_F(MendingTest, TheHistoryShowsWhatWasChangedAndHow)
 {
     typeARound();
     HistoryDialog dialog(m_window->session());
-    QAbstractItemModelTester acts(dialog.acts(),
-                                  QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester entries(dialog.entryModel(),
+                                     QAbstractItemModelTester::FailureReportingMode::Fatal);
     QAbstractItemModelTester rows(dialog.rows(),
                                   QAbstractItemModelTester::FailureReportingMode::Fatal);
     settle(*m_window);
     settle(*m_window);
-    ASSERT_GE(dialog.acts()->rowCount(), 2);
-    EXPECT_EQ(dialog.acts()->index(0, 1).data().toString(), "typed a round of 1 reading");
+    ASSERT_GE(dialog.entryModel()->rowCount(), 2);
+    EXPECT_EQ(dialog.entryModel()->index(0, 1).data().toString(), "typed a round of 1 reading");
     QStringList values;
     for (int row = 0; row < dialog.rows()->rowCount(); ++row)
         values << dialog.rows()->index(row, 0).data().toString() + " " +

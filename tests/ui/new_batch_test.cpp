@@ -385,7 +385,7 @@ TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
     EXPECT_EQ(kept[0][0], "Pale 2: Primary beendet");
     const auto file = store::LogbookFile::open(core(session.path()), store::Access::read);
     ASSERT_TRUE(file);
-    EXPECT_EQ(store::readActs(**file)->back().what, "Pale 2: Primary ended");
+    EXPECT_EQ(store::readHistoryEntries(**file)->back().what, "Pale 2: Primary ended");
 }
 
 TEST_F(NewBatchTest, ABatchThatWaitsIsPitchedAndLaterEndedByOneKey)

@@ -84,9 +84,9 @@ void WindowTest::TearDown()
         const auto file = store::LogbookFile::open(path(name).toStdString(), store::Access::read);
         if (!file)
             continue; // some tests damage theirs
-        const auto acts = store::readActs(**file);
+        const auto acts = store::readHistoryEntries(**file);
         ASSERT_TRUE(acts);
-        for (const store::PastAct& act : *acts)
+        for (const store::PastHistoryEntry& act : *acts)
             EXPECT_NE(store::actForPeople(act.what), act.what)
                 << "core/store/act_words.cpp does not know this act";
     }

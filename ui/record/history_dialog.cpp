@@ -23,7 +23,7 @@ namespace {
 constexpr int actsAtOnce = 200;
 
 struct History {
-    std::vector<store::HistoryEntry> entries;
+    std::vector<store::StoredHistoryEntry> entries;
     Zone zone;
 };
 
@@ -41,19 +41,19 @@ Result<History> readAll(const store::LogbookFile& file, int most)
 } // namespace
 
 HistoryDialog::HistoryDialog(Session& session, QWidget* parent)
-    : QDialog(parent), m_session(&session), m_acts(new TableModel(this)),
+    : QDialog(parent), m_session(&session), m_entryModel(new TableModel(this)),
       m_rows(new TableModel(this)),
-      m_actTable(makeListTable(Words::tr("Changes, the newest first"), m_acts, this)),
+      m_entryTable(makeListTable(Words::tr("Changes, the newest first"), m_entryModel, this)),
       m_rowTable(makeListTable(Words::tr("What the change did"), m_rows, this)),
       m_remark(makeLabel({}, "muted", this)),
       m_more(new QPushButton(Words::tr("&Older ones"), this)), m_most(actsAtOnce)
 {
     setWindowTitle(Words::tr("What was changed, when and why"));
     resize(860, 620);
-    widen(*m_actTable, 1);
+    widen(*m_entryTable, 1);
     widen(*m_rowTable, 3);
     layOut();
-    connect(m_actTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+    connect(m_entryTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) { showRows(current.row()); });
     connect(m_more, &QPushButton::clicked, this, [this] {
         m_most += actsAtOnce;
@@ -71,7 +71,7 @@ void HistoryDialog::layOut()
     foot->addWidget(m_more);
     foot->addWidget(close, 1);
     auto* column = new QVBoxLayout(this);
-    column->addWidget(m_actTable, 3);
+    column->addWidget(m_entryTable, 3);
     column->addWidget(m_remark);
     column->addWidget(m_rowTable, 2);
     column->addLayout(foot);
@@ -89,21 +89,21 @@ void HistoryDialog::refresh()
         });
 }
 
-void HistoryDialog::take(std::vector<store::HistoryEntry> entries, const Zone& zone)
+void HistoryDialog::take(std::vector<store::StoredHistoryEntry> entries, const Zone& zone)
 {
     m_entries = std::move(entries);
-    m_acts->setWords(actWords(m_entries, zone));
+    m_entryModel->setWords(historyTable(m_entries, zone));
     m_more->setEnabled(static_cast<int>(m_entries.size()) == m_most);
     if (!m_entries.empty())
-        m_actTable->setCurrentIndex(m_acts->index(0, 0));
-    m_actTable->setFocus();
+        m_entryTable->setCurrentIndex(m_entryModel->index(0, 0));
+    m_entryTable->setFocus();
 }
 
-void HistoryDialog::showRows(int act)
+void HistoryDialog::showRows(int row)
 {
-    if (act < 0 || act >= static_cast<int>(m_entries.size()))
+    if (row < 0 || row >= static_cast<int>(m_entries.size()))
         return;
-    const store::ActId id = m_entries[static_cast<std::size_t>(act)].id;
+    const store::HistoryEntryId id = m_entries[static_cast<std::size_t>(row)].id;
     m_session->ask<TableWords>(
         this,
         [id](const store::LogbookFile& file) -> Result<TableWords> {

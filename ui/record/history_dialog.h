@@ -21,19 +21,19 @@ public:
     explicit HistoryDialog(Session& session, QWidget* parent = nullptr);
 
     void refresh();
-    TableModel* acts() const { return m_acts; }
+    TableModel* entryModel() const { return m_entryModel; }
     TableModel* rows() const { return m_rows; }
 
 private:
     void layOut();
-    void take(std::vector<store::HistoryEntry> entries, const Zone& zone);
-    void showRows(int act);
+    void take(std::vector<store::StoredHistoryEntry> entries, const Zone& zone);
+    void showRows(int row);
 
     Session* m_session;
-    std::vector<store::HistoryEntry> m_entries;
-    TableModel* m_acts;
+    std::vector<store::StoredHistoryEntry> m_entries;
+    TableModel* m_entryModel;
     TableModel* m_rows;
-    QTableView* m_actTable;
+    QTableView* m_entryTable;
     QTableView* m_rowTable;
     QLabel* m_remark;
     QPushButton* m_more;

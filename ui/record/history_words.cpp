@@ -222,21 +222,21 @@ QString columnName(const std::string& column)
     return Words::tr(QByteArray::fromStdString(name).replace('_', ' ').constData());
 }
 
-QString kindText(const store::HistoryEntry& entry)
+QString kindText(const store::StoredHistoryEntry& entry)
 {
-    if (entry.takenBack)
+    if (entry.undone)
         return Words::tr("undone");
-    return entry.kind == store::ActKind::own ? Words::tr("automatic") : QString();
+    return entry.kind == store::HistoryKind::own ? Words::tr("automatic") : QString();
 }
 
 } // namespace
 
-TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone)
+TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone)
 {
     TableWords words;
     words.header = {Words::tr("when"), Words::tr("what"), Words::tr("why"), Words::tr("state")};
     words.numeric = {false, false, false, false};
-    for (const store::HistoryEntry& entry : entries)
+    for (const store::StoredHistoryEntry& entry : entries)
         words.rows.push_back({{shown(localText(entry.at, zone)), {}, false},
                               {shown(entry.what), {}, false},
                               {shown(entry.why), {}, false},

@@ -1,4 +1,4 @@
-// The history in words: acts and changed rows as the cells of tables. Pure, without widgets.
+// The history in words: its entries and changed rows as the cells of tables. Pure, without widgets.
 #pragma once
 
 #include "core/store/history/history.h"
@@ -8,7 +8,7 @@
 
 namespace holdband::ui {
 
-TableWords actWords(const std::vector<store::HistoryEntry>& entries, const Zone& zone);
+TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone);
 
 /// A line for each value that changed; inner numbers such as row ids are left out, instants and
 /// choices are shown as people write them, and quantities in the logbook's units.

@@ -12,7 +12,7 @@ namespace {
 /// One change around `work`.
 Mending changing(std::string what, std::string why, std::function<Done(const store::Change&)> work)
 {
-    const store::ActWords words{std::move(what), std::move(why), store::ActKind::edit, {}};
+    const store::ActWords words{std::move(what), std::move(why), store::HistoryKind::edit, {}};
     return [words, work = std::move(work)](const store::LogbookFile& file) -> Done {
         auto change = store::Change::begin(file, words);
         HOLDBAND_TRY(change);

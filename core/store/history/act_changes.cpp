@@ -17,7 +17,7 @@ std::string digestOf(const Changeset& changes)
 
 } // namespace
 
-Done keepChanges(const Database& database, ActId act, const Changeset& changes)
+Done keepChanges(const Database& database, HistoryEntryId act, const Changeset& changes)
 {
     auto statement =
         database.prepare("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
@@ -29,7 +29,7 @@ Done keepChanges(const Database& database, ActId act, const Changeset& changes)
     return statement->run();
 }
 
-Result<Changeset> changesOf(const Database& database, ActId act)
+Result<Changeset> changesOf(const Database& database, HistoryEntryId act)
 {
     auto rows = query(
         database, "SELECT changes, digest FROM act_changes WHERE act = ?",
@@ -44,9 +44,9 @@ Result<Changeset> changesOf(const Database& database, ActId act)
     return std::move(changes);
 }
 
-Result<std::vector<ActId>> damagedChanges(const Database& database)
+Result<std::vector<HistoryEntryId>> damagedChanges(const Database& database)
 {
-    std::vector<ActId> damaged;
+    std::vector<HistoryEntryId> damaged;
     auto rows = query(database, "SELECT act, changes, digest FROM act_changes ORDER BY act",
                       [&](const Statement& row) {
                           if (digestOf(row.bytes(1)) != row.text(2))

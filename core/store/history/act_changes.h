@@ -7,13 +7,13 @@
 
 namespace holdband::store {
 
-Done keepChanges(const Database& database, ActId act, const Changeset& changes);
+Done keepChanges(const Database& database, HistoryEntryId act, const Changeset& changes);
 
 /// What the act changed; empty where it changed nothing that is recorded.
 /// Problem (file): the record is damaged.
-Result<Changeset> changesOf(const Database& database, ActId act);
+Result<Changeset> changesOf(const Database& database, HistoryEntryId act);
 
 /// Acts whose record no longer fits its digest.
-Result<std::vector<ActId>> damagedChanges(const Database& database);
+Result<std::vector<HistoryEntryId>> damagedChanges(const Database& database);
 
 } // namespace holdband::store

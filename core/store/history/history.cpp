@@ -13,11 +13,11 @@ namespace holdband::store {
 
 namespace {
 
-constexpr std::array<std::pair<ActKind, std::string_view>, 4> kindNames{{
-    {ActKind::edit, "edit"},
-    {ActKind::own, "own"},
-    {ActKind::undo, "undo"},
-    {ActKind::redo, "redo"},
+constexpr std::array<std::pair<HistoryKind, std::string_view>, 4> kindNames{{
+    {HistoryKind::edit, "edit"},
+    {HistoryKind::own, "own"},
+    {HistoryKind::undo, "undo"},
+    {HistoryKind::redo, "redo"},
 }};
 
 // What came from another logbook stands below 1; then making this one and loading it are no part of
@@ -28,7 +28,7 @@ constexpr std::string_view ofTheRecord =
 
 } // namespace
 
-std::string_view nameOf(ActKind kind)
+std::string_view nameOf(HistoryKind kind)
 {
     for (const auto& [value, name] : kindNames) {
         if (value == kind)
@@ -37,17 +37,17 @@ std::string_view nameOf(ActKind kind)
     return {};
 }
 
-ActKind actKindNamed(std::string_view name)
+HistoryKind historyKindNamed(std::string_view name)
 {
     for (const auto& [value, known] : kindNames) {
         if (known == name)
             return value;
     }
-    return ActKind::own;
+    return HistoryKind::own;
 }
 
-Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int most,
-                                              std::optional<ActId> before)
+Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, int most,
+                                                    std::optional<HistoryEntryId> before)
 {
     const std::int64_t below = before ? before->value : std::numeric_limits<std::int64_t>::max();
     return query(
@@ -57,21 +57,24 @@ Result<std::vector<HistoryEntry>> readHistory(const LogbookFile& logbook, int mo
         "WHERE l.of = a.id ORDER BY l.id DESC LIMIT 1), '') = 'undo' "
         "FROM acts a WHERE a.id < ? ORDER BY a.id DESC LIMIT ?",
         [](const Statement& row) {
-            return HistoryEntry{{row.integer(0)},          row.instant(1),
-                                actForPeople(row.text(2)), row.text(3),
-                                actKindNamed(row.text(4)), row.integer(5) != 0};
+            return StoredHistoryEntry{{row.integer(0)},
+                                      row.instant(1),
+                                      actForPeople(row.text(2)),
+                                      row.text(3),
+                                      historyKindNamed(row.text(4)),
+                                      row.integer(5) != 0};
         },
         below, most);
 }
 
-Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, ActId act)
+Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId act)
 {
     auto changes = changesOf(logbook.database(), act);
     HOLDBAND_TRY(changes);
     return rowsOf(logbook.database(), *changes);
 }
 
-Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
+Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logbook)
 {
     std::map<std::int64_t, std::size_t> places;
     return query(
@@ -79,7 +82,8 @@ Result<std::vector<PastAct>> readActs(const LogbookFile& logbook)
         "SELECT id, at, what, why, kind, of FROM acts " + std::string(ofTheRecord),
         [&places](const Statement& row) {
             places.emplace(row.integer(0), places.size());
-            PastAct act{row.instant(1), row.text(2), row.text(3), actKindNamed(row.text(4)), {}};
+            PastHistoryEntry act{
+                row.instant(1), row.text(2), row.text(3), historyKindNamed(row.text(4)), {}};
             const auto of = places.find(row.optionalInteger(5).value_or(0));
             if (!row.isNull(5) && of != places.end())
                 act.of = of->second;
@@ -94,19 +98,20 @@ Result<std::string> revisionOf(const LogbookFile& logbook)
                                    "count(*) || '.' || coalesce(max(used_at), 0) FROM log_maps");
 }
 
-Result<std::vector<ActId>> readActIds(const LogbookFile& logbook)
+Result<std::vector<HistoryEntryId>> readHistoryEntryIds(const LogbookFile& logbook)
 {
     return query(logbook.database(), "SELECT id FROM acts " + std::string(ofTheRecord),
-                 [](const Statement& row) { return ActId{row.integer(0)}; });
+                 [](const Statement& row) { return HistoryEntryId{row.integer(0)}; });
 }
 
-Result<std::vector<ActId>> addPastActs(const Change& change, const std::vector<PastAct>& acts)
+Result<std::vector<HistoryEntryId>> addPastEntries(const Change& change,
+                                                   const std::vector<PastHistoryEntry>& acts)
 {
     const Database& database = change.database();
-    std::vector<ActId> ids;
+    std::vector<HistoryEntryId> ids;
     const std::int64_t begin = -static_cast<std::int64_t>(acts.size());
     for (std::size_t i = 0; i < acts.size(); ++i) {
-        const PastAct& act = acts[i];
+        const PastHistoryEntry& act = acts[i];
         const std::optional<std::int64_t> of =
             act.of && *act.of < i ? std::optional(begin + static_cast<std::int64_t>(*act.of))
                                   : std::nullopt;

@@ -16,8 +16,8 @@ namespace holdband::store {
 namespace {
 
 struct Act {
-    ActId id;
-    ActKind kind;
+    HistoryEntryId id;
+    HistoryKind kind;
     std::string what;
 };
 
@@ -40,7 +40,7 @@ Result<std::vector<Act>> actsSince(const LogbookFile& logbook, Instant from)
         "SELECT id, kind, what FROM acts a WHERE at >= ? AND kind <> 'own' AND EXISTS "
         "(SELECT 1 FROM act_changes c WHERE c.act = coalesce(a.of, a.id)) ORDER BY id",
         [](const Statement& row) {
-            return Act{{row.integer(0)}, actKindNamed(row.text(1)), row.text(2)};
+            return Act{{row.integer(0)}, historyKindNamed(row.text(1)), row.text(2)};
         },
         toMs(from));
 }
@@ -67,11 +67,11 @@ Result<Stacks> stacksOf(const LogbookFile& logbook)
     HOLDBAND_TRY(acts);
     Stacks stacks;
     for (Act& act : *acts) {
-        if (act.kind == ActKind::undo) {
+        if (act.kind == HistoryKind::undo) {
             moveLast(stacks.undo, stacks.redo);
-        } else if (act.kind == ActKind::redo) {
+        } else if (act.kind == HistoryKind::redo) {
             moveLast(stacks.redo, stacks.undo);
-        } else if (act.kind == ActKind::edit) {
+        } else if (act.kind == HistoryKind::edit) {
             stacks.undo.push_back(std::move(act));
             stacks.redo.clear();
         }
@@ -79,9 +79,9 @@ Result<Stacks> stacksOf(const LogbookFile& logbook)
     return stacks;
 }
 
-Done applyAct(const LogbookFile& logbook, const Act& act, ActKind kind)
+Done applyAct(const LogbookFile& logbook, const Act& act, HistoryKind kind)
 {
-    const std::string verb = kind == ActKind::undo ? "took back: " : "did again: ";
+    const std::string verb = kind == HistoryKind::undo ? "took back: " : "did again: ";
     auto change = Change::begin(logbook, ActWords{verb + act.what, {}, kind, act.id});
     HOLDBAND_TRY(change);
     const Database& database = logbook.database();
@@ -89,7 +89,7 @@ Done applyAct(const LogbookFile& logbook, const Act& act, ActKind kind)
     HOLDBAND_TRY(changes);
     auto touched = TouchedImports::in(database, *changes);
     HOLDBAND_TRY(touched);
-    auto wanted = kind == ActKind::undo ? inverted(database, *changes) : changes;
+    auto wanted = kind == HistoryKind::undo ? inverted(database, *changes) : changes;
     HOLDBAND_TRY(wanted);
     HOLDBAND_TRY(applyChanges(database, *wanted));
     HOLDBAND_TRY(touched->settle(database));
@@ -121,7 +121,7 @@ Result<std::string> undoLast(const LogbookFile& logbook)
     if (stacks->undo.empty())
         return dataProblem(Phrase::tr("nothing was changed since midnight that could be undone"));
     const Act& act = stacks->undo.back();
-    HOLDBAND_TRY(applyAct(logbook, act, ActKind::undo));
+    HOLDBAND_TRY(applyAct(logbook, act, HistoryKind::undo));
     return actForPeople(act.what);
 }
 
@@ -132,7 +132,7 @@ Result<std::string> redoLast(const LogbookFile& logbook)
     if (stacks->redo.empty())
         return dataProblem(Phrase::tr("there is nothing to redo"));
     const Act& act = stacks->redo.back();
-    HOLDBAND_TRY(applyAct(logbook, act, ActKind::redo));
+    HOLDBAND_TRY(applyAct(logbook, act, HistoryKind::redo));
     return actForPeople(act.what);
 }
 

@@ -11,8 +11,8 @@ namespace holdband::store {
 
 /// What undo and redo would do now, in the words of the history; absent where there is nothing.
 struct UndoState {
-    std::optional<ActId> undo;
-    std::optional<ActId> redo;
+    std::optional<HistoryEntryId> undo;
+    std::optional<HistoryEntryId> redo;
     std::string undoWhat;
     std::string redoWhat;
 };

@@ -116,7 +116,7 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
             ", at, value, unit, decimals, sample_c, note, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         *id, toMs(reading.at), reading.value, nameOf(reading.unit), reading.decimals,
         reading.sample ? std::optional(reading.sample->celsius()) : std::nullopt,
-        std::string_view(reading.note), change.act().value));
+        std::string_view(reading.note), change.entry().value));
     return HandReadingId{database.lastRowId()};
 }
 
@@ -133,7 +133,7 @@ Done correctHandReading(const Change& change, HandReadingId reading, double valu
                    "INSERT INTO hand_corrections (reading, value, decimals, at, why, act) "
                    "VALUES (?, ?, ?, ?, ?, ?)",
                    reading.value, value, decimals, toMs(at), std::string_view(why),
-                   change.act().value);
+                   change.entry().value);
 }
 
 Done setHandReadingAside(const Change& change, HandReadingId reading)

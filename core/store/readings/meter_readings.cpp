@@ -46,7 +46,7 @@ RecordedRegister recordedFrom(const Statement& row)
     const std::int64_t aside = row.integer(8);
     recorded.takenBack = aside == 1;
     if (aside != 0 && aside != 1)
-        recorded.leftOutBy = ActId{aside};
+        recorded.leftOutBy = HistoryEntryId{aside};
     return recorded;
 }
 
@@ -178,7 +178,7 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
         "INSERT INTO meter_readings (meter, at, kwh, decimals, event, note, import, line, act) "
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         *id, toMs(reading.at), reading.registerReading.kilowattHours(), reading.decimals, event,
-        std::string_view(reading.note), import, line, change.act().value));
+        std::string_view(reading.note), import, line, change.entry().value));
     return MeterReadingId{database.lastRowId()};
 }
 
@@ -195,13 +195,14 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
                    "INSERT INTO meter_corrections (reading, kwh, decimals, at, why, act) "
                    "VALUES (?, ?, ?, ?, ?, ?)",
                    reading.value, kwh, decimals, toMs(at), std::string_view(why),
-                   change.act().value);
+                   change.entry().value);
 }
 
-Done setMeterReadingAside(const Change& change, MeterReadingId reading, std::optional<ActId> by)
+Done setMeterReadingAside(const Change& change, MeterReadingId reading,
+                          std::optional<HistoryEntryId> by)
 {
     return execute(change.database(), "UPDATE meter_readings SET set_aside = ? WHERE id = ?",
-                   by.value_or(change.act()).value, reading.value);
+                   by.value_or(change.entry()).value, reading.value);
 }
 
 Done bringMeterReadingBack(const Change& change, MeterReadingId reading)

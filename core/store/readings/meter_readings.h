@@ -35,8 +35,8 @@ struct ReadingSource {
 /// A reading with all that a copy of the logbook has to carry.
 struct RecordedRegister : KeptReading {
     std::optional<ReadingSource> source;
-    bool takenBack = false;         ///< together with its import
-    std::optional<ActId> leftOutBy; ///< it was taken out of the record by itself
+    bool takenBack = false;                  ///< together with its import
+    std::optional<HistoryEntryId> leftOutBy; ///< it was taken out of the record by itself
 };
 
 /// All of the meter's, also those that do not count: in order of time, at one instant the one that
@@ -63,7 +63,7 @@ Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std
 /// Takes the reading out of the record; it stays in the file, with the act and its reason: this
 /// one, or `by`, which brought it about elsewhere.
 Done setMeterReadingAside(const Change& change, MeterReadingId reading,
-                          std::optional<ActId> by = {});
+                          std::optional<HistoryEntryId> by = {});
 
 /// Brings it back into the record without judging it. Problem (data): another one stands at its
 /// instant by now.

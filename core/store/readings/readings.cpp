@@ -265,7 +265,7 @@ Result<ImportId> addImport(const Change& change, const ImportedFile& file)
         execute(change.database(),
                 "INSERT INTO imports (id, file, sha256, rows_read, act) VALUES (?, ?, ?, ?, ?)",
                 id->value, std::string_view(file.file), std::string_view(file.sha256),
-                file.rowsRead, change.act().value));
+                file.rowsRead, change.entry().value));
     return *id;
 }
 

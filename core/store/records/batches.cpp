@@ -232,7 +232,7 @@ Done addBatch(const Change& change, const Batch& batch)
                          "INSERT INTO batches (name, setup, pitched, beer_sensor, grace_ms, act) "
                          "VALUES (?, ?, ?, ?, 0, ?)",
                          std::string_view(batch.name), named->setup, toMs(batch.pitched),
-                         named->beer, change.act().value));
+                         named->beer, change.entry().value));
     const std::int64_t id = database.lastRowId();
     HOLDBAND_TRY(writeRow(database, id, batch));
     return writeDetails(database, id, batch);

@@ -135,7 +135,8 @@ Done addSetup(const Change& change, const Setup& setup)
                          "INSERT INTO setups (name, kind, vessels, rated_power_w, retired_at, act) "
                          "VALUES (?, ?, ?, ?, ?, ?)",
                          std::string_view(setup.name), std::string_view(setup.kind), setup.vessels,
-                         storedNumber(setup.ratedPower), msOf(setup.retired), change.act().value));
+                         storedNumber(setup.ratedPower), msOf(setup.retired),
+                         change.entry().value));
     return writePartsAndRatings(database, database.lastRowId(), setup);
 }
 
@@ -246,7 +247,7 @@ Done addSensor(const Change& change, const Sensor& sensor)
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         std::string_view(sensor.name), nameOf(sensor.reads), *setup, storedNumber(sensor.accuracy),
         std::string_view(sensor.placement), sensor.readByHand ? 1 : 0, msOf(sensor.retired),
-        change.act().value));
+        change.entry().value));
     return writeOffsets(database, database.lastRowId(), sensor);
 }
 
@@ -366,7 +367,7 @@ Done addMeter(const Change& change, const Meter& meter)
                 "from_at, to_at, retired_at, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 std::string_view(meter.name), *setup, storedNumber(meter.resolution),
                 storedNumber(meter.rollsOverAt), meter.accuracy, msOf(meter.from), msOf(meter.to),
-                msOf(meter.retired), change.act().value));
+                msOf(meter.retired), change.entry().value));
     return writeMoves(database, database.lastRowId(), meter);
 }
 

@@ -12,7 +12,7 @@ struct RowId {
     auto operator<=>(const RowId&) const = default;
 };
 
-using ActId = RowId<struct ActTable>;
+using HistoryEntryId = RowId<struct HistoryEntryTable>;
 using SetupId = RowId<struct SetupTable>;
 using SensorId = RowId<struct SensorTable>;
 using MeterId = RowId<struct MeterTable>;

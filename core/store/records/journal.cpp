@@ -55,7 +55,7 @@ Done addNote(const Change& change, const JournalNote& note)
     HOLDBAND_TRY(batch);
     return execute(change.database(),
                    "INSERT INTO journal (at, batch, text, act) VALUES (?, ?, ?, ?)", toMs(note.at),
-                   *batch, std::string_view(note.text), change.act().value);
+                   *batch, std::string_view(note.text), change.entry().value);
 }
 
 Done updateNote(const Change& change, NoteId id, const JournalNote& note)
