@@ -17,23 +17,23 @@ std::string digestOf(const Changeset& changes)
 
 } // namespace
 
-Done keepChanges(const Database& database, HistoryEntryId act, const Changeset& changes)
+Done keepChanges(const Database& database, HistoryEntryId entry, const Changeset& changes)
 {
     auto statement =
         database.prepare("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
     HOLDBAND_TRY(statement);
     const std::string digest = digestOf(changes);
-    statement->bind(1, act.value);
+    statement->bind(1, entry.value);
     statement->bindBytes(2, changes);
     statement->bind(3, std::string_view(digest));
     return statement->run();
 }
 
-Result<Changeset> changesOf(const Database& database, HistoryEntryId act)
+Result<Changeset> changesOf(const Database& database, HistoryEntryId entry)
 {
     auto rows = query(
         database, "SELECT changes, digest FROM act_changes WHERE act = ?",
-        [](const Statement& row) { return std::pair(row.bytes(0), row.text(1)); }, act.value);
+        [](const Statement& row) { return std::pair(row.bytes(0), row.text(1)); }, entry.value);
     HOLDBAND_TRY(rows);
     if (rows->empty())
         return Changeset();

@@ -1,4 +1,5 @@
-// The changesets of acts, kept for undo and for the history. Not for use outside core/store.
+// The changesets of history entries, kept for undo and for the history. Not for use outside
+// core/store.
 #pragma once
 
 #include "core/store/history/changeset.h"
@@ -7,13 +8,13 @@
 
 namespace holdband::store {
 
-Done keepChanges(const Database& database, HistoryEntryId act, const Changeset& changes);
+Done keepChanges(const Database& database, HistoryEntryId entry, const Changeset& changes);
 
-/// What the act changed; empty where it changed nothing that is recorded.
+/// What the change did; empty where it changed nothing that is recorded.
 /// Problem (file): the record is damaged.
-Result<Changeset> changesOf(const Database& database, HistoryEntryId act);
+Result<Changeset> changesOf(const Database& database, HistoryEntryId entry);
 
-/// Acts whose record no longer fits its digest.
+/// Entries whose record no longer fits its digest.
 Result<std::vector<HistoryEntryId>> damagedChanges(const Database& database);
 
 } // namespace holdband::store

@@ -19,9 +19,9 @@ struct RegisterCorrection {
     std::string why;
 };
 
-// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the act that
-// took it out of the record by itself. That is never act 1, since the meter came before; nor is any
-// act of another logbook, which are below 0.
+// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the entry
+// that took it out of the record by itself. That is never entry 1, since the meter came before; nor
+// is any entry of another logbook, which are below 0.
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Kept>

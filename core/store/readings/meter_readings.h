@@ -60,7 +60,7 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
 
 Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note);
 
-/// Takes the reading out of the record; it stays in the file, with the act and its reason: this
+/// Takes the reading out of the record; it stays in the file, with the entry and its reason: this
 /// one, or `by`, which brought it about elsewhere.
 Done setMeterReadingAside(const Change& change, MeterReadingId reading,
                           std::optional<HistoryEntryId> by = {});

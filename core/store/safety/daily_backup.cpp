@@ -9,12 +9,12 @@ namespace holdband::store {
 
 namespace {
 
-/// One act: that it was made.
+/// One entry: that it was made.
 Result<bool> holdsAnything(const Database& database)
 {
-    auto acts = database.integer("SELECT count(*) FROM (SELECT 1 FROM acts LIMIT 2)");
-    HOLDBAND_TRY(acts);
-    return *acts > 1;
+    auto entries = database.integer("SELECT count(*) FROM (SELECT 1 FROM acts LIMIT 2)");
+    HOLDBAND_TRY(entries);
+    return *entries > 1;
 }
 
 Result<Zone> zoneOf(const LogbookFile& file)
