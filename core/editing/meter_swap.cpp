@@ -53,7 +53,8 @@ Result<std::string> replaceMeter(const store::LogbookFile& logbook, const std::s
     fresh.accuracy = old.accuracy;
     fresh.from = first.at;
     old.to = first.at;
-    auto change = store::Change::begin(logbook, fresh.name + " took the place of " + meter);
+    auto change =
+        store::Change::begin(logbook, {store::HistoryVerb::meterReplaced, {fresh.name, meter}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::updateMeter(*change, meter, old));
     HOLDBAND_TRY(store::addMeter(*change, fresh));

@@ -127,10 +127,10 @@ Done checkHand(const TypedHandReading& typed, Instant now, const Zone& zone)
     return {};
 }
 
-std::string roundWords(const TypedRound& round)
+store::HistoryEntry entryOf(const TypedRound& round)
 {
-    const std::size_t count = round.meters.size() + round.hand.size();
-    return "typed a round of " + std::to_string(count) + (count == 1 ? " reading" : " readings");
+    return {store::HistoryVerb::roundTyped,
+            {std::to_string(round.meters.size() + round.hand.size())}};
 }
 
 /// Returns how many are new.
@@ -198,7 +198,7 @@ Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round
 {
     auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
-    auto change = store::Change::begin(logbook, roundWords(round));
+    auto change = store::Change::begin(logbook, entryOf(round));
     HOLDBAND_TRY(change);
     auto added = keepRegisters(logbook, *change, *context, round.meters);
     HOLDBAND_TRY(added);
@@ -245,15 +245,9 @@ Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
     return checkOf(context, *found, std::move(standing));
 }
 
-std::string countWords(std::size_t readings)
+bool isGravity(const store::HandOwner& owner)
 {
-    return readings == 1 ? "a reading of " : std::to_string(readings) + " readings of ";
-}
-
-std::string ownerWords(const store::HandOwner& owner)
-{
-    return (owner.kind == store::HandOwner::Kind::batch ? "a gravity of " : "a reading of ") +
-           owner.name;
+    return owner.kind == store::HandOwner::Kind::batch;
 }
 
 } // namespace
@@ -283,9 +277,8 @@ Done correctRegister(const store::LogbookFile& logbook, const std::string& meter
     const ReadingCheck& check = *checked;
     if (check.doubt)
         return failure(check.doubt->problem);
-    auto change = store::Change::begin(
-        logbook,
-        store::ActWords{"corrected a reading of " + meter, why, store::HistoryKind::edit, {}});
+    auto change =
+        store::Change::begin(logbook, {store::HistoryVerb::readingCorrected, {meter}, why});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::correctMeterReading(*change, reading, kwh, decimals, change->at(), why));
     return change->commit();
@@ -306,9 +299,11 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
     corrected.reading.value =
         unit == first ? value : store::rawValue(store::baseValue(value, unit), first);
     HOLDBAND_TRY(checkHandReading(logbook, corrected));
-    auto change = store::Change::begin(
-        logbook,
-        store::ActWords{"corrected " + ownerWords(owner), why, store::HistoryKind::edit, {}});
+    auto change =
+        store::Change::begin(logbook, {isGravity(owner) ? store::HistoryVerb::gravityCorrected
+                                                        : store::HistoryVerb::readingCorrected,
+                                       {owner.name},
+                                       why});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::correctHandReading(*change, reading, corrected.reading.value, decimals,
                                            change->at(), why));
@@ -319,7 +314,7 @@ Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter
                      store::MeterReadingId reading, const std::string& note)
 {
     HOLDBAND_TRY(standingReading(logbook, meter, reading));
-    auto change = store::Change::begin(logbook, "changed the note of a reading of " + meter);
+    auto change = store::Change::begin(logbook, {store::HistoryVerb::readingNoteChanged, {meter}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::setMeterReadingNote(*change, reading, note));
     return change->commit();
@@ -328,7 +323,10 @@ Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter
 Done setHandNote(const store::LogbookFile& logbook, const store::HandOwner& owner,
                  store::HandReadingId reading, const std::string& note)
 {
-    auto change = store::Change::begin(logbook, "changed the note of " + ownerWords(owner));
+    auto change =
+        store::Change::begin(logbook, {isGravity(owner) ? store::HistoryVerb::gravityNoteChanged
+                                                        : store::HistoryVerb::readingNoteChanged,
+                                       {owner.name}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::setHandReadingNote(*change, reading, note));
     return change->commit();
@@ -347,8 +345,7 @@ Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& met
         HOLDBAND_TRY(standingReading(logbook, meter, reading));
     auto change = store::Change::begin(
         logbook,
-        store::ActWords{
-            "took away " + countWords(readings.size()) + meter, why, store::HistoryKind::edit, {}});
+        {store::HistoryVerb::readingDeleted, {meter, std::to_string(readings.size())}, why});
     HOLDBAND_TRY(change);
     for (const store::MeterReadingId reading : readings)
         HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
@@ -360,8 +357,8 @@ Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& me
 {
     auto check = registerOf(logbook, meter, decimalSign);
     HOLDBAND_TRY(check);
-    auto change =
-        store::Change::begin(logbook, "brought back " + countWords(readings.size()) + meter);
+    auto change = store::Change::begin(
+        logbook, {store::HistoryVerb::readingRestored, {meter, std::to_string(readings.size())}});
     HOLDBAND_TRY(change);
     for (const store::ListedRegister& reading : readings) {
         if (const auto result = check->check(reading.inForce); result.doubt)
@@ -375,9 +372,11 @@ Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& me
 Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
                   store::HandReadingId reading, const std::string& why)
 {
-    auto change = store::Change::begin(
-        logbook,
-        store::ActWords{"took away " + ownerWords(owner), why, store::HistoryKind::edit, {}});
+    const store::HistoryEntry entry =
+        isGravity(owner)
+            ? store::HistoryEntry{store::HistoryVerb::gravityDeleted, {owner.name}, why}
+            : store::HistoryEntry{store::HistoryVerb::readingDeleted, {owner.name, "1"}, why};
+    auto change = store::Change::begin(logbook, entry);
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::setHandReadingAside(*change, reading));
     return change->commit();

@@ -417,13 +417,16 @@ Json watchJson(const DescribedWatch& watch)
     return json;
 }
 
-Json historyEntryJson(const store::PastHistoryEntry& entry)
+Json historyEntryJson(const store::PastHistoryEntry& past)
 {
-    Json json{{"at", rfc3339Utc(entry.at)}, {"what", entry.what}};
+    const store::HistoryEntry& entry = past.entry;
+    Json json{{"at", rfc3339Utc(past.at)},
+              {"what", store::codeOf(entry.verb)},
+              {"arguments", entry.arguments}};
     putText(json, "why", entry.why);
     if (entry.kind != store::HistoryKind::edit)
         json["kind"] = store::nameOf(entry.kind);
-    put(json, "of", entry.of);
+    put(json, "of", past.of);
     return json;
 }
 

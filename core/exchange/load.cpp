@@ -297,7 +297,7 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
                             const std::string& path, bool isNew)
 {
     const std::string name = fs::path(path).filename().string();
-    auto change = store::Change::begin(logbook, "loaded " + name);
+    auto change = store::Change::begin(logbook, {store::HistoryVerb::descriptionLoaded, {name}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(settle(logbook, *change, description, isNew));
     HOLDBAND_TRY(settleWeighing(logbook, *change, description));

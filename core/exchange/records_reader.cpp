@@ -1,8 +1,10 @@
 // What was measured and said: readings, their corrections, exclusions, notes.
 #include "core/exchange/description_parts.h"
 
+#include "core/store/history/history_migration.h"
 #include "core/text/phrase.h"
 
+#include <algorithm>
 #include <limits>
 
 namespace holdband::exchange {
@@ -152,19 +154,54 @@ DescribedWatch readWatch(Fields fields)
     return watch;
 }
 
+namespace {
+
+store::HistoryKind readHistoryKind(Fields& fields)
+{
+    const std::string name = fields.text("kind").value_or("edit");
+    const store::HistoryKind kind = store::historyKindNamed(name);
+    if (store::nameOf(kind) != name)
+        fields.fail("kind", Phrase::tr("\"%1\" is none of %2").with(name, "edit, own, undo, redo"));
+    return kind;
+}
+
+std::vector<std::string> readArguments(Fields& fields, const Json& list)
+{
+    const auto isText = [](const Json& each) { return each.is_string(); };
+    if (!list.is_array() || !std::all_of(list.begin(), list.end(), isText)) {
+        fields.fail("arguments", Phrase::tr("expected a list of texts"));
+        return {};
+    }
+    std::vector<std::string> arguments;
+    for (const Json& each : list)
+        arguments.push_back(each.get<std::string>());
+    return arguments;
+}
+
+/// With arguments, `what` is the code of a verb; without, a sentence as older versions wrote it.
+store::HistoryEntry readVerb(Fields& fields, store::HistoryKind kind)
+{
+    const std::string what = fields.requiredText("what");
+    const Json* arguments = fields.raw("arguments");
+    if (!arguments)
+        return store::entryFromSentence(what, kind);
+    const auto verb = store::historyVerbOf(what);
+    if (!verb)
+        fields.fail("what", Phrase::tr("\"%1\" is no change that this version knows").with(what));
+    return {verb.value_or(store::HistoryVerb::other), readArguments(fields, *arguments), {}, kind};
+}
+
+} // namespace
+
 store::PastHistoryEntry readHistoryEntry(Fields fields)
 {
-    store::PastHistoryEntry entry;
-    entry.at = fields.requiredTime("at");
-    entry.what = fields.requiredText("what");
-    entry.why = fields.text("why").value_or("");
-    const std::string kind = fields.text("kind").value_or("edit");
-    entry.kind = store::historyKindNamed(kind);
-    if (store::nameOf(entry.kind) != kind)
-        fields.fail("kind", Phrase::tr("\"%1\" is none of %2").with(kind, "edit, own, undo, redo"));
-    entry.of = readIndex(fields, "of");
+    store::PastHistoryEntry past;
+    past.at = fields.requiredTime("at");
+    past.entry = readVerb(fields, readHistoryKind(fields));
+    past.entry.why = fields.text("why").value_or("");
+    past.of = readIndex(fields, "of");
     fields.refuseUnknown();
-    return entry;
+    return past;
 }
 
 } // namespace holdband::exchange

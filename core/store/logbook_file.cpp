@@ -2,6 +2,7 @@
 
 #include "core/store/history/act_changes.h"
 #include "core/store/history/history.h"
+#include "core/store/history/history_migration.h"
 #include "core/store/readings/block_checksums.h"
 #include "core/store/records/equipment.h"
 #include "core/store/safety/backup.h"
@@ -105,6 +106,8 @@ Done bringUpToDate(const Database& database)
     HOLDBAND_TRY(applySteps(database, steps));
     if (*version < firstWithBlockSums)
         HOLDBAND_TRY(makeBlockSums(database));
+    if (*version < firstWithVerbs)
+        HOLDBAND_TRY(convertSentences(database));
     if (*sound) // what was damaged before stays visible as damage
         HOLDBAND_TRY(renewSeal(database));
     return transaction->commit();
@@ -154,7 +157,7 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
         HOLDBAND_TRY(migrate(**database, schemaSteps()));
         std::unique_ptr<LogbookFile> file(new LogbookFile(std::move(*database), std::move(*lock),
                                                           Access::write, std::move(clock)));
-        auto change = Change::begin(*file, ActWords{"made the logbook", {}, HistoryKind::own, {}});
+        auto change = Change::begin(*file, {HistoryVerb::logbookCreated, {}, {}, HistoryKind::own});
         HOLDBAND_TRY(change);
         HOLDBAND_TRY(writeSettings(*change, settings));
         HOLDBAND_TRY(change->commit());
@@ -187,34 +190,21 @@ Result<std::unique_ptr<LogbookFile>> LogbookFile::open(const std::string& path, 
         new LogbookFile(std::move(*database), std::move(lock), access, std::move(clock)));
 }
 
-namespace {
-
-Result<HistoryEntryId> addAct(const Database& database, const ActWords& words, Instant at)
-{
-    const std::optional<std::int64_t> of = words.of ? std::optional(words.of->value) : std::nullopt;
-    HOLDBAND_TRY(execute(
-        database, "INSERT INTO acts (at, what, kind, of, why) VALUES (?, ?, ?, ?, ?)", toMs(at),
-        std::string_view(words.what), nameOf(words.kind), of, std::string_view(words.why)));
-    return HistoryEntryId{database.lastRowId()};
-}
-
-} // namespace
-
-Result<Change> Change::begin(const LogbookFile& file, ActWords words)
+Result<Change> Change::begin(const LogbookFile& file, const HistoryEntry& entry)
 {
     file.beforeChange();
     auto transaction = Transaction::begin(file.database());
     HOLDBAND_TRY(transaction);
     const Instant now = file.now();
-    auto act = addAct(file.database(), words, now);
-    HOLDBAND_TRY(act);
+    auto id = addHistoryEntry(file.database(), entry, now);
+    HOLDBAND_TRY(id);
     std::unique_ptr<Recording> recording;
-    if (words.kind == HistoryKind::edit || words.kind == HistoryKind::own) {
+    if (entry.kind == HistoryKind::edit || entry.kind == HistoryKind::own) {
         auto begun = Recording::begin(file.database());
         HOLDBAND_TRY(begun);
         recording = std::make_unique<Recording>(std::move(*begun));
     }
-    return Change(file, std::move(*transaction), *act, now, std::move(recording));
+    return Change(file, std::move(*transaction), *id, now, std::move(recording));
 }
 
 Done Change::keepRecord()

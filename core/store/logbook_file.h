@@ -4,6 +4,7 @@
 
 #include "core/model/equipment.h"
 #include "core/store/history/changeset.h"
+#include "core/store/history/history_entry.h"
 #include "core/store/records/ids.h"
 #include "core/store/sqlite/sqlite.h"
 
@@ -55,28 +56,11 @@ private:
     std::unique_ptr<DailyBackup> m_backups;
 };
 
-/// Who brought a change about. `own`: the program by itself, as with the rows of a watched file;
-/// such changes are left out of undo.
-enum class HistoryKind { edit, own, undo, redo };
-
-/// What the history says of a change.
-struct ActWords {
-    std::string what; ///< "imported loop.csv"
-    std::string why = {};
-    HistoryKind kind = HistoryKind::edit;
-    std::optional<HistoryEntryId> of = {}; ///< the act that is undone or redone
-};
-
-/// One change of the logbook: a transaction with its entry in `acts`. Everything is undone unless
-/// committed; committing renews the seal and keeps what changed, for undo and history.
+/// One change of the logbook: a transaction with its entry in the history. Everything is undone
+/// unless committed; committing renews the seal and stores what changed, for undo and history.
 class Change {
 public:
-    static Result<Change> begin(const LogbookFile& file, ActWords words);
-    /// `what` in words, for the history: "imported loop.csv".
-    static Result<Change> begin(const LogbookFile& file, const std::string& what)
-    {
-        return begin(file, ActWords{what});
-    }
+    static Result<Change> begin(const LogbookFile& file, const HistoryEntry& entry);
 
     const Database& database() const { return m_file->database(); }
     const LogbookFile& logbook() const { return *m_file; }

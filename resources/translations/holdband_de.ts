@@ -248,40 +248,12 @@
         <translation>eine Wahl ändern oder die Datei neu wählen</translation>
     </message>
     <message>
-        <source>set up %1</source>
-        <translation>%1 eingerichtet</translation>
-    </message>
-    <message>
-        <source>took back %1</source>
-        <translation>%1 zurückgenommen</translation>
-    </message>
-    <message>
-        <source>put back %1</source>
-        <translation>%1 zurückgeholt</translation>
-    </message>
-    <message>
         <source>changed a note of %1</source>
         <translation>Notiz zu %1 geändert</translation>
     </message>
     <message>
         <source>changed a note</source>
-        <translation>eine Notiz geändert</translation>
-    </message>
-    <message>
-        <source>removed a note of %1</source>
-        <translation>Notiz zu %1 entfernt</translation>
-    </message>
-    <message>
-        <source>removed a note</source>
-        <translation>eine Notiz entfernt</translation>
-    </message>
-    <message>
-        <source>noted something of %1</source>
-        <translation>etwas zu %1 notiert</translation>
-    </message>
-    <message>
-        <source>noted something</source>
-        <translation>etwas notiert</translation>
+        <translation>Notiz geändert</translation>
     </message>
     <message>
         <source>the time from which the plan holds is missing</source>
@@ -457,10 +429,6 @@
         <translation>zuerst einen in der Tabelle wählen</translation>
     </message>
     <message>
-        <source>brought back a stretch of %1</source>
-        <translation>Zeitraum von %1 zurückgeholt</translation>
-    </message>
-    <message>
         <source>a correction is of one reading</source>
         <translation>eine Berichtigung gilt einem Messwert</translation>
     </message>
@@ -515,10 +483,6 @@
     <message>
         <source>check the number and its unit</source>
         <translation>die Zahl und ihre Einheit prüfen</translation>
-    </message>
-    <message>
-        <source>weighed two arrangements</source>
-        <translation>zwei Anlagen bewertet</translation>
     </message>
     <message>
         <source>the volume is given twice, in litres and in gallons</source>
@@ -1679,10 +1643,6 @@
         <translation>%1, „%2“</translation>
     </message>
     <message>
-        <source>%1: cause of the excursion of %2</source>
-        <translation>%1: Ursache der Bandverletzung vom %2</translation>
-    </message>
-    <message>
         <source>The cause given for %1, %2, belongs to no excursion any more: the limits or the readings have changed.</source>
         <translation>Die zum %1 angegebene Ursache, %2, gehört zu keiner Bandverletzung mehr: die Grenzen oder die Messwerte haben sich geändert.</translation>
     </message>
@@ -2092,10 +2052,6 @@
     <message>
         <source>a gap limit must be above 0</source>
         <translation>eine Lückengrenze muss über 0 liegen</translation>
-    </message>
-    <message>
-        <source>%1: limits changed</source>
-        <translation>%1: Grenzen geändert</translation>
     </message>
     <message>
         <source>Energy, kWh</source>
@@ -3002,34 +2958,6 @@
         <translation>`holdband check` sagt, was es noch ist</translation>
     </message>
     <message>
-        <source>made the logbook</source>
-        <translation>Logbuch angelegt</translation>
-    </message>
-    <message>
-        <source>remembered columns</source>
-        <translation>Spalten gemerkt</translation>
-    </message>
-    <message>
-        <source>units, zone or currency changed</source>
-        <translation>Einheiten, Zeitzone oder Währung geändert</translation>
-    </message>
-    <message>
-        <source>rounds changed</source>
-        <translation>Rundgänge geändert</translation>
-    </message>
-    <message>
-        <source>price of energy changed</source>
-        <translation>Energiepreis geändert</translation>
-    </message>
-    <message>
-        <source>typed a round of 1 reading</source>
-        <translation>Rundgang mit 1 Messwert getippt</translation>
-    </message>
-    <message>
-        <source>typed a round of %1 readings</source>
-        <translation>Rundgang mit %1 Messwerten getippt</translation>
-    </message>
-    <message>
         <source>corrected a gravity of %1</source>
         <translation>Dichte von %1 berichtigt</translation>
     </message>
@@ -3042,148 +2970,12 @@
         <translation>Notiz zu einer Dichte von %1 geändert</translation>
     </message>
     <message>
-        <source>took away a reading of %1</source>
-        <translation>Messwert von %1 entfernt</translation>
-    </message>
-    <message>
-        <source>took away a gravity of %1</source>
-        <translation>Dichte von %1 entfernt</translation>
-    </message>
-    <message>
-        <source>took away %1 readings of %2</source>
-        <translation>%1 Messwerte von %2 entfernt</translation>
-    </message>
-    <message>
-        <source>brought back a reading of %1</source>
-        <translation>Messwert von %1 zurückgeholt</translation>
-    </message>
-    <message>
-        <source>brought back %1 readings of %2</source>
-        <translation>%1 Messwerte von %2 zurückgeholt</translation>
-    </message>
-    <message>
-        <source>rows of the watched %1</source>
-        <translation>Zeilen der überwachten Datei %1</translation>
-    </message>
-    <message>
-        <source>watched no longer: %1</source>
-        <translation>nicht mehr überwacht: %1</translation>
-    </message>
-    <message>
-        <source>watched %1</source>
-        <translation>überwacht: %1</translation>
-    </message>
-    <message>
         <source>imported %1</source>
         <translation>%1 importiert</translation>
     </message>
     <message>
         <source>loaded %1</source>
         <translation>%1 geladen</translation>
-    </message>
-    <message>
-        <source>plan %1 kept</source>
-        <translation>Plan %1 gespeichert</translation>
-    </message>
-    <message>
-        <source>plan %1 removed</source>
-        <translation>Plan %1 entfernt</translation>
-    </message>
-    <message>
-        <source>setup %1 added</source>
-        <translation>Anlage %1 hinzugefügt</translation>
-    </message>
-    <message>
-        <source>setup %1 changed</source>
-        <translation>Anlage %1 geändert</translation>
-    </message>
-    <message>
-        <source>setup %1 removed</source>
-        <translation>Anlage %1 entfernt</translation>
-    </message>
-    <message>
-        <source>setup %1 retired</source>
-        <translation>Anlage %1 ausgemustert</translation>
-    </message>
-    <message>
-        <source>setup %1 brought back</source>
-        <translation>Anlage %1 zurückgeholt</translation>
-    </message>
-    <message>
-        <source>sensor %1 added</source>
-        <translation>Sensor %1 hinzugefügt</translation>
-    </message>
-    <message>
-        <source>sensor %1 changed</source>
-        <translation>Sensor %1 geändert</translation>
-    </message>
-    <message>
-        <source>sensor %1 removed</source>
-        <translation>Sensor %1 entfernt</translation>
-    </message>
-    <message>
-        <source>sensor %1 retired</source>
-        <translation>Sensor %1 ausgemustert</translation>
-    </message>
-    <message>
-        <source>sensor %1 brought back</source>
-        <translation>Sensor %1 zurückgeholt</translation>
-    </message>
-    <message>
-        <source>meter %1 added</source>
-        <translation>Zähler %1 hinzugefügt</translation>
-    </message>
-    <message>
-        <source>meter %1 changed</source>
-        <translation>Zähler %1 geändert</translation>
-    </message>
-    <message>
-        <source>meter %1 removed</source>
-        <translation>Zähler %1 entfernt</translation>
-    </message>
-    <message>
-        <source>meter %1 retired</source>
-        <translation>Zähler %1 ausgemustert</translation>
-    </message>
-    <message>
-        <source>meter %1 brought back</source>
-        <translation>Zähler %1 zurückgeholt</translation>
-    </message>
-    <message>
-        <source>%1 took the place of %2</source>
-        <translation>%1 trat an die Stelle von %2</translation>
-    </message>
-    <message>
-        <source>%1: changed</source>
-        <translation>%1: geändert</translation>
-    </message>
-    <message>
-        <source>%1: removed</source>
-        <translation>%1: entfernt</translation>
-    </message>
-    <message>
-        <source>%1: pitched</source>
-        <translation>%1: angestellt</translation>
-    </message>
-    <message>
-        <source>%1: reopened</source>
-        <translation>%1: wieder geöffnet</translation>
-    </message>
-    <message>
-        <source>%1: ended</source>
-        <translation>%1: beendet</translation>
-    </message>
-    <message>
-        <source>%1: %2 ended</source>
-        <translation>%1: %2 beendet</translation>
-    </message>
-    <message>
-        <source>took back: %1</source>
-        <translation>zurückgenommen: %1</translation>
-    </message>
-    <message>
-        <source>did again: %1</source>
-        <translation>wiederholt: %1</translation>
     </message>
     <message>
         <source>the copy is damaged</source>
@@ -4305,10 +4097,6 @@
         <translation>erst die spätere Änderung rückgängig machen</translation>
     </message>
     <message>
-        <source>nothing was changed since midnight that could be undone</source>
-        <translation>seit Mitternacht wurde nichts geändert, was sich rückgängig machen ließe</translation>
-    </message>
-    <message>
         <source>there is nothing to redo</source>
         <translation>es gibt nichts zu wiederholen</translation>
     </message>
@@ -4551,6 +4339,230 @@
             <numerusform>blieb im Band von %1: %n Bandverletzung war kürzer als %2 und zählt nicht</numerusform>
             <numerusform>blieb im Band von %1: %n Bandverletzungen waren kürzer als %2 und zählen nicht</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>expected a list of texts</source>
+        <translation>erwartet: eine Liste von Texten</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no change that this version knows</source>
+        <translation>„%1“ ist keine Änderung, die diese Version kennt</translation>
+    </message>
+    <message>
+        <source>created the logbook</source>
+        <translation>Logbuch angelegt</translation>
+    </message>
+    <message>
+        <source>withdrew %1</source>
+        <translation>%1 zurückgezogen</translation>
+    </message>
+    <message>
+        <source>restored %1</source>
+        <translation>%1 wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>saved how the columns of a log are read</source>
+        <translation>Spaltenzuordnung eines Protokolls gespeichert</translation>
+    </message>
+    <message>
+        <source>started watching %1</source>
+        <translation>Überwachung von %1 begonnen</translation>
+    </message>
+    <message>
+        <source>stopped watching %1</source>
+        <translation>Überwachung von %1 beendet</translation>
+    </message>
+    <message>
+        <source>added new rows of %1</source>
+        <translation>neue Zeilen von %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>added %1</source>
+        <translation>%1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>saved a round</source>
+        <translation>Rundgang gespeichert</translation>
+    </message>
+    <message>
+        <source>deleted a gravity of %1</source>
+        <translation>Dichte von %1 gelöscht</translation>
+    </message>
+    <message>
+        <source>restored a stretch of %1</source>
+        <translation>Zeitraum von %1 wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>added a note to %1</source>
+        <translation>Notiz zu %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>added a note</source>
+        <translation>Notiz hinzugefügt</translation>
+    </message>
+    <message>
+        <source>deleted a note of %1</source>
+        <translation>Notiz zu %1 gelöscht</translation>
+    </message>
+    <message>
+        <source>deleted a note</source>
+        <translation>Notiz gelöscht</translation>
+    </message>
+    <message>
+        <source>added setup %1</source>
+        <translation>Anlage %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>changed setup %1</source>
+        <translation>Anlage %1 geändert</translation>
+    </message>
+    <message>
+        <source>removed setup %1</source>
+        <translation>Anlage %1 entfernt</translation>
+    </message>
+    <message>
+        <source>retired setup %1</source>
+        <translation>Anlage %1 ausgemustert</translation>
+    </message>
+    <message>
+        <source>restored setup %1</source>
+        <translation>Anlage %1 wieder in Gebrauch genommen</translation>
+    </message>
+    <message>
+        <source>added sensor %1</source>
+        <translation>Sensor %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>changed sensor %1</source>
+        <translation>Sensor %1 geändert</translation>
+    </message>
+    <message>
+        <source>removed sensor %1</source>
+        <translation>Sensor %1 entfernt</translation>
+    </message>
+    <message>
+        <source>retired sensor %1</source>
+        <translation>Sensor %1 ausgemustert</translation>
+    </message>
+    <message>
+        <source>restored sensor %1</source>
+        <translation>Sensor %1 wieder in Gebrauch genommen</translation>
+    </message>
+    <message>
+        <source>added meter %1</source>
+        <translation>Zähler %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>changed meter %1</source>
+        <translation>Zähler %1 geändert</translation>
+    </message>
+    <message>
+        <source>removed meter %1</source>
+        <translation>Zähler %1 entfernt</translation>
+    </message>
+    <message>
+        <source>retired meter %1</source>
+        <translation>Zähler %1 ausgemustert</translation>
+    </message>
+    <message>
+        <source>restored meter %1</source>
+        <translation>Zähler %1 wieder in Gebrauch genommen</translation>
+    </message>
+    <message>
+        <source>replaced %2 with %1</source>
+        <translation>%2 durch %1 ersetzt</translation>
+    </message>
+    <message>
+        <source>saved plan %1</source>
+        <translation>Plan %1 gespeichert</translation>
+    </message>
+    <message>
+        <source>removed plan %1</source>
+        <translation>Plan %1 entfernt</translation>
+    </message>
+    <message>
+        <source>pitched %1</source>
+        <translation>%1 angestellt</translation>
+    </message>
+    <message>
+        <source>changed batch %1</source>
+        <translation>Sud %1 geändert</translation>
+    </message>
+    <message>
+        <source>removed batch %1</source>
+        <translation>Sud %1 entfernt</translation>
+    </message>
+    <message>
+        <source>ended batch %1</source>
+        <translation>Sud %1 beendet</translation>
+    </message>
+    <message>
+        <source>reopened batch %1</source>
+        <translation>Sud %1 wieder geöffnet</translation>
+    </message>
+    <message>
+        <source>ended %2 of %1</source>
+        <translation>%2 von %1 beendet</translation>
+    </message>
+    <message>
+        <source>changed the limits of %1</source>
+        <translation>Grenzen von %1 geändert</translation>
+    </message>
+    <message>
+        <source>set the cause of the excursion of %1 on %2</source>
+        <translation>Ursache der Bandverletzung von %1 am %2 angegeben</translation>
+    </message>
+    <message>
+        <source>changed units, time zone or currency</source>
+        <translation>Einheiten, Zeitzone oder Währung geändert</translation>
+    </message>
+    <message>
+        <source>changed the rounds</source>
+        <translation>Rundgänge geändert</translation>
+    </message>
+    <message>
+        <source>changed the price of energy</source>
+        <translation>Energiepreis geändert</translation>
+    </message>
+    <message>
+        <source>changed how setups are weighed</source>
+        <translation>Gewichtung der Anlagen geändert</translation>
+    </message>
+    <message numerus="yes">
+        <source>saved a round of %n readings</source>
+        <comment>saved a round of %n reading</comment>
+        <translation>
+            <numerusform>Rundgang mit %n Messwert gespeichert</numerusform>
+            <numerusform>Rundgang mit %n Messwerten gespeichert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>deleted %n readings of %1</source>
+        <comment>deleted a reading of %1</comment>
+        <translation>
+            <numerusform>Messwert von %1 gelöscht</numerusform>
+            <numerusform>%n Messwerte von %1 gelöscht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>restored %n readings of %1</source>
+        <comment>restored a reading of %1</comment>
+        <translation>
+            <numerusform>Messwert von %1 wiederhergestellt</numerusform>
+            <numerusform>%n Messwerte von %1 wiederhergestellt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>undid: %1</source>
+        <translation>rückgängig gemacht: %1</translation>
+    </message>
+    <message>
+        <source>redid: %1</source>
+        <translation>wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>there is no change since midnight to undo</source>
+        <translation>seit Mitternacht gibt es keine Änderung zum Rückgängigmachen</translation>
     </message>
 </context>
 <context>
@@ -9263,14 +9275,6 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>The note is not saved. Press Escape or Cancel again to discard it.</source>
         <translation>Die Notiz ist nicht gespeichert. Noch einmal Escape oder Abbrechen verwirft sie.</translation>
-    </message>
-    <message>
-        <source>Undid: %1.</source>
-        <translation>Rückgängig gemacht: %1.</translation>
-    </message>
-    <message>
-        <source>Redid: %1.</source>
-        <translation>Wiederholt: %1.</translation>
     </message>
     <message>
         <source>covered</source>

@@ -9,6 +9,7 @@
 #include "core/store/records/journal.h"
 #include "tests/bench/child.h"
 #include "tests/bench/must.h"
+#include "tests/store/saying.h"
 
 #include <chrono>
 #include <cstdio>
@@ -99,7 +100,7 @@ std::unique_ptr<LogbookFile> made(const std::string& path)
     std::filesystem::remove(path);
     const Instant now = pitched(batches - 1) + std::chrono::hours{24 * 14};
     auto logbook = must(LogbookFile::create(path, {}, [now] { return now; }));
-    auto change = must(Change::begin(*logbook, "ten years"));
+    auto change = must(Change::begin(*logbook, saying("ten years")));
     addEquipment(change);
     for (int i = 0; i < batches; ++i)
         addBatch(change, i);
@@ -123,11 +124,11 @@ LanesTimes lanesTimes(const std::filesystem::path& folder, int runs)
     for (int i = 0; i < runs; ++i) {
         review::LanesCache cache;
         first.push_back(lanesTime(*logbook, cache));
-        auto note = must(Change::begin(*logbook, "a note"));
+        auto note = must(Change::begin(*logbook, saying("a note")));
         must(store::addNote(note, {pitched(5), "Batch 5", named("note ", i)}));
         must(note.commit());
         afterNote.push_back(lanesTime(*logbook, cache));
-        auto rows = must(Change::begin(*logbook, "more rows"));
+        auto rows = must(Change::begin(*logbook, saying("more rows")));
         log(rows, batches - 1, pitched(batches - 1) + std::chrono::minutes{readingsEach + 20 * i},
             20);
         must(rows.commit());

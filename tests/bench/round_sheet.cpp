@@ -4,6 +4,7 @@
 #include "core/store/readings/meter_readings.h"
 #include "core/store/records/equipment.h"
 #include "tests/bench/must.h"
+#include "tests/store/saying.h"
 
 #include <algorithm>
 #include <chrono>
@@ -39,7 +40,7 @@ double roundSheetMs(const std::filesystem::path& logbook, int runs)
 {
     const auto file = must(store::LogbookFile::open(logbook.string(), store::Access::write));
     {
-        auto change = must(store::Change::begin(*file, "eight meters"));
+        auto change = must(store::Change::begin(*file, saying("eight meters")));
         holdband::Setup setup;
         setup.name = "Eight meters";
         must(store::addSetup(change, setup));

@@ -9,6 +9,7 @@
 #include "core/store/records/weighing.h"
 #include "tests/bench/child.h"
 #include "tests/bench/must.h"
+#include "tests/store/saying.h"
 
 #include <chrono>
 #include <sqlite3.h>
@@ -101,7 +102,7 @@ std::unique_ptr<LogbookFile> made(const std::string& path, const History& histor
     settings.tariff.pricePerKwh = 0.2;
     const Instant now = history.pitched(rounds);
     auto logbook = must(LogbookFile::create(path, settings, [now] { return now; }));
-    auto change = must(Change::begin(*logbook, "years"));
+    auto change = must(Change::begin(*logbook, saying("years")));
     addEquipment(change, history);
     for (int round = 0; round < rounds; ++round) {
         log(change, "Room", history.pitched(round), history.readingsEach, 24.0 + round % 9);
@@ -174,7 +175,7 @@ double plainTime(const LogbookFile& logbook, const std::string& path)
 
 void changeWeight(const LogbookFile& logbook, int i)
 {
-    auto change = must(Change::begin(logbook, "weighed"));
+    auto change = must(Change::begin(logbook, saying("weighed")));
     Weighing weighing;
     weighing.weights["noise"] = i % 5;
     must(store::writeWeighing(change, weighing));
@@ -195,7 +196,7 @@ SideBySideTimes sideBySideTimes(const std::filesystem::path& folder, int reading
         first.push_back(compareTime(*logbook, cache));
         changeWeight(*logbook, i);
         again.push_back(compareTime(*logbook, cache));
-        auto rows = must(Change::begin(*logbook, "more rows"));
+        auto rows = must(Change::begin(*logbook, saying("more rows")));
         log(rows, setups[0],
             history.pitched(rounds - 1) + std::chrono::minutes{history.readingsEach - 1} +
                 std::chrono::seconds{i + 1},

@@ -329,13 +329,17 @@ void addCauses(Description& into)
         into.causes.push_back({into.batches[0].name, cause()});
 }
 
-store::PastHistoryEntry pastAct()
+store::PastHistoryEntry pastEntry()
 {
-    store::PastHistoryEntry act{
-        instant(), text(), maybe() ? text() : "", store::HistoryKind::edit, {}};
-    act.kind = static_cast<store::HistoryKind>(between(0, 3));
-    act.of = optionally([] { return static_cast<std::size_t>(between(0, 9)); });
-    return act;
+    const auto verbs = store::allHistoryVerbs();
+    store::PastHistoryEntry past{instant(), {}, {}};
+    past.entry.verb =
+        verbs[static_cast<std::size_t>(between(0, static_cast<int>(verbs.size()) - 1))];
+    past.entry.arguments = several(2, text);
+    past.entry.why = maybe() ? text() : "";
+    past.entry.kind = static_cast<store::HistoryKind>(between(0, 3));
+    past.of = optionally([] { return static_cast<std::size_t>(between(0, 9)); });
+    return past;
 }
 
 Description anyDescription()
@@ -371,7 +375,7 @@ Description anyDescription()
     result.watches = several(2, [] {
         return exchange::DescribedWatch{text(), maybe() ? text() : ""};
     });
-    result.history = several(3, pastAct);
+    result.history = several(3, pastEntry);
     result.weighing.quietAfter = optionally([] { return Hours{number(0, 200)}; });
     return result;
 }

@@ -16,8 +16,10 @@
 #include "core/store/safety/soundness.h"
 #include "core/store/safety/writer_lock.h"
 #include "tests/results/described_logbook.h"
+#include "tests/store/saying.h"
 
 #include <filesystem>
+#include <gmock/gmock.h>
 #include <unistd.h>
 
 namespace holdband::test {
@@ -252,7 +254,7 @@ void takeAnImportBack(const DescribedLogbook& files)
     {
         const auto logbook =
             store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
-        auto change = store::Change::begin(**logbook, "took back log.csv");
+        auto change = store::Change::begin(**logbook, saying("took back log.csv"));
         ASSERT_TRUE(store::takeBack(*change, store::listImports(**logbook)->front().id));
         ASSERT_TRUE(change->commit());
     }
@@ -272,7 +274,7 @@ TEST(ExportAndLoad, KeepAnImportThatIsTakenBack)
     ASSERT_EQ(imports.size(), 3u);
     EXPECT_TRUE(imports.back().takenBackAt);
     // What came again is taken back in its turn, and the old one put back.
-    auto change = store::Change::begin(**again, "changed my mind");
+    auto change = store::Change::begin(**again, saying("changed my mind"));
     ASSERT_TRUE(store::takeBack(*change, imports.front().id));
     ASSERT_TRUE(store::putBack(*change, imports.back().id));
     ASSERT_TRUE(change->commit());
@@ -287,12 +289,12 @@ void leaveReadingsOut(const DescribedLogbook& files)
     import(files, "Time,M (kWh)\n2026-03-09 00:00,3.5\n2026-03-09 12:00,45\n", {});
     const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
     {
-        auto change = store::Change::begin(**logbook, "took back log.csv");
+        auto change = store::Change::begin(**logbook, saying("took back log.csv"));
         ASSERT_TRUE(store::takeBack(*change, store::listImports(**logbook)->back().id));
         ASSERT_TRUE(change->commit());
     }
     auto change = store::Change::begin(
-        **logbook, store::ActWords{"took away a reading of M", "it was the other meter"});
+        **logbook, {store::HistoryVerb::readingDeleted, {"M", "1"}, "it was the other meter"});
     const auto id = store::readMeterReadings(**logbook, "M")->back().id;
     ASSERT_TRUE(store::correctMeterReading(*change, id, 4.5, 1,
                                            *parseRfc3339("2026-03-09T18:00:00Z"), "slip"));
@@ -335,7 +337,7 @@ TEST(ExportAndLoad, KeepReadingsThatCountNoMore)
     EXPECT_EQ(listed.readings[1].why, "it was the other meter");
     EXPECT_EQ(listed.readings[1].file, "log.csv");
     // The log that was taken back is put back.
-    auto change = store::Change::begin(**again, "changed my mind");
+    auto change = store::Change::begin(**again, saying("changed my mind"));
     ASSERT_TRUE(store::putBack(*change, store::listImports(**again)->back().id));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(store::readMeterReadings(**again, "M")->size(), 4u);
@@ -370,7 +372,8 @@ TEST(ExportAndLoad, KeepColumnMapsWatchesAndTheHistory)
     {
         const auto logbook =
             store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
-        auto change = store::Change::begin(**logbook, store::ActWords{"watched a log", "it grows"});
+        auto change = store::Change::begin(
+            **logbook, {store::HistoryVerb::watchStarted, {"a log"}, "it grows"});
         ASSERT_TRUE(store::addWatch(*change, "/logs/beer.csv", "spec"));
         ASSERT_TRUE(store::writeLogMap(*change, "shape", "map"));
         ASSERT_TRUE(change->commit());
@@ -384,14 +387,14 @@ TEST(ExportAndLoad, KeepColumnMapsWatchesAndTheHistory)
     EXPECT_EQ(*store::readLogMap(**again, "shape"), "map");
     const auto history = *store::readHistory(**again, 10);
     ASSERT_EQ(history.size(), 7u); // the load and the making of the new file, and what was before
-    EXPECT_EQ(history[0].what, "loaded logbook.json");
-    EXPECT_EQ(history[2].what, "did again: watched a log");
-    EXPECT_EQ(history[4].what, "watched a log");
-    EXPECT_EQ(history[4].why, "it grows");
-    EXPECT_FALSE(history[4].takenBack);
-    EXPECT_EQ(history[6].what, "made the logbook");
+    EXPECT_EQ(store::historyText(history[0].entry), "loaded logbook.json");
+    EXPECT_EQ(store::historyText(history[2].entry), "redid: started watching a log");
+    EXPECT_EQ(store::historyText(history[4].entry), "started watching a log");
+    EXPECT_EQ(history[4].entry.why, "it grows");
+    EXPECT_FALSE(history[4].undone);
+    EXPECT_EQ(store::historyText(history[6].entry), "created the logbook");
     // Undo knows what was done here only, and passes over what came from elsewhere.
-    EXPECT_EQ(store::readUndoState(**again)->undoWhat, "loaded logbook.json");
+    EXPECT_EQ(undoWords(**again), "loaded logbook.json");
     EXPECT_FALSE(store::readUndoState(**again)->redo);
 }
 
@@ -403,9 +406,48 @@ TEST(Load, LeavesTheHistoryOfALogbookInUseAsItIs)
         "history":[{"at":"2026-01-01 00:00","what":"elsewhere"}]})");
     ASSERT_TRUE(exchange::loadDescription(files.path("d.holdband"), files.path("more.json")));
     const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::read);
-    const auto acts = *store::readHistoryEntries(**logbook);
-    ASSERT_EQ(acts.size(), 3u);
-    EXPECT_EQ(acts[2].what, "loaded more.json");
+    const auto entries = *store::readHistoryEntries(**logbook);
+    ASSERT_EQ(entries.size(), 3u);
+    EXPECT_EQ(store::historyText(entries[2].entry), "loaded more.json");
+}
+
+constexpr const char* oldHistory = R"({"holdband":1,"history":[
+    {"at":"2026-01-01 00:00","what":"took away 2 readings of Coil","why":"slip"},
+    {"at":"2026-01-01 01:00","what":"took back: took away 2 readings of Coil","kind":"undo","of":0},
+    {"at":"2026-01-01 02:00","what":"moved the garage"},
+    {"at":"2026-01-01 03:00","what":"round.typed"}]})";
+
+TEST(Load, ReadsAHistoryOfSentencesAsOlderVersionsExportedIt)
+{
+    const DescribedLogbook files;
+    const auto logbook = files.load(oldHistory, "2026-03-10T00:00:00Z");
+    const auto entries = *store::readHistoryEntries(*logbook);
+    ASSERT_EQ(entries.size(), 4u);
+    EXPECT_EQ(entries[0].entry,
+              (store::HistoryEntry{store::HistoryVerb::readingDeleted, {"Coil", "2"}, "slip"}));
+    EXPECT_EQ(store::historyText(entries[1].entry), "undid: deleted 2 readings of Coil");
+    EXPECT_EQ(entries[1].of, 0u);
+    EXPECT_EQ(entries[2].entry.verb, store::HistoryVerb::other);
+    EXPECT_EQ(store::historyText(entries[2].entry), "moved the garage");
+    EXPECT_EQ(store::historyText(entries[3].entry), "round.typed"); // a sentence without arguments
+    expectSameAgain(files);
+}
+
+TEST(Load, RefusesAHistoryItCannotRead)
+{
+    const auto refusal = [](const char* entry) {
+        const DescribedLogbook files;
+        files.write("d.json", std::string(R"({"holdband":1,"history":[)") + entry + "]}");
+        const auto loaded =
+            exchange::loadDescription(files.path("d.holdband"), files.path("d.json"));
+        return loaded ? std::string() : loaded.error().sentence();
+    };
+    EXPECT_THAT(refusal(R"({"at":"2026-01-01 00:00","what":"tank.moved","arguments":[]})"),
+                testing::HasSubstr("\"tank.moved\" is no change that this version knows"));
+    EXPECT_THAT(refusal(R"({"at":"2026-01-01 00:00","what":"round.typed","arguments":["a",1]})"),
+                testing::HasSubstr("expected a list of texts"));
+    EXPECT_THAT(refusal(R"({"at":"2026-01-01 00:00","what":"round.typed","arguments":"5"})"),
+                testing::HasSubstr("expected a list of texts"));
 }
 
 constexpr const char* weighed = R"({"holdband":1,"units":"us",

@@ -14,6 +14,7 @@
 
 #include "core/store/readings/hand_readings.h"
 #include "tests/random.h"
+#include "tests/store/saying.h"
 
 #include <QDir>
 #include <QDirIterator>
@@ -213,7 +214,7 @@ void watch(const LogbookFile& logbook, const Change& change)
 void enterSomething(const LogbookFile& logbook)
 {
     const int what = between(0, 7);
-    auto change = Change::begin(logbook, "entry " + std::to_string(what));
+    auto change = Change::begin(logbook, saying("entry " + std::to_string(what)));
     RC_ASSERT(change.has_value());
     if (what == 0)
         importSomething(*change);
@@ -253,14 +254,14 @@ TEST_F(UndoProperties, EntriesAndUndosThenRedoGiveTheSameExport)
         for (int i = between(1, 12); i > 0; --i) {
             if (between(0, 3) > 0)
                 enterSomething(*logbook);
-            else if (store::readUndoState(*logbook)->undoWhat != "equipment")
+            else if (undoWords(*logbook) != "equipment")
                 RC_ASSERT(store::undoLast(*logbook).has_value());
         }
         while (store::readUndoState(*logbook)->redo)
             RC_ASSERT(store::redoLast(*logbook).has_value());
         const std::string full = exported(*logbook);
         int undone = 0;
-        while (store::readUndoState(*logbook)->undoWhat != "equipment") {
+        while (undoWords(*logbook) != "equipment") {
             RC_ASSERT(store::undoLast(*logbook).has_value());
             ++undone;
         }

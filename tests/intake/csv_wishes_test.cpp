@@ -6,6 +6,7 @@
 #include "core/store/readings/imports.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <fstream>
 #include <gmock/gmock.h>
@@ -166,7 +167,7 @@ TEST_F(CsvWishes, anImportIsTakenBackWholeAndPutBack)
     ASSERT_TRUE(import("Time,Beer\n2026-03-07 06:00,20\n"));
     const auto id = store::listImports(*m_logbook)->front().id;
     const auto change = [&](auto work) {
-        auto begun = store::Change::begin(*m_logbook, "test");
+        auto begun = store::Change::begin(*m_logbook, saying("test"));
         ASSERT_TRUE(begun);
         ASSERT_TRUE(work(*begun, id));
         ASSERT_TRUE(begun->commit());

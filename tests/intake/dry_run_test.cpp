@@ -3,6 +3,7 @@
 #include "core/store/history/history.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <fstream>
 #include <gmock/gmock.h>
@@ -47,7 +48,7 @@ protected:
     }
     void takeBackLast() const
     {
-        auto change = store::Change::begin(*m_logbook, "take back");
+        auto change = store::Change::begin(*m_logbook, saying("take back"));
         ASSERT_TRUE(change);
         ASSERT_TRUE(store::takeBack(*change, store::listImports(*m_logbook)->front().id));
         ASSERT_TRUE(change->commit());
@@ -118,7 +119,7 @@ TEST_F(DryRun, countsWhatTheImportThenBrings)
         }
         if (!withdrawn) { // and all of it once more, beside what was withdrawn
             const auto imports = store::listImports(*m_logbook);
-            auto change = store::Change::begin(*m_logbook, "take back");
+            auto change = store::Change::begin(*m_logbook, saying("take back"));
             ASSERT_TRUE(change);
             for (const store::ImportLine& line : *imports)
                 ASSERT_TRUE(store::takeBack(*change, line.id));

@@ -2,6 +2,7 @@
 #include "core/intake/log/import.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <fstream>
 #include <gmock/gmock.h>
@@ -103,7 +104,7 @@ TEST_F(RegisterColumn, aCounterThatBeginsAgainEachDayIsAskedAboutAsBefore)
 
 TEST_F(RegisterColumn, aRegisterThatRollsOverOftenIsOne)
 {
-    auto change = store::Change::begin(*m_logbook, "a meter of three digits");
+    auto change = store::Change::begin(*m_logbook, saying("a meter of three digits"));
     ASSERT_TRUE(change);
     Meter meter;
     meter.name = "Short";

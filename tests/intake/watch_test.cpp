@@ -8,6 +8,7 @@
 #include "core/store/safety/soundness.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <fstream>
 
@@ -36,7 +37,7 @@ protected:
     }
     void watch(const std::string& what) const
     {
-        auto change = store::Change::begin(*m_logbook, "watch");
+        auto change = store::Change::begin(*m_logbook, saying("watch"));
         ASSERT_TRUE(change);
         ASSERT_TRUE(store::addWatch(*change, what, ""));
         ASSERT_TRUE(change->commit());
@@ -78,11 +79,11 @@ TEST_F(WatchedFile, aWatchThatWasRemovedComesBackWhereItHadCome)
     EXPECT_EQ(poll().added, 1);
     const auto watches = store::readWatches(*m_logbook);
     ASSERT_EQ(watches->size(), 1u);
-    auto change = store::Change::begin(*m_logbook, "watched no longer");
+    auto change = store::Change::begin(*m_logbook, saying("watched no longer"));
     ASSERT_TRUE(change);
     ASSERT_TRUE(store::removeWatch(*change, watches->front().id));
     ASSERT_TRUE(change->commit());
-    EXPECT_EQ(store::undoLast(*m_logbook).value_or(""), "watched no longer");
+    EXPECT_EQ(store::historyText(*store::undoLast(*m_logbook)), "undid: watched no longer");
     const auto back = store::readWatches(*m_logbook);
     ASSERT_EQ(back->size(), 1u);
     EXPECT_EQ(back->front().state, watches->front().state);
@@ -141,7 +142,7 @@ TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainWhenThePersonActed)
     ASSERT_EQ(poll().problems.size(), 1u);
     rewriteUnseen(file(), "Time,Beer\n2026-04-03 08:00,20\n");
     ASSERT_EQ(poll().problems.size(), 1u);
-    auto change = store::Change::begin(*m_logbook, "a new sensor");
+    auto change = store::Change::begin(*m_logbook, saying("a new sensor"));
     ASSERT_TRUE(change);
     Sensor sensor;
     sensor.name = "Room";
@@ -228,7 +229,7 @@ TEST_F(WatchedFile, anImportTakenBackIsNotExtended)
 {
     append("2026-03-07 00:00,20\n");
     poll();
-    auto change = store::Change::begin(*m_logbook, "take back");
+    auto change = store::Change::begin(*m_logbook, saying("take back"));
     ASSERT_TRUE(change);
     ASSERT_TRUE(store::takeBack(*change, store::listImports(*m_logbook)->front().id));
     ASSERT_TRUE(change->commit());

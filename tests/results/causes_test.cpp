@@ -9,6 +9,7 @@
 #include "core/store/records/batches.h"
 #include "core/store/safety/soundness.h"
 #include "tests/results/described_logbook.h"
+#include "tests/store/saying.h"
 
 #include <gmock/gmock.h>
 
@@ -65,7 +66,7 @@ protected:
     void give(std::size_t excursion, std::optional<Cause> cause, const std::string& note) const
     {
         const RunReview run = review();
-        auto change = store::Change::begin(*m_logbook, review::causeAct(run, 0, excursion));
+        auto change = store::Change::begin(*m_logbook, review::causeEntry(run, 0, excursion));
         ASSERT_TRUE(change);
         const Done given = review::giveCause(*change, run, 0, excursion, cause, note);
         ASSERT_TRUE(given) << given.error().sentence();
@@ -74,7 +75,7 @@ protected:
 
     void judgeBy(double tolerance) const
     {
-        auto change = store::Change::begin(*m_logbook, review::limitsChangedAct("Ale"));
+        auto change = store::Change::begin(*m_logbook, review::limitsEntry("Ale"));
         review::Limits limits = review::limitsOf(review());
         limits.tolerance = TemperatureDifference::kelvins(tolerance);
         ASSERT_TRUE(review::keepLimits(*change, "Ale", limits));
@@ -114,8 +115,7 @@ TEST_F(Causes, AreTakenBackAndGivenAgain)
 {
     give(0, Cause::lidOpen, "");
     give(0, Cause::warmRoom, "");
-    EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat,
-              "Ale: cause of the excursion of 1 Mar 01:40");
+    EXPECT_EQ(undoWords(*m_logbook), "set the cause of the excursion of Ale on 1 Mar 01:40");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_THAT(texts(), ElementsAre("lid open", ""));
     ASSERT_TRUE(store::undoLast(*m_logbook));
@@ -194,7 +194,7 @@ TEST_F(Causes, SurviveAnExportAndItsLoading)
 TEST_F(Causes, GoWithTheirBatch)
 {
     give(0, Cause::other, "");
-    auto change = store::Change::begin(*m_logbook, "removed Ale");
+    auto change = store::Change::begin(*m_logbook, saying("removed Ale"));
     ASSERT_TRUE(store::removeBatch(*change, "Ale"));
     ASSERT_TRUE(change->commit());
     EXPECT_TRUE(store::findDamage(*m_logbook)->empty());
@@ -204,7 +204,7 @@ TEST_F(Causes, GoWithTheirBatch)
 
 TEST_F(Causes, RefuseWhatSaysNothing)
 {
-    auto change = store::Change::begin(*m_logbook, "x");
+    auto change = store::Change::begin(*m_logbook, saying("x"));
     const Instant at = *parseRfc3339("2026-03-01T01:00:00Z");
     const auto add = [&](const ExcursionCause& cause) {
         const Done added = store::addCause(*change, "Ale", cause);

@@ -13,6 +13,7 @@
 #include "core/store/records/weighing.h"
 #include "tests/random.h"
 #include "tests/results/garage.h"
+#include "tests/store/saying.h"
 
 #include <rapidcheck.h>
 
@@ -207,13 +208,13 @@ void changeTheGarage(const LogbookFile& logbook)
                                            correctSomething, takeALogBack,  weigh};
     const int what = between(0, 8);
     if (what == 7) { // but for the loading itself
-        if (!store::readUndoState(logbook)->undoWhat.starts_with("loaded"))
+        if (!undoWords(logbook).starts_with("loaded"))
             (void)store::undoLast(logbook);
         return;
     }
     if (what == 8)
         return (void)store::redoLast(logbook);
-    auto change = Change::begin(logbook, "entry");
+    auto change = Change::begin(logbook, saying("entry"));
     RC_ASSERT(change.has_value());
     entries[static_cast<std::size_t>(what % 6)](logbook, *change);
     RC_ASSERT(change->commit().has_value());
@@ -251,7 +252,7 @@ TEST_F(CachedComparison, IsTheOneMadeAnewWhateverIsEnteredAndTakenBack)
 template <typename Enter>
 void entered(const LogbookFile& logbook, Enter enter)
 {
-    auto change = Change::begin(logbook, "entry");
+    auto change = Change::begin(logbook, saying("entry"));
     ASSERT_TRUE(change);
     ASSERT_TRUE(enter(*change));
     ASSERT_TRUE(change->commit());

@@ -10,6 +10,7 @@
 #include "core/store/records/journal.h"
 #include "tests/random.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <QFile>
 #include <rapidcheck.h>
@@ -203,8 +204,7 @@ void readAMeter(const LogbookFile&, const Change& change)
 /// changes are left out of undo.
 void growAnImport(const LogbookFile& logbook)
 {
-    auto change =
-        Change::begin(logbook, store::ActWords{"more rows", {}, store::HistoryKind::own, {}});
+    auto change = Change::begin(logbook, saying("more rows", store::HistoryKind::own));
     RC_ASSERT(change.has_value());
     const auto imports = *store::listImports(logbook);
     if (!imports.empty() && store::isInForce(*change, imports.front().id)) {
@@ -227,7 +227,7 @@ void enterSomething(const LogbookFile& logbook)
     constexpr std::array<Entry, 9> entries{importSomething, takeOrPutBack, typeByHand,
                                            correctALog,     exclude,       editSensor,
                                            editSettings,    editBatch,     readAMeter};
-    auto change = Change::begin(logbook, "entry");
+    auto change = Change::begin(logbook, saying("entry"));
     RC_ASSERT(change.has_value());
     entries[static_cast<std::size_t>(between(0, 8))](logbook, *change);
     RC_ASSERT(change->commit().has_value());
@@ -236,7 +236,7 @@ void enterSomething(const LogbookFile& logbook)
 /// Hourly readings of half the time or all of it, so that corrections and exclusions meet some.
 void beginWithALog(const LogbookFile& logbook)
 {
-    auto change = Change::begin(logbook, store::ActWords{"log", {}, store::HistoryKind::own, {}});
+    auto change = Change::begin(logbook, saying("log", store::HistoryKind::own));
     RC_ASSERT(change.has_value());
     auto id = store::addImport(*change, {"first.csv", "00", 3});
     RC_ASSERT(id.has_value());
@@ -267,8 +267,7 @@ public:
         QFile::remove(QString::fromStdString(path()));
         auto logbook = create();
         addEquipment(*logbook);
-        auto change =
-            Change::begin(*logbook, store::ActWords{"batches", {}, store::HistoryKind::own, {}});
+        auto change = Change::begin(*logbook, saying("batches", store::HistoryKind::own));
         EXPECT_TRUE(change);
         Sensor other;
         other.name = "Other";
@@ -293,7 +292,7 @@ public:
     static void logAll(const LogbookFile& logbook)
     {
         for (int i = 0; i < 6; ++i) {
-            auto change = Change::begin(logbook, "import");
+            auto change = Change::begin(logbook, saying("import"));
             auto id = store::addImport(*change, {"log.csv", "00", 1});
             Log log;
             for (int k = 0; k < 39 * 6; ++k)
@@ -370,7 +369,7 @@ TEST_F(LanesCached, ANoteJudgesNoBatchAnew)
     LanesCache cache;
     ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
     EXPECT_EQ(cache.judged(), 6);
-    auto change = Change::begin(*logbook, "note");
+    auto change = Change::begin(*logbook, saying("note"));
     ASSERT_TRUE(store::addNote(*change, {someday, "Ale 2", "smells good"}));
     ASSERT_TRUE(change->commit());
     ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
@@ -383,7 +382,7 @@ TEST_F(LanesCached, AChangeJudgesTheBatchesThatItTouches)
     logAll(*logbook);
     LanesCache cache;
     ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
-    auto change = Change::begin(*logbook, "tolerance");
+    auto change = Change::begin(*logbook, saying("tolerance"));
     Batch batch = *store::readBatch(*logbook, "Ale 3");
     batch.tolerance = TemperatureDifference::kelvins(0.2);
     ASSERT_TRUE(store::updateBatch(*change, "Ale 3", batch));
@@ -393,7 +392,7 @@ TEST_F(LanesCached, AChangeJudgesTheBatchesThatItTouches)
     EXPECT_EQ(lanes->lanes[0].bars[2].verdict, analysis::Verdict::left);
 
     const auto imports = *store::listImports(*logbook);
-    auto taking = Change::begin(*logbook, "take back");
+    auto taking = Change::begin(*logbook, saying("take back"));
     ASSERT_TRUE(store::takeBack(*taking, imports[2].id)); // newest first: that of Ale 4
     ASSERT_TRUE(taking->commit());
     lanes = review::reviewLanes(*logbook, &cache);
@@ -411,7 +410,7 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
     LanesCache cache;
     ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
     for (int i = 0; i < 3; ++i) {
-        auto change = Change::begin(*logbook, "more rows");
+        auto change = Change::begin(*logbook, saying("more rows"));
         Log more;
         more.add(-300 + 10 * i, 20.0);
         ASSERT_TRUE(
@@ -422,7 +421,7 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
         EXPECT_EQ(cache.judged(), 1) << "the open one";
         EXPECT_EQ(*lanes, *review::reviewLanes(*logbook));
     }
-    auto change = Change::begin(*logbook, "rows in between");
+    auto change = Change::begin(*logbook, saying("rows in between"));
     Log between;
     between.add(-wholeHours * 60 + 45 * 60 + 5, 25.0); // in the second batch
     ASSERT_TRUE(

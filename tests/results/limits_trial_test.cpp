@@ -176,7 +176,7 @@ protected:
 
     Done keep(const Limits& limits)
     {
-        auto change = store::Change::begin(*m_logbook, review::limitsChangedAct("Ale 2"));
+        auto change = store::Change::begin(*m_logbook, review::limitsEntry("Ale 2"));
         HOLDBAND_TRY(change);
         HOLDBAND_TRY(review::keepLimits(*change, "Ale 2", limits));
         return change->commit();
@@ -196,7 +196,7 @@ TEST_F(KeptLimits, AreWhatTheBatchIsJudgedByAndTakenBackAsOneAct)
     const auto run = review::reviewRun(*m_logbook, "Ale 2");
     ASSERT_TRUE(run);
     EXPECT_EQ(review::limitsOf(*run), limits);
-    EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "Ale 2: limits changed");
+    EXPECT_EQ(undoWords(*m_logbook), "changed the limits of Ale 2");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_EQ(*store::readBatch(*m_logbook, "Ale 2"), before);
 }
@@ -218,7 +218,7 @@ TEST_F(KeptLimits, RefusesWhatNoBatchMayHave)
     EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what,
               "the time below which excursions are ignored can't be negative");
     EXPECT_EQ(keep({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
-    EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "loaded d.json");
+    EXPECT_EQ(undoWords(*m_logbook), "loaded d.json");
 }
 
 } // namespace

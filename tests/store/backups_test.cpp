@@ -4,6 +4,7 @@
 #include "core/store/safety/daily_backup.h"
 #include "core/text/times.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <filesystem>
 #include <fstream>
@@ -112,7 +113,7 @@ protected:
 
     static void note(const LogbookFile& logbook, const std::string& text)
     {
-        auto change = store::Change::begin(logbook, "note");
+        auto change = store::Change::begin(logbook, saying("note"));
         ASSERT_TRUE(change);
         ASSERT_TRUE(store::addNote(*change, {someday, {}, text}));
         ASSERT_TRUE(change->commit());

@@ -4,6 +4,7 @@
 #include "core/store/safety/writer_lock.h"
 #include "core/store/sqlite/schema.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <filesystem>
 #include <fstream>
@@ -42,7 +43,7 @@ TEST_F(LogbookFiles, AChangeThatIsNotCommittedLeavesNothing)
 {
     const auto logbook = create();
     {
-        auto change = store::Change::begin(*logbook, "half a setup");
+        auto change = store::Change::begin(*logbook, saying("half a setup"));
         ASSERT_TRUE(change);
         holdband::Setup setup;
         setup.name = "Loop";
@@ -57,7 +58,7 @@ TEST_F(LogbookFiles, ReadersCanNotWrite)
     create();
     const auto reader = LogbookFile::open(path(), Access::read);
     ASSERT_TRUE(reader);
-    EXPECT_FALSE(store::Change::begin(**reader, "nothing"));
+    EXPECT_FALSE(store::Change::begin(**reader, saying("nothing")));
 }
 
 TEST_F(LogbookFiles, EquipmentComesBackAsItWentIn)
@@ -77,7 +78,7 @@ TEST_F(LogbookFiles, EquipmentComesBackAsItWentIn)
     LogbookSettings settings{"America/Denver", UnitSystem::us, "USD", {0.15, {}}};
     settings.tariff.windows.push_back(
         {{true, false, true, false, true, false, true}, 960, 60, 0.3});
-    auto change = store::Change::begin(*logbook, "equipment");
+    auto change = store::Change::begin(*logbook, saying("equipment"));
     ASSERT_TRUE(change);
     ASSERT_TRUE(store::addSetup(*change, setup));
     ASSERT_TRUE(store::addSensor(*change, sensor));
@@ -111,7 +112,7 @@ TEST_F(LogbookFiles, ABatchComesBackAsItWentIn)
                TemperatureDifference::kelvins(1),
                Hours{12}};
     batch.schedule = {primary, rise};
-    auto change = store::Change::begin(*logbook, "batch");
+    auto change = store::Change::begin(*logbook, saying("batch"));
     ASSERT_TRUE(change);
     ASSERT_TRUE(store::addBatch(*change, batch));
     ASSERT_TRUE(store::addNote(*change, {someday, "Trial", "pitched"}));
@@ -124,7 +125,7 @@ TEST_F(LogbookFiles, ABatchComesBackAsItWentIn)
 TEST_F(LogbookFiles, NamesNeverBecomeSql)
 {
     const auto logbook = create();
-    auto change = store::Change::begin(*logbook, "names");
+    auto change = store::Change::begin(*logbook, saying("names"));
     ASSERT_TRUE(change);
     for (const char* name :
          {"Bobby'; DROP TABLE setups;--", "\"quoted\"", "\u202Egnol", "../up", "-dash", "ä ö"}) {
@@ -318,7 +319,7 @@ TEST_F(LogbookFiles, ALongNameIsAProblemAndNoException)
 TEST_F(LogbookFiles, AChangeOfAFileThatLostItsNameIsRefused)
 {
     const auto save = [](const LogbookFile& logbook) -> Done {
-        auto change = store::Change::begin(logbook, "setup");
+        auto change = store::Change::begin(logbook, saying("setup"));
         HOLDBAND_TRY(change);
         holdband::Setup setup;
         setup.name = "Loop";

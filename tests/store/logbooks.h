@@ -5,8 +5,7 @@
 #include "core/store/logbook_file.h"
 #include "core/store/readings/meter_readings.h"
 #include "core/store/readings/readings.h"
-#include "core/store/records/batches.h"
-#include "core/store/records/equipment.h"
+#include "tests/store/saying.h"
 
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
@@ -32,7 +31,7 @@ protected:
     /// A setup "Loop", a sensor "Beer" and a meter "Meter".
     static void addEquipment(const store::LogbookFile& logbook)
     {
-        auto change = store::Change::begin(logbook, "equipment");
+        auto change = store::Change::begin(logbook, saying("equipment"));
         ASSERT_TRUE(change);
         holdband::Setup setup;
         setup.name = "Loop";
@@ -67,7 +66,7 @@ protected:
     static store::AddedRows keep(const store::LogbookFile& logbook, const Log& log,
                                  ReadingUnit unit = ReadingUnit::celsius)
     {
-        auto change = store::Change::begin(logbook, "import");
+        auto change = store::Change::begin(logbook, saying("import"));
         EXPECT_TRUE(change);
         auto import = store::addImport(*change, {"log.csv", "00", 1});
         EXPECT_TRUE(import);

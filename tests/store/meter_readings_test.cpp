@@ -2,6 +2,7 @@
 #include "core/store/history/undo.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 namespace holdband::test {
 namespace {
@@ -14,7 +15,7 @@ protected:
     {
         m_logbook = create();
         addEquipment(*m_logbook);
-        auto change = Change::begin(*m_logbook, "imported meter.csv");
+        auto change = Change::begin(*m_logbook, saying("imported meter.csv"));
         auto import = store::addImport(*change, {"meter.csv", "00", 2});
         ASSERT_TRUE(import);
         m_import = *import;
@@ -49,22 +50,21 @@ protected:
 
     void leaveOut(store::MeterReadingId id, const char* why) const
     {
-        auto change = Change::begin(*m_logbook,
-                                    store::ActWords{"left out", why, store::HistoryKind::edit, {}});
+        auto change = Change::begin(*m_logbook, {store::HistoryVerb::other, {"left out"}, why});
         ASSERT_TRUE(store::setMeterReadingAside(*change, id));
         ASSERT_TRUE(change->commit());
     }
 
     Done bringBack(store::MeterReadingId id) const
     {
-        auto change = Change::begin(*m_logbook, "brought back");
+        auto change = Change::begin(*m_logbook, saying("brought back"));
         HOLDBAND_TRY(store::bringMeterReadingBack(*change, id));
         return change->commit();
     }
 
     void changeImport(Done (*act)(const Change&, store::ImportId)) const
     {
-        auto change = Change::begin(*m_logbook, "took back or put back");
+        auto change = Change::begin(*m_logbook, saying("took back or put back"));
         ASSERT_TRUE(act(*change, m_import));
         ASSERT_TRUE(change->commit());
     }
@@ -114,7 +114,7 @@ TEST_F(MeterReadings, TheReasonFollowsUndoAndRedo)
 TEST_F(MeterReadings, OneDoesNotComeBackOntoAnother)
 {
     leaveOut(m_ids[1], "wrong meter");
-    auto change = Change::begin(*m_logbook, "typed");
+    auto change = Change::begin(*m_logbook, saying("typed"));
     ASSERT_TRUE(store::addMeterReading(*change, "Meter", reading(1, 11.5)));
     ASSERT_TRUE(change->commit());
     const Done back = bringBack(m_ids[1]);

@@ -8,6 +8,7 @@
 #include "core/store/sqlite/rows.h"
 #include "core/store/sqlite/schema.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <filesystem>
 #include <fstream>
@@ -93,7 +94,10 @@ void forgetBlocks(const std::string& path, const std::string& more = {})
     auto database = store::Database::open(path, store::Access::write, false);
     ASSERT_TRUE(database);
     ASSERT_TRUE(
-        (*database)->execute("DROP TABLE block_checksums; PRAGMA user_version = 4; " + more));
+        (*database)->execute("DROP TABLE block_checksums; ALTER TABLE acts DROP COLUMN arguments; "
+                             "ALTER TABLE acts RENAME COLUMN verb TO what; "
+                             "PRAGMA user_version = 4; " +
+                             more));
     ASSERT_TRUE(store::renewSeal(**database));
 }
 
@@ -199,7 +203,7 @@ TEST_F(Migration, OfTheSecondFormatGainsCauses)
     EXPECT_TRUE(std::filesystem::exists(path() + ".format2.backup"));
     expectEverything(**logbook);
     EXPECT_TRUE(store::readCauses(**logbook, "Ale")->empty());
-    auto change = store::Change::begin(**logbook, "cause");
+    auto change = store::Change::begin(**logbook, saying("cause"));
     const ExcursionCause given{
         {someday, someday + std::chrono::hours{1}}, Side::below, Cause::powerCut, "storm"};
     ASSERT_TRUE(store::addCause(*change, "Ale", given));
@@ -225,7 +229,7 @@ TEST_F(Migration, OfTheThirdFormatGainsWhatIsWeighedBy)
     EXPECT_EQ(*store::readWeighing(**logbook), Weighing{});
     Weighing weighing;
     weighing.weights = {{"noise", 3.0}};
-    auto change = store::Change::begin(**logbook, "weighed");
+    auto change = store::Change::begin(**logbook, saying("weighed"));
     ASSERT_TRUE(store::writeWeighing(*change, weighing));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(*store::readWeighing(**logbook), weighing);

@@ -1,5 +1,6 @@
 // Bulk readings: what is new, what is there, what conflicts; and reading them back.
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 namespace holdband::test {
 namespace {
@@ -101,7 +102,7 @@ TEST_F(Readings, KnowTheLineTheyCameFrom)
 
 TEST_F(Readings, CorrectionsStandBesideWhatWasTyped)
 {
-    auto change = store::Change::begin(*m_logbook, "round");
+    auto change = store::Change::begin(*m_logbook, saying("round"));
     ASSERT_TRUE(change);
     const MeterReading typed{someday, Energy::kilowattHours(85.14), 3, {}, "by eye"};
     auto id = store::addMeterReading(*change, "Meter", typed);

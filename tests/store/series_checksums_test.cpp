@@ -3,6 +3,7 @@
 #include "core/store/history/undo.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <gmock/gmock.h>
 
@@ -122,7 +123,7 @@ TEST_F(SeriesChecksums, FollowAnImportThatIsWithdrawnUndoneAndRedone)
     EXPECT_EQ(size(), 0u);
     ASSERT_TRUE(store::redoLast(*logbook));
     EXPECT_EQ(size(), 3000u);
-    auto change = store::Change::begin(*logbook, "withdraw");
+    auto change = store::Change::begin(*logbook, saying("withdraw"));
     ASSERT_TRUE(change);
     ASSERT_TRUE(store::takeBack(*change, {1}));
     ASSERT_TRUE(change->commit());

@@ -1,6 +1,7 @@
 // A changed bit is noticed wherever it lies.
 #include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <atomic>
 #include <fstream>
@@ -20,7 +21,7 @@ protected:
         for (int minute = 0; minute < 3000; ++minute)
             log.add(minute, minute % 5 == 0 ? -0.0 : 20.0 + minute / 7.0);
         keep(*logbook, log);
-        auto change = store::Change::begin(*logbook, "round");
+        auto change = store::Change::begin(*logbook, saying("round"));
         ASSERT_TRUE(change);
         for (int hour = 0; hour < 200; ++hour)
             ASSERT_TRUE(store::addMeterReading(*change, "Meter",
@@ -119,7 +120,7 @@ TEST_F(Soundness, ASaveOfAnotherProgramMeanwhileIsNoDamage)
         for (int i = 0; i < 60; ++i) {
             const auto logbook = store::LogbookFile::open(path(), store::Access::write);
             ASSERT_TRUE(logbook) << logbook.error().sentence();
-            auto change = store::Change::begin(**logbook, "a reading");
+            auto change = store::Change::begin(**logbook, saying("a reading"));
             ASSERT_TRUE(change);
             const MeterReading reading{
                 someday + std::chrono::hours{1000 + i}, Energy::kilowattHours(i), 0, {}, {}};

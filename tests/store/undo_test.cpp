@@ -9,6 +9,7 @@
 #include "core/store/records/journal.h"
 #include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 namespace holdband::test {
 namespace {
@@ -25,7 +26,7 @@ protected:
 
     void rename(const char* from, const char* to) const
     {
-        auto change = Change::begin(*m_logbook, std::string("renamed to ") + to);
+        auto change = Change::begin(*m_logbook, saying(std::string("renamed to ") + to));
         ASSERT_TRUE(change);
         Sensor sensor = store::readSensors(*m_logbook)->front();
         sensor.name = to;
@@ -37,7 +38,7 @@ protected:
 
     store::ImportId import(const Log& log) const
     {
-        auto change = Change::begin(*m_logbook, "imported loop.csv");
+        auto change = Change::begin(*m_logbook, saying("imported loop.csv"));
         auto id = store::addImport(*change, {"loop.csv", "00", 3});
         EXPECT_TRUE(id);
         store::SensorRows rows;
@@ -73,12 +74,12 @@ TEST_F(Undo, TakesBackTheLastChangeFirstAndDoesThemAgainInOrder)
 {
     rename("Beer", "Probe 1");
     rename("Probe 1", "Probe 2");
-    EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "renamed to Probe 2");
-    EXPECT_EQ(*store::undoLast(*m_logbook), "renamed to Probe 2");
+    EXPECT_EQ(undoWords(*m_logbook), "renamed to Probe 2");
+    EXPECT_EQ(store::historyText(*store::undoLast(*m_logbook)), "undid: renamed to Probe 2");
     EXPECT_EQ(sensorName(), "Probe 1");
-    EXPECT_EQ(*store::undoLast(*m_logbook), "renamed to Probe 1");
+    EXPECT_EQ(store::historyText(*store::undoLast(*m_logbook)), "undid: renamed to Probe 1");
     EXPECT_EQ(sensorName(), "Beer");
-    EXPECT_EQ(store::readUndoState(*m_logbook)->redoWhat, "renamed to Probe 1");
+    EXPECT_EQ(redoWords(*m_logbook), "renamed to Probe 1");
     ASSERT_TRUE(store::redoLast(*m_logbook));
     ASSERT_TRUE(store::redoLast(*m_logbook));
     EXPECT_EQ(sensorName(), "Probe 2");
@@ -92,7 +93,7 @@ TEST_F(Undo, ANewChangeEndsWhatCouldBeDoneAgain)
     ASSERT_TRUE(store::undoLast(*m_logbook));
     rename("Beer", "Probe 3");
     EXPECT_FALSE(store::readUndoState(*m_logbook)->redo);
-    EXPECT_EQ(*store::undoLast(*m_logbook), "renamed to Probe 3");
+    EXPECT_EQ(store::historyText(*store::undoLast(*m_logbook)), "undid: renamed to Probe 3");
     EXPECT_EQ(sensorName(), "Beer");
 }
 
@@ -112,7 +113,7 @@ TEST_F(Undo, LastsOverARestartButNotOverMidnight)
     // 1,772,900,000 s is 16:13 UTC; the logbook's zone is UTC.
     const auto sameDay = [] { return someday + std::chrono::hours{7}; };
     m_logbook = std::move(*store::LogbookFile::open(path(), store::Access::write, sameDay));
-    EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "renamed to Probe 1");
+    EXPECT_EQ(undoWords(*m_logbook), "renamed to Probe 1");
     m_logbook.reset();
     const auto nextDay = [] { return someday + std::chrono::hours{8}; };
     m_logbook = std::move(*store::LogbookFile::open(path(), store::Access::write, nextDay));
@@ -155,7 +156,7 @@ TEST_F(Undo, AnImportIsTakenBackWholeAndPutBack)
     log.add(0, 20.0);
     const store::ImportId id = import(log);
     {
-        auto change = Change::begin(*m_logbook, "took back loop.csv");
+        auto change = Change::begin(*m_logbook, saying("took back loop.csv"));
         ASSERT_TRUE(store::takeBack(*change, id));
         ASSERT_TRUE(change->commit());
     }
@@ -166,7 +167,7 @@ TEST_F(Undo, AnImportIsTakenBackWholeAndPutBack)
     EXPECT_EQ(values(), std::vector{20.0});
     ASSERT_TRUE(store::redoLast(*m_logbook));
     EXPECT_TRUE(values().empty());
-    auto change = Change::begin(*m_logbook, "put back loop.csv");
+    auto change = Change::begin(*m_logbook, saying("put back loop.csv"));
     ASSERT_TRUE(store::putBack(*change, id));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(values(), std::vector{20.0});
@@ -178,12 +179,12 @@ TEST_F(Undo, AnImportIsNotPutBackOverAnother)
     Log log;
     log.add(0, 20.0);
     const store::ImportId id = import(log);
-    auto away = Change::begin(*m_logbook, "took back loop.csv");
+    auto away = Change::begin(*m_logbook, saying("took back loop.csv"));
     ASSERT_TRUE(store::takeBack(*away, id));
     ASSERT_TRUE(away->commit());
     away = tl::unexpected(Problem{});
     import(log);
-    auto back = Change::begin(*m_logbook, "put back loop.csv");
+    auto back = Change::begin(*m_logbook, saying("put back loop.csv"));
     auto put = store::putBack(*back, id);
     ASSERT_FALSE(put);
     EXPECT_NE(put.error().sentence().find("another import"), std::string::npos);
@@ -193,20 +194,19 @@ TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
 {
     // A watched file's rows are the program's own doing: they are no step of undo.
     {
-        auto change = Change::begin(*m_logbook, "added a probe");
+        auto change = Change::begin(*m_logbook, saying("added a probe"));
         Sensor sensor;
         sensor.name = "Probe 2";
         ASSERT_TRUE(store::addSensor(*change, sensor));
         ASSERT_TRUE(change->commit());
     }
-    auto own = Change::begin(
-        *m_logbook, store::ActWords{"rows of a watched file", {}, store::HistoryKind::own, {}});
+    auto own = Change::begin(*m_logbook, saying("rows of a watched file", store::HistoryKind::own));
     ASSERT_TRUE(own);
     ASSERT_TRUE(store::addHandReading(*own, {store::HandOwner::Kind::sensor, "Probe 2"},
                                       {someday, 20.0, ReadingUnit::celsius, 1, {}, {}}));
     ASSERT_TRUE(own->commit());
     own = tl::unexpected(Problem{});
-    EXPECT_EQ(store::readUndoState(*m_logbook)->undoWhat, "added a probe");
+    EXPECT_EQ(undoWords(*m_logbook), "added a probe");
     auto undone = store::undoLast(*m_logbook);
     ASSERT_FALSE(undone);
     EXPECT_NE(undone.error().sentence().find("came later"), std::string::npos);
@@ -218,7 +218,7 @@ TEST_F(Undo, TheHistorySaysWhatWasBeforeAndWhatIsTakenBack)
 {
     rename("Beer", "Probe 1");
     const auto renamed = store::readHistory(*m_logbook, 1)->front();
-    EXPECT_EQ(renamed.what, "renamed to Probe 1");
+    EXPECT_EQ(store::historyText(renamed.entry), "renamed to Probe 1");
     auto rows = store::readChangedRows(*m_logbook, renamed.id);
     ASSERT_TRUE(rows);
     ASSERT_EQ(rows->size(), 1u);
@@ -231,8 +231,8 @@ TEST_F(Undo, TheHistorySaysWhatWasBeforeAndWhatIsTakenBack)
     EXPECT_EQ(name->after, "Probe 1");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     auto history = store::readHistory(*m_logbook, 2);
-    EXPECT_EQ(history->at(0).what, "took back: renamed to Probe 1");
-    EXPECT_TRUE(history->at(1).takenBack);
+    EXPECT_EQ(store::historyText(history->at(0).entry), "undid: renamed to Probe 1");
+    EXPECT_TRUE(history->at(1).undone);
 }
 
 TEST_F(Undo, HandReadingsJoinTheSeriesAndAreCorrectedWithTheOldOneKept)
@@ -242,7 +242,7 @@ TEST_F(Undo, HandReadingsJoinTheSeriesAndAreCorrectedWithTheOldOneKept)
     import(log);
     const store::HandOwner beer{store::HandOwner::Kind::sensor, "Beer"};
     {
-        auto change = Change::begin(*m_logbook, "typed a round");
+        auto change = Change::begin(*m_logbook, saying("typed a round"));
         ASSERT_TRUE(store::addHandReading(
             *change, beer,
             {someday + std::chrono::minutes{2}, 68.0, ReadingUnit::fahrenheit, 1, {}, "by eye"}));
@@ -255,7 +255,7 @@ TEST_F(Undo, HandReadingsJoinTheSeriesAndAreCorrectedWithTheOldOneKept)
     EXPECT_NEAR(values()[1], 20.0, 1e-9); // 68 °F
     const auto id = store::readHandReadings(*m_logbook, beer)->front().id;
     {
-        auto change = Change::begin(*m_logbook, "corrected a reading");
+        auto change = Change::begin(*m_logbook, saying("corrected a reading"));
         ASSERT_TRUE(store::correctHandReading(*change, id, 86.0, 1, someday, "digits swapped"));
         ASSERT_TRUE(store::addValueCorrection(
             *change, {"Beer", someday, 25.0, ReadingUnit::celsius, someday, "probe lifted"}));
@@ -274,7 +274,7 @@ TEST_F(Undo, HandReadingsJoinTheSeriesAndAreCorrectedWithTheOldOneKept)
 
 TEST_F(Undo, NothingInUseIsRemoved)
 {
-    auto change = Change::begin(*m_logbook, "removal");
+    auto change = Change::begin(*m_logbook, saying("removal"));
     auto removed = store::removeSetup(*change, "Loop");
     ASSERT_FALSE(removed);
     EXPECT_EQ(removed.error().remedy, "retire it instead");

@@ -3,6 +3,7 @@
 #include "core/store/records/weighing.h"
 #include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/saying.h"
 
 #include <limits>
 
@@ -13,7 +14,7 @@ class WeighingTest : public LogbookTest {
 protected:
     Done keepWeighing(const Weighing& weighing) const
     {
-        auto change = store::Change::begin(*m_logbook, "weighed anew");
+        auto change = store::Change::begin(*m_logbook, saying("weighed anew"));
         EXPECT_TRUE(change);
         HOLDBAND_TRY(store::writeWeighing(*change, weighing));
         return change->commit();

@@ -42,7 +42,7 @@ protected:
     {
         bool kept = false;
         keepChange(
-            window.session(), &window, "noted something",
+            window.session(), &window, {store::HistoryVerb::noteAdded},
             [](const store::Change& change) {
                 return store::addNote(change, {now(), {}, "lid opened"});
             },

@@ -1,6 +1,7 @@
 // The journal: notes of a batch listed, changed, removed, and all of it undone, by keyboard.
 #include "tests/ui/dialog_test.h"
 
+#include "core/store/history/history_text.h"
 #include "core/store/history/undo.h"
 #include "core/store/records/journal.h"
 #include "core/text/times.h"
@@ -42,7 +43,7 @@ protected:
         session.change<void>(
             &session,
             [note](const store::LogbookFile& file) -> Done {
-                auto change = store::Change::begin(file, "noted something");
+                auto change = store::Change::begin(file, {store::HistoryVerb::noteAdded});
                 HOLDBAND_TRY(change);
                 HOLDBAND_TRY(store::addNote(*change, note));
                 return change->commit();
@@ -71,12 +72,12 @@ protected:
 
     void undo()
     {
-        session.change<std::string>(&session, store::undoLast,
-                                    [this](const Result<std::string>& undone) {
-                                        ASSERT_TRUE(undone);
-                                        m_undone = *undone;
-                                        session.announceChange();
-                                    });
+        session.change<store::HistoryEntry>(&session, store::undoLast,
+                                            [this](const Result<store::HistoryEntry>& undone) {
+                                                ASSERT_TRUE(undone);
+                                                m_undone = store::historyText(*undone);
+                                                session.announceChange();
+                                            });
         settle();
     }
 
@@ -117,7 +118,7 @@ TEST_F(Journal, ChangesTextAndTimeByKeyboardAndUndoesIt)
     EXPECT_EQ(m_dialog->table()->currentIndex().row(), 1);
     EXPECT_THAT(m_dialog->message().toStdString(), testing::StartsWith("Saved."));
     undo();
-    EXPECT_EQ(m_undone, "changed a note of Pale 1");
+    EXPECT_EQ(m_undone, "undid: changed a note of Pale 1");
     EXPECT_EQ(rows(), (QStringList{"lid opened", "dry hops in"}));
 }
 
@@ -129,7 +130,7 @@ TEST_F(Journal, RemovesWithTheDeleteKeyAndUndoBringsItBack)
     EXPECT_EQ(rows(), (QStringList{"lid opened"}));
     EXPECT_EQ(texts().size(), 3u);
     undo();
-    EXPECT_EQ(m_undone, "removed a note of Pale 1");
+    EXPECT_EQ(m_undone, "undid: deleted a note of Pale 1");
     EXPECT_THAT(texts(), testing::Contains("dry hops in"));
     EXPECT_EQ(rows(), (QStringList{"lid opened", "dry hops in"}));
 }

@@ -40,7 +40,7 @@ protected:
         m_window->session().change<bool>(
             m_window.get(),
             [](const store::LogbookFile& file) -> Result<bool> {
-                auto change = store::Change::begin(file, "noted something");
+                auto change = store::Change::begin(file, {store::HistoryVerb::noteAdded});
                 HOLDBAND_TRY(change);
                 HOLDBAND_TRY(store::addNote(*change, {now(), "Pale 1", "clear"}));
                 HOLDBAND_TRY(change->commit());

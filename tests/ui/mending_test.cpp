@@ -62,12 +62,12 @@ TEST_F(MendingTest, UndoAndRedoSayWhatTheyDoAndDoIt)
     UndoActions& actions = *m_window->undoActions();
     typeARound();
     ASSERT_TRUE(actions.undo()->isEnabled());
-    EXPECT_EQ(actions.undo()->text(), "&Undo: typed a round of 1 reading");
+    EXPECT_EQ(actions.undo()->text(), "&Undo: saved a round of 1 reading");
     EXPECT_FALSE(actions.redo()->isEnabled());
     actions.undo()->trigger();
     settle(*m_window);
     EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
-    EXPECT_EQ(actions.redo()->text(), "&Redo: typed a round of 1 reading");
+    EXPECT_EQ(actions.redo()->text(), "&Redo: saved a round of 1 reading");
     actions.redo()->trigger();
     settle(*m_window);
     EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 4u);
@@ -84,7 +84,7 @@ TEST_F(MendingTest, TheHistoryShowsWhatWasChangedAndHow)
     settle(*m_window);
     settle(*m_window);
     ASSERT_GE(dialog.entryModel()->rowCount(), 2);
-    EXPECT_EQ(dialog.entryModel()->index(0, 1).data().toString(), "typed a round of 1 reading");
+    EXPECT_EQ(dialog.entryModel()->index(0, 1).data().toString(), "saved a round of 1 reading");
     QStringList values;
     for (int row = 0; row < dialog.rows()->rowCount(); ++row)
         values << dialog.rows()->index(row, 0).data().toString() + " " +

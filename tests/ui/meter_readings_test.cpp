@@ -1,6 +1,7 @@
 // The readings dialog on a meter: look, filter, correct, leave out with a reason, bring back.
 #include "tests/ui/dialog_test.h"
 
+#include "core/store/history/history_text.h"
 #include "core/store/history/undo.h"
 #include "core/store/readings/meter_readings.h"
 #include "tests/ui/spoken.h"
@@ -113,10 +114,11 @@ TEST_F(MeterReadings, ComeBackByTheButtonAndByUndo)
     EXPECT_EQ(kwhOf(logbook, "Loop meter").size(), 3u);
     EXPECT_EQ(cell(1, 5), none);
     leaveOut(1, "doubtful after all");
-    session.change<std::string>(this->m_dialog.get(), store::undoLast, [](const auto& undone) {
-        ASSERT_TRUE(undone);
-        EXPECT_EQ(*undone, "took away a reading of Loop meter");
-    });
+    session.change<store::HistoryEntry>(
+        this->m_dialog.get(), store::undoLast, [](const auto& undone) {
+            ASSERT_TRUE(undone);
+            EXPECT_EQ(store::historyText(*undone), "undid: deleted a reading of Loop meter");
+        });
     settle();
     EXPECT_EQ(kwhOf(logbook, "Loop meter").size(), 3u);
 }

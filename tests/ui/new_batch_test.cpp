@@ -3,6 +3,7 @@
 
 #include "core/model/plan_in_force.h"
 #include "core/store/history/history.h"
+#include "core/store/history/history_text.h"
 #include "core/store/history/undo.h"
 #include "core/store/records/batches.h"
 #include "core/text/times.h"
@@ -93,7 +94,7 @@ protected:
         Batch changed = batch(name);
         changed.schedule = schedule;
         keepChange(
-            session, &session, "rounds changed",
+            session, &session, {store::HistoryVerb::roundsChanged},
             [=](const store::Change& change) { return store::updateBatch(change, name, changed); },
             [](const Done& done) { EXPECT_TRUE(done); });
         settle();
@@ -252,7 +253,7 @@ TEST(BatchSteps, TurningDownSaysWhatBegins)
     const auto step = stageEndStep(waitingBatch(), now, now, us());
     ASSERT_TRUE(step) << step.error().sentence();
     EXPECT_EQ(step->words, "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F.");
-    EXPECT_EQ(step->what, "Pale 2: Primary ended");
+    EXPECT_EQ(store::historyText(step->entry), "ended Primary of Pale 2");
     const auto laid = laidInForce(step->batch);
     ASSERT_EQ(laid.size(), 2u);
     EXPECT_EQ(laid[1].start, now);
@@ -330,7 +331,7 @@ TEST_F(NewBatchTest, TurnDownNowIsOneKeyAndEnter)
     settle();
     EXPECT_THAT(batch("Pale 2").stageEnds, testing::ElementsAre(now()));
     ASSERT_EQ(kept.size(), 1);
-    EXPECT_EQ(kept[0][0], "Pale 2: Primary ended");
+    EXPECT_EQ(kept[0][0], "ended Primary of Pale 2");
 }
 
 TEST_F(NewBatchTest, ABatchThatEndedIsNotOfferedToBeEndedAgain)
@@ -382,10 +383,11 @@ TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
     QTest::keyClick(dialog, Qt::Key_Return);
     settle();
     ASSERT_EQ(kept.size(), 1);
-    EXPECT_EQ(kept[0][0], "Pale 2: Primary beendet");
+    EXPECT_EQ(kept[0][0], "Primary von Pale 2 beendet");
     const auto file = store::LogbookFile::open(core(session.path()), store::Access::read);
     ASSERT_TRUE(file);
-    EXPECT_EQ(store::readHistoryEntries(**file)->back().what, "Pale 2: Primary ended");
+    EXPECT_EQ(store::readHistoryEntries(**file)->back().entry,
+              (store::HistoryEntry{store::HistoryVerb::stageEnded, {"Pale 2", "Primary"}}));
 }
 
 TEST_F(NewBatchTest, ABatchThatWaitsIsPitchedAndLaterEndedByOneKey)
@@ -393,7 +395,7 @@ TEST_F(NewBatchTest, ABatchThatWaitsIsPitchedAndLaterEndedByOneKey)
     Batch ahead = batch("Pale 2");
     ahead.pitched = now() + std::chrono::hours{24};
     keepChange(
-        session, &session, "rounds changed",
+        session, &session, {store::HistoryVerb::roundsChanged},
         [&](const store::Change& change) { return store::updateBatch(change, "Pale 2", ahead); },
         [](const Done& done) { EXPECT_TRUE(done); });
     settle();
@@ -438,9 +440,9 @@ TEST_F(NewBatchTest, APlanChangedMidRunKeepsThePast)
     press(*again);
     EXPECT_EQ(batch("Pale 2").schedule[0].target, Temperature::fahrenheit(68));
     EXPECT_TRUE(batch("Pale 2").planChanges.empty());
-    session.change<std::string>(
+    session.change<store::HistoryEntry>(
         &session, [](const store::LogbookFile& file) { return store::undoLast(file); },
-        [](Result<std::string> taken) { EXPECT_TRUE(taken); });
+        [](const Result<store::HistoryEntry>& undone) { EXPECT_TRUE(undone); });
     settle();
     EXPECT_EQ(batch("Pale 2"), changed) << "with the change of plan that was dropped";
 }

@@ -31,7 +31,7 @@ TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndTheEndComesBackByUndo)
     settle();
     EXPECT_EQ(batch("Pale 1").ended, std::nullopt);
     ASSERT_EQ(kept.size(), 1);
-    EXPECT_EQ(kept[0][0], "Pale 1: reopened");
+    EXPECT_EQ(kept[0][0], "reopened batch Pale 1");
     const QSignalSpy failed(&actions, &BatchActions::failed);
     actions.reopen("Pale 1");
     settle();
@@ -53,7 +53,7 @@ TEST_F(ReopenTest, ReopeningAsksWhereTheVesselIsTakenMeanwhile)
     Batch next = batch("Pale 2");
     next.beerSensor = "Loop beer";
     keepChange(
-        session, &session, "rounds changed",
+        session, &session, {store::HistoryVerb::roundsChanged},
         [=](const store::Change& change) { return store::updateBatch(change, "Pale 2", next); },
         [](const Done& done) { EXPECT_TRUE(done); });
     settle();

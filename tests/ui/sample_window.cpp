@@ -1,8 +1,8 @@
 #include "tests/ui/sample_window.h"
 
 #include "core/exchange/load.h"
-#include "core/store/history/act_words.h"
 #include "core/store/history/history.h"
+#include "core/store/history/history_text.h"
 #include "core/store/readings/meter_readings.h"
 #include "core/text/times.h"
 #include "tests/ui/spoken.h"
@@ -84,11 +84,13 @@ void WindowTest::TearDown()
         const auto file = store::LogbookFile::open(path(name).toStdString(), store::Access::read);
         if (!file)
             continue; // some tests damage theirs
-        const auto acts = store::readHistoryEntries(**file);
-        ASSERT_TRUE(acts);
-        for (const store::PastHistoryEntry& act : *acts)
-            EXPECT_NE(store::actForPeople(act.what), act.what)
-                << "core/store/act_words.cpp does not know this act";
+        const auto entries = store::readHistoryEntries(**file);
+        ASSERT_TRUE(entries);
+        for (const store::PastHistoryEntry& each : *entries) {
+            const QString words = QString::fromStdString(store::historyText(each.entry));
+            EXPECT_NE(each.entry.verb, store::HistoryVerb::other) << words.toStdString();
+            EXPECT_TRUE(words.startsWith(u'[')) << words.toStdString();
+        }
     }
 }
 

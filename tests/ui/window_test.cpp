@@ -60,7 +60,7 @@ TEST_F(WindowTest, ABatchThatIsRenamedWhileItsRunIsShownStaysShown)
                      [&](const QString& sentence) { said << sentence; });
     const auto rename = [&](const std::string& before, const std::string& now) {
         keepChange(
-            window->session(), window.get(), before + ": changed",
+            window->session(), window.get(), {store::HistoryVerb::batchChanged, {before}},
             [=](const store::Change& change) -> Done {
                 auto batch = store::readBatch(change.logbook(), before);
                 HOLDBAND_TRY(batch);

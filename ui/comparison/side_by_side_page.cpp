@@ -172,7 +172,7 @@ void SideBySidePage::takeWeighing(const Weighing& weighing)
     if (m_session->readOnly())
         return ask(weighing);
     keepChange(
-        *m_session, this, "weighed two arrangements",
+        *m_session, this, store::HistoryEntry{store::HistoryVerb::weighingChanged},
         [weighing](const store::Change& change) { return store::writeWeighing(change, weighing); },
         [this](Done kept) {
             if (!kept)

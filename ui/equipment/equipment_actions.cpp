@@ -1,6 +1,6 @@
 #include "ui/equipment/equipment_actions.h"
 
-#include "core/store/history/act_words.h"
+#include "core/store/history/history_text.h"
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
 #include "ui/equipment/meter_dialog.h"
@@ -92,27 +92,28 @@ void EquipmentActions::editRounds()
     open(new RoundWindowsDialog(*m_session, m_equipment.settings, m_window));
 }
 
-void EquipmentActions::keep(const QString& what, std::function<Done(const store::Change&)> work)
+void EquipmentActions::keep(const store::HistoryEntry& entry,
+                            std::function<Done(const store::Change&)> work)
 {
-    keepChange(*m_session, this, core(what), std::move(work), [this, what](const Done& done) {
+    keepChange(*m_session, this, entry, std::move(work), [this, entry](const Done& done) {
         if (done)
-            Q_EMIT kept(shown(store::actForPeople(core(what))));
+            Q_EMIT kept(shown(store::historyText(entry)));
         else
             Q_EMIT failed(sentence(done.error()));
     });
 }
 
-QString EquipmentActions::toggled(std::optional<Instant>& retired) const
+bool EquipmentActions::toggle(std::optional<Instant>& retired) const
 {
-    const bool back = retired.has_value();
-    retired = back ? std::nullopt : std::optional(m_session->now());
-    return back ? QStringLiteral("brought back") : QStringLiteral("retired");
+    retired = retired ? std::nullopt : std::optional(m_session->now());
+    return retired.has_value();
 }
 
 void EquipmentActions::toggleRetired(Setup setup)
 {
-    const QString done = toggled(setup.retired);
-    keep(QStringLiteral("setup %1 %2").arg(shown(setup.name), done),
+    const bool retired = toggle(setup.retired);
+    keep({retired ? store::HistoryVerb::setupRetired : store::HistoryVerb::setupRestored,
+          {setup.name}},
          [setup](const store::Change& change) {
              return store::updateSetup(change, setup.name, setup);
          });
@@ -120,8 +121,9 @@ void EquipmentActions::toggleRetired(Setup setup)
 
 void EquipmentActions::toggleRetired(Sensor sensor)
 {
-    const QString done = toggled(sensor.retired);
-    keep(QStringLiteral("sensor %1 %2").arg(shown(sensor.name), done),
+    const bool retired = toggle(sensor.retired);
+    keep({retired ? store::HistoryVerb::sensorRetired : store::HistoryVerb::sensorRestored,
+          {sensor.name}},
          [sensor](const store::Change& change) {
              return store::updateSensor(change, sensor.name, sensor);
          });
@@ -129,8 +131,9 @@ void EquipmentActions::toggleRetired(Sensor sensor)
 
 void EquipmentActions::toggleRetired(Meter meter)
 {
-    const QString done = toggled(meter.retired);
-    keep(QStringLiteral("meter %1 %2").arg(shown(meter.name), done),
+    const bool retired = toggle(meter.retired);
+    keep({retired ? store::HistoryVerb::meterRetired : store::HistoryVerb::meterRestored,
+          {meter.name}},
          [meter](const store::Change& change) {
              return store::updateMeter(change, meter.name, meter);
          });
@@ -138,7 +141,7 @@ void EquipmentActions::toggleRetired(Meter meter)
 
 void EquipmentActions::remove(const Setup& setup)
 {
-    keep(QStringLiteral("setup %1 removed").arg(shown(setup.name)),
+    keep({store::HistoryVerb::setupRemoved, {setup.name}},
          [name = setup.name](const store::Change& change) {
              return store::removeSetup(change, name);
          });
@@ -146,7 +149,7 @@ void EquipmentActions::remove(const Setup& setup)
 
 void EquipmentActions::remove(const Sensor& sensor)
 {
-    keep(QStringLiteral("sensor %1 removed").arg(shown(sensor.name)),
+    keep({store::HistoryVerb::sensorRemoved, {sensor.name}},
          [name = sensor.name](const store::Change& change) {
              return store::removeSensor(change, name);
          });
@@ -154,7 +157,7 @@ void EquipmentActions::remove(const Sensor& sensor)
 
 void EquipmentActions::remove(const Meter& meter)
 {
-    keep(QStringLiteral("meter %1 removed").arg(shown(meter.name)),
+    keep({store::HistoryVerb::meterRemoved, {meter.name}},
          [name = meter.name](const store::Change& change) {
              return store::removeMeter(change, name);
          });
@@ -162,7 +165,7 @@ void EquipmentActions::remove(const Meter& meter)
 
 void EquipmentActions::remove(const NamedPlan& plan)
 {
-    keep(QStringLiteral("plan %1 removed").arg(shown(plan.name)),
+    keep({store::HistoryVerb::planRemoved, {plan.name}},
          [name = plan.name](const store::Change& change) {
              return store::removePlan(change, name);
          });

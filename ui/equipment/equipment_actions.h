@@ -47,8 +47,9 @@ Q_SIGNALS:
 
 private:
     void open(FormDialog* dialog);
-    void keep(const QString& what, std::function<Done(const store::Change&)> work);
-    QString toggled(std::optional<Instant>& retired) const;
+    void keep(const store::HistoryEntry& entry, std::function<Done(const store::Change&)> work);
+    /// Retires what is in use as of now, and the other way round. True: it is retired now.
+    bool toggle(std::optional<Instant>& retired) const;
 
     Session* m_session;
     QWidget* m_window;

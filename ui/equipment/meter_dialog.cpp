@@ -192,9 +192,8 @@ void MeterDialog::save()
     if (!meter)
         return foot()->refuse(sentence(meter.error()));
     const std::string old = m_meter.name;
-    keep(QStringLiteral("meter %1 %2")
-             .arg(shown(meter->name),
-                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+    keep({old.empty() ? store::HistoryVerb::meterAdded : store::HistoryVerb::meterChanged,
+          {meter->name}},
          [meter = *meter, old](const store::Change& change) {
              return old.empty() ? store::addMeter(change, meter)
                                 : store::updateMeter(change, old, meter);

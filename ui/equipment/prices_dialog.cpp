@@ -144,7 +144,7 @@ void PricesDialog::save()
     if (!settings)
         return foot()->refuse(sentence(settings.error()));
     m_tabs->setCurrentIndex(seen);
-    keep(QStringLiteral("price of energy changed"),
+    keep({store::HistoryVerb::pricesChanged},
          [typed = *settings](const store::Change& change) { return keepPrices(change, typed); });
 }
 

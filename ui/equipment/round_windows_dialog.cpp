@@ -63,7 +63,7 @@ void RoundWindowsDialog::save()
         m_rounds->check();
         return foot()->refuse(sentence(rounds.error()));
     }
-    keep(QStringLiteral("rounds changed"),
+    keep({store::HistoryVerb::roundsChanged},
          [rounds = *rounds](const store::Change& change) { return keepRounds(change, rounds); });
 }
 

@@ -141,9 +141,8 @@ void SensorDialog::save()
     if (!sensor)
         return foot()->refuse(sentence(sensor.error()));
     const std::string old = m_sensor.name;
-    keep(QStringLiteral("sensor %1 %2")
-             .arg(shown(sensor->name),
-                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+    keep({old.empty() ? store::HistoryVerb::sensorAdded : store::HistoryVerb::sensorChanged,
+          {sensor->name}},
          [sensor = *sensor, old](const store::Change& change) {
              return old.empty() ? store::addSensor(change, sensor)
                                 : store::updateSensor(change, old, sensor);

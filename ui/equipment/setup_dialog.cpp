@@ -102,9 +102,8 @@ void SetupDialog::save()
     if (!setup)
         return foot()->refuse(sentence(setup.error()));
     const std::string old = m_setup.name;
-    keep(QStringLiteral("setup %1 %2")
-             .arg(shown(setup->name),
-                  old.empty() ? QStringLiteral("added") : QStringLiteral("changed")),
+    keep({old.empty() ? store::HistoryVerb::setupAdded : store::HistoryVerb::setupChanged,
+          {setup->name}},
          [setup = *setup, old](const store::Change& change) {
              return old.empty() ? store::addSetup(change, setup)
                                 : store::updateSetup(change, old, setup);

@@ -78,7 +78,7 @@ void UnitsDialog::save()
     if (!isCurrency(currency))
         return refuse(Words::tr("Three letters, such as USD or EUR, or leave it empty."),
                       m_currency);
-    keep(QStringLiteral("units, zone or currency changed"),
+    keep({store::HistoryVerb::settingsChanged},
          [typed](const store::Change& change) { return keepUnits(change, typed); });
 }
 

@@ -1,6 +1,6 @@
 #include "ui/forms/form_dialog.h"
 
-#include "core/store/history/act_words.h"
+#include "core/store/history/history_text.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
@@ -101,15 +101,16 @@ void FormDialog::refuse(const QString& sentence, QWidget* at)
         at->setFocus();
 }
 
-void FormDialog::keep(const QString& what, std::function<Done(const store::Change&)> work)
+void FormDialog::keep(const store::HistoryEntry& entry,
+                      std::function<Done(const store::Change&)> work)
 {
     m_foot->setBusy(true);
-    keepChange(*m_session, this, core(what), std::move(work), [this, what](Done done) {
+    keepChange(*m_session, this, entry, std::move(work), [this, entry](Done done) {
         m_foot->setBusy(false);
         if (!done)
             return m_foot->refuse(sentence(done.error()));
         m_dirty = false;
-        Q_EMIT kept(shown(store::actForPeople(core(what))));
+        Q_EMIT kept(shown(store::historyText(entry)));
         accept();
     });
 }

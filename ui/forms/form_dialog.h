@@ -45,7 +45,7 @@ protected:
     /// Says why nothing was kept and goes to the field.
     void refuse(const QString& sentence, QWidget* at);
     /// Keeps it on the worker, and closes once it is kept.
-    void keep(const QString& what, std::function<Done(const store::Change&)> work);
+    void keep(const store::HistoryEntry& entry, std::function<Done(const store::Change&)> work);
     void setDirty();
     /// From here on what is typed counts. To be called once the fields are filled.
     void watchFields();

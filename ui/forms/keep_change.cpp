@@ -7,10 +7,10 @@ namespace holdband::ui {
 
 namespace {
 
-Done doChange(const store::LogbookFile& file, const std::string& what,
+Done doChange(const store::LogbookFile& file, const store::HistoryEntry& entry,
               const std::function<Done(const store::Change&)>& work)
 {
-    auto change = store::Change::begin(file, what);
+    auto change = store::Change::begin(file, entry);
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(work(*change));
     return change->commit();
@@ -18,7 +18,7 @@ Done doChange(const store::LogbookFile& file, const std::string& what,
 
 } // namespace
 
-void keepChange(Session& session, QObject* context, std::string what,
+void keepChange(Session& session, QObject* context, store::HistoryEntry entry,
                 std::function<Done(const store::Change&)> work, std::function<void(Done)> deliver)
 {
     if (!session.isOpen() || session.readOnly()) {
@@ -28,8 +28,8 @@ void keepChange(Session& session, QObject* context, std::string what,
     }
     session.change<void>(
         context,
-        [what = std::move(what), work = std::move(work)](const store::LogbookFile& file) {
-            return doChange(file, what, work);
+        [entry = std::move(entry), work = std::move(work)](const store::LogbookFile& file) {
+            return doChange(file, entry, work);
         },
         [&session, deliver = std::move(deliver)](Done done) {
             if (done)

@@ -6,15 +6,14 @@
 
 #include <QObject>
 #include <functional>
-#include <string>
 
 namespace holdband::ui {
 
 class Session;
 
-/// `what` in words for the history. A Problem, also of a logbook open for reading only, comes to
+/// `entry` for the history. A Problem, also of a logbook open for reading only, comes to
 /// `deliver`; what was kept is announced before it is delivered.
-void keepChange(Session& session, QObject* context, std::string what,
+void keepChange(Session& session, QObject* context, store::HistoryEntry entry,
                 std::function<Done(const store::Change&)> work, std::function<void(Done)> deliver);
 
 } // namespace holdband::ui

@@ -24,7 +24,7 @@ constexpr Reads readsChoices[] = {Reads::beer,    Reads::ambient, Reads::chamber
 Done addTarget(const store::LogbookFile& file, NewTargetDialog::Kind kind, const std::string& name,
                Reads reads, const std::optional<std::string>& setup)
 {
-    auto change = store::Change::begin(file, "set up " + name);
+    auto change = store::Change::begin(file, {store::HistoryVerb::targetAdded, {name}});
     HOLDBAND_TRY(change);
     if (kind == NewTargetDialog::Kind::sensor) {
         Sensor sensor;

@@ -1,6 +1,6 @@
 #include "ui/imports/past_imports.h"
 
-#include "core/store/history/act_words.h"
+#include "core/store/history/history_text.h"
 #include "core/store/records/equipment.h"
 #include "core/text/near.h"
 #include "core/text/times.h"
@@ -117,22 +117,24 @@ void PastImports::turn()
     if (!line)
         return;
     const bool back = !line->takenBackAt;
-    const std::string what = (back ? "took back " : "put back ") + line->file;
+    const store::HistoryEntry entry{back ? store::HistoryVerb::importWithdrawn
+                                         : store::HistoryVerb::importRestored,
+                                    {line->file}};
     m_button->setEnabled(false);
     m_session->change<bool>(
         this,
-        [what, back, id = line->id](const store::LogbookFile& file) -> Result<bool> {
-            auto change = store::Change::begin(file, what);
+        [entry, back, id = line->id](const store::LogbookFile& file) -> Result<bool> {
+            auto change = store::Change::begin(file, entry);
             HOLDBAND_TRY(change);
             HOLDBAND_TRY(back ? store::takeBack(*change, id) : store::putBack(*change, id));
             HOLDBAND_TRY(change->commit());
             return true;
         },
-        [this, what](Result<bool> turned) {
+        [this, entry](Result<bool> turned) {
             showButton();
             if (!turned)
                 return Q_EMIT failed(sentence(turned.error()));
-            Q_EMIT done(capitalised(shown(store::actForPeople(what))) + QLatin1Char('.'));
+            Q_EMIT done(capitalised(shown(store::historyText(entry))) + QLatin1Char('.'));
             m_session->announceChange();
         });
 }

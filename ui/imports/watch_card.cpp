@@ -120,13 +120,13 @@ void WatchCard::takeReports(const std::vector<intake::WatchReport>& reports)
         m_session->announceChange();
 }
 
-void WatchCard::change(const QString& what, std::function<Done(const store::Change&)> work)
+void WatchCard::change(store::HistoryEntry entry, std::function<Done(const store::Change&)> work)
 {
     m_session->change<bool>(
         this,
-        [what = core(what),
+        [entry = std::move(entry),
          work = std::move(work)](const store::LogbookFile& file) -> Result<bool> {
-            auto change = store::Change::begin(file, what);
+            auto change = store::Change::begin(file, entry);
             HOLDBAND_TRY(change);
             HOLDBAND_TRY(work(*change));
             HOLDBAND_TRY(change->commit());
@@ -143,7 +143,7 @@ void WatchCard::watch(const QString& path)
 {
     if (m_session->readOnly())
         return;
-    change(QStringLiteral("watched %1").arg(QFileInfo(path).fileName()),
+    change({store::HistoryVerb::watchStarted, {core(QFileInfo(path).fileName())}},
            [path = core(QFileInfo(path).absoluteFilePath())](const store::Change& change) {
                return store::addWatch(change, path, "");
            });
@@ -155,7 +155,7 @@ void WatchCard::removeChosen()
     if (row < 0 || row >= static_cast<int>(m_watches.size()))
         return;
     const store::Watch watch = m_watches[static_cast<std::size_t>(row)];
-    change(QStringLiteral("watched no longer: %1").arg(QFileInfo(shown(watch.path)).fileName()),
+    change({store::HistoryVerb::watchStopped, {core(QFileInfo(shown(watch.path)).fileName())}},
            [id = watch.id](const store::Change& change) { return store::removeWatch(change, id); });
 }
 

@@ -38,7 +38,7 @@ private:
     void takeReports(const std::vector<intake::WatchReport>& reports);
     void showTable();
     void removeChosen();
-    void change(const QString& what, std::function<Done(const store::Change&)> work);
+    void change(store::HistoryEntry entry, std::function<Done(const store::Change&)> work);
 
     Session* m_session;
     std::vector<store::Watch> m_watches;

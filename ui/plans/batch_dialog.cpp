@@ -242,7 +242,7 @@ void BatchDialog::save()
         return foot()->refuse(sentence(batch.error()));
     if (!foot()->agreed(batchQuestions(*batch, m_batch.name, m_world, session().now())))
         return;
-    keep(QStringLiteral("%1: changed").arg(shown(m_batch.name)),
+    keep({store::HistoryVerb::batchChanged, {m_batch.name}},
          [kept = *batch, name = m_batch.name](const store::Change& change) {
              return store::updateBatch(change, name, kept);
          });
@@ -255,7 +255,7 @@ void BatchDialog::remove()
             Words::tr("Remove %1? Its readings stay with their sensors. Press again to remove "
                       "it.")
                 .arg(shown(m_batch.name)));
-    keep(QStringLiteral("%1: removed").arg(shown(m_batch.name)),
+    keep({store::HistoryVerb::batchRemoved, {m_batch.name}},
          [name = m_batch.name](const store::Change& change) {
              return store::removeBatch(change, name);
          });

@@ -67,7 +67,7 @@ Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended && at >= *batch.ended)
         return dataProblem(Phrase::tr("%1 would end before it is pitched").with(batch.name));
-    Step step{batch, {}, QStringLiteral("%1: pitched").arg(shown(batch.name))};
+    Step step{batch, {}, {store::HistoryVerb::batchPitched, {batch.name}}};
     step.batch.pitched = at;
     step.words = Words::tr("%1 is pitched at %2.").arg(shown(batch.name), timeWords(at, manner));
     if (!batch.schedule.empty())
@@ -97,7 +97,7 @@ Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Man
     step.words = Words::tr("%1 ends at %2. %3 begins: %4.")
                      .arg(label, timeWords(at, manner), shown(next->stage.label),
                           targetWords(next->stage, manner));
-    step.what = QStringLiteral("%1: %2 ended").arg(shown(batch.name), label);
+    step.entry = {store::HistoryVerb::stageEnded, {batch.name, current->stage.label}};
     return step;
 }
 
@@ -109,7 +109,7 @@ Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Man
                            Phrase::tr("change its end in its details"));
     if (at <= batch.pitched)
         return dataProblem(Phrase::tr("the batch would end before it is pitched"));
-    Step step{batch, {}, QStringLiteral("%1: ended").arg(shown(batch.name))};
+    Step step{batch, {}, {store::HistoryVerb::batchEnded, {batch.name}}};
     step.batch.ended = at;
     step.words = Words::tr("%1 ends at %2.").arg(shown(batch.name), timeWords(at, manner));
     const auto laid = laidInForce(batch);
@@ -122,7 +122,7 @@ Result<Step> reopenStep(const Batch& batch, const Manner& manner)
 {
     if (!batch.ended)
         return dataProblem(Phrase::tr("%1 has not ended").with(batch.name));
-    Step step{batch, {}, QStringLiteral("%1: reopened").arg(shown(batch.name))};
+    Step step{batch, {}, {store::HistoryVerb::batchReopened, {batch.name}}};
     step.batch.ended.reset();
     step.words = Words::tr("%1 is open again: its end at %2 was removed.")
                      .arg(shown(batch.name), timeWords(*batch.ended, manner));

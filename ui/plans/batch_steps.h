@@ -5,6 +5,7 @@
 
 #include "core/model/batch.h"
 #include "core/problem.h"
+#include "core/store/history/history_entry.h"
 #include "ui/forms/manner.h"
 #include "ui/plans/plan_rows.h"
 
@@ -15,7 +16,7 @@ namespace holdband::ui {
 struct Step {
     Batch batch;
     QString words; ///< "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F."
-    QString what;  ///< for the history: "Pale 2: Primary ended"
+    store::HistoryEntry entry;
 };
 
 /// Problem (data): a time still to come.

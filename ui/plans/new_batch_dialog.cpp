@@ -138,7 +138,7 @@ void NewBatchDialog::save()
     if (!foot()->agreed(batchQuestions(*read, {}, m_world, session().now())))
         return;
     m_savedName = shown(read->name);
-    keep(QStringLiteral("%1: pitched").arg(shown(read->name)),
+    keep({store::HistoryVerb::batchPitched, {read->name}},
          [made = *read](const store::Change& change) { return store::addBatch(change, made); });
 }
 

@@ -56,7 +56,7 @@ void PlanDialog::save()
     if (!foot()->agreed(questions))
         return;
     const std::string renamed = m_oldName != plan.name ? m_oldName : std::string();
-    keep(QStringLiteral("plan %1 kept").arg(shown(plan.name)),
+    keep({store::HistoryVerb::planSaved, {plan.name}},
          [plan, renamed](const store::Change& change) -> Done {
              if (!renamed.empty())
                  HOLDBAND_TRY(store::removePlan(change, renamed));

@@ -1,5 +1,6 @@
 #include "ui/record/history_words.h"
 
+#include "core/store/history/history_text.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
@@ -226,7 +227,7 @@ QString kindText(const store::StoredHistoryEntry& entry)
 {
     if (entry.undone)
         return Words::tr("undone");
-    return entry.kind == store::HistoryKind::own ? Words::tr("automatic") : QString();
+    return entry.entry.kind == store::HistoryKind::own ? Words::tr("automatic") : QString();
 }
 
 } // namespace
@@ -238,8 +239,8 @@ TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, c
     words.numeric = {false, false, false, false};
     for (const store::StoredHistoryEntry& entry : entries)
         words.rows.push_back({{shown(localText(entry.at, zone)), {}, false},
-                              {shown(entry.what), {}, false},
-                              {shown(entry.why), {}, false},
+                              {shown(store::historyText(entry.entry)), {}, false},
+                              {shown(entry.entry.why), {}, false},
                               {kindText(entry), {}, false}});
     return words;
 }

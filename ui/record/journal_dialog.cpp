@@ -75,14 +75,9 @@ QString exactTime(Instant at, const Zone& zone)
 }
 
 /// What is done to it, as the history keeps it.
-std::string changedWords(const JournalNote& note)
+store::HistoryEntry entryOf(store::HistoryVerb verb, const JournalNote& note)
 {
-    return note.batch ? "changed a note of " + *note.batch : "changed a note";
-}
-
-std::string removedWords(const JournalNote& note)
-{
-    return note.batch ? "removed a note of " + *note.batch : "removed a note";
+    return {verb, note.batch ? std::vector{*note.batch} : std::vector<std::string>()};
 }
 
 } // namespace
@@ -284,7 +279,7 @@ void JournalDialog::keep()
     if (note == kept->note)
         return say(Words::tr("Nothing was changed."));
     keepChange(
-        *m_session, this, changedWords(note),
+        *m_session, this, entryOf(store::HistoryVerb::noteChanged, note),
         [id, note](const store::Change& change) { return store::updateNote(change, id, note); },
         [this, id, note](Done done) {
             if (!done)
@@ -315,7 +310,7 @@ void JournalDialog::remove()
         return say(Words::tr("Choose a note in the table first."));
     const store::NoteId id = kept->id;
     keepChange(
-        *m_session, this, removedWords(kept->note),
+        *m_session, this, entryOf(store::HistoryVerb::noteDeleted, kept->note),
         [id](const store::Change& change) { return store::removeNote(change, id); },
         [this, id](Done done) {
             if (!done)

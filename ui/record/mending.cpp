@@ -10,15 +10,15 @@ namespace holdband::ui {
 namespace {
 
 /// One change around `work`.
-Mending changing(std::string what, std::string why, std::function<Done(const store::Change&)> work)
+Mending changing(store::HistoryEntry entry, std::function<Done(const store::Change&)> work)
 {
-    const store::ActWords words{std::move(what), std::move(why), store::HistoryKind::edit, {}};
-    return [words, work = std::move(work)](const store::LogbookFile& file) -> Done {
-        auto change = store::Change::begin(file, words);
-        HOLDBAND_TRY(change);
-        HOLDBAND_TRY(work(*change));
-        return change->commit();
-    };
+    return
+        [entry = std::move(entry), work = std::move(work)](const store::LogbookFile& file) -> Done {
+            auto change = store::Change::begin(file, entry);
+            HOLDBAND_TRY(change);
+            HOLDBAND_TRY(work(*change));
+            return change->commit();
+        };
 }
 
 Span spanOf(const ReadingsView& view, const std::vector<std::size_t>& rows)
@@ -30,7 +30,7 @@ Mending correctSensor(const ReadingsView& view, std::size_t row, const Decimal& 
                       const std::string& why)
 {
     const store::ListedReading reading = view.readings[row];
-    return changing("corrected a reading of " + view.subject.name, why,
+    return changing({store::HistoryVerb::readingCorrected, {view.subject.name}, why},
                     [reading, value, why, sensor = view.subject.name](const store::Change& change) {
                         if (reading.hand)
                             return store::correctHandReading(change, *reading.hand, value.value,
@@ -53,7 +53,7 @@ Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t
     if (!view.subject.meter) {
         const store::Exclusion exclusion{view.subject.name, spanOf(view, rows), why, {}};
         return changing(
-            "left out a stretch of " + view.subject.name, why,
+            {store::HistoryVerb::stretchLeftOut, {view.subject.name}, why},
             [exclusion](const store::Change& change) { return addExclusion(change, exclusion); });
     }
     std::vector<store::MeterReadingId> ids;
@@ -88,7 +88,7 @@ Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_
         return [registers, meter = view.subject.name](const store::LogbookFile& file) {
             return intake::bringBackRegisters(file, meter, registers, decimalSign());
         };
-    return changing("brought back a stretch of " + view.subject.name, {},
+    return changing({store::HistoryVerb::stretchRestored, {view.subject.name}},
                     [exclusions](const store::Change& change) -> Done {
                         for (const store::ExclusionId id : exclusions)
                             HOLDBAND_TRY(store::removeExclusion(change, id));

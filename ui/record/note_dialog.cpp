@@ -39,8 +39,10 @@ Result<Choices> readChoices(const store::LogbookFile& file)
 
 Result<bool> keepNote(const store::LogbookFile& file, const JournalNote& note)
 {
-    auto change = store::Change::begin(file, note.batch ? "noted something of " + *note.batch
-                                                        : "noted something");
+    store::HistoryEntry entry{store::HistoryVerb::noteAdded};
+    if (note.batch)
+        entry.arguments = {*note.batch};
+    auto change = store::Change::begin(file, entry);
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::addNote(*change, note));
     HOLDBAND_TRY(change->commit());

@@ -1,5 +1,6 @@
 #include "ui/record/undo_actions.h"
 
+#include "core/store/history/history_text.h"
 #include "core/store/history/undo.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
@@ -11,12 +12,17 @@ namespace holdband::ui {
 
 namespace {
 
-void describe(QAction& action, const QString& verb, bool possible, const std::string& what)
+void describe(QAction& action, const QString& verb, bool writable,
+              const std::optional<store::UndoStep>& step)
 {
+    const bool possible = writable && step;
     action.setEnabled(possible);
+    if (!possible)
+        return action.setText(verb);
     // A mnemonic of its own in the words would steal a key.
-    const QString words = shown(what).replace(QLatin1Char('&'), QStringLiteral("&&"));
-    action.setText(possible ? verb + QStringLiteral(": ") + words : verb);
+    const QString words = shown(store::historyText(step->entry));
+    action.setText(verb + QStringLiteral(": ") +
+                   QString(words).replace(QLatin1Char('&'), QStringLiteral("&&")));
 }
 
 } // namespace
@@ -47,8 +53,8 @@ void UndoActions::refresh()
         this, store::readUndoState, [this](Result<store::UndoState> state) {
             const store::UndoState now = state.value_or(store::UndoState{});
             const bool writable = !m_session->readOnly();
-            describe(*m_undo, Words::tr("&Undo"), writable && now.undo.has_value(), now.undoWhat);
-            describe(*m_redo, Words::tr("&Redo"), writable && now.redo.has_value(), now.redoWhat);
+            describe(*m_undo, Words::tr("&Undo"), writable, now.undo);
+            describe(*m_redo, Words::tr("&Redo"), writable, now.redo);
         });
 }
 
@@ -56,20 +62,18 @@ void UndoActions::run(Which which)
 {
     if (m_session->readOnly())
         return;
-    // Until the answer is there a second press would take back something unread.
+    // Until the answer is there a second press would undo something unread.
     m_undo->setEnabled(false);
     m_redo->setEnabled(false);
-    m_session->change<std::string>(this, which == Which::undo ? store::undoLast : store::redoLast,
-                                   [this, which](Result<std::string> done) {
-                                       if (done)
-                                           Q_EMIT said((which == Which::undo
-                                                            ? Words::tr("Undid: %1.")
-                                                            : Words::tr("Redid: %1."))
-                                                           .arg(shown(*done)));
-                                       else
-                                           Q_EMIT said(sentence(done.error()));
-                                       m_session->announceChange();
-                                   });
+    m_session->change<store::HistoryEntry>(
+        this, which == Which::undo ? store::undoLast : store::redoLast,
+        [this](Result<store::HistoryEntry> done) {
+            if (done)
+                Q_EMIT said(capitalised(shown(store::historyText(*done))) + QLatin1Char('.'));
+            else
+                Q_EMIT said(sentence(done.error()));
+            m_session->announceChange();
+        });
 }
 
 } // namespace holdband::ui

@@ -19,7 +19,7 @@ public:
     QAction* undo() const { return m_undo; }
     QAction* redo() const { return m_redo; }
 
-    /// Asks the logbook what can be taken back.
+    /// Asks the logbook what can be undone.
     void refresh();
 
 Q_SIGNALS:

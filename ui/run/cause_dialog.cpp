@@ -47,7 +47,7 @@ void CauseDialog::save()
 {
     const int chosen = m_cause->currentData().toInt();
     const auto cause = chosen == noCause ? std::nullopt : std::optional(static_cast<Cause>(chosen));
-    keep(shown(review::causeAct(*m_review, m_place.stage, m_place.excursion).what),
+    keep(review::causeEntry(*m_review, m_place.stage, m_place.excursion),
          [review = m_review, place = m_place, cause,
           note = core(m_note->text().trimmed())](const store::Change& change) {
              return review::giveCause(change, *review, place.stage, place.excursion, cause, note);

@@ -255,7 +255,7 @@ void RunPage::keepLimits(const review::Limits& limits)
 {
     const std::string batch = core(m_batch);
     keepChange(
-        *m_session, this, review::limitsChangedAct(batch).what,
+        *m_session, this, review::limitsEntry(batch),
         [batch, limits](const store::Change& change) {
             return review::keepLimits(change, batch, limits);
         },

@@ -118,7 +118,7 @@ ImportReport changedReport()
 Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
                               const KeepOptions& keep, const Progress& progress)
 {
-    auto change = store::Change::begin(logbook, "imported " + file.fileName);
+    auto change = store::Change::begin(logbook, {store::HistoryVerb::importMade, {file.fileName}});
     HOLDBAND_TRY(change);
     auto report = keepLog(logbook, *change, std::move(file), keep);
     HOLDBAND_TRY(report);

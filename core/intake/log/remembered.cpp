@@ -45,7 +45,7 @@ std::optional<ColumnMap> rememberedMap(const store::LogbookFile& logbook, const 
 void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview, const ColumnMap& map)
 {
     auto change = store::Change::begin(
-        logbook, store::ActWords{"remembered columns", {}, store::HistoryKind::own});
+        logbook, {store::HistoryVerb::columnsRemembered, {}, {}, store::HistoryKind::own});
     if (!change)
         return;
     // Another file of that shape may be so by itself: it has its header where it was found.

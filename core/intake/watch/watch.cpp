@@ -189,7 +189,7 @@ private:
             seen.map.decimalSign = ',';
         const std::string name = fileName(path);
         auto change = store::Change::begin(
-            m_logbook, store::ActWords{"rows of the watched " + name, {}, store::HistoryKind::own});
+            m_logbook, {store::HistoryVerb::watchRowsAdded, {name}, {}, store::HistoryKind::own});
         HOLDBAND_TRY(change);
         auto report = keepRows(*change, *file, seen);
         HOLDBAND_TRY(report);

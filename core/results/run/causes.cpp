@@ -5,7 +5,6 @@
 #include "core/text/times.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace holdband::review {
@@ -132,25 +131,11 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
     return store::addCause(change, batch, {which.span, which.side, cause, note});
 }
 
-namespace {
-
-/// "1 Mar 01:40" in English, as acts are kept, whatever language the brewer reads.
-std::string keptTime(Instant at, const Zone& zone)
-{
-    constexpr std::array months{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-    const Date date = zone.localDate(at);
-    return std::to_string(static_cast<unsigned>(date.day())) + " " +
-           months.at(static_cast<unsigned>(date.month()) - 1) + " " + localClockText(at, zone);
-}
-
-} // namespace
-
-store::ActWords causeAct(const RunReview& review, std::size_t stage, std::size_t excursion)
+store::HistoryEntry causeEntry(const RunReview& review, std::size_t stage, std::size_t excursion)
 {
     const PlacedSide which = placed(review, stage, excursion);
-    return {review.batch().name + ": cause of the excursion of " +
-            keptTime(which.span.start, review.zone)};
+    return {store::HistoryVerb::causeGiven,
+            {review.batch().name, localIso(which.span.start, review.zone).substr(0, 16)}};
 }
 
 std::vector<std::string> strayCauses(const RunReview& review)

@@ -31,8 +31,8 @@ std::string causeWord(Cause cause);
 Done giveCause(const store::Change& change, const RunReview& review, std::size_t stage,
                std::size_t excursion, std::optional<Cause> cause, const std::string& note);
 
-/// For the history: "Ale 2: cause of the excursion of 7 Mar 18:30".
-store::ActWords causeAct(const RunReview& review, std::size_t stage, std::size_t excursion);
+/// For the history.
+store::HistoryEntry causeEntry(const RunReview& review, std::size_t stage, std::size_t excursion);
 
 /// A sentence for each cause that no excursion has any more.
 std::vector<std::string> strayCauses(const RunReview& review);

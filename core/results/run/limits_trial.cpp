@@ -93,9 +93,9 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
     return trial;
 }
 
-store::ActWords limitsChangedAct(const std::string& batch)
+store::HistoryEntry limitsEntry(const std::string& batch)
 {
-    return {batch + ": limits changed"};
+    return {store::HistoryVerb::limitsChanged, {batch}};
 }
 
 Done keepLimits(const store::Change& change, const std::string& name, const Limits& limits)

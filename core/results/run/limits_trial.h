@@ -30,8 +30,8 @@ struct LimitsTrial {
 /// may settle for less time and have more hold time.
 LimitsTrial tryLimits(const RunReview& review, const Limits& limits);
 
-/// For the history: "Ale 2: limits changed".
-store::ActWords limitsChangedAct(const std::string& batch);
+/// For the history.
+store::HistoryEntry limitsEntry(const std::string& batch);
 
 /// Writes the limits into the batch: a tolerance replaces those of all stages, planned and changed.
 /// Problem (data): no such batch, or a limit that no batch may have (a tolerance of 0, a negative

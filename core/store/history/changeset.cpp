@@ -233,8 +233,9 @@ Done applyChanges(const Database& database, const Changeset& changes)
         sqlite3changeset_apply(database.raw(), static_cast<int>(changes.size()),
                                const_cast<char*>(changes.data()), nullptr, onConflict, nullptr);
     if (code == SQLITE_ABORT || (code & 0xff) == SQLITE_CONSTRAINT)
-        return dataProblem(Phrase::tr("a later change depends on this; nothing was changed"), {},
-                           Phrase::tr("undo the later change first"));
+        return dataProblem(
+            Phrase::tr("a later change depends on this; nothing was changed"), {},
+            Phrase::tr("undo the later change first"));
     return checked(database, code);
 }
 

@@ -1,10 +1,8 @@
 #include "core/store/history/history.h"
 
 #include "core/store/history/act_changes.h"
-#include "core/store/history/act_words.h"
 #include "core/store/sqlite/rows.h"
 
-#include <array>
 #include <limits>
 #include <map>
 #include <utility>
@@ -13,37 +11,44 @@ namespace holdband::store {
 
 namespace {
 
-constexpr std::array<std::pair<HistoryKind, std::string_view>, 4> kindNames{{
-    {HistoryKind::edit, "edit"},
-    {HistoryKind::own, "own"},
-    {HistoryKind::undo, "undo"},
-    {HistoryKind::redo, "redo"},
-}};
-
 // What came from another logbook stands below 1; then making this one and loading it are no part of
 // the record.
 constexpr std::string_view ofTheRecord =
-    "WHERE id NOT IN (1, 2) OR (id = 2 AND what NOT LIKE 'loaded %') OR "
+    "WHERE id NOT IN (1, 2) OR (id = 2 AND verb <> 'description.loaded') OR "
     "NOT EXISTS (SELECT 1 FROM acts WHERE id < 1) ORDER BY id";
+
+Done insertEntry(const Database& database, std::optional<std::int64_t> id, Instant at,
+                 const HistoryEntry& entry, std::optional<std::int64_t> of)
+{
+    const std::string arguments = argumentsText(entry.arguments);
+    return execute(database,
+                   "INSERT INTO acts (id, at, verb, arguments, kind, of, why) "
+                   "VALUES (?, ?, ?, ?, ?, ?, ?)",
+                   id, toMs(at), codeOf(entry.verb), std::string_view(arguments),
+                   nameOf(entry.kind), of, std::string_view(entry.why));
+}
 
 } // namespace
 
-std::string_view nameOf(HistoryKind kind)
+Result<HistoryEntryId> addHistoryEntry(const Database& database, const HistoryEntry& entry,
+                                       Instant at)
 {
-    for (const auto& [value, name] : kindNames) {
-        if (value == kind)
-            return name;
-    }
-    return {};
+    const std::optional<std::int64_t> of = entry.of ? std::optional(entry.of->value) : std::nullopt;
+    HOLDBAND_TRY(insertEntry(database, std::nullopt, at, entry, of));
+    return HistoryEntryId{database.lastRowId()};
 }
 
-HistoryKind historyKindNamed(std::string_view name)
+HistoryEntry historyEntryFrom(const Statement& row, int column)
 {
-    for (const auto& [value, known] : kindNames) {
-        if (known == name)
-            return value;
-    }
-    return HistoryKind::own;
+    const std::string code = row.text(column);
+    HistoryEntry entry{HistoryVerb::other, {code}};
+    if (const auto verb = historyVerbOf(code))
+        entry = {*verb, argumentsFrom(row.text(column + 1))};
+    entry.why = row.text(column + 2);
+    entry.kind = historyKindNamed(row.text(column + 3));
+    if (const auto of = row.optionalInteger(column + 4))
+        entry.of = HistoryEntryId{*of};
+    return entry;
 }
 
 Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, int most,
@@ -52,48 +57,44 @@ Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, 
     const std::int64_t below = before ? before->value : std::numeric_limits<std::int64_t>::max();
     return query(
         logbook.database(),
-        // The last undo or redo of an act tells whether it stands.
-        "SELECT a.id, a.at, a.what, a.why, a.kind, coalesce((SELECT l.kind FROM acts l "
-        "WHERE l.of = a.id ORDER BY l.id DESC LIMIT 1), '') = 'undo' "
+        // The last undo or redo of an entry tells whether it stands.
+        "SELECT a.id, a.at, coalesce((SELECT l.kind FROM acts l "
+        "WHERE l.of = a.id ORDER BY l.id DESC LIMIT 1), '') = 'undo', "
+        "a.verb, a.arguments, a.why, a.kind, a.of "
         "FROM acts a WHERE a.id < ? ORDER BY a.id DESC LIMIT ?",
         [](const Statement& row) {
-            return StoredHistoryEntry{{row.integer(0)},
-                                      row.instant(1),
-                                      actForPeople(row.text(2)),
-                                      row.text(3),
-                                      historyKindNamed(row.text(4)),
-                                      row.integer(5) != 0};
+            return StoredHistoryEntry{
+                {row.integer(0)}, row.instant(1), historyEntryFrom(row, 3), row.integer(2) != 0};
         },
         below, most);
 }
 
-Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId act)
+Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId entry)
 {
-    auto changes = changesOf(logbook.database(), act);
+    auto changes = changesOf(logbook.database(), entry);
     HOLDBAND_TRY(changes);
     return rowsOf(logbook.database(), *changes);
 }
 
 Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logbook)
 {
-    std::map<std::int64_t, std::size_t> places;
+    std::map<HistoryEntryId, std::size_t> places;
     return query(
         logbook.database(),
-        "SELECT id, at, what, why, kind, of FROM acts " + std::string(ofTheRecord),
+        "SELECT id, at, verb, arguments, why, kind, of FROM acts " + std::string(ofTheRecord),
         [&places](const Statement& row) {
-            places.emplace(row.integer(0), places.size());
-            PastHistoryEntry act{
-                row.instant(1), row.text(2), row.text(3), historyKindNamed(row.text(4)), {}};
-            const auto of = places.find(row.optionalInteger(5).value_or(0));
-            if (!row.isNull(5) && of != places.end())
-                act.of = of->second;
-            return act;
+            places.emplace(HistoryEntryId{row.integer(0)}, places.size());
+            PastHistoryEntry past{row.instant(1), historyEntryFrom(row, 2), {}};
+            const auto of = std::exchange(past.entry.of, {});
+            if (const auto place = of ? places.find(*of) : places.end(); place != places.end())
+                past.of = place->second;
+            return past;
         });
 }
 
 Result<std::string> revisionOf(const LogbookFile& logbook)
 {
-    // What is remembered of logs is no act.
+    // What is remembered of logs has no entry.
     return logbook.database().text("SELECT (SELECT coalesce(max(id), 0) FROM acts) || '.' || "
                                    "count(*) || '.' || coalesce(max(used_at), 0) FROM log_maps");
 }
@@ -105,23 +106,19 @@ Result<std::vector<HistoryEntryId>> readHistoryEntryIds(const LogbookFile& logbo
 }
 
 Result<std::vector<HistoryEntryId>> addPastEntries(const Change& change,
-                                                   const std::vector<PastHistoryEntry>& acts)
+                                                   const std::vector<PastHistoryEntry>& entries)
 {
     const Database& database = change.database();
     std::vector<HistoryEntryId> ids;
-    const std::int64_t begin = -static_cast<std::int64_t>(acts.size());
-    for (std::size_t i = 0; i < acts.size(); ++i) {
-        const PastHistoryEntry& act = acts[i];
+    const std::int64_t begin = -static_cast<std::int64_t>(entries.size());
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        const PastHistoryEntry& past = entries[i];
         const std::optional<std::int64_t> of =
-            act.of && *act.of < i ? std::optional(begin + static_cast<std::int64_t>(*act.of))
-                                  : std::nullopt;
-        HOLDBAND_TRY(execute(database,
-                             "INSERT INTO acts (id, at, what, kind, of, why) "
-                             "VALUES (?, ?, ?, ?, ?, ?)",
-                             begin + static_cast<std::int64_t>(i), toMs(act.at),
-                             std::string_view(act.what), nameOf(act.kind), of,
-                             std::string_view(act.why)));
-        ids.push_back({begin + static_cast<std::int64_t>(i)});
+            past.of && *past.of < i ? std::optional(begin + static_cast<std::int64_t>(*past.of))
+                                    : std::nullopt;
+        const HistoryEntryId id{begin + static_cast<std::int64_t>(i)};
+        HOLDBAND_TRY(insertEntry(database, id.value, past.at, past.entry, of));
+        ids.push_back(id);
     }
     return ids;
 }

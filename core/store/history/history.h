@@ -1,25 +1,24 @@
-// Who changed what, when and why, without the who: every act of the logbook, and what it changed.
+// Who changed what, when and why, without the who: every change of the logbook, and what it did.
 #pragma once
 
 #include "core/store/history/changeset.h"
 #include "core/store/logbook_file.h"
 
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace holdband::store {
 
-/// The written names of the kinds of acts, as the store and descriptions keep them.
-std::string_view nameOf(HistoryKind kind);
-HistoryKind historyKindNamed(std::string_view name);
+/// For core/store only, as the database says. `column`: the first of verb, arguments, why, kind,
+/// of.
+Result<HistoryEntryId> addHistoryEntry(const Database& database, const HistoryEntry& entry,
+                                       Instant at);
+HistoryEntry historyEntryFrom(const Statement& row, int column);
 
 struct StoredHistoryEntry {
     HistoryEntryId id;
     Instant at;
-    std::string what; ///< in the language of the reader
-    std::string why;  ///< mostly empty
-    HistoryKind kind = HistoryKind::edit;
+    HistoryEntry entry;
     bool undone = false; ///< and not redone
 };
 
@@ -27,30 +26,28 @@ struct StoredHistoryEntry {
 Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, int most,
                                                     std::optional<HistoryEntryId> before = {});
 
-/// Row by row, before and after. Empty for acts older than the record of changes.
-Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId act);
+/// Row by row, before and after. Empty for entries older than the record of changes.
+Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId entry);
 
-/// An act as a description carries it to another logbook, in the words that are kept.
+/// An entry as a description carries it to another logbook, where it has another id.
 struct PastHistoryEntry {
     Instant at;
-    std::string what;
-    std::string why;
-    HistoryKind kind = HistoryKind::edit;
-    std::optional<std::size_t> of; ///< index of the act that is undone or redone, an earlier one
+    HistoryEntry entry;            ///< without its `of`
+    std::optional<std::size_t> of; ///< index of the entry that is undone or redone, an earlier one
 
     bool operator==(const PastHistoryEntry&) const = default;
 };
 
-/// All acts, oldest first. Where past acts were added, without the making of this file and the load
-/// that brought them: they carry no record of their own.
+/// All entries, oldest first. Where past ones were added, without the making of this file and the
+/// load that brought them: they carry no record of their own.
 Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logbook);
-/// The ids of the same acts, in the same order.
+/// The ids of the same entries, in the same order.
 Result<std::vector<HistoryEntryId>> readHistoryEntryIds(const LogbookFile& logbook);
 /// Another text once the logbook was changed, or columns of logs were remembered.
 Result<std::string> revisionOf(const LogbookFile& logbook);
-/// Puts them before all acts of a logbook that is being made. They are there to be read: what they
-/// changed has no record here, so undo passes over them. Their ids, in their order: below 0.
+/// Puts them before all entries of a logbook that is being made. They are there to be read: what
+/// they changed has no record here, so undo passes over them. Their ids, in their order: below 0.
 Result<std::vector<HistoryEntryId>> addPastEntries(const Change& change,
-                                                   const std::vector<PastHistoryEntry>& acts);
+                                                   const std::vector<PastHistoryEntry>& entries);
 
 } // namespace holdband::store

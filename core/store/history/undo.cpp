@@ -1,7 +1,6 @@
 #include "core/store/history/undo.h"
 
 #include "core/store/history/act_changes.h"
-#include "core/store/history/act_words.h"
 #include "core/store/history/history.h"
 #include "core/store/readings/imports.h"
 #include "core/store/records/equipment.h"
@@ -15,12 +14,6 @@ namespace holdband::store {
 
 namespace {
 
-struct Act {
-    HistoryEntryId id;
-    HistoryKind kind;
-    std::string what;
-};
-
 Result<Instant> lastMidnight(const LogbookFile& logbook)
 {
     auto settings = readSettings(logbook);
@@ -31,27 +24,27 @@ Result<Instant> lastMidnight(const LogbookFile& logbook)
     return zone->resolve(LocalTime{day}).earlier;
 }
 
-Result<std::vector<Act>> actsSince(const LogbookFile& logbook, Instant from)
+Result<std::vector<UndoStep>> stepsSince(const LogbookFile& logbook, Instant from)
 {
     return query(
         logbook.database(),
-        // An edit without a record changed nothing that could be taken back; likewise the undo of
-        // one that came from another logbook.
-        "SELECT id, kind, what FROM acts a WHERE at >= ? AND kind <> 'own' AND EXISTS "
-        "(SELECT 1 FROM act_changes c WHERE c.act = coalesce(a.of, a.id)) ORDER BY id",
+        // An edit without a record changed nothing that could be undone; likewise the undo of one
+        // that came from another logbook.
+        "SELECT id, verb, arguments, why, kind, of FROM acts a WHERE at >= ? AND kind <> 'own' "
+        "AND EXISTS (SELECT 1 FROM act_changes c WHERE c.act = coalesce(a.of, a.id)) ORDER BY id",
         [](const Statement& row) {
-            return Act{{row.integer(0)}, historyKindNamed(row.text(1)), row.text(2)};
+            return UndoStep{{row.integer(0)}, historyEntryFrom(row, 1)};
         },
         toMs(from));
 }
 
-/// The edits that can be taken back and those that can be done again, the next one last.
+/// The edits that can be undone and those that can be redone, the next one last.
 struct Stacks {
-    std::vector<Act> undo;
-    std::vector<Act> redo;
+    std::vector<UndoStep> undo;
+    std::vector<UndoStep> redo;
 };
 
-void moveLast(std::vector<Act>& from, std::vector<Act>& to)
+void moveLast(std::vector<UndoStep>& from, std::vector<UndoStep>& to)
 {
     if (from.empty())
         return; // its edit lies before midnight
@@ -63,29 +56,29 @@ Result<Stacks> stacksOf(const LogbookFile& logbook)
 {
     auto midnight = lastMidnight(logbook);
     HOLDBAND_TRY(midnight);
-    auto acts = actsSince(logbook, *midnight);
-    HOLDBAND_TRY(acts);
+    auto steps = stepsSince(logbook, *midnight);
+    HOLDBAND_TRY(steps);
     Stacks stacks;
-    for (Act& act : *acts) {
-        if (act.kind == HistoryKind::undo) {
+    for (UndoStep& step : *steps) {
+        if (step.entry.kind == HistoryKind::undo) {
             moveLast(stacks.undo, stacks.redo);
-        } else if (act.kind == HistoryKind::redo) {
+        } else if (step.entry.kind == HistoryKind::redo) {
             moveLast(stacks.redo, stacks.undo);
-        } else if (act.kind == HistoryKind::edit) {
-            stacks.undo.push_back(std::move(act));
+        } else if (step.entry.kind == HistoryKind::edit) {
+            stacks.undo.push_back(std::move(step));
             stacks.redo.clear();
         }
     }
     return stacks;
 }
 
-Done applyAct(const LogbookFile& logbook, const Act& act, HistoryKind kind)
+Result<HistoryEntry> applyStep(const LogbookFile& logbook, const UndoStep& step, HistoryKind kind)
 {
-    const std::string verb = kind == HistoryKind::undo ? "took back: " : "did again: ";
-    auto change = Change::begin(logbook, ActWords{verb + act.what, {}, kind, act.id});
+    const HistoryEntry entry{step.entry.verb, step.entry.arguments, {}, kind, step.id};
+    auto change = Change::begin(logbook, entry);
     HOLDBAND_TRY(change);
     const Database& database = logbook.database();
-    auto changes = changesOf(database, act.id);
+    auto changes = changesOf(database, step.id);
     HOLDBAND_TRY(changes);
     auto touched = TouchedImports::in(database, *changes);
     HOLDBAND_TRY(touched);
@@ -93,7 +86,8 @@ Done applyAct(const LogbookFile& logbook, const Act& act, HistoryKind kind)
     HOLDBAND_TRY(wanted);
     HOLDBAND_TRY(applyChanges(database, *wanted));
     HOLDBAND_TRY(touched->settle(database));
-    return change->commit();
+    HOLDBAND_TRY(change->commit());
+    return entry;
 }
 
 } // namespace
@@ -103,37 +97,29 @@ Result<UndoState> readUndoState(const LogbookFile& logbook)
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     UndoState state;
-    if (!stacks->undo.empty()) {
-        state.undo = stacks->undo.back().id;
-        state.undoWhat = actForPeople(stacks->undo.back().what);
-    }
-    if (!stacks->redo.empty()) {
-        state.redo = stacks->redo.back().id;
-        state.redoWhat = actForPeople(stacks->redo.back().what);
-    }
+    if (!stacks->undo.empty())
+        state.undo = std::move(stacks->undo.back());
+    if (!stacks->redo.empty())
+        state.redo = std::move(stacks->redo.back());
     return state;
 }
 
-Result<std::string> undoLast(const LogbookFile& logbook)
+Result<HistoryEntry> undoLast(const LogbookFile& logbook)
 {
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     if (stacks->undo.empty())
-        return dataProblem(Phrase::tr("nothing was changed since midnight that could be undone"));
-    const Act& act = stacks->undo.back();
-    HOLDBAND_TRY(applyAct(logbook, act, HistoryKind::undo));
-    return actForPeople(act.what);
+        return dataProblem(Phrase::tr("there is no change since midnight to undo"));
+    return applyStep(logbook, stacks->undo.back(), HistoryKind::undo);
 }
 
-Result<std::string> redoLast(const LogbookFile& logbook)
+Result<HistoryEntry> redoLast(const LogbookFile& logbook)
 {
     auto stacks = stacksOf(logbook);
     HOLDBAND_TRY(stacks);
     if (stacks->redo.empty())
         return dataProblem(Phrase::tr("there is nothing to redo"));
-    const Act& act = stacks->redo.back();
-    HOLDBAND_TRY(applyAct(logbook, act, HistoryKind::redo));
-    return actForPeople(act.what);
+    return applyStep(logbook, stacks->redo.back(), HistoryKind::redo);
 }
 
 } // namespace holdband::store

@@ -1,27 +1,29 @@
-// Taking back what was done last, and doing it again: back to the last local midnight, across
-// restarts too, since it is worked out from the logbook's own history.
+// Undoes what was done last, and redoes it: back to the last local midnight, across restarts too,
+// since it is worked out from the logbook's own history.
 #pragma once
 
 #include "core/store/logbook_file.h"
 
 #include <optional>
-#include <string>
 
 namespace holdband::store {
 
-/// What undo and redo would do now, in the words of the history; absent where there is nothing.
+struct UndoStep {
+    HistoryEntryId id;
+    HistoryEntry entry; ///< the one that would be undone or redone
+};
+
+/// What undo and redo would do now; absent where there is nothing.
 struct UndoState {
-    std::optional<HistoryEntryId> undo;
-    std::optional<HistoryEntryId> redo;
-    std::string undoWhat;
-    std::string redoWhat;
+    std::optional<UndoStep> undo;
+    std::optional<UndoStep> redo;
 };
 
 Result<UndoState> readUndoState(const LogbookFile& logbook);
 
-/// Returns what was taken back, in words. Problem (data): there is nothing, or something later
-/// stands on it.
-Result<std::string> undoLast(const LogbookFile& logbook);
-Result<std::string> redoLast(const LogbookFile& logbook);
+/// Returns the history's entry of the undo or redo. Problem (data): there is nothing, or a later
+/// change depends on it.
+Result<HistoryEntry> undoLast(const LogbookFile& logbook);
+Result<HistoryEntry> redoLast(const LogbookFile& logbook);
 
 } // namespace holdband::store

@@ -1,0 +1,101 @@
+// What the history says of one change: a verb as a code, and the names and counts that belong to
+// it. Words are made of it when it is shown (history_text.h), in the language of the reader.
+#pragma once
+
+#include "core/store/records/ids.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace holdband::store {
+
+/// What was done, with the arguments in brackets. In order of the codes in history_entry.cpp.
+enum class HistoryVerb {
+    other, ///< (a sentence): what no version of this program says
+    logbookCreated,
+    descriptionLoaded, ///< (file)
+    importMade,        ///< (file)
+    importWithdrawn,   ///< (file)
+    importRestored,    ///< (file)
+    columnsRemembered,
+    watchStarted,       ///< (file or folder)
+    watchStopped,       ///< (file or folder)
+    watchRowsAdded,     ///< (file)
+    targetAdded,        ///< (sensor or meter), by an import
+    roundTyped,         ///< (count)
+    readingCorrected,   ///< (sensor or meter)
+    readingNoteChanged, ///< (sensor or meter)
+    readingDeleted,     ///< (sensor or meter, count)
+    readingRestored,    ///< (sensor or meter, count)
+    gravityCorrected,   ///< (batch)
+    gravityNoteChanged, ///< (batch)
+    gravityDeleted,     ///< (batch)
+    stretchLeftOut,     ///< (sensor)
+    stretchRestored,    ///< (sensor)
+    noteAdded,          ///< (batch) or none
+    noteChanged,        ///< (batch) or none
+    noteDeleted,        ///< (batch) or none
+    setupAdded,         ///< (setup), as in all of the equipment
+    setupChanged,
+    setupRemoved,
+    setupRetired,
+    setupRestored,
+    sensorAdded,
+    sensorChanged,
+    sensorRemoved,
+    sensorRetired,
+    sensorRestored,
+    meterAdded,
+    meterChanged,
+    meterRemoved,
+    meterRetired,
+    meterRestored,
+    meterReplaced, ///< (new meter, old meter)
+    planSaved,     ///< (plan)
+    planRemoved,   ///< (plan)
+    batchPitched,  ///< (batch)
+    batchChanged,  ///< (batch)
+    batchRemoved,  ///< (batch)
+    batchEnded,    ///< (batch)
+    batchReopened, ///< (batch)
+    stageEnded,    ///< (batch, stage)
+    limitsChanged, ///< (batch)
+    causeGiven,    ///< (batch, the excursion's start as local ISO time)
+    settingsChanged,
+    roundsChanged,
+    pricesChanged,
+    weighingChanged,
+};
+
+/// Who brought a change about. `own`: the program itself, as with the rows of a watched file;
+/// undo passes over such changes.
+enum class HistoryKind { edit, own, undo, redo };
+
+/// Of an undo or redo the verb and arguments are those of the entry that it undoes or redoes.
+struct HistoryEntry {
+    HistoryVerb verb = HistoryVerb::other;
+    std::vector<std::string> arguments = {};
+    std::string why = {};
+    HistoryKind kind = HistoryKind::edit;
+    std::optional<HistoryEntryId> of = {}; ///< the entry that is undone or redone
+
+    bool operator==(const HistoryEntry&) const = default;
+};
+
+/// The written names of verbs and kinds, as the store and descriptions hold them.
+std::string_view codeOf(HistoryVerb verb);
+std::optional<HistoryVerb> historyVerbOf(std::string_view code);
+std::string_view nameOf(HistoryKind kind);
+/// `own` for an unknown name, so that undo passes over what it doesn't know.
+HistoryKind historyKindNamed(std::string_view name);
+
+std::vector<HistoryVerb> allHistoryVerbs();
+
+/// Arguments as the store holds them: a JSON list of texts. What is no such list is read as none.
+std::string argumentsText(std::span<const std::string> arguments);
+std::vector<std::string> argumentsFrom(std::string_view text);
+
+} // namespace holdband::store
