@@ -5,6 +5,8 @@
 #include "core/store/logbook_file.h"
 #include "core/store/readings/meter_readings.h"
 #include "core/store/readings/readings.h"
+#include "core/store/records/batches.h"
+#include "core/store/records/equipment.h"
 #include "tests/store/saying.h"
 
 #include <QTemporaryDir>
