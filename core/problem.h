@@ -41,7 +41,7 @@ struct Problem {
         std::string text = place.empty() ? what : place + ": " + what;
         if (!remedy.empty())
             text += "; " + remedy;
-        return text + ".";
+        return text.ends_with('?') ? text : text + ".";
     }
 };
 

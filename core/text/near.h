@@ -24,7 +24,7 @@ std::string joined(const std::vector<std::string>& names, std::size_t most = 20)
 /// All of them: "A", "A and B", "A, B and C".
 std::string listed(const std::vector<std::string>& names);
 
-/// For a message: "near ones: A, B"; where none is near "there are: A, B"; where none is known
+/// For a message: "did you mean A, B?"; where none is near "there are: A, B"; where none is known
 /// "there are none".
 std::string suggestion(std::string_view wanted, const std::vector<std::string>& known);
 

@@ -9364,14 +9364,6 @@ Ein Klick zeigt sie größer.</numerusform>
         <source>&amp;Delete</source>
         <translation>&amp;Löschen</translation>
     </message>
-    <message numerus="yes">
-        <source>Saved %n readings.</source>
-        <comment>Kept %n reading.</comment>
-        <translation>
-            <numerusform>%n Messwert gespeichert.</numerusform>
-            <numerusform>%n Messwerte gespeichert.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Corrected; the old value stays in the history.</source>
         <translation>Korrigiert; der alte Wert bleibt im Verlauf.</translation>
@@ -9567,6 +9559,14 @@ Sicherheit:%1</translation>
     <message>
         <source>shorter than %1</source>
         <translation>kürzer als %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Saved %n readings.</source>
+        <comment>Saved %n reading.</comment>
+        <translation>
+            <numerusform>%n Messwert gespeichert.</numerusform>
+            <numerusform>%n Messwerte gespeichert.</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -89,7 +89,7 @@ TEST_F(CompareCommand, TakesTickedBatches)
     EXPECT_EQ(json["batches_b"].size(), 3u);
     const Outcome refused = compare({"Loop", "Cabinet", "--only", "Ale 9"});
     EXPECT_EQ(refused.status, 1);
-    EXPECT_THAT(refused.err, HasSubstr("there is no batch \"Ale 9\"; near ones: "));
+    EXPECT_THAT(refused.err, HasSubstr("there is no batch \"Ale 9\"; did you mean "));
 }
 
 TEST_F(CompareCommand, CountsFromAStage)

@@ -71,7 +71,7 @@ TEST(ImportOptions, TheZoneIsNamedAndAskedForWhereTheHeaderLeavesItOpen)
     EXPECT_TRUE(holds(told.out, "times read as Asia/Shanghai (as set")) << told.out;
     program.write("m.csv", "\"Date Time, GMT-05:00\",Beer\n2026-03-09 00:00,20.5\n");
     EXPECT_TRUE(holds(program.run({"import", "log.holdband", "m.csv"}).out,
-                      "times read as UTC−05:00 (said in the header \"Date Time, GMT-05:00\")"));
+                      "times read as UTC−05:00 (from the header \"Date Time, GMT-05:00\")"));
 }
 
 TEST(ImportOptions, LoadNamesTheZoneAndAsksForItByItsKey)

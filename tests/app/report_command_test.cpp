@@ -166,7 +166,7 @@ TEST_F(ReportCommandTest, TheFiguresAreOneALineUnrounded)
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,covered,"), 0.8);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,kWh,"), 0.90, 1e-12);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,minimum,"), 0.79, 1e-12);
-    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,most,"), 1.41, 1e-12);
+    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,maximum,"), 1.41, 1e-12);
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T01:30:00+00:00,lasted,"), 2.0);
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T05:30:00+00:00,lasted,"), 1.0);
     EXPECT_EQ(std::count(csv.begin(), csv.end(), '\n'), std::count(csv.begin(), csv.end(), '\r'));

@@ -156,10 +156,11 @@ std::string loadedWith(const std::string& log, const std::string& keys)
 TEST(LoadOfLogs, TheWayOutIsAKeyOfTheDescription)
 {
     const std::string cold = "Time,Glycol\n2026-03-09 00:00,24\n2026-03-09 01:00,25\n";
-    EXPECT_EQ(loadedWith(cold, R"("columns":{"Glycol":"Glycol"})"),
-              "log.csv, column Glycol: the median 25 is odd for °F (the header has no unit: °F); "
-              "say \"unit\": \"c\" if they are in °C, or \"unit\": \"f\" if they are right (in "
-              "d.json, files[0]). is assumed");
+    EXPECT_EQ(
+        loadedWith(cold, R"("columns":{"Glycol":"Glycol"})"),
+        "log.csv, column Glycol: the median 25 is odd for °F (the header has no unit: °F is "
+        "assumed); say \"unit\": \"c\" if they are in °C, or \"unit\": \"f\" if they are right (in "
+        "d.json, files[0]).");
     EXPECT_EQ(loadedWith(cold, R"("unit":"f","columns":{"Glycol":"Glycol"})"), "");
     const std::string ambiguous = "Time,Glycol\n03/04/2026 00:00,34\n03/05/2026 01:00,35\n";
     EXPECT_EQ(loadedWith(ambiguous, R"("columns":{"Glycol":"Glycol"})"),

@@ -297,7 +297,7 @@ TEST_F(CsvWishes, theReportNamesTheZone)
     EXPECT_EQ(said("Time,Beer\n2026-03-07 06:00,20\n"),
               "times read as America/Denver (the logbook's zone)");
     EXPECT_EQ(said("\"Date Time, GMT-05:00\",Beer\n2026-03-07 06:00,20\n"),
-              "times read as UTC−05:00 (said in the header \"Date Time, GMT-05:00\")");
+              "times read as UTC−05:00 (from the header \"Date Time, GMT-05:00\")");
     EXPECT_EQ(said("Time,Beer\n2026-03-07T06:00:00Z,20\n"),
               "times need no zone: each says its offset or is Unix time");
     EXPECT_EQ(said("Time,Beer\n2026-03-07T06:00:00Z,20\n2026-03-07 06:00,20\n"),

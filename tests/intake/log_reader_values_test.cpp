@@ -182,14 +182,14 @@ TEST_F(LogValues, unknownColumnsListNearOnes)
     LogRequest wrong = request(write("Time,Probe 1,Probe 2\n2026-03-07 06:30,66,70\n"));
     wrong.wanted[0].header = "Prob 1";
     EXPECT_EQ(readLog(wrong).error().sentence(),
-              "log.csv: the log has no column \"Prob 1\"; did you mean Probe 1, Probe 2.?");
+              "log.csv: the log has no column \"Prob 1\"; did you mean Probe 1, Probe 2?");
     wrong.wanted[0].header.reset();
     EXPECT_EQ(readLog(wrong).error().sentence(),
               "log.csv: no column is called like a sensor or meter; say which is which with "
               "--column \"SENSOR=COLUMN\"; the columns are: Time, Probe 1, Probe 2.");
     wrong.timeColumn = "Tiem";
     EXPECT_EQ(readLog(wrong).error().sentence(),
-              "log.csv: the log has no column \"Tiem\"; did you mean Time.?");
+              "log.csv: the log has no column \"Tiem\"; did you mean Time?");
     wrong.timeColumn.reset();
     wrong.wanted[0].header = "Time";
     EXPECT_TRUE(has(readLog(wrong).error().sentence(), "holds the time"));
@@ -311,7 +311,7 @@ TEST_F(LogValues, aColumnThatIsNotThereIsNamedThoughTheTimesWereTold)
     told.timeColumn = "Time";
     told.wanted.front().header = "Bear";
     EXPECT_EQ(readLog(told).error().sentence(),
-              "log.csv: the log has no column \"Bear\"; did you mean Beer.?");
+              "log.csv: the log has no column \"Bear\"; did you mean Beer?");
 }
 
 TEST_F(LogValues, manyRejectsAreCountedAndTheFirstKept)

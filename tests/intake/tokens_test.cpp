@@ -117,7 +117,7 @@ TEST(CsvTokens, faultsNameTheirLine)
 {
     EXPECT_EQ(split("a\nb\n\"never closed\nc\n").problem,
               "line 3: the quote that opens here is never closed; close or remove it.");
-    EXPECT_TRUE(split("a\nb \"c\"\n").problem.starts_with("line 2: a quote stands inside"));
+    EXPECT_TRUE(split("a\nb \"c\"\n").problem.starts_with("line 2: there is a quote inside"));
     EXPECT_TRUE(split("a\n\"b\"c\n").problem.starts_with("line 2: there is text behind"));
     EXPECT_TRUE(
         split("a\n" + std::string(1500, ',') + "\n").problem.starts_with("line 2: the row"));

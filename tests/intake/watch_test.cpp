@@ -199,7 +199,7 @@ TEST_F(WatchedFile, aReplacedFileIsSaidAndNotDoubled)
     const auto report = poll();
     EXPECT_EQ(report.added, 2);
     ASSERT_EQ(report.remarks.size(), 1u);
-    EXPECT_NE(report.remarks.front().find("another file than it was"), std::string::npos);
+    EXPECT_NE(report.remarks.front().find("a different file now"), std::string::npos);
     EXPECT_EQ(readings(), 4u);
 }
 

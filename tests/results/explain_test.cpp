@@ -149,7 +149,7 @@ TEST(Explain, CertaintyNamesTheThreeJudgings)
                                  series({{0, 20}, {1, 20}, {2, 20}}), 90.0, accuracy));
     };
     EXPECT_THAT(explain(steady(1.0), Figure::certainty),
-                HasSubstr("wider stayed. The band is no wider than that doubt"));
+                HasSubstr("wider stayed. The band is no wider than that uncertainty"));
     EXPECT_THAT(explain(steady(0.5), Figure::certainty), ::testing::EndsWith("wider stayed."));
 }
 
@@ -234,7 +234,7 @@ TEST(Explain, WhatIsAbsentSaysWhy)
     EXPECT_THAT(explain(review, Figure::lift), HasSubstr("no sensor of the room is named"));
     EXPECT_THAT(explain(review, Figure::alcoholSimple), HasSubstr("needs the original gravity"));
     EXPECT_THAT(explain(review, Figure::coverage), HasSubstr("0 s of 10 h = 0.0 %."));
-    EXPECT_THAT(explainStage(review, 0, StageFigure::settledIn), HasSubstr("neither was"));
+    EXPECT_THAT(explainStage(review, 0, StageFigure::settledIn), HasSubstr("no arrival is known"));
     EXPECT_EQ(explainStage(review, 0, StageFigure::quantiles), nothing);
     EXPECT_EQ(explainStage(review, 0, StageFigure::range), nothing);
 }
@@ -247,7 +247,7 @@ TEST(Explain, TheReasonsOfAMissingHeatDiffer)
     input = crashInput();
     input.judging.beer = series({{0, 20}, {1, 20}, {2, 20}, {3, 20}, {4, 20}, {5, 20}});
     EXPECT_THAT(explain(reviewOf(input), Figure::effectivePerformance),
-                HasSubstr("was not seen to arrive"));
+                HasSubstr("no reading shows the beer arriving"));
     input = crashInput();
     input.setup = analysis::SetupEnergy({});
     EXPECT_THAT(explain(reviewOf(input), Figure::effectivePerformance),

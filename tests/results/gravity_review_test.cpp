@@ -73,7 +73,7 @@ TEST(MeasuredGravities, AWarmSampleIsCorrectedToTheHydrometersTemperature)
     EXPECT_NEAR(run.figures.gravities[0].gravity.specific(), 1.01117, 1e-5);
     EXPECT_DOUBLE_EQ(run.figures.gravities[0].reading.gravity.specific(), 1.010);
     EXPECT_THAT(review::explain(run, review::Figure::alcoholSimple),
-                ::testing::EndsWith("stands for it, corrected from a sample at 25.0 °C to a "
+                ::testing::EndsWith("is used, corrected from a sample at 25.0 °C to a "
                                     "hydrometer's 20.0 °C."));
 }
 

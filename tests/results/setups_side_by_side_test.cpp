@@ -173,8 +173,9 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
     garage.top = R"("weighing":{"reference_lift_c":15},)";
     const review::SameWeather further = reviewOfGarage(garage).weather;
     EXPECT_TRUE(further.a.atReference->outside);
-    EXPECT_THAT(further.a.remarks.at(0),
-                HasSubstr("Loop was only seen with the room 12.0 – 18.5 °F warmer than the beer"));
+    EXPECT_THAT(
+        further.a.remarks.at(0),
+        HasSubstr("Loop was only recorded with the room 12.0 – 18.5 °F warmer than the beer"));
 }
 
 TEST(SetupsSideBySide, TheAnswerIsTheSameWeathersWhereThatDecides)
@@ -378,7 +379,7 @@ TEST(SetupsSideBySide, WriteNumbersWithTheReadersDecimalSign)
 
 TEST(SetupsSideBySide, RefuseBatchesThatCantBeTaken)
 {
-    EXPECT_EQ(whyNot({}, setups({"L9"})), "there is no batch \"L9\"; did you mean L1, L2, L3.?");
+    EXPECT_EQ(whyNot({}, setups({"L9"})), "there is no batch \"L9\"; did you mean L1, L2, L3?");
     SideBySideRequest request = setups({"L1"});
     request.fromStage = "Hold";
     EXPECT_EQ(whyNot({}, request), "two setups are compared over whole batches; align two batches "

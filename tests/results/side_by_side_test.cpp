@@ -181,7 +181,7 @@ TEST(SideBySideWords, RefusesWhatCantBeCompared)
         EXPECT_FALSE(compared) << a << " " << b;
         return compared ? std::string() : compared.error().sentence();
     };
-    EXPECT_EQ(why("A", "C"), "there is no batch and no setup \"C\"; did you mean A, B.?");
+    EXPECT_EQ(why("A", "C"), "there is no batch and no setup \"C\"; did you mean A, B?");
     EXPECT_EQ(why("A", "A"), "\"A\" can't be compared with itself; name two.");
     EXPECT_EQ(why("A", "Loop"), "one of \"A\" and \"Loop\" is a batch, the other a setup; compare "
                                 "two batches or two setups.");

@@ -209,7 +209,7 @@ TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
     EXPECT_EQ(undoWords(*m_logbook), "added a probe");
     auto undone = store::undoLast(*m_logbook);
     ASSERT_FALSE(undone);
-    EXPECT_NE(undone.error().sentence().find("came later"), std::string::npos);
+    EXPECT_NE(undone.error().sentence().find("later change depends"), std::string::npos);
     EXPECT_EQ(store::readSensors(*m_logbook)->size(), 2u);
     expectSound();
 }

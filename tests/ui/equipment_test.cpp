@@ -139,7 +139,7 @@ TEST_F(EquipmentTest, AMeterMoves)
     EXPECT_THAT(meter.moves,
                 testing::ElementsAre(MeterMove{denverTime("2026-03-09 19:00"), std::nullopt},
                                      MeterMove{denverTime("2026-03-10 12:00"), "Cabinet"}));
-    EXPECT_EQ(metersTable(equipment()).rows[0][1].text, "Loop → shelf → Cabinet");
+    EXPECT_EQ(metersTable(equipment()).rows[0][1].text, "Loop → not in use → Cabinet");
 }
 
 TEST_F(EquipmentTest, AnIcePointBecomesAnOffsetWithItsDoubt)

@@ -23,7 +23,7 @@ public:
     void refresh();
 
 Q_SIGNALS:
-    /// "Took back: typed a round of 2 readings", or why not.
+    /// "Undid: saved a round of 2 readings", or why not.
     void said(const QString& sentence);
 
 private:

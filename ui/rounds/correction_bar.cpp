@@ -273,7 +273,7 @@ void CorrectionBar::saveRegister(const MeterReading& reading)
             return {};
         };
         m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-            finish(std::move(result), Words::counted("Saved %n readings.", "Kept %n reading.", 1));
+            finish(std::move(result), Words::counted("Saved %n readings.", "Saved %n reading.", 1));
         });
         return;
     }
@@ -365,7 +365,7 @@ void CorrectionBar::addHand(const HandReading& reading)
         return {};
     };
     m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::counted("Saved %n readings.", "Kept %n reading.", 1));
+        finish(std::move(result), Words::counted("Saved %n readings.", "Saved %n reading.", 1));
     });
 }
 

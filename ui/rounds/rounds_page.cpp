@@ -477,7 +477,7 @@ void RoundsPage::keep()
                     row->clearTyped(); // what was typed meanwhile stays
             }
             m_time->backToNow();
-            say(Words::counted("Saved %n readings.", "Kept %n reading.",
+            say(Words::counted("Saved %n readings.", "Saved %n reading.",
                                static_cast<std::uint64_t>(*kept)),
                 false);
             focusFirst();
