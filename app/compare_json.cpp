@@ -8,7 +8,7 @@ namespace holdband::app {
 namespace {
 
 using analysis::Bounded;
-using review::SideBySide;
+using results::SideBySide;
 
 void putBounded(Json& json, const std::string& name, const std::optional<Bounded>& figure)
 {
@@ -51,7 +51,7 @@ Json measureJson(const analysis::Measure& measure, const LogbookSettings& settin
 
 Json alignmentJson(const SideBySide& review)
 {
-    const review::Alignment& alignment = review.alignment;
+    const results::Alignment& alignment = review.alignment;
     return {{"from", alignment.stage ? Json(*alignment.stage) : Json(nullptr)},
             {"common_stages", alignment.offered},
             {"common_metered_h", review.ofSetups ? Json(nullptr) : Json(alignment.commonHours)}};
@@ -71,11 +71,11 @@ Json curveJson(const SideBySide& review)
     return curve;
 }
 
-Json setupFiguresJson(const review::SetupFigures& figures)
+Json setupFiguresJson(const results::SetupFigures& figures)
 {
     Json json;
     json["batches"] = Json::array();
-    for (const review::BatchFigure& batch : figures.batches)
+    for (const results::BatchFigure& batch : figures.batches)
         json["batches"].push_back({{"batch", batch.batch}, {"value", batch.value}});
     json["mean"] = jsonNumber(figures.mean);
     json["low_uncut"] = jsonNumber(figures.low);
@@ -97,7 +97,7 @@ Json batchesJson(const SideBySide& review)
 Json idleJson(const SideBySide& review)
 {
     Json json = Json::array();
-    for (const review::IdleFigures& idle : review.idle) {
+    for (const results::IdleFigures& idle : review.idle) {
         Json one;
         one["setup"] = idle.setup;
         one["idle_h"] = idle.hours;
@@ -133,7 +133,7 @@ void putFit(Json& json, const analysis::LinearFit& fit)
     json["cv_rmse"] = jsonNumber(fit.cvRmse());
 }
 
-Json modelJson(const review::ModelWords& side)
+Json modelJson(const results::ModelWords& side)
 {
     Json json;
     json["n"] = side.model.pairs.size();
@@ -156,7 +156,7 @@ Json modelJson(const review::ModelWords& side)
 
 Json weatherJson(const SideBySide& review)
 {
-    const review::SameWeather& weather = review.weather;
+    const results::SameWeather& weather = review.weather;
     Json json;
     json["reference_lift_c"] = weather.holdWords.empty() ? Json(nullptr) : Json(weather.hold.liftK);
     json["reference_h"] = weather.holdWords.empty() ? Json(nullptr) : Json(weather.hold.hours);
@@ -184,13 +184,13 @@ Json crossingJson(const analysis::Crossing& crossing)
 
 Json moneyJson(const SideBySide& review)
 {
-    const review::MoneyWords& money = review.money;
+    const results::MoneyWords& money = review.money;
     Json json;
     json["parts_a"] = jsonNumber(money.partsA);
     json["parts_b"] = jsonNumber(money.partsB);
     json["batches_per_year"] = jsonNumber(money.batchesPerYear);
     json["scenarios"] = Json::array();
-    for (const review::CostScenario& scenario : money.scenarios) {
+    for (const results::CostScenario& scenario : money.scenarios) {
         Json one;
         one["name"] = scenario.name;
         putBounded(one, "per_batch_a", scenario.a.perBatch);
@@ -203,7 +203,7 @@ Json moneyJson(const SideBySide& review)
     return json;
 }
 
-Json criterionJson(const review::CriterionWords& criterion, const analysis::Turn& turn)
+Json criterionJson(const results::CriterionWords& criterion, const analysis::Turn& turn)
 {
     return {{"criterion", criterion.name},
             {"measured", criterion.measured},
@@ -217,7 +217,7 @@ Json criterionJson(const review::CriterionWords& criterion, const analysis::Turn
 
 Json judgementJson(const SideBySide& review)
 {
-    const review::JudgementWords& judgement = review.judgement;
+    const results::JudgementWords& judgement = review.judgement;
     const auto& totals = judgement.sheet.totals;
     Json json;
     json["criteria"] = Json::array();
@@ -246,7 +246,7 @@ std::string compareJson(const SideBySide& review)
     for (const analysis::Measure& measure : review.measures)
         json["measures"].push_back(measureJson(measure, review.settings));
     json["notes"] = Json::array();
-    for (const review::NoteWords& note : review.notes)
+    for (const results::NoteWords& note : review.notes)
         json["notes"].push_back(
             {{"note", note.note}, {"effect", note.effect}, {"measure", note.measure}});
     json["energy_sentence"] = review.energySentence;

@@ -7,6 +7,6 @@
 
 namespace holdband::app {
 
-std::string compareJson(const review::SideBySide& review);
+std::string compareJson(const results::SideBySide& review);
 
 } // namespace holdband::app

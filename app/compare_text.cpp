@@ -1,7 +1,7 @@
 #include "app/compare_text.h"
 
 #include "app/table.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 
 #include <algorithm>
@@ -10,7 +10,7 @@ namespace holdband::app {
 
 namespace {
 
-using review::SideBySide;
+using results::SideBySide;
 
 constexpr std::size_t batchesListed = 12;
 constexpr int costRows = 6;
@@ -40,7 +40,7 @@ std::string headText(const SideBySide& review)
 std::string measuresText(const SideBySide& review)
 {
     Table table({"measure", "A", "B", "A − B", "A ÷ B", "ahead", ""}, true);
-    for (const review::MeasureWords& line : review.lines)
+    for (const results::MeasureWords& line : review.lines)
         table.add(
             {line.title, line.a, line.b, line.difference, line.ratio, line.ahead, line.remark});
     return "\n" + table.text();
@@ -51,15 +51,15 @@ std::string notesText(const SideBySide& review)
     if (review.notes.empty())
         return {};
     std::string text = "\nHow fair is this?\n";
-    for (const review::NoteWords& note : review.notes)
+    for (const results::NoteWords& note : review.notes)
         text += "  " + note.title + ": " + note.note + "; " + note.effect + ".\n";
     return text;
 }
 
-std::string figuresOf(const review::SetupFigures& figures)
+std::string figuresOf(const results::SetupFigures& figures)
 {
     std::vector<std::string> texts;
-    for (const review::BatchFigure& batch : figures.batches) {
+    for (const results::BatchFigure& batch : figures.batches) {
         if (texts.size() == batchesListed) {
             texts.push_back("and " + std::to_string(figures.batches.size() - batchesListed) +
                             " more");
@@ -79,12 +79,12 @@ std::string batchesText(const SideBySide& review)
         table.add({review.lines[i].title, figuresOf(review.batchFigures[i].a),
                    figuresOf(review.batchFigures[i].b)});
     std::string text = "\n" + table.text();
-    for (const review::IdleFigures& idle : review.idle)
+    for (const results::IdleFigures& idle : review.idle)
         text += "\n" + idle.sentence;
     return text + "\n";
 }
 
-std::string sideText(const review::ModelWords& side)
+std::string sideText(const results::ModelWords& side)
 {
     std::string text = "  " + side.side + ":\n";
     for (const auto* lines : {&side.figures, &side.cautions, &side.remarks}) {
@@ -96,7 +96,7 @@ std::string sideText(const review::ModelWords& side)
 
 std::string weatherText(const SideBySide& review)
 {
-    const review::SameWeather& weather = review.weather;
+    const results::SameWeather& weather = review.weather;
     std::string text = "\nIn the same weather\n" + indented({weather.sentence});
     if (weather.any)
         text += indented({weather.energySentence});
@@ -106,7 +106,7 @@ std::string weatherText(const SideBySide& review)
 /// Totals after some numbers of batches, up to the end of the chart.
 std::string totalsTable(const SideBySide& review)
 {
-    const review::MoneyWords& money = review.money;
+    const results::MoneyWords& money = review.money;
     Table table({"batches", "A", "B"});
     for (int row = 0; row <= costRows; ++row) {
         const int batches = money.lastBatch * row / costRows;
@@ -119,10 +119,10 @@ std::string totalsTable(const SideBySide& review)
 
 std::string totalCostText(const SideBySide& review)
 {
-    const review::MoneyWords& money = review.money;
+    const results::MoneyWords& money = review.money;
     std::string text =
         "\nMoney\n  Parts: " + money.partsTextA + " for A, " + money.partsTextB + " for B.\n";
-    for (const review::CostScenario& scenario : money.scenarios)
+    for (const results::CostScenario& scenario : money.scenarios)
         text += "  Energy of a batch " + scenario.name + ": " + scenario.perBatchA + " for A, " +
                 scenario.perBatchB + " for B. " + scenario.sentence +
                 (scenario.yearSentence.empty() ? "" : " " + scenario.yearSentence) + "\n";
@@ -135,9 +135,9 @@ std::string totalCostText(const SideBySide& review)
 
 std::string judgementText(const SideBySide& review)
 {
-    const review::JudgementWords& judgement = review.judgement;
+    const results::JudgementWords& judgement = review.judgement;
     Table table({"criterion", "weight", "A", "B", "how"}, true);
-    for (const review::CriterionWords& criterion : judgement.criteria)
+    for (const results::CriterionWords& criterion : judgement.criteria)
         table.add({criterion.title, shortestText(criterion.weight), criterion.textA,
                    criterion.textB, criterion.how});
     return "\nJudgement\n" + indented({judgement.sentence}) + indented(judgement.turning) +

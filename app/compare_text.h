@@ -7,6 +7,6 @@
 
 namespace holdband::app {
 
-std::string compareText(const review::SideBySide& review);
+std::string compareText(const results::SideBySide& review);
 
 } // namespace holdband::app

@@ -1,6 +1,6 @@
 #include "app/console.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/visible.h"
 
 #include <algorithm>

@@ -53,7 +53,7 @@ int check(const Call& call)
             return failOpening({ProblemKind::file, "the logbook is damaged", logbook.path(),
                                 "use a backup; `holdband export` saves what can be read"},
                                logbook.path());
-        auto odd = review::findOddities(logbook);
+        auto odd = results::findOddities(logbook);
         if (!odd)
             return fail(odd.error());
         printLine("The file is sound.");

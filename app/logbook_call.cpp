@@ -1,7 +1,7 @@
 #include "app/logbook_call.h"
 
 #include "app/console.h"
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 #include "core/store/safety/soundness.h"
 #include "core/text/times.h"
 
@@ -25,21 +25,21 @@ std::string line(const store::BackupCopy& copy)
 
 } // namespace
 
-store::BackupManner backupManner()
+store::BackupOptions backupManner()
 {
     const auto tell = [](const Result<store::BackupCopy>& made) {
         if (!made)
             report("holdband: no copy today: " + made.error().sentence() +
                    " The change goes on without it.");
     };
-    return {[] { return desk::backupPlace().toStdString(); }, tell};
+    return {[] { return preferences::backupPlace().toStdString(); }, tell};
 }
 
 Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path)
 {
     auto logbook = store::LogbookFile::open(path, store::Access::write);
     if (logbook)
-        (*logbook)->keepBackups(backupManner());
+        (*logbook)->useBackups(backupManner());
     return logbook;
 }
 
@@ -54,7 +54,7 @@ Result<std::unique_ptr<store::LogbookFile>> openForFigures(const std::string& pa
 int failOpening(const Problem& problem, const std::string& logbook)
 {
     const int status = fail(problem);
-    const std::string place = desk::backupPlace().toStdString();
+    const std::string place = preferences::backupPlace().toStdString();
     if (problem.kind != ProblemKind::file || !store::needsBackup(logbook))
         return status;
     const auto copies = store::soundBackups(logbook, place);

@@ -11,7 +11,7 @@
 namespace holdband::app {
 
 /// As the desk has chosen; what becomes of a copy that fails is told on standard error.
-store::BackupManner backupManner();
+store::BackupOptions backupManner();
 
 Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path);
 

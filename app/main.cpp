@@ -1,6 +1,6 @@
 // Without a subcommand Holdband opens its window; with one it works without a display.
 #include "app/commands.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 
 #ifdef HOLDBAND_HAS_WINDOW
 #include "ui/report/render/painting.h"

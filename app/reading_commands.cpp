@@ -29,13 +29,13 @@ int show(const Call& call, Review review, Text text, JsonText json)
 
 int batches(const Call& call)
 {
-    return show(call, review::reviewBatches, batchesText, batchesJson);
+    return show(call, results::reviewBatches, batchesText, batchesJson);
 }
 
 int verdict(const Call& call)
 {
     const auto review = [&](const store::LogbookFile& logbook) {
-        return review::reviewRun(logbook, call.argument(1));
+        return results::reviewRun(logbook, call.argument(1));
     };
     return show(call, review, verdictText, verdictJson);
 }
@@ -43,7 +43,7 @@ int verdict(const Call& call)
 int energy(const Call& call)
 {
     const auto review = [&](const store::LogbookFile& logbook) {
-        return review::reviewRun(logbook, call.argument(1));
+        return results::reviewRun(logbook, call.argument(1));
     };
     return show(call, review, energyText, energyJson);
 }
@@ -62,13 +62,13 @@ const QCommandLineOption
 
 int compare(const Call& call)
 {
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = call.argument(1);
     request.b = call.argument(2);
     request.only = call.values("only");
     request.fromStage = call.value("from");
     const auto review = [&](const store::LogbookFile& logbook) {
-        return review::reviewSideBySide(logbook, request);
+        return results::reviewSideBySide(logbook, request);
     };
     return show(call, review, compareText, compareJson);
 }

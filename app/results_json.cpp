@@ -35,7 +35,7 @@ Json excursionJson(const analysis::Excursion& excursion, Instant stageStart,
         {"peak_c", excursion.peak},
         {"area_ch", hours(excursion.areaMs)},
         {"cut", cut},
-        {"cause", cause && cause->cause ? Json(review::causeName(*cause->cause)) : Json(nullptr)},
+        {"cause", cause && cause->cause ? Json(results::causeName(*cause->cause)) : Json(nullptr)},
         {"note", cause ? cause->note : std::string()}};
 }
 
@@ -63,7 +63,7 @@ void putArrival(Json& json, const analysis::BandJudgement& judged, Instant start
     json["arrival_seen"] = judged.arrival ? Json(judged.arrival->seen) : Json(nullptr);
 }
 
-Json stageJson(const review::RunReview& review, std::size_t i)
+Json stageJson(const results::RunReview& review, std::size_t i)
 {
     const analysis::JudgedBatch& batch = review.figures.judged;
     const analysis::PlacedStage& stage = batch.stages[i];
@@ -92,7 +92,7 @@ Json stageJson(const review::RunReview& review, std::size_t i)
     json["excursions"] = Json::array();
     for (std::size_t k = 0; k < judged.excursions.size(); ++k)
         json["excursions"].push_back(
-            excursionJson(judged.excursions[k], stage.span.start, review::causeOf(review, i, k)));
+            excursionJson(judged.excursions[k], stage.span.start, results::causeOf(review, i, k)));
     return json;
 }
 
@@ -125,13 +125,13 @@ Json dayJson(const analysis::SpanEnergy& day)
 
 } // namespace
 
-std::string verdictJson(const review::RunReview& review)
+std::string verdictJson(const results::RunReview& review)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::BandTotals& totals = judged.asPlanned.totals;
     Json json = versionedJson();
     json["batch"] = review.batch().name;
-    json["verdict"] = review::verdictName(judged.asPlanned.verdict);
+    json["verdict"] = results::verdictName(judged.asPlanned.verdict);
     json["sure"] = judged.sure ? Json(*judged.sure) : Json(nullptr);
     json["missed"] = judged.asPlanned.missed;
     json["hold_h"] = hours(totals.holdMs);
@@ -149,7 +149,7 @@ std::string verdictJson(const review::RunReview& review)
     return jsonText(json);
 }
 
-std::string energyJson(const review::RunReview& review)
+std::string energyJson(const results::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     const auto& metered = energy.whole.metered;
@@ -179,15 +179,15 @@ std::string energyJson(const review::RunReview& review)
     return jsonText(json);
 }
 
-std::string batchesJson(const review::BatchList& list)
+std::string batchesJson(const results::BatchList& list)
 {
     Json json = Json::array();
-    for (const review::BatchLine& line : list.batches)
+    for (const results::BatchLine& line : list.batches)
         json.push_back({{"name", line.name},
                         {"setup", line.setup},
                         {"pitched", rfc3339Utc(line.pitched)},
                         {"ended", instant(line.ended)},
-                        {"verdict", review::verdictName(line.verdict)}});
+                        {"verdict", results::verdictName(line.verdict)}});
     return jsonText(json);
 }
 

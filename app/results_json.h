@@ -9,8 +9,8 @@
 
 namespace holdband::app {
 
-std::string verdictJson(const review::RunReview& review);
-std::string energyJson(const review::RunReview& review);
-std::string batchesJson(const review::BatchList& list);
+std::string verdictJson(const results::RunReview& review);
+std::string energyJson(const results::RunReview& review);
+std::string batchesJson(const results::BatchList& list);
 
 } // namespace holdband::app

@@ -19,7 +19,7 @@ namespace holdband::app {
 namespace {
 
 using analysis::EnergyFigure;
-using review::RunReview;
+using results::RunReview;
 
 constexpr std::size_t rejectsListed = 20;
 
@@ -50,7 +50,7 @@ std::string stagesTable(const RunReview& review)
                  "mean deviation, " + degrees, "worst past edge, " + degrees, "kWh"});
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const analysis::PlacedStage& stage = judged.stages[i];
-        const review::StageTexts texts = review::stageTexts(review, i);
+        const results::StageTexts texts = results::stageTexts(review, i);
         const double length = static_cast<double>((stage.span.end - stage.span.start).count());
         const auto target = Temperature::celsius(
             stage.targetCelsiusAt(stage.kind == StageKind::ramp ? length : 0.0));
@@ -71,7 +71,7 @@ std::string excursionsTable(const RunReview& review)
         const auto& excursions = judged.asPlanned.stages[i].excursions;
         for (std::size_t k = 0; k < excursions.size(); ++k) {
             const analysis::Excursion& excursion = excursions[k];
-            const std::string cause = review::causeText(review::causeOf(review, i, k));
+            const std::string cause = results::causeText(results::causeOf(review, i, k));
             const Instant start = after(judged.stages[i].span.start, excursion.startMs);
             const char* end = excursion.cut == analysis::Cut::gap        ? "a gap"
                               : excursion.cut == analysis::Cut::stageEnd ? "the stage's end"
@@ -112,7 +112,7 @@ std::string findingsText(const RunReview& review)
 
 void addEnergyRow(Table& table, const std::string& label, const EnergyFigure& energy)
 {
-    const review::EnergyTexts texts = review::energyTexts(energy);
+    const results::EnergyTexts texts = results::energyTexts(energy);
     table.add({label, texts.kwh, texts.bounds, texts.metered, texts.watts});
 }
 
@@ -120,7 +120,7 @@ std::string energyTable(const RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     Table table({"", "kWh", "bounds of reading", "metered", "mean W"});
-    for (const review::EnergyPart& part : review::energyParts(review))
+    for (const results::EnergyPart& part : results::energyParts(review))
         addEnergyRow(table, part.label, part.energy);
     for (const analysis::SpanEnergy& stage : energy.stages)
         addEnergyRow(table, "stage " + stage.label, stage.energy);
@@ -134,7 +134,7 @@ std::string headlineOfEnergy(const RunReview& review)
     const analysis::RunEnergy& energy = review.figures.energy;
     if (!energy.whole.any())
         return "Nothing of this run was metered.";
-    const review::EnergyTexts texts = review::energyTexts(energy.whole);
+    const results::EnergyTexts texts = results::energyTexts(energy.whole);
     std::string text = "Used " + texts.kwh + " kWh (" + texts.bounds + ") over " + texts.metered;
     if (energy.partlyMetered())
         text += ", partly metered: from " +
@@ -197,18 +197,18 @@ std::string verdictText(const RunReview& review)
 
 std::string energyText(const RunReview& review)
 {
-    const std::string shared = review::sharedSentence(review);
+    const std::string shared = results::sharedSentence(review);
     return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" +
            (shared.empty() ? "" : shared + "\n") + costLine(review) + weatherLine(review) + "\n" +
            energyTable(review) + findingsText(review);
 }
 
-std::string batchesText(const review::BatchList& list)
+std::string batchesText(const results::BatchList& list)
 {
     if (list.batches.empty())
         return "The logbook has no batch yet.\n";
     std::string text;
-    for (const review::BatchLine& line : list.batches) {
+    for (const results::BatchLine& line : list.batches) {
         text += line.name + " · " + line.setup + " · " + localText(line.pitched, list.zone) +
                 " to " + (line.ended ? localText(*line.ended, list.zone) : "now, still open") +
                 "\n  " + line.mark + " " + line.headline + ".\n";

@@ -10,9 +10,9 @@
 
 namespace holdband::app {
 
-std::string verdictText(const review::RunReview& review);
-std::string energyText(const review::RunReview& review);
-std::string batchesText(const review::BatchList& list);
+std::string verdictText(const results::RunReview& review);
+std::string energyText(const results::RunReview& review);
+std::string batchesText(const results::BatchList& list);
 std::string importText(const intake::ImportReport& report, bool dryRun);
 std::string loadText(const exchange::LoadReport& report);
 

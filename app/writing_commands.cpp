@@ -9,7 +9,7 @@
 #include "core/intake/log/import.h"
 #include "core/model/names.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 

@@ -21,10 +21,10 @@ std::vector<Span> shifted(const std::vector<Span>& spans, Milliseconds by)
 }
 
 /// The parts of elapsed time, counted from `startA` and `startB`, that are metered in both.
-std::vector<Span> commonElapsed(const Contender& a, Instant startA, const Contender& b,
+std::vector<Span> commonElapsed(const ComparisonSide& a, Instant startA, const ComparisonSide& b,
                                 Instant startB, Milliseconds from, Milliseconds until)
 {
-    const auto metered = [](const Contender& side, Instant start) {
+    const auto metered = [](const ComparisonSide& side, Instant start) {
         return shifted(side.figures->energy.whole.metered, -start.time_since_epoch());
     };
     const std::vector<Span> common = intersect(metered(a, startA), metered(b, startB));
@@ -33,7 +33,7 @@ std::vector<Span> commonElapsed(const Contender& a, Instant startA, const Conten
 
 constexpr Milliseconds forever = std::chrono::hours{24 * 365 * 1000};
 
-std::optional<Instant> crashStart(const Contender& side)
+std::optional<Instant> crashStart(const ComparisonSide& side)
 {
     if (!side.figures->crash)
         return std::nullopt;
@@ -48,7 +48,7 @@ struct EnergyPart {
     Figure cost;
 };
 
-EnergyPart energyPart(const Contender& side, const std::vector<Span>& spans,
+EnergyPart energyPart(const ComparisonSide& side, const std::vector<Span>& spans,
                       const Widening& widening)
 {
     EnergyPart part;
@@ -84,7 +84,8 @@ EnergyPart energyPart(const Contender& side, const std::vector<Span>& spans,
 /// All that is compared of the energy of two runs.
 class EnergyComparison {
 public:
-    EnergyComparison(const Contender& a, Instant startA, const Contender& b, Instant startB)
+    EnergyComparison(const ComparisonSide& a, Instant startA, const ComparisonSide& b,
+                     Instant startB)
         : m_startA(startA), m_startB(startB)
     {
         const std::set<std::string> metersA = a.input->setup.inService(a.input->span);
@@ -134,7 +135,7 @@ public:
 private:
     using Parts = std::pair<EnergyPart, EnergyPart>;
 
-    void fill(Parts& parts, const Contender& a, const Contender& b,
+    void fill(Parts& parts, const ComparisonSide& a, const ComparisonSide& b,
               const std::vector<Span>& elapsed, Instant startA, Instant startB) const
     {
         parts.first = energyPart(a, shifted(elapsed, startA.time_since_epoch()), m_widening);
@@ -150,8 +151,8 @@ private:
     Parts m_crash;
 };
 
-std::pair<Figure, Figure> figuresFor(const MeasureRule& rule, const Contender& a,
-                                     const Contender& b, const EnergyComparison& energies)
+std::pair<Figure, Figure> figuresFor(const MeasureRule& rule, const ComparisonSide& a,
+                                     const ComparisonSide& b, const EnergyComparison& energies)
 {
     if (rule.ofTemperature)
         return {temperatureMeasure(a, rule.id), temperatureMeasure(b, rule.id)};
@@ -162,7 +163,7 @@ std::pair<Figure, Figure> figuresFor(const MeasureRule& rule, const Contender& a
     return energies.figures(rule.id);
 }
 
-Bounded cumulative(const Contender& side, const std::vector<Span>& common, Instant start,
+Bounded cumulative(const ComparisonSide& side, const std::vector<Span>& common, Instant start,
                    Instant elapsed, const Widening& widening)
 {
     EnergyFigure energy;
@@ -174,12 +175,12 @@ Bounded cumulative(const Contender& side, const std::vector<Span>& common, Insta
 }
 
 /// Elapsed instants at which either side's register was read, inside the common time.
-std::vector<Instant> curveInstants(const Contender& a, const Contender& b,
+std::vector<Instant> curveInstants(const ComparisonSide& a, const ComparisonSide& b,
                                    const EnergyComparison& energies)
 {
     const std::vector<Span>& common = energies.common();
     std::vector<Instant> instants;
-    const auto add = [&](const Contender& side, Instant start) {
+    const auto add = [&](const ComparisonSide& side, Instant start) {
         for (const SpanEnergy& slot : side.figures->energy.betweenReadings)
             instants.push_back(slot.span.end - start.time_since_epoch());
     };
@@ -196,7 +197,7 @@ std::vector<Instant> curveInstants(const Contender& a, const Contender& b,
     return instants;
 }
 
-std::vector<RatioPoint> ratioCurve(const Contender& a, const Contender& b,
+std::vector<RatioPoint> ratioCurve(const ComparisonSide& a, const ComparisonSide& b,
                                    const EnergyComparison& energies)
 {
     std::vector<RatioPoint> curve;
@@ -213,7 +214,7 @@ std::vector<RatioPoint> ratioCurve(const Contender& a, const Contender& b,
 
 } // namespace
 
-std::optional<Instant> alignedStart(const Contender& run,
+std::optional<Instant> alignedStart(const ComparisonSide& run,
                                     const std::optional<std::string>& fromStage)
 {
     if (!fromStage)
@@ -225,7 +226,7 @@ std::optional<Instant> alignedStart(const Contender& run,
     return std::nullopt;
 }
 
-std::vector<std::string> commonStages(const Contender& a, const Contender& b)
+std::vector<std::string> commonStages(const ComparisonSide& a, const ComparisonSide& b)
 {
     std::vector<std::string> labels;
     for (const PlacedStage& stage : a.figures->judged.stages) {
@@ -236,7 +237,7 @@ std::vector<std::string> commonStages(const Contender& a, const Contender& b)
     return labels;
 }
 
-RunComparison compareRuns(const Contender& a, const Contender& b,
+RunComparison compareRuns(const ComparisonSide& a, const ComparisonSide& b,
                           const std::optional<std::string>& fromStage)
 {
     const EnergyComparison energies(a, alignedStart(a, fromStage).value_or(a.input->span.start), b,

@@ -98,7 +98,7 @@ struct FairnessNote {
 };
 
 /// What the comparison needs to know of one side beyond its run.
-struct Contender {
+struct ComparisonSide {
     const RunInput* input = nullptr;
     const RunFigures* figures = nullptr;
     std::optional<double> parts; ///< sum of the setup's parts list
@@ -122,18 +122,18 @@ struct RunComparison {
 
 /// Elapsed time is counted from pitching, or from the first stage of that label in each run. The
 /// label must be among commonStages().
-RunComparison compareRuns(const Contender& a, const Contender& b,
+RunComparison compareRuns(const ComparisonSide& a, const ComparisonSide& b,
                           const std::optional<std::string>& fromStage = {});
 
 /// Where a run's elapsed time begins: pitching, or the start of its first stage of that label.
 /// Absent where it has none.
-std::optional<Instant> alignedStart(const Contender& run,
+std::optional<Instant> alignedStart(const ComparisonSide& run,
                                     const std::optional<std::string>& fromStage);
 
 /// Labels of the stages that both runs have, in A's order, each once.
-std::vector<std::string> commonStages(const Contender& a, const Contender& b);
+std::vector<std::string> commonStages(const ComparisonSide& a, const ComparisonSide& b);
 
 /// The measures of one run on its own whole span, without bounds, in the order of measureRules().
-std::vector<std::optional<double>> plainMeasures(const Contender& run);
+std::vector<std::optional<double>> plainMeasures(const ComparisonSide& run);
 
 } // namespace holdband::analysis

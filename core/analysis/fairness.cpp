@@ -31,11 +31,11 @@ bool apart(double a, double b, double share)
 }
 
 /// Elapsed ms at which a stage of either run begins or ends, up to the end of the shorter run.
-std::vector<double> planEdges(const Contender& a, const Contender& b)
+std::vector<double> planEdges(const ComparisonSide& a, const ComparisonSide& b)
 {
     std::vector<double> edges;
     double shorter = std::numeric_limits<double>::infinity();
-    for (const Contender* side : {&a, &b}) {
+    for (const ComparisonSide* side : {&a, &b}) {
         const Span run = side->input->span;
         shorter = std::min(shorter, static_cast<double>((run.end - run.start).count()));
         for (const PlacedStage& stage : side->figures->judged.stages) {
@@ -52,7 +52,7 @@ std::vector<double> planEdges(const Contender& a, const Contender& b)
 
 /// A figure of the plan on a stretch of elapsed time inside one stage: at its start and its end.
 template <typename Pick>
-std::optional<std::array<double, 2>> planned(const Contender& side, double from, double to,
+std::optional<std::array<double, 2>> planned(const ComparisonSide& side, double from, double to,
                                              Pick pick)
 {
     for (const PlacedStage& stage : side.figures->judged.stages) {
@@ -66,8 +66,8 @@ std::optional<std::array<double, 2>> planned(const Contender& side, double from,
 
 /// Where the plans first differ in a figure at equal elapsed time; it is straight over each stage.
 template <typename Pick>
-std::optional<std::pair<double, double>> firstDifference(const Contender& a, const Contender& b,
-                                                         Pick pick)
+std::optional<std::pair<double, double>> firstDifference(const ComparisonSide& a,
+                                                         const ComparisonSide& b, Pick pick)
 {
     const std::vector<double> edges = planEdges(a, b);
     for (std::size_t i = 1; i < edges.size(); ++i) {
@@ -81,7 +81,7 @@ std::optional<std::pair<double, double>> firstDifference(const Contender& a, con
     return std::nullopt;
 }
 
-void notePlan(Notes& notes, const Contender& a, const Contender& b)
+void notePlan(Notes& notes, const ComparisonSide& a, const ComparisonSide& b)
 {
     const auto target = [](const PlacedStage& stage, double ms) {
         return stage.targetCelsiusAt(ms);
@@ -167,7 +167,7 @@ void noteAssumed(Notes& notes, const FairnessFacts& a, const FairnessFacts& b,
                          static_cast<double>(assumedA), static_cast<double>(assumedB)});
 }
 
-void noteOneMeter(Notes& notes, const Contender& a, const Contender& b,
+void noteOneMeter(Notes& notes, const ComparisonSide& a, const ComparisonSide& b,
                   const std::set<std::string>& shared)
 {
     if (shared.empty())
@@ -178,16 +178,16 @@ void noteOneMeter(Notes& notes, const Contender& a, const Contender& b,
 }
 
 /// The mean over the run of how many batches shared the setup.
-double batchesAtOnce(const Contender& side)
+double batchesAtOnce(const ComparisonSide& side)
 {
     double weighted = 0.0;
-    for (const Tenant& tenant : side.input->tenants)
+    for (const ConcurrentBatch& tenant : side.input->concurrentBatches)
         weighted += intersection(tenant.span, side.input->span).hours();
     const double hours = side.input->span.hours();
     return hours > 0.0 ? weighted / hours : 1.0;
 }
 
-void addBeer(const Contender& side, FairnessFacts& facts)
+void addBeer(const ComparisonSide& side, FairnessFacts& facts)
 {
     const Batch& batch = side.input->batch;
     if (batch.volume)
@@ -201,7 +201,7 @@ void addBeer(const Contender& side, FairnessFacts& facts)
         facts.lift = lift->mean();
 }
 
-void addPlan(const Contender& side, FairnessFacts& facts)
+void addPlan(const ComparisonSide& side, FairnessFacts& facts)
 {
     double hours = 0.0;
     for (const PlacedStage& stage : side.figures->judged.stages) {
@@ -217,7 +217,7 @@ void addPlan(const Contender& side, FairnessFacts& facts)
     }
 }
 
-void addMeters(const Contender& side, FairnessFacts& facts)
+void addMeters(const ComparisonSide& side, FairnessFacts& facts)
 {
     facts.meters = side.input->setup.inService(side.input->span);
     for (const EnergySource& source : side.input->setup.sources()) {
@@ -243,7 +243,7 @@ std::optional<double> meanOf(const std::vector<FairnessFacts>& runs, Pick pick)
 
 } // namespace
 
-FairnessFacts factsOf(const Contender& side)
+FairnessFacts factsOf(const ComparisonSide& side)
 {
     FairnessFacts facts;
     facts.hours = side.input->span.hours();
@@ -294,8 +294,8 @@ FairnessFacts meanFacts(const std::vector<FairnessFacts>& runs)
     return facts;
 }
 
-std::vector<FairnessNote> fairnessNotes(const Contender& a, const Contender& b, bool anyCommon,
-                                        const Widening& widening)
+std::vector<FairnessNote> fairnessNotes(const ComparisonSide& a, const ComparisonSide& b,
+                                        bool anyCommon, const Widening& widening)
 {
     Notes notes;
     const FairnessFacts factsA = factsOf(a);

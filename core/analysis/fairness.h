@@ -31,15 +31,15 @@ struct FairnessFacts {
     std::set<std::string> unclassedMeters; ///< of these, without a known accuracy
 };
 
-FairnessFacts factsOf(const Contender& run);
+FairnessFacts factsOf(const ComparisonSide& run);
 
 /// The mean of each figure over the runs that have it; accuracy: the largest, and unknown where
 /// that of one is. `runs` must not be empty.
 FairnessFacts meanFacts(const std::vector<FairnessFacts>& runs);
 
 /// `anyCommon`: some elapsed time is metered in both; `widening`: how energies were compared.
-std::vector<FairnessNote> fairnessNotes(const Contender& a, const Contender& b, bool anyCommon,
-                                        const Widening& widening);
+std::vector<FairnessNote> fairnessNotes(const ComparisonSide& a, const ComparisonSide& b,
+                                        bool anyCommon, const Widening& widening);
 
 /// Of two setups, in the mean of their batches.
 std::vector<FairnessNote> fairnessNotes(const FairnessFacts& a, const FairnessFacts& b);

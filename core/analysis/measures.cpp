@@ -65,7 +65,7 @@ Figure settlingOf(const JudgedBatch& judged, std::optional<std::size_t> stage)
 
 } // namespace
 
-Figure temperatureMeasure(const Contender& side, MeasureId id)
+Figure temperatureMeasure(const ComparisonSide& side, MeasureId id)
 {
     const JudgedBatch& judged = side.figures->judged;
     const TimeMoments& moments = judged.deviation;
@@ -105,7 +105,7 @@ Figure temperatureMeasure(const Contender& side, MeasureId id)
     }
 }
 
-Figure performanceOf(const Contender& side)
+Figure performanceOf(const ComparisonSide& side)
 {
     if (!side.figures->crashHeat)
         return std::nullopt;
@@ -115,7 +115,7 @@ Figure performanceOf(const Contender& side)
     return Bounded{*performance, std::nullopt, std::nullopt};
 }
 
-Figure partsOf(const Contender& side)
+Figure partsOf(const ComparisonSide& side)
 {
     return side.parts ? Figure(exactly(*side.parts)) : std::nullopt;
 }

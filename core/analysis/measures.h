@@ -10,12 +10,12 @@ namespace holdband::analysis {
 using Figure = std::optional<Bounded>;
 
 /// Absent where the measure is none of temperature, or there is nothing to take it from.
-Figure temperatureMeasure(const Contender& side, MeasureId id);
+Figure temperatureMeasure(const ComparisonSide& side, MeasureId id);
 
 /// An estimate whose factors are uncertain by more than the meter: no bounds, nobody ahead.
-Figure performanceOf(const Contender& side);
+Figure performanceOf(const ComparisonSide& side);
 
-Figure partsOf(const Contender& side);
+Figure partsOf(const ComparisonSide& side);
 
 /// Whether the run missed the stage that the measure is of, or any stage for one of the whole run.
 bool missedStage(const RunFigures& figures, MeasureId id);

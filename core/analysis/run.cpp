@@ -99,8 +99,8 @@ RunEnergy energyOfRun(const RunInput& input, const RunFigures& figures)
 {
     RunEnergy energy;
     energy.span = input.span;
-    energy.shares = sharesOf(input.tenants, input.self);
-    energy.sharedWith = sharedTimes(input.tenants, input.self, input.span);
+    energy.shares = sharesOf(input.concurrentBatches, input.self);
+    energy.sharedWith = sharedTimes(input.concurrentBatches, input.self, input.span);
     energy.whole = shareOver(input.setup, energy.shares, input.span);
     energy.cost = costOver(input.setup, energy.shares, input.prices, input.span);
     addStages(input, figures, energy);

@@ -41,8 +41,8 @@ struct RunInput {
     Series ambient; ///< °C; empty where there is no ambient sensor
     Milliseconds ambientGap{0};
     SetupEnergy setup{{}};
-    std::vector<Tenant> tenants; ///< every batch of the setup, this one included
-    std::size_t self = 0;        ///< index of this batch in `tenants`
+    std::vector<ConcurrentBatch> concurrentBatches; ///< every batch of the setup, this one included
+    std::size_t self = 0;                           ///< index of this batch in `concurrentBatches`
     std::vector<PricedSpan> prices;
     std::vector<GravityReading> gravities; ///< in order of time
     std::vector<LabelledSpan> days;        ///< local calendar days, clipped to the span

@@ -43,7 +43,7 @@ Plain valueOf(const Figure& figure)
     return figure ? Plain(figure->value) : std::nullopt;
 }
 
-Plain plainMeasure(const Contender& run, const MeasureRule& rule)
+Plain plainMeasure(const ComparisonSide& run, const MeasureRule& rule)
 {
     if (rule.ofTemperature)
         return valueOf(temperatureMeasure(run, rule.id));
@@ -60,7 +60,8 @@ bool ofEnergy(MeasureId id)
            id != MeasureId::effectivePerformance && id != MeasureId::parts;
 }
 
-std::optional<std::array<double, 2>> sensorDoubtOf(const Contender& run, const MeasureRule& rule)
+std::optional<std::array<double, 2>> sensorDoubtOf(const ComparisonSide& run,
+                                                   const MeasureRule& rule)
 {
     const Figure figure = rule.ofTemperature ? temperatureMeasure(run, rule.id) : std::nullopt;
     if (!figure || !figure->bounded())
@@ -68,7 +69,7 @@ std::optional<std::array<double, 2>> sensorDoubtOf(const Contender& run, const M
     return std::array{figure->value - *figure->low, *figure->high - figure->value};
 }
 
-double meterDoubtOf(const Contender& run, const std::set<std::string>& serving)
+double meterDoubtOf(const ComparisonSide& run, const std::set<std::string>& serving)
 {
     double doubt = 0.0;
     for (const EnergySource& source : run.input->setup.sources()) {
@@ -170,7 +171,7 @@ std::optional<Ahead> aheadOf(const Measure& measure, std::size_t index, const Se
 
 } // namespace
 
-std::vector<std::optional<double>> plainMeasures(const Contender& run)
+std::vector<std::optional<double>> plainMeasures(const ComparisonSide& run)
 {
     std::vector<std::optional<double>> values;
     for (const MeasureRule& rule : measureRules())
@@ -178,7 +179,7 @@ std::vector<std::optional<double>> plainMeasures(const Contender& run)
     return values;
 }
 
-BatchSummary summaryOf(const Contender& run, std::span<const double> edges,
+BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,
                        const std::vector<Span>& betweenReadings, Milliseconds quietAfter)
 {
     BatchSummary summary;

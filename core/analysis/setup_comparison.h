@@ -28,7 +28,7 @@ struct BatchSummary {
     double meterDoubt = 0.0;
 };
 
-BatchSummary summaryOf(const Contender& run, std::span<const double> edges,
+BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,
                        const std::vector<Span>& betweenReadings, Milliseconds quietAfter);
 
 /// The mean of the batches that have the measure, as computed; low and high of the 95 % interval

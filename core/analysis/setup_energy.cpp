@@ -148,11 +148,12 @@ std::set<std::string> SetupEnergy::inService(Span span) const
     return names;
 }
 
-std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size_t which)
+std::vector<WeightedSpan> sharesOf(const std::vector<ConcurrentBatch>& concurrentBatches,
+                                   std::size_t which)
 {
-    const Tenant& own = tenants[which];
+    const ConcurrentBatch& own = concurrentBatches[which];
     std::vector<Instant> changes;
-    for (const Tenant& tenant : tenants) {
+    for (const ConcurrentBatch& tenant : concurrentBatches) {
         changes.push_back(tenant.span.start);
         changes.push_back(tenant.span.end);
     }
@@ -163,7 +164,7 @@ std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size
     for (std::size_t i = 1; i < edges.size(); ++i) {
         const Span part{edges[i - 1], edges[i]};
         double all = 0.0;
-        for (const Tenant& tenant : tenants)
+        for (const ConcurrentBatch& tenant : concurrentBatches)
             all += intersection(tenant.span, part).empty() ? 0.0 : tenant.part;
         const double weight = own.part / all;
         if (!shares.empty() && shares.back().weight == weight)
@@ -174,23 +175,23 @@ std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size
     return shares;
 }
 
-std::vector<SharedTime> sharedTimes(const std::vector<Tenant>& tenants, std::size_t which,
-                                    Span span)
+std::vector<SharedTime> sharedTimes(const std::vector<ConcurrentBatch>& concurrentBatches,
+                                    std::size_t which, Span span)
 {
     std::vector<SharedTime> shared;
-    const Span own = intersection(tenants[which].span, span);
-    for (std::size_t i = 0; i < tenants.size(); ++i) {
-        const Span both = intersection(tenants[i].span, own);
+    const Span own = intersection(concurrentBatches[which].span, span);
+    for (std::size_t i = 0; i < concurrentBatches.size(); ++i) {
+        const Span both = intersection(concurrentBatches[i].span, own);
         if (i != which && !both.empty())
-            shared.push_back({tenants[i].batch, both.end - both.start});
+            shared.push_back({concurrentBatches[i].batch, both.end - both.start});
     }
     return shared;
 }
 
-std::vector<Span> idleSpans(const std::vector<Tenant>& tenants, Span span)
+std::vector<Span> idleSpans(const std::vector<ConcurrentBatch>& concurrentBatches, Span span)
 {
     std::vector<Span> busy;
-    for (const Tenant& tenant : tenants)
+    for (const ConcurrentBatch& tenant : concurrentBatches)
         busy.push_back(intersection(tenant.span, span));
     std::vector<Span> idle;
     Instant from = span.start;

@@ -75,7 +75,7 @@ struct WeightedSpan {
 };
 
 /// When a batch ran on the setup, and what it counts for in the sharing (1, or its volume).
-struct Tenant {
+struct ConcurrentBatch {
     Span span;
     double part = 1.0;
     std::string batch = {};
@@ -89,16 +89,17 @@ struct SharedTime {
     bool operator==(const SharedTime&) const = default;
 };
 
-/// With which batches `tenants[which]` shared its setup inside `span`, and for how long; in the
-/// order of `tenants`.
-std::vector<SharedTime> sharedTimes(const std::vector<Tenant>& tenants, std::size_t which,
-                                    Span span);
+/// With which batches `concurrentBatches[which]` shared its setup inside `span`, and for how long;
+/// in the order of `concurrentBatches`.
+std::vector<SharedTime> sharedTimes(const std::vector<ConcurrentBatch>& concurrentBatches,
+                                    std::size_t which, Span span);
 
-/// The shares of `tenants[which]` over its own span: maximal spans of constant weight.
-std::vector<WeightedSpan> sharesOf(const std::vector<Tenant>& tenants, std::size_t which);
+/// The shares of `concurrentBatches[which]` over its own span: maximal spans of constant weight.
+std::vector<WeightedSpan> sharesOf(const std::vector<ConcurrentBatch>& concurrentBatches,
+                                   std::size_t which);
 
 /// The parts of `span` in which no batch ran.
-std::vector<Span> idleSpans(const std::vector<Tenant>& tenants, Span span);
+std::vector<Span> idleSpans(const std::vector<ConcurrentBatch>& concurrentBatches, Span span);
 
 /// The batch's share of the setup's energy inside `span`.
 EnergyFigure shareOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares, Span span,

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -69,4 +69,4 @@ std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit un
     };
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

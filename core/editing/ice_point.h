@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// All ± are half widths at about 95 %.
 struct IcePoint {
@@ -36,4 +36,4 @@ Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDiff
 std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit unit,
                                        char decimalSign = '.');
 
-} // namespace holdband::review
+} // namespace holdband::results

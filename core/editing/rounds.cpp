@@ -3,7 +3,7 @@
 #include "core/editing/register_check.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/places.h"
 #include "core/text/times.h"
@@ -79,7 +79,7 @@ Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const Mete
     auto kept = store::readMeterReadings(logbook, name);
     HOLDBAND_TRY(kept);
     std::vector<MeterReading> standing;
-    for (const store::KeptReading& reading : *kept)
+    for (const store::StoredReading& reading : *kept)
         standing.push_back(reading.inForce);
     return checkOf(context, *meter, std::move(standing));
 }
@@ -214,12 +214,12 @@ Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round
 
 namespace {
 
-Result<store::KeptReading> standingReading(const store::LogbookFile& logbook,
-                                           const std::string& meter, store::MeterReadingId id)
+Result<store::StoredReading> standingReading(const store::LogbookFile& logbook,
+                                             const std::string& meter, store::MeterReadingId id)
 {
     auto kept = store::readMeterReadings(logbook, meter);
     HOLDBAND_TRY(kept);
-    for (store::KeptReading& reading : *kept) {
+    for (store::StoredReading& reading : *kept) {
         if (reading.id == id)
             return std::move(reading);
     }
@@ -238,7 +238,7 @@ Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
     auto kept = store::readMeterReadings(logbook, meter);
     HOLDBAND_TRY(kept);
     std::vector<MeterReading> standing;
-    for (const store::KeptReading& reading : *kept) {
+    for (const store::StoredReading& reading : *kept) {
         if (reading.id != id)
             standing.push_back(reading.inForce);
     }

@@ -53,7 +53,7 @@ struct FileEntry {
     std::optional<DateOrder> dateOrder;
     std::map<std::string, std::string> columns; ///< sensor or meter → header
     std::optional<FileOrigin> origin;
-    std::optional<Instant> takenBack; ///< the import; such files stand first
+    std::optional<Instant> withdrawn; ///< the import; such files stand first
 };
 
 /// Where a register reading was imported from.

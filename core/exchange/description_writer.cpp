@@ -289,7 +289,7 @@ Json fileJson(const FileEntry& file)
         json["columns"][sensor] = header;
     if (file.origin)
         json["origin"] = originJson(*file.origin);
-    put(json, "taken_back", file.takenBack);
+    put(json, "taken_back", file.withdrawn);
     return json;
 }
 

@@ -68,8 +68,8 @@ Sensor readSensor(Fields fields)
     sensor.name = fields.requiredText("name");
     if (!fields.has("reads"))
         fields.fail("reads", Phrase::tr("the key is missing"),
-                    Phrase::tr("it is one of %1").with(choicesText<Reads>()));
-    sensor.reads = choice<Reads>(fields, "reads").value_or(Reads::beer);
+                    Phrase::tr("it is one of %1").with(choicesText<SensorKind>()));
+    sensor.reads = choice<SensorKind>(fields, "reads").value_or(SensorKind::beer);
     sensor.setup = fields.text("setup");
     sensor.accuracy = fields.difference("accuracy", 0.0);
     sensor.placement = fields.text("placement").value_or("");

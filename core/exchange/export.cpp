@@ -1,8 +1,8 @@
 #include "core/exchange/export.h"
 
+#include "core/assign_result.h"
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
-#include "core/keep.h"
 #include "core/model/names.h"
 #include "core/store/records/batches.h"
 #include "core/store/records/causes.h"
@@ -83,7 +83,7 @@ FileEntry entryFor(const store::RawImport& import, const std::string& file)
         origin.lines[column.sensor] = column.lines;
     }
     entry.origin = std::move(origin);
-    entry.takenBack = import.takenBackAt;
+    entry.withdrawn = import.withdrawnAt;
     return entry;
 }
 
@@ -154,7 +154,7 @@ Done collectHandReadings(const store::LogbookFile& logbook, const store::HandOwn
 {
     auto kept = store::readHandRecord(logbook, owner);
     HOLDBAND_TRY(kept);
-    for (store::KeptHandReading& reading : *kept)
+    for (store::StoredHandReading& reading : *kept)
         description.handReadings.push_back(
             {owner, std::move(reading.inForce), std::move(reading.before), reading.leftOut});
     return {};
@@ -184,24 +184,24 @@ Done collectTyped(const store::LogbookFile& logbook, const std::vector<store::Ra
     for (const Batch& batch : description.batches)
         HOLDBAND_TRY(collectHandReadings(logbook, {Kind::batch, batch.name}, description));
     HOLDBAND_TRY(collectCauses(logbook, description));
-    return keep(store::readValueCorrections(logbook), description.corrections);
+    return assignResult(store::readValueCorrections(logbook), description.corrections);
 }
 
 Result<Description> collect(const store::LogbookFile& logbook,
                             const std::vector<store::RawImport>& imports)
 {
     Description description;
-    HOLDBAND_TRY(keep(store::readSettings(logbook), description.settings));
-    HOLDBAND_TRY(keep(store::readSetups(logbook), description.setups));
-    HOLDBAND_TRY(keep(store::readSensors(logbook), description.sensors));
-    HOLDBAND_TRY(keep(store::readMeters(logbook), description.meters));
-    HOLDBAND_TRY(keep(store::readBatches(logbook), description.batches));
-    HOLDBAND_TRY(keep(store::readExclusions(logbook), description.exclusions));
-    HOLDBAND_TRY(keep(store::readJournal(logbook), description.journal));
-    HOLDBAND_TRY(keep(store::readPlans(logbook), description.plans));
-    HOLDBAND_TRY(keep(store::readWeighing(logbook), description.weighing));
-    HOLDBAND_TRY(keep(store::readLogMaps(logbook), description.logMaps));
-    HOLDBAND_TRY(keep(store::readHistoryEntries(logbook), description.history));
+    HOLDBAND_TRY(assignResult(store::readSettings(logbook), description.settings));
+    HOLDBAND_TRY(assignResult(store::readSetups(logbook), description.setups));
+    HOLDBAND_TRY(assignResult(store::readSensors(logbook), description.sensors));
+    HOLDBAND_TRY(assignResult(store::readMeters(logbook), description.meters));
+    HOLDBAND_TRY(assignResult(store::readBatches(logbook), description.batches));
+    HOLDBAND_TRY(assignResult(store::readExclusions(logbook), description.exclusions));
+    HOLDBAND_TRY(assignResult(store::readJournal(logbook), description.journal));
+    HOLDBAND_TRY(assignResult(store::readPlans(logbook), description.plans));
+    HOLDBAND_TRY(assignResult(store::readWeighing(logbook), description.weighing));
+    HOLDBAND_TRY(assignResult(store::readLogMaps(logbook), description.logMaps));
+    HOLDBAND_TRY(assignResult(store::readHistoryEntries(logbook), description.history));
     auto watches = store::readWatches(logbook);
     HOLDBAND_TRY(watches);
     for (store::Watch& watch : *watches)

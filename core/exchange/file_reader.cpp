@@ -95,7 +95,7 @@ FileEntry readFile(Fields fields)
         readLayout(fields, file);
     if (auto origin = fields.object("origin"))
         file.origin = readOrigin(*origin);
-    file.takenBack = fields.time("taken_back");
+    file.withdrawn = fields.time("taken_back");
     fields.refuseUnknown();
     return file;
 }

@@ -1,13 +1,13 @@
 #include "core/exchange/load.h"
 
+#include "core/assign_result.h"
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
 #include "core/exchange/load_place.h"
 #include "core/exchange/load_readings.h"
-#include "core/intake/log/keep_log.h"
 #include "core/intake/log/log_reader.h"
+#include "core/intake/log/store_log.h"
 #include "core/intake/log/units.h"
-#include "core/keep.h"
 #include "core/store/history/history.h"
 #include "core/store/readings/imports.h"
 #include "core/store/readings/origins.h"
@@ -95,7 +95,7 @@ public:
         HOLDBAND_TRY(addBatches());
         for (std::size_t i = 0; i < m_description.files.size(); ++i)
             HOLDBAND_TRY(addFile(i));
-        HOLDBAND_TRY(keep(m_readings.addRegisters(), m_report.meterReadings));
+        HOLDBAND_TRY(assignResult(m_readings.addRegisters(), m_report.meterReadings));
         HOLDBAND_TRY(addRemarks());
         return m_report;
     }
@@ -208,10 +208,10 @@ private:
         if (!*import)
             return {};
         m_readings.brought(index, **import);
-        if (!entry.takenBack)
+        if (!entry.withdrawn)
             return {};
         HOLDBAND_TRY(m_readings.addTakenBack(index));
-        return store::takeBackAt(m_change, **import, *entry.takenBack);
+        return store::withdrawAt(m_change, **import, *entry.withdrawn);
     }
 
     Done addRemarks()
@@ -303,7 +303,8 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     HOLDBAND_TRY(settleWeighing(logbook, *change, description));
     std::vector<store::HistoryEntryId> pastEntries;
     if (isNew) // one in use has a history of its own
-        HOLDBAND_TRY(keep(store::addPastEntries(*change, description.history), pastEntries));
+        HOLDBAND_TRY(
+            assignResult(store::addPastEntries(*change, description.history), pastEntries));
     auto report = Loader(logbook, *change, description, path, std::move(pastEntries)).run();
     HOLDBAND_TRY(report);
     HOLDBAND_TRY(change->commit());
@@ -340,7 +341,7 @@ Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description
 
 Result<LoadReport> loadDescription(const std::string& logbookPath,
                                    const std::string& descriptionPath, store::Clock clock,
-                                   std::optional<store::BackupManner> backups)
+                                   std::optional<store::BackupOptions> backups)
 {
     auto text = readWholeFile(descriptionPath, largestDescription);
     HOLDBAND_TRY(text);
@@ -358,7 +359,7 @@ Result<LoadReport> loadDescription(const std::string& logbookPath,
     auto description = parseDescription(*text, name, {settings->zone, settings->units});
     HOLDBAND_TRY(description);
     if (backups)
-        (*logbook)->keepBackups(std::move(*backups));
+        (*logbook)->useBackups(std::move(*backups));
     return loadInto(**logbook, *description, descriptionPath, false);
 }
 

@@ -208,7 +208,7 @@ ReadingsLoader::leftOutBy(const DescribedReading& described) const
 /// Together with its import.
 bool ReadingsLoader::isTakenBack(const DescribedReading& described) const
 {
-    return described.source && m_description.files[described.source->file].takenBack.has_value();
+    return described.source && m_description.files[described.source->file].withdrawn.has_value();
 }
 
 } // namespace holdband::exchange

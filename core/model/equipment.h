@@ -48,7 +48,7 @@ inline std::optional<double> partsTotal(const Setup& setup)
     return sum;
 }
 
-enum class Reads { beer, ambient, chamber, coolant, gravity, power };
+enum class SensorKind { beer, ambient, chamber, coolant, gravity, power };
 
 /// A calibration: added to each reading from `from` on, until the next offset replaces it.
 struct Offset {
@@ -62,7 +62,7 @@ struct Offset {
 
 struct Sensor {
     std::string name;
-    Reads reads = Reads::beer;
+    SensorKind reads = SensorKind::beer;
     std::optional<std::string> setup;
     std::optional<TemperatureDifference> accuracy; ///< ±; absent where nobody knows
     std::vector<Offset> offsets;                   ///< increasing in `from`

@@ -18,14 +18,14 @@ template <typename Choice>
 struct ChoiceNames;
 
 template <>
-struct ChoiceNames<Reads> {
-    static constexpr std::array<std::pair<Reads, std::string_view>, 6> all{{
-        {Reads::beer, "beer"},
-        {Reads::ambient, "ambient"},
-        {Reads::chamber, "chamber"},
-        {Reads::coolant, "coolant"},
-        {Reads::gravity, "gravity"},
-        {Reads::power, "power_w"},
+struct ChoiceNames<SensorKind> {
+    static constexpr std::array<std::pair<SensorKind, std::string_view>, 6> all{{
+        {SensorKind::beer, "beer"},
+        {SensorKind::ambient, "ambient"},
+        {SensorKind::chamber, "chamber"},
+        {SensorKind::coolant, "coolant"},
+        {SensorKind::gravity, "gravity"},
+        {SensorKind::power, "power_w"},
     }};
 };
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -109,4 +109,4 @@ std::vector<analysis::PricedSpan> pricesOver(const LogbookSettings& settings, co
     return prices;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// Spans of one price each, in order. Time without a known price is left out. A window's edge that
 /// a clock change skips lies at the change; one that it doubles, at the first of the two.
@@ -17,4 +17,4 @@ std::vector<analysis::PricedSpan> pricesOver(const Tariff& tariff, const Zone& z
 std::vector<analysis::PricedSpan> pricesOver(const LogbookSettings& settings, const Zone& zone,
                                              Span span);
 
-} // namespace holdband::review
+} // namespace holdband::results

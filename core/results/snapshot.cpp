@@ -1,11 +1,11 @@
 #include "core/results/snapshot.h"
 
 #include "core/analysis/calibration.h"
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/model/meter_service.h"
 #include "core/model/plan_in_force.h"
 #include "core/quantity/plato.h"
-#include "core/results/cache_basis.h"
+#include "core/results/cache_key.h"
 #include "core/results/prices.h"
 #include "core/store/readings/hand_readings.h"
 #include "core/store/records/batches.h"
@@ -15,7 +15,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -44,7 +44,7 @@ std::optional<Instant> meteredTo(const Snapshot& snapshot, const std::string& se
     for (const auto& [name, readings] : snapshot.meterReadings) {
         const Meter* meter = named(snapshot.meters, name);
         const auto counted =
-            std::find_if(readings.rbegin(), readings.rend(), [&](const store::KeptReading& kept) {
+            std::find_if(readings.rbegin(), readings.rend(), [&](const store::StoredReading& kept) {
                 return setupAt(*meter, kept.inForce.at) == setup;
             });
         if (counted != readings.rend())
@@ -75,10 +75,10 @@ Done addSpan(const store::LogbookFile& logbook, const Batch& batch, Snapshot& in
 }
 
 analysis::MeterRegister registerOf(const Meter& meter,
-                                   const std::vector<store::KeptReading>& readings)
+                                   const std::vector<store::StoredReading>& readings)
 {
     analysis::MeterRegister result;
-    for (const store::KeptReading& kept : readings)
+    for (const store::StoredReading& kept : readings)
         result.readings.push_back(kept.inForce);
     result.resolution = meter.resolution;
     result.rollsOverAt = meter.rollsOverAt;
@@ -108,7 +108,7 @@ Result<std::vector<analysis::EnergySource>> powerSources(const store::LogbookFil
 {
     std::vector<analysis::EnergySource> sources;
     for (const Sensor& sensor : snapshot.sensors) {
-        if (sensor.reads != Reads::power || sensor.setup != setup.name)
+        if (sensor.reads != SensorKind::power || sensor.setup != setup.name)
             continue;
         auto watts = judgedSeries(logbook, snapshot, sensor, span, std::nullopt);
         HOLDBAND_TRY(watts);
@@ -119,14 +119,14 @@ Result<std::vector<analysis::EnergySource>> powerSources(const store::LogbookFil
     return sources;
 }
 
-void addTenants(const Snapshot& snapshot, const Batch& batch, analysis::RunInput& input)
+void addConcurrentBatches(const Snapshot& snapshot, const Batch& batch, analysis::RunInput& input)
 {
     for (const Batch& other : snapshot.batches) {
         if (other.setup != batch.setup)
             continue;
         if (other.name == batch.name)
-            input.self = input.tenants.size();
-        input.tenants.push_back({snapshot.batchSpans.at(other.name), 1.0, other.name});
+            input.self = input.concurrentBatches.size();
+        input.concurrentBatches.push_back({snapshot.batchSpans.at(other.name), 1.0, other.name});
     }
 }
 
@@ -145,7 +145,7 @@ Result<Series> calibratedSeries(const store::LogbookFile& logbook, const Snapsho
 {
     auto read = store::readSeries(logbook, sensor.name, span);
     HOLDBAND_TRY(read);
-    if (sensor.reads != Reads::power && sensor.reads != Reads::gravity)
+    if (sensor.reads != SensorKind::power && sensor.reads != SensorKind::gravity)
         analysis::applyOffsets(*read, sensor.offsets);
     if (leftOut == LeftOutReadings::without)
         analysis::applyExclusions(*read, exclusionsOf(snapshot, sensor.name));
@@ -308,16 +308,16 @@ const Batch* Snapshot::batch(const std::string& name) const
 Result<Snapshot> readSnapshot(const store::LogbookFile& logbook)
 {
     Snapshot snapshot;
-    HOLDBAND_TRY(keep(store::readSettings(logbook), snapshot.settings));
-    HOLDBAND_TRY(keep(Zone::named(snapshot.settings.zone), snapshot.zone));
-    HOLDBAND_TRY(keep(store::readSetups(logbook), snapshot.setups));
-    HOLDBAND_TRY(keep(store::readSensors(logbook), snapshot.sensors));
-    HOLDBAND_TRY(keep(store::readMeters(logbook), snapshot.meters));
-    HOLDBAND_TRY(keep(store::readBatches(logbook), snapshot.batches));
-    HOLDBAND_TRY(keep(store::readExclusions(logbook), snapshot.exclusions));
+    HOLDBAND_TRY(assignResult(store::readSettings(logbook), snapshot.settings));
+    HOLDBAND_TRY(assignResult(Zone::named(snapshot.settings.zone), snapshot.zone));
+    HOLDBAND_TRY(assignResult(store::readSetups(logbook), snapshot.setups));
+    HOLDBAND_TRY(assignResult(store::readSensors(logbook), snapshot.sensors));
+    HOLDBAND_TRY(assignResult(store::readMeters(logbook), snapshot.meters));
+    HOLDBAND_TRY(assignResult(store::readBatches(logbook), snapshot.batches));
+    HOLDBAND_TRY(assignResult(store::readExclusions(logbook), snapshot.exclusions));
     for (const Meter& meter : snapshot.meters)
-        HOLDBAND_TRY(keep(store::readMeterReadings(logbook, meter.name),
-                          snapshot.meterReadings[meter.name]));
+        HOLDBAND_TRY(assignResult(store::readMeterReadings(logbook, meter.name),
+                                  snapshot.meterReadings[meter.name]));
     for (const Batch& batch : snapshot.batches)
         HOLDBAND_TRY(addSpan(logbook, batch, snapshot));
     return snapshot;
@@ -353,7 +353,7 @@ Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFi
     auto kept = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
     HOLDBAND_TRY(kept);
     std::vector<analysis::GravityReading> readings;
-    for (const store::KeptHandReading& reading : *kept)
+    for (const store::StoredHandReading& reading : *kept)
         readings.push_back(
             {reading.inForce.at, gravityFrom(reading.inForce), reading.inForce.sample});
     return readings;
@@ -378,8 +378,8 @@ Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const 
     HOLDBAND_TRY(judging);
     analysis::RunInput input = std::move(*judging);
     HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
-    HOLDBAND_TRY(keep(gravitiesOf(logbook, batch), input.gravities));
-    addTenants(snapshot, batch, input);
+    HOLDBAND_TRY(assignResult(gravitiesOf(logbook, batch), input.gravities));
+    addConcurrentBatches(snapshot, batch, input);
     if (const Setup* setup = snapshot.setup(batch.setup)) {
         auto energy = setupEnergyOf(logbook, snapshot, *setup, input.span);
         HOLDBAND_TRY(energy);
@@ -391,4 +391,4 @@ Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const 
     return input;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -16,7 +16,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// How far the energy of an open batch goes on past the last reading of its beer.
 inline constexpr Milliseconds openBatchMetered = std::chrono::hours(48);
@@ -30,7 +30,7 @@ struct Snapshot {
     std::vector<Meter> meters;
     std::vector<Batch> batches;
     std::vector<store::Exclusion> exclusions;
-    std::map<std::string, std::vector<store::KeptReading>> meterReadings; ///< by meter
+    std::map<std::string, std::vector<store::StoredReading>> meterReadings; ///< by meter
 
     /// Pitched to ended; of an open batch to the last reading of its beer, or to the last of a
     /// meter of its setup where that is later, at most openBatchMetered later.
@@ -72,4 +72,4 @@ Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch);
 
-} // namespace holdband::review
+} // namespace holdband::results

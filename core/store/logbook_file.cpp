@@ -129,7 +129,7 @@ LogbookFile::LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLo
 
 LogbookFile::~LogbookFile() = default;
 
-void LogbookFile::keepBackups(BackupManner manner)
+void LogbookFile::useBackups(BackupOptions manner)
 {
     m_backups = std::make_unique<DailyBackup>(std::move(manner));
 }

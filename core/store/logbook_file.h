@@ -17,7 +17,7 @@ class QLockFile;
 namespace holdband::store {
 
 class DailyBackup;
-struct BackupManner;
+struct BackupOptions;
 
 /// Where "now" comes from; tests put their own in its place.
 using Clock = std::function<Instant()>;
@@ -42,7 +42,7 @@ public:
 
     /// From now on the first change of a local day is preceded by a copy. For programs that people
     /// keep their logbook with; what reads or tests leaves it off.
-    void keepBackups(BackupManner manner);
+    void useBackups(BackupOptions manner);
     void beforeChange() const;
 
 private:

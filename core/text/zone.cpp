@@ -1,6 +1,6 @@
 #include "core/text/zone.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 #include <QTimeZone>
@@ -119,7 +119,7 @@ tl::unexpected<Problem> unknownZone(std::string_view name)
     known.reserve(static_cast<std::size_t>(ids.size()));
     for (const QByteArray& id : ids)
         known.push_back(id.toStdString());
-    const std::vector<std::string> close = nearNames(name, known);
+    const std::vector<std::string> close = suggestedNames(name, known);
     return dataProblem(
         Phrase::tr("there is no time zone called \"%1\"").with(name), {},
         close.empty()

@@ -71,7 +71,7 @@ inline analysis::RunInput runInput(const Batch& batch, Series beer, double gapMi
         input.judging.accuracy = TemperatureDifference::kelvins(*accuracy);
     input.judging.grace = batch.grace;
     input.judging.open = !batch.ended;
-    input.tenants = {{input.span, 1.0}};
+    input.concurrentBatches = {{input.span, 1.0}};
     return input;
 }
 

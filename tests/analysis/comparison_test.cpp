@@ -85,7 +85,7 @@ TEST(Comparison, AlignsFromPitchingWhateverTheDate)
     b.input.batch.pitched += month;
     b.input.batch.ended = *b.input.batch.ended + month;
     b.input.span = {b.input.span.start + month, b.input.span.end + month};
-    b.input.tenants = {{b.input.span, 1.0}};
+    b.input.concurrentBatches = {{b.input.span, 1.0}};
     for (Instant& at : b.input.judging.beer.at)
         at += month;
     for (Instant& at : b.input.ambient.at)

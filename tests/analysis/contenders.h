@@ -20,7 +20,7 @@ struct TrialSide {
         figures = analysis::analyseRun(input);
         return *this;
     }
-    analysis::Contender contender() const { return {&input, &figures, parts, placement}; }
+    analysis::ComparisonSide contender() const { return {&input, &figures, parts, placement}; }
 };
 
 inline analysis::EnergySource source(std::string name, std::vector<MeterReading> readings,

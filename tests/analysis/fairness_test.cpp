@@ -86,7 +86,7 @@ TEST(Fairness, Durations)
     Pair pair;
     pair.b.input.batch.ended = hour(15);
     pair.b.input.span.end = hour(15);
-    pair.b.input.tenants = {{pair.b.input.span, 1.0}};
+    pair.b.input.concurrentBatches = {{pair.b.input.span, 1.0}};
     ASSERT_THAT(pair.kinds(), ElementsAre(NoteKind::durations));
     EXPECT_DOUBLE_EQ(pair.notes()[0].a, 20.0);
     EXPECT_DOUBLE_EQ(pair.notes()[0].b, 15.0);
@@ -182,7 +182,7 @@ TEST(Fairness, NoCommonMetering)
 TEST(Fairness, BatchesAtOnce)
 {
     Pair pair;
-    pair.b.input.tenants.push_back({{hour(0), hour(10)}, 1.0});
+    pair.b.input.concurrentBatches.push_back({{hour(0), hour(10)}, 1.0});
     ASSERT_THAT(pair.kinds(), ElementsAre(NoteKind::batchesAtOnce));
     EXPECT_DOUBLE_EQ(pair.notes()[0].a, 1.0);
     EXPECT_DOUBLE_EQ(pair.notes()[0].b, 1.5);
@@ -224,7 +224,7 @@ TEST(Fairness, OneMeterAtDifferentTimes)
     pair.b.input.span = {hour(20), hour(40)};
     pair.b.input.batch.pitched = hour(20);
     pair.b.input.batch.ended = hour(40);
-    pair.b.input.tenants = {{pair.b.input.span, 1.0}};
+    pair.b.input.concurrentBatches = {{pair.b.input.span, 1.0}};
     for (Series* series : {&pair.b.input.judging.beer, &pair.b.input.ambient}) {
         for (Instant& at : series->at)
             at += std::chrono::hours{20};

@@ -98,29 +98,34 @@ SetupEnergy steady()
 TEST(Shares, BatchesAtOnceHaveEqualParts)
 {
     // One: 0–10 h, two: 5–15 h. One: 5 h alone and 5 h of a half.
-    const std::vector<Tenant> tenants{{hourSpan(0, 10), 1}, {hourSpan(5, 15), 1}};
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20)).kwh, 7.5, 1e-9);
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 1), hourSpan(0, 20)).kwh, 7.5, 1e-9);
+    const std::vector<ConcurrentBatch> concurrentBatches{{hourSpan(0, 10), 1},
+                                                         {hourSpan(5, 15), 1}};
+    EXPECT_NEAR(shareOver(steady(), sharesOf(concurrentBatches, 0), hourSpan(0, 20)).kwh, 7.5,
+                1e-9);
+    EXPECT_NEAR(shareOver(steady(), sharesOf(concurrentBatches, 1), hourSpan(0, 20)).kwh, 7.5,
+                1e-9);
     // Idle from 15 to 20 h: all adds up to 20.
-    EXPECT_EQ(idleSpans(tenants, hourSpan(0, 20)), (std::vector{hourSpan(15, 20)}));
+    EXPECT_EQ(idleSpans(concurrentBatches, hourSpan(0, 20)), (std::vector{hourSpan(15, 20)}));
 }
 
 TEST(Shares, MayGoByVolume)
 {
     // 20 L and 10 L: two thirds and one third of 5 h.
-    const std::vector<Tenant> tenants{{hourSpan(0, 10), 20}, {hourSpan(5, 15), 10}};
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20)).kwh, 5 + 10.0 / 3.0,
-                1e-9);
-    EXPECT_NEAR(shareOver(steady(), sharesOf(tenants, 1), hourSpan(0, 20)).kwh, 5.0 / 3.0 + 5,
-                1e-9);
+    const std::vector<ConcurrentBatch> concurrentBatches{{hourSpan(0, 10), 20},
+                                                         {hourSpan(5, 15), 10}};
+    EXPECT_NEAR(shareOver(steady(), sharesOf(concurrentBatches, 0), hourSpan(0, 20)).kwh,
+                5 + 10.0 / 3.0, 1e-9);
+    EXPECT_NEAR(shareOver(steady(), sharesOf(concurrentBatches, 1), hourSpan(0, 20)).kwh,
+                5.0 / 3.0 + 5, 1e-9);
 }
 
 TEST(Shares, BoundsAreTheWeightedSumsOverSpansOfConstantWeight)
 {
-    const std::vector<Tenant> tenants{{hourSpan(0, 10), 1}, {hourSpan(5, 15), 1}};
+    const std::vector<ConcurrentBatch> concurrentBatches{{hourSpan(0, 10), 1},
+                                                         {hourSpan(5, 15), 1}};
     // Register bounds at 0 h −0.5 … 0.5, at 5 and 10 h −0.5 … 20.5.
     // 0–5 h alone: 0 … 21; 5–10 h: 0 … 21, halved. Together 0 … 31.5.
-    const EnergyFigure share = shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20));
+    const EnergyFigure share = shareOver(steady(), sharesOf(concurrentBatches, 0), hourSpan(0, 20));
     EXPECT_NEAR(share.low, 0.0, 1e-9);
     EXPECT_NEAR(share.high, 31.5, 1e-9);
 }
@@ -128,17 +133,19 @@ TEST(Shares, BoundsAreTheWeightedSumsOverSpansOfConstantWeight)
 TEST(Shares, ABatchThatNeverSharesKeepsTheMetersBounds)
 {
     // The neighbour touches its span and does not run during it.
-    const std::vector<Tenant> tenants{{hourSpan(0, 20), 1}, {hourSpan(20, 30), 1}};
-    expectFigure(shareOver(steady(), sharesOf(tenants, 0), hourSpan(0, 20)), 20.0, 19.0, 21.0);
-    EXPECT_EQ(sharesOf(tenants, 0).size(), 1u);
+    const std::vector<ConcurrentBatch> concurrentBatches{{hourSpan(0, 20), 1},
+                                                         {hourSpan(20, 30), 1}};
+    expectFigure(shareOver(steady(), sharesOf(concurrentBatches, 0), hourSpan(0, 20)), 20.0, 19.0,
+                 21.0);
+    EXPECT_EQ(sharesOf(concurrentBatches, 0).size(), 1u);
 }
 
 TEST(Shares, ABatchThatStandsInForAnotherDoesNotCutTheSpan)
 {
     // Two neighbours one after the other: the weight is a half all along.
-    const std::vector<Tenant> tenants{
+    const std::vector<ConcurrentBatch> concurrentBatches{
         {hourSpan(0, 20), 1}, {hourSpan(0, 8), 1}, {hourSpan(8, 20), 1}};
-    const auto shares = sharesOf(tenants, 0);
+    const auto shares = sharesOf(concurrentBatches, 0);
     ASSERT_EQ(shares.size(), 1u);
     EXPECT_DOUBLE_EQ(shares[0].weight, 0.5);
     expectFigure(shareOver(steady(), shares, hourSpan(0, 20)), 10.0, 9.5, 10.5);
@@ -146,12 +153,12 @@ TEST(Shares, ABatchThatStandsInForAnotherDoesNotCutTheSpan)
 
 TEST(Idle, IsTimeWithoutABatch)
 {
-    const std::vector<Tenant> tenants{
+    const std::vector<ConcurrentBatch> concurrentBatches{
         {hourSpan(2, 4), 1}, {hourSpan(3, 6), 1}, {hourSpan(8, 9), 1}};
-    EXPECT_EQ(idleSpans(tenants, hourSpan(0, 10)),
+    EXPECT_EQ(idleSpans(concurrentBatches, hourSpan(0, 10)),
               (std::vector{hourSpan(0, 2), hourSpan(6, 8), hourSpan(9, 10)}));
     EXPECT_EQ(idleSpans({}, hourSpan(0, 10)), (std::vector{hourSpan(0, 10)}));
-    EXPECT_TRUE(idleSpans(tenants, hourSpan(3, 5)).empty());
+    EXPECT_TRUE(idleSpans(concurrentBatches, hourSpan(3, 5)).empty());
 }
 
 TEST(Spans, UniteAndIntersect)

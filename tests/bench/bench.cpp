@@ -173,7 +173,7 @@ private:
         const double ours = medianTime(m_runs, [&] {
             return timed([&] {
                 auto logbook = store::LogbookFile::open(in("log.holdband"), store::Access::read);
-                if (!logbook || !review::reviewRun(**logbook, "Long"))
+                if (!logbook || !results::reviewRun(**logbook, "Long"))
                     std::fprintf(stderr, "the batch can't be opened\n");
             });
         });

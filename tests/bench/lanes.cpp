@@ -108,10 +108,10 @@ std::unique_ptr<LogbookFile> made(const std::string& path)
     return logbook;
 }
 
-double lanesTime(const LogbookFile& logbook, review::LanesCache& cache)
+double lanesTime(const LogbookFile& logbook, results::LanesCache& cache)
 {
     const auto start = std::chrono::steady_clock::now();
-    must(review::reviewLanes(logbook, &cache));
+    must(results::reviewLanes(logbook, &cache));
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
@@ -122,7 +122,7 @@ LanesTimes lanesTimes(const std::filesystem::path& folder, int runs)
     const auto logbook = made((folder / "lanes.holdband").string());
     std::vector<double> first, afterNote, afterRows;
     for (int i = 0; i < runs; ++i) {
-        review::LanesCache cache;
+        results::LanesCache cache;
         first.push_back(lanesTime(*logbook, cache));
         auto note = must(Change::begin(*logbook, saying("a note")));
         must(store::addNote(note, {pitched(5), "Batch 5", named("note ", i)}));

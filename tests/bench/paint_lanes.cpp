@@ -19,14 +19,14 @@ using namespace holdband;
 
 constexpr int batches = 500;
 
-review::LanesReview tenYears()
+results::LanesReview tenYears()
 {
     const Instant start = instantFromMs(1'478'000'000'000);
-    review::LanesReview review;
+    results::LanesReview review;
     for (int lane = 0; lane < 4; ++lane)
         review.lanes.push_back({"Setup " + std::to_string(lane), {}, 1});
     for (int i = 0; i < batches; ++i) {
-        review::LaneBar bar;
+        results::LaneBar bar;
         bar.batch = "Batch " + std::to_string(i);
         const Instant pitched = start + std::chrono::hours{24 * 29} * (i / 4);
         bar.span = {pitched, pitched + std::chrono::hours{24 * (9 + i % 17)}};

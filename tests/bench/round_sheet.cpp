@@ -51,7 +51,7 @@ double roundSheetMs(const std::filesystem::path& logbook, int runs)
     std::vector<double> times;
     for (int i = 0; i < runs; ++i) {
         const auto start = std::chrono::steady_clock::now();
-        const auto sheet = must(review::reviewRounds(*file));
+        const auto sheet = must(results::reviewRounds(*file));
         times.push_back(
             std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
                 .count());

@@ -38,7 +38,7 @@ void addEquipment(const Change& change, const History& history)
 {
     Sensor room;
     room.name = "Room";
-    room.reads = Reads::ambient;
+    room.reads = SensorKind::ambient;
     must(store::addSensor(change, room));
     for (const char* name : setups) {
         holdband::Setup setup;
@@ -120,13 +120,13 @@ double seconds(const std::chrono::steady_clock::time_point& start)
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
-double compareTime(const LogbookFile& logbook, review::ComparisonCache& cache)
+double compareTime(const LogbookFile& logbook, results::ComparisonCache& cache)
 {
     const auto start = std::chrono::steady_clock::now();
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = setups[0];
     request.b = setups[1];
-    must(review::reviewSideBySide(logbook, request, &cache));
+    must(results::reviewSideBySide(logbook, request, &cache));
     return seconds(start);
 }
 
@@ -192,7 +192,7 @@ SideBySideTimes sideBySideTimes(const std::filesystem::path& folder, int reading
     std::vector<double> plain, first, again, afterRows;
     for (int i = 0; i < runs; ++i) {
         plain.push_back(plainTime(*logbook, path));
-        review::ComparisonCache cache;
+        results::ComparisonCache cache;
         first.push_back(compareTime(*logbook, cache));
         changeWeight(*logbook, i);
         again.push_back(compareTime(*logbook, cache));

@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -72,4 +72,4 @@ TEST(IcePoint, RefusesWhatIsNone)
     EXPECT_FALSE(icePoint(celsiusReadings({0.1, NAN, 0.1}), step));
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

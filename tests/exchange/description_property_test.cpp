@@ -134,8 +134,9 @@ Sensor sensor()
     result.name = text();
     result.reads =
         std::array{
-            Reads::beer,    Reads::ambient, Reads::chamber,
-            Reads::coolant, Reads::gravity, Reads::power}[static_cast<std::size_t>(between(0, 5))];
+            SensorKind::beer,    SensorKind::ambient, SensorKind::chamber,
+            SensorKind::coolant, SensorKind::gravity, SensorKind::power}[static_cast<std::size_t>(
+            between(0, 5))];
     result.setup = optionally(text);
     result.accuracy = optionally([] { return kelvins(0, 3); });
     result.placement = maybe() ? text() : "";
@@ -248,9 +249,9 @@ FileEntry file()
     for (int i = between(1, 3); i > 0; --i)
         result.columns[text()] = text();
     result.origin = optionally(origin);
-    result.takenBack = optionally(instant);
+    result.withdrawn = optionally(instant);
     if (result.origin && maybe()) // it brought registers only
-        result = FileEntry{{}, {}, {}, {}, {}, {}, result.origin, result.takenBack};
+        result = FileEntry{{}, {}, {}, {}, {}, {}, result.origin, result.withdrawn};
     return result;
 }
 

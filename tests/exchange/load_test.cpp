@@ -256,7 +256,7 @@ void takeAnImportBack(const DescribedLogbook& files)
         const auto logbook =
             store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
         auto change = store::Change::begin(**logbook, saying("took back log.csv"));
-        ASSERT_TRUE(store::takeBack(*change, store::listImports(**logbook)->front().id));
+        ASSERT_TRUE(store::withdraw(*change, store::listImports(**logbook)->front().id));
         ASSERT_TRUE(change->commit());
     }
     import(files, "Time,Beer (C)\n2026-03-09 02:00,25\n2026-03-09 04:00,24\n", {});
@@ -273,11 +273,11 @@ TEST(ExportAndLoad, KeepAnImportThatIsTakenBack)
     EXPECT_EQ(*store::findDamage(**again), std::vector<std::string>{});
     const auto imports = *store::listImports(**again);
     ASSERT_EQ(imports.size(), 3u);
-    EXPECT_TRUE(imports.back().takenBackAt);
+    EXPECT_TRUE(imports.back().withdrawnAt);
     // What came again is taken back in its turn, and the old one put back.
     auto change = store::Change::begin(**again, saying("changed my mind"));
-    ASSERT_TRUE(store::takeBack(*change, imports.front().id));
-    ASSERT_TRUE(store::putBack(*change, imports.back().id));
+    ASSERT_TRUE(store::withdraw(*change, imports.front().id));
+    ASSERT_TRUE(store::restoreImport(*change, imports.back().id));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(*store::findDamage(**again), std::vector<std::string>{});
 }
@@ -291,7 +291,7 @@ void leaveReadingsOut(const DescribedLogbook& files)
     const auto logbook = store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
     {
         auto change = store::Change::begin(**logbook, saying("took back log.csv"));
-        ASSERT_TRUE(store::takeBack(*change, store::listImports(**logbook)->back().id));
+        ASSERT_TRUE(store::withdraw(*change, store::listImports(**logbook)->back().id));
         ASSERT_TRUE(change->commit());
     }
     auto change = store::Change::begin(
@@ -325,7 +325,7 @@ TEST(ExportAndLoad, KeepReadingsThatCountNoMore)
     EXPECT_EQ(*store::findDamage(**again), std::vector<std::string>{});
     const auto record = *store::readRegisterRecord(**again, "M");
     ASSERT_EQ(record.size(), 5u);
-    EXPECT_TRUE(record[0].takenBack);
+    EXPECT_TRUE(record[0].withdrawn);
     EXPECT_TRUE(record[3].leftOutBy);
     EXPECT_EQ(record[3].before.at(0).kwh, 45.0);
     ASSERT_TRUE(record[3].source);
@@ -339,7 +339,7 @@ TEST(ExportAndLoad, KeepReadingsThatCountNoMore)
     EXPECT_EQ(listed.readings[1].file, "log.csv");
     // The log that was taken back is put back.
     auto change = store::Change::begin(**again, saying("changed my mind"));
-    ASSERT_TRUE(store::putBack(*change, store::listImports(**again)->back().id));
+    ASSERT_TRUE(store::restoreImport(*change, store::listImports(**again)->back().id));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(store::readMeterReadings(**again, "M")->size(), 4u);
 }

@@ -197,7 +197,7 @@ void takeAnImportBack(const LogbookFile& logbook, const Change& change)
 {
     const auto imports = *store::listImports(logbook);
     if (!imports.empty())
-        RC_ASSERT(store::takeBack(change, imports.front().id).has_value());
+        RC_ASSERT(store::withdraw(change, imports.front().id).has_value());
 }
 
 void watch(const LogbookFile& logbook, const Change& change)

@@ -172,9 +172,9 @@ TEST_F(CsvWishes, anImportIsTakenBackWholeAndPutBack)
         ASSERT_TRUE(work(*begun, id));
         ASSERT_TRUE(begun->commit());
     };
-    change(store::takeBack);
+    change(store::withdraw);
     EXPECT_TRUE(times().empty());
-    change(store::putBack);
+    change(store::restoreImport);
     EXPECT_EQ(times().size(), 1u);
 }
 

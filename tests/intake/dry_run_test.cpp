@@ -50,7 +50,7 @@ protected:
     {
         auto change = store::Change::begin(*m_logbook, saying("take back"));
         ASSERT_TRUE(change);
-        ASSERT_TRUE(store::takeBack(*change, store::listImports(*m_logbook)->front().id));
+        ASSERT_TRUE(store::withdraw(*change, store::listImports(*m_logbook)->front().id));
         ASSERT_TRUE(change->commit());
     }
 
@@ -122,7 +122,7 @@ TEST_F(DryRun, countsWhatTheImportThenBrings)
             auto change = store::Change::begin(*m_logbook, saying("take back"));
             ASSERT_TRUE(change);
             for (const store::ImportLine& line : *imports)
-                ASSERT_TRUE(store::takeBack(*change, line.id));
+                ASSERT_TRUE(store::withdraw(*change, line.id));
             ASSERT_TRUE(change->commit());
             EXPECT_EQ(readings(), 0u);
         }

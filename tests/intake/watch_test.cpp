@@ -231,7 +231,7 @@ TEST_F(WatchedFile, anImportTakenBackIsNotExtended)
     poll();
     auto change = store::Change::begin(*m_logbook, saying("take back"));
     ASSERT_TRUE(change);
-    ASSERT_TRUE(store::takeBack(*change, store::listImports(*m_logbook)->front().id));
+    ASSERT_TRUE(store::withdraw(*change, store::listImports(*m_logbook)->front().id));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(readings(), 0u);
     append("2026-03-07 01:00,20\n");

@@ -44,28 +44,28 @@ RC_GTEST_PROP(EnergyProperties, SplittingASpanAddsUp, ())
     RC_ASSERT(whole.high <= parts.high + tiny);
 }
 
-std::vector<Tenant> randomTenants()
+std::vector<ConcurrentBatch> randomTenants()
 {
-    std::vector<Tenant> tenants(static_cast<std::size_t>(between(1, 4)));
-    for (Tenant& tenant : tenants)
+    std::vector<ConcurrentBatch> concurrentBatches(static_cast<std::size_t>(between(1, 4)));
+    for (ConcurrentBatch& tenant : concurrentBatches)
         tenant = {randomSpan(), between(1, 4) * 10.0};
-    return tenants;
+    return concurrentBatches;
 }
 
 RC_GTEST_PROP(ShareProperties, SharesAndIdleAddUpToTheMeter, ())
 {
     const SetupEnergy setup = randomSetup();
-    const std::vector<Tenant> tenants = randomTenants();
+    const std::vector<ConcurrentBatch> concurrentBatches = randomTenants();
     const Span span = randomSpan();
     double sum = 0.0;
     double time = 0.0;
-    for (std::size_t i = 0; i < tenants.size(); ++i) {
-        const auto shares = sharesOf(tenants, i);
+    for (std::size_t i = 0; i < concurrentBatches.size(); ++i) {
+        const auto shares = sharesOf(concurrentBatches, i);
         sum += shareOver(setup, shares, span).kwh;
         for (const WeightedSpan& share : shares)
             time += share.weight * intersection(share.span, span).hours();
     }
-    for (const Span& idle : idleSpans(tenants, span)) {
+    for (const Span& idle : idleSpans(concurrentBatches, span)) {
         sum += setup.over(idle).kwh;
         time += idle.hours();
     }

@@ -16,7 +16,7 @@
 namespace holdband::test {
 namespace {
 
-using review::RunReview;
+using results::RunReview;
 using ::testing::ElementsAre;
 using ::testing::EndsWith;
 using ::testing::HasSubstr;
@@ -58,7 +58,7 @@ protected:
 
     RunReview review() const
     {
-        auto run = review::reviewRun(*m_logbook, "Ale");
+        auto run = results::reviewRun(*m_logbook, "Ale");
         EXPECT_TRUE(run) << run.error().sentence();
         return run ? std::move(*run) : RunReview{};
     }
@@ -66,19 +66,19 @@ protected:
     void give(std::size_t excursion, std::optional<Cause> cause, const std::string& note) const
     {
         const RunReview run = review();
-        auto change = store::Change::begin(*m_logbook, review::causeEntry(run, 0, excursion));
+        auto change = store::Change::begin(*m_logbook, results::causeEntry(run, 0, excursion));
         ASSERT_TRUE(change);
-        const Done given = review::giveCause(*change, run, 0, excursion, cause, note);
+        const Done given = results::giveCause(*change, run, 0, excursion, cause, note);
         ASSERT_TRUE(given) << given.error().sentence();
         ASSERT_TRUE(change->commit());
     }
 
     void judgeBy(double tolerance) const
     {
-        auto change = store::Change::begin(*m_logbook, review::limitsEntry("Ale"));
-        review::Limits limits = review::limitsOf(review());
+        auto change = store::Change::begin(*m_logbook, results::limitsEntry("Ale"));
+        results::Limits limits = results::limitsOf(review());
         limits.tolerance = TemperatureDifference::kelvins(tolerance);
-        ASSERT_TRUE(review::keepLimits(*change, "Ale", limits));
+        ASSERT_TRUE(results::keepLimits(*change, "Ale", limits));
         ASSERT_TRUE(change->commit());
     }
 
@@ -89,7 +89,7 @@ protected:
         std::vector<std::string> all;
         const auto& excursions = run.figures.judged.asPlanned.stages.at(0).excursions;
         for (std::size_t i = 0; i < excursions.size(); ++i)
-            all.push_back(review::causeText(review::causeOf(run, 0, i)));
+            all.push_back(results::causeText(results::causeOf(run, 0, i)));
         return all;
     }
 
@@ -155,9 +155,9 @@ TEST_F(Causes, OneOfTwoThatSharedACauseGetsItsOwn)
 TEST_F(Causes, AreToldWithTheExcursion)
 {
     give(0, Cause::lidOpen, "took a sample");
-    EXPECT_THAT(review::explainExcursion(review(), 0, 0),
+    EXPECT_THAT(results::explainExcursion(review(), 0, 0),
                 EndsWith("Cause given: lid open, \"took a sample\"."));
-    EXPECT_THAT(review::explainExcursion(review(), 0, 1), EndsWith("when the beer came back."));
+    EXPECT_THAT(results::explainExcursion(review(), 0, 1), EndsWith("when the beer came back."));
 }
 
 TEST_F(Causes, AreTriedAgainstOtherLimitsToo)
@@ -166,9 +166,9 @@ TEST_F(Causes, AreTriedAgainstOtherLimitsToo)
     const RunReview run = review();
     const Instant start = run.figures.judged.stages[0].span.start;
     const auto at = [&](int minutes) { return start + std::chrono::minutes{minutes}; };
-    EXPECT_TRUE(review::causeAt(run.causes, {at(90), at(110)}, Side::above));
-    EXPECT_FALSE(review::causeAt(run.causes, {at(90), at(110)}, Side::below));
-    EXPECT_FALSE(review::causeAt(run.causes, {at(10), at(100)}, Side::above)) << "it only touches";
+    EXPECT_TRUE(results::causeAt(run.causes, {at(90), at(110)}, Side::above));
+    EXPECT_FALSE(results::causeAt(run.causes, {at(90), at(110)}, Side::below));
+    EXPECT_FALSE(results::causeAt(run.causes, {at(10), at(100)}, Side::above)) << "it only touches";
 }
 
 TEST_F(Causes, SurviveAnExportAndItsLoading)
@@ -184,7 +184,7 @@ TEST_F(Causes, SurviveAnExportAndItsLoading)
     ASSERT_TRUE(again) << again.error().sentence();
     const auto copy = store::LogbookFile::open(m_files.path("again.holdband"), store::Access::read);
     ASSERT_TRUE(copy);
-    const auto run = review::reviewRun(**copy, "Ale");
+    const auto run = results::reviewRun(**copy, "Ale");
     ASSERT_TRUE(run);
     ASSERT_EQ(run->causes.size(), 2u);
     EXPECT_EQ(run->causes[0].cause, review().causes[0].cause);

@@ -20,8 +20,8 @@
 namespace holdband::test {
 namespace {
 
-using review::ComparisonCache;
-using review::SideBySide;
+using results::ComparisonCache;
+using results::SideBySide;
 using store::Change;
 using store::LogbookFile;
 
@@ -68,9 +68,9 @@ std::string everythingOf(const SideBySide& review)
     for (const analysis::Measure& measure : review.measures)
         all += std::string(measure.rule.name) + " " + text(measure.a) + " " + text(measure.b) +
                (measure.ahead ? std::to_string(static_cast<int>(*measure.ahead)) : "-") + "\n";
-    for (const review::MeasureBatches& batches : review.batchFigures) {
+    for (const results::MeasureBatches& batches : review.batchFigures) {
         for (const auto* side : {&batches.a, &batches.b}) {
-            for (const review::BatchFigure& batch : side->batches)
+            for (const results::BatchFigure& batch : side->batches)
                 all += batch.batch + " " + shortestText(batch.value) + "\n";
         }
     }
@@ -78,27 +78,27 @@ std::string everythingOf(const SideBySide& review)
         for (const analysis::WeatherPair& pair : side->model.pairs)
             all += shortestText(pair.liftK) + " " + shortestText(pair.watts) + "\n";
     }
-    for (const review::NoteWords& note : review.notes)
+    for (const results::NoteWords& note : review.notes)
         all += note.note + "; " + note.effect + "\n";
-    for (const review::IdleFigures& idle : review.idle)
+    for (const results::IdleFigures& idle : review.idle)
         all += idle.sentence + "\n";
-    for (const review::CostScenario& scenario : review.money.scenarios)
+    for (const results::CostScenario& scenario : review.money.scenarios)
         all += scenario.name + scenario.sentence + "\n";
     return all + textOf(*review.deviations.spreadA) + textOf(*review.deviations.spreadB);
 }
 
-review::SideBySideRequest setups()
+results::SideBySideRequest setups()
 {
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = "Loop";
     request.b = "Cabinet";
     return request;
 }
 
 std::string compared(const LogbookFile& logbook, ComparisonCache* cache,
-                     const review::SideBySideRequest& request = setups())
+                     const results::SideBySideRequest& request = setups())
 {
-    const auto review = review::reviewSideBySide(logbook, request, cache);
+    const auto review = results::reviewSideBySide(logbook, request, cache);
     return review ? everythingOf(*review) : review.error().sentence();
 }
 
@@ -187,10 +187,10 @@ void takeALogBack(const LogbookFile& logbook, const Change& change)
     const auto imports = *store::listImports(logbook);
     const auto& import =
         imports[static_cast<std::size_t>(between(0, static_cast<int>(imports.size()) - 1))];
-    if (import.takenBackAt)
-        (void)store::putBack(change, import.id);
+    if (import.withdrawnAt)
+        (void)store::restoreImport(change, import.id);
     else
-        RC_ASSERT(store::takeBack(change, import.id).has_value());
+        RC_ASSERT(store::withdraw(change, import.id).has_value());
 }
 
 void weigh(const LogbookFile&, const Change& change)
@@ -315,7 +315,7 @@ TEST_F(CachedComparison, TickingBatchesSumsUpNone)
     const auto logbook = made();
     ComparisonCache cache;
     compared(*logbook, &cache);
-    review::SideBySideRequest request = setups();
+    results::SideBySideRequest request = setups();
     request.only = {"L1", "C2", "C3"};
     const std::string some = compared(*logbook, &cache, request);
     EXPECT_EQ(cache.summed(), 0);

@@ -32,7 +32,7 @@ protected:
             "meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5},
                 {"meter":"M","at":"2026-03-01 02:00","kwh":6}]})json",
             "2026-03-10T00:00:00Z");
-        EXPECT_TRUE(review::reviewRun(*logbook, "B")) << "sound before";
+        EXPECT_TRUE(results::reviewRun(*logbook, "B")) << "sound before";
         const std::string path = m_files.path("d.holdband");
         const auto database = store::Database::open(path, store::Access::write, false);
         EXPECT_TRUE(database);
@@ -53,12 +53,12 @@ TEST_P(DamagedValue, EndsInASentence)
         EXPECT_EQ(logbook.error().kind, ProblemKind::file);
         return;
     }
-    const auto run = review::reviewRun(**logbook, "B");
+    const auto run = results::reviewRun(**logbook, "B");
     ASSERT_FALSE(run);
     EXPECT_EQ(run.error().kind, ProblemKind::file);
     EXPECT_THAT(run.error().sentence(),
                 AnyOf(HasSubstr("the file is damaged"), HasSubstr("no longer fit their checksum")));
-    EXPECT_FALSE(review::reviewBatches(**logbook));
+    EXPECT_FALSE(results::reviewBatches(**logbook));
 }
 
 INSTANTIATE_TEST_SUITE_P(

@@ -9,12 +9,12 @@
 namespace holdband::test {
 namespace {
 
-using review::explain;
-using review::explainExcursion;
-using review::explainStage;
-using review::Figure;
-using review::RunReview;
-using review::StageFigure;
+using results::explain;
+using results::explainExcursion;
+using results::explainStage;
+using results::Figure;
+using results::RunReview;
+using results::StageFigure;
 using ::testing::HasSubstr;
 using ::testing::StartsWith;
 
@@ -28,7 +28,7 @@ RunReview reviewOf(analysis::RunInput input, UnitSystem units = UnitSystem::metr
     review.beerSensor.name = "Beer";
     review.input = std::move(input);
     review.figures = analysis::analyseRun(review.input);
-    review.dailyEnergy = review::dailyEnergyOf(review.figures.energy, review.zone);
+    review.dailyEnergy = results::dailyEnergyOf(review.figures.energy, review.zone);
     return review;
 }
 
@@ -258,7 +258,7 @@ TEST(Explain, PartlyMeteredAndSharedEnergySayso)
 {
     analysis::RunInput input = workedInput();
     input.setup = oneMeter({meterReading(2, 5.00), meterReading(8, 5.60)}, 0.01);
-    input.tenants.push_back({{hour(5), hour(30)}, 1.0, "Ale 2"});
+    input.concurrentBatches.push_back({{hour(5), hour(30)}, 1.0, "Ale 2"});
     const std::string text = explain(reviewOf(input), Figure::wholeEnergy);
     // 0.3 kWh alone, half of 0.3 with the other.
     EXPECT_THAT(text, HasSubstr("0.45 kWh"));
@@ -274,7 +274,7 @@ TEST(Explain, WholeDaysOnlyMakeTheDailyMean)
     const Instant midnight = zone.startOfDay(zone.localDate(zero));
     const auto at = [&](int hours) { return midnight + std::chrono::hours{hours}; };
     input.span = {at(18), at(78)};
-    input.tenants = {{input.span, 1.0}};
+    input.concurrentBatches = {{input.span, 1.0}};
     analysis::MeterRegister meter;
     for (const auto& [hours, kwh] :
          {std::pair{18, 1.0}, {24, 2.0}, {48, 4.5}, {72, 6.0}, {78, 9.0}})

@@ -18,12 +18,12 @@ std::string describedGravities(const std::string& gravities, const std::string& 
            readings + "]}";
 }
 
-review::RunReview reviewed(const DescribedLogbook& files, const std::string& description)
+results::RunReview reviewed(const DescribedLogbook& files, const std::string& description)
 {
     const auto logbook = files.load(description, "2026-03-10T00:00:00Z");
-    auto run = review::reviewRun(*logbook, "B");
+    auto run = results::reviewRun(*logbook, "B");
     EXPECT_TRUE(run) << run.error().sentence();
-    return run ? std::move(*run) : review::RunReview{};
+    return run ? std::move(*run) : results::RunReview{};
 }
 
 const char* twoReadings =
@@ -55,7 +55,7 @@ TEST(MeasuredGravities, TheLastStandsForAFinalGravityThatIsNotGiven)
     EXPECT_NEAR(run.figures.fermentation->apparentAttenuation, 80.0, 1e-9);
     EXPECT_EQ(run.figures.fermentation->measuredAt, *parseRfc3339("2026-03-08T08:00:00Z"));
     EXPECT_EQ(
-        review::explain(run, review::Figure::apparentAttenuation),
+        results::explain(run, results::Figure::apparentAttenuation),
         "Fall in gravity over the original gravity's excess over water: (1.050 − 1.010) ÷ (1.050 − "
         "1) = 80.0 %. No final gravity is given: the last measured one, of 8 Mar 08:00, is used.");
 }
@@ -72,7 +72,7 @@ TEST(MeasuredGravities, AWarmSampleIsCorrectedToTheHydrometersTemperature)
     ASSERT_EQ(run.figures.gravities.size(), 1u);
     EXPECT_NEAR(run.figures.gravities[0].gravity.specific(), 1.01117, 1e-5);
     EXPECT_DOUBLE_EQ(run.figures.gravities[0].reading.gravity.specific(), 1.010);
-    EXPECT_THAT(review::explain(run, review::Figure::alcoholSimple),
+    EXPECT_THAT(results::explain(run, results::Figure::alcoholSimple),
                 ::testing::EndsWith("is used, corrected from a sample at 25.0 °C to a "
                                     "hydrometer's 20.0 °C."));
 }
@@ -88,7 +88,7 @@ TEST(MeasuredGravities, DegreesPlatoAreTakenToo)
     EXPECT_NEAR(run.figures.gravities[0].gravity.specific(), 1.04837, 2e-5);
     EXPECT_FALSE(run.figures.gravities[0].apparentAttenuation) << "no original gravity is given";
     EXPECT_FALSE(run.figures.fermentation);
-    EXPECT_EQ(review::explain(run, review::Figure::alcoholBalling),
+    EXPECT_EQ(results::explain(run, results::Figure::alcoholBalling),
               "This needs the original gravity, which is not on record.");
 }
 
@@ -97,7 +97,7 @@ TEST(MeasuredGravities, WithoutAnyThereIsNoFermentation)
     const DescribedLogbook files;
     const auto run = reviewed(files, describedGravities(R"("original_gravity":1.050,)", ""));
     EXPECT_FALSE(run.figures.fermentation);
-    EXPECT_EQ(review::explain(run, review::Figure::apparentAttenuation),
+    EXPECT_EQ(results::explain(run, results::Figure::apparentAttenuation),
               "This needs the final gravity: none is given, and none was measured.");
 }
 

@@ -18,8 +18,8 @@
 namespace holdband::test {
 namespace {
 
-using review::LanesCache;
-using review::LanesReview;
+using results::LanesCache;
+using results::LanesReview;
 using store::Change;
 using store::LogbookFile;
 
@@ -94,10 +94,10 @@ void takeOrPutBack(const LogbookFile& logbook, const Change& change)
         return;
     const auto& import =
         imports[static_cast<std::size_t>(between(0, static_cast<int>(imports.size()) - 1))];
-    if (import.takenBackAt)
-        (void)store::putBack(change, import.id); // refused where others stand at its times
+    if (import.withdrawnAt)
+        (void)store::restoreImport(change, import.id); // refused where others stand at its times
     else
-        RC_ASSERT(store::takeBack(change, import.id).has_value());
+        RC_ASSERT(store::withdraw(change, import.id).has_value());
 }
 
 void typeByHand(const LogbookFile& logbook, const Change& change)
@@ -316,7 +316,7 @@ public:
     /// Prints that count as the same must stand for equal series.
     void look(const LogbookFile& logbook)
     {
-        store::SeriesPrints prints(logbook);
+        store::SeriesFingerprints prints(logbook);
         for (std::size_t i = 0; i < m_spans.size(); ++i) {
             const auto print = prints.of("Beer", m_spans[i]);
             const auto series = store::readSeries(logbook, "Beer", m_spans[i]);
@@ -337,7 +337,7 @@ private:
     }
 
     std::array<Span, 4> m_spans{someSpan(), someSpan(), someSpan(), someSpan()};
-    std::array<std::vector<std::pair<store::SeriesPrint, Series>>, 4> m_seen;
+    std::array<std::vector<std::pair<store::SeriesFingerprint, Series>>, 4> m_seen;
 };
 
 TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
@@ -351,8 +351,8 @@ TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
         SeenPrints prints;
         for (int i = between(3, 15); i > 0; --i) {
             doSomething(*logbook);
-            const auto cached = review::reviewLanes(*reading, &cache);
-            const auto fresh = review::reviewLanes(*logbook);
+            const auto cached = results::reviewLanes(*reading, &cache);
+            const auto fresh = results::reviewLanes(*logbook);
             RC_ASSERT(cached.has_value());
             RC_ASSERT(fresh.has_value());
             RC_ASSERT(*cached == *fresh);
@@ -367,12 +367,12 @@ TEST_F(LanesCached, ANoteJudgesNoBatchAnew)
     const auto logbook = made();
     logAll(*logbook);
     LanesCache cache;
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     EXPECT_EQ(cache.judged(), 6);
     auto change = Change::begin(*logbook, saying("note"));
     ASSERT_TRUE(store::addNote(*change, {someday, "Ale 2", "smells good"}));
     ASSERT_TRUE(change->commit());
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     EXPECT_EQ(cache.judged(), 0);
 }
 
@@ -381,21 +381,21 @@ TEST_F(LanesCached, AChangeJudgesTheBatchesThatItTouches)
     const auto logbook = made();
     logAll(*logbook);
     LanesCache cache;
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     auto change = Change::begin(*logbook, saying("tolerance"));
     Batch batch = *store::readBatch(*logbook, "Ale 3");
     batch.tolerance = TemperatureDifference::kelvins(0.2);
     ASSERT_TRUE(store::updateBatch(*change, "Ale 3", batch));
     ASSERT_TRUE(change->commit());
-    auto lanes = review::reviewLanes(*logbook, &cache);
+    auto lanes = results::reviewLanes(*logbook, &cache);
     EXPECT_EQ(cache.judged(), 1);
     EXPECT_EQ(lanes->lanes[0].bars[2].verdict, analysis::Verdict::left);
 
     const auto imports = *store::listImports(*logbook);
     auto taking = Change::begin(*logbook, saying("take back"));
-    ASSERT_TRUE(store::takeBack(*taking, imports[2].id)); // newest first: that of Ale 4
+    ASSERT_TRUE(store::withdraw(*taking, imports[2].id)); // newest first: that of Ale 4
     ASSERT_TRUE(taking->commit());
-    lanes = review::reviewLanes(*logbook, &cache);
+    lanes = results::reviewLanes(*logbook, &cache);
     EXPECT_EQ(cache.judged(), 2) << "its own, and the next, whose last reading before it brought";
     EXPECT_EQ(lanes->lanes[0].bars[3].verdict, analysis::Verdict::notEnoughData);
 }
@@ -408,7 +408,7 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
         log.add(10 * k - wholeHours * 60, 20.0 + 0.1 * (k % 7));
     keep(*logbook, log);
     LanesCache cache;
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     for (int i = 0; i < 3; ++i) {
         auto change = Change::begin(*logbook, saying("more rows"));
         Log more;
@@ -416,10 +416,10 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
         ASSERT_TRUE(
             store::addReadings(*change, store::listImports(*logbook)->front().id, more.rows()));
         ASSERT_TRUE(change->commit());
-        const auto lanes = review::reviewLanes(*logbook, &cache);
+        const auto lanes = results::reviewLanes(*logbook, &cache);
         ASSERT_TRUE(lanes);
         EXPECT_EQ(cache.judged(), 1) << "the open one";
-        EXPECT_EQ(*lanes, *review::reviewLanes(*logbook));
+        EXPECT_EQ(*lanes, *results::reviewLanes(*logbook));
     }
     auto change = Change::begin(*logbook, saying("rows in between"));
     Log between;
@@ -427,9 +427,9 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
     ASSERT_TRUE(
         store::addReadings(*change, store::listImports(*logbook)->front().id, between.rows()));
     ASSERT_TRUE(change->commit());
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     EXPECT_GE(cache.judged(), 1);
-    EXPECT_EQ(*review::reviewLanes(*logbook, &cache), *review::reviewLanes(*logbook));
+    EXPECT_EQ(*results::reviewLanes(*logbook, &cache), *results::reviewLanes(*logbook));
 }
 
 TEST_F(LanesCached, AnotherLogbookBeginsAnew)
@@ -437,13 +437,13 @@ TEST_F(LanesCached, AnotherLogbookBeginsAnew)
     const auto logbook = made();
     logAll(*logbook);
     LanesCache cache;
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     const auto second = create("second.holdband");
     addEquipment(*second);
-    auto lanes = review::reviewLanes(*second, &cache);
+    auto lanes = results::reviewLanes(*second, &cache);
     ASSERT_TRUE(lanes);
-    EXPECT_EQ(*lanes, *review::reviewLanes(*second));
-    ASSERT_TRUE(review::reviewLanes(*logbook, &cache));
+    EXPECT_EQ(*lanes, *results::reviewLanes(*second));
+    ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     EXPECT_EQ(cache.judged(), 6);
 }
 

@@ -6,8 +6,8 @@
 namespace holdband::test {
 namespace {
 
-using review::Lane;
-using review::LanesReview;
+using results::Lane;
+using results::LanesReview;
 
 std::string batch(const std::string& name, const std::string& pitched, const std::string& ended)
 {
@@ -29,7 +29,7 @@ LanesReview lanesOf(const std::string& description, const std::string& now)
 {
     const DescribedLogbook logbook;
     const auto opened = logbook.load(description, now);
-    const auto lanes = review::reviewLanes(*opened);
+    const auto lanes = results::reviewLanes(*opened);
     EXPECT_TRUE(lanes) << lanes.error().sentence();
     return lanes.value_or(LanesReview{});
 }
@@ -49,8 +49,8 @@ TEST(Lanes, ABarSaysWhatItsRunSaysAfterAChangedPlan)
                             {"stage":"Cold","target_c":10}]}]}],
         "files":[{"file":"log.csv","time":"time","columns":{"Beer":"Beer [C]"}}]})",
         "2026-03-10T12:00:00Z");
-    const auto lanes = review::reviewLanes(*logbook);
-    const auto run = review::reviewRun(*logbook, "B");
+    const auto lanes = results::reviewLanes(*logbook);
+    const auto run = results::reviewRun(*logbook, "B");
     ASSERT_TRUE(lanes) << lanes.error().sentence();
     ASSERT_TRUE(run) << run.error().sentence();
     EXPECT_EQ(lanes->lanes[0].bars[0].headline, run->words.headline);
@@ -85,7 +85,7 @@ TEST(Lanes, BatchesAtOnceStandInRowsOfTheirOwn)
 std::vector<std::string> ticks(const LanesReview& review)
 {
     std::vector<std::string> all;
-    for (const review::RoundTick& tick : review.rounds)
+    for (const results::RoundTick& tick : review.rounds)
         all.push_back(rfc3339Utc(tick.at).substr(8, 8) + (tick.missed ? " missed" : ""));
     return all;
 }

@@ -36,10 +36,10 @@ protected:
             "2026-03-10T00:00:00Z");
     }
 
-    review::RunReview run(const std::string& exclusions)
+    results::RunReview run(const std::string& exclusions)
     {
         m_logbook = load(exclusions);
-        auto review = review::reviewRun(*m_logbook, "B");
+        auto review = results::reviewRun(*m_logbook, "B");
         EXPECT_TRUE(review) << review.error().sentence();
         return *review;
     }
@@ -71,7 +71,7 @@ TEST_F(LeftOutReadings, ThatChangeTheVerdictAreSaidInTheSentence)
                 EndsWith("; with the 1 h left out by hand it left the band"));
     EXPECT_THAT(review.words.detail,
                 EndsWith("Left out by hand: 1 Mar 01:30 to 1 Mar 02:30 (lid open)."));
-    const auto list = review::reviewBatches(*m_logbook);
+    const auto list = results::reviewBatches(*m_logbook);
     ASSERT_TRUE(list);
     EXPECT_EQ(list->batches.front().headline, review.words.headline) << "the lanes say it too";
 }
@@ -109,12 +109,12 @@ TEST_F(LeftOutReadings, OtherLimitsAreTriedWithThemToo)
 {
     const auto review = run(
         R"({"sensor":"Beer","from":"2026-03-01 01:30","to":"2026-03-01 02:30","why":"lid open"})");
-    review::Limits wide = review::limitsOf(review);
+    results::Limits wide = results::limitsOf(review);
     wide.tolerance = TemperatureDifference::kelvins(3.0);
-    EXPECT_THAT(review::tryLimits(review, wide).words.headline, EndsWith("; 1 h left out by hand"))
+    EXPECT_THAT(results::tryLimits(review, wide).words.headline, EndsWith("; 1 h left out by hand"))
         << "22 °C is inside 20 ± 3 °C";
     wide.tolerance = TemperatureDifference::kelvins(1.5);
-    EXPECT_THAT(review::tryLimits(review, wide).words.headline,
+    EXPECT_THAT(results::tryLimits(review, wide).words.headline,
                 EndsWith("; with the 1 h left out by hand it left the band"));
 }
 

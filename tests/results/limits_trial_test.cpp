@@ -10,10 +10,10 @@
 namespace holdband::test {
 namespace {
 
-using review::Limits;
-using review::LimitsTrial;
-using review::RunReview;
-using review::tryLimits;
+using results::Limits;
+using results::LimitsTrial;
+using results::RunReview;
+using results::tryLimits;
 
 constexpr double ms = 1.0;
 
@@ -24,7 +24,7 @@ RunReview reviewOf(const Batch& batch, Series beer, double gapMinutes,
     review.input = runInput(batch, std::move(beer), gapMinutes, accuracy);
     review.figures = analysis::analyseRun(review.input);
     review.words =
-        review::verdictWords(review.input, review.figures, review.settings.temperatureUnit());
+        results::verdictWords(review.input, review.figures, review.settings.temperatureUnit());
     return review;
 }
 
@@ -54,7 +54,7 @@ void expectSame(const analysis::Judging& a, const analysis::Judging& b)
 TEST(LimitsTrial, TheBatchsOwnLimitsGiveTheReview)
 {
     const RunReview review = workedReview();
-    const LimitsTrial trial = tryLimits(review, review::limitsOf(review));
+    const LimitsTrial trial = tryLimits(review, results::limitsOf(review));
     EXPECT_EQ(trial.words.headline, review.words.headline);
     EXPECT_EQ(trial.words.detail, review.words.detail);
     expectSame(trial.judged.asPlanned, review.figures.judged.asPlanned);
@@ -67,7 +67,7 @@ TEST(LimitsTrial, TheBatchsOwnLimitsGiveTheReview)
 TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
 {
     const RunReview review = workedReview();
-    const Limits own = review::limitsOf(review);
+    const Limits own = results::limitsOf(review);
     // Past 21.5 only from 2:00 to 3:15, past 18.5 never.
     const LimitsTrial wider = tryLimits(review, withTolerance(own, 1.5));
     EXPECT_DOUBLE_EQ(wider.judged.asPlanned.totals.aboveMs, 1.25 * hourMs);
@@ -93,7 +93,7 @@ TEST(LimitsTrial, StagesOfTheirOwnToleranceKeepItUntilOneIsTried)
     batch.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
     const RunReview review =
         reviewOf(batch, series({{0, 21.5}, {1, 20}, {2, 21.5}, {3, 21.5}, {4, 21.5}}), 90.0);
-    const Limits own = review::limitsOf(review);
+    const Limits own = results::limitsOf(review);
     EXPECT_FALSE(own.tolerance);
     expectSame(tryLimits(review, own).judged.asPlanned, review.figures.judged.asPlanned);
     const LimitsTrial one = tryLimits(review, withTolerance(own, 1.0));
@@ -105,7 +105,7 @@ TEST(LimitsTrial, StagesOfTheirOwnToleranceKeepItUntilOneIsTried)
 RC_GTEST_PROP(LimitsTrialProperties, OwnLimitsGiveTheReviewWhateverTheRun, ())
 {
     const RunReview review = reviewOf(randomBatch(), randomBeer(), 45.0, 0.25);
-    const LimitsTrial trial = tryLimits(review, review::limitsOf(review));
+    const LimitsTrial trial = tryLimits(review, results::limitsOf(review));
     RC_ASSERT(trial.words.headline == review.words.headline);
     RC_ASSERT(trial.words.detail == review.words.detail);
     const analysis::BandTotals& a = trial.judged.asPlanned.totals;
@@ -121,7 +121,7 @@ RC_GTEST_PROP(LimitsTrialProperties, WithoutSettlingAWiderBandIsNeverLeftForLong
         stage.tolerance.reset();
     }
     const RunReview review = reviewOf(batch, randomBeer(), 45.0);
-    const Limits own = review::limitsOf(review);
+    const Limits own = results::limitsOf(review);
     double before = -1.0;
     for (int step = 10; step >= 1; --step) {
         const double outside =
@@ -134,7 +134,7 @@ RC_GTEST_PROP(LimitsTrialProperties, WithoutSettlingAWiderBandIsNeverLeftForLong
 RC_GTEST_PROP(LimitsTrialProperties, AWiderGapLimitNeverSeesLessAndMoreGraceNeverLeavesMore, ())
 {
     const RunReview review = reviewOf(randomBatch(), randomBeer(), 45.0);
-    Limits limits = review::limitsOf(review);
+    Limits limits = results::limitsOf(review);
     double seen = -1.0;
     for (const int minutes : {5, 20, 60, 240}) {
         limits.gapLimit = std::chrono::minutes{minutes};
@@ -142,7 +142,7 @@ RC_GTEST_PROP(LimitsTrialProperties, AWiderGapLimitNeverSeesLessAndMoreGraceNeve
         RC_ASSERT(totals.coveredMs + totals.settlingMs >= seen - ms);
         seen = totals.coveredMs + totals.settlingMs;
     }
-    limits = review::limitsOf(review);
+    limits = results::limitsOf(review);
     bool left = true;
     for (const int minutes : {0, 10, 60, 600}) {
         limits.grace = std::chrono::minutes{minutes};
@@ -176,9 +176,9 @@ protected:
 
     Done keep(const Limits& limits)
     {
-        auto change = store::Change::begin(*m_logbook, review::limitsEntry("Ale 2"));
+        auto change = store::Change::begin(*m_logbook, results::limitsEntry("Ale 2"));
         HOLDBAND_TRY(change);
-        HOLDBAND_TRY(review::keepLimits(*change, "Ale 2", limits));
+        HOLDBAND_TRY(results::keepLimits(*change, "Ale 2", limits));
         return change->commit();
     }
 
@@ -193,9 +193,9 @@ TEST_F(KeptLimits, AreWhatTheBatchIsJudgedByAndTakenBackAsOneAct)
                         std::chrono::minutes{45}};
     const Done kept = keep(limits);
     ASSERT_TRUE(kept) << kept.error().sentence();
-    const auto run = review::reviewRun(*m_logbook, "Ale 2");
+    const auto run = results::reviewRun(*m_logbook, "Ale 2");
     ASSERT_TRUE(run);
-    EXPECT_EQ(review::limitsOf(*run), limits);
+    EXPECT_EQ(results::limitsOf(*run), limits);
     EXPECT_EQ(undoWords(*m_logbook), "changed the limits of Ale 2");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_EQ(*store::readBatch(*m_logbook, "Ale 2"), before);

@@ -39,11 +39,11 @@ std::string twoBatches(const std::string& pitched, const std::string& ended)
 
 class OpenBatch : public ::testing::Test {
 protected:
-    review::RunReview run(const std::string& description, const std::string& batch)
+    results::RunReview run(const std::string& description, const std::string& batch)
     {
         m_files.write("beer.csv", "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-02 00:00,20\n");
         const auto logbook = m_files.load(description, "2026-03-25T00:00:00Z");
-        auto review = review::reviewRun(*logbook, batch);
+        auto review = results::reviewRun(*logbook, batch);
         EXPECT_TRUE(review) << review.error().sentence();
         return *review;
     }
@@ -57,8 +57,8 @@ TEST_F(OpenBatch, ThatWasForgottenTakesNothingOfALaterOne)
     const auto second = run(description, "Second");
     EXPECT_DOUBLE_EQ(second.figures.energy.whole.kwh, 2.0);
     EXPECT_THAT(second.figures.energy.sharedWith, IsEmpty());
-    EXPECT_EQ(review::sharedSentence(second), "");
-    EXPECT_THAT(review::explain(second, review::Figure::wholeEnergy), Not(HasSubstr("shared")));
+    EXPECT_EQ(results::sharedSentence(second), "");
+    EXPECT_THAT(results::explain(second, results::Figure::wholeEnergy), Not(HasSubstr("shared")));
 }
 
 TEST_F(OpenBatch, ItsEnergyEnds48HoursAfterTheLastReadingOfItsBeer)
@@ -81,10 +81,10 @@ TEST_F(OpenBatch, AShareNamesWithWhom)
     EXPECT_DOUBLE_EQ(second.figures.energy.whole.kwh, 2.5);
     EXPECT_THAT(second.figures.energy.sharedWith,
                 ElementsAre(analysis::SharedTime{"First", std::chrono::hours(24)}));
-    EXPECT_EQ(review::sharedSentence(second),
+    EXPECT_EQ(results::sharedSentence(second),
               "The energy was shared with First (24 h): each batch that runs on S has an equal "
               "part.");
-    EXPECT_THAT(review::explain(second, review::Figure::wholeEnergy),
+    EXPECT_THAT(results::explain(second, results::Figure::wholeEnergy),
                 HasSubstr("For 24 h the batch shared S with First, and has an equal part"));
 }
 

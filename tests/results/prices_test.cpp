@@ -39,7 +39,7 @@ std::vector<std::string> shown(const Tariff& tariff, const char* from, const cha
 {
     std::vector<std::string> lines;
     const auto clock = [](Instant at) { return rfc3339Utc(at).substr(8, 8); };
-    for (const PricedSpan& part : review::pricesOver(tariff, denver(), {utc(from), utc(to)}))
+    for (const PricedSpan& part : results::pricesOver(tariff, denver(), {utc(from), utc(to)}))
         lines.push_back(clock(part.span.start) + " " + clock(part.span.end) + " " +
                         std::to_string(part.pricePerKwh).substr(0, 4));
     return lines;

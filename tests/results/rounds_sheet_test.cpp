@@ -5,8 +5,8 @@
 namespace holdband::test {
 namespace {
 
-using review::RoundCell;
-using review::RoundsSheet;
+using results::RoundCell;
+using results::RoundsSheet;
 
 /// An open batch since 1 March 06:00; meter readings, and what more a test says of the meters.
 std::string describedRounds(const std::string& meters, const std::string& readings,
@@ -29,7 +29,7 @@ RoundsSheet sheetOf(const std::string& description, const std::string& now)
 {
     const DescribedLogbook described;
     const auto logbook = described.load(description, now);
-    const auto sheet = review::reviewRounds(*logbook);
+    const auto sheet = results::reviewRounds(*logbook);
     EXPECT_TRUE(sheet) << sheet.error().sentence();
     return sheet.value_or(RoundsSheet{});
 }
@@ -38,9 +38,9 @@ TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
 {
     const RoundsSheet sheet = sheetOf(describedRounds(plainMeter, twoDays), "2026-03-02T17:00:00Z");
     ASSERT_EQ(sheet.rows.size(), 2u);
-    EXPECT_EQ(sheet.rows[1].kind, review::RoundKind::gravity) << "of the running batch";
-    const review::RoundRow& row = sheet.rows[0];
-    EXPECT_EQ(row.kind, review::RoundKind::meter);
+    EXPECT_EQ(sheet.rows[1].kind, results::RoundKind::gravity) << "of the running batch";
+    const results::RoundRow& row = sheet.rows[0];
+    EXPECT_EQ(row.kind, results::RoundKind::meter);
     EXPECT_EQ(row.decimals, 2);
     EXPECT_DOUBLE_EQ(row.last, 2.2);
     // 50 W for 10 h are 0.5 kWh.
@@ -95,8 +95,8 @@ TEST(RoundsSheet, AMeterThatWasTakenAwayStaysInTheGridWhileItsReadingsDo)
 {
     const std::string gone = R"({"name":"M","setup":"S","to":"2026-03-02 12:00"})";
     const auto meterRow = [](const RoundsSheet& sheet) {
-        return std::find_if(sheet.rows.begin(), sheet.rows.end(), [](const review::RoundRow& row) {
-            return row.kind == review::RoundKind::meter;
+        return std::find_if(sheet.rows.begin(), sheet.rows.end(), [](const results::RoundRow& row) {
+            return row.kind == results::RoundKind::meter;
         });
     };
     const RoundsSheet soon = sheetOf(describedRounds(gone, twoDays), "2026-03-03T08:00:00Z");
@@ -131,11 +131,11 @@ TEST(RoundsSheet, TurnsBackToRoundsBeforeTheLast)
 {
     const DescribedLogbook folder;
     const auto logbook = folder.load(describedRounds(plainMeter, twoDays), "2026-03-12T08:00:00Z");
-    const auto last = review::reviewRounds(*logbook);
+    const auto last = results::reviewRounds(*logbook);
     ASSERT_TRUE(last) << last.error().sentence();
     EXPECT_TRUE(last->hasEarlier);
     EXPECT_EQ(last->columns.front().date, Date(std::chrono::year{2026} / 3 / 5));
-    const auto before = review::reviewRounds(*logbook, {std::nullopt, 1});
+    const auto before = results::reviewRounds(*logbook, {std::nullopt, 1});
     ASSERT_TRUE(before) << before.error().sentence();
     EXPECT_FALSE(before->hasEarlier);
     ASSERT_EQ(before->columns.size(), last->columns.size());
@@ -157,7 +157,7 @@ TEST(RoundsSheet, ALateReadingIsExpectedBetweenItsNeighbours)
                                     {"meter":"M","at":"2026-03-03 07:00","kwh":4.00})";
     const DescribedLogbook folder;
     const auto logbook = folder.load(describedRounds(plainMeter, readings), "2026-03-03T08:00:00Z");
-    const auto sheet = review::reviewRounds(*logbook, {*parseRfc3339("2026-03-02T07:00:00Z")});
+    const auto sheet = results::reviewRounds(*logbook, {*parseRfc3339("2026-03-02T07:00:00Z")});
     ASSERT_TRUE(sheet) << sheet.error().sentence();
     ASSERT_TRUE(sheet->rows[0].expected);
     EXPECT_EQ(sheet->rows[0].expected->first, 1.0);
@@ -197,7 +197,7 @@ TEST(RoundsSheet, AnInstantBelongsToTheRoundWhoseWindowIsNearest)
     const std::vector<RoundWindow> three{
         {"Early", 360, 480}, {"Noon", 690, 750}, {"Late", 1200, 1320}}; // middles 7, 12, 21 h
     const auto at = [&](std::chrono::minutes minute) {
-        return review::roundOf(Instant{std::chrono::sys_days{2026y / 3 / 2}} + minute, utc, three);
+        return results::roundOf(Instant{std::chrono::sys_days{2026y / 3 / 2}} + minute, utc, three);
     };
     EXPECT_EQ(at(7h).slot, 0);
     EXPECT_EQ(at(9h + 29min).slot, 0);

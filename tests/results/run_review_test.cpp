@@ -21,7 +21,7 @@ std::string describedRun(const std::string& setup, const std::string& equipment,
 std::vector<std::string> findings(const DescribedLogbook& files, const std::string& description)
 {
     const auto logbook = files.load(description, "2026-03-10T00:00:00Z");
-    const auto run = review::reviewRun(*logbook, "B");
+    const auto run = results::reviewRun(*logbook, "B");
     EXPECT_TRUE(run) << run.error().sentence();
     return run ? run->findings : std::vector<std::string>{};
 }
@@ -35,7 +35,7 @@ TEST(RunFindings, APowerLogIsNoRegisterThatRestarted)
         describedRun("", "",
                      R"json(,"files":[{"file":"w.csv","columns":{"Watts":"Watts (W)"}}])json"),
         "2026-03-10T00:00:00Z");
-    const auto run = review::reviewRun(*logbook, "B");
+    const auto run = results::reviewRun(*logbook, "B");
     ASSERT_TRUE(run);
     ASSERT_TRUE(run->figures.energy.whole.any());
     EXPECT_FALSE(run->figures.energy.whole.highKnown()) << "a power log has no bounds";
@@ -79,7 +79,7 @@ TEST(OpenRun, EnergyGoesOnToTheLastRoundWhileTheJudgingWaitsForTheLog)
         "meter_readings":[{"meter":"M","at":"2026-03-01 00:00","kwh":5.0},
             {"meter":"M","at":"2026-03-02 00:00","kwh":9.0}]})",
         "2026-03-10T00:00:00Z");
-    const auto run = review::reviewRun(*logbook, "B");
+    const auto run = results::reviewRun(*logbook, "B");
     ASSERT_TRUE(run) << run.error().sentence();
     EXPECT_DOUBLE_EQ(run->figures.energy.whole.kwh, 4.0);
     EXPECT_EQ(run->figures.judged.asPlanned.verdict, analysis::Verdict::notEnoughData);
@@ -107,7 +107,7 @@ TEST(Oddities, MoreBatchesThanVesselsAreNamed)
         R"({"holdband":1,"setups":[{"name":"S"}],"sensors":[{"name":"Beer","reads":"beer"}],"batches":[)" +
             batch("A", "2026-03-01 00:00") + "," + batch("B", "2026-03-02 00:00") + "]}",
         "2026-03-10T00:00:00Z");
-    const auto odd = review::findOddities(*logbook);
+    const auto odd = results::findOddities(*logbook);
     ASSERT_TRUE(odd);
     EXPECT_NE(std::find(odd->begin(), odd->end(),
                         "When \"B\" was pitched, 2 batches ran on S, which has 1 vessel."),
@@ -124,7 +124,7 @@ TEST(Oddities, TargetsThatAreLikelierASlipAreNamed)
           {"stage":"Hot","target_f":111,"hours":2},{"stage":"Edge","target_c":0,"hours":2},
           {"stage":"Ice","target_f":31}]}]})",
         "2026-03-10T00:00:00Z");
-    const auto odd = review::findOddities(*logbook);
+    const auto odd = results::findOddities(*logbook);
     ASSERT_TRUE(odd);
     std::vector<std::string> targets;
     for (const std::string& sentence : *odd) {

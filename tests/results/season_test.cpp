@@ -7,7 +7,7 @@
 namespace holdband::test {
 namespace {
 
-using review::Season;
+using results::Season;
 using ::testing::HasSubstr;
 
 /// Two batches after one another, each two days at 20 °C but for six hours at 24 °C in the second,
@@ -53,7 +53,7 @@ protected:
 
     Season season(const std::string& setup) const
     {
-        const auto read = review::reviewSeason(*logbook, setup);
+        const auto read = results::reviewSeason(*logbook, setup);
         EXPECT_TRUE(read) << (read ? "" : read.error().sentence());
         return read.value_or(Season{});
     }
@@ -102,7 +102,7 @@ TEST_F(SeasonTest, SaysItInASentence)
 
 TEST_F(SeasonTest, AnUnknownSetupListsNearOnes)
 {
-    const auto none = review::reviewSeason(*logbook, "Lopo");
+    const auto none = results::reviewSeason(*logbook, "Lopo");
     ASSERT_FALSE(none);
     EXPECT_EQ(none.error().kind, ProblemKind::data);
     EXPECT_THAT(none.error().sentence(), HasSubstr("Loop"));

@@ -11,8 +11,8 @@ namespace {
 
 using analysis::Ahead;
 using analysis::MeasureId;
-using review::SideBySide;
-using review::SideBySideRequest;
+using results::SideBySide;
+using results::SideBySideRequest;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
@@ -25,7 +25,7 @@ SideBySide reviewOfGarage(const Garage& garage, SideBySideRequest request = {})
         request.a = garage.a.setup;
         request.b = garage.b.setup;
     }
-    const auto compared = review::reviewSideBySide(*logbook, request);
+    const auto compared = results::reviewSideBySide(*logbook, request);
     EXPECT_TRUE(compared) << compared.error().sentence();
     return compared.value_or(SideBySide{});
 }
@@ -34,7 +34,7 @@ std::string whyNot(const Garage& garage, SideBySideRequest request)
 {
     const DescribedLogbook files;
     const auto logbook = loadGarage(files, garage);
-    const auto compared = review::reviewSideBySide(*logbook, request);
+    const auto compared = results::reviewSideBySide(*logbook, request);
     return compared ? std::string() : compared.error().sentence();
 }
 
@@ -51,7 +51,7 @@ TEST(SetupsSideBySide, ListEveryBatchsFigureWithTheMean)
 {
     const SideBySide review = reviewOfGarage({});
     ASSERT_EQ(review.batchFigures.size(), review.measures.size());
-    const review::SetupFigures& energy = review.batchFigures[0].a;
+    const results::SetupFigures& energy = review.batchFigures[0].a;
     // 144 h at 20 + 4 × 6.32 W, the register to 0.001.
     ASSERT_EQ(energy.batches.size(), 3u);
     EXPECT_EQ(energy.batches[1].batch, "L2");
@@ -109,7 +109,7 @@ TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
         std::filesystem::remove(files.path("d.holdband"));
         return files.load(description, "2026-06-01T00:00:00Z");
     }();
-    const auto review = review::reviewSideBySide(*logbook, "Loop", "Cabinet");
+    const auto review = results::reviewSideBySide(*logbook, "Loop", "Cabinet");
     ASSERT_TRUE(review) << review.error().sentence();
     const auto& energies = review->batchFigures[0].a.batches;
     ASSERT_EQ(energies.size(), 4u);
@@ -133,7 +133,7 @@ TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
 TEST(SetupsSideBySide, SayWhatTheyWouldDrawInTheSameWeather)
 {
     const SideBySide review = reviewOfGarage({});
-    const review::SameWeather& weather = review.weather;
+    const results::SameWeather& weather = review.weather;
     ASSERT_TRUE(weather.any);
     EXPECT_EQ(weather.a.model.pairs.size(), 18u);
     // Lifts of 78, 90 … 138 h after pitching: 6.68 … 10.28 K, in the mean 8.48.
@@ -163,7 +163,7 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
     Garage garage;
     garage.units = "us";
     garage.top += R"("weighing":{"reference_lift_f":18,"reference_hours":240},)";
-    const review::SameWeather weather = reviewOfGarage(garage).weather;
+    const results::SameWeather weather = reviewOfGarage(garage).weather;
     EXPECT_NEAR(weather.a.atReference->watts.value, 60.0, 0.05);
     EXPECT_NEAR(weather.b.atReference->kwh.value, 6.0, 0.01);
     EXPECT_THAT(weather.sentence, HasSubstr("(the room 18 °F warmer than the beer)"));
@@ -171,7 +171,7 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
               "10 days (chosen) with the room 18 °F warmer than the beer (chosen)");
     EXPECT_FALSE(weather.a.atReference->outside);
     garage.top = R"("weighing":{"reference_lift_c":15},)";
-    const review::SameWeather further = reviewOfGarage(garage).weather;
+    const results::SameWeather further = reviewOfGarage(garage).weather;
     EXPECT_TRUE(further.a.atReference->outside);
     EXPECT_THAT(
         further.a.remarks.at(0),
@@ -202,7 +202,7 @@ TEST(SetupsSideBySide, TwoBatchesASideDecideNothingAnywhere)
             EXPECT_FALSE(measure.ahead);
         }
     }
-    for (const review::CriterionWords& criterion : review.judgement.criteria) {
+    for (const results::CriterionWords& criterion : review.judgement.criteria) {
         if (criterion.name == "energy" && criterion.scores) {
             EXPECT_EQ(criterion.scores->a, criterion.scores->b) << criterion.how;
         }
@@ -232,7 +232,7 @@ TEST(SetupsSideBySide, WithoutARoomSensorNothingIsSaidOfTheWeather)
 {
     Garage garage;
     garage.room = false;
-    const review::SameWeather weather = reviewOfGarage(garage).weather;
+    const results::SameWeather weather = reviewOfGarage(garage).weather;
     EXPECT_FALSE(weather.any);
     EXPECT_EQ(weather.sentence, "What they would draw in the same weather can't be said: Loop: the "
                                 "room was not measured, so there is no line.");
@@ -241,7 +241,7 @@ TEST(SetupsSideBySide, WithoutARoomSensorNothingIsSaidOfTheWeather)
 TEST(SetupsSideBySide, TotalCostOverTheBatches)
 {
     const SideBySide review = reviewOfGarage({});
-    const review::MoneyWords& money = review.money;
+    const results::MoneyWords& money = review.money;
     EXPECT_EQ(money.partsTextA, "$300.00");
     ASSERT_EQ(money.scenarios.size(), 2u);
     EXPECT_EQ(money.scenarios[0].name, "at the logbook's price of $0.20 for a kWh");
@@ -260,7 +260,7 @@ TEST(SetupsSideBySide, TheTotalsCrossWhereTheDearerOneSaves)
     garage.a.parts = 100.0;
     garage.b.parts = 110.0;
     garage.top += R"("weighing":{"batches_per_year":5,"other_price_per_kwh":0.4},)";
-    const review::MoneyWords money = reviewOfGarage(garage).money;
+    const results::MoneyWords money = reviewOfGarage(garage).money;
     ASSERT_EQ(money.scenarios.size(), 3u);
     // 10 / (0.2 × 3.980) = 12.56, and half of that at twice the price.
     EXPECT_NEAR(money.scenarios[0].crossing.batches, 12.56, 0.01);
@@ -280,7 +280,7 @@ TEST(SetupsSideBySide, TimeOfUseChangesWhatAKilowattHourCosts)
     Garage garage;
     garage.top = R"("currency":"EUR","price_per_kwh":0.2,
         "time_of_use":[{"from":"00:00","to":"12:00","price_per_kwh":0.4}],)";
-    const review::MoneyWords money = reviewOfGarage(garage).money;
+    const results::MoneyWords money = reviewOfGarage(garage).money;
     EXPECT_THAT(money.timeOfUse, HasSubstr("The price changes with the time of day: Loop paid "));
     EXPECT_EQ(money.scenarios.at(0).name, "at the logbook's prices");
 }
@@ -289,12 +289,12 @@ TEST(SetupsSideBySide, WithoutAPriceNoTotalIsDrawn)
 {
     Garage garage;
     garage.top = R"("currency":"USD",)";
-    const review::MoneyWords money = reviewOfGarage(garage).money;
+    const results::MoneyWords money = reviewOfGarage(garage).money;
     EXPECT_THAT(money.scenarios, IsEmpty());
     EXPECT_EQ(money.why, "The total can't be drawn: the logbook knows no price for a kWh.");
 }
 
-const review::CriterionWords& criterion(const SideBySide& review, const std::string& name)
+const results::CriterionWords& criterion(const SideBySide& review, const std::string& name)
 {
     const auto& all = review.judgement.criteria;
     const auto found =
@@ -404,7 +404,7 @@ TEST(SetupsSideBySide, OneWithoutAMeterIsSaid)
     description.replace(description.find(shelf), shelf.size(),
                         R"("name":"Cabinet meter","setup":"Loop")");
     const auto logbook = files.load(description, "2026-06-01T00:00:00Z");
-    const auto review = review::reviewSideBySide(*logbook, "Loop", "Cabinet");
+    const auto review = results::reviewSideBySide(*logbook, "Loop", "Cabinet");
     ASSERT_TRUE(review) << review.error().sentence();
     EXPECT_EQ(review->energySentence,
               "Their energies can't be compared: Cabinet has no meter and no power log.");

@@ -5,7 +5,7 @@
 namespace holdband::test {
 namespace {
 
-using review::SideBySide;
+using results::SideBySide;
 
 /// A log every 30 min from 1 March 00:00 (UTC) for as many hours, one value.
 std::string level(const std::string& header, double celsius, int hours)
@@ -56,14 +56,14 @@ SideBySide reviewOfPlan(const Plan& plan, const std::string& a = "A", const std:
     files.write("a.csv", level("SA (C)", 20.5, 48));
     files.write("b.csv", level("SB (C)", plan.beerB, 48));
     const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
-    const auto compared = review::reviewSideBySide(*logbook, a, b);
+    const auto compared = results::reviewSideBySide(*logbook, a, b);
     EXPECT_TRUE(compared) << compared.error().sentence();
     return compared.value_or(SideBySide{});
 }
 
-const review::NoteWords* noteOf(const SideBySide& review, const std::string& start)
+const results::NoteWords* noteOf(const SideBySide& review, const std::string& start)
 {
-    for (const review::NoteWords& note : review.notes) {
+    for (const results::NoteWords& note : review.notes) {
         if (note.note.starts_with(start))
             return &note;
     }
@@ -102,10 +102,10 @@ TEST(SideBySideWords, AMissedTargetPutsNobodyAhead)
     EXPECT_NE(review.temperatureSentence.find("B missed the target of Hold"), std::string::npos)
         << review.temperatureSentence;
     EXPECT_EQ(review.temperatureSentence.find("held closer"), std::string::npos);
-    const review::NoteWords* missed = noteOf(review, "targets were missed");
+    const results::NoteWords* missed = noteOf(review, "targets were missed");
     ASSERT_TRUE(missed);
     EXPECT_EQ(missed->note, "targets were missed: 0 for A, 1 for B");
-    const review::NoteWords* sensors = noteOf(review, "the sensors differ");
+    const results::NoteWords* sensors = noteOf(review, "the sensors differ");
     ASSERT_TRUE(sensors);
     EXPECT_EQ(sensors->note, "the sensors differ: ±0.54 °F for A, ±0.9 °F for B");
     EXPECT_EQ(sensors->measure, "rms_dev_c");
@@ -120,16 +120,16 @@ TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
     files.write("a.csv", level("SA (C)", 20.5, 48));
     files.write("b.csv", "Time,SB (C)\n2026-03-02 00:00,20\n2026-03-02 01:00,20\n");
     const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
-    const auto compared = review::reviewSideBySide(*logbook, "A", "B");
+    const auto compared = results::reviewSideBySide(*logbook, "A", "B");
     ASSERT_TRUE(compared);
     EXPECT_TRUE(compared->temperatureSentence.starts_with(
         "A, so far: stayed in the band of ±1 °C for all of the 2 days on target and recorded; B, "
         "not enough data: "))
         << compared->temperatureSentence;
-    const review::NoteWords* logging = noteOf(*compared, "logged");
+    const results::NoteWords* logging = noteOf(*compared, "logged");
     ASSERT_TRUE(logging);
     EXPECT_EQ(logging->note, "logged every 30 min for A, not at all for B");
-    const review::NoteWords* durations = noteOf(*compared, "they ran");
+    const results::NoteWords* durations = noteOf(*compared, "they ran");
     ASSERT_TRUE(durations);
     EXPECT_EQ(durations->note, "they ran for unequal times: 2 days for A, 6 h for B");
 }
@@ -151,7 +151,7 @@ TEST(SideBySideWords, SaysWhereAMetersAccuracyIsAssumed)
     Plan plan;
     plan.metersB = R"({"name":"MB","setup":"Cabinet","resolution_kwh":0.01},)";
     const SideBySide review = reviewOfPlan(plan);
-    const review::NoteWords* assumed = noteOf(review, "the accuracy");
+    const results::NoteWords* assumed = noteOf(review, "the accuracy");
     ASSERT_TRUE(assumed);
     EXPECT_EQ(assumed->note, "the accuracy of a meter of B is unknown, 2 % is assumed");
 }
@@ -177,7 +177,7 @@ TEST(SideBySideWords, RefusesWhatCantBeCompared)
     plan.batchB = "";
     const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
     const auto why = [&](const char* a, const char* b) {
-        const auto compared = review::reviewSideBySide(*logbook, a, b);
+        const auto compared = results::reviewSideBySide(*logbook, a, b);
         EXPECT_FALSE(compared) << a << " " << b;
         return compared ? std::string() : compared.error().sentence();
     };
@@ -202,11 +202,11 @@ TEST(SideBySideWords, SaysWhoHasNoMeter)
     files.write("a.csv", level("SA (C)", 20.5, 48));
     files.write("b.csv", level("SB (C)", 20.0, 48));
     const auto logbook = files.load(described_, "2026-03-10T00:00:00Z");
-    const auto review = review::reviewSideBySide(*logbook, "A", "B");
+    const auto review = results::reviewSideBySide(*logbook, "A", "B");
     ASSERT_TRUE(review) << review.error().sentence();
     EXPECT_EQ(review->energySentence,
               "Their energies can't be compared: Cabinet has no meter and no power log.");
-    const review::NoteWords* note = noteOf(*review, "there is no elapsed time");
+    const results::NoteWords* note = noteOf(*review, "there is no elapsed time");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->effect, "energies can't be compared: B was not metered");
     EXPECT_EQ(review->money.why, "The total can't be drawn: Loop has no parts listed.");
@@ -222,7 +222,7 @@ TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
     EXPECT_TRUE(review.energySentence.starts_with("Over the same 24 h A used 2.00 times B's"))
         << review.energySentence;
     EXPECT_DOUBLE_EQ(review.alignment.commonHours, 24.0);
-    const review::NoteWords* note = noteOf(review, "not metered throughout");
+    const results::NoteWords* note = noteOf(review, "not metered throughout");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->note, "not metered throughout: 100.0 % of the run for A, 50.0 % of the run "
                           "for B");
@@ -251,7 +251,7 @@ SideBySide onOneMeter(int later)
     files.write("a.csv", level("SA (C)", 20.0, 48));
     files.write("b.csv", level("SB (C)", 20.0, 48));
     const auto logbook = files.load(text, "2026-03-10T00:00:00Z");
-    const auto review = review::reviewSideBySide(*logbook, "A", "B");
+    const auto review = results::reviewSideBySide(*logbook, "A", "B");
     EXPECT_TRUE(review) << review.error().sentence();
     return review.value_or(SideBySide{});
 }
@@ -259,7 +259,7 @@ SideBySide onOneMeter(int later)
 TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
 {
     const SideBySide review = onOneMeter(12);
-    const review::NoteWords* note = noteOf(review, "both ran at once on one meter for 12 h");
+    const results::NoteWords* note = noteOf(review, "both ran at once on one meter for 12 h");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->effect, "of what it read then each is given an even share, so that time can't "
                             "tell them apart");
@@ -271,7 +271,7 @@ TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
 TEST(SideBySideWords, TwoBatchesOnOneMeterAtDifferentTimes)
 {
     const SideBySide review = onOneMeter(24);
-    const review::NoteWords* note = noteOf(review, "one meter measured both");
+    const results::NoteWords* note = noteOf(review, "one meter measured both");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->measure, "energy_kwh");
     EXPECT_EQ(note->title, "Energy, kWh");
@@ -301,11 +301,11 @@ SideBySide crashed(const std::optional<std::string>& from, std::string* why = nu
     files.write("a.csv", crash("SA (C)", 24));
     files.write("b.csv", crash("SB (C)", 36));
     const auto logbook = files.load(text, "2026-03-10T00:00:00Z");
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = "A";
     request.b = "B";
     request.fromStage = from;
-    const auto review = review::reviewSideBySide(*logbook, request);
+    const auto review = results::reviewSideBySide(*logbook, request);
     if (why)
         *why = review ? std::string() : review.error().sentence();
     else
@@ -355,12 +355,12 @@ TEST(SideBySideWords, SaysWhereNoStageIsCommon)
     files.write("a.csv", level("SA (C)", 20.5, 48));
     files.write("b.csv", level("SB (C)", 20.0, 48));
     const auto logbook = files.load(text, "2026-03-10T00:00:00Z");
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = "A";
     request.b = "B";
-    EXPECT_TRUE(review::reviewSideBySide(*logbook, request)->alignment.offered.empty());
+    EXPECT_TRUE(results::reviewSideBySide(*logbook, request)->alignment.offered.empty());
     request.fromStage = "Hold";
-    const auto refused = review::reviewSideBySide(*logbook, request);
+    const auto refused = results::reviewSideBySide(*logbook, request);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().sentence(), "there is no stage \"Hold\" in both \"A\" and \"B\"; "
                                           "they have no stage in common: align from pitching.");

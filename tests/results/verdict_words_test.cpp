@@ -12,7 +12,7 @@ namespace {
 
 using analysis::RunFigures;
 using analysis::RunInput;
-using review::VerdictWords;
+using results::VerdictWords;
 
 constexpr auto inCelsius = TemperatureUnit::celsius;
 constexpr auto fahrenheit = TemperatureUnit::fahrenheit;
@@ -23,14 +23,14 @@ struct Told {
 };
 
 Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
-          const review::VerdictManner& manner = inCelsius)
+          const results::VerdictFormat& manner = inCelsius)
 {
     const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
     RunFigures figures;
     figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input.span.end),
                                           input.judging, input.settings);
-    return {review::verdictWords(input, figures, manner),
-            review::verdictMark(figures, input.judging.open)};
+    return {results::verdictWords(input, figures, manner),
+            results::verdictMark(figures, input.judging.open)};
 }
 
 Batch oneHold(std::optional<double> endedHour)
@@ -195,9 +195,9 @@ TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
     };
     const RunInput now = logged(0);
     const RunFigures figures = analysis::analyseRun(now);
-    EXPECT_TRUE(review::verdictWords(now, figures, inCelsius)
+    EXPECT_TRUE(results::verdictWords(now, figures, inCelsius)
                     .headline.ends_with("; 4 h 50 min more held without a gap would do"))
-        << review::verdictWords(now, figures, inCelsius).headline;
+        << results::verdictWords(now, figures, inCelsius).headline;
     EXPECT_EQ(analysis::analyseRun(logged(290)).judged.asPlanned.verdict,
               analysis::Verdict::stayed);
     EXPECT_EQ(analysis::analyseRun(logged(289)).judged.asPlanned.verdict,
@@ -270,7 +270,7 @@ TEST(VerdictWords, TheWordForPeopleIsTheNameInEnglish)
 {
     using enum analysis::Verdict;
     for (const analysis::Verdict verdict : {stayed, left, missed, notEnoughData})
-        EXPECT_EQ(review::verdictWord(verdict), review::verdictName(verdict));
+        EXPECT_EQ(results::verdictWord(verdict), results::verdictName(verdict));
 }
 
 /// Another language, with the same parts in another order.

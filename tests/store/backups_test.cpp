@@ -106,7 +106,7 @@ protected:
     {
         auto opened = LogbookFile::open(path(), store::Access::write, [this] { return m_now; });
         EXPECT_TRUE(opened) << opened.error().sentence();
-        (*opened)->keepBackups(
+        (*opened)->useBackups(
             {[place] { return place; }, [this](const auto& made) { m_told.push_back(made); }});
         return std::move(*opened);
     }

@@ -68,7 +68,7 @@ TEST_F(LogbookFiles, EquipmentComesBackAsItWentIn)
                           {{"noise", 2}}};
     Sensor sensor{
         "Beer",
-        Reads::beer,
+        SensorKind::beer,
         "Loop",
         TemperatureDifference::kelvins(0.5),
         {{someday, TemperatureDifference::kelvins(-0.2), TemperatureDifference::kelvins(0.1)}},

@@ -126,10 +126,10 @@ TEST_F(MeterReadings, OneDoesNotComeBackOntoAnother)
 TEST_F(MeterReadings, OneLeftOutStaysSoWhenItsImportIsTakenBackAndPutBack)
 {
     leaveOut(m_ids[1], "wrong meter");
-    changeImport(store::takeBack);
+    changeImport(store::withdraw);
     EXPECT_EQ(standing(), (std::vector<double>{12}));
     EXPECT_EQ(list().readings.size(), 1u);
-    changeImport(store::putBack);
+    changeImport(store::restoreImport);
     EXPECT_EQ(standing(), (std::vector<double>{10, 12}));
     EXPECT_EQ(list().readings[1].why, "wrong meter");
 }

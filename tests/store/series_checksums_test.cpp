@@ -125,7 +125,7 @@ TEST_F(SeriesChecksums, FollowAnImportThatIsWithdrawnUndoneAndRedone)
     EXPECT_EQ(size(), 3000u);
     auto change = store::Change::begin(*logbook, saying("withdraw"));
     ASSERT_TRUE(change);
-    ASSERT_TRUE(store::takeBack(*change, {1}));
+    ASSERT_TRUE(store::withdraw(*change, {1}));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(size(), 0u);
 }

@@ -157,18 +157,18 @@ TEST_F(Undo, AnImportIsTakenBackWholeAndPutBack)
     const store::ImportId id = import(log);
     {
         auto change = Change::begin(*m_logbook, saying("took back loop.csv"));
-        ASSERT_TRUE(store::takeBack(*change, id));
+        ASSERT_TRUE(store::withdraw(*change, id));
         ASSERT_TRUE(change->commit());
     }
     EXPECT_TRUE(values().empty());
-    EXPECT_EQ(store::listImports(*m_logbook)->front().takenBackAt, someday);
+    EXPECT_EQ(store::listImports(*m_logbook)->front().withdrawnAt, someday);
     expectSound();
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_EQ(values(), std::vector{20.0});
     ASSERT_TRUE(store::redoLast(*m_logbook));
     EXPECT_TRUE(values().empty());
     auto change = Change::begin(*m_logbook, saying("put back loop.csv"));
-    ASSERT_TRUE(store::putBack(*change, id));
+    ASSERT_TRUE(store::restoreImport(*change, id));
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(values(), std::vector{20.0});
     expectSound();
@@ -180,12 +180,12 @@ TEST_F(Undo, AnImportIsNotPutBackOverAnother)
     log.add(0, 20.0);
     const store::ImportId id = import(log);
     auto away = Change::begin(*m_logbook, saying("took back loop.csv"));
-    ASSERT_TRUE(store::takeBack(*away, id));
+    ASSERT_TRUE(store::withdraw(*away, id));
     ASSERT_TRUE(away->commit());
     away = tl::unexpected(Problem{});
     import(log);
     auto back = Change::begin(*m_logbook, saying("put back loop.csv"));
-    auto put = store::putBack(*back, id);
+    auto put = store::restoreImport(*back, id);
     ASSERT_FALSE(put);
     EXPECT_NE(put.error().sentence().find("another import"), std::string::npos);
 }

@@ -1,6 +1,6 @@
 // Durations, quantities, names.
 #include "core/text/durations.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/quantities.h"
 
 #include <cmath>
@@ -74,12 +74,12 @@ TEST(QuantityText, aShareShortOfTheWholeIsNeverTheWhole)
 TEST(NearNames, findsSlipsCaseAndParts)
 {
     const std::vector<std::string> known{"Trial 1", "Trial 2", "Märzen", "Cabinet beer"};
-    EXPECT_EQ(nearNames("trial 1", known).front(), "Trial 1");
-    EXPECT_EQ(nearNames("Tiral 2", known).front(), "Trial 2");
-    EXPECT_EQ(nearNames("MÄRZEN", known), std::vector<std::string>{"Märzen"});
-    EXPECT_EQ(nearNames("Cabinet", known), std::vector<std::string>{"Cabinet beer"});
-    EXPECT_TRUE(nearNames("Zwickel", known).empty());
-    EXPECT_EQ(nearNames(std::string(10'000, 'x'), known).size(), 0u);
+    EXPECT_EQ(suggestedNames("trial 1", known).front(), "Trial 1");
+    EXPECT_EQ(suggestedNames("Tiral 2", known).front(), "Trial 2");
+    EXPECT_EQ(suggestedNames("MÄRZEN", known), std::vector<std::string>{"Märzen"});
+    EXPECT_EQ(suggestedNames("Cabinet", known), std::vector<std::string>{"Cabinet beer"});
+    EXPECT_TRUE(suggestedNames("Zwickel", known).empty());
+    EXPECT_EQ(suggestedNames(std::string(10'000, 'x'), known).size(), 0u);
 }
 
 TEST(NearNames, suggestionAlwaysHelps)

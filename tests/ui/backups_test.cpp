@@ -1,11 +1,11 @@
 // Copies of the logbook in the window: the status line's word, the offer, restoring, the place.
 #include "ui/record/backups_dialog.h"
 
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 #include "core/store/records/journal.h"
 #include "core/text/times.h"
 #include "tests/ui/sample_window.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/record/backup_words.h"
 #include "ui/tables/table_model.h"
 #include "ui/window/notice_bar.h"
@@ -35,7 +35,7 @@ protected:
     void TearDown() override
     {
         WindowTest::TearDown();
-        desk::keepBackupPlace({});
+        preferences::storeBackupPlace({});
     }
 
     void note(MainWindow& window)
@@ -199,7 +199,7 @@ TEST_F(BackupsTest, TheWindowComesBackAsLargeAsItWas)
     }
     const MainWindow again(now, QString());
     EXPECT_EQ(again.size(), QSize(1111, 777));
-    desk::keepWindowGeometry({});
+    preferences::storeWindowGeometry({});
 }
 
 } // namespace

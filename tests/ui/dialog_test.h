@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tests/ui/sample_window.h"
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 
 #include <QLineEdit>
 #include <QTest>
@@ -27,7 +27,7 @@ protected:
         QCoreApplication::processEvents();
     }
 
-    BatchWorld world() const
+    BatchFormData world() const
     {
         const auto file = store::LogbookFile::open(logbook.toStdString(), store::Access::read);
         EXPECT_TRUE(file);
@@ -38,7 +38,7 @@ protected:
 
     Batch batch(const std::string& name) const
     {
-        const BatchWorld all = world();
+        const BatchFormData all = world();
         const Batch* found = all.batch(name);
         EXPECT_TRUE(found) << name;
         return found ? *found : Batch{};

@@ -339,7 +339,7 @@ TEST(WindowRows, ReadsDaysAndTimes)
 
 TEST(OffsetRows, ReadsReadingsInThePersonsManner)
 {
-    const Manner german{UnitSystem::metric, "EUR", *Zone::named("Europe/Berlin"), ','};
+    const UnitFormat german{UnitSystem::metric, "EUR", *Zone::named("Europe/Berlin"), ','};
     const auto three = typedReadings("0,1 0,2; 0,3", german);
     ASSERT_TRUE(three);
     EXPECT_THAT(*three, testing::ElementsAre(Temperature::celsius(0.1), Temperature::celsius(0.2),

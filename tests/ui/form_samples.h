@@ -3,13 +3,13 @@
 
 #include "core/model/batch.h"
 #include "core/text/times.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <optional>
 
 namespace holdband::ui {
 
-inline Manner us()
+inline UnitFormat us()
 {
     return {UnitSystem::us, "USD", *Zone::named("America/Denver"), '.'};
 }

@@ -18,19 +18,19 @@ namespace holdband::ui {
 
 namespace {
 
-Manner metric()
+UnitFormat metric()
 {
     return {UnitSystem::metric, "EUR", *Zone::named("Europe/Berlin"), ','};
 }
 
-double typed(Quantity quantity, const char* text, const Manner& manner)
+double typed(Quantity quantity, const char* text, const UnitFormat& manner)
 {
     const auto read = readTyped(quantity, QString::fromUtf8(text), manner);
     EXPECT_TRUE(read) << (read ? "" : read.error().sentence());
     return read ? *read : -1e9;
 }
 
-std::string refusal(Quantity quantity, const char* text, const Manner& manner)
+std::string refusal(Quantity quantity, const char* text, const UnitFormat& manner)
 {
     const auto read = readTyped(quantity, QString::fromUtf8(text), manner);
     EXPECT_FALSE(read) << text;

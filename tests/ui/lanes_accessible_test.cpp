@@ -12,11 +12,11 @@ namespace holdband::ui {
 
 namespace {
 
-review::LaneBar markedBar(const char* name, int from, int to, analysis::Verdict verdict,
-                          const char* mark, const char* headline)
+results::LaneBar markedBar(const char* name, int from, int to, analysis::Verdict verdict,
+                           const char* mark, const char* headline)
 {
     const Instant start = *parseRfc3339("2026-03-01T07:00:00Z");
-    review::LaneBar bar;
+    results::LaneBar bar;
     bar.batch = name;
     bar.span = {start + std::chrono::days{from}, start + std::chrono::days{to}};
     bar.verdict = verdict;
@@ -25,9 +25,9 @@ review::LaneBar markedBar(const char* name, int from, int to, analysis::Verdict 
     return bar;
 }
 
-review::LanesReview spokenLanes()
+results::LanesReview spokenLanes()
 {
-    review::LanesReview lanes;
+    results::LanesReview lanes;
     lanes.lanes = {
         {"Loop",
          {markedBar("Ale 1", 0, 10, analysis::Verdict::stayed, "✓", "Stayed in the band")},
@@ -78,7 +78,7 @@ TEST_F(LanesAccessible, AreAListWithAnItemForEachBar)
 
 TEST_F(LanesAccessible, ItemsLieWhereTheirBarsAre)
 {
-    const QPoint at = m_view.mapToGlobal(*m_view.placeOf("Lager 1"));
+    const QPoint at = m_view.mapToGlobal(*m_view.readingKey("Lager 1"));
     EXPECT_TRUE(m_lanes->child(1)->rect().contains(at));
     EXPECT_EQ(m_lanes->childAt(at.x(), at.y()), m_lanes->child(1));
     EXPECT_EQ(m_lanes->childAt(at.x(), at.y() + 500), nullptr);
@@ -112,7 +112,7 @@ TEST_F(LanesAccessible, PressingAnItemOpensItsRun)
 TEST_F(LanesAccessible, AnItemOfABarThatIsGoneSaysSo)
 {
     QAccessibleInterface* item = m_lanes->child(1);
-    review::LanesReview fewer = spokenLanes();
+    results::LanesReview fewer = spokenLanes();
     fewer.lanes.pop_back();
     m_view.setReview(fewer, Zone::utc());
     EXPECT_EQ(m_lanes->childCount(), 1);

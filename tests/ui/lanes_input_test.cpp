@@ -20,9 +20,9 @@ namespace {
 
 using ::testing::HasSubstr;
 
-review::LaneBar stayedBar(const std::string& name, int from, int to, int row = 0)
+results::LaneBar stayedBar(const std::string& name, int from, int to, int row = 0)
 {
-    review::LaneBar bar;
+    results::LaneBar bar;
     bar.batch = name;
     bar.span = {day(from), day(to)};
     bar.row = row;
@@ -32,9 +32,9 @@ review::LaneBar stayedBar(const std::string& name, int from, int to, int row = 0
     return bar;
 }
 
-review::LanesReview someLanes(int now = 31)
+results::LanesReview someLanes(int now = 31)
 {
-    review::LanesReview lanes;
+    results::LanesReview lanes;
     lanes.lanes = {
         {"Loop",
          {stayedBar("Ale 1", 0, 10), stayedBar("Saison 1", 5, 12, 1), stayedBar("Ale 2", 15, 24)},
@@ -48,9 +48,9 @@ review::LanesReview someLanes(int now = 31)
 }
 
 /// Two years of batches of two days each, so that they are drawn together.
-review::LanesReview crowdedLanes()
+results::LanesReview crowdedLanes()
 {
-    review::LanesReview lanes;
+    results::LanesReview lanes;
     lanes.lanes = {{"Loop", {}, 1}};
     for (int i = 0; i < 300; ++i)
         lanes.lanes[0].bars.push_back(stayedBar("B " + std::to_string(i), 3 * i, 3 * i + 2));
@@ -63,7 +63,7 @@ class LanesViewTest : public ::testing::Test {
 protected:
     void SetUp() override { show(someLanes()); }
 
-    void show(review::LanesReview lanes)
+    void show(results::LanesReview lanes)
     {
         m_view.resize(900, 160);
         m_view.setReview(std::move(lanes), Zone::utc());
@@ -109,11 +109,11 @@ protected:
 
 TEST_F(LanesViewTest, TheWheelZoomsAboutThePointer)
 {
-    const QPointF at(*m_view.placeOf("Ale 2"));
+    const QPointF at(*m_view.readingKey("Ale 2"));
     const double before = length();
     wheel(at, {0, 360});
     EXPECT_NEAR(length(), before * 0.8 * 0.8 * 0.8, before * 0.01);
-    EXPECT_NEAR(m_view.placeOf("Ale 2")->x(), at.x(), 1.5);
+    EXPECT_NEAR(m_view.readingKey("Ale 2")->x(), at.x(), 1.5);
     wheel(at, {0, -3600});
     EXPECT_NEAR(length(), before, 1e-6);
 }
@@ -151,11 +151,11 @@ TEST_F(LanesViewTest, DragAndShiftWheelMove)
 TEST_F(LanesViewTest, ADoubleClickBesideTheBarsAndShowAllLeadBack)
 {
     const double all = length();
-    wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 720});
+    wheel(QPointF(*m_view.readingKey("Ale 1")), {0, 720});
     const QPoint empty(500, static_cast<int>(m_view.placed().labelsY) + 4);
     QTest::mouseDClick(&m_view, Qt::LeftButton, {}, empty);
     EXPECT_NEAR(length(), all, 1e-6);
-    wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 720});
+    wheel(QPointF(*m_view.readingKey("Ale 1")), {0, 720});
     QTest::mouseClick(&m_view, Qt::LeftButton, {}, m_view.showAllBox().center().toPoint());
     EXPECT_NEAR(length(), all, 1e-6);
 }
@@ -164,8 +164,8 @@ TEST_F(LanesViewTest, ClickEnterAndTheirControlOpenAndSetBeside)
 {
     QSignalSpy opened(&m_view, &LanesView::batchOpened);
     QSignalSpy second(&m_view, &LanesView::secondChosen);
-    QTest::mouseClick(&m_view, Qt::LeftButton, {}, *m_view.placeOf("Saison 1"));
-    QTest::mouseClick(&m_view, Qt::LeftButton, Qt::ControlModifier, *m_view.placeOf("Lager 1"));
+    QTest::mouseClick(&m_view, Qt::LeftButton, {}, *m_view.readingKey("Saison 1"));
+    QTest::mouseClick(&m_view, Qt::LeftButton, Qt::ControlModifier, *m_view.readingKey("Lager 1"));
     EXPECT_EQ(opened.takeFirst().at(0).toString(), "Saison 1");
     EXPECT_EQ(second.takeFirst().at(0).toString(), "Lager 1");
     QTest::keyClick(&m_view, Qt::Key_Up);
@@ -182,11 +182,11 @@ TEST_F(LanesViewTest, ClickEnterAndTheirControlOpenAndSetBeside)
 TEST_F(LanesViewTest, NewDataMoveNothingThatIsLookedAt)
 {
     m_view.setFocus();
-    wheel(QPointF(*m_view.placeOf("Ale 2")), {0, 720});
+    wheel(QPointF(*m_view.readingKey("Ale 2")), {0, 720});
     QTest::keyClick(&m_view, Qt::Key_Right);
     const Span before = m_view.shownSpan();
     const QString current = m_view.current();
-    review::LanesReview more = someLanes(33);
+    results::LanesReview more = someLanes(33);
     more.lanes[0].bars.insert(more.lanes[0].bars.begin(), stayedBar("Early", -9, -2));
     more.shown.start = day(-9);
     m_view.setReview(more, Zone::utc());
@@ -209,7 +209,7 @@ TEST_F(LanesViewTest, ARunningBatchGrowsWithTheTime)
 
 TEST_F(LanesViewTest, AnotherLogbookShowsAllOfItsTime)
 {
-    wheel(QPointF(*m_view.placeOf("Ale 2")), {0, 720});
+    wheel(QPointF(*m_view.readingKey("Ale 2")), {0, 720});
     m_view.clear();
     m_view.setReview(crowdedLanes(), Zone::utc());
     EXPECT_GT(length(), 899 * 24.0);
@@ -244,7 +244,7 @@ TEST_F(LanesViewTest, TheCurrentBarIsBroughtIntoView)
 {
     m_view.setCurrent(0);
     for (int i = 0; i < 6; ++i)
-        wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 240});
+        wheel(QPointF(*m_view.readingKey("Ale 1")), {0, 240});
     QTest::keyClick(&m_view, Qt::Key_Right);
     EXPECT_EQ(m_view.current(), "Ale 2");
     const QRectF box = m_view.placed().bars[m_view.currentIndex()].box;
@@ -292,7 +292,7 @@ TEST_F(LanesViewTest, TheMenuComesByKeyAndByMouse)
     ASSERT_NE(menu, nullptr);
     EXPECT_EQ(menu->actions().front()->text(), "&Open the run of Ale 2");
     menu->close();
-    const QPoint at = *m_view.placeOf("Saison 1");
+    const QPoint at = *m_view.readingKey("Saison 1");
     QContextMenuEvent byMouse(QContextMenuEvent::Mouse, at, m_view.mapToGlobal(at));
     QApplication::sendEvent(&m_view, &byMouse);
     menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
@@ -303,7 +303,7 @@ TEST_F(LanesViewTest, TheMenuComesByKeyAndByMouse)
 
 TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
 {
-    review::LanesReview many;
+    results::LanesReview many;
     for (int i = 0; i < 12; ++i)
         many.lanes.push_back({"Setup", {stayedBar("B " + std::to_string(i), i, i + 9)}, 1});
     many.shown = {day(0), day(30)};
@@ -332,7 +332,7 @@ TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
 
 TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)
 {
-    review::LaneBar one = stayedBar("Ale 1", 0, 10);
+    results::LaneBar one = stayedBar("Ale 1", 0, 10);
     one.verdict = analysis::Verdict::missed;
     one.mark = "↛";
     one.headline = "Missed the target of Crash";
@@ -357,10 +357,10 @@ TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)
 
 TEST(LanesWords, CountTheVerdictsOfMany)
 {
-    const review::LaneBar a = stayedBar("A", 0, 2);
-    review::LaneBar b = stayedBar("B", 3, 5);
+    const results::LaneBar a = stayedBar("A", 0, 2);
+    results::LaneBar b = stayedBar("B", 3, 5);
     b.verdict = analysis::Verdict::left;
-    review::LaneBar c = stayedBar("C", 6, 8);
+    results::LaneBar c = stayedBar("C", 6, 8);
     c.open = true;
     EXPECT_EQ(groupWords({&a, &b, &c}, Zone::utc()),
               "3 batches, 1 Mar 2026 – 9 Mar 2026\n"

@@ -9,18 +9,18 @@ namespace holdband::ui {
 
 namespace {
 
-review::LaneBar bar(const char* name, int from, int to, int row = 0)
+results::LaneBar bar(const char* name, int from, int to, int row = 0)
 {
-    review::LaneBar bar;
+    results::LaneBar bar;
     bar.batch = name;
     bar.span = {day(from), day(to)};
     bar.row = row;
     return bar;
 }
 
-review::LanesReview lanes()
+results::LanesReview lanes()
 {
-    review::LanesReview lanes;
+    results::LanesReview lanes;
     lanes.lanes = {{"Loop", {bar("Ale 1", 0, 10), bar("Saison 1", 5, 12, 1)}, 2},
                    {"Cabinet", {bar("Lager 1", 14, 30)}, 1}};
     lanes.rounds = {{day(1), false}, {day(2), true}, {day(3), false}};
@@ -101,7 +101,7 @@ TEST(LanesLayout, TheWordNowStandsInTheLineOfRoundsRightOfThem)
 TEST(LanesLayout, ThinBarsStayAndNoneHidesAnother)
 {
     // A year on 300 pixels: twelve batches of two days, five days apart, in one row.
-    review::LanesReview review;
+    results::LanesReview review;
     review.lanes = {{"Loop", {}, 1}};
     for (int i = 0; i < 12; ++i)
         review.lanes[0].bars.push_back(bar("B", 5 * i, 5 * i + 2));
@@ -120,7 +120,7 @@ TEST(LanesLayout, ThinBarsStayAndNoneHidesAnother)
 
 TEST(LanesLayout, WhatIsDrawnNeverOverlapsAtAnyScale)
 {
-    review::LanesReview review;
+    results::LanesReview review;
     review.lanes = {{"Loop", {}, 2}};
     for (int i = 0; i < 300; ++i)
         review.lanes[0].bars.push_back(bar("B", 12 * i, 12 * i + 4 + i % 17, i % 2));
@@ -153,7 +153,7 @@ TEST(LanesLayout, WhatIsDrawnNeverOverlapsAtAnyScale)
 
 TEST(LanesLayout, DenseRoundsStandEvenlyAndKeepWhatWasMissed)
 {
-    review::LanesReview review = lanes();
+    results::LanesReview review = lanes();
     review.rounds.clear();
     int missed = 0;
     for (int i = 0; i < 7300; ++i) {
@@ -181,7 +181,7 @@ TEST(LanesLayout, DenseRoundsStandEvenlyAndKeepWhatWasMissed)
 
 TEST(LanesLayout, DenseRoundsStayTogetherWhileTheLanesAreMoved)
 {
-    review::LanesReview review = lanes();
+    results::LanesReview review = lanes();
     review.rounds.clear();
     for (int i = 0; i < 2000; ++i)
         review.rounds.push_back({day(0) + std::chrono::hours{12} * i, i % 7 == 0});
@@ -199,7 +199,7 @@ TEST(LanesLayout, DenseRoundsStayTogetherWhileTheLanesAreMoved)
 
 TEST(LanesLayout, RowsBeyondTheRoomAreScrolledAway)
 {
-    review::LanesReview review;
+    results::LanesReview review;
     for (int i = 0; i < 10; ++i)
         review.lanes.push_back({"S", {bar("B", 0, 9)}, 1});
     LanesMetrics metrics = metricsOf(600.0);
@@ -228,7 +228,7 @@ TEST(LanesSpan, HasRoomAroundAndTakesInANearNow)
     const Span span = lanesSpan(lanes());
     EXPECT_LT(span.start, day(0));
     EXPECT_GT(span.end, day(31));
-    review::LanesReview old = lanes();
+    results::LanesReview old = lanes();
     old.now = day(300);
     EXPECT_LT(lanesSpan(old).end, day(40));
 }

@@ -21,18 +21,18 @@ TableWords twoRows()
     return words;
 }
 
-review::RoundsSheet sheet()
+results::RoundsSheet sheet()
 {
     using namespace std::chrono;
-    review::RoundsSheet sheet;
+    results::RoundsSheet sheet;
     sheet.rows.resize(1);
     sheet.rows[0].name = "Loop meter";
     sheet.columns = {{2026y / April / 4, 0}, {2026y / April / 4, 1}};
-    review::RoundCell read;
+    results::RoundCell read;
     read.value = 58.14;
     read.decimals = 3;
     read.history = "was 85.140, corrected 4 Apr 19:10: digits swapped";
-    review::RoundCell missed;
+    results::RoundCell missed;
     missed.missed = true;
     sheet.cells = {{read, missed}};
     return sheet;

@@ -11,17 +11,17 @@
 #include "tests/ui/spoken.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
-#include "ui/forms/keep_change.h"
 #include "ui/forms/quantity_field.h"
+#include "ui/forms/save_change.h"
 #include "ui/forms/save_row.h"
 #include "ui/plans/batch_actions.h"
 #include "ui/plans/batch_dialog.h"
 #include "ui/plans/batch_fields.h"
 #include "ui/plans/batch_steps.h"
-#include "ui/plans/laid_table.h"
 #include "ui/plans/new_batch_dialog.h"
 #include "ui/plans/plan_dialog.h"
 #include "ui/plans/plan_editor.h"
+#include "ui/plans/schedule_table.h"
 #include "ui/plans/step_dialog.h"
 #include "ui/words/words.h"
 
@@ -77,7 +77,7 @@ protected:
     }
     std::unique_ptr<BatchDialog> openEdit(const std::string& name)
     {
-        const BatchWorld all = world();
+        const BatchFormData all = world();
         auto dialog = std::make_unique<BatchDialog>(session, all, *all.batch(name));
         dialog->setAttribute(Qt::WA_DeleteOnClose, false);
         dialog->open();
@@ -183,7 +183,7 @@ TEST_F(NewBatchTest, RefusesWithASentenceAtThePlace)
 
 TEST_F(NewBatchTest, ABatchWithoutASensorIsRefused)
 {
-    BatchWorld bare = world();
+    BatchFormData bare = world();
     bare.sensors.clear();
     bare.batches.clear();
     NewBatchDialog dialog(session, bare, {});
@@ -196,17 +196,18 @@ TEST_F(NewBatchTest, ABatchWithoutASensorIsRefused)
 
 TEST_F(NewBatchTest, RetiredThingsAreNotOffered)
 {
-    BatchWorld all = world();
+    BatchFormData all = world();
     all.setups[0].retired = now();
     all.sensors[1].retired = now();
     EXPECT_THAT(offeredSetups(all), testing::ElementsAre("Cabinet"));
     EXPECT_THAT(offeredSetups(all, "Loop"), testing::ElementsAre("Cabinet", "Loop"));
-    EXPECT_THAT(offeredSensors(all, Reads::beer, "Cabinet"), testing::ElementsAre("Loop beer"));
+    EXPECT_THAT(offeredSensors(all, SensorKind::beer, "Cabinet"),
+                testing::ElementsAre("Loop beer"));
 }
 
 TEST_F(NewBatchTest, SuggestsTheNextName)
 {
-    BatchWorld all = world();
+    BatchFormData all = world();
     EXPECT_EQ(suggestedName(all), "Pale 3");
     all.batches.back().name = "Stout";
     EXPECT_EQ(suggestedName(all), "Stout 2");
@@ -307,8 +308,8 @@ TEST(BatchSteps, PlannedAndDoneStayApart)
     batch.schedule[0].until = StageUntil::hours;
     batch.schedule[0].length = Hours{240};
     batch.stageEnds = {denverTime("2026-03-12 18:12")};
-    const auto planned = laidTable(firstPlanned(batch), batch, us());
-    const auto done = laidTable(laidInForce(batch), batch, us());
+    const auto planned = scheduleTable(firstPlanned(batch), batch, us());
+    const auto done = scheduleTable(laidInForce(batch), batch, us());
     EXPECT_EQ(planned.rows[0][3].text, "20 Mar 18:00");
     EXPECT_EQ(done.rows[0][3].text, "12 Mar 18:12");
     EXPECT_THAT(planHistory(batch, us()),

@@ -3,7 +3,7 @@
 
 #include "core/store/history/undo.h"
 #include "core/store/records/batches.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/forms/save_row.h"
 #include "ui/plans/batch_actions.h"
 #include "ui/plans/step_dialog.h"

@@ -105,7 +105,7 @@ TEST_F(ReportTest, ThereIsAFont)
 
 TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
 {
-    const auto review = review::reviewRun(*m_logbook, "Pale 1");
+    const auto review = results::reviewRun(*m_logbook, "Pale 1");
     ASSERT_TRUE(review);
     const Rows rows = parsed(asCsv(of({"Pale 1"})));
     for (const QStringList& row : rows)
@@ -167,7 +167,7 @@ TEST_F(ReportTest, TwoBatchesSideBySideHaveEveryPartOfTheScreen)
 TEST_F(ReportTest, OfSeveralBatchesItIsSaidWhatEachRestsOn)
 {
     const char* const table = "What each batch rests on";
-    const auto review = review::reviewRun(*m_logbook, "Pale 1");
+    const auto review = results::reviewRun(*m_logbook, "Pale 1");
     ASSERT_TRUE(review);
     const double coverage = *review->figures.judged.asPlanned.totals.coverage();
     const Rows season = parsed(asCsv(of({"Loop"})));
@@ -196,7 +196,7 @@ TEST_F(ReportTest, TwoBatchesAreCountedFromAStage)
 
 TEST_F(ReportTest, TheBoundsOfTheMeasuresAreAmongTheFigures)
 {
-    const auto review = review::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
+    const auto review = results::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
     ASSERT_TRUE(review);
     const Rows rows = parsed(asCsv(of({"Pale 1", "Pale 2"})));
     const analysis::Measure& energy = review->measures.at(0);
@@ -217,7 +217,7 @@ TEST_F(ReportTest, ANumberAndItsUnitStayOnOneLine)
 
 TEST_F(ReportTest, TheFiguresOfAJudgementAreThoseOfTheReview)
 {
-    const auto review = review::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
+    const auto review = results::reviewSideBySide(*m_logbook, "Pale 1", "Pale 2");
     ASSERT_TRUE(review);
     const Rows rows = parsed(asCsv(of({"Pale 1", "Pale 2"})));
     ASSERT_TRUE(review->judgement.sheet.totals);
@@ -241,7 +241,7 @@ TEST_F(ReportTest, OfSetupsEveryBatchsFigureIsTold)
     ASSERT_TRUE(
         exchange::loadDescription(logbook.toStdString(), path("ended.json").toStdString(), now));
     open(logbook);
-    const auto review = review::reviewSideBySide(*m_logbook, "Loop", "Cabinet");
+    const auto review = results::reviewSideBySide(*m_logbook, "Loop", "Cabinet");
     ASSERT_TRUE(review) << review.error().sentence();
     const Document document = of({"Loop", "Cabinet"});
     EXPECT_TRUE(headingsOf(document).contains("Batch by batch"));
@@ -289,7 +289,7 @@ TEST_F(ReportTest, ADarkPageIsLightOnPaper)
 
 TEST_F(ReportTest, EverySubjectTakesEveryForm)
 {
-    Manner small;
+    UnitFormat small;
     small.size = QSize(640, 480);
     for (const auto& names :
          {std::vector<std::string>{"Pale 1"}, {"Pale 1", "Pale 2"}, {"Loop"}, {"Cabinet"}}) {
@@ -399,7 +399,7 @@ TEST_F(ReportTest, NamesOfAnyKindComeThrough)
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
     EXPECT_EQ(parsed(asCsv(document))[2][3], QString::fromStdString(ugly)) << "whole in the CSV";
     for (const Form form : {Form::pdf, Form::png, Form::svg})
-        EXPECT_TRUE(rendered(document, form, Manner{}));
+        EXPECT_TRUE(rendered(document, form, UnitFormat{}));
 }
 
 /// Longer than any name can be: notes have no limit.
@@ -445,8 +445,8 @@ TEST_F(ReportTest, ABatchWithNothingInItHasAClearPage)
     EXPECT_THAT(page, HasSubstr("No meter was read twice while this batch ran."));
     EXPECT_THAT(page, Not(HasSubstr("nan")));
     for (const Form form : {Form::pdf, Form::csv, Form::png, Form::svg})
-        EXPECT_TRUE(rendered(document, form, Manner{}));
-    EXPECT_TRUE(rendered(of({"S"}), Form::pdf, Manner{}));
+        EXPECT_TRUE(rendered(document, form, UnitFormat{}));
+    EXPECT_TRUE(rendered(of({"S"}), Form::pdf, UnitFormat{}));
 }
 
 TEST_F(ReportTest, ADecimalCommaIsForPeopleAndAPointForPrograms)

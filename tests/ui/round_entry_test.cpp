@@ -11,9 +11,9 @@ namespace {
 
 const Instant noon = instantFromMs(1'772'000'000'000);
 
-review::RoundRow row()
+results::RoundRow row()
 {
-    review::RoundRow row;
+    results::RoundRow row;
     row.name = "Loop meter";
     row.lastAt = noon;
     row.last = 58.14;
@@ -53,7 +53,7 @@ TEST(FarOutside, AsksBeyondThreeTimesTheMost)
     EXPECT_FALSE(farOutside(row(), 58.70));
     EXPECT_TRUE(farOutside(row(), 58.75));
     EXPECT_FALSE(farOutside(row(), 58.14)); // nothing used is fine
-    review::RoundRow unknown = row();
+    results::RoundRow unknown = row();
     unknown.expected.reset();
     EXPECT_FALSE(farOutside(unknown, 900.0));
 }
@@ -64,11 +64,11 @@ TEST(RoundWords, SayLastExpectedAndRound)
     EXPECT_EQ(lastText(row()), "58.140");
     const Zone zone = *Zone::named("America/Denver");
     const Instant evening = *parseRfc3339("2026-04-06T00:12:00Z");
-    review::RoundsSheet sheet;
+    results::RoundsSheet sheet;
     sheet.zone = zone;
     sheet.now = evening;
     EXPECT_EQ(roundTitle(sheet), "Evening round · Sunday 5 April · now 18:12");
-    review::RoundRow read = row();
+    results::RoundRow read = row();
     read.lastAt = *parseRfc3339("2026-04-05T13:05:00Z");
     EXPECT_EQ(lastTimeText(read, evening, zone), "today 07:05");
     read.lastAt = *parseRfc3339("2026-04-05T00:05:00Z");
@@ -85,13 +85,13 @@ TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
     EXPECT_EQ(cold->decimals, 1);
     EXPECT_EQ(cold->note, "by eye");
     EXPECT_FALSE(parseHandReading("cold", Instant{}, "", '.', ReadingUnit::celsius));
-    review::RoundRow gravity;
-    gravity.kind = review::RoundKind::gravity;
+    results::RoundRow gravity;
+    gravity.kind = results::RoundKind::gravity;
     gravity.expected = {0.990, 1.020};
     EXPECT_FALSE(farOutside(gravity, 1.012));
     EXPECT_TRUE(farOutside(gravity, 1.031));
-    review::RoundRow beer;
-    beer.kind = review::RoundKind::thermometer;
+    results::RoundRow beer;
+    beer.kind = results::RoundKind::thermometer;
     beer.expected = {63.0, 69.0};
     EXPECT_FALSE(farOutside(beer, 74.0)); // outside the band, but no slip of the pen
     EXPECT_TRUE(farOutside(beer, 86.0));
@@ -99,13 +99,13 @@ TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
 
 TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
 {
-    review::RoundsSheet sheet;
+    results::RoundsSheet sheet;
     sheet.zone = *Zone::named("America/Denver");
     sheet.now = *parseRfc3339("2026-04-05T18:00:00Z"); // 12:00 local
-    review::RoundRow loop = row();
+    results::RoundRow loop = row();
     loop.setup = "Loop";
     loop.lastAt = sheet.now - std::chrono::hours{5};
-    review::RoundRow other = row();
+    results::RoundRow other = row();
     other.name = "Cabinet meter";
     other.setup = "Cabinet";
     sheet.rows = {loop, other};

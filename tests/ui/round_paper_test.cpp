@@ -12,17 +12,17 @@ namespace holdband::ui {
 
 namespace {
 
-review::RoundsSheet sheetAt(const char* now)
+results::RoundsSheet sheetAt(const char* now)
 {
-    review::RoundsSheet sheet;
+    results::RoundsSheet sheet;
     sheet.zone = *Zone::named("America/Denver");
     sheet.now = *parseRfc3339(now);
-    review::RoundRow meter;
+    results::RoundRow meter;
     meter.name = "Loop meter";
     meter.lastAt = *parseRfc3339("2026-03-11T13:05:00Z");
     meter.last = 58.14;
-    review::RoundRow gravity;
-    gravity.kind = review::RoundKind::gravity;
+    results::RoundRow gravity;
+    gravity.kind = results::RoundKind::gravity;
     gravity.name = "Ale 4";
     gravity.unit = ReadingUnit::specificGravity;
     sheet.rows = {meter, gravity};
@@ -72,14 +72,14 @@ TEST(PaperSheet, IsWrittenAsAPdfAndNeverHalf)
 
 TEST(Reminder, AnnouncesAnOpenRoundOnceUntilAMeterIsRead)
 {
-    const review::RoundsSheet open = sheetAt(evening);
+    const results::RoundsSheet open = sheetAt(evening);
     const auto due = roundToAnnounce(open, std::nullopt);
     EXPECT_EQ(due, parseRfc3339("2026-03-12T22:00:00Z").value());
     EXPECT_FALSE(roundToAnnounce(open, due)) << "once";
-    review::RoundsSheet read = open;
+    results::RoundsSheet read = open;
     read.rows[0].lastAt = *parseRfc3339("2026-03-12T22:10:00Z");
     EXPECT_FALSE(roundToAnnounce(read, std::nullopt)) << "read meanwhile";
-    review::RoundsSheet idle = open;
+    results::RoundsSheet idle = open;
     idle.rows.pop_back();
     EXPECT_FALSE(roundToAnnounce(idle, std::nullopt)) << "no batch runs";
     EXPECT_FALSE(roundToAnnounce(sheetAt("2026-03-12T21:30:00Z"), std::nullopt)) << "too early";

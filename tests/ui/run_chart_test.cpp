@@ -19,9 +19,9 @@ using holdband::test::hour;
 
 constexpr double h = 3.6e6;
 
-review::RunReview reviewOf(analysis::RunInput input)
+results::RunReview reviewOf(analysis::RunInput input)
 {
-    review::RunReview review;
+    results::RunReview review;
     review.settings.units = UnitSystem::metric;
     review.figures = analysis::analyseRun(input);
     review.input = std::move(input);
@@ -29,7 +29,7 @@ review::RunReview reviewOf(analysis::RunInput input)
 }
 
 /// The worked example of the method.
-review::RunReview workedReview()
+results::RunReview workedReview()
 {
     return reviewOf(holdband::test::runInput(
         holdband::test::batchOf({holdband::test::hold("Primary", 20.0)}, 10.0),
@@ -37,7 +37,7 @@ review::RunReview workedReview()
 }
 
 /// 25 °C at pitching, 20 °C wanted: settles for 4 h.
-review::RunReview settlingReview()
+results::RunReview settlingReview()
 {
     return reviewOf(holdband::test::runInput(
         holdband::test::batchOf(
@@ -73,7 +73,7 @@ TEST(RunChart, ExcursionsAreMarkedAtTheirPeak)
 
 TEST(RunChart, ACauseStandsBesideItsExcursionAlsoOfOtherLimits)
 {
-    review::RunReview review = workedReview();
+    results::RunReview review = workedReview();
     const auto at = [&](int minutes) {
         return review.input.span.start + std::chrono::minutes{minutes};
     };
@@ -85,9 +85,9 @@ TEST(RunChart, ACauseStandsBesideItsExcursionAlsoOfOtherLimits)
     EXPECT_TRUE(
         excursionWords(chart, chart.excursions[0]).endsWith("1.0 °C above the band · lid open"))
         << excursionWords(chart, chart.excursions[0]).toStdString();
-    review::Limits wider = review::limitsOf(review);
+    results::Limits wider = results::limitsOf(review);
     wider.tolerance = TemperatureDifference::kelvins(1.5);
-    setJudged(chart, review::tryLimits(review, wider).judged);
+    setJudged(chart, results::tryLimits(review, wider).judged);
     ASSERT_EQ(chart.excursions.size(), 1u);
     EXPECT_EQ(chart.excursions[0].cause, "lid open");
 }
@@ -124,7 +124,7 @@ TEST(RunChart, SettlingIsHatchedUntilTheArrival)
 
 TEST(RunChart, FahrenheitTurnsTemperaturesAndDifferences)
 {
-    review::RunReview review = workedReview();
+    results::RunReview review = workedReview();
     review.settings.units = UnitSystem::us;
     const RunChart chart = chartOf(review);
     EXPECT_NEAR(chart.bands[0].startTarget, 68.0, 1e-9);
@@ -141,7 +141,7 @@ TEST(RunChart, TheRibbonIsWiderBetweenReadingsThanAtThem)
                                             holdband::test::meterReading(8, 5.80),
                                             holdband::test::meterReading(20, 6.40)},
                                            0.01);
-    review::RunReview review = reviewOf(std::move(input));
+    results::RunReview review = reviewOf(std::move(input));
     review.energyCurve = {{hour(0), 0.0, {}, {}, true, false, false},
                           {hour(8), 0.8, {}, {}, true, false, false},
                           {hour(10), 0.9, {}, {}, false, false, false}};

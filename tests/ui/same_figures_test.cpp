@@ -1,8 +1,8 @@
 // One figure, one answer: for every batch of the sample the window's tables, the report, the
 // command line and its JSON say the same of every stage and of the energy.
 #include "core/exchange/load.h"
-#include "core/results/run/basis.h"
 #include "core/results/run/energy_texts.h"
+#include "core/results/run/provenance.h"
 #include "core/results/run/run_review.h"
 #include "core/results/run/stage_texts.h"
 #include "tests/ui/sample_window.h"
@@ -76,16 +76,16 @@ protected:
         m_logbook = std::move(*opened);
     }
 
-    review::RunReview reviewOf(const std::string& batch) const
+    results::RunReview reviewOf(const std::string& batch) const
     {
-        auto review = review::reviewRun(*m_logbook, batch);
+        auto review = results::reviewRun(*m_logbook, batch);
         EXPECT_TRUE(review);
         return *review;
     }
 
-    report::Document reportOf(const review::RunReview& review) const
+    report::Document reportOf(const results::RunReview& review) const
     {
-        const auto basis = review::basisOf(*m_logbook, review);
+        const auto basis = results::basisOf(*m_logbook, review);
         EXPECT_TRUE(basis);
         return report::runDocument(review, *basis, {});
     }
@@ -111,7 +111,7 @@ TEST_F(SameFigures, OfEveryStage)
 {
     for (const std::string& batch : batches()) {
         SCOPED_TRACE(batch);
-        const review::RunReview review = reviewOf(batch);
+        const results::RunReview review = reviewOf(batch);
         const QByteArray text = answer(call("verdict", batch));
         const QJsonArray json = jsonOf(call("verdict", batch))[QStringLiteral("stages")].toArray();
         const TableWords window = stageTable(review);
@@ -120,7 +120,7 @@ TEST_F(SameFigures, OfEveryStage)
         ASSERT_EQ(static_cast<std::size_t>(json.size()), review.figures.stages.size());
         for (std::size_t i = 0; i < review.figures.stages.size(); ++i) {
             SCOPED_TRACE(review.figures.judged.stages[i].label);
-            const review::StageTexts one = review::stageTexts(review, i);
+            const results::StageTexts one = results::stageTexts(review, i);
             const auto& row = window.rows.at(i);
             const auto& cells = table.rows.at(i);
             const QStringList line = lineOf(text, shown(review.figures.judged.stages[i].label));
@@ -157,16 +157,16 @@ TEST_F(SameFigures, OfEveryPartOfTheEnergy)
 {
     for (const std::string& batch : batches()) {
         SCOPED_TRACE(batch);
-        const review::RunReview review = reviewOf(batch);
+        const results::RunReview review = reviewOf(batch);
         const QByteArray text = answer(call("energy", batch));
         const QJsonObject json = jsonOf(call("energy", batch));
         const TableWords window = energyTable(review);
         const report::Document document = reportOf(review);
         const report::Table& table = tableOf(document, QStringLiteral("Energy"));
-        const std::vector<review::EnergyPart> parts = review::energyParts(review);
+        const std::vector<results::EnergyPart> parts = results::energyParts(review);
         for (std::size_t i = 0; i < parts.size(); ++i) {
             SCOPED_TRACE(parts[i].label);
-            const review::EnergyTexts one = review::energyTexts(parts[i].energy);
+            const results::EnergyTexts one = results::energyTexts(parts[i].energy);
             const QStringList line = lineOf(text, shown(parts[i].label));
             ASSERT_EQ(line.size(), 5);
             EXPECT_EQ(core(line[1]), one.kwh);

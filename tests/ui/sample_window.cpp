@@ -150,7 +150,7 @@ std::vector<double> WindowTest::kwhOf(const QString& logbook, const std::string&
     EXPECT_TRUE(file);
     const auto kept = store::readMeterReadings(**file, meter);
     EXPECT_TRUE(kept);
-    for (const store::KeptReading& reading : *kept)
+    for (const store::StoredReading& reading : *kept)
         all.push_back(reading.inForce.registerReading.kilowattHours());
     return all;
 }

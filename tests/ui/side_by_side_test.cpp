@@ -29,9 +29,9 @@ namespace holdband::ui::test {
 
 namespace {
 
-review::SideBySideRequest pair(const char* a, const char* b)
+results::SideBySideRequest pair(const char* a, const char* b)
 {
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = a;
     request.b = b;
     return request;
@@ -59,11 +59,11 @@ protected:
         settle(*m_window);
     }
     SideBySidePage& page() { return *m_window->pages()->sideBySide(); }
-    review::SideBySide reviewed(const review::SideBySideRequest& request) const
+    results::SideBySide reviewed(const results::SideBySideRequest& request) const
     {
         const auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read);
         EXPECT_TRUE(file);
-        auto comparison = review::reviewSideBySide(**file, request);
+        auto comparison = results::reviewSideBySide(**file, request);
         EXPECT_TRUE(comparison) << comparison.error().sentence();
         return *comparison;
     }
@@ -96,7 +96,7 @@ protected:
 
 TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllThatIsKnownOfThem)
 {
-    const review::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
+    const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
     EXPECT_EQ(page().energySentence(), shown(wanted.energySentence));
     EXPECT_EQ(page().temperatureSentence(), shown(wanted.temperatureSentence));
     EXPECT_EQ(page().table()->model()->rowCount(), static_cast<int>(wanted.lines.size()));
@@ -113,10 +113,10 @@ TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllThatIsKnownOfThem)
 
 TEST_F(SideBySideTest, EachNoteIsMarkedAtTheMeasureItTouches)
 {
-    const review::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
+    const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
     const auto first = std::find_if(
         wanted.lines.begin(), wanted.lines.end(),
-        [&](const review::MeasureWords& line) { return line.title == wanted.notes.at(0).title; });
+        [&](const results::MeasureWords& line) { return line.title == wanted.notes.at(0).title; });
     ASSERT_NE(first, wanted.lines.end());
     const auto row = first - wanted.lines.begin();
     EXPECT_TRUE(titles()[row].startsWith(shown(first->title) + " ¹"))
@@ -137,7 +137,7 @@ TEST_F(SideBySideTest, TwoBatchesCanBeCountedFromAStage)
     QTest::keyClicks(&from, "Crash");
     QTest::keyClick(&from, Qt::Key_Return);
     wait();
-    review::SideBySideRequest request = pair("Ale 2", "Ale 3");
+    results::SideBySideRequest request = pair("Ale 2", "Ale 3");
     request.fromStage = "Crash";
     EXPECT_EQ(page().energySentence(), shown(reviewed(request).energySentence));
     EXPECT_EQ(from.currentText(), "Crash") << "it stays chosen";
@@ -154,7 +154,7 @@ TEST_F(SideBySideTest, ABatchThatIsTickedOffDoesNotCount)
     ASSERT_NE(lager, actions.end());
     (*lager)->trigger();
     wait();
-    review::SideBySideRequest request = pair("Loop", "Cabinet");
+    results::SideBySideRequest request = pair("Loop", "Cabinet");
     request.only = {"Ale 1", "Saison 1", "Ale 2", "Lager 1", "Ale 3"};
     EXPECT_EQ(page().energySentence(), shown(reviewed(request).energySentence));
     EXPECT_EQ(page().choice()->batches()->text(), "3 + 2 batches");

@@ -10,9 +10,9 @@
 
 namespace holdband::ui {
 
-using review::SetupFigures;
+using results::SetupFigures;
 
-BatchDotsPicture::BatchDotsPicture(QString title, review::MeasureBatches figures, double scale,
+BatchDotsPicture::BatchDotsPicture(QString title, results::MeasureBatches figures, double scale,
                                    PairSides sides)
     : m_title(std::move(title)), m_figures(std::move(figures)), m_scale(scale),
       m_sides(std::move(sides))
@@ -29,7 +29,7 @@ BatchDotsPicture::Range BatchDotsPicture::range() const
         high = std::max(high, value * m_scale);
     };
     for (const SetupFigures* side : {&m_figures.a, &m_figures.b}) {
-        for (const review::BatchFigure& batch : side->batches)
+        for (const results::BatchFigure& batch : side->batches)
             take(batch.value);
     }
     most = std::max(high, -low);
@@ -73,7 +73,7 @@ void BatchDotsPicture::paintSide(QPainter& painter, QRectF row, bool first,
     }
     painter.setPen(QPen(look.colours().card, 1.0));
     painter.setBrush(m_sides.colour(first, look.colours()));
-    for (const review::BatchFigure& batch : figures.batches)
+    for (const results::BatchFigure& batch : figures.batches)
         painter.drawEllipse(QPointF(x(row, batch.value), middle), 5.0, 5.0);
     QFont bold = look.font;
     bold.setWeight(QFont::DemiBold);

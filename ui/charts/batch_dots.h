@@ -10,7 +10,7 @@ namespace holdband::ui {
 class BatchDotsPicture : public Picture {
 public:
     /// `title`: the measure, "Energy, kWh". The figures in the unit that it names.
-    BatchDotsPicture(QString title, review::MeasureBatches figures, double scale, PairSides sides);
+    BatchDotsPicture(QString title, results::MeasureBatches figures, double scale, PairSides sides);
 
     bool empty() const { return m_figures.a.batches.empty() && m_figures.b.batches.empty(); }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
@@ -26,7 +26,7 @@ private:
     double x(QRectF row, double value) const;
 
     QString m_title;
-    review::MeasureBatches m_figures;
+    results::MeasureBatches m_figures;
     double m_scale; ///< from the measure's own unit to the shown one
     PairSides m_sides;
 };

@@ -24,7 +24,7 @@ bool settles(const std::vector<std::pair<double, double>>& stretches, double ms)
 
 } // namespace
 
-PairDeviationPicture::PairDeviationPicture(const review::DeviationCharts& charts,
+PairDeviationPicture::PairDeviationPicture(const results::DeviationCharts& charts,
                                            TemperatureUnit unit, PairSides sides)
     : m_unit(unit), m_sides(std::move(sides))
 {
@@ -42,7 +42,7 @@ PairDeviationPicture::PairDeviationPicture(const review::DeviationCharts& charts
 }
 
 PairDeviationPicture::Line
-PairDeviationPicture::lineOf(const std::optional<review::DeviationLine>& line) const
+PairDeviationPicture::lineOf(const std::optional<results::DeviationLine>& line) const
 {
     Line own;
     if (!line)

@@ -13,7 +13,7 @@ class PlotFrame;
 
 class PairDeviationPicture : public Picture {
 public:
-    PairDeviationPicture(const review::DeviationCharts& charts, TemperatureUnit unit,
+    PairDeviationPicture(const results::DeviationCharts& charts, TemperatureUnit unit,
                          PairSides sides);
 
     bool empty() const { return !(m_endMs > 0.0); }
@@ -26,7 +26,7 @@ private:
         TrackPyramid pyramid;
         std::vector<std::pair<double, double>> settling;
     };
-    Line lineOf(const std::optional<review::DeviationLine>& line) const;
+    Line lineOf(const std::optional<results::DeviationLine>& line) const;
     ValueRange range() const;
     void paintLine(QPainter& painter, const PlotFrame& frame, const Line& line, const QPen& pen,
                    const PictureLook& look) const;

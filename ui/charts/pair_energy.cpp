@@ -55,7 +55,7 @@ void paintBounded(QPainter& painter, const PlotFrame& frame, const std::vector<R
 
 } // namespace
 
-PairEnergyPicture::PairEnergyPicture(const review::SideBySide& pair, PairSides sides)
+PairEnergyPicture::PairEnergyPicture(const results::SideBySide& pair, PairSides sides)
     : m_curve(pair.ratioCurve), m_since(shown(pair.alignment.words)),
       m_crashA(pair.deviations.crashA), m_crashB(pair.deviations.crashB), m_sides(std::move(sides))
 {

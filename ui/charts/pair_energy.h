@@ -15,7 +15,7 @@ class PlotFrame;
 
 class PairEnergyPicture : public Picture {
 public:
-    PairEnergyPicture(const review::SideBySide& pair, PairSides sides);
+    PairEnergyPicture(const results::SideBySide& pair, PairSides sides);
 
     bool empty() const { return m_curve.size() < 2; }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;

@@ -29,7 +29,7 @@ void widen(const analysis::Distribution& all, double& low, double& high)
 
 } // namespace
 
-PairSpreadPicture::PairSpreadPicture(const review::DeviationCharts& charts, TemperatureUnit unit,
+PairSpreadPicture::PairSpreadPicture(const results::DeviationCharts& charts, TemperatureUnit unit,
                                      PairSides sides)
     : m_a(charts.spreadA), m_b(charts.spreadB), m_toleranceA(charts.toleranceA),
       m_toleranceB(charts.toleranceB), m_unit(unit), m_sides(std::move(sides))

@@ -9,7 +9,8 @@ namespace holdband::ui {
 
 class PairSpreadPicture : public Picture {
 public:
-    PairSpreadPicture(const review::DeviationCharts& charts, TemperatureUnit unit, PairSides sides);
+    PairSpreadPicture(const results::DeviationCharts& charts, TemperatureUnit unit,
+                      PairSides sides);
 
     bool empty() const { return !m_a && !m_b; }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;

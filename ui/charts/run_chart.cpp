@@ -33,15 +33,15 @@ ChartLine lineOf(LineRole role, std::string name, const Series& series, Millisec
     return line;
 }
 
-LineRole roleOf(Reads reads)
+LineRole roleOf(SensorKind reads)
 {
-    return reads == Reads::coolant ? LineRole::coolant : LineRole::chamber;
+    return reads == SensorKind::coolant ? LineRole::coolant : LineRole::chamber;
 }
 
-void addLines(const review::RunReview& review, RunChart& chart)
+void addLines(const results::RunReview& review, RunChart& chart)
 {
     const analysis::RunInput& input = review.input;
-    for (const review::SideSeries& side : review.sides) {
+    for (const results::SideSeries& side : review.sides) {
         const LineRole role = roleOf(side.reads);
         chart.lines.push_back(
             lineOf(role, role == LineRole::coolant ? Phrase::tr("coolant") : Phrase::tr("chamber"),
@@ -54,7 +54,7 @@ void addLines(const review::RunReview& review, RunChart& chart)
                                  input.judging.gapLimit, chart));
 }
 
-void addLeftOut(const review::RunReview& review, RunChart& chart)
+void addLeftOut(const results::RunReview& review, RunChart& chart)
 {
     if (!review.figures.leftOut)
         return;
@@ -171,7 +171,7 @@ BandPiece bandOf(const analysis::PlacedStage& stage, const RunChart& chart)
 void addExcursion(const analysis::Excursion& excursion, ExcursionMark mark, RunChart& chart)
 {
     const Span span{chart.instantOf(mark.time.fromMs), chart.instantOf(mark.time.toMs)};
-    mark.cause = review::causeText(review::causeAt(chart.causes, span, excursion.side));
+    mark.cause = results::causeText(results::causeAt(chart.causes, span, excursion.side));
     chart.excursions.push_back(std::move(mark));
 }
 
@@ -191,9 +191,9 @@ void addStage(const analysis::JudgedBatch& judged, std::size_t i, RunChart& char
         addExcursion(excursion, markOf(excursion, deviation, band, chart.unit), chart);
 }
 
-void addEnergyDots(const review::RunReview& review, RunChart& chart)
+void addEnergyDots(const results::RunReview& review, RunChart& chart)
 {
-    for (const review::EnergyPoint& point : review.energyCurve) {
+    for (const results::EnergyPoint& point : review.energyCurve) {
         const bool joined = !chart.energy.empty() && !point.afterHole;
         chart.energy.push_back(
             {chart.msOf(point.at), point.kwh, point.read, joined, point.afterReset});
@@ -214,7 +214,7 @@ std::vector<double> placesBetween(double from, double to)
     return places;
 }
 
-void addEnergyBounds(const review::RunReview& review, RunChart& chart)
+void addEnergyBounds(const results::RunReview& review, RunChart& chart)
 {
     const analysis::RunInput& input = review.input;
     for (std::size_t i = 1; i < chart.energy.size(); ++i) {
@@ -235,7 +235,7 @@ void addEnergyBounds(const review::RunReview& review, RunChart& chart)
     }
 }
 
-void addUnmetered(const review::RunReview& review, RunChart& chart)
+void addUnmetered(const results::RunReview& review, RunChart& chart)
 {
     const analysis::EnergyFigure& whole = review.figures.energy.whole;
     double from = 0.0;
@@ -248,7 +248,7 @@ void addUnmetered(const review::RunReview& review, RunChart& chart)
         chart.unmetered.push_back({from, chart.msOf(chart.span.end)});
 }
 
-void addNotes(const review::RunReview& review, RunChart& chart)
+void addNotes(const results::RunReview& review, RunChart& chart)
 {
     for (const JournalNote& note : review.journal) {
         if (note.at >= chart.span.start && note.at <= chart.span.end)
@@ -293,7 +293,7 @@ void setJudged(RunChart& chart, const analysis::JudgedBatch& judged)
         addStage(judged, i, chart);
 }
 
-RunChart chartOf(const review::RunReview& review)
+RunChart chartOf(const results::RunReview& review)
 {
     RunChart chart;
     chart.batch = review.batch().name;

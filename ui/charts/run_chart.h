@@ -111,7 +111,7 @@ struct RunChart {
     const LeftOutStretch* leftOutAt(double ms) const;
 };
 
-RunChart chartOf(const review::RunReview& review);
+RunChart chartOf(const results::RunReview& review);
 
 /// Puts another judging of the same run in the place of the one that is drawn.
 void setJudged(RunChart& chart, const analysis::JudgedBatch& judged);

@@ -15,7 +15,7 @@ constexpr double leastLabel = 34.0; ///< narrower bars share a label among sever
 
 } // namespace
 
-SeasonPicture::Bar SeasonPicture::barOf(const review::SeasonLine& line)
+SeasonPicture::Bar SeasonPicture::barOf(const results::SeasonLine& line)
 {
     Bar bar;
     bar.name = shown(line.batch);
@@ -28,9 +28,9 @@ SeasonPicture::Bar SeasonPicture::barOf(const review::SeasonLine& line)
     return bar;
 }
 
-SeasonPicture::SeasonPicture(const review::Season& season)
+SeasonPicture::SeasonPicture(const results::Season& season)
 {
-    for (const review::SeasonLine& line : season.batches)
+    for (const results::SeasonLine& line : season.batches)
         m_bars.push_back(barOf(line));
 }
 

@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 class SeasonPicture : public Picture {
 public:
-    explicit SeasonPicture(const review::Season& season);
+    explicit SeasonPicture(const results::Season& season);
 
     /// Nothing was metered.
     bool empty() const;
@@ -27,7 +27,7 @@ private:
         bool bounded = false;
         bool metered = false;
     };
-    static Bar barOf(const review::SeasonLine& line);
+    static Bar barOf(const results::SeasonLine& line);
     void paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top, double foot,
                   bool labelled, const PictureLook& look) const;
 

@@ -10,7 +10,7 @@
 
 namespace holdband::ui {
 
-TotalCostPicture::TotalCostPicture(const review::MoneyWords& money, std::size_t scenario,
+TotalCostPicture::TotalCostPicture(const results::MoneyWords& money, std::size_t scenario,
                                    QString currency, PairSides sides)
     : m_currency(std::move(currency)), m_sides(std::move(sides))
 {

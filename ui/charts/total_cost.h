@@ -11,7 +11,7 @@ class PlotFrame;
 
 class TotalCostPicture : public Picture {
 public:
-    TotalCostPicture(const review::MoneyWords& money, std::size_t scenario, QString currency,
+    TotalCostPicture(const results::MoneyWords& money, std::size_t scenario, QString currency,
                      PairSides sides);
 
     bool empty() const { return m_last <= 0; }
@@ -23,7 +23,7 @@ private:
                    const PictureLook& look) const;
     void paintCrossing(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
 
-    review::CostScenario m_scenario;
+    results::CostScenario m_scenario;
     int m_last = 0; ///< batches
     QString m_currency;
     PairSides m_sides;

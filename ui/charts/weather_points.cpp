@@ -12,7 +12,7 @@ namespace holdband::ui {
 
 using analysis::LiftModel;
 
-WeatherPicture::WeatherPicture(const review::SameWeather& weather, TemperatureUnit unit,
+WeatherPicture::WeatherPicture(const results::SameWeather& weather, TemperatureUnit unit,
                                PairSides sides)
     : m_a(weather.a.model), m_b(weather.b.model), m_unit(unit), m_sides(std::move(sides))
 {

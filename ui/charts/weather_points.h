@@ -13,7 +13,7 @@ class PlotFrame;
 
 class WeatherPicture : public Picture {
 public:
-    WeatherPicture(const review::SameWeather& weather, TemperatureUnit unit, PairSides sides);
+    WeatherPicture(const results::SameWeather& weather, TemperatureUnit unit, PairSides sides);
 
     bool empty() const { return m_a.pairs.empty() && m_b.pairs.empty(); }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;

@@ -29,7 +29,7 @@ BatchesCard::BatchesCard(QWidget* parent)
     connect(m_measure, &QComboBox::activated, this, &BatchesCard::draw);
 }
 
-void BatchesCard::setComparison(const review::SideBySide* comparison, const PairSides& sides)
+void BatchesCard::setComparison(const results::SideBySide* comparison, const PairSides& sides)
 {
     setVisible(comparison && comparison->ofSetups);
     if (!comparison || !comparison->ofSetups)
@@ -46,7 +46,7 @@ void BatchesCard::setComparison(const review::SideBySide* comparison, const Pair
     }
     m_measure->setCurrentIndex(std::max(m_measure->findText(before), 0));
     std::vector<std::string> idle;
-    for (const review::IdleFigures& each : comparison->idle)
+    for (const results::IdleFigures& each : comparison->idle)
         idle.push_back(each.sentence);
     m_idle->setText(sentences(idle).join(QLatin1Char(' ')));
     m_idle->setVisible(!idle.empty());
@@ -56,8 +56,8 @@ void BatchesCard::setComparison(const review::SideBySide* comparison, const Pair
 QString BatchesCard::wordsOf(std::size_t measure) const
 {
     QStringList words;
-    const auto add = [&](const QString& side, const review::SetupFigures& figures) {
-        for (const review::BatchFigure& batch : figures.batches)
+    const auto add = [&](const QString& side, const results::SetupFigures& figures) {
+        for (const results::BatchFigure& batch : figures.batches)
             words << side + QStringLiteral(": ") + shown(batch.batch) + QLatin1Char(' ') +
                          shown(batch.text);
     };
@@ -71,7 +71,7 @@ void BatchesCard::draw()
     if (m_measure->currentIndex() < 0)
         return m_picture->setPicture(nullptr);
     const auto measure = static_cast<std::size_t>(m_measure->currentData().toInt());
-    const review::MeasureWords& line = m_lines[measure];
+    const results::MeasureWords& line = m_lines[measure];
     m_picture->setPicture(std::make_shared<BatchDotsPicture>(shown(line.title), m_figures[measure],
                                                              line.factor, m_sides),
                           wordsOf(measure));

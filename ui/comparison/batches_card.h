@@ -18,7 +18,7 @@ public:
     explicit BatchesCard(QWidget* parent = nullptr);
 
     /// Hidden where two batches are compared, not two setups.
-    void setComparison(const review::SideBySide* comparison, const PairSides& sides);
+    void setComparison(const results::SideBySide* comparison, const PairSides& sides);
     QComboBox* measure() const { return m_measure; }
     PictureView* picture() const { return m_picture; }
 
@@ -29,8 +29,8 @@ private:
     QComboBox* m_measure;
     PictureView* m_picture;
     QLabel* m_idle;
-    std::vector<review::MeasureBatches> m_figures;
-    std::vector<review::MeasureWords> m_lines;
+    std::vector<results::MeasureBatches> m_figures;
+    std::vector<results::MeasureWords> m_lines;
     PairSides m_sides;
 };
 

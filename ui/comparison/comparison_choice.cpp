@@ -95,7 +95,7 @@ void ComparisonChoice::fill(QComboBox* box, const QString& wanted)
     box->setCurrentIndex(std::max(box->findText(wanted), 0));
 }
 
-void ComparisonChoice::setLanes(const review::LanesReview& lanes)
+void ComparisonChoice::setLanes(const results::LanesReview& lanes)
 {
     const QString before[] = {a(), b()};
     m_batchNames.clear();
@@ -104,7 +104,7 @@ void ComparisonChoice::setLanes(const review::LanesReview& lanes)
     for (std::size_t i = 0; i < lanes.lanes.size(); ++i) {
         m_setupNames << shown(lanes.lanes[i].setup);
         m_setupOf[m_setupNames.back()] = static_cast<int>(i);
-        for (const review::LaneBar& bar : lanes.lanes[i].bars) {
+        for (const results::LaneBar& bar : lanes.lanes[i].bars) {
             m_batchNames << shown(bar.batch);
             m_setupOf[m_batchNames.back()] = static_cast<int>(i);
         }
@@ -139,9 +139,9 @@ QString ComparisonChoice::b() const
     return m_b->currentText();
 }
 
-review::SideBySideRequest ComparisonChoice::request() const
+results::SideBySideRequest ComparisonChoice::request() const
 {
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = core(a());
     request.b = core(b());
     if (m_from->currentIndex() > 0)
@@ -163,13 +163,13 @@ int ComparisonChoice::setupIndex(const std::string& name) const
     return found == m_setupOf.end() ? 0 : found->second;
 }
 
-void ComparisonChoice::setOffered(const review::SideBySide& comparison)
+void ComparisonChoice::setOffered(const results::SideBySide& comparison)
 {
     offerStages(comparison);
     offerBatches(comparison);
 }
 
-void ComparisonChoice::offerStages(const review::SideBySide& comparison)
+void ComparisonChoice::offerStages(const results::SideBySide& comparison)
 {
     const QSignalBlocker quiet(m_from);
     m_from->clear();
@@ -183,7 +183,7 @@ void ComparisonChoice::offerStages(const review::SideBySide& comparison)
     m_fromLabel->setVisible(any);
 }
 
-void ComparisonChoice::offerBatches(const review::SideBySide& comparison)
+void ComparisonChoice::offerBatches(const results::SideBySide& comparison)
 {
     m_batches->setVisible(comparison.ofSetups);
     m_ticks->clear();

@@ -20,16 +20,16 @@ public:
     explicit ComparisonChoice(QWidget* parent = nullptr);
 
     /// What can be chosen. At first the first two setups are.
-    void setLanes(const review::LanesReview& lanes);
+    void setLanes(const results::LanesReview& lanes);
     void choose(const QString& a, const QString& b);
     void clear();
     /// What a comparison offers further: stages to begin at, batches to take.
-    void setOffered(const review::SideBySide& comparison);
+    void setOffered(const results::SideBySide& comparison);
 
     QString a() const;
     QString b() const;
     /// Without a decimal sign and a weighing.
-    review::SideBySideRequest request() const;
+    results::SideBySideRequest request() const;
     /// Where a batch or a setup stands among the setups, for its colour.
     int setupIndex(const std::string& name) const;
 
@@ -44,8 +44,8 @@ Q_SIGNALS:
 private:
     void fill(QComboBox* box, const QString& wanted);
     void forgetOffered();
-    void offerStages(const review::SideBySide& comparison);
-    void offerBatches(const review::SideBySide& comparison);
+    void offerStages(const results::SideBySide& comparison);
+    void offerBatches(const results::SideBySide& comparison);
 
     QComboBox* m_a;
     QComboBox* m_b;

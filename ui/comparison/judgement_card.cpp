@@ -61,7 +61,7 @@ void JudgementCard::layOut()
     contents()->addWidget(m_rule);
 }
 
-void JudgementCard::setComparison(const review::SideBySide* comparison, const PairSides& sides,
+void JudgementCard::setComparison(const results::SideBySide* comparison, const PairSides& sides,
                                   bool writable)
 {
     setVisible(comparison != nullptr);
@@ -69,10 +69,10 @@ void JudgementCard::setComparison(const review::SideBySide* comparison, const Pa
         return;
     m_weighing = comparison->weighing;
     m_sides = sides;
-    const review::JudgementWords& words = comparison->judgement;
+    const results::JudgementWords& words = comparison->judgement;
     const bool same = std::equal(
         m_rows.begin(), m_rows.end(), words.criteria.begin(), words.criteria.end(),
-        [](const Row& row, const review::CriterionWords& each) { return row.name == each.name; });
+        [](const Row& row, const results::CriterionWords& each) { return row.name == each.name; });
     if (!same)
         rebuild(words.criteria, writable);
     for (std::size_t i = 0; i < m_rows.size(); ++i)
@@ -84,7 +84,7 @@ void JudgementCard::setComparison(const review::SideBySide* comparison, const Pa
     m_add->setVisible(writable);
 }
 
-void JudgementCard::rebuild(const std::vector<review::CriterionWords>& criteria, bool writable)
+void JudgementCard::rebuild(const std::vector<results::CriterionWords>& criteria, bool writable)
 {
     m_rows.clear();
     clearLayout(m_grid);
@@ -95,11 +95,11 @@ void JudgementCard::rebuild(const std::vector<review::CriterionWords>& criteria,
         m_grid->addWidget(head, 0, column,
                           column > 1 ? Qt::AlignRight : Qt::AlignLeft | Qt::AlignVCenter);
     }
-    for (const review::CriterionWords& each : criteria)
+    for (const results::CriterionWords& each : criteria)
         addRow(each, writable);
 }
 
-void JudgementCard::addRow(const review::CriterionWords& criterion, bool writable)
+void JudgementCard::addRow(const results::CriterionWords& criterion, bool writable)
 {
     const int line = static_cast<int>(m_rows.size()) + 1;
     const QString title = shown(criterion.title);
@@ -127,7 +127,7 @@ void JudgementCard::addRow(const review::CriterionWords& criterion, bool writabl
     connect(weight, &QSlider::valueChanged, this, &JudgementCard::takeWeights);
 }
 
-void JudgementCard::fillRow(const Row& row, const review::CriterionWords& criterion) const
+void JudgementCard::fillRow(const Row& row, const results::CriterionWords& criterion) const
 {
     const QSignalBlocker quiet(row.weight);
     row.weight->setValue(static_cast<int>(std::lround(criterion.weight * stepsAUnit)));

@@ -22,7 +22,8 @@ public:
     explicit JudgementCard(QWidget* parent = nullptr);
 
     /// Null: nothing is compared.
-    void setComparison(const review::SideBySide* comparison, const PairSides& sides, bool writable);
+    void setComparison(const results::SideBySide* comparison, const PairSides& sides,
+                       bool writable);
     /// The weight of a criterion; null where there is none of that name.
     QSlider* weight(const QString& criterion) const;
     QLineEdit* newCriterion() const { return m_newName; }
@@ -40,9 +41,9 @@ private:
         QLabel* b;
     };
     void layOut();
-    void rebuild(const std::vector<review::CriterionWords>& criteria, bool writable);
-    void addRow(const review::CriterionWords& criterion, bool writable);
-    void fillRow(const Row& row, const review::CriterionWords& criterion) const;
+    void rebuild(const std::vector<results::CriterionWords>& criteria, bool writable);
+    void addRow(const results::CriterionWords& criterion, bool writable);
+    void fillRow(const Row& row, const results::CriterionWords& criterion) const;
     void takeWeights();
     void addCriterion();
     void removeCriterion(const std::string& name);

@@ -64,7 +64,7 @@ void MoneyCard::layOut()
     setTabOrder(m_otherPrice->edit(), m_perYear->edit());
 }
 
-void MoneyCard::setComparison(const review::SideBySide* comparison, const Manner& manner,
+void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
                               const PairSides& sides)
 {
     setVisible(comparison != nullptr);
@@ -79,7 +79,7 @@ void MoneyCard::setComparison(const review::SideBySide* comparison, const Manner
     const bool priced = m_shownPrice != m_weighing.otherPricePerKwh && m_shownPrice != unknown;
     m_shownPrice = m_weighing.otherPricePerKwh;
     m_scenario->clear();
-    for (const review::CostScenario& each : m_money.scenarios)
+    for (const results::CostScenario& each : m_money.scenarios)
         m_scenario->addItem(capitalised(shown(each.name)));
     // A price that was just typed is looked at.
     const int other = m_scenario->count() > 1 ? 1 : 0;
@@ -113,7 +113,7 @@ void MoneyCard::draw()
         m_figures->setWords(std::move(table));
         return;
     }
-    const review::CostScenario& scenario = m_money.scenarios[which];
+    const results::CostScenario& scenario = m_money.scenarios[which];
     table.rows.push_back({{Words::tr("Each batch"), {}, false},
                           {shown(scenario.perBatchA), {}, true},
                           {shown(scenario.perBatchB), {}, true}});

@@ -3,7 +3,7 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 #include "ui/theme/card.h"
 
 class QComboBox;
@@ -22,7 +22,7 @@ public:
     explicit MoneyCard(QWidget* parent = nullptr);
 
     /// Null: nothing is compared.
-    void setComparison(const review::SideBySide* comparison, const Manner& manner,
+    void setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
                        const PairSides& sides);
     QComboBox* scenario() const { return m_scenario; }
     QuantityField* perYear() const { return m_perYear; }
@@ -46,7 +46,7 @@ private:
     QuantityField* m_perYear;
     QuantityField* m_otherPrice;
     QLabel* m_remarks;
-    review::MoneyWords m_money;
+    results::MoneyWords m_money;
     Weighing m_weighing;
     std::optional<double> m_shownPrice = -1.0; ///< the second price at the last look
     PairSides m_sides;

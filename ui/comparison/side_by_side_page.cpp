@@ -1,7 +1,7 @@
 #include "ui/comparison/side_by_side_page.h"
 
 #include "core/store/records/weighing.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "ui/charts/pair_deviation.h"
 #include "ui/charts/pair_energy.h"
 #include "ui/charts/pair_spread.h"
@@ -12,7 +12,7 @@
 #include "ui/comparison/money_card.h"
 #include "ui/comparison/side_tables.h"
 #include "ui/comparison/weather_card.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/session/session.h"
 #include "ui/tables/notes_card.h"
 #include "ui/tables/table_card.h"
@@ -28,7 +28,7 @@ namespace holdband::ui {
 /// One comparison at a time works with it.
 struct SideBySidePage::Shared {
     std::mutex mutex;
-    review::ComparisonCache cache;
+    results::ComparisonCache cache;
 };
 
 SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
@@ -127,7 +127,7 @@ void SideBySidePage::resizeEvent(QResizeEvent* event)
     m_lower->setDirection(width() >= 760 ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
-void SideBySidePage::setLanes(const review::LanesReview& lanes)
+void SideBySidePage::setLanes(const results::LanesReview& lanes)
 {
     m_choice->setLanes(lanes);
     refresh();
@@ -145,18 +145,18 @@ void SideBySidePage::refresh()
 
 void SideBySidePage::ask(std::optional<Weighing> weighing)
 {
-    review::SideBySideRequest request = m_choice->request();
+    results::SideBySideRequest request = m_choice->request();
     if (request.a.empty() || request.b.empty() || request.a == request.b)
         return showProblem(Words::tr("Choose two batches or two setups."));
     request.decimalSign = decimalSign();
     request.weighing = std::move(weighing);
-    m_session->ask<review::SideBySide>(
+    m_session->ask<results::SideBySide>(
         this,
         [request, shared = m_shared](const store::LogbookFile& file) {
             const std::lock_guard alone(shared->mutex);
-            return review::reviewSideBySide(file, request, &shared->cache);
+            return results::reviewSideBySide(file, request, &shared->cache);
         },
-        [this, a = request.a, b = request.b](Result<review::SideBySide> comparison) {
+        [this, a = request.a, b = request.b](Result<results::SideBySide> comparison) {
             if (a != core(m_choice->a()) || b != core(m_choice->b()))
                 return;
             if (comparison)
@@ -180,7 +180,7 @@ void SideBySidePage::takeWeighing(const Weighing& weighing)
         });
 }
 
-PairSides SideBySidePage::sidesOf(const review::SideBySide& comparison) const
+PairSides SideBySidePage::sidesOf(const results::SideBySide& comparison) const
 {
     PairSides sides{shown(comparison.a), shown(comparison.b)};
     sides.colourA = m_choice->setupIndex(comparison.a);
@@ -190,7 +190,7 @@ PairSides SideBySidePage::sidesOf(const review::SideBySide& comparison) const
     return sides;
 }
 
-void SideBySidePage::fill(const review::SideBySide& comparison)
+void SideBySidePage::fill(const results::SideBySide& comparison)
 {
     sayHeadline(comparison);
     m_subtitle = Words::tr("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
@@ -205,7 +205,7 @@ void SideBySidePage::fill(const review::SideBySide& comparison)
     Q_EMIT comparisonShown();
 }
 
-void SideBySidePage::sayHeadline(const review::SideBySide& comparison)
+void SideBySidePage::sayHeadline(const results::SideBySide& comparison)
 {
     m_energyWords = shown(comparison.energySentence);
     m_temperatureWords = shown(comparison.temperatureSentence);
@@ -217,7 +217,7 @@ void SideBySidePage::sayHeadline(const review::SideBySide& comparison)
     m_temperature->setAccessibleName(second);
 }
 
-void SideBySidePage::fillCharts(const review::SideBySide& comparison, const PairSides& sides)
+void SideBySidePage::fillCharts(const results::SideBySide& comparison, const PairSides& sides)
 {
     const auto show = [](PictureView* view, auto picture, const std::string& words) {
         view->setPicture(picture->empty() ? nullptr : std::move(picture), shown(words));
@@ -233,10 +233,10 @@ void SideBySidePage::fillCharts(const review::SideBySide& comparison, const Pair
 }
 
 /// Null: nothing is compared.
-void SideBySidePage::fillCards(const review::SideBySide* comparison, const PairSides& sides)
+void SideBySidePage::fillCards(const results::SideBySide* comparison, const PairSides& sides)
 {
     const Zone zone = comparison ? Zone::named(comparison->settings.zone).value_or(Zone()) : Zone();
-    const Manner manner = comparison ? mannerOf(comparison->settings, zone) : Manner{};
+    const UnitFormat manner = comparison ? mannerOf(comparison->settings, zone) : UnitFormat{};
     m_batches->setComparison(comparison, sides);
     m_weather->setComparison(comparison, manner, sides);
     m_money->setComparison(comparison, manner, sides);

@@ -1,5 +1,5 @@
 // Two batches or two setups: two sentences, charts, the table of measures, how fair it is, money
-// and judgement. Shows review::SideBySide and computes nothing.
+// and judgement. Shows results::SideBySide and computes nothing.
 #pragma once
 
 #include "core/results/comparison/comparison_cache.h"
@@ -34,7 +34,7 @@ public:
     ~SideBySidePage() override;
 
     /// What can be chosen.
-    void setLanes(const review::LanesReview& lanes);
+    void setLanes(const results::LanesReview& lanes);
     void compare(const QString& a, const QString& b);
     /// Compares what is chosen anew.
     void refresh();
@@ -65,13 +65,13 @@ private:
     QWidget* makeCharts();
     QWidget* makeFigures();
     void ask(std::optional<Weighing> weighing);
-    void fill(const review::SideBySide& comparison);
-    void sayHeadline(const review::SideBySide& comparison);
-    void fillCharts(const review::SideBySide& comparison, const PairSides& sides);
-    void fillCards(const review::SideBySide* comparison, const PairSides& sides);
+    void fill(const results::SideBySide& comparison);
+    void sayHeadline(const results::SideBySide& comparison);
+    void fillCharts(const results::SideBySide& comparison, const PairSides& sides);
+    void fillCards(const results::SideBySide* comparison, const PairSides& sides);
     void showProblem(const QString& words);
     void takeWeighing(const Weighing& weighing);
-    PairSides sidesOf(const review::SideBySide& comparison) const;
+    PairSides sidesOf(const results::SideBySide& comparison) const;
 
     struct Shared; ///< what the comparisons on the workers remember
 

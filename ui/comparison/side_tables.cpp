@@ -1,6 +1,6 @@
 #include "ui/comparison/side_tables.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -22,11 +22,11 @@ struct Touching {
     QStringList words;
 };
 
-Touching notesOn(const review::SideBySide& comparison, const std::string& title)
+Touching notesOn(const results::SideBySide& comparison, const std::string& title)
 {
     Touching touching;
     for (std::size_t i = 0; i < comparison.notes.size(); ++i) {
-        const review::NoteWords& note = comparison.notes[i];
+        const results::NoteWords& note = comparison.notes[i];
         if (note.title != title)
             continue;
         touching.marks += QLatin1Char(' ') + raised(i + 1);
@@ -44,13 +44,13 @@ QString withoutBounds(const std::string& figure)
 
 } // namespace
 
-TableWords measuresTable(const review::SideBySide& comparison)
+TableWords measuresTable(const results::SideBySide& comparison)
 {
     TableWords table;
     table.header = {Words::tr("Measure"),    QStringLiteral("A"),     QStringLiteral("B"),
                     QStringLiteral("A − B"), QStringLiteral("A ÷ B"), Words::tr("ahead")};
     table.numeric = {false, true, true, true, true, false};
-    for (const review::MeasureWords& line : comparison.lines) {
+    for (const results::MeasureWords& line : comparison.lines) {
         const Touching notes = notesOn(comparison, line.title);
         const QString why = capitalised(shown(line.remark));
         table.rows.push_back(
@@ -64,7 +64,7 @@ TableWords measuresTable(const review::SideBySide& comparison)
     return table;
 }
 
-QString batchesThatCount(const review::SideBySide& comparison)
+QString batchesThatCount(const results::SideBySide& comparison)
 {
     if (!comparison.ofSetups)
         return Words::tr("In brackets: minimum – maximum of the figure.") +
@@ -76,10 +76,10 @@ QString batchesThatCount(const review::SideBySide& comparison)
              shown(joined(comparison.batchesB)));
 }
 
-QStringList fairnessNotes(const review::SideBySide& comparison)
+QStringList fairnessNotes(const results::SideBySide& comparison)
 {
     QStringList notes;
-    for (const review::NoteWords& note : comparison.notes)
+    for (const results::NoteWords& note : comparison.notes)
         notes << QStringLiteral("%1 · %2: %3.")
                      .arg(QString::number(notes.size() + 1), capitalised(shown(note.note)),
                           shown(note.effect));

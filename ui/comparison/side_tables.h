@@ -7,11 +7,11 @@
 namespace holdband::ui {
 
 /// Each measure with the numbers of the notes that touch it.
-TableWords measuresTable(const review::SideBySide& comparison);
+TableWords measuresTable(const results::SideBySide& comparison);
 /// What the brackets mean; of two setups also which batches went in.
-QString batchesThatCount(const review::SideBySide& comparison);
+QString batchesThatCount(const results::SideBySide& comparison);
 /// Numbered as in the table.
-QStringList fairnessNotes(const review::SideBySide& comparison);
+QStringList fairnessNotes(const results::SideBySide& comparison);
 
 /// Sentences as they stand: with a full stop each.
 QStringList sentences(const std::vector<std::string>& lines);

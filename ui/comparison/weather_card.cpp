@@ -16,10 +16,10 @@ namespace holdband::ui {
 
 namespace {
 
-QString detailsOf(const review::SameWeather& weather)
+QString detailsOf(const results::SameWeather& weather)
 {
     QStringList lines;
-    for (const review::ModelWords* side : {&weather.a, &weather.b}) {
+    for (const results::ModelWords* side : {&weather.a, &weather.b}) {
         const QStringList own =
             sentences(side->figures) + sentences(side->cautions) + sentences(side->remarks);
         if (!own.isEmpty())
@@ -64,14 +64,14 @@ WeatherCard::WeatherCard(QWidget* parent)
     m_hours->setRule(aboveZero);
 }
 
-void WeatherCard::setComparison(const review::SideBySide* comparison, const Manner& manner,
+void WeatherCard::setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
                                 const PairSides& sides)
 {
     setVisible(comparison != nullptr);
     if (!comparison)
         return;
     m_weighing = comparison->weighing;
-    const review::SameWeather& weather = comparison->weather;
+    const results::SameWeather& weather = comparison->weather;
     m_sentence->setText(sentences({weather.sentence, weather.any ? weather.energySentence : ""})
                             .join(QLatin1Char(' ')));
     m_sentence->setAccessibleName(m_sentence->text());

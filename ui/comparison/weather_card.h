@@ -3,7 +3,7 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 #include "ui/theme/card.h"
 
 class QLabel;
@@ -19,7 +19,7 @@ public:
     explicit WeatherCard(QWidget* parent = nullptr);
 
     /// Null: nothing is compared.
-    void setComparison(const review::SideBySide* comparison, const Manner& manner,
+    void setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
                        const PairSides& sides);
     QuantityField* lift() const { return m_lift; }
     QuantityField* hours() const { return m_hours; }

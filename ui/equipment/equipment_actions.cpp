@@ -8,7 +8,7 @@
 #include "ui/equipment/round_windows_dialog.h"
 #include "ui/equipment/sensor_dialog.h"
 #include "ui/equipment/setup_dialog.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/plans/plan_dialog.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
@@ -59,7 +59,7 @@ void EquipmentActions::addPlan()
 
 void EquipmentActions::editSetup(const Setup& setup)
 {
-    const Manner manner = mannerOf(m_equipment.settings, m_equipment.zone);
+    const UnitFormat manner = mannerOf(m_equipment.settings, m_equipment.zone);
     open(new SetupDialog(*m_session, manner, setup, m_window));
 }
 
@@ -75,7 +75,7 @@ void EquipmentActions::editMeter(const Meter& meter)
 
 void EquipmentActions::editPlan(const NamedPlan& plan)
 {
-    BatchWorld world;
+    BatchFormData world;
     world.settings = m_equipment.settings;
     world.manner = mannerOf(m_equipment.settings, m_equipment.zone);
     world.plans = m_equipment.plans;

@@ -4,7 +4,7 @@
 
 #include "core/store/logbook_file.h"
 #include "ui/equipment/equipment_tables.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <QObject>
 

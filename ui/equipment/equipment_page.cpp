@@ -162,7 +162,7 @@ void EquipmentPage::fillSetups()
             continue;
         auto* care = new NotesCard(Words::tr("Safety: %1").arg(shortTitle(setup.name)), m_inner);
         QStringList cautions;
-        for (const std::string& text : review::cautionsFor(setup))
+        for (const std::string& text : results::cautionsFor(setup))
             cautions << capitalised(shown(text));
         care->setSentences(cautions);
         m_setups->addWidget(care);

@@ -78,7 +78,7 @@ QString movesInFull(const Meter& meter, const Zone& zone)
 QString readsWords(const Sensor& sensor)
 {
     const QString what =
-        sensor.reads == Reads::power ? Words::tr("power, W") : readsWord(sensor.reads);
+        sensor.reads == SensorKind::power ? Words::tr("power, W") : readsWord(sensor.reads);
     return sensor.readByHand ? Words::tr("%1, by eye").arg(what) : what;
 }
 
@@ -139,7 +139,8 @@ QString ratingsWords(const Setup& setup)
 {
     QStringList parts;
     for (const auto& [criterion, value] : setup.ratings)
-        parts << QStringLiteral("%1 %2").arg(shown(review::criterionWord(criterion)), plain(value));
+        parts << QStringLiteral("%1 %2").arg(shown(results::criterionWord(criterion)),
+                                             plain(value));
     return parts.isEmpty() ? QString()
                            : Words::tr("Rated 1 – 5: %1").arg(parts.join(QStringLiteral(" · ")));
 }

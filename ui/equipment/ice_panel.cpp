@@ -26,7 +26,7 @@ QString howTo()
 
 } // namespace
 
-IcePanel::IcePanel(const Manner& manner, QWidget* parent)
+IcePanel::IcePanel(const UnitFormat& manner, QWidget* parent)
     : QWidget(parent), m_manner(manner), m_readings(new QLineEdit(this)),
       m_step(new QuantityField(Quantity::difference, Words::tr("Last digit shown"), this)),
       m_use(new QPushButton(Words::tr("&Use as an offset from now on"), this)),
@@ -75,7 +75,7 @@ void IcePanel::layOut()
     layout->addWidget(m_words);
 }
 
-Result<review::IcePoint> IcePanel::typedPoint()
+Result<results::IcePoint> IcePanel::typedPoint()
 {
     const auto readings = typedReadings(m_readings->text(), m_manner);
     if (!readings)
@@ -84,17 +84,17 @@ Result<review::IcePoint> IcePanel::typedPoint()
     if (!step || !*step)
         return step ? dataProblem(Phrase::tr("the last digit shown is missing"))
                     : failure(step.error());
-    return review::icePoint(*readings, **step);
+    return results::icePoint(*readings, **step);
 }
 
-void IcePanel::say(const Result<review::IcePoint>& point)
+void IcePanel::say(const Result<results::IcePoint>& point)
 {
     setRole(m_words, point ? "muted" : "warn");
     if (!point)
         return m_words->setText(sentence(point.error()));
     QStringList lines;
     for (const std::string& line :
-         review::icePointWords(*point, m_manner.temperature(), m_manner.sign))
+         results::icePointWords(*point, m_manner.temperature(), m_manner.sign))
         lines << shown(line);
     m_words->setText(lines.join(QLatin1Char(' ')));
 }

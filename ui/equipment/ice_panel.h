@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/editing/ice_point.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <QWidget>
 
@@ -17,7 +17,7 @@ class QuantityField;
 class IcePanel : public QWidget {
     Q_OBJECT
 public:
-    explicit IcePanel(const Manner& manner, QWidget* parent = nullptr);
+    explicit IcePanel(const UnitFormat& manner, QWidget* parent = nullptr);
 
     QLineEdit* readings() const { return m_readings; }
     QuantityField* step() const { return m_step; }
@@ -25,14 +25,14 @@ public:
     QString words() const;
 
 Q_SIGNALS:
-    void offsetFound(const holdband::review::IcePoint& point);
+    void offsetFound(const holdband::results::IcePoint& point);
 
 private:
     void layOut();
-    void say(const Result<review::IcePoint>& point);
-    Result<review::IcePoint> typedPoint();
+    void say(const Result<results::IcePoint>& point);
+    Result<results::IcePoint> typedPoint();
 
-    Manner m_manner;
+    UnitFormat m_manner;
     QLineEdit* m_readings;
     QuantityField* m_step;
     QPushButton* m_use;

@@ -3,7 +3,7 @@
 
 #include "ui/equipment/equipment_tables.h"
 #include "ui/forms/form_dialog.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 class QComboBox;
 class QLabel;
@@ -42,7 +42,7 @@ private:
     double lastDigit() const;
     void sayTop();
 
-    Manner m_manner;
+    UnitFormat m_manner;
     Equipment m_equipment;
     Meter m_meter;
     QLineEdit* m_name;

@@ -19,7 +19,7 @@ QString shelf()
 
 } // namespace
 
-std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const Manner& manner)
+std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& manner)
 {
     QStringList places;
     for (const Setup& setup : setups)
@@ -29,7 +29,7 @@ std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const Mann
             {Words::tr("Counts for"), places.front(), places}};
 }
 
-std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const Manner& manner)
+std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const MeterMove& move : moves)
@@ -40,7 +40,8 @@ std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const Manner&
 }
 
 Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
-                                       const std::vector<MeterMove>& origin, const Manner& manner)
+                                       const std::vector<MeterMove>& origin,
+                                       const UnitFormat& manner)
 {
     std::vector<MeterMove> moves;
     for (const EditRow& row : rows) {

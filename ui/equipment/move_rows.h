@@ -4,14 +4,15 @@
 #include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 namespace holdband::ui {
 
-std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const Manner& manner);
-std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const Manner& manner);
+std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& manner);
+std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& manner);
 /// In order of time. Problem (data): a row that can't stand, or two at the same time.
 Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
-                                       const std::vector<MeterMove>& origin, const Manner& manner);
+                                       const std::vector<MeterMove>& origin,
+                                       const UnitFormat& manner);
 
 } // namespace holdband::ui

@@ -16,7 +16,7 @@ QString doubtRule(double kelvins)
     return kelvins > 0.0 ? QString() : Words::tr("the uncertainty must be above 0");
 }
 
-Result<Offset> offsetOf(const EditRow& row, const Offset* before, const Manner& manner)
+Result<Offset> offsetOf(const EditRow& row, const Offset* before, const UnitFormat& manner)
 {
     Offset offset;
     const auto from =
@@ -42,7 +42,7 @@ Result<Offset> offsetOf(const EditRow& row, const Offset* before, const Manner& 
 
 } // namespace
 
-std::vector<EditColumn> offsetColumns(const Manner& manner)
+std::vector<EditColumn> offsetColumns(const UnitFormat& manner)
 {
     const QString degrees = unitOf(Quantity::difference, manner);
     EditColumn add{Words::tr("Add, %1").arg(degrees), {}, {}, true};
@@ -53,7 +53,7 @@ std::vector<EditColumn> offsetColumns(const Manner& manner)
         timeColumn(Words::tr("From"), offsetFrom, false, manner), add, doubt, {Words::tr("Why")}};
 }
 
-EditRow offsetRow(const Offset& offset, int origin, const Manner& manner)
+EditRow offsetRow(const Offset& offset, int origin, const UnitFormat& manner)
 {
     return {
         {typedTime(offset.from, manner.zone),
@@ -63,7 +63,7 @@ EditRow offsetRow(const Offset& offset, int origin, const Manner& manner)
         origin};
 }
 
-std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const Manner& manner)
+std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const Offset& offset : offsets)
@@ -72,7 +72,7 @@ std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const Manner
 }
 
 Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
-                                      const std::vector<Offset>& origin, const Manner& manner)
+                                      const std::vector<Offset>& origin, const UnitFormat& manner)
 {
     std::vector<Offset> offsets;
     for (const EditRow& row : rows) {
@@ -94,7 +94,7 @@ Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
     return offsets;
 }
 
-Result<std::vector<Temperature>> typedReadings(const QString& text, const Manner& manner)
+Result<std::vector<Temperature>> typedReadings(const QString& text, const UnitFormat& manner)
 {
     static const QRegularExpression blanks(QStringLiteral("[\\s;]+"));
     static const QRegularExpression blanksOrCommas(QStringLiteral("[\\s;,]+"));

@@ -15,13 +15,13 @@ namespace {
 enum PartColumn : int { partItem, partPieces, partPrice };
 enum RatingColumn : int { ratingCriterion, ratingValue };
 
-/// As the logbook keeps them; they are shown and typed as review::criterionWord says.
+/// As the logbook keeps them; they are shown and typed as results::criterionWord says.
 constexpr std::array usualCriteria{"build effort", "ease of use", "cleaning", "noise", "space"};
 
 std::string keptCriterion(const std::string& typed)
 {
     for (const char* usual : usualCriteria) {
-        if (typed == review::criterionWord(usual))
+        if (typed == results::criterionWord(usual))
             return usual;
     }
     return typed;
@@ -39,7 +39,7 @@ QString ratingRule(double value)
 
 } // namespace
 
-std::vector<EditColumn> partColumns(const Manner& manner)
+std::vector<EditColumn> partColumns(const UnitFormat& manner)
 {
     EditColumn item{Words::tr("Part")};
     item.refusal = [](const QStringList& row) {
@@ -54,7 +54,7 @@ std::vector<EditColumn> partColumns(const Manner& manner)
     return {item, pieces, price};
 }
 
-std::vector<EditRow> partRows(const std::vector<Part>& parts, const Manner& manner)
+std::vector<EditRow> partRows(const std::vector<Part>& parts, const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const Part& part : parts)
@@ -65,7 +65,7 @@ std::vector<EditRow> partRows(const std::vector<Part>& parts, const Manner& mann
 }
 
 Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::vector<Part>& origin,
-                                  const Manner& manner)
+                                  const UnitFormat& manner)
 {
     std::vector<Part> parts;
     for (const EditRow& row : rows) {
@@ -86,7 +86,7 @@ Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::v
     return parts;
 }
 
-QString partsSumWords(const std::vector<EditRow>& rows, const Manner& manner)
+QString partsSumWords(const std::vector<EditRow>& rows, const UnitFormat& manner)
 {
     double sum = 0.0;
     for (const EditRow& row : rows) {
@@ -100,29 +100,30 @@ QString partsSumWords(const std::vector<EditRow>& rows, const Manner& manner)
                               .arg(shown(moneyText(sum, manner.currency, manner.sign)));
 }
 
-std::vector<EditColumn> ratingColumns(const Manner& manner)
+std::vector<EditColumn> ratingColumns(const UnitFormat& manner)
 {
     EditColumn value{QStringLiteral("1 – 5"), {}, {}, true};
     value.refusal = quantityRefusal(ratingValue, Quantity::number, true, manner, ratingRule);
     return {{Words::tr("What can't be measured")}, value};
 }
 
-std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, const Manner& manner)
+std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings,
+                                const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const auto& [criterion, value] : ratings)
         rows.push_back(
-            {{shown(review::criterionWord(criterion)), typedText(Quantity::number, value, manner)},
+            {{shown(results::criterionWord(criterion)), typedText(Quantity::number, value, manner)},
              -1});
     for (const char* criterion : usualCriteria) {
         if (!ratings.contains(criterion))
-            rows.push_back({{shown(review::criterionWord(criterion)), QString()}, -1});
+            rows.push_back({{shown(results::criterionWord(criterion)), QString()}, -1});
     }
     return rows;
 }
 
 Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows,
-                                                const Manner& manner)
+                                                const UnitFormat& manner)
 {
     std::map<std::string, double> ratings;
     for (const EditRow& row : rows) {

@@ -4,23 +4,24 @@
 #include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 namespace holdband::ui {
 
-std::vector<EditColumn> partColumns(const Manner& manner);
-std::vector<EditRow> partRows(const std::vector<Part>& parts, const Manner& manner);
+std::vector<EditColumn> partColumns(const UnitFormat& manner);
+std::vector<EditRow> partRows(const std::vector<Part>& parts, const UnitFormat& manner);
 /// Problem (data): a cell that can't stand.
 Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::vector<Part>& origin,
-                                  const Manner& manner);
+                                  const UnitFormat& manner);
 /// "21.50 USD for all parts" of what can be read so far; empty without a part.
-QString partsSumWords(const std::vector<EditRow>& rows, const Manner& manner);
+QString partsSumWords(const std::vector<EditRow>& rows, const UnitFormat& manner);
 
-std::vector<EditColumn> ratingColumns(const Manner& manner);
+std::vector<EditColumn> ratingColumns(const UnitFormat& manner);
 /// Those of the setup, then the usual criteria that it has no rating for, left empty.
-std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings, const Manner& manner);
+std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings,
+                                const UnitFormat& manner);
 /// Rows without a number are left out. Problem (data): not 1 … 5, or a criterion twice.
 Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows,
-                                                const Manner& manner);
+                                                const UnitFormat& manner);
 
 } // namespace holdband::ui

@@ -3,7 +3,7 @@
 
 #include "ui/equipment/equipment_tables.h"
 #include "ui/forms/form_dialog.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 class QLineEdit;
 class QPushButton;
@@ -32,7 +32,7 @@ private:
     void nameTabs();
     Result<LogbookSettings> typedSettings();
 
-    Manner m_manner;
+    UnitFormat m_manner;
     LogbookSettings m_settings;
     QLineEdit* m_currency;
     QPushButton* m_add;

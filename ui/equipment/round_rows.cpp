@@ -1,6 +1,6 @@
 #include "ui/equipment/round_rows.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "ui/equipment/window_rows.h"
 #include "ui/words/choice_words.h"

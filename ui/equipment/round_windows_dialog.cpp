@@ -1,6 +1,6 @@
 #include "ui/equipment/round_windows_dialog.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/store/records/equipment.h"
 #include "ui/equipment/round_rows.h"
 #include "ui/forms/edit_table.h"
@@ -20,7 +20,7 @@ namespace {
 Done keepRounds(const store::Change& change, const std::vector<RoundWindow>& rounds)
 {
     LogbookSettings settings;
-    HOLDBAND_TRY(keep(store::readSettings(change.logbook()), settings));
+    HOLDBAND_TRY(assignResult(store::readSettings(change.logbook()), settings));
     settings.rounds = rounds;
     return store::writeSettings(change, settings);
 }

@@ -20,8 +20,8 @@ namespace holdband::ui {
 
 namespace {
 
-const std::array allReads{Reads::beer,    Reads::ambient, Reads::chamber,
-                          Reads::coolant, Reads::gravity, Reads::power};
+const std::array allReads{SensorKind::beer,    SensorKind::ambient, SensorKind::chamber,
+                          SensorKind::coolant, SensorKind::gravity, SensorKind::power};
 
 QStringList usualPlacements()
 {
@@ -82,8 +82,8 @@ void SensorDialog::addFields()
 void SensorDialog::fill()
 {
     m_name->setText(shown(m_sensor.name));
-    for (const Reads reads : allReads)
-        m_reads->addItem(reads == Reads::power ? Words::tr("power, W") : readsWord(reads));
+    for (const SensorKind reads : allReads)
+        m_reads->addItem(reads == SensorKind::power ? Words::tr("power, W") : readsWord(reads));
     const auto at = std::find(allReads.begin(), allReads.end(), m_sensor.reads);
     m_reads->setCurrentIndex(static_cast<int>(at - allReads.begin()));
     std::vector<std::string> setups;
@@ -98,7 +98,7 @@ void SensorDialog::fill()
     m_offsets->model()->setRows(offsetRows(m_sensor.offsets, m_manner));
 }
 
-void SensorDialog::takeIcePoint(const review::IcePoint& point)
+void SensorDialog::takeIcePoint(const results::IcePoint& point)
 {
     const Offset offset{session().now(), point.offset, point.doubt,
                         Phrase::counted("ice point, %n readings", "ice point, %n reading",

@@ -4,7 +4,7 @@
 #include "core/editing/ice_point.h"
 #include "ui/equipment/equipment_tables.h"
 #include "ui/forms/form_dialog.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 class QCheckBox;
 class QComboBox;
@@ -38,10 +38,10 @@ protected:
 private:
     void addFields();
     void fill();
-    void takeIcePoint(const review::IcePoint& point);
+    void takeIcePoint(const results::IcePoint& point);
     Result<Sensor> typedSensor();
 
-    Manner m_manner;
+    UnitFormat m_manner;
     Equipment m_equipment;
     Sensor m_sensor;
     QLineEdit* m_name;

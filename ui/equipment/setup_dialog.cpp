@@ -16,7 +16,7 @@
 
 namespace holdband::ui {
 
-SetupDialog::SetupDialog(Session& session, const Manner& manner, const Setup& setup,
+SetupDialog::SetupDialog(Session& session, const UnitFormat& manner, const Setup& setup,
                          QWidget* parent)
     : FormDialog(session,
                  setup.name.empty() ? Words::tr("New setup")

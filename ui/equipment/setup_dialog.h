@@ -3,7 +3,7 @@
 
 #include "ui/equipment/equipment_tables.h"
 #include "ui/forms/form_dialog.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 class QLabel;
 class QLineEdit;
@@ -18,7 +18,7 @@ class SetupDialog : public FormDialog {
     Q_OBJECT
 public:
     /// `setup` without a name: a new one.
-    SetupDialog(Session& session, const Manner& manner, const Setup& setup,
+    SetupDialog(Session& session, const UnitFormat& manner, const Setup& setup,
                 QWidget* parent = nullptr);
 
     QLineEdit* name() const { return m_name; }
@@ -36,7 +36,7 @@ private:
     void addParts();
     Result<Setup> typedSetup();
 
-    Manner m_manner;
+    UnitFormat m_manner;
     Setup m_setup;
     QLineEdit* m_name;
     QLineEdit* m_kind;

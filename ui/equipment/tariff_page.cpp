@@ -15,7 +15,7 @@
 
 namespace holdband::ui {
 
-TariffPage::TariffPage(const Manner& manner, std::function<Instant()> now,
+TariffPage::TariffPage(const UnitFormat& manner, std::function<Instant()> now,
                        std::optional<Instant> from, const Tariff& tariff, QWidget* parent)
     : QWidget(parent), m_manner(manner), m_tariff(tariff),
       m_price(new QuantityField(Quantity::money, Words::tr("A kilowatt-hour costs"), this)),

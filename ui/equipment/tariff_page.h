@@ -3,7 +3,7 @@
 
 #include "core/model/equipment.h"
 #include "core/problem.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <QWidget>
 #include <functional>
@@ -20,7 +20,7 @@ class TariffPage : public QWidget {
     Q_OBJECT
 public:
     /// `from` absent: the first tariff, which holds until the first change.
-    TariffPage(const Manner& manner, std::function<Instant()> now, std::optional<Instant> from,
+    TariffPage(const UnitFormat& manner, std::function<Instant()> now, std::optional<Instant> from,
                const Tariff& tariff, QWidget* parent = nullptr);
 
     bool isFirst() const { return m_from == nullptr; }
@@ -36,7 +36,7 @@ public:
 private:
     void layOut();
 
-    Manner m_manner;
+    UnitFormat m_manner;
     Tariff m_tariff;
     InstantField* m_from = nullptr;
     QuantityField* m_price;

@@ -1,6 +1,6 @@
 #include "ui/equipment/units_dialog.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/store/records/equipment.h"
 #include "core/text/zone.h"
 #include "ui/forms/choices.h"
@@ -24,7 +24,7 @@ constexpr int usIndex = 0;
 Done keepUnits(const store::Change& change, const LogbookSettings& typed)
 {
     LogbookSettings settings;
-    HOLDBAND_TRY(holdband::keep(store::readSettings(change.logbook()), settings));
+    HOLDBAND_TRY(holdband::assignResult(store::readSettings(change.logbook()), settings));
     settings.units = typed.units;
     settings.zone = typed.zone;
     settings.currency = typed.currency;

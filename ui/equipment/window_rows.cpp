@@ -114,7 +114,7 @@ QString minuteCell(int minute)
         .arg(minute % 60, 2, 10, QLatin1Char('0'));
 }
 
-std::vector<EditColumn> windowColumns(const Manner& manner)
+std::vector<EditColumn> windowColumns(const UnitFormat& manner)
 {
     EditColumn days{Words::tr("Days"), everyDay()};
     days.refusal = [](const QStringList& row) {
@@ -128,7 +128,7 @@ std::vector<EditColumn> windowColumns(const Manner& manner)
             clockColumn(Words::tr("To"), windowTo), price};
 }
 
-std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const Manner& manner)
+std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const TariffWindow& window : windows)
@@ -141,7 +141,7 @@ std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const 
 
 Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
                                             const std::vector<TariffWindow>& origin,
-                                            const Manner& manner)
+                                            const UnitFormat& manner)
 {
     std::vector<TariffWindow> windows;
     for (const EditRow& row : rows) {

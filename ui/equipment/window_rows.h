@@ -4,7 +4,7 @@
 #include "core/model/equipment.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 namespace holdband::ui {
 
@@ -17,11 +17,11 @@ std::optional<int> typedMinute(const QString& text);
 /// Minutes after midnight as typedMinute reads them.
 QString minuteCell(int minute);
 
-std::vector<EditColumn> windowColumns(const Manner& manner);
-std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const Manner& manner);
+std::vector<EditColumn> windowColumns(const UnitFormat& manner);
+std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& manner);
 /// Problem (data): a cell that can't stand.
 Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
                                             const std::vector<TariffWindow>& origin,
-                                            const Manner& manner);
+                                            const UnitFormat& manner);
 
 } // namespace holdband::ui

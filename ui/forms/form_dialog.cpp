@@ -4,7 +4,7 @@
 #include "ui/forms/buddy.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/forms/save_row.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"

@@ -6,7 +6,7 @@ namespace holdband::ui {
 
 std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
                                                                bool mayBeEmpty,
-                                                               const Manner& manner,
+                                                               const UnitFormat& manner,
                                                                NumberRule rule)
 {
     return [=, rule = std::move(rule)](const QStringList& row) {
@@ -21,7 +21,7 @@ std::function<QString(const QStringList& row)> quantityRefusal(int column, Quant
 }
 
 Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
-                          const Manner& manner, const NumberRule& rule)
+                          const UnitFormat& manner, const NumberRule& rule)
 {
     if (origin && cell == typedText(quantity, *origin, manner))
         return *origin;

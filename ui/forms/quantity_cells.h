@@ -15,12 +15,12 @@ using NumberRule = std::function<QString(double)>;
 /// For EditColumn::refusal: a cell that is no such quantity, or empty where it may not be.
 std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
                                                                bool mayBeEmpty,
-                                                               const Manner& manner,
+                                                               const UnitFormat& manner,
                                                                NumberRule rule);
 
 /// In the unit of `quantity`; `origin` where the cell still says it, to the bit. Problem (data): no
 /// such quantity, or refused by the rule.
 Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
-                          const Manner& manner, const NumberRule& rule = {});
+                          const UnitFormat& manner, const NumberRule& rule = {});
 
 } // namespace holdband::ui

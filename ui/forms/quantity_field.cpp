@@ -36,7 +36,7 @@ QuantityField::QuantityField(Quantity quantity, const QString& name, QWidget* pa
     connect(m_edit, &QLineEdit::editingFinished, this, [this] { number(); });
 }
 
-void QuantityField::setManner(const Manner& manner)
+void QuantityField::setManner(const UnitFormat& manner)
 {
     m_manner = manner;
     m_unit->setText(unitOf(m_quantity, manner));

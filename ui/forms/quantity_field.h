@@ -19,7 +19,7 @@ public:
     /// `name` for those who hear the window.
     QuantityField(Quantity quantity, const QString& name, QWidget* parent = nullptr);
 
-    void setManner(const Manner& manner);
+    void setManner(const UnitFormat& manner);
     /// May it stay empty? At first it may not.
     void setOptional(bool optional) { m_optional = optional; }
     /// A further condition: the sentence that refuses a number, or an empty one.
@@ -57,7 +57,7 @@ private:
     Result<std::optional<double>> read() const;
 
     Quantity m_quantity;
-    Manner m_manner;
+    UnitFormat m_manner;
     bool m_optional = false;
     std::function<QString(double)> m_rule;
     std::optional<double> m_set;

@@ -5,7 +5,7 @@
 
 namespace holdband::ui {
 
-EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const Manner& manner)
+EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& manner)
 {
     EditColumn made{title};
     made.sample = QStringLiteral("2026-03-07 18:12");
@@ -21,7 +21,7 @@ EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const M
     return made;
 }
 
-Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const Manner& manner)
+Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const UnitFormat& manner)
 {
     if (origin && cell == typedTime(*origin, manner.zone))
         return *origin;

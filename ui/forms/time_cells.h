@@ -5,16 +5,17 @@
 #include "core/quantity/instant.h"
 #include "ui/forms/edit_table_model.h"
 #include "ui/forms/instant_field.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <optional>
 
 namespace holdband::ui {
 
-EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const Manner& manner);
+EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& manner);
 
 /// `origin` where the cell still says it, to the millisecond. Problem (data): no time.
-Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const Manner& manner);
+Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin,
+                       const UnitFormat& manner);
 
 /// The value that the row showed first; absent in a new row.
 template <typename Value>

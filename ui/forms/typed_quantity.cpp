@@ -70,7 +70,7 @@ struct NumberAndUnit {
 };
 
 /// Parts "66 °F" at its last digit or decimal sign.
-NumberAndUnit parted(const QString& text, const Manner& manner)
+NumberAndUnit parted(const QString& text, const UnitFormat& manner)
 {
     QString bare = text.trimmed();
     if (manner.currency == "USD" && bare.startsWith(QLatin1Char('$')))
@@ -111,7 +111,7 @@ int decimalsOf(Quantity quantity)
     }
 }
 
-QString amountText(double value, const Manner& manner)
+QString amountText(double value, const UnitFormat& manner)
 {
     // A price for a kilowatt-hour has more places than a price for a part.
     const std::string cents = fixedText(value, 2, manner.sign);
@@ -121,7 +121,7 @@ QString amountText(double value, const Manner& manner)
 
 } // namespace
 
-QString unitOf(Quantity quantity, const Manner& manner)
+QString unitOf(Quantity quantity, const UnitFormat& manner)
 {
     const bool us = manner.units == UnitSystem::us;
     switch (quantity) {
@@ -148,7 +148,7 @@ QString unitOf(Quantity quantity, const Manner& manner)
     return {};
 }
 
-Result<double> readTyped(Quantity quantity, const QString& text, const Manner& manner)
+Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& manner)
 {
     const NumberAndUnit typed = parted(text, manner);
     const auto number = parseTypedNumber(core(typed.number), manner.sign);
@@ -167,7 +167,7 @@ Result<double> readTyped(Quantity quantity, const QString& text, const Manner& m
                                        : Phrase::tr("write it in %1").with(core(usual)));
 }
 
-QString typedText(Quantity quantity, double value, const Manner& manner)
+QString typedText(Quantity quantity, double value, const UnitFormat& manner)
 {
     if (quantity == Quantity::money)
         return amountText(value, manner);

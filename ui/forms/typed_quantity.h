@@ -8,7 +8,7 @@
 #include "core/quantity/instant.h"
 #include "core/quantity/temperature.h"
 #include "core/quantity/volume.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <QString>
 #include <optional>
@@ -31,14 +31,14 @@ enum class Quantity {
 
 /// The number in the unit above. A unit may be left out; hours are then hours. Problem (data): no
 /// number, a number that can be read in two ways, or a unit that does not belong here.
-Result<double> readTyped(Quantity quantity, const QString& text, const Manner& manner);
+Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& manner);
 
 /// As the person would type it, at most `decimals` places, with the unit where it is not plain:
 /// hours above two days are written in days, all others without a unit.
-QString typedText(Quantity quantity, double value, const Manner& manner);
+QString typedText(Quantity quantity, double value, const UnitFormat& manner);
 
 /// The unit that a bare number has: "°F", "h", "gal", "SG"; empty for a number.
-QString unitOf(Quantity quantity, const Manner& manner);
+QString unitOf(Quantity quantity, const UnitFormat& manner);
 
 /// The typed values' own numbers, in the units above.
 inline double plainOf(Temperature value)

@@ -1,6 +1,6 @@
 #include "ui/imports/import_words.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "ui/imports/log_state.h"
 #include "ui/words/words.h"
@@ -126,7 +126,7 @@ QString stateSentence(const LogState& log)
         return Words::tr("%1 waits for its turn.").arg(log.name);
     case LogStage::looking:
         return Words::tr("Looking at %1…").arg(log.name);
-    case LogStage::keeping:
+    case LogStage::saving:
         return Words::tr("Saving %1…").arg(log.name);
     case LogStage::asking:
         return log.problem ? changedSince(log) + problemWords(*log.problem) : QString();
@@ -138,7 +138,7 @@ QString stateSentence(const LogState& log)
             return changedSince(log) + countsSentence(*log.report) + firstReject(*log.report);
         return changedSince(log) +
                Words::tr("%1 There is nothing new to save.").arg(countsSentence(*log.report));
-    case LogStage::kept:
+    case LogStage::saved:
         break;
     }
     return Words::tr("Saved. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report) +
@@ -151,7 +151,7 @@ QString stateWord(const LogState& log)
     case LogStage::waiting:
         return Words::tr("waits");
     case LogStage::looking:
-    case LogStage::keeping:
+    case LogStage::saving:
         return QStringLiteral("…");
     case LogStage::asking:
         return Words::tr("asks");
@@ -159,7 +159,7 @@ QString stateWord(const LogState& log)
         return Words::tr("ready");
     case LogStage::nothingNew:
         return Words::tr("nothing new");
-    case LogStage::kept:
+    case LogStage::saved:
         break;
     }
     return Words::tr("saved");

@@ -211,7 +211,7 @@ void ImportsPage::cancel()
     const bool busy = m_queue->isBusy();
     bool anyOpen = false;
     for (const LogState& log : m_queue->logs())
-        anyOpen = anyOpen || log.stage != LogStage::kept;
+        anyOpen = anyOpen || log.stage != LogStage::saved;
     if (busy)
         m_queue->cancel();
     else

@@ -107,12 +107,12 @@ void ImportsPage::showState(const LogState& log)
     const int ready = m_queue->readyCount();
     m_keepAll->setText(Words::tr("Save &all %1 that are ready").arg(ready));
     m_keepAll->setVisible(ready > 1 && !busy);
-    const bool over = !busy && (log.stage == LogStage::kept || log.stage == LogStage::nothingNew);
+    const bool over = !busy && (log.stage == LogStage::saved || log.stage == LogStage::nothingNew);
     m_cancel->setText(over ? Words::tr("Close") : Words::tr("Cancel"));
     m_progress->setVisible(busy);
     if (!busy)
         m_progress->setValue(0);
-    m_view->setChoosable(!log.isBusy() && log.stage != LogStage::kept);
+    m_view->setChoosable(!log.isBusy() && log.stage != LogStage::saved);
 }
 
 void ImportsPage::takeSettled(int index)

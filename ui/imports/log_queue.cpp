@@ -95,7 +95,7 @@ void LogQueue::next()
     const Task task = m_tasks.front();
     m_tasks.pop_front();
     m_running = true;
-    log(task.index).stage = task.work == Work::keep ? LogStage::keeping : LogStage::looking;
+    log(task.index).stage = task.work == Work::keep ? LogStage::saving : LogStage::looking;
     log(task.index).problem.reset();
     Q_EMIT changed(task.index);
     if (task.work == Work::look || task.work == Work::keep)
@@ -185,11 +185,11 @@ void LogQueue::takeReport(int index, Result<intake::ImportReport> report, bool d
     if (state.problem)
         state.stage = LogStage::asking;
     else if (!dryRun)
-        state.stage = LogStage::kept;
+        state.stage = LogStage::saved;
     else
         state.stage = state.report->added() > 0 ? LogStage::ready : LogStage::nothingNew;
     settle(index);
-    if (state.stage == LogStage::kept)
+    if (state.stage == LogStage::saved)
         Q_EMIT kept(index);
 }
 
@@ -204,7 +204,7 @@ void LogQueue::settle(int index)
 
 void LogQueue::choose(int index, const intake::ColumnMap& map)
 {
-    if (log(index).stage == LogStage::kept || !log(index).preview)
+    if (log(index).stage == LogStage::saved || !log(index).preview)
         return;
     log(index).map = map;
     log(index).remembered = false;
@@ -223,7 +223,7 @@ void LogQueue::chooseForAlike(int index)
     for (int i = 0; i < size(); ++i) {
         LogState& other = log(i);
         if (i == index || !other.preview || other.preview->shape != log(index).preview->shape ||
-            other.stage == LogStage::kept)
+            other.stage == LogStage::saved)
             continue;
         other.map = log(index).map;
         enqueue(i, workAfter(i));
@@ -277,7 +277,7 @@ void LogQueue::cancel()
     m_tasks.clear();
     m_cancelling = false;
     for (LogState& state : m_logs) {
-        if (state.stage == LogStage::keeping)
+        if (state.stage == LogStage::saving)
             m_cancelling = m_running;
         else if (state.stage == LogStage::looking || state.stage == LogStage::waiting)
             refuse(state, stopped());

@@ -17,8 +17,8 @@ enum class LogStage {
     asking, ///< a decision is open, or it can't be read: see `problem`
     ready,
     nothingNew,
-    keeping,
-    kept,
+    saving,
+    saved,
 };
 
 struct LogState {
@@ -34,7 +34,7 @@ struct LogState {
     bool changedSince = false;  ///< it is another file than when it was looked at first
     bool cancelledLate = false; ///< it was stored before Cancel took effect
 
-    bool isBusy() const { return stage == LogStage::looking || stage == LogStage::keeping; }
+    bool isBusy() const { return stage == LogStage::looking || stage == LogStage::saving; }
     intake::ImportOptions options(bool dryRun) const;
 };
 

@@ -18,11 +18,12 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr Reads readsChoices[] = {Reads::beer,    Reads::ambient, Reads::chamber,
-                                  Reads::coolant, Reads::gravity, Reads::power};
+constexpr SensorKind readsChoices[] = {SensorKind::beer,    SensorKind::ambient,
+                                       SensorKind::chamber, SensorKind::coolant,
+                                       SensorKind::gravity, SensorKind::power};
 
 Done addTarget(const store::LogbookFile& file, NewTargetDialog::Kind kind, const std::string& name,
-               Reads reads, const std::optional<std::string>& setup)
+               SensorKind reads, const std::optional<std::string>& setup)
 {
     auto change = store::Change::begin(file, {store::HistoryVerb::targetAdded, {name}});
     HOLDBAND_TRY(change);
@@ -127,7 +128,7 @@ void NewTargetDialog::accept()
     const bool none = m_kind == Kind::sensor && m_setup->currentIndex() <= 0;
     const auto setup = none ? std::nullopt : std::optional(core(m_setup->currentText()));
     const std::string name = core(m_name->text().trimmed());
-    const Reads reads = readsChoices[std::max(m_reads->currentIndex(), 0)];
+    const SensorKind reads = readsChoices[std::max(m_reads->currentIndex(), 0)];
     // Through a Result of something, since the session hands over values.
     m_session->change<bool>(
         this,

@@ -2,7 +2,7 @@
 
 #include "core/store/history/history_text.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/times.h"
 #include "ui/imports/import_words.h"
 #include "ui/session/session.h"
@@ -37,10 +37,10 @@ TableWords tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone
     table.numeric = {false, false, true, false, false};
     for (const store::ImportLine& line : lines)
         table.rows.push_back({{shown(localText(line.at, zone)), {}, false},
-                              {shown(line.file), {}, !line.takenBackAt},
+                              {shown(line.file), {}, !line.withdrawnAt},
                               {countText(line.readings), {}, false},
                               {shown(joined(line.into)), {}, false},
-                              {line.takenBackAt ? Words::tr("withdrawn") : QString(), {}, false}});
+                              {line.withdrawnAt ? Words::tr("withdrawn") : QString(), {}, false}});
     return table;
 }
 
@@ -107,7 +107,7 @@ void PastImports::showButton()
     m_button->setEnabled(line && !m_session->readOnly());
     if (line)
         m_button->setText(
-            (line->takenBackAt ? Words::tr("&Restore %1") : Words::tr("W&ithdraw %1"))
+            (line->withdrawnAt ? Words::tr("&Restore %1") : Words::tr("W&ithdraw %1"))
                 .arg(shown(line->file).replace(QLatin1Char('&'), QStringLiteral("&&"))));
 }
 
@@ -116,7 +116,7 @@ void PastImports::turn()
     const store::ImportLine* line = chosen();
     if (!line)
         return;
-    const bool back = !line->takenBackAt;
+    const bool back = !line->withdrawnAt;
     const store::HistoryEntry entry{back ? store::HistoryVerb::importWithdrawn
                                          : store::HistoryVerb::importRestored,
                                     {line->file}};
@@ -126,7 +126,7 @@ void PastImports::turn()
         [entry, back, id = line->id](const store::LogbookFile& file) -> Result<bool> {
             auto change = store::Change::begin(file, entry);
             HOLDBAND_TRY(change);
-            HOLDBAND_TRY(back ? store::takeBack(*change, id) : store::putBack(*change, id));
+            HOLDBAND_TRY(back ? store::withdraw(*change, id) : store::restoreImport(*change, id));
             HOLDBAND_TRY(change->commit());
             return true;
         },

@@ -34,7 +34,7 @@ public:
     {
         if (!isValid())
             return {};
-        const review::LaneBar& bar = *m_view->barOf(m_index);
+        const results::LaneBar& bar = *m_view->barOf(m_index);
         if (text == QAccessible::Name)
             return shown(bar.batch) + QStringLiteral(", ") + m_view->setupOf(m_index);
         if (text == QAccessible::Description)

@@ -242,7 +242,7 @@ QString LanesView::helpAt(QPointF at) const
     if (const auto bar = m_layout.barAt(at))
         return barWords(*barOf(*bar), m_zone);
     if (const auto group = m_layout.groupAt(at)) {
-        std::vector<const review::LaneBar*> bars;
+        std::vector<const results::LaneBar*> bars;
         for (const std::size_t bar : m_layout.groups[*group].bars)
             bars.push_back(barOf(bar));
         return groupWords(bars, m_zone);

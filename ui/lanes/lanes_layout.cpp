@@ -18,15 +18,15 @@ double place(Instant at, Span shown, const QRectF& plot)
     return plot.left() + (all > 0.0 ? since / all : 0.0) * plot.width();
 }
 
-void placeLanes(const review::LanesReview& review, Span shown, const LanesMetrics& metrics,
+void placeLanes(const results::LanesReview& review, Span shown, const LanesMetrics& metrics,
                 LanesLayout& layout)
 {
     double y = metrics.top - metrics.scrolled;
     for (std::size_t i = 0; i < review.lanes.size(); ++i) {
-        const review::Lane& lane = review.lanes[i];
+        const results::Lane& lane = review.lanes[i];
         const double height = metrics.rowHeight * lane.rows;
         layout.lanes.push_back({lane.setup, QRectF(0.0, y, metrics.width, height)});
-        for (const review::LaneBar& bar : lane.bars) {
+        for (const results::LaneBar& bar : lane.bars) {
             const double left = place(bar.span.start, shown, layout.plot);
             const double right = place(bar.span.end, shown, layout.plot);
             layout.bars.push_back(
@@ -78,10 +78,10 @@ private:
     double m_right = 0.0;
 };
 
-void groupBars(const review::LanesReview& review, LanesLayout& layout)
+void groupBars(const results::LanesReview& review, LanesLayout& layout)
 {
     std::size_t first = 0;
-    for (const review::Lane& lane : review.lanes) {
+    for (const results::Lane& lane : review.lanes) {
         for (int row = 0; row < lane.rows; ++row) {
             Grouping grouping(layout);
             for (std::size_t i = 0; i < lane.bars.size(); ++i) {
@@ -107,12 +107,12 @@ std::int64_t stretchOf(Instant at, double length)
 }
 
 /// The rounds inside the span, those of one stretch together; their places are still missing.
-std::vector<PlacedTick> gatherRounds(const std::vector<review::RoundTick>& rounds, Span shown,
+std::vector<PlacedTick> gatherRounds(const std::vector<results::RoundTick>& rounds, Span shown,
                                      double length)
 {
     std::vector<PlacedTick> ticks;
     std::int64_t last = 0;
-    for (const review::RoundTick& round : rounds) {
+    for (const results::RoundTick& round : rounds) {
         if (round.at < shown.start || round.at > shown.end)
             continue;
         const std::int64_t stretch = stretchOf(round.at, length);
@@ -127,7 +127,7 @@ std::vector<PlacedTick> gatherRounds(const std::vector<review::RoundTick>& round
 }
 
 /// Each where it was; evenly, once several stand together.
-std::vector<PlacedTick> placeRounds(const std::vector<review::RoundTick>& rounds, Span shown,
+std::vector<PlacedTick> placeRounds(const std::vector<results::RoundTick>& rounds, Span shown,
                                     const QRectF& plot)
 {
     const double all = static_cast<double>((shown.end - shown.start).count());
@@ -201,7 +201,7 @@ QRectF LanesLayout::drawnBox(std::size_t bar) const
     return bars[bar].group ? groups[*bars[bar].group].box : bars[bar].box;
 }
 
-LanesLayout layOut(const review::LanesReview& review, Span shown, const Zone& zone,
+LanesLayout layOut(const results::LanesReview& review, Span shown, const Zone& zone,
                    const LanesMetrics& metrics)
 {
     LanesLayout layout;
@@ -220,7 +220,7 @@ LanesLayout layOut(const review::LanesReview& review, Span shown, const Zone& zo
     return layout;
 }
 
-Span lanesSpan(const review::LanesReview& review)
+Span lanesSpan(const results::LanesReview& review)
 {
     Span span = review.shown;
     if (span.empty())

@@ -84,11 +84,11 @@ struct LanesLayout {
     QRectF drawnBox(std::size_t bar) const;
 };
 
-LanesLayout layOut(const review::LanesReview& review, Span shown, const Zone& zone,
+LanesLayout layOut(const results::LanesReview& review, Span shown, const Zone& zone,
                    const LanesMetrics& metrics);
 
 /// What the lanes show at first: all batches, now where it is near, and some margin.
-Span lanesSpan(const review::LanesReview& review);
+Span lanesSpan(const results::LanesReview& review);
 
 enum class Direction { left, right, up, down };
 /// The bar that an arrow key leads to; the same where there is none.

@@ -50,7 +50,7 @@ void LanesView::paintTimeLines(QPainter& painter)
 }
 
 /// The mark at the right, the name where there is room left.
-void LanesView::paintBarWords(QPainter& painter, const QRectF& seen, const review::LaneBar& bar)
+void LanesView::paintBarWords(QPainter& painter, const QRectF& seen, const results::LaneBar& bar)
 {
     if (seen.width() < 10.0)
         return; // no letter is so narrow

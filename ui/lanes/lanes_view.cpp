@@ -22,7 +22,7 @@ LanesView::LanesView(QWidget* parent) : QWidget(parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void LanesView::setReview(review::LanesReview review, const Zone& zone)
+void LanesView::setReview(results::LanesReview review, const Zone& zone)
 {
     const QString before = current();
     const Span shownBefore = m_window.shown();
@@ -48,8 +48,8 @@ void LanesView::setNow(Instant now)
     const bool whole = m_window.showsAll();
     const Span before = m_window.shown();
     m_review.now = now;
-    for (review::Lane& lane : m_review.lanes) {
-        for (review::LaneBar& bar : lane.bars) {
+    for (results::Lane& lane : m_review.lanes) {
+        for (results::LaneBar& bar : lane.bars) {
             if (!bar.open)
                 continue;
             bar.span.end = std::max(bar.span.end, now);
@@ -92,7 +92,7 @@ std::optional<std::size_t> LanesView::indexOf(const QString& batch) const
     return std::nullopt;
 }
 
-std::optional<QPoint> LanesView::placeOf(const QString& batch) const
+std::optional<QPoint> LanesView::readingKey(const QString& batch) const
 {
     const auto index = indexOf(batch);
     return index ? std::optional(m_layout.bars[*index].box.center().toPoint()) : std::nullopt;
@@ -118,7 +118,7 @@ LanesMetrics LanesView::metrics() const
     int widest = std::max(
         fontMetrics().horizontalAdvance(Words::tr("Readings", "of the rounds, beneath the lanes")),
         small.horizontalAdvance(Words::tr("Show all")));
-    for (const review::Lane& lane : m_review.lanes)
+    for (const results::Lane& lane : m_review.lanes)
         widest = std::max(widest, fontMetrics().horizontalAdvance(shown(lane.setup)));
     metrics.nameWidth = std::min(widest, width() / 6) + 30.0;
     metrics.scrolled = m_scrolled;
@@ -159,7 +159,7 @@ QSize LanesView::sizeHint() const
 {
     const double rows = metrics().rowHeight;
     double height = heightWithoutRows();
-    for (const review::Lane& lane : m_review.lanes)
+    for (const results::Lane& lane : m_review.lanes)
         height += rows * lane.rows;
     return {600, static_cast<int>(std::ceil(height))};
 }
@@ -192,9 +192,9 @@ Instant LanesView::instantAt(double x) const
     return seen.start + std::chrono::round<Milliseconds>((seen.end - seen.start) * share);
 }
 
-const review::LaneBar* LanesView::barOf(std::size_t index) const
+const results::LaneBar* LanesView::barOf(std::size_t index) const
 {
-    for (const review::Lane& lane : m_review.lanes) {
+    for (const results::Lane& lane : m_review.lanes) {
         if (index < lane.bars.size())
             return &lane.bars[index];
         index -= lane.bars.size();
@@ -211,7 +211,7 @@ QString LanesView::setupOf(std::size_t index) const
 void LanesView::setCurrent(std::size_t index)
 {
     m_current = index;
-    if (const review::LaneBar* bar = barOf(index)) {
+    if (const results::LaneBar* bar = barOf(index)) {
         setAccessibleDescription(shown(bar->batch) + QStringLiteral(": ") + shown(bar->headline));
         bringIntoView(index);
         if (hasFocus())

@@ -20,7 +20,7 @@ public:
     explicit LanesView(QWidget* parent = nullptr);
 
     /// What is shown of the time stays where it is, unless all was shown.
-    void setReview(review::LanesReview review, const Zone& zone);
+    void setReview(results::LanesReview review, const Zone& zone);
     /// Time passes: the line of now moves, and open bars grow.
     void setNow(Instant now);
     void clear();
@@ -30,10 +30,10 @@ public:
     /// Whether the menu of a bar offers to change it.
     void setMayChange(bool may) { m_mayChange = may; }
 
-    const review::LanesReview& review() const { return m_review; }
+    const results::LanesReview& review() const { return m_review; }
     const LanesLayout& placed() const { return m_layout; }
     /// The middle of a batch's bar, for tests and for those who point at it.
-    std::optional<QPoint> placeOf(const QString& batch) const;
+    std::optional<QPoint> readingKey(const QString& batch) const;
     QString current() const;
     Span shownSpan() const { return m_window.shown(); }
     /// The menu of a batch's bar. Never null.
@@ -43,7 +43,7 @@ public:
     std::size_t barCount() const { return m_layout.bars.size(); }
     std::size_t currentIndex() const { return m_current; }
     /// Null beyond the last one.
-    const review::LaneBar* barOf(std::size_t index) const;
+    const results::LaneBar* barOf(std::size_t index) const;
     QString setupOf(std::size_t index) const;
     /// Makes it the current one and brings it into view.
     void setCurrent(std::size_t index);
@@ -106,7 +106,7 @@ private:
     void paintTimeLines(QPainter& painter);
     void paintBars(QPainter& painter);
     void paintBar(QPainter& painter, std::size_t index);
-    void paintBarWords(QPainter& painter, const QRectF& seen, const review::LaneBar& bar);
+    void paintBarWords(QPainter& painter, const QRectF& seen, const results::LaneBar& bar);
     void paintGroup(QPainter& painter, const PlacedGroup& group);
     void paintFocus(QPainter& painter);
     void paintRounds(QPainter& painter);
@@ -115,7 +115,7 @@ private:
     void paintNow(QPainter& painter);
     void paintNothing(QPainter& painter);
 
-    review::LanesReview m_review;
+    results::LanesReview m_review;
     Zone m_zone;
     TimeWindow m_window;
     LanesLayout m_layout;

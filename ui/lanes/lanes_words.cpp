@@ -18,7 +18,7 @@ QString dayOf(Instant at, const Zone& zone)
     return shown(dateText(zone.localDate(at)));
 }
 
-QString meaningOf(const review::LaneBar& bar)
+QString meaningOf(const results::LaneBar& bar)
 {
     switch (bar.verdict) {
     case Verdict::left:
@@ -34,10 +34,10 @@ QString meaningOf(const review::LaneBar& bar)
     return Words::tr("not enough data to say");
 }
 
-QString countOf(const std::vector<const review::LaneBar*>& bars, Verdict verdict, bool open,
+QString countOf(const std::vector<const results::LaneBar*>& bars, Verdict verdict, bool open,
                 QString (*words)(std::uint64_t count))
 {
-    const auto count = std::count_if(bars.begin(), bars.end(), [&](const review::LaneBar* bar) {
+    const auto count = std::count_if(bars.begin(), bars.end(), [&](const results::LaneBar* bar) {
         return open ? bar->open : !bar->open && bar->verdict == verdict;
     });
     return count > 0 ? words(static_cast<std::uint64_t>(count)) : QString();
@@ -45,7 +45,7 @@ QString countOf(const std::vector<const review::LaneBar*>& bars, Verdict verdict
 
 } // namespace
 
-QString markMeaning(const review::LaneBar& bar)
+QString markMeaning(const results::LaneBar& bar)
 {
     QString meaning = shown(bar.mark) + QLatin1Char(' ');
     if (bar.verdict == Verdict::left)
@@ -57,7 +57,7 @@ QString markMeaning(const review::LaneBar& bar)
     return meaning + Words::tr("still open: %1 so far").arg(meaningOf(bar));
 }
 
-QString spanWords(const review::LaneBar& bar, const Zone& zone)
+QString spanWords(const results::LaneBar& bar, const Zone& zone)
 {
     const QString days = numberText(bar.span.hours() / 24.0, 1);
     const QString from = shown(localText(bar.span.start, zone));
@@ -66,14 +66,14 @@ QString spanWords(const review::LaneBar& bar, const Zone& zone)
     return Words::tr("%1 – %2 (%3 days)").arg(from, shown(localText(bar.span.end, zone)), days);
 }
 
-QString barWords(const review::LaneBar& bar, const Zone& zone)
+QString barWords(const results::LaneBar& bar, const Zone& zone)
 {
     return QStringList{shown(bar.batch), spanWords(bar, zone), shown(bar.headline),
                        markMeaning(bar)}
         .join(QLatin1Char('\n'));
 }
 
-QString groupWords(const std::vector<const review::LaneBar*>& bars, const Zone& zone)
+QString groupWords(const std::vector<const results::LaneBar*>& bars, const Zone& zone)
 {
     QStringList counts{
         countOf(bars, Verdict::stayed, false,

@@ -15,24 +15,24 @@ BatchActions::BatchActions(Session& session, QWidget* window)
 {
 }
 
-void BatchActions::withWorld(std::function<void(const BatchWorld&)> act)
+void BatchActions::withWorld(std::function<void(const BatchFormData&)> act)
 {
     if (m_session->readOnly())
         return Q_EMIT failed(
             Words::tr("The logbook is open for reading only: nothing can be saved."));
-    m_session->ask<BatchWorld>(this, readBatchWorld,
-                               [this, act = std::move(act)](Result<BatchWorld> world) {
-                                   if (world)
-                                       act(*world);
-                                   else
-                                       Q_EMIT failed(sentence(world.error()));
-                               });
+    m_session->ask<BatchFormData>(this, readBatchWorld,
+                                  [this, act = std::move(act)](Result<BatchFormData> world) {
+                                      if (world)
+                                          act(*world);
+                                      else
+                                          Q_EMIT failed(sentence(world.error()));
+                                  });
 }
 
 void BatchActions::withBatch(const QString& name,
-                             std::function<void(const BatchWorld&, const Batch&)> act)
+                             std::function<void(const BatchFormData&, const Batch&)> act)
 {
-    withWorld([this, name, act = std::move(act)](const BatchWorld& world) {
+    withWorld([this, name, act = std::move(act)](const BatchFormData& world) {
         const Batch* batch = world.batch(core(name));
         if (batch)
             act(world, *batch);
@@ -41,7 +41,7 @@ void BatchActions::withBatch(const QString& name,
     });
 }
 
-void BatchActions::openNew(const BatchWorld& world, const std::string& splitFrom)
+void BatchActions::openNew(const BatchFormData& world, const std::string& splitFrom)
 {
     auto* dialog = new NewBatchDialog(*m_session, world, splitFrom, m_window);
     connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
@@ -52,18 +52,18 @@ void BatchActions::openNew(const BatchWorld& world, const std::string& splitFrom
 
 void BatchActions::newBatch()
 {
-    withWorld([this](const BatchWorld& world) { openNew(world, {}); });
+    withWorld([this](const BatchFormData& world) { openNew(world, {}); });
 }
 
 void BatchActions::splitBatch(const QString& batch)
 {
     withBatch(batch,
-              [this](const BatchWorld& world, const Batch& from) { openNew(world, from.name); });
+              [this](const BatchFormData& world, const Batch& from) { openNew(world, from.name); });
 }
 
 void BatchActions::editBatch(const QString& name)
 {
-    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
         auto* dialog = new BatchDialog(*m_session, world, batch, m_window);
         connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
         connect(dialog, &BatchDialog::splitWanted, this, [this, dialog](const QString& from) {
@@ -77,10 +77,10 @@ void BatchActions::editBatch(const QString& name)
 
 namespace {
 
-using StepOf = Result<Step> (*)(const Batch&, Instant, Instant, const Manner&);
+using StepOf = Result<Step> (*)(const Batch&, Instant, Instant, const UnitFormat&);
 
-StepDialog* makeStep(Session& session, const BatchWorld& world, const Batch& batch, StepOf stepOf,
-                     const QString& title, const QString& words, QWidget* window)
+StepDialog* makeStep(Session& session, const BatchFormData& world, const Batch& batch,
+                     StepOf stepOf, const QString& title, const QString& words, QWidget* window)
 {
     return new StepDialog(
         session, QStringLiteral("%1: %2").arg(shown(batch.name), title), words, world.manner,
@@ -95,7 +95,7 @@ StepDialog* makeStep(Session& session, const BatchWorld& world, const Batch& bat
 
 void BatchActions::pitchNow(const QString& name)
 {
-    withWorld([this, name](const BatchWorld& world) {
+    withWorld([this, name](const BatchFormData& world) {
         const Batch* batch = world.batch(core(name));
         if (!batch || batch->pitched <= m_session->now())
             return openNew(world, {});
@@ -108,7 +108,7 @@ void BatchActions::pitchNow(const QString& name)
 
 void BatchActions::endStageNow(const QString& name)
 {
-    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
         auto* dialog = makeStep(*m_session, world, batch, stageEndStep, Words::tr("Turn down now"),
                                 Words::tr("Turn down"), m_window);
         connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
@@ -118,7 +118,7 @@ void BatchActions::endStageNow(const QString& name)
 
 void BatchActions::endBatchNow(const QString& name)
 {
-    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
         if (batch.ended)
             return Q_EMIT failed(
                 Words::tr("%1 ended %2. Edit the batch to change that, or reopen it.")
@@ -133,7 +133,7 @@ void BatchActions::endBatchNow(const QString& name)
 
 void BatchActions::reopen(const QString& name)
 {
-    withBatch(name, [this](const BatchWorld& world, const Batch& batch) {
+    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
         if (!batch.ended)
             return Q_EMIT failed(Words::tr("%1 has not ended: it runs.").arg(shown(batch.name)));
         auto* dialog = new StepDialog(

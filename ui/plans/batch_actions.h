@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/problem.h"
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 
 #include <QObject>
 #include <QString>
@@ -39,9 +39,10 @@ Q_SIGNALS:
     void pitched(const QString& batch);
 
 private:
-    void withWorld(std::function<void(const BatchWorld&)> act);
-    void withBatch(const QString& name, std::function<void(const BatchWorld&, const Batch&)> act);
-    void openNew(const BatchWorld& world, const std::string& splitFrom);
+    void withWorld(std::function<void(const BatchFormData&)> act);
+    void withBatch(const QString& name,
+                   std::function<void(const BatchFormData&, const Batch&)> act);
+    void openNew(const BatchFormData& world, const std::string& splitFrom);
 
     Session* m_session;
     QWidget* m_window;

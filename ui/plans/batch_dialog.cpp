@@ -8,9 +8,9 @@
 #include "ui/plans/batch_fields.h"
 #include "ui/plans/batch_steps.h"
 #include "ui/plans/beer_uses.h"
-#include "ui/plans/laid_table.h"
 #include "ui/plans/plan_dialog.h"
 #include "ui/plans/plan_editor.h"
+#include "ui/plans/schedule_table.h"
 #include "ui/session/session.h"
 #include "ui/tables/table_card.h"
 #include "ui/theme/theme.h"
@@ -38,11 +38,11 @@ QVBoxLayout* columnIn(QWidget* page)
     return column;
 }
 
-QStringList beerSensors(const BatchWorld& world, const Batch& batch)
+QStringList beerSensors(const BatchFormData& world, const Batch& batch)
 {
     QStringList names;
     for (const std::string& name :
-         offeredSensors(world, Reads::beer, batch.setup, batch.beerSensor))
+         offeredSensors(world, SensorKind::beer, batch.setup, batch.beerSensor))
         names << shown(name);
     for (const BeerUse& use : batch.beerUses) {
         if (!names.contains(shown(use.sensor)))
@@ -53,7 +53,7 @@ QStringList beerSensors(const BatchWorld& world, const Batch& batch)
 
 } // namespace
 
-BatchDialog::BatchDialog(Session& session, const BatchWorld& world, const Batch& batch,
+BatchDialog::BatchDialog(Session& session, const BatchFormData& world, const Batch& batch,
                          QWidget* parent)
     : FormDialog(session, Words::tr("Batch %1").arg(shown(batch.name)), Words::tr("Save changes"),
                  parent),
@@ -145,9 +145,9 @@ QWidget* BatchDialog::makeDone()
     QVBoxLayout* column = columnIn(page);
     auto* beside = new QHBoxLayout;
     auto* planned = new TableCard(Words::tr("First planned"), 0, page);
-    planned->setWords(laidTable(firstPlanned(m_batch), m_batch, m_world.manner));
+    planned->setWords(scheduleTable(firstPlanned(m_batch), m_batch, m_world.manner));
     auto* done = new TableCard(Words::tr("Done"), 0, page);
-    done->setWords(laidTable(laidInForce(m_batch), m_batch, m_world.manner));
+    done->setWords(scheduleTable(laidInForce(m_batch), m_batch, m_world.manner));
     beside->addWidget(planned, 1, Qt::AlignTop);
     beside->addWidget(done, 1, Qt::AlignTop);
     column->addLayout(beside);

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/forms/form_dialog.h"
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 #include "ui/plans/plan_rows.h"
 
 class QLineEdit;
@@ -22,7 +22,7 @@ class BatchDialog : public FormDialog {
     Q_OBJECT
 public:
     /// `batch` is in the world.
-    BatchDialog(Session& session, const BatchWorld& world, const Batch& batch,
+    BatchDialog(Session& session, const BatchFormData& world, const Batch& batch,
                 QWidget* parent = nullptr);
 
     QTabWidget* tabs() const { return m_tabs; }
@@ -54,7 +54,7 @@ private:
     Result<Batch> withTypedPlan(Batch batch);
     bool hasStarted() const;
 
-    BatchWorld m_world;
+    BatchFormData m_world;
     Batch m_batch;
     bool m_removeAsked = false;
     QTabWidget* m_tabs;

@@ -105,7 +105,7 @@ void BatchFields::layOut(For what)
     }
 }
 
-void BatchFields::setWorld(const BatchWorld& world, std::function<Instant()> now)
+void BatchFields::setWorld(const BatchFormData& world, std::function<Instant()> now)
 {
     m_world = world;
     for (InstantField* field : {m_pitched, m_ended}) {
@@ -136,11 +136,11 @@ void BatchFields::fillSensors()
 {
     const std::string setup = chosenIn(m_setup);
     const bool own = setup == m_batch.setup;
-    const auto beer = offeredSensors(m_world, Reads::beer, setup, m_batch.beerSensor);
+    const auto beer = offeredSensors(m_world, SensorKind::beer, setup, m_batch.beerSensor);
     offerChoices(m_beer, beer, own ? m_batch.beerSensor : std::string("-"),
                  beer.empty() ? Words::tr("none yet") : QString());
     const std::string ambient = m_batch.ambientSensor.value_or(std::string());
-    offerChoices(m_ambient, offeredSensors(m_world, Reads::ambient, setup, ambient), ambient,
+    offerChoices(m_ambient, offeredSensors(m_world, SensorKind::ambient, setup, ambient), ambient,
                  Words::tr("none"));
 }
 

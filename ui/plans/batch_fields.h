@@ -1,7 +1,7 @@
 // The details of a batch as fields in two columns.
 #pragma once
 
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 
 #include <QWidget>
 
@@ -22,7 +22,7 @@ public:
 
     explicit BatchFields(For what, QWidget* parent = nullptr);
 
-    void setWorld(const BatchWorld& world, std::function<Instant()> now);
+    void setWorld(const BatchFormData& world, std::function<Instant()> now);
     void setBatch(const Batch& batch);
 
     /// `into` with what stands in the fields. On a Problem the focus goes to its field.
@@ -45,7 +45,7 @@ private:
     Result<Batch> readTimes(Batch into);
     Result<Batch> readQuantities(Batch into);
 
-    BatchWorld m_world;
+    BatchFormData m_world;
     Batch m_batch;
     QLineEdit* m_name;
     QComboBox* m_setup;

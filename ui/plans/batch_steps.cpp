@@ -12,12 +12,12 @@ namespace holdband::ui {
 
 namespace {
 
-QString timeWords(Instant at, const Manner& manner)
+QString timeWords(Instant at, const UnitFormat& manner)
 {
     return shown(localShortText(at, manner.zone));
 }
 
-QString targetWords(const Stage& stage, const Manner& manner)
+QString targetWords(const Stage& stage, const UnitFormat& manner)
 {
     const QString target =
         shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
@@ -62,7 +62,7 @@ Done mayEndStage(const Batch& batch, Instant at, Instant now)
 
 } // namespace
 
-Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner& manner)
+Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner)
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended && at >= *batch.ended)
@@ -77,7 +77,7 @@ Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner
     return step;
 }
 
-Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner)
+Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner)
 {
     HOLDBAND_TRY(mayEndStage(batch, at, now));
     const std::vector<LaidStage> before = laidInForce(batch);
@@ -101,7 +101,7 @@ Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Man
     return step;
 }
 
-Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner)
+Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner)
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended)
@@ -118,7 +118,7 @@ Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Man
     return step;
 }
 
-Result<Step> reopenStep(const Batch& batch, const Manner& manner)
+Result<Step> reopenStep(const Batch& batch, const UnitFormat& manner)
 {
     if (!batch.ended)
         return dataProblem(Phrase::tr("%1 has not ended").with(batch.name));

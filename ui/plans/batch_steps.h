@@ -6,7 +6,7 @@
 #include "core/model/batch.h"
 #include "core/problem.h"
 #include "core/store/history/history_entry.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 #include "ui/plans/plan_rows.h"
 
 #include <QString>
@@ -20,14 +20,14 @@ struct Step {
 };
 
 /// Problem (data): a time still to come.
-Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const Manner& manner);
+Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
 /// Ends the stage in progress. Problem (data): a time still to come or before the last such end,
 /// no stage in progress, or it is the last one.
-Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner);
+Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
 /// Problem (data): a time still to come or not after pitching, or the batch has ended.
-Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Manner& manner);
+Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
 /// Takes the end back: the batch runs on. Problem (data): it has not ended.
-Result<Step> reopenStep(const Batch& batch, const Manner& manner);
+Result<Step> reopenStep(const Batch& batch, const UnitFormat& manner);
 
 /// The plan that holds last, as it was typed: stages counted from pitching.
 PlanValue latestPlan(const Batch& batch);

@@ -24,7 +24,7 @@ Done inside(const Instant at, const Batch& batch, const std::string& place)
 
 } // namespace
 
-std::vector<EditColumn> useColumns(const QStringList& sensors, const Manner& manner)
+std::vector<EditColumn> useColumns(const QStringList& sensors, const UnitFormat& manner)
 {
     EditColumn sensor{Words::tr("Beer sensor"), sensors.value(0), sensors};
     sensor.refusal = [](const QStringList& row) {
@@ -33,7 +33,7 @@ std::vector<EditColumn> useColumns(const QStringList& sensors, const Manner& man
     return {timeColumn(Words::tr("From"), useFrom, false, manner), sensor, {Words::tr("Vessel")}};
 }
 
-std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const Manner& manner)
+std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const BeerUse& use : uses)
@@ -44,7 +44,7 @@ std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const Manner& man
 
 Result<std::vector<BeerUse>> usesOf(const std::vector<EditRow>& rows,
                                     const std::vector<BeerUse>& origin, const Batch& batch,
-                                    const Manner& manner)
+                                    const UnitFormat& manner)
 {
     std::vector<BeerUse> uses;
     for (const EditRow& row : rows) {

@@ -4,16 +4,16 @@
 #include "core/model/batch.h"
 #include "core/problem.h"
 #include "ui/forms/edit_table_model.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 namespace holdband::ui {
 
-std::vector<EditColumn> useColumns(const QStringList& sensors, const Manner& manner);
-std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const Manner& manner);
+std::vector<EditColumn> useColumns(const QStringList& sensors, const UnitFormat& manner);
+std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const UnitFormat& manner);
 /// In order of time. Problem (data): a row that can't stand, one before pitching or after the
 /// end, two at the same time.
 Result<std::vector<BeerUse>> usesOf(const std::vector<EditRow>& rows,
                                     const std::vector<BeerUse>& origin, const Batch& batch,
-                                    const Manner& manner);
+                                    const UnitFormat& manner);
 
 } // namespace holdband::ui

@@ -19,7 +19,7 @@ namespace holdband::ui {
 
 namespace {
 
-PlanValue emptyPlan(const Manner& manner)
+PlanValue emptyPlan(const UnitFormat& manner)
 {
     PlanValue plan;
     plan.tolerance = manner.units == UnitSystem::us ? TemperatureDifference::fahrenheitDegrees(3.0)
@@ -29,7 +29,7 @@ PlanValue emptyPlan(const Manner& manner)
 
 } // namespace
 
-NewBatchDialog::NewBatchDialog(Session& session, const BatchWorld& world,
+NewBatchDialog::NewBatchDialog(Session& session, const BatchFormData& world,
                                const std::string& splitFrom, QWidget* parent)
     : FormDialog(session, Words::tr("New batch"), Words::tr("Start the batch"), parent),
       m_world(world), m_splitFrom(splitFrom),
@@ -91,7 +91,7 @@ Batch NewBatchDialog::suggested() const
     const auto setups = offeredSetups(m_world);
     if (!setups.empty() && std::find(setups.begin(), setups.end(), batch.setup) == setups.end())
         batch.setup = setups.front();
-    const auto beer = offeredSensors(m_world, Reads::beer, batch.setup);
+    const auto beer = offeredSensors(m_world, SensorKind::beer, batch.setup);
     batch.beerSensor = beer.empty() ? std::string() : beer[parent && beer.size() > 1 ? 1 : 0];
     batch.name = parent ? parent->name + " B" : suggestedName(m_world);
     batch.pitched = session().now();

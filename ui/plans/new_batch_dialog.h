@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/forms/form_dialog.h"
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 #include "ui/plans/plan_rows.h"
 
 class QComboBox;
@@ -16,7 +16,7 @@ class NewBatchDialog : public FormDialog {
     Q_OBJECT
 public:
     /// `splitFrom`: the new batch is part of that one's beer, in a second vessel; may be empty.
-    NewBatchDialog(Session& session, const BatchWorld& world, const std::string& splitFrom,
+    NewBatchDialog(Session& session, const BatchFormData& world, const std::string& splitFrom,
                    QWidget* parent = nullptr);
 
     BatchFields* fields() const { return m_fields; }
@@ -34,7 +34,7 @@ private:
     void takePlan();
     Batch suggested() const;
 
-    BatchWorld m_world;
+    BatchFormData m_world;
     std::string m_splitFrom;
     std::vector<PlanValue> m_offered; ///< by the choice's index
     BatchFields* m_fields;

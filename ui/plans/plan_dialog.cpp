@@ -1,7 +1,7 @@
 #include "ui/plans/plan_dialog.h"
 
 #include "core/store/records/batches.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "ui/forms/save_row.h"
 #include "ui/plans/plan_editor.h"
 #include "ui/words/words.h"
@@ -11,7 +11,7 @@
 
 namespace holdband::ui {
 
-PlanDialog::PlanDialog(Session& session, const BatchWorld& world, const NamedPlan& plan,
+PlanDialog::PlanDialog(Session& session, const BatchFormData& world, const NamedPlan& plan,
                        QWidget* parent)
     : FormDialog(session, Words::tr("Named plan"), Words::tr("Save plan"), parent), m_world(world),
       m_name(makeLine(Words::tr("Name"))), m_note(makeLine(Words::tr("Note"))),

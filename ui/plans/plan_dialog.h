@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/forms/form_dialog.h"
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 
 namespace holdband::ui {
 
@@ -12,7 +12,7 @@ class PlanDialog : public FormDialog {
     Q_OBJECT
 public:
     /// `plan` is shown; where one of its name is kept already, that one is changed.
-    PlanDialog(Session& session, const BatchWorld& world, const NamedPlan& plan,
+    PlanDialog(Session& session, const BatchFormData& world, const NamedPlan& plan,
                QWidget* parent = nullptr);
 
     QLineEdit* name() const { return m_name; }
@@ -24,7 +24,7 @@ protected:
 private:
     bool isTaken(const std::string& name) const;
 
-    BatchWorld m_world;
+    BatchFormData m_world;
     std::string m_oldName; ///< empty: a new one
     QLineEdit* m_name;
     QLineEdit* m_note;

@@ -13,7 +13,7 @@ namespace holdband::ui {
 namespace {
 
 /// What the drawing shows, for those who hear it.
-QString spokenPlan(const std::vector<DrawnStage>& stages, const Manner& manner)
+QString spokenPlan(const std::vector<DrawnStage>& stages, const UnitFormat& manner)
 {
     QStringList words;
     for (const DrawnStage& drawn : stages) {
@@ -40,7 +40,7 @@ PlanDrawing::PlanDrawing(QWidget* parent) : QWidget(parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }
 
-void PlanDrawing::setPlan(std::vector<DrawnStage> stages, const Manner& manner)
+void PlanDrawing::setPlan(std::vector<DrawnStage> stages, const UnitFormat& manner)
 {
     m_stages = std::move(stages);
     m_manner = manner;

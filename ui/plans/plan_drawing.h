@@ -2,7 +2,7 @@
 // stage's end along; the table beside it does the same by keyboard.
 #pragma once
 
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 #include "ui/plans/plan_layout.h"
 
 #include <QWidget>
@@ -14,7 +14,7 @@ class PlanDrawing : public QWidget {
 public:
     explicit PlanDrawing(QWidget* parent = nullptr);
 
-    void setPlan(std::vector<DrawnStage> stages, const Manner& manner);
+    void setPlan(std::vector<DrawnStage> stages, const UnitFormat& manner);
     void setChosenRow(int row);
     const std::vector<DrawnStage>& stages() const { return m_stages; }
     PlanMap map() const;
@@ -39,7 +39,7 @@ private:
     void showHand(QPointF place);
 
     std::vector<DrawnStage> m_stages;
-    Manner m_manner;
+    UnitFormat m_manner;
     int m_chosenRow = -1;
     std::optional<PlanHandle> m_held;
     PlanMap m_heldMap; ///< stays while something is dragged

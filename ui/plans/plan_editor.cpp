@@ -74,7 +74,7 @@ void PlanEditor::connectParts()
     });
 }
 
-void PlanEditor::setManner(const Manner& manner)
+void PlanEditor::setManner(const UnitFormat& manner)
 {
     m_manner = manner;
     m_band->setManner(manner);

@@ -19,7 +19,7 @@ class PlanEditor : public QWidget {
 public:
     explicit PlanEditor(QWidget* parent = nullptr);
 
-    void setManner(const Manner& manner);
+    void setManner(const UnitFormat& manner);
     /// Gives the stages their dates; absent: days only.
     void setPitched(std::optional<Instant> pitched);
     void setPlan(const PlanValue& plan);
@@ -50,7 +50,7 @@ private:
     std::optional<TemperatureDifference> tolerance() const;
     Result<Schedule> typedSchedule() const;
 
-    Manner m_manner;
+    UnitFormat m_manner;
     std::optional<Instant> m_pitched;
     Schedule m_origin;
     QuantityField* m_band;

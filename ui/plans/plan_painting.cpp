@@ -124,7 +124,7 @@ void paintLine(const Brush& brush, const DrawnStage& drawn)
         brush.painter.drawRect(QRectF(last.x() - 2.5, map.plot.center().y() - 8.0, 5.0, 16.0));
 }
 
-QString endWords(const DrawnStage& drawn, const Manner& manner)
+QString endWords(const DrawnStage& drawn, const UnitFormat& manner)
 {
     if (drawn.stage.until == StageUntil::turnedDown)
         return Words::tr("until turned down");

@@ -1,7 +1,7 @@
 // The strokes of a plan's drawing.
 #pragma once
 
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 #include "ui/plans/plan_layout.h"
 
 #include <QPainter>
@@ -12,7 +12,7 @@ namespace holdband::ui {
 struct PlanPicture {
     const std::vector<DrawnStage>& stages;
     PlanMap map;
-    const Manner& manner;
+    const UnitFormat& manner;
     int chosenRow = -1;
 };
 

@@ -63,12 +63,12 @@ QStringList untilChoices()
 }
 
 template <typename Value>
-QString textOf(Quantity quantity, const std::optional<Value>& value, const Manner& manner)
+QString textOf(Quantity quantity, const std::optional<Value>& value, const UnitFormat& manner)
 {
     return value ? typedText(quantity, plainOf(*value), manner) : QString();
 }
 
-QStringList cellsOf(const Stage& stage, const Manner& manner)
+QStringList cellsOf(const Stage& stage, const UnitFormat& manner)
 {
     QStringList cells;
     cells.resize(planColumnCount);
@@ -83,10 +83,10 @@ QStringList cellsOf(const Stage& stage, const Manner& manner)
     return cells;
 }
 
-/// Reads the cells of one row; a cell that still says what its origin said is its origin.
+/// SensorKind the cells of one row; a cell that still says what its origin said is its origin.
 class RowReader {
 public:
-    RowReader(const EditRow& row, const Stage* origin, const Manner& manner)
+    RowReader(const EditRow& row, const Stage* origin, const UnitFormat& manner)
         : m_row(row), m_manner(manner)
     {
         if (origin)
@@ -113,7 +113,7 @@ public:
 
 private:
     const EditRow& m_row;
-    const Manner& m_manner;
+    const UnitFormat& m_manner;
     QStringList m_shown;
 };
 
@@ -187,7 +187,7 @@ QString untilWords(StageUntil until)
     return {};
 }
 
-std::vector<EditColumn> planColumns(const Manner& manner)
+std::vector<EditColumn> planColumns(const UnitFormat& manner)
 {
     const QString degrees = unitOf(Quantity::temperature, manner);
     std::vector<EditColumn> columns(planColumnCount);
@@ -218,7 +218,7 @@ std::vector<EditColumn> planColumns(const Manner& manner)
     return columns;
 }
 
-std::vector<EditRow> planRows(const Schedule& schedule, const Manner& manner)
+std::vector<EditRow> planRows(const Schedule& schedule, const UnitFormat& manner)
 {
     std::vector<EditRow> rows;
     for (const Stage& stage : schedule)
@@ -226,7 +226,7 @@ std::vector<EditRow> planRows(const Schedule& schedule, const Manner& manner)
     return rows;
 }
 
-Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const Manner& manner)
+Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const UnitFormat& manner)
 {
     for (const EditColumn& column : planColumns(manner)) {
         const bool used = !column.used || column.used(row.cells);
@@ -247,7 +247,7 @@ Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const Manner& 
 
 Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& origin,
                             const std::optional<TemperatureDifference>& tolerance,
-                            const Manner& manner)
+                            const UnitFormat& manner)
 {
     Schedule schedule;
     for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -266,7 +266,7 @@ Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& or
 }
 
 QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pitched,
-                            const Manner& manner)
+                            const UnitFormat& manner)
 {
     QStringList words;
     std::optional<double> hours = 0.0;
@@ -289,7 +289,7 @@ QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pit
     return words;
 }
 
-QStringList planQuestions(const Schedule& schedule, const Manner& manner)
+QStringList planQuestions(const Schedule& schedule, const UnitFormat& manner)
 {
     QStringList questions;
     for (const Stage& stage : schedule) {

@@ -15,7 +15,7 @@
 namespace holdband::ui {
 
 StepDialog::StepDialog(Session& session, const QString& title, const QString& saveWords,
-                       const Manner& manner, std::string oldName, Steps steps, QWidget* parent)
+                       const UnitFormat& manner, std::string oldName, Steps steps, QWidget* parent)
     : FormDialog(session, title, saveWords, parent), m_oldName(std::move(oldName)),
       m_steps(std::move(steps)), m_words(makeLabel({}, "", this)),
       m_at(new InstantField(Words::tr("Time"), this))

@@ -17,7 +17,8 @@ public:
 
     /// `steps` gives what happens at a time. `oldName` is the batch's name in the logbook.
     StepDialog(Session& session, const QString& title, const QString& saveWords,
-               const Manner& manner, std::string oldName, Steps steps, QWidget* parent = nullptr);
+               const UnitFormat& manner, std::string oldName, Steps steps,
+               QWidget* parent = nullptr);
 
     /// For a step that has no time of its own: none is asked.
     void hideTime();

@@ -1,6 +1,6 @@
 #include "ui/record/backups_dialog.h"
 
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 #include "ui/record/backup_words.h"
 #include "ui/tables/list_table.h"
 #include "ui/tables/table_model.h"
@@ -104,7 +104,7 @@ void BackupsDialog::look()
     m_restore->setEnabled(false);
     say(Words::tr("Looking at the copies …"));
     m_looking.setFuture(
-        QtConcurrent::run([logbook = core(m_logbook), place = core(desk::backupPlace())] {
+        QtConcurrent::run([logbook = core(m_logbook), place = core(preferences::backupPlace())] {
             auto found = std::make_shared<Found>();
             found->broken = store::needsBackup(logbook);
             found->copies = store::soundBackups(logbook, place);
@@ -138,7 +138,7 @@ void BackupsDialog::restore()
 void BackupsDialog::choosePlace()
 {
     const QString folder = QFileDialog::getExistingDirectory(
-        this, Words::tr("Where the copies of all logbooks go"), desk::backupPlace());
+        this, Words::tr("Where the copies of all logbooks go"), preferences::backupPlace());
     if (!folder.isEmpty())
         setPlace(folder);
 }
@@ -147,14 +147,14 @@ void BackupsDialog::setPlace(const QString& folder)
 {
     if (!folder.isEmpty() && !QFileInfo(folder).isWritable())
         return say(Words::tr("%1 can't be written: choose another folder.").arg(folder));
-    desk::keepBackupPlace(folder);
+    preferences::storeBackupPlace(folder);
     showPlace();
     look();
 }
 
 void BackupsDialog::showPlace()
 {
-    const QString place = desk::backupPlace();
+    const QString place = preferences::backupPlace();
     m_place->setText(Words::tr("Copies of this logbook go to %1.")
                          .arg(shown(store::backupFolder(core(m_logbook), core(place)))));
     m_beside->setEnabled(!place.isEmpty());

@@ -100,7 +100,7 @@ std::pair<std::string_view, Kind> endingOf(std::string_view column)
 }
 
 /// A number of the store as this logbook writes it.
-std::string quantityText(Kind kind, double number, const Manner& manner)
+std::string quantityText(Kind kind, double number, const UnitFormat& manner)
 {
     switch (kind) {
     case Kind::celsius:
@@ -120,7 +120,7 @@ std::string quantityText(Kind kind, double number, const Manner& manner)
     return shortestText(number, manner.sign);
 }
 
-QString valueText(const std::string& column, const std::string& value, const Manner& manner)
+QString valueText(const std::string& column, const std::string& value, const UnitFormat& manner)
 {
     if (column == "set_aside" && !value.empty())
         return value == "0" ? Words::tr("no") : Words::tr("yes");
@@ -245,7 +245,7 @@ TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, c
     return words;
 }
 
-TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Manner& manner)
+TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat& manner)
 {
     TableWords words;
     words.header = {Words::tr("of"), Words::tr("value"), Words::tr("before"), Words::tr("after")};

@@ -3,7 +3,7 @@
 
 #include "core/store/history/history.h"
 #include "core/text/zone.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 #include "ui/tables/table_model.h"
 
 namespace holdband::ui {
@@ -12,6 +12,6 @@ TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, c
 
 /// A line for each value that changed; inner numbers such as row ids are left out, instants and
 /// choices are shown as people write them, and quantities in the logbook's units.
-TableWords rowWords(const std::vector<store::ChangedRow>& rows, const Manner& manner);
+TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat& manner);
 
 } // namespace holdband::ui

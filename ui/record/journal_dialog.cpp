@@ -3,7 +3,7 @@
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
 #include "core/text/times.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/session/session.h"
 #include "ui/tables/list_table.h"
 #include "ui/tables/table_model.h"

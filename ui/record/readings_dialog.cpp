@@ -193,7 +193,7 @@ void ReadingsDialog::askToCorrect()
     save(correct(m_view, chosenRows(), number.value_or(Decimal{}), core(m_why->text().trimmed())));
 }
 
-void ReadingsDialog::save(Result<Mending> mending)
+void ReadingsDialog::save(Result<ReadingEdit> mending)
 {
     if (!mending)
         return say(sentence(mending.error()));

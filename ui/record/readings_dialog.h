@@ -2,7 +2,7 @@
 // reason, bring them back, correct a single one. Nothing that was logged is changed by it.
 #pragma once
 
-#include "ui/record/mending.h"
+#include "ui/record/reading_edit.h"
 
 #include <QDialog>
 
@@ -50,7 +50,7 @@ private:
     std::vector<std::size_t> chosenRows() const; ///< in order
     void askToLeaveOut();
     void askToCorrect();
-    void save(Result<Mending> mending);
+    void save(Result<ReadingEdit> mending);
     void say(const QString& words);
 
     Session* m_session;

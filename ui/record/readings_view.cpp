@@ -57,7 +57,7 @@ void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row
         row.usedWhy = Phrase::tr("The register rolled over in between: its top is added.");
 }
 
-void countAll(const Meter& meter, const std::vector<store::KeptReading>& standing,
+void countAll(const Meter& meter, const std::vector<store::StoredReading>& standing,
               std::vector<RegisterRow>& rows)
 {
     for (RegisterRow& row : rows) {
@@ -65,7 +65,7 @@ void countAll(const Meter& meter, const std::vector<store::KeptReading>& standin
             continue;
         const auto here = std::lower_bound(
             standing.begin(), standing.end(), row.reading.inForce.at,
-            [](const store::KeptReading& a, Instant at) { return a.inForce.at < at; });
+            [](const store::StoredReading& a, Instant at) { return a.inForce.at < at; });
         if (here == standing.begin())
             row.usedWhy = Phrase::tr("It is the first reading.");
         else

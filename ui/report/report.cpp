@@ -1,9 +1,9 @@
 #include "ui/report/report.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "ui/report/compose/pair_document.h"
 #include "ui/report/compose/run_document.h"
@@ -47,41 +47,41 @@ Result<Subject> subjectOf(const store::LogbookFile& logbook, const std::string& 
 
 Result<Document> composeRun(const store::LogbookFile& logbook, const std::string& batch)
 {
-    auto review = review::reviewRun(logbook, batch, ui::decimalSign());
+    auto review = results::reviewRun(logbook, batch, ui::decimalSign());
     HOLDBAND_TRY(review);
-    auto basis = review::basisOf(logbook, *review);
+    auto basis = results::basisOf(logbook, *review);
     HOLDBAND_TRY(basis);
     return runDocument(*review, *basis, originOf(logbook));
 }
 
 Result<Document> composeSeason(const store::LogbookFile& logbook, const std::string& setup)
 {
-    auto season = review::reviewSeason(logbook, setup, ui::decimalSign());
+    auto season = results::reviewSeason(logbook, setup, ui::decimalSign());
     HOLDBAND_TRY(season);
     return seasonDocument(*season, originOf(logbook));
 }
 
-/// Reads the logbook twice over, so nothing may be kept in between.
+/// SensorKind the logbook twice over, so nothing may be kept in between.
 Result<Document> composePair(const store::LogbookFile& logbook, const std::string& a,
                              const std::string& b, const Counting& counting)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
-    review::SideBySideRequest request;
+    results::SideBySideRequest request;
     request.a = a;
     request.b = b;
     request.fromStage = counting.fromStage;
     request.only = counting.only;
     request.decimalSign = ui::decimalSign();
-    auto pair = review::reviewSideBySide(logbook, request);
+    auto pair = results::reviewSideBySide(logbook, request);
     HOLDBAND_TRY(pair);
     PairBases bases;
-    HOLDBAND_TRY(keep(review::basesOf(logbook, pair->batchesA), bases.a));
-    HOLDBAND_TRY(keep(review::basesOf(logbook, pair->batchesB), bases.b));
+    HOLDBAND_TRY(assignResult(results::basesOf(logbook, pair->batchesA), bases.a));
+    HOLDBAND_TRY(assignResult(results::basesOf(logbook, pair->batchesB), bases.b));
     return pairDocument(*pair, bases, originOf(logbook));
 }
 
-QByteArray bytesOf(const Document& document, Form form, const Manner& manner,
+QByteArray bytesOf(const Document& document, Form form, const UnitFormat& manner,
                    const Progress& progress)
 {
     switch (form) {
@@ -142,7 +142,7 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
                                     : composeSeason(logbook, names[0]);
 }
 
-Result<QByteArray> rendered(const Document& document, Form form, const Manner& manner,
+Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& manner,
                             const Progress& progress)
 {
     if (form != Form::csv && !fontThere())

@@ -22,7 +22,7 @@ enum class Form { pdf, html, csv, png, svg };
 /// By the ending of a file's name, in either case; absent for any other.
 std::optional<Form> formNamed(const std::string& file);
 
-struct Manner {
+struct UnitFormat {
     std::optional<QPageSize> paper;        ///< of a PDF; else Letter for US units, A4 for others
     QSize size = landscape;                ///< of a picture, pixels
     ui::Scheme scheme = ui::Scheme::light; ///< of pictures and HTML; paper is light
@@ -47,14 +47,14 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
                          const Counting& counting = {});
 
 /// Problem (file): there is no font to write with. Problem (data): stopped, or too large.
-Result<QByteArray> rendered(const Document& document, Form form, const Manner& manner,
+Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& manner,
                             const Progress& progress = {});
 
 struct Wish {
     std::vector<std::string> names;
     Counting counting = {};
     Form form = Form::pdf;
-    Manner manner;
+    UnitFormat manner;
     std::string path;
     exchange::Existing existing = exchange::Existing::keep;
 };

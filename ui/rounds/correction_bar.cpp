@@ -22,10 +22,10 @@ namespace holdband::ui {
 
 namespace {
 
-store::HandOwner ownerOf(const review::RoundRow& row)
+store::HandOwner ownerOf(const results::RoundRow& row)
 {
-    return {row.kind == review::RoundKind::gravity ? store::HandOwner::Kind::batch
-                                                   : store::HandOwner::Kind::sensor,
+    return {row.kind == results::RoundKind::gravity ? store::HandOwner::Kind::batch
+                                                    : store::HandOwner::Kind::sensor,
             row.name};
 }
 
@@ -93,7 +93,7 @@ void CorrectionBar::layOut()
     m_question->hide();
 }
 
-void CorrectionBar::take(const review::RoundRow& row, const review::RoundCell& cell,
+void CorrectionBar::take(const results::RoundRow& row, const results::RoundCell& cell,
                          const Zone& zone)
 {
     m_row = row;
@@ -177,7 +177,7 @@ void CorrectionBar::keep()
         m_cell.value && core(m_value->text()) == core(numberText(*m_cell.value, m_cell.decimals));
     if (sameValue && core(m_note->text().trimmed()) != m_cell.note)
         keepNote();
-    else if (m_row.kind == review::RoundKind::meter)
+    else if (m_row.kind == results::RoundKind::meter)
         keepRegister();
     else
         keepHand();
@@ -327,11 +327,11 @@ void CorrectionBar::keepHand()
 /// Only the note was changed.
 void CorrectionBar::keepNote()
 {
-    const review::RoundRow row = m_row;
+    const results::RoundRow row = m_row;
     const std::int64_t id = m_cell.id;
     const std::string note = core(m_note->text().trimmed());
     const auto work = [row, id, note](const store::LogbookFile& file) -> Done {
-        if (row.kind == review::RoundKind::meter)
+        if (row.kind == results::RoundKind::meter)
             return intake::setRegisterNote(file, row.name, {id}, note);
         return intake::setHandNote(file, ownerOf(row), {id}, note);
     };
@@ -371,11 +371,11 @@ void CorrectionBar::addHand(const HandReading& reading)
 
 void CorrectionBar::takeAway()
 {
-    const review::RoundRow row = m_row;
+    const results::RoundRow row = m_row;
     const std::int64_t id = m_cell.id;
     const std::string why = core(m_why->text().trimmed());
     const auto work = [row, id, why](const store::LogbookFile& file) -> Done {
-        if (row.kind == review::RoundKind::meter)
+        if (row.kind == results::RoundKind::meter)
             return intake::takeAwayRegister(file, row.name, {id}, why);
         return intake::takeAwayHand(file, ownerOf(row), {id}, why);
     };

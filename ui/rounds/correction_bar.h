@@ -26,7 +26,7 @@ class CorrectionBar : public QWidget {
 public:
     explicit CorrectionBar(Session& session, QWidget* parent = nullptr);
 
-    void take(const review::RoundRow& row, const review::RoundCell& cell, const Zone& zone);
+    void take(const results::RoundRow& row, const results::RoundCell& cell, const Zone& zone);
     void putAway();
     QLineEdit* value() const { return m_value; }
     QLineEdit* time() const { return m_time; }
@@ -65,8 +65,8 @@ private:
     void say(const QString& words);
 
     Session* m_session;
-    review::RoundRow m_row;
-    review::RoundCell m_cell;
+    results::RoundRow m_row;
+    results::RoundCell m_cell;
     Zone m_zone;
     QLabel* m_words;
     QLineEdit* m_value;

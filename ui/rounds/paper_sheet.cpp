@@ -100,14 +100,14 @@ private:
 
 } // namespace
 
-PaperSheet paperSheet(const review::RoundsSheet& sheet)
+PaperSheet paperSheet(const results::RoundsSheet& sheet)
 {
     PaperSheet paper;
     const QLocale locale = wordsLocale();
     const QDate first = qtDate(sheet.zone.localDate(sheet.now));
     paper.title = Words::tr("Rounds from %1")
                       .arg(locale.toString(first, Words::tr("d MMM yyyy", "pattern of a date")));
-    for (const review::RoundRow& row : sheet.rows) {
+    for (const results::RoundRow& row : sheet.rows) {
         if (!row.toRead)
             continue;
         paper.columns << QStringLiteral("%1, %2").arg(shown(row.name), unitText(row));
@@ -133,7 +133,7 @@ void paintPaperSheet(const PaperSheet& sheet, QPagedPaintDevice& device, QPainte
     }
 }
 
-Done writePaperSheet(const review::RoundsSheet& sheet, const QString& path)
+Done writePaperSheet(const results::RoundsSheet& sheet, const QString& path)
 {
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly);

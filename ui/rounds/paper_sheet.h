@@ -23,13 +23,13 @@ struct PaperSheet {
 };
 
 /// The rounds of 14 days from the sheet's own day on.
-PaperSheet paperSheet(const review::RoundsSheet& sheet);
+PaperSheet paperSheet(const results::RoundsSheet& sheet);
 
 /// Paints it on as many pages as its columns need.
 void paintPaperSheet(const PaperSheet& sheet, QPagedPaintDevice& device, QPainter& painter);
 
 /// Writes it as a PDF of A4, or of Letter where the logbook's units are US ones.
 /// Problem (file): it can't be written; what stood there stays.
-Done writePaperSheet(const review::RoundsSheet& sheet, const QString& path);
+Done writePaperSheet(const results::RoundsSheet& sheet, const QString& path);
 
 } // namespace holdband::ui

@@ -17,33 +17,33 @@ namespace {
 
 constexpr std::chrono::minutes lookEvery{1};
 
-bool readSince(const review::RoundsSheet& sheet, Instant opened)
+bool readSince(const results::RoundsSheet& sheet, Instant opened)
 {
-    return std::any_of(sheet.rows.begin(), sheet.rows.end(), [&](const review::RoundRow& row) {
-        return row.kind == review::RoundKind::meter && row.lastAt && *row.lastAt >= opened;
+    return std::any_of(sheet.rows.begin(), sheet.rows.end(), [&](const results::RoundRow& row) {
+        return row.kind == results::RoundKind::meter && row.lastAt && *row.lastAt >= opened;
     });
 }
 
 /// A gravity row stands there for each running batch.
-bool batchRuns(const review::RoundsSheet& sheet)
+bool batchRuns(const results::RoundsSheet& sheet)
 {
-    return std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const review::RoundRow& row) {
-        return row.toRead && row.kind == review::RoundKind::gravity;
+    return std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const results::RoundRow& row) {
+        return row.toRead && row.kind == results::RoundKind::gravity;
     });
 }
 
 } // namespace
 
-std::optional<Instant> roundToAnnounce(const review::RoundsSheet& sheet,
+std::optional<Instant> roundToAnnounce(const results::RoundsSheet& sheet,
                                        const std::optional<Instant>& announced)
 {
     if (sheet.rows.empty() || !batchRuns(sheet))
         return std::nullopt;
     const auto& windows = sheet.settings.rounds;
-    const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, windows);
-    const Instant opened = review::opensAt(round, sheet.zone, windows);
+    const results::RoundColumn round = results::roundOf(sheet.now, sheet.zone, windows);
+    const Instant opened = results::opensAt(round, sheet.zone, windows);
     const bool open =
-        opened <= sheet.now && sheet.now < review::missedFrom(round, sheet.zone, windows);
+        opened <= sheet.now && sheet.now < results::missedFrom(round, sheet.zone, windows);
     if (!open || announced == opened || readSince(sheet, opened))
         return std::nullopt;
     return opened;
@@ -68,15 +68,15 @@ void Reminder::look()
 {
     if (!m_session->isOpen())
         return;
-    m_session->ask<review::RoundsSheet>(
-        this, [](const store::LogbookFile& file) { return review::reviewRounds(file); },
-        [this](Result<review::RoundsSheet> sheet) {
+    m_session->ask<results::RoundsSheet>(
+        this, [](const store::LogbookFile& file) { return results::reviewRounds(file); },
+        [this](Result<results::RoundsSheet> sheet) {
             if (sheet)
                 take(*sheet);
         });
 }
 
-void Reminder::take(const review::RoundsSheet& sheet)
+void Reminder::take(const results::RoundsSheet& sheet)
 {
     Q_EMIT sheetRead(sheet);
     const auto due = m_on ? roundToAnnounce(sheet, m_announced) : std::nullopt;
@@ -84,7 +84,7 @@ void Reminder::take(const review::RoundsSheet& sheet)
         return;
     m_announced = due;
     const auto& windows = sheet.settings.rounds;
-    const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, windows);
+    const results::RoundColumn round = results::roundOf(sheet.now, sheet.zone, windows);
     m_notify(Words::tr("%1 round").arg(roundWord(sheet.windowOf(round).label)),
              Words::tr("The meters are to be read."));
 }

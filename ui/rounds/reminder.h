@@ -14,7 +14,7 @@ class Session;
 
 /// Which round should be announced now: one whose window is open while a batch runs, none of whose
 /// meters has been read since the window opened, and which has not been announced. Pure.
-std::optional<Instant> roundToAnnounce(const review::RoundsSheet& sheet,
+std::optional<Instant> roundToAnnounce(const results::RoundsSheet& sheet,
                                        const std::optional<Instant>& announced);
 
 class Reminder : public QObject {
@@ -31,10 +31,10 @@ public:
     void look();
 
 Q_SIGNALS:
-    void sheetRead(const holdband::review::RoundsSheet& sheet);
+    void sheetRead(const holdband::results::RoundsSheet& sheet);
 
 private:
-    void take(const review::RoundsSheet& sheet);
+    void take(const results::RoundsSheet& sheet);
 
     Session* m_session;
     Notify m_notify;

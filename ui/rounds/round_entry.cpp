@@ -103,7 +103,7 @@ QString correctedGravityText(const QString& gravity, const QString& sample, char
             .arg(shown(temperatureText(**at, unit, 0)), shown(gravityText(corrected, decimalSign)));
 }
 
-QString unitText(const review::RoundRow& row)
+QString unitText(const results::RoundRow& row)
 {
     switch (row.unit) {
     case ReadingUnit::fahrenheit:
@@ -117,7 +117,7 @@ QString unitText(const review::RoundRow& row)
     }
 }
 
-double valueInUnitOf(const review::RoundRow& row, const HandReading& reading)
+double valueInUnitOf(const results::RoundRow& row, const HandReading& reading)
 {
     if (reading.unit == row.unit)
         return reading.value;
@@ -135,14 +135,14 @@ QString askOnce(const std::string& unusual)
     return Words::tr("%1. Press Enter again to save it.").arg(capitalised(shown(unusual)));
 }
 
-bool farOutside(const review::RoundRow& row, double value)
+bool farOutside(const results::RoundRow& row, double value)
 {
     if (!row.expected)
         return false;
     const auto [low, high] = *row.expected;
-    if (row.kind == review::RoundKind::gravity)
+    if (row.kind == results::RoundKind::gravity)
         return value < low || value > high;
-    if (row.kind == review::RoundKind::thermometer)
+    if (row.kind == results::RoundKind::thermometer)
         return value < low - (high - low) || value > high + (high - low);
     if (value < row.last)
         return false;
@@ -151,7 +151,7 @@ bool farOutside(const review::RoundRow& row, double value)
     return value - row.last > most + oneUnit;
 }
 
-QString expectedText(const review::RoundRow& row)
+QString expectedText(const results::RoundRow& row)
 {
     if (!row.expected)
         return dash;
@@ -159,12 +159,12 @@ QString expectedText(const review::RoundRow& row)
                                          numberText(row.expected->second, row.decimals));
 }
 
-QString lastText(const review::RoundRow& row)
+QString lastText(const results::RoundRow& row)
 {
     return row.lastAt ? numberText(row.last, row.decimals) : dash;
 }
 
-QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
+QString lastTimeText(const results::RoundRow& row, Instant now, const Zone& zone)
 {
     if (!row.lastAt)
         return Words::tr("never read");
@@ -178,9 +178,10 @@ QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone)
            agoText(*row.lastAt, now);
 }
 
-QString roundTitle(const review::RoundsSheet& sheet)
+QString roundTitle(const results::RoundsSheet& sheet)
 {
-    const review::RoundColumn round = review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds);
+    const results::RoundColumn round =
+        results::roundOf(sheet.now, sheet.zone, sheet.settings.rounds);
     const QString day =
         wordsLocale().toString(qtDate(round.date), Words::tr("dddd d MMMM", "pattern of a date"));
     return Words::tr("%1 round · %2 · now %3")

@@ -29,25 +29,25 @@ QString correctedGravityText(const QString& gravity, const QString& sample, char
                              TemperatureUnit unit);
 
 /// "kWh", "°F", "gravity"
-QString unitText(const review::RoundRow& row);
+QString unitText(const results::RoundRow& row);
 
 /// So far from the expected range that it is asked about once: beyond three times its distance
 /// from the last reading; of a thermometer, its own width beyond it. Never where nothing is
 /// expected.
-bool farOutside(const review::RoundRow& row, double value);
+bool farOutside(const results::RoundRow& row, double value);
 /// What was typed with a unit of its own, in that of the row.
-double valueInUnitOf(const review::RoundRow& row, const HandReading& reading);
+double valueInUnitOf(const results::RoundRow& row, const HandReading& reading);
 /// "3.3 kWh … is rated 750 W. Press Enter again to save it."
 QString askOnce(const std::string& unusual);
 
 /// "58.27 – 58.35", or a dash.
-QString expectedText(const review::RoundRow& row);
+QString expectedText(const results::RoundRow& row);
 /// "58.140", or a dash.
-QString lastText(const review::RoundRow& row);
+QString lastText(const results::RoundRow& row);
 /// "today 07:05", "yesterday 18:00", "30 Mar 18:00 · 55 days ago"
-QString lastTimeText(const review::RoundRow& row, Instant now, const Zone& zone);
+QString lastTimeText(const results::RoundRow& row, Instant now, const Zone& zone);
 
 /// "Evening round · Sunday 5 April · now 18:12"
-QString roundTitle(const review::RoundsSheet& sheet);
+QString roundTitle(const results::RoundsSheet& sheet);
 
 } // namespace holdband::ui

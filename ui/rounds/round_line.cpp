@@ -50,13 +50,13 @@ QFont enlarged(QFont font, double factor, QFont::Weight weight)
 
 } // namespace
 
-RoundLine::RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
+RoundLine::RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
                      QWidget* parent)
     : QObject(parent), m_name(shown(row.name)), m_row(row), m_last(new QLabel(parent)),
       m_lastTime(makeLabel({}, "muted", parent)), m_expected(makeLabel({}, "muted", parent)),
       m_mark(new QLabel(parent)), m_message(makeLabel({}, "warn", parent)),
       m_field(new QLineEdit(parent)),
-      m_sample(row.kind == review::RoundKind::gravity ? new QLineEdit(parent) : nullptr),
+      m_sample(row.kind == results::RoundKind::gravity ? new QLineEdit(parent) : nullptr),
       m_note(new QLineEdit(parent)), m_question(new ReadingQuestion(parent))
 {
     addWidgets(grid, gridRow, parent, setup);
@@ -145,7 +145,7 @@ void RoundLine::showCorrected()
     }
 }
 
-void RoundLine::setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone)
+void RoundLine::setSheetRow(const results::RoundRow& row, Instant now, const Zone& zone)
 {
     m_row = row;
     m_last->setText(lastText(row));
@@ -354,7 +354,7 @@ intake::TypedReading RoundLine::typed() const
 
 intake::TypedHandReading RoundLine::typedHand() const
 {
-    const bool ofBatch = m_row.kind == review::RoundKind::gravity;
+    const bool ofBatch = m_row.kind == results::RoundKind::gravity;
     return {
         {ofBatch ? store::HandOwner::Kind::batch : store::HandOwner::Kind::sensor, core(m_name)},
         m_hand};

@@ -41,15 +41,15 @@ public:
     };
 
     /// Puts its widgets into two rows of the grid, from `gridRow` on.
-    RoundLine(const review::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
+    RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
               QWidget* parent);
 
     /// In which a gravity's sample temperature is typed.
     void setTemperatureUnit(TemperatureUnit unit);
-    void setSheetRow(const review::RoundRow& row, Instant now, const Zone& zone);
+    void setSheetRow(const results::RoundRow& row, Instant now, const Zone& zone);
     const QString& name() const { return m_name; }
-    review::RoundKind kind() const { return m_row.kind; }
-    bool isMeter() const { return m_row.kind == review::RoundKind::meter; }
+    results::RoundKind kind() const { return m_row.kind; }
+    bool isMeter() const { return m_row.kind == results::RoundKind::meter; }
     State state() const { return m_state; }
     QLineEdit* field() const { return m_field; }
     /// Of a gravity: the sample's temperature, optional; else null.
@@ -60,7 +60,8 @@ public:
     /// Where what was refused stands.
     QLineEdit* troubled() const { return m_sampleRefused ? m_sample : m_field; }
 
-    /// Reads the field as of `at`. A reading that can be checked is asked for by checkWanted().
+    /// SensorKind the field as of `at`. A reading that can be checked is asked for by
+    /// checkWanted().
     void commit(Instant at);
     void takeCheck(const intake::ReadingCheck& check);
     void refuse(const QString& sentence);
@@ -108,7 +109,7 @@ private:
     void explainExpected(bool focused);
 
     QString m_name;
-    review::RoundRow m_row;
+    results::RoundRow m_row;
     State m_state = State::empty;
     MeterReading m_reading;
     HandReading m_hand;

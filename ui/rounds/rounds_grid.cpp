@@ -150,13 +150,13 @@ void RoundsGrid::open(const QModelIndex& index)
 {
     if (!index.isValid() || m_session->readOnly())
         return;
-    const review::RoundsSheet& sheet = m_model->sheet();
+    const results::RoundsSheet& sheet = m_model->sheet();
     const auto row = static_cast<std::size_t>(index.row());
     m_correction->take(sheet.rows[row], sheet.cells[row][static_cast<std::size_t>(index.column())],
                        sheet.zone);
 }
 
-void RoundsGrid::setSheet(review::RoundsSheet sheet)
+void RoundsGrid::setSheet(results::RoundsSheet sheet)
 {
     const QModelIndex at = m_table->currentIndex();
     const int row = at.row();

@@ -18,7 +18,7 @@ class RoundsGrid : public Card {
 public:
     explicit RoundsGrid(Session& session, QWidget* parent = nullptr);
 
-    void setSheet(review::RoundsSheet sheet);
+    void setSheet(results::RoundsSheet sheet);
     void clear();
     /// How many sheets of 14 rounds before the last ones are wanted.
     int sheetsBack() const { return m_sheetsBack; }

@@ -17,7 +17,7 @@ QString shortened(const QString& name)
 
 } // namespace
 
-void RoundsGridModel::setSheet(review::RoundsSheet sheet)
+void RoundsGridModel::setSheet(results::RoundsSheet sheet)
 {
     beginResetModel();
     m_sheet = std::move(sheet);
@@ -34,7 +34,7 @@ int RoundsGridModel::columnCount(const QModelIndex& parent) const
     return parent.isValid() ? 0 : static_cast<int>(m_sheet.columns.size());
 }
 
-QVariant RoundsGridModel::cellData(const review::RoundCell& cell, int role) const
+QVariant RoundsGridModel::cellData(const results::RoundCell& cell, int role) const
 {
     switch (role) {
     case Qt::DisplayRole:
@@ -78,7 +78,7 @@ QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, i
                    : QVariant();
     if (index >= m_sheet.columns.size())
         return {};
-    const review::RoundColumn& round = m_sheet.columns[index];
+    const results::RoundColumn& round = m_sheet.columns[index];
     return shown(shortDateText(round.date)) + QLatin1Char('\n') +
            roundWordInLine(m_sheet.windowOf(round).label);
 }

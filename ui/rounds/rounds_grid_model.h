@@ -13,8 +13,8 @@ public:
     enum Role { MissedRole = Qt::UserRole + 1, CorrectedRole };
 
     using QAbstractTableModel::QAbstractTableModel;
-    void setSheet(review::RoundsSheet sheet);
-    const review::RoundsSheet& sheet() const { return m_sheet; }
+    void setSheet(results::RoundsSheet sheet);
+    const results::RoundsSheet& sheet() const { return m_sheet; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -22,8 +22,8 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    QVariant cellData(const review::RoundCell& cell, int role) const;
-    review::RoundsSheet m_sheet;
+    QVariant cellData(const results::RoundCell& cell, int role) const;
+    results::RoundsSheet m_sheet;
 };
 
 } // namespace holdband::ui

@@ -147,10 +147,10 @@ void RoundsPage::printPaper()
 
 void RoundsPage::refresh()
 {
-    const review::RoundsWish wish{m_time->typed(), m_grid->sheetsBack(), decimalSign()};
-    m_session->ask<review::RoundsSheet>(
-        this, [wish](const store::LogbookFile& file) { return review::reviewRounds(file, wish); },
-        [this](Result<review::RoundsSheet> sheet) {
+    const results::RoundsWish wish{m_time->typed(), m_grid->sheetsBack(), decimalSign()};
+    m_session->ask<results::RoundsSheet>(
+        this, [wish](const store::LogbookFile& file) { return results::reviewRounds(file, wish); },
+        [this](Result<results::RoundsSheet> sheet) {
             if (sheet)
                 takeSheet(std::move(*sheet));
             else
@@ -167,12 +167,12 @@ void RoundsPage::clear()
     say({}, false);
 }
 
-void RoundsPage::takeSheet(review::RoundsSheet sheet)
+void RoundsPage::takeSheet(results::RoundsSheet sheet)
 {
     const auto past = std::find_if(sheet.rows.begin(), sheet.rows.end(),
-                                   [](const review::RoundRow& row) { return !row.toRead; });
+                                   [](const results::RoundRow& row) { return !row.toRead; });
     const bool same = std::equal(sheet.rows.begin(), past, m_rows.begin(), m_rows.end(),
-                                 [](const review::RoundRow& a, const RoundLine* b) {
+                                 [](const results::RoundRow& a, const RoundLine* b) {
                                      return shown(a.name) == b->name() && a.kind == b->kind();
                                  });
     if (!same)
@@ -202,7 +202,7 @@ void RoundsPage::addHeading()
     }
 }
 
-void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
+void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
 {
     std::map<QString, RoundLine::Texts> typed; // what was typed stays, and where
     QString focused;
@@ -219,7 +219,7 @@ void RoundsPage::rebuildRows(const review::RoundsSheet& sheet)
     clearLayout(m_gridLayout);
     addHeading();
     m_setups.clear();
-    for (const review::RoundRow& each : sheet.rows) {
+    for (const results::RoundRow& each : sheet.rows) {
         if (!each.toRead)
             continue;
         if (!m_setups.contains(shown(each.setup)))

@@ -52,8 +52,8 @@ private:
     QWidget* makeBar();
     QWidget* makePaperRow();
     void askPaper();
-    void takeSheet(review::RoundsSheet sheet);
-    void rebuildRows(const review::RoundsSheet& sheet);
+    void takeSheet(results::RoundsSheet sheet);
+    void rebuildRows(const results::RoundsSheet& sheet);
     void addHeading();
     void step(RoundLine* from, int by);
     void takeTime();

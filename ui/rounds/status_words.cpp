@@ -11,13 +11,13 @@ namespace holdband::ui {
 
 namespace {
 
-QString nextRound(const review::RoundsSheet& sheet)
+QString nextRound(const results::RoundsSheet& sheet)
 {
     const Instant due = sheet.nextDue;
     if (sheet.dueNow)
         return Words::tr("%1 round is due now (Alt+1)")
             .arg(roundWord(
-                sheet.windowOf(review::roundOf(sheet.now, sheet.zone, sheet.settings.rounds))
+                sheet.windowOf(results::roundOf(sheet.now, sheet.zone, sheet.settings.rounds))
                     .label));
     const bool today = sheet.zone.localDate(due) == sheet.zone.localDate(sheet.now);
     const QString clock = shown(localClockText(due, sheet.zone));
@@ -37,13 +37,13 @@ QString agoText(Instant then, Instant now)
     return Words::counted("%n days ago", "%n day ago", static_cast<std::uint64_t>(hours / 24.0));
 }
 
-QString statusWords(const review::RoundsSheet& sheet, const QStringList& running)
+QString statusWords(const results::RoundsSheet& sheet, const QStringList& running)
 {
     if (running.isEmpty())
         return Words::tr("No batch is running, so no round is due.");
     QStringList parts{nextRound(sheet)};
-    for (const review::RoundRow& row : sheet.rows) {
-        if (!row.toRead || row.kind != review::RoundKind::meter ||
+    for (const results::RoundRow& row : sheet.rows) {
+        if (!row.toRead || row.kind != results::RoundKind::meter ||
             !running.contains(shown(row.setup)))
             continue;
         parts << (row.lastAt ? Words::tr("%1 last read %2")

@@ -8,7 +8,7 @@
 namespace holdband::ui {
 
 /// `running`: the setups that have an open batch.
-QString statusWords(const review::RoundsSheet& sheet, const QStringList& running);
+QString statusWords(const results::RoundsSheet& sheet, const QStringList& running);
 
 /// "5 h ago", "3 days ago"
 QString agoText(Instant then, Instant now);

@@ -19,7 +19,7 @@ struct ExcursionPlace {
 class CauseDialog : public FormDialog {
     Q_OBJECT
 public:
-    CauseDialog(Session& session, std::shared_ptr<const review::RunReview> review,
+    CauseDialog(Session& session, std::shared_ptr<const results::RunReview> review,
                 ExcursionPlace place, QWidget* parent = nullptr);
 
     QComboBox* cause() const { return m_cause; }
@@ -29,7 +29,7 @@ protected:
     void save() override;
 
 private:
-    std::shared_ptr<const review::RunReview> m_review;
+    std::shared_ptr<const results::RunReview> m_review;
     ExcursionPlace m_place;
     QComboBox* m_cause;
     QLineEdit* m_note;

@@ -27,7 +27,7 @@ QString degrees(double kelvins, TemperatureUnit unit)
 
 } // namespace
 
-TableWords deviationTable(const review::RunReview& review)
+TableWords deviationTable(const results::RunReview& review)
 {
     TableWords table;
     table.header = {{}, {}};
@@ -36,22 +36,22 @@ TableWords deviationTable(const review::RunReview& review)
     if (deviation.empty())
         return table;
     const TemperatureUnit unit = review.settings.temperatureUnit();
-    const auto add = [&](const QString& what, const QString& figure, review::Figure how) {
-        const QString why = shown(review::explain(review, how, decimalSign()));
+    const auto add = [&](const QString& what, const QString& figure, results::Figure how) {
+        const QString why = shown(results::explain(review, how, decimalSign()));
         table.rows.push_back({{what, why, false}, {figure, why, true}});
     };
     const auto size = [&](double kelvins) {
         return numberText(inUnit(kelvins, unit), 2) + QLatin1Char(' ') + shown(unitText(unit));
     };
-    add(Words::tr("mean"), degrees(deviation.mean(), unit), review::Figure::meanDeviation);
+    add(Words::tr("mean"), degrees(deviation.mean(), unit), results::Figure::meanDeviation);
     add(Words::tr("spread (standard deviation)"), size(deviation.standardDeviation()),
-        review::Figure::spread);
+        results::Figure::spread);
     add(Words::tr("size (root mean square)"), size(deviation.rootMeanSquare()),
-        review::Figure::rmsDeviation);
+        results::Figure::rmsDeviation);
     return table;
 }
 
-DeviationBars deviationBars(const review::RunReview& review)
+DeviationBars deviationBars(const results::RunReview& review)
 {
     DeviationBars bars;
     bars.unit = review.settings.temperatureUnit();
@@ -181,7 +181,7 @@ DeviationCard::DeviationCard(QWidget* parent)
     setHeaderShown(false);
 }
 
-void DeviationCard::setReview(const review::RunReview& review)
+void DeviationCard::setReview(const results::RunReview& review)
 {
     m_histogram->setBars(deviationBars(review));
     setWords(deviationTable(review));

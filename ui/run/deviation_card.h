@@ -9,7 +9,7 @@
 namespace holdband::ui {
 
 /// Mean, spread, RMS and the middle 90 % of the deviation.
-TableWords deviationTable(const review::RunReview& review);
+TableWords deviationTable(const results::RunReview& review);
 
 /// The histogram as values in the logbook's unit.
 struct DeviationBars {
@@ -17,7 +17,7 @@ struct DeviationBars {
     double tolerance = 0.0;              ///< K; the widest of the stages
     TemperatureUnit unit = TemperatureUnit::celsius;
 };
-DeviationBars deviationBars(const review::RunReview& review);
+DeviationBars deviationBars(const results::RunReview& review);
 
 class DeviationHistogram : public QWidget {
     Q_OBJECT
@@ -45,7 +45,7 @@ class DeviationCard : public TableCard {
     Q_OBJECT
 public:
     explicit DeviationCard(QWidget* parent = nullptr);
-    void setReview(const review::RunReview& review);
+    void setReview(const results::RunReview& review);
     DeviationHistogram* histogram() const { return m_histogram; }
 
 private:

@@ -13,12 +13,12 @@ namespace holdband::ui {
 
 namespace {
 
-using review::Figure;
+using results::Figure;
 
 /// A table of three columns: what, how much, and a word beside it.
 class FigureTable {
 public:
-    explicit FigureTable(const review::RunReview& review) : m_review(review)
+    explicit FigureTable(const results::RunReview& review) : m_review(review)
     {
         m_table.header = {{}, {}, {}};
         m_table.numeric = {false, true, true};
@@ -28,7 +28,7 @@ public:
 
     void add(const QString& what, const QString& figure, Figure how, const QString& beside = {})
     {
-        const QString why = shown(review::explain(m_review, how, decimalSign()));
+        const QString why = shown(results::explain(m_review, how, decimalSign()));
         m_table.rows.push_back({{what, why, false}, {figure, why, true}, {beside, why, false}});
     }
 
@@ -40,7 +40,7 @@ public:
     TableWords take() { return std::move(m_table); }
 
 private:
-    const review::RunReview& m_review;
+    const results::RunReview& m_review;
     TableWords m_table;
 };
 
@@ -49,20 +49,20 @@ QString kwh(double amount, int decimals = 2)
     return numberText(amount, decimals) + QStringLiteral(" kWh");
 }
 
-Figure explanationOf(review::EnergyPartKind part)
+Figure explanationOf(results::EnergyPartKind part)
 {
     switch (part) {
-    case review::EnergyPartKind::beforeCrash:
+    case results::EnergyPartKind::beforeCrash:
         return Figure::beforeCrash;
-    case review::EnergyPartKind::crash:
+    case results::EnergyPartKind::crash:
         return Figure::crash;
-    case review::EnergyPartKind::whole:
+    case results::EnergyPartKind::whole:
         break;
     }
     return Figure::wholeEnergy;
 }
 
-void addCost(FigureTable& table, const review::RunReview& review)
+void addCost(FigureTable& table, const results::RunReview& review)
 {
     const auto& cost = review.figures.energy.cost;
     if (!cost)
@@ -81,7 +81,7 @@ void addCost(FigureTable& table, const review::RunReview& review)
                       : QString());
 }
 
-void addRates(FigureTable& table, const review::RunReview& review)
+void addRates(FigureTable& table, const results::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     if (review.dailyEnergy) {
@@ -94,7 +94,7 @@ void addRates(FigureTable& table, const review::RunReview& review)
     }
     if (energy.meanWatts())
         table.add(Words::tr("mean power"),
-                  shown(review::energyTexts(energy.whole, decimalSign()).watts) +
+                  shown(results::energyTexts(energy.whole, decimalSign()).watts) +
                       QStringLiteral(" W"),
                   Figure::meanPower);
     addCost(table, review);
@@ -112,13 +112,13 @@ QString percent(double share)
 
 } // namespace
 
-TableWords energyTable(const review::RunReview& review)
+TableWords energyTable(const results::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     FigureTable table(review);
     table.setBeside(Words::tr("range"));
-    for (const review::EnergyPart& part : review::energyParts(review)) {
-        const review::EnergyTexts texts = review::energyTexts(part.energy, decimalSign());
+    for (const results::EnergyPart& part : results::energyParts(review)) {
+        const results::EnergyTexts texts = results::energyTexts(part.energy, decimalSign());
         if (part.energy.any())
             table.add(shown(part.label), shown(texts.kwh) + QStringLiteral(" kWh"),
                       explanationOf(part.kind), shown(texts.bounds));
@@ -128,7 +128,7 @@ TableWords energyTable(const review::RunReview& review)
     return table.take();
 }
 
-TableWords heatTable(const review::RunReview& review)
+TableWords heatTable(const results::RunReview& review)
 {
     FigureTable table(review);
     const auto& heat = review.figures.crashHeat;
@@ -142,7 +142,7 @@ TableWords heatTable(const review::RunReview& review)
     return table.take();
 }
 
-TableWords gravityTable(const review::RunReview& review)
+TableWords gravityTable(const results::RunReview& review)
 {
     FigureTable table(review);
     for (const analysis::GravityPoint& point : review.figures.gravities)

@@ -6,12 +6,12 @@
 
 namespace holdband::ui {
 
-TableWords energyTable(const review::RunReview& review);
+TableWords energyTable(const results::RunReview& review);
 
 /// Heat moved over the crash and what it cost, an estimate. Empty where neither is known.
-TableWords heatTable(const review::RunReview& review);
+TableWords heatTable(const results::RunReview& review);
 
 /// Attenuation and alcohol with their formulas' names, and the gravities measured on the way.
-TableWords gravityTable(const review::RunReview& review);
+TableWords gravityTable(const results::RunReview& review);
 
 } // namespace holdband::ui

@@ -97,7 +97,7 @@ void LimitsCard::layOut()
     contents()->addLayout(buttons);
 }
 
-void LimitsCard::setReview(std::shared_ptr<const review::RunReview> review, bool writable)
+void LimitsCard::setReview(std::shared_ptr<const results::RunReview> review, bool writable)
 {
     m_review = std::move(review);
     setVisible(m_review && !m_review->figures.judged.stages.empty());
@@ -113,7 +113,7 @@ void LimitsCard::setReview(std::shared_ptr<const review::RunReview> review, bool
 
 void LimitsCard::showOwn()
 {
-    const review::Limits own = review::limitsOf(*m_review);
+    const results::Limits own = results::limitsOf(*m_review);
     double widest = 0.0;
     for (const analysis::PlacedStage& stage : m_review->figures.judged.stages)
         widest = std::max(widest, stage.tolerance.kelvins());
@@ -133,10 +133,10 @@ double LimitsCard::toleranceKelvins() const
     return m_tolerance->value() * m_kelvinsAStep;
 }
 
-review::Limits LimitsCard::limits() const
+results::Limits LimitsCard::limits() const
 {
-    const review::Limits own = review::limitsOf(*m_review);
-    review::Limits limits;
+    const results::Limits own = results::limitsOf(*m_review);
+    results::Limits limits;
     limits.tolerance = m_toleranceMoved
                            ? std::optional(TemperatureDifference::kelvins(toleranceKelvins()))
                            : own.tolerance;
@@ -167,7 +167,7 @@ void LimitsCard::changed()
 {
     if (m_filling || !m_review)
         return;
-    const bool own = limits() == review::limitsOf(*m_review);
+    const bool own = limits() == results::limitsOf(*m_review);
     for (QWidget* part : std::initializer_list<QWidget*>{m_verdict, m_detail, m_back})
         part->setVisible(!own);
     m_keep->setEnabled(!own);
@@ -183,7 +183,7 @@ void LimitsCard::changed()
 
 void LimitsCard::start()
 {
-    using Trial = std::shared_ptr<const review::LimitsTrial>;
+    using Trial = std::shared_ptr<const results::LimitsTrial>;
     m_running = true;
     m_again = false;
     auto* watcher = new QFutureWatcher<Trial>(this);
@@ -196,13 +196,13 @@ void LimitsCard::start()
             take(watcher->result());
     });
     watcher->setFuture(QtConcurrent::run([review = m_review, wanted = limits()]() -> Trial {
-        return std::make_shared<const review::LimitsTrial>(review::tryLimits(*review, wanted));
+        return std::make_shared<const results::LimitsTrial>(results::tryLimits(*review, wanted));
     }));
 }
 
-void LimitsCard::take(std::shared_ptr<const review::LimitsTrial> trial)
+void LimitsCard::take(std::shared_ptr<const results::LimitsTrial> trial)
 {
-    if (limits() == review::limitsOf(*m_review))
+    if (limits() == results::limitsOf(*m_review))
         return;
     m_verdict->setText(Words::tr("Then: %1").arg(shown(trial->words.headline)));
     m_detail->setText(shown(trial->words.detail));

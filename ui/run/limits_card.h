@@ -20,9 +20,9 @@ public:
     explicit LimitsCard(QWidget* parent = nullptr);
 
     /// Begins with the batch's own limits.
-    void setReview(std::shared_ptr<const review::RunReview> review, bool writable);
+    void setReview(std::shared_ptr<const results::RunReview> review, bool writable);
     /// As they are chosen now.
-    review::Limits limits() const;
+    results::Limits limits() const;
     QSlider* tolerance() const { return m_tolerance; }
     QSpinBox* grace() const { return m_grace; }
     QSpinBox* gap() const { return m_gap; }
@@ -33,19 +33,19 @@ public:
 
 Q_SIGNALS:
     /// Judged with other limits; nothing: with its own again.
-    void tried(const std::shared_ptr<const holdband::review::LimitsTrial>& trial);
-    void keepWanted(const holdband::review::Limits& limits);
+    void tried(const std::shared_ptr<const holdband::results::LimitsTrial>& trial);
+    void keepWanted(const holdband::results::Limits& limits);
 
 private:
     void layOut();
     void showOwn();
     void changed();
     void start();
-    void take(std::shared_ptr<const review::LimitsTrial> trial);
+    void take(std::shared_ptr<const results::LimitsTrial> trial);
     void sayTolerance();
     double toleranceKelvins() const;
 
-    std::shared_ptr<const review::RunReview> m_review;
+    std::shared_ptr<const results::RunReview> m_review;
     QSlider* m_tolerance;
     QLabel* m_toleranceWords;
     QSpinBox* m_grace;

@@ -3,7 +3,7 @@
 #include "core/results/run/energy_texts.h"
 #include "core/store/records/batches.h"
 #include "ui/charts/run_charts.h"
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 #include "ui/run/cause_dialog.h"
 #include "ui/run/deviation_card.h"
 #include "ui/run/energy_tables.h"
@@ -117,11 +117,12 @@ Result<RunPage::Prepared> RunPage::prepare(const store::LogbookFile& file, const
 {
     auto id = store::batchIdOf(file, batch);
     HOLDBAND_TRY(id);
-    auto review = review::reviewRun(file, batch, decimalSign());
+    auto review = results::reviewRun(file, batch, decimalSign());
     if (!review)
         return failure(review.error());
     auto chart = std::make_shared<RunChart>(chartOf(*review));
-    return Prepared{*id, std::make_shared<review::RunReview>(std::move(*review)), std::move(chart)};
+    return Prepared{*id, std::make_shared<results::RunReview>(std::move(*review)),
+                    std::move(chart)};
 }
 
 void RunPage::showBatch(const QString& batch)
@@ -180,7 +181,7 @@ void RunPage::show(Prepared prepared)
     fill(*m_review);
 }
 
-void RunPage::fill(const review::RunReview& review)
+void RunPage::fill(const results::RunReview& review)
 {
     m_subtitle = runSubtitle(review);
     m_verdict->setVerdict(review.figures.judged.asPlanned.verdict, shown(review.words.headline),
@@ -189,7 +190,7 @@ void RunPage::fill(const review::RunReview& review)
     Q_EMIT reviewShown();
 }
 
-void RunPage::fillCards(const review::RunReview& review)
+void RunPage::fillCards(const results::RunReview& review)
 {
     m_stages->setWords(stageTable(review));
     m_stages->setVisible(!review.figures.judged.stages.empty());
@@ -200,7 +201,7 @@ void RunPage::fillCards(const review::RunReview& review)
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
-                            ? shown(review::sharedSentence(review))
+                            ? shown(results::sharedSentence(review))
                             : Words::tr("No meter was read twice while this batch ran."));
     m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);
@@ -234,7 +235,7 @@ void RunPage::clear()
 }
 
 /// The panels follow what is tried; the verdict on top stays the record's.
-void RunPage::showTrial(const review::LimitsTrial* trial)
+void RunPage::showTrial(const results::LimitsTrial* trial)
 {
     if (m_review)
         m_charts->showJudged(trial ? trial->judged : m_review->figures.judged);
@@ -251,13 +252,13 @@ void RunPage::giveCause()
     (new CauseDialog(*m_session, m_review, places[row], this))->open();
 }
 
-void RunPage::keepLimits(const review::Limits& limits)
+void RunPage::keepLimits(const results::Limits& limits)
 {
     const std::string batch = core(m_batch);
     keepChange(
-        *m_session, this, review::limitsEntry(batch),
+        *m_session, this, results::limitsEntry(batch),
         [batch, limits](const store::Change& change) {
-            return review::keepLimits(change, batch, limits);
+            return results::keepLimits(change, batch, limits);
         },
         [this](Done kept) {
             if (!kept)

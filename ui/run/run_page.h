@@ -58,7 +58,7 @@ private:
     /// The review and what the panels draw of it, both made on the worker.
     struct Prepared {
         store::BatchId id;
-        std::shared_ptr<const review::RunReview> review;
+        std::shared_ptr<const results::RunReview> review;
         std::shared_ptr<RunChart> chart;
     };
 
@@ -66,15 +66,15 @@ private:
     void show(Prepared prepared);
     QWidget* makeLeft();
     QWidget* makeRight();
-    void fill(const review::RunReview& review);
-    void fillCards(const review::RunReview& review);
+    void fill(const results::RunReview& review);
+    void fillCards(const results::RunReview& review);
     void zoomToExcursion(int row);
-    void showTrial(const review::LimitsTrial* trial);
+    void showTrial(const results::LimitsTrial* trial);
     void giveCause();
-    void keepLimits(const review::Limits& limits);
+    void keepLimits(const results::Limits& limits);
 
     Session* m_session;
-    std::shared_ptr<const review::RunReview> m_review;
+    std::shared_ptr<const results::RunReview> m_review;
     store::BatchId m_id; ///< of the review's batch
     QString m_batch;
     QString m_subtitle;

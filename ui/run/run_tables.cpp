@@ -15,7 +15,7 @@ namespace holdband::ui {
 namespace {
 
 using analysis::Excursion;
-using review::StageFigure;
+using results::StageFigure;
 
 QString lengthText(double ms)
 {
@@ -41,12 +41,12 @@ QString endedBy(const Excursion& excursion)
 }
 
 std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const QString& why,
-                                    const QString& cause, const review::RunReview& review)
+                                    const QString& cause, const results::RunReview& review)
 {
     const bool above = excursion.side == analysis::Side::above;
     const QString peak =
-        shown(review::pastEdgeText(signedPeak(excursion), review.settings.temperatureUnit(),
-                                   decimalSign())) +
+        shown(results::pastEdgeText(signedPeak(excursion), review.settings.temperatureUnit(),
+                                    decimalSign())) +
         QLatin1Char(' ') + shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion) +
         (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
     return {{above ? QStringLiteral("▲") : QStringLiteral("▼"), why, false},
@@ -56,7 +56,7 @@ std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const
 }
 
 template <typename Visit>
-void forEachExcursion(const review::RunReview& review, Visit visit)
+void forEachExcursion(const results::RunReview& review, Visit visit)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
@@ -71,7 +71,7 @@ void forEachExcursion(const review::RunReview& review, Visit visit)
 
 } // namespace
 
-TableWords stageTable(const review::RunReview& review)
+TableWords stageTable(const results::RunReview& review)
 {
     TableWords table;
     table.header = {Words::tr("Stage"), Words::tr("settled in"), Words::tr("inside"),
@@ -80,7 +80,7 @@ TableWords stageTable(const review::RunReview& review)
     const analysis::JudgedBatch& judged = review.figures.judged;
     const TemperatureUnit unit = review.settings.temperatureUnit();
     const auto explained = [&](std::size_t stage, StageFigure figure) {
-        return shown(review::explainStage(review, stage, figure, decimalSign()));
+        return shown(results::explainStage(review, stage, figure, decimalSign()));
     };
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const analysis::PlacedStage& stage = judged.stages[i];
@@ -90,7 +90,7 @@ TableWords stageTable(const review::RunReview& review)
                           .arg(shown(temperatureText(end, unit, 1, decimalSign())),
                                shown(differenceText(stage.tolerance, unit, 2, decimalSign())),
                                shown(timeInRun(review, stage.span.start)));
-        const review::StageTexts texts = review::stageTexts(review, i);
+        const results::StageTexts texts = results::stageTexts(review, i);
         const bool missed = review.figures.stages[i].settled == analysis::Settled::missed;
         table.rows.push_back(
             {{shown(stage.label), shown(stage.label) + QStringLiteral(": ") + why, false},
@@ -102,22 +102,22 @@ TableWords stageTable(const review::RunReview& review)
     return table;
 }
 
-TableWords excursionTable(const review::RunReview& review)
+TableWords excursionTable(const results::RunReview& review)
 {
     TableWords table;
     table.header = {{}, Words::tr("from"), Words::tr("for"), Words::tr("past the edge")};
     table.numeric = {false, false, false, false};
     forEachExcursion(review, [&](std::size_t stage, std::size_t k, Span span) {
-        const QString why = shown(review::explainExcursion(review, stage, k, decimalSign()));
+        const QString why = shown(results::explainExcursion(review, stage, k, decimalSign()));
         const Excursion& excursion = review.figures.judged.asPlanned.stages[stage].excursions[k];
-        const QString cause = shown(review::causeText(review::causeOf(review, stage, k)));
+        const QString cause = shown(results::causeText(results::causeOf(review, stage, k)));
         const QString whole = cause.isEmpty() ? why : Words::tr("%1 Cause: %2").arg(why, cause);
         table.rows.push_back(excursionRow(excursion, span, whole, cause, review));
     });
     return table;
 }
 
-std::vector<ExcursionPlace> excursionPlaces(const review::RunReview& review)
+std::vector<ExcursionPlace> excursionPlaces(const results::RunReview& review)
 {
     std::vector<ExcursionPlace> places;
     forEachExcursion(review, [&](std::size_t stage, std::size_t excursion, Span) {
@@ -126,14 +126,14 @@ std::vector<ExcursionPlace> excursionPlaces(const review::RunReview& review)
     return places;
 }
 
-std::vector<Span> excursionSpans(const review::RunReview& review)
+std::vector<Span> excursionSpans(const results::RunReview& review)
 {
     std::vector<Span> spans;
     forEachExcursion(review, [&](std::size_t, std::size_t, Span span) { spans.push_back(span); });
     return spans;
 }
 
-QString excursionRemark(const review::RunReview& review)
+QString excursionRemark(const results::RunReview& review)
 {
     if (!(review.figures.judged.asPlanned.totals.coveredMs > 0.0))
         return Words::tr("There is no hold time with data yet.");
@@ -146,7 +146,7 @@ QString excursionRemark(const review::RunReview& review)
                : Words::tr("Every moment outside the band counts.");
 }
 
-QStringList journalLines(const review::RunReview& review)
+QStringList journalLines(const results::RunReview& review)
 {
     QStringList lines;
     int number = 0; // as in the chart, which leaves out what lies outside the run
@@ -159,7 +159,7 @@ QStringList journalLines(const review::RunReview& review)
     return lines;
 }
 
-QString runSubtitle(const review::RunReview& review)
+QString runSubtitle(const results::RunReview& review)
 {
     const Batch& batch = review.batch();
     QStringList parts{shown(batch.name), shown(batch.setup),

@@ -7,21 +7,21 @@
 
 namespace holdband::ui {
 
-TableWords stageTable(const review::RunReview& review);
-TableWords excursionTable(const review::RunReview& review);
+TableWords stageTable(const results::RunReview& review);
+TableWords excursionTable(const results::RunReview& review);
 /// "28 Mar 19:15 · lid found open"
-QStringList journalLines(const review::RunReview& review);
+QStringList journalLines(const results::RunReview& review);
 
 /// Which they are in the review, in the order of excursionTable.
-std::vector<ExcursionPlace> excursionPlaces(const review::RunReview& review);
+std::vector<ExcursionPlace> excursionPlaces(const results::RunReview& review);
 
 /// When the excursions were, in the order of excursionTable.
-std::vector<Span> excursionSpans(const review::RunReview& review);
+std::vector<Span> excursionSpans(const results::RunReview& review);
 
 /// "None shorter than 10 min left out." and the like, beneath the excursions.
-QString excursionRemark(const review::RunReview& review);
+QString excursionRemark(const results::RunReview& review);
 
 /// "Loop · pitched 26 Feb 17:30 · 5 gal · 1.052 → 1.011"
-QString runSubtitle(const review::RunReview& review);
+QString runSubtitle(const results::RunReview& review);
 
 } // namespace holdband::ui

@@ -1,6 +1,6 @@
 #include "ui/session/session.h"
 
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 #include "core/store/safety/daily_backup.h"
 #include "ui/words/words.h"
 
@@ -102,7 +102,7 @@ void Session::take(const QString& path, Files files)
     m_path = path;
     m_readOnlyBecause = files.readOnlyBecause;
     if (files.writer) {
-        keepBackups(*files.writer);
+        useBackups(*files.writer);
         m_writer = std::make_unique<Worker>(std::move(files.writer));
     }
     m_reader = std::make_unique<Worker>(std::move(files.reader));
@@ -122,7 +122,7 @@ void Session::retire(std::unique_ptr<Worker> worker)
 }
 
 /// Copies are made on the writing worker; what became of one is told in this thread.
-void Session::keepBackups(LogbookFile& writer)
+void Session::useBackups(LogbookFile& writer)
 {
     const auto told = [this, generation = m_generation](const Result<store::BackupCopy>& made) {
         QMetaObject::invokeMethod(
@@ -137,7 +137,7 @@ void Session::keepBackups(LogbookFile& writer)
             },
             Qt::QueuedConnection);
     };
-    writer.keepBackups({[] { return core(desk::backupPlace()); }, told});
+    writer.useBackups({[] { return core(preferences::backupPlace()); }, told});
 }
 
 void Session::countOpening(int by)

@@ -105,7 +105,7 @@ private:
     };
     static Result<Files> openFiles(const QString& path, const store::Clock& clock);
 
-    void keepBackups(store::LogbookFile& writer);
+    void useBackups(store::LogbookFile& writer);
     void count(int by);
     void countOpening(int by);
     void take(const QString& path, Files files);

@@ -10,7 +10,7 @@ namespace holdband::ui {
 void showAbout(QWidget& window)
 {
     QString cautions;
-    for (const std::string& text : review::cautionsFor(Setup{}))
+    for (const std::string& text : results::cautionsFor(Setup{}))
         cautions += QStringLiteral("\n• ") + shown(text);
     QMessageBox box(&window);
     box.setWindowTitle(Words::tr("About Holdband"));

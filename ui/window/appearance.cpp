@@ -1,7 +1,7 @@
 #include "ui/window/appearance.h"
 
 #include "ui/theme/theme.h"
-#include "ui/window/desk_choice.h"
+#include "ui/window/preference_menu.h"
 #include "ui/words/words.h"
 
 #include <QMenu>
@@ -27,7 +27,7 @@ Scheme schemeFor(const QApplication& application, const QString& stored)
 void dressAsKept(QApplication& application)
 {
     application.setProperty(desktopProperty, systemScheme(QApplication::palette()) == Scheme::dark);
-    dress(application, schemeFor(application, keptChoice(appearanceKey)));
+    dress(application, schemeFor(application, storedChoice(appearanceKey)));
 }
 
 void addAppearanceMenu(QMenu& menu)

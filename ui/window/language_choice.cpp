@@ -1,6 +1,6 @@
 #include "ui/window/language_choice.h"
 
-#include "ui/window/desk_choice.h"
+#include "ui/window/preference_menu.h"
 #include "ui/words/language.h"
 #include "ui/words/words.h"
 
@@ -12,9 +12,9 @@ const QString languageKey = QStringLiteral("language");
 
 } // namespace
 
-void speakAsKept()
+void speakAsChosen()
 {
-    const QString kept = keptChoice(languageKey);
+    const QString kept = storedChoice(languageKey);
     if (kept.isEmpty() || kept == QStringLiteral("desktop"))
         return speakAsDesktop();
     speak(languageFor({kept}));

@@ -9,7 +9,7 @@ class QMenu;
 namespace holdband::ui {
 
 /// As was chosen in the window, else as the desktop says.
-void speakAsKept();
+void speakAsChosen();
 
 /// "Language" with its choices; one that was chosen holds from the next start.
 void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say);

@@ -1,8 +1,8 @@
 #include "ui/window/main_window.h"
 #include "ui/comparison/comparison_choice.h"
-#include "ui/window/desk_choice.h"
+#include "ui/window/preference_menu.h"
 
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 #include "core/results/overview/lanes_cache.h"
 #include "core/store/records/equipment.h"
 #include "ui/charts/chart_tables_dialog.h"
@@ -50,7 +50,7 @@ const QString remindKey = QStringLiteral("remind-of-rounds");
 const QString reminded = QStringLiteral("true");
 
 struct LanesAndZone {
-    review::LanesReview lanes;
+    results::LanesReview lanes;
     Zone zone;
 };
 
@@ -65,9 +65,9 @@ void openDialog(QWidget& window, Session& session)
     dialog->show();
 }
 
-Result<LanesAndZone> readLanes(const store::LogbookFile& file, review::LanesCache& cache)
+Result<LanesAndZone> readLanes(const store::LogbookFile& file, results::LanesCache& cache)
 {
-    auto lanes = review::reviewLanes(file, &cache, decimalSign());
+    auto lanes = results::reviewLanes(file, &cache, decimalSign());
     if (!lanes)
         return failure(lanes.error());
     auto settings = store::readSettings(file);
@@ -97,7 +97,7 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
     addMenus();
     new WindowKeys(this);
     resize(1280, 860);
-    restoreGeometry(desk::windowGeometry()); // nothing where it was never kept
+    restoreGeometry(preferences::windowGeometry()); // nothing where it was never kept
 }
 
 void MainWindow::layOut()
@@ -171,7 +171,7 @@ void MainWindow::addMenus()
     actions.openLogbook = [this] { askOpen(); };
     actions.importLog = [this] { askImport(); };
     actions.loadDescription = [this] { askLoad(); };
-    actions.recentLogbooks = [] { return desk::recentLogbooks(); };
+    actions.recentLogbooks = [] { return preferences::recentLogbooks(); };
     actions.openRecent = [this](const QString& path) { openLogbook(path); };
     actions.showBackups = [this] { showBackups(); };
     actions.chooseUnits = [this] { openUnits(m_session, this); };
@@ -180,7 +180,7 @@ void MainWindow::addMenus()
     actions.batch = batchMenu();
     actions.undo = m_undo;
     actions.remind = [this](bool on) { setReminding(on); };
-    actions.reminding = keptChoice(remindKey) == reminded;
+    actions.reminding = storedChoice(remindKey) == reminded;
     m_reminder->setOn(actions.reminding);
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
     actions.showReadings = [this] { showReadings(); };
@@ -234,13 +234,13 @@ void MainWindow::takeOpened()
     setWindowTitle(QStringLiteral("%1 – Holdband").arg(QFileInfo(m_session.path()).fileName()));
     m_lanes->clear();
     m_lanes->setMayChange(!m_session.readOnly());
-    m_lanesCache = std::make_shared<review::LanesCache>();
+    m_lanesCache = std::make_shared<results::LanesCache>();
     m_pages->clear();
     m_freshlyOpened = true;
     if (m_session.readOnly())
         m_notice->say(Words::tr("Open for reading only: %1. Nothing typed here can be saved.")
                           .arg(m_session.readOnlyBecause()));
-    desk::noteOpened(m_session.path());
+    preferences::noteOpened(m_session.path());
     m_lastBackup.reset();
     refreshLanes();
     m_pages->refresh();
@@ -261,13 +261,13 @@ void MainWindow::refreshLanes()
     });
 }
 
-void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
+void MainWindow::takeLanes(results::LanesReview lanes, const Zone& zone)
 {
     QStringList running;
     bool any = false;
-    for (const review::Lane& lane : lanes.lanes) {
+    for (const results::Lane& lane : lanes.lanes) {
         any = any || !lane.bars.empty();
-        for (const review::LaneBar& bar : lane.bars) {
+        for (const results::LaneBar& bar : lane.bars) {
             if (bar.open && !running.contains(shown(lane.setup)))
                 running << shown(lane.setup);
         }
@@ -289,11 +289,11 @@ void MainWindow::takeLanes(review::LanesReview lanes, const Zone& zone)
 }
 
 /// The batch that is open, else the last one pitched.
-void MainWindow::chooseFirst(const review::LanesReview& lanes)
+void MainWindow::chooseFirst(const results::LanesReview& lanes)
 {
-    const review::LaneBar* best = nullptr;
-    for (const review::Lane& lane : lanes.lanes) {
-        for (const review::LaneBar& bar : lane.bars) {
+    const results::LaneBar* best = nullptr;
+    for (const results::Lane& lane : lanes.lanes) {
+        for (const results::LaneBar& bar : lane.bars) {
             const bool later = !best || bar.span.start > best->span.start;
             if (!best || (bar.open && !best->open) || (bar.open == best->open && later))
                 best = &bar;
@@ -303,7 +303,7 @@ void MainWindow::chooseFirst(const review::LanesReview& lanes)
         m_pages->run()->showBatch(shown(best->batch));
 }
 
-void MainWindow::showStatus(const review::RoundsSheet& sheet)
+void MainWindow::showStatus(const results::RoundsSheet& sheet)
 {
     const QString backup = lastBackupText(m_lastBackup, sheet.zone.localDate(sheet.now));
     m_status->setText(withLastBackup(statusWords(sheet, m_running), backup));
@@ -375,7 +375,7 @@ void MainWindow::takeStep(FirstStep step)
 
 void MainWindow::setReminding(bool on)
 {
-    keepChoice(remindKey, on ? reminded : QStringLiteral("false"));
+    storeChoice(remindKey, on ? reminded : QStringLiteral("false"));
     m_reminder->setOn(on);
 }
 
@@ -383,7 +383,7 @@ void MainWindow::setReminding(bool on)
 Looked MainWindow::lookedAt() const
 {
     if (m_pages->page() == PageId::sideBySide) {
-        const review::SideBySideRequest request = m_pages->sideBySide()->choice()->request();
+        const results::SideBySideRequest request = m_pages->sideBySide()->choice()->request();
         return {m_pages->sideBySide()->compared(), {request.fromStage, request.only}};
     }
     const QString batch = m_pages->run()->batch();
@@ -435,7 +435,7 @@ bool MainWindow::showsWelcome() const
 /// Once: what was typed of a round is gone with the window.
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    desk::keepWindowGeometry(saveGeometry());
+    preferences::storeWindowGeometry(saveGeometry());
     if (!m_pages->hasTypedRound() || std::exchange(m_leaveAsked, true)) {
         m_pages->imports()->cancel(); // else what is left of the program would wait for it
         return event->accept();

@@ -70,9 +70,9 @@ private:
     BatchMenuActions batchMenu();
     void takeOpened();
     void refreshLanes();
-    void takeLanes(review::LanesReview lanes, const Zone& zone);
-    void showStatus(const review::RoundsSheet& sheet);
-    void chooseFirst(const review::LanesReview& lanes);
+    void takeLanes(results::LanesReview lanes, const Zone& zone);
+    void showStatus(const results::RoundsSheet& sheet);
+    void chooseFirst(const results::LanesReview& lanes);
     void updateSubtitle();
     void askOpen();
     void askNew();
@@ -99,9 +99,9 @@ private:
     BatchActions* m_batchActions;
     Reminder* m_reminder;
     ReportActions* m_reports;
-    std::shared_ptr<review::LanesCache> m_lanesCache; ///< used by the reading worker alone
-    QStringList m_running;                            ///< setups with a batch that runs
-    bool m_freshlyOpened = false;                     ///< until its lanes are known
+    std::shared_ptr<results::LanesCache> m_lanesCache; ///< used by the reading worker alone
+    QStringList m_running;                             ///< setups with a batch that runs
+    bool m_freshlyOpened = false;                      ///< until its lanes are known
     QString m_sampleLogbook;
     QString m_sampleDescription;
     bool m_leaveAsked = false; ///< with a round typed and not kept

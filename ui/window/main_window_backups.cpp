@@ -2,7 +2,7 @@
 // logbook is damaged or gone.
 #include "ui/window/main_window.h"
 
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 #include "core/store/safety/backups.h"
 #include "core/store/safety/seal.h"
 #include "ui/record/backups_dialog.h"
@@ -20,7 +20,7 @@ void MainWindow::refreshBackups()
     m_session.ask<Last>(
         this,
         [](const store::LogbookFile& file) -> Result<Last> {
-            const auto copies = store::listBackups(file.path(), core(desk::backupPlace()));
+            const auto copies = store::listBackups(file.path(), core(preferences::backupPlace()));
             return copies.empty() ? Last() : Last(copies.front().taken);
         },
         [this](Result<Last> last) {

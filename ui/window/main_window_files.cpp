@@ -2,8 +2,8 @@
 // main_window.cpp.
 #include "ui/window/main_window.h"
 
-#include "core/desk/desk.h"
 #include "core/exchange/load.h"
+#include "core/preferences/preferences.h"
 #include "ui/window/new_settings.h"
 #include "ui/window/notice_bar.h"
 #include "ui/words/words.h"
@@ -107,7 +107,7 @@ void MainWindow::loadInto(const QString& logbook, const QString& path)
     watcher->setFuture(QtConcurrent::run([logbook = core(logbook), path = core(path)] {
         return std::make_shared<Loaded>(exchange::loadDescription(
             logbook, path, store::systemNow,
-            store::BackupManner{[] { return core(desk::backupPlace()); }, {}}));
+            store::BackupOptions{[] { return core(preferences::backupPlace()); }, {}}));
     }));
 }
 

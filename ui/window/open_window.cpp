@@ -80,7 +80,7 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
     QApplication::setDesktopFileName(QStringLiteral("holdband"));
     QApplication::setWindowIcon(ownIcon());
-    speakAsKept();
+    speakAsChosen();
     sizeTextAsKept(application);
     dressAsKept(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));

@@ -172,7 +172,7 @@ void Pages::refresh()
     m_run->showAgain();
 }
 
-void Pages::setLanes(const review::LanesReview& lanes)
+void Pages::setLanes(const results::LanesReview& lanes)
 {
     m_lanes = lanes;
     if (m_sideBySide)

@@ -29,7 +29,7 @@ public:
     /// Fetches everything shown anew.
     void refresh();
     /// The batches and setups to choose from.
-    void setLanes(const review::LanesReview& lanes);
+    void setLanes(const results::LanesReview& lanes);
     /// Zooms the chart of the page, where it has one.
     void zoom(Zoom zoom);
     /// What the page row says beside the pages.
@@ -65,7 +65,7 @@ private:
 
     Session* m_session;
     PageId m_page = PageId::run;
-    review::LanesReview m_lanes;
+    results::LanesReview m_lanes;
     RunPage* m_run;
     RoundsPage* m_rounds = nullptr;
     SideBySidePage* m_sideBySide = nullptr;

@@ -1,6 +1,6 @@
 #include "ui/window/text_size.h"
 
-#include "ui/window/desk_choice.h"
+#include "ui/window/preference_menu.h"
 #include "ui/words/words.h"
 
 #include <QApplication>
@@ -19,7 +19,7 @@ constexpr std::array percents{100, 115, 130, 150, 175, 200};
 
 void sizeTextAsKept(QApplication& application)
 {
-    const int kept = keptChoice(textSizeKey).toInt();
+    const int kept = storedChoice(textSizeKey).toInt();
     if (std::find(percents.begin(), percents.end(), kept) == percents.end() || kept == 100)
         return;
     QFont font = QApplication::font();
@@ -32,7 +32,7 @@ void sizeTextAsKept(QApplication& application)
 
 void addTextSizeMenu(QMenu& menu, const std::function<void(const QString&)>& say)
 {
-    std::vector<DeskChoice> choices;
+    std::vector<PreferenceChoice> choices;
     for (const int percent : percents)
         choices.push_back({QString::number(percent),
                            percent == 100 ? Words::tr("As the &desktop")

@@ -24,23 +24,23 @@ QDate qtDate(Date date)
             static_cast<int>(unsigned(date.day()))};
 }
 
-QString readsWord(Reads reads)
+QString readsWord(SensorKind reads)
 {
     switch (reads) {
-    case Reads::beer:
+    case SensorKind::beer:
         return Words::tr("beer");
-    case Reads::ambient:
+    case SensorKind::ambient:
         return Words::tr("ambient");
-    case Reads::chamber:
+    case SensorKind::chamber:
         return Words::tr("chamber");
-    case Reads::coolant:
+    case SensorKind::coolant:
         return Words::tr("coolant");
-    case Reads::gravity:
+    case SensorKind::gravity:
         return Words::tr("gravity");
-    case Reads::power:
+    case SensorKind::power:
         break;
     }
-    return shown(nameOf(Reads::power));
+    return shown(nameOf(SensorKind::power));
 }
 
 QString stageKindWord(StageKind kind)

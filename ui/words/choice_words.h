@@ -20,7 +20,7 @@ QLocale wordsLocale();
 QDate qtDate(Date date);
 
 /// "beer", "ambient", …; of a power sensor "power_w", as a log names it.
-QString readsWord(Reads reads);
+QString readsWord(SensorKind reads);
 
 /// "hold", "ramp"
 QString stageKindWord(StageKind kind);

@@ -14,8 +14,8 @@ class TextCatalogue : public QTranslator {
 public:
     using QTranslator::QTranslator;
 
-    /// Reads the finished texts of a .ts file. False: it can't be read to its end, or has none; the
-    /// catalogue is then empty.
+    /// SensorKind the finished texts of a .ts file. False: it can't be read to its end, or has
+    /// none; the catalogue is then empty.
     bool read(const QString& file);
 
     /// The text of that remark, else the one without a remark; null where there is neither. Of

@@ -4,7 +4,7 @@
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/values.h"
 #include "core/intake/time/stamps.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 #include "core/text/visible.h"

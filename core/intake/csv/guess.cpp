@@ -4,7 +4,7 @@
 #include "core/intake/log/values.h"
 #include "core/intake/time/stamps.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 

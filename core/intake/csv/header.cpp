@@ -1,6 +1,6 @@
 #include "core/intake/csv/header.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/trimmed.h"
 

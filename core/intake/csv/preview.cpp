@@ -6,7 +6,7 @@
 #include "core/intake/csv/source_file.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/time/date_order.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"

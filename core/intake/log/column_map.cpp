@@ -2,7 +2,7 @@
 
 #include "core/intake/time/date_order.h"
 #include "core/model/names.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 #include "core/intake/log/import.h"
 
 #include "core/intake/csv/source_file.h"
-#include "core/intake/log/keep_log.h"
 #include "core/intake/log/map_request.h"
+#include "core/intake/log/store_log.h"
 #include "core/intake/log/values.h"
 #include "core/intake/time/header_zone.h"
 #include "core/store/records/equipment.h"

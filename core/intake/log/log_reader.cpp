@@ -3,8 +3,8 @@
 #include "core/intake/csv/encoding.h"
 #include "core/intake/csv/source_file.h"
 #include "core/intake/log/log_places.h"
-#include "core/intake/log/row_store.h"
-#include "core/text/near.h"
+#include "core/intake/log/log_row_accumulator.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
@@ -25,7 +25,7 @@ tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
     return failure(std::move(problem));
 }
 
-Result<std::size_t> placeOf(const ColumnRef& column, const Dialect& dialect)
+Result<std::size_t> readingKey(const ColumnRef& column, const Dialect& dialect)
 {
     if (!column.index)
         return needColumn(dialect.header, column.header);
@@ -40,7 +40,7 @@ Result<std::size_t> placeOf(const ColumnRef& column, const Dialect& dialect)
 Result<std::optional<std::size_t>> columnOf(const WantedColumn& wanted, const Dialect& dialect)
 {
     if (wanted.index)
-        return placeOf({{}, wanted.index}, dialect).map([](std::size_t index) {
+        return readingKey({{}, wanted.index}, dialect).map([](std::size_t index) {
             return std::optional{index};
         });
     if (!wanted.header)
@@ -203,8 +203,8 @@ private:
         file.delimiter = dialect->delimiter;
         file.headerLine = dialect->headerLine;
         nameIgnored(*dialect, *columns, places, file);
-        m_store = std::make_unique<RowStore>(m_request, std::move(*dialect), std::move(*columns),
-                                             std::move(pattern));
+        m_store = std::make_unique<LogRowAccumulator>(m_request, std::move(*dialect),
+                                                      std::move(*columns), std::move(pattern));
         if (places.name)
             m_store->setNameColumn(*places.name);
         if (places.unit)
@@ -221,13 +221,13 @@ private:
     {
         if (!m_request.longForm)
             return chooseColumns(m_request, dialect);
-        const auto name = placeOf(m_request.longForm->name, dialect);
+        const auto name = readingKey(m_request.longForm->name, dialect);
         HOLDBAND_TRY(name);
-        const auto value = placeOf(m_request.longForm->value, dialect);
+        const auto value = readingKey(m_request.longForm->value, dialect);
         HOLDBAND_TRY(value);
         places.name = *name;
         if (m_request.longForm->unit) {
-            const auto unit = placeOf(*m_request.longForm->unit, dialect);
+            const auto unit = readingKey(*m_request.longForm->unit, dialect);
             HOLDBAND_TRY(unit);
             places.unit = *unit;
         }
@@ -261,7 +261,7 @@ private:
     const ReadHook& m_hook;
     Decoder m_decoder;
     std::int64_t m_size = 0;
-    std::unique_ptr<RowStore> m_store;
+    std::unique_ptr<LogRowAccumulator> m_store;
     std::unique_ptr<CsvTokens> m_tokens;
 };
 

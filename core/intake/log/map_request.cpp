@@ -1,7 +1,7 @@
 #include "core/intake/log/map_request.h"
 
 #include "core/intake/csv/guess.h"
-#include "core/intake/log/keep_log.h"
+#include "core/intake/log/store_log.h"
 #include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 

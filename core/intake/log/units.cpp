@@ -1,7 +1,7 @@
 #include "core/intake/log/units.h"
 
 #include "core/intake/log/log_places.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/trimmed.h"
@@ -10,11 +10,11 @@
 
 namespace holdband {
 
-SeriesKind seriesKind(Reads reads)
+SeriesKind seriesKind(SensorKind reads)
 {
-    if (reads == Reads::power)
+    if (reads == SensorKind::power)
         return SeriesKind::power;
-    return reads == Reads::gravity ? SeriesKind::gravity : SeriesKind::temperature;
+    return reads == SensorKind::gravity ? SeriesKind::gravity : SeriesKind::temperature;
 }
 
 bool fits(ReadingUnit unit, SeriesKind kind)

@@ -21,7 +21,7 @@ struct ChosenUnit {
 };
 
 /// The quantity that a sensor of that kind logs.
-SeriesKind seriesKind(Reads reads);
+SeriesKind seriesKind(SensorKind reads);
 
 /// Whether a quantity of that kind can be in that unit.
 bool fits(ReadingUnit unit, SeriesKind kind);

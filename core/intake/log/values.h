@@ -20,8 +20,8 @@ bool isMissing(std::string_view text);
 /// A number with a decimal point or a decimal comma; the text has no white space at its ends.
 bool isNumber(std::string_view text);
 
-/// Reads cells with a point or a comma and remembers which occurred where: one log has one decimal
-/// sign, and what could be groups of thousands ("1,234") is never guessed.
+/// SensorKind cells with a point or a comma and remembers which occurred where: one log has one
+/// decimal sign, and what could be groups of thousands ("1,234") is never guessed.
 class NumberCells {
 public:
     /// `said`: the decimal sign that the person gave; a comma then parts groups of thousands where

@@ -1,7 +1,7 @@
 #include "core/intake/time/header_zone.h"
 
 #include "core/text/ascii.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 
 #include <algorithm>
 #include <array>
@@ -61,7 +61,7 @@ bool isAmong(const std::array<std::string_view, Size>& words, std::string_view w
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-/// Reads one header from word to word.
+/// SensorKind one header from word to word.
 class ZoneScan {
 public:
     ZoneScan(std::string_view header, std::vector<Zone>& zones, std::vector<std::string>& unclear)

@@ -1,9 +1,9 @@
 #include "core/intake/watch/watch.h"
 
-#include "core/intake/log/keep_log.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/map_request.h"
 #include "core/intake/log/remembered.h"
+#include "core/intake/log/store_log.h"
 #include "core/intake/time/date_order.h"
 #include "core/store/readings/readings.h"
 #include "core/store/records/equipment.h"

@@ -1,13 +1,13 @@
 #include "core/results/comparison/comparison_cache.h"
 
 #include "core/analysis/meter_curve.h"
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/model/meter_service.h"
-#include "core/results/cache_basis.h"
+#include "core/results/cache_key.h"
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -18,7 +18,7 @@ std::set<std::string> sensorsOf(const Snapshot& snapshot, const Batch& batch, bo
     if (batch.ambientSensor)
         names.insert(*batch.ambientSensor);
     for (const Sensor& sensor : snapshot.sensors) {
-        if (!hasMeter && sensor.reads == Reads::power && sensor.setup == batch.setup)
+        if (!hasMeter && sensor.reads == SensorKind::power && sensor.setup == batch.setup)
             names.insert(sensor.name);
     }
     return names;
@@ -32,10 +32,10 @@ bool countsFor(const Meter& meter, const std::string& setup)
 }
 
 /// From the last reading at or before the span to the first at or after it.
-std::vector<MeterReading> readingsAround(const std::vector<store::KeptReading>& kept, Span span)
+std::vector<MeterReading> readingsAround(const std::vector<store::StoredReading>& kept, Span span)
 {
     std::vector<MeterReading> readings;
-    for (const store::KeptReading& reading : kept) {
+    for (const store::StoredReading& reading : kept) {
         if (reading.inForce.at <= span.start)
             readings.clear();
         readings.push_back(reading.inForce);
@@ -46,12 +46,13 @@ std::vector<MeterReading> readingsAround(const std::vector<store::KeptReading>& 
 }
 
 /// Where the meter's resolution is not given it follows from all of its readings.
-std::optional<double> resolutionOf(const Meter& meter, const std::vector<store::KeptReading>& kept)
+std::optional<double> resolutionOf(const Meter& meter,
+                                   const std::vector<store::StoredReading>& kept)
 {
     if (meter.resolution)
         return meter.resolution->kilowattHours();
     std::vector<MeterReading> readings;
-    for (const store::KeptReading& reading : kept)
+    for (const store::StoredReading& reading : kept)
         readings.push_back(reading.inForce);
     return analysis::finestDecimal(readings).kilowattHours();
 }
@@ -71,7 +72,7 @@ void ComparisonCache::begin(const store::LogbookFile& logbook, const Snapshot& s
 Result<ComparisonCache::Basis>
 ComparisonCache::basisOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                          const Batch& batch, const LoadedSetup& setup, const SummaryRules& rules,
-                         store::SeriesPrints& prints)
+                         store::SeriesFingerprints& prints)
 {
     Basis basis;
     basis.batch = batch;
@@ -80,9 +81,9 @@ ComparisonCache::basisOf(const store::LogbookFile& logbook, const Snapshot& snap
     basis.rules = rules;
     if (!batch.ended)
         basis.knownTo = snapshot.beerKnownTo.at(batch.name);
-    for (const analysis::Tenant& tenant : setup.tenants(snapshot)) {
+    for (const analysis::ConcurrentBatch& tenant : setup.concurrentBatches(snapshot)) {
         if (!intersection(tenant.span, basis.span).empty())
-            basis.tenants.push_back(tenant.span);
+            basis.concurrentBatches.push_back(tenant.span);
     }
     for (const Meter& meter : snapshot.meters) {
         const auto& kept = snapshot.meterReadings.at(meter.name);
@@ -90,7 +91,7 @@ ComparisonCache::basisOf(const store::LogbookFile& logbook, const Snapshot& snap
             basis.meters.push_back(
                 {meter, resolutionOf(meter, kept), readingsAround(kept, basis.span)});
     }
-    HOLDBAND_TRY(keep(gravitiesOf(logbook, batch), basis.gravities));
+    HOLDBAND_TRY(assignResult(gravitiesOf(logbook, batch), basis.gravities));
     for (const std::string& name : sensorsOf(snapshot, batch, !basis.meters.empty())) {
         const Sensor* sensor = snapshot.sensor(name);
         if (!sensor)
@@ -103,12 +104,12 @@ ComparisonCache::basisOf(const store::LogbookFile& logbook, const Snapshot& snap
 }
 
 Result<bool> ComparisonCache::same(const Basis& before, const Basis& now,
-                                   store::SeriesPrints& prints)
+                                   store::SeriesFingerprints& prints)
 {
     if (before.batch != now.batch || before.span != now.span || before.knownTo != now.knownTo ||
         before.gravities != now.gravities || before.setup != now.setup ||
-        before.tenants != now.tenants || before.meters != now.meters || before.rules != now.rules ||
-        before.sensors.size() != now.sensors.size())
+        before.concurrentBatches != now.concurrentBatches || before.meters != now.meters ||
+        before.rules != now.rules || before.sensors.size() != now.sensors.size())
         return false;
     for (std::size_t i = 0; i < now.sensors.size(); ++i) {
         const SensorBasis& was = before.sensors[i];
@@ -126,7 +127,7 @@ Result<bool> ComparisonCache::same(const Basis& before, const Basis& now,
 Result<std::optional<analysis::BatchSummary>>
 ComparisonCache::known(const store::LogbookFile& logbook, const Snapshot& snapshot,
                        const Batch& batch, const LoadedSetup& setup, const SummaryRules& rules,
-                       store::SeriesPrints& prints)
+                       store::SeriesFingerprints& prints)
 {
     auto basis = basisOf(logbook, snapshot, batch, setup, rules, prints);
     HOLDBAND_TRY(basis);
@@ -148,4 +149,4 @@ void ComparisonCache::remember(const Batch& batch, const SummaryRules& rules,
     m_entries[{batch.name, rules.edges.size()}].summary = std::move(summary);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

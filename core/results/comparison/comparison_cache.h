@@ -7,14 +7,14 @@
 #pragma once
 
 #include "core/results/comparison/side_loading.h"
-#include "core/store/readings/series_print.h"
+#include "core/store/readings/series_fingerprint.h"
 
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 class ComparisonCache {
 public:
@@ -24,7 +24,7 @@ public:
     /// the logbook holds now, and gives it to remember(). `prints`: made for this review.
     Result<std::optional<analysis::BatchSummary>>
     known(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
-          const LoadedSetup& setup, const SummaryRules& rules, store::SeriesPrints& prints);
+          const LoadedSetup& setup, const SummaryRules& rules, store::SeriesFingerprints& prints);
     void remember(const Batch& batch, const SummaryRules& rules, analysis::BatchSummary summary);
 
     /// How many batches were summed up anew since begin().
@@ -34,7 +34,7 @@ private:
     struct SensorBasis {
         Sensor sensor;
         std::vector<Span> excluded;
-        store::SeriesPrint readings;
+        store::SeriesFingerprint readings;
     };
     /// A meter that counts for the setup, and what it read from just before the batch to just
     /// after.
@@ -52,7 +52,7 @@ private:
         std::vector<SensorBasis> sensors;
         std::vector<analysis::GravityReading> gravities;
         Setup setup;
-        std::vector<Span> tenants; ///< that touch the span
+        std::vector<Span> concurrentBatches; ///< that touch the span
         std::vector<MeterBasis> meters;
         SummaryRules rules;
     };
@@ -62,8 +62,9 @@ private:
     };
     static Result<Basis> basisOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                  const Batch& batch, const LoadedSetup& setup,
-                                 const SummaryRules& rules, store::SeriesPrints& prints);
-    static Result<bool> same(const Basis& before, const Basis& now, store::SeriesPrints& prints);
+                                 const SummaryRules& rules, store::SeriesFingerprints& prints);
+    static Result<bool> same(const Basis& before, const Basis& now,
+                             store::SeriesFingerprints& prints);
 
     std::string m_path;
     LogbookSettings m_settings;
@@ -72,4 +73,4 @@ private:
     int m_summed = 0;
 };
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Ahead;
 using analysis::Measure;
@@ -38,7 +38,7 @@ std::string quoted(const std::string& title)
 }
 
 /// By the same weather where that decides, else by degree-days, else as it was used.
-Measured energyCriterion(const SideBySide& review, const SideManner& manner)
+Measured energyCriterion(const SideBySide& review, const SideFormat& manner)
 {
     if (review.weather.ahead)
         return {
@@ -54,14 +54,14 @@ Measured energyCriterion(const SideBySide& review, const SideManner& manner)
             {}};
 }
 
-Measured settlingCriterion(const SideBySide& review, const SideManner& manner)
+Measured settlingCriterion(const SideBySide& review, const SideFormat& manner)
 {
     const Measure& crash = measureOf(review, MeasureId::settlingCrash);
     const MeasureId id = crash.a && crash.b ? MeasureId::settlingCrash : MeasureId::settlingFirst;
     return {"settling", measureOf(review, id), quoted(measureTitle(id, manner)), {}};
 }
 
-std::vector<Measured> measuredCriteria(const SideBySide& review, const SideManner& manner)
+std::vector<Measured> measuredCriteria(const SideBySide& review, const SideFormat& manner)
 {
     const auto by = [&](std::string_view name, MeasureId id, std::string more = {}) {
         return Measured{name, measureOf(review, id), quoted(measureTitle(id, manner)),
@@ -99,7 +99,7 @@ CriterionWords begun(const SideBySide& review, const std::string& name)
     return criterion;
 }
 
-void addTexts(CriterionWords& criterion, const SideManner& manner)
+void addTexts(CriterionWords& criterion, const SideFormat& manner)
 {
     if (!criterion.scores)
         return;
@@ -129,7 +129,7 @@ std::string howScored(const SideBySide& review, const Measured& measured, bool s
 }
 
 CriterionWords ofMeasure(const SideBySide& review, const Measured& measured,
-                         const SideManner& manner)
+                         const SideFormat& manner)
 {
     CriterionWords criterion = begun(review, std::string(measured.name));
     criterion.measured = true;
@@ -146,7 +146,7 @@ std::optional<double> ratingOf(const Setup& setup, const std::string& name)
 }
 
 CriterionWords ofRating(const SideBySide& review, const std::string& name, const Setup& a,
-                        const Setup& b, const SideManner& manner)
+                        const Setup& b, const SideFormat& manner)
 {
     CriterionWords criterion = begun(review, name);
     criterion.own =
@@ -189,7 +189,7 @@ std::vector<std::string> ratedCriteria(const SideBySide& review, const Setup& a,
     return names;
 }
 
-std::string leadText(const SideBySide& review, const SideManner& manner)
+std::string leadText(const SideBySide& review, const SideFormat& manner)
 {
     const analysis::JudgedSheet& sheet = review.judgement.sheet;
     if (!sheet.totals)
@@ -214,7 +214,7 @@ const std::string& otherSide(const SideBySide& review)
 }
 
 std::string turnText(const SideBySide& review, const CriterionWords& criterion,
-                     const analysis::Turn& turn, const SideManner& manner)
+                     const analysis::Turn& turn, const SideFormat& manner)
 {
     const bool inReach = turn.weightToTie && *turn.weightToTie <= mostWeight;
     const std::string name = criterionWord(criterion.name);
@@ -229,7 +229,7 @@ std::string turnText(const SideBySide& review, const CriterionWords& criterion,
               otherSide(review));
 }
 
-void addTurns(SideBySide& review, const SideManner& manner)
+void addTurns(SideBySide& review, const SideFormat& manner)
 {
     JudgementWords& judgement = review.judgement;
     if (judgement.sheet.lead == Ahead::tooClose)
@@ -282,7 +282,7 @@ std::string criterionWord(const std::string& name)
     return name == "space" ? Phrase::tr("space", "criterion").text() : name;
 }
 
-void addJudgement(SideBySide& review, const SideManner& manner, const Setup& setupA,
+void addJudgement(SideBySide& review, const SideFormat& manner, const Setup& setupA,
                   const Setup& setupB)
 {
     JudgementWords& judgement = review.judgement;
@@ -299,4 +299,4 @@ void addJudgement(SideBySide& review, const SideManner& manner, const Setup& set
     addTurns(review, manner);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

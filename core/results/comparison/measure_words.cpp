@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Ahead;
 using analysis::Bounded;
@@ -75,7 +75,7 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     return {};
 }
 
-std::string numberText(double value, const Style& style, const SideManner& manner)
+std::string numberText(double value, const Style& style, const SideFormat& manner)
 {
     const double written = value * style.factor;
     // A count; of several batches its mean.
@@ -83,7 +83,7 @@ std::string numberText(double value, const Style& style, const SideManner& manne
     return manner.fixed(written, part ? 1 : style.decimals);
 }
 
-std::string boundsText(const Bounded& figure, const Style& style, const SideManner& manner)
+std::string boundsText(const Bounded& figure, const Style& style, const SideFormat& manner)
 {
     if (!figure.bounded() || *figure.low == *figure.high)
         return {};
@@ -92,14 +92,14 @@ std::string boundsText(const Bounded& figure, const Style& style, const SideMann
 }
 
 std::string boundedText(const std::optional<Bounded>& figure, const Style& style,
-                        const SideManner& manner)
+                        const SideFormat& manner)
 {
     return figure ? numberText(figure->value, style, manner) + boundsText(*figure, style, manner)
                   : "–";
 }
 
 /// A divisor that may be next to nothing makes an end that says nothing but "many times".
-std::string ratioText(const std::optional<Bounded>& ratio, const SideManner& manner)
+std::string ratioText(const std::optional<Bounded>& ratio, const SideFormat& manner)
 {
     constexpr double most = 100.0;
     const Style style{{}, 1.0, 2};
@@ -121,7 +121,7 @@ std::string aheadText(const std::optional<Ahead>& ahead)
 
 } // namespace
 
-MeasureWords measureWords(const Measure& measure, const SideManner& manner)
+MeasureWords measureWords(const Measure& measure, const SideFormat& manner)
 {
     const Style style = styleOf(measure.rule.id, manner.settings);
     return {style.title,
@@ -134,12 +134,12 @@ MeasureWords measureWords(const Measure& measure, const SideManner& manner)
             style.factor};
 }
 
-std::string figureText(MeasureId id, double value, const SideManner& manner)
+std::string figureText(MeasureId id, double value, const SideFormat& manner)
 {
     return numberText(value, styleOf(id, manner.settings), manner);
 }
 
-std::string measureTitle(MeasureId id, const SideManner& manner)
+std::string measureTitle(MeasureId id, const SideFormat& manner)
 {
     return styleOf(id, manner.settings).title;
 }
@@ -153,4 +153,4 @@ std::string_view measureName(MeasureId id)
     return {};
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

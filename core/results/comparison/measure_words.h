@@ -2,17 +2,17 @@
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
-#include "core/results/comparison/side_manner.h"
+#include "core/results/comparison/side_format.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
-MeasureWords measureWords(const analysis::Measure& measure, const SideManner& manner);
+MeasureWords measureWords(const analysis::Measure& measure, const SideFormat& manner);
 
 /// One figure of the measure as the table writes it.
-std::string figureText(analysis::MeasureId id, double value, const SideManner& manner);
+std::string figureText(analysis::MeasureId id, double value, const SideFormat& manner);
 
 /// What the table calls the measure: "Energy, kWh".
-std::string measureTitle(analysis::MeasureId id, const SideManner& manner);
+std::string measureTitle(analysis::MeasureId id, const SideFormat& manner);
 
 /// The two sides that notes speak of.
 struct SideNames {
@@ -21,10 +21,10 @@ struct SideNames {
     bool ofSetups = false; ///< figures are means over batches
 };
 
-NoteWords noteWords(const analysis::FairnessNote& note, const SideManner& manner,
+NoteWords noteWords(const analysis::FairnessNote& note, const SideFormat& manner,
                     const SideNames& names);
 
 /// The fixed name of a measure: "energy_kwh".
 std::string_view measureName(analysis::MeasureId id);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Ahead;
 using analysis::Crossing;
@@ -22,7 +22,7 @@ constexpr int usualLastBatch = 20;
 constexpr int furthestBatch = 1000;
 constexpr double yearsShown = 5.0;
 
-std::string moneyBounds(const analysis::Bounded& money, const SideManner& manner)
+std::string moneyBounds(const analysis::Bounded& money, const SideFormat& manner)
 {
     return manner.money(money.value) + manner.bounds(money, 2);
 }
@@ -33,7 +33,7 @@ std::string batchAfter(double crossing)
     return std::to_string(static_cast<long>(std::floor(crossing)) + 1);
 }
 
-std::string years(double batches, const SideBySide& review, const SideManner& manner)
+std::string years(double batches, const SideBySide& review, const SideFormat& manner)
 {
     const auto perYear = review.weighing.batchesPerYear;
     if (!perYear)
@@ -61,7 +61,7 @@ std::string crossingRange(const Crossing& crossing)
 }
 
 std::string crossesText(const SideBySide& review, const CostScenario& scenario,
-                        const SideManner& manner)
+                        const SideFormat& manner)
 {
     const Crossing& crossing = scenario.crossing;
     const bool aLater = *crossing.cheaperFirst == Ahead::b;
@@ -91,7 +91,7 @@ std::string neverText(const SideBySide& review, const CostScenario& scenario)
     return text + ".";
 }
 
-void addScenario(SideBySide& review, const SideManner& manner, std::string name,
+void addScenario(SideBySide& review, const SideFormat& manner, std::string name,
                  const analysis::Bounded& a, const analysis::Bounded& b)
 {
     MoneyWords& money = review.money;
@@ -111,7 +111,7 @@ void addScenario(SideBySide& review, const SideManner& manner, std::string name,
     money.scenarios.push_back(std::move(scenario));
 }
 
-std::string priceText(double price, const SideManner& manner)
+std::string priceText(double price, const SideFormat& manner)
 {
     const int decimals = std::abs(price * 100.0 - std::round(price * 100.0)) < 1e-9 ? 2 : 4;
     const std::string number = manner.fixed(price, decimals);
@@ -119,7 +119,7 @@ std::string priceText(double price, const SideManner& manner)
     return currency == "USD" ? "$" + number : currency.empty() ? number : number + " " + currency;
 }
 
-std::string logbooksPrice(const SideBySide& review, const SideManner& manner, bool windows)
+std::string logbooksPrice(const SideBySide& review, const SideFormat& manner, bool windows)
 {
     if (windows || !review.settings.tariffChanges.empty() || !review.settings.tariff.pricePerKwh)
         return Phrase::tr("at the logbook's prices");
@@ -129,7 +129,7 @@ std::string logbooksPrice(const SideBySide& review, const SideManner& manner, bo
 
 /// Their batches are seldom alike: the same hold in the same weather, where the models decide, at
 /// what a kWh cost both in the mean.
-void addSameWeather(SideBySide& review, const SideManner& manner)
+void addSameWeather(SideBySide& review, const SideFormat& manner)
 {
     const Measure& cost = measureOf(review, MeasureId::cost);
     const Measure& energy = measureOf(review, MeasureId::energy);
@@ -146,7 +146,7 @@ void addSameWeather(SideBySide& review, const SideManner& manner)
                 analysis::scaled(notNegative(review.weather.b.atReference->kwh), price));
 }
 
-void addTimeOfUse(SideBySide& review, const SideManner& manner)
+void addTimeOfUse(SideBySide& review, const SideFormat& manner)
 {
     const Measure& cost = measureOf(review, MeasureId::cost);
     const Measure& energy = measureOf(review, MeasureId::energy);
@@ -184,7 +184,7 @@ std::string missingText(const SideBySide& review)
     return Phrase::tr("The total can't be drawn: the logbook knows no price for a kWh.");
 }
 
-void addYear(SideBySide& review, const SideManner& manner)
+void addYear(SideBySide& review, const SideFormat& manner)
 {
     const auto perYear = review.weighing.batchesPerYear;
     if (!perYear)
@@ -199,7 +199,7 @@ void addYear(SideBySide& review, const SideManner& manner)
 
 } // namespace
 
-void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
+void addMoney(SideBySide& review, const SideFormat& manner, const Setup& setupA,
               const Setup& setupB, bool windows)
 {
     MoneyWords& money = review.money;
@@ -231,4 +231,4 @@ void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
     addYear(review, manner);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

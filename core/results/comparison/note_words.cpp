@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -16,7 +16,7 @@ struct NoteText {
 /// The two sides of a note, ready to be put into a sentence.
 class NoteWriter {
 public:
-    NoteWriter(const analysis::FairnessNote& note, const SideManner& manner, const SideNames& names)
+    NoteWriter(const analysis::FairnessNote& note, const SideFormat& manner, const SideNames& names)
         : m_note(note), m_manner(manner), m_names(names)
     {
     }
@@ -228,13 +228,13 @@ private:
     std::string count(double value) const { return m_manner.fixed(value, 0); }
 
     const analysis::FairnessNote& m_note;
-    const SideManner& m_manner;
+    const SideFormat& m_manner;
     const SideNames& m_names;
 };
 
 } // namespace
 
-NoteWords noteWords(const analysis::FairnessNote& note, const SideManner& manner,
+NoteWords noteWords(const analysis::FairnessNote& note, const SideFormat& manner,
                     const SideNames& names)
 {
     NoteText text = NoteWriter(note, manner, names).write();
@@ -242,4 +242,4 @@ NoteWords noteWords(const analysis::FairnessNote& note, const SideManner& manner
             measureTitle(note.touches, manner)};
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

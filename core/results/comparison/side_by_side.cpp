@@ -1,12 +1,12 @@
 #include "core/results/comparison/side_by_side.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/results/comparison/side_reader.h"
 #include "core/store/records/weighing.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -61,7 +61,7 @@ Result<SideBySide> reviewSideBySide(const store::LogbookFile& logbook,
     if (request.weighing)
         weighing = *request.weighing;
     else
-        HOLDBAND_TRY(keep(store::readWeighing(logbook), weighing));
+        HOLDBAND_TRY(assignResult(store::readWeighing(logbook), weighing));
     if (cache)
         cache->begin(logbook, *snapshot);
     SideReader reader{logbook,
@@ -70,8 +70,8 @@ Result<SideBySide> reviewSideBySide(const store::LogbookFile& logbook,
                       {snapshot->settings, request.decimalSign},
                       std::move(weighing),
                       cache,
-                      store::SeriesPrints(logbook)};
+                      store::SeriesFingerprints(logbook)};
     return compared(reader);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

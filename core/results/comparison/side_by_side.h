@@ -16,7 +16,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// What to compare, and how.
 struct SideBySideRequest {
@@ -233,4 +233,4 @@ inline Result<SideBySide> reviewSideBySide(const store::LogbookFile& logbook, co
     return reviewSideBySide(logbook, request);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,10 +1,10 @@
 #include "core/results/comparison/side_loading.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
                             const Batch& batch)
@@ -28,9 +28,10 @@ Result<LoadedRun> loadRun(const store::LogbookFile& logbook, const Snapshot& sna
     return loaded;
 }
 
-std::vector<analysis::Tenant> LoadedSetup::tenants(const Snapshot& snapshot) const
+std::vector<analysis::ConcurrentBatch>
+LoadedSetup::concurrentBatches(const Snapshot& snapshot) const
 {
-    std::vector<analysis::Tenant> all;
+    std::vector<analysis::ConcurrentBatch> all;
     for (const Batch* batch : batches)
         all.push_back({snapshot.batchSpans.at(batch->name), 1.0, batch->name});
     return all;
@@ -51,7 +52,7 @@ Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot&
     }
     std::stable_sort(loaded.batches.begin(), loaded.batches.end(),
                      [](const Batch* a, const Batch* b) { return a->pitched < b->pitched; });
-    HOLDBAND_TRY(keep(setupEnergyOf(logbook, snapshot, setup, whole), loaded.energy));
+    HOLDBAND_TRY(assignResult(setupEnergyOf(logbook, snapshot, setup, whole), loaded.energy));
     loaded.betweenReadings = analysis::timesBetweenReadings(loaded.energy);
     return loaded;
 }
@@ -63,4 +64,4 @@ analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenR
     return analysis::summaryOf(run.contender(), rules.edges, betweenReadings, rules.quietAfter);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

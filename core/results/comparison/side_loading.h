@@ -5,19 +5,19 @@
 #include "core/analysis/setup_comparison.h"
 #include "core/results/snapshot.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
-/// One batch with all that a Contender points to.
+/// One batch with all that a ComparisonSide points to.
 struct LoadedRun {
     analysis::RunInput input;
     analysis::RunFigures figures;
     std::optional<double> parts;
     std::string placement;
 
-    analysis::Contender contender() const { return {&input, &figures, parts, placement}; }
+    analysis::ComparisonSide contender() const { return {&input, &figures, parts, placement}; }
 };
 
-/// Reads the batch and leaves it to analyse() to compute.
+/// SensorKind the batch and leaves it to analyse() to compute.
 Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
                             const Batch& batch);
 
@@ -33,7 +33,7 @@ struct LoadedSetup {
     std::vector<const Batch*> batches; ///< in order of pitching
 
     bool metered() const { return !energy.sources().empty(); }
-    std::vector<analysis::Tenant> tenants(const Snapshot& snapshot) const;
+    std::vector<analysis::ConcurrentBatch> concurrentBatches(const Snapshot& snapshot) const;
 };
 
 Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot& snapshot,
@@ -52,4 +52,4 @@ struct SummaryRules {
 analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
                                 const SummaryRules& rules);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -4,11 +4,11 @@
 
 #include "core/analysis/setup_comparison.h"
 #include "core/results/comparison/side_by_side.h"
-#include "core/results/comparison/side_manner.h"
+#include "core/results/comparison/side_format.h"
 
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// The pairs of one side, and the mean length of its batches, h.
 struct SidePairs {
@@ -18,14 +18,14 @@ struct SidePairs {
     bool hasAmbient = true;
 };
 
-void addWeather(SideBySide& review, const SideManner& manner, SidePairs a, SidePairs b);
+void addWeather(SideBySide& review, const SideFormat& manner, SidePairs a, SidePairs b);
 
 /// Needs the measures. `windows`: the price changes over the day.
-void addMoney(SideBySide& review, const SideManner& manner, const Setup& setupA,
+void addMoney(SideBySide& review, const SideFormat& manner, const Setup& setupA,
               const Setup& setupB, bool windows);
 
 /// Needs the measures and the weather.
-void addJudgement(SideBySide& review, const SideManner& manner, const Setup& setupA,
+void addJudgement(SideBySide& review, const SideFormat& manner, const Setup& setupA,
                   const Setup& setupB);
 
-} // namespace holdband::review
+} // namespace holdband::results

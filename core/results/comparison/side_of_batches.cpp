@@ -1,13 +1,13 @@
 // Two batches side by side: aligned from pitching or from a stage that both have.
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/results/comparison/side_reader.h"
 #include "core/results/comparison/side_sentences.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -148,4 +148,4 @@ Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Bat
     return review;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,14 +1,14 @@
 // Two setups side by side over all or some of their ended batches.
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/results/comparison/measure_words.h"
 #include "core/results/comparison/side_reader.h"
 #include "core/results/comparison/side_sentences.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::BatchSummary;
 using analysis::Bounded;
@@ -37,7 +37,7 @@ struct SetupSide {
 Result<SetupSide> sideOf(const SideReader& reader, const Setup& setup)
 {
     SetupSide side;
-    HOLDBAND_TRY(keep(loadSetup(reader.logbook, reader.snapshot, setup), side.setup));
+    HOLDBAND_TRY(assignResult(loadSetup(reader.logbook, reader.snapshot, setup), side.setup));
     const auto& only = reader.request.only;
     for (const Batch* batch : side.setup.batches) {
         if (!batch->ended)
@@ -99,7 +99,7 @@ Done sumUp(SideReader& reader, SetupSide& side, const SummaryRules& rules)
     return {};
 }
 
-SetupFigures figuresOf(const SetupSide& side, std::size_t measure, const SideManner& manner)
+SetupFigures figuresOf(const SetupSide& side, std::size_t measure, const SideFormat& manner)
 {
     SetupFigures figures;
     const MeasureId id = analysis::measureRules()[measure].id;
@@ -118,14 +118,15 @@ SetupFigures figuresOf(const SetupSide& side, std::size_t measure, const SideMan
 }
 
 /// The time that each setup stood ready without a batch.
-IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot, const SideManner& manner)
+IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot, const SideFormat& manner)
 {
     IdleFigures idle;
     idle.setup = side.setup.setup->name;
     const std::optional<Span> whole = analysis::readSpan(side.setup.energy);
     analysis::EnergyFigure energy;
     if (whole) {
-        for (const Span& part : analysis::idleSpans(side.setup.tenants(snapshot), *whole)) {
+        for (const Span& part :
+             analysis::idleSpans(side.setup.concurrentBatches(snapshot), *whole)) {
             idle.hours += part.hours();
             energy.append(side.setup.energy.over(part));
         }
@@ -235,4 +236,4 @@ Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setu
     return review;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

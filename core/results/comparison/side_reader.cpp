@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::BatchSummary;
 
@@ -76,7 +76,7 @@ SideBySide begunReview(const SideReader& reader, bool ofSetups)
     return review;
 }
 
-void addLines(SideBySide& review, const SideManner& manner,
+void addLines(SideBySide& review, const SideFormat& manner,
               const std::vector<analysis::FairnessNote>& notes)
 {
     for (const analysis::Measure& measure : review.measures)
@@ -154,4 +154,4 @@ void addModels(SideBySide& review, const SideReader& reader, SidePairs a, SidePa
     addHeadline(review);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

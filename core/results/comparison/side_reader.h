@@ -4,15 +4,15 @@
 
 #include "core/results/comparison/comparison_cache.h"
 #include "core/results/comparison/side_by_side.h"
+#include "core/results/comparison/side_format.h"
 #include "core/results/comparison/side_loading.h"
-#include "core/results/comparison/side_manner.h"
 #include "core/results/comparison/side_models.h"
 
 #include <deque>
 #include <future>
 #include <map>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// How finely the time at each deviation is drawn: bins between target and the band's edge.
 inline constexpr int spreadBins = 12;
@@ -22,10 +22,10 @@ struct SideReader {
     const store::LogbookFile& logbook;
     const Snapshot& snapshot;
     const SideBySideRequest& request;
-    SideManner manner;
+    SideFormat manner;
     Weighing weighing;
     ComparisonCache* cache;
-    store::SeriesPrints prints;
+    store::SeriesFingerprints prints;
 
     Milliseconds quietAfter() const
     {
@@ -64,7 +64,7 @@ double widestTolerance(const Batch& batch); ///< K
 
 SideBySide begunReview(const SideReader& reader, bool ofSetups);
 
-void addLines(SideBySide& review, const SideManner& manner,
+void addLines(SideBySide& review, const SideFormat& manner,
               const std::vector<analysis::FairnessNote>& notes);
 
 /// The pairs between readings in which the wanted batches ran; others that ran at the same time are
@@ -78,4 +78,4 @@ void addModels(SideBySide& review, const SideReader& reader, SidePairs a, SidePa
 Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Batch& b);
 Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setup& b);
 
-} // namespace holdband::review
+} // namespace holdband::results

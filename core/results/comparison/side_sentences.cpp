@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Ahead;
 using analysis::Measure;
@@ -62,7 +62,7 @@ std::string howSure(const SideBySide& review, const Measure& energy)
     return ".";
 }
 
-std::string sideVerdict(const std::string& name, const LoadedRun& side, const VerdictManner& manner)
+std::string sideVerdict(const std::string& name, const LoadedRun& side, const VerdictFormat& manner)
 {
     std::string headline = verdictWords(side.input, side.figures, manner).headline;
     if (!headline.empty() && headline[0] >= 'A' && headline[0] <= 'Z')
@@ -87,7 +87,7 @@ Phrase typicalPhrase(const SideBySide& review, const Measure& typical)
 }
 
 /// With a space before it; empty where it is not known of both.
-std::string typicalDeviation(const SideBySide& review, const SideManner& manner)
+std::string typicalDeviation(const SideBySide& review, const SideFormat& manner)
 {
     const Measure& typical = measureOf(review, MeasureId::meanAbsoluteDeviation);
     if (!typical.a || !typical.b)
@@ -144,7 +144,7 @@ std::string cutWords(const SideBySide& review, std::size_t measure)
 
 } // namespace
 
-std::string energySentence(const SideBySide& review, const SideManner& manner,
+std::string energySentence(const SideBySide& review, const SideFormat& manner,
                            const Metering& metering)
 {
     const Measure& energy = measureOf(review, MeasureId::energy);
@@ -163,15 +163,15 @@ std::string energySentence(const SideBySide& review, const SideManner& manner,
            howSure(review, energy);
 }
 
-std::string temperatureSentenceOfBatches(const SideBySide& review, const SideManner& manner,
+std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFormat& manner,
                                          const LoadedRun& a, const LoadedRun& b)
 {
-    const VerdictManner own(review.settings.temperatureUnit(), manner.decimalSign);
+    const VerdictFormat own(review.settings.temperatureUnit(), manner.decimalSign);
     return sideVerdict(review.a, a, own) + "; " + sideVerdict(review.b, b, own) + "." +
            typicalDeviation(review, manner);
 }
 
-std::string temperatureSentenceOfSetups(const SideBySide& review, const SideManner& manner)
+std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& manner)
 {
     return Phrase::tr("Means are over %1 of %2 and %3 of %4.")
                .with(batchCount(review.batchesA.size()), review.a,
@@ -204,4 +204,4 @@ void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& n
     }
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -3,10 +3,10 @@
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
+#include "core/results/comparison/side_format.h"
 #include "core/results/comparison/side_loading.h"
-#include "core/results/comparison/side_manner.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 const analysis::Measure& measureOf(const SideBySide& review, analysis::MeasureId id);
 
@@ -17,12 +17,12 @@ struct Metering {
 };
 
 /// "Over the same 13.5 days A used 2.30 times B's energy (2.2 – 2.4): 11.52 kWh against 5.01 kWh."
-std::string energySentence(const SideBySide& review, const SideManner& manner,
+std::string energySentence(const SideBySide& review, const SideFormat& manner,
                            const Metering& metering);
 
-std::string temperatureSentenceOfBatches(const SideBySide& review, const SideManner& manner,
+std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFormat& manner,
                                          const LoadedRun& a, const LoadedRun& b);
-std::string temperatureSentenceOfSetups(const SideBySide& review, const SideManner& manner);
+std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& manner);
 
 /// Why nobody is ahead, and what was cut off an interval: into each line's remark.
 /// The headline and what is below it, when all sentences are there.
@@ -30,4 +30,4 @@ void addHeadline(SideBySide& review);
 
 void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& notes);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Ahead;
 using analysis::Interval95;
@@ -15,19 +15,19 @@ using analysis::ModelCaution;
 
 namespace {
 
-std::string wattsText(const analysis::Bounded& watts, const SideManner& manner)
+std::string wattsText(const analysis::Bounded& watts, const SideFormat& manner)
 {
     const int decimals = watts.value < 10.0 ? 1 : 0;
     return manner.power(watts.value, decimals) + manner.bounds(watts, decimals);
 }
 
-std::string intervalText(const Interval95& interval, int decimals, const SideManner& manner)
+std::string intervalText(const Interval95& interval, int decimals, const SideFormat& manner)
 {
     return manner.fixed(interval.value, decimals) + " W (" +
            manner.range(interval.low(), interval.high(), decimals) + ")";
 }
 
-std::string warmer(double liftK, const SideManner& manner)
+std::string warmer(double liftK, const SideFormat& manner)
 {
     return Phrase::tr("the room %1 warmer than the beer").with(manner.difference(liftK, 1));
 }
@@ -45,13 +45,13 @@ std::string timesText(std::size_t count)
     return Phrase::counted("%n times between readings", "%n time between readings", count);
 }
 
-std::string liftRange(const LiftModel& model, const SideManner& manner)
+std::string liftRange(const LiftModel& model, const SideFormat& manner)
 {
     return manner.fixed(model.leastLift * manner.degrees(), 1) + " – " +
            manner.difference(model.mostLift, 1);
 }
 
-void addFigures(ModelWords& side, const SideManner& manner)
+void addFigures(ModelWords& side, const SideFormat& manner)
 {
     const LiftModel& model = side.model;
     if (model.pairs.empty())
@@ -83,7 +83,7 @@ void addFigures(ModelWords& side, const SideManner& manner)
 }
 
 std::string cautionText(const ModelWords& side, ModelCaution caution, const SidePairs& pairs,
-                        const SideManner& manner)
+                        const SideFormat& manner)
 {
     const LiftModel& model = side.model;
     switch (caution) {
@@ -114,7 +114,7 @@ std::string cautionText(const ModelWords& side, ModelCaution caution, const Side
     return {};
 }
 
-void addRemarks(ModelWords& side, const SideManner& manner)
+void addRemarks(ModelWords& side, const SideFormat& manner)
 {
     const LiftModel& model = side.model;
     std::size_t most = 1;
@@ -161,7 +161,7 @@ std::optional<analysis::ReferenceHold> holdOf(const SideBySide& review, const Si
 }
 
 void fillSide(ModelWords& side, const SidePairs& pairs,
-              const std::optional<analysis::ReferenceHold>& hold, const SideManner& manner)
+              const std::optional<analysis::ReferenceHold>& hold, const SideFormat& manner)
 {
     if (hold)
         side.atReference = analysis::atReference(side.model, *hold);
@@ -185,7 +185,7 @@ std::string decision(const SameWeather& weather, const SideBySide& review)
     return Phrase::tr(": %1 needs less.").with(*weather.ahead == Ahead::a ? review.a : review.b);
 }
 
-std::string weatherSentence(const SideBySide& review, const SideManner& manner)
+std::string weatherSentence(const SideBySide& review, const SideFormat& manner)
 {
     const SameWeather& weather = review.weather;
     if (!weather.any)
@@ -198,7 +198,7 @@ std::string weatherSentence(const SideBySide& review, const SideManner& manner)
            decision(weather, review);
 }
 
-std::string energyWords(const SideBySide& review, const SideManner& manner)
+std::string energyWords(const SideBySide& review, const SideFormat& manner)
 {
     const SameWeather& weather = review.weather;
     const auto kwh = [&](const ModelWords& side) {
@@ -210,7 +210,7 @@ std::string energyWords(const SideBySide& review, const SideManner& manner)
               review.b);
 }
 
-std::string holdText(const SameWeather& weather, const SideManner& manner)
+std::string holdText(const SameWeather& weather, const SideFormat& manner)
 {
     const auto by = [](bool mean) {
         return " " + (mean ? Phrase::tr("(the mean of both)") : Phrase::tr("(chosen)")).text();
@@ -232,7 +232,7 @@ void compareSides(SameWeather& weather)
 
 } // namespace
 
-void addWeather(SideBySide& review, const SideManner& manner, SidePairs a, SidePairs b)
+void addWeather(SideBySide& review, const SideFormat& manner, SidePairs a, SidePairs b)
 {
     SameWeather& weather = review.weather;
     weather.a.side = review.a;
@@ -264,4 +264,4 @@ void addWeather(SideBySide& review, const SideManner& manner, SidePairs a, SideP
     weather.sentence = weatherSentence(review, manner);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -4,9 +4,9 @@
 #include "core/results/overview/batch_list.h"
 #include "core/results/snapshot.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 Result<BatchLine> batchLineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                               const Batch& batch);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 Result<BatchLine> batchLineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                               const Batch& batch)
@@ -155,4 +155,4 @@ Result<std::vector<std::string>> findOddities(const store::LogbookFile& logbook)
     return odd;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct BatchLine {
     std::string name;
@@ -32,4 +32,4 @@ Result<BatchList> reviewBatches(const store::LogbookFile& logbook);
 /// What is odd in a logbook that is sound: a sentence each.
 Result<std::vector<std::string>> findOddities(const store::LogbookFile& logbook);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <map>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -57,7 +57,7 @@ private:
     const store::LogbookFile* m_logbook;
     const Snapshot* m_snapshot;
     LanesCache* m_cache;
-    store::SeriesPrints m_prints;
+    store::SeriesFingerprints m_prints;
 };
 
 Result<Lane> laneOf(const Snapshot& snapshot, const Setup& setup, Instant now, Lines& lines)
@@ -87,7 +87,7 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
 {
     std::map<RoundColumn, Instant, RoundOrder> read;
     for (const auto& [meter, readings] : snapshot.meterReadings) {
-        for (const store::KeptReading& kept : readings)
+        for (const store::StoredReading& kept : readings)
             read.emplace(roundOf(kept.inForce.at, snapshot.zone, snapshot.settings.rounds),
                          kept.inForce.at);
     }
@@ -140,4 +140,4 @@ Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* c
     return review;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct LaneBar {
     std::string batch;
@@ -53,4 +53,4 @@ class LanesCache;
 Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache = nullptr,
                                 char decimalSign = '.');
 
-} // namespace holdband::review
+} // namespace holdband::results

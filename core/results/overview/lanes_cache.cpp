@@ -1,10 +1,10 @@
 #include "core/results/overview/lanes_cache.h"
 
-#include "core/results/cache_basis.h"
+#include "core/results/cache_key.h"
 #include "core/results/overview/batch_line.h"
 #include "core/text/phrase.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 void LanesCache::begin(const store::LogbookFile& logbook, const Snapshot& snapshot)
 {
@@ -20,7 +20,7 @@ void LanesCache::begin(const store::LogbookFile& logbook, const Snapshot& snapsh
 }
 
 Result<LanesCache::Basis> LanesCache::basisOf(const Snapshot& snapshot, const Batch& batch,
-                                              store::SeriesPrints& prints)
+                                              store::SeriesFingerprints& prints)
 {
     Basis basis{batch, snapshot.batchSpans.at(batch.name), {}, {}};
     if (!batch.ended)
@@ -36,7 +36,8 @@ Result<LanesCache::Basis> LanesCache::basisOf(const Snapshot& snapshot, const Ba
     return basis;
 }
 
-Result<bool> LanesCache::same(const Basis& before, const Basis& now, store::SeriesPrints& prints)
+Result<bool> LanesCache::same(const Basis& before, const Basis& now,
+                              store::SeriesFingerprints& prints)
 {
     if (before.batch != now.batch || before.span != now.span || before.knownTo != now.knownTo ||
         before.sensors.size() != now.sensors.size())
@@ -55,7 +56,7 @@ Result<bool> LanesCache::same(const Basis& before, const Basis& now, store::Seri
 }
 
 Result<BatchLine> LanesCache::lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                                     const Batch& batch, store::SeriesPrints& prints)
+                                     const Batch& batch, store::SeriesFingerprints& prints)
 {
     auto basis = basisOf(snapshot, batch, prints);
     HOLDBAND_TRY(basis);
@@ -75,4 +76,4 @@ Result<BatchLine> LanesCache::lineOf(const store::LogbookFile& logbook, const Sn
     return line;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

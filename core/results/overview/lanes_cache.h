@@ -7,14 +7,14 @@
 
 #include "core/results/overview/batch_list.h"
 #include "core/results/snapshot.h"
-#include "core/store/readings/series_print.h"
+#include "core/store/readings/series_fingerprint.h"
 
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 class LanesCache {
 public:
@@ -22,7 +22,7 @@ public:
     void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
     /// What batchLineOf gives. `prints`: made for this review.
     Result<BatchLine> lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                             const Batch& batch, store::SeriesPrints& prints);
+                             const Batch& batch, store::SeriesFingerprints& prints);
 
     /// How many batches were judged anew since begin().
     int judged() const { return m_judged; }
@@ -31,7 +31,7 @@ private:
     struct SensorBasis {
         Sensor sensor;
         std::vector<Span> excluded;
-        store::SeriesPrint readings;
+        store::SeriesFingerprint readings;
     };
     struct Basis {
         Batch batch;
@@ -44,8 +44,9 @@ private:
         BatchLine line;
     };
     static Result<Basis> basisOf(const Snapshot& snapshot, const Batch& batch,
-                                 store::SeriesPrints& prints);
-    static Result<bool> same(const Basis& before, const Basis& now, store::SeriesPrints& prints);
+                                 store::SeriesFingerprints& prints);
+    static Result<bool> same(const Basis& before, const Basis& now,
+                             store::SeriesFingerprints& prints);
 
     std::string m_path;
     LogbookSettings m_settings;
@@ -53,4 +54,4 @@ private:
     int m_judged = 0;
 };
 
-} // namespace holdband::review
+} // namespace holdband::results

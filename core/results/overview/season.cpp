@@ -3,14 +3,14 @@
 #include "core/results/run/cautions.h"
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -180,4 +180,4 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
     return season;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

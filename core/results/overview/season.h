@@ -3,14 +3,14 @@
 
 #include "core/analysis/verdict.h"
 #include "core/analysis/weather.h"
-#include "core/results/run/basis.h"
+#include "core/results/run/provenance.h"
 #include "core/results/run/run_review.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct SeasonLine {
     std::string batch;
@@ -54,4 +54,4 @@ struct Season {
 Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string& setup,
                             char decimalSign = '.');
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <tuple>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -107,4 +107,4 @@ bool earlier(const RoundColumn& a, const RoundColumn& b)
     return std::tie(a.date, a.slot) < std::tie(b.date, b.slot);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

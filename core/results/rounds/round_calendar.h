@@ -7,7 +7,7 @@
 
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using Windows = std::vector<RoundWindow>;
 
@@ -29,4 +29,4 @@ bool isExpected(const Snapshot& snapshot, const Meter& meter, Instant due, Insta
 /// Sorts and compares by day and slot.
 bool earlier(const RoundColumn& a, const RoundColumn& b);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -13,7 +13,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -24,7 +24,7 @@ constexpr int mostDecimals = 6;
 constexpr double leastShare = 0.5; ///< of the recent mean power
 constexpr double mostShare = 2.0;
 
-using Readings = std::vector<store::KeptReading>;
+using Readings = std::vector<store::StoredReading>;
 
 /// kWh counted from one reading to the next; absent over a reset.
 std::optional<double> counted(const MeterReading& from, const MeterReading& to, const Meter& meter)
@@ -67,7 +67,7 @@ int decimalsOf(Energy resolution)
 int decimalsOf(const Meter& meter, const Readings& readings)
 {
     int decimals = meter.resolution ? decimalsOf(*meter.resolution) : 0;
-    for (const store::KeptReading& kept : readings)
+    for (const store::StoredReading& kept : readings)
         decimals = std::max(decimals, kept.inForce.decimals);
     return std::min(decimals, mostDecimals);
 }
@@ -115,7 +115,7 @@ void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings,
 /// The row for a reading at `at`, which may lie before readings that are there.
 RoundRow rowOf(const Meter& meter, const Readings& all, Instant at, char sign)
 {
-    const auto after = std::find_if(all.begin(), all.end(), [at](const store::KeptReading& kept) {
+    const auto after = std::find_if(all.begin(), all.end(), [at](const store::StoredReading& kept) {
         return kept.inForce.at > at;
     });
     const Readings readings(all.begin(), after);
@@ -146,13 +146,13 @@ struct Shown {
 };
 
 /// How numbers and times of the past are written.
-struct Manner {
+struct UnitFormat {
     const Zone& zone;
     char sign = '.';
 };
 
 std::string wasText(double value, int decimals, Instant until, const std::string& why,
-                    const Manner& manner)
+                    const UnitFormat& manner)
 {
     const std::string number = fixedText(value, decimals, manner.sign);
     const std::string when = localShortText(until, manner.zone);
@@ -166,10 +166,10 @@ void addHistory(std::string& text, const std::string& more)
     text += (text.empty() ? "" : "; ") + more;
 }
 
-std::vector<Shown> shownOf(const Readings& readings, const Manner& manner)
+std::vector<Shown> shownOf(const Readings& readings, const UnitFormat& manner)
 {
     std::vector<Shown> all;
-    for (const store::KeptReading& kept : readings) {
+    for (const store::StoredReading& kept : readings) {
         Shown shown{kept.inForce.at,       kept.inForce.registerReading.kilowattHours(),
                     kept.inForce.decimals, kept.id.value,
                     kept.inForce.note,     {}};
@@ -187,11 +187,11 @@ double inUnit(double value, ReadingUnit from, ReadingUnit to)
     return from == to ? value : store::rawValue(store::baseValue(value, from), to);
 }
 
-std::vector<Shown> shownOf(const std::vector<store::KeptHandReading>& readings, ReadingUnit unit,
-                           const Manner& manner)
+std::vector<Shown> shownOf(const std::vector<store::StoredHandReading>& readings, ReadingUnit unit,
+                           const UnitFormat& manner)
 {
     std::vector<Shown> all;
-    for (const store::KeptHandReading& kept : readings) {
+    for (const store::StoredHandReading& kept : readings) {
         const HandReading& now = kept.inForce;
         Shown shown{
             now.at, inUnit(now.value, now.unit, unit), now.decimals, kept.id.value, now.note, {}};
@@ -252,7 +252,8 @@ public:
             HOLDBAND_TRY(kept);
             noteEarlier(*kept);
             RoundRow row;
-            row.kind = sensor.reads == Reads::gravity ? RoundKind::gravity : RoundKind::thermometer;
+            row.kind =
+                sensor.reads == SensorKind::gravity ? RoundKind::gravity : RoundKind::thermometer;
             row.name = sensor.name;
             row.setup = sensor.setup.value_or("");
             row.unit = temperatureUnit();
@@ -340,7 +341,7 @@ private:
                    : ReadingUnit::celsius;
     }
 
-    void addRow(RoundRow row, const std::vector<store::KeptHandReading>& kept)
+    void addRow(RoundRow row, const std::vector<store::StoredHandReading>& kept)
     {
         if (!kept.empty()) {
             const HandReading& last = kept.back().inForce;
@@ -421,7 +422,7 @@ private:
     Instant m_at;      ///< of the round that is typed
     bool m_lastIsOpen; ///< the last column may still be read
     RoundsSheet& m_sheet;
-    Manner m_manner;
+    UnitFormat m_manner;
 };
 
 /// The last rounds: up to now while a batch runs or something was read today, else up to the last
@@ -454,7 +455,7 @@ bool isUnread(const Snapshot& snapshot, const Meter& meter, const RoundColumn& r
     const Readings& readings = snapshot.meterReadings.at(meter.name);
     const auto& windows = snapshot.settings.rounds;
     return isExpected(snapshot, meter, now, now) &&
-           std::none_of(readings.begin(), readings.end(), [&](const store::KeptReading& kept) {
+           std::none_of(readings.begin(), readings.end(), [&](const store::StoredReading& kept) {
                const RoundColumn read = roundOf(kept.inForce.at, snapshot.zone, windows);
                return !earlier(read, round) && !earlier(round, read);
            });
@@ -504,4 +505,4 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const Rounds
     return sheet;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

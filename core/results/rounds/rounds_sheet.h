@@ -11,7 +11,7 @@
 #include <utility>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// What a row of the round is of.
 enum class RoundKind { meter, thermometer, gravity };
@@ -80,4 +80,4 @@ struct RoundsWish {
 
 Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsWish& wish = {});
 
-} // namespace holdband::review
+} // namespace holdband::results

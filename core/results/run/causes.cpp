@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -156,4 +156,4 @@ std::vector<std::string> strayCauses(const RunReview& review)
     return sentences;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

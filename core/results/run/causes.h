@@ -8,7 +8,7 @@
 #include <optional>
 #include <string>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// Absent (null) where none was given. `stage` and `excursion` are indices as in
 /// review.figures.judged.asPlanned.
@@ -37,4 +37,4 @@ store::HistoryEntry causeEntry(const RunReview& review, std::size_t stage, std::
 /// A sentence for each cause that no excursion has any more.
 std::vector<std::string> strayCauses(const RunReview& review);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,9 +1,9 @@
 #include "core/results/run/cautions.h"
 
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -41,4 +41,4 @@ std::vector<std::string> cautionsFor(const Setup& setup)
     return cautions;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

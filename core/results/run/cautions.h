@@ -7,9 +7,9 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// A sentence each; the last defers to local codes and licensed people.
 std::vector<std::string> cautionsFor(const Setup& setup);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -2,7 +2,7 @@
 
 #include "core/text/times.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -48,4 +48,4 @@ std::string dayText(const analysis::SpanEnergy& day, const Zone& zone)
     return dateText(dateOf(day, zone));
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct DailyEnergy {
     /// Indices into RunEnergy::days, in order: local calendar days that lie within the run and were
@@ -25,4 +25,4 @@ std::optional<DailyEnergy> dailyEnergyOf(const analysis::RunEnergy& energy, cons
 /// The day of an entry of RunEnergy::days for people: "7 Mar 2026".
 std::string dayText(const analysis::SpanEnergy& day, const Zone& zone);
 
-} // namespace holdband::review
+} // namespace holdband::results

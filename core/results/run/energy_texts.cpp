@@ -2,13 +2,13 @@
 
 #include "core/results/run/stage_texts.h"
 #include "core/text/durations.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::EnergyFigure;
 using analysis::RunEnergy;
@@ -86,4 +86,4 @@ std::string sharedSentence(const RunReview& review)
         .with(listed(parts), review.setup.name);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct EnergyTexts {
     std::string kwh;     ///< "0.90"; "–" where nothing was metered
@@ -32,4 +32,4 @@ std::string sharedSentence(const RunReview& review);
 /// "Ale 2", "Ale 2 and Ale 3", "Ale 2, Ale 3 and Ale 4"
 std::string sharedWithText(const std::vector<analysis::SharedTime>& shared);
 
-} // namespace holdband::review
+} // namespace holdband::results

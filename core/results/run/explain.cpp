@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::BandJudgement;
 using analysis::JudgedBatch;
@@ -116,4 +116,4 @@ std::string explain(const RunReview& review, Figure figure, char decimalSign)
     }
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// A figure of the run as a whole.
 enum class Figure {
@@ -69,4 +69,4 @@ std::string explainStage(const RunReview& review, std::size_t stage, StageFigure
 std::string explainExcursion(const RunReview& review, std::size_t stage, std::size_t excursion,
                              char decimalSign = '.');
 
-} // namespace holdband::review
+} // namespace holdband::results

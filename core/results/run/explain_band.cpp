@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Side;
 
@@ -186,4 +186,4 @@ std::string meanAbsoluteWords(const ExplainWords& words, const Held& held)
         .with(heldTime(held), words.difference(held.deviation->meanAbsolute()));
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

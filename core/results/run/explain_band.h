@@ -6,7 +6,7 @@
 
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// Hold time of a stage or of the run, in ms, and the deviation over what of it was seen.
 struct Held {
@@ -40,4 +40,4 @@ std::string meanAbsoluteWords(const ExplainWords& words, const Held& held);
 /// Why there is no figure over the hold time; empty where some of it was seen.
 std::string whyNothingHeld(const Held& held);
 
-} // namespace holdband::review
+} // namespace holdband::results

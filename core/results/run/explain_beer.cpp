@@ -5,7 +5,7 @@
 #include "core/results/run/explain_words.h"
 #include "core/text/phrase.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::CrashHeat;
 using analysis::Fermentation;
@@ -158,4 +158,4 @@ std::string explainBeer(const ExplainWords& words, Figure figure)
            whichFinal(words, *figures.fermentation);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::EnergyFigure;
 using analysis::Lift;
@@ -46,7 +46,8 @@ std::string sharedWords(const RunReview& review, Span span)
     }
     if (shared <= 0.0)
         return {};
-    const auto with = analysis::sharedTimes(review.input.tenants, review.input.self, span);
+    const auto with =
+        analysis::sharedTimes(review.input.concurrentBatches, review.input.self, span);
     return " " + Phrase::tr("For %1 the batch shared %2 with %3, and has an equal part of what was "
                             "used then.")
                      .with(spanWords(shared), review.setup.name, sharedWithText(with));
@@ -235,4 +236,4 @@ std::string explainEnergy(const ExplainWords& words, Figure figure)
     }
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

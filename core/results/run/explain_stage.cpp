@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::BandJudgement;
 using analysis::PlacedStage;
@@ -238,4 +238,4 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     return text;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 std::string spanWords(double ms)
 {
@@ -78,4 +78,4 @@ bool ExplainWords::fahrenheit() const
     return m_review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

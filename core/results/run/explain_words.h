@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// "251 h 12 min", "48 min", "40 s": hours however many, so that sums can be followed. From ms.
 std::string spanWords(double ms);
@@ -52,4 +52,4 @@ std::string meteredWords(const ExplainWords& words, const analysis::EnergyFigure
                          Span span);
 std::string powerWords(const ExplainWords& words, const analysis::EnergyFigure& energy);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::JudgedBatch;
 using analysis::JudgingRules;
@@ -114,4 +114,4 @@ Done keepLimits(const store::Change& change, const std::string& name, const Limi
     return store::updateBatch(change, name, *batch);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

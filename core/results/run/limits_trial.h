@@ -6,7 +6,7 @@
 
 #include <optional>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct Limits {
     /// ±, of all stages. Absent: each stage keeps its own, as where they differ.
@@ -38,4 +38,4 @@ store::HistoryEntry limitsEntry(const std::string& batch);
 /// grace, a gap limit of 0).
 Done keepLimits(const store::Change& change, const std::string& batch, const Limits& limits);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,12 +1,12 @@
 #include "core/results/run/run_review.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/results/run/causes.h"
 #include "core/results/run/cautions.h"
 #include "core/results/snapshot.h"
 #include "core/store/records/batches.h"
 #include "core/store/records/journal.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 
@@ -14,7 +14,7 @@
 #include <cmath>
 #include <set>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -123,7 +123,8 @@ std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFi
 Done addSides(const store::LogbookFile& logbook, const Snapshot& snapshot, RunReview& review)
 {
     for (const Sensor& sensor : snapshot.sensors) {
-        const bool wanted = sensor.reads == Reads::chamber || sensor.reads == Reads::coolant;
+        const bool wanted =
+            sensor.reads == SensorKind::chamber || sensor.reads == SensorKind::coolant;
         if (!wanted || sensor.setup != review.batch().setup)
             continue;
         auto series =
@@ -149,7 +150,7 @@ Done addJournal(const store::LogbookFile& logbook, RunReview& review)
 
 Done addCauses(const store::LogbookFile& logbook, RunReview& review)
 {
-    HOLDBAND_TRY(keep(store::readCauses(logbook, review.batch().name), review.causes));
+    HOLDBAND_TRY(assignResult(store::readCauses(logbook, review.batch().name), review.causes));
     for (std::string& stray : strayCauses(review))
         review.findings.push_back(std::move(stray));
     return {};
@@ -224,4 +225,4 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     return review;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

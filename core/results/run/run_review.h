@@ -15,7 +15,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// The batch's cumulative energy since pitching (or since the first register reading after it).
 struct EnergyPoint {
@@ -31,7 +31,7 @@ struct EnergyPoint {
 /// A further sensor of the setup, for the chart only.
 struct SideSeries {
     std::string sensor;
-    Reads reads = Reads::chamber;
+    SensorKind reads = SensorKind::chamber;
     Series series; ///< °C
     Milliseconds gapLimit{0};
 };
@@ -66,4 +66,4 @@ std::optional<Gravity> latestGravity(const RunReview& review);
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch,
                             char decimalSign = '.');
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -8,7 +8,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::Settled;
 using analysis::StageFigures;
@@ -80,4 +80,4 @@ StageTexts stageTexts(const RunReview& review, std::size_t stage)
     return texts;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

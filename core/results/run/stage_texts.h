@@ -6,7 +6,7 @@
 
 #include <string>
 
-namespace holdband::review {
+namespace holdband::results {
 
 inline constexpr const char* noFigure = "–";
 
@@ -30,4 +30,4 @@ std::string signedDifference(std::optional<double> kelvins, TemperatureUnit unit
 std::string pastEdgeText(std::optional<double> kelvins, TemperatureUnit unit,
                          char decimalSign = '.');
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,7 +1,7 @@
 #include "core/results/run/verdict_words.h"
 
 #include "core/text/durations.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
@@ -9,7 +9,7 @@
 
 #include <cmath>
 
-namespace holdband::review {
+namespace holdband::results {
 
 using analysis::BandTotals;
 using analysis::JudgedBatch;
@@ -19,13 +19,13 @@ using analysis::Verdict;
 
 namespace {
 
-std::string duration(double ms, const VerdictManner& manner)
+std::string duration(double ms, const VerdictFormat& manner)
 {
     return durationText(Hours{ms / msPerHour}, manner.decimalSign);
 }
 
 /// "±3 °F" where all stages have one tolerance, else empty.
-std::string oneTolerance(const JudgedBatch& judged, const VerdictManner& manner)
+std::string oneTolerance(const JudgedBatch& judged, const VerdictFormat& manner)
 {
     for (const analysis::PlacedStage& stage : judged.stages) {
         const auto apart = stage.tolerance - judged.stages.front().tolerance;
@@ -38,13 +38,13 @@ std::string oneTolerance(const JudgedBatch& judged, const VerdictManner& manner)
            differenceText(judged.stages.front().tolerance, manner.unit, 2, manner.decimalSign);
 }
 
-std::string doubtText(const JudgedBy& by, const VerdictManner& manner)
+std::string doubtText(const JudgedBy& by, const VerdictFormat& manner)
 {
     return "±" + differenceText(*by.rules.accuracy, manner.unit, 2, manner.decimalSign);
 }
 
 /// What there is must not round to nothing: "less than 0.01 °F".
-std::string worstText(double kelvins, const VerdictManner& manner)
+std::string worstText(double kelvins, const VerdictFormat& manner)
 {
     const auto worst = TemperatureDifference::kelvins(kelvins);
     if (kelvins > 0.0 && valueIn(worst, manner.unit) < 0.005)
@@ -54,7 +54,7 @@ std::string worstText(double kelvins, const VerdictManner& manner)
     return differenceText(worst, manner.unit, 2, manner.decimalSign);
 }
 
-std::string outsideShareText(double share, const VerdictManner& manner)
+std::string outsideShareText(double share, const VerdictFormat& manner)
 {
     return share > 0.0 && share < 0.0005
                ? Phrase::tr("less than %1").with(fixedText(0.1, 1, manner.decimalSign) + " %")
@@ -62,7 +62,7 @@ std::string outsideShareText(double share, const VerdictManner& manner)
 }
 
 /// Where a grace lets some of them pass.
-std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
+std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& manner)
 {
     if (totals.counted == totals.excursions)
         return {};
@@ -74,7 +74,7 @@ std::string countedText(const JudgedBy& by, const BandTotals& totals, const Verd
     return phrase.with(durationText(by.rules.grace, manner.decimalSign));
 }
 
-std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictManner& manner)
+std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& manner)
 {
     const Phrase phrase =
         totals.excursions == 2
@@ -90,7 +90,7 @@ std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const Ver
 
 /// `band` is empty where the stages have several tolerances.
 std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const std::string& band,
-                           const VerdictManner& manner)
+                           const VerdictFormat& manner)
 {
     const std::string grace = durationText(by.rules.grace, manner.decimalSign);
     if (band.empty())
@@ -106,7 +106,7 @@ std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const s
 }
 
 std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
-                           const VerdictManner& manner)
+                           const VerdictFormat& manner)
 {
     const BandTotals& totals = judged.asPlanned.totals;
     const std::string band = oneTolerance(judged, manner);
@@ -176,7 +176,7 @@ std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
 }
 
 std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
-                              const VerdictManner& manner)
+                              const VerdictFormat& manner)
 {
     const BandTotals& totals = judged.asPlanned.totals;
     if (!by.anyReading)
@@ -190,7 +190,7 @@ std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
            whatWouldDo(by, totals);
 }
 
-std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
 {
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
@@ -245,7 +245,7 @@ Phrase inNarrowerBand(Verdict verdict)
     return Phrase::tr("in a band narrower by that there would not be enough data");
 }
 
-std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
 {
     const std::string doubt = doubtText(by, manner);
     switch (judged.asPlanned.verdict) {
@@ -260,7 +260,7 @@ std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const Verdic
     }
 }
 
-std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
 {
     const Verdict verdict = judged.asPlanned.verdict;
     const Phrase why = judged.wider->verdict != verdict ? inWiderBand(judged.wider->verdict)
@@ -271,7 +271,7 @@ std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const Verd
         .with(doubtText(by, manner), why.text());
 }
 
-std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictManner& manner)
+std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
 {
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
         return {};
@@ -280,7 +280,7 @@ std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const Verdi
     return *judged.sure ? sureText(by, judged, manner) : unsureText(by, judged, manner);
 }
 
-std::string coverageText(const BandTotals& totals, const VerdictManner& manner)
+std::string coverageText(const BandTotals& totals, const VerdictFormat& manner)
 {
     const auto coverage = totals.coverage();
     if (!coverage)
@@ -293,7 +293,7 @@ std::string coverageText(const BandTotals& totals, const VerdictManner& manner)
     return Phrase::tr("Covered %1 of the hold time.").with(share);
 }
 
-std::string settlingText(const JudgedBatch& judged, const VerdictManner& manner)
+std::string settlingText(const JudgedBatch& judged, const VerdictFormat& manner)
 {
     std::string parts;
     for (const analysis::BandJudgement& stage : judged.asPlanned.stages) {
@@ -320,7 +320,7 @@ Phrase withThemPhrase(Verdict verdict)
 }
 
 /// How much was left out by hand, and what the verdict would be with it.
-std::string leftOutClause(const JudgedBy& by, const VerdictManner& manner)
+std::string leftOutClause(const JudgedBy& by, const VerdictFormat& manner)
 {
     if (!by.leftOut)
         return {};
@@ -343,7 +343,7 @@ std::string alsoMissed(const JudgedBatch& judged)
 } // namespace
 
 VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
-                          const VerdictManner& manner)
+                          const VerdictFormat& manner)
 {
     VerdictWords words;
     const std::string headline = headlineFor(by, judged, manner) + leftOutClause(by, manner);
@@ -359,7 +359,7 @@ VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
 }
 
 VerdictWords verdictWords(const RunInput& input, const RunFigures& figures,
-                          const VerdictManner& manner)
+                          const VerdictFormat& manner)
 {
     return verdictWords(
         figures.judged,
@@ -436,4 +436,4 @@ std::string verdictMark(const RunFigures& figures, bool open)
     }
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -9,7 +9,7 @@
 #include <string>
 #include <string_view>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct VerdictWords {
     std::string headline; ///< "Left the band twice: 3 h 12 min of 248 h held (1.3 %), worst …"
@@ -25,8 +25,8 @@ struct JudgedBy {
 };
 
 /// How the words write numbers.
-struct VerdictManner {
-    VerdictManner(TemperatureUnit temperature, char sign = '.')
+struct VerdictFormat {
+    VerdictFormat(TemperatureUnit temperature, char sign = '.')
         : unit(temperature), decimalSign(sign)
     {
     }
@@ -36,10 +36,10 @@ struct VerdictManner {
 };
 
 VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& by,
-                          const VerdictManner& manner);
+                          const VerdictFormat& manner);
 
 VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
-                          const VerdictManner& manner);
+                          const VerdictFormat& manner);
 
 /// "Left out by hand: 1 Mar 10:00 to 10:40, probe out." Empty where nothing was.
 std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,
@@ -55,4 +55,4 @@ std::string verdictWord(analysis::Verdict verdict);
 /// ? not enough data, … still open.
 std::string verdictMark(const analysis::RunFigures& figures, bool open);
 
-} // namespace holdband::review
+} // namespace holdband::results

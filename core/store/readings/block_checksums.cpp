@@ -1,6 +1,6 @@
 #include "core/store/readings/block_checksums.h"
 
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/sqlite/rows.h"
 
 #include <string>
@@ -79,13 +79,13 @@ Done addStored(const Database& database, const std::string& table, BlocksOfColum
         if (!*row)
             return {};
         const std::int64_t place = statement->integer(1);
-        const ImportedColumn here{sensorAt(place), statement->integer(0)};
-        if (!current || here != column || blockOf(msAt(place)) != block) {
+        const ImportedColumn here{sensorOfKey(place), statement->integer(0)};
+        if (!current || here != column || blockOf(msOfKey(place)) != block) {
             column = here;
-            block = blockOf(msAt(place));
+            block = blockOf(msOfKey(place));
             current = &columns[column][block];
         }
-        current->add(msAt(place), statement->real(2));
+        current->add(msOfKey(place), statement->real(2));
     }
 }
 

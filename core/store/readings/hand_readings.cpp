@@ -20,9 +20,9 @@ Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
                                                  : idOf(database, "batches", "batch", owner.name);
 }
 
-KeptHandReading handReadingFrom(const Statement& row)
+StoredHandReading handReadingFrom(const Statement& row)
 {
-    KeptHandReading kept;
+    StoredHandReading kept;
     kept.id = {row.integer(0)};
     HandReading& reading = kept.inForce;
     reading.at = row.instant(1);
@@ -43,7 +43,7 @@ struct HandCorrection {
     std::string why;
 };
 
-void correctInForce(KeptHandReading& kept, const HandCorrection& correction)
+void correctInForce(StoredHandReading& kept, const HandCorrection& correction)
 {
     HandReading& now = kept.inForce;
     kept.before.push_back({now.value, now.decimals, correction.at, correction.why});
@@ -52,8 +52,8 @@ void correctInForce(KeptHandReading& kept, const HandCorrection& correction)
 }
 
 /// `which`: a condition beside the owner's.
-Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const HandOwner& owner,
-                                              const std::string& which)
+Result<std::vector<StoredHandReading>> readKept(const LogbookFile& logbook, const HandOwner& owner,
+                                                const std::string& which)
 {
     const Database& database = logbook.database();
     auto id = ownerId(database, owner);
@@ -83,14 +83,14 @@ Result<std::vector<KeptHandReading>> readKept(const LogbookFile& logbook, const 
 
 } // namespace
 
-Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook,
-                                                      const HandOwner& owner)
+Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
+                                                        const HandOwner& owner)
 {
     return readKept(logbook, owner, " AND set_aside = 0");
 }
 
-Result<std::vector<KeptHandReading>> readHandRecord(const LogbookFile& logbook,
-                                                    const HandOwner& owner)
+Result<std::vector<StoredHandReading>> readHandRecord(const LogbookFile& logbook,
+                                                      const HandOwner& owner)
 {
     return readKept(logbook, owner, "");
 }

@@ -28,7 +28,7 @@ struct ReplacedHandReading {
     bool operator==(const ReplacedHandReading&) const = default;
 };
 
-struct KeptHandReading {
+struct StoredHandReading {
     HandReadingId id;
     HandReading inForce;
     std::vector<ReplacedHandReading> before; ///< oldest first
@@ -36,13 +36,13 @@ struct KeptHandReading {
 };
 
 /// In order of time. Problem (data): unknown sensor or batch.
-Result<std::vector<KeptHandReading>> readHandReadings(const LogbookFile& logbook,
-                                                      const HandOwner& owner);
+Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
+                                                        const HandOwner& owner);
 
 /// All of them, also those that were taken out of the record: in order of time, at one instant the
 /// one that counts last. Problem (data): unknown sensor or batch.
-Result<std::vector<KeptHandReading>> readHandRecord(const LogbookFile& logbook,
-                                                    const HandOwner& owner);
+Result<std::vector<StoredHandReading>> readHandRecord(const LogbookFile& logbook,
+                                                      const HandOwner& owner);
 
 /// Problem (data): unknown owner, or a reading stands at that instant already.
 Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,

@@ -1,6 +1,6 @@
 #include "core/store/readings/imports.h"
 
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/sqlite/rows.h"
 #include "core/text/phrase.h"
 
@@ -21,8 +21,8 @@ Result<std::vector<std::int64_t>> sensorsOf(const Database& database, std::int64
 
 Done moveAside(const Database& database, std::int64_t import, std::int64_t sensor)
 {
-    const std::int64_t first = placeOf(sensor, Instant::min());
-    const std::int64_t last = placeOf(sensor, Instant::max());
+    const std::int64_t first = readingKey(sensor, Instant::min());
+    const std::int64_t last = readingKey(sensor, Instant::max());
     HOLDBAND_TRY(execute(database,
                          "INSERT INTO aside_readings (import, place, value) SELECT import, place, "
                          "value FROM readings WHERE place BETWEEN ? AND ? AND import = ?",
@@ -129,12 +129,12 @@ Result<ImportId> nextImport(const Database& database)
     return ImportId{*id};
 }
 
-Done takeBack(const Change& change, ImportId import)
+Done withdraw(const Change& change, ImportId import)
 {
-    return takeBackAt(change, import, change.at());
+    return withdrawAt(change, import, change.at());
 }
 
-Done takeBackAt(const Change& change, ImportId import, Instant when)
+Done withdrawAt(const Change& change, ImportId import, Instant when)
 {
     auto standing = stands(change.database(), import.value);
     HOLDBAND_TRY(standing);
@@ -146,7 +146,7 @@ Done takeBackAt(const Change& change, ImportId import, Instant when)
     return settleUnrecorded(change, import);
 }
 
-Done putBack(const Change& change, ImportId import)
+Done restoreImport(const Change& change, ImportId import)
 {
     HOLDBAND_TRY(execute(change.database(), "UPDATE imports SET taken_back_at = NULL WHERE id = ?",
                          import.value));
@@ -194,7 +194,7 @@ ImportLine lineFrom(const Statement& row)
     line.file = row.text(1);
     line.at = row.instant(2);
     line.rowsRead = row.integer(3);
-    line.takenBackAt = row.optionalInstant(4);
+    line.withdrawnAt = row.optionalInstant(4);
     return line;
 }
 

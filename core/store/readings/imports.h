@@ -17,7 +17,7 @@ struct ImportLine {
     std::int64_t readings = 0;     ///< of sensors and meters, that it brought
     std::vector<std::string> into; ///< names of those sensors and meters
     std::optional<Span> span;      ///< from its first reading to its last
-    std::optional<Instant> takenBackAt;
+    std::optional<Instant> withdrawnAt;
 };
 
 /// The newest first.
@@ -25,11 +25,11 @@ Result<std::vector<ImportLine>> listImports(const LogbookFile& logbook);
 
 /// Takes everything that the import brought out of the logbook; it stands aside. Does nothing to
 /// one that is taken back already.
-Done takeBack(const Change& change, ImportId import);
+Done withdraw(const Change& change, ImportId import);
 /// As was done at another time.
-Done takeBackAt(const Change& change, ImportId import, Instant when);
+Done withdrawAt(const Change& change, ImportId import, Instant when);
 /// Problem (data): another import has since brought readings for the same times.
-Done putBack(const Change& change, ImportId import);
+Done restoreImport(const Change& change, ImportId import);
 
 /// The id that the next import gets: never one of an import whose readings stand aside.
 Result<ImportId> nextImport(const Database& database);

@@ -44,7 +44,7 @@ RecordedRegister recordedFrom(const Statement& row)
     if (!row.isNull(6))
         recorded.source = ReadingSource{{row.integer(6)}, row.optionalInteger(7).value_or(0)};
     const std::int64_t aside = row.integer(8);
-    recorded.takenBack = aside == 1;
+    recorded.withdrawn = aside == 1;
     if (aside != 0 && aside != 1)
         recorded.leftOutBy = HistoryEntryId{aside};
     return recorded;
@@ -60,7 +60,7 @@ ListedRegister listedFrom(const Statement& row)
     return listed;
 }
 
-void correctRegisterInForce(KeptReading& kept, const RegisterCorrection& correction)
+void correctRegisterInForce(StoredReading& kept, const RegisterCorrection& correction)
 {
     MeterReading& now = kept.inForce;
     kept.before.push_back(
@@ -91,8 +91,8 @@ Done correctAll(const Database& database, std::int64_t meter, const std::string&
 
 } // namespace
 
-Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
-                                                   const std::string& meter)
+Result<std::vector<StoredReading>> readMeterReadings(const LogbookFile& logbook,
+                                                     const std::string& meter)
 {
     const Database& database = logbook.database();
     auto id = idOf(database, "meters", "meter", meter);
@@ -101,7 +101,7 @@ Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
                           "SELECT " + std::string(readingColumns) +
                               " FROM meter_readings r WHERE r.meter = ? AND r.set_aside = 0 "
                               "ORDER BY r.at",
-                          meterReadingFrom<KeptReading>, *id);
+                          meterReadingFrom<StoredReading>, *id);
     HOLDBAND_TRY(readings);
     HOLDBAND_TRY(correctAll(database, *id, " AND r.set_aside = 0", *readings));
     return readings;

@@ -20,7 +20,7 @@ struct Replaced {
     bool operator==(const Replaced&) const = default;
 };
 
-struct KeptReading {
+struct StoredReading {
     MeterReadingId id;
     MeterReading inForce;
     std::vector<Replaced> before; ///< oldest first; mostly empty
@@ -33,9 +33,9 @@ struct ReadingSource {
 };
 
 /// A reading with all that a copy of the logbook has to carry.
-struct RecordedRegister : KeptReading {
+struct RecordedRegister : StoredReading {
     std::optional<ReadingSource> source;
-    bool takenBack = false;                  ///< together with its import
+    bool withdrawn = false;                  ///< together with its import
     std::optional<HistoryEntryId> leftOutBy; ///< it was taken out of the record by itself
 };
 
@@ -45,8 +45,8 @@ Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logb
                                                          const std::string& meter);
 
 /// The meter's readings in order of time. Problem (data): unknown meter.
-Result<std::vector<KeptReading>> readMeterReadings(const LogbookFile& logbook,
-                                                   const std::string& meter);
+Result<std::vector<StoredReading>> readMeterReadings(const LogbookFile& logbook,
+                                                     const std::string& meter);
 
 /// Adds a reading without judging it. Problem (data): unknown meter, or a reading stands at that
 /// instant already.
@@ -74,7 +74,7 @@ Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
                           const std::optional<MeterEvent>& event);
 
 /// A reading as it is looked at: also one that was taken out of the record by itself.
-struct ListedRegister : KeptReading {
+struct ListedRegister : StoredReading {
     std::string file; ///< that brought it; empty where it was typed
     std::int64_t line = 0;
     bool leftOut = false;

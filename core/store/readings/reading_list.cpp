@@ -2,7 +2,7 @@
 
 #include "core/model/names.h"
 #include "core/store/readings/hand_readings.h"
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/readings/value_corrections.h"
 #include "core/store/sqlite/rows.h"
@@ -25,20 +25,21 @@ Result<std::vector<ListedReading>> logged(const Database& database, std::int64_t
         "WHERE r.place BETWEEN ?2 AND ?3 ORDER BY r.place LIMIT ?4",
         [](const Statement& row) {
             ListedReading reading;
-            reading.at = instantFromMs(msAt(row.integer(0)));
+            reading.at = instantFromMs(msOfKey(row.integer(0)));
             reading.value = row.real(1);
             reading.unit = choiceNamed<ReadingUnit>(row.text(2)).value_or(ReadingUnit::celsius);
             reading.from = row.text(3);
             return reading;
         },
-        sensor, placeOf(sensor, span.start), placeOf(sensor, span.end),
+        sensor, readingKey(sensor, span.start), readingKey(sensor, span.end),
         static_cast<std::int64_t>(most));
 }
 
-void addHand(const std::vector<KeptHandReading>& kept, Span span, std::vector<ListedReading>& into)
+void addHand(const std::vector<StoredHandReading>& kept, Span span,
+             std::vector<ListedReading>& into)
 {
     const std::string byHand = Phrase::tr("by hand");
-    for (const KeptHandReading& reading : kept) {
+    for (const StoredHandReading& reading : kept) {
         if (reading.inForce.at < span.start || reading.inForce.at > span.end)
             continue;
         ListedReading listed{

@@ -4,7 +4,7 @@
 #include "core/store/readings/block_checksums.h"
 #include "core/store/readings/import_units.h"
 #include "core/store/readings/imports.h"
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/sqlite/rows.h"
 #include "core/text/phrase.h"
@@ -42,7 +42,7 @@ public:
 
     Done add(Instant at, double value)
     {
-        m_places.push_back(placeOf(m_sensor, at));
+        m_places.push_back(readingKey(m_sensor, at));
         m_values.push_back(value);
         return m_places.size() == rowsPerInsert ? flush(m_many) : Done{};
     }
@@ -97,7 +97,7 @@ public:
         auto statement = database.prepare("SELECT place, value, import FROM readings "
                                           "WHERE place BETWEEN ? AND ?");
         HOLDBAND_TRY(statement);
-        statement->bindAll(placeOf(sensor, from), placeOf(sensor, to));
+        statement->bindAll(readingKey(sensor, from), readingKey(sensor, to));
         StoredWalk walk(std::move(*units), std::move(*statement));
         HOLDBAND_TRY(walk.next());
         return walk;
@@ -153,7 +153,7 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
     auto walk = StoredWalk::over(database, sensor, at.front(), at.back());
     HOLDBAND_TRY(walk);
     for (std::size_t i = 0; i < at.size(); ++i) {
-        auto stored = walk->at(placeOf(sensor, at[i]));
+        auto stored = walk->at(readingKey(sensor, at[i]));
         HOLDBAND_TRY(stored);
         if (!*stored) {
             found.indices.push_back(static_cast<std::uint32_t>(i));
@@ -349,14 +349,14 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
                                       " WHERE place BETWEEN ? AND ? AND import = ? "
                                       "ORDER BY place");
     HOLDBAND_TRY(statement);
-    statement->bindAll(placeOf(*sensor, Instant::min()), placeOf(*sensor, Instant::max()),
+    statement->bindAll(readingKey(*sensor, Instant::min()), readingKey(*sensor, Instant::max()),
                        import.value);
     for (;;) {
         auto row = statement->step();
         HOLDBAND_TRY(row);
         if (!*row)
             return {};
-        column.at.push_back(instantFromMs(msAt(statement->integer(0))));
+        column.at.push_back(instantFromMs(msOfKey(statement->integer(0))));
         column.raw.push_back(statement->real(1));
     }
 }
@@ -396,7 +396,7 @@ Done readRawColumns(const LogbookFile& logbook, RawImport& import)
 {
     for (RawColumn& column : import.columns)
         HOLDBAND_TRY(
-            fillColumn(logbook.database(), import.id, import.takenBackAt.has_value(), column));
+            fillColumn(logbook.database(), import.id, import.withdrawnAt.has_value(), column));
     return {};
 }
 

@@ -82,7 +82,7 @@ struct RawColumn {
 struct RawImport {
     ImportId id;
     ImportedFile file;
-    std::optional<Instant> takenBackAt;
+    std::optional<Instant> withdrawnAt;
     std::vector<RawColumn> columns;
 };
 

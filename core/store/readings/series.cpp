@@ -2,7 +2,7 @@
 // read by eye.
 #include "core/store/readings/hand_readings.h"
 #include "core/store/readings/import_units.h"
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/readings/readings.h"
 #include "core/store/readings/series_checksums.h"
@@ -29,8 +29,8 @@ Result<Statement> openReadings(const Database& database, SensorId id, Span span,
                                       "place <= coalesce((SELECT min(place) FROM readings WHERE "
                                       "place BETWEEN ?4 + 1 AND ?2), ?4)");
     HOLDBAND_TRY(statement);
-    statement->bindAll(placeOf(id.value, Instant::min()), placeOf(id.value, Instant::max()),
-                       placeOf(id.value, span.start), placeOf(id.value, span.end));
+    statement->bindAll(readingKey(id.value, Instant::min()), readingKey(id.value, Instant::max()),
+                       readingKey(id.value, span.start), readingKey(id.value, span.end));
     return statement;
 }
 
@@ -46,7 +46,7 @@ Result<Series> seriesOf(Statement& statement, SeriesChecksums& checksums, Import
         HOLDBAND_TRY(row);
         if (!*row)
             return series;
-        const std::int64_t ms = msAt(sqlite3_column_int64(raw, 0));
+        const std::int64_t ms = msOfKey(sqlite3_column_int64(raw, 0));
         const double stored = sqlite3_column_double(raw, 1);
         const std::int64_t import = importOf(raw);
         checksums.add(import, ms, stored);
@@ -117,9 +117,9 @@ Done correct(const LogbookFile& logbook, SensorId id, Series& series)
 }
 
 /// Those inside the span and one neighbour on each side.
-std::vector<KeptHandReading> around(std::vector<KeptHandReading> readings, Span span)
+std::vector<StoredHandReading> around(std::vector<StoredHandReading> readings, Span span)
 {
-    const auto before = [](const KeptHandReading& kept, Instant at) {
+    const auto before = [](const StoredHandReading& kept, Instant at) {
         return kept.inForce.at < at;
     };
     auto first = std::lower_bound(readings.begin(), readings.end(), span.start, before);
@@ -127,14 +127,14 @@ std::vector<KeptHandReading> around(std::vector<KeptHandReading> readings, Span 
         --first;
     auto last = std::upper_bound(
         first, readings.end(), span.end,
-        [](Instant at, const KeptHandReading& kept) { return at < kept.inForce.at; });
+        [](Instant at, const StoredHandReading& kept) { return at < kept.inForce.at; });
     if (last != readings.end())
         ++last;
     return {std::make_move_iterator(first), std::make_move_iterator(last)};
 }
 
 /// Where both were read at one instant the logged value stays.
-Series merged(const Series& logged, const std::vector<KeptHandReading>& hand)
+Series merged(const Series& logged, const std::vector<StoredHandReading>& hand)
 {
     Series series;
     std::size_t next = 0;
@@ -144,7 +144,7 @@ Series merged(const Series& logged, const std::vector<KeptHandReading>& hand)
             series.value.push_back(logged.value[next]);
         }
     };
-    for (const KeptHandReading& kept : hand) {
+    for (const StoredHandReading& kept : hand) {
         takeLoggedUntil(kept.inForce.at);
         if (!series.empty() && series.at.back() == kept.inForce.at)
             continue;
@@ -184,9 +184,9 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
         database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
         [](const Statement& row) {
             const auto place = row.optionalInteger(0);
-            return place ? std::optional(instantFromMs(msAt(*place))) : std::nullopt;
+            return place ? std::optional(instantFromMs(msOfKey(*place))) : std::nullopt;
         },
-        placeOf(*id, Instant::min()), placeOf(*id, Instant::max()));
+        readingKey(*id, Instant::min()), readingKey(*id, Instant::max()));
     HOLDBAND_TRY(logged);
     auto hand =
         query(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",

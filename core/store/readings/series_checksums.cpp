@@ -1,7 +1,7 @@
 #include "core/store/readings/series_checksums.h"
 
-#include "core/keep.h"
-#include "core/store/readings/reading_place.h"
+#include "core/assign_result.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/sqlite/rows.h"
 #include "core/text/phrase.h"
 
@@ -44,7 +44,7 @@ Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, s
     auto rows = query(
         database, "SELECT place, value, import FROM readings WHERE place BETWEEN ? AND ?",
         [this](const Statement& row) {
-            const std::int64_t ms = msAt(row.integer(0));
+            const std::int64_t ms = msOfKey(row.integer(0));
             m_seen[{blockOf(ms), row.integer(2)}].add(ms, row.real(1));
             return true;
         },

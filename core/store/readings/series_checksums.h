@@ -22,9 +22,9 @@ public:
     /// In order of time, each of the sensor's readings from the first to the last of them.
     void add(std::int64_t import, std::int64_t ms, double value);
 
-    /// To be asked when all rows that lie in the span were added. Reads what else lies in the two
-    /// blocks at its ends.
-    /// Problem (file): the readings no longer fit, or some belong to no import.
+    /// To be asked when all rows that lie in the span were added. SensorKind what else lies in the
+    /// two blocks at its ends. Problem (file): the readings no longer fit, or some belong to no
+    /// import.
     Done check(const Database& database, Span span);
 
 private:

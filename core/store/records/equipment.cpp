@@ -202,7 +202,7 @@ Sensor sensorFrom(const Statement& row)
 {
     Sensor sensor;
     sensor.name = row.text(1);
-    sensor.reads = choiceNamed<Reads>(row.text(2)).value_or(Reads::ambient);
+    sensor.reads = choiceNamed<SensorKind>(row.text(2)).value_or(SensorKind::ambient);
     if (!row.isNull(3))
         sensor.setup = row.text(3);
     sensor.accuracy = quantityOf(row.optionalReal(4), asKelvins);

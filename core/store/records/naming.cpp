@@ -2,7 +2,7 @@
 
 #include "core/store/history/thing_words.h"
 #include "core/store/sqlite/rows.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>

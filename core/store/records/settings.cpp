@@ -1,6 +1,6 @@
 #include "core/store/records/equipment.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/model/names.h"
 #include "core/store/records/tariffs.h"
 #include "core/store/sqlite/rows.h"
@@ -58,8 +58,8 @@ Result<LogbookSettings> readSettings(const LogbookFile& logbook)
         else if (const auto price = scanDecimal(value); key == "price_per_kwh" && price)
             settings.tariff.pricePerKwh = price->value;
     }
-    HOLDBAND_TRY(keep(readFirstWindows(database), settings.tariff.windows));
-    HOLDBAND_TRY(keep(readTariffChanges(database), settings.tariffChanges));
+    HOLDBAND_TRY(assignResult(readFirstWindows(database), settings.tariff.windows));
+    HOLDBAND_TRY(assignResult(readTariffChanges(database), settings.tariffChanges));
     auto rounds = readRoundWindows(database);
     HOLDBAND_TRY(rounds);
     if (!rounds->empty())

@@ -11,7 +11,7 @@ namespace holdband::store {
 
 class LogbookFile;
 
-struct BackupManner {
+struct BackupOptions {
     /// Where the copies of all logbooks go, asked for when one is made; empty: beside each.
     std::function<std::string()> place;
     /// What became of a day's copy; called in the thread that owns the file.
@@ -20,14 +20,14 @@ struct BackupManner {
 
 class DailyBackup {
 public:
-    explicit DailyBackup(BackupManner manner) : m_manner(std::move(manner)) {}
+    explicit DailyBackup(BackupOptions manner) : m_manner(std::move(manner)) {}
 
     /// Before a change: makes the day's copy where there is none and the logbook holds more than
     /// its own beginning. Tried once a day; a failure is told and doesn't hinder the change.
     void beforeChange(const LogbookFile& file);
 
 private:
-    BackupManner m_manner;
+    BackupOptions m_manner;
     Span m_done = {}; ///< the local day that was looked after
 };
 

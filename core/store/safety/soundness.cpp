@@ -1,7 +1,7 @@
 #include "core/store/safety/soundness.h"
 
 #include "core/store/history/act_changes.h"
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/readings/row_checksum.h"
 #include "core/store/safety/seal.h"
 #include "core/store/sqlite/rows.h"
@@ -29,12 +29,12 @@ Done addSums(const Database& database, const std::string& table, std::map<Key, R
         if (!*row)
             return {};
         const std::int64_t place = statement->integer(1);
-        const Key now{statement->integer(0), sensorAt(place)};
+        const Key now{statement->integer(0), sensorOfKey(place)};
         if (!current || now != key) {
             key = now;
             current = &sums[key];
         }
-        current->add(msAt(place), statement->real(2));
+        current->add(msOfKey(place), statement->real(2));
     }
 }
 
@@ -45,11 +45,11 @@ Done addTakenBack(const Database& database, std::map<Key, ReadingSum>& sums,
 {
     std::map<Key, ReadingSum> aside;
     HOLDBAND_TRY(addSums(database, "aside_readings", aside));
-    auto takenBack = query(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
+    auto withdrawn = query(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
                            [](const Statement& row) { return row.integer(0); });
-    HOLDBAND_TRY(takenBack);
+    HOLDBAND_TRY(withdrawn);
     for (const auto& [key, sum] : aside) {
-        if (std::find(takenBack->begin(), takenBack->end(), key.first) == takenBack->end())
+        if (std::find(withdrawn->begin(), withdrawn->end(), key.first) == withdrawn->end())
             continue;
         if (!sums.emplace(key, sum).second)
             damage.emplace_back(

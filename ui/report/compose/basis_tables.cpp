@@ -12,16 +12,16 @@ namespace holdband::report {
 namespace {
 
 /// Several sensors read the beer, one after another.
-bool beerWasShared(const review::Basis& basis)
+bool beerWasShared(const results::Basis& basis)
 {
     const auto rooms = std::count_if(basis.sensors.begin(), basis.sensors.end(), readsRoom);
     return basis.sensors.size() - static_cast<std::size_t>(rooms) > 1;
 }
 
-void addSensors(Table& table, const review::Basis& basis, const Cells& cells)
+void addSensors(Table& table, const results::Basis& basis, const Cells& cells)
 {
     const bool several = beerWasShared(basis);
-    for (const review::SensorBasis& sensor : basis.sensors) {
+    for (const results::SensorBasis& sensor : basis.sensors) {
         const bool room = readsRoom(sensor);
         addFact(table, room ? ui::Words::tr("Room sensor") : ui::Words::tr("Beer sensor"),
                 sensorWords(sensor, cells, several && !room));
@@ -33,7 +33,7 @@ void addSensors(Table& table, const review::Basis& basis, const Cells& cells)
         addFact(table, ui::Words::tr("Meter"), meterWords(meter));
 }
 
-void addLimits(Table& table, const review::Basis& basis, const Cells& cells)
+void addLimits(Table& table, const results::Basis& basis, const Cells& cells)
 {
     addFact(table, ui::Words::tr("Tolerance"), toleranceWords(basis, cells));
     addFact(table, ui::Words::tr("Gap limit"), gapLimitWords(basis));
@@ -43,11 +43,11 @@ void addLimits(Table& table, const review::Basis& basis, const Cells& cells)
 }
 
 /// "Room, accurate to ± 0.9 °F, 7174 readings", the beer's sensors before the room's.
-QString sensorsWords(const review::Basis& basis, const Cells& cells)
+QString sensorsWords(const results::Basis& basis, const Cells& cells)
 {
     const bool several = beerWasShared(basis);
     QStringList list;
-    for (const review::SensorBasis& sensor : basis.sensors)
+    for (const results::SensorBasis& sensor : basis.sensors)
         list << sensorWords(sensor, cells, several && !readsRoom(sensor));
     if (several)
         list << ui::Words::counted("%n readings of the beer", "%n reading of the beer",
@@ -55,7 +55,7 @@ QString sensorsWords(const review::Basis& basis, const Cells& cells)
     return list.join(QStringLiteral("; "));
 }
 
-QString metersWords(const review::Basis& basis)
+QString metersWords(const results::Basis& basis)
 {
     QStringList list;
     for (const Meter& meter : basis.meters)
@@ -64,7 +64,7 @@ QString metersWords(const review::Basis& basis)
 }
 
 /// "band ± 3 °F; gap limit 15 min (3 × the median interval); ignored excursions: none; …"
-QString limitsWords(const review::Basis& basis, const Cells& cells)
+QString limitsWords(const results::Basis& basis, const Cells& cells)
 {
     const QString band = basis.tolerance
                              ? ui::Words::tr("band %1").arg(toleranceWords(basis, cells))
@@ -103,7 +103,7 @@ Table basesTable(const std::vector<SideBasis>& batches, const Cells& cells)
 
 } // namespace
 
-void addBasis(Document& document, const review::Basis& basis, const Origin& origin,
+void addBasis(Document& document, const results::Basis& basis, const Origin& origin,
               const Cells& cells)
 {
     Table table = factsTable(ui::Words::tr("Computed from"));

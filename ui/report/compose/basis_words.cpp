@@ -19,7 +19,7 @@ QString lengthOf(Milliseconds length)
 
 } // namespace
 
-QString sensorWords(const review::SensorBasis& basis, const Cells& cells, bool shared)
+QString sensorWords(const results::SensorBasis& basis, const Cells& cells, bool shared)
 {
     const TemperatureUnit unit = cells.settings().temperatureUnit();
     QStringList parts{ui::shown(basis.sensor.name)};
@@ -54,7 +54,7 @@ QString meterWords(const Meter& meter)
     return parts.join(QStringLiteral(", "));
 }
 
-QString coverageWords(const review::Basis& basis, const Cells& cells)
+QString coverageWords(const results::Basis& basis, const Cells& cells)
 {
     if (!basis.coverage)
         return ui::Words::tr("there was no hold time");
@@ -66,7 +66,7 @@ QString coverageWords(const review::Basis& basis, const Cells& cells)
                : ui::Words::tr("%1 of the hold time is covered").arg(share);
 }
 
-QString toleranceWords(const review::Basis& basis, const Cells& cells)
+QString toleranceWords(const results::Basis& basis, const Cells& cells)
 {
     if (!basis.tolerance)
         return ui::Words::tr("each stage its own");
@@ -75,7 +75,7 @@ QString toleranceWords(const review::Basis& basis, const Cells& cells)
            ui::shown(differenceText(*basis.tolerance, unit, 2, ui::decimalSign()));
 }
 
-QString gapLimitWords(const review::Basis& basis)
+QString gapLimitWords(const results::Basis& basis)
 {
     const bool read = std::any_of(basis.sensors.begin(), basis.sensors.end(),
                                   [](const auto& each) { return each.readings > 0; });
@@ -83,16 +83,16 @@ QString gapLimitWords(const review::Basis& basis)
            (basis.usualGapLimit && read ? ui::Words::tr(" (3 × the median interval)") : QString());
 }
 
-QString graceWords(const review::Basis& basis)
+QString graceWords(const results::Basis& basis)
 {
     return basis.grace > Milliseconds{0}
                ? ui::Words::tr("shorter than %1").arg(lengthOf(basis.grace))
                : ui::Words::tr("none");
 }
 
-bool readsRoom(const review::SensorBasis& sensor)
+bool readsRoom(const results::SensorBasis& sensor)
 {
-    return sensor.sensor.reads == Reads::ambient;
+    return sensor.sensor.reads == SensorKind::ambient;
 }
 
 } // namespace holdband::report

@@ -2,19 +2,19 @@
 // and the limits that it was judged by.
 #pragma once
 
-#include "core/results/run/basis.h"
+#include "core/results/run/provenance.h"
 #include "ui/report/compose/cells.h"
 
 namespace holdband::report {
 
-bool readsRoom(const review::SensorBasis& sensor);
+bool readsRoom(const results::SensorBasis& sensor);
 
 /// `shared`: the beer was read by several sensors, one after another, and their readings are one.
-QString sensorWords(const review::SensorBasis& basis, const Cells& cells, bool shared);
+QString sensorWords(const results::SensorBasis& basis, const Cells& cells, bool shared);
 QString meterWords(const Meter& meter);
-QString coverageWords(const review::Basis& basis, const Cells& cells);
-QString toleranceWords(const review::Basis& basis, const Cells& cells);
-QString gapLimitWords(const review::Basis& basis);
-QString graceWords(const review::Basis& basis);
+QString coverageWords(const results::Basis& basis, const Cells& cells);
+QString toleranceWords(const results::Basis& basis, const Cells& cells);
+QString gapLimitWords(const results::Basis& basis);
+QString graceWords(const results::Basis& basis);
 
 } // namespace holdband::report

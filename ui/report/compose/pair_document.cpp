@@ -1,7 +1,7 @@
 #include "ui/report/compose/pair_document.h"
 
 #include "core/results/comparison/measure_words.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "ui/charts/pair_energy.h"
 #include "ui/report/compose/basis_tables.h"
 #include "ui/report/compose/pair_parts.h"
@@ -13,7 +13,7 @@ namespace holdband::report {
 
 namespace {
 
-using review::SideBySide;
+using results::SideBySide;
 
 /// The figure of the analysis, in the unit that the analysis has, behind the words of the screen.
 Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& figure,
@@ -46,7 +46,7 @@ Table boundsTable(const SideBySide& pair)
     }
     for (const analysis::Measure& measure : pair.measures) {
         const QString unit = unitOf(measure, pair.settings);
-        std::vector<Cell> row{{ui::shown(review::measureName(measure.rule.id))}};
+        std::vector<Cell> row{{ui::shown(results::measureName(measure.rule.id))}};
         for (const auto* figure : {&measure.a, &measure.b, &measure.difference, &measure.ratio}) {
             for (const auto bound : {&analysis::Bounded::low, &analysis::Bounded::high}) {
                 const auto value = *figure ? (**figure).*bound : std::nullopt;
@@ -67,11 +67,11 @@ Table measuresTable(const SideBySide& pair)
                      figures(QStringLiteral("B")),        figures(QStringLiteral("A − B")),
                      figures(QStringLiteral("A ÷ B")),    words(ui::Words::tr("ahead"))};
     for (std::size_t i = 0; i < pair.lines.size(); ++i) {
-        const review::MeasureWords& line = pair.lines[i];
+        const results::MeasureWords& line = pair.lines[i];
         const analysis::Measure& measure = pair.measures[i];
         const QString unit = unitOf(measure, pair.settings);
         Cell title{ui::shown(line.title)};
-        title.raw = ui::shown(review::measureName(measure.rule.id));
+        title.raw = ui::shown(results::measureName(measure.rule.id));
         table.rows.push_back({title,
                               cellOf(line.a, measure.a, unit),
                               cellOf(line.b, measure.b, unit),
@@ -100,7 +100,7 @@ void addChart(Document& document, const SideBySide& pair, const ui::PairSides& s
 void addRemarks(Document& document, const SideBySide& pair)
 {
     std::vector<std::pair<QString, QStringList>> remarks;
-    for (const review::MeasureWords& line : pair.lines) {
+    for (const results::MeasureWords& line : pair.lines) {
         if (line.remark.empty())
             continue;
         const QString remark = ui::shown(line.remark);
@@ -123,7 +123,7 @@ void addRemarks(Document& document, const SideBySide& pair)
 QString titleOf(const SideBySide& pair, const std::string& measure)
 {
     for (std::size_t i = 0; i < pair.lines.size(); ++i) {
-        if (review::measureName(pair.measures[i].rule.id) == measure)
+        if (results::measureName(pair.measures[i].rule.id) == measure)
             return ui::shown(pair.lines[i].title);
     }
     return ui::shown(measure);
@@ -137,7 +137,7 @@ void addNotes(Document& document, const SideBySide& pair)
     table.title = ui::Words::tr("How fair is this?");
     table.columns = {wideWords(ui::Words::tr("What differs")),
                      wideWords(ui::Words::tr("what it does")), wideWords(ui::Words::tr("touches"))};
-    for (const review::NoteWords& note : pair.notes)
+    for (const results::NoteWords& note : pair.notes)
         table.rows.push_back({{ui::capitalised(ui::shown(note.note))},
                               {ui::shown(note.effect)},
                               {titleOf(pair, note.measure), ui::shown(note.measure)}});
@@ -160,9 +160,9 @@ void addEvidence(Document& document, const PairBases& bases, const Origin& origi
                  const Cells& cells)
 {
     std::vector<SideBasis> batches;
-    for (const review::Basis& basis : bases.a)
+    for (const results::Basis& basis : bases.a)
         batches.push_back({QStringLiteral("A"), basis});
-    for (const review::Basis& basis : bases.b)
+    for (const results::Basis& basis : bases.b)
         batches.push_back({QStringLiteral("B"), basis});
     addBases(document, batches, origin, cells,
              ui::Words::tr("Energies are compared over the elapsed time that is metered in both. "

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
-#include "core/results/run/basis.h"
+#include "core/results/run/provenance.h"
 #include "ui/report/compose/document.h"
 #include "ui/report/compose/origin.h"
 
@@ -10,12 +10,12 @@ namespace holdband::report {
 
 /// What the batches of each side rest on.
 struct PairBases {
-    std::vector<review::Basis> a;
-    std::vector<review::Basis> b;
+    std::vector<results::Basis> a;
+    std::vector<results::Basis> b;
 };
 
 /// Problem: the logbook's zone is unknown.
-Result<Document> pairDocument(const review::SideBySide& pair, const PairBases& bases,
+Result<Document> pairDocument(const results::SideBySide& pair, const PairBases& bases,
                               const Origin& origin);
 
 } // namespace holdband::report

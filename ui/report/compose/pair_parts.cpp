@@ -16,7 +16,7 @@ namespace holdband::report {
 namespace {
 
 using analysis::MeasureId;
-using review::SideBySide;
+using results::SideBySide;
 
 /// Drawn batch by batch; the table beneath has all of them.
 constexpr MeasureId drawnMeasures[] = {MeasureId::energy, MeasureId::insideShare,
@@ -36,10 +36,10 @@ void addSentences(Document& document, const std::vector<std::string>& lines,
 }
 
 /// "Ale 2: 6.12, Ale 3: 5.90"
-QString batchWords(const review::SetupFigures& figures)
+QString batchWords(const results::SetupFigures& figures)
 {
     QStringList words;
-    for (const review::BatchFigure& batch : figures.batches)
+    for (const results::BatchFigure& batch : figures.batches)
         words << ui::shown(batch.batch) + QStringLiteral(": ") + ui::shown(batch.text);
     return words.join(QStringLiteral(", "));
 }
@@ -47,7 +47,7 @@ QString batchWords(const review::SetupFigures& figures)
 void addDots(Document& document, const SideBySide& pair, std::size_t measure,
              const ui::PairSides& sides)
 {
-    const review::MeasureBatches& figures = pair.batchFigures[measure];
+    const results::MeasureBatches& figures = pair.batchFigures[measure];
     const QString title = ui::shown(pair.lines[measure].title);
     auto picture =
         std::make_shared<ui::BatchDotsPicture>(title, figures, pair.lines[measure].factor, sides);
@@ -69,7 +69,7 @@ Table batchWordsTable(const SideBySide& pair)
     table.columns = {words(ui::Words::tr("Measure")), wideWords(QStringLiteral("A")),
                      wideWords(QStringLiteral("B"))};
     for (std::size_t i = 0; i < pair.batchFigures.size(); ++i) {
-        const review::MeasureBatches& figures = pair.batchFigures[i];
+        const results::MeasureBatches& figures = pair.batchFigures[i];
         if (!figures.a.batches.empty() || !figures.b.batches.empty())
             table.rows.push_back({{ui::shown(pair.lines[i].title)},
                                   {batchWords(figures.a)},
@@ -84,11 +84,11 @@ std::vector<std::vector<Cell>> batchRows(const SideBySide& pair, bool first)
     std::vector<std::vector<Cell>> rows;
     for (const std::string& batch : first ? pair.batchesA : pair.batchesB) {
         std::vector<Cell> row{{ui::shown(batch)}};
-        for (const review::MeasureBatches& each : pair.batchFigures) {
+        for (const results::MeasureBatches& each : pair.batchFigures) {
             const auto& batches = (first ? each.a : each.b).batches;
             const auto found =
                 std::find_if(batches.begin(), batches.end(),
-                             [&](const review::BatchFigure& one) { return one.batch == batch; });
+                             [&](const results::BatchFigure& one) { return one.batch == batch; });
             row.push_back(found == batches.end()
                               ? Cell{}
                               : Cell{ui::shown(found->text), rawNumber(found->value)});
@@ -105,7 +105,7 @@ Table batchFiguresTable(const SideBySide& pair)
     table.columns = {words(ui::Words::tr("Batch"))};
     for (const analysis::Measure& measure : pair.measures)
         table.columns.push_back(
-            {ui::shown(review::measureName(measure.rule.id)), ui::shown(measure.rule.unit), true});
+            {ui::shown(results::measureName(measure.rule.id)), ui::shown(measure.rule.unit), true});
     table.rows = batchRows(pair, true);
     for (std::vector<Cell>& row : batchRows(pair, false))
         table.rows.push_back(std::move(row));
@@ -115,12 +115,12 @@ Table batchFiguresTable(const SideBySide& pair)
 void addIdle(Document& document, const SideBySide& pair)
 {
     std::vector<std::string> idle;
-    for (const review::IdleFigures& each : pair.idle)
+    for (const results::IdleFigures& each : pair.idle)
         idle.push_back(each.sentence);
     addSentences(document, idle, Tone::plain, ui::Words::tr("idle"));
 }
 
-void addModel(Document& document, const review::ModelWords& side)
+void addModel(Document& document, const results::ModelWords& side)
 {
     const QStringList lines =
         ui::sentences(side.figures) + ui::sentences(side.cautions) + ui::sentences(side.remarks);
@@ -129,7 +129,7 @@ void addModel(Document& document, const review::ModelWords& side)
             Paragraph{ui::shown(side.side) + QStringLiteral(": ") + lines.join(u' '), Tone::muted});
 }
 
-QString sentenceOf(const review::CostScenario& scenario)
+QString sentenceOf(const results::CostScenario& scenario)
 {
     return joinedSentences({scenario.sentence, scenario.yearSentence});
 }
@@ -139,7 +139,7 @@ void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSi
 {
     if (pair.money.scenarios.empty())
         return;
-    const review::CostScenario& scenario = pair.money.scenarios.front();
+    const results::CostScenario& scenario = pair.money.scenarios.front();
     auto picture = std::make_shared<ui::TotalCostPicture>(pair.money, 0,
                                                           ui::shown(pair.settings.currency), sides);
     if (!picture->empty())
@@ -153,7 +153,7 @@ void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSi
 
 Table costTable(const SideBySide& pair, const Cells& cells)
 {
-    const review::MoneyWords& money = pair.money;
+    const results::MoneyWords& money = pair.money;
     Table table;
     table.title = ui::Words::tr("What it costs");
     table.columns = {wideWords(QStringLiteral("")), figures(QStringLiteral("A")),
@@ -166,14 +166,14 @@ Table costTable(const SideBySide& pair, const Cells& cells)
     table.rows.push_back({{ui::Words::tr("Parts")},
                           parts(money.partsTextA, money.partsA),
                           parts(money.partsTextB, money.partsB)});
-    for (const review::CostScenario& scenario : money.scenarios)
+    for (const results::CostScenario& scenario : money.scenarios)
         table.rows.push_back({{ui::Words::tr("Energy of a batch %1", "at which price")
                                    .arg(ui::shown(scenario.name))},
                               parts(scenario.perBatchA, scenario.a.perBatch.value),
                               parts(scenario.perBatchB, scenario.b.perBatch.value)});
     for (int row = 1; row <= costRows && !money.scenarios.empty(); ++row) {
         const int batches = money.lastBatch * row / costRows;
-        const review::CostScenario& first = money.scenarios.front();
+        const results::CostScenario& first = money.scenarios.front();
         table.rows.push_back({{ui::Words::tr("Total after %1 batches").arg(batches)},
                               cells.money(first.a.after(batches)),
                               cells.money(first.b.after(batches))});
@@ -189,14 +189,14 @@ Cell scoreCell(const std::string& text, const std::optional<analysis::Scores>& s
     return cell;
 }
 
-Table judgementTable(const review::JudgementWords& judgement)
+Table judgementTable(const results::JudgementWords& judgement)
 {
     Table table;
     table.title = ui::Words::tr("Judgement sheet");
     table.columns = {words(ui::Words::tr("Criterion")), figures(ui::Words::tr("weight")),
                      figures(QStringLiteral("A")), figures(QStringLiteral("B")),
                      wideWords(ui::Words::tr("how it was scored"))};
-    for (const review::CriterionWords& each : judgement.criteria)
+    for (const results::CriterionWords& each : judgement.criteria)
         table.rows.push_back({{ui::shown(each.title), ui::shown(each.name)},
                               {ui::numberText(each.weight, 1), rawNumber(each.weight)},
                               scoreCell(each.textA, each.scores, true),
@@ -257,7 +257,7 @@ void addBatchFigures(Document& document, const SideBySide& pair, const ui::PairS
 void addWeather(Document& document, const SideBySide& pair, const ui::PairSides& sides,
                 const Cells& cells)
 {
-    const review::SameWeather& weather = pair.weather;
+    const results::SameWeather& weather = pair.weather;
     if (weather.sentence.empty())
         return;
     document.add(Heading{ui::Words::tr("In the same weather")});
@@ -280,9 +280,9 @@ void addWeather(Document& document, const SideBySide& pair, const ui::PairSides&
 void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& sides,
               const Cells& cells)
 {
-    const review::MoneyWords& money = pair.money;
+    const results::MoneyWords& money = pair.money;
     document.add(Heading{ui::Words::tr("Money")});
-    for (const review::CostScenario& scenario : money.scenarios)
+    for (const results::CostScenario& scenario : money.scenarios)
         document.add(Paragraph{QStringLiteral("%1: %2").arg(
             ui::capitalised(ui::shown(scenario.name)), sentenceOf(scenario))});
     document.add(costTable(pair, cells));
@@ -292,7 +292,7 @@ void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& s
 
 void addJudgement(Document& document, const SideBySide& pair)
 {
-    const review::JudgementWords& judgement = pair.judgement;
+    const results::JudgementWords& judgement = pair.judgement;
     document.add(Heading{ui::Words::tr("Judgement sheet")});
     addSentences(document, {judgement.sentence}, Tone::lead, ui::Words::tr("judgement"));
     document.add(judgementTable(judgement));

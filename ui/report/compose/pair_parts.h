@@ -9,14 +9,14 @@
 
 namespace holdband::report {
 
-void addDeviations(Document& document, const review::SideBySide& pair, const ui::PairSides& sides);
+void addDeviations(Document& document, const results::SideBySide& pair, const ui::PairSides& sides);
 /// Of setups: every batch's figure, and what was used while no batch ran.
-void addBatchFigures(Document& document, const review::SideBySide& pair,
+void addBatchFigures(Document& document, const results::SideBySide& pair,
                      const ui::PairSides& sides);
-void addWeather(Document& document, const review::SideBySide& pair, const ui::PairSides& sides,
+void addWeather(Document& document, const results::SideBySide& pair, const ui::PairSides& sides,
                 const Cells& cells);
-void addMoney(Document& document, const review::SideBySide& pair, const ui::PairSides& sides,
+void addMoney(Document& document, const results::SideBySide& pair, const ui::PairSides& sides,
               const Cells& cells);
-void addJudgement(Document& document, const review::SideBySide& pair);
+void addJudgement(Document& document, const results::SideBySide& pair);
 
 } // namespace holdband::report

@@ -13,7 +13,7 @@ namespace holdband::report {
 
 namespace {
 
-using review::RunReview;
+using results::RunReview;
 
 QString subtitleOf(const RunReview& review)
 {
@@ -108,7 +108,7 @@ QStringList capitalised(const std::vector<std::string>& sentences)
 
 } // namespace
 
-Document runDocument(const RunReview& review, const review::Basis& basis, const Origin& origin)
+Document runDocument(const RunReview& review, const results::Basis& basis, const Origin& origin)
 {
     Document document;
     document.kind = ui::Words::tr("Report of a run");

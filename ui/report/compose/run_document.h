@@ -1,14 +1,14 @@
 // The report of one run.
 #pragma once
 
-#include "core/results/run/basis.h"
+#include "core/results/run/provenance.h"
 #include "core/results/run/run_review.h"
 #include "ui/report/compose/document.h"
 #include "ui/report/compose/origin.h"
 
 namespace holdband::report {
 
-Document runDocument(const review::RunReview& review, const review::Basis& basis,
+Document runDocument(const results::RunReview& review, const results::Basis& basis,
                      const Origin& origin);
 
 } // namespace holdband::report

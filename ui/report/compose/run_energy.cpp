@@ -13,7 +13,7 @@ namespace holdband::report {
 namespace {
 
 using analysis::EnergyFigure;
-using review::RunReview;
+using results::RunReview;
 
 std::vector<Column> energyColumns(const QString& first)
 {
@@ -41,7 +41,7 @@ Table spansTable(const RunReview& review, const Cells& cells)
     Table table;
     table.title = ui::Words::tr("Energy");
     table.columns = energyColumns(ui::Words::tr("Part of the run"));
-    for (const review::EnergyPart& part : review::energyParts(review))
+    for (const results::EnergyPart& part : results::energyParts(review))
         table.rows.push_back(energyRow(ui::capitalised(ui::shown(part.label)), part.energy, cells));
     for (Cell& cell : table.rows.front())
         cell.strong = true;
@@ -58,7 +58,7 @@ Table daysTable(const RunReview& review, const Cells& cells)
     table.columns = energyColumns(ui::Words::tr("Day"));
     for (const analysis::SpanEnergy& day : review.figures.energy.days) {
         table.rows.push_back(
-            energyRow(ui::shown(review::dayText(day, review.zone)), day.energy, cells));
+            energyRow(ui::shown(results::dayText(day, review.zone)), day.energy, cells));
         table.rows.back().front().raw = ui::shown(day.label);
     }
     return table;
@@ -210,7 +210,7 @@ void addEnergy(Document& document, const RunReview& review)
         return;
     }
     document.add(spansTable(review, cells));
-    if (const std::string shared = review::sharedSentence(review); !shared.empty())
+    if (const std::string shared = results::sharedSentence(review); !shared.empty())
         document.add(Paragraph{ui::shown(shared), Tone::muted});
     if (Table rates = ratesTable(review, cells); !rates.rows.empty())
         document.add(std::move(rates));

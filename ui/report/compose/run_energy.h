@@ -7,8 +7,8 @@
 namespace holdband::report {
 
 /// Whole, before the crash, the crash, each stage; rates and money; each day.
-void addEnergy(Document& document, const review::RunReview& review);
+void addEnergy(Document& document, const results::RunReview& review);
 /// The heat check of the crash, and the gravities.
-void addBeer(Document& document, const review::RunReview& review);
+void addBeer(Document& document, const results::RunReview& review);
 
 } // namespace holdband::report

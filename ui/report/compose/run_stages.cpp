@@ -15,7 +15,7 @@ namespace {
 
 using analysis::Excursion;
 using analysis::StageFigures;
-using review::RunReview;
+using results::RunReview;
 
 /// "66.0 ± 3", "to 70.0 ± 3" for a ramp
 Cell targetCell(const analysis::PlacedStage& stage, const Cells& cells)
@@ -36,7 +36,7 @@ Cell lengthCell(const std::string& text, std::optional<double> ms)
     return {ui::shown(text), ms ? rawNumber(*ms / msPerHour) : QString(), "h"};
 }
 
-Cell settledCell(const StageFigures& stage, const review::StageTexts& texts)
+Cell settledCell(const StageFigures& stage, const results::StageTexts& texts)
 {
     const bool arrived = stage.settled == analysis::Settled::arrived;
     Cell cell = lengthCell(texts.settledIn, arrived ? stage.settledInMs : std::nullopt);
@@ -55,7 +55,7 @@ std::vector<Cell> stageRow(const RunReview& review, std::size_t i, const Cells& 
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::PlacedStage& stage = judged.stages[i];
     const StageFigures& figures = review.figures.stages[i];
-    const review::StageTexts texts = review::stageTexts(review, i);
+    const results::StageTexts texts = results::stageTexts(review, i);
     return {cells.text(stage.label),
             targetCell(stage, cells),
             cells.instant(stage.span.start),
@@ -90,7 +90,7 @@ std::vector<Cell> excursionRow(const RunReview& review, std::size_t stage, std::
     const Excursion& excursion = judged.asPlanned.stages[stage].excursions[k];
     const Instant start =
         judged.stages[stage].span.start + Milliseconds{std::llround(excursion.startMs)};
-    const std::string cause = review::causeText(review::causeOf(review, stage, k));
+    const std::string cause = results::causeText(results::causeOf(review, stage, k));
     const bool above = excursion.side == analysis::Side::above;
     return {cells.instant(start),
             {above ? ui::Words::tr("▲ above") : ui::Words::tr("▼ below"),

@@ -6,7 +6,7 @@
 
 namespace holdband::report {
 
-void addStages(Document& document, const review::RunReview& review);
-void addExcursions(Document& document, const review::RunReview& review);
+void addStages(Document& document, const results::RunReview& review);
+void addExcursions(Document& document, const results::RunReview& review);
 
 } // namespace holdband::report

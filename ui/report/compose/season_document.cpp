@@ -14,8 +14,8 @@ namespace {
 
 constexpr std::size_t mostBatches = 2'000; ///< the sum stands in the last row
 
-using review::Season;
-using review::SeasonLine;
+using results::Season;
+using results::SeasonLine;
 
 /// "2 Mar 2026", and the instant behind it
 Cell dayCell(Instant at, const Cells& cells)
@@ -207,7 +207,7 @@ Document seasonDocument(const Season& season, const Origin& origin)
     addParts(document, season, cells);
     addSentences(document, ui::Words::tr("Check these"), season.findings);
     std::vector<SideBasis> batches;
-    for (const review::Basis& basis : season.bases)
+    for (const results::Basis& basis : season.bases)
         batches.push_back({{}, basis});
     addBases(document, batches, origin, cells, methodInShort());
     addSentences(document, ui::Words::tr("Safety"), season.cautions);

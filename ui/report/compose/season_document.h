@@ -7,6 +7,6 @@
 
 namespace holdband::report {
 
-Document seasonDocument(const review::Season& season, const Origin& origin);
+Document seasonDocument(const results::Season& season, const Origin& origin);
 
 } // namespace holdband::report

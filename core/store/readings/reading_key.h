@@ -13,17 +13,17 @@ inline constexpr int instantBits = 44; ///< milliseconds since 1970, until the y
 inline constexpr std::int64_t instantRange = std::int64_t{1} << instantBits;
 
 /// Instants outside 1970 … 2527 count as the nearest one inside; the intake refuses them.
-constexpr std::int64_t placeOf(std::int64_t sensor, Instant at)
+constexpr std::int64_t readingKey(std::int64_t sensor, Instant at)
 {
     return sensor * instantRange + std::clamp<std::int64_t>(toMs(at), 0, instantRange - 1);
 }
 
-constexpr std::int64_t sensorAt(std::int64_t place)
+constexpr std::int64_t sensorOfKey(std::int64_t place)
 {
     return place >> instantBits;
 }
 
-constexpr std::int64_t msAt(std::int64_t place)
+constexpr std::int64_t msOfKey(std::int64_t place)
 {
     return place & (instantRange - 1);
 }

@@ -1,4 +1,4 @@
-#include "ui/window/desk_choice.h"
+#include "ui/window/preference_menu.h"
 
 #include <QActionGroup>
 #include <QMenu>
@@ -16,32 +16,33 @@ QSettings settings()
 
 } // namespace
 
-QString keptChoice(const QString& key)
+QString storedChoice(const QString& key)
 {
     return settings().value(key).toString();
 }
 
-void keepChoice(const QString& key, const QString& stored)
+void storeChoice(const QString& key, const QString& stored)
 {
     settings().setValue(key, stored);
 }
 
 void addChoiceMenu(QMenu& menu, const QString& title, const QString& key,
-                   const std::vector<DeskChoice>& choices,
+                   const std::vector<PreferenceChoice>& choices,
                    const std::function<void(const QString& stored)>& taken)
 {
     QMenu* inner = menu.addMenu(title);
     auto* group = new QActionGroup(inner);
-    const QString kept = keptChoice(key);
-    const bool known = std::any_of(choices.begin(), choices.end(),
-                                   [&](const DeskChoice& each) { return each.stored == kept; });
-    for (const DeskChoice& choice : choices) {
+    const QString kept = storedChoice(key);
+    const bool known =
+        std::any_of(choices.begin(), choices.end(),
+                    [&](const PreferenceChoice& each) { return each.stored == kept; });
+    for (const PreferenceChoice& choice : choices) {
         QAction* action = inner->addAction(choice.words);
         action->setCheckable(true);
         action->setChecked(known ? choice.stored == kept : &choice == &choices.front());
         group->addAction(action);
         QObject::connect(action, &QAction::triggered, inner, [key, taken, stored = choice.stored] {
-            keepChoice(key, stored);
+            storeChoice(key, stored);
             taken(stored);
         });
     }

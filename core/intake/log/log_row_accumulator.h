@@ -3,8 +3,8 @@
 
 #include "core/intake/csv/dialect.h"
 #include "core/intake/csv/tokens.h"
+#include "core/intake/log/deduplicate.h"
 #include "core/intake/log/log.h"
-#include "core/intake/log/tidy.h"
 #include "core/intake/log/units.h"
 #include "core/intake/log/values.h"
 #include "core/intake/time/date_order.h"
@@ -93,10 +93,10 @@ private:
     std::vector<std::int64_t> m_converted; ///< by column: how many values
 };
 
-class RowStore {
+class LogRowAccumulator {
 public:
-    RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
-             std::optional<TimePattern> pattern);
+    LogRowAccumulator(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
+                      std::optional<TimePattern> pattern);
 
     /// The log is long: its rows go to the columns by what stands in that column.
     void setNameColumn(std::size_t column);

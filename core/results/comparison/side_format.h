@@ -11,9 +11,9 @@
 
 #include <string>
 
-namespace holdband::review {
+namespace holdband::results {
 
-struct SideManner {
+struct SideFormat {
     LogbookSettings settings;
     char decimalSign = '.';
 
@@ -73,4 +73,4 @@ inline std::string batchCount(std::size_t count)
     return Phrase::counted("%n batches", "%n batch", count);
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,4 +1,4 @@
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 
 #include "core/text/phrase.h"
 
@@ -63,8 +63,8 @@ std::string folded(std::string_view text)
         .toStdString();
 }
 
-std::vector<std::string> nearNames(std::string_view wanted, const std::vector<std::string>& known,
-                                   std::size_t most)
+std::vector<std::string> suggestedNames(std::string_view wanted,
+                                        const std::vector<std::string>& known, std::size_t most)
 {
     const std::u32string wantedLetters = letters(wanted);
     std::vector<std::pair<std::size_t, const std::string*>> found;
@@ -105,7 +105,7 @@ std::string suggestion(std::string_view wanted, const std::vector<std::string>& 
 {
     if (known.empty())
         return Phrase::tr("there are none");
-    const std::vector<std::string> close = nearNames(wanted, known);
+    const std::vector<std::string> close = suggestedNames(wanted, known);
     return close.empty() ? Phrase::tr("there are: %1").with(joined(known))
                          : Phrase::tr("did you mean %1?").with(joined(close));
 }

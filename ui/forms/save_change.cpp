@@ -1,4 +1,4 @@
-#include "ui/forms/keep_change.h"
+#include "ui/forms/save_change.h"
 
 #include "core/text/phrase.h"
 #include "ui/session/session.h"

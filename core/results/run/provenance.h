@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 struct SensorBasis {
     Sensor sensor;
@@ -31,7 +31,7 @@ struct Basis {
     double coverageNeeded = 0.0; ///< a fraction
 };
 
-/// Reads the sensors and meters of the batch.
+/// SensorKind the sensors and meters of the batch.
 Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review);
 
 /// Reviews one batch after the other, in the order given; holds the readings of one at a time.
@@ -39,4 +39,4 @@ Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review
 Result<std::vector<Basis>> basesOf(const store::LogbookFile& logbook,
                                    const std::vector<std::string>& batches);
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,11 +1,11 @@
-#include "core/results/run/basis.h"
+#include "core/results/run/provenance.h"
 
 #include "core/analysis/calibration.h"
 #include "core/store/records/equipment.h"
 
 #include <algorithm>
 
-namespace holdband::review {
+namespace holdband::results {
 
 namespace {
 
@@ -93,4 +93,4 @@ Result<std::vector<Basis>> basesOf(const store::LogbookFile& logbook,
     return bases;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

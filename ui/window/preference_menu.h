@@ -10,19 +10,19 @@ class QMenu;
 
 namespace holdband::ui {
 
-struct DeskChoice {
+struct PreferenceChoice {
     QString stored;
     QString words;
 };
 
 /// What was chosen last under this key; empty where nothing was.
-QString keptChoice(const QString& key);
-void keepChoice(const QString& key, const QString& stored);
+QString storedChoice(const QString& key);
+void storeChoice(const QString& key, const QString& stored);
 
 /// A menu of the choices under `title`. What is chosen is kept, then handed to `taken`. Where
 /// nothing was chosen yet, or something unknown, the first one is ticked.
 void addChoiceMenu(QMenu& menu, const QString& title, const QString& key,
-                   const std::vector<DeskChoice>& choices,
+                   const std::vector<PreferenceChoice>& choices,
                    const std::function<void(const QString& stored)>& taken);
 
 } // namespace holdband::ui

@@ -1,10 +1,10 @@
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include "ui/words/words.h"
 
 namespace holdband::ui {
 
-Manner mannerOf(const LogbookSettings& settings, const Zone& zone)
+UnitFormat mannerOf(const LogbookSettings& settings, const Zone& zone)
 {
     return {settings.units, settings.currency, zone, decimalSign()};
 }

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace holdband::review {
+namespace holdband::results {
 
 /// Sensors that read the batch's beer at some time.
 std::set<std::string> beerSensorsOf(const Batch& batch);
@@ -16,4 +16,4 @@ std::set<std::string> beerSensorsOf(const Batch& batch);
 /// Stretches of the sensor that are left out.
 std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sensor);
 
-} // namespace holdband::review
+} // namespace holdband::results

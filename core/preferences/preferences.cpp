@@ -1,9 +1,9 @@
-#include "core/desk/desk.h"
+#include "core/preferences/preferences.h"
 
 #include <QFileInfo>
 #include <QSettings>
 
-namespace holdband::desk {
+namespace holdband::preferences {
 
 namespace {
 
@@ -30,7 +30,7 @@ QString backupPlace()
     return kept(backupKey).toString();
 }
 
-void keepBackupPlace(const QString& folder)
+void storeBackupPlace(const QString& folder)
 {
     keep(backupKey, folder);
 }
@@ -56,9 +56,9 @@ QByteArray windowGeometry()
     return kept(geometryKey).toByteArray();
 }
 
-void keepWindowGeometry(const QByteArray& geometry)
+void storeWindowGeometry(const QByteArray& geometry)
 {
     keep(geometryKey, geometry);
 }
 
-} // namespace holdband::desk
+} // namespace holdband::preferences

@@ -6,7 +6,7 @@
 
 namespace holdband::ui {
 
-struct Manner {
+struct UnitFormat {
     UnitSystem units = UnitSystem::metric;
     std::string currency; ///< ISO 4217, or empty
     Zone zone;
@@ -19,6 +19,6 @@ struct Manner {
 };
 
 /// With the decimal sign of the person's locale.
-Manner mannerOf(const LogbookSettings& settings, const Zone& zone);
+UnitFormat mannerOf(const LogbookSettings& settings, const Zone& zone);
 
 } // namespace holdband::ui

@@ -1,4 +1,4 @@
-#include "core/intake/log/keep_log.h"
+#include "core/intake/log/store_log.h"
 
 #include "core/editing/register_check.h"
 #include "core/intake/log/interval_energy.h"
@@ -7,7 +7,7 @@
 #include "core/store/readings/reading_units.h"
 #include "core/store/readings/readings.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"

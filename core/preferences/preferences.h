@@ -6,11 +6,11 @@
 #include <QString>
 #include <QStringList>
 
-namespace holdband::desk {
+namespace holdband::preferences {
 
 /// The folder for the copies of all logbooks; empty: beside each logbook.
 QString backupPlace();
-void keepBackupPlace(const QString& folder);
+void storeBackupPlace(const QString& folder);
 
 /// The logbooks opened last, newest first, absolute paths; those that are gone are left out.
 QStringList recentLogbooks();
@@ -18,6 +18,6 @@ void noteOpened(const QString& logbook);
 
 /// The window's size, place and state, as Qt writes them; empty: never kept.
 QByteArray windowGeometry();
-void keepWindowGeometry(const QByteArray& geometry);
+void storeWindowGeometry(const QByteArray& geometry);
 
-} // namespace holdband::desk
+} // namespace holdband::preferences

@@ -1,4 +1,4 @@
-#include "core/intake/log/tidy.h"
+#include "core/intake/log/deduplicate.h"
 
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
@@ -88,8 +88,8 @@ void keepOnly(LogColumn& column, const std::vector<bool>& drop)
 
 } // namespace
 
-void tidyInto(LogColumn& column, const ColumnInFileOrder& values,
-              const std::vector<std::int64_t>& at, const std::vector<std::uint32_t>& line)
+void deduplicateInto(LogColumn& column, const ColumnInFileOrder& values,
+                     const std::vector<std::int64_t>& at, const std::vector<std::uint32_t>& line)
 {
     const RowNumbers rows = sortedRows(values.value, at);
     reserve(column, rows.size());

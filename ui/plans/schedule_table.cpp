@@ -1,4 +1,4 @@
-#include "ui/plans/laid_table.h"
+#include "ui/plans/schedule_table.h"
 
 #include "core/text/quantities.h"
 #include "core/text/times.h"
@@ -8,7 +8,7 @@ namespace holdband::ui {
 
 namespace {
 
-QString endWords(const LaidStage& laid, const Batch& batch, const Manner& manner)
+QString endWords(const LaidStage& laid, const Batch& batch, const UnitFormat& manner)
 {
     if (batch.ended && (!laid.end || *laid.end > *batch.ended))
         return Words::tr("%1 (end)").arg(shown(localShortText(*batch.ended, manner.zone)));
@@ -22,7 +22,8 @@ QString endWords(const LaidStage& laid, const Batch& batch, const Manner& manner
 
 } // namespace
 
-TableWords laidTable(const std::vector<LaidStage>& laid, const Batch& batch, const Manner& manner)
+TableWords scheduleTable(const std::vector<LaidStage>& laid, const Batch& batch,
+                         const UnitFormat& manner)
 {
     TableWords table;
     table.header = {Words::tr("Stage"), Words::tr("target"), Words::tr("from"), Words::tr("to")};
@@ -53,7 +54,7 @@ std::vector<LaidStage> firstPlanned(const Batch& batch)
     return layOut(batch.schedule, batch.pitched, waiting);
 }
 
-QStringList planHistory(const Batch& batch, const Manner& manner)
+QStringList planHistory(const Batch& batch, const UnitFormat& manner)
 {
     QStringList lines;
     for (const PlanChange& change : batch.planChanges)

@@ -1,4 +1,4 @@
-#include "ui/record/mending.h"
+#include "ui/record/reading_edit.h"
 
 #include "core/editing/rounds.h"
 #include "core/store/readings/value_corrections.h"
@@ -10,7 +10,7 @@ namespace holdband::ui {
 namespace {
 
 /// One change around `work`.
-Mending changing(store::HistoryEntry entry, std::function<Done(const store::Change&)> work)
+ReadingEdit changing(store::HistoryEntry entry, std::function<Done(const store::Change&)> work)
 {
     return
         [entry = std::move(entry), work = std::move(work)](const store::LogbookFile& file) -> Done {
@@ -26,8 +26,8 @@ Span spanOf(const ReadingsView& view, const std::vector<std::size_t>& rows)
     return {view.at(rows.front()), view.at(rows.back())};
 }
 
-Mending correctSensor(const ReadingsView& view, std::size_t row, const Decimal& value,
-                      const std::string& why)
+ReadingEdit correctSensor(const ReadingsView& view, std::size_t row, const Decimal& value,
+                          const std::string& why)
 {
     const store::ListedReading reading = view.readings[row];
     return changing({store::HistoryVerb::readingCorrected, {view.subject.name}, why},
@@ -42,8 +42,8 @@ Mending correctSensor(const ReadingsView& view, std::size_t row, const Decimal& 
 
 } // namespace
 
-Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
-                         const std::string& why)
+Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
+                             const std::string& why)
 {
     if (rows.empty())
         return dataProblem(Phrase::tr("no reading is chosen"), {},
@@ -68,7 +68,7 @@ Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t
     };
 }
 
-Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_t>& rows)
+Result<ReadingEdit> bringBack(const ReadingsView& view, const std::vector<std::size_t>& rows)
 {
     std::vector<store::ListedRegister> registers;
     std::vector<store::ExclusionId> exclusions;
@@ -96,8 +96,8 @@ Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_
                     });
 }
 
-Result<Mending> correct(const ReadingsView& view, const std::vector<std::size_t>& rows,
-                        const Decimal& value, const std::string& why)
+Result<ReadingEdit> correct(const ReadingsView& view, const std::vector<std::size_t>& rows,
+                            const Decimal& value, const std::string& why)
 {
     if (rows.size() != 1)
         return dataProblem(Phrase::tr("a correction is of one reading"), {},

@@ -15,8 +15,9 @@ std::string folded(std::string_view text);
 /// The known names nearest to the wanted one, nearest first, at most `most`: those that differ by
 /// case, by few typing slips (insert, drop, change, swap: at most a third of the letters), or
 /// that contain it.
-std::vector<std::string> nearNames(std::string_view wanted, const std::vector<std::string>& known,
-                                   std::size_t most = 3);
+std::vector<std::string> suggestedNames(std::string_view wanted,
+                                        const std::vector<std::string>& known,
+                                        std::size_t most = 3);
 
 /// "A, B, C"; past `most` names "A, B and 7 more".
 std::string joined(const std::vector<std::string>& names, std::size_t most = 20);

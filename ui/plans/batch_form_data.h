@@ -4,16 +4,16 @@
 #include "core/model/batch.h"
 #include "core/model/equipment.h"
 #include "core/store/logbook_file.h"
-#include "ui/forms/manner.h"
+#include "ui/forms/unit_format.h"
 
 #include <QStringList>
 #include <vector>
 
 namespace holdband::ui {
 
-struct BatchWorld {
+struct BatchFormData {
     LogbookSettings settings;
-    Manner manner;
+    UnitFormat manner;
     std::vector<Setup> setups;
     std::vector<Sensor> sensors;
     std::vector<Batch> batches; ///< in order of pitching
@@ -23,21 +23,21 @@ struct BatchWorld {
     const Batch* lastBatch() const { return batches.empty() ? nullptr : &batches.back(); }
 };
 
-Result<BatchWorld> readBatchWorld(const store::LogbookFile& file);
+Result<BatchFormData> readBatchWorld(const store::LogbookFile& file);
 
 /// The last batch's name with its number one higher, else "Batch 1"; never a name that is taken.
-std::string suggestedName(const BatchWorld& world);
+std::string suggestedName(const BatchFormData& world);
 
 /// Setups not retired, the last batch's first; `kept` is offered even if it is retired.
-std::vector<std::string> offeredSetups(const BatchWorld& world, const std::string& kept = {});
+std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& kept = {});
 /// Sensors of that kind not retired: the last batch's first, then those of `setup`, then the rest.
-std::vector<std::string> offeredSensors(const BatchWorld& world, Reads reads,
+std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
                                         const std::string& setup, const std::string& kept = {});
 
 /// What is unusual enough to ask about before `batch` is kept in the place of `oldName` (empty: a
 /// new one): a vessel or a sensor that two batches share, more batches than vessels, a pitching
 /// that lies ahead, unusual targets.
-QStringList batchQuestions(const Batch& batch, const std::string& oldName, const BatchWorld& world,
-                           Instant now);
+QStringList batchQuestions(const Batch& batch, const std::string& oldName,
+                           const BatchFormData& world, Instant now);
 
 } // namespace holdband::ui

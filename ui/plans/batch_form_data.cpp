@@ -1,10 +1,10 @@
-#include "ui/plans/batch_world.h"
+#include "ui/plans/batch_form_data.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/model/plan_in_force.h"
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/plans/plan_rows.h"
@@ -19,7 +19,7 @@ namespace {
 
 constexpr Instant never{Milliseconds::max()};
 
-bool isTaken(const BatchWorld& world, const std::string& name)
+bool isTaken(const BatchFormData& world, const std::string& name)
 {
     return std::any_of(world.batches.begin(), world.batches.end(),
                        [&](const Batch& batch) { return folded(batch.name) == folded(name); });
@@ -79,7 +79,7 @@ QString shareWords(const Batch& batch, const Batch& other)
 }
 
 QString crowdWords(const Batch& batch, const std::vector<const Batch*>& others,
-                   const BatchWorld& world)
+                   const BatchFormData& world)
 {
     const auto setup = std::find_if(world.setups.begin(), world.setups.end(),
                                     [&](const Setup& one) { return one.name == batch.setup; });
@@ -96,28 +96,28 @@ QString crowdWords(const Batch& batch, const std::vector<const Batch*>& others,
 
 } // namespace
 
-const Batch* BatchWorld::batch(const std::string& name) const
+const Batch* BatchFormData::batch(const std::string& name) const
 {
     const auto at = std::find_if(batches.begin(), batches.end(),
                                  [&](const Batch& one) { return one.name == name; });
     return at == batches.end() ? nullptr : &*at;
 }
 
-Result<BatchWorld> readBatchWorld(const store::LogbookFile& file)
+Result<BatchFormData> readBatchWorld(const store::LogbookFile& file)
 {
-    BatchWorld world;
-    HOLDBAND_TRY(keep(store::readSettings(file), world.settings));
+    BatchFormData world;
+    HOLDBAND_TRY(assignResult(store::readSettings(file), world.settings));
     Zone zone;
-    HOLDBAND_TRY(keep(Zone::named(world.settings.zone), zone));
-    HOLDBAND_TRY(keep(store::readSetups(file), world.setups));
-    HOLDBAND_TRY(keep(store::readSensors(file), world.sensors));
-    HOLDBAND_TRY(keep(store::readBatches(file), world.batches));
-    HOLDBAND_TRY(keep(store::readPlans(file), world.plans));
+    HOLDBAND_TRY(assignResult(Zone::named(world.settings.zone), zone));
+    HOLDBAND_TRY(assignResult(store::readSetups(file), world.setups));
+    HOLDBAND_TRY(assignResult(store::readSensors(file), world.sensors));
+    HOLDBAND_TRY(assignResult(store::readBatches(file), world.batches));
+    HOLDBAND_TRY(assignResult(store::readPlans(file), world.plans));
     world.manner = mannerOf(world.settings, zone);
     return world;
 }
 
-std::string suggestedName(const BatchWorld& world)
+std::string suggestedName(const BatchFormData& world)
 {
     std::string stem = Phrase::tr("Batch ", "before its number");
     unsigned long number = 0;
@@ -133,7 +133,7 @@ std::string suggestedName(const BatchWorld& world)
     return stem + std::to_string(number);
 }
 
-std::vector<std::string> offeredSetups(const BatchWorld& world, const std::string& kept)
+std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& kept)
 {
     std::vector<std::string> names;
     for (const Setup& setup : world.setups) {
@@ -145,7 +145,7 @@ std::vector<std::string> offeredSetups(const BatchWorld& world, const std::strin
     return names;
 }
 
-std::vector<std::string> offeredSensors(const BatchWorld& world, Reads reads,
+std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
                                         const std::string& setup, const std::string& kept)
 {
     std::vector<std::string> names;
@@ -162,14 +162,14 @@ std::vector<std::string> offeredSensors(const BatchWorld& world, Reads reads,
         const std::string ambient = batch->ambientSensor.value_or(std::string());
         const std::string beer =
             batch->beerUses.empty() ? batch->beerSensor : batch->beerUses.back().sensor;
-        putFirst(names, reads == Reads::ambient ? ambient : beer);
+        putFirst(names, reads == SensorKind::ambient ? ambient : beer);
         break;
     }
     return names;
 }
 
-QStringList batchQuestions(const Batch& batch, const std::string& oldName, const BatchWorld& world,
-                           Instant now)
+QStringList batchQuestions(const Batch& batch, const std::string& oldName,
+                           const BatchFormData& world, Instant now)
 {
     QStringList questions;
     if (batch.pitched > now)

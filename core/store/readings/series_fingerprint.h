@@ -16,7 +16,7 @@
 
 namespace holdband::store {
 
-struct SeriesPrint {
+struct SeriesFingerprint {
     /// What one import brought for the sensor, where that may touch the span.
     struct Column {
         std::int64_t import = 0;
@@ -51,23 +51,23 @@ struct SeriesPrint {
     std::vector<Typed> corrections; ///< all of the sensor's, in the order they were made
     std::vector<Typed> hand;        ///< inside the span, and one neighbour on each side
 
-    bool operator==(const SeriesPrint&) const = default;
+    bool operator==(const SeriesFingerprint&) const = default;
 };
 
 /// Takes prints of many spans; what belongs to a sensor is read once. To be used inside one
 /// reading transaction and then dropped.
-class SeriesPrints {
+class SeriesFingerprints {
 public:
-    explicit SeriesPrints(const LogbookFile& logbook) : m_logbook(&logbook) {}
+    explicit SeriesFingerprints(const LogbookFile& logbook) : m_logbook(&logbook) {}
 
     /// Of what readSeries(logbook, sensor, span) gives, and so of that over any part of the span.
     /// Problem (data): unknown sensor.
-    Result<SeriesPrint> of(const std::string& sensor, Span span);
+    Result<SeriesFingerprint> of(const std::string& sensor, Span span);
 
     /// Whether an earlier print of the span stands for the same readings as the one of now: where
     /// both are equal, and where imports have only got rows after the span since, as that of a
-    /// watched file does. Reads no more than those rows, once.
-    Result<bool> same(const SeriesPrint& before, const SeriesPrint& now, Span span);
+    /// watched file does. SensorKind no more than those rows, once.
+    Result<bool> same(const SeriesFingerprint& before, const SeriesFingerprint& now, Span span);
 
 private:
     /// The rows that an import has for a sensor after an instant.
@@ -76,14 +76,14 @@ private:
         std::uint64_t checksum = 0;
     };
     Result<Tail> tailOf(std::int64_t sensor, std::int64_t import, std::int64_t after);
-    Result<bool> onlyGrew(const SeriesPrint::Column& before, const SeriesPrint::Column& now,
-                          std::int64_t sensor, Span span);
+    Result<bool> onlyGrew(const SeriesFingerprint::Column& before,
+                          const SeriesFingerprint::Column& now, std::int64_t sensor, Span span);
 
     struct SensorRecords {
         std::int64_t id = 0;
-        std::vector<SeriesPrint::Column> columns;
-        std::vector<SeriesPrint::Typed> corrections;
-        std::vector<SeriesPrint::Typed> hand;
+        std::vector<SeriesFingerprint::Column> columns;
+        std::vector<SeriesFingerprint::Typed> corrections;
+        std::vector<SeriesFingerprint::Typed> hand;
     };
     Result<const SensorRecords*> recordsOf(const std::string& sensor);
     Done readRecords(const std::string& sensor, SensorRecords& into) const;

@@ -9,7 +9,7 @@ namespace holdband {
 
 /// Moves what was read into its place, or passes its Problem on.
 template <typename Value>
-Done keep(Result<Value> read, Value& into)
+Done assignResult(Result<Value> read, Value& into)
 {
     HOLDBAND_TRY(read);
     into = std::move(*read);

@@ -12,15 +12,15 @@
 namespace holdband::ui {
 
 /// Makes and commits the change.
-using Mending = std::function<Done(const store::LogbookFile&)>;
+using ReadingEdit = std::function<Done(const store::LogbookFile&)>;
 
 /// `rows` of the view, in order. Of a sensor the whole stretch from the first to the last is left
 /// out, of a meter each chosen reading.
-Result<Mending> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
-                         const std::string& why);
-Result<Mending> bringBack(const ReadingsView& view, const std::vector<std::size_t>& rows);
+Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
+                             const std::string& why);
+Result<ReadingEdit> bringBack(const ReadingsView& view, const std::vector<std::size_t>& rows);
 /// What was logged or typed first stays on record, with when and why it was corrected.
-Result<Mending> correct(const ReadingsView& view, const std::vector<std::size_t>& rows,
-                        const Decimal& value, const std::string& why);
+Result<ReadingEdit> correct(const ReadingsView& view, const std::vector<std::size_t>& rows,
+                            const Decimal& value, const std::string& why);
 
 } // namespace holdband::ui

@@ -1,6 +1,6 @@
-#include "core/results/cache_basis.h"
+#include "core/results/cache_key.h"
 
-namespace holdband::review {
+namespace holdband::results {
 
 std::set<std::string> beerSensorsOf(const Batch& batch)
 {
@@ -20,4 +20,4 @@ std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sens
     return spans;
 }
 
-} // namespace holdband::review
+} // namespace holdband::results

@@ -1,8 +1,8 @@
-#include "core/store/readings/series_print.h"
+#include "core/store/readings/series_fingerprint.h"
 
-#include "core/keep.h"
+#include "core/assign_result.h"
 #include "core/store/readings/hand_readings.h"
-#include "core/store/readings/reading_place.h"
+#include "core/store/readings/reading_key.h"
 #include "core/store/readings/row_checksum.h"
 #include "core/store/readings/value_corrections.h"
 #include "core/store/sqlite/rows.h"
@@ -13,9 +13,9 @@ namespace holdband::store {
 
 namespace {
 
-using Column = SeriesPrint::Column;
-using Row = SeriesPrint::Row;
-using Typed = SeriesPrint::Typed;
+using Column = SeriesFingerprint::Column;
+using Row = SeriesFingerprint::Row;
+using Typed = SeriesFingerprint::Typed;
 
 /// Those in force: the readings of an import that was taken back stand aside.
 Result<std::vector<Column>> columnsOf(const Database& database, std::int64_t sensor)
@@ -52,8 +52,8 @@ Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sen
         [](const Statement& row) {
             return Row{row.integer(0), row.real(1), row.integer(2), row.text(3)};
         },
-        placeOf(sensor, Instant::min()), placeOf(sensor, Instant::max()),
-        placeOf(sensor, span.start), placeOf(sensor, span.end), instantBits);
+        readingKey(sensor, Instant::min()), readingKey(sensor, Instant::max()),
+        readingKey(sensor, span.start), readingKey(sensor, span.end), instantBits);
 }
 
 /// Those inside the span and one on each side. `typed` in order of time.
@@ -70,23 +70,24 @@ std::vector<Typed> around(const std::vector<Typed>& typed, Span span)
 
 } // namespace
 
-Done SeriesPrints::readRecords(const std::string& sensor, SensorRecords& into) const
+Done SeriesFingerprints::readRecords(const std::string& sensor, SensorRecords& into) const
 {
     const Database& database = m_logbook->database();
-    HOLDBAND_TRY(keep(idOf(database, "sensors", "sensor", sensor), into.id));
-    HOLDBAND_TRY(keep(columnsOf(database, into.id), into.columns));
+    HOLDBAND_TRY(assignResult(idOf(database, "sensors", "sensor", sensor), into.id));
+    HOLDBAND_TRY(assignResult(columnsOf(database, into.id), into.columns));
     auto corrections = readValueCorrections(*m_logbook, SensorId{into.id});
     HOLDBAND_TRY(corrections);
     for (const ValueCorrection& correction : *corrections)
         into.corrections.push_back({correction.at, correction.value, correction.unit});
     auto hand = readHandReadings(*m_logbook, {HandOwner::Kind::sensor, sensor});
     HOLDBAND_TRY(hand);
-    for (const KeptHandReading& kept : *hand)
+    for (const StoredHandReading& kept : *hand)
         into.hand.push_back({kept.inForce.at, kept.inForce.value, kept.inForce.unit});
     return {};
 }
 
-Result<const SeriesPrints::SensorRecords*> SeriesPrints::recordsOf(const std::string& sensor)
+Result<const SeriesFingerprints::SensorRecords*>
+SeriesFingerprints::recordsOf(const std::string& sensor)
 {
     const auto found = m_sensors.find(sensor);
     if (found != m_sensors.end())
@@ -96,24 +97,25 @@ Result<const SeriesPrints::SensorRecords*> SeriesPrints::recordsOf(const std::st
     return &m_sensors.emplace(sensor, std::move(records)).first->second;
 }
 
-Result<SeriesPrint> SeriesPrints::of(const std::string& sensor, Span span)
+Result<SeriesFingerprint> SeriesFingerprints::of(const std::string& sensor, Span span)
 {
     auto records = recordsOf(sensor);
     HOLDBAND_TRY(records);
-    SeriesPrint print;
+    SeriesFingerprint print;
     print.sensor = (*records)->id;
     for (const Column& column : (*records)->columns) {
         if (mayTouch(column, span))
             print.columns.push_back(column);
     }
-    HOLDBAND_TRY(keep(neighboursOf(m_logbook->database(), print.sensor, span), print.neighbours));
+    HOLDBAND_TRY(
+        assignResult(neighboursOf(m_logbook->database(), print.sensor, span), print.neighbours));
     print.corrections = (*records)->corrections;
     print.hand = around((*records)->hand, span);
     return print;
 }
 
-Result<SeriesPrints::Tail> SeriesPrints::tailOf(std::int64_t sensor, std::int64_t import,
-                                                std::int64_t after)
+Result<SeriesFingerprints::Tail> SeriesFingerprints::tailOf(std::int64_t sensor,
+                                                            std::int64_t import, std::int64_t after)
 {
     const std::array key{sensor, import, after};
     const auto known = m_tails.find(key);
@@ -122,7 +124,7 @@ Result<SeriesPrints::Tail> SeriesPrints::tailOf(std::int64_t sensor, std::int64_
     auto statement = m_logbook->database().prepare(
         "SELECT place, value FROM readings WHERE place > ? AND place <= ? AND import = ?");
     HOLDBAND_TRY(statement);
-    statement->bindAll(placeOf(sensor, instantFromMs(after)), placeOf(sensor, Instant::max()),
+    statement->bindAll(readingKey(sensor, instantFromMs(after)), readingKey(sensor, Instant::max()),
                        import);
     Tail tail;
     for (;;) {
@@ -131,15 +133,15 @@ Result<SeriesPrints::Tail> SeriesPrints::tailOf(std::int64_t sensor, std::int64_
         if (!*row)
             break;
         ++tail.readings;
-        tail.checksum += rowHash(msAt(statement->integer(0)), statement->real(1));
+        tail.checksum += rowHash(msOfKey(statement->integer(0)), statement->real(1));
     }
     return m_tails.emplace(key, tail).first->second;
 }
 
 /// The checksum is a sum over the rows: what came after the earlier last one is told apart from
 /// what stood before it.
-Result<bool> SeriesPrints::onlyGrew(const Column& before, const Column& now, std::int64_t sensor,
-                                    Span span)
+Result<bool> SeriesFingerprints::onlyGrew(const Column& before, const Column& now,
+                                          std::int64_t sensor, Span span)
 {
     const bool sameImport =
         before.import == now.import && before.unit == now.unit && before.first == now.first;
@@ -152,7 +154,8 @@ Result<bool> SeriesPrints::onlyGrew(const Column& before, const Column& now, std
                static_cast<std::uint64_t>(now.checksum);
 }
 
-Result<bool> SeriesPrints::same(const SeriesPrint& before, const SeriesPrint& now, Span span)
+Result<bool> SeriesFingerprints::same(const SeriesFingerprint& before, const SeriesFingerprint& now,
+                                      Span span)
 {
     const bool rest = before.sensor == now.sensor && before.neighbours == now.neighbours &&
                       before.corrections == now.corrections && before.hand == now.hand;

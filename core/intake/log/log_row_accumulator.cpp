@@ -1,9 +1,9 @@
-#include "core/intake/log/row_store.h"
+#include "core/intake/log/log_row_accumulator.h"
 
 #include "core/intake/log/log_places.h"
 #include "core/intake/time/header_zone.h"
 #include "core/store/readings/reading_units.h"
-#include "core/text/near.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
@@ -148,30 +148,31 @@ std::vector<std::string> RowUnits::remarks() const
     return remarks;
 }
 
-RowStore::RowStore(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
-                   std::optional<TimePattern> pattern)
+LogRowAccumulator::LogRowAccumulator(const LogRequest& request, Dialect dialect,
+                                     std::vector<ReadColumn> columns,
+                                     std::optional<TimePattern> pattern)
     : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
       m_columns(std::move(columns)), m_values(m_columns.size()), m_pattern(std::move(pattern)),
       m_numbers(request.decimalSign)
 {
 }
 
-void RowStore::setNameColumn(std::size_t column)
+void LogRowAccumulator::setNameColumn(std::size_t column)
 {
     m_named.emplace(column, m_columns);
 }
 
-void RowStore::setUnitColumn(std::size_t column)
+void LogRowAccumulator::setUnitColumn(std::size_t column)
 {
     m_units.emplace(column, m_columns);
 }
 
-std::int64_t RowStore::lineOf(const CsvRow& row) const
+std::int64_t LogRowAccumulator::lineOf(const CsvRow& row) const
 {
     return row.line + m_request.linesBefore;
 }
 
-void RowStore::expect(std::size_t rows)
+void LogRowAccumulator::expect(std::size_t rows)
 {
     m_times.value.reserve(rows);
     m_times.kind.reserve(rows);
@@ -185,7 +186,7 @@ void RowStore::expect(std::size_t rows)
     }
 }
 
-void RowStore::take(const CsvRow& row)
+void LogRowAccumulator::take(const CsvRow& row)
 {
     if (row.line <= m_dialect.headerLine || row.isBlank())
         return;
@@ -200,7 +201,7 @@ void RowStore::take(const CsvRow& row)
 }
 
 /// A column's values begin with its first row: those before it hold none.
-void RowStore::takeNamed(const CsvRow& row)
+void LogRowAccumulator::takeNamed(const CsvRow& row)
 {
     const auto which = m_named->which(trimmed(row.fields[m_named->column()]));
     if (!which || !takeTime(row))
@@ -213,7 +214,7 @@ void RowStore::takeNamed(const CsvRow& row)
     takeValue(row, *which);
 }
 
-bool RowStore::hasRightWidth(const CsvRow& row)
+bool LogRowAccumulator::hasRightWidth(const CsvRow& row)
 {
     const std::size_t width = m_dialect.header.size();
     const bool extraText =
@@ -233,7 +234,7 @@ bool RowStore::hasRightWidth(const CsvRow& row)
     return false;
 }
 
-std::string_view RowStore::timeText(const CsvRow& row)
+std::string_view LogRowAccumulator::timeText(const CsvRow& row)
 {
     if (!m_dialect.time.second)
         return row.fields[m_dialect.time.first];
@@ -243,7 +244,7 @@ std::string_view RowStore::timeText(const CsvRow& row)
     return m_joined;
 }
 
-bool RowStore::takeTime(const CsvRow& row)
+bool LogRowAccumulator::takeTime(const CsvRow& row)
 {
     const std::string_view text = timeText(row);
     const auto stamp = m_pattern ? m_pattern->read(text) : scanStamp(text);
@@ -263,7 +264,7 @@ bool RowStore::takeTime(const CsvRow& row)
     return true;
 }
 
-bool RowStore::takeLoose(const LooseTime& time, const CsvRow& row)
+bool LogRowAccumulator::takeLoose(const LooseTime& time, const CsvRow& row)
 {
     m_anyLocal = true;
     if (!m_request.dateOrder) {
@@ -283,7 +284,7 @@ bool RowStore::takeLoose(const LooseTime& time, const CsvRow& row)
     return true;
 }
 
-void RowStore::takeValue(const CsvRow& row, std::size_t which)
+void LogRowAccumulator::takeValue(const CsvRow& row, std::size_t which)
 {
     const ReadColumn& read = m_columns[which];
     ColumnInFileOrder& values = m_values[which];
@@ -300,13 +301,14 @@ void RowStore::takeValue(const CsvRow& row, std::size_t which)
 }
 
 /// What whyNot() gave, for people.
-std::string RowStore::said(const char* reason) const
+std::string LogRowAccumulator::said(const char* reason) const
 {
     return reason == m_reason.c_str() ? m_reason : Phrase::tr(reason).text();
 }
 
 /// Judges the number in the unit that it stands in, and gives it in the column's. Null: it can be.
-const char* RowStore::whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which)
+const char* LogRowAccumulator::whyNot(std::optional<Decimal>& number, const CsvRow& row,
+                                      std::size_t which)
 {
     const ReadColumn& read = m_columns[which];
     if (!number)
@@ -324,7 +326,7 @@ const char* RowStore::whyNot(std::optional<Decimal>& number, const CsvRow& row, 
     return reason;
 }
 
-Done RowStore::finishInto(LogFile& file)
+Done LogRowAccumulator::finishInto(LogFile& file)
 {
     file.rowsRead = m_rowsRead;
     file.timeHeader = m_timeHeader;
@@ -341,7 +343,7 @@ Done RowStore::finishInto(LogFile& file)
 }
 
 /// Of a long log: at least one name was somebody's.
-Done RowStore::checkNamesKnown() const
+Done LogRowAccumulator::checkNamesKnown() const
 {
     if (!m_named || m_named->ignored().empty() ||
         std::any_of(m_values.begin(), m_values.end(),
@@ -355,7 +357,7 @@ Done RowStore::checkNamesKnown() const
         Decision::columns);
 }
 
-Done RowStore::settleOrder(LogFile& file)
+Done LogRowAccumulator::settleOrder(LogFile& file)
 {
     file.dateOrder = m_request.dateOrder;
     if (!m_votes.any())
@@ -382,7 +384,7 @@ Done RowStore::settleOrder(LogFile& file)
 }
 
 /// Of the local times: what was set, else what their header says, else what is usual.
-Result<Zone> RowStore::zoneOfTimes(LogFile& file) const
+Result<Zone> LogRowAccumulator::zoneOfTimes(LogFile& file) const
 {
     std::vector<std::string_view> headers{m_dialect.header[m_dialect.time.first]};
     if (m_dialect.time.second)
@@ -408,7 +410,7 @@ Result<Zone> RowStore::zoneOfTimes(LogFile& file) const
     return said.zone.value_or(m_request.zone);
 }
 
-Done RowStore::resolve(LogFile& file)
+Done LogRowAccumulator::resolve(LogFile& file)
 {
     file.someOwnOffset = std::find(m_times.kind.begin(), m_times.kind.end(), StampKind::instant) !=
                          m_times.kind.end();
@@ -440,7 +442,7 @@ Done RowStore::resolve(LogFile& file)
     return {};
 }
 
-Done RowStore::fillColumns(LogFile& file)
+Done LogRowAccumulator::fillColumns(LogFile& file)
 {
     if (m_named)
         file.ignoredNames = m_named->ignored();
@@ -450,7 +452,7 @@ Done RowStore::fillColumns(LogFile& file)
         LogColumn& column = m_columns[i].column;
         if (m_named && m_values[i].value.empty())
             continue; // a name that does not occur
-        tidyInto(column, m_values[i], m_times.value, m_times.line);
+        deduplicateInto(column, m_values[i], m_times.value, m_times.line);
         m_values[i] = {};
         if (!m_request.asKept) {
             const Done judged = judgeValues(column, m_columns[i].unit, file);
@@ -463,7 +465,7 @@ Done RowStore::fillColumns(LogFile& file)
     return {};
 }
 
-Done RowStore::judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file)
+Done LogRowAccumulator::judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file)
 {
     for (const RejectedRow& row : takeOutPowerOnValues(column))
         m_rejects.add(row.line, row.column, row.text, [&] { return row.reason; });
