@@ -48,9 +48,9 @@ const std::vector<MeasureRule>& measureRules();
 
 /// A figure with its bounds, where they are known.
 struct Bounded {
-    double value = 0.0;
-    std::optional<double> low;
-    std::optional<double> high;
+    double value = 0.0;         ///< in the unit of its measure
+    std::optional<double> low;  ///< the same unit; absent where it is not known
+    std::optional<double> high; ///< likewise
 
     bool bounded() const { return low && high; }
     bool operator==(const Bounded&) const = default;
@@ -90,8 +90,8 @@ enum class NoteKind {
 struct FairnessNote {
     NoteKind kind;
     MeasureId touches;
-    double a = 0.0;
-    double b = 0.0;
+    double a = 0.0; ///< the kind's own unit: K, h, a share, kg …
+    double b = 0.0; ///< the same unit
     /// Of fermentationHeat: the last measured gravity stands for a final one that was not given.
     bool measuredA = false;
     bool measuredB = false;
@@ -101,15 +101,15 @@ struct FairnessNote {
 struct ComparisonSide {
     const RunInput* input = nullptr;
     const RunFigures* figures = nullptr;
-    std::optional<double> parts; ///< sum of the setup's parts list
+    std::optional<double> parts; ///< sum of the setup's parts list, in the logbook's currency
     std::string placement;       ///< of the beer sensor
 };
 
 /// Cumulative energy at equal elapsed time.
 struct RatioPoint {
-    double elapsedHours = 0.0;
-    Bounded a; ///< kWh
-    Bounded b;
+    double elapsedHours = 0.0; ///< h since both sides' start
+    Bounded a;                 ///< kWh
+    Bounded b;                 ///< kWh
     std::optional<Bounded> ratio;
 };
 

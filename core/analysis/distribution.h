@@ -32,10 +32,10 @@ Distribution distributionOf(const Track& track, double fromMs, std::span<const d
 /// Of the deviation (K) over all covered hold time of the batch as planned.
 Distribution distributionOf(const JudgedBatch& batch, std::span<const double> edges);
 
-/// The least and the most of a quantity over covered time; absent where nothing is covered.
+/// Minimum and maximum of a quantity over covered time; absent where nothing is covered.
 struct Extent {
-    double least = 0.0;
-    double most = 0.0;
+    double least = 0.0; ///< in the unit of the track
+    double most = 0.0;  ///< in the unit of the track
 };
 std::optional<Extent> extentOf(const Track& track, double fromMs);
 

@@ -15,9 +15,9 @@ inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 /// kWh over the metered part of a span. An unbounded `high` is infinity; a figure without known
 /// bounds (a power log) has low = −infinity too.
 struct EnergyFigure {
-    double kwh = 0.0;
-    double low = 0.0;
-    double high = 0.0;
+    double kwh = 0.0;          ///< kWh
+    double low = 0.0;          ///< kWh, at least
+    double high = 0.0;         ///< kWh, at most
     std::vector<Span> metered; ///< increasing, not overlapping, not touching
 
     bool any() const { return !metered.empty(); }

@@ -12,12 +12,12 @@ namespace holdband::analysis {
 
 /// What fairness needs to know of one run, or in the mean of several.
 struct FairnessFacts {
-    double runs = 1.0;
-    double hours = 0.0;
-    double target = 0.0;    ///< °C, the plan's mean over time
-    double tolerance = 0.0; ///< K, the same
-    std::optional<double> litres;
-    std::optional<double> extractKg; ///< fermented
+    double runs = 1.0;               ///< how many
+    double hours = 0.0;              ///< h, length of the run
+    double target = 0.0;             ///< °C, the plan's mean over time
+    double tolerance = 0.0;          ///< K, the same
+    std::optional<double> litres;    ///< L of beer
+    std::optional<double> extractKg; ///< kg of extract fermented
     bool extractMeasured = false;    ///< by the last measured gravity: no final one was given
     std::optional<double> lift;      ///< mean, K
     double coverage = 0.0;           ///< share of the hold time

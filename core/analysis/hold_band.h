@@ -23,10 +23,10 @@ enum class Cut { cameBack, gap, stageEnd };
 /// A longest stretch of covered hold time beyond one edge. Times in ms from the stage's start.
 struct Excursion {
     Side side = Side::above;
-    double startMs = 0.0;
-    double endMs = 0.0;
-    double peak = 0.0;   ///< K beyond the edge
-    double areaMs = 0.0; ///< K·ms beyond the edge
+    double startMs = 0.0; ///< ms from the stage's start
+    double endMs = 0.0;   ///< ms from the stage's start
+    double peak = 0.0;    ///< K beyond the edge
+    double areaMs = 0.0;  ///< K·ms beyond the edge
     Cut cut = Cut::cameBack;
 
     double lengthMs() const { return endMs - startMs; }
@@ -48,13 +48,13 @@ struct BandJudgement {
     std::optional<Arrival> arrival;
     bool settles = false; ///< began with a jump and outside the band
     bool missed = false;
-    double holdFromMs = 0.0; ///< covered time from here on is judged
-    double settlingMs = 0.0;
-    double holdMs = 0.0;
-    double coveredMs = 0.0;
-    double insideMs = 0.0;
-    double aboveMs = 0.0;
-    double belowMs = 0.0;
+    double holdFromMs = 0.0; ///< ms from the stage's start; covered time from here on is judged
+    double settlingMs = 0.0; ///< ms, covered and not judged
+    double holdMs = 0.0;     ///< ms, clock
+    double coveredMs = 0.0;  ///< ms of hold time
+    double insideMs = 0.0;   ///< ms, covered and in the band
+    double aboveMs = 0.0;    ///< ms, covered and above it
+    double belowMs = 0.0;    ///< ms, covered and below it
     std::vector<Excursion> excursions;
 };
 

@@ -15,8 +15,8 @@ inline constexpr double equalScore = 3.0;
 
 /// 1 … 5, more is better.
 struct Scores {
-    double a = equalScore;
-    double b = equalScore;
+    double a = equalScore; ///< points
+    double b = equalScore; ///< points
 };
 
 /// The rule for what was measured: the one ahead gets 5, the other 5 divided by how many times

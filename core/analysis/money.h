@@ -11,14 +11,14 @@ namespace holdband::analysis {
 /// A part of time with one price for a kilowatt-hour. Zones and clock changes are already resolved.
 struct PricedSpan {
     Span span;
-    double pricePerKwh;
+    double pricePerKwh; ///< in the logbook's currency for a kWh
 };
 
 /// In the logbook's currency. Bounds are infinite where the energy's are.
 struct Cost {
-    double amount = 0.0;
-    double low = 0.0;
-    double high = 0.0;
+    double amount = 0.0; ///< currency
+    double low = 0.0;    ///< currency, at least
+    double high = 0.0;   ///< currency, at most
 };
 
 /// The cost of a batch's metered energy inside `span`; absent where nothing is metered, or no price

@@ -10,15 +10,15 @@ namespace holdband::analysis {
 
 /// x and y in the caller's units; the weight is relative, only ratios of weights matter.
 struct FitPoint {
-    double x = 0.0;
-    double y = 0.0;
-    double weight = 1.0;
+    double x = 0.0;      ///< the caller's unit
+    double y = 0.0;      ///< the caller's unit
+    double weight = 1.0; ///< relative, dimensionless
 };
 
 /// A value with the half width of its 95 % interval (Student t, n − 2 degrees of freedom).
 struct Interval95 {
-    double value = 0.0;
-    double halfWidth = 0.0;
+    double value = 0.0;     ///< the caller's unit
+    double halfWidth = 0.0; ///< the same unit
 
     double low() const { return value - halfWidth; }
     double high() const { return value + halfWidth; }
@@ -28,8 +28,8 @@ struct Interval95 {
 /// with equal weights every figure is that of ordinary least squares.
 struct LinearFit {
     std::size_t count = 0;
-    double intercept = 0.0;
-    double slope = 0.0;
+    double intercept = 0.0;      ///< in units of y
+    double slope = 0.0;          ///< in units of y for one of x
     double interceptError = 0.0; ///< standard error
     double slopeError = 0.0;     ///< standard error
     double residualSd = 0.0;     ///< divisor n − 2, in units of y

@@ -66,7 +66,7 @@ struct RunEnergy {
     std::optional<Lift> lift; ///< over the whole batch; absent where none of it is known
     /// Over the metered part, where there is one: what kwhPerDegreeDay rests on.
     std::optional<Lift> meteredLift;
-    std::optional<double> kwhPerDegreeDay;
+    std::optional<double> kwhPerDegreeDay; ///< kWh for a K·day of cooling lift
     std::vector<WeightedSpan> shares;
 
     bool partlyMetered() const;

@@ -51,8 +51,8 @@ LiftModel liftModel(std::vector<WeatherPair> pairs);
 
 /// A hold of that many hours at that lift.
 struct ReferenceHold {
-    double liftK = 0.0;
-    double hours = 0.0;
+    double liftK = 0.0; ///< K, ambient − beer
+    double hours = 0.0; ///< h
 };
 
 /// What a model says of the reference hold. Intervals of 95 %, as computed: a low end below 0 is
@@ -78,7 +78,7 @@ std::optional<Ahead> aheadInSameWeather(const LiftModel& a, const std::optional<
 /// One run's part in it: the pairs that lie in its quiet hold time with a known lift (90 % of it).
 struct QuietPair {
     Span span;
-    double liftK = 0.0;
+    double liftK = 0.0; ///< K, mean over the pair
 };
 std::vector<QuietPair> quietPairs(const RunInput& input, const JudgedBatch& judged,
                                   const std::vector<Span>& between, Milliseconds quietAfter);

@@ -71,13 +71,13 @@ std::optional<Span> readSpan(const SetupEnergy& setup);
 /// A part of time in which a batch has one constant share of its setup's energy.
 struct WeightedSpan {
     Span span;
-    double weight;
+    double weight; ///< share of the setup's energy, 0 … 1
 };
 
 /// When a batch ran on the setup, and what it counts for in the sharing (1, or its volume).
 struct ConcurrentBatch {
     Span span;
-    double part = 1.0;
+    double part = 1.0; ///< relative: 1, or its volume
     std::string batch = {};
 };
 

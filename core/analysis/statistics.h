@@ -28,8 +28,8 @@ public:
     double meanAbsolute() const;
 
 private:
-    double m_weight = 0.0;
-    double m_mean = 0.0;
+    double m_weight = 0.0;   ///< ms
+    double m_mean = 0.0;     ///< unit of x
     double m_squares = 0.0;  ///< ∫ (x − mean)² dt
     double m_absolute = 0.0; ///< ∫ |x| dt
 };
@@ -45,8 +45,8 @@ std::vector<double> timeQuantiles(const Track& track, double fromMs,
 /// Sample mean and standard deviation (divisor n − 1) of plain numbers, two passes.
 /// n must be at least 1; the deviation is 0 for n = 1.
 struct SampleSummary {
-    double mean = 0.0;
-    double standardDeviation = 0.0;
+    double mean = 0.0;              ///< unit of the values
+    double standardDeviation = 0.0; ///< unit of the values
     std::size_t count = 0;
 };
 SampleSummary summarise(std::span<const double> values);

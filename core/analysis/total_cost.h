@@ -10,8 +10,8 @@ namespace holdband::analysis {
 
 /// In the logbook's currency.
 struct SideCost {
-    double parts = 0.0;
-    Bounded perBatch; ///< energy cost of one batch
+    double parts = 0.0; ///< currency
+    Bounded perBatch;   ///< energy cost of one batch
 
     double after(double batches) const { return parts + perBatch.value * batches; }
 };
@@ -28,9 +28,9 @@ struct Crossing {
     std::optional<Ahead> cheaperFirst; ///< with the lower cost of parts; of equal ones, of energy
     /// Where the energy costs' own bounds put the crossing; absent where they are unknown or leave
     /// it open whether the lines cross at all.
-    std::optional<double> earliest;
-    std::optional<double> latest;
-    bool sure = false; ///< the bounds leave no doubt of the kind
+    std::optional<double> earliest; ///< batches
+    std::optional<double> latest;   ///< batches
+    bool sure = false;              ///< the bounds leave no doubt of the kind
 };
 
 Crossing crossingOf(const SideCost& a, const SideCost& b);

@@ -19,8 +19,8 @@ struct Run {
 /// nothing is known. `ms` counts milliseconds from `origin`, with fractions at crossings.
 struct Track {
     Instant origin;
-    std::vector<double> ms;
-    std::vector<double> value;
+    std::vector<double> ms;    ///< since origin
+    std::vector<double> value; ///< the quantity's own unit: °C, K, W
     std::vector<Run> runs;
 
     bool empty() const { return runs.empty(); }

@@ -20,14 +20,14 @@ struct JudgingSettings {
 
 /// Sums over the stages of one judging, in ms.
 struct BandTotals {
-    double settlingMs = 0.0;
-    double holdMs = 0.0;
-    double coveredMs = 0.0;
-    double insideMs = 0.0;
-    double aboveMs = 0.0;
-    double belowMs = 0.0;
+    double settlingMs = 0.0; ///< ms, covered and not judged
+    double holdMs = 0.0;     ///< ms, clock
+    double coveredMs = 0.0;  ///< ms of hold time
+    double insideMs = 0.0;   ///< ms, covered and in the band
+    double aboveMs = 0.0;    ///< ms, covered and above it
+    double belowMs = 0.0;    ///< ms, covered and below it
     std::size_t excursions = 0;
-    std::size_t counted = 0; ///< of these, at least as long as the grace
+    std::size_t counted = 0; ///< of these, at least as long as what is ignored
     double worstPeak = 0.0;  ///< K beyond an edge; 0 without excursions
 
     double outsideMs() const { return aboveMs + belowMs; }

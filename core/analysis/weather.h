@@ -11,10 +11,10 @@ namespace holdband::analysis {
 
 /// Ambient − beer, K, where both are covered.
 struct Lift {
-    double coolingKh = 0.0; ///< ∫ max(0, ambient − beer) dt, K·h
-    double heatingKh = 0.0; ///< ∫ max(0, beer − ambient) dt, K·h
-    double knownHours = 0.0;
-    double spanHours = 0.0;
+    double coolingKh = 0.0;  ///< ∫ max(0, ambient − beer) dt, K·h
+    double heatingKh = 0.0;  ///< ∫ max(0, beer − ambient) dt, K·h
+    double knownHours = 0.0; ///< h, both covered
+    double spanHours = 0.0;  ///< h, clock
 
     bool any() const { return knownHours > 0.0; }
     std::optional<double> mean() const; ///< K

@@ -42,7 +42,7 @@ inline std::optional<double> partsTotal(const Setup& setup)
 {
     if (setup.parts.empty())
         return std::nullopt;
-    double sum = 0.0;
+    double sum = 0.0; ///< in the logbook's currency
     for (const Part& part : setup.parts)
         sum += part.quantity * part.price;
     return sum;

@@ -12,7 +12,7 @@ namespace holdband {
 /// `value` is the series' own: °C for temperatures, W for power logs.
 struct Series {
     std::vector<Instant> at;
-    std::vector<double> value;
+    std::vector<double> value; ///< in the series' own unit
     /// Indices i (increasing) where the piece from reading i − 1 to i holds an excluded stretch
     /// and must not be bridged.
     std::vector<std::size_t> breaks;

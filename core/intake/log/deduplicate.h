@@ -10,7 +10,7 @@ namespace holdband {
 
 /// Everything of one column in the file's order. NaN: no value in that row.
 struct ColumnInFileOrder {
-    std::vector<double> value;
+    std::vector<double> value;          ///< in the column's unit
     std::vector<std::uint8_t> decimals; ///< of meters; else empty
 };
 

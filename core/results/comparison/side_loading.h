@@ -11,7 +11,7 @@ namespace holdband::results {
 struct LoadedRun {
     analysis::RunInput input;
     analysis::RunFigures figures;
-    std::optional<double> parts;
+    std::optional<double> parts; ///< in the logbook's currency
     std::string placement;
 
     analysis::ComparisonSide contender() const { return {&input, &figures, parts, placement}; }

@@ -13,8 +13,8 @@ namespace holdband::results {
 /// The pairs of one side, and the mean length of its batches, h.
 struct SidePairs {
     std::vector<analysis::WeatherPair> pairs;
-    double meanHours = 0.0;
-    bool hasMeter = true; ///< registers are read at all
+    double meanHours = 0.0; ///< h
+    bool hasMeter = true;   ///< registers are read at all
     bool hasAmbient = true;
 };
 

@@ -20,12 +20,12 @@ struct SeasonLine {
     std::string mark;     ///< see verdictMark
     std::string headline; ///< the verdict sentence
     std::optional<double> insideShare;
-    std::optional<double> coverage;
+    std::optional<double> coverage; ///< covered ÷ hold time, 0 … 1
     std::size_t excursions = 0;
     double worstPeak = 0.0; ///< K beyond an edge; 0 without excursions
     analysis::EnergyFigure energy;
     bool partlyMetered = false;
-    std::optional<double> meanWatts;
+    std::optional<double> meanWatts; ///< W
     std::optional<analysis::Cost> cost;
     std::optional<double> meanLift; ///< K, room above beer
     std::optional<double> kwhPerDegreeDay;

@@ -22,7 +22,7 @@ struct RoundRow {
     std::string setup;
     ReadingUnit unit = ReadingUnit::kilowattHour; ///< that it is typed in
     std::optional<Instant> lastAt;
-    double last = 0.0;
+    double last = 0.0;     ///< in the unit of the row
     int decimals = 2;      ///< that its readings are written with
     bool topKnown = false; ///< of a meter: where its register rolls over
     bool toRead = true;    ///< else it stands in the grid only: a meter no longer in service,

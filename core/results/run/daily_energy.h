@@ -14,7 +14,7 @@ struct DailyEnergy {
     /// Indices into RunEnergy::days, in order: local calendar days that lie within the run and were
     /// metered from midnight to midnight.
     std::vector<std::size_t> wholeDays;
-    double meanKwh = 0.0;
+    double meanKwh = 0.0;  ///< kWh
     std::size_t least = 0; ///< indices into RunEnergy::days
     std::size_t most = 0;
 };

@@ -10,11 +10,11 @@ namespace holdband::results {
 
 /// Hold time of a stage or of the run, in ms, and the deviation over what of it was seen.
 struct Held {
-    double holdMs = 0.0;
-    double coveredMs = 0.0;
-    double insideMs = 0.0;
-    double aboveMs = 0.0;
-    double belowMs = 0.0;
+    double holdMs = 0.0;    ///< ms
+    double coveredMs = 0.0; ///< ms
+    double insideMs = 0.0;  ///< ms
+    double aboveMs = 0.0;   ///< ms
+    double belowMs = 0.0;   ///< ms
     const analysis::TimeMoments* deviation = nullptr;
 };
 

@@ -20,7 +20,7 @@ namespace holdband::results {
 /// The batch's cumulative energy since pitching (or since the first register reading after it).
 struct EnergyPoint {
     Instant at;
-    double kwh = 0.0;
+    double kwh = 0.0;          ///< kWh
     std::optional<double> low; ///< absent where unbounded
     std::optional<double> high;
     bool read = false;       ///< a register reading stands here; else a stage's or batch's edge

@@ -20,7 +20,7 @@ struct HandOwner {
 };
 
 struct ReplacedHandReading {
-    double value = 0.0;
+    double value = 0.0; ///< in the unit of the reading
     int decimals = 0;
     Instant until;
     std::string why;

@@ -12,7 +12,7 @@ namespace holdband::store {
 
 /// What stood there until it was corrected.
 struct Replaced {
-    double kwh = 0.0;
+    double kwh = 0.0; ///< kWh
     int decimals = 0;
     Instant until;
     std::string why;

@@ -76,7 +76,7 @@ struct RawColumn {
     std::string header;
     ReadingUnit unit = ReadingUnit::celsius;
     std::vector<Instant> at;
-    std::vector<double> raw;
+    std::vector<double> raw;                             ///< in the import's unit
     std::vector<std::pair<Instant, std::int64_t>> lines; ///< where runs of successive lines begin
 };
 struct RawImport {
