@@ -24,17 +24,12 @@ Result<SeriesChecksums> SeriesChecksums::of(const Database& database, std::int64
     return checksums;
 }
 
-void SeriesChecksums::add(std::int64_t import, std::int64_t ms, double value)
+void SeriesChecksums::beginBlock(BlockKey key, std::int64_t ms)
 {
-    const BlockKey key{blockOf(ms), import};
-    if (!m_last || key != m_lastKey) {
-        m_last = &m_seen[key];
-        m_lastKey = key;
-    }
-    m_last->add(ms, value);
+    m_last = &m_seen[key];
+    m_lastKey = key;
     if (m_firstMs < 0)
         m_firstMs = ms;
-    m_lastMs = ms;
 }
 
 Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, std::int64_t last)

@@ -19,8 +19,16 @@ public:
     bool onlyOne() const { return m_imports.size() == 1; }
     std::int64_t firstImport() const { return m_imports.empty() ? 0 : m_imports.front(); }
 
-    /// In order of time, each of the sensor's readings from the first to the last of them.
-    void add(std::int64_t import, std::int64_t ms, double value);
+    /// In order of time, each of the sensor's readings from the first to the last of them. Inline,
+    /// since it is done a million times over.
+    void add(std::int64_t import, std::int64_t ms, double value)
+    {
+        const BlockKey key{blockOf(ms), import};
+        if (key != m_lastKey)
+            beginBlock(key, ms);
+        m_last->add(ms, value);
+        m_lastMs = ms;
+    }
 
     /// To be asked when all rows that lie in the span were added. SensorKind what else lies in the
     /// two blocks at its ends. Problem (file): the readings no longer fit, or some belong to no
@@ -28,6 +36,7 @@ public:
     Done check(const Database& database, Span span);
 
 private:
+    void beginBlock(BlockKey key, std::int64_t ms);
     Done addBetween(const Database& database, std::int64_t first, std::int64_t last);
     Problem damaged(const Database& database, std::int64_t import) const;
 
