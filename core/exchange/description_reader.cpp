@@ -1,4 +1,4 @@
-// SensorKind a description. Its parts are read by the files that end in _reader.
+// Reads a description. Its parts are read by the files that end in _reader.
 #include "core/exchange/description_parts.h"
 #include "core/exchange/json_document.h"
 #include "core/text/phrase.h"

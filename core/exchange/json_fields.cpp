@@ -59,14 +59,14 @@ Fields::Fields(const Json& object, std::string place, Reading& reading)
         m_reading->fail(m_place, Phrase::tr("expected an object, found %1").with(kindOf(object)));
 }
 
-std::string Fields::readingKey(const std::string& key) const
+std::string Fields::placeOf(const std::string& key) const
 {
     return m_place.empty() ? key : m_place + "." + key;
 }
 
 void Fields::fail(const std::string& key, const std::string& what, const std::string& remedy)
 {
-    m_reading->fail(readingKey(key), what, remedy);
+    m_reading->fail(placeOf(key), what, remedy);
 }
 
 bool Fields::has(const char* key) const
@@ -272,8 +272,7 @@ std::vector<Fields> Fields::objects(const char* key)
         return items;
     }
     for (std::size_t i = 0; i < value->size(); ++i)
-        items.emplace_back((*value)[i], readingKey(key) + "[" + std::to_string(i) + "]",
-                           *m_reading);
+        items.emplace_back((*value)[i], placeOf(key) + "[" + std::to_string(i) + "]", *m_reading);
     return items;
 }
 
@@ -282,7 +281,7 @@ std::optional<Fields> Fields::object(const char* key)
     const Json* value = find(key);
     if (!value)
         return std::nullopt;
-    return Fields(*value, readingKey(key), *m_reading);
+    return Fields(*value, placeOf(key), *m_reading);
 }
 
 void Fields::refuseUnknown()

@@ -1,4 +1,4 @@
-// SensorKind the fields of one JSON object with their types and units, and remembers the first
+// Reads the fields of one JSON object with their types and units, and remembers the first
 // thing that is wrong with its place; unknown keys are refused by name. Not for use outside
 // core/exchange.
 #pragma once
@@ -64,7 +64,7 @@ public:
     const Json* raw(const char* key);
 
     const std::string& place() const { return m_place; }
-    std::string readingKey(const std::string& key) const;
+    std::string placeOf(const std::string& key) const;
     void fail(const std::string& key, const std::string& what, const std::string& remedy = {});
     Reading& reading() const { return *m_reading; }
 

@@ -20,7 +20,7 @@ struct LoadReport {
     std::vector<intake::ImportReport> files;
 };
 
-/// SensorKind the description and the files it names, and keeps everything in one save. The logbook
+/// Reads the description and the files it names, and keeps everything in one save. The logbook
 /// is made where there is none; one that is there is copied first, where `backups` says so. Problem
 /// (data): whatever is wrong in the description or a file, with its place; a name that the logbook
 /// has already. Problem (file): something can't be read or written.

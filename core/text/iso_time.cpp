@@ -6,7 +6,7 @@ using namespace std::chrono;
 
 namespace {
 
-/// SensorKind a text from its front; the first failure sticks.
+/// Reads a text from its front; the first failure sticks.
 class Scanner {
 public:
     explicit Scanner(std::string_view text) : m_rest(text) {}

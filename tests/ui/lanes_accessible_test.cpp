@@ -78,7 +78,7 @@ TEST_F(LanesAccessible, AreAListWithAnItemForEachBar)
 
 TEST_F(LanesAccessible, ItemsLieWhereTheirBarsAre)
 {
-    const QPoint at = m_view.mapToGlobal(*m_view.readingKey("Lager 1"));
+    const QPoint at = m_view.mapToGlobal(*m_view.placeOf("Lager 1"));
     EXPECT_TRUE(m_lanes->child(1)->rect().contains(at));
     EXPECT_EQ(m_lanes->childAt(at.x(), at.y()), m_lanes->child(1));
     EXPECT_EQ(m_lanes->childAt(at.x(), at.y() + 500), nullptr);

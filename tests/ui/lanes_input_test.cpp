@@ -109,11 +109,11 @@ protected:
 
 TEST_F(LanesViewTest, TheWheelZoomsAboutThePointer)
 {
-    const QPointF at(*m_view.readingKey("Ale 2"));
+    const QPointF at(*m_view.placeOf("Ale 2"));
     const double before = length();
     wheel(at, {0, 360});
     EXPECT_NEAR(length(), before * 0.8 * 0.8 * 0.8, before * 0.01);
-    EXPECT_NEAR(m_view.readingKey("Ale 2")->x(), at.x(), 1.5);
+    EXPECT_NEAR(m_view.placeOf("Ale 2")->x(), at.x(), 1.5);
     wheel(at, {0, -3600});
     EXPECT_NEAR(length(), before, 1e-6);
 }
@@ -151,11 +151,11 @@ TEST_F(LanesViewTest, DragAndShiftWheelMove)
 TEST_F(LanesViewTest, ADoubleClickBesideTheBarsAndShowAllLeadBack)
 {
     const double all = length();
-    wheel(QPointF(*m_view.readingKey("Ale 1")), {0, 720});
+    wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 720});
     const QPoint empty(500, static_cast<int>(m_view.placed().labelsY) + 4);
     QTest::mouseDClick(&m_view, Qt::LeftButton, {}, empty);
     EXPECT_NEAR(length(), all, 1e-6);
-    wheel(QPointF(*m_view.readingKey("Ale 1")), {0, 720});
+    wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 720});
     QTest::mouseClick(&m_view, Qt::LeftButton, {}, m_view.showAllBox().center().toPoint());
     EXPECT_NEAR(length(), all, 1e-6);
 }
@@ -164,8 +164,8 @@ TEST_F(LanesViewTest, ClickEnterAndTheirControlOpenAndSetBeside)
 {
     QSignalSpy opened(&m_view, &LanesView::batchOpened);
     QSignalSpy second(&m_view, &LanesView::secondChosen);
-    QTest::mouseClick(&m_view, Qt::LeftButton, {}, *m_view.readingKey("Saison 1"));
-    QTest::mouseClick(&m_view, Qt::LeftButton, Qt::ControlModifier, *m_view.readingKey("Lager 1"));
+    QTest::mouseClick(&m_view, Qt::LeftButton, {}, *m_view.placeOf("Saison 1"));
+    QTest::mouseClick(&m_view, Qt::LeftButton, Qt::ControlModifier, *m_view.placeOf("Lager 1"));
     EXPECT_EQ(opened.takeFirst().at(0).toString(), "Saison 1");
     EXPECT_EQ(second.takeFirst().at(0).toString(), "Lager 1");
     QTest::keyClick(&m_view, Qt::Key_Up);
@@ -182,7 +182,7 @@ TEST_F(LanesViewTest, ClickEnterAndTheirControlOpenAndSetBeside)
 TEST_F(LanesViewTest, NewDataMoveNothingThatIsLookedAt)
 {
     m_view.setFocus();
-    wheel(QPointF(*m_view.readingKey("Ale 2")), {0, 720});
+    wheel(QPointF(*m_view.placeOf("Ale 2")), {0, 720});
     QTest::keyClick(&m_view, Qt::Key_Right);
     const Span before = m_view.shownSpan();
     const QString current = m_view.current();
@@ -209,7 +209,7 @@ TEST_F(LanesViewTest, ARunningBatchGrowsWithTheTime)
 
 TEST_F(LanesViewTest, AnotherLogbookShowsAllOfItsTime)
 {
-    wheel(QPointF(*m_view.readingKey("Ale 2")), {0, 720});
+    wheel(QPointF(*m_view.placeOf("Ale 2")), {0, 720});
     m_view.clear();
     m_view.setReview(crowdedLanes(), Zone::utc());
     EXPECT_GT(length(), 899 * 24.0);
@@ -244,7 +244,7 @@ TEST_F(LanesViewTest, TheCurrentBarIsBroughtIntoView)
 {
     m_view.setCurrent(0);
     for (int i = 0; i < 6; ++i)
-        wheel(QPointF(*m_view.readingKey("Ale 1")), {0, 240});
+        wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 240});
     QTest::keyClick(&m_view, Qt::Key_Right);
     EXPECT_EQ(m_view.current(), "Ale 2");
     const QRectF box = m_view.placed().bars[m_view.currentIndex()].box;
@@ -292,7 +292,7 @@ TEST_F(LanesViewTest, TheMenuComesByKeyAndByMouse)
     ASSERT_NE(menu, nullptr);
     EXPECT_EQ(menu->actions().front()->text(), "&Open the run of Ale 2");
     menu->close();
-    const QPoint at = *m_view.readingKey("Saison 1");
+    const QPoint at = *m_view.placeOf("Saison 1");
     QContextMenuEvent byMouse(QContextMenuEvent::Mouse, at, m_view.mapToGlobal(at));
     QApplication::sendEvent(&m_view, &byMouse);
     menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());

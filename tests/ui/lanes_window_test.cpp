@@ -77,7 +77,7 @@ TEST_F(LanesWindowTest, TheMenuAddsANoteToTheBatchUnderThePointer)
 TEST_F(LanesWindowTest, AChangeLeavesTheShownTimeAndTheChosenPair)
 {
     QTest::mouseClick(m_window->lanes(), Qt::LeftButton, Qt::ControlModifier,
-                      *m_window->lanes()->readingKey("Pale 1"));
+                      *m_window->lanes()->placeOf("Pale 1"));
     settle(*m_window);
     const QStringList pair{"Pale 2", "Pale 1"};
     ASSERT_EQ(m_window->lanes()->chosen(), pair);

@@ -40,7 +40,7 @@ TEST_F(WindowTest, AClickOnABarOpensItsRun)
 {
     const auto window = openWindow(makeLogbook());
     window->setPage(PageId::equipment);
-    const auto place = window->lanes()->readingKey("Pale 1");
+    const auto place = window->lanes()->placeOf("Pale 1");
     ASSERT_TRUE(place);
     QTest::mouseClick(window->lanes(), Qt::LeftButton, {}, *place);
     settle(*window);
@@ -84,7 +84,7 @@ TEST_F(WindowTest, ACtrlClickPutsASecondBeside)
 {
     const auto window = openWindow(makeLogbook());
     QTest::mouseClick(window->lanes(), Qt::LeftButton, Qt::ControlModifier,
-                      *window->lanes()->readingKey("Pale 1"));
+                      *window->lanes()->placeOf("Pale 1"));
     settle(*window);
     EXPECT_EQ(window->pages()->page(), PageId::sideBySide);
     EXPECT_TRUE(window->pages()->sideBySide()->energySentence().contains("Pale 2"));

@@ -28,7 +28,7 @@ private:
     QLineEdit* m_currency;
 };
 
-/// SensorKind the settings and opens the dialog.
+/// Reads the settings and opens the dialog.
 void openUnits(Session& session, QWidget* parent);
 
 } // namespace holdband::ui

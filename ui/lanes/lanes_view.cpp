@@ -92,7 +92,7 @@ std::optional<std::size_t> LanesView::indexOf(const QString& batch) const
     return std::nullopt;
 }
 
-std::optional<QPoint> LanesView::readingKey(const QString& batch) const
+std::optional<QPoint> LanesView::placeOf(const QString& batch) const
 {
     const auto index = indexOf(batch);
     return index ? std::optional(m_layout.bars[*index].box.center().toPoint()) : std::nullopt;

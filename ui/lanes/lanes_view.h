@@ -33,7 +33,7 @@ public:
     const results::LanesReview& review() const { return m_review; }
     const LanesLayout& placed() const { return m_layout; }
     /// The middle of a batch's bar, for tests and for those who point at it.
-    std::optional<QPoint> readingKey(const QString& batch) const;
+    std::optional<QPoint> placeOf(const QString& batch) const;
     QString current() const;
     Span shownSpan() const { return m_window.shown(); }
     /// The menu of a batch's bar. Never null.

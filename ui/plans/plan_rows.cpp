@@ -83,7 +83,7 @@ QStringList cellsOf(const Stage& stage, const UnitFormat& manner)
     return cells;
 }
 
-/// SensorKind the cells of one row; a cell that still says what its origin said is its origin.
+/// Reads the cells of one row; a cell that still says what its origin said is its origin.
 class RowReader {
 public:
     RowReader(const EditRow& row, const Stage* origin, const UnitFormat& manner)

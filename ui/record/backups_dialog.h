@@ -23,7 +23,7 @@ public:
     BackupsDialog(const QString& logbook, const QString& why, QWidget* parent = nullptr);
     ~BackupsDialog() override;
 
-    /// SensorKind the copies, beside the window; looked() follows.
+    /// Reads the copies, beside the window; looked() follows.
     void look();
     bool logbookIsBroken() const { return m_broken; }
     const std::vector<store::BackupCopy>& copies() const { return m_copies; }

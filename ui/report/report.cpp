@@ -61,7 +61,7 @@ Result<Document> composeSeason(const store::LogbookFile& logbook, const std::str
     return seasonDocument(*season, originOf(logbook));
 }
 
-/// SensorKind the logbook twice over, so nothing may be kept in between.
+/// Reads the logbook twice over, so nothing may be kept in between.
 Result<Document> composePair(const store::LogbookFile& logbook, const std::string& a,
                              const std::string& b, const Counting& counting)
 {

@@ -60,7 +60,7 @@ public:
     /// Where what was refused stands.
     QLineEdit* troubled() const { return m_sampleRefused ? m_sample : m_field; }
 
-    /// SensorKind the field as of `at`. A reading that can be checked is asked for by
+    /// Reads the field as of `at`. A reading that can be checked is asked for by
     /// checkWanted().
     void commit(Instant at);
     void takeCheck(const intake::ReadingCheck& check);

@@ -14,7 +14,7 @@ class TextCatalogue : public QTranslator {
 public:
     using QTranslator::QTranslator;
 
-    /// SensorKind the finished texts of a .ts file. False: it can't be read to its end, or has
+    /// Reads the finished texts of a .ts file. False: it can't be read to its end, or has
     /// none; the catalogue is then empty.
     bool read(const QString& file);
 

@@ -25,7 +25,7 @@ tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
     return failure(std::move(problem));
 }
 
-Result<std::size_t> readingKey(const ColumnRef& column, const Dialect& dialect)
+Result<std::size_t> placeOf(const ColumnRef& column, const Dialect& dialect)
 {
     if (!column.index)
         return needColumn(dialect.header, column.header);
@@ -40,7 +40,7 @@ Result<std::size_t> readingKey(const ColumnRef& column, const Dialect& dialect)
 Result<std::optional<std::size_t>> columnOf(const WantedColumn& wanted, const Dialect& dialect)
 {
     if (wanted.index)
-        return readingKey({{}, wanted.index}, dialect).map([](std::size_t index) {
+        return placeOf({{}, wanted.index}, dialect).map([](std::size_t index) {
             return std::optional{index};
         });
     if (!wanted.header)
@@ -221,13 +221,13 @@ private:
     {
         if (!m_request.longForm)
             return chooseColumns(m_request, dialect);
-        const auto name = readingKey(m_request.longForm->name, dialect);
+        const auto name = placeOf(m_request.longForm->name, dialect);
         HOLDBAND_TRY(name);
-        const auto value = readingKey(m_request.longForm->value, dialect);
+        const auto value = placeOf(m_request.longForm->value, dialect);
         HOLDBAND_TRY(value);
         places.name = *name;
         if (m_request.longForm->unit) {
-            const auto unit = readingKey(*m_request.longForm->unit, dialect);
+            const auto unit = placeOf(*m_request.longForm->unit, dialect);
             HOLDBAND_TRY(unit);
             places.unit = *unit;
         }

@@ -1,4 +1,4 @@
-// SensorKind a CSV log: file in, readings out, nothing kept or written. May run on any thread. One
+// Reads a CSV log: file in, readings out, nothing kept or written. May run on any thread. One
 // pass, in pieces of 1 MiB; the file's text is never held.
 #pragma once
 

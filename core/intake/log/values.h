@@ -20,7 +20,7 @@ bool isMissing(std::string_view text);
 /// A number with a decimal point or a decimal comma; the text has no white space at its ends.
 bool isNumber(std::string_view text);
 
-/// SensorKind cells with a point or a comma and remembers which occurred where: one log has one
+/// Reads cells with a point or a comma and remembers which occurred where: one log has one
 /// decimal sign, and what could be groups of thousands ("1,234") is never guessed.
 class NumberCells {
 public:

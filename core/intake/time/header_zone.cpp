@@ -61,7 +61,7 @@ bool isAmong(const std::array<std::string_view, Size>& words, std::string_view w
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-/// SensorKind one header from word to word.
+/// Reads one header from word to word.
 class ZoneScan {
 public:
     ZoneScan(std::string_view header, std::vector<Zone>& zones, std::vector<std::string>& unclear)

@@ -17,7 +17,7 @@ struct LoadedRun {
     analysis::ComparisonSide contender() const { return {&input, &figures, parts, placement}; }
 };
 
-/// SensorKind the batch and leaves it to analyse() to compute.
+/// Reads the batch and leaves it to analyse() to compute.
 Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
                             const Batch& batch);
 

@@ -31,7 +31,7 @@ struct Basis {
     double coverageNeeded = 0.0; ///< a fraction
 };
 
-/// SensorKind the sensors and meters of the batch.
+/// Reads the sensors and meters of the batch.
 Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review);
 
 /// Reviews one batch after the other, in the order given; holds the readings of one at a time.

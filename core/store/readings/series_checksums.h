@@ -30,7 +30,7 @@ public:
         m_lastMs = ms;
     }
 
-    /// To be asked when all rows that lie in the span were added. SensorKind what else lies in the
+    /// To be asked when all rows that lie in the span were added. Reads what else lies in the
     /// two blocks at its ends. Problem (file): the readings no longer fit, or some belong to no
     /// import.
     Done check(const Database& database, Span span);

@@ -66,7 +66,7 @@ public:
 
     /// Whether an earlier print of the span stands for the same readings as the one of now: where
     /// both are equal, and where imports have only got rows after the span since, as that of a
-    /// watched file does. SensorKind no more than those rows, once.
+    /// watched file does. Reads no more than those rows, once.
     Result<bool> same(const SeriesFingerprint& before, const SeriesFingerprint& now, Span span);
 
 private:

@@ -11,7 +11,7 @@ constexpr double longestHours = 10.0 * 366.0 * 24.0;
 constexpr double coldestTarget = -50.0; ///< °C: beyond, a unit or a digit is wrong
 constexpr double hottestTarget = 100.0; ///< °C
 
-std::string readingKey(const Batch& batch, const Stage& stage, std::size_t index)
+std::string placeOf(const Batch& batch, const Stage& stage, std::size_t index)
 {
     return batchPlace(batch.name) + ", " +
            Phrase::tr("stage %1 (%2)").with(std::to_string(index + 1), stage.label);
@@ -19,7 +19,7 @@ std::string readingKey(const Batch& batch, const Stage& stage, std::size_t index
 
 Done checkLengths(const Batch& batch, const Stage& stage, std::size_t index)
 {
-    const std::string place = readingKey(batch, stage, index);
+    const std::string place = placeOf(batch, stage, index);
     const bool last = index + 1 == batch.schedule.size();
     if (!stage.length && !last && stage.until == StageUntil::hours)
         return dataProblem(Phrase::tr("only the last stage may be without hours"), place,
@@ -41,7 +41,7 @@ Done checkLengths(const Batch& batch, const Stage& stage, std::size_t index)
 Done checkStage(const Batch& batch, std::size_t index)
 {
     const Stage& stage = batch.schedule[index];
-    const std::string place = readingKey(batch, stage, index);
+    const std::string place = placeOf(batch, stage, index);
     if (index == 0 && stage.kind == StageKind::ramp)
         return dataProblem(Phrase::tr("a ramp needs a stage before it"), place,
                            Phrase::tr("begin with a hold"));

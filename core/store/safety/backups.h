@@ -34,7 +34,7 @@ std::vector<BackupCopy> listBackups(const std::string& logbook, const std::strin
 /// push out a sound one.
 Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place, LocalTime now);
 
-/// Those of listBackups that open and fit their checksums, newest first. SensorKind each of them
+/// Those of listBackups that open and fit their checksums, newest first. Reads each of them
 /// whole.
 std::vector<BackupCopy> soundBackups(const std::string& logbook, const std::string& place);
 
