@@ -5,6 +5,7 @@
 #include <string>
 #include <tl/expected.hpp>
 #include <utility>
+#include <vector>
 
 namespace holdband {
 
@@ -19,10 +20,13 @@ enum class ProblemKind {
 enum class Decision {
     none,
     timeColumn,
+    timeOfDay,   ///< the column of times holds dates alone
+    timePattern, ///< how the times are written
     dateOrder,
     decimalSign,
     zone,
     unit,
+    headerUnit,   ///< the unit in a column's header doesn't fit its values
     columns,      ///< what each column of a log is
     layout,       ///< what parts a log's columns, and where its header is
     registerDrop, ///< why a register reads less than before
@@ -34,6 +38,10 @@ struct Problem {
     std::string place;  ///< "loop.csv, line 12, column Logged"; empty where there is none
     std::string remedy; ///< "say --date-order mdy or dmy"; empty where there is none
     Decision decision = Decision::none;
+    /// What the decision is between, as the settings of an import spell it: "mdy" and "dmy", "c"
+    /// and "f" (the likelier first), two zones, the names of the columns. Empty where nothing is
+    /// proposed.
+    std::vector<std::string> options = {};
 
     /// "loop.csv, line 12: the date … fits two orders; say --date-order mdy or dmy."
     std::string sentence() const
@@ -56,10 +64,11 @@ inline tl::unexpected<Problem> failure(Problem problem)
 
 inline tl::unexpected<Problem> dataProblem(std::string what, std::string place = {},
                                            std::string remedy = {},
-                                           Decision decision = Decision::none)
+                                           Decision decision = Decision::none,
+                                           std::vector<std::string> options = {})
 {
-    return failure(
-        {ProblemKind::data, std::move(what), std::move(place), std::move(remedy), decision});
+    return failure({ProblemKind::data, std::move(what), std::move(place), std::move(remedy),
+                    decision, std::move(options)});
 }
 
 inline tl::unexpected<Problem> fileProblem(std::string what, std::string place = {},

@@ -4,6 +4,7 @@
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
 #include "core/exchange/load_place.h"
+#include "core/exchange/load_problem.h"
 #include "core/exchange/load_readings.h"
 #include "core/intake/log/log_reader.h"
 #include "core/intake/log/store_log.h"
@@ -32,49 +33,6 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::size_t largestDescription = std::size_t{256} << 20;
-
-void replaceAll(std::string& text, std::string_view what, std::string_view with)
-{
-    for (auto at = text.find(what); at != text.npos; at = text.find(what, at + with.size()))
-        text.replace(at, what.size(), with);
-}
-
-/// The unit that is doubted was said by the column's header.
-bool isByHeader(const std::string& what)
-{
-    return what.find(headerSays(ReadingUnit::celsius)) != std::string::npos ||
-           what.find(headerSays(ReadingUnit::fahrenheit)) != std::string::npos;
-}
-
-/// A log's problem names the options of `import`; in a description the same is said by keys.
-Problem forDescription(Problem problem, const std::string& place)
-{
-    if (problem.kind != ProblemKind::data || problem.remedy.find("--") == std::string::npos)
-        return problem;
-    if (isByHeader(problem.what) && problem.remedy.find("--unit") != std::string::npos) {
-        problem.remedy =
-            Phrase::tr("correct the header, or take the file out of the description and import it "
-                       "with --unit");
-        return problem;
-    }
-    if (problem.remedy.find("--pattern") != std::string::npos) {
-        problem.remedy =
-            Phrase::tr("take the file out of the description and import it with --time and "
-                       "--pattern, or name another column of times in %1")
-                .with(place);
-        return problem;
-    }
-    for (const auto& [option, key] : {std::pair("--time \"COLUMN\"", "\"time\": \"COLUMN\""),
-                                      {"--time \"", "\"time\": \""},
-                                      {"--column \"SENSOR=COLUMN\"", "\"columns\""},
-                                      {"--unit f", "\"unit\": \"f\""},
-                                      {"--unit c", "\"unit\": \"c\""},
-                                      {"--date-order ", "\"date_order\": "},
-                                      {"--zone ", "\"zone\": "}})
-        replaceAll(problem.remedy, option, key);
-    problem.remedy = Phrase::tr("%1 (in %2)").with(problem.remedy, place);
-    return problem;
-}
 
 /// Puts one description into one logbook, inside one change.
 class Loader {
@@ -174,14 +132,15 @@ private:
         HOLDBAND_TRY(request);
         auto file = readLog(*request);
         if (!file)
-            return failure(forDescription(file.error(), at(place)));
+            return failure(solvedInDescription(file.error(), at(place)));
         if (entry.origin) {
             file->fileName = entry.origin->file;
             file->sha256 = entry.origin->sha256;
             file->rowsRead = entry.origin->rowsRead;
         }
         auto kept = intake::keepLog(m_logbook, m_change, std::move(*file));
-        HOLDBAND_TRY(kept);
+        if (!kept)
+            return failure(solvedInDescription(kept.error(), at(place)));
         if (entry.origin && kept->import)
             HOLDBAND_TRY(store::setOrigin(m_change, *kept->import,
                                           {entry.origin->headers, entry.origin->lines}));

@@ -82,6 +82,14 @@ std::vector<std::string> suggestedNames(std::string_view wanted,
     return names;
 }
 
+std::string alternatives(const std::vector<std::string>& names)
+{
+    std::string list;
+    for (const std::string& name : names)
+        list = list.empty() ? name : std::string(Phrase::tr("%1 or %2").with(list, name));
+    return list;
+}
+
 std::string joined(const std::vector<std::string>& names, std::size_t most)
 {
     std::string text;

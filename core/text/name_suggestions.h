@@ -19,6 +19,9 @@ std::vector<std::string> suggestedNames(std::string_view wanted,
                                         const std::vector<std::string>& known,
                                         std::size_t most = 3);
 
+/// "A", "A or B", "A or B or C".
+std::string alternatives(const std::vector<std::string>& names);
+
 /// "A, B, C"; past `most` names "A, B and 7 more".
 std::string joined(const std::vector<std::string>& names, std::size_t most = 20);
 

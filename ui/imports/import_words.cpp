@@ -39,6 +39,8 @@ QString problemWords(const Problem& problem)
     case Decision::none:
         break;
     case Decision::timeColumn:
+    case Decision::timeOfDay:
+    case Decision::timePattern:
         page.remedy = Phrase::tr(
             "choose which column has the time; write its pattern if it is an unusual one");
         break;
@@ -52,6 +54,7 @@ QString problemWords(const Problem& problem)
         page.remedy = Phrase::tr("choose the zone of the logger’s clock above");
         break;
     case Decision::unit:
+    case Decision::headerUnit:
         page.remedy = Phrase::tr("choose the unit above the column");
         break;
     case Decision::columns:

@@ -188,14 +188,14 @@ void LogView::pointAt(Decision decision)
         return;
     if (decision == Decision::none || m_heads->columnCount() == 0)
         return;
+    const bool unit = decision == Decision::unit || decision == Decision::headerUnit;
     int column = 0;
     for (int i = m_heads->columnCount() - 1; i >= 0; --i) {
-        const bool open = decision == Decision::unit
-                              ? m_heads->box(i)->meaning() == Meaning::reading
-                              : m_heads->box(i)->meaning() == Meaning::ignored;
+        const bool open = unit ? m_heads->box(i)->meaning() == Meaning::reading
+                               : m_heads->box(i)->meaning() == Meaning::ignored;
         column = open ? i : column;
     }
-    if (decision == Decision::unit && m_heads->unitBox(column)->isVisible())
+    if (unit && m_heads->unitBox(column)->isVisible())
         m_heads->unitBox(column)->setFocus();
     else
         m_heads->box(column)->setFocus();

@@ -88,7 +88,7 @@ Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const D
             Phrase::tr("no column is called like a sensor or meter"), {},
             Phrase::tr("say which is which with --column \"SENSOR=COLUMN\"; the columns are: %1")
                 .with(joined(dialect.header)),
-            Decision::columns);
+            Decision::columns, dialect.header);
     return columns;
 }
 

@@ -354,7 +354,7 @@ Done LogRowAccumulator::checkNamesKnown() const
         columnPlace(m_dialect.header[m_named->column()]),
         Phrase::tr("say which is which with --column \"SENSOR=NAME\"; the names are: %1")
             .with(joined(m_named->ignored())),
-        Decision::columns);
+        Decision::columns, m_named->ignored());
 }
 
 Done LogRowAccumulator::settleOrder(LogFile& file)
@@ -404,7 +404,7 @@ Result<Zone> LogRowAccumulator::zoneOfTimes(LogFile& file) const
             columnPlace(m_timeHeader),
             Phrase::tr("say --zone with the zone of the logger's clock, such as America/Denver or "
                        "-07:00"),
-            Decision::zone);
+            Decision::zone, {"America/Denver", "-07:00"});
     if (said.zone)
         file.zoneReason = Phrase::tr("from the header \"%1\"").with(shown(m_timeHeader));
     return said.zone.value_or(m_request.zone);

@@ -172,6 +172,7 @@ private:
         problem.place = placeIn(column, i);
         if (doubt.doubt == ReadingDoubt::belowBefore) {
             problem.decision = Decision::registerDrop;
+            problem.options = {"rollover", "reset"};
             problem.remedy = Phrase::tr("say --event rollover (it passed its top) or --event "
                                         "reset (it restarted at 0); another meter gets a name of "
                                         "its own, and the energy of each interval is no register");

@@ -102,7 +102,7 @@ Result<ChosenUnit> said(ReadingUnit unit, const WantedColumn& wanted,
     if (!fits(unit, wanted.kind))
         return dataProblem(Phrase::tr("\"%1\" reads %2, which is not in %3")
                                .with(wanted.name, kindWords(wanted.kind), unitSymbol(unit)));
-    ChosenUnit chosen{unit, Phrase::tr("set to %1").with(unitSymbol(unit)), true, false, {}};
+    ChosenUnit chosen{unit, Phrase::tr("set to %1").with(unitSymbol(unit)), true, false, false, {}};
     if (byHeader && *byHeader != unit)
         chosen.warning = Phrase::tr("the header says %1, but the import was set to %2")
                              .with(unitSymbol(*byHeader), unitSymbol(unit));
@@ -158,15 +158,14 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
                            columnPlace(header[column]), Phrase::tr("choose another column for it"),
                            Decision::columns);
     if (byHeader)
-        return ChosenUnit{*byHeader, headerSays(*byHeader), false, false, {}};
+        return ChosenUnit{*byHeader, headerSays(*byHeader), false, true, false, {}};
     const ReadingUnit unit = fallback(wanted.kind, request.fallbackUnit);
     if (request.fallbackSaid && wanted.kind == SeriesKind::temperature)
         return said(unit, wanted, byHeader);
-    return ChosenUnit{unit,
-                      Phrase::tr("the header has no unit: %1 is assumed").with(unitSymbol(unit)),
-                      false,
-                      true,
-                      {}};
+    return ChosenUnit{
+        unit,  Phrase::tr("the header has no unit: %1 is assumed").with(unitSymbol(unit)),
+        false, false,
+        true,  {}};
 }
 
 Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& unit)
@@ -183,12 +182,16 @@ Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& uni
                                  .with(shortestText(middle), unitSymbol(column.unit), unit.reason);
     if (unit.said || doubt.onlyWarn)
         return columnPlace(column.header) + ": " + what;
+    if (!temperature)
+        return dataProblem(what, columnPlace(column.header),
+                           Phrase::tr("write the right unit in the header, in brackets"),
+                           Decision::unit);
     return dataProblem(
         what, columnPlace(column.header),
-        !temperature ? Phrase::tr("write the right unit in the header, in brackets")
-        : celsius    ? Phrase::tr("say --unit f if they are in °F, or --unit c if they are right")
-                     : Phrase::tr("say --unit c if they are in °C, or --unit f if they are right"),
-        Decision::unit);
+        celsius ? Phrase::tr("say --unit f if they are in °F, or --unit c if they are right")
+                : Phrase::tr("say --unit c if they are in °C, or --unit f if they are right"),
+        unit.byHeader ? Decision::headerUnit : Decision::unit,
+        celsius ? std::vector<std::string>{"f", "c"} : std::vector<std::string>{"c", "f"});
 }
 
 } // namespace holdband

@@ -124,7 +124,7 @@ Result<char> NumberCells::decimalSign() const
             linePlace(m_comma.line),
             Phrase::tr("say --decimal comma (a decimal comma) or --decimal point (groups of "
                        "thousands)"),
-            Decision::decimalSign);
+            Decision::decimalSign, {"comma", "point"});
     return ',';
 }
 

@@ -1,6 +1,7 @@
 #include "core/intake/time/date_order.h"
 
 #include "core/intake/log/log_places.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
 namespace holdband {
@@ -43,15 +44,14 @@ void DateOrderVotes::take(const LooseTime& time, std::int64_t line, std::string_
     }
 }
 
-std::string DateOrderVotes::optionsLeft() const
+std::vector<std::string> DateOrderVotes::optionsLeft() const
 {
-    std::string list;
+    std::vector<std::string> options;
     for (std::size_t i = 0; i < 3; ++i) {
-        const auto option = optionText(allDateOrders[i]);
         if (m_against[i].line == 0)
-            list = list.empty() ? std::string(option) : Phrase::tr("%1 or %2").with(list, option);
+            options.emplace_back(optionText(allDateOrders[i]));
     }
-    return list.empty() ? Phrase::tr("%1 or %2").with("mdy", "dmy") : list;
+    return options.empty() ? std::vector<std::string>{"mdy", "dmy"} : options;
 }
 
 Result<DecidedOrder> DateOrderVotes::decide() const
@@ -64,8 +64,9 @@ Result<DecidedOrder> DateOrderVotes::decide() const
             const Witness& row = m_differ[*left][i];
             return dataProblem(
                 Phrase::tr("the dates fit more than one order, such as \"%1\"").with(row.text),
-                linePlace(row.line), Phrase::tr("say --date-order %1").with(optionsLeft()),
-                Decision::dateOrder);
+                linePlace(row.line),
+                Phrase::tr("say --date-order %1").with(alternatives(optionsLeft())),
+                Decision::dateOrder, optionsLeft());
         }
         if (!left)
             left = i;
@@ -76,8 +77,10 @@ Result<DecidedOrder> DateOrderVotes::decide() const
             Phrase::tr("the dates have no common order: \"%1\" in line %2 can't be month first, "
                        "\"%3\" in line %4 can't be day first")
                 .with(mdy.text, std::to_string(mdy.line), dmy.text, std::to_string(dmy.line)),
-            {}, Phrase::tr("say --date-order %1 to leave the others out").with(optionsLeft()),
-            Decision::dateOrder);
+            {},
+            Phrase::tr("say --date-order %1 to leave the others out")
+                .with(alternatives(optionsLeft())),
+            Decision::dateOrder, optionsLeft());
     const DateOrder order = allDateOrders[*left];
     const Witness& why = order == DateOrder::monthDayYear ? dmy : mdy;
     if (why.line == 0)

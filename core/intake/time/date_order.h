@@ -36,7 +36,7 @@ private:
         std::int64_t line = 0; ///< 0: none
         std::string text;
     };
-    std::string optionsLeft() const;
+    std::vector<std::string> optionsLeft() const;
 
     bool m_any = false;
     std::array<Witness, 3> m_against;               ///< by order: the first row that can't be in it

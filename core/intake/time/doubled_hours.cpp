@@ -77,7 +77,7 @@ tl::unexpected<Problem> unclear(const DoubledRow& row, const RowTimes& rows, con
         Phrase::tr("write offsets in the file (%1 or %2), or say --zone %3 or --zone %4 if the "
                    "logger's clock was never changed")
             .with(first, second, offset(first), offset(second)),
-        Decision::zone);
+        Decision::zone, {offset(first), offset(second)});
 }
 
 Done settleGroup(std::span<const DoubledRow> group, const Direction& direction, RowTimes& rows,
