@@ -1,7 +1,6 @@
 #include "app/results_json.h"
 
 #include "app/json_values.h"
-#include "app/result_times.h"
 #include "core/results/run/causes.h"
 #include "core/text/times.h"
 
@@ -21,15 +20,14 @@ Json instant(const std::optional<Instant>& at)
     return at ? Json(rfc3339Utc(*at)) : Json(nullptr);
 }
 
-Json excursionJson(const analysis::Excursion& excursion, Instant stageStart,
-                   const ExcursionCause* cause)
+Json excursionJson(const analysis::Excursion& excursion, Span span, const ExcursionCause* cause)
 {
     const char* cut = excursion.cut == analysis::Cut::gap        ? "gap"
                       : excursion.cut == analysis::Cut::stageEnd ? "stage end"
                                                                  : "";
     return {
-        {"start", rfc3339Utc(after(stageStart, excursion.startMs))},
-        {"end", rfc3339Utc(after(stageStart, excursion.endMs))},
+        {"start", rfc3339Utc(span.start)},
+        {"end", rfc3339Utc(span.end)},
         {"side", excursion.side == analysis::Side::above ? "above" : "below"},
         {"hours", hours(excursion.lengthMs())},
         {"peak_c", excursion.peak},
@@ -59,7 +57,7 @@ void putStatistics(Json& json, const analysis::StageStatistics& statistics)
 
 void putArrival(Json& json, const analysis::BandJudgement& judged, Instant start)
 {
-    json["arrived"] = judged.arrival ? instant(after(start, judged.arrival->ms)) : Json(nullptr);
+    json["arrived"] = judged.arrival ? instant(plusMs(start, judged.arrival->ms)) : Json(nullptr);
     json["arrival_seen"] = judged.arrival ? Json(judged.arrival->seen) : Json(nullptr);
 }
 
@@ -91,8 +89,9 @@ Json stageJson(const results::RunReview& review, std::size_t i)
         figures.ratePerMs ? Json(*figures.ratePerMs * msPerHour) : Json(nullptr);
     json["excursions"] = Json::array();
     for (std::size_t k = 0; k < judged.excursions.size(); ++k)
-        json["excursions"].push_back(
-            excursionJson(judged.excursions[k], stage.span.start, results::causeOf(review, i, k)));
+        json["excursions"].push_back(excursionJson(judged.excursions[k],
+                                                   spanOf(stage, judged.excursions[k]),
+                                                   results::causeOf(review, i, k)));
     return json;
 }
 

@@ -1,6 +1,5 @@
 #include "app/results_text.h"
 
-#include "app/result_times.h"
 #include "app/table.h"
 #include "core/results/run/causes.h"
 #include "core/results/run/energy_texts.h"
@@ -72,7 +71,7 @@ std::string excursionsTable(const RunReview& review)
         for (std::size_t k = 0; k < excursions.size(); ++k) {
             const analysis::Excursion& excursion = excursions[k];
             const std::string cause = results::causeText(results::causeOf(review, i, k));
-            const Instant start = after(judged.stages[i].span.start, excursion.startMs);
+            const Instant start = spanOf(judged.stages[i], excursion).start;
             const char* end = excursion.cut == analysis::Cut::gap        ? "a gap"
                               : excursion.cut == analysis::Cut::stageEnd ? "the stage's end"
                                                                          : "coming back";
@@ -162,7 +161,8 @@ std::string weatherLine(const RunReview& review)
     if (!energy.lift)
         return {};
     const bool us = review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
-    const double factor = us ? 1.8 : 1.0;
+    const TemperatureUnit degree = review.settings.temperatureUnit();
+    const double factor = degreesPerKelvin(degree);
     const std::string unit = us ? "°F·h" : "°C·h";
     std::string line = "The room was above the beer by " +
                        fixedText(energy.lift->coolingKh * factor, 0) + " " + unit +
@@ -170,7 +170,7 @@ std::string weatherLine(const RunReview& review)
                        " " + unit + ".";
     if (energy.kwhPerDegreeDay)
         line += " Energy per degree-day of cooling lift: " +
-                fixedText(*energy.kwhPerDegreeDay / factor, 4) +
+                fixedText(perDegree(*energy.kwhPerDegreeDay, degree), 4) +
                 (us ? " kWh/(°F·d)." : " kWh/(°C·d).");
     return line + "\n";
 }

@@ -20,13 +20,14 @@ struct Beyond {
     double start;
     double end;
     double peak;
+    double peakMs;
     double area;
 };
 
 /// `a` and `b` are the excess over the edge (positive: beyond) at t0 and t1; max(a, b) > 0.
 Beyond beyondEdge(double t0, double a, double t1, double b)
 {
-    Beyond part{t0, t1, std::max(a, b), 0.0};
+    Beyond part{t0, t1, std::max(a, b), a < b ? t1 : t0, 0.0};
     if (a <= 0.0)
         part.start = std::clamp(t0 + (t1 - t0) * (a / (a - b)), t0, t1);
     if (b <= 0.0)
@@ -82,13 +83,16 @@ private:
         const double length = part.end - part.start;
         (side == Side::above ? m_above : m_below) += length;
         if (!goesOn(side, part.start)) {
-            m_excursions.push_back({side, part.start, part.end, part.peak, part.area});
+            m_excursions.push_back({side, part.start, part.end, part.peak, part.peakMs, part.area});
             m_open = true;
             return;
         }
         Excursion& last = m_excursions.back();
         last.endMs = part.end;
-        last.peak = std::max(last.peak, part.peak);
+        if (part.peak > last.peak) {
+            last.peak = part.peak;
+            last.peakMs = part.peakMs;
+        }
         last.areaMs += part.area;
     }
 
@@ -160,6 +164,20 @@ bool beginsOutside(const StageTrack& track, const PlacedStage& stage, double tol
 }
 
 } // namespace
+
+const Excursion* worstOf(const std::vector<Excursion>& excursions)
+{
+    // The first of equals.
+    const auto worst =
+        std::max_element(excursions.begin(), excursions.end(),
+                         [](const Excursion& a, const Excursion& b) { return a.peak < b.peak; });
+    return worst == excursions.end() ? nullptr : &*worst;
+}
+
+Span spanOf(const PlacedStage& stage, const Excursion& excursion)
+{
+    return {plusMs(stage.span.start, excursion.startMs), plusMs(stage.span.start, excursion.endMs)};
+}
 
 StageTrack stageTrack(const Series& beer, Milliseconds gapLimit, const PlacedStage& stage)
 {

@@ -2,6 +2,7 @@
 // Sections 2 and 3 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
+#include "core/analysis/held_time.h"
 #include "core/analysis/target.h"
 #include "core/analysis/track.h"
 #include "core/model/cause.h"
@@ -26,12 +27,21 @@ struct Excursion {
     double startMs = 0.0; ///< ms from the stage's start
     double endMs = 0.0;   ///< ms from the stage's start
     double peak = 0.0;    ///< K beyond the edge
+    double peakMs = 0.0;  ///< ms from the stage's start: where the peak is first
     double areaMs = 0.0;  ///< K·ms beyond the edge
     Cut cut = Cut::cameBack;
 
     double lengthMs() const { return endMs - startMs; }
+    /// K beyond the edge, below 0 for the lower one.
+    double signedPeak() const { return side == Side::above ? peak : -peak; }
     bool operator==(const Excursion&) const = default;
 };
+
+/// The one that is farthest past its edge, the earliest of equals; null where there is none.
+const Excursion* worstOf(const std::vector<Excursion>& excursions);
+
+/// The instants of an excursion of that stage.
+Span spanOf(const PlacedStage& stage, const Excursion& excursion);
 
 /// Where the beer first was inside the band.
 struct Arrival {
@@ -43,18 +53,12 @@ struct Arrival {
 };
 
 /// A stage judged with one tolerance.
-struct BandJudgement {
+struct BandJudgement : HeldTime {
     double tolerance = 0.0; ///< K
     std::optional<Arrival> arrival;
     bool settles = false; ///< began with a jump and outside the band
     bool missed = false;
     double holdFromMs = 0.0; ///< ms from the stage's start; covered time from here on is judged
-    double settlingMs = 0.0; ///< ms, covered and not judged
-    double holdMs = 0.0;     ///< ms, clock
-    double coveredMs = 0.0;  ///< ms of hold time
-    double insideMs = 0.0;   ///< ms, covered and in the band
-    double aboveMs = 0.0;    ///< ms, covered and above it
-    double belowMs = 0.0;    ///< ms, covered and below it
     std::vector<Excursion> excursions;
 };
 

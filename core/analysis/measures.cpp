@@ -93,7 +93,7 @@ Figure temperatureMeasure(const ComparisonSide& side, MeasureId id)
         return ofTotals(
             [](const BandTotals& totals) { return static_cast<double>(totals.excursions); });
     case MeasureId::worstPastEdge:
-        return withDoubt(judged.asPlanned.totals.worstPeak, doubt, 0.0);
+        return withDoubt(judged.asPlanned.totals.worstPeak(), doubt, 0.0);
     case MeasureId::rmsDeviation:
         return withDoubt(moments.rootMeanSquare(), doubt, 0.0);
     case MeasureId::meanAbsoluteDeviation:

@@ -1,7 +1,5 @@
 #include "core/analysis/stage_figures.h"
 
-#include <cmath>
-
 namespace holdband::analysis {
 
 namespace {
@@ -13,21 +11,6 @@ Settled settledOf(const BandJudgement& judged)
     if (!judged.settles)
         return Settled::notNeeded;
     return judged.arrival ? Settled::arrived : Settled::notYet;
-}
-
-std::optional<double> share(double part, double whole)
-{
-    return whole > 0.0 ? std::optional(part / whole) : std::nullopt;
-}
-
-std::optional<double> worstOf(const std::vector<Excursion>& excursions)
-{
-    std::optional<double> worst;
-    for (const Excursion& excursion : excursions) {
-        if (!worst || excursion.peak > std::abs(*worst))
-            worst = excursion.side == Side::above ? excursion.peak : -excursion.peak;
-    }
-    return worst;
 }
 
 } // namespace
@@ -44,11 +27,12 @@ StageFigures stageFigures(const JudgedBatch& judged, std::size_t stage)
     figures.settlingMs = band.settlingMs;
     figures.ratePerMs = settling.ratePerMs;
     figures.overshoot = settling.overshoot;
-    figures.coverage = share(band.coveredMs, band.holdMs);
-    figures.insideShare = share(band.insideMs, band.coveredMs);
+    figures.coverage = band.coverage();
+    figures.insideShare = band.insideShare();
     if (!deviation.empty())
         figures.meanDeviation = deviation.mean();
-    figures.worst = worstOf(band.excursions);
+    if (const Excursion* worst = worstOf(band.excursions))
+        figures.worst = worst->signedPeak();
     return figures;
 }
 

@@ -114,7 +114,7 @@ Milliseconds defaultGapLimit(const Series& series, Span inside)
     if (last - first < 2)
         return longestDefaultGap;
     const double limit = 3.0 * medianInterval(std::span<const Instant>(first, last));
-    return std::min(longestDefaultGap, Milliseconds{std::llround(limit)});
+    return std::min(longestDefaultGap, wholeMs(limit));
 }
 
 Track cover(const Series& series, Milliseconds gapLimit, Span span)

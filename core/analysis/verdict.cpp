@@ -4,16 +4,6 @@
 
 namespace holdband::analysis {
 
-std::optional<double> BandTotals::coverage() const
-{
-    return holdMs > 0.0 ? std::optional(coveredMs / holdMs) : std::nullopt;
-}
-
-std::optional<double> BandTotals::insideShare() const
-{
-    return coveredMs > 0.0 ? std::optional(insideMs / coveredMs) : std::nullopt;
-}
-
 namespace {
 
 /// An excursion that begins less than this after the stage's start goes on from the stage before.
@@ -24,16 +14,12 @@ constexpr double halfMs = 0.5;
 BandTotals sumUp(const std::vector<BandJudgement>& stages)
 {
     BandTotals totals;
-    for (const BandJudgement& stage : stages) {
-        totals.settlingMs += stage.settlingMs;
-        totals.holdMs += stage.holdMs;
-        totals.coveredMs += stage.coveredMs;
-        totals.insideMs += stage.insideMs;
-        totals.aboveMs += stage.aboveMs;
-        totals.belowMs += stage.belowMs;
-        totals.excursions += stage.excursions.size();
-        for (const Excursion& excursion : stage.excursions)
-            totals.worstPeak = std::max(totals.worstPeak, excursion.peak);
+    for (std::size_t i = 0; i < stages.size(); ++i) {
+        totals += stages[i];
+        totals.excursions += stages[i].excursions.size();
+        const Excursion* worst = worstOf(stages[i].excursions);
+        if (worst && (!totals.worst || worst->peak > totals.worstPeak()))
+            totals.worst = StageExcursion{i, *worst};
     }
     return totals;
 }

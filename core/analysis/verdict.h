@@ -18,22 +18,20 @@ struct JudgingSettings {
     double coverageNeeded = 0.9; ///< covered / hold time
 };
 
-/// Sums over the stages of one judging, in ms.
-struct BandTotals {
-    double settlingMs = 0.0; ///< ms, covered and not judged
-    double holdMs = 0.0;     ///< ms, clock
-    double coveredMs = 0.0;  ///< ms of hold time
-    double insideMs = 0.0;   ///< ms, covered and in the band
-    double aboveMs = 0.0;    ///< ms, covered and above it
-    double belowMs = 0.0;    ///< ms, covered and below it
-    std::size_t excursions = 0;
-    std::size_t counted = 0; ///< of these, at least as long as what is ignored
-    double worstPeak = 0.0;  ///< K beyond an edge; 0 without excursions
+/// An excursion and the number of its stage.
+struct StageExcursion {
+    std::size_t stage = 0;
+    Excursion excursion;
+};
 
-    double outsideMs() const { return aboveMs + belowMs; }
-    std::optional<double> coverage() const;
-    /// inside / covered.
-    std::optional<double> insideShare() const;
+/// Sums over the stages of one judging.
+struct BandTotals : HeldTime {
+    std::size_t excursions = 0;
+    std::size_t counted = 0;             ///< of these, at least as long as what is ignored
+    std::optional<StageExcursion> worst; ///< of all stages; absent without excursions
+
+    /// K beyond an edge; 0 without excursions.
+    double worstPeak() const { return worst ? worst->excursion.peak : 0.0; }
 };
 
 /// The whole batch judged with the stages' tolerances moved by one amount.

@@ -47,6 +47,18 @@ inline Milliseconds toMilliseconds(Hours length)
     return std::chrono::round<Milliseconds>(length < -most ? -most : length > most ? most : length);
 }
 
+/// A length in fractional milliseconds, as the analysis computes with, to the nearest whole one.
+inline Milliseconds wholeMs(double ms)
+{
+    return toMilliseconds(Hours{std::chrono::duration<double, std::milli>{ms}});
+}
+
+/// The instant that lies so many milliseconds after `start`.
+inline Instant plusMs(Instant start, double ms)
+{
+    return start + wholeMs(ms);
+}
+
 /// The instants [start, end). Empty where end is not after start.
 struct Span {
     Instant start;

@@ -90,6 +90,21 @@ constexpr double valueIn(Temperature temperature, TemperatureUnit unit)
     return unit == TemperatureUnit::celsius ? temperature.celsius() : temperature.fahrenheit();
 }
 
+/// How many degrees of `unit` a difference of 1 K is: 1 or 1.8.
+constexpr double degreesPerKelvin(TemperatureUnit unit)
+{
+    return unit == TemperatureUnit::fahrenheit
+               ? TemperatureDifference::kelvins(1.0).fahrenheitDegrees()
+               : 1.0;
+}
+
+/// A quantity for each kelvin of difference as it is for each degree of `unit`: kWh/(K·d) as
+/// kWh/(°F·d).
+constexpr double perDegree(double perKelvin, TemperatureUnit unit)
+{
+    return perKelvin / degreesPerKelvin(unit);
+}
+
 constexpr double valueIn(TemperatureDifference difference, TemperatureUnit unit)
 {
     return unit == TemperatureUnit::celsius ? difference.kelvins() : difference.fahrenheitDegrees();

@@ -100,9 +100,9 @@ TEST(HoldBand, BothEdgesWithinOnePiece)
     EXPECT_DOUBLE_EQ(stage.belowMs, 2 * hourMs);
     ASSERT_EQ(stage.excursions.size(), 2u);
     EXPECT_EQ(stage.excursions[0],
-              (Excursion{Side::above, 0, 2 * hourMs, 2, 2 * hourMs, Cut::cameBack}));
-    EXPECT_EQ(stage.excursions[1],
-              (Excursion{Side::below, 4 * hourMs, 6 * hourMs, 2, 2 * hourMs, Cut::stageEnd}));
+              (Excursion{Side::above, 0, 2 * hourMs, 2, 0, 2 * hourMs, Cut::cameBack}));
+    EXPECT_EQ(stage.excursions[1], (Excursion{Side::below, 4 * hourMs, 6 * hourMs, 2, 6 * hourMs,
+                                              2 * hourMs, Cut::stageEnd}));
 }
 
 TEST(HoldBand, UpwardThroughBothEdgesInOrder)

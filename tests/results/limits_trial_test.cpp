@@ -47,7 +47,7 @@ void expectSame(const analysis::Judging& a, const analysis::Judging& b)
     EXPECT_EQ(a.totals.belowMs, b.totals.belowMs);
     EXPECT_EQ(a.totals.holdMs, b.totals.holdMs);
     EXPECT_EQ(a.totals.excursions, b.totals.excursions);
-    EXPECT_EQ(a.totals.worstPeak, b.totals.worstPeak);
+    EXPECT_EQ(a.totals.worstPeak(), b.totals.worstPeak());
     EXPECT_EQ(a.missed, b.missed);
 }
 

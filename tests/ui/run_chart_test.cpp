@@ -145,6 +145,8 @@ TEST(RunChart, TheRibbonIsWiderBetweenReadingsThanAtThem)
     review.energyCurve = {{hour(0), 0.0, {}, {}, true, false, false},
                           {hour(8), 0.8, {}, {}, true, false, false},
                           {hour(10), 0.9, {}, {}, false, false, false}};
+    review.energyRange =
+        results::energyRangeOf(review.input, review.figures.energy, review.energyCurve);
     const RunChart chart = chartOf(review);
     EXPECT_FALSE(chart.energyUnbounded);
     const auto atReading = boundsAt(chart, 8 * h - 1.0);

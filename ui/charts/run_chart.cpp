@@ -121,38 +121,16 @@ std::string stageWords(const analysis::PlacedStage& stage, const BandPiece& band
     return Phrase::tr("%1: %2 ± %3").with(stage.label, at(band.endTarget), tolerance);
 }
 
-struct Extreme {
-    double ms = 0.0;
-    double value = 0.0;
-};
-
-/// Where the deviation (K, ms from the stage's start) is farthest out during an excursion.
-Extreme extremeOf(const Track& deviation, const analysis::Excursion& excursion)
-{
-    const bool above = excursion.side == analysis::Side::above;
-    std::optional<Extreme> best;
-    const auto consider = [&](double ms, double value) {
-        if (!best || (above ? value > best->value : value < best->value))
-            best = Extreme{ms, value};
-    };
-    const auto first =
-        std::lower_bound(deviation.ms.begin(), deviation.ms.end(), excursion.startMs - 0.5);
-    for (auto at = first; at != deviation.ms.end() && *at <= excursion.endMs + 0.5; ++at)
-        consider(*at, deviation.value[static_cast<std::size_t>(at - deviation.ms.begin())]);
-    return best.value_or(Extreme{(excursion.startMs + excursion.endMs) / 2.0, 0.0});
-}
-
-ExcursionMark markOf(const analysis::Excursion& excursion, const Track& deviation,
-                     const BandPiece& band, TemperatureUnit unit)
+ExcursionMark markOf(const analysis::Excursion& excursion, const BandPiece& band,
+                     TemperatureUnit unit)
 {
     const double offset = band.time.fromMs;
-    const double sign = excursion.side == analysis::Side::above ? 1.0 : -1.0;
     ExcursionMark mark;
-    mark.above = sign > 0.0;
+    mark.above = excursion.side == analysis::Side::above;
     mark.time = {offset + excursion.startMs, offset + excursion.endMs};
-    mark.peakMs = offset + extremeOf(deviation, excursion).ms;
-    mark.edgeDeviation = sign * band.tolerance;
-    mark.peakDeviation = sign * (band.tolerance + differenceIn(excursion.peak, unit));
+    mark.peakMs = offset + excursion.peakMs;
+    mark.edgeDeviation = mark.above ? band.tolerance : -band.tolerance;
+    mark.peakDeviation = mark.edgeDeviation + differenceIn(excursion.signedPeak(), unit);
     mark.peakTemperature = band.targetAt(mark.peakMs) + mark.peakDeviation;
     return mark;
 }
@@ -188,7 +166,7 @@ void addStage(const analysis::JudgedBatch& judged, std::size_t i, RunChart& char
     if (judgement.settlingMs > 0.0)
         chart.settling.push_back({band.time.fromMs, band.time.fromMs + judgement.holdFromMs});
     for (const analysis::Excursion& excursion : judgement.excursions)
-        addExcursion(excursion, markOf(excursion, deviation, band, chart.unit), chart);
+        addExcursion(excursion, markOf(excursion, band, chart.unit), chart);
 }
 
 void addEnergyDots(const results::RunReview& review, RunChart& chart)
@@ -200,39 +178,12 @@ void addEnergyDots(const results::RunReview& review, RunChart& chart)
     }
 }
 
-/// Where the bounds between two points are asked for. They jump at a reading and bend with the
-/// rated power, so just inside both ends and at some places in between.
-std::vector<double> placesBetween(double from, double to)
-{
-    constexpr int pieces = 6;
-    const double inside = std::min(1000.0, (to - from) / 20.0);
-    std::vector<double> places{from, from + inside};
-    for (int k = 1; k < pieces; ++k)
-        places.push_back(from + (to - from) * k / pieces);
-    places.push_back(to - inside);
-    places.push_back(to);
-    return places;
-}
-
 void addEnergyBounds(const results::RunReview& review, RunChart& chart)
 {
-    const analysis::RunInput& input = review.input;
-    for (std::size_t i = 1; i < chart.energy.size(); ++i) {
-        if (!chart.energy[i].joined)
-            continue;
-        const double from = chart.energy[i - 1].ms;
-        for (const double ms : placesBetween(from, chart.energy[i].ms)) {
-            const auto energy = analysis::shareOver(input.setup, review.figures.energy.shares,
-                                                    {chart.span.start, chart.instantOf(ms)});
-            if (!energy.any() && ms > from)
-                continue;
-            if (!energy.highKnown() || !energy.lowKnown()) {
-                chart.energyUnbounded = true;
-                continue;
-            }
-            chart.energyBounds.push_back({ms, energy.low, energy.high, ms > from});
-        }
-    }
+    chart.energyUnbounded = review.energyRange.unbounded;
+    for (const results::EnergyBounds& bounds : review.energyRange.points)
+        chart.energyBounds.push_back(
+            {chart.msOf(bounds.at), bounds.low, bounds.high, bounds.joined});
 }
 
 void addUnmetered(const results::RunReview& review, RunChart& chart)

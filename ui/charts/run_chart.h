@@ -105,7 +105,7 @@ struct RunChart {
     std::vector<store::KeptCause> causes;   ///< of excursions, also of other limits' ones
 
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
-    Instant instantOf(double ms) const { return origin + Milliseconds{std::llround(ms)}; }
+    Instant instantOf(double ms) const { return plusMs(origin, ms); }
     const ChartLine* line(LineRole role) const;
     /// The stretch that was left out at that time; null where none was.
     const LeftOutStretch* leftOutAt(double ms) const;

@@ -100,9 +100,10 @@ void addRates(FigureTable& table, const results::RunReview& review)
     addCost(table, review);
     if (!energy.kwhPerDegreeDay)
         return;
-    const bool us = review.settings.temperatureUnit() == TemperatureUnit::fahrenheit;
+    const TemperatureUnit unit = review.settings.temperatureUnit();
+    const bool us = unit == TemperatureUnit::fahrenheit;
     table.add(us ? Words::tr("per °F·day of lift") : Words::tr("per °C·day of lift"),
-              kwh(*energy.kwhPerDegreeDay / (us ? 1.8 : 1.0), 3), Figure::perDegreeDay);
+              kwh(perDegree(*energy.kwhPerDegreeDay, unit), 3), Figure::perDegreeDay);
 }
 
 QString percent(double share)

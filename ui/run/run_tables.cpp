@@ -19,12 +19,7 @@ using results::StageFigure;
 
 QString lengthText(double ms)
 {
-    return shown(durationText(Milliseconds{std::llround(ms)}, decimalSign()));
-}
-
-double signedPeak(const Excursion& excursion)
-{
-    return excursion.side == analysis::Side::above ? excursion.peak : -excursion.peak;
+    return shown(durationText(wholeMs(ms), decimalSign()));
 }
 
 QString endedBy(const Excursion& excursion)
@@ -45,7 +40,7 @@ std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const
 {
     const bool above = excursion.side == analysis::Side::above;
     const QString peak =
-        shown(results::pastEdgeText(signedPeak(excursion), review.settings.temperatureUnit(),
+        shown(results::pastEdgeText(excursion.signedPeak(), review.settings.temperatureUnit(),
                                     decimalSign())) +
         QLatin1Char(' ') + shown(unitText(review.settings.temperatureUnit())) + endedBy(excursion) +
         (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
@@ -60,12 +55,9 @@ void forEachExcursion(const results::RunReview& review, Visit visit)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
-        const Instant start = judged.stages[i].span.start;
         const auto& excursions = judged.asPlanned.stages[i].excursions;
-        for (std::size_t k = 0; k < excursions.size(); ++k) {
-            const auto at = [&](double ms) { return start + Milliseconds{std::llround(ms)}; };
-            visit(i, k, Span{at(excursions[k].startMs), at(excursions[k].endMs)});
-        }
+        for (std::size_t k = 0; k < excursions.size(); ++k)
+            visit(i, k, spanOf(judged.stages[i], excursions[k]));
     }
 }
 

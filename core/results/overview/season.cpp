@@ -28,7 +28,7 @@ SeasonLine lineOf(const RunReview& review)
     line.insideShare = judging.totals.insideShare();
     line.coverage = judging.totals.coverage();
     line.excursions = judging.totals.excursions;
-    line.worstPeak = judging.totals.worstPeak;
+    line.worstPeak = judging.totals.worstPeak();
     line.energy = energy.whole;
     line.partlyMetered = energy.whole.any() && energy.partlyMetered();
     line.meanWatts = energy.meanWatts();

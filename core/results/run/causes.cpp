@@ -22,9 +22,7 @@ PlacedSide placed(const RunReview& review, std::size_t stage, std::size_t excurs
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
-    const Instant start = judged.stages.at(stage).span.start;
-    const auto at = [&](double ms) { return start + Milliseconds{std::llround(ms)}; };
-    return {{at(which.startMs), at(which.endMs)}, which.side};
+    return {spanOf(judged.stages.at(stage), which), which.side};
 }
 
 std::vector<PlacedSide> allPlaced(const RunReview& review)

@@ -41,9 +41,8 @@ EnergyTexts energyTexts(const EnergyFigure& energy, char decimalSign)
     EnergyTexts texts;
     texts.kwh = energy.any() ? fixedText(energy.kwh, 2, decimalSign) : noFigure;
     texts.bounds = boundsText(energy, decimalSign);
-    texts.metered = energy.any()
-                        ? durationText(Milliseconds{std::llround(energy.meteredMs())}, decimalSign)
-                        : noFigure;
+    texts.metered =
+        energy.any() ? durationText(wholeMs(energy.meteredMs()), decimalSign) : noFigure;
     texts.watts = watts ? fixedText(*watts, 1, decimalSign) : noFigure;
     return texts;
 }

@@ -15,9 +15,14 @@ namespace {
 
 Held heldOf(const JudgedBatch& judged)
 {
-    const analysis::BandTotals& totals = judged.asPlanned.totals;
-    return {totals.holdMs,  totals.coveredMs, totals.insideMs,
-            totals.aboveMs, totals.belowMs,   &judged.deviation};
+    return {judged.asPlanned.totals, &judged.deviation};
+}
+
+PlacedExcursion worstOf(const JudgedBatch& judged)
+{
+    const auto& worst = judged.asPlanned.totals.worst;
+    return worst ? PlacedExcursion{&judged.stages[worst->stage], &worst->excursion}
+                 : PlacedExcursion{};
 }
 
 std::vector<PlacedExcursion> excursionsOf(const JudgedBatch& judged)
@@ -91,7 +96,7 @@ std::string explain(const RunReview& review, Figure figure, char decimalSign)
     case Figure::excursions:
         return excursionWords(words, held, excursionsOf(judged));
     case Figure::worst:
-        return worstWords(words, held, excursionsOf(judged));
+        return worstWords(words, held, worstOf(judged));
     case Figure::settling:
         return settling(judged);
     case Figure::coverage:

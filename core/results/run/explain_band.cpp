@@ -10,12 +10,6 @@ namespace holdband::results {
 
 using analysis::Side;
 
-Span PlacedExcursion::span() const
-{
-    const auto at = [&](double ms) { return stage->span.start + Milliseconds{std::llround(ms)}; };
-    return {at(excursion->startMs), at(excursion->endMs)};
-}
-
 std::string whyNothingHeld(const Held& held)
 {
     if (held.coveredMs > 0.0)
@@ -33,7 +27,7 @@ std::string insideWords(const ExplainWords& words, const Held& held)
         return why;
     return Phrase::tr("Time inside the band ÷ covered hold time: %1 of %2 = %3.")
         .with(spanWords(held.insideMs), spanWords(held.coveredMs),
-              words.share(held.insideMs / held.coveredMs));
+              words.share(*held.insideShare()));
 }
 
 namespace {
@@ -41,7 +35,7 @@ namespace {
 /// The sum after the rule of outsideWords.
 std::string outsideSum(const Held& held)
 {
-    const std::string sum = spanWords(held.aboveMs + held.belowMs);
+    const std::string sum = spanWords(held.outsideMs());
     const std::string seen = spanWords(held.coveredMs);
     if (held.aboveMs <= 0.0 && held.belowMs <= 0.0)
         return Phrase::tr("none of %1.", "of the hold time").with(seen);
@@ -76,7 +70,7 @@ std::string coverageWords(const ExplainWords& words, const Held& held)
             : Phrase::tr("Hold time between readings at most %1 apart (three times the usual "
                          "interval, 2 h at most), over all hold time: %2 of %3 = %4.");
     return rule.with(durationText(review.input.judging.gapLimit), spanWords(held.coveredMs),
-                     spanWords(held.holdMs), words.share(held.coveredMs / held.holdMs));
+                     spanWords(held.holdMs), words.share(*held.coverage()));
 }
 
 std::string excursionWords(const ExplainWords& words, const Held& held,
@@ -105,26 +99,21 @@ std::string excursionWords(const ExplainWords& words, const Held& held,
     return text + " " + Phrase::tr("Each counts, however short.").text();
 }
 
-std::string worstWords(const ExplainWords& words, const Held& held,
-                       const std::vector<PlacedExcursion>& excursions)
+std::string worstWords(const ExplainWords& words, const Held& held, const PlacedExcursion& worst)
 {
     if (const std::string why = whyNothingHeld(held); !why.empty())
         return why;
-    const auto worst = std::max_element(excursions.begin(), excursions.end(),
-                                        [](const PlacedExcursion& a, const PlacedExcursion& b) {
-                                            return a.excursion->peak < b.excursion->peak;
-                                        });
-    if (worst == excursions.end())
+    if (!worst.excursion)
         return Phrase::tr(
             "Worst past the edge of the band: no reading of the hold time is outside.");
     const Phrase phrase =
-        worst->excursion->side == Side::above
+        worst.excursion->side == Side::above
             ? Phrase::tr("The furthest past an edge of the band: %1 above in %2, between %3 and "
                          "%4.")
             : Phrase::tr("The furthest past an edge of the band: %1 below in %2, between %3 and "
                          "%4.");
-    const Span span = worst->span();
-    return phrase.with(words.difference(worst->excursion->peak), worst->stage->label,
+    const Span span = analysis::spanOf(*worst.stage, *worst.excursion);
+    return phrase.with(words.difference(worst.excursion->peak), worst.stage->label,
                        words.time(span.start), words.time(span.end));
 }
 

@@ -8,21 +8,14 @@
 
 namespace holdband::results {
 
-/// Hold time of a stage or of the run, in ms, and the deviation over what of it was seen.
-struct Held {
-    double holdMs = 0.0;    ///< ms
-    double coveredMs = 0.0; ///< ms
-    double insideMs = 0.0;  ///< ms
-    double aboveMs = 0.0;   ///< ms
-    double belowMs = 0.0;   ///< ms
+/// Hold time of a stage or of the run, and the deviation over the covered part of it.
+struct Held : analysis::HeldTime {
     const analysis::TimeMoments* deviation = nullptr;
 };
 
 struct PlacedExcursion {
     const analysis::PlacedStage* stage = nullptr;
     const analysis::Excursion* excursion = nullptr;
-
-    Span span() const;
 };
 
 std::string insideWords(const ExplainWords& words, const Held& held);
@@ -30,8 +23,8 @@ std::string outsideWords(const Held& held);
 std::string coverageWords(const ExplainWords& words, const Held& held);
 std::string excursionWords(const ExplainWords& words, const Held& held,
                            const std::vector<PlacedExcursion>& excursions);
-std::string worstWords(const ExplainWords& words, const Held& held,
-                       const std::vector<PlacedExcursion>& excursions);
+/// `worst` has no excursion where there was none.
+std::string worstWords(const ExplainWords& words, const Held& held, const PlacedExcursion& worst);
 std::string meanWords(const ExplainWords& words, const Held& held);
 std::string spreadWords(const ExplainWords& words, const Held& held);
 std::string rmsWords(const ExplainWords& words, const Held& held);

@@ -201,12 +201,12 @@ std::string perDegreeDay(const ExplainWords& words)
     if (!energy.kwhPerDegreeDay)
         return Phrase::tr("The room was never warmer than the beer: there was nothing to cool "
                           "against.");
-    const double scale = words.fahrenheit() ? 1.8 : 1.0;
+    const TemperatureUnit degree = review.settings.temperatureUnit();
     const Phrase unit = words.fahrenheit() ? Phrase::tr("°F·day") : Phrase::tr("°C·day");
     return Phrase::tr("Metered energy over the lift of the same time, with the room warmer: %1 ÷ "
                       "(%2 ÷ 24) = %3 for each %4.")
         .with(words.kwh(energy.whole.kwh), words.degreeHours(lift.coolingKh),
-              words.kwh(*energy.kwhPerDegreeDay / scale, 3), unit.text());
+              words.kwh(perDegree(*energy.kwhPerDegreeDay, degree), 3), unit.text());
 }
 
 } // namespace

@@ -49,11 +49,7 @@ public:
     }
 
 private:
-    Held held() const
-    {
-        return {m_judged.holdMs,  m_judged.coveredMs, m_judged.insideMs,
-                m_judged.aboveMs, m_judged.belowMs,   &m_statistics.deviation};
-    }
+    Held held() const { return {m_judged, &m_statistics.deviation}; }
 
     std::vector<PlacedExcursion> excursions() const
     {
@@ -75,7 +71,7 @@ private:
         case StageFigure::excursions:
             return excursionWords(m_words, held(), excursions());
         case StageFigure::worst:
-            return worstWords(m_words, held(), excursions());
+            return worstWords(m_words, held(), {&m_stage, worstOf(m_judged.excursions)});
         case StageFigure::meanDeviation:
             return meanWords(m_words, held());
         case StageFigure::spread:
@@ -220,7 +216,7 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     const ExplainWords words(review, decimalSign);
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
-    const Span span = PlacedExcursion{&judged.stages.at(stage), &which}.span();
+    const Span span = spanOf(judged.stages.at(stage), which);
     const Phrase phrase =
         which.side == analysis::Side::above
             ? Phrase::tr("Above the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "

@@ -11,7 +11,7 @@ namespace holdband::results {
 
 std::string spanWords(double ms)
 {
-    return hoursText(Milliseconds{std::llround(ms)});
+    return hoursText(wholeMs(ms));
 }
 
 std::string ExplainWords::difference(double kelvins) const

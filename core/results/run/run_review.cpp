@@ -12,75 +12,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 namespace holdband::results {
 
 namespace {
 
-using analysis::EnergyFigure;
 using analysis::MeterCurve;
 using analysis::RunInput;
-
-struct CurveInstants {
-    std::set<Instant> all;
-    std::set<Instant> read;
-    std::set<Instant> afterReset;
-};
-
-CurveInstants curveInstants(const RunInput& input)
-{
-    CurveInstants instants;
-    for (const analysis::EnergySource& source : input.setup.sources()) {
-        const auto* curve = std::get_if<MeterCurve>(&source.curve);
-        for (std::size_t i = 0; curve && i < curve->size(); ++i) {
-            const Instant at = curve->at(i);
-            if (at < input.span.start || at > input.span.end)
-                continue;
-            instants.read.insert(at);
-            if (i > 0 && curve->pairBefore(i) == MeterCurve::Pair::reset)
-                instants.afterReset.insert(at);
-        }
-    }
-    instants.all = instants.read;
-    instants.all.insert(input.span.start);
-    instants.all.insert(input.span.end);
-    return instants;
-}
-
-/// The batch's cumulative energy: each point is the energy from pitching until then, so its bounds
-/// are those of that span.
-std::vector<EnergyPoint> energyCurveOf(const RunInput& input, const analysis::RunEnergy& energy)
-{
-    std::vector<EnergyPoint> points;
-    if (!energy.whole.any())
-        return points;
-    const CurveInstants instants = curveInstants(input);
-    const auto& metered = energy.whole.metered;
-    std::set<Instant> all = instants.all;
-    for (const Span& span : metered) {
-        all.insert(span.start);
-        all.insert(span.end);
-    }
-    for (const Instant at : all) {
-        const auto holds = std::find_if(metered.begin(), metered.end(), [&](const Span& span) {
-            return at >= span.start && at <= span.end;
-        });
-        if (holds == metered.end())
-            continue;
-        const EnergyFigure until = shareOver(input.setup, energy.shares, {input.span.start, at});
-        EnergyPoint point{at, until.kwh, std::nullopt, std::nullopt};
-        if (until.lowKnown())
-            point.low = until.low;
-        if (until.highKnown())
-            point.high = until.high;
-        point.read = instants.read.contains(at);
-        point.afterReset = instants.afterReset.contains(at);
-        point.afterHole = at == holds->start && holds != metered.begin();
-        points.push_back(point);
-    }
-    return points;
-}
 
 /// Of an open batch whose meter was read on and on while nothing was read of its beer.
 std::string forgottenFinding(const RunInput& input)
@@ -216,6 +154,7 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
                                 {review.settings.temperatureUnit(), decimalSign});
     addSentence(review.words.detail, leftOutSentence(review.figures.leftOut, review.zone));
     review.energyCurve = energyCurveOf(review.input, review.figures.energy);
+    review.energyRange = energyRangeOf(review.input, review.figures.energy, review.energyCurve);
     review.dailyEnergy = dailyEnergyOf(review.figures.energy, review.zone);
     review.findings = findingsOf(review.input, review.figures);
     review.cautions = cautionsFor(review.setup);

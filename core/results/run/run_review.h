@@ -6,6 +6,7 @@
 #include "core/model/equipment.h"
 #include "core/model/readings.h"
 #include "core/results/run/daily_energy.h"
+#include "core/results/run/energy_curve.h"
 #include "core/results/run/verdict_words.h"
 #include "core/store/logbook_file.h"
 #include "core/store/records/causes.h"
@@ -16,17 +17,6 @@
 #include <vector>
 
 namespace holdband::results {
-
-/// The batch's cumulative energy since pitching (or since the first register reading after it).
-struct EnergyPoint {
-    Instant at;
-    double kwh = 0.0;          ///< kWh
-    std::optional<double> low; ///< absent where unbounded
-    std::optional<double> high;
-    bool read = false;       ///< a register reading stands here; else a stage's or batch's edge
-    bool afterReset = false; ///< the register restarted before this reading
-    bool afterHole = false;  ///< not metered between the point before and this one
-};
 
 /// A further sensor of the setup, for the chart only.
 struct SideSeries {
@@ -46,6 +36,7 @@ struct RunReview {
     analysis::RunFigures figures;
     VerdictWords words;
     std::vector<EnergyPoint> energyCurve;
+    EnergyRange energyRange;
     std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
     std::vector<SideSeries> sides;          ///< chamber and coolant of the same setup
     std::vector<JournalNote> journal;       ///< of the batch, in order of time

@@ -20,7 +20,7 @@ constexpr const char* minusSign = "−";
 
 std::string lengthText(double ms, char decimalSign)
 {
-    return durationText(Milliseconds{std::llround(ms)}, decimalSign);
+    return durationText(wholeMs(ms), decimalSign);
 }
 
 std::string settledText(const StageFigures& stage, char decimalSign)

@@ -83,8 +83,8 @@ std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const Ver
                               "left the band once: %1 of %2 held (%3), worst %4 past the edge",
                               totals.excursions);
     return phrase.with(duration(totals.outsideMs(), manner), duration(totals.coveredMs, manner),
-                       outsideShareText(totals.outsideMs() / totals.coveredMs, manner),
-                       worstText(totals.worstPeak, manner)) +
+                       outsideShareText(*totals.outsideShare(), manner),
+                       worstText(totals.worstPeak(), manner)) +
            countedText(by, totals, manner);
 }
 
@@ -160,7 +160,7 @@ std::string noReadingsHeadline(const JudgedBy& by, const BandTotals& totals)
     return Phrase::tr("not enough data: there are no beer readings in this batch; %1 of its %2 "
                       "must be covered")
         .with(atLeast(by.settings.coverageNeeded * totals.holdMs),
-              hoursText(Milliseconds{std::llround(totals.holdMs)}));
+              hoursText(wholeMs(totals.holdMs)));
 }
 
 std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)

@@ -75,8 +75,8 @@ Cell Cells::length(std::optional<double> ms) const
 {
     if (!ms)
         return absent();
-    return {ui::shown(durationText(Milliseconds{std::llround(*ms)}, ui::decimalSign())),
-            rawNumber(*ms / msInHour), "h"};
+    return {ui::shown(durationText(wholeMs(*ms), ui::decimalSign())), rawNumber(*ms / msInHour),
+            "h"};
 }
 
 Cell Cells::temperature(double celsius) const
@@ -92,6 +92,13 @@ Cell Cells::difference(std::optional<double> kelvins, int decimals) const
     if (!kelvins)
         return absent();
     return {ui::signedText(inUnit(*kelvins), decimals), rawNumber(inUnit(*kelvins)), degrees()};
+}
+
+Cell Cells::perDegreeDay(std::optional<double> kwh) const
+{
+    const TemperatureUnit unit = m_settings.temperatureUnit();
+    return number(kwh ? std::optional(perDegree(*kwh, unit)) : std::nullopt, 3,
+                  QStringLiteral("kWh/(%1·day)").arg(degrees()));
 }
 
 Cell Cells::pastEdge(double kelvins) const

@@ -26,6 +26,8 @@ public:
     Cell temperature(double celsius) const;        ///< with its unit
     /// Signed, without its unit.
     Cell difference(std::optional<double> kelvins, int decimals = 2) const;
+    /// kWh for a kelvin and day of lift, in kWh/(°F·day) or kWh/(°C·day).
+    Cell perDegreeDay(std::optional<double> kwh) const;
     Cell pastEdge(double kelvins) const; ///< a dash for 0
     Cell kwh(const analysis::EnergyFigure& energy) const;
     Cell leastKwh(const analysis::EnergyFigure& energy) const;

@@ -111,8 +111,7 @@ void addLift(Table& table, const RunReview& review, const Cells& cells)
     }
     if (!energy.kwhPerDegreeDay)
         return;
-    const double each = *energy.kwhPerDegreeDay / cells.inUnit(1.0);
-    Cell rate = cells.number(each, 3, QStringLiteral("kWh/(%1·day)").arg(cells.degrees()));
+    Cell rate = cells.perDegreeDay(energy.kwhPerDegreeDay);
     rate.text += u' ' + ui::Words::tr("kWh/(%1·day)").arg(cells.degrees());
     addFact(table, ui::Words::tr("Energy for each degree-day of lift"), rate);
 }

@@ -88,8 +88,7 @@ std::vector<Cell> excursionRow(const RunReview& review, std::size_t stage, std::
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
     const Excursion& excursion = judged.asPlanned.stages[stage].excursions[k];
-    const Instant start =
-        judged.stages[stage].span.start + Milliseconds{std::llround(excursion.startMs)};
+    const Instant start = spanOf(judged.stages[stage], excursion).start;
     const std::string cause = results::causeText(results::causeOf(review, stage, k));
     const bool above = excursion.side == analysis::Side::above;
     return {cells.instant(start),

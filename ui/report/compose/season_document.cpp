@@ -63,9 +63,6 @@ std::vector<Cell> energyRow(const SeasonLine& line, const Cells& cells)
     if (line.partlyMetered)
         name.text += ui::Words::tr(", partly metered");
     const std::optional<double> cost = line.cost ? std::optional(line.cost->amount) : std::nullopt;
-    const double degree = cells.inUnit(1.0);
-    const auto perDegreeDay =
-        line.kwhPerDegreeDay ? std::optional(*line.kwhPerDegreeDay / degree) : std::nullopt;
     return {name,
             cells.kwh(line.energy),
             cells.leastKwh(line.energy),
@@ -74,7 +71,7 @@ std::vector<Cell> energyRow(const SeasonLine& line, const Cells& cells)
             cells.watts(line.meanWatts),
             cells.money(cost),
             cells.difference(line.meanLift, 1),
-            cells.number(perDegreeDay, 3, QStringLiteral("kWh/(%1·day)").arg(cells.degrees()))};
+            cells.perDegreeDay(line.kwhPerDegreeDay)};
 }
 
 std::vector<Cell> sumRow(const Season& season, const Cells& cells)
