@@ -133,7 +133,7 @@ void putFit(Json& json, const analysis::LinearFit& fit)
     json["cv_rmse"] = jsonNumber(fit.cvRmse());
 }
 
-Json modelJson(const results::ModelWords& side)
+Json modelJson(const results::SideModel& side, const results::SideModelText& text)
 {
     Json json;
     json["n"] = side.model.pairs.size();
@@ -149,7 +149,7 @@ Json modelJson(const results::ModelWords& side)
         json["outside_seen_lift"] = side.atReference->outside;
     }
     json["decides"] = side.model.decides();
-    json["cautions"] = side.cautions;
+    json["cautions"] = text.cautions;
     json["points"] = pairsJson(side.model);
     return json;
 }
@@ -157,18 +157,19 @@ Json modelJson(const results::ModelWords& side)
 Json weatherJson(const SideBySide& review)
 {
     const results::SameWeather& weather = review.weather;
+    const results::SameWeatherText& text = review.text.weather;
     Json json;
-    json["reference_lift_c"] = weather.holdWords.empty() ? Json(nullptr) : Json(weather.hold.liftK);
-    json["reference_h"] = weather.holdWords.empty() ? Json(nullptr) : Json(weather.hold.hours);
+    json["reference_lift_c"] = weather.hold ? Json(weather.hold->liftK) : Json(nullptr);
+    json["reference_h"] = weather.hold ? Json(weather.hold->hours) : Json(nullptr);
     json["reference_lift_is_mean"] = weather.liftIsMean;
     json["reference_h_is_mean"] = weather.hoursAreMean;
-    json["a"] = modelJson(weather.a);
-    json["b"] = modelJson(weather.b);
+    json["a"] = modelJson(weather.a, text.a);
+    json["b"] = modelJson(weather.b, text.b);
     putBounded(json, "difference_w", weather.difference);
     putBounded(json, "ratio_a_to_b", weather.ratio);
     json["ahead"] = aheadJson(weather.ahead);
-    json["sentence"] = weather.sentence;
-    json["remarks"] = weather.remarks;
+    json["sentence"] = text.sentence;
+    json["remarks"] = text.remarks;
     return json;
 }
 
@@ -184,53 +185,58 @@ Json crossingJson(const analysis::Crossing& crossing)
 
 Json moneyJson(const SideBySide& review)
 {
-    const results::MoneyWords& money = review.money;
+    const results::Money& money = review.money;
+    const results::MoneyText& text = review.text.money;
     Json json;
     json["parts_a"] = jsonNumber(money.partsA);
     json["parts_b"] = jsonNumber(money.partsB);
     json["batches_per_year"] = jsonNumber(money.batchesPerYear);
     json["scenarios"] = Json::array();
-    for (const results::CostScenario& scenario : money.scenarios) {
+    for (std::size_t i = 0; i < money.scenarios.size(); ++i) {
+        const results::CostScenario& scenario = money.scenarios[i];
         Json one;
-        one["name"] = scenario.name;
+        one["name"] = text.scenarios[i].name;
         putBounded(one, "per_batch_a", scenario.a.perBatch);
         putBounded(one, "per_batch_b", scenario.b.perBatch);
         one["crossing"] = crossingJson(scenario.crossing);
-        one["sentence"] = scenario.sentence;
+        one["sentence"] = text.scenarios[i].sentence;
         json["scenarios"].push_back(std::move(one));
     }
-    json["why_none"] = money.why.empty() ? Json(nullptr) : Json(money.why);
+    json["why_none"] = text.why.empty() ? Json(nullptr) : Json(text.why);
     return json;
 }
 
-Json criterionJson(const results::CriterionWords& criterion, const analysis::Turn& turn)
+Json criterionJson(const results::Criterion& criterion, const std::string& how,
+                   const analysis::Turn& turn)
 {
     return {{"criterion", criterion.name},
-            {"measured", criterion.measured},
+            {"measured", criterion.measured()},
             {"weight", criterion.weight},
             {"a", criterion.scores ? Json(criterion.scores->a) : Json(nullptr)},
             {"b", criterion.scores ? Json(criterion.scores->b) : Json(nullptr)},
-            {"how", criterion.how},
+            {"how", how},
             {"removal_changes_lead", turn.byRemoval},
             {"level_at_weight", jsonNumber(turn.weightToTie)}};
 }
 
 Json judgementJson(const SideBySide& review)
 {
-    const results::JudgementWords& judgement = review.judgement;
+    const results::Judgement& judgement = review.judgement;
+    const results::JudgementText& text = review.text.judgement;
     const auto& totals = judgement.sheet.totals;
     Json json;
     json["criteria"] = Json::array();
     for (std::size_t i = 0; i < judgement.criteria.size(); ++i)
-        json["criteria"].push_back(criterionJson(judgement.criteria[i], judgement.sheet.turns[i]));
+        json["criteria"].push_back(
+            criterionJson(judgement.criteria[i], text.criteria[i].how, judgement.sheet.turns[i]));
     json["total_a"] = totals ? Json(totals->a) : Json(nullptr);
     json["total_b"] = totals ? Json(totals->b) : Json(nullptr);
     json["lead"] = !totals ? Json(nullptr)
                    : judgement.sheet.lead == analysis::Ahead::tooClose
                        ? Json("level")
                        : aheadJson(judgement.sheet.lead);
-    json["sentence"] = judgement.sentence;
-    json["turning"] = judgement.turning;
+    json["sentence"] = text.sentence;
+    json["turning"] = text.turning;
     return json;
 }
 
@@ -246,11 +252,12 @@ std::string compareJson(const SideBySide& review)
     for (const analysis::Measure& measure : review.measures)
         json["measures"].push_back(measureJson(measure, review.settings));
     json["notes"] = Json::array();
-    for (const results::NoteWords& note : review.notes)
-        json["notes"].push_back(
-            {{"note", note.note}, {"effect", note.effect}, {"measure", note.measure}});
-    json["energy_sentence"] = review.energySentence;
-    json["temperature_sentence"] = review.temperatureSentence;
+    for (std::size_t i = 0; i < review.notes.size(); ++i)
+        json["notes"].push_back({{"note", review.text.notes[i].note},
+                                 {"effect", review.text.notes[i].effect},
+                                 {"measure", results::measureName(review.notes[i].touches)}});
+    json["energy_sentence"] = review.text.energySentence;
+    json["temperature_sentence"] = review.text.temperatureSentence;
     json["of_setups"] = review.ofSetups;
     json["alignment"] = alignmentJson(review);
     json["ratio_curve"] = curveJson(review);

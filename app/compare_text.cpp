@@ -13,7 +13,6 @@ namespace {
 using results::SideBySide;
 
 constexpr std::size_t batchesListed = 12;
-constexpr int costRows = 6;
 
 std::string indented(const std::vector<std::string>& lines)
 {
@@ -25,12 +24,12 @@ std::string indented(const std::vector<std::string>& lines)
 
 std::string headText(const SideBySide& review)
 {
-    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.headline + "\n" +
-                       review.belowHeadline + "\n";
+    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.text.headline +
+                       "\n" + review.text.belowHeadline + "\n";
     if (!review.ofSetups && review.alignment.stage)
-        text += "Counted from " + review.alignment.words + ".\n";
-    if (!review.alignment.scope.empty())
-        text += review.alignment.scope + "\n";
+        text += "Counted from " + review.text.alignedFrom + ".\n";
+    if (!review.text.scope.empty())
+        text += review.text.scope + "\n";
     if (review.ofSetups)
         text += "Batches of " + review.a + ": " + joined(review.batchesA) + ". Of " + review.b +
                 ": " + joined(review.batchesB) + ".\n";
@@ -40,7 +39,7 @@ std::string headText(const SideBySide& review)
 std::string measuresText(const SideBySide& review)
 {
     Table table({"measure", "A", "B", "A − B", "A ÷ B", "ahead", ""}, true);
-    for (const results::MeasureWords& line : review.lines)
+    for (const results::MeasureText& line : review.text.measures)
         table.add(
             {line.title, line.a, line.b, line.difference, line.ratio, line.ahead, line.remark});
     return "\n" + table.text();
@@ -48,24 +47,23 @@ std::string measuresText(const SideBySide& review)
 
 std::string notesText(const SideBySide& review)
 {
-    if (review.notes.empty())
+    if (review.text.notes.empty())
         return {};
     std::string text = "\nHow fair is this?\n";
-    for (const results::NoteWords& note : review.notes)
+    for (const results::NoteText& note : review.text.notes)
         text += "  " + note.title + ": " + note.note + "; " + note.effect + ".\n";
     return text;
 }
 
-std::string figuresOf(const results::SetupFigures& figures)
+std::string figuresOf(const results::SetupFigures& figures, const std::vector<std::string>& values)
 {
     std::vector<std::string> texts;
-    for (const results::BatchFigure& batch : figures.batches) {
+    for (std::size_t i = 0; i < values.size(); ++i) {
         if (texts.size() == batchesListed) {
-            texts.push_back("and " + std::to_string(figures.batches.size() - batchesListed) +
-                            " more");
+            texts.push_back("and " + std::to_string(values.size() - batchesListed) + " more");
             break;
         }
-        texts.push_back(batch.batch + " " + batch.text);
+        texts.push_back(figures.batches[i].batch + " " + values[i]);
     }
     return texts.empty() ? "–" : joined(texts);
 }
@@ -75,18 +73,20 @@ std::string batchesText(const SideBySide& review)
     if (review.batchFigures.empty())
         return {};
     Table table({"each batch", "A", "B"});
-    for (std::size_t i = 0; i < review.batchFigures.size(); ++i)
-        table.add({review.lines[i].title, figuresOf(review.batchFigures[i].a),
-                   figuresOf(review.batchFigures[i].b)});
+    for (std::size_t i = 0; i < review.batchFigures.size(); ++i) {
+        const results::MeasureText& line = review.text.measures[i];
+        table.add({line.title, figuresOf(review.batchFigures[i].a, line.batchesA),
+                   figuresOf(review.batchFigures[i].b, line.batchesB)});
+    }
     std::string text = "\n" + table.text();
-    for (const results::IdleFigures& idle : review.idle)
-        text += "\n" + idle.sentence;
+    for (const std::string& sentence : review.text.idle)
+        text += "\n" + sentence;
     return text + "\n";
 }
 
-std::string sideText(const results::ModelWords& side)
+std::string sideText(const std::string& name, const results::SideModelText& side)
 {
-    std::string text = "  " + side.side + ":\n";
+    std::string text = "  " + name + ":\n";
     for (const auto* lines : {&side.figures, &side.cautions, &side.remarks}) {
         for (const std::string& line : *lines)
             text += "    " + line + (line.ends_with('.') ? "\n" : ".\n");
@@ -96,21 +96,21 @@ std::string sideText(const results::ModelWords& side)
 
 std::string weatherText(const SideBySide& review)
 {
-    const results::SameWeather& weather = review.weather;
+    const results::SameWeatherText& weather = review.text.weather;
     std::string text = "\nIn the same weather\n" + indented({weather.sentence});
-    if (weather.any)
+    if (!weather.energySentence.empty())
         text += indented({weather.energySentence});
-    return text + sideText(weather.a) + sideText(weather.b) + indented(weather.remarks);
+    return text + sideText(review.a, weather.a) + sideText(review.b, weather.b) +
+           indented(weather.remarks);
 }
 
 /// Totals after some numbers of batches, up to the end of the chart.
 std::string totalsTable(const SideBySide& review)
 {
-    const results::MoneyWords& money = review.money;
+    const results::Money& money = review.money;
+    const results::CostScenario& scenario = money.scenarios.front();
     Table table({"batches", "A", "B"});
-    for (int row = 0; row <= costRows; ++row) {
-        const int batches = money.lastBatch * row / costRows;
-        const auto& scenario = money.scenarios.front();
+    for (const int batches : money.batchesInTable) {
         table.add({std::to_string(batches), fixedText(scenario.a.after(batches), 2),
                    fixedText(scenario.b.after(batches), 2)});
     }
@@ -119,10 +119,10 @@ std::string totalsTable(const SideBySide& review)
 
 std::string totalCostText(const SideBySide& review)
 {
-    const results::MoneyWords& money = review.money;
+    const results::MoneyText& money = review.text.money;
     std::string text =
-        "\nMoney\n  Parts: " + money.partsTextA + " for A, " + money.partsTextB + " for B.\n";
-    for (const results::CostScenario& scenario : money.scenarios)
+        "\nMoney\n  Parts: " + money.partsA + " for A, " + money.partsB + " for B.\n";
+    for (const results::CostScenarioText& scenario : money.scenarios)
         text += "  Energy of a batch " + scenario.name + ": " + scenario.perBatchA + " for A, " +
                 scenario.perBatchB + " for B. " + scenario.sentence +
                 (scenario.yearSentence.empty() ? "" : " " + scenario.yearSentence) + "\n";
@@ -135,11 +135,13 @@ std::string totalCostText(const SideBySide& review)
 
 std::string judgementText(const SideBySide& review)
 {
-    const results::JudgementWords& judgement = review.judgement;
+    const results::JudgementText& judgement = review.text.judgement;
     Table table({"criterion", "weight", "A", "B", "how"}, true);
-    for (const results::CriterionWords& criterion : judgement.criteria)
-        table.add({criterion.title, shortestText(criterion.weight), criterion.textA,
-                   criterion.textB, criterion.how});
+    for (std::size_t i = 0; i < judgement.criteria.size(); ++i) {
+        const results::CriterionText& criterion = judgement.criteria[i];
+        table.add({criterion.title, shortestText(review.judgement.criteria[i].weight), criterion.a,
+                   criterion.b, criterion.how});
+    }
     return "\nJudgement\n" + indented({judgement.sentence}) + indented(judgement.turning) +
            table.text() + indented({judgement.rule});
 }

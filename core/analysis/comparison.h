@@ -35,6 +35,12 @@ enum class MeasureId {
 enum class Better { less, more };
 enum class Ahead { a, b, tooClose };
 
+/// One of the two is ahead, not too close to call.
+inline bool isDecided(const std::optional<Ahead>& ahead)
+{
+    return ahead && *ahead != Ahead::tooClose;
+}
+
 /// What is fixed about a measure. Units: kWh, W, kWh/(K·d), money, 1, h, K.
 struct MeasureRule {
     MeasureId id;

@@ -130,6 +130,14 @@ std::size_t batchesIn(const std::vector<WeatherPair>& pairs)
 
 } // namespace
 
+double LiftModel::hours() const
+{
+    double sum = 0.0;
+    for (const WeatherPair& pair : pairs)
+        sum += pair.hours();
+    return sum;
+}
+
 LiftModel liftModel(std::vector<WeatherPair> pairs)
 {
     LiftModel model;

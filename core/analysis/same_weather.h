@@ -45,6 +45,7 @@ struct LiftModel {
     std::vector<ModelCaution> cautions;
 
     bool decides() const { return cautions.empty(); }
+    double hours() const; ///< h, of all pairs together
 };
 
 LiftModel liftModel(std::vector<WeatherPair> pairs);

@@ -63,8 +63,8 @@ std::string textOf(const analysis::Distribution& spread)
 /// All figures and words, to the bit.
 std::string everythingOf(const SideBySide& review)
 {
-    std::string all = review.energySentence + "\n" + review.temperatureSentence + "\n" +
-                      review.weather.sentence + "\n" + review.judgement.sentence + "\n";
+    std::string all = review.text.energySentence + "\n" + review.text.temperatureSentence + "\n" +
+                      review.text.weather.sentence + "\n" + review.text.judgement.sentence + "\n";
     for (const analysis::Measure& measure : review.measures)
         all += std::string(measure.rule.name) + " " + text(measure.a) + " " + text(measure.b) +
                (measure.ahead ? std::to_string(static_cast<int>(*measure.ahead)) : "-") + "\n";
@@ -78,11 +78,11 @@ std::string everythingOf(const SideBySide& review)
         for (const analysis::WeatherPair& pair : side->model.pairs)
             all += shortestText(pair.liftK) + " " + shortestText(pair.watts) + "\n";
     }
-    for (const results::NoteWords& note : review.notes)
+    for (const results::NoteText& note : review.text.notes)
         all += note.note + "; " + note.effect + "\n";
-    for (const results::IdleFigures& idle : review.idle)
-        all += idle.sentence + "\n";
-    for (const results::CostScenario& scenario : review.money.scenarios)
+    for (const std::string& idle : review.text.idle)
+        all += idle + "\n";
+    for (const results::CostScenarioText& scenario : review.text.money.scenarios)
         all += scenario.name + scenario.sentence + "\n";
     return all + textOf(*review.deviations.spreadA) + textOf(*review.deviations.spreadB);
 }

@@ -61,19 +61,25 @@ SideBySide reviewOfPlan(const Plan& plan, const std::string& a = "A", const std:
     return compared.value_or(SideBySide{});
 }
 
-const results::NoteWords* noteOf(const SideBySide& review, const std::string& start)
+const results::NoteText* noteOf(const SideBySide& review, const std::string& start)
 {
-    for (const results::NoteWords& note : review.notes) {
+    for (const results::NoteText& note : review.text.notes) {
         if (note.note.starts_with(start))
             return &note;
     }
     return nullptr;
 }
 
+/// The fixed name of the measure that a note of `review` touches.
+std::string_view touchedBy(const SideBySide& review, const results::NoteText& note)
+{
+    return results::measureName(review.notes.at(&note - review.text.notes.data()).touches);
+}
+
 TEST(SideBySideWords, SaysTheRatioOfEnergiesWithItsBoundsOverTheCommonTime)
 {
     // (4.79 × 0.99) / (2.41 × 1.01) = 1.948 and (4.81 × 1.01) / (2.39 × 0.99) = 2.053.
-    EXPECT_EQ(reviewOfPlan({}).energySentence,
+    EXPECT_EQ(reviewOfPlan({}).text.energySentence,
               "Over the same 2 days A used 2.00 times B's energy (1.95 – 2.05): 4.80 kWh against "
               "2.40 kWh.");
 }
@@ -84,10 +90,11 @@ TEST(SideBySideWords, SaysWhatIsTooCloseToCall)
     plan.readingsB = R"(,{"meter":"MB","at":"2026-03-01 00:00","kwh":1},
         {"meter":"MB","at":"2026-03-03 00:00","kwh":5.78})";
     const SideBySide close = reviewOfPlan(plan);
-    EXPECT_TRUE(close.energySentence.ends_with("4.80 kWh against 4.78 kWh, which is too close to "
-                                               "call."))
-        << close.energySentence;
-    EXPECT_EQ(close.temperatureSentence,
+    EXPECT_TRUE(
+        close.text.energySentence.ends_with("4.80 kWh against 4.78 kWh, which is too close to "
+                                            "call."))
+        << close.text.energySentence;
+    EXPECT_EQ(close.text.temperatureSentence,
               "A stayed in the band of ±1 °C for all of the 2 days on target and recorded; B "
               "stayed in the band of ±1 °C for all of the 2 days on target and recorded. Typical "
               "deviation 0.5 °C against 0 °C, too close to call with these sensors.");
@@ -99,16 +106,17 @@ TEST(SideBySideWords, AMissedTargetPutsNobodyAhead)
     plan.units = "us";
     plan.beerB = 21.9; // 1.9 K off from first to last
     const SideBySide review = reviewOfPlan(plan);
-    EXPECT_NE(review.temperatureSentence.find("B missed the target of Hold"), std::string::npos)
-        << review.temperatureSentence;
-    EXPECT_EQ(review.temperatureSentence.find("held closer"), std::string::npos);
-    const results::NoteWords* missed = noteOf(review, "targets were missed");
+    EXPECT_NE(review.text.temperatureSentence.find("B missed the target of Hold"),
+              std::string::npos)
+        << review.text.temperatureSentence;
+    EXPECT_EQ(review.text.temperatureSentence.find("held closer"), std::string::npos);
+    const results::NoteText* missed = noteOf(review, "targets were missed");
     ASSERT_TRUE(missed);
     EXPECT_EQ(missed->note, "targets were missed: 0 for A, 1 for B");
-    const results::NoteWords* sensors = noteOf(review, "the sensors differ");
+    const results::NoteText* sensors = noteOf(review, "the sensors differ");
     ASSERT_TRUE(sensors);
     EXPECT_EQ(sensors->note, "the sensors differ: ±0.54 °F for A, ±0.9 °F for B");
-    EXPECT_EQ(sensors->measure, "rms_dev_c");
+    EXPECT_EQ(touchedBy(review, *sensors), "rms_dev_c");
 }
 
 TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
@@ -122,14 +130,14 @@ TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
     const auto logbook = files.load(describedPlan(plan), "2026-03-10T00:00:00Z");
     const auto compared = results::reviewSideBySide(*logbook, "A", "B");
     ASSERT_TRUE(compared);
-    EXPECT_TRUE(compared->temperatureSentence.starts_with(
+    EXPECT_TRUE(compared->text.temperatureSentence.starts_with(
         "A, so far: stayed in the band of ±1 °C for all of the 2 days on target and recorded; B, "
         "not enough data: "))
-        << compared->temperatureSentence;
-    const results::NoteWords* logging = noteOf(*compared, "logged");
+        << compared->text.temperatureSentence;
+    const results::NoteText* logging = noteOf(*compared, "logged");
     ASSERT_TRUE(logging);
     EXPECT_EQ(logging->note, "logged every 30 min for A, not at all for B");
-    const results::NoteWords* durations = noteOf(*compared, "they ran");
+    const results::NoteText* durations = noteOf(*compared, "they ran");
     ASSERT_TRUE(durations);
     EXPECT_EQ(durations->note, "they ran for unequal times: 2 days for A, 6 h for B");
 }
@@ -139,10 +147,10 @@ TEST(SideBySideWords, SaysWhereNothingIsMeteredInBoth)
     Plan plan;
     plan.readingsB = "";
     const SideBySide review = reviewOfPlan(plan);
-    EXPECT_EQ(review.energySentence, "Their energies can't be compared: no time is metered in "
-                                     "both.");
-    EXPECT_EQ(review.lines[0].a, "–");
-    EXPECT_EQ(review.lines[0].ahead, "");
+    EXPECT_EQ(review.text.energySentence, "Their energies can't be compared: no time is metered in "
+                                          "both.");
+    EXPECT_EQ(review.text.measures[0].a, "–");
+    EXPECT_EQ(review.text.measures[0].ahead, "");
     EXPECT_TRUE(noteOf(review, "there is no elapsed time that is metered in both"));
 }
 
@@ -151,7 +159,7 @@ TEST(SideBySideWords, SaysWhereAMetersAccuracyIsAssumed)
     Plan plan;
     plan.metersB = R"({"name":"MB","setup":"Cabinet","resolution_kwh":0.01},)";
     const SideBySide review = reviewOfPlan(plan);
-    const results::NoteWords* assumed = noteOf(review, "the accuracy");
+    const results::NoteText* assumed = noteOf(review, "the accuracy");
     ASSERT_TRUE(assumed);
     EXPECT_EQ(assumed->note, "the accuracy of a meter of B is unknown, 2 % is assumed");
 }
@@ -161,11 +169,12 @@ TEST(SideBySideWords, SetupsAreMeansOverTheirFinishedBatches)
     const SideBySide review = reviewOfPlan({}, "Loop", "Cabinet");
     EXPECT_TRUE(review.ofSetups);
     EXPECT_EQ(review.batchesA, std::vector<std::string>{"A"});
-    EXPECT_EQ(review.energySentence,
+    EXPECT_EQ(review.text.energySentence,
               "For each batch Loop used 2.00 times Cabinet's energy: 4.80 kWh against 2.40 kWh, "
               "from too few batches to say how sure: it takes three of each.");
-    EXPECT_EQ(review.temperatureSentence, "Means are over 1 batch of Loop and 1 batch of Cabinet. "
-                                          "Typical deviation 0.5 °C against 0 °C.");
+    EXPECT_EQ(review.text.temperatureSentence,
+              "Means are over 1 batch of Loop and 1 batch of Cabinet. "
+              "Typical deviation 0.5 °C against 0 °C.");
 }
 
 TEST(SideBySideWords, RefusesWhatCantBeCompared)
@@ -204,12 +213,12 @@ TEST(SideBySideWords, SaysWhoHasNoMeter)
     const auto logbook = files.load(described_, "2026-03-10T00:00:00Z");
     const auto review = results::reviewSideBySide(*logbook, "A", "B");
     ASSERT_TRUE(review) << review.error().sentence();
-    EXPECT_EQ(review->energySentence,
+    EXPECT_EQ(review->text.energySentence,
               "Their energies can't be compared: Cabinet has no meter and no power log.");
-    const results::NoteWords* note = noteOf(*review, "there is no elapsed time");
+    const results::NoteText* note = noteOf(*review, "there is no elapsed time");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->effect, "energies can't be compared: B was not metered");
-    EXPECT_EQ(review->money.why, "The total can't be drawn: Loop has no parts listed.");
+    EXPECT_EQ(review->text.money.why, "The total can't be drawn: Loop has no parts listed.");
 }
 
 TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
@@ -219,10 +228,10 @@ TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
         {"meter":"MB","at":"2026-03-02 12:00","kwh":2.2})";
     const SideBySide review = reviewOfPlan(plan);
     // 24 of 48 h: A 2.4 kWh, B 1.2.
-    EXPECT_TRUE(review.energySentence.starts_with("Over the same 24 h A used 2.00 times B's"))
-        << review.energySentence;
+    EXPECT_TRUE(review.text.energySentence.starts_with("Over the same 24 h A used 2.00 times B's"))
+        << review.text.energySentence;
     EXPECT_DOUBLE_EQ(review.alignment.commonHours, 24.0);
-    const results::NoteWords* note = noteOf(review, "not metered throughout");
+    const results::NoteText* note = noteOf(review, "not metered throughout");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->note, "not metered throughout: 100.0 % of the run for A, 50.0 % of the run "
                           "for B");
@@ -259,7 +268,7 @@ SideBySide onOneMeter(int later)
 TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
 {
     const SideBySide review = onOneMeter(12);
-    const results::NoteWords* note = noteOf(review, "both ran at once on one meter for 12 h");
+    const results::NoteText* note = noteOf(review, "both ran at once on one meter for 12 h");
     ASSERT_TRUE(note);
     EXPECT_EQ(note->effect, "of what it read then each is given an even share, so that time can't "
                             "tell them apart");
@@ -271,9 +280,9 @@ TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
 TEST(SideBySideWords, TwoBatchesOnOneMeterAtDifferentTimes)
 {
     const SideBySide review = onOneMeter(24);
-    const results::NoteWords* note = noteOf(review, "one meter measured both");
+    const results::NoteText* note = noteOf(review, "one meter measured both");
     ASSERT_TRUE(note);
-    EXPECT_EQ(note->measure, "energy_kwh");
+    EXPECT_EQ(touchedBy(review, *note), "energy_kwh");
     EXPECT_EQ(note->title, "Energy, kWh");
     EXPECT_FALSE(noteOf(review, "both ran at once"));
     EXPECT_FALSE(noteOf(review, "the accuracy")) << "its class does not matter";
@@ -317,7 +326,7 @@ TEST(SideBySideWords, AlignsFromACommonStage)
 {
     const SideBySide pitching = crashed({});
     EXPECT_EQ(pitching.alignment.offered, (std::vector<std::string>{"Hold", "Crash"}));
-    EXPECT_EQ(pitching.alignment.words, "pitching");
+    EXPECT_EQ(pitching.text.alignedFrom, "pitching");
     EXPECT_DOUBLE_EQ(pitching.alignment.commonHours, 48.0);
     EXPECT_DOUBLE_EQ(*pitching.deviations.crashA, 24.0);
     EXPECT_DOUBLE_EQ(*pitching.deviations.crashB, 36.0);
@@ -326,9 +335,9 @@ TEST(SideBySideWords, AlignsFromACommonStage)
     EXPECT_DOUBLE_EQ(review.alignment.commonHours, 12.0);
     EXPECT_NEAR(review.measures[0].a->value, 1.2, 1e-9);
     EXPECT_NEAR(review.measures[0].b->value, 0.6, 1e-9);
-    EXPECT_TRUE(review.energySentence.starts_with(
+    EXPECT_TRUE(review.text.energySentence.starts_with(
         "Over the same 12 h from the start of Crash on, A used 2.00 times B's energy"))
-        << review.energySentence;
+        << review.text.energySentence;
     EXPECT_FALSE(review.measures[1].a) << "nothing lies before the crash";
     EXPECT_DOUBLE_EQ(*review.deviations.crashB, 0.0);
     EXPECT_DOUBLE_EQ(review.ratioCurve.back().elapsedHours, 12.0);

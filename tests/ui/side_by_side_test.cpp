@@ -97,28 +97,29 @@ protected:
 TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllThatIsKnownOfThem)
 {
     const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
-    EXPECT_EQ(page().energySentence(), shown(wanted.energySentence));
-    EXPECT_EQ(page().temperatureSentence(), shown(wanted.temperatureSentence));
-    EXPECT_EQ(page().table()->model()->rowCount(), static_cast<int>(wanted.lines.size()));
-    EXPECT_EQ(page().notes()->sentences().size(), static_cast<qsizetype>(wanted.notes.size()));
+    EXPECT_EQ(page().energySentence(), shown(wanted.text.energySentence));
+    EXPECT_EQ(page().temperatureSentence(), shown(wanted.text.temperatureSentence));
+    EXPECT_EQ(page().table()->model()->rowCount(), static_cast<int>(wanted.text.measures.size()));
+    EXPECT_EQ(page().notes()->sentences().size(), static_cast<qsizetype>(wanted.text.notes.size()));
     for (const QWidget* card : std::initializer_list<QWidget*>{page().batches(), page().weather(),
                                                                page().money(), page().judgement()})
         EXPECT_TRUE(card->isVisibleTo(&page()));
     EXPECT_TRUE(page().batches()->picture()->picture());
     EXPECT_TRUE(page().weather()->picture()->picture());
     EXPECT_TRUE(page().money()->picture()->picture());
-    EXPECT_TRUE(page().weather()->sentence().startsWith(shown(wanted.weather.sentence)));
-    EXPECT_EQ(page().money()->sentence(), shown(wanted.money.scenarios[0].sentence));
+    EXPECT_TRUE(page().weather()->sentence().startsWith(shown(wanted.text.weather.sentence)));
+    EXPECT_EQ(page().money()->sentence(), shown(wanted.text.money.scenarios[0].sentence));
 }
 
 TEST_F(SideBySideTest, EachNoteIsMarkedAtTheMeasureItTouches)
 {
     const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
-    const auto first = std::find_if(
-        wanted.lines.begin(), wanted.lines.end(),
-        [&](const results::MeasureWords& line) { return line.title == wanted.notes.at(0).title; });
-    ASSERT_NE(first, wanted.lines.end());
-    const auto row = first - wanted.lines.begin();
+    const auto first = std::find_if(wanted.text.measures.begin(), wanted.text.measures.end(),
+                                    [&](const results::MeasureText& line) {
+                                        return line.title == wanted.text.notes.at(0).title;
+                                    });
+    ASSERT_NE(first, wanted.text.measures.end());
+    const auto row = first - wanted.text.measures.begin();
     EXPECT_TRUE(titles()[row].startsWith(shown(first->title) + " ¹"))
         << titles()[row].toStdString();
     EXPECT_TRUE(page().notes()->sentences()[0].startsWith("1 · "));
@@ -139,7 +140,7 @@ TEST_F(SideBySideTest, TwoBatchesCanBeCountedFromAStage)
     wait();
     results::SideBySideRequest request = pair("Ale 2", "Ale 3");
     request.fromStage = "Crash";
-    EXPECT_EQ(page().energySentence(), shown(reviewed(request).energySentence));
+    EXPECT_EQ(page().energySentence(), shown(reviewed(request).text.energySentence));
     EXPECT_EQ(from.currentText(), "Crash") << "it stays chosen";
 }
 
@@ -156,7 +157,7 @@ TEST_F(SideBySideTest, ABatchThatIsTickedOffDoesNotCount)
     wait();
     results::SideBySideRequest request = pair("Loop", "Cabinet");
     request.only = {"Ale 1", "Saison 1", "Ale 2", "Lager 1", "Ale 3"};
-    EXPECT_EQ(page().energySentence(), shown(reviewed(request).energySentence));
+    EXPECT_EQ(page().energySentence(), shown(reviewed(request).text.energySentence));
     EXPECT_EQ(page().choice()->batches()->text(), "3 + 2 batches");
 }
 

@@ -56,7 +56,7 @@ void paintBounded(QPainter& painter, const PlotFrame& frame, const std::vector<R
 } // namespace
 
 PairEnergyPicture::PairEnergyPicture(const results::SideBySide& pair, PairSides sides)
-    : m_curve(pair.ratioCurve), m_since(shown(pair.alignment.words)),
+    : m_curve(pair.ratioCurve), m_since(shown(pair.text.alignedFrom)),
       m_crashA(pair.deviations.crashA), m_crashB(pair.deviations.crashB), m_sides(std::move(sides))
 {
 }

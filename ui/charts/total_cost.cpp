@@ -10,9 +10,9 @@
 
 namespace holdband::ui {
 
-TotalCostPicture::TotalCostPicture(const results::MoneyWords& money, std::size_t scenario,
+TotalCostPicture::TotalCostPicture(const results::Money& money, std::size_t scenario, QString name,
                                    QString currency, PairSides sides)
-    : m_currency(std::move(currency)), m_sides(std::move(sides))
+    : m_name(std::move(name)), m_currency(std::move(currency)), m_sides(std::move(sides))
 {
     if (scenario >= money.scenarios.size())
         return;
@@ -80,7 +80,7 @@ void TotalCostPicture::paint(QPainter& painter, QSizeF size, const PictureLook& 
     frame.leaveBelow(2);
     frame.paintHeading(m_currency.isEmpty() ? Words::tr("Total cost")
                                             : Words::tr("Total cost, %1").arg(m_currency),
-                       shown(m_scenario.name));
+                       m_name);
     frame.paintValueAxis();
     frame.paintAcross(Words::tr("batches"));
     painter.setRenderHint(QPainter::Antialiasing);

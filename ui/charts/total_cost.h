@@ -11,8 +11,9 @@ class PlotFrame;
 
 class TotalCostPicture : public Picture {
 public:
-    TotalCostPicture(const results::MoneyWords& money, std::size_t scenario, QString currency,
-                     PairSides sides);
+    /// `name`: of the scenario, as it is chosen by. Draws nothing where there is no such scenario.
+    TotalCostPicture(const results::Money& money, std::size_t scenario, QString name,
+                     QString currency, PairSides sides);
 
     bool empty() const { return m_last <= 0; }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
@@ -24,6 +25,7 @@ private:
     void paintCrossing(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
 
     results::CostScenario m_scenario;
+    QString m_name;
     int m_last = 0; ///< batches
     QString m_currency;
     PairSides m_sides;

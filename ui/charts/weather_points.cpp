@@ -16,8 +16,8 @@ WeatherPicture::WeatherPicture(const results::SameWeather& weather, TemperatureU
                                PairSides sides)
     : m_a(weather.a.model), m_b(weather.b.model), m_unit(unit), m_sides(std::move(sides))
 {
-    if (weather.any)
-        m_reference = weather.hold.liftK;
+    if (weather.any && weather.hold)
+        m_reference = weather.hold->liftK;
 }
 
 double WeatherPicture::inUnit(double kelvins) const

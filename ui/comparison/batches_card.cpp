@@ -35,7 +35,7 @@ void BatchesCard::setComparison(const results::SideBySide* comparison, const Pai
     if (!comparison || !comparison->ofSetups)
         return;
     m_figures = comparison->batchFigures;
-    m_lines = comparison->lines;
+    m_lines = comparison->text.measures;
     m_sides = sides;
     const QSignalBlocker quiet(m_measure);
     const QString before = m_measure->currentText();
@@ -45,9 +45,7 @@ void BatchesCard::setComparison(const results::SideBySide* comparison, const Pai
             m_measure->addItem(shown(m_lines[i].title), static_cast<int>(i));
     }
     m_measure->setCurrentIndex(std::max(m_measure->findText(before), 0));
-    std::vector<std::string> idle;
-    for (const results::IdleFigures& each : comparison->idle)
-        idle.push_back(each.sentence);
+    const std::vector<std::string>& idle = comparison->text.idle;
     m_idle->setText(sentences(idle).join(QLatin1Char(' ')));
     m_idle->setVisible(!idle.empty());
     draw();
@@ -56,13 +54,14 @@ void BatchesCard::setComparison(const results::SideBySide* comparison, const Pai
 QString BatchesCard::wordsOf(std::size_t measure) const
 {
     QStringList words;
-    const auto add = [&](const QString& side, const results::SetupFigures& figures) {
-        for (const results::BatchFigure& batch : figures.batches)
-            words << side + QStringLiteral(": ") + shown(batch.batch) + QLatin1Char(' ') +
-                         shown(batch.text);
+    const auto add = [&](const QString& side, const results::SetupFigures& figures,
+                         const std::vector<std::string>& texts) {
+        for (std::size_t i = 0; i < texts.size(); ++i)
+            words << side + QStringLiteral(": ") + shown(figures.batches[i].batch) +
+                         QLatin1Char(' ') + shown(texts[i]);
     };
-    add(m_sides.a, m_figures[measure].a);
-    add(m_sides.b, m_figures[measure].b);
+    add(m_sides.a, m_figures[measure].a, m_lines[measure].batchesA);
+    add(m_sides.b, m_figures[measure].b, m_lines[measure].batchesB);
     return words.join(QStringLiteral("; "));
 }
 
@@ -71,7 +70,7 @@ void BatchesCard::draw()
     if (m_measure->currentIndex() < 0)
         return m_picture->setPicture(nullptr);
     const auto measure = static_cast<std::size_t>(m_measure->currentData().toInt());
-    const results::MeasureWords& line = m_lines[measure];
+    const results::MeasureText& line = m_lines[measure];
     m_picture->setPicture(std::make_shared<BatchDotsPicture>(shown(line.title), m_figures[measure],
                                                              line.factor, m_sides),
                           wordsOf(measure));

@@ -30,7 +30,7 @@ private:
     PictureView* m_picture;
     QLabel* m_idle;
     std::vector<results::MeasureBatches> m_figures;
-    std::vector<results::MeasureWords> m_lines;
+    std::vector<results::MeasureText> m_lines;
     PairSides m_sides;
 };
 

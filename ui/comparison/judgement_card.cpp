@@ -69,22 +69,24 @@ void JudgementCard::setComparison(const results::SideBySide* comparison, const P
         return;
     m_weighing = comparison->weighing;
     m_sides = sides;
-    const results::JudgementWords& words = comparison->judgement;
+    const std::vector<results::Criterion>& criteria = comparison->judgement.criteria;
+    const results::JudgementText& text = comparison->text.judgement;
     const bool same = std::equal(
-        m_rows.begin(), m_rows.end(), words.criteria.begin(), words.criteria.end(),
-        [](const Row& row, const results::CriterionWords& each) { return row.name == each.name; });
+        m_rows.begin(), m_rows.end(), criteria.begin(), criteria.end(),
+        [](const Row& row, const results::Criterion& each) { return row.name == each.name; });
     if (!same)
-        rebuild(words.criteria, writable);
+        rebuild(criteria, text.criteria, writable);
     for (std::size_t i = 0; i < m_rows.size(); ++i)
-        fillRow(m_rows[i], words.criteria[i]);
-    m_sentence->setText(sentences({words.sentence}).join(QString()));
-    m_turning->setText(sentences(words.turning).join(QLatin1Char(' ')));
-    m_rule->setText(sentences({words.rule}).join(QString()));
+        fillRow(m_rows[i], criteria[i], text.criteria[i]);
+    m_sentence->setText(sentences({text.sentence}).join(QString()));
+    m_turning->setText(sentences(text.turning).join(QLatin1Char(' ')));
+    m_rule->setText(sentences({text.rule}).join(QString()));
     m_newName->setVisible(writable);
     m_add->setVisible(writable);
 }
 
-void JudgementCard::rebuild(const std::vector<results::CriterionWords>& criteria, bool writable)
+void JudgementCard::rebuild(const std::vector<results::Criterion>& criteria,
+                            const std::vector<results::CriterionText>& texts, bool writable)
 {
     m_rows.clear();
     clearLayout(m_grid);
@@ -95,14 +97,15 @@ void JudgementCard::rebuild(const std::vector<results::CriterionWords>& criteria
         m_grid->addWidget(head, 0, column,
                           column > 1 ? Qt::AlignRight : Qt::AlignLeft | Qt::AlignVCenter);
     }
-    for (const results::CriterionWords& each : criteria)
-        addRow(each, writable);
+    for (std::size_t i = 0; i < criteria.size(); ++i)
+        addRow(criteria[i], texts[i], writable);
 }
 
-void JudgementCard::addRow(const results::CriterionWords& criterion, bool writable)
+void JudgementCard::addRow(const results::Criterion& criterion, const results::CriterionText& text,
+                           bool writable)
 {
     const int line = static_cast<int>(m_rows.size()) + 1;
-    const QString title = shown(criterion.title);
+    const QString title = shown(text.title);
     auto* name = new QLabel(title, this);
     auto* weight = new QSlider(Qt::Horizontal, this);
     weight->setRange(0, static_cast<int>(mostWeight * stepsAUnit));
@@ -114,7 +117,7 @@ void JudgementCard::addRow(const results::CriterionWords& criterion, bool writab
     m_grid->addWidget(weight, line, 1);
     m_grid->addWidget(m_rows.back().a, line, 2);
     m_grid->addWidget(m_rows.back().b, line, 3);
-    name->setToolTip(shown(criterion.how));
+    name->setToolTip(shown(text.how));
     if (criterion.own && writable) {
         auto* remove = new QPushButton(Words::tr("Remove"), this);
         remove->setAccessibleName(Words::tr("Remove %1").arg(title));
@@ -127,26 +130,27 @@ void JudgementCard::addRow(const results::CriterionWords& criterion, bool writab
     connect(weight, &QSlider::valueChanged, this, &JudgementCard::takeWeights);
 }
 
-void JudgementCard::fillRow(const Row& row, const results::CriterionWords& criterion) const
+void JudgementCard::fillRow(const Row& row, const results::Criterion& criterion,
+                            const results::CriterionText& text) const
 {
     const QSignalBlocker quiet(row.weight);
     row.weight->setValue(static_cast<int>(std::lround(criterion.weight * stepsAUnit)));
     const QString words =
         QStringLiteral("%1. %2 %3")
-            .arg(numberText(criterion.weight, 1), shown(criterion.how), shown(criterion.turn));
+            .arg(numberText(criterion.weight, 1), shown(text.how), shown(text.turn));
     row.weight->setToolTip(words);
     row.weight->setAccessibleDescription(words);
-    row.a->setText(shown(criterion.textA));
-    row.b->setText(shown(criterion.textB));
+    row.a->setText(shown(text.a));
+    row.b->setText(shown(text.b));
     for (const bool first : {true, false}) {
         QLabel* label = first ? row.a : row.b;
         QPalette palette = label->palette();
         palette.setColor(QPalette::WindowText, m_sides.text(first, coloursOf(*label)));
         label->setPalette(palette);
-        label->setToolTip(shown(criterion.how));
+        label->setToolTip(shown(text.how));
         label->setAccessibleName(
             Words::tr("%1 of %2: %3")
-                .arg(shown(criterion.title), first ? m_sides.a : m_sides.b, label->text()));
+                .arg(shown(text.title), first ? m_sides.a : m_sides.b, label->text()));
     }
 }
 

@@ -41,9 +41,12 @@ private:
         QLabel* b;
     };
     void layOut();
-    void rebuild(const std::vector<results::CriterionWords>& criteria, bool writable);
-    void addRow(const results::CriterionWords& criterion, bool writable);
-    void fillRow(const Row& row, const results::CriterionWords& criterion) const;
+    void rebuild(const std::vector<results::Criterion>& criteria,
+                 const std::vector<results::CriterionText>& texts, bool writable);
+    void addRow(const results::Criterion& criterion, const results::CriterionText& text,
+                bool writable);
+    void fillRow(const Row& row, const results::Criterion& criterion,
+                 const results::CriterionText& text) const;
     void takeWeights();
     void addCriterion();
     void removeCriterion(const std::string& name);

@@ -71,6 +71,7 @@ void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitF
     if (!comparison)
         return;
     m_money = comparison->money;
+    m_text = comparison->text.money;
     m_weighing = comparison->weighing;
     m_sides = sides;
     m_currency = shown(comparison->settings.currency);
@@ -79,7 +80,7 @@ void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitF
     const bool priced = m_shownPrice != m_weighing.otherPricePerKwh && m_shownPrice != unknown;
     m_shownPrice = m_weighing.otherPricePerKwh;
     m_scenario->clear();
-    for (const results::CostScenario& each : m_money.scenarios)
+    for (const results::CostScenarioText& each : m_text.scenarios)
         m_scenario->addItem(capitalised(shown(each.name)));
     // A price that was just typed is looked at.
     const int other = m_scenario->count() > 1 ? 1 : 0;
@@ -92,7 +93,7 @@ void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitF
         m_perYear->setNumber(m_weighing.batchesPerYear);
     if (!m_otherPrice->edit()->hasFocus() || !m_otherPrice->edit()->isModified())
         m_otherPrice->setNumber(m_weighing.otherPricePerKwh);
-    m_remarks->setText(sentences({m_money.timeOfUse, m_money.why}).join(QLatin1Char(' ')));
+    m_remarks->setText(sentences({m_text.timeOfUse, m_text.why}).join(QLatin1Char(' ')));
     m_remarks->setVisible(!m_remarks->text().isEmpty());
     draw();
 }
@@ -103,17 +104,17 @@ void MoneyCard::draw()
     table.header = {{}, QStringLiteral("A"), QStringLiteral("B")};
     table.numeric = {false, true, true};
     table.rows.push_back({{Words::tr("Parts"), {}, false},
-                          {shown(m_money.partsTextA), {}, true},
-                          {shown(m_money.partsTextB), {}, true}});
+                          {shown(m_text.partsA), {}, true},
+                          {shown(m_text.partsB), {}, true}});
     const auto which = static_cast<std::size_t>(std::max(m_scenario->currentIndex(), 0));
-    if (which >= m_money.scenarios.size()) {
+    if (which >= m_text.scenarios.size()) {
         m_sentence->clear();
         m_sentence->hide();
         m_picture->setPicture(nullptr);
         m_figures->setWords(std::move(table));
         return;
     }
-    const results::CostScenario& scenario = m_money.scenarios[which];
+    const results::CostScenarioText& scenario = m_text.scenarios[which];
     table.rows.push_back({{Words::tr("Each batch"), {}, false},
                           {shown(scenario.perBatchA), {}, true},
                           {shown(scenario.perBatchB), {}, true}});
@@ -121,7 +122,8 @@ void MoneyCard::draw()
     m_sentence->setText(
         sentences({scenario.sentence, scenario.yearSentence}).join(QLatin1Char(' ')));
     m_sentence->show();
-    m_picture->setPicture(std::make_shared<TotalCostPicture>(m_money, which, m_currency, m_sides),
+    m_picture->setPicture(std::make_shared<TotalCostPicture>(m_money, which, shown(scenario.name),
+                                                             m_currency, m_sides),
                           m_sentence->text());
 }
 

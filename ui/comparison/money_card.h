@@ -46,7 +46,8 @@ private:
     QuantityField* m_perYear;
     QuantityField* m_otherPrice;
     QLabel* m_remarks;
-    results::MoneyWords m_money;
+    results::Money m_money;
+    results::MoneyText m_text;
     Weighing m_weighing;
     std::optional<double> m_shownPrice = -1.0; ///< the second price at the last look
     PairSides m_sides;

@@ -207,10 +207,10 @@ void SideBySidePage::fill(const results::SideBySide& comparison)
 
 void SideBySidePage::sayHeadline(const results::SideBySide& comparison)
 {
-    m_energyWords = shown(comparison.energySentence);
-    m_temperatureWords = shown(comparison.temperatureSentence);
-    const QString first = shown(comparison.headline);
-    const QString second = shown(comparison.belowHeadline);
+    m_energyWords = shown(comparison.text.energySentence);
+    m_temperatureWords = shown(comparison.text.temperatureSentence);
+    const QString first = shown(comparison.text.headline);
+    const QString second = shown(comparison.text.belowHeadline);
     m_energy->setText(keptTogether(first));
     m_energy->setAccessibleName(first);
     m_temperature->setText(keptTogether(second));
@@ -224,12 +224,12 @@ void SideBySidePage::fillCharts(const results::SideBySide& comparison, const Pai
     };
     const TemperatureUnit unit = comparison.settings.temperatureUnit();
     show(m_energyPicture, std::make_shared<PairEnergyPicture>(comparison, sides),
-         comparison.energySentence);
+         comparison.text.energySentence);
     show(m_deviationPicture,
          std::make_shared<PairDeviationPicture>(comparison.deviations, unit, sides),
-         comparison.temperatureSentence);
+         comparison.text.temperatureSentence);
     show(m_spreadPicture, std::make_shared<PairSpreadPicture>(comparison.deviations, unit, sides),
-         comparison.temperatureSentence);
+         comparison.text.temperatureSentence);
 }
 
 /// Null: nothing is compared.

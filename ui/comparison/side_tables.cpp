@@ -25,8 +25,8 @@ struct Touching {
 Touching notesOn(const results::SideBySide& comparison, const std::string& title)
 {
     Touching touching;
-    for (std::size_t i = 0; i < comparison.notes.size(); ++i) {
-        const results::NoteWords& note = comparison.notes[i];
+    for (std::size_t i = 0; i < comparison.text.notes.size(); ++i) {
+        const results::NoteText& note = comparison.text.notes[i];
         if (note.title != title)
             continue;
         touching.marks += QLatin1Char(' ') + raised(i + 1);
@@ -34,12 +34,6 @@ Touching notesOn(const results::SideBySide& comparison, const std::string& title
                               shown(note.effect) + QLatin1Char('.');
     }
     return touching;
-}
-
-/// The bounds of a difference follow from those beside it; they are told on request.
-QString withoutBounds(const std::string& figure)
-{
-    return shown(figure.substr(0, figure.find(" (")));
 }
 
 } // namespace
@@ -50,16 +44,18 @@ TableWords measuresTable(const results::SideBySide& comparison)
     table.header = {Words::tr("Measure"),    QStringLiteral("A"),     QStringLiteral("B"),
                     QStringLiteral("A − B"), QStringLiteral("A ÷ B"), Words::tr("ahead")};
     table.numeric = {false, true, true, true, true, false};
-    for (const results::MeasureWords& line : comparison.lines) {
+    for (std::size_t i = 0; i < comparison.measures.size(); ++i) {
+        const results::MeasureText& line = comparison.text.measures[i];
         const Touching notes = notesOn(comparison, line.title);
         const QString why = capitalised(shown(line.remark));
         table.rows.push_back(
             {{shown(line.title) + notes.marks, notes.words.join(QLatin1Char('\n')), false},
              {shown(line.a), {}, false},
              {shown(line.b), {}, false},
-             {withoutBounds(line.difference), shown(line.difference), false},
+             // Its bounds follow from those of A and B; the tooltip has them.
+             {shown(line.differenceOnly), shown(line.difference), false},
              {shown(line.ratio), {}, false},
-             {shown(line.ahead), why, line.ahead.size() == 1}});
+             {shown(line.ahead), why, isDecided(comparison.measures[i].ahead)}});
     }
     return table;
 }
@@ -68,9 +64,8 @@ QString batchesThatCount(const results::SideBySide& comparison)
 {
     if (!comparison.ofSetups)
         return Words::tr("In brackets: minimum – maximum of the figure.") +
-               (comparison.alignment.scope.empty()
-                    ? QString()
-                    : QLatin1Char(' ') + shown(comparison.alignment.scope));
+               (comparison.text.scope.empty() ? QString()
+                                              : QLatin1Char(' ') + shown(comparison.text.scope));
     return Words::tr("%1: %2. %3: %4. In brackets: 95 % interval of the mean of many such batches.")
         .arg(shown(comparison.a), shown(joined(comparison.batchesA)), shown(comparison.b),
              shown(joined(comparison.batchesB)));
@@ -79,7 +74,7 @@ QString batchesThatCount(const results::SideBySide& comparison)
 QStringList fairnessNotes(const results::SideBySide& comparison)
 {
     QStringList notes;
-    for (const results::NoteWords& note : comparison.notes)
+    for (const results::NoteText& note : comparison.text.notes)
         notes << QStringLiteral("%1 · %2: %3.")
                      .arg(QString::number(notes.size() + 1), capitalised(shown(note.note)),
                           shown(note.effect));

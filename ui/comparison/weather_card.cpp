@@ -16,14 +16,17 @@ namespace holdband::ui {
 
 namespace {
 
-QString detailsOf(const results::SameWeather& weather)
+QString detailsOf(const results::SideBySide& comparison)
 {
     QStringList lines;
-    for (const results::ModelWords* side : {&weather.a, &weather.b}) {
+    const results::SameWeatherText& weather = comparison.text.weather;
+    for (const bool first : {true, false}) {
+        const results::SideModelText& side = first ? weather.a : weather.b;
         const QStringList own =
-            sentences(side->figures) + sentences(side->cautions) + sentences(side->remarks);
+            sentences(side.figures) + sentences(side.cautions) + sentences(side.remarks);
         if (!own.isEmpty())
-            lines << shown(side->side) + QStringLiteral(": ") + own.join(QLatin1Char(' '));
+            lines << shown(first ? comparison.a : comparison.b) + QStringLiteral(": ") +
+                         own.join(QLatin1Char(' '));
     }
     lines << sentences(weather.remarks);
     return lines.join(QLatin1Char('\n'));
@@ -72,8 +75,8 @@ void WeatherCard::setComparison(const results::SideBySide* comparison, const Uni
         return;
     m_weighing = comparison->weighing;
     const results::SameWeather& weather = comparison->weather;
-    m_sentence->setText(sentences({weather.sentence, weather.any ? weather.energySentence : ""})
-                            .join(QLatin1Char(' ')));
+    const results::SameWeatherText& text = comparison->text.weather;
+    m_sentence->setText(sentences({text.sentence, text.energySentence}).join(QLatin1Char(' ')));
     m_sentence->setAccessibleName(m_sentence->text());
     m_lift->setManner(manner);
     m_hours->setManner(manner);
@@ -85,7 +88,7 @@ void WeatherCard::setComparison(const results::SideBySide* comparison, const Uni
     auto picture =
         std::make_shared<WeatherPicture>(weather, comparison->settings.temperatureUnit(), sides);
     m_picture->setPicture(picture->empty() ? nullptr : std::move(picture), m_sentence->text());
-    m_details->setText(detailsOf(weather));
+    m_details->setText(detailsOf(*comparison));
 }
 
 void WeatherCard::takeFields()

@@ -1,6 +1,6 @@
-// Two batches or two setups compared: figures from the analysis, and the words for them. The
-// window, the command line and the report show this and compute nothing themselves. All texts are
-// in the logbook's units; plain numbers are SI as their comments say, for charts.
+// Two batches or two setups compared, in numbers and codes. The window, the command line and the
+// report show this and compute nothing themselves. Numbers are SI as their comments say. The texts
+// for all of it are made last, from these (side_by_side_text.h).
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -10,6 +10,7 @@
 #include "core/analysis/total_cost.h"
 #include "core/model/equipment.h"
 #include "core/model/weighing.h"
+#include "core/results/comparison/side_by_side_text.h"
 #include "core/store/logbook_file.h"
 
 #include <optional>
@@ -29,39 +30,17 @@ struct SideBySideRequest {
     std::optional<Weighing> weighing; ///< absent: what the logbook keeps
 };
 
-struct NoteWords {
-    std::string note;    ///< "the room was 2.9 °F warmer for A"
-    std::string effect;  ///< "A had more heat to move, so its energy says less against it"
-    std::string measure; ///< the name of the measure it touches
-    std::string title;   ///< that measure as the table calls it
-};
-
-/// One line of the table, ready to be shown.
-struct MeasureWords {
-    std::string title; ///< "Energy, kWh"
-    std::string a;
-    std::string b;
-    std::string difference;
-    std::string ratio;   ///< "2.30 (2.21 – 2.39)"
-    std::string ahead;   ///< "A", "B", "too close to call", or empty
-    std::string remark;  ///< why nobody is ahead, or what was cut off the bounds; may be empty
-    double factor = 1.0; ///< from the measure's own unit to the one that the title names
-};
-
 /// Where the comparison starts to count.
 struct Alignment {
     std::optional<std::string> stage; ///< absent: pitching
-    std::string words;                ///< "pitching", "the start of Crash"
     std::vector<std::string> offered; ///< labels of stages that both have, in A's order
     double commonHours = 0.0;         ///< elapsed time from there that is metered in both
-    std::string scope; ///< of batches, a sentence: which figures are over which time; may be empty
 };
 
 /// One batch's figure of one measure, for the dots.
 struct BatchFigure {
     std::string batch;
     double value = 0.0; ///< in the measure's own unit
-    std::string text;   ///< as the table writes it
 };
 
 /// The mean of several batches as it was computed, before anything impossible was cut off.
@@ -103,81 +82,82 @@ struct IdleFigures {
     double hours = 0.0;                   ///< without a batch, between its first and last reading
     double meteredHours = 0.0;            ///< of these
     std::optional<analysis::Bounded> kwh; ///< of the metered part; absent where there is none
-    std::optional<double> meanWatts;
-    std::string sentence;
+    std::optional<double> meanWatts;      ///< W
+    bool metered = false;                 ///< any register of it was read twice
 };
 
 /// One side of the same-weather model.
-struct ModelWords {
-    std::string side;
-    analysis::LiftModel model;
+struct SideModel {
+    analysis::LiftModel model; ///< its cautions say why it decides nothing
     std::optional<analysis::AtReference> atReference;
-    std::vector<std::string> figures; ///< "34 times between readings; 12 W and 5.1 W for each °F …"
-    std::vector<std::string> cautions; ///< a sentence each; where there is one, it decides nothing
-    std::vector<std::string> remarks;  ///< what else is to be known, a sentence each
+    bool hasMeter = true;   ///< registers are read at all
+    bool hasAmbient = true; ///< the room was measured
 };
 
 struct SameWeather {
-    analysis::ReferenceHold hold;
-    bool liftIsMean = true; ///< nobody chose it: the mean of both
+    std::optional<analysis::ReferenceHold> hold; ///< absent where no lift is known
+    bool liftIsMean = true;                      ///< nobody chose it: the mean of both
     bool hoursAreMean = true;
     bool any = false; ///< both sides have a line and there is a reference
-    ModelWords a;
-    ModelWords b;
+    SideModel a;
+    SideModel b;
     std::optional<analysis::Ahead> ahead;        ///< absent where a model decides nothing
     std::optional<analysis::Bounded> difference; ///< W, A − B
     std::optional<analysis::Bounded> ratio;
-    std::string sentence;
-    std::string holdWords;            ///< "7 days with the room 9 °F warmer than the beer (…)"
-    std::string energySentence;       ///< the reference hold's kWh of both
-    std::vector<std::string> remarks; ///< of both: that successive pairs are not independent
+};
+
+/// What a batch's energy is priced by.
+enum class CostBasis {
+    logbookPrices,
+    otherPrice,  ///< the user's second price, for all of it
+    sameWeather, ///< the reference hold in the same weather, at what a kWh cost both in the mean
 };
 
 /// Total cost over batches at one price of energy.
 struct CostScenario {
-    std::string name; ///< of the energy of a batch: "at $0.30 for a kWh"
+    CostBasis basis = CostBasis::logbookPrices;
+    std::optional<double> pricePerKwh; ///< absent where it is not one price
     analysis::SideCost a;
     analysis::SideCost b;
     analysis::Crossing crossing;
-    std::string perBatchA; ///< "$1.73 (1.65 – 1.80)"
-    std::string perBatchB;
-    std::string sentence;
-    std::string yearSentence; ///< what the batches of a year cost; may be empty
 };
 
-struct MoneyWords {
+/// Amounts are in the logbook's currency.
+struct Money {
     std::optional<double> partsA; ///< sums of the parts lists
     std::optional<double> partsB;
-    std::string partsTextA; ///< "$412.00", or "no parts listed"
-    std::string partsTextB;
     /// The logbook's price, the user's second price, and the same hold in the same weather where
     /// that decides; each only where it can be had.
     std::vector<CostScenario> scenarios;
-    int lastBatch = 0; ///< how far the chart goes
+    int lastBatch = 0;               ///< how far the chart goes
+    std::vector<int> batchesInTable; ///< after how many batches a table shows the totals
     std::optional<double> batchesPerYear;
-    std::string timeOfUse; ///< what time of use does to the cost; empty with a flat price
-    std::string why;       ///< where there is no scenario: what is missing
+    /// Where the price changes over the day: what each side paid for a kWh in the mean.
+    std::optional<double> meanPriceA;
+    std::optional<double> meanPriceB;
 };
 
-struct CriterionWords {
-    std::string name;  ///< as the weights are kept under: "temperature", "noise"
-    std::string title; ///< "Temperature"
-    bool measured = false;
-    bool own = false; ///< added by the user
+/// What a measured criterion is scored from.
+struct ScoredFigure {
+    analysis::Measure measure;
+    bool inSameWeather = false; ///< the power drawn in the same weather, not as it was used
+};
+
+struct Criterion {
+    std::string name;                   ///< as the weights are stored under: "temperature", "noise"
+    std::optional<ScoredFigure> figure; ///< absent: rated by the user
+    bool own = false;                   ///< added by the user
     double weight = 1.0;
+    std::optional<double> ratedA; ///< 1 to 5
+    std::optional<double> ratedB;
     std::optional<analysis::Scores> scores;
-    std::string textA; ///< "4.2", "–"
-    std::string textB;
-    std::string how;  ///< how the scores came about
-    std::string turn; ///< what this criterion does to the lead; may be empty
+
+    bool measured() const { return figure.has_value(); }
 };
 
-struct JudgementWords {
-    std::vector<CriterionWords> criteria;
-    analysis::JudgedSheet sheet;      ///< turns: one for each criterion
-    std::string rule;                 ///< how measured criteria are scored
-    std::string sentence;             ///< "Cabinet leads 4.0 to 3.1."
-    std::vector<std::string> turning; ///< a sentence each; one says so where nothing turns it
+struct Judgement {
+    std::vector<Criterion> criteria;
+    analysis::JudgedSheet sheet; ///< turns: one for each criterion
 };
 
 struct SideBySide {
@@ -188,15 +168,10 @@ struct SideBySide {
     std::string setupA; ///< the setup itself, or the batch's
     std::string setupB;
     bool ofSetups = false;
-    /// The answer, which every surface begins with: of two setups that the same weather decides
-    /// between, that; else what was used.
-    std::string headline;
-    std::string belowHeadline; ///< the temperature, and what the headline leaves out
-    std::string temperatureSentence;
-    std::string energySentence;
+    bool hasMeterA = true; ///< anything is on record that its energy could be read from
+    bool hasMeterB = true;
     std::vector<analysis::Measure> measures;
-    std::vector<MeasureWords> lines; ///< one for each measure
-    std::vector<NoteWords> notes;
+    std::vector<analysis::FairnessNote> notes;
     Alignment alignment;
     std::vector<analysis::RatioPoint> ratioCurve; ///< of two batches, from the alignment's start
     std::vector<std::string> batchesA;            ///< what went in
@@ -207,12 +182,10 @@ struct SideBySide {
     DeviationCharts deviations;
     std::vector<IdleFigures> idle; ///< of setups: A's and B's
     SameWeather weather;
-    MoneyWords money;
-    JudgementWords judgement;
+    Money money;
+    Judgement judgement;
+    SideBySideText text; ///< of all of it, in the user's language and the logbook's units
 };
-
-/// For people, in their language: a usual criterion's name; another one as it was written.
-std::string criterionWord(const std::string& name);
 
 class ComparisonCache;
 

@@ -1,10 +1,9 @@
-// The parts of a comparison that are worked out after the measures: same weather, money and
-// judgement, in words. Not for use outside core/results.
+// The parts of a comparison that are computed after the measures: same weather, money and
+// judgement. Not for use outside core/results.
 #pragma once
 
 #include "core/analysis/setup_comparison.h"
 #include "core/results/comparison/side_by_side.h"
-#include "core/results/comparison/side_format.h"
 
 #include <vector>
 
@@ -15,17 +14,15 @@ struct SidePairs {
     std::vector<analysis::WeatherPair> pairs;
     double meanHours = 0.0; ///< h
     bool hasMeter = true;   ///< registers are read at all
-    bool hasAmbient = true;
+    bool hasAmbient = true; ///< the room was measured
 };
 
-void addWeather(SideBySide& review, const SideFormat& manner, SidePairs a, SidePairs b);
+void addWeather(SideBySide& review, SidePairs a, SidePairs b);
 
-/// Needs the measures. `windows`: the price changes over the day.
-void addMoney(SideBySide& review, const SideFormat& manner, const Setup& setupA,
-              const Setup& setupB, bool windows);
+/// Needs the measures and the weather. `windows`: the price changes over the day.
+void addMoney(SideBySide& review, const Setup& setupA, const Setup& setupB, bool windows);
 
 /// Needs the measures and the weather.
-void addJudgement(SideBySide& review, const SideFormat& manner, const Setup& setupA,
-                  const Setup& setupB);
+void addJudgement(SideBySide& review, const Setup& setupA, const Setup& setupB);
 
 } // namespace holdband::results

@@ -1,7 +1,7 @@
 // Two batches side by side: aligned from pitching or from a stage that both have.
 #include "core/assign_result.h"
 #include "core/results/comparison/side_reader.h"
-#include "core/results/comparison/side_sentences.h"
+#include "core/results/comparison/side_texts.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
@@ -76,9 +76,6 @@ Done align(SideBySide& review, const SideBySideRequest& request, const LoadedRun
     Alignment& alignment = review.alignment;
     alignment.offered = analysis::commonStages(a.contender(), b.contender());
     alignment.stage = request.fromStage;
-    alignment.words = request.fromStage
-                          ? Phrase::tr("the start of %1", "of a stage").with(*request.fromStage)
-                          : Phrase::tr("pitching", "since that moment").text();
     const auto& offered = alignment.offered;
     if (!request.fromStage ||
         std::find(offered.begin(), offered.end(), *request.fromStage) != offered.end())
@@ -90,18 +87,6 @@ Done align(SideBySide& review, const SideBySideRequest& request, const LoadedRun
         offered.empty()
             ? Phrase::tr("they have no stage in common: align from pitching").text()
             : Phrase::tr("in both there are %1; or align from pitching").with(joined(offered)));
-}
-
-/// Which figures are over which time.
-std::string scopeOf(const SideBySide& review)
-{
-    if (review.alignment.stage)
-        return Phrase::tr("Energy, its cost and mean power are counted from there; temperature, "
-                          "settling and fairness are of the whole runs.");
-    if (!review.deviations.crashA || !review.deviations.crashB)
-        return {};
-    return Phrase::tr("Before the crash and the crash are each compared over as much of it as both "
-                      "have, so they need not add up.");
 }
 
 Result<SidePairs> batchPairs(SideReader& reader, const Batch& batch)
@@ -132,19 +117,17 @@ Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Bat
     review.measures = std::move(comparison.measures);
     review.ratioCurve = std::move(comparison.ratioCurve);
     review.alignment.commonHours = comparison.commonHours;
-    addLines(review, reader.manner, comparison.notes);
+    review.notes = std::move(comparison.notes);
     addCharts(review, *left, *analysis::alignedStart(left->contender(), from), *right,
               *analysis::alignedStart(right->contender(), from));
-    review.alignment.scope = scopeOf(review);
-    review.temperatureSentence = temperatureSentenceOfBatches(review, reader.manner, *left, *right);
-    review.energySentence = energySentence(
-        review, reader.manner,
-        {!left->input.setup.sources().empty(), !right->input.setup.sources().empty()});
+    review.hasMeterA = !left->input.setup.sources().empty();
+    review.hasMeterB = !right->input.setup.sources().empty();
     auto pairsA = batchPairs(reader, a);
     HOLDBAND_TRY(pairsA);
     auto pairsB = batchPairs(reader, b);
     HOLDBAND_TRY(pairsB);
     addModels(review, reader, std::move(*pairsA), std::move(*pairsB));
+    review.text = textOfBatches(review, reader.format, *left, *right);
     return review;
 }
 

@@ -1,8 +1,7 @@
 // Two setups side by side over all or some of their ended batches.
 #include "core/assign_result.h"
-#include "core/results/comparison/measure_words.h"
 #include "core/results/comparison/side_reader.h"
-#include "core/results/comparison/side_sentences.h"
+#include "core/results/comparison/side_texts.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 
@@ -99,13 +98,13 @@ Done sumUp(SideReader& reader, SetupSide& side, const SummaryRules& rules)
     return {};
 }
 
-SetupFigures figuresOf(const SetupSide& side, std::size_t measure, const SideFormat& manner)
+SetupFigures figuresOf(const SetupSide& side, std::size_t measure)
 {
     SetupFigures figures;
     const MeasureId id = analysis::measureRules()[measure].id;
     for (const std::string& name : side.taken) {
         if (const auto value = side.summaries.at(name).measures[measure])
-            figures.batches.push_back({name, *value, figureText(id, *value, manner)});
+            figures.batches.push_back({name, *value});
     }
     const std::optional<Bounded> mean = analysis::plainMean(side.list(), measure);
     if (!mean)
@@ -118,7 +117,7 @@ SetupFigures figuresOf(const SetupSide& side, std::size_t measure, const SideFor
 }
 
 /// The time that each setup stood ready without a batch.
-IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot, const SideFormat& manner)
+IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot)
 {
     IdleFigures idle;
     idle.setup = side.setup.setup->name;
@@ -132,20 +131,11 @@ IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot, const SideFo
         }
     }
     idle.meteredHours = energy.meteredMs() / msPerHour;
-    if (!energy.any()) {
-        const Phrase why =
-            whole ? Phrase::tr("%1 had a batch whenever it was metered.")
-                  : Phrase::tr("Nothing is known of %1 without a batch: no meter of it was read.");
-        idle.sentence = why.with(idle.setup);
+    idle.metered = whole.has_value();
+    if (!energy.any())
         return idle;
-    }
     idle.kwh = analysis::fromEnergy(energy);
     idle.meanWatts = analysis::meanWatts(energy);
-    idle.sentence =
-        Phrase::tr("Without a batch %1 used %2 in %3: %4 in the mean. That is no part of "
-                   "any batch's energy.")
-            .with(idle.setup, manner.energy(idle.kwh->value) + manner.bounds(*idle.kwh, 2),
-                  manner.duration(idle.meteredHours), manner.power(*idle.meanWatts, 1));
     return idle;
 }
 
@@ -194,15 +184,14 @@ void addFigures(SideBySide& review, const SideReader& reader, const SetupSide& a
     review.offeredB = b.offered;
     review.measures = analysis::compareSetups(a.list(), b.list());
     for (std::size_t i = 0; i < review.measures.size(); ++i)
-        review.batchFigures.push_back(
-            {figuresOf(a, i, reader.manner), figuresOf(b, i, reader.manner)});
-    addLines(review, reader.manner, notesOf(a, b));
+        review.batchFigures.push_back({figuresOf(a, i), figuresOf(b, i)});
+    review.notes = notesOf(a, b);
     review.deviations.spreadA = added(a);
     review.deviations.spreadB = added(b);
     review.deviations.toleranceA = widestOf(a, reader.snapshot);
     review.deviations.toleranceB = widestOf(b, reader.snapshot);
     for (const SetupSide* side : {&a, &b})
-        review.idle.push_back(idleOf(*side, reader.snapshot, reader.manner));
+        review.idle.push_back(idleOf(*side, reader.snapshot));
 }
 
 } // namespace
@@ -223,16 +212,15 @@ Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setu
     SideBySide review = begunReview(reader, true);
     review.setupA = a.name;
     review.setupB = b.name;
-    review.alignment.words = Phrase::tr("pitching", "since that moment");
     addFigures(review, reader, *left, *right);
-    review.temperatureSentence = temperatureSentenceOfSetups(review, reader.manner);
-    review.energySentence =
-        energySentence(review, reader.manner, {left->setup.metered(), right->setup.metered()});
+    review.hasMeterA = left->setup.metered();
+    review.hasMeterB = right->setup.metered();
     auto pairsA = pairsOf(reader, left->setup, left->taken, left->summaries, rules);
     HOLDBAND_TRY(pairsA);
     auto pairsB = pairsOf(reader, right->setup, right->taken, right->summaries, rules);
     HOLDBAND_TRY(pairsB);
     addModels(review, reader, std::move(*pairsA), std::move(*pairsB));
+    review.text = textOfSetups(review, reader.format);
     return review;
 }
 

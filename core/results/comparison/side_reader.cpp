@@ -1,8 +1,5 @@
 #include "core/results/comparison/side_reader.h"
 
-#include "core/results/comparison/measure_words.h"
-#include "core/results/comparison/side_sentences.h"
-
 #include <algorithm>
 #include <array>
 
@@ -76,16 +73,6 @@ SideBySide begunReview(const SideReader& reader, bool ofSetups)
     return review;
 }
 
-void addLines(SideBySide& review, const SideFormat& manner,
-              const std::vector<analysis::FairnessNote>& notes)
-{
-    for (const analysis::Measure& measure : review.measures)
-        review.lines.push_back(measureWords(measure, manner));
-    for (const analysis::FairnessNote& note : notes)
-        review.notes.push_back(noteWords(note, manner, {review.a, review.b, review.ofSetups}));
-    addRemarks(review, notes);
-}
-
 namespace {
 
 /// Of the batches that are not known yet and ran on the setup in one of the spans.
@@ -148,10 +135,9 @@ void addModels(SideBySide& review, const SideReader& reader, SidePairs a, SidePa
 {
     const Setup& setupA = *reader.snapshot.setup(review.setupA);
     const Setup& setupB = *reader.snapshot.setup(review.setupB);
-    addWeather(review, reader.manner, std::move(a), std::move(b));
-    addMoney(review, reader.manner, setupA, setupB, hasWindows(review.settings));
-    addJudgement(review, reader.manner, setupA, setupB);
-    addHeadline(review);
+    addWeather(review, std::move(a), std::move(b));
+    addMoney(review, setupA, setupB, hasWindows(review.settings));
+    addJudgement(review, setupA, setupB);
 }
 
 } // namespace holdband::results

@@ -22,7 +22,7 @@ struct SideReader {
     const store::LogbookFile& logbook;
     const Snapshot& snapshot;
     const SideBySideRequest& request;
-    SideFormat manner;
+    SideFormat format;
     Weighing weighing;
     ComparisonCache* cache;
     store::SeriesFingerprints prints;
@@ -63,9 +63,6 @@ private:
 double widestTolerance(const Batch& batch); ///< K
 
 SideBySide begunReview(const SideReader& reader, bool ofSetups);
-
-void addLines(SideBySide& review, const SideFormat& manner,
-              const std::vector<analysis::FairnessNote>& notes);
 
 /// The pairs between readings in which the wanted batches ran; others that ran at the same time are
 /// looked at too.

@@ -19,13 +19,13 @@ const Measure& measureOf(const SideBySide& review, MeasureId id)
 
 namespace {
 
-std::string notComparable(const SideBySide& review, const Metering& metering)
+std::string notComparable(const SideBySide& review)
 {
-    if (!metering.a && !metering.b)
+    if (!review.hasMeterA && !review.hasMeterB)
         return Phrase::tr("Their energies can't be compared: neither has a meter or a power log.");
-    if (!metering.a || !metering.b)
+    if (!review.hasMeterA || !review.hasMeterB)
         return Phrase::tr("Their energies can't be compared: %1 has no meter and no power log.")
-            .with(metering.a ? review.setupB : review.setupA);
+            .with(review.hasMeterA ? review.setupB : review.setupA);
     if (review.ofSetups)
         return Phrase::tr("Their energies can't be compared: no batch of one of them was metered.");
     return Phrase::tr("Their energies can't be compared: no time is metered in both.");
@@ -62,9 +62,9 @@ std::string howSure(const SideBySide& review, const Measure& energy)
     return ".";
 }
 
-std::string sideVerdict(const std::string& name, const LoadedRun& side, const VerdictFormat& manner)
+std::string sideVerdict(const std::string& name, const LoadedRun& side, const VerdictFormat& format)
 {
-    std::string headline = verdictWords(side.input, side.figures, manner).headline;
+    std::string headline = verdictWords(side.input, side.figures, format).headline;
     if (!headline.empty() && headline[0] >= 'A' && headline[0] <= 'Z')
         headline[0] = static_cast<char>(headline[0] - 'A' + 'a');
     const bool isClause = !side.input.judging.open &&
@@ -87,13 +87,13 @@ Phrase typicalPhrase(const SideBySide& review, const Measure& typical)
 }
 
 /// With a space before it; empty where it is not known of both.
-std::string typicalDeviation(const SideBySide& review, const SideFormat& manner)
+std::string typicalDeviation(const SideBySide& review, const SideFormat& format)
 {
     const Measure& typical = measureOf(review, MeasureId::meanAbsoluteDeviation);
     if (!typical.a || !typical.b)
         return {};
     return " " + typicalPhrase(review, typical)
-                     .with(manner.difference(typical.a->value), manner.difference(typical.b->value),
+                     .with(format.difference(typical.a->value), format.difference(typical.b->value),
                            typical.ahead == Ahead::a ? review.a : review.b);
 }
 
@@ -130,7 +130,7 @@ std::string whyNobody(const Measure& measure, const SideBySide& review, bool any
                                       : std::string();
 }
 
-std::string cutWords(const SideBySide& review, std::size_t measure)
+std::string cutText(const SideBySide& review, std::size_t measure)
 {
     if (measure >= review.batchFigures.size())
         return {};
@@ -144,64 +144,61 @@ std::string cutWords(const SideBySide& review, std::size_t measure)
 
 } // namespace
 
-std::string energySentence(const SideBySide& review, const SideFormat& manner,
-                           const Metering& metering)
+std::string energySentence(const SideBySide& review, const SideFormat& format)
 {
     const Measure& energy = measureOf(review, MeasureId::energy);
     if (!energy.a || !energy.b)
-        return notComparable(review, metering);
+        return notComparable(review);
     const std::string against =
         Phrase::tr("%1 against %2", "two energies")
-            .with(manner.energy(energy.a->value), manner.energy(energy.b->value));
-    const std::string length = manner.duration(review.alignment.commonHours);
+            .with(format.energy(energy.a->value), format.energy(energy.b->value));
+    const std::string length = format.duration(review.alignment.commonHours);
     const std::string stage = review.alignment.stage.value_or("");
     if (!energy.ratio)
         return usedBoth(review).with(review.a, review.b, against, length, stage);
     return usedTimes(review).with(review.a, review.b, against, length, stage,
-                                  manner.fixed(energy.ratio->value, 2),
-                                  manner.bounds(*energy.ratio, 2)) +
+                                  format.fixed(energy.ratio->value, 2),
+                                  format.bounds(*energy.ratio, 2)) +
            howSure(review, energy);
 }
 
-std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFormat& manner,
+std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFormat& format,
                                          const LoadedRun& a, const LoadedRun& b)
 {
-    const VerdictFormat own(review.settings.temperatureUnit(), manner.decimalSign);
+    const VerdictFormat own(review.settings.temperatureUnit(), format.decimalSign);
     return sideVerdict(review.a, a, own) + "; " + sideVerdict(review.b, b, own) + "." +
-           typicalDeviation(review, manner);
+           typicalDeviation(review, format);
 }
 
-std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& manner)
+std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& format)
 {
     return Phrase::tr("Means are over %1 of %2 and %3 of %4.")
                .with(batchCount(review.batchesA.size()), review.a,
                      batchCount(review.batchesB.size()), review.b) +
-           typicalDeviation(review, manner);
+           typicalDeviation(review, format);
 }
 
-void addHeadline(SideBySide& review)
+void addHeadline(const SideBySide& review, SideBySideText& text)
 {
     // Over several batches in different weather, the same weather is the fair answer.
     if (!review.ofSetups || !review.weather.ahead) {
-        review.headline = review.energySentence;
-        review.belowHeadline = review.temperatureSentence;
+        text.headline = text.energySentence;
+        text.belowHeadline = text.temperatureSentence;
         return;
     }
-    review.headline = review.weather.sentence;
-    review.belowHeadline = Phrase::tr("As brewed, each in its own weather: %1 %2")
-                               .with(review.energySentence, review.temperatureSentence);
+    text.headline = text.weather.sentence;
+    text.belowHeadline = Phrase::tr("As brewed, each in its own weather: %1 %2")
+                             .with(text.energySentence, text.temperatureSentence);
 }
 
-void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& notes)
+std::string remarkOn(const SideBySide& review, std::size_t measure)
 {
-    const bool missed = std::any_of(notes.begin(), notes.end(), [](const auto& note) {
+    const bool missed = std::any_of(review.notes.begin(), review.notes.end(), [](const auto& note) {
         return note.kind == analysis::NoteKind::missedStage;
     });
-    for (std::size_t i = 0; i < review.lines.size(); ++i) {
-        const std::string why = whyNobody(review.measures[i], review, missed);
-        const std::string cut = cutWords(review, i);
-        review.lines[i].remark = why.empty() || cut.empty() ? why + cut : why + "; " + cut;
-    }
+    const std::string why = whyNobody(review.measures[measure], review, missed);
+    const std::string cut = cutText(review, measure);
+    return why.empty() || cut.empty() ? why + cut : why + "; " + cut;
 }
 
 } // namespace holdband::results

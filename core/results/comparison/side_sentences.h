@@ -1,4 +1,4 @@
-// The two sentences at the top of a comparison, and remarks on its measures. Not for use outside
+// The sentences at the top of a comparison, and remarks on its measures. Not for use outside
 // core/results.
 #pragma once
 
@@ -10,24 +10,17 @@ namespace holdband::results {
 
 const analysis::Measure& measureOf(const SideBySide& review, analysis::MeasureId id);
 
-/// What has anything on record that its energy could be read from.
-struct Metering {
-    bool a = true;
-    bool b = true;
-};
-
 /// "Over the same 13.5 days A used 2.30 times B's energy (2.2 – 2.4): 11.52 kWh against 5.01 kWh."
-std::string energySentence(const SideBySide& review, const SideFormat& manner,
-                           const Metering& metering);
+std::string energySentence(const SideBySide& review, const SideFormat& format);
 
-std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFormat& manner,
+std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFormat& format,
                                          const LoadedRun& a, const LoadedRun& b);
-std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& manner);
+std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& format);
 
-/// Why nobody is ahead, and what was cut off an interval: into each line's remark.
-/// The headline and what is below it, when all sentences are there.
-void addHeadline(SideBySide& review);
+/// The headline and what is below it, when all other sentences of `text` are there.
+void addHeadline(const SideBySide& review, SideBySideText& text);
 
-void addRemarks(SideBySide& review, const std::vector<analysis::FairnessNote>& notes);
+/// Why nobody is ahead in that measure, and what was cut off an interval; may be empty.
+std::string remarkOn(const SideBySide& review, std::size_t measure);
 
 } // namespace holdband::results

@@ -1,6 +1,6 @@
 #include "ui/report/compose/pair_document.h"
 
-#include "core/results/comparison/measure_words.h"
+#include "core/results/comparison/side_by_side.h"
 #include "core/text/name_suggestions.h"
 #include "ui/charts/pair_energy.h"
 #include "ui/report/compose/basis_tables.h"
@@ -66,8 +66,8 @@ Table measuresTable(const SideBySide& pair)
     table.columns = {wideWords(ui::Words::tr("Measure")), figures(QStringLiteral("A")),
                      figures(QStringLiteral("B")),        figures(QStringLiteral("A − B")),
                      figures(QStringLiteral("A ÷ B")),    words(ui::Words::tr("ahead"))};
-    for (std::size_t i = 0; i < pair.lines.size(); ++i) {
-        const results::MeasureWords& line = pair.lines[i];
+    for (std::size_t i = 0; i < pair.measures.size(); ++i) {
+        const results::MeasureText& line = pair.text.measures[i];
         const analysis::Measure& measure = pair.measures[i];
         const QString unit = unitOf(measure, pair.settings);
         Cell title{ui::shown(line.title)};
@@ -78,7 +78,7 @@ Table measuresTable(const SideBySide& pair)
                               cellOf(line.difference, measure.difference, unit),
                               cellOf(line.ratio, measure.ratio, QStringLiteral("1")),
                               {line.ahead.empty() ? ui::dash : ui::shown(line.ahead)}});
-        table.rows.back().back().strong = line.ahead.size() == 1;
+        table.rows.back().back().strong = isDecided(measure.ahead);
     }
     return table;
 }
@@ -91,7 +91,7 @@ void addChart(Document& document, const SideBySide& pair, const ui::PairSides& s
     document.add(Figure{
         picture, ui::Words::tr("Energy of both over the same elapsed time"),
         ui::Words::tr("Cumulative energy of A, %1, and B, %2, and their ratio. %3")
-            .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.energySentence)),
+            .arg(ui::shown(pair.a), ui::shown(pair.b), ui::shown(pair.text.energySentence)),
         ui::Words::tr(
             "Pale: the minimum and maximum that the meters’ readings and their accuracy allow.")});
 }
@@ -100,7 +100,7 @@ void addChart(Document& document, const SideBySide& pair, const ui::PairSides& s
 void addRemarks(Document& document, const SideBySide& pair)
 {
     std::vector<std::pair<QString, QStringList>> remarks;
-    for (const results::MeasureWords& line : pair.lines) {
+    for (const results::MeasureText& line : pair.text.measures) {
         if (line.remark.empty())
             continue;
         const QString remark = ui::shown(line.remark);
@@ -119,16 +119,6 @@ void addRemarks(Document& document, const SideBySide& pair)
         document.add(Bullets{items});
 }
 
-/// As the table of measures calls it.
-QString titleOf(const SideBySide& pair, const std::string& measure)
-{
-    for (std::size_t i = 0; i < pair.lines.size(); ++i) {
-        if (results::measureName(pair.measures[i].rule.id) == measure)
-            return ui::shown(pair.lines[i].title);
-    }
-    return ui::shown(measure);
-}
-
 void addNotes(Document& document, const SideBySide& pair)
 {
     if (pair.notes.empty())
@@ -137,10 +127,13 @@ void addNotes(Document& document, const SideBySide& pair)
     table.title = ui::Words::tr("How fair is this?");
     table.columns = {wideWords(ui::Words::tr("What differs")),
                      wideWords(ui::Words::tr("what it does")), wideWords(ui::Words::tr("touches"))};
-    for (const results::NoteWords& note : pair.notes)
-        table.rows.push_back({{ui::capitalised(ui::shown(note.note))},
-                              {ui::shown(note.effect)},
-                              {titleOf(pair, note.measure), ui::shown(note.measure)}});
+    for (std::size_t i = 0; i < pair.notes.size(); ++i) {
+        const results::NoteText& note = pair.text.notes[i];
+        table.rows.push_back(
+            {{ui::capitalised(ui::shown(note.note))},
+             {ui::shown(note.effect)},
+             {ui::shown(note.title), ui::shown(results::measureName(pair.notes[i].touches))}});
+    }
     document.add(Heading{table.title});
     document.add(std::move(table));
 }
@@ -183,20 +176,20 @@ Result<Document> pairDocument(const SideBySide& pair, const PairBases& bases, co
     document.title = ui::Words::tr("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.subtitle =
         ui::Words::tr("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
-    document.headline = ui::shown(pair.headline);
+    document.headline = ui::shown(pair.text.headline);
     document.footer = footerOf(origin, *zone);
     document.us = pair.settings.units == UnitSystem::us;
     document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("energy")});
     document.add(
-        Paragraph{ui::shown(pair.belowHeadline), Tone::plain, ui::Words::tr("temperature")});
+        Paragraph{ui::shown(pair.text.belowHeadline), Tone::plain, ui::Words::tr("temperature")});
     if (!pair.ofSetups)
         document.add(Paragraph{ui::Words::tr("Counted from %1; energy over the %2 h that are "
                                              "metered in both.")
-                                   .arg(ui::shown(pair.alignment.words),
+                                   .arg(ui::shown(pair.text.alignedFrom),
                                         ui::numberText(pair.alignment.commonHours, 1)),
                                Tone::muted});
-    if (!pair.alignment.scope.empty())
-        document.add(Paragraph{ui::shown(pair.alignment.scope), Tone::muted});
+    if (!pair.text.scope.empty())
+        document.add(Paragraph{ui::shown(pair.text.scope), Tone::muted});
     const ui::PairSides sides{ui::shown(pair.a), ui::shown(pair.b)};
     const Cells cells(pair.settings, *zone);
     addChart(document, pair, sides);

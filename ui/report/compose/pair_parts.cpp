@@ -1,6 +1,6 @@
 #include "ui/report/compose/pair_parts.h"
 
-#include "core/results/comparison/measure_words.h"
+#include "core/results/comparison/side_by_side.h"
 #include "ui/charts/batch_dots.h"
 #include "ui/charts/pair_deviation.h"
 #include "ui/charts/pair_spread.h"
@@ -21,7 +21,6 @@ using results::SideBySide;
 /// Drawn batch by batch; the table beneath has all of them.
 constexpr MeasureId drawnMeasures[] = {MeasureId::energy, MeasureId::insideShare,
                                        MeasureId::rmsDeviation};
-constexpr int costRows = 6;
 
 QString joinedSentences(const std::vector<std::string>& lines)
 {
@@ -36,11 +35,11 @@ void addSentences(Document& document, const std::vector<std::string>& lines,
 }
 
 /// "Ale 2: 6.12, Ale 3: 5.90"
-QString batchWords(const results::SetupFigures& figures)
+QString batchWords(const results::SetupFigures& figures, const std::vector<std::string>& texts)
 {
     QStringList words;
-    for (const results::BatchFigure& batch : figures.batches)
-        words << ui::shown(batch.batch) + QStringLiteral(": ") + ui::shown(batch.text);
+    for (std::size_t i = 0; i < texts.size(); ++i)
+        words << ui::shown(figures.batches[i].batch) + QStringLiteral(": ") + ui::shown(texts[i]);
     return words.join(QStringLiteral(", "));
 }
 
@@ -48,15 +47,16 @@ void addDots(Document& document, const SideBySide& pair, std::size_t measure,
              const ui::PairSides& sides)
 {
     const results::MeasureBatches& figures = pair.batchFigures[measure];
-    const QString title = ui::shown(pair.lines[measure].title);
-    auto picture =
-        std::make_shared<ui::BatchDotsPicture>(title, figures, pair.lines[measure].factor, sides);
+    const results::MeasureText& line = pair.text.measures[measure];
+    const QString title = ui::shown(line.title);
+    auto picture = std::make_shared<ui::BatchDotsPicture>(title, figures, line.factor, sides);
     if (picture->empty())
         return;
     document.add(Figure{picture,
                         ui::Words::tr("%1, batch by batch").arg(title),
                         QStringLiteral("%1: %2. %3: %4.")
-                            .arg(sides.a, batchWords(figures.a), sides.b, batchWords(figures.b)),
+                            .arg(sides.a, batchWords(figures.a, line.batchesA), sides.b,
+                                 batchWords(figures.b, line.batchesB)),
                         {}});
 }
 
@@ -70,12 +70,28 @@ Table batchWordsTable(const SideBySide& pair)
                      wideWords(QStringLiteral("B"))};
     for (std::size_t i = 0; i < pair.batchFigures.size(); ++i) {
         const results::MeasureBatches& figures = pair.batchFigures[i];
+        const results::MeasureText& line = pair.text.measures[i];
         if (!figures.a.batches.empty() || !figures.b.batches.empty())
-            table.rows.push_back({{ui::shown(pair.lines[i].title)},
-                                  {batchWords(figures.a)},
-                                  {batchWords(figures.b)}});
+            table.rows.push_back({{ui::shown(line.title)},
+                                  {batchWords(figures.a, line.batchesA)},
+                                  {batchWords(figures.b, line.batchesB)}});
     }
     return table;
+}
+
+/// Of one batch in one measure; empty where it has none.
+Cell figureCell(const SideBySide& pair, std::size_t measure, bool first, const std::string& batch)
+{
+    const results::MeasureBatches& each = pair.batchFigures[measure];
+    const results::MeasureText& line = pair.text.measures[measure];
+    const auto& batches = (first ? each.a : each.b).batches;
+    const auto found =
+        std::find_if(batches.begin(), batches.end(),
+                     [&](const results::BatchFigure& one) { return one.batch == batch; });
+    if (found == batches.end())
+        return {};
+    const auto at = static_cast<std::size_t>(found - batches.begin());
+    return {ui::shown((first ? line.batchesA : line.batchesB)[at]), rawNumber(found->value)};
 }
 
 /// A row for each batch of a side, a column for each measure.
@@ -84,15 +100,8 @@ std::vector<std::vector<Cell>> batchRows(const SideBySide& pair, bool first)
     std::vector<std::vector<Cell>> rows;
     for (const std::string& batch : first ? pair.batchesA : pair.batchesB) {
         std::vector<Cell> row{{ui::shown(batch)}};
-        for (const results::MeasureBatches& each : pair.batchFigures) {
-            const auto& batches = (first ? each.a : each.b).batches;
-            const auto found =
-                std::find_if(batches.begin(), batches.end(),
-                             [&](const results::BatchFigure& one) { return one.batch == batch; });
-            row.push_back(found == batches.end()
-                              ? Cell{}
-                              : Cell{ui::shown(found->text), rawNumber(found->value)});
-        }
+        for (std::size_t i = 0; i < pair.batchFigures.size(); ++i)
+            row.push_back(figureCell(pair, i, first, batch));
         rows.push_back(std::move(row));
     }
     return rows;
@@ -114,22 +123,19 @@ Table batchFiguresTable(const SideBySide& pair)
 
 void addIdle(Document& document, const SideBySide& pair)
 {
-    std::vector<std::string> idle;
-    for (const results::IdleFigures& each : pair.idle)
-        idle.push_back(each.sentence);
-    addSentences(document, idle, Tone::plain, ui::Words::tr("idle"));
+    addSentences(document, pair.text.idle, Tone::plain, ui::Words::tr("idle"));
 }
 
-void addModel(Document& document, const results::ModelWords& side)
+void addModel(Document& document, const std::string& name, const results::SideModelText& side)
 {
     const QStringList lines =
         ui::sentences(side.figures) + ui::sentences(side.cautions) + ui::sentences(side.remarks);
     if (!lines.isEmpty())
         document.add(
-            Paragraph{ui::shown(side.side) + QStringLiteral(": ") + lines.join(u' '), Tone::muted});
+            Paragraph{ui::shown(name) + QStringLiteral(": ") + lines.join(u' '), Tone::muted});
 }
 
-QString sentenceOf(const results::CostScenario& scenario)
+QString sentenceOf(const results::CostScenarioText& scenario)
 {
     return joinedSentences({scenario.sentence, scenario.yearSentence});
 }
@@ -139,8 +145,8 @@ void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSi
 {
     if (pair.money.scenarios.empty())
         return;
-    const results::CostScenario& scenario = pair.money.scenarios.front();
-    auto picture = std::make_shared<ui::TotalCostPicture>(pair.money, 0,
+    const results::CostScenarioText& scenario = pair.text.money.scenarios.front();
+    auto picture = std::make_shared<ui::TotalCostPicture>(pair.money, 0, ui::shown(scenario.name),
                                                           ui::shown(pair.settings.currency), sides);
     if (!picture->empty())
         document.add(Figure{
@@ -153,7 +159,8 @@ void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSi
 
 Table costTable(const SideBySide& pair, const Cells& cells)
 {
-    const results::MoneyWords& money = pair.money;
+    const results::Money& money = pair.money;
+    const results::MoneyText& moneyText = pair.text.money;
     Table table;
     table.title = ui::Words::tr("What it costs");
     table.columns = {wideWords(QStringLiteral("")), figures(QStringLiteral("A")),
@@ -164,15 +171,18 @@ Table costTable(const SideBySide& pair, const Cells& cells)
         return cell;
     };
     table.rows.push_back({{ui::Words::tr("Parts")},
-                          parts(money.partsTextA, money.partsA),
-                          parts(money.partsTextB, money.partsB)});
-    for (const results::CostScenario& scenario : money.scenarios)
-        table.rows.push_back({{ui::Words::tr("Energy of a batch %1", "at which price")
-                                   .arg(ui::shown(scenario.name))},
-                              parts(scenario.perBatchA, scenario.a.perBatch.value),
-                              parts(scenario.perBatchB, scenario.b.perBatch.value)});
-    for (int row = 1; row <= costRows && !money.scenarios.empty(); ++row) {
-        const int batches = money.lastBatch * row / costRows;
+                          parts(moneyText.partsA, money.partsA),
+                          parts(moneyText.partsB, money.partsB)});
+    for (std::size_t i = 0; i < money.scenarios.size(); ++i) {
+        const results::CostScenarioText& text = moneyText.scenarios[i];
+        table.rows.push_back(
+            {{ui::Words::tr("Energy of a batch %1", "at which price").arg(ui::shown(text.name))},
+             parts(text.perBatchA, money.scenarios[i].a.perBatch.value),
+             parts(text.perBatchB, money.scenarios[i].b.perBatch.value)});
+    }
+    for (const int batches : money.batchesInTable) {
+        if (batches == 0 || money.scenarios.empty())
+            continue;
         const results::CostScenario& first = money.scenarios.front();
         table.rows.push_back({{ui::Words::tr("Total after %1 batches").arg(batches)},
                               cells.money(first.a.after(batches)),
@@ -189,19 +199,23 @@ Cell scoreCell(const std::string& text, const std::optional<analysis::Scores>& s
     return cell;
 }
 
-Table judgementTable(const results::JudgementWords& judgement)
+Table judgementTable(const SideBySide& pair)
 {
     Table table;
     table.title = ui::Words::tr("Judgement sheet");
     table.columns = {words(ui::Words::tr("Criterion")), figures(ui::Words::tr("weight")),
                      figures(QStringLiteral("A")), figures(QStringLiteral("B")),
                      wideWords(ui::Words::tr("how it was scored"))};
-    for (const results::CriterionWords& each : judgement.criteria)
-        table.rows.push_back({{ui::shown(each.title), ui::shown(each.name)},
+    const results::Judgement& judgement = pair.judgement;
+    for (std::size_t i = 0; i < judgement.criteria.size(); ++i) {
+        const results::Criterion& each = judgement.criteria[i];
+        const results::CriterionText& text = pair.text.judgement.criteria[i];
+        table.rows.push_back({{ui::shown(text.title), ui::shown(each.name)},
                               {ui::numberText(each.weight, 1), rawNumber(each.weight)},
-                              scoreCell(each.textA, each.scores, true),
-                              scoreCell(each.textB, each.scores, false),
-                              {ui::capitalised(ui::shown(each.how))}});
+                              scoreCell(text.a, each.scores, true),
+                              scoreCell(text.b, each.scores, false),
+                              {ui::capitalised(ui::shown(text.how))}});
+    }
     if (const auto& totals = judgement.sheet.totals) {
         table.rows.push_back({{ui::Words::tr("Total")},
                               {QString()},
@@ -219,7 +233,7 @@ Table judgementTable(const results::JudgementWords& judgement)
 void addDeviations(Document& document, const SideBySide& pair, const ui::PairSides& sides)
 {
     const TemperatureUnit unit = pair.settings.temperatureUnit();
-    const QString words = ui::shown(pair.temperatureSentence);
+    const QString words = ui::shown(pair.text.temperatureSentence);
     auto deviation = std::make_shared<ui::PairDeviationPicture>(pair.deviations, unit, sides);
     if (!deviation->empty())
         document.add(
@@ -257,14 +271,12 @@ void addBatchFigures(Document& document, const SideBySide& pair, const ui::PairS
 void addWeather(Document& document, const SideBySide& pair, const ui::PairSides& sides,
                 const Cells& cells)
 {
-    const results::SameWeather& weather = pair.weather;
-    if (weather.sentence.empty())
-        return;
+    const results::SameWeatherText& weather = pair.text.weather;
     document.add(Heading{ui::Words::tr("In the same weather")});
-    addSentences(document, {weather.sentence, weather.any ? weather.energySentence : ""},
-                 Tone::plain, ui::Words::tr("same weather"));
-    auto picture =
-        std::make_shared<ui::WeatherPicture>(weather, cells.settings().temperatureUnit(), sides);
+    addSentences(document, {weather.sentence, weather.energySentence}, Tone::plain,
+                 ui::Words::tr("same weather"));
+    auto picture = std::make_shared<ui::WeatherPicture>(pair.weather,
+                                                        cells.settings().temperatureUnit(), sides);
     if (!picture->empty())
         document.add(Figure{picture,
                             ui::Words::tr("Mean power over how much warmer the room was"),
@@ -272,17 +284,17 @@ void addWeather(Document& document, const SideBySide& pair, const ui::PairSides&
                                           "meters, and the line through them. ") +
                                 joinedSentences({weather.sentence}),
                             {}});
-    addModel(document, weather.a);
-    addModel(document, weather.b);
+    addModel(document, pair.a, weather.a);
+    addModel(document, pair.b, weather.b);
     addSentences(document, weather.remarks, Tone::muted);
 }
 
 void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& sides,
               const Cells& cells)
 {
-    const results::MoneyWords& money = pair.money;
+    const results::MoneyText& money = pair.text.money;
     document.add(Heading{ui::Words::tr("Money")});
-    for (const results::CostScenario& scenario : money.scenarios)
+    for (const results::CostScenarioText& scenario : money.scenarios)
         document.add(Paragraph{QStringLiteral("%1: %2").arg(
             ui::capitalised(ui::shown(scenario.name)), sentenceOf(scenario))});
     document.add(costTable(pair, cells));
@@ -292,10 +304,10 @@ void addMoney(Document& document, const SideBySide& pair, const ui::PairSides& s
 
 void addJudgement(Document& document, const SideBySide& pair)
 {
-    const results::JudgementWords& judgement = pair.judgement;
+    const results::JudgementText& judgement = pair.text.judgement;
     document.add(Heading{ui::Words::tr("Judgement sheet")});
     addSentences(document, {judgement.sentence}, Tone::lead, ui::Words::tr("judgement"));
-    document.add(judgementTable(judgement));
+    document.add(judgementTable(pair));
     if (const QStringList turning = ui::sentences(judgement.turning); !turning.isEmpty()) {
         document.add(Paragraph{ui::Words::tr("What would change the result:")});
         document.add(Bullets{turning});

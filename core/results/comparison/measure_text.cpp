@@ -1,4 +1,4 @@
-#include "core/results/comparison/measure_words.h"
+#include "core/results/comparison/measure_text.h"
 
 #include "core/text/phrase.h"
 
@@ -28,8 +28,7 @@ std::string money(const LogbookSettings& settings, const std::string& title)
 Style temperatureStyle(const std::string& title, const LogbookSettings& settings)
 {
     const TemperatureUnit unit = settings.temperatureUnit();
-    const double factor = unit == TemperatureUnit::fahrenheit ? 1.8 : 1.0;
-    return {title + ", " + std::string(unitText(unit)), factor, 2};
+    return {title + ", " + std::string(unitText(unit)), degreesPerKelvin(unit), 2};
 }
 
 Style styleOf(MeasureId id, const LogbookSettings& settings)
@@ -45,8 +44,8 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     case MeasureId::meanPower:
         return {Phrase::tr("Mean power, W"), 1.0, 1};
     case MeasureId::energyPerDegreeDay:
-        return us ? Style{Phrase::tr("per °F·day of lift, Wh"), 1000.0 / 1.8, 1}
-                  : Style{Phrase::tr("per °C·day of lift, Wh"), 1000.0, 1};
+        return {us ? Phrase::tr("per °F·day of lift, Wh") : Phrase::tr("per °C·day of lift, Wh"),
+                perDegree(1000.0, settings.temperatureUnit()), 1};
     case MeasureId::cost:
         return {money(settings, Phrase::tr("Energy cost"))};
     case MeasureId::insideShare:
@@ -75,39 +74,39 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
     return {};
 }
 
-std::string numberText(double value, const Style& style, const SideFormat& manner)
+std::string numberText(double value, const Style& style, const SideFormat& format)
 {
     const double written = value * style.factor;
     // A count; of several batches its mean.
     const bool part = style.decimals == 0 && written != std::round(written);
-    return manner.fixed(written, part ? 1 : style.decimals);
+    return format.fixed(written, part ? 1 : style.decimals);
 }
 
-std::string boundsText(const Bounded& figure, const Style& style, const SideFormat& manner)
+std::string boundsText(const Bounded& figure, const Style& style, const SideFormat& format)
 {
     if (!figure.bounded() || *figure.low == *figure.high)
         return {};
-    return " (" + numberText(*figure.low, style, manner) + " – " +
-           numberText(*figure.high, style, manner) + ")";
+    return " (" + numberText(*figure.low, style, format) + " – " +
+           numberText(*figure.high, style, format) + ")";
 }
 
 std::string boundedText(const std::optional<Bounded>& figure, const Style& style,
-                        const SideFormat& manner)
+                        const SideFormat& format)
 {
-    return figure ? numberText(figure->value, style, manner) + boundsText(*figure, style, manner)
+    return figure ? numberText(figure->value, style, format) + boundsText(*figure, style, format)
                   : "–";
 }
 
 /// A divisor that may be next to nothing makes an end that says nothing but "many times".
-std::string ratioText(const std::optional<Bounded>& ratio, const SideFormat& manner)
+std::string ratioText(const std::optional<Bounded>& ratio, const SideFormat& format)
 {
     constexpr double most = 100.0;
     const Style style{{}, 1.0, 2};
     if (!ratio || !ratio->bounded() || *ratio->high < most)
-        return boundedText(ratio, style, manner);
+        return boundedText(ratio, style, format);
     return Phrase::tr("%1 (%2 – over %3)", "a ratio and its ends")
-        .with(numberText(ratio->value, style, manner), numberText(*ratio->low, style, manner),
-              manner.fixed(most, 0));
+        .with(numberText(ratio->value, style, format), numberText(*ratio->low, style, format),
+              format.fixed(most, 0));
 }
 
 std::string aheadText(const std::optional<Ahead>& ahead)
@@ -121,27 +120,30 @@ std::string aheadText(const std::optional<Ahead>& ahead)
 
 } // namespace
 
-MeasureWords measureWords(const Measure& measure, const SideFormat& manner)
+MeasureText measureText(const Measure& measure, const SideFormat& format)
 {
-    const Style style = styleOf(measure.rule.id, manner.settings);
-    return {style.title,
-            boundedText(measure.a, style, manner),
-            boundedText(measure.b, style, manner),
-            boundedText(measure.difference, style, manner),
-            ratioText(measure.ratio, manner),
-            aheadText(measure.ahead),
-            {},
-            style.factor};
+    const Style style = styleOf(measure.rule.id, format.settings);
+    MeasureText text;
+    text.title = style.title;
+    text.a = boundedText(measure.a, style, format);
+    text.b = boundedText(measure.b, style, format);
+    text.difference = boundedText(measure.difference, style, format);
+    text.differenceOnly =
+        measure.difference ? numberText(measure.difference->value, style, format) : "–";
+    text.ratio = ratioText(measure.ratio, format);
+    text.ahead = aheadText(measure.ahead);
+    text.factor = style.factor;
+    return text;
 }
 
-std::string figureText(MeasureId id, double value, const SideFormat& manner)
+std::string figureText(MeasureId id, double value, const SideFormat& format)
 {
-    return numberText(value, styleOf(id, manner.settings), manner);
+    return numberText(value, styleOf(id, format.settings), format);
 }
 
-std::string measureTitle(MeasureId id, const SideFormat& manner)
+std::string measureTitle(MeasureId id, const SideFormat& format)
 {
-    return styleOf(id, manner.settings).title;
+    return styleOf(id, format.settings).title;
 }
 
 std::string_view measureName(MeasureId id)

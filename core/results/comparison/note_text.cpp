@@ -1,5 +1,5 @@
 // Fairness notes in words: what differs, and what that does to the comparison.
-#include "core/results/comparison/measure_words.h"
+#include "core/results/comparison/measure_text.h"
 #include "core/text/phrase.h"
 
 #include <cmath>
@@ -8,7 +8,7 @@ namespace holdband::results {
 
 namespace {
 
-struct NoteText {
+struct WrittenNote {
     std::string note;
     std::string effect;
 };
@@ -16,12 +16,12 @@ struct NoteText {
 /// The two sides of a note, ready to be put into a sentence.
 class NoteWriter {
 public:
-    NoteWriter(const analysis::FairnessNote& note, const SideFormat& manner, const SideNames& names)
-        : m_note(note), m_manner(manner), m_names(names)
+    NoteWriter(const analysis::FairnessNote& note, const SideFormat& format, const SideNames& names)
+        : m_note(note), m_format(format), m_names(names)
     {
     }
 
-    NoteText write() const
+    WrittenNote write() const
     {
         using enum analysis::NoteKind;
         switch (m_note.kind) {
@@ -55,7 +55,7 @@ public:
             return {
                 Phrase::tr("not equally well covered: %1 of the hold time for %2, %3 of the hold "
                            "time for %4")
-                    .with(m_manner.share(m_note.a), m_names.a, m_manner.share(m_note.b), m_names.b),
+                    .with(m_format.share(m_note.a), m_names.a, m_format.share(m_note.b), m_names.b),
                 Phrase::tr("what happened in the gaps is not in the figures of %1").with(lesser())};
         case sensorAccuracy:
             return {Phrase::tr("the sensors differ: %1")
@@ -71,7 +71,7 @@ public:
     }
 
 private:
-    NoteText writeOfMeters() const
+    WrittenNote writeOfMeters() const
     {
         using enum analysis::NoteKind;
         switch (m_note.kind) {
@@ -79,7 +79,7 @@ private:
             return partlyMeteredText();
         case batchesAtOnce:
             return {Phrase::tr("batches at once on the setup, in the mean: %1")
-                        .with(eachText(m_manner.fixed(m_note.a, 1), m_manner.fixed(m_note.b, 1))),
+                        .with(eachText(m_format.fixed(m_note.a, 1), m_format.fixed(m_note.b, 1))),
                     Phrase::tr("the shared energy is split evenly, and a setup that serves more at "
                                "once spreads its standing losses, which favours %1")
                         .with(greater())};
@@ -93,14 +93,14 @@ private:
                                "bounds")};
         case sharedMeter:
             return {Phrase::tr("both ran at once on one meter for %1")
-                        .with(m_manner.duration(m_note.a)),
+                        .with(m_format.duration(m_note.a)),
                     Phrase::tr("of what it read then each is given an even share, so that time "
                                "can't tell them apart")};
         default:
             return writeOfRuns();
         }
     }
-    NoteText writeOfRuns() const
+    WrittenNote writeOfRuns() const
     {
         using enum analysis::NoteKind;
         switch (m_note.kind) {
@@ -131,20 +131,20 @@ private:
         }
     }
 
-    NoteText partlyMeteredText() const
+    WrittenNote partlyMeteredText() const
     {
         return {Phrase::tr("not metered throughout: %1 of the run for %2, %3 of the run for %4")
-                    .with(m_manner.share(m_note.a), m_names.a, m_manner.share(m_note.b), m_names.b),
+                    .with(m_format.share(m_note.a), m_names.a, m_format.share(m_note.b), m_names.b),
                 meanOr(Phrase::tr("the energy of a batch covers its metered part only, so it is "
                                   "too small for the whole batch"),
                        Phrase::tr("energies are compared over the elapsed time that is metered in "
                                   "both"))};
     }
-    NoteText durationsText() const
+    WrittenNote durationsText() const
     {
         return {meanOr(Phrase::tr("the mean times they ran are unequal: %1"),
                        Phrase::tr("they ran for unequal times: %1"))
-                    .with(eachText(m_manner.duration(m_note.a), m_manner.duration(m_note.b))),
+                    .with(eachText(m_format.duration(m_note.a), m_format.duration(m_note.b))),
                 meanOr(Phrase::tr("a longer batch uses more energy and has more hours to leave the "
                                   "band in: mean power and shares compare, sums do not"),
                        Phrase::tr("energies are compared over the shorter time; hours outside are "
@@ -170,24 +170,24 @@ private:
     }
     std::string temperatures() const
     {
-        return eachText(m_manner.temperature(m_note.a), m_manner.temperature(m_note.b));
+        return eachText(m_format.temperature(m_note.a), m_format.temperature(m_note.b));
     }
     std::string differences(const std::string& sign) const
     {
-        return eachText(sign + m_manner.difference(m_note.a, 1),
-                        sign + m_manner.difference(m_note.b, 1));
+        return eachText(sign + m_format.difference(m_note.a, 1),
+                        sign + m_format.difference(m_note.b, 1));
     }
     std::string ambientText() const
     {
         const double apart = m_note.a - m_note.b;
         return Phrase::tr("the room was on average %1 further above the beer for %2 (%3)")
-            .with(m_manner.difference(std::abs(apart), 1), greater(),
-                  eachText(m_manner.difference(m_note.a, 1), m_manner.difference(m_note.b, 1)));
+            .with(m_format.difference(std::abs(apart), 1), greater(),
+                  eachText(m_format.difference(m_note.a, 1), m_format.difference(m_note.b, 1)));
     }
     std::string doubt(double kelvins) const
     {
         return kelvins < 0.0 ? Phrase::tr("unknown accuracy").text()
-                             : "±" + m_manner.difference(kelvins);
+                             : "±" + m_format.difference(kelvins);
     }
     std::string accuracyEffect() const
     {
@@ -196,7 +196,7 @@ private:
                 .with(lesser());
         return Phrase::tr("the less sure sensor widens the bounds of %1").with(greater());
     }
-    std::string volume(double litres) const { return m_manner.volume(litres); }
+    std::string volume(double litres) const { return m_format.volume(litres); }
     std::string assumedText() const
     {
         if (m_note.a > 0.0 && m_note.b > 0.0)
@@ -215,7 +215,7 @@ private:
     std::string interval(double minutes) const
     {
         if (minutes > 0.0)
-            return Phrase::tr("every %1").with(m_manner.duration(minutes / 60.0));
+            return Phrase::tr("every %1").with(m_format.duration(minutes / 60.0));
         return Phrase::tr("not at all", "logged");
     }
     std::string extract(double kilograms, bool measured) const
@@ -223,23 +223,22 @@ private:
         const Phrase phrase =
             measured ? Phrase::tr("%1 kg of extract fermented (by the last gravity measured)")
                      : Phrase::tr("%1 kg of extract fermented");
-        return phrase.with(m_manner.fixed(kilograms, 2));
+        return phrase.with(m_format.fixed(kilograms, 2));
     }
-    std::string count(double value) const { return m_manner.fixed(value, 0); }
+    std::string count(double value) const { return m_format.fixed(value, 0); }
 
     const analysis::FairnessNote& m_note;
-    const SideFormat& m_manner;
+    const SideFormat& m_format;
     const SideNames& m_names;
 };
 
 } // namespace
 
-NoteWords noteWords(const analysis::FairnessNote& note, const SideFormat& manner,
-                    const SideNames& names)
+NoteText noteText(const analysis::FairnessNote& note, const SideFormat& format,
+                  const SideNames& names)
 {
-    NoteText text = NoteWriter(note, manner, names).write();
-    return {std::move(text.note), std::move(text.effect), std::string(measureName(note.touches)),
-            measureTitle(note.touches, manner)};
+    WrittenNote text = NoteWriter(note, format, names).write();
+    return {std::move(text.note), std::move(text.effect), measureTitle(note.touches, format)};
 }
 
 } // namespace holdband::results
