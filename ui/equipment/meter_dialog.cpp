@@ -7,7 +7,6 @@
 #include "ui/forms/edit_table.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/quantity_field.h"
-#include "ui/forms/save_row.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -32,10 +31,10 @@ QString accuracyRule(double fraction)
 
 MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Meter& meter,
                          QWidget* parent)
-    : FormDialog(session,
-                 meter.name.empty() ? Words::tr("New meter")
-                                    : Words::tr("Meter: %1").arg(shown(meter.name)),
-                 Words::tr("Save meter"), parent),
+    : EquipmentDialog(session,
+                      meter.name.empty() ? Words::tr("New meter")
+                                         : Words::tr("Meter: %1").arg(shown(meter.name)),
+                      Words::tr("Save meter"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_meter(meter), m_name(makeLine(Words::tr("Name"))),
       m_setup(makeChoice(Words::tr("Setup"), this)),
@@ -89,12 +88,7 @@ void MeterDialog::addFields()
 void MeterDialog::fill()
 {
     m_name->setText(shown(m_meter.name));
-    std::vector<std::string> setups;
-    for (const Setup& setup : m_equipment.setups) {
-        if (!setup.retired || setup.name == m_meter.setup)
-            setups.push_back(setup.name);
-    }
-    offerChoices(m_setup, setups, m_meter.setup);
+    offerSetups(m_setup, m_equipment, m_meter.setup);
     m_resolution->set(m_meter.resolution);
     m_top->set(m_meter.rollsOverAt);
     m_accuracy->set(m_meter.accuracy);
@@ -188,16 +182,9 @@ Result<Meter> MeterDialog::typedMeter()
 
 void MeterDialog::save()
 {
-    const auto meter = typedMeter();
-    if (!meter)
-        return foot()->refuse(sentence(meter.error()));
-    const std::string old = m_meter.name;
-    keep({old.empty() ? store::HistoryVerb::meterAdded : store::HistoryVerb::meterChanged,
-          {meter->name}},
-         [meter = *meter, old](const store::Change& change) {
-             return old.empty() ? store::addMeter(change, meter)
-                                : store::updateMeter(change, old, meter);
-         });
+    saveThing<Meter>(typedMeter(), m_meter.name,
+                     {store::HistoryVerb::meterAdded, store::HistoryVerb::meterChanged,
+                      store::addMeter, store::updateMeter});
 }
 
 } // namespace holdband::ui

@@ -1,8 +1,7 @@
 // An energy meter: how finely and how well it reads, and which setup it counts for when.
 #pragma once
 
-#include "ui/equipment/equipment_tables.h"
-#include "ui/forms/form_dialog.h"
+#include "ui/equipment/equipment_dialog.h"
 #include "ui/forms/unit_format.h"
 
 class QComboBox;
@@ -15,7 +14,7 @@ class EditTable;
 class InstantField;
 class QuantityField;
 
-class MeterDialog : public FormDialog {
+class MeterDialog : public EquipmentDialog {
     Q_OBJECT
 public:
     /// `meter` without a name: a new one.

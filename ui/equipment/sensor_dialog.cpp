@@ -7,7 +7,6 @@
 #include "ui/equipment/offset_rows.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
-#include "ui/forms/save_row.h"
 #include "ui/session/session.h"
 #include "ui/words/choice_words.h"
 #include "ui/words/words.h"
@@ -39,7 +38,7 @@ QString kindTitle(const Sensor& sensor)
 
 SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const Sensor& sensor,
                            QWidget* parent)
-    : FormDialog(session, kindTitle(sensor), Words::tr("Save sensor"), parent),
+    : EquipmentDialog(session, kindTitle(sensor), Words::tr("Save sensor"), parent),
       m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_sensor(sensor), m_name(makeLine(Words::tr("Name"))),
       m_reads(makeChoice(Words::tr("What it reads"), this)),
@@ -86,12 +85,8 @@ void SensorDialog::fill()
         m_reads->addItem(reads == SensorKind::power ? Words::tr("power, W") : readsWord(reads));
     const auto at = std::find(allReads.begin(), allReads.end(), m_sensor.reads);
     m_reads->setCurrentIndex(static_cast<int>(at - allReads.begin()));
-    std::vector<std::string> setups;
-    for (const Setup& setup : m_equipment.setups) {
-        if (!setup.retired || setup.name == m_sensor.setup)
-            setups.push_back(setup.name);
-    }
-    offerChoices(m_setup, setups, m_sensor.setup.value_or(std::string()), Words::tr("no setup"));
+    offerSetups(m_setup, m_equipment, m_sensor.setup.value_or(std::string()),
+                Words::tr("no setup"));
     m_placement->setEditText(shown(m_sensor.placement));
     m_accuracy->set(m_sensor.accuracy);
     m_byHand->setChecked(m_sensor.readByHand);
@@ -137,16 +132,9 @@ Result<Sensor> SensorDialog::typedSensor()
 
 void SensorDialog::save()
 {
-    const auto sensor = typedSensor();
-    if (!sensor)
-        return foot()->refuse(sentence(sensor.error()));
-    const std::string old = m_sensor.name;
-    keep({old.empty() ? store::HistoryVerb::sensorAdded : store::HistoryVerb::sensorChanged,
-          {sensor->name}},
-         [sensor = *sensor, old](const store::Change& change) {
-             return old.empty() ? store::addSensor(change, sensor)
-                                : store::updateSensor(change, old, sensor);
-         });
+    saveThing<Sensor>(typedSensor(), m_sensor.name,
+                      {store::HistoryVerb::sensorAdded, store::HistoryVerb::sensorChanged,
+                       store::addSensor, store::updateSensor});
 }
 
 } // namespace holdband::ui

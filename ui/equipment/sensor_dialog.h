@@ -2,8 +2,7 @@
 #pragma once
 
 #include "core/editing/ice_point.h"
-#include "ui/equipment/equipment_tables.h"
-#include "ui/forms/form_dialog.h"
+#include "ui/equipment/equipment_dialog.h"
 #include "ui/forms/unit_format.h"
 
 class QCheckBox;
@@ -16,7 +15,7 @@ class EditTable;
 class IcePanel;
 class QuantityField;
 
-class SensorDialog : public FormDialog {
+class SensorDialog : public EquipmentDialog {
     Q_OBJECT
 public:
     /// `sensor` without a name: a new one.

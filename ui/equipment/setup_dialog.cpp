@@ -6,7 +6,6 @@
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
 #include "ui/forms/quantity_field.h"
-#include "ui/forms/save_row.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -18,10 +17,10 @@ namespace holdband::ui {
 
 SetupDialog::SetupDialog(Session& session, const UnitFormat& manner, const Setup& setup,
                          QWidget* parent)
-    : FormDialog(session,
-                 setup.name.empty() ? Words::tr("New setup")
-                                    : Words::tr("Setup %1").arg(shown(setup.name)),
-                 Words::tr("Save setup"), parent),
+    : EquipmentDialog(session,
+                      setup.name.empty() ? Words::tr("New setup")
+                                         : Words::tr("Setup %1").arg(shown(setup.name)),
+                      Words::tr("Save setup"), parent),
       m_manner(manner), m_setup(setup), m_name(makeLine(Words::tr("Name"))),
       m_kind(makeLine(Words::tr("Kind"))), m_vessels(new QSpinBox(this)),
       m_power(new QuantityField(Quantity::power, Words::tr("Rated power"), this)),
@@ -98,16 +97,9 @@ Result<Setup> SetupDialog::typedSetup()
 
 void SetupDialog::save()
 {
-    const auto setup = typedSetup();
-    if (!setup)
-        return foot()->refuse(sentence(setup.error()));
-    const std::string old = m_setup.name;
-    keep({old.empty() ? store::HistoryVerb::setupAdded : store::HistoryVerb::setupChanged,
-          {setup->name}},
-         [setup = *setup, old](const store::Change& change) {
-             return old.empty() ? store::addSetup(change, setup)
-                                : store::updateSetup(change, old, setup);
-         });
+    saveThing<Setup>(typedSetup(), m_setup.name,
+                     {store::HistoryVerb::setupAdded, store::HistoryVerb::setupChanged,
+                      store::addSetup, store::updateSetup});
 }
 
 } // namespace holdband::ui

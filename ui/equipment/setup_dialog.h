@@ -1,8 +1,7 @@
 // A setup: what it is, its parts with their sum, and ratings of what can't be measured.
 #pragma once
 
-#include "ui/equipment/equipment_tables.h"
-#include "ui/forms/form_dialog.h"
+#include "ui/equipment/equipment_dialog.h"
 #include "ui/forms/unit_format.h"
 
 class QLabel;
@@ -14,7 +13,7 @@ namespace holdband::ui {
 class EditTable;
 class QuantityField;
 
-class SetupDialog : public FormDialog {
+class SetupDialog : public EquipmentDialog {
     Q_OBJECT
 public:
     /// `setup` without a name: a new one.
