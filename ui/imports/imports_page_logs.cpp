@@ -2,13 +2,13 @@
 #include "ui/imports/imports_page.h"
 
 #include "core/exchange/file_writer.h"
-#include "core/store/records/equipment.h"
 #include "ui/imports/column_heads.h"
 #include "ui/imports/import_words.h"
 #include "ui/imports/log_view.h"
 #include "ui/imports/new_target_dialog.h"
 #include "ui/imports/past_imports.h"
 #include "ui/imports/watch_card.h"
+#include "ui/imports/with_zone.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
 
@@ -24,20 +24,6 @@
 namespace holdband::ui {
 
 namespace {
-
-struct TargetsAndZone {
-    std::vector<intake::Target> targets;
-    std::string zone;
-};
-
-Result<TargetsAndZone> readAll(const store::LogbookFile& file)
-{
-    auto targets = intake::readTargets(file);
-    HOLDBAND_TRY(targets);
-    auto settings = store::readSettings(file);
-    HOLDBAND_TRY(settings);
-    return TargetsAndZone{std::move(*targets), settings->zone};
-}
 
 bool isTrouble(const LogState& log)
 {
@@ -55,12 +41,16 @@ void ImportsPage::refresh()
 
 void ImportsPage::readTargets()
 {
-    m_session->ask<TargetsAndZone>(this, readAll, [this](Result<TargetsAndZone> read) {
-        if (!read)
-            return say(sentence(read.error()), true);
-        const bool same = m_targets.size() == read->targets.size();
-        m_targets = std::move(read->targets);
-        m_zone = Zone::named(read->zone).value_or(Zone::utc());
+    using Targets = WithZone<std::vector<intake::Target>>;
+    const auto read = [](const store::LogbookFile& file) {
+        return readWithZone(file, intake::readTargets);
+    };
+    m_session->ask<Targets>(this, read, [this](Result<Targets> targets) {
+        if (!targets)
+            return say(sentence(targets.error()), true);
+        const bool same = m_targets.size() == targets->value.size();
+        m_targets = std::move(targets->value);
+        m_zone = targets->zone;
         if (!same)
             showCurrent();
     });

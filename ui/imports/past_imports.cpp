@@ -1,10 +1,10 @@
 #include "ui/imports/past_imports.h"
 
 #include "core/store/history/history_text.h"
-#include "core/store/records/equipment.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/times.h"
 #include "ui/imports/import_words.h"
+#include "ui/imports/with_zone.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
 
@@ -14,20 +14,6 @@
 namespace holdband::ui {
 
 namespace {
-
-struct LinesAndZone {
-    std::vector<store::ImportLine> lines;
-    std::string zone;
-};
-
-Result<LinesAndZone> readLines(const store::LogbookFile& file)
-{
-    auto lines = store::listImports(file);
-    HOLDBAND_TRY(lines);
-    auto settings = store::readSettings(file);
-    HOLDBAND_TRY(settings);
-    return LinesAndZone{std::move(*lines), settings->zone};
-}
 
 TableWords tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone)
 {
@@ -66,19 +52,23 @@ PastImports::PastImports(Session& session, QWidget* parent)
 
 void PastImports::refresh()
 {
-    m_session->ask<LinesAndZone>(this, readLines, [this](Result<LinesAndZone> read) {
-        if (!read)
-            return Q_EMIT failed(sentence(read.error()));
-        takeLines(std::move(read->lines), shown(read->zone));
+    using Lines = WithZone<std::vector<store::ImportLine>>;
+    const auto read = [](const store::LogbookFile& file) {
+        return readWithZone(file, store::listImports);
+    };
+    m_session->ask<Lines>(this, read, [this](Result<Lines> lines) {
+        if (!lines)
+            return Q_EMIT failed(sentence(lines.error()));
+        takeLines(std::move(lines->value), lines->zone);
     });
 }
 
-void PastImports::takeLines(std::vector<store::ImportLine> lines, const QString& zone)
+void PastImports::takeLines(std::vector<store::ImportLine> lines, const Zone& zone)
 {
     const int row = table()->currentIndex().row();
     m_lines = std::move(lines);
     m_filling = true;
-    setWords(tableOf(m_lines, Zone::named(core(zone)).value_or(Zone::utc())));
+    setWords(tableOf(m_lines, zone));
     setVisible(!m_lines.empty());
     // The one that was picked, wherever it stands now; else the newest, or the one in its place.
     const auto same =

@@ -4,6 +4,7 @@
 #include "ui/tables/table_card.h"
 
 #include "core/store/readings/imports.h"
+#include "core/text/zone.h"
 
 #include <optional>
 #include <vector>
@@ -28,7 +29,7 @@ Q_SIGNALS:
     void done(const QString& sentence);
 
 private:
-    void takeLines(std::vector<store::ImportLine> lines, const QString& zone);
+    void takeLines(std::vector<store::ImportLine> lines, const Zone& zone);
     void showButton();
     void turn();
     const store::ImportLine* chosen() const;
