@@ -1,9 +1,7 @@
 #include "ui/rounds/correction_bar.h"
 
-#include "core/editing/meter_swap.h"
 #include "core/editing/rounds.h"
 #include "core/text/numbers.h"
-#include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/forms/instant_field.h"
 #include "ui/rounds/round_entry.h"
@@ -22,21 +20,14 @@ namespace holdband::ui {
 
 namespace {
 
-store::HandOwner ownerOf(const results::RoundRow& row)
+QString addedText()
 {
-    return {row.kind == results::RoundKind::gravity ? store::HandOwner::Kind::batch
-                                                    : store::HandOwner::Kind::sensor,
-            row.name};
+    return Words::counted("Saved %n readings.", "Saved %n reading.", 1);
 }
 
-/// A change that gives nothing back, as one that says it was done.
-std::function<Result<bool>(const store::LogbookFile&)>
-done(std::function<Done(const store::LogbookFile&)> work)
+QString correctedText()
 {
-    return [work = std::move(work)](const store::LogbookFile& file) -> Result<bool> {
-        HOLDBAND_TRY(work(file));
-        return true;
-    };
+    return Words::tr("Corrected; the old value stays in the history.");
 }
 
 } // namespace
@@ -241,65 +232,34 @@ void CorrectionBar::takeCheck(const MeterReading& reading, const intake::Reading
 void CorrectionBar::takeAnswer(Answer answer)
 {
     m_question->hide();
-    switch (answer) {
-    case Answer::mistyped:
+    if (answer == Answer::anotherMeter)
+        return replaceMeter();
+    if (answer == Answer::mistyped) {
         m_value->setFocus();
         m_value->selectAll();
         return;
-    case Answer::anotherMeter:
-        if (const auto at = instant()) {
-            if (const auto first = parseReading(m_value->text(), *at, m_why->text(), decimalSign()))
-                replaceMeter(*first);
-        }
-        return;
-    case Answer::restarted:
-        m_event = MeterEvent::reset;
-        break;
-    case Answer::rolledOver:
-        m_event = MeterEvent::rollover;
-        break;
     }
+    m_event = eventAnswered(answer);
     m_why->setFocus();
     keep();
 }
 
 void CorrectionBar::saveRegister(const MeterReading& reading)
 {
-    if (!m_cell.value) {
-        intake::TypedRound round;
-        round.meters.push_back({m_row.name, reading});
-        const auto work = [round](const store::LogbookFile& file) -> Done {
-            HOLDBAND_TRY(intake::saveRound(file, round, decimalSign()));
-            return {};
-        };
-        m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-            finish(std::move(result), Words::counted("Saved %n readings.", "Saved %n reading.", 1));
-        });
-        return;
-    }
-    const auto work = [name = m_row.name, id = m_cell.id, reading,
-                       why = core(m_why->text().trimmed()), note = core(m_note->text().trimmed()),
-                       noted = core(m_note->text().trimmed()) !=
-                               m_cell.note](const store::LogbookFile& file) -> Done {
-        if (noted)
-            HOLDBAND_TRY(intake::setRegisterNote(file, name, {id}, note));
-        return intake::correctRegister(file, name, {id}, reading.registerReading.kilowattHours(),
-                                       reading.decimals, why, decimalSign());
-    };
-    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Corrected; the old value stays in the history."));
-    });
+    if (m_cell.value)
+        change(correctingRegister(standing(), reading, typedNote()), correctedText());
+    else
+        change(addingRegister(m_row, reading), addedText());
 }
 
-void CorrectionBar::replaceMeter(const MeterReading& reading)
+void CorrectionBar::replaceMeter()
 {
-    const auto work = [name = m_row.name, reading](const store::LogbookFile& file) -> Done {
-        HOLDBAND_TRY(intake::replaceMeter(file, name, reading));
-        return {};
-    };
-    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Another meter took its place with this reading."));
-    });
+    const auto at = instant();
+    if (!at)
+        return;
+    if (const auto first = parseReading(m_value->text(), *at, m_why->text(), decimalSign()))
+        change(replacingMeter(m_row, *first),
+               Words::tr("Another meter took its place with this reading."));
 }
 
 void CorrectionBar::keepHand()
@@ -315,73 +275,44 @@ void CorrectionBar::keepHand()
         return;
     }
     if (farOutside(m_row, valueInUnitOf(m_row, *reading)) &&
-        !confirmed(Words::tr("%1 is far from the %2 expected. Press Enter again to save it.")
-                       .arg(m_value->text().trimmed(), expectedText(m_row))))
+        !confirmed(askFarOutside(m_value->text(), m_row)))
         return;
     if (m_cell.value)
-        correctHand(*reading);
+        change(correctingHand(standing(), *reading, typedNote()), correctedText());
     else
-        addHand(*reading);
+        change(addingHand(m_row, *reading), addedText());
 }
 
 /// Only the note was changed.
 void CorrectionBar::keepNote()
 {
-    const results::RoundRow row = m_row;
-    const std::int64_t id = m_cell.id;
-    const std::string note = core(m_note->text().trimmed());
-    const auto work = [row, id, note](const store::LogbookFile& file) -> Done {
-        if (row.kind == results::RoundKind::meter)
-            return intake::setRegisterNote(file, row.name, {id}, note);
-        return intake::setHandNote(file, ownerOf(row), {id}, note);
-    };
-    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("The note is changed."));
-    });
-}
-
-void CorrectionBar::correctHand(const HandReading& reading)
-{
-    const auto work = [row = m_row, id = m_cell.id, reading, why = core(m_why->text().trimmed()),
-                       note = core(m_note->text().trimmed()),
-                       noted = core(m_note->text().trimmed()) !=
-                               m_cell.note](const store::LogbookFile& file) -> Done {
-        if (noted)
-            HOLDBAND_TRY(intake::setHandNote(file, ownerOf(row), {id}, note));
-        return intake::correctHand(file, ownerOf(row), {id}, reading.value, reading.decimals,
-                                   reading.unit, why);
-    };
-    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Corrected; the old value stays in the history."));
-    });
-}
-
-void CorrectionBar::addHand(const HandReading& reading)
-{
-    intake::TypedRound round;
-    round.hand.push_back({ownerOf(m_row), reading});
-    const auto work = [round](const store::LogbookFile& file) -> Done {
-        HOLDBAND_TRY(intake::saveRound(file, round, decimalSign()));
-        return {};
-    };
-    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::counted("Saved %n readings.", "Saved %n reading.", 1));
-    });
+    change(settingNote(standing(), core(m_note->text().trimmed())),
+           Words::tr("The note is changed."));
 }
 
 void CorrectionBar::takeAway()
 {
-    const results::RoundRow row = m_row;
-    const std::int64_t id = m_cell.id;
-    const std::string why = core(m_why->text().trimmed());
-    const auto work = [row, id, why](const store::LogbookFile& file) -> Done {
-        if (row.kind == results::RoundKind::meter)
-            return intake::takeAwayRegister(file, row.name, {id}, why);
-        return intake::takeAwayHand(file, ownerOf(row), {id}, why);
-    };
-    m_session->change<bool>(this, done(work), [this](Result<bool> result) {
-        finish(std::move(result), Words::tr("Deleted. Undo restores it."));
-    });
+    change(takingAway(standing(), core(m_why->text().trimmed())),
+           Words::tr("Deleted. Undo restores it."));
+}
+
+StandingReading CorrectionBar::standing() const
+{
+    return {m_row, m_cell.id};
+}
+
+CorrectionNote CorrectionBar::typedNote() const
+{
+    std::string note = core(m_note->text().trimmed());
+    return {core(m_why->text().trimmed()),
+            note != m_cell.note ? std::optional(std::move(note)) : std::nullopt};
+}
+
+/// `words`: said once it is done.
+void CorrectionBar::change(const ReadingChange& work, const QString& words)
+{
+    m_session->change<bool>(
+        this, work, [this, words](Result<bool> result) { finish(std::move(result), words); });
 }
 
 void CorrectionBar::finish(Result<bool> result, const QString& words)

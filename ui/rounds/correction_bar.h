@@ -4,6 +4,7 @@
 
 #include "core/model/readings.h"
 #include "core/results/rounds/rounds_sheet.h"
+#include "ui/rounds/correction_changes.h"
 #include "ui/rounds/reading_question.h"
 
 #include <QWidget>
@@ -55,9 +56,10 @@ private:
     void takeCheck(const MeterReading& reading, const intake::ReadingCheck& check);
     void takeAnswer(Answer answer);
     void saveRegister(const MeterReading& reading);
-    void replaceMeter(const MeterReading& reading);
-    void correctHand(const HandReading& reading);
-    void addHand(const HandReading& reading);
+    void replaceMeter();
+    StandingReading standing() const;
+    CorrectionNote typedNote() const;
+    void change(const ReadingChange& work, const QString& words);
     std::optional<Instant> instant();
     bool confirmed(const QString& question);
     void finish(Result<bool> done, const QString& words);

@@ -12,6 +12,20 @@
 
 namespace holdband::ui {
 
+std::optional<MeterEvent> eventAnswered(Answer answer)
+{
+    switch (answer) {
+    case Answer::restarted:
+        return MeterEvent::reset;
+    case Answer::rolledOver:
+        return MeterEvent::rollover;
+    case Answer::mistyped:
+    case Answer::anotherMeter:
+        break;
+    }
+    return std::nullopt;
+}
+
 ReadingQuestion::ReadingQuestion(QWidget* parent)
     : QWidget(parent), m_question(makeLabel({}, "warn", this))
 {

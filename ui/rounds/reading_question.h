@@ -2,7 +2,10 @@
 // button.
 #pragma once
 
+#include "core/model/readings.h"
+
 #include <QWidget>
+#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -11,6 +14,9 @@ class QVBoxLayout;
 namespace holdband::ui {
 
 enum class Answer { mistyped, restarted, rolledOver, anotherMeter };
+
+/// What the register did by that answer; absent: nothing, the number or the meter is another.
+std::optional<MeterEvent> eventAnswered(Answer answer);
 
 class ReadingQuestion : public QWidget {
     Q_OBJECT

@@ -130,6 +130,19 @@ double valueInUnitOf(const results::RoundRow& row, const HandReading& reading)
                : reading.value;
 }
 
+store::HandOwner ownerOf(const results::RoundRow& row)
+{
+    return {row.kind == results::RoundKind::gravity ? store::HandOwner::Kind::batch
+                                                    : store::HandOwner::Kind::sensor,
+            row.name};
+}
+
+QString askFarOutside(const QString& typed, const results::RoundRow& row)
+{
+    return Words::tr("%1 is far from the %2 expected. Press Enter again to save it.")
+        .arg(typed.trimmed(), expectedText(row));
+}
+
 QString askOnce(const std::string& unusual)
 {
     return Words::tr("%1. Press Enter again to save it.").arg(capitalised(shown(unusual)));

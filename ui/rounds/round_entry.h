@@ -4,6 +4,7 @@
 #include "core/model/readings.h"
 #include "core/problem.h"
 #include "core/results/rounds/rounds_sheet.h"
+#include "core/store/readings/hand_readings.h"
 
 #include <QString>
 
@@ -37,6 +38,10 @@ QString unitText(const results::RoundRow& row);
 bool farOutside(const results::RoundRow& row, double value);
 /// What was typed with a unit of its own, in that of the row.
 double valueInUnitOf(const results::RoundRow& row, const HandReading& reading);
+/// Whose hand readings the row shows.
+store::HandOwner ownerOf(const results::RoundRow& row);
+/// "85.1 is far from the 64.2 – 66.2 expected. Press Enter again to save it."
+QString askFarOutside(const QString& typed, const results::RoundRow& row);
 /// "3.3 kWh … is rated 750 W. Press Enter again to save it."
 QString askOnce(const std::string& unusual);
 

@@ -242,9 +242,7 @@ void RoundLine::takePossible()
     if (m_state != State::waiting)
         return;
     if (!m_unusualSeen && farOutside(m_row, valueInUnitOf(m_row, m_hand)))
-        setState(State::unusual,
-                 Words::tr("%1 is far from the %2 expected. Press Enter again to save it.")
-                     .arg(m_field->text().trimmed(), expectedText(m_row)));
+        setState(State::unusual, askFarOutside(m_field->text(), m_row));
     else
         setState(State::fine);
     Q_EMIT settled();
@@ -325,25 +323,13 @@ void RoundLine::takeDoubt(const intake::DoubtfulReading& doubt)
 
 void RoundLine::takeAnswer(Answer answer)
 {
-    switch (answer) {
-    case Answer::mistyped:
-        setState(State::unchecked);
-        m_field->setFocus();
-        m_field->selectAll();
-        return;
-    case Answer::anotherMeter:
-        setState(State::unchecked);
-        Q_EMIT replaced();
-        return;
-    case Answer::restarted:
-        m_event = MeterEvent::reset;
-        break;
-    case Answer::rolledOver:
-        m_event = MeterEvent::rollover;
-        break;
-    }
     setState(State::unchecked);
+    if (answer == Answer::anotherMeter)
+        return Q_EMIT replaced();
     m_field->setFocus();
+    if (answer == Answer::mistyped)
+        return m_field->selectAll();
+    m_event = eventAnswered(answer);
     Q_EMIT entered();
 }
 
@@ -354,10 +340,7 @@ intake::TypedReading RoundLine::typed() const
 
 intake::TypedHandReading RoundLine::typedHand() const
 {
-    const bool ofBatch = m_row.kind == results::RoundKind::gravity;
-    return {
-        {ofBatch ? store::HandOwner::Kind::batch : store::HandOwner::Kind::sensor, core(m_name)},
-        m_hand};
+    return {ownerOf(m_row), m_hand};
 }
 
 void RoundLine::clearTyped()
