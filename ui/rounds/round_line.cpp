@@ -3,52 +3,16 @@
 #include "core/editing/rounds.h"
 #include "core/text/quantities.h"
 #include "ui/rounds/round_entry.h"
-#include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
 #include <QApplication>
 #include <QClipboard>
-#include <QGridLayout>
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QVBoxLayout>
 
 namespace holdband::ui {
-
-namespace {
-
-class Stripe : public QWidget {
-public:
-    Stripe(const QColor& colour, QWidget* parent) : QWidget(parent)
-    {
-        setFixedWidth(4);
-        setAutoFillBackground(true);
-        QPalette own = palette();
-        own.setColor(QPalette::Window, colour);
-        setPalette(own);
-    }
-};
-
-QVBoxLayout* twoLines(QWidget* first, QWidget* second)
-{
-    auto* layout = new QVBoxLayout;
-    layout->setSpacing(0);
-    layout->addWidget(first);
-    layout->addWidget(second);
-    return layout;
-}
-
-QFont enlarged(QFont font, double factor, QFont::Weight weight)
-{
-    font.setPointSizeF(font.pointSizeF() * factor);
-    font.setWeight(weight);
-    return font;
-}
-
-} // namespace
 
 RoundLine::RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
                      QWidget* parent)
@@ -70,49 +34,6 @@ RoundLine::RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid,
     connect(m_field, &QLineEdit::returnPressed, this, &RoundLine::entered);
     connect(m_note, &QLineEdit::returnPressed, this, &RoundLine::entered);
     connect(m_question, &ReadingQuestion::answered, this, &RoundLine::takeAnswer);
-}
-
-void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int setup)
-{
-    auto* name = new ElidedLabel(m_name, parent);
-    name->setFont(enlarged(name->font(), 1.0, QFont::DemiBold));
-    auto* unit = makeLabel(unitText(m_row), "muted", parent);
-    m_lastTime->setWordWrap(false);
-    m_expected->setWordWrap(false);
-    m_field->setFont(enlarged(m_field->font(), 1.45, QFont::DemiBold));
-    m_field->setAlignment(Qt::AlignRight);
-    m_field->setMaximumWidth(220);
-    m_field->setAccessibleName(Words::tr("%1 reading, %2").arg(m_name, unitText(m_row)));
-    m_note->setAccessibleName(Words::tr("%1 note").arg(m_name));
-    m_note->setPlaceholderText(Words::tr("note"));
-    m_note->setMinimumHeight(m_field->sizeHint().height());
-    m_mark->setMinimumWidth(18);
-    grid->addWidget(new Stripe(setupColour(setup), parent), gridRow, 0);
-    grid->addLayout(twoLines(name, unit), gridRow, 1);
-    grid->addLayout(twoLines(m_last, m_lastTime), gridRow, 2);
-    grid->addWidget(m_expected, gridRow, 3);
-    grid->addWidget(m_field, gridRow, 4);
-    grid->addWidget(m_mark, gridRow, 5);
-    auto* beside = new QHBoxLayout;
-    beside->setSpacing(8);
-    if (m_sample)
-        addSample(beside);
-    beside->addWidget(m_note, 1);
-    grid->addLayout(beside, gridRow, 6);
-    grid->addWidget(m_message, gridRow + 1, 3, 1, 4);
-    grid->addWidget(m_question, gridRow + 1, 2, 1, 5);
-    m_message->hide();
-}
-
-void RoundLine::addSample(QHBoxLayout* layout)
-{
-    m_sample->setMinimumHeight(m_field->sizeHint().height());
-    m_sample->setMaximumWidth(m_sample->fontMetrics().horizontalAdvance(QLatin1Char('0')) * 16);
-    layout->addWidget(m_sample);
-    setTemperatureUnit(m_temperatureUnit);
-    connect(m_sample, &QLineEdit::returnPressed, this, &RoundLine::entered);
-    for (QLineEdit* field : {m_field, m_sample})
-        connect(field, &QLineEdit::textEdited, this, &RoundLine::showCorrected);
 }
 
 void RoundLine::setTemperatureUnit(TemperatureUnit unit)
