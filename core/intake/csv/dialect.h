@@ -6,31 +6,11 @@
 #include "core/problem.h"
 
 #include <cstdint>
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace holdband {
-
-struct SampleRow {
-    std::int64_t line = 1;
-    std::vector<std::string> fields;
-
-    /// Without the white space at its ends; empty where the row is shorter.
-    std::string_view cell(std::size_t column) const;
-};
-
-/// The first rows of a text, split at one delimiter. Blank rows are left out.
-struct Sample {
-    char delimiter = ',';
-    std::vector<SampleRow> rows;
-    std::optional<Problem> problem; ///< why there are no more rows
-    bool cut = false;               ///< the text goes on
-};
-
-/// At most 200 rows of at most 64 KiB. `isWhole`: the text ends where the file ends.
-Sample sampleRows(std::string_view text, bool isWhole, char delimiter);
 
 struct Dialect {
     char delimiter = ',';
@@ -50,16 +30,5 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
 
 /// Those to try: the one that is wished for, else comma, semicolon, tab and bar.
 std::vector<char> delimitersFor(const LayoutWish& wish);
-
-/// "column 1", "column 2" …: the names of columns that have none.
-std::vector<std::string> numberedColumns(std::size_t count);
-
-/// The time columns by what the rows below row `header` hold; absent: none. `said`: a person says
-/// that it is the header, and rows that hold no times may follow it.
-std::optional<TimeColumns> timeByContent(const std::vector<SampleRow>& rows, std::size_t header,
-                                         bool said = false);
-
-/// The same, also where nothing beside the times can be read as a number.
-std::optional<TimeColumns> timeWithoutData(const std::vector<SampleRow>& rows, std::size_t header);
 
 } // namespace holdband

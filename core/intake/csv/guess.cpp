@@ -1,5 +1,6 @@
 #include "core/intake/csv/guess.h"
 
+#include "core/intake/csv/time_columns.h"
 #include "core/intake/log/units.h"
 #include "core/intake/log/values.h"
 #include "core/intake/time/stamps.h"
@@ -18,10 +19,8 @@ namespace holdband::intake {
 
 namespace {
 
-using Rows = std::vector<SampleRow>;
-
 /// How many columns most of the rows have.
-std::size_t usualWidth(const Rows& rows)
+std::size_t usualWidth(const SampleRows& rows)
 {
     std::map<std::size_t, std::size_t> counts;
     for (const SampleRow& row : rows)
@@ -37,7 +36,7 @@ std::size_t usualWidth(const Rows& rows)
 }
 
 /// How many tenths of the rows are that wide.
-std::size_t tenthsOfWidth(const Rows& rows, std::size_t width)
+std::size_t tenthsOfWidth(const SampleRows& rows, std::size_t width)
 {
     const auto count = std::count_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
         return row.fields.size() == width;
@@ -46,7 +45,7 @@ std::size_t tenthsOfWidth(const Rows& rows, std::size_t width)
 }
 
 /// The first row as wide as most; its place among the rows.
-std::size_t firstOfWidth(const Rows& rows, std::size_t width)
+std::size_t firstOfWidth(const SampleRows& rows, std::size_t width)
 {
     const auto found = std::find_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
         return row.fields.size() == width;
@@ -63,15 +62,16 @@ bool holdsData(const SampleRow& row)
 }
 
 /// The rows below a header that nobody wrote.
-std::optional<TimeColumns> timeWithoutHeader(const Rows& rows, std::size_t first, std::size_t width)
+std::optional<TimeColumns> timeWithoutHeader(const SampleRows& rows, std::size_t first,
+                                             std::size_t width)
 {
-    Rows below{{0, numberedColumns(width)}};
+    SampleRows below{{0, numberedColumns(width)}};
     below.insert(below.end(), rows.begin() + static_cast<std::ptrdiff_t>(first), rows.end());
     return timeByContent(below, 0);
 }
 
 /// The place of the row that begins in that line; absent: none does.
-std::optional<std::size_t> rowInLine(const Rows& rows, std::int64_t line)
+std::optional<std::size_t> rowInLine(const SampleRows& rows, std::int64_t line)
 {
     const auto found = std::find_if(rows.begin(), rows.end(),
                                     [line](const SampleRow& row) { return row.line == line; });
@@ -144,7 +144,7 @@ struct Contents {
     bool isWords() const { return !texts.empty() && numbers == 0; }
 };
 
-Contents contentsOf(const Rows& rows, std::int64_t headerLine, std::size_t column)
+Contents contentsOf(const SampleRows& rows, std::int64_t headerLine, std::size_t column)
 {
     Contents contents;
     for (const SampleRow& row : rows) {
@@ -196,8 +196,8 @@ bool holdsUnits(const Contents& contents)
 /// The guesser of one log's columns.
 class Guesser {
 public:
-    Guesser(const GuessedDialect& guessed, const Rows& rows, const std::vector<Target>& targets,
-            LogPreview& preview)
+    Guesser(const GuessedDialect& guessed, const SampleRows& rows,
+            const std::vector<Target>& targets, LogPreview& preview)
         : m_guessed(guessed), m_dialect(guessed.dialect), m_targets(targets), m_preview(preview)
     {
         for (std::size_t i = 0; i < m_dialect.header.size(); ++i)
@@ -363,7 +363,7 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const L
     return *guess;
 }
 
-void guessColumns(const GuessedDialect& guessed, const Rows& rows,
+void guessColumns(const GuessedDialect& guessed, const SampleRows& rows,
                   const std::vector<Target>& targets, LogPreview& preview)
 {
     Guesser(guessed, rows, targets, preview).run();

@@ -3,6 +3,7 @@
 
 #include "core/intake/csv/dialect.h"
 #include "core/intake/csv/preview.h"
+#include "core/intake/csv/sample.h"
 
 #include <string>
 #include <string_view>
@@ -36,7 +37,7 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
                                     const LayoutWish& wish = {});
 
 /// Fills in the columns and names. `rows`: the first rows, with what stands before the header.
-void guessColumns(const GuessedDialect& guessed, const std::vector<SampleRow>& rows,
+void guessColumns(const GuessedDialect& guessed, const SampleRows& rows,
                   const std::vector<Target>& targets, LogPreview& preview);
 
 } // namespace holdband::intake

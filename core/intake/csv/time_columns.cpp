@@ -1,0 +1,95 @@
+#include "core/intake/csv/time_columns.h"
+
+#include "core/intake/log/values.h"
+#include "core/intake/time/stamps.h"
+#include "core/text/numbers.h"
+
+#include <algorithm>
+
+namespace holdband {
+
+namespace {
+
+using CellTest = bool (*)(std::string_view);
+
+bool isUnixTime(std::string_view text)
+{
+    return scanDecimal(text).has_value() && scanStamp(text).has_value();
+}
+
+/// The first row below the header passes, and so do most of the next ones; the header doesn't.
+/// Below a header that was `said`, most of them are enough.
+bool columnPasses(const SampleRows& rows, std::size_t header, std::size_t column, CellTest test,
+                  bool said)
+{
+    const std::span<const SampleRow> below = rowsBelow(rows, header);
+    const std::string_view name = rows[header].cell(column);
+    if (below.empty() || test(name) || isNumber(name))
+        return false;
+    const auto passed = std::count_if(below.begin(), below.end(),
+                                      [&](const SampleRow& row) { return test(row.cell(column)); });
+    return (said || test(below.front().cell(column))) &&
+           static_cast<std::size_t>(passed) * 2 >= below.size();
+}
+
+/// One of the rows below the header has a number, or a value said to be missing, outside the time.
+bool dataFollows(const SampleRows& rows, std::size_t header, const TimeColumns& time)
+{
+    for (const SampleRow& row : rowsBelow(rows, header)) {
+        for (std::size_t i = 0; i < row.fields.size(); ++i) {
+            const std::string_view text = row.cell(i);
+            if (!time.has(i) && (isNumber(text) || isMissing(text)))
+                return true;
+        }
+    }
+    return false;
+}
+
+std::optional<TimeColumns> timeBelow(const SampleRows& rows, std::size_t header, bool said,
+                                     bool besideData)
+{
+    if (header + 1 >= rows.size())
+        return std::nullopt;
+    const std::size_t columns = rows[header + 1].fields.size();
+    const auto first = [&](auto found) -> std::optional<TimeColumns> {
+        for (std::size_t i = 0; i < columns; ++i) {
+            const std::optional<TimeColumns> time = found(i);
+            if (time && (!besideData || dataFollows(rows, header, *time)))
+                return time;
+        }
+        return std::nullopt;
+    };
+    const auto passes = [&](std::size_t column, CellTest test) {
+        return columnPasses(rows, header, column, test, said);
+    };
+    using Found = std::optional<TimeColumns>;
+    if (const Found one = first([&](std::size_t i) {
+            return passes(i, looksLikeTime) ? Found({i, std::nullopt}) : Found();
+        }))
+        return one;
+    if (const Found two = first([&](std::size_t i) {
+            const std::size_t clock = i + 1;
+            return passes(i, isDateAlone) && passes(clock, isClockAlone) ? Found({i, clock})
+                                                                         : Found();
+        }))
+        return two;
+    if (!besideData) // a number by itself is no time for certain
+        return std::nullopt;
+    return first([&](std::size_t i) {
+        return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();
+    });
+}
+
+} // namespace
+
+std::optional<TimeColumns> timeByContent(const SampleRows& rows, std::size_t header, bool said)
+{
+    return timeBelow(rows, header, said, true);
+}
+
+std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t header)
+{
+    return timeBelow(rows, header, false, false);
+}
+
+} // namespace holdband
