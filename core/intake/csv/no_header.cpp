@@ -1,5 +1,6 @@
 #include "core/intake/csv/no_header.h"
 
+#include "core/intake/csv/cells.h"
 #include "core/intake/csv/time_columns.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/values.h"
@@ -18,12 +19,8 @@ namespace {
 /// A cell as a sentence shows it.
 std::string cellText(std::string_view text)
 {
-    constexpr std::size_t most = 60;
-    const std::string plain = visible(text, LineEnds::escaped);
-    std::size_t end = std::min(most, plain.size());
-    while (end < plain.size() && end > 0 && (static_cast<unsigned char>(plain[end]) & 0xC0) == 0x80)
-        --end; // not inside a character
-    return end < plain.size() ? plain.substr(0, end) + "…" : plain;
+    constexpr std::size_t mostBytes = 60;
+    return clipped(visible(text, LineEnds::escaped), mostBytes);
 }
 
 std::string cellPlace(std::int64_t line, const std::string& header)

@@ -1,5 +1,6 @@
 #include "core/intake/csv/preview.h"
 
+#include "core/intake/csv/cells.h"
 #include "core/intake/csv/dialect.h"
 #include "core/intake/csv/encoding.h"
 #include "core/intake/csv/guess.h"
@@ -46,16 +47,6 @@ Result<Head> readHead(const LogSource& source)
     return Head{std::string(text), std::string(encodingName(windows.encoding())), whole};
 }
 
-std::string clipped(const std::string& text)
-{
-    if (text.size() <= longestCell)
-        return text;
-    std::size_t end = longestCell;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
-        --end; // not inside a character
-    return text.substr(0, end) + "…";
-}
-
 std::vector<PreviewRow> previewRows(const Sample& sample)
 {
     std::vector<PreviewRow> rows;
@@ -64,7 +55,7 @@ std::vector<PreviewRow> previewRows(const Sample& sample)
             break;
         PreviewRow shown{row.line, {}};
         for (const std::string& field : row.fields)
-            shown.cells.push_back(clipped(field));
+            shown.cells.push_back(clipped(field, longestCell));
         rows.push_back(std::move(shown));
     }
     return rows;
