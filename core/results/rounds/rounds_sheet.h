@@ -48,6 +48,8 @@ struct RoundCell {
 struct RoundColumn {
     Date date;
     int slot = 0; ///< index into the logbook's windows
+
+    bool operator==(const RoundColumn&) const = default;
 };
 
 struct RoundsSheet {

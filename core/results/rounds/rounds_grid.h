@@ -1,0 +1,42 @@
+// The grid of the last rounds: its columns, and what stands in the cells of a row. Not for use
+// outside core/results.
+#pragma once
+
+#include "core/results/rounds/rounds_sheet.h"
+#include "core/results/rounds/shown_readings.h"
+#include "core/results/snapshot.h"
+
+#include <functional>
+#include <vector>
+
+namespace holdband::results {
+
+/// The last rounds: up to now while a batch runs or something was read today, else up to the last
+/// reading; or as many sheets before them.
+std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now, int sheetsBack);
+
+/// Places instants and readings in the columns of a sheet.
+class RoundsGrid {
+public:
+    /// Of the sheet's columns, which must outlive it. `lastIsOpen`: the last one may still be read.
+    RoundsGrid(const RoundsSheet& sheet, bool lastIsOpen) : m_sheet(sheet), m_lastIsOpen(lastIsOpen)
+    {
+    }
+
+    bool isBefore(Instant at) const;
+    bool holds(Instant at) const;
+
+    /// One for each column. `expected(due)`: whether the row should have been read when the round
+    /// was due.
+    std::vector<RoundCell> cells(const std::vector<ShownReading>& readings, int leastDecimals,
+                                 const std::function<bool(Instant)>& expected) const;
+
+private:
+    RoundColumn roundAt(Instant at) const;
+    void place(std::vector<RoundCell>& cells, const ShownReading& reading, int leastDecimals) const;
+
+    const RoundsSheet& m_sheet;
+    bool m_lastIsOpen;
+};
+
+} // namespace holdband::results
