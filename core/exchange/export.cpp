@@ -10,6 +10,7 @@
 #include "core/store/records/journal.h"
 #include "core/store/records/watches.h"
 #include "core/store/records/weighing.h"
+#include "core/text/csv_cell.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 
@@ -25,14 +26,6 @@ namespace {
 
 constexpr const char* timeHeader = "Time (UTC)";
 
-std::string quoted(const std::string& field)
-{
-    std::string text = "\"";
-    for (const char c : field)
-        text += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return text + "\"";
-}
-
 std::string headerOf(const store::RawColumn& column)
 {
     return column.sensor + " (" + std::string(nameOf(column.unit)) + ")";
@@ -41,10 +34,10 @@ std::string headerOf(const store::RawColumn& column)
 /// One row for each instant at which any of the columns has a reading.
 std::string csvOf(const std::vector<store::RawColumn>& columns)
 {
-    std::string text = quoted(timeHeader);
+    std::string text = csvInQuotes(timeHeader);
     std::set<Instant> instants;
     for (const store::RawColumn& column : columns) {
-        text += "," + quoted(headerOf(column));
+        text += "," + csvInQuotes(headerOf(column));
         instants.insert(column.at.begin(), column.at.end());
     }
     text += "\n";

@@ -9,10 +9,8 @@ std::string withoutFormula(std::string_view text)
     return (formula ? "'" : "") + std::string(text);
 }
 
-std::string csvQuoted(std::string_view text)
+std::string csvInQuotes(std::string_view text)
 {
-    if (text.find_first_of(",\"\r\n") == text.npos)
-        return std::string(text);
     std::string quoted = "\"";
     for (const char c : text) {
         if (c == '"')
@@ -20,6 +18,11 @@ std::string csvQuoted(std::string_view text)
         quoted += c;
     }
     return quoted + '"';
+}
+
+std::string csvQuoted(std::string_view text)
+{
+    return text.find_first_of(",\"\r\n") == text.npos ? std::string(text) : csvInQuotes(text);
 }
 
 } // namespace holdband

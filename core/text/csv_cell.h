@@ -10,7 +10,10 @@ namespace holdband {
 /// with = + - @, a tab or a carriage return). Not for cells that are numbers, such as -12.5.
 std::string withoutFormula(std::string_view text);
 
-/// In quotes where CSV asks for them.
+/// In quotes, those in the text doubled.
+std::string csvInQuotes(std::string_view text);
+
+/// The same where CSV asks for quotes (RFC 4180, section 2), else as it is.
 std::string csvQuoted(std::string_view text);
 
 } // namespace holdband

@@ -18,13 +18,6 @@ QString harmless(const QString& text)
     return ui::shown(withoutFormula(ui::core(text)));
 }
 
-QString quoted(QString text)
-{
-    const bool needed =
-        text.contains(u',') || text.contains(u'"') || text.contains(u'\n') || text.contains(u'\r');
-    return needed ? u'"' + text.replace(u'"', QStringLiteral("\"\"")) + u'"' : text;
-}
-
 class Lines {
 public:
     explicit Lines(const Document& document)
@@ -36,15 +29,17 @@ public:
             std::visit([this](const auto& each) { take(each); }, block);
     }
 
-    QByteArray bytes() const { return m_text.toUtf8(); }
+    QByteArray bytes() const { return QByteArray::fromStdString(m_text); }
 
 private:
     void line(const QStringList& fields)
     {
-        QStringList ready;
-        for (const QString& field : fields)
-            ready << quoted(field);
-        m_text += ready.join(u',') + QStringLiteral("\r\n");
+        const char* before = "";
+        for (const QString& field : fields) {
+            m_text += before + csvQuoted(ui::core(field));
+            before = ",";
+        }
+        m_text += "\r\n";
     }
 
     void text(const QString& part, const QString& of, const QString& figure, const QString& value)
@@ -91,7 +86,7 @@ private:
               unit});
     }
 
-    QString m_text;
+    std::string m_text;
     QString m_part;
 };
 
