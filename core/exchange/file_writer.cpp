@@ -68,18 +68,14 @@ Done writeUnfinished(const std::string& unfinished, const std::string& path, std
 
 /// Writes the target under another name and gives it its own. `path`: as it was named, for
 /// messages.
-Done writeBeside(const std::string& target, const std::string& path, std::string_view bytes,
-                 Existing existing)
+Done writeAndName(const std::string& target, const std::string& path, std::string_view bytes,
+                  Existing existing)
 {
-    const std::string unfinished = store::unfinishedBeside(target);
-    Done written = writeUnfinished(unfinished, path, bytes);
-    if (written)
-        written = existing == Existing::keep ? store::nameNewFile(unfinished, target)
-                                             : store::replaceFile(unfinished, target);
-    std::error_code ignored;
-    if (!written)
-        fs::remove(unfinished, ignored); // absent where only the folder could not be synced
-    return written;
+    const auto write = [&path, bytes](const std::string& unfinished) {
+        return writeUnfinished(unfinished, path, bytes);
+    };
+    return store::writeBeside(target, write,
+                              existing == Existing::keep ? store::nameNewFile : store::replaceFile);
 }
 
 } // namespace
@@ -115,13 +111,13 @@ Done writeFile(const std::string& path, std::string_view bytes, Existing existin
     std::error_code error;
     const fs::path real = fs::canonical(path, error);
     const std::string target = error ? path : real.string();
-    return writeBeside(target, path, bytes, existing);
+    return writeAndName(target, path, bytes, existing);
 }
 
 Done writeNewFile(const std::string& path, std::string_view text)
 {
     HOLDBAND_TRY(store::refuseTakenName(path, Phrase::tr("choose another name")));
-    return writeBeside(path, path, text, Existing::keep);
+    return writeAndName(path, path, text, Existing::keep);
 }
 
 Done makeFolder(const std::string& path)

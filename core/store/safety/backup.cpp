@@ -32,6 +32,14 @@ Done copyPages(const Database& from, const Database& to)
     return {};
 }
 
+/// The new file is closed when this returns.
+Done copyTo(const std::string& file, const Database& from)
+{
+    auto to = Database::open(file, Access::write, true);
+    HOLDBAND_TRY(to);
+    return copyPages(from, **to);
+}
+
 /// The parts of a logbook's header that say how often and by which SQLite it was written: a copy of
 /// the same content differs there (https://www.sqlite.org/fileformat2.html, the database header:
 /// file change counter at 24, schema cookie at 40, version-valid-for and version number at 92).
@@ -74,23 +82,13 @@ bool sameContent(const Database& logbook, const std::string& copy)
 Done backupTo(const Database& database, const std::string& target)
 {
     HOLDBAND_TRY(refuseTakenName(target, Phrase::tr("choose another name")));
-    const std::string unfinished = unfinishedBeside(target);
-    const auto copy = [&]() -> Done {
-        auto to = Database::open(unfinished, Access::write, true);
-        HOLDBAND_TRY(to);
-        return copyPages(database, **to);
+    const auto copy = [&database, &target](const std::string& unfinished) -> Done {
+        HOLDBAND_TRY(copyTo(unfinished, database));
+        if (!syncFile(unfinished))
+            return fileProblem(Phrase::tr("the copy could not be written to the disk"), target);
+        return {};
     };
-    Done copied = copy();
-    if (copied && !syncFile(unfinished))
-        copied = fileProblem(Phrase::tr("the copy could not be written to the disk"), target);
-    if (copied)
-        copied = nameNewFile(unfinished, target);
-    if (!copied) {
-        removeUnfinished(unfinished);
-        if (copied.error().place == unfinished)
-            copied.error().place = target;
-    }
-    return copied;
+    return writeBeside(target, copy, nameNewFile);
 }
 
 Result<std::string> backupBeside(const Database& database, const std::string& target)

@@ -139,4 +139,20 @@ Done replaceFile(const std::string& unfinished, const std::string& path)
     return syncFolderOf(path);
 }
 
+Done writeBeside(const std::string& path,
+                 const std::function<Done(const std::string& unfinished)>& write,
+                 Done (*name)(const std::string& unfinished, const std::string& path))
+{
+    const std::string unfinished = unfinishedBeside(path);
+    Done done = write(unfinished);
+    if (done)
+        done = name(unfinished, path);
+    if (!done) {
+        removeUnfinished(unfinished); // absent where only the folder could not be synced
+        if (done.error().place == unfinished)
+            done.error().place = path;
+    }
+    return done;
+}
+
 } // namespace holdband::store

@@ -5,6 +5,7 @@
 
 #include "core/problem.h"
 
+#include <functional>
 #include <string>
 
 namespace holdband::store {
@@ -30,6 +31,14 @@ Done nameNewFile(const std::string& unfinished, const std::string& path);
 
 /// As nameNewFile, in place of the file that has the name, whose permissions it gets.
 Done replaceFile(const std::string& unfinished, const std::string& path);
+
+/// Writes a file under an unfinished name beside `path` and gives it its own: `write` makes the
+/// file of the name that it is given and brings it to the disk; `name` is nameNewFile or
+/// replaceFile. Where one of them fails, no unfinished file is left, and a Problem with it is one
+/// with `path`.
+Done writeBeside(const std::string& path,
+                 const std::function<Done(const std::string& unfinished)>& write,
+                 Done (*name)(const std::string& unfinished, const std::string& path));
 
 /// Problem (file): the name is taken.
 Done refuseTakenName(const std::string& path, const std::string& remedy);
