@@ -22,7 +22,7 @@ std::optional<double> quotientEnd(const std::optional<double>& top, bool wantLea
         return std::nullopt;
     const bool byLargest = (*top >= 0.0) == wantLeast;
     const std::optional<double>& divisor = byLargest ? b.high : b.low;
-    // What is left of a difference of equal numbers is nothing.
+    // A difference of equal numbers may leave a rounding error, which is not a difference.
     const double nothing = 1e-9 * std::abs(b.value);
     return divisor && *divisor > nothing ? std::optional(*top / *divisor) : std::nullopt;
 }
@@ -95,7 +95,7 @@ Bounded sizeOf(const Bounded& figure)
 
 namespace {
 
-/// By more than what rounding of binary fractions makes of equal figures.
+/// By more than the rounding error of two equal figures.
 bool isBelow(double low, double high)
 {
     constexpr double sameShare = 1e-9;
@@ -111,7 +111,7 @@ std::optional<Ahead> whoIsAhead(const std::optional<Bounded>& a, const std::opti
 {
     if (!a || !b)
         return std::nullopt;
-    if (!a->low || !b->low) // nothing known of at least one of them
+    if (!a->low || !b->low) // at least one of them has no known bounds
         return std::nullopt;
     const bool aBelow = a->high && isBelow(*a->high, *b->low);
     const bool bBelow = b->high && isBelow(*b->high, *a->low);

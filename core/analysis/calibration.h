@@ -1,5 +1,5 @@
-// From what a sensor said to the series that is judged: offsets and excluded stretches.
-// Section 1 of the method in DEVELOPERS.md. No Qt, no SQL.
+// Turns a sensor's raw readings into the series that is judged: applies offsets and excluded
+// stretches. Section 1 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/track.h"
@@ -14,12 +14,12 @@ namespace holdband::analysis {
 /// until the next one, which replaces it. `offsets` increasing in time.
 void applyOffsets(Series& series, const std::vector<Offset>& offsets);
 
-/// Takes out the readings inside the stretches (ends included) and marks where the series must not
-/// be bridged.
+/// Removes the readings inside the stretches (ends included) and adds breaks, so that nothing is
+/// interpolated across them.
 void applyExclusions(Series& series, const std::vector<Span>& excluded);
 
-/// The largest accuracy in force during the span: an offset's own doubt stands for the sensor's
-/// accuracy while it holds. Absent where it is unknown for some of the span.
+/// The largest accuracy in force during the span: while an offset applies, its own uncertainty
+/// replaces the sensor's accuracy. Absent where it is unknown for some of the span.
 std::optional<TemperatureDifference> accuracyOver(const Sensor& sensor, Span span);
 
 } // namespace holdband::analysis

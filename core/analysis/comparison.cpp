@@ -11,7 +11,7 @@ namespace holdband::analysis {
 
 namespace {
 
-/// Elapsed time is kept as an Instant counted from the epoch.
+/// Elapsed time is stored as an Instant counted from the epoch.
 std::vector<Span> shifted(const std::vector<Span>& spans, Milliseconds by)
 {
     std::vector<Span> moved;
@@ -40,7 +40,7 @@ std::optional<Instant> crashStart(const ComparisonSide& side)
     return side.figures->judged.stages[*side.figures->crash].span.start;
 }
 
-/// Energy and what follows from it, over some parts of one run.
+/// Energy and the figures derived from it, over some parts of one run.
 struct EnergyPart {
     Figure energy;
     Figure power;
@@ -81,7 +81,7 @@ EnergyPart energyPart(const ComparisonSide& side, const std::vector<Span>& spans
     return part;
 }
 
-/// All that is compared of the energy of two runs.
+/// Every energy figure that is compared between two runs.
 class EnergyComparison {
 public:
     EnergyComparison(const ComparisonSide& a, Instant startA, const ComparisonSide& b,

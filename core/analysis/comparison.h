@@ -1,6 +1,6 @@
 // Two runs, or two setups over their batches, side by side: measures with bounds, who is ahead or
-// that it is too close to call, and what makes the comparison less than fair.
-// Section 6 of the method in DEVELOPERS.md. No Qt, no SQL.
+// that it is too close to call, and the reasons why the comparison may be unfair. Section 6 of the
+// method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/run.h"
@@ -68,7 +68,7 @@ struct Measure {
     std::optional<Bounded> b;
     std::optional<Bounded> difference; ///< A − B
     std::optional<Bounded> ratio;      ///< A ÷ B
-    std::optional<Ahead> ahead;        ///< absent where the measure can put nobody ahead
+    std::optional<Ahead> ahead;        ///< absent where the measure can't decide who is ahead
 };
 
 enum class NoteKind {
@@ -88,17 +88,17 @@ enum class NoteKind {
     missedStage,
     noCommonMetering,
     oneMeter,    ///< the same meter measured both, at different times
-    sharedMeter, ///< both ran at once on one meter; a, b: hours of that
-    fewBatches,  ///< of setups: fewer than three, so that there is no interval
+    sharedMeter, ///< both ran at once on one meter; a, b: hours in which they did
+    fewBatches,  ///< of setups: fewer than three batches, too few for an interval
 };
 
-/// A reason to read a measure with care, as numbers; words are made where it is shown.
+/// A reason to read a measure with care, as numbers; the display code words it.
 struct FairnessNote {
     NoteKind kind;
     MeasureId touches;
     double a = 0.0; ///< the kind's own unit: K, h, a share, kg …
     double b = 0.0; ///< the same unit
-    /// Of fermentationHeat: the last measured gravity stands for a final one that was not given.
+    /// Of fermentationHeat: the last measured gravity is used because no final one was given.
     bool measuredA = false;
     bool measuredB = false;
 };
@@ -131,15 +131,15 @@ struct RunComparison {
 RunComparison compareRuns(const ComparisonSide& a, const ComparisonSide& b,
                           const std::optional<std::string>& fromStage = {});
 
-/// Where a run's elapsed time begins: pitching, or the start of its first stage of that label.
-/// Absent where it has none.
+/// The instant from which a run's elapsed time counts: pitching, or the start of its first stage of
+/// that label. Absent where it has none.
 std::optional<Instant> alignedStart(const ComparisonSide& run,
                                     const std::optional<std::string>& fromStage);
 
 /// Labels of the stages that both runs have, in A's order, each once.
 std::vector<std::string> commonStages(const ComparisonSide& a, const ComparisonSide& b);
 
-/// The measures of one run on its own whole span, without bounds, in the order of measureRules().
+/// The measures of one run over its own full span, without bounds, in the order of measureRules().
 std::vector<std::optional<double>> plainMeasures(const ComparisonSide& run);
 
 } // namespace holdband::analysis

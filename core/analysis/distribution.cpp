@@ -71,8 +71,8 @@ private:
             addInside(rest, std::clamp(low, first(), last()), std::clamp(high, first(), last()));
     }
 
-    /// Spreads the time evenly from low to high. The last bin gets what is left, so that nothing is
-    /// lost to rounding.
+    /// Spreads the time evenly from low to high. The last bin gets the remainder, so that rounding
+    /// loses nothing.
     void addInside(double ms, double low, double high)
     {
         const std::size_t end = binOf(high);
@@ -176,7 +176,7 @@ std::vector<double> bandEdges(double tolerance, Extent extent, int binsInToleran
     const int above = steps(std::max(0.0, extent.most));
     std::vector<double> edges;
     for (int step = -below; step <= above; ++step)
-        // The band's edges to the bit, whatever the division rounds.
+        // Sets the band's edges exactly, however the division rounds.
         edges.push_back(step % binsInTolerance == 0 ? tolerance * (step / binsInTolerance)
                                                     : width * step);
     return edges;

@@ -1,5 +1,5 @@
-// How the time is distributed over a quantity: a histogram with given bins, exact over the straight
-// pieces (uniform on each, as in statistics.h). No Qt, no SQL.
+// A histogram of the time over a quantity's values, with given bins; exact over the straight pieces
+// (uniform on each, as in statistics.h). No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/verdict.h"
@@ -11,8 +11,8 @@
 namespace holdband::analysis {
 
 /// Covered time, ms, by the quantity's value. Bin i holds edges[i] ≤ x < edges[i + 1], the last one
-/// its upper edge too. As with the hold band, a piece that passes an outermost edge by no more than
-/// `edgeSlack` stays inside it.
+/// its upper edge too. As with the hold band, a piece that passes an outermost edge by at most
+/// `edgeSlack` counts as inside.
 struct Distribution {
     std::vector<double> edges; ///< increasing
     std::vector<double> binMs; ///< one fewer than edges
@@ -42,10 +42,10 @@ std::optional<Extent> extentOf(const Track& track, double fromMs);
 /// Of the deviation (K) over all covered hold time of the batch as planned.
 std::optional<Extent> extentOf(const JudgedBatch& batch);
 
-/// Edges at whole multiples of tolerance / `binsInTolerance`, so that the band's own edges are
-/// among them: from ±tolerance outwards until the extent is covered, but no further than
-/// `mostTolerances` × tolerance either way; what lies beyond is below or above all bins.
-/// The tolerance (K) must be positive.
+/// Edges at multiples of tolerance / `binsInTolerance`, so that the band's own edges are among
+/// them: from ±tolerance outwards until the extent is covered, but no further than `mostTolerances`
+/// × tolerance either way; values beyond are below or above all bins. The tolerance (K) must be
+/// positive.
 std::vector<double> bandEdges(double tolerance, Extent extent, int binsInTolerance = 4,
                               int mostTolerances = 5);
 

@@ -1,5 +1,5 @@
-// An amount of energy with the bounds that reading a register leaves, and the time it stands for.
-// No Qt, no SQL.
+// An amount of energy with the bounds that come from reading a register, and the time it covers. No
+// Qt, no SQL.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -9,7 +9,7 @@
 
 namespace holdband::analysis {
 
-/// The upper bound of an energy (kWh) that nothing bounds.
+/// The upper bound (kWh) of an energy that has none.
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
 /// kWh over the metered part of a span. An unbounded `high` is infinity; a figure without known
@@ -34,7 +34,7 @@ struct EnergyFigure {
 /// Unites spans that touch or overlap; the result is increasing.
 std::vector<Span> unite(std::vector<Span> spans);
 
-/// The instants that lie in both.
+/// The instants that are in both.
 std::vector<Span> intersect(const std::vector<Span>& a, const std::vector<Span>& b);
 
 double totalMs(const std::vector<Span>& spans);

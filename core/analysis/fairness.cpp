@@ -50,7 +50,7 @@ std::vector<double> planEdges(const ComparisonSide& a, const ComparisonSide& b)
     return edges;
 }
 
-/// A figure of the plan on a stretch of elapsed time inside one stage: at its start and its end.
+/// A figure of the plan at the start and the end of a stretch of elapsed time inside one stage.
 template <typename Pick>
 std::optional<std::array<double, 2>> planned(const ComparisonSide& side, double from, double to,
                                              Pick pick)
@@ -64,7 +64,8 @@ std::optional<std::array<double, 2>> planned(const ComparisonSide& side, double 
     return std::nullopt;
 }
 
-/// Where the plans first differ in a figure at equal elapsed time; it is straight over each stage.
+/// Where the plans first differ in a figure at equal elapsed time; the figure is linear over each
+/// stage.
 template <typename Pick>
 std::optional<std::pair<double, double>> firstDifference(const ComparisonSide& a,
                                                          const ComparisonSide& b, Pick pick)
@@ -226,7 +227,7 @@ void addMeters(const ComparisonSide& side, FairnessFacts& facts)
     }
 }
 
-/// Of the runs that have it.
+/// The mean of a figure over the runs that have it.
 template <typename Pick>
 std::optional<double> meanOf(const std::vector<FairnessFacts>& runs, Pick pick)
 {

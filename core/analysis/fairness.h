@@ -1,5 +1,5 @@
-// What makes a comparison less than fair, found from the figures of two runs or of two setups.
-// No Qt, no SQL.
+// Finds what makes a comparison less fair, from the figures of two runs or of two setups. No Qt, no
+// SQL.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -10,15 +10,15 @@
 
 namespace holdband::analysis {
 
-/// What fairness needs to know of one run, or in the mean of several.
+/// The facts about one run, or the mean of several, that fairness is judged by.
 struct FairnessFacts {
     double runs = 1.0;               ///< how many
     double hours = 0.0;              ///< h, length of the run
     double target = 0.0;             ///< °C, the plan's mean over time
-    double tolerance = 0.0;          ///< K, the same
+    double tolerance = 0.0;          ///< K, the plan's mean over time
     std::optional<double> litres;    ///< L of beer
     std::optional<double> extractKg; ///< kg of extract fermented
-    bool extractMeasured = false;    ///< by the last measured gravity: no final one was given
+    bool extractMeasured = false;    ///< from the last measured gravity: no final one was given
     std::optional<double> lift;      ///< mean, K
     double coverage = 0.0;           ///< share of the hold time
     std::optional<double> accuracy;  ///< of the beer sensor, K; of several the largest
@@ -27,14 +27,14 @@ struct FairnessFacts {
     double meteredShare = 0.0;             ///< of the run
     double atOnce = 1.0;                   ///< batches on the setup
     double missed = 0.0;                   ///< stages, of all runs together
-    std::set<std::string> meters;          ///< that served
-    std::set<std::string> unclassedMeters; ///< of these, without a known accuracy
+    std::set<std::string> meters;          ///< in service during the run
+    std::set<std::string> unclassedMeters; ///< those of them whose accuracy is unknown
 };
 
 FairnessFacts factsOf(const ComparisonSide& run);
 
-/// The mean of each figure over the runs that have it; accuracy: the largest, and unknown where
-/// that of one is. `runs` must not be empty.
+/// The mean of each figure over the runs that have it; accuracy: the largest, unknown if any is
+/// unknown. `runs` must not be empty.
 FairnessFacts meanFacts(const std::vector<FairnessFacts>& runs);
 
 /// `anyCommon`: some elapsed time is metered in both; `widening`: how energies were compared.

@@ -28,12 +28,12 @@ double realAttenuation(Gravity original, Gravity final);
 /// of beer with A kg of alcohol come from 100 + 1.0665 A kg of wort and took 2.0665 A of extract.
 double extractFermentedKg(Volume volume, Gravity original, Gravity final);
 
-/// Density of water at 0.1 MPa, kg/L, 0 … 40 °C (Kell's formula of 1975, from memory; held against
-/// IAPWS values).
+/// Density of water at 0.1 MPa, kg/L, 0 … 40 °C (Kell's formula of 1975, from memory; checked
+/// against IAPWS values).
 double waterDensity(Temperature temperature);
 
-/// The true gravity of a sample read by a hydrometer at another temperature than its own:
-/// reading × ρ(calibration) / ρ(sample); the glass's expansion is left out.
+/// The true gravity of a sample that was not at the hydrometer's calibration temperature: reading ×
+/// ρ(calibration) / ρ(sample); the expansion of the glass is ignored.
 Gravity correctedForTemperature(Gravity reading, Temperature sample, Temperature calibration);
 
 } // namespace holdband::analysis

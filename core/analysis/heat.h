@@ -1,4 +1,4 @@
-// Heat moved, as an estimate from volume and temperatures. No Qt, no SQL.
+// Heat quantities of the beer, estimated from volume and temperatures. No Qt, no SQL.
 #pragma once
 
 #include "core/quantity/energy.h"
@@ -18,15 +18,15 @@ inline constexpr double beerHeatPerLitreKelvin = beerDensity * beerSpecificHeat;
 /// Heat of fermentation, kJ per kg of extract (252 Btu/lb, quoted).
 inline constexpr double fermentationHeatPerKg = 586.0;
 
-/// Heat to take out of the volume to bring it from one temperature to another; negative when it
-/// has to be put in. An estimate, good to a few percent.
+/// Heat to remove from the volume to bring it from one temperature to another; negative where heat
+/// must be added. An estimate, good to a few percent.
 inline Energy heatToCool(Volume volume, Temperature from, Temperature to)
 {
     return Energy::joules(1000.0 * beerHeatPerLitreKelvin * volume.litres() *
                           (from - to).kelvins());
 }
 
-/// Heat given off by fermenting that much extract, kg.
+/// Heat released by fermenting that much extract (kg).
 inline Energy fermentationHeat(double extractKg)
 {
     return Energy::joules(1000.0 * fermentationHeatPerKg * extractKg);

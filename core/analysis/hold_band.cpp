@@ -7,7 +7,7 @@ namespace holdband::analysis {
 
 namespace {
 
-/// A return of less than this does not split an excursion.
+/// A return into the band shorter than this does not split an excursion.
 constexpr double shortestReturnMs = 1.0;
 
 bool insideBand(double deviation, double tolerance)
@@ -59,7 +59,7 @@ public:
         }
     }
 
-    /// Covered time ended at the stage's end, or at a gap before it.
+    /// The covered time ended at the stage's end, or at a gap before it.
     void finish(double stageEndMs)
     {
         closeAtHole(m_lastEnd >= stageEndMs ? Cut::stageEnd : Cut::gap);
@@ -102,7 +102,7 @@ private:
                start - m_excursions.back().endMs < shortestReturnMs;
     }
 
-    /// A beer that sits on the edge at the last covered instant has come back.
+    /// A beer that is exactly on the edge at the last covered instant counts as back inside.
     void closeAtHole(Cut cut)
     {
         if (m_open && !m_endsInside && m_excursions.back().endMs >= m_lastEnd)
@@ -116,11 +116,11 @@ private:
     double m_below = 0.0;
     double m_lastEnd = 0.0;
     bool m_endsInside = true;
-    bool m_open = false; ///< the last excursion may still go on
+    bool m_open = false; ///< the last excursion may continue
     std::vector<Excursion> m_excursions;
 };
 
-/// The first covered instant inside the band, looking from the stage's start.
+/// The first covered instant inside the bandafter the stage's start.
 std::optional<Arrival> firstInside(const StageTrack& track, double tolerance)
 {
     std::optional<Arrival> found;

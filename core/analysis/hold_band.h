@@ -1,4 +1,4 @@
-// One stage held against its band: arrival, settling, time inside and outside, excursions.
+// Judges one stage against its band: arrival, settling, time inside and outside, excursions.
 // Sections 2 and 3 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
@@ -12,8 +12,8 @@
 
 namespace holdband::analysis {
 
-/// A reading that sits on the edge in either unit is inside: instants and pieces are classified
-/// with this slack, K. Crossings, peaks and areas use the tolerance itself.
+/// A reading exactly on the edge in either unit (°F or °C) is inside: instants and pieces are
+/// classified with this slack, K. Crossings, peaks and areas use the tolerance itself.
 inline constexpr double edgeSlack = 1e-6;
 
 using holdband::Side;
@@ -21,7 +21,8 @@ using holdband::Side;
 /// What ended an excursion.
 enum class Cut { cameBack, gap, stageEnd };
 
-/// A longest stretch of covered hold time beyond one edge. Times in ms from the stage's start.
+/// A longest continuous stretch of covered hold time beyond one edge. Times in ms from the stage's
+/// start.
 struct Excursion {
     Side side = Side::above;
     double startMs = 0.0; ///< ms from the stage's start
@@ -71,11 +72,11 @@ struct StageTrack {
 
 StageTrack stageTrack(const Series& beer, Milliseconds gapLimit, const PlacedStage& stage);
 
-/// Judges the stage with the given tolerance (K, may be ≤ 0: then next to nothing is inside).
+/// Judges the stage with the given tolerance (K, may be ≤ 0: then almost nothing is inside).
 BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, double tolerance);
 
-/// How the beer travelled to a new target. Figures are absent where the stage did not settle, or
-/// never arrived.
+/// How the beer moved to a new target. Figures are absent where the stage did not settle, or never
+/// arrived.
 struct SettlingFigures {
     std::optional<double> clockMs;   ///< stage's start to arrival
     std::optional<double> ratePerMs; ///< K/ms, positive when cooling from above

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double sameScore = 1e-9;
 
-/// The score of the one that is not ahead: 5 divided by how many times worse it is.
+/// The score of the side that is not ahead: 5 divided by how many times worse it is.
 double scoreOfOther(double ahead, double other, Better better)
 {
     const double top = better == Better::less ? ahead : other;

@@ -1,5 +1,5 @@
-// Criteria with weights and scores, their total, and what would turn it. Section 6 of the method in
-// DEVELOPERS.md. No Qt, no SQL.
+// Criteria with weights and scores, their total, and what would change the result. Section 6 of the
+// method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -19,22 +19,24 @@ struct Scores {
     double b = equalScore; ///< points
 };
 
-/// The rule for what was measured: the one ahead gets 5, the other 5 divided by how many times
-/// worse it is, at least 1; both get 3 where nobody is ahead. Absent where either has no figure.
+/// Scores for a measured criterion: the side ahead gets 5, the other 5 divided by how many times
+/// worse it is, at least 1; both get 3 where neither is ahead. Absent where either side has no
+/// figure.
 std::optional<Scores> scoresOf(const Measure& measure);
 
 struct WeighedCriterion {
     double weight = 1.0;          ///< ≥ 0
-    std::optional<Scores> scores; ///< absent: it does not take part
+    std::optional<Scores> scores; ///< absent: the criterion is not counted
 };
 
 struct Turn {
-    bool byRemoval = false;            ///< without this criterion the lead changes or is gone
-    std::optional<double> weightToTie; ///< at this other weight both are equal, beyond it it turns
+    bool byRemoval = false; ///< without this criterion the lead changes or disappears
+    /// With this weight instead both sides are equal; beyond it the lead changes.
+    std::optional<double> weightToTie;
 };
 
 struct JudgedSheet {
-    std::optional<Scores> totals; ///< weighted means, 1 … 5; absent where no weight is left
+    std::optional<Scores> totals; ///< weighted means, 1 … 5; absent where all weights are 0
     Ahead lead = Ahead::tooClose; ///< tooClose: equal totals
     std::vector<Turn> turns;      ///< one for each criterion
 };

@@ -30,7 +30,7 @@ Verdict verdictWithThem(const JudgedBatch& judged, const JudgingInput& input,
     JudgingInput whole;
     static_cast<JudgingRules&>(whole) = rules;
     whole.beer = input.withLeftOut;
-    whole.accuracy.reset(); // one judging is enough
+    whole.accuracy.reset(); // one judging, without the accuracy, is enough
     if (rules.gapLimit == input.gapLimit)
         whole.gapLimit = input.gapLimitWithLeftOut;
     return judgeBatch(judged.stages, whole, settings, Detail::withoutQuantiles).asPlanned.verdict;
@@ -46,7 +46,7 @@ std::optional<LeftOutFigures> leftOutFigures(const JudgedBatch& judged, const Ju
     std::vector<Span> spans;
     for (const LeftOut& each : input.leftOut) {
         const Span inside = intersection(each.span, judgedTime(judged.stages));
-        if (inside.end < inside.start) // one reading alone is a stretch without length
+        if (inside.end < inside.start) // a single reading is a stretch of length 0
             continue;
         figures.stretches.push_back({inside, each.why});
         spans.push_back(inside);

@@ -1,5 +1,5 @@
-// Stretches of a batch's beer readings that somebody left out by hand, and what they would have
-// made of the verdict. Section 1 of the method in DEVELOPERS.md. No Qt, no SQL.
+// Stretches of a batch's beer readings that the user left out by hand, and whether the verdict
+// would be different with them. Section 1 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/verdict.h"
@@ -11,14 +11,14 @@ namespace holdband::analysis {
 
 struct LeftOutFigures {
     std::vector<LeftOut> stretches; ///< inside the judged time, in order of time
-    double ms = 0.0;                ///< clock time; where two overlap it counts once
-    std::size_t readings = 0;       ///< that lie in them
+    double ms = 0.0;                ///< clock time; overlaps count once
+    std::size_t readings = 0;       ///< inside the stretches
     Verdict verdictWithThem = Verdict::notEnoughData;
-    bool changesVerdict = false; ///< the verdict would be another with them
+    bool changesVerdict = false; ///< the verdict would be different with them
 };
 
-/// Absent where nothing of the judged time was left out. `stages` and `rules` are those of
-/// `judged`; the gap limit is the batch's own, or the usual one of all the readings.
+/// Absent where no judged time was left out. `stages` and `rules` are those of `judged`; the gap
+/// limit is the batch's own, or the default for all the readings.
 std::optional<LeftOutFigures> leftOutFigures(const JudgedBatch& judged, const JudgingInput& input,
                                              const JudgingRules& rules,
                                              const JudgingSettings& settings);

@@ -34,8 +34,8 @@ const std::vector<MeasureRule>& measureRules()
 
 namespace {
 
-/// The least and greatest of the three judgings; without bounds where the sensor's doubt is
-/// unknown.
+/// The lowest and highest value of the three judgings; without bounds where the sensor's
+/// uncertainty is unknown.
 template <typename Pick>
 Figure fromJudgings(const JudgedBatch& judged, Pick pick)
 {
@@ -52,7 +52,7 @@ Figure fromJudgings(const JudgedBatch& judged, Pick pick)
     return figure;
 }
 
-/// Absent where the stage was missed: what it took then is no settling time.
+/// Absent where the stage was missed: the time until its end is no settling time.
 Figure settlingOf(const JudgedBatch& judged, std::optional<std::size_t> stage)
 {
     if (!stage || *stage >= judged.stages.size() || judged.tracks[*stage].deviation.empty() ||

@@ -13,15 +13,15 @@ double powerTimes(Power power, Instant from, Instant to)
     return power.over(Hours{to - from}).kilowattHours();
 }
 
-/// Where a meter ran flat out, the straight line may run faster than the rated power by up to the
-/// resolution; the bounds then reach as far as the estimate, so that they always hold it.
+/// Where the load ran at full power, the straight line may rise faster than the rated power by up
+/// to the resolution; the bounds then reach as far as the estimate, so that they always include it.
 void holdEstimate(EnergyFigure& figure)
 {
     figure.low = std::min(figure.low, figure.kwh);
     figure.high = std::max(figure.high, figure.kwh);
 }
 
-/// Registers are sums of decimals in binary: a difference below this (kWh) is none.
+/// Registers are sums of decimals in binary, so a difference below this (kWh) counts as 0.
 constexpr double sameEnergy = 1e-9;
 
 } // namespace
@@ -146,7 +146,7 @@ EnergyFigure MeterCurve::over(Span span) const
         return sum;
     const Span read = intersection(span, {m_at.front(), m_at.back()});
     std::size_t first = 0;
-    // Chains of plain pairs are taken whole; a reset pair stands alone.
+    // A chain of plain pairs is handled as one; a reset pair by itself.
     while (first + 1 < m_at.size()) {
         std::size_t last = first + 1;
         const Pair kind = m_pairs[last];

@@ -1,6 +1,6 @@
 // The cumulative energy of one meter, from its register readings: exact at the readings, straight
-// between them, with the bounds of reading. Section 4 of the method in DEVELOPERS.md.
-// No Qt, no SQL.
+// between them, with the bounds that the reading's resolution gives. Section 4 of the method in
+// DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/energy_figure.h"
@@ -23,11 +23,12 @@ struct MeterRegister {
 
 class MeterCurve {
 public:
-    /// What lies between two successive readings.
+    /// What happened between two successive readings.
     enum class Pair {
         plain,
-        reset,       ///< the register restarted at 0 somewhere in between
-        unexplained, ///< it reads less than before and nobody said why: nothing is taken from it
+        reset,       ///< the register restarted at 0 between the two
+        unexplained, ///< it reads less than before and no reason was given: its energy is not
+                     ///< counted
     };
 
     MeterCurve(const MeterRegister& meter, std::optional<Power> ratedPower);

@@ -7,14 +7,14 @@ namespace holdband::analysis {
 
 namespace {
 
-/// Infinity times a price of nothing is nothing.
+/// Infinity × a price of 0 is 0 here, not NaN.
 double priced(double kwh, double price)
 {
     return price == 0.0 ? 0.0 : kwh * price;
 }
 
-/// The parts' bounds add up to more doubt than the whole has: its energy, all of it at the least or
-/// at the greatest of the prices, is a bound of its own.
+/// The bounds of the parts add up to more uncertainty than the total has. The total energy, all of
+/// it at the lowest or at the highest price, is a bound too.
 void tighten(Cost& cost, const EnergyFigure& whole, double leastPrice, double mostPrice)
 {
     const double low = std::min(priced(whole.low, leastPrice), priced(whole.high, leastPrice));

@@ -8,7 +8,8 @@
 
 namespace holdband::analysis {
 
-/// A part of time with one price for a kilowatt-hour. Zones and clock changes are already resolved.
+/// A stretch of time with one price for a kilowatt-hour. Zones and clock changes are already
+/// resolved.
 struct PricedSpan {
     Span span;
     double pricePerKwh; ///< in the logbook's currency for a kWh
@@ -21,9 +22,9 @@ struct Cost {
     double high = 0.0;   ///< currency, at most
 };
 
-/// The cost of a batch's metered energy inside `span`; absent where nothing is metered, or no price
-/// is known for some of it. Each priced part has bounds of its own, and they add up; they are no
-/// wider than the whole energy's bounds at the least and at the greatest price of the span.
+/// The cost of a batch's metered energy inside `span`; absent where nothing is metered, or the
+/// price is unknown for some of it. Each priced part has its own bounds, and they add up; they are
+/// no wider than the bounds of the total energy at the lowest and at the highest price of the span.
 std::optional<Cost> costOver(const SetupEnergy& setup, const std::vector<WeightedSpan>& shares,
                              const std::vector<PricedSpan>& prices, Span span,
                              const Widening& widening = {});

@@ -17,7 +17,7 @@ double studentT975(std::size_t count)
     return boost::math::quantile(distribution, 0.975);
 }
 
-/// The points with weights scaled to a mean of 1; empty where some weight is not positive.
+/// The points with weights scaled to a mean of 1; empty where any weight is not positive.
 std::vector<FitPoint> scaledWeights(std::span<const FitPoint> points)
 {
     double sum = 0.0;

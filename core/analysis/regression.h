@@ -25,7 +25,7 @@ struct Interval95 {
 };
 
 /// y = intercept + slope × x, by weighted least squares. Weights are scaled to a mean of 1, so that
-/// with equal weights every figure is that of ordinary least squares.
+/// with equal weights every figure equals that of ordinary least squares.
 struct LinearFit {
     std::size_t count = 0;
     double intercept = 0.0;      ///< in units of y
@@ -40,9 +40,9 @@ struct LinearFit {
 
     Interval95 interceptInterval() const;
     Interval95 slopeInterval() const;
-    /// Where the line itself lies at x: the mean of many.
+    /// The line's own value at x: the mean of many points.
     Interval95 meanResponse(double x) const;
-    /// Where one more point of mean weight would lie at x.
+    /// The predicted value of one more point of mean weight at x.
     Interval95 prediction(double x) const;
     /// Residual SD over the mean of y, a fraction; absent where the mean is 0.
     std::optional<double> cvRmse() const;
@@ -53,11 +53,12 @@ std::optional<LinearFit> fitLine(std::span<const FitPoint> points);
 
 /// Coefficient of variation of the root mean square error: √(Σ (measured − predicted)² / (n − 2))
 /// over the mean of the measured, a fraction. After CalTRACK §4.3.2 and ASHRAE Guideline 14; the
-/// divisor n − 2 is ours. Absent for fewer than 3 values, sizes that differ, or a mean of 0.
+/// divisor n − 2 is our choice. Absent for fewer than 3 values, sizes that differ, or a mean of 0.
 std::optional<double> cvRmse(std::span<const double> measured, std::span<const double> predicted);
 
 /// Normalised mean bias error: Σ (measured − predicted) / ((n − 2) × mean of the measured), a
-/// fraction. Positive where the prediction is too low; sign and divisor are ours, sources differ.
+/// fraction. Positive where the prediction is too low; the sign and the divisor are our choice,
+/// sources differ.
 std::optional<double> nmbe(std::span<const double> measured, std::span<const double> predicted);
 
 } // namespace holdband::analysis

@@ -80,8 +80,8 @@ void addWeather(const RunInput& input, RunEnergy& energy)
     energy.kwhPerDegreeDay = energyPerDegreeDay(energy.whole.kwh, *energy.meteredLift);
 }
 
-/// The judged stages over the span of the energy, which in an open batch reaches further: there the
-/// last of them goes on.
+/// The judged stages over the span of the energy, which goes further in an open batch: there the
+/// last stage continues.
 void addStages(const RunInput& input, const RunFigures& figures, RunEnergy& energy)
 {
     std::vector<PlacedStage> stages = placeStages(input.batch, input.span.end);
@@ -152,7 +152,7 @@ std::vector<GravityPoint> gravitiesOf(const RunInput& input)
     return points;
 }
 
-/// Where no final gravity is given, the last one that was measured stands for it.
+/// Where no final gravity is given, the last measured one is used.
 std::optional<Fermentation> fermentationOf(const Batch& batch,
                                            const std::vector<GravityPoint>& measured)
 {

@@ -1,6 +1,6 @@
-// One batch, everything computed: the verdict and what it rests on, energy, money, weather.
-// The one entry to the analysis of a run; callers read the store and fill in a RunInput.
-// No Qt, no SQL.
+// Everything that is computed for one batch: the verdict and what it is based on, energy, money,
+// weather. The only entry point to the analysis of a run; callers read the store and fill in a
+// RunInput. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/left_out.h"
@@ -32,10 +32,10 @@ struct GravityReading {
 
 struct RunInput {
     Batch batch;
-    /// Pitched to ended; of an open batch to the last reading of its beer, or to the last of a
+    /// Pitched to ended; for an open batch to the last reading of its beer, or to the last of a
     /// meter of its setup, at most 48 h later.
     Span span;
-    std::optional<Instant> judgedTo; ///< of an open batch, where its beer is known less far
+    std::optional<Instant> judgedTo; ///< of an open batch whose beer readings end earlier
     JudgingInput judging;
     JudgingSettings settings;
     Series ambient; ///< °C; empty where there is no ambient sensor
@@ -64,7 +64,7 @@ struct RunEnergy {
     std::optional<SpanEnergy> beforeCrash;
     std::optional<SpanEnergy> crash;
     std::optional<Lift> lift; ///< over the whole batch; absent where none of it is known
-    /// Over the metered part, where there is one: what kwhPerDegreeDay rests on.
+    /// Over the metered part, where there is one; the basis of kwhPerDegreeDay.
     std::optional<Lift> meteredLift;
     std::optional<double> kwhPerDegreeDay; ///< kWh for a K·day of cooling lift
     std::vector<WeightedSpan> shares;
@@ -74,21 +74,21 @@ struct RunEnergy {
     Span span;
 };
 
-/// Heat taken out of the beer over the travel of the crash, and what it cost in electricity.
+/// Heat taken out of the beer during the crash, and what it cost in electricity.
 struct CrashHeat {
     Energy moved;        ///< an estimate: see heat.h
     EnergyFigure energy; ///< over the same time
     Temperature from;    ///< of the beer, at the crash's first covered instant
     Temperature to;      ///< at its arrival
-    Span span;           ///< from the one to the other
+    Span span;           ///< from the first covered instant to the arrival
     std::optional<double> effectivePerformance() const;
 };
 
-/// What the yeast made of the wort, from original and final gravity; formulas in gravity.h.
+/// The result of fermentation, from original and final gravity; formulas in gravity.h.
 struct Fermentation {
     Gravity original;
     Gravity final;
-    /// Set where no final gravity was given and the last measured one stands for it.
+    /// Set where no final gravity was given and the last measured one is used.
     std::optional<Instant> measuredAt;
     double apparentAttenuation = 0.0; ///< %
     double realAttenuation = 0.0;     ///< %
@@ -96,7 +96,7 @@ struct Fermentation {
     double alcoholBalling = 0.0;      ///< % by volume
 };
 
-/// The hydrometer's own temperature, which samples are corrected to: 68 °F.
+/// The calibration temperature of the hydrometer, to which samples are corrected: 68 °F.
 inline constexpr Temperature hydrometerCalibration = Temperature::celsius(20.0);
 
 /// A gravity measured in the batch.
@@ -121,7 +121,7 @@ struct RunFigures {
 /// The stages that are judged.
 std::vector<PlacedStage> judgedStages(const RunInput& input);
 
-/// The verdict and what belongs to it; energy, heat and gravity are left empty.
+/// The verdict and its figures; energy, heat and gravity are left empty.
 RunFigures judgeRun(const RunInput& input, Detail detail = Detail::all);
 
 RunFigures analyseRun(const RunInput& input, Detail detail = Detail::all);

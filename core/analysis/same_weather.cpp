@@ -13,7 +13,7 @@ Interval95 scaled(const Interval95& interval, double factor)
     return {interval.value * factor, interval.halfWidth * factor};
 }
 
-/// When a stage's hold time begins and ends, united over the stages.
+/// The instants at which a stage's hold time begins and ends, merged over the stages.
 std::vector<Span> holdSpans(const JudgedBatch& judged)
 {
     std::vector<Span> spans;
@@ -32,7 +32,7 @@ bool within(const std::vector<Span>& spans, const Span& part)
     });
 }
 
-/// A meter while it serves the setup.
+/// A meter while it is in service for the setup.
 struct ServingCurve {
     const MeterCurve* curve;
     Span service;
@@ -50,7 +50,7 @@ std::vector<ServingCurve> servingCurves(const SetupEnergy& setup)
     return curves;
 }
 
-/// Every pair of the curve that touches the span is plain.
+/// Whether every pair of the curve that touches the span is plain.
 bool plainOver(const ServingCurve& serving, Span span)
 {
     for (std::size_t i = 1; i < serving.curve->size(); ++i) {
@@ -72,7 +72,8 @@ bool servesSome(const ServingCurve& serving, Span span)
     return !intersection(serving.service, span).empty();
 }
 
-/// Of several meters at once the first one's readings count, and all must be plain meanwhile.
+/// With several meters at once the first one's readings are used, and all must be plain during the
+/// span.
 bool usableBeside(const std::vector<ServingCurve>& curves, std::size_t which, Span span)
 {
     for (std::size_t i = 0; i < curves.size(); ++i) {
@@ -94,7 +95,7 @@ const QuietPair* quietAt(const SetupRun& run, const Span& span)
     return found != run.quiet->end() && found->span == span ? &*found : nullptr;
 }
 
-/// The pair with its lift, where every run in it may be used.
+/// The pair with its lift, if all runs in it are usable.
 std::optional<WeatherPair> pairOf(const Span& span, const std::vector<SetupRun>& runs)
 {
     WeatherPair pair;

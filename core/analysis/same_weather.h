@@ -1,6 +1,6 @@
-// What a setup would draw in a given weather: a straight line of mean power over lift, fitted to
-// the time between successive register readings. Section 5 of the method in DEVELOPERS.md.
-// No Qt, no SQL.
+// The power a setup would draw in a given weather: a straight line of mean power over lift, fitted
+// to the time between successive register readings. Section 5 of the method in DEVELOPERS.md. No
+// Qt, no SQL.
 #pragma once
 
 #include "core/analysis/bounded.h"
@@ -13,8 +13,8 @@
 
 namespace holdband::analysis {
 
-/// The time between two successive readings of a setup's meter, wholly in hold time of every batch
-/// that ran in it, and late enough after each one's pitching.
+/// The time between two successive readings of a setup's meter, entirely within hold time of every
+/// batch that ran during it, and late enough after each one's pitching.
 struct WeatherPair {
     Span span;
     double liftK = 0.0;          ///< cooling degree-hours over hours, the mean of the batches
@@ -25,7 +25,7 @@ struct WeatherPair {
 };
 
 enum class ModelCaution {
-    noLine,     ///< fewer than 3 pairs, or all at one lift: there is nothing to draw
+    noLine,     ///< fewer than 3 pairs, or all at one lift: no line can be fitted
     fewPairs,   ///< fewer than 6
     fewBatches, ///< fewer than 3 batches took part
     narrowLift, ///< a range of lift below 3 K
@@ -56,14 +56,14 @@ struct ReferenceHold {
     double hours = 0.0; ///< h
 };
 
-/// What a model says of the reference hold. Intervals of 95 %, as computed: a low end below 0 is
-/// what the line gives and nothing that can be.
+/// A model's prediction for the reference hold. Intervals of 95 %, as computed: a low end below 0
+/// is what the line gives, though impossible in reality.
 struct AtReference {
     Interval95 watts;        ///< the mean of many batches
-    Interval95 oneMoreWatts; ///< where one more pair would lie
+    Interval95 oneMoreWatts; ///< for one more pair
     Interval95 kwh;          ///< watts over the hold's hours
     Interval95 oneMoreKwh;
-    bool outside = false; ///< the reference lift lies outside the lifts that were seen
+    bool outside = false; ///< the reference lift is outside the range of recorded lifts
 };
 
 /// Absent without a line.
@@ -72,11 +72,11 @@ std::optional<AtReference> atReference(const LiftModel& model, const ReferenceHo
 /// The interval as bounds, not below 0.
 Bounded notNegative(const Interval95& interval);
 
-/// Ahead only where both models decide and the intervals of the mean do not overlap.
+/// Ahead only where both models give a result and the intervals of the mean do not overlap.
 std::optional<Ahead> aheadInSameWeather(const LiftModel& a, const std::optional<AtReference>& atA,
                                         const LiftModel& b, const std::optional<AtReference>& atB);
 
-/// One run's part in it: the pairs that lie in its quiet hold time with a known lift (90 % of it).
+/// A run's contribution: the pairs inside its quiet hold time whose lift is known (for 90 % of it).
 struct QuietPair {
     Span span;
     double liftK = 0.0; ///< K, mean over the pair
@@ -84,20 +84,20 @@ struct QuietPair {
 std::vector<QuietPair> quietPairs(const RunInput& input, const JudgedBatch& judged,
                                   const std::vector<Span>& between, Milliseconds quietAfter);
 
-/// The times between successive readings of a setup's meter, without resets and what is
-/// unexplained. Of several meters at once those of the first; the others are interpolated.
+/// The times between successive readings of a setup's meter, without resets and unexplained pairs.
+/// With several meters at once the first one's readings are used; the others are interpolated.
 std::vector<Span> timesBetweenReadings(const SetupEnergy& setup);
 
-/// A batch that ran on the setup; `quiet` is absent where nobody looked at it.
+/// A batch that ran on the setup; `quiet` is absent where it was not examined.
 struct SetupRun {
     std::string batch;
     Span span;
-    bool wanted = true; ///< else only there because it ran at the same time
+    bool wanted = true; ///< false: only included because it ran at the same time
     std::optional<std::vector<QuietPair>> quiet;
 };
 
-/// Pairs in which at least one wanted run took part. A pair is left out where some batch that ran
-/// in it has it not among its quiet pairs.
+/// Pairs in which at least one wanted run took part. A pair is dropped if any batch that ran during
+/// it doesn't have it among its quiet pairs.
 std::vector<WeatherPair> weatherPairs(const SetupEnergy& setup, const std::vector<Span>& between,
                                       const std::vector<SetupRun>& runs);
 

@@ -79,7 +79,7 @@ double meterDoubtOf(const ComparisonSide& run, const std::set<std::string>& serv
     return doubt;
 }
 
-/// One side: its batches, and what its instruments leave in doubt whatever their number.
+/// One side: its batches, and the uncertainty of its instruments, which more batches do not reduce.
 struct SetupSide {
     const std::vector<BatchSummary>& batches;
     FairnessFacts facts;
@@ -97,8 +97,8 @@ SetupSide sideOf(const std::vector<BatchSummary>& batches)
     return {batches, meanFacts(facts), doubt};
 }
 
-/// The mean over the batches that have the measure of how far its sensor may mislead; absent where
-/// that is unknown of one.
+/// The mean, over the batches that have the measure, of the error that the sensor may cause; absent
+/// where that is unknown for any of them.
 std::optional<std::array<double, 2>> meanSensorDoubt(const std::vector<BatchSummary>& batches,
                                                      std::size_t measure)
 {
@@ -116,7 +116,7 @@ std::optional<std::array<double, 2>> meanSensorDoubt(const std::vector<BatchSumm
     return count > 0.0 ? std::optional(std::array{sum[0] / count, sum[1] / count}) : std::nullopt;
 }
 
-/// The interval with the instruments' own doubt added; without bounds where that is unknown.
+/// The interval widened by the instruments' own uncertainty; without bounds where that is unknown.
 Figure withInstruments(Figure figure, std::size_t measure, const SetupSide& side, bool oneMeter)
 {
     const MeasureRule& rule = measureRules()[measure];

@@ -1,5 +1,5 @@
-// Two setups over their batches: what is kept of each batch, and means with intervals.
-// Section 6 of the method in DEVELOPERS.md. No Qt, no SQL.
+// Two setups over their batches: a summary of each batch, and means with intervals. Section 6 of
+// the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -14,17 +14,17 @@
 
 namespace holdband::analysis {
 
-/// All that a comparison of setups needs of one batch; small, so that it can be kept.
+/// Everything that a comparison of setups needs from one batch; small, so that it can be cached.
 struct BatchSummary {
     std::vector<std::optional<double>> measures; ///< in the order of measureRules()
-    std::vector<bool> missed;                    ///< the stage or run that the measure is of
-    /// How far the measure may lie lower and higher by the sensor's doubt; absent where unknown or
-    /// the measure is none of temperature.
+    std::vector<bool> missed; ///< whether the stage or run that the measure is about was missed
+    /// How much lower and higher the measure may be because of the sensor's uncertainty; absent
+    /// where unknown or where it is not a temperature measure.
     std::vector<std::optional<std::array<double, 2>>> sensorDoubt;
     FairnessFacts facts;
-    Distribution deviation;       ///< over the edges that were asked for
+    Distribution deviation;       ///< over the requested edges
     std::vector<QuietPair> quiet; ///< for the same-weather model
-    /// How far the meters that served can be wrong, a fraction: the largest, 2 % where unknown.
+    /// The possible error of the meters in service, a fraction: the largest, 2 % where unknown.
     double meterDoubt = 0.0;
 };
 
@@ -32,16 +32,17 @@ BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,
                        const std::vector<Span>& betweenReadings, Milliseconds quietAfter);
 
 /// The mean of the batches that have the measure, as computed; low and high of the 95 % interval
-/// (Student t) from three of them on. Absent without any.
+/// (Student t) if there are at least three. Absent without any.
 std::optional<Bounded> plainMean(const std::vector<BatchSummary>& batches, std::size_t measure);
 
-/// The part of a mean's interval that can be: nothing but the mean deviation below 0, no share
+/// The possible part of a mean's interval: only the mean deviation can be below 0, no share can be
 /// above 1.
 Bounded possible(Bounded figure, MeasureId id);
 
-/// Means with their intervals, cut to what can be. Nobody is ahead where the intervals overlap, nor
-/// where they would with the doubt of the instruments added, which is the same in every batch and
-/// which the interval does not know of; on temperature nobody where a batch missed a stage.
+/// Means with their intervals, cut to possible values. Neither side is ahead where the intervals
+/// overlap, or would overlap if the instruments' uncertainty were added (it is the same in every
+/// batch, so the interval does not include it). For temperature measures neither is ahead if a
+/// batch missed a stage.
 std::vector<Measure> compareSetups(const std::vector<BatchSummary>& a,
                                    const std::vector<BatchSummary>& b);
 

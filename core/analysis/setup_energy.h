@@ -15,7 +15,7 @@
 namespace holdband::analysis {
 
 /// Power readings (W) integrated by the trapezoid rule over covered pieces. The bounds of such a
-/// figure are unknown: what the load did between two readings is not on record.
+/// figure are unknown: the load between two readings is not recorded.
 class PowerCurve {
 public:
     PowerCurve(Series watts, Milliseconds gapLimit);
@@ -32,16 +32,16 @@ struct EnergySource {
     std::variant<MeterCurve, PowerCurve> curve;
     std::optional<Instant> from; ///< in service from; absent: always
     std::optional<Instant> to;
-    std::optional<double> accuracy; ///< fraction of what it reads
+    std::optional<double> accuracy; ///< fraction of the reading
 };
 
-/// Assumed for a meter of unknown class where two meters are compared.
+/// Assumed for a meter of unknown accuracy class when two meters are compared.
 inline constexpr double assumedMeterAccuracy = 0.02;
 
-/// How bounds are widened by the meters' own accuracy: not at all, or all but some meters.
+/// How bounds are widened by the meters' own accuracy: not at all, or for all but some meters.
 struct Widening {
     bool wanted = false;
-    std::set<std::string> sharedMeters; ///< measured both sides: their error is common
+    std::set<std::string> sharedMeters; ///< measured both sides: common error
 };
 
 class SetupEnergy {
@@ -50,7 +50,7 @@ public:
 
     const std::vector<EnergySource>& sources() const { return m_sources; }
 
-    /// Metered where every source in service is.
+    /// Metered while every source in service is metered.
     EnergyFigure over(Span span, const Widening& widening = {}) const;
 
     /// Names of the sources in service at some instant of the span.
@@ -58,8 +58,9 @@ public:
 
 private:
     std::vector<Span> constantService(Span span) const;
-    /// For each source, the spans in which it serves and all that serve are metered. A source's
-    /// bounds are taken over them whole, also where another comes into service meanwhile.
+    /// For each source, the spans in which it is in service and all sources in service are metered.
+    /// A source's bounds are computed over each full span, even if another source comes into
+    /// service during it.
     std::vector<std::vector<Span>> meteredBySource(Span span) const;
 
     std::vector<EnergySource> m_sources;
@@ -68,20 +69,20 @@ private:
 /// From the first reading of any of the sources to the last; absent where none was read twice.
 std::optional<Span> readSpan(const SetupEnergy& setup);
 
-/// A part of time in which a batch has one constant share of its setup's energy.
+/// A stretch of time in which a batch has a constant share of its setup's energy.
 struct WeightedSpan {
     Span span;
     double weight; ///< share of the setup's energy, 0 … 1
 };
 
-/// When a batch ran on the setup, and what it counts for in the sharing (1, or its volume).
+/// When a batch ran on the setup, and its weight in the sharing (1, or its volume).
 struct ConcurrentBatch {
     Span span;
     double part = 1.0; ///< relative: 1, or its volume
     std::string batch = {};
 };
 
-/// Another batch that ran on the setup meanwhile.
+/// Another batch that ran on the setup at the same time.
 struct SharedTime {
     std::string batch;
     Milliseconds length{0};
@@ -89,8 +90,8 @@ struct SharedTime {
     bool operator==(const SharedTime&) const = default;
 };
 
-/// With which batches `concurrentBatches[which]` shared its setup inside `span`, and for how long;
-/// in the order of `concurrentBatches`.
+/// The batches that shared the setup with `concurrentBatches[which]` inside `span`, and for how
+/// long; in the order of `concurrentBatches`.
 std::vector<SharedTime> sharedTimes(const std::vector<ConcurrentBatch>& concurrentBatches,
                                     std::size_t which, Span span);
 

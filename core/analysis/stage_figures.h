@@ -1,5 +1,5 @@
-// What every surface says of a stage, each figure in one place. Sections 2 and 3 of the method in
-// DEVELOPERS.md. No Qt, no SQL.
+// The figures of a stage that every screen and report shows, each computed in one place. Sections 2
+// and 3 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/verdict.h"
@@ -8,18 +8,18 @@
 
 namespace holdband::analysis {
 
-/// Whether the beer came into the stage's band.
+/// Whether the beer reached the stage's band.
 enum class Settled {
-    notNeeded, ///< the target did not jump, or the beer was in the band when it was first seen
+    notNeeded, ///< the target did not jump, or the beer was in the band at its first reading
     arrived,
-    notYet, ///< the stage is still going on
+    notYet, ///< the stage is still running
     missed, ///< the stage is over
 };
 
 struct StageFigures {
     Settled settled = Settled::notNeeded;
     std::optional<double> settledInMs;   ///< on the clock, stage's start to arrival
-    double settlingMs = 0.0;             ///< covered time before the arrival, which is not judged
+    double settlingMs = 0.0;             ///< covered time before the arrival, not judged
     std::optional<double> ratePerMs;     ///< K/ms, positive when cooling from above
     std::optional<double> overshoot;     ///< K past the target in the direction of travel
     std::optional<double> coverage;      ///< covered / hold time; absent without hold time

@@ -90,7 +90,7 @@ double atOrBelow(const Mass& mass, double x)
 }
 
 /// Solves one quantile among few masses: the time at or below x is piecewise linear in x with
-/// steps, so its corners are sorted and walked.
+/// steps, so its corners are sorted and visited in order.
 double solveQuantile(const std::vector<Mass>& masses, double before, double wanted)
 {
     struct Corner {
@@ -128,7 +128,7 @@ double solveQuantile(const std::vector<Mass>& masses, double before, double want
     return corners.empty() ? std::numeric_limits<double>::quiet_NaN() : corners.back().x;
 }
 
-/// A histogram of time over value, exact in its bins' sums, that narrows down where a quantile is.
+/// A histogram of time over value, with exact sums per bin; finds the bin that contains a quantile.
 class TimeHistogram {
 public:
     TimeHistogram(double low, double high)

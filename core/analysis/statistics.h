@@ -10,10 +10,10 @@
 
 namespace holdband::analysis {
 
-/// Mean, spread and size of a quantity over covered time, each piece weighted by its length.
-/// On a piece from a to b the mean is (a + b)/2, the mean square (a² + ab + b²)/3, and the
-/// distribution uniform. Combined by the pairwise update of Chan, Golub and LeVeque (1979), which
-/// does not cancel as Σx² − (Σx)²/n does.
+/// Mean, spread and size of a quantity over covered time, each piece weighted by its length. On a
+/// piece from a to b the mean is (a + b)/2, the mean square (a² + ab + b²)/3, and the distribution
+/// uniform. Combined by the pairwise update of Chan, Golub and LeVeque (1979), which avoids the
+/// cancellation of Σx² − (Σx)²/n.
 class TimeMoments {
 public:
     void addPiece(double ms, double a, double b);
@@ -22,7 +22,7 @@ public:
     bool empty() const { return m_weight <= 0.0; }
     double weightMs() const { return m_weight; }
     double mean() const { return m_mean; }
-    /// About the mean, divided by the whole weight (population).
+    /// Around the mean, divided by the total weight (population).
     double standardDeviation() const;
     double rootMeanSquare() const;
     double meanAbsolute() const;

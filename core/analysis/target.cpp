@@ -7,7 +7,7 @@ namespace holdband::analysis {
 
 namespace {
 
-/// Two targets typed in °F and °C count as the same below this difference, K.
+/// Two targets typed in °F and °C count as equal below this difference, K.
 constexpr double sameTarget = 1e-6;
 constexpr double crashDepth = 5.0; ///< K
 

@@ -1,5 +1,4 @@
-// The schedule of a batch laid out on the time line: what the target was at each instant.
-// No Qt, no SQL.
+// The schedule of a batch placed on the time line: the target at each instant. No Qt, no SQL.
 #pragma once
 
 #include "core/model/batch.h"
@@ -11,7 +10,7 @@
 
 namespace holdband::analysis {
 
-/// One stage as it came to pass: clipped to the batch's end, tolerance and settling filled in.
+/// One stage as it really ran: clipped to the batch's end, tolerance and settling filled in.
 struct PlacedStage {
     std::string label;
     StageKind kind = StageKind::hold;
@@ -19,7 +18,7 @@ struct PlacedStage {
     Temperature startTarget;
     double slopePerMs = 0.0; ///< K per ms; 0 for a hold
     TemperatureDifference tolerance;
-    bool jumps = false; ///< a hold whose target differs from what went before; every first stage
+    bool jumps = false; ///< a hold whose target differs from the one before it; every first stage
     Milliseconds settleAllowed{0};
     bool ended = false; ///< a later stage began, or the batch ended
 
@@ -29,7 +28,7 @@ struct PlacedStage {
     }
 };
 
-/// Settling allowed where a stage has no setting of its own.
+/// Settling time allowed where a stage does not set its own.
 inline constexpr Milliseconds defaultSettleAllowed = std::chrono::hours{48};
 
 /// The stages that begin before the batch's end, in order. `end` is the batch's end, or its last

@@ -17,7 +17,7 @@ std::optional<Ahead> lesser(double aMoreThanB)
 
 Crossing crossingOf(const SideCost& a, const SideCost& b)
 {
-    const double parts = b.parts - a.parts; // what A saves at first
+    const double parts = b.parts - a.parts; // what A saves on parts
     const Bounded more = *differenceOf(a.perBatch, b.perBatch);
     Crossing crossing;
     crossing.cheaperFirst = lesser(parts != 0.0 ? -parts : more.value);
@@ -32,7 +32,7 @@ Crossing crossingOf(const SideCost& a, const SideCost& b)
     }
     if (!more.bounded())
         return crossing;
-    // Toward the crossing: what the one that saves at first costs more with each batch.
+    // Toward the crossing: the extra cost per batch of the side with the cheaper parts.
     const double direction = parts < 0.0 ? -1.0 : 1.0;
     const double least = direction * (direction > 0.0 ? *more.low : *more.high);
     const double most = direction * (direction > 0.0 ? *more.high : *more.low);

@@ -1,5 +1,5 @@
-// What an arrangement costs after so many batches: its parts once, the energy with each batch; and
-// where two such lines cross. Section 6 of the method in DEVELOPERS.md. No Qt, no SQL.
+// What an arrangement costs after a number of batches: its parts once, the energy with each batch;
+// and where two such lines cross. Section 6 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -17,20 +17,20 @@ struct SideCost {
 };
 
 enum class CrossingKind {
-    crosses, ///< the one that costs more at first is the cheaper one after `batches`
-    never,   ///< the one that is cheaper at first stays so
-    same,    ///< both lines are one
+    crosses, ///< the side with the dearer parts becomes cheaper after `batches`
+    never,   ///< the side that is cheaper at first stays cheaper
+    same,    ///< both lines are the same
 };
 
 struct Crossing {
     CrossingKind kind = CrossingKind::never;
-    double batches = 0.0;              ///< where the lines meet, > 0; 0 where they never do
-    std::optional<Ahead> cheaperFirst; ///< with the lower cost of parts; of equal ones, of energy
-    /// Where the energy costs' own bounds put the crossing; absent where they are unknown or leave
-    /// it open whether the lines cross at all.
+    double batches = 0.0;              ///< where the lines meet, > 0; 0 where they don't
+    std::optional<Ahead> cheaperFirst; ///< cheaper parts; if equal, cheaper energy
+    /// The range of the crossing that follows from the bounds of the energy costs; absent where the
+    /// bounds are unknown or leave open whether the lines cross at all.
     std::optional<double> earliest; ///< batches
     std::optional<double> latest;   ///< batches
-    bool sure = false;              ///< the bounds leave no doubt of the kind
+    bool sure = false;              ///< the kind is the same anywhere within the bounds
 };
 
 Crossing crossingOf(const SideCost& a, const SideCost& b);

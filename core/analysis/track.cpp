@@ -11,7 +11,8 @@ namespace {
 constexpr Milliseconds longestDefaultGap = std::chrono::hours{2};
 
 /// True where `candidate` is the median of the intervals between at[first … last]: fewer than half
-/// of them lie strictly to either side. One cheap pass that settles the usual, regular log.
+/// of them lie strictly to either side. One cheap pass that is enough for a regular log, the usual
+/// case.
 bool isMedian(std::span<const Instant> at, Milliseconds candidate)
 {
     std::size_t below = 0;
@@ -47,7 +48,7 @@ std::size_t indexAtOrAfter(const Series& series, Instant at)
                                     series.at.begin());
 }
 
-/// Builds a track point by point, opening a run with the first piece after a hole.
+/// Builds a track point by point; the first piece after a hole starts a run.
 class TrackBuilder {
 public:
     TrackBuilder(Instant origin, std::size_t expected)

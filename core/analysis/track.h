@@ -1,4 +1,4 @@
-// What of a sensor's readings counts as covered, as pieces of straight lines. No Qt, no SQL.
+// The covered parts of a sensor's readings, as straight pieces. No Qt, no SQL.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -9,7 +9,7 @@
 
 namespace holdband::analysis {
 
-/// Readings first … last joined by straight pieces. last > first always.
+/// Readings first … last joined by straight pieces; last > first.
 struct Run {
     std::size_t first;
     std::size_t last;
@@ -29,17 +29,17 @@ struct Track {
     double coveredMsBefore(double untilMs) const;
 };
 
-/// The longest interval that counts as covered where a batch has no setting of its own: 3 × the
-/// median interval between successive readings inside `inside`, and at most 2 h. 2 h where fewer
-/// than two readings lie inside. The median of an even count is the mean of the middle two.
+/// The longest interval that counts as covered where a batch does not set its own: 3 × the median
+/// interval between successive readings inside `inside`, and at most 2 h. 2 h where fewer than two
+/// readings lie inside. The median of an even count is the mean of the middle two.
 Milliseconds defaultGapLimit(const Series& series, Span inside);
 
 /// The median interval between successive readings, ms; that of an even count is the mean of the
 /// middle two. 0 for fewer than two readings.
 double medianIntervalMs(const Series& series);
 
-/// The covered pieces of the series inside the span, ends interpolated. A piece is covered when
-/// its readings are at most `gapLimit` apart and no break lies between them.
+/// The covered pieces of the series inside the span, ends interpolated. A piece is covered when its
+/// readings are at most `gapLimit` apart with no break between them.
 Track cover(const Series& series, Milliseconds gapLimit, Span span);
 
 /// a − b where both are covered. Both tracks must have the same origin.
@@ -55,7 +55,7 @@ inline double along(double t0, double v0, double t1, double v1, double t)
 }
 
 /// Calls visit(t0, v0, t1, v1, joined) for each covered piece that ends after `fromMs`, clipped to
-/// begin there; `joined` says that the piece goes on where the last one visited ended.
+/// begin there; `joined` is true where the piece starts at the end of the one visited before.
 template <typename Visit>
 void forEachPiece(const Track& track, double fromMs, Visit visit)
 {

@@ -6,7 +6,8 @@ namespace holdband::analysis {
 
 namespace {
 
-/// An excursion that begins less than this after the stage's start goes on from the stage before.
+/// An excursion that begins less than this after the stage's start continues one from the stage
+/// before.
 constexpr double atOnceMs = 1.0;
 /// Coverage is compared to the millisecond.
 constexpr double halfMs = 0.5;
@@ -24,8 +25,9 @@ BandTotals sumUp(const std::vector<BandJudgement>& stages)
     return totals;
 }
 
-/// How many excursions last at least the grace. One cut by a stage's end counts together with the
-/// one that goes on at once on the same side in the next stage.
+/// The number of excursions that are at least as long as the shortest that counts. An excursion cut
+/// by a stage's end counts together with the one that continues it at once, on the same side, in
+/// the next stage.
 std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double graceMs)
 {
     std::size_t counted = 0;
@@ -62,8 +64,8 @@ Verdict decide(const Judging& judging, const JudgingSettings& settings)
     return judging.missed.empty() ? Verdict::stayed : Verdict::missed;
 }
 
-/// Judges every stage with its tolerance moved by `shift` (K). A tolerance never goes below 0,
-/// where only a beer exactly on target is inside.
+/// Judges every stage with its tolerance moved by `shift` (K). A tolerance is never below 0, where
+/// only a beer exactly on target is inside.
 Judging judgeAll(const JudgedBatch& batch, double shift, double graceMs,
                  const JudgingSettings& settings)
 {
@@ -101,8 +103,8 @@ StageStatistics describe(const StageTrack& track, const PlacedStage& stage, doub
     return statistics;
 }
 
-/// Sure where the judgings with less and with more tolerance both give the same verdict. Where
-/// the tighter tolerance is not positive, nothing but "left" can be sure.
+/// Sure where judging with less and with more tolerance gives the same verdict. Where the tighter
+/// tolerance is not positive, only "left" can be sure.
 std::optional<bool> howSure(const JudgedBatch& batch, double doubt)
 {
     if (batch.asPlanned.verdict == Verdict::notEnoughData)

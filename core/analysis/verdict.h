@@ -1,4 +1,4 @@
-// The verdict on a batch: judged once as planned and twice more for the sensor's doubt.
+// The verdict on a batch: judged once as planned and twice more with the sensor's uncertainty.
 // Section 3 of the method in DEVELOPERS.md; guard bands after JCGM 106:2012. No Qt, no SQL.
 #pragma once
 
@@ -34,7 +34,7 @@ struct BandTotals : HeldTime {
     double worstPeak() const { return worst ? worst->excursion.peak : 0.0; }
 };
 
-/// The whole batch judged with the stages' tolerances moved by one amount.
+/// The batch judged with the stages' tolerances moved by one amount.
 struct Judging {
     std::vector<BandJudgement> stages;
     BandTotals totals;
@@ -68,7 +68,7 @@ struct JudgingRules {
     bool open = false;
 };
 
-/// A stretch of the beer's readings that somebody left out by hand; both ends are left out too.
+/// A stretch of the beer's readings that the user left out by hand; both ends are left out too.
 struct LeftOut {
     Span span;
     std::string why;
@@ -77,19 +77,19 @@ struct LeftOut {
 struct JudgingInput : JudgingRules {
     Series beer; ///< °C
     std::vector<LeftOut> leftOut;
-    /// Of a batch with stretches that were left out: the beer with all its readings, °C.
+    /// Of a batch with left-out stretches: the beer with all its readings, °C.
     Series withLeftOut;
     Milliseconds gapLimitWithLeftOut{0};
 };
 
-/// Quantiles take as long as all the rest.
+/// Computing the quantiles takes as long as everything else together.
 enum class Detail { all, withoutQuantiles };
 
-/// Judges the placed stages. Needs nothing sorted but the series.
+/// Judges the placed stages. Only the series must be sorted.
 JudgedBatch judgeBatch(std::vector<PlacedStage> stages, const JudgingInput& input,
                        const JudgingSettings& settings, Detail detail = Detail::all);
 
-/// The same from tracks that are there already; `tracks` are the stages' under rules.gapLimit.
+/// The same from existing tracks; `tracks` are the stages' under rules.gapLimit.
 JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack> tracks,
                         const JudgingRules& rules, const JudgingSettings& settings,
                         Detail detail = Detail::all);

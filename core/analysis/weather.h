@@ -1,5 +1,5 @@
-// How hard the surroundings made it: lift, degree-hours, energy per degree-day.
-// Section 5 of the method in DEVELOPERS.md. No Qt, no SQL.
+// The influence of the surroundings: lift, degree-hours, energy per degree-day. Section 5 of the
+// method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/energy_figure.h"
@@ -28,12 +28,12 @@ Track liftTrack(const Series& ambient, Milliseconds ambientGap, const Series& be
 
 Lift liftOf(const Track& lift, double spanHours);
 
-/// The lift over some spans together.
+/// The lift over several spans together.
 Lift liftOver(const Series& ambient, Milliseconds ambientGap, const Series& beer,
               Milliseconds beerGap, const std::vector<Span>& spans);
 
 /// kWh per K·day of cooling lift over the metered part; absent where too little of the lift is
-/// known, there is none, or nothing is metered.
+/// known, the lift is never positive, or nothing is metered.
 std::optional<double> energyPerDegreeDay(double kwh, const Lift& liftOfSameSpan);
 
 } // namespace holdband::analysis
