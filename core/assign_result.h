@@ -7,7 +7,7 @@
 
 namespace holdband {
 
-/// Moves what was read into its place, or passes its Problem on.
+/// Moves the value into its place, or passes its Problem on.
 template <typename Value>
 Done assignResult(Result<Value> read, Value& into)
 {

@@ -8,7 +8,7 @@ namespace holdband {
 
 namespace {
 
-/// Up to here Qt's code is the faster one.
+/// Below this size Qt's code is faster.
 constexpr std::size_t shortBytes = 128 * 1024;
 
 } // namespace

@@ -1,6 +1,6 @@
-// SHA-256 of the files that are read, of the seal, of what a change recorded. Short texts by Qt's
-// code; OpenSSL uses the processor's own instructions where there are any, but takes a millisecond
-// to get ready.
+// SHA-256 of imported files, of the seal and of the recorded changes. Short texts use Qt's code;
+// OpenSSL uses the processor's SHA instructions where there are any, but takes a millisecond to set
+// up.
 #pragma once
 
 #include <cstddef>
@@ -17,8 +17,8 @@ public:
     Digest() = default;
 
     void add(std::string_view bytes);
-    /// 64 hexadecimal digits of all that was added; nothing can be added after it. Empty where the
-    /// library refused its work (no memory), which matches no digest on record.
+    /// 64 hexadecimal digits of everything added; nothing can be added afterwards. Empty if the
+    /// library failed (no memory), which matches no digest on record.
     std::string hex();
 
 private:
@@ -28,8 +28,8 @@ private:
     struct Free {
         void operator()(evp_md_ctx_st* context) const;
     };
-    std::string m_short;                            ///< all of it, while that is little
-    std::unique_ptr<evp_md_ctx_st, Free> m_context; ///< absent until it is more
+    std::string m_short;                            ///< everything added, while it is short
+    std::unique_ptr<evp_md_ctx_st, Free> m_context; ///< absent until the text gets long
     bool m_works = true;
 };
 

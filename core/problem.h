@@ -1,5 +1,5 @@
-// What went wrong, for people: a sentence, the place, and the way out. Every fallible call returns
-// Result<T>; nothing in Holdband throws across a module. No Qt.
+// What went wrong, for people: a sentence, the place, and how to fix it. Every fallible call
+// returns Result<T>; nothing in Holdband throws across a module. No Qt.
 #pragma once
 
 #include <string>
@@ -16,7 +16,7 @@ enum class ProblemKind {
     file, ///< a file can't be read or written, is damaged, foreign or locked (exit status 3)
 };
 
-/// What a person has to decide before the work can go on.
+/// What the user has to decide before the work can go on.
 enum class Decision {
     none,
     timeColumn,
@@ -28,7 +28,7 @@ enum class Decision {
     unit,
     headerUnit,   ///< the unit in a column's header doesn't fit its values
     columns,      ///< what each column of a log is
-    layout,       ///< what parts a log's columns, and where its header is
+    layout,       ///< how a log's columns are separated, and where its header is
     registerDrop, ///< why a register reads less than before
 };
 
@@ -43,7 +43,7 @@ struct Problem {
     /// proposed.
     std::vector<std::string> options = {};
 
-    /// "loop.csv, line 12: the date … fits two orders; say --date-order mdy or dmy."
+    /// Such as "loop.csv, line 12: the date … fits two orders; say --date-order mdy or dmy."
     std::string sentence() const
     {
         std::string text = place.empty() ? what : place + ": " + what;
