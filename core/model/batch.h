@@ -21,9 +21,9 @@ enum class StageUntil { hours, turnedDown, gravity };
 struct Stage {
     std::string label;
     StageKind kind = StageKind::hold;
-    Temperature target; ///< of a ramp: where it arrives
-    /// Absent in the last stage: it lasts to the batch's end. Of a stage that the brewer ends: how
-    /// long it is expected to take, if known; it lasts until it is ended all the same.
+    Temperature target; ///< of a ramp: the target at its end
+    /// Absent in the last stage: it lasts to the batch's end. For a stage that the brewer ends: its
+    /// expected length, if known; it still lasts until it is ended.
     std::optional<Hours> length;
     std::optional<TemperatureDifference> tolerance; ///< absent: the batch's
     std::optional<Hours> settleAllowed;             ///< on the clock from the stage's start
@@ -45,8 +45,8 @@ struct NamedPlan {
     bool operator==(const NamedPlan&) const = default;
 };
 
-/// A plan that took the place of the one before while the batch ran. Targets before `from` stay as
-/// they were; stages are counted from pitching, as in the first plan.
+/// A plan that replaced the one before while the batch ran. Targets before `from` are unchanged;
+/// stages are counted from pitching, as in the first plan.
 struct PlanChange {
     Instant from;
     std::string why;
@@ -55,7 +55,7 @@ struct PlanChange {
     bool operator==(const PlanChange&) const = default;
 };
 
-/// From `from` on, the batch's beer stood in that vessel and was read by that sensor.
+/// From `from` on, the batch's beer was in that vessel and was read by that sensor.
 struct BeerUse {
     Instant from;
     std::string sensor;
@@ -73,18 +73,20 @@ struct Batch {
     std::string beerSensor;       ///< from pitching on
     std::string vessel;           ///< from pitching on; may be empty
     std::optional<std::string> ambientSensor;
-    std::optional<TemperatureDifference> tolerance; ///< ±; absent only where each stage has its own
+    std::optional<TemperatureDifference> tolerance; ///< ±; absent only if each stage has its own
     std::optional<Milliseconds> gapLimit;
     Milliseconds grace{0};
     std::optional<Gravity> originalGravity;
     std::optional<Gravity> finalGravity;
     Schedule schedule; ///< as first planned
-    /// Increasing in `from`. What was planned; scheduleInForce (plan_in_force.h) gives what held.
+    /// Increasing in `from`. These are the planned changes; scheduleInForce (plan_in_force.h) gives
+    /// the targets that really applied.
     std::vector<PlanChange> planChanges = {};
     /// Increasing: the brewer ended the stage in progress here.
     std::vector<Instant> stageEnds = {};
     std::vector<BeerUse> beerUses = {}; ///< increasing in `from`: after the first sensor and vessel
-    std::optional<std::string> splitFrom = {}; ///< the batch whose beer this is, in a second vessel
+    /// the batch from which this beer was moved into a second vessel
+    std::optional<std::string> splitFrom = {};
 
     bool operator==(const Batch&) const = default;
 };

@@ -1,4 +1,4 @@
-// What a person says an excursion came from. No Qt.
+// The cause of an excursion, given by the user. No Qt.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -8,12 +8,12 @@
 
 namespace holdband {
 
-/// Of the band.
+/// Side of the band.
 enum class Side { above, below };
 
 enum class Cause { lidOpen, powerCut, sensorMoved, warmRoom, control, other };
 
-/// The excursion is known by its span and side as they were when the cause was given.
+/// An excursion is identified by its span and side at the time when the cause was given.
 struct ExcursionCause {
     Span span;
     Side side = Side::above;

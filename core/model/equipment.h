@@ -1,6 +1,6 @@
-// Plain values for what stands in the garage: setups, sensors, meters, the price of energy.
-// They refer to each other by name, as people and description files do; the store turns names
-// into row ids. Text is UTF-8. No Qt.
+// Plain values for the equipment: setups, sensors, meters, the price of energy. They refer to each
+// other by name, as people and description files do; the store turns names into row ids. Text is
+// UTF-8. No Qt.
 #pragma once
 
 #include "core/quantity/energy.h"
@@ -54,7 +54,7 @@ enum class SensorKind { beer, ambient, chamber, coolant, gravity, power };
 struct Offset {
     Instant from;
     TemperatureDifference add;
-    std::optional<TemperatureDifference> doubt; ///< stands for the sensor's accuracy from then on
+    std::optional<TemperatureDifference> doubt; ///< replaces the sensor's accuracy from then on
     std::string why = {};
 
     bool operator==(const Offset&) const = default;
@@ -64,7 +64,7 @@ struct Sensor {
     std::string name;
     SensorKind reads = SensorKind::beer;
     std::optional<std::string> setup;
-    std::optional<TemperatureDifference> accuracy; ///< ±; absent where nobody knows
+    std::optional<TemperatureDifference> accuracy; ///< ±; absent if unknown
     std::vector<Offset> offsets;                   ///< increasing in `from`
     std::string placement;   ///< "in the beer", "taped to the wall"; may be empty
     bool readByHand = false; ///< read by eye in the rounds, with no log of its own
@@ -73,19 +73,19 @@ struct Sensor {
     bool operator==(const Sensor&) const = default;
 };
 
-/// From `from` on, a meter counts for another setup, or stands on the shelf.
+/// From `from` on, a meter counts for another setup, or is not in use.
 struct MeterMove {
     Instant from;
-    std::optional<std::string> setup; ///< absent: on the shelf
+    std::optional<std::string> setup; ///< absent: not in use
 
     bool operator==(const MeterMove&) const = default;
 };
 
 struct Meter {
     std::string name;
-    std::string setup;                 ///< that it counts for first
+    std::string setup;                 ///< the first setup it counts for
     std::optional<Energy> resolution;  ///< absent: the finest decimal among its readings
-    std::optional<Energy> rollsOverAt; ///< the register's top
+    std::optional<Energy> rollsOverAt; ///< the highest value of the register
     std::optional<double> accuracy;    ///< a fraction of what it reads (class 1: 0.01)
     std::optional<Instant> from;       ///< in service from; absent: always
     std::optional<Instant> to;
@@ -95,7 +95,7 @@ struct Meter {
     bool operator==(const Meter&) const = default;
 };
 
-/// A window of local time in which energy has a price of its own.
+/// A window of local time with its own energy price.
 struct TariffWindow {
     std::array<bool, 7> days{true, true, true, true, true, true, true}; ///< Monday first
     int fromMinute = 0;  ///< minutes after local midnight
@@ -107,13 +107,13 @@ struct TariffWindow {
 
 struct Tariff {
     std::optional<double> pricePerKwh; ///< outside all windows
-    std::vector<TariffWindow> windows; ///< the first that fits an instant decides
+    std::vector<TariffWindow> windows; ///< the first that matches an instant applies
 
     bool known() const { return pricePerKwh.has_value(); }
     bool operator==(const Tariff&) const = default;
 };
 
-/// A tariff that holds from an instant on, until the next change.
+/// A tariff that applies from an instant until the next change.
 struct TariffChange {
     Instant from;
     Tariff tariff;
@@ -130,13 +130,13 @@ struct RoundWindow {
     bool operator==(const RoundWindow&) const = default;
 };
 
-/// Two rounds a day, where nobody said otherwise.
+/// Two rounds a day, the default.
 inline std::vector<RoundWindow> usualRounds()
 {
     return {{"Morning", 5 * 60, 9 * 60}, {"Evening", 16 * 60, 20 * 60}};
 }
 
-/// What holds for the whole logbook.
+/// Settings of the logbook.
 struct LogbookSettings {
     std::string zone = "UTC"; ///< IANA name
     UnitSystem units = UnitSystem::metric;

@@ -1,5 +1,5 @@
-// Which setup a meter counts for, and when: meters come into service, move, and rest on the shelf.
-// No Qt.
+// Which setup a meter counts for, and when: meters come into service, move, and are taken out of
+// use. No Qt.
 #pragma once
 
 #include "core/model/equipment.h"
@@ -20,10 +20,10 @@ struct MeterService {
     bool operator==(const MeterService&) const = default;
 };
 
-/// In order of time, without the time on the shelf.
+/// In order of time, without the time when it is not in use.
 std::vector<MeterService> servicesOf(const Meter& meter);
 
-/// The setup that it counts for at that instant; absent out of service.
+/// The setup that the meter counts for at that instant; absent out of service.
 std::optional<std::string> setupAt(const Meter& meter, Instant at);
 
 } // namespace holdband

@@ -6,7 +6,7 @@ namespace holdband {
 
 namespace {
 
-/// Where a stage's ramp stands at an instant inside it.
+/// The target of a stage's ramp at an instant inside it.
 Temperature rampAt(const LaidStage& laid, Instant at)
 {
     const double whole = laid.stage.length ? laid.stage.length->count() : 0.0;
@@ -31,7 +31,7 @@ void cutAt(LaidStage& laid, Instant at)
     laid.stage.length = Hours{at - laid.start};
 }
 
-/// Lets the stage begin at an instant inside it, from the target that held until then.
+/// Lets the stage begin at an instant inside it, from the target that applied until then.
 void beginAt(LaidStage& laid, Instant at, Temperature heldUntilThen)
 {
     laid.start = at;
@@ -57,7 +57,7 @@ std::optional<Instant> plannedEnd(const Stage& stage, Instant start)
     return start + toMilliseconds(*stage.length);
 }
 
-/// From `at` on the new stages take the place of the old ones.
+/// From `at` on the new stages replace the old ones.
 std::vector<LaidStage> changedAt(std::vector<LaidStage> old, std::vector<LaidStage> fresh,
                                  Instant at)
 {

@@ -10,7 +10,7 @@
 
 namespace holdband {
 
-/// What a number in a log counts. The store keeps the number as it was, with its unit.
+/// The unit of a number in a log. The store keeps the original number with its unit.
 enum class ReadingUnit {
     celsius,
     fahrenheit,
@@ -22,15 +22,15 @@ enum class ReadingUnit {
     degreePlato,
 };
 
-/// Why a register reads less than it did before.
+/// Why a register reads less than before.
 enum class MeterEvent {
-    rollover, ///< passed its top and began again at 0
+    rollover, ///< passed its highest value and restarted at 0
     reset,    ///< lost its count and restarted at 0
 };
 
-/// More decimals than any register shows; what a spreadsheet adds beyond is not kept.
+/// More decimals than any register shows; further ones, which a spreadsheet may add, are dropped.
 inline constexpr int mostDecimals = 12;
-/// A register that reads this much is mistyped.
+/// A register reading this high is a typing error.
 inline constexpr Energy mostOfARegister = Energy::kilowattHours(1e9);
 
 struct MeterReading {

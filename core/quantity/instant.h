@@ -1,5 +1,5 @@
 // A point on the UTC time line, to the millisecond. Local time and zones exist only in intake and
-// at the edge of the screen; nothing in between knows of them. No Qt.
+// where times are shown; nothing in between uses them. No Qt.
 #pragma once
 
 #include <chrono>
@@ -24,7 +24,8 @@ inline constexpr std::int64_t toMs(Instant at)
     return at.time_since_epoch().count();
 }
 
-/// The first and the last instant of the years 1 to 9999, which people and RFC 3339 can write.
+/// The first and the last instant of the years 1 to 9999, the years that people and RFC 3339 can
+/// write.
 inline constexpr Instant earliestInstant{std::chrono::sys_days{std::chrono::year{1} / 1 / 1}};
 inline constexpr Instant latestInstant{std::chrono::sys_days{std::chrono::year{10000} / 1 / 1} -
                                        Milliseconds{1}};
@@ -34,11 +35,11 @@ inline constexpr double hoursBetween(Instant from, Instant to)
     return Hours{to - from}.count();
 }
 
-/// A million years: longer than anything here lasts, and short enough to be computed with.
+/// A million years: longer than any length used here, and short enough to compute with.
 inline constexpr Milliseconds longestLength{31'557'600'000'000'000};
 
-/// The nearest whole millisecond; longer lengths than the longest, infinite ones too, are cut to
-/// it, and NaN is 0.
+/// The nearest millisecond; lengths beyond longestLength, infinite ones too, are cut to it, and NaN
+/// gives 0.
 inline Milliseconds toMilliseconds(Hours length)
 {
     constexpr Hours most = longestLength;

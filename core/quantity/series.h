@@ -13,8 +13,8 @@ namespace holdband {
 struct Series {
     std::vector<Instant> at;
     std::vector<double> value; ///< in the series' own unit
-    /// Indices i (increasing) where the piece from reading i − 1 to i holds an excluded stretch
-    /// and must not be bridged.
+    /// Indices i (increasing) where the piece from reading i − 1 to i contains an excluded stretch
+    /// and must not be interpolated.
     std::vector<std::size_t> breaks;
 
     std::size_t size() const { return at.size(); }

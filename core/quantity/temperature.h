@@ -76,7 +76,7 @@ private:
     double m_celsius = 0.0;
 };
 
-/// The scale on which a temperature was written down or is shown.
+/// The scale in which a temperature was written down or is shown.
 enum class TemperatureUnit { celsius, fahrenheit };
 
 constexpr Temperature temperatureFrom(double value, TemperatureUnit unit)

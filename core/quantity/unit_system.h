@@ -1,4 +1,4 @@
-// The two systems of units that a logbook may be kept in. No Qt.
+// The two systems of units that a logbook can use. No Qt.
 #pragma once
 
 namespace holdband {

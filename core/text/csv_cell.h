@@ -6,7 +6,7 @@
 
 namespace holdband {
 
-/// With an apostrophe before it where a spreadsheet would take the text for a formula (it begins
+/// Puts an apostrophe before a text that a spreadsheet would take for a formula (one that begins
 /// with = + - @, a tab or a carriage return). Not for cells that are numbers, such as -12.5.
 std::string withoutFormula(std::string_view text);
 

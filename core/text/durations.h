@@ -1,4 +1,4 @@
-// Lengths of time in words, for the window and the command line.
+// Lengths of time as text, for the window and the command line.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -12,8 +12,8 @@ namespace holdband {
 std::string durationText(Milliseconds length, char decimalSign = '.');
 std::string durationText(Hours length, char decimalSign = '.');
 
-/// "251 h 12 min": hours however many, so that lengths can be added up by hand; as durationText
-/// below two days.
+/// "251 h 12 min": always in hours, so that lengths can be added up by hand; below two days as
+/// durationText.
 std::string hoursText(Milliseconds length);
 
 } // namespace holdband

@@ -6,7 +6,7 @@ using namespace std::chrono;
 
 namespace {
 
-/// Reads a text from its front; the first failure sticks.
+/// Reads a text from its front; after the first failure every read fails.
 class Scanner {
 public:
     explicit Scanner(std::string_view text) : m_rest(text) {}
@@ -32,7 +32,7 @@ public:
         return value;
     }
 
-    /// One character out of the list; '\0' where there is none.
+    /// One character of the list; '\0' if the next one is not in it.
     char oneOf(std::string_view list)
     {
         if (m_rest.empty() || list.find(m_rest.front()) == list.npos) {

@@ -1,5 +1,5 @@
 // The grammar of RFC 3339 times, seconds and offset optional: "2026-03-07T06:30:00.5-07:00",
-// "2026-03-07 06:30". No limits but those of the calendar; those belong to the callers.
+// "2026-03-07 06:30". Checks only the limits of the calendar; callers check others.
 #pragma once
 
 #include "core/text/zone.h"
@@ -20,7 +20,8 @@ struct IsoTime {
     Instant instant() const { return Instant{local.time_since_epoch() - *offset}; }
 };
 
-/// The whole text, or nothing. Fractions of a second to the nearest millisecond.
+/// Scans the full text; absent if it does not match. Fractions of a second are rounded to the
+/// nearest millisecond.
 std::optional<IsoTime> scanIsoTime(std::string_view text);
 
 } // namespace holdband

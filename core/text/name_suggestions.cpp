@@ -21,7 +21,7 @@ std::u32string letters(std::string_view text)
     return list;
 }
 
-/// Optimal string alignment: insert, drop, change, and swap of neighbours each count one.
+/// Optimal string alignment distance: insert, drop, change, and swap of neighbours each count one.
 std::size_t slips(const std::u32string& a, const std::u32string& b)
 {
     std::vector<std::size_t> before(b.size() + 1), last(b.size() + 1), row(b.size() + 1);
@@ -41,7 +41,7 @@ std::size_t slips(const std::u32string& a, const std::u32string& b)
     return last[b.size()];
 }
 
-/// How far a name is from the wanted one; absent where it isn't near.
+/// How far a name is from the wanted one; absent where it isn't similar.
 std::optional<std::size_t> distance(const std::u32string& wanted, const std::u32string& name)
 {
     const std::size_t count = slips(wanted, name);

@@ -1,4 +1,4 @@
-// Help for a name that isn't known: the names near it. Text is UTF-8.
+// Help for an unknown name: suggests similar ones. Text is UTF-8.
 #pragma once
 
 #include <cstddef>
@@ -8,12 +8,12 @@
 
 namespace holdband {
 
-/// Without white space at its ends, runs of it inside as one space, and with case folded: two
-/// texts that fold to the same are the same name to a person.
+/// Trims white space, turns runs of it inside into one space, and folds case: two texts that fold
+/// to the same are the same name to a person.
 std::string folded(std::string_view text);
 
-/// The known names nearest to the wanted one, nearest first, at most `most`: those that differ by
-/// case, by few typing slips (insert, drop, change, swap: at most a third of the letters), or
+/// The known names most similar to the wanted one, best first, at most `most`: those that differ by
+/// case or by few typing slips (insert, drop, change, swap: at most a third of the letters), or
 /// that contain it.
 std::vector<std::string> suggestedNames(std::string_view wanted,
                                         const std::vector<std::string>& known,
@@ -28,8 +28,8 @@ std::string joined(const std::vector<std::string>& names, std::size_t most = 20)
 /// All of them: "A", "A and B", "A, B and C".
 std::string listed(const std::vector<std::string>& names);
 
-/// For a message: "did you mean A, B?"; where none is near "there are: A, B"; where none is known
-/// "there are none".
+/// For a message: "did you mean A, B?"; where none is similar "there are: A, B"; where there are no
+/// known names "there are none".
 std::string suggestion(std::string_view wanted, const std::vector<std::string>& known);
 
 } // namespace holdband

@@ -20,7 +20,7 @@ bool isDigit(char c)
     return c >= '0' && c <= '9';
 }
 
-/// Takes a leading sign off; true for minus.
+/// Removes a leading sign; true for minus.
 bool takeSign(std::string_view& text)
 {
     if (text.starts_with(minusSign)) {
@@ -34,7 +34,8 @@ bool takeSign(std::string_view& text)
     return minus;
 }
 
-/// Long or with an exponent: the library rounds. The text begins with a digit or the sign.
+/// For a long text or one with an exponent: the library rounds. The text begins with a digit or the
+/// sign.
 std::optional<double> scanSlowly(std::string_view text, char decimalSign)
 {
     if (text.size() > 400 || (decimalSign != '.' && text.find('.') != text.npos))
@@ -59,7 +60,7 @@ std::size_t countSigns(std::string_view text)
         std::count_if(text.begin(), text.end(), [](char c) { return c == '.' || c == ','; }));
 }
 
-/// Of the form 1 to 3 digits without a leading zero, a sign, exactly three digits.
+/// Has the form 1 to 3 digits without a leading zero, a sign, exactly three digits.
 bool couldBeGroup(std::string_view text, char sign)
 {
     takeSign(text);

@@ -1,5 +1,5 @@
-// Numbers as people and files write them. No locale of the process is ever asked: the decimal sign
-// is always said. nan, inf, hexadecimal, and what overflows a double are no numbers here.
+// Numbers as people and files write them. The process's locale is never used: the caller always
+// gives the decimal sign. nan, inf, hexadecimal, and numbers that overflow a double are refused.
 #pragma once
 
 #include "core/problem.h"
@@ -17,24 +17,24 @@ struct Decimal {
     bool operator==(const Decimal&) const = default;
 };
 
-/// The whole text as one number with the given decimal sign ('.' or ','): an optional +, - or
+/// The full text as one number with the given decimal sign ('.' or ','): an optional +, - or
 /// U+2212, digits, at most one decimal sign with digits after it, an optional exponent. No white
-/// space, no thousands groups. Absent where it is no such number. Correctly rounded.
+/// space, no thousands groups. Absent if it has another form. Correctly rounded.
 std::optional<Decimal> scanDecimal(std::string_view text, char decimalSign = '.');
 
-/// As scanDecimal, with white space around it allowed, and a sentence where it fails.
+/// As scanDecimal, with white space around it allowed, and a Problem where it fails.
 Result<Decimal> parseDecimal(std::string_view text, char decimalSign = '.');
 
-/// A number typed by a person, with a decimal point or a decimal comma. `usual` is the decimal
-/// sign of the person's settings. What could be a thousands group in the other manner ("1,234"
-/// where a point is usual, "1.234" where a comma is) is a Problem that asks; so is any text with
-/// more than one sign. Never guessed.
+/// A number typed by a person, with a decimal point or a decimal comma. `usual` is the decimal sign
+/// of the person's settings. A text that could be a thousands group with the other sign ("1,234"
+/// where a point is usual, "1.234" where a comma is) is a Problem that asks the user; so is any
+/// text with more than one sign. Never guessed.
 Result<Decimal> parseTypedNumber(std::string_view text, char usual = '.');
 
 /// The shortest text that reads back as the same double.
 std::string shortestText(double value, char decimalSign = '.');
 
-/// Rounded to `decimals` places (ties as the double's exact value says); never "-0.0".
+/// Rounded to `decimals` places (ties by the double's exact value); never "-0.0".
 std::string fixedText(double value, int decimals, char decimalSign = '.');
 
 } // namespace holdband

@@ -9,7 +9,7 @@ namespace holdband {
 
 namespace {
 
-/// Where nothing was translated, Qt gives the English text back with its %n filled.
+/// Without a translation Qt returns the English text with its %n filled in.
 QString english(const char* text, int count)
 {
     return QString::fromUtf8(text).replace(QStringLiteral("%n"), QString::number(count));

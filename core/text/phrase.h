@@ -1,11 +1,11 @@
-// Texts for people in the language they chose. The English text stands in the code and is the key
-// of the catalogue (resources/translations); where no catalogue is loaded, it is what is said. What
-// programs read (JSON, CSV, names of commands and columns) is no phrase.
+// Texts for people in the language they chose. The English text is written in the code and is the
+// key of the catalogue (resources/translations); without a catalogue it is shown as it is. Text
+// that programs read (JSON, CSV, names of commands and columns) is no phrase.
 //
 //     Phrase::tr("left the band %1").with(times)
 //     Phrase::counted("%n readings are new", "%n reading is new", count)
 //
-// One phrase is one whole sentence or label: other languages put words in another order.
+// One phrase is one full sentence or label, because other languages order words differently.
 #pragma once
 
 #include <cstdint>
@@ -13,8 +13,8 @@
 #include <string_view>
 #include <vector>
 
-/// Tells the reader of the catalogue which context a class's texts belong to; nothing to the
-/// compiler.
+/// Sets the catalogue context of a class's texts for the tool that extracts them; no effect at
+/// compile time.
 #define HOLDBAND_CATALOGUE(context)
 
 namespace holdband {
@@ -23,14 +23,14 @@ class Phrase {
     HOLDBAND_CATALOGUE(Phrase)
 
 public:
-    /// `remark` parts two meanings of one English text and is a word to the translator.
+    /// `remark` separates two meanings of one English text and is a note for the translator.
     static Phrase tr(const char* english, const char* remark = nullptr);
 
-    /// With the plural forms of the language; %n is the count. In English `one` for one, else
-    /// `many`.
+    /// Uses the plural forms of the language; %n is the count. In English `one` for 1, else `many`.
     static Phrase counted(const char* many, const char* one, std::uint64_t count);
 
-    /// With the places %1 to %9 filled in order. What stands in a part is never taken for a place.
+    /// Fills the placeholders %1 to %9 in order. A '%1' inside a part is not treated as a
+    /// placeholder.
     template <typename... Part> std::string with(const Part&... parts) const
     {
         return filled({std::string_view(parts)...});

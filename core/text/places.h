@@ -1,4 +1,4 @@
-// The things in a logbook that a Problem speaks of, as its place.
+// Names an item of the logbook as the place of a Problem.
 #pragma once
 
 #include "core/text/phrase.h"

@@ -64,7 +64,7 @@ std::string shareText(double share, int decimals, char decimalSign)
 {
     const double step = std::pow(10.0, -decimals);
     double percent = share * 100.0;
-    // 99.97 % inside is not all of it.
+    // 99.97 % inside must not be shown as 100 %.
     if (share < 1.0 && percent > 100.0 - step && percent >= 100.0 - step / 2.0)
         percent = 100.0 - step;
     return fixedText(percent, decimals, decimalSign) + " %";

@@ -1,4 +1,4 @@
-// Quantities as text with their units, for the window and the command line. A plain space parts
+// Quantities as text with their units, for the window and the command line. A plain space separates
 // the value from its unit.
 #pragma once
 
@@ -27,7 +27,7 @@ std::string energyText(Energy energy, int decimals = 2, char decimalSign = '.');
 std::string powerText(Power power, int decimals = 0, char decimalSign = '.');
 /// "$1.73" for USD, "1.73 EUR" for any other, "1.73" where the currency is empty
 std::string moneyText(double amount, std::string_view currency, char decimalSign = '.');
-/// A share as a fraction: 0.987 is "98.7 %". Short of the whole it never rounds up to "100.0 %".
+/// A share given as a fraction: 0.987 is "98.7 %". A share below 1 never rounds up to "100.0 %".
 std::string shareText(double share, int decimals = 1, char decimalSign = '.');
 /// "5 gal", "19 L": at most one place, without zeros at the end
 std::string volumeText(Volume volume, UnitSystem units, char decimalSign = '.');

@@ -131,7 +131,7 @@ Result<Instant> parseTime(std::string_view text, const Zone& zone)
 
 namespace {
 
-/// "6:30" or "16:30" with the hour in two digits; empty where it is no clock.
+/// "6:30" or "16:30" with the hour in two digits; empty where it is not a time of day.
 std::string twoDigitClock(std::string_view clock)
 {
     const auto colon = clock.find(':');

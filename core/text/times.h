@@ -1,6 +1,6 @@
-// Times as people and descriptions write and read them. A local time is resolved by Zone; where it
-// is missing or doubled by a clock change it is refused, and the message shows both ways to write
-// it with its offset.
+// Times as people and descriptions write and read them. A local time is resolved by Zone; one that
+// is missing or doubled because of a clock change is refused, and the message shows both ways to
+// write it with its offset.
 #pragma once
 
 #include "core/problem.h"
@@ -12,12 +12,12 @@
 
 namespace holdband {
 
-/// The years in which a log or a batch can lie; outside, a typing slip is likelier.
+/// The years in which a log or a batch can be; a time outside them is probably a typing error.
 inline constexpr int firstPlausibleYear = 1990;
 inline constexpr int lastPlausibleYear = 2100;
 
-/// RFC 3339 with its offset, to the nearest millisecond; a space may stand for the T. A leap
-/// second (23:59:60 UTC) is the instant after it. Any year 0000 … 9999.
+/// RFC 3339 with its offset, to the nearest millisecond; a space may replace the T. A leap second
+/// (23:59:60 UTC) is the instant after it. Any year 0000 … 9999.
 Result<Instant> parseRfc3339(std::string_view text);
 
 /// One time typed by a person or written in a description: RFC 3339 with an offset, or a local
@@ -25,11 +25,11 @@ Result<Instant> parseRfc3339(std::string_view text);
 /// must be plausible.
 Result<Instant> parseTime(std::string_view text, const Zone& zone);
 
-/// As a person types it: what parseTime takes, the hour with one digit ("2026-03-07 6:30"), or the
-/// clock alone for today ("6:30", "06:30"). Errors as there.
+/// A time as a person types it: what parseTime accepts, the hour with one digit ("2026-03-07
+/// 6:30"), or the time of day alone for today ("6:30", "06:30"). Errors as for parseTime.
 Result<Instant> parseTypedTime(std::string_view text, const Zone& zone, Instant now);
 
-/// A local time as an instant; the Problem of a missing or doubled one shows the ways out.
+/// A local time as an instant; the Problem for a missing or doubled one shows the possible offsets.
 Result<Instant> resolveLocal(LocalTime local, const Zone& zone);
 
 /// "2026-03-07T13:30:00.000Z"

@@ -7,7 +7,7 @@ namespace holdband {
 
 namespace {
 
-/// One character of UTF-8, or a byte that is none.
+/// One character of UTF-8, or a byte that is not valid UTF-8.
 struct Character {
     std::uint32_t code = 0;
     std::size_t size = 1;
@@ -39,8 +39,8 @@ Character characterAt(std::string_view text, std::size_t at)
                                                                  : Character{lead, 1, false};
 }
 
-/// Controls (C0, DEL, C1), separators of lines, and what turns the direction: marks, embeddings,
-/// overrides and isolates (Unicode, UAX #9).
+/// Whether a terminal obeys the character: controls (C0, DEL, C1), line separators, and those that
+/// change the text direction: marks, embeddings, overrides and isolates (Unicode, UAX #9).
 bool isObeyed(std::uint32_t code)
 {
     return code < 0x20 || (code >= 0x7F && code < 0xA0) || code == 0x061C || code == 0x200E ||
@@ -72,7 +72,7 @@ std::string escaped(const Character& character)
     }
 }
 
-/// Every character as `shown` gives it, if it asks for it.
+/// Rewrites with `shown` every character for which `asks` is true.
 template <typename Asks, typename Shown>
 std::string rewritten(std::string_view text, Asks asks, Shown shown)
 {
@@ -104,7 +104,7 @@ std::string visible(std::string_view text, LineEnds ends)
 
 std::string visibleJson(std::string_view json)
 {
-    // Below the space JSON has none in its texts, and line ends between them.
+    // JSON has no characters below the space inside its strings, and line ends only between them.
     return rewritten(
         json,
         [](const Character& character) { return character.code > ' ' && isObeyed(character.code); },

@@ -37,7 +37,7 @@ struct Zone::Table {
 
 namespace {
 
-// Far enough for every date, near enough that adding an offset can't overflow.
+// Far enough for every date, close enough that adding an offset can't overflow.
 constexpr Instant farPast{Milliseconds{-4'000'000'000'000'000}};
 constexpr Instant farFuture{Milliseconds{4'000'000'000'000'000}};
 
@@ -75,7 +75,7 @@ std::optional<Milliseconds> fixedOffset(std::string_view text)
 }
 
 /// The zone of an IANA name. Qt also takes POSIX rules ("Denver" is one, with offset 0) and paths
-/// with dots: those are refused here.
+/// with dots, which are refused here.
 std::optional<QTimeZone> ruled(std::string_view name)
 {
     const QByteArray id(name.data(), static_cast<qsizetype>(name.size()));
@@ -86,8 +86,8 @@ std::optional<QTimeZone> ruled(std::string_view name)
     return zone.isValid() ? std::optional{zone} : std::nullopt;
 }
 
-/// The changes of 1900 … 2200. Qt 6.4 lists only those that the file spells out (to 2037); the
-/// zone's own rule for later years answers one by one.
+/// The changes of 1900 … 2200. Qt 6.4 lists only those that the file spells out (to 2037); later
+/// changes are computed one by one from the zone's rule.
 std::vector<std::pair<Instant, Milliseconds>> changesOf(const QTimeZone& zone)
 {
     std::vector<std::pair<Instant, Milliseconds>> list;
@@ -101,7 +101,8 @@ std::vector<std::pair<Instant, Milliseconds>> changesOf(const QTimeZone& zone)
         add(change);
         last = change.atUtc;
     }
-    // Asked for the change after the very instant of a change, Qt 6.4 finds none: a day later.
+    // If asked for the change after the exact instant of a change, Qt 6.4 finds none: ask a day
+    // later.
     for (;;) {
         const auto next = zone.nextTransition(last.addDays(1));
         if (!next.atUtc.isValid() || next.atUtc >= end)

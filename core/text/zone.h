@@ -26,7 +26,7 @@ enum class LocalKind {
     doubled, ///< exists twice: clocks went back over it
 };
 
-/// The instants that a local time stands for.
+/// The instants that a local time may mean.
 struct Resolved {
     LocalKind kind = LocalKind::unique;
     /// unique: the instant. doubled: the first of two. missing: the local time read with the
@@ -57,8 +57,8 @@ public:
     /// UTC.
     Zone();
     static Zone utc() { return Zone(); }
-    /// An IANA name ("America/Denver"), "UTC", or a fixed offset ("+02:00", "-05:00").
-    /// Problem: unknown name, with near ones.
+    /// An IANA name ("America/Denver"), "UTC", or a fixed offset ("+02:00", "-05:00"). Problem:
+    /// unknown name, with suggestions.
     static Result<Zone> named(std::string_view name);
 
     const std::string& name() const;
@@ -69,7 +69,7 @@ public:
     Milliseconds offsetAt(Instant at) const;
 
     Date localDate(Instant at) const;
-    /// The first instant of that local day, also where its midnight is missing.
+    /// The first instant of that local day, even if its midnight does not exist.
     Instant startOfDay(Date date) const;
     /// The local days that the span touches, in order, each clipped to the span.
     std::vector<LocalDay> localDays(Span span) const;
