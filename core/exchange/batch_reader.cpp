@@ -1,4 +1,4 @@
-// Batches, their plans and what became of them; named plans.
+// Reads batches, their plans and the changes while they ran, and named plans.
 #include "core/exchange/description_parts.h"
 #include "core/store/records/plan_check.h"
 #include "core/text/phrase.h"

@@ -1,4 +1,4 @@
-// The days of the week as a description writes them. Not for use outside core/exchange.
+// The days of the week as they are written in a description. Not for use outside core/exchange.
 #pragma once
 
 #include <array>

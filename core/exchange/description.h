@@ -32,7 +32,7 @@ struct FileOrigin {
     std::string sha256;
     std::int64_t rowsRead = 0;
     std::map<std::string, std::string> headers; ///< by sensor
-    /// By sensor: from that instant on, readings came from successive lines of that file.
+    /// By sensor: from each instant on, readings came from successive lines of that file.
     std::map<std::string, std::vector<std::pair<Instant, std::int64_t>>> lines;
 
     bool operator==(const FileOrigin&) const = default;
@@ -43,17 +43,17 @@ inline constexpr std::array<std::pair<DateOrder, const char*>, 3> dateOrderNames
      {DateOrder::monthDayYear, "mdy"},
      {DateOrder::dayMonthYear, "dmy"}}};
 
-/// A log to read. One that brought registers only is no file of its own: its readings stand among
-/// those of the meters, and it has an origin only.
+/// A log file to import. An import that brought only registers has no file: its readings are among
+/// those of the meters, and the entry has only an origin.
 struct FileEntry {
-    std::string file; ///< relative to the description; empty where it brought registers only
+    std::string file; ///< relative to the description; empty if it brought only registers
     std::optional<std::string> time;
     std::optional<std::string> zone;
     std::optional<TemperatureUnit> unit;
     std::optional<DateOrder> dateOrder;
     std::map<std::string, std::string> columns; ///< sensor or meter → header
     std::optional<FileOrigin> origin;
-    std::optional<Instant> withdrawn; ///< the import; such files stand first
+    std::optional<Instant> withdrawn; ///< when the import was withdrawn; such files come first
 };
 
 /// Where a register reading was imported from.
@@ -67,15 +67,16 @@ struct DescribedReading {
     MeterReading inForce;
     std::vector<store::Replaced> before; ///< oldest first
     std::optional<DescribedSource> source;
-    bool leftOut = false;                 ///< taken out of the record by itself
-    std::optional<std::size_t> leftOutBy; ///< index of that entry in the history
+    /// The reading was deleted on its own, not with its import.
+    bool leftOut = false;
+    std::optional<std::size_t> leftOutBy; ///< index of the history entry that deleted it
 };
 
 struct DescribedHandReading {
     store::HandOwner owner;
     HandReading inForce;
     std::vector<store::ReplacedHandReading> before; ///< oldest first
-    bool leftOut = false;                           ///< taken out of the record
+    bool leftOut = false;                           ///< the reading was deleted
 
     bool operator==(const DescribedHandReading&) const = default;
 };
@@ -87,7 +88,7 @@ struct DescribedCause {
     bool operator==(const DescribedCause&) const = default;
 };
 
-/// A watched file or folder. How far it was read belongs to the logbook that read it.
+/// A watched file or folder. How far it was read is stored only in the logbook that read it.
 struct DescribedWatch {
     std::string path;
     std::string spec; ///< may be empty
@@ -113,31 +114,32 @@ struct Description {
     std::vector<store::LogMap> logMaps;
     std::vector<DescribedWatch> watches;
     std::vector<store::PastHistoryEntry> history; ///< oldest first
-    bool namesCurrency = false;                   ///< the document says one
+    bool namesCurrency = false;                   ///< the document sets it
     bool namesPrice = false;
 };
 
-/// What holds where a description does not say it: of a new logbook these, else the logbook's own.
+/// Values used where a description sets none: for a new logbook these defaults, else the logbook's
+/// own.
 struct DescriptionDefaults {
     std::string zone = "UTC";
     UnitSystem units = UnitSystem::metric;
 };
 
-/// Problem (data) with the key's place ("batches[0].schedule[1].target_f"), or line and column
-/// where it is no JSON: an unknown, doubled or missing key, a wrong type, a value out of range.
+/// Problem (data) with the key's place ("batches[0].schedule[1].target_f"), or with line and column
+/// if it is not JSON: an unknown, doubled or missing key, a wrong type, a value out of range.
 Result<Description> parseDescription(const std::string& text, const std::string& fileName,
                                      const DescriptionDefaults& defaults = {});
 
-/// The keys that the reader knows of an object, by the object's place without numbers:
+/// The keys that the reader knows of an object, by the object's place with the numbers removed:
 /// "batches[].schedule[]", "" for the document itself.
 using KnownKeys = std::map<std::string, std::set<std::string>>;
 
-/// The keys that parseDescription knows of each object that the text has, whether it uses them or
-/// not: the JSON Schema is tested against them. Problem (data) as of parseDescription.
+/// The keys that parseDescription knows of each object in the text, whether the object uses them or
+/// not: the JSON Schema is tested against them. Problem (data) as for parseDescription.
 Result<KnownKeys> keysReadFrom(const std::string& text);
 
 /// The document, indented, in a fixed order of keys; temperatures in °C and differences in K, so
-/// that reading it back gives the same numbers to the bit.
+/// that reading it back gives the same numbers bit for bit.
 std::string writeDescription(const Description& description);
 
 } // namespace holdband::exchange

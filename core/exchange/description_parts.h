@@ -1,5 +1,4 @@
-// The readers of a description's parts, each in a file of its own. Not for use outside
-// core/exchange.
+// The readers of a description's parts, each in its own file. Not for use outside core/exchange.
 #pragma once
 
 #include "core/exchange/description.h"
@@ -11,7 +10,7 @@
 
 namespace holdband::exchange {
 
-/// Beyond any number that a description gives for a reason.
+/// Larger than any sensible number in a description.
 inline constexpr double many = 1e9;
 
 template <typename Choice>
@@ -26,7 +25,7 @@ std::optional<Choice> choice(Fields& fields, const char* key)
     return found;
 }
 
-/// In order of `from`, each once.
+/// Sorted by `from`, each once.
 template <typename Value>
 void checkIncreasing(Fields& fields, const char* key, const std::vector<Value>& values)
 {
@@ -41,7 +40,7 @@ void readSettings(Fields& fields, Description& into);
 Setup readSetup(Fields fields);
 Sensor readSensor(Fields fields);
 Meter readMeter(Fields fields);
-/// The batch, and beside it the causes of its excursions.
+/// Reads the batch and the causes of its excursions.
 void readBatch(Fields fields, Description& into);
 NamedPlan readPlan(Fields fields);
 FileEntry readFile(Fields fields);

@@ -14,7 +14,7 @@ void readAll(Fields& fields, const char* key, std::vector<Value>& into, Read rea
         into.push_back(read(item));
 }
 
-/// What is wrong with it is in `reading`.
+/// Errors are left in `reading`.
 Description readDocument(const Json& document, Reading& reading,
                          const DescriptionDefaults& defaults)
 {

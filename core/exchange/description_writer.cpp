@@ -49,7 +49,7 @@ void putText(Json& object, const char* key, const std::string& text)
         object[key] = text;
 }
 
-/// Percent from a fraction, without the dust of the multiplication.
+/// Percent from a fraction, without the rounding error of the multiplication.
 double percentOf(double fraction)
 {
     constexpr double places = 1e10;
@@ -177,7 +177,7 @@ void putSchedule(Json& json, const Schedule& schedule)
         json["schedule"].push_back(stageJson(stage));
 }
 
-/// What became of the batch's plan, sensors and vessels while it ran.
+/// Writes what happened to the batch's plan, sensors and vessels while it ran.
 void putCourse(Json& json, const Batch& batch)
 {
     putText(json, "vessel", batch.vessel);
@@ -293,7 +293,7 @@ Json fileJson(const FileEntry& file)
     return json;
 }
 
-/// Decimals are written only where the number itself does not show them: 5.00 is written 5.0.
+/// Decimals are written only if the number itself does not show them: 5.00 is written 5.0.
 void putRegister(Json& json, double kwh, int decimals)
 {
     json["kwh"] = kwh;
@@ -328,7 +328,7 @@ Json readingJson(const DescribedReading& reading)
     return json;
 }
 
-/// Decimals are written as with registers, where the number does not show them.
+/// Decimals are written as for registers, if the number does not show them.
 void putTyped(Json& json, double value, int decimals)
 {
     json["value"] = value;

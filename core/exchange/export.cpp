@@ -31,7 +31,7 @@ std::string headerOf(const store::RawColumn& column)
     return column.sensor + " (" + std::string(nameOf(column.unit)) + ")";
 }
 
-/// One row for each instant at which any of the columns has a reading.
+/// One row for each instant at which any column has a reading.
 std::string csvOf(const std::vector<store::RawColumn>& columns)
 {
     std::string text = csvInQuotes(timeHeader);
@@ -60,7 +60,7 @@ std::string numbered(std::size_t index)
     return std::string(digits.size() < 4 ? 4 - digits.size() : 0, '0') + digits;
 }
 
-/// `file` is empty where the import brought registers only.
+/// `file` is empty where the import brought only registers.
 FileEntry entryFor(const store::RawImport& import, const std::string& file)
 {
     FileEntry entry;
@@ -102,7 +102,7 @@ Done exportImports(const store::LogbookFile& logbook, const fs::path& folder,
     return {};
 }
 
-/// Where the id stands among them; absent where it does not.
+/// The index of the id in the list; absent if it is not there.
 template <typename Id>
 std::optional<std::size_t> indexOf(const std::vector<Id>& ids, const Id& id)
 {
@@ -220,7 +220,7 @@ Done exportLogbook(const store::LogbookFile& logbook, const std::string& folder)
     if (written)
         written = writeNewFile((fs::path(folder) / "logbook.json").string(),
                                writeDescription(*description));
-    if (!written) // the folder was empty or not there: leave it as it was
+    if (!written) // the folder was empty or missing: restore that
         fs::remove_all(stood ? fs::path(folder) / "readings" : fs::path(folder), error);
     return written;
 }

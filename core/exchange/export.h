@@ -1,4 +1,4 @@
-// A whole logbook as a folder: a description and CSV files that `load` reads back.
+// Exports the logbook as a folder: a description and CSV files that `load` reads back.
 #pragma once
 
 #include "core/store/logbook_file.h"

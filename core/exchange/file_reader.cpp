@@ -1,4 +1,4 @@
-// The log files that a description names.
+// Reads the entries for log files in a description.
 #include "core/exchange/description_parts.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
@@ -65,7 +65,7 @@ std::optional<DateOrder> readDateOrder(Fields& fields)
     return std::nullopt;
 }
 
-/// How the log itself is to be read.
+/// Reads the layout of the log.
 void readLayout(Fields& fields, FileEntry& file)
 {
     file.file = fields.requiredText("file");

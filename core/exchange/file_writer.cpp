@@ -107,7 +107,7 @@ Done mayWrite(const std::string& path, Existing existing)
 Done writeFile(const std::string& path, std::string_view bytes, Existing existing)
 {
     HOLDBAND_TRY(mayWrite(path, existing));
-    // What a link leads to is replaced, not the link.
+    // For a symbolic link, the file that it points to is replaced, not the link.
     std::error_code error;
     const fs::path real = fs::canonical(path, error);
     const std::string target = error ? path : real.string();

@@ -18,7 +18,7 @@ std::string lineAndColumn(const std::string& text, std::size_t byte)
     return Phrase::tr("line %1, column %2").with(std::to_string(lines + 1), std::to_string(column));
 }
 
-/// Watches the keys of the objects that are open, to find one that comes twice.
+/// Tracks the keys of the open objects to find duplicates.
 class KeyWatch {
 public:
     bool operator()(int, Json::parse_event_t event, Json& value)

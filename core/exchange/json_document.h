@@ -1,4 +1,4 @@
-// Parses JSON strictly: UTF-8, no doubled keys; problems come with line and column.
+// Parses JSON strictly: UTF-8, no duplicate keys; problems have line and column.
 #pragma once
 
 #include "core/exchange/json_fields.h"

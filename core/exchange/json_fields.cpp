@@ -28,7 +28,7 @@ std::string kindOf(const Json& value)
                            : Phrase::tr("true or false", "kind of JSON value");
 }
 
-/// "batches[].schedule[]" of "batches[0].schedule[12]".
+/// Turns "batches[0].schedule[12]" into "batches[].schedule[]".
 std::string withoutNumbers(const std::string& place)
 {
     std::string kind;

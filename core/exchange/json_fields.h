@@ -1,6 +1,5 @@
-// Reads the fields of one JSON object with their types and units, and remembers the first
-// thing that is wrong with its place; unknown keys are refused by name. Not for use outside
-// core/exchange.
+// Reads the fields of one JSON object with their types and units, and remembers the first error
+// with its place; unknown keys are refused by name. Not for use outside core/exchange.
 #pragma once
 
 #include "core/problem.h"
@@ -19,13 +18,13 @@ namespace holdband::exchange {
 
 using Json = nlohmann::ordered_json;
 
-/// What all objects of one document share.
+/// Shared by all objects of one document.
 struct Reading {
     std::string fileName;
     Zone zone;
     std::optional<Problem> problem; ///< the first one
-    /// The keys that the reader knows of each object that occurs, by its place without numbers:
-    /// "batches[].schedule[]".
+    /// The keys that the reader knows of each object in the document, by its place with the numbers
+    /// removed: "batches[].schedule[]".
     std::map<std::string, std::set<std::string>> knownKeys = {};
 
     bool failed() const { return problem.has_value(); }
@@ -49,18 +48,18 @@ public:
     std::vector<Instant> times(const char* key);
     std::optional<Hours> hours(const char* key);
     std::optional<Milliseconds> minutes(const char* key);
-    /// key + "_c" or "_f", an absolute temperature.
+    /// From key + "_c" or key + "_f": an absolute temperature.
     std::optional<Temperature> temperature(const std::string& key);
     Temperature requiredTemperature(const std::string& key);
-    /// key + "_c" or "_f", a difference of at least `least` K.
+    /// From key + "_c" or key + "_f": a difference of at least `least` K.
     std::optional<TemperatureDifference> difference(const std::string& key, double leastKelvins);
-    /// The number as written, and its decimals.
+    /// The number of decimals as written.
     std::optional<int> decimalsOf(const char* key) const;
 
     /// The items of an array of objects, each with its place. Empty where the key is missing.
     std::vector<Fields> objects(const char* key);
     std::optional<Fields> object(const char* key);
-    /// The value under a key, marked as known; null where it is missing.
+    /// The value of a key, which then counts as known; null where it is missing.
     const Json* raw(const char* key);
 
     const std::string& place() const { return m_place; }
@@ -68,7 +67,7 @@ public:
     void fail(const std::string& key, const std::string& what, const std::string& remedy = {});
     Reading& reading() const { return *m_reading; }
 
-    /// Refuses keys that nobody asked for.
+    /// Refuses keys that were never read.
     void refuseUnknown();
 
 private:

@@ -1,4 +1,4 @@
-// A description into a logbook: all of it, or nothing.
+// Loads a description into a logbook: all of it, or nothing.
 #pragma once
 
 #include "core/intake/log/import.h"
@@ -20,10 +20,10 @@ struct LoadReport {
     std::vector<intake::ImportReport> files;
 };
 
-/// Reads the description and the files it names, and keeps everything in one save. The logbook
-/// is made where there is none; one that is there is copied first, where `backups` says so. Problem
-/// (data): whatever is wrong in the description or a file, with its place; a name that the logbook
-/// has already. Problem (file): something can't be read or written.
+/// Loads the description and the files that it names, and saves everything in one change. Creates
+/// the logbook if there is none; an existing one is copied first if `backups` asks for it. Problem
+/// (data): any error in the description or a file, with its place; a name that the logbook already
+/// has. Problem (file): something can't be read or written.
 Result<LoadReport> loadDescription(const std::string& logbookPath,
                                    const std::string& descriptionPath,
                                    store::Clock clock = store::systemNow,

@@ -1,4 +1,4 @@
-// Where in a description something stands, for the problems of a load.
+// The place in a description, for the problems of a load.
 #pragma once
 
 #include "core/problem.h"
@@ -7,7 +7,7 @@
 
 namespace holdband::exchange {
 
-/// Says where in the description a problem of the store belongs.
+/// Adds the place in the description to a problem of the store.
 template <typename Value>
 Result<Value> placed(Result<Value> result, const std::string& place)
 {

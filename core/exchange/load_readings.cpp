@@ -61,7 +61,8 @@ Done ReadingsLoader::addTakenBack(std::size_t file)
 
 Result<std::size_t> ReadingsLoader::addRegisters()
 {
-    // What counts no more leaves its instant free for what does.
+    // Withdrawn and deleted readings go first, so that they do not occupy the instant of one that
+    // counts.
     HOLDBAND_TRY(addUnchecked([](const DescribedReading& reading) { return reading.leftOut; }));
     const std::vector<std::size_t> order = inOrderOfTime();
     for (const std::size_t i : order) {
@@ -77,7 +78,7 @@ Result<std::size_t> ReadingsLoader::addRegisters()
     return order.size();
 }
 
-/// Of those that count: they may stand in any order, and are judged in order of time.
+/// Of those that count: they may be in any order, and are judged in order of time.
 std::vector<std::size_t> ReadingsLoader::inOrderOfTime() const
 {
     std::vector<std::size_t> order;
@@ -143,7 +144,7 @@ Done ReadingsLoader::addUnchecked(const std::function<bool(const DescribedReadin
     return {};
 }
 
-/// The first typing goes in as the reading, each later value as a correction of it.
+/// The first typed value is added as the reading, each later value as a correction of it.
 Done ReadingsLoader::keepWithHistory(const DescribedReading& described, const MeterReading& inForce)
 {
     MeterReading first = inForce;
@@ -165,7 +166,7 @@ Done ReadingsLoader::keepWithHistory(const DescribedReading& described, const Me
                              : Done{};
 }
 
-/// As with registers: the first typing goes in, each later value as a correction of it.
+/// As with registers: the first typed value is added, each later value as a correction of it.
 Done ReadingsLoader::addHandReading(const DescribedHandReading& described)
 {
     HandReading first = described.inForce;
@@ -196,7 +197,7 @@ ReadingsLoader::sourceOf(const DescribedReading& described) const
     return store::ReadingSource{import->second, described.source->line};
 }
 
-/// The entry that came along; absent: it is this load.
+/// The loaded history entry; absent: this load itself.
 std::optional<store::HistoryEntryId>
 ReadingsLoader::leftOutBy(const DescribedReading& described) const
 {
@@ -205,7 +206,7 @@ ReadingsLoader::leftOutBy(const DescribedReading& described) const
                : std::nullopt;
 }
 
-/// Together with its import.
+/// Whether it was withdrawn together with its import.
 bool ReadingsLoader::isTakenBack(const DescribedReading& described) const
 {
     return described.source && m_description.files[described.source->file].withdrawn.has_value();

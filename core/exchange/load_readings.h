@@ -1,5 +1,5 @@
-// The readings of meters, and those that were typed, from a description into a logbook: with what
-// they were corrected from, where they came from, and those that count no more.
+// Loads the readings of meters, and those that were typed, from a description into a logbook: with
+// the values before corrections, the sources, and the readings that no longer count.
 #pragma once
 
 #include "core/editing/register_check.h"
@@ -16,21 +16,21 @@ namespace holdband::exchange {
 class ReadingsLoader {
 public:
     /// `name`: the description's file, for places. `pastEntries`: the entries of its history in the
-    /// logbook, or none where that is not taken over.
+    /// logbook, empty if the history is not loaded.
     ReadingsLoader(const store::LogbookFile& logbook, const store::Change& change,
                    const Description& description, std::string name,
                    std::vector<store::HistoryEntryId> pastEntries);
 
-    /// Problem (data): a reading refers to a file or an entry that is not there.
+    /// Problem (data): a reading refers to a file or an entry that does not exist.
     Done check() const;
-    /// Whether a register came with the file entry of that index.
+    /// Whether a register was imported with the file entry of that index.
     bool referTo(std::size_t file) const;
-    /// The file entry of that index is that import.
+    /// Records the import that was made of the file entry of that index.
     void brought(std::size_t file, store::ImportId import);
-    /// Adds the registers that came with the file, which is about to be taken back.
+    /// Adds the registers that came with the file, whose import is about to be withdrawn.
     Done addTakenBack(std::size_t file);
-    /// All other registers, to be called when all files were brought. How many count.
-    /// Problem (data): what RegisterCheck doubts.
+    /// Adds all other registers; call it after all files are imported. Returns how many count.
+    /// Problem (data): a reading that RegisterCheck refuses.
     Result<std::size_t> addRegisters();
     Done addHandReadings();
 

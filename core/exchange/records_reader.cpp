@@ -1,4 +1,4 @@
-// What was measured and said: readings, their corrections, exclusions, notes.
+// Reads what was measured and noted: readings, their corrections, exclusions, notes.
 #include "core/exchange/description_parts.h"
 
 #include "core/store/history/history_migration.h"
@@ -29,7 +29,7 @@ std::optional<std::size_t> readIndex(Fields& fields, const char* key)
     return index ? std::optional(static_cast<std::size_t>(*index)) : std::nullopt;
 }
 
-/// How the reading came into the record, and whether it left it.
+/// Reads how the reading was added to the record, and whether it was deleted.
 void readCourse(Fields& fields, DescribedReading& reading)
 {
     if (const auto file = readIndex(fields, "from_file"))
@@ -178,7 +178,7 @@ std::vector<std::string> readArguments(Fields& fields, const Json& list)
     return arguments;
 }
 
-/// With arguments, `what` is the code of a verb; without, a sentence as older versions wrote it.
+/// With arguments, `what` is the code of a verb; without, a sentence written by an older version.
 store::HistoryEntry readVerb(Fields& fields, store::HistoryKind kind)
 {
     const std::string what = fields.requiredText("what");

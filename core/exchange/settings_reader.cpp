@@ -1,4 +1,4 @@
-// What holds for the whole logbook: zone, units, prices, rounds, what is weighed by.
+// Reads the settings of the logbook: zone, units, prices, rounds, weighing.
 #include "core/exchange/day_names.h"
 #include "core/exchange/description_parts.h"
 #include "core/text/numbers.h"

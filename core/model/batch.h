@@ -85,7 +85,7 @@ struct Batch {
     /// Increasing: the brewer ended the stage in progress here.
     std::vector<Instant> stageEnds = {};
     std::vector<BeerUse> beerUses = {}; ///< increasing in `from`: after the first sensor and vessel
-    /// the batch from which this beer was moved into a second vessel
+    /// The batch from which this beer was moved into a second vessel.
     std::optional<std::string> splitFrom = {};
 
     bool operator==(const Batch&) const = default;
