@@ -1,4 +1,4 @@
-// What a log's first rows show: the delimiter, where the header is, which columns hold the time.
+// What a log's first rows show: the delimiter, the header's line, the time columns.
 #pragma once
 
 #include "core/intake/csv/header.h"
@@ -20,15 +20,14 @@ struct Dialect {
     std::string timeReason;
 };
 
-/// The dialect of a log that begins with this text: by the request's layout where it has one. The
-/// header is the first row that has the columns asked for by header, or below which a column of
-/// times and data follow; rows before it may be anything. Of several delimiters that give a header,
-/// the one with most columns. A wish for a delimiter or for the header's line is kept to.
-/// Problem (data): empty, no header, no rows, no time column, an unknown
-/// column.
+/// Finds the dialect of a log that begins with this text; uses the request's layout if there is
+/// one. The header is the first row that has the requested columns, or that has a column of times
+/// and data below it; the rows before it may be anything. If several delimiters give a header, the
+/// one with most columns is taken. A requested delimiter or header line is always used. Problem
+/// (data): empty, no header, no rows, no time column, an unknown column.
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request);
 
-/// Those to try: the one that is wished for, else comma, semicolon, tab and bar.
+/// The delimiters to try: the requested one, else comma, semicolon, tab and bar.
 std::vector<char> delimitersFor(const LayoutWish& wish);
 
 } // namespace holdband

@@ -8,8 +8,8 @@ namespace holdband {
 
 namespace {
 
-// Windows-1252, 0x80 … 0x9F (WHATWG Encoding Standard, index windows-1252; the five codes without
-// a letter stand for the control of the same number). 0xA0 … 0xFF are the same as in Unicode.
+// Windows-1252, 0x80 … 0x9F (WHATWG Encoding Standard, index windows-1252; the five codes without a
+// letter mean the control character of the same number). 0xA0 … 0xFF are the same as in Unicode.
 constexpr std::array<std::uint16_t, 32> windowsUpper{
     0x20AC, 0x81,   0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
     0x2039, 0x0152, 0x8D,   0x017D, 0x8F,   0x90,   0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
@@ -29,7 +29,7 @@ void appendUtf8(std::string& text, unsigned code)
     put(0x80 | (code & 0x3F));
 }
 
-/// By the zero bytes of its start: mostly ASCII text has one in each pair.
+/// Detected by the zero bytes at its start: mostly-ASCII text has one in each pair.
 std::optional<Encoding> utf16ByZeros(std::string_view bytes)
 {
     const std::size_t pairs = std::min<std::size_t>(bytes.size(), 4096) / 2;

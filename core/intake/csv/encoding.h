@@ -1,5 +1,6 @@
-// From a file's bytes to UTF-8, piece by piece. Which encoding: a byte-order mark says; else UTF-16
-// by where its zero bytes stand; else UTF-8 if all of it is; else Windows-1252. No statistics.
+// Converts a file's bytes to UTF-8, piece by piece. The encoding is that of the byte-order mark;
+// else UTF-16, detected by the positions of zero bytes; else UTF-8 if all of it is valid; else
+// Windows-1252. No statistics.
 #pragma once
 
 #include <QStringDecoder>
@@ -14,14 +15,14 @@ enum class Encoding { utf8, utf16le, utf16be, windows1252 };
 /// "UTF-8", "UTF-16 LE", …
 std::string_view encodingName(Encoding encoding);
 
-/// Checks UTF-8 (RFC 3629) over pieces that may cut a character.
+/// Checks UTF-8 (RFC 3629) in pieces; a piece may end inside a character.
 class Utf8Check {
 public:
-    /// False from the first byte on that can't be.
+    /// False from the first invalid byte on.
     bool take(std::string_view bytes);
-    /// A character is still open.
+    /// Whether a character is incomplete.
     bool isOpen() const { return m_needed > 0; }
-    /// There was a byte outside ASCII.
+    /// Whether there was a byte outside ASCII.
     bool sawLetters() const { return m_sawLetters; }
 
 private:
@@ -35,15 +36,16 @@ private:
 
 class Decoder {
 public:
-    /// Forced: what an earlier reading of the same file found out.
+    /// Forced: the encoding that an earlier reading of the same file found.
     explicit Decoder(std::optional<Encoding> forced = std::nullopt) : m_forced(forced) {}
 
-    /// The piece as UTF-8, valid until the next call (and as long as `bytes`). The first piece
-    /// decides about marks and UTF-16, so it should have some hundred bytes if there are as many.
+    /// The piece as UTF-8, valid until the next call (and as long as `bytes`). The byte-order mark
+    /// and UTF-16 are detected in the first piece, so it should have some hundred bytes if the file
+    /// has as many.
     std::string_view decode(std::string_view bytes, bool isLast);
 
-    /// Text with letters was given out as UTF-8, and then came bytes that are none: the file has
-    /// to be read again, forced to Windows-1252.
+    /// Non-ASCII text was returned as UTF-8, and then invalid bytes followed: the file has to be
+    /// read again, forced to Windows-1252.
     bool contradicted() const { return m_contradicted; }
     Encoding encoding() const { return m_encoding; }
     bool hadMark() const { return m_mark; }

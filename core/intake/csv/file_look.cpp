@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::int64_t digestReach = 4096;
 
-/// Some bytes of a file; fewer where it has no more.
+/// Some bytes of a file; fewer at its end.
 std::string bytesOf(const std::string& path, std::int64_t from, std::int64_t count)
 {
     std::ifstream file(path, std::ios::binary);
@@ -33,10 +33,10 @@ std::string digestOf(const std::string& path, std::int64_t bytes)
     return digest.hex();
 }
 
-/// Counts line ends and notes where the last one is.
+/// Counts line ends and stores the position of the last one.
 struct LineEnds {
     std::int64_t lines = 0;
-    std::int64_t end = 0; ///< behind the last one
+    std::int64_t end = 0; ///< after the last line end
 
     void take(std::string_view piece, std::int64_t at, char lineEnd)
     {
@@ -47,7 +47,7 @@ struct LineEnds {
     }
 };
 
-/// UTF-16 with the low byte first has a zero byte behind its line feed.
+/// In UTF-16 with the low byte first a zero byte follows the line feed.
 bool isLittleUtf16(std::string_view head)
 {
     return head.starts_with("\xFF\xFE") || (head.size() > 1 && head[0] != 0 && head[1] == 0);

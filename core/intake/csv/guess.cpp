@@ -102,8 +102,8 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
     return guess;
 }
 
-/// Where no times were found, or no header: what parts most rows alike. Absent: nothing does, or
-/// the wished header isn't there.
+/// For a log without times or without a header: the delimiter that splits most rows alike. Absent:
+/// none does, or the requested header isn't there.
 std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
                                            const LayoutWish& wish)
 {
@@ -134,11 +134,11 @@ std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
     return headerOnly ? std::nullopt : std::optional(std::move(guess));
 }
 
-/// Of the first rows below the header.
+/// The contents of the first rows below the header.
 struct Contents {
     std::size_t filled = 0;
     std::size_t numbers = 0;
-    std::map<std::string, std::size_t> texts; ///< those that are no numbers, as written
+    std::map<std::string, std::size_t> texts; ///< those that are not numbers, as written
 
     bool isNumeric() const { return numbers > 0 && numbers * 2 >= filled; }
     bool isWords() const { return !texts.empty() && numbers == 0; }
@@ -184,7 +184,7 @@ std::string isName(const Target& target)
                                             : Phrase::tr("it is the sensor’s name");
 }
 
-/// Most of its cells are units.
+/// Whether most of its cells are units.
 bool holdsUnits(const Contents& contents)
 {
     std::size_t units = 0;
@@ -193,7 +193,7 @@ bool holdsUnits(const Contents& contents)
     return contents.isWords() && units * 2 >= contents.filled;
 }
 
-/// The guesser of one log's columns.
+/// Guesses the columns of one log.
 class Guesser {
 public:
     Guesser(const GuessedDialect& guessed, const SampleRows& rows,
@@ -245,8 +245,8 @@ private:
         return column;
     }
 
-    /// One column with words, one with numbers: the words may say whose the numbers are. Words that
-    /// are units are names only where nothing else is.
+    /// One column has texts and one has numbers: the texts may name the sensor of each number.
+    /// Texts that are units count as names only if there are no others.
     void guessLong()
     {
         std::optional<std::size_t> name, value, unit;
@@ -278,7 +278,7 @@ private:
         listNames(m_contents[*name]);
     }
 
-    /// A name of the logbook's, or a few words that come back.
+    /// Whether it has a name from the logbook, or a few texts that repeat.
     bool namesThings(const Contents& contents) const
     {
         constexpr std::size_t few = 30;

@@ -1,4 +1,4 @@
-// How a log that nobody has described yet may be laid out, and what its columns may be.
+// Guesses the layout and the columns of a log that the user has not described yet.
 #pragma once
 
 #include "core/intake/csv/dialect.h"
@@ -17,22 +17,22 @@ struct Target {
     SeriesKind kind = SeriesKind::temperature;
 };
 
-/// All that are in use; retired ones are left out.
+/// All targets in use; retired ones are left out.
 Result<std::vector<Target>> readTargets(const store::LogbookFile& logbook);
 
 struct GuessedDialect {
     Dialect dialect;
     std::string delimiterReason;
     std::string headerReason;
-    bool hasTime = true; ///< else the time's columns are open
+    bool hasTime = true; ///< else the time columns are unknown
 
     /// "the header is in line 4: times and numbers follow"
     std::string reason() const;
 };
 
-/// As findDialect; where that finds no header or no times, the delimiter that parts most rows
-/// alike, and a header if its first row holds words. What is wished for holds.
-/// Problem (data): empty, no rows of columns, no row in the line that the header is wished for in.
+/// As findDialect; if that finds no header or no times, the delimiter that splits most rows alike,
+/// and a header if the first row is text. Requested settings are always used. Problem (data):
+/// empty, no rows of columns, no row in the requested header line.
 Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
                                     const LayoutWish& wish = {});
 

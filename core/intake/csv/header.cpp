@@ -51,7 +51,8 @@ constexpr std::array unitNames{
     NamedUnit{"°plato", ReadingUnit::degreePlato},
 };
 
-/// With "°" also where the masculine ordinal "º" was typed for it, and no space behind it.
+/// With the masculine ordinal "º", often typed instead, replaced by "°", and without a space after
+/// it.
 std::string plainDegree(std::string text)
 {
     constexpr std::string_view degree = "°", ordinal = "º";
@@ -62,7 +63,7 @@ std::string plainDegree(std::string text)
     return text;
 }
 
-/// What stands in the last ( ) or [ ], if it ends the text.
+/// The contents of the last ( ) or [ ], if it ends the text.
 std::optional<std::pair<std::string_view, std::string_view>> bracketed(std::string_view text)
 {
     if (!text.ends_with(')') && !text.ends_with(']'))

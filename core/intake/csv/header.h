@@ -1,4 +1,4 @@
-// The header of a log: names to find columns by, and what they say of units.
+// The header of a log: the names of its columns, and their units.
 #pragma once
 
 #include "core/intake/log/log.h"
@@ -12,7 +12,7 @@
 
 namespace holdband {
 
-/// A header taken apart: "Beer (°F)" is "Beer" and "°F".
+/// A header split up: "Beer (°F)" is "Beer" and "°F".
 struct HeaderParts {
     std::string bare;     ///< without the unit in brackets at its end, if it is a unit
     std::string unitText; ///< as in brackets, or a last word that is a unit; may be empty
@@ -28,9 +28,9 @@ std::optional<ReadingUnit> unitNamed(std::string_view text);
 /// "°F", "kWh", "SG", …
 std::string_view unitSymbol(ReadingUnit unit);
 
-/// The column with this header: same text, else the same but for white space and case, else the
-/// same without the units in brackets. Absent: none. Problem (data): two fit, or (if it must be
-/// there) none does, with near ones.
+/// The column with this header: the same text, else equal apart from white space and case, else
+/// equal without the units in brackets. Absent: none. Problem (data): two match, or (if it is
+/// required) none does, with suggestions.
 Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& header,
                                               std::string_view name);
 Result<std::size_t> needColumn(const std::vector<std::string>& header, std::string_view name);
@@ -44,7 +44,7 @@ struct TimeColumns {
     bool has(std::size_t column) const { return column == first || column == second; }
 };
 
-/// "A", or "DATE+TIME" where no header is the whole of it.
+/// "A", or "DATE+TIME" if no header is exactly that text.
 Result<TimeColumns> namedTimeColumns(const std::vector<std::string>& header, std::string_view name);
 
 } // namespace holdband

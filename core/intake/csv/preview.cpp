@@ -19,7 +19,7 @@ namespace holdband::intake {
 
 namespace {
 
-constexpr std::size_t longestCell = 200; ///< bytes shown of one
+constexpr std::size_t longestCell = 200; ///< bytes shown of a cell
 
 struct Head {
     std::string text;
@@ -61,7 +61,8 @@ std::vector<PreviewRow> previewRows(const Sample& sample)
     return rows;
 }
 
-/// Why the dates of the first rows have one order; empty where they have several, or none.
+/// The reason for the one possible date order of the first rows; empty where several are possible,
+/// or none.
 std::string orderReasonOf(const LogPreview& preview, std::size_t timeColumn)
 {
     DateOrderVotes votes;
@@ -90,7 +91,7 @@ FoundLayout layoutOf(const GuessedDialect& guess)
             guess.headerReason, shapeFor(guess.dialect)};
 }
 
-/// Without what was wished for.
+/// The layout found without the user's requested settings.
 std::optional<FoundLayout> foundIn(const Head& head)
 {
     const auto guess = guessDialect(head.text, head.whole);

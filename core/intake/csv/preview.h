@@ -1,5 +1,5 @@
-// The first rows of a log as they are, and a guess for what each column means, with its reason.
-// Fast, whatever the file's size: only its beginning is read.
+// The first rows of a log as they are, and a guess for each column, with its reason. Fast whatever
+// the file's size: only the beginning is read.
 #pragma once
 
 #include "core/intake/log/column_map.h"
@@ -20,7 +20,7 @@ struct PreviewRow {
     bool operator==(const PreviewRow&) const = default;
 };
 
-/// What one column is taken for, and why.
+/// The guess for one column, and the reason.
 struct ColumnGuess {
     std::string header;
     ColumnChoice choice;
@@ -33,7 +33,7 @@ struct NameGuess {
     std::string reason;
 };
 
-/// A log's layout as it was found, whatever was wished for.
+/// The layout of a log as found without the user's requested settings.
 struct FoundLayout {
     char delimiter = ',';
     std::string delimiterReason; ///< "it splits most rows into the same number of columns"
@@ -46,14 +46,15 @@ struct LogPreview {
     std::string fileName;
     std::string encoding;
     LogLayout layout;
-    std::string layoutReason;         ///< "the header is in line 4: times follow below it"
-    LayoutWish asked;                 ///< what was wished for
-    std::optional<FoundLayout> found; ///< absent where only the wish makes a log of it
+    std::string layoutReason; ///< "the header is in line 4: times follow below it"
+    LayoutWish asked;         ///< the user's requested settings
+    /// Absent where the file is a log only with the requested settings.
+    std::optional<FoundLayout> found;
     std::string shape;
-    std::vector<PreviewRow> rows; ///< at most mostPreviewRows, also what stands before the header
+    std::vector<PreviewRow> rows; ///< at most mostPreviewRows, including those before the header
     std::vector<ColumnGuess> columns;
     std::vector<NameGuess> names; ///< of a long log: those in the first rows
-    std::string orderReason;      ///< of the dates; empty where they leave it open, or need none
+    std::string orderReason;      ///< of the date order; empty where it is open or not needed
 
     /// The guesses as choices.
     ColumnMap map() const;
@@ -61,23 +62,23 @@ struct LogPreview {
 
 inline constexpr std::size_t mostPreviewRows = 50;
 
-/// What to look at: a file, or bytes with a name.
+/// What to preview: a file, or bytes with a name.
 struct LogSource {
     std::string path;
     std::shared_ptr<const std::string> text = {};
 };
 
-/// Problem (file): it can't be read. Problem (data): it is empty, or no text in rows. A log in
-/// which no column of times is found is no Problem: it is guessed that there is none. With a wish
-/// also Problem (data): the header isn't in that line, or nothing is parted by that delimiter.
+/// Problem (file): it can't be read. Problem (data): it is empty, or it is no text in rows. A log
+/// without a column of times is no Problem: the guess then has none. With requested settings also
+/// Problem (data): the header isn't in that line, or that delimiter splits nothing.
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
                               const LayoutWish& wish = {});
 
-/// The columns' guesses with the remembered choices in their place. Names that the logbook no
-/// longer has are left out.
+/// Replaces the columns' guesses with the remembered choices. Names that the logbook no longer has
+/// are left out.
 void applyMap(const store::LogbookFile& logbook, const ColumnMap& map, LogPreview& preview);
 
-/// The first rows of the time's columns held against a pattern. Problem (data): it is none.
+/// Tries a pattern on the time columns of the first rows. Problem (data): it is no pattern.
 Result<std::vector<PatternTry>> tryPattern(const LogPreview& preview, const ColumnMap& map,
                                            const std::string& pattern);
 

@@ -68,7 +68,7 @@ Result<SourceFile> SourceFile::open(const std::string& path)
 {
     if (path.find('\0') != path.npos)
         return fileProblem(Phrase::tr("the file's name holds a NUL character"));
-    // Without waiting: opening a pipe would wait for a writer.
+    // Non-blocking: opening a pipe would wait for a writer.
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC);
     if (descriptor < 0)
         return fileProblem(whyNot(errno), path);
@@ -99,7 +99,7 @@ Done SourceFile::endAt(std::int64_t bytes)
     return {};
 }
 
-/// As many bytes as there are, up to `most`.
+/// Reads up to `most` bytes, fewer at the end.
 Result<std::size_t> SourceFile::fill(char* to, std::size_t most)
 {
     if (m_text) {

@@ -25,14 +25,14 @@ public:
     /// A text in memory that is read like a file.
     static SourceFile ofText(std::shared_ptr<const std::string> text);
 
-    /// Ends the reading after so many bytes. Problem (file): there are fewer.
+    /// Ends the reading after that many bytes. Problem (file): there are fewer.
     Done endAt(std::int64_t bytes);
 
     SourceFile(SourceFile&& other) noexcept;
     SourceFile& operator=(SourceFile&&) = delete;
     ~SourceFile();
 
-    /// When it was opened, in bytes.
+    /// The size when it was opened, in bytes.
     std::int64_t size() const { return m_size; }
     std::int64_t bytesRead() const { return m_read; }
 
@@ -54,7 +54,7 @@ private:
     std::string m_path;
     std::int64_t m_size;
     std::int64_t m_read = 0;
-    std::vector<char> m_buffer; ///< handed out last
+    std::vector<char> m_buffer; ///< returned last
     std::vector<char> m_other;  ///< filled next
     std::unique_ptr<Digest> m_hash;
     std::future<void> m_hashing; ///< of m_buffer, on another thread: it takes as long as reading

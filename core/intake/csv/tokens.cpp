@@ -17,7 +17,7 @@ int neverSpace(unsigned char)
 }
 
 /// Fields are mostly a few bytes long; for those a call to the library's copy costs more than the
-/// copying (measured: over a quarter of the time that a log took).
+/// copying (measured: over a quarter of the time to read a log).
 void append(std::string& to, std::string_view text)
 {
     if (text.size() > 32) {
@@ -101,7 +101,7 @@ std::string_view CsvTokens::plainRows(std::string_view text)
     return text.substr(from);
 }
 
-/// False, with the problem set, where the row grows too long.
+/// False, with the problem set, if the row is too long.
 bool CsvTokens::keepPlainTail(std::string_view tail)
 {
     m_tail += tail;

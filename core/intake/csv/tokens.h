@@ -1,7 +1,7 @@
 // Rows and fields of CSV text (RFC 4180: spaces count, quotes around a field, "" inside it), fed in
-// pieces. LF, CR LF and CR end a row; empty lines are no rows. As long as no quote has come, rows
-// are cut here, in place; from the first quote on libcsv finds the fields. Both are held to the
-// same rows by a test. Physical line numbers are counted here, line breaks in quotes included.
+// pieces. LF, CR LF and CR end a row; empty lines are no rows. Until the first quote, rows are
+// split here, in place; from then on libcsv finds the fields. A test checks that both give the same
+// rows. Physical line numbers are counted here, line breaks in quotes included.
 #pragma once
 
 #include "core/problem.h"
@@ -20,9 +20,9 @@ namespace holdband {
 struct CsvRow {
     std::int64_t line = 1; ///< where it begins
     std::span<const std::string_view> fields;
-    bool ended = true; ///< by a line break; false: by the end of the text
+    bool ended = true; ///< whether a line break ended it; false: the end of the text did
 
-    /// Nothing but white space in all fields.
+    /// Whether all fields are white space.
     bool isBlank() const;
 };
 
@@ -32,7 +32,7 @@ public:
     static constexpr std::size_t maxRow = std::size_t{4} << 20;   ///< bytes
     static constexpr std::size_t maxFields = 1000;                ///< of one row
 
-    /// Called with each row; its views are valid during the call only. False stops.
+    /// Called with each row; its views are valid only during the call. False stops.
     using Sink = std::function<bool(const CsvRow&)>;
 
     CsvTokens(char delimiter, Sink sink);
@@ -42,7 +42,7 @@ public:
 
     /// Problem (data, place "line N"): a stray quote, a field or row too long, too many fields.
     Done feed(std::string_view text);
-    /// The end of the text. Problem: a quote is still open (the line where it opened).
+    /// Ends the text. Problem: a quote is still open (with the line where it opened).
     Done finish();
     bool stopped() const { return m_stopped; }
 
@@ -62,15 +62,15 @@ private:
 
     csv_parser m_parser{};
     char m_delimiter;
-    std::string m_tail; ///< without quotes so far: the row that is not finished
+    std::string m_tail; ///< before any quote: the unfinished row
     Sink m_sink;
     std::string m_text;              ///< the row's fields, one after the other
     std::vector<std::size_t> m_ends; ///< where each ends in m_text
     std::vector<std::string_view> m_fields;
     std::int64_t m_line = 1; ///< where the next field begins
     std::int64_t m_rowLine = 1;
-    bool m_afterCr = false;   ///< the last thing seen was a CR that ended a line
-    bool m_sawQuotes = false; ///< only quoted fields hold line breaks
+    bool m_afterCr = false;   ///< the last character was a CR that ended a line
+    bool m_sawQuotes = false; ///< only quoted fields contain line breaks
     bool m_stopped = false;
     std::optional<Problem> m_problem;
 };
