@@ -61,8 +61,7 @@ Done ReadingsLoader::addTakenBack(std::size_t file)
 
 Result<std::size_t> ReadingsLoader::addRegisters()
 {
-    // Withdrawn and deleted readings go first, so that they do not occupy the instant of one that
-    // counts.
+    // Deleted readings go first, so that they do not occupy the instant of one that counts.
     HOLDBAND_TRY(addUnchecked([](const DescribedReading& reading) { return reading.leftOut; }));
     const std::vector<std::size_t> order = inOrderOfTime();
     for (const std::size_t i : order) {

@@ -1,5 +1,5 @@
-// What each column of a log means: everything that a person chose about one file, as a value that
-// can be kept and used again for the next file of the same shape.
+// What each column of a log means: everything that the user chose for one file, as a value that can
+// be stored and used for the next file of the same shape.
 #pragma once
 
 #include "core/intake/log/log.h"
@@ -14,22 +14,23 @@ namespace holdband::intake {
 enum class Meaning {
     ignored,
     time,    ///< date and time, or the date alone where another column has the time of day
-    clock,   ///< the time of day that belongs to the date
-    reading, ///< of one sensor or meter
-    name,    ///< of a long log: whose value the row holds
+    clock,   ///< the time of day, which belongs to the date
+    reading, ///< the values of one sensor or meter
+    name,    ///< of a long log: the sensor or meter of the row's value
     value,   ///< of a long log
-    unit,    ///< of a long log: the unit that the row's value is in
+    unit,    ///< of a long log: the unit of the row's value
 };
 
 struct ColumnChoice {
     Meaning meaning = Meaning::ignored;
-    std::string of;                       ///< the sensor's or meter's name, of readings
-    std::optional<ReadingUnit> unit = {}; ///< absent: as the header says
+    std::string of;                       ///< the sensor's or meter's name; of readings only
+    std::optional<ReadingUnit> unit = {}; ///< absent: the header's unit
 
     bool operator==(const ColumnChoice&) const = default;
 };
 
-/// Of a long log: whose readings stand behind a name. An empty `of` leaves them out.
+/// Of a long log: the sensor or meter that a name in the file means. An empty `of` leaves its
+/// values out.
 struct NameChoice {
     std::string name;
     std::string of;
@@ -39,27 +40,28 @@ struct NameChoice {
 };
 
 struct ColumnMap {
-    std::vector<ColumnChoice> columns; ///< as they stand in the file
+    std::vector<ColumnChoice> columns; ///< in the file's order
     std::vector<NameChoice> names;
     std::optional<std::string> zone; ///< absent: the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern;
     std::optional<char> decimalSign = {};
     LayoutWish layout = {};
-    /// That the rows of the last file of this kind showed: taken where a watched file's own rows
-    /// leave the order open, and nobody is there to be asked.
+    /// The date order found in the last file of this kind: used where a watched file's own rows
+    /// leave the order open, because no user is there to choose.
     std::optional<DateOrder> dateOrderFound = {};
 
     bool operator==(const ColumnMap&) const = default;
-    /// The first column of that meaning.
+    /// The first column with that meaning.
     std::optional<std::size_t> columnOf(Meaning meaning) const;
 };
 
-/// As text (JSON), and back. Problem (data): it is none.
+/// As text (JSON), and back. Problem (data): not a map.
 std::string columnMapText(const ColumnMap& map);
 Result<ColumnMap> columnMapFrom(const std::string& text);
 
-/// What makes two files alike: delimiter, headers (case and spaces don't count) and their number.
+/// What makes two files the same shape: delimiter, headers (case and spaces don't count) and the
+/// number of columns.
 std::string shapeOf(char delimiter, bool hasHeader, const std::vector<std::string>& header);
 
 } // namespace holdband::intake

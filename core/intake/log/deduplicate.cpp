@@ -14,7 +14,8 @@ namespace {
 
 using RowNumbers = std::vector<std::uint32_t>;
 
-/// RowNumbers with a value, in the order of their times; rows of the same time in the file's order.
+/// RowNumbers with a value, in the order of their times; rows with the same time in the file's
+/// order.
 RowNumbers sortedRows(const std::vector<double>& value, const std::vector<std::int64_t>& at)
 {
     RowNumbers rows;
@@ -48,7 +49,7 @@ bool isPowerOn(const LogColumn& column, std::size_t i)
     return column.raw[i] == powerOnValue(column);
 }
 
-/// The nearest reading before (step −1) or after (+1) that is no power-on value.
+/// The nearest reading before (step −1) or after (+1) that is not a power-on value.
 std::optional<double> neighbour(const LogColumn& column, std::size_t i, std::ptrdiff_t step)
 {
     const auto size = static_cast<std::ptrdiff_t>(column.raw.size());
@@ -59,7 +60,7 @@ std::optional<double> neighbour(const LogColumn& column, std::size_t i, std::ptr
     return std::nullopt;
 }
 
-/// Far from every neighbour that there is, and there is one.
+/// Whether it is far from every existing neighbour, and has at least one.
 bool jumps(const LogColumn& column, std::optional<double> before, std::optional<double> after)
 {
     const double limit = column.unit == ReadingUnit::celsius ? 10.0 : 18.0;

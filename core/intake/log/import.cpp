@@ -23,7 +23,7 @@ std::int64_t sumOf(const std::vector<ImportedColumn>& columns, Field field)
         [&](std::int64_t sum, const ImportedColumn& column) { return sum + column.*field; });
 }
 
-/// Reading the file is taken as this share of the whole work.
+/// The share of the total work that reading the file counts as.
 constexpr double readingShare = 0.5;
 
 ReadHook hookFor(const Progress& progress)
@@ -72,7 +72,7 @@ std::string zoneSentence(const ImportReport& report)
 
 namespace {
 
-/// A cell of the file as somebody may open it in a spreadsheet. Numbers stay numbers.
+/// A cell of a file that may be opened in a spreadsheet. Numbers remain numbers.
 std::string rejectedCell(const std::string& text)
 {
     return csvQuoted(isNumber(text) ? text : withoutFormula(text));
@@ -91,8 +91,8 @@ std::string rejectsCsv(const ImportReport& report)
 
 namespace {
 
-/// The bytes are others than those that were looked at. Where they can't be read, what went wrong
-/// with them is said instead.
+/// Whether the bytes differ from those that were previewed. False if they can't be read: the import
+/// then reports why.
 bool hasChanged(const ImportOptions& options)
 {
     auto source = SourceFile::open(options.path);
@@ -114,7 +114,7 @@ ImportReport changedReport()
     return report;
 }
 
-/// Inside a change of its own.
+/// Runs inside its own change.
 Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
                               const KeepOptions& keep, const Progress& progress)
 {
@@ -124,7 +124,7 @@ Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
     HOLDBAND_TRY(report);
     if (report->added() == 0)
         return report;
-    if (progress && !progress(1.0)) // the last moment in which a cancel can be heard
+    if (progress && !progress(1.0)) // the last chance to cancel
         return failure(importCancelled());
     HOLDBAND_TRY(change->commit());
     return report;

@@ -1,5 +1,5 @@
-// A CSV log from file to logbook: read, matched with sensors and meters by name, checked against
-// what is there, and kept whole or not at all.
+// Imports a CSV log into the logbook: reads it, matches columns with sensors and meters by name,
+// checks against the stored readings, and stores all of it or nothing.
 #pragma once
 
 #include "core/intake/log/column_map.h"
@@ -14,7 +14,7 @@
 
 namespace holdband::intake {
 
-/// Of a long log, by headers.
+/// The columns of a long log, by headers.
 struct LongColumns {
     std::string name;
     std::string value;
@@ -23,26 +23,28 @@ struct LongColumns {
 
 struct ImportOptions {
     std::string path;
-    std::shared_ptr<const std::string> text = {}; ///< the bytes, where they are no file
-    /// What each column means, by its place; with the layout that it was chosen in. In place of
+    std::shared_ptr<const std::string> text = {}; ///< the bytes, if there is no file
+    /// What each column means, by position, with the layout for which it was chosen. Replaces
     /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`,
     /// `layoutWish`.
     std::optional<ColumnMap> map = {};
     std::optional<LogLayout> layout = {};
     std::vector<std::pair<std::string, std::string>> columns; ///< sensor or meter name, header
     std::optional<std::string> timeColumn;                    ///< "A", or "DATE+TIME"
-    std::optional<std::string> zone; ///< absent: the header's or the logbook's
+    std::optional<std::string> zone; ///< absent: from the header, else the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
     LayoutWish layoutWish = {};
     std::optional<LongColumns> longColumns = {};
     std::optional<std::string> timePattern = {};
     std::optional<char> decimalSign = {};
-    /// What happened wherever a register reads less than before; absent: that is refused.
+    /// What happened where a register reads less than before; absent: such a reading is refused.
     std::optional<MeterEvent> registerDrop = {};
-    /// Of a file that was looked at before: the digest of its bytes then. Others are not stored.
+    /// Of a file that was previewed before: the digest of its bytes at that time. A file with other
+    /// bytes is not stored.
     std::optional<std::string> lookedAt = {};
-    bool dryRun = false; ///< counts only: writes nothing, a logbook opened for reading serves
+    /// Counts only and writes nothing; the logbook may be open for reading only.
+    bool dryRun = false;
 };
 
 struct ImportedColumn {
@@ -55,16 +57,16 @@ struct ImportedColumn {
     std::int64_t conflicting = 0;
 };
 
-/// One reading of a file, and what became of it.
+/// One reading of a file, and what happened to it.
 struct ReportedRow {
     std::int64_t line = 0;
     std::size_t column = 0; ///< in ImportReport::columns
     Instant at;
     double value = 0.0;                ///< in the column's unit
-    std::optional<double> stands = {}; ///< of a conflict: the value that is kept
+    std::optional<double> stands = {}; ///< of a conflict: the stored value
 };
 
-/// The first readings of each fate, at most maxRowsListed of each column.
+/// The first readings of each outcome, at most maxRowsListed of each column.
 struct ReportedRows {
     std::vector<ReportedRow> added;
     std::vector<ReportedRow> alreadyThere;
@@ -72,7 +74,7 @@ struct ReportedRows {
     std::vector<std::pair<std::int64_t, std::size_t>> repeated; ///< line, column: twice in the file
 };
 
-/// What one of the file's first rows becomes.
+/// The values that one of the file's first rows gives.
 struct ResultRow {
     std::int64_t line = 0;
     Instant at;
@@ -80,13 +82,14 @@ struct ResultRow {
 };
 
 struct ImportReport {
-    LogFile file; ///< its columns emptied of readings; rejects, warnings, reasons kept
+    LogFile file; ///< its columns without readings; with rejects, warnings, reasons
     std::vector<ImportedColumn> columns;
     std::vector<std::string> conflicts; ///< a sentence each, at most the first 20
     ReportedRows rows;
     std::vector<ResultRow> firstRows;      ///< by line, at most mostResultRows
     std::optional<store::ImportId> import; ///< absent where nothing was new
-    /// The file is not the one that was looked at: nothing was stored, and all else here is empty.
+    /// The file has changed since it was previewed: nothing was stored, and all other members are
+    /// empty.
     bool fileChanged = false;
 
     std::int64_t added() const;
@@ -102,12 +105,12 @@ std::string zoneSentence(const ImportReport& report);
 /// The rejected rows as CSV: line, column, text, reason.
 std::string rejectsCsv(const ImportReport& report);
 
-/// Called now and then with the share done (0 … 1), and once more before the readings are stored
-/// for good; false cancels, and nothing is kept.
+/// Called from time to time with the share done (0 … 1), and once more before the readings are
+/// committed; false cancels, and nothing is stored.
 using Progress = std::function<bool(double)>;
 
-/// Problem (data) as readLog gives it, an unknown sensor or meter in `columns` (near ones listed),
-/// or a register reading that can't be taken. Nothing is kept then, nor on a dry run.
+/// Problem (data) as readLog gives it, an unknown sensor or meter in `columns` (with suggestions),
+/// or a register reading that is refused. Then nothing is stored, nor on a dry run.
 Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOptions& options,
                                const Progress& progress = {});
 

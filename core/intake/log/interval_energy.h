@@ -1,5 +1,5 @@
 // Some loggers write the energy of each interval, where a meter's register has its running total.
-// Taken for a register, such a column gives a fraction of the energy used.
+// Read as a register, such a column would give only a fraction of the energy used.
 #pragma once
 
 #include "core/editing/register_check.h"
@@ -15,16 +15,16 @@ struct ColumnFalls {
     std::size_t steps = 0;            ///< between neighbours that differ: rises and falls
     std::vector<std::size_t> firstAt; ///< readings below the one before; at most mostFallsListed
 
-    /// Too many for a register. One that was reset, rolled over or mistyped falls now and then; one
-    /// that counts from 0 each day falls in at most every fourth step where it is read four times
-    /// a day. The energy of intervals rises as often as it falls. Below three falls nobody can
-    /// tell.
+    /// Too many falls for a register. A register that was reset, rolled over or mistyped falls
+    /// occasionally; one that counts from 0 each day falls in at most every fourth step if it is
+    /// read four times a day. The energy of intervals rises as often as it falls. Fewer than three
+    /// falls are not enough to decide.
     bool looksLikeIntervals() const { return falls >= 3 && falls * 3 >= steps; }
 };
 
 inline constexpr std::size_t mostFallsListed = 3;
 
-/// `readings` in order of time. Where the register plainly passed its top it did not fall.
+/// `readings` in order of time. A clear rollover is not a fall.
 ColumnFalls fallsOf(const std::vector<MeterReading>& readings, const RegisterCheck& meter);
 
 } // namespace holdband::intake

@@ -1,5 +1,5 @@
-// What reading a CSV log asks for and what it gives: plain values, one LogColumn for each sensor
-// or meter. Nothing here knows of the logbook's file.
+// The request to read a CSV log, and the result: plain values, one LogColumn for each sensor or
+// meter. Nothing here uses the logbook's file.
 #pragma once
 
 #include "core/model/readings.h"
@@ -18,34 +18,34 @@ namespace holdband {
 
 enum class DateOrder { yearMonthDay, monthDayYear, dayMonthYear };
 
-/// What a column's numbers are. Decides the units that it may have and the values that can't be.
+/// The kind of a column's numbers. Decides which units it may have and which values are impossible.
 enum class SeriesKind { temperature, power, gravity, meter };
 
 struct WantedColumn {
     std::string name; ///< the sensor's or meter's
     SeriesKind kind = SeriesKind::temperature;
     /// The column's header. Absent: the column whose header is the name (white space at the ends,
-    /// case and a unit behind it don't count); where there is none, the column is skipped.
+    /// case and a unit after it are ignored); where there is none, the column is skipped.
     std::optional<std::string> header;
-    std::optional<ReadingUnit> unit;       ///< overrides everything, also what the header says
-    std::optional<std::size_t> index = {}; ///< its place among the columns: overrides `header`
+    std::optional<ReadingUnit> unit;       ///< overrides everything, including the header
+    std::optional<std::size_t> index = {}; ///< its column index; overrides `header`
 };
 
-/// A column by its place, or else by its header.
+/// A column by its index, or else by its header.
 struct ColumnRef {
     std::string header;
     std::optional<std::size_t> index = {};
 };
 
-/// A log with one value a row: one column says whose it is, another holds it, a third may say its
-/// unit. In such a log a wanted column's `header` is the name that stands in the rows.
+/// A log with one value per row: one column names the sensor, another has the value, a third may
+/// have its unit. In such a log a wanted column's `header` is the name in the rows.
 struct LongForm {
     ColumnRef name;
     ColumnRef value;
     std::optional<ColumnRef> unit = {};
 };
 
-/// What somebody says of a log's layout; all else is found.
+/// The user's settings for a log's layout; the rest is detected.
 struct LayoutWish {
     std::optional<char> delimiter = {};
     std::optional<std::int64_t> headerLine = {}; ///< 0: there is no header
@@ -53,55 +53,57 @@ struct LayoutWish {
     bool operator==(const LayoutWish&) const = default;
 };
 
-/// How a log is laid out, where somebody has looked at it before. Columns count from 0.
+/// The layout of a log that was examined before. Columns count from 0.
 struct LogLayout {
     char delimiter = ',';
     std::int64_t headerLine = 1; ///< 0: there is no header, and the columns are numbered
     std::size_t timeColumn = 0;
-    std::optional<std::size_t> clockColumn = {}; ///< where the time of day stands by itself
+    std::optional<std::size_t> clockColumn = {}; ///< if the time of day has its own column
 
     bool operator==(const LogLayout&) const = default;
 };
 
 struct LogRequest {
     std::string path; ///< UTF-8
-    /// The bytes themselves (pasted, or the new rows of a growing file); `path` is only their name.
+    /// The bytes themselves (pasted, or the new rows of a growing file); then `path` is only a
+    /// name.
     std::shared_ptr<const std::string> text = {};
     std::optional<std::int64_t> readUpTo = {}; ///< bytes of the file; absent: all of it
-    std::int64_t linesBefore = 0;              ///< left out between the header and the first row
+    /// Lines skipped between the header and the first row.
+    std::int64_t linesBefore = 0;
     std::vector<WantedColumn> wanted;
     std::optional<LogLayout> layout = {}; ///< overrides timeColumn
-    LayoutWish layoutWish = {};           ///< where there is no layout
+    LayoutWish layoutWish = {};           ///< used where there is no layout
     std::optional<LongForm> longForm = {};
-    /// A header, or two joined by '+' (date and time of day). Absent: found by content.
+    /// A header, or two joined by '+' (date and time of day). Absent: detected by content.
     std::optional<std::string> timeColumn;
     Zone zone; ///< for local times
-    /// It was set for this very log and outweighs what the header of the times says.
+    /// The zone was set for this import and overrides the zone in the times' header.
     bool zoneSet = false;
-    std::string zoneReason = {}; ///< "the logbook's zone"; what is said where the header says none
+    std::string zoneReason = {}; ///< "the logbook's zone"; shown if the header gives no zone
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern = {}; ///< see time_pattern.h; overrides dateOrder
-    std::optional<char> decimalSign = {};        ///< '.' makes a comma part groups of thousands
-    /// Said for this very import (--unit): overrides the headers of temperature columns.
+    std::optional<char> decimalSign = {};        ///< '.' makes the comma a separator of thousands
+    /// Set for this import (--unit): overrides the headers of temperature columns.
     std::optional<ReadingUnit> temperatureUnit;
-    /// Where neither of the above nor the header says one.
+    /// Used where neither of the above nor the header gives one.
     TemperatureUnit fallbackUnit = TemperatureUnit::celsius;
-    bool fallbackSaid = false; ///< for this very log, and not just by the logbook's units
-    /// An exported copy of what a logbook kept: its values are not judged again.
+    bool fallbackSaid = false; ///< set for this import, not just the logbook's units
+    /// An exported copy of a logbook's stored readings: its values are not checked again.
     bool asKept = false;
 };
 
-/// A row, or one value of it, that was left out.
+/// A row, or one value of a row, that was left out.
 struct RejectedRow {
     std::int64_t line = 0; ///< where the row begins; the file's first line is 1
-    std::string column;    ///< header; empty where the row as a whole is meant
+    std::string column;    ///< header; empty where the entire row is meant
     std::string text;      ///< as in the file, shortened
     std::string reason;
 
     bool operator==(const RejectedRow&) const = default;
 };
 
-/// A second value for an instant that has one already. The first in the file is kept.
+/// A second value for an instant that already has one. The first in the file is stored.
 struct ConflictingRow {
     std::int64_t line = 0;
     Instant at;
@@ -111,8 +113,8 @@ struct ConflictingRow {
     bool operator==(const ConflictingRow&) const = default;
 };
 
-/// The readings of one sensor or meter, strictly increasing in time. `at`, `raw`, `line` and, of
-/// a meter, `decimals` have the same length.
+/// The readings of one sensor or meter, strictly increasing in time. `at`, `raw`, `line` and, for a
+/// meter, `decimals` have the same length.
 struct LogColumn {
     std::string name;
     std::string header;
@@ -123,7 +125,7 @@ struct LogColumn {
     std::vector<double> raw; ///< in `unit`, as in the file
     std::vector<std::uint32_t> line;
     std::vector<std::uint8_t> decimals;  ///< digits after the decimal sign; of meters only
-    std::int64_t duplicates = 0;         ///< same instant and value again: taken out
+    std::int64_t duplicates = 0;         ///< same instant and value again: removed
     std::vector<std::uint32_t> repeated; ///< lines of the first duplicates, at most maxRowsListed
     std::vector<ConflictingRow> conflicts;
 };
@@ -139,21 +141,21 @@ struct LogFile {
     std::string timeReason;     ///< "day first: 25.03.2026 occurs in line 7"
     std::string zoneName;       ///< empty where every row has its own offset
     std::string zoneReason;     ///< "the logbook's zone"
-    bool someOwnOffset = false; ///< some rows say their own offset, or are Unix time
+    bool someOwnOffset = false; ///< some rows have their own offset, or are Unix time
     std::optional<DateOrder> dateOrder;
     std::int64_t rowsRead = 0; ///< below the header, blank lines not counted
     std::vector<LogColumn> columns;
     std::vector<RejectedRow> rejected; ///< by line; at most maxRejectedKept of them
     std::int64_t rejectedTotal = 0;
     std::vector<std::string> ignoredColumns; ///< headers
-    std::vector<std::string> ignoredNames;   ///< of a long log: whose values were passed over
+    std::vector<std::string> ignoredNames;   ///< of a long log: names whose values were skipped
     std::vector<std::string> warnings;       ///< sentences without their full stop
 };
 
 inline constexpr std::size_t maxRejectedKept = 100'000;
 inline constexpr std::size_t maxRowsListed = 1'000;
 
-/// Told the bytes read and the file's size after each piece; false stops the reading.
+/// Called with the bytes read and the file's size after each piece; false stops the reading.
 using ReadHook = std::function<bool(std::int64_t bytesRead, std::int64_t bytesTotal)>;
 
 } // namespace holdband

@@ -1,4 +1,4 @@
-// The places in a log that a Problem speaks of.
+// Names a part of a log as the place of a Problem.
 #pragma once
 
 #include "core/text/phrase.h"

@@ -16,7 +16,7 @@ namespace holdband {
 
 namespace {
 
-/// The problem's place with the file's name before it.
+/// Puts the file's name before the problem's place.
 tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
 {
     if (problem.kind == ProblemKind::data)
@@ -92,8 +92,8 @@ Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const D
     return columns;
 }
 
-/// Of a long log: each wanted name as a column of its own. Its unit is what the name says, else
-/// what the header of the values says, if that can be meant for it.
+/// Of a long log: each wanted name as a column of its own. Its unit is the one in the name, else
+/// the one in the header of the values if it suits the kind.
 Result<std::vector<ReadColumn>> chooseNames(const LogRequest& request, const Dialect& dialect,
                                             std::size_t value)
 {
@@ -116,7 +116,7 @@ Result<std::vector<ReadColumn>> chooseNames(const LogRequest& request, const Dia
     return columns;
 }
 
-/// Where a long log says whose a value is, and its unit.
+/// The columns of a long log with the name of each value, and its unit.
 struct LongPlaces {
     std::optional<std::size_t> name;
     std::optional<std::size_t> unit;
@@ -234,7 +234,7 @@ private:
         return chooseNames(m_request, dialect, *value);
     }
 
-    /// By the length of the first lines. Room that isn't used costs no memory.
+    /// Estimated from the length of the first lines. Reserved memory that isn't used costs nothing.
     std::size_t rowsExpected(std::string_view text) const
     {
         constexpr std::size_t most = 20'000'000;

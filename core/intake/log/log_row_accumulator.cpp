@@ -19,7 +19,7 @@ namespace {
 
 constexpr double noValue = std::numeric_limits<double>::quiet_NaN();
 
-/// Short enough for a list, without control characters.
+/// Shortened for a list, without control characters.
 std::string shown(std::string_view text)
 {
     constexpr std::size_t most = 60;
@@ -122,7 +122,7 @@ Decimal RowUnits::inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t w
     if (unit == read.column.unit)
         return number;
     ++m_converted[which];
-    constexpr double fine = 1e9; // what the conversion adds behind it is no part of the value
+    constexpr double fine = 1e9; // further digits come from the conversion, not from the value
     number.value =
         std::round(store::rawValue(store::baseValue(number.value, unit), read.column.unit) * fine) /
         fine;
@@ -178,7 +178,7 @@ void LogRowAccumulator::expect(std::size_t rows)
     m_times.kind.reserve(rows);
     m_times.line.reserve(rows);
     if (m_named)
-        return; // which names occur is not known yet
+        return; // the names that occur are not known yet
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         m_values[i].value.reserve(rows);
         if (m_columns[i].column.kind == SeriesKind::meter)
@@ -200,7 +200,7 @@ void LogRowAccumulator::take(const CsvRow& row)
         takeValue(row, i);
 }
 
-/// A column's values begin with its first row: those before it hold none.
+/// A column's values begin with its first row; rows before it have none.
 void LogRowAccumulator::takeNamed(const CsvRow& row)
 {
     const auto which = m_named->which(trimmed(row.fields[m_named->column()]));
@@ -300,20 +300,21 @@ void LogRowAccumulator::takeValue(const CsvRow& row, std::size_t which)
             static_cast<std::uint8_t>(number ? std::min(number->decimals, 255) : 0));
 }
 
-/// What whyNot() gave, for people.
+/// The reason from whyNot(), for people.
 std::string LogRowAccumulator::said(const char* reason) const
 {
     return reason == m_reason.c_str() ? m_reason : Phrase::tr(reason).text();
 }
 
-/// Judges the number in the unit that it stands in, and gives it in the column's. Null: it can be.
+/// Checks the number in its own unit, and converts it to the column's. Returns null if it is
+/// possible.
 const char* LogRowAccumulator::whyNot(std::optional<Decimal>& number, const CsvRow& row,
                                       std::size_t which)
 {
     const ReadColumn& read = m_columns[which];
     if (!number)
         return QT_TRANSLATE_NOOP("Phrase", "is not a number");
-    if (!m_units || read.unit.said) // what a person says for this import holds
+    if (!m_units || read.unit.said) // a setting for this import takes precedence
         return impossible(read.column.unit, number->value);
     const auto unit = m_units->read(trimmed(row.fields[m_units->column()]), which);
     if (!unit) {
@@ -342,7 +343,7 @@ Done LogRowAccumulator::finishInto(LogFile& file)
     });
 }
 
-/// Of a long log: at least one name was somebody's.
+/// Refuses a long log in which no name is known.
 Done LogRowAccumulator::checkNamesKnown() const
 {
     if (!m_named || m_named->ignored().empty() ||
@@ -374,7 +375,7 @@ Done LogRowAccumulator::settleOrder(LogFile& file)
         if (m_times.kind[i] != StampKind::loose)
             continue;
         m_times.kind[i] = StampKind::local;
-        // Fits: the votes leave out every order that one row doesn't fit.
+        // Every row fits the order: orders that some row doesn't fit were excluded.
         m_times.value[i] = inOrder(unpacked(m_times.value[i]), decided->order)
                                .value_or(LocalTime{})
                                .time_since_epoch()
@@ -383,7 +384,7 @@ Done LogRowAccumulator::settleOrder(LogFile& file)
     return {};
 }
 
-/// Of the local times: what was set, else what their header says, else what is usual.
+/// The zone of the local times: the one set, else the header's, else the default.
 Result<Zone> LogRowAccumulator::zoneOfTimes(LogFile& file) const
 {
     std::vector<std::string_view> headers{m_dialect.header[m_dialect.time.first]};
@@ -451,7 +452,7 @@ Done LogRowAccumulator::fillColumns(LogFile& file)
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         LogColumn& column = m_columns[i].column;
         if (m_named && m_values[i].value.empty())
-            continue; // a name that does not occur
+            continue; // a name that does not occur in the file
         deduplicateInto(column, m_values[i], m_times.value, m_times.line);
         m_values[i] = {};
         if (!m_request.asKept) {

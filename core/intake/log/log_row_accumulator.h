@@ -21,10 +21,11 @@
 
 namespace holdband {
 
-/// The first rejected rows are kept, all are counted.
+/// The first rejected rows are stored, all are counted.
 class Rejects {
 public:
-    /// `reason()` is asked only where the row is kept: the words of all others cost nothing.
+    /// `reason()` is called only if the row is stored, so that the text of all others costs
+    /// nothing.
     template <typename Reason>
     void add(std::int64_t line, std::string_view column, std::string_view text,
              const Reason& reason)
@@ -43,22 +44,22 @@ private:
     std::int64_t m_total = 0;
 };
 
-/// A column to be read, with the unit that was chosen for it. Of a long log, one of the names in
-/// it: `index` is then the column of the values.
+/// A column to be read, with its chosen unit. Of a long log, one of the names in it: `index` is
+/// then the column of the values.
 struct ReadColumn {
     std::size_t index = 0; ///< in the header
     LogColumn column;      ///< without readings
     ChosenUnit unit;
 };
 
-/// Whose value a row of a long log holds.
+/// Finds the column for each row of a long log.
 class NamedRows {
 public:
     /// `nameColumn`: in the header.
     NamedRows(std::size_t nameColumn, const std::vector<ReadColumn>& columns);
 
     std::size_t column() const { return m_column; }
-    /// The index of the column that the name stands for; absent: nobody wants it.
+    /// The index of the column for that name; absent: not wanted.
     std::optional<std::size_t> which(std::string_view name);
     std::vector<std::string> ignored() const { return {m_ignored.begin(), m_ignored.end()}; }
 
@@ -73,17 +74,17 @@ private:
     std::set<std::string, std::less<>> m_ignored;
 };
 
-/// The unit of each row of a long log, where a column says it.
+/// The unit of each row of a long log that has a column for it.
 class RowUnits {
 public:
     RowUnits(std::size_t unitColumn, std::vector<ReadColumn>& columns);
 
     std::size_t column() const { return m_column; }
-    /// The unit that the text names, if the column `which` can be in it. Problem in words: why not.
+    /// The unit that the text names, if it suits the column `which`; else a text with the reason.
     tl::expected<ReadingUnit, std::string> read(std::string_view text, std::size_t which) const;
-    /// The value in the column's unit, which is that of its first value.
+    /// The value in the column's unit, which is the unit of its first value.
     Decimal inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t which);
-    /// What was converted, in sentences.
+    /// Sentences about what was converted.
     std::vector<std::string> remarks() const;
 
 private:
@@ -98,17 +99,18 @@ public:
     LogRowAccumulator(const LogRequest& request, Dialect dialect, std::vector<ReadColumn> columns,
                       std::optional<TimePattern> pattern);
 
-    /// The log is long: its rows go to the columns by what stands in that column.
+    /// The log is long: the column `column` names the sensor of each row.
     void setNameColumn(std::size_t column);
-    /// And what stands in that column is the unit of the row's value.
+    /// The column `column` has the unit of each row's value.
     void setUnitColumn(std::size_t column);
 
-    /// Room for about so many rows, so that it needn't grow.
+    /// Reserves memory for about that many rows.
     void expect(std::size_t rows);
     void take(const CsvRow& row);
     std::int64_t rowsRead() const { return m_rowsRead; }
 
-    /// Settles times and decimal sign, and fills the file's columns. Empties this store.
+    /// Decides the times and the decimal sign, and fills the file's columns. Empties this
+    /// accumulator.
     Done finishInto(LogFile& file);
 
 private:
@@ -136,7 +138,7 @@ private:
     std::optional<TimePattern> m_pattern;
     std::optional<NamedRows> m_named;
     std::optional<RowUnits> m_units;
-    std::string m_reason; ///< of the value that was refused last
+    std::string m_reason; ///< of the value rejected last
     RowTimes m_times;
     DateOrderVotes m_votes;
     NumberCells m_numbers;
@@ -146,7 +148,7 @@ private:
     bool m_anyLocal = false;
 };
 
-/// The header of the time: "Logged", or "Date+Time".
+/// The header of the time column: "Logged", or "Date+Time" for two.
 std::string timeHeader(const Dialect& dialect);
 
 } // namespace holdband

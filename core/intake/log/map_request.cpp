@@ -12,7 +12,7 @@ namespace holdband::intake {
 
 namespace {
 
-/// Turns each choice into a wanted column, once for each sensor and meter.
+/// Turns each choice into a wanted column, and checks that each sensor and meter has only one.
 class Wishes {
 public:
     explicit Wishes(const std::vector<Target>& targets) : m_targets(targets) {}
@@ -65,7 +65,7 @@ Result<std::vector<WantedColumn>> wishes(const ColumnMap& map, const std::vector
     return wanted;
 }
 
-/// The columns as somebody chose them, by their places.
+/// Fills in the columns that the user chose, by position.
 Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, LogRequest& request)
 {
     const ColumnMap& map = *options.map;
@@ -97,7 +97,7 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     return {};
 }
 
-/// By names, as on the command line.
+/// Fills in the columns by names, as on the command line.
 Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
                 LogRequest& request)
 {

@@ -1,4 +1,4 @@
-// From what an import was told to what the reader is asked for.
+// Turns the options of an import into a request to the reader.
 #pragma once
 
 #include "core/intake/log/import.h"

@@ -17,7 +17,7 @@ Result<LookedLog> guessed(const store::LogbookFile& logbook, const LogSource& so
     return looked;
 }
 
-/// The choices where they fit the columns; false where they don't.
+/// Applies the choices if they fit the columns; false if they don't.
 bool put(const store::LogbookFile& logbook, const ColumnMap& chosen, LookedLog& looked)
 {
     if (chosen.columns.size() != looked.preview.columns.size())
@@ -48,7 +48,7 @@ void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview, c
         logbook, {store::HistoryVerb::columnsRemembered, {}, {}, store::HistoryKind::own});
     if (!change)
         return;
-    // Another file of that shape may be so by itself: it has its header where it was found.
+    // A file that has this shape without a requested layout needs none, so none is stored for it.
     ColumnMap plain = map;
     plain.layout = {};
     Done done = store::writeLogMap(*change, preview.shape, columnMapText(plain));
@@ -69,7 +69,7 @@ Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& 
     if (wish == LayoutWish{} && kept->layout != wish) {
         auto again = guessed(logbook, source, kept->layout);
         if (!again)
-            return looked; // the file is another one after all
+            return looked; // the file has another shape after all
         again->remembered = put(logbook, *kept, *again);
         return again->remembered ? again : looked;
     }

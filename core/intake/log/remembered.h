@@ -1,4 +1,5 @@
-// What was chosen for the last file of a shape: kept in the logbook, and put in the guesses' place.
+// The choices made for the last file of a shape: stored in the logbook, and used instead of the
+// guesses.
 #pragma once
 
 #include "core/intake/csv/preview.h"
@@ -9,29 +10,29 @@ namespace holdband::intake {
 
 std::optional<ColumnMap> rememberedMap(const store::LogbookFile& logbook, const std::string& shape);
 
-/// For files of the preview's shape; a layout that was wished for, for files in which the same was
-/// found. Best effort: an import that was kept stays kept where this fails.
+/// Stores the choices for files of the preview's shape; with a requested layout, for files in which
+/// the same layout was found. Best effort: if this fails, the import remains stored.
 void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview,
                  const ColumnMap& map);
 
-/// A log that was looked at, with the choices to begin with.
+/// A previewed log with its initial choices.
 struct LookedLog {
     LogPreview preview;
     ColumnMap map;
-    bool remembered = false; ///< the choices are those of an earlier file of this shape
+    bool remembered = false; ///< whether the choices come from an earlier file of this shape
 };
 
-/// Problem as previewLog. `wish`: of its layout, by a person.
+/// Problems as for previewLog. `wish`: the layout that the user requested.
 Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& source,
                             const LayoutWish& wish = {});
-/// The same with these choices in the place of what is remembered.
+/// As lookAtLog, with these choices instead of the remembered ones.
 Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSource& source,
                                 const ColumnMap& chosen);
-/// A file that changed after it was looked at: with what was chosen where its shape is the same as
-/// before, else as any other file.
+/// For a file that changed after its preview: uses the earlier choices if its shape is unchanged,
+/// else treats it as a new file.
 Result<LookedLog> lookAtChangedLog(const store::LogbookFile& logbook, const LogSource& source,
                                    const ColumnMap& chosen, const std::string& shape);
-/// Guesses alone.
+/// Uses guesses only, not the remembered choices.
 Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source);
 
 } // namespace holdband::intake

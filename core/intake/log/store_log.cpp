@@ -22,13 +22,13 @@ namespace {
 
 constexpr std::size_t conflictsListed = 20;
 
-/// Where new readings go: an import inside a change.
+/// Where new readings are stored: an import inside a change.
 struct Destination {
     const store::Change& change;
     store::ImportId import;
 };
 
-/// Writes down what was found of one column, and stores what is new if there is a destination.
+/// Reports the results for one column, and stores the new readings if there is a destination.
 class Keeper {
 public:
     Keeper(const store::LogbookFile& logbook, const std::optional<Destination>& destination,
@@ -190,13 +190,13 @@ private:
               std::optional<double> stands) const
     {
         const std::size_t which = m_report.columns.size() - 1;
-        // Rows of one column stand together, so its share is counted from the end.
+        // The rows of one column follow each other, so its count is taken from the end.
         if (rows.size() >= maxRowsListed && rows[rows.size() - maxRowsListed].column == which)
             return;
         rows.push_back({line, which, at, value, stands});
     }
 
-    /// Rows that the file itself holds twice.
+    /// Lists rows that occur twice in the file.
     void listRepeated(const LogColumn& column) const
     {
         for (const std::uint32_t line : column.repeated)
@@ -220,7 +220,7 @@ private:
     ImportReport& m_report;
 };
 
-/// What the file's first rows become, from all columns together.
+/// The values of the file's first rows, collected from all columns.
 std::vector<ResultRow> firstRows(const std::vector<LogColumn>& columns, std::int64_t headerLine)
 {
     const std::int64_t last = headerLine + 4 * static_cast<std::int64_t>(mostResultRows);
@@ -281,7 +281,7 @@ wantedColumns(const store::LogbookFile& logbook,
 
 namespace {
 
-/// Every column, stored or compared only.
+/// Reports on every column; stores it or only compares it.
 Result<ImportReport> reportOn(const store::LogbookFile& logbook,
                               const std::optional<Destination>& destination, LogFile file,
                               const KeepOptions& options)

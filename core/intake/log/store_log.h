@@ -1,4 +1,4 @@
-// Puts a log that was read into the logbook, inside a change that the caller commits.
+// Stores a log that was read in the logbook, inside a change that the caller commits.
 #pragma once
 
 #include "core/intake/log/import.h"
@@ -6,28 +6,29 @@
 
 namespace holdband::intake {
 
-/// What the logbook's sensors and meters want of a file. Columns named in `mapped` must exist by
-/// name; all others are taken where a header is their name.
-/// Problem (data): an unknown sensor or meter, near ones listed; one named twice.
+/// The columns of a file that the logbook's sensors and meters may use. Those in `mapped` must
+/// exist by name; all others match a header that equals their name. Problem (data): an unknown
+/// sensor or meter, with suggestions; one named twice.
 Result<std::vector<WantedColumn>>
 wantedColumns(const store::LogbookFile& logbook,
               const std::vector<std::pair<std::string, std::string>>& mapped);
 
 struct KeepOptions {
     std::optional<MeterEvent> registerDrop; ///< see ImportOptions
-    std::optional<store::ImportId> extend; ///< the import that the readings join; absent: a new one
+    /// The import to which the readings are added; absent: a new one.
+    std::optional<store::ImportId> extend;
     Progress progress;
 };
 
-/// Why nothing was stored when a Progress said stop.
+/// The Problem when a Progress cancelled the import.
 Problem importCancelled();
 
-/// What keepLog would say of the file's columns; writes nothing, so that any connection serves.
+/// The report that keepLog would give; writes nothing, so that any connection will do.
 Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,
                                 const KeepOptions& options = {});
 
-/// Keeps the file's columns. `logbook` is the one that the change belongs to.
-/// Problem (data): a register reading that can't be taken, with its line; the progress said stop.
+/// Stores the file's columns. `logbook` is the one of the change. Problem (data): a register
+/// reading that is refused, with its line; the progress cancelled.
 Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
                              LogFile file, const KeepOptions& options = {});
 

@@ -70,7 +70,7 @@ ReadingUnit fallback(SeriesKind kind, TemperatureUnit temperature)
     return ReadingUnit::celsius;
 }
 
-/// "Vessel C" beside "Vessel A": the letter numbers the vessels.
+/// "Vessel C" beside "Vessel A": the letter counts the vessels and is no unit.
 bool lettersNumber(const std::vector<std::string>& header, std::size_t column)
 {
     const std::string own = folded(header[column]);
@@ -82,7 +82,7 @@ bool lettersNumber(const std::vector<std::string>& header, std::size_t column)
     });
 }
 
-/// What the header says of the unit, if it is meant as one.
+/// The unit in the header, if the text is meant as one.
 std::optional<ReadingUnit> headerUnit(const WantedColumn& wanted,
                                       const std::vector<std::string>& header, std::size_t column)
 {
@@ -109,7 +109,7 @@ Result<ChosenUnit> said(ReadingUnit unit, const WantedColumn& wanted,
     return chosen;
 }
 
-/// Of every so-manyth value: ten thousand are plenty.
+/// Uses every n-th value: ten thousand are enough.
 double median(const std::vector<double>& values)
 {
     const std::size_t step = values.size() / 10'000 + 1;

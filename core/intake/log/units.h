@@ -21,7 +21,7 @@ struct ChosenUnit {
     std::string warning;     ///< empty where there is none
 };
 
-/// The quantity that a sensor of that kind logs.
+/// The quantity that a sensor of that kind records.
 SeriesKind seriesKind(SensorKind reads);
 
 /// Whether a quantity of that kind can be in that unit.
@@ -33,10 +33,10 @@ std::string kindWords(SeriesKind kind);
 /// "the header says °F"
 std::string headerSays(ReadingUnit unit);
 
-/// In this order: the column's own request, --unit (temperatures only), the header, the fallback.
-/// A last word of one letter ("Beer F") counts as unit only where the header isn't the sensor's
-/// name itself and no other column is called alike with another letter ("Vessel A", "Vessel C").
-/// Problem (data): the header's unit is of another kind of quantity.
+/// Takes the first that is set: the column's own unit, --unit (temperatures only), the header's
+/// unit, the fallback. A last word of one letter ("Beer F") counts as a unit only if the header
+/// isn't the sensor's name itself and no other column has the same name with another letter
+/// ("Vessel A", "Vessel C"). Problem (data): the header's unit is of another kind of quantity.
 Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& request,
                               const std::vector<std::string>& header, std::size_t column);
 
