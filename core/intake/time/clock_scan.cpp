@@ -47,7 +47,7 @@ void skipDateSeparators(TextCursor& cursor)
         cursor.skip();
 }
 
-/// Behind the day: "Mar 2026"; before it: "Mar 7, 2026".
+/// The name comes after the day ("7 Mar 2026") or before it ("Mar 7, 2026").
 std::optional<ScannedDate> scanNamedDate(TextCursor& cursor, std::optional<int> day)
 {
     ScannedDate date;
@@ -72,7 +72,7 @@ std::optional<ScannedDate> compactDate(int digits)
     return date;
 }
 
-/// Fractions behind the sign, rounded; absent where there is no digit.
+/// Digits after the decimal sign, rounded; absent if there is none.
 std::optional<int> scanThousandths(TextCursor& cursor)
 {
     int width = 0;
@@ -88,7 +88,8 @@ std::optional<int> scanThousandths(TextCursor& cursor)
     return value;
 }
 
-/// "AM", "p.m.", …: the hour on a 24-hour clock. The hour as it is where there is no such mark.
+/// Converts the hour by a following "AM", "p.m.", … to the 24-hour clock. Without such a mark the
+/// hour is unchanged.
 std::optional<int> halfDayHour(TextCursor& cursor, int hour)
 {
     const char half = asciiLower(cursor.peek());
@@ -113,7 +114,7 @@ bool takeWord(TextCursor& cursor, std::string_view word)
     return true;
 }
 
-/// Leaves `offset` absent where there is none; false where there is a bad one.
+/// Leaves `offset` absent if there is none; returns false for an invalid one.
 bool scanOffset(TextCursor& cursor, std::optional<Milliseconds>& offset)
 {
     if (takeWord(cursor, "Z") || takeWord(cursor, "z") || takeWord(cursor, "UTC") ||
@@ -152,7 +153,7 @@ std::optional<ScannedClock> finishClock(TextCursor& cursor, int hour, int minute
     return clock;
 }
 
-/// "0630" or "063015" behind a compact date.
+/// "0630" or "063015" after a compact date.
 std::optional<ScannedClock> scanCompactClock(TextCursor& cursor)
 {
     int width = 0;

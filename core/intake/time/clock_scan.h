@@ -1,5 +1,5 @@
-// The pieces that times in logs are made of: a date, a time of day, an offset. Grammar only; what
-// the numbers mean is decided in stamps.h.
+// Scans the parts of a time in a log: a date, a time of day, an offset. Grammar only; stamps.h
+// decides what the numbers mean.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -10,7 +10,7 @@
 
 namespace holdband {
 
-/// A place in a text that moves forward.
+/// A position in a text that moves forward.
 class TextCursor {
 public:
     explicit TextCursor(std::string_view text) : m_at(text.data()), m_end(text.data() + text.size())
@@ -36,7 +36,7 @@ public:
     {
         return !atEnd() && ((*m_at >= 'a' && *m_at <= 'z') || (*m_at >= 'A' && *m_at <= 'Z'));
     }
-    /// Up to `most` digits; their count is left in `width` (0 where there are none).
+    /// Reads up to `most` digits and sets `width` to their count (0 if there are none).
     int digits(int most, int& width)
     {
         int value = 0;
@@ -67,14 +67,14 @@ struct ScannedClock {
     std::optional<Milliseconds> offset; ///< local minus UTC
 };
 
-/// A date; the cursor is left behind it. Absent: none there, and the cursor may have moved.
+/// A date; moves the cursor behind it. Absent: there is none, and the cursor may have moved.
 std::optional<ScannedDate> scanDate(TextCursor& cursor);
 
-/// "6:30", "06:30:15.250", "6:30 PM", with "Z", "UTC", "+02:00", "-0700" or nothing behind it.
+/// "6:30", "06:30:15.250", "6:30 PM", with "Z", "UTC", "+02:00", "-0700" or nothing after it.
 /// Fractions of a second to the nearest millisecond.
 std::optional<ScannedClock> scanClock(TextCursor& cursor);
 
-/// As scanClock, with what parts it from a date before it; of a compact date also "063015".
+/// As scanClock, with the separator between date and time; after a compact date also "063015".
 std::optional<ScannedClock> scanClockBehindDate(TextCursor& cursor, bool compactDate);
 
 } // namespace holdband

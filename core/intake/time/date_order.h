@@ -1,5 +1,5 @@
-// Day or month first? Decided for a whole column from all of its rows: an order is out once one row
-// can't be a date in it. What stays open is asked, never guessed.
+// Decides for a column whether the day or the month comes first, from all of its rows: an order is
+// excluded if one row is no date in it. If several remain, the user is asked; it is never guessed.
 #pragma once
 
 #include "core/intake/time/stamps.h"
@@ -12,7 +12,7 @@
 
 namespace holdband {
 
-/// "ymd", "mdy", "dmy": what --date-order takes.
+/// "ymd", "mdy", "dmy": the values of --date-order.
 std::string_view optionText(DateOrder order);
 /// "year first", "month first", "day first"
 std::string orderWords(DateOrder order);
@@ -24,7 +24,7 @@ struct DecidedOrder {
 
 class DateOrderVotes {
 public:
-    /// One row's time with the text it was read from.
+    /// Takes one row's time with its text.
     void take(const LooseTime& time, std::int64_t line, std::string_view text);
     bool any() const { return m_any; }
     /// Problem (data): several orders fit and give different dates, or none fits all rows. The
@@ -39,8 +39,10 @@ private:
     std::vector<std::string> optionsLeft() const;
 
     bool m_any = false;
-    std::array<Witness, 3> m_against;               ///< by order: the first row that can't be in it
-    std::array<std::array<Witness, 3>, 3> m_differ; ///< the first row that two orders read apart
+    /// By order: the first row that is no date in it.
+    std::array<Witness, 3> m_against;
+    /// The first row that two orders read differently.
+    std::array<std::array<Witness, 3>, 3> m_differ;
 };
 
 } // namespace holdband

@@ -18,7 +18,7 @@ struct DoubledRow {
     Milliseconds shift() const { return both.later - both.earlier; }
 };
 
-/// How the local times of neighbouring rows go, doubled ones aside.
+/// The directions in which the local times of neighbouring rows go, without doubled ones.
 struct Direction {
     bool rises = false;
     bool falls = false;
@@ -48,7 +48,7 @@ std::optional<std::size_t> turningPoint(std::span<const DoubledRow> group, bool 
     return hourly ? std::optional<std::size_t>{1} : turn;
 }
 
-/// Without other rows to go by: the direction of most steps, if it is clear.
+/// If there are no other rows: the direction of most steps, if it is clear.
 std::optional<bool> fallsInside(std::span<const DoubledRow> group)
 {
     std::size_t up = 0, down = 0;
@@ -100,13 +100,13 @@ Done settleGroup(std::span<const DoubledRow> group, const Direction& direction, 
     return {};
 }
 
-/// Whether two doubled rows lie in the same doubled hour.
+/// Whether two doubled rows are in the same doubled hour.
 bool sameHour(const DoubledRow& a, const DoubledRow& b)
 {
     return std::abs(a.wall - b.wall) < a.shift().count() && a.shift() == b.shift();
 }
 
-/// Rows in doubled hours, and how all the others go.
+/// Rows in doubled hours, and the direction of all others.
 struct Sorted {
     RowsResolved result;
     std::vector<DoubledRow> doubled;

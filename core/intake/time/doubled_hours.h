@@ -1,5 +1,5 @@
-// The rows' local times as instants. Where clocks went back, an hour's local times exist twice;
-// which one a row means is settled by the order of the rows if they show it, and else asked.
+// Converts the rows' local times to instants. Where clocks went back, an hour's local times exist
+// twice; the order of the rows shows which one is meant, or else the user is asked.
 #pragma once
 
 #include "core/intake/time/stamps.h"
@@ -26,13 +26,15 @@ struct MissingTime {
 };
 
 struct RowsResolved {
-    std::vector<MissingTime> missing; ///< rows whose local time doesn't exist; their value is open
-    std::size_t doubled = 0;          ///< rows inside a doubled hour
+    /// Rows whose local time doesn't exist; their value is not set.
+    std::vector<MissingTime> missing;
+    std::size_t doubled = 0; ///< rows inside a doubled hour
 };
 
-/// Turns every local value into an instant. Rows show which of two is meant if the log's times
-/// otherwise only rise (or only fall) and step back (or up) exactly once inside the doubled hour;
-/// of an hourly log, two equal times in a row do. Problem (data, place: a line): they don't.
+/// Turns every local value into an instant. The rows show which of the two is meant if the log's
+/// times otherwise only rise (or only fall) and step back (or up) exactly once inside the doubled
+/// hour; in an hourly log, two equal times in a row show it. Problem (data, place: a line): they
+/// don't show it.
 Result<RowsResolved> resolveRows(RowTimes& rows, const Zone& zone);
 
 } // namespace holdband

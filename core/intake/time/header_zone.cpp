@@ -20,7 +20,7 @@ bool isLetter(char c)
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
 
-/// Bytes of letters beyond ASCII belong to their word.
+/// Bytes of letters beyond ASCII are part of their word.
 bool isOfWord(char c)
 {
     return isDigit(c) || isLetter(c) || (static_cast<unsigned char>(c) & 0x80) != 0;
@@ -33,7 +33,7 @@ std::string lower(std::string_view text)
     return copy;
 }
 
-/// With a hyphen for the minus sign and the en dash, which headers have before offsets.
+/// Replaces the minus sign and the en dash, which headers have before offsets, with a hyphen.
 std::string withPlainMinus(std::string_view header)
 {
     std::string text(header);
@@ -51,7 +51,7 @@ constexpr std::array<std::string_view, 47> abbreviations{
     "hst",  "ist",  "jst",  "kst",  "mdt",  "mesz", "met",  "mez",  "msk",  "mst",  "mt",  "ndt",
     "nst",  "nzdt", "nzst", "pdt",  "pkt",  "pst",  "pt",   "sast", "sgt",  "west", "wet"};
 
-/// Words of everyday headers too: an abbreviation only in capitals or in brackets.
+/// Also everyday words: these are abbreviations only in capitals or in brackets.
 constexpr std::array<std::string_view, 9> everydayWords{"cat", "ct", "eat", "et",  "ist",
                                                         "met", "mt", "pt",  "west"};
 
@@ -91,7 +91,7 @@ private:
         return at;
     }
 
-    /// Returns where to go on.
+    /// Returns the position after the word.
     std::size_t takeWord(std::size_t from)
     {
         if (const std::size_t end = takeName(from); end > from)
@@ -135,7 +135,7 @@ private:
         return end;
     }
 
-    /// Behind "UTC" or "GMT": an offset, or nothing.
+    /// After "UTC" or "GMT": an offset, or nothing.
     std::size_t takeUtc(std::size_t from, std::size_t end)
     {
         std::size_t sign = end;
@@ -153,7 +153,7 @@ private:
         return endOfWord(offset.end);
     }
 
-    /// An offset that stands alone, which must look like one: "+01:00", "-0700", "(+2)".
+    /// An offset without UTC or GMT, which must be clear: "+01:00", "-0700", "(+2)".
     std::size_t takeSign(std::size_t at)
     {
         const bool behindWord = at > 0 && isOfWord(m_text[at - 1]);

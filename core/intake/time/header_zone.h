@@ -1,4 +1,4 @@
-// What the header of a column of times says of their zone: "Date Time, GMT-05:00", "Time (UTC)".
+// The zone that the header of a time column gives: "Date Time, GMT-05:00", "Time (UTC)".
 #pragma once
 
 #include "core/text/zone.h"
@@ -12,13 +12,13 @@ namespace holdband {
 
 struct HeaderZone {
     std::optional<Zone> zone; ///< by an offset, UTC, or a name such as America/Denver
-    /// What can't be taken for one zone, as written: an abbreviation (several zones share EST), an
-    /// offset that can't be, or two different zones.
+    /// A text that does not name exactly one zone, as written: an abbreviation (several zones share
+    /// EST), an impossible offset, or two different zones.
     std::string unclear;
 };
 
-/// `headers`: of the one column of the times, or of date and time of day. An offset outweighs an
-/// abbreviation beside it.
+/// `headers`: of the one time column, or of date and time of day. An offset takes precedence over
+/// an abbreviation.
 HeaderZone headerZone(const std::vector<std::string_view>& headers);
 
 /// "America/Denver", "UTC−05:00"

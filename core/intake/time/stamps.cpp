@@ -39,7 +39,7 @@ std::optional<local_days> dayOf(int y, int m, int d)
     return date.ok() ? std::optional{local_days{date}} : std::nullopt;
 }
 
-/// The date is settled: an instant where there is an offset, else a local time.
+/// For a known date: an instant if there is an offset, else a local time.
 Scan settled(local_days date, const ScannedClock& clock)
 {
     const Milliseconds wall = date.time_since_epoch() + Milliseconds{clock.msOfDay};
@@ -72,7 +72,7 @@ Scan withOpenOrder(const ScannedDate& date, const ScannedClock& clock)
     return reason(noSuchDate);
 }
 
-/// Two digits at a place, or −1.
+/// Two digits at a position, or −1.
 int pairAt(std::string_view text, std::size_t at)
 {
     const auto tens = static_cast<unsigned char>(text[at] - '0');
@@ -80,8 +80,8 @@ int pairAt(std::string_view text, std::size_t at)
     return tens < 10 && ones < 10 ? tens * 10 + ones : -1;
 }
 
-/// "2026-03-07 06:30:00", which most logs have, without detours. Absent: any other text, or one
-/// that is to be refused; the grammar proper then says why.
+/// A fast path for "2026-03-07 06:30:00", which most logs have. Absent: any other text, or one that
+/// must be refused; then the general grammar gives the reason.
 std::optional<std::int64_t> commonLayout(std::string_view text)
 {
     if (text.size() != 19 || text[4] != '-' || text[7] != '-' || text[13] != ':' ||
@@ -101,7 +101,8 @@ std::optional<std::int64_t> commonLayout(std::string_view text)
     return Milliseconds{date->time_since_epoch()}.count() + msOfDay;
 }
 
-/// Seconds or milliseconds since 1970; both only within 1990 … 2100, so they can't be mixed up.
+/// Seconds or milliseconds since 1970; both only within 1990 … 2100, so that they can't be
+/// confused.
 Scan unixTime(double value)
 {
     constexpr double from = 631152000.0; // 1990-01-01T00:00:00Z

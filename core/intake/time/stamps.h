@@ -1,8 +1,8 @@
 // The times in a log's cells. Layouts: ISO 8601 / RFC 3339 (T or space, seconds and fractions
 // optional, offset optional, also without separators), day.month.year and month/day/year in any
 // order with - / or . and 2 or 4 digits of year, English month names, AM and PM, Unix seconds and
-// milliseconds. Which of day and month comes first is left open here: see date_order.h. Two-digit
-// years are 20yy.
+// milliseconds. The order of day and month is not decided here: see date_order.h. Two-digit years
+// are 20yy.
 #pragma once
 
 #include "core/intake/log/log.h"
@@ -20,7 +20,7 @@ struct LooseTime {
     int first = 0;
     int second = 0;
     int third = 0;
-    bool shortYear = false;   ///< two digits of year: it may stand first or last
+    bool shortYear = false;   ///< two digits of year: it may come first or last
     bool yearMayLead = false; ///< of a short year: the first number has two digits
     std::int32_t msOfDay = 0;
 
@@ -43,14 +43,13 @@ struct Stamp {
 std::int64_t packed(const LooseTime& time);
 LooseTime unpacked(std::int64_t value);
 
-/// The wall-clock time if the numbers stand in this order; absent where that is no date of
-/// 1990 … 2100.
+/// The wall-clock time with the numbers in this order; absent if that is no date of 1990 … 2100.
 std::optional<LocalTime> inOrder(const LooseTime& time, DateOrder order);
 
 inline constexpr std::array<DateOrder, 3> allDateOrders{
     DateOrder::yearMonthDay, DateOrder::monthDayYear, DateOrder::dayMonthYear};
 
-/// The whole text (white space at its ends aside) as one time, or the reason why it is none, in
+/// The full text (ignoring white space at its ends) as one time, or the reason why it is none, in
 /// English, for Phrase::tr: "is not a time". Years outside 1990 … 2100 are refused.
 tl::expected<Stamp, const char*> scanStamp(std::string_view text);
 

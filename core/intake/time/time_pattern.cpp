@@ -28,7 +28,7 @@ bool beginsWith(std::string_view text, std::string_view lowerCase)
                       [](char a, char b) { return a == asciiLower(b); });
 }
 
-/// The digits at the front, taken off the text; absent where they are fewer than wanted.
+/// Takes the digits off the front of the text; absent if there are fewer than wanted.
 std::optional<int> takeDigits(std::string_view& text, int least, int most)
 {
     int value = 0, count = 0;
@@ -61,7 +61,7 @@ std::optional<Milliseconds> takeOffset(std::string_view& text)
     return sign == '-' ? -size : size;
 }
 
-/// The month's number by its name, long or short.
+/// Takes a month's name, long or short, off the text and returns its number.
 std::optional<int> takeMonthName(std::string_view& text, bool whole)
 {
     for (std::size_t i = 0; i < monthNames.size(); ++i) {

@@ -46,7 +46,7 @@ std::vector<std::string> filesOf(const std::string& path)
     return files;
 }
 
-/// The header and what follows the lines that were read.
+/// The header and the text after the lines already read.
 std::shared_ptr<const std::string> freshText(const std::string& path, const FileSeen& seen,
                                              std::int64_t until)
 {
@@ -62,7 +62,7 @@ std::shared_ptr<const std::string> freshText(const std::string& path, const File
     return std::make_shared<const std::string>(text + fresh);
 }
 
-/// One watched path, looked at once.
+/// One poll of a watched path.
 class WatchPoll {
 public:
     WatchPoll(const store::LogbookFile& logbook, const store::Watch& watch, const Zone& zone,
@@ -81,10 +81,11 @@ public:
     }
 
 private:
-    /// A file that needs a person is not read again as long as nothing has changed.
+    /// A file that needs the user's attention is not read again until something has changed.
     void lookAt(const std::string& path)
     {
-        const auto stamp = stampOf(path); // before reading: what is written meanwhile is seen then
+        // Before reading, so that a write during the reading is seen next time.
+        const auto stamp = stampOf(path);
         if (const auto known = m_memory.problemOf(m_watch.id, path, stamp)) {
             m_report.problems.push_back(*known);
             return;
@@ -129,7 +130,7 @@ private:
         return takeWhole(path, seen, *look);
     }
 
-    /// Only the new rows. What they alone leave open is settled by reading all of the file.
+    /// Reads only the new rows. If they alone are ambiguous, the full file is read.
     Done takeGrown(const std::string& path, const FileSeen& seen, const FileLook& look)
     {
         ImportOptions options;
@@ -207,7 +208,8 @@ private:
         return {};
     }
 
-    /// Into today's import of the file, or a new one where there is none, or it was taken back.
+    /// Stores the rows in today's import of the file, or in a new one if there is none or it was
+    /// withdrawn.
     Result<ImportReport> keepRows(const store::Change& change, const LogFile& file, FileSeen& seen)
     {
         KeepOptions options;

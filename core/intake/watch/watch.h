@@ -1,5 +1,5 @@
-// A file that a logger goes on writing, or a folder of them: what is new since it was looked at
-// last, and that into the logbook. Only whole lines are read; a last line without its end waits.
+// Watches a file that a logger keeps appending to, or a folder of such files, and imports the rows
+// that are new since the last poll. Only complete lines are read; an unfinished last line waits.
 #pragma once
 
 #include "core/intake/log/column_map.h"
@@ -15,14 +15,14 @@
 
 namespace holdband::intake {
 
-/// How far a file was read, and how.
+/// How far a file was read, and with which result.
 struct FileSeen {
-    std::int64_t bytes = 0; ///< up to the end of its last whole line
-    std::int64_t lines = 0; ///< in them
-    std::string digest;     ///< of their first and last 4 KiB
+    std::int64_t bytes = 0; ///< up to the end of its last complete line
+    std::int64_t lines = 0; ///< number of those lines
+    std::string digest;     ///< of the first and last 4 KiB of those bytes
     ColumnMap map;
     LogLayout layout;
-    std::int64_t import = 0; ///< that got its rows; 0: none
+    std::int64_t import = 0; ///< the import with its rows; 0: none
     std::string day;         ///< the local day of that import
 
     bool operator==(const FileSeen&) const = default;
@@ -31,14 +31,14 @@ struct FileSeen {
 enum class FileNews {
     nothing,
     first,    ///< never read before
-    grown,    ///< new whole lines behind those that were read
-    shrunk,   ///< shorter than what was read
-    replaced, ///< what was read is not there any more
+    grown,    ///< new complete lines after those already read
+    shrunk,   ///< shorter than the part already read
+    replaced, ///< the part already read has changed
 };
 
 struct FileLook {
     FileNews news = FileNews::nothing;
-    std::int64_t bytes = 0; ///< up to the end of the last whole line
+    std::int64_t bytes = 0; ///< up to the end of the last complete line
     std::int64_t lines = 0;
     std::string digest;
     bool bytewise = true; ///< lines end in a line feed of one byte: new ones can be read alone
@@ -47,21 +47,22 @@ struct FileLook {
 /// Problem (file): it can't be read.
 Result<FileLook> lookAtFile(const std::string& path, const std::optional<FileSeen>& seen);
 
-/// What one look at a watched path brought.
+/// The result of one poll of a watched path.
 struct WatchReport {
     std::string path;
     std::int64_t added = 0;
-    std::vector<std::string> remarks;  ///< "loop.csv was replaced by another file: read anew"
-    std::vector<std::string> problems; ///< sentences: what needs a person
+    /// Sentences such as "loop.csv was replaced by another file: …".
+    std::vector<std::string> remarks;
+    std::vector<std::string> problems; ///< sentences about files that need the user's attention
 };
 
-/// Looks at all watched files, keeps what is new (each file in a change of its own that undo passes
-/// over; one import for each file and local day), and remembers how far it came. `memory`: of the
-/// looks before; what needs a person is said again from there.
+/// Polls all watched files, stores the new rows (each file in its own change, which undo skips; one
+/// import for each file and local day), and records how far it read. `memory`: from earlier polls;
+/// open problems are reported again from it.
 Result<std::vector<WatchReport>> pollWatches(const store::LogbookFile& logbook,
                                              WatchMemory& memory);
 
-/// How far the files of a watch were read, by file name; as text (JSON) and back.
+/// How far the files of a watch were read, by file name; converted to text (JSON) and back.
 using WatchState = std::vector<std::pair<std::string, FileSeen>>;
 std::string watchStateText(const WatchState& state);
 WatchState watchStateFrom(const std::string& text);

@@ -1,6 +1,6 @@
-// Watched files that need a person, remembered between two looks: such a file is not read again
-// until it changes, or somebody changes the logbook, which may have settled what it asks.
-// For one thread at a time.
+// Watched files that need the user's attention, remembered between two polls: such a file is not
+// read again until it changes, or the logbook changes, which may have solved its problem. For one
+// thread at a time.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -13,7 +13,7 @@
 
 namespace holdband::intake {
 
-/// By what a file on disk is told from another, without reading it.
+/// Detects a change of a file on disk without reading it.
 struct FileStamp {
     std::int64_t size = 0;
     std::int64_t changedNs = 0; ///< since 1970
@@ -27,13 +27,13 @@ std::optional<FileStamp> stampOf(const std::string& path);
 
 class WatchMemory {
 public:
-    /// Before the files are looked at. Forgets all if the logbook is another, or was changed by
-    /// anything but the last look itself.
+    /// Call before the files are polled. Forgets everything if the logbook is a different one, or
+    /// was changed by anything but the last poll itself.
     Done begin(const store::LogbookFile& logbook);
-    /// After it.
+    /// Call after the files were polled.
     Done end(const store::LogbookFile& logbook);
 
-    /// The sentence that was said of the file, if it is still that file.
+    /// The problem reported for the file, if the file has not changed.
     std::optional<std::string> problemOf(std::int64_t watch, const std::string& path,
                                          const std::optional<FileStamp>& stamp) const;
     void note(std::int64_t watch, const std::string& path, const std::optional<FileStamp>& stamp,
