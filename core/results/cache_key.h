@@ -1,5 +1,5 @@
-// What the caches of lanes and of comparisons both ask of a batch's evidence. Not for use outside
-// core/results.
+// What the caches of lanes and of comparisons both need to know about a batch's data. Not for use
+// outside core/results.
 #pragma once
 
 #include "core/results/snapshot.h"
@@ -13,7 +13,7 @@ namespace holdband::results {
 /// Sensors that read the batch's beer at some time.
 std::set<std::string> beerSensorsOf(const Batch& batch);
 
-/// Stretches of the sensor that are left out.
+/// Stretches of the sensor's readings that are left out.
 std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sensor);
 
 } // namespace holdband::results

@@ -17,7 +17,8 @@ Instant edgeInstant(const Zone& zone, Date date, int minute)
     return resolved.kind == LocalKind::missing ? resolved.change : resolved.earlier;
 }
 
-/// All edges of the local days that the span touches: what holds at its start was decided before.
+/// All edges of the local days that the span touches; the price at its start follows from an edge
+/// before it.
 std::vector<Instant> edgesOver(const Tariff& tariff, const Zone& zone, Span span)
 {
     std::vector<Instant> edges{span.end};
@@ -47,7 +48,7 @@ bool covers(const TariffWindow& window, LocalTime local)
     const std::size_t today = weekdayOf(day);
     if (window.fromMinute < window.toMinute)
         return window.days[today] && minute >= window.fromMinute && minute < window.toMinute;
-    // Past midnight the window still belongs to the day on which it began.
+    // After midnight the window still belongs to the day on which it began.
     const bool begunToday = window.days[today] && minute >= window.fromMinute;
     const bool begunBefore = window.days[(today + 6) % 7] && minute < window.toMinute;
     return begunToday || begunBefore;

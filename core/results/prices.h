@@ -1,4 +1,4 @@
-// The price of energy laid out on the time line.
+// The price of energy as spans on the time line.
 #pragma once
 
 #include "core/analysis/money.h"
@@ -9,8 +9,9 @@
 
 namespace holdband::results {
 
-/// Spans of one price each, in order. Time without a known price is left out. A window's edge that
-/// a clock change skips lies at the change; one that it doubles, at the first of the two.
+/// Spans of one price each, in order. Time without a known price is left out. If a clock change
+/// skips a window's edge, the edge is at the change; if it doubles it, at the first of the two
+/// instants.
 std::vector<analysis::PricedSpan> pricesOver(const Tariff& tariff, const Zone& zone, Span span);
 
 /// The same with each tariff from its date on.

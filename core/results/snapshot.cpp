@@ -27,7 +27,7 @@ const Value* named(const std::vector<Value>& values, const std::string& name)
     return found == values.end() ? nullptr : &*found;
 }
 
-/// Pitching, where it has no reading since.
+/// The last reading of an open batch's beer; pitching if there is none since.
 Result<Instant> beerKnownTo(const store::LogbookFile& logbook, const Batch& batch)
 {
     const std::string& sensor =
@@ -53,8 +53,8 @@ std::optional<Instant> meteredTo(const Snapshot& snapshot, const std::string& se
     return last;
 }
 
-/// An open batch's energy goes on to the setup's last round, but a batch that somebody forgot to
-/// end takes no share of later ones.
+/// An open batch's energy continues to the setup's last round, but a batch that was never ended
+/// takes no share of much later ones.
 Instant energyEnd(Instant beerKnownTo, std::optional<Instant> meteredTo)
 {
     return std::max(beerKnownTo,
@@ -101,7 +101,7 @@ std::vector<analysis::EnergySource> meterSources(const Snapshot& snapshot, const
     return sources;
 }
 
-/// Power logs stand in where the setup has no meter.
+/// Power logs are used if the setup has no meter.
 Result<std::vector<analysis::EnergySource>> powerSources(const store::LogbookFile& logbook,
                                                          const Snapshot& snapshot,
                                                          const Setup& setup, Span span)
@@ -152,7 +152,7 @@ Result<Series> calibratedSeries(const store::LogbookFile& logbook, const Snapsho
     return read;
 }
 
-/// The stretches of the batch in which one sensor each read its beer.
+/// The stretches of the batch, each with the sensor that read its beer.
 std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span span)
 {
     std::vector<std::pair<std::string, Span>> spans{{batch.beerSensor, span}};
@@ -166,7 +166,8 @@ std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span spa
     return spans;
 }
 
-/// Appends the readings of the next sensor; from one to the other nothing is bridged.
+/// Appends the readings of the next sensor, with a break so that nothing is interpolated between
+/// the two.
 void append(Series& series, const Series& next)
 {
     const std::size_t before = series.size();
@@ -180,7 +181,7 @@ void append(Series& series, const Series& next)
     }
 }
 
-/// Takes out what lies before `from` or, of another sensor's time, at or after `to`.
+/// Removes readings before `from` and, where the next sensor takes over, at or after `to`.
 Series inside(const Series& series, std::optional<Instant> from, std::optional<Instant> to)
 {
     Series kept;
@@ -218,7 +219,7 @@ Result<Series> beerSeries(const store::LogbookFile& logbook, const Snapshot& sna
     return beer;
 }
 
-/// The largest of the accuracies of the sensors that read the beer; unknown where that of one is.
+/// The largest accuracy of the sensors that read the beer; unknown if any is unknown.
 std::optional<TemperatureDifference> beerAccuracy(const Snapshot& snapshot, const Batch& batch,
                                                   Span whole)
 {
@@ -232,7 +233,7 @@ std::optional<TemperatureDifference> beerAccuracy(const Snapshot& snapshot, cons
     return largest;
 }
 
-/// What was left out of the beer's readings while their sensor read this batch.
+/// The stretches left out of the beer's readings while their sensor read this batch.
 std::vector<analysis::LeftOut> leftOutOf(const Snapshot& snapshot, const Batch& batch, Span whole)
 {
     std::vector<analysis::LeftOut> all;

@@ -1,6 +1,5 @@
-// The small things of a logbook read together, so that reviews look them up without asking the
-// store again; and from them the input of the analysis for one batch. Not for use outside
-// core/results.
+// Everything in a logbook except the bulk readings, read at once, so that reviews need not query
+// the store again; and the input of the analysis for one batch. Not for use outside core/results.
 #pragma once
 
 #include "core/analysis/run.h"
@@ -18,12 +17,12 @@
 
 namespace holdband::results {
 
-/// How far the energy of an open batch goes on past the last reading of its beer.
+/// How long the energy of an open batch continues after the last reading of its beer.
 inline constexpr Milliseconds openBatchMetered = std::chrono::hours(48);
 
 struct Snapshot {
     LogbookSettings settings;
-    char decimalSign = '.'; ///< of the words that are made from it
+    char decimalSign = '.'; ///< of the texts made from it
     Zone zone;
     std::vector<Setup> setups;
     std::vector<Sensor> sensors;
@@ -32,7 +31,7 @@ struct Snapshot {
     std::vector<store::Exclusion> exclusions;
     std::map<std::string, std::vector<store::StoredReading>> meterReadings; ///< by meter
 
-    /// Pitched to ended; of an open batch to the last reading of its beer, or to the last of a
+    /// Pitched to ended; for an open batch to the last reading of its beer, or to the last of a
     /// meter of its setup where that is later, at most openBatchMetered later.
     std::map<std::string, Span> batchSpans;
     std::map<std::string, Instant> beerKnownTo; ///< of open batches; pitching where nothing is
@@ -44,7 +43,7 @@ struct Snapshot {
 
 Result<Snapshot> readSnapshot(const store::LogbookFile& logbook);
 
-/// A sensor's series over the span, offsets added and exclusions taken out, with its gap limit:
+/// A sensor's series over the span, with offsets added and exclusions removed, with its gap limit:
 /// the batch's own, or by default from its readings inside the span.
 struct JudgedSeries {
     Series series;
@@ -54,21 +53,21 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
                                   const Sensor& sensor, Span span,
                                   const std::optional<Milliseconds>& ownGapLimit);
 
-/// What judging needs of one batch: its beer, plan and span. Energy, weather and money are absent.
+/// The input for judging one batch: its beer, plan and span. Energy, weather and money are absent.
 Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
                                            const Snapshot& snapshot, const Batch& batch);
 
-/// The batch's hydrometer readings in force, in order of time.
+/// The batch's hydrometer readings with corrections, in order of time.
 Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFile& logbook,
                                                           const Batch& batch);
 
-/// The setup's energy: its meters with all their readings, or without any its power logs over the
-/// span.
+/// The setup's energy: its meters with all their readings, or, without a meter, its power logs over
+/// the span.
 Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
                                             const Snapshot& snapshot, const Setup& setup,
                                             Span span);
 
-/// All of it.
+/// The complete input of the analysis.
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch);
 

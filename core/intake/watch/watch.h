@@ -1,4 +1,4 @@
-// Watches a file that a logger keeps appending to, or a folder of such files, and imports the rows
+// Watches a file that a logger appends to, or a folder of such files, and imports the rows
 // that are new since the last poll. Only complete lines are read; an unfinished last line waits.
 #pragma once
 

@@ -1,4 +1,4 @@
-// One batch judged for a list, without its energy. Not for use outside core/results.
+// Judges one batch for a list, without its energy. Not for use outside core/results.
 #pragma once
 
 #include "core/results/overview/batch_list.h"

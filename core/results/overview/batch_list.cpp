@@ -113,7 +113,8 @@ void addOverlaps(const Snapshot& snapshot, Sentences& odd)
     }
 }
 
-/// Targets that are likelier a wrong digit or unit than a plan; common practice, no source.
+/// Finds targets that are more likely a wrong digit or unit than a plan; common practice, no
+/// source.
 void addTargets(const Snapshot& snapshot, Sentences& odd)
 {
     const Temperature freezing = Temperature::celsius(0.0);

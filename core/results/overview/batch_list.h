@@ -1,4 +1,4 @@
-// The batches of a logbook with their verdicts, a line each.
+// The batches of a logbook with their verdicts, one line each.
 #pragma once
 
 #include "core/analysis/verdict.h"
@@ -29,7 +29,7 @@ struct BatchList {
 
 Result<BatchList> reviewBatches(const store::LogbookFile& logbook);
 
-/// What is odd in a logbook that is sound: a sentence each.
+/// Sentences about odd data in a logbook that is not damaged.
 Result<std::vector<std::string>> findOddities(const store::LogbookFile& logbook);
 
 } // namespace holdband::results

@@ -12,7 +12,7 @@ namespace holdband::results {
 
 namespace {
 
-/// Puts a bar into the first row that is free when it begins.
+/// Puts a bar into the first row that is free at its start.
 int freeRow(std::vector<Instant>& rowEnds, Span span)
 {
     for (std::size_t row = 0; row < rowEnds.size(); ++row) {
@@ -37,7 +37,7 @@ LaneBar barOf(const BatchLine& line, Instant now)
     return bar;
 }
 
-/// Judges batches, by the cache where there is one.
+/// Judges batches, using the cache if there is one.
 class Lines {
 public:
     Lines(const store::LogbookFile& logbook, const Snapshot& snapshot, LanesCache* cache)
@@ -82,7 +82,7 @@ struct RoundOrder {
     bool operator()(const RoundColumn& a, const RoundColumn& b) const { return earlier(a, b); }
 };
 
-/// A tick for every round in which a meter was read, and for every one that was due and wasn't.
+/// A tick for every round in which a meter was read, and for every missed round.
 std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
 {
     std::map<RoundColumn, Instant, RoundOrder> read;

@@ -1,4 +1,4 @@
-// The map of the logbook: setups as rows, batches as bars in time, rounds as ticks.
+// The overview of the logbook: setups as rows, batches as bars in time, rounds as ticks.
 #pragma once
 
 #include "core/analysis/verdict.h"
@@ -16,7 +16,7 @@ struct LaneBar {
     analysis::Verdict verdict = analysis::Verdict::notEnoughData;
     std::string mark;     ///< see verdictMark
     std::string headline; ///< the verdict sentence
-    int row = 0;          ///< batches at once on a setup stand in rows of their own, from 0
+    int row = 0;          ///< from 0; batches at the same time on a setup have different rows
 
     bool operator==(const LaneBar&) const = default;
 };
@@ -29,7 +29,7 @@ struct Lane {
     bool operator==(const Lane&) const = default;
 };
 
-/// A round that was read, or one that should have been.
+/// A round that was read, or one that was missed.
 struct RoundTick {
     Instant at;
     bool missed = false;
@@ -41,15 +41,15 @@ struct LanesReview {
     std::vector<Lane> lanes;
     std::vector<RoundTick> rounds; ///< in order of time
     Instant now;
-    Span shown; ///< all batches, and now where one is open
+    Span shown; ///< all batches, until now if one is open
 
     bool operator==(const LanesReview&) const = default;
 };
 
 class LanesCache;
 
-/// `cache`: where there is one, only the batches are judged that a change has touched since it was
-/// used last; what comes out is the same (lanes_cache.h).
+/// With a `cache`, only the batches are judged that a change has touched since the last use; the
+/// result is the same (lanes_cache.h).
 Result<LanesReview> reviewLanes(const store::LogbookFile& logbook, LanesCache* cache = nullptr,
                                 char decimalSign = '.');
 

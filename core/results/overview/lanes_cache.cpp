@@ -65,7 +65,7 @@ Result<BatchLine> LanesCache::lineOf(const store::LogbookFile& logbook, const Sn
         auto unchanged = same(known->second.basis, *basis, prints);
         HOLDBAND_TRY(unchanged);
         if (*unchanged) {
-            known->second.basis = std::move(*basis); // the next look begins from here
+            known->second.basis = std::move(*basis); // compared with next time
             return known->second.line;
         }
     }

@@ -1,7 +1,7 @@
-// What the lanes know of each batch since they last looked, so that a change re-judges only the
-// batches that it touches. A line is used again only where everything that it was made from is the
-// same: the batch's record, its span, its sensors with their exclusions, the settings, and the
-// prints of their readings (core/store/series_print.h). Belongs to one logbook and to the thread
+// The lines of the lanes view from its last review, so that a change re-judges only the batches
+// that it touches. A line is reused only if everything it was made from is unchanged: the batch's
+// record, its span, its sensors with their exclusions, the settings, and the fingerprints of their
+// readings (core/store/readings/series_fingerprint.h). Belongs to one logbook and to the thread
 // that reads it.
 #pragma once
 
@@ -18,13 +18,13 @@ namespace holdband::results {
 
 class LanesCache {
 public:
-    /// To be called before the lines of a review are asked for; forgets batches that are gone.
+    /// Call before lineOf for the batches of a review; drops batches that no longer exist.
     void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
-    /// What batchLineOf gives. `prints`: made for this review.
+    /// Returns the same as batchLineOf. `prints`: made for this review.
     Result<BatchLine> lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                              const Batch& batch, store::SeriesFingerprints& prints);
 
-    /// How many batches were judged anew since begin().
+    /// How many batches were judged again since begin().
     int judged() const { return m_judged; }
 
 private:

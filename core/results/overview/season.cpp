@@ -94,7 +94,7 @@ std::string boundsOf(const analysis::EnergyFigure& energy, char sign)
     return " (" + fixedText(energy.low, 2, sign) + " – " + fixedText(energy.high, 2, sign) + ")";
 }
 
-/// %1 the energy and its bounds, %2 what it cost.
+/// %1 is the energy with its bounds, %2 its cost.
 Phrase usedPhrase(std::size_t metered, std::size_t all, bool priced)
 {
     if (all == 1)
@@ -163,8 +163,8 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
     for (const Batch& batch : *batches) {
         if (batch.setup != name)
             continue;
-        auto review =
-            reviewRun(logbook, batch.name, decimalSign); // its readings are let go of again
+        // Frees the readings of one batch before the next one is read.
+        auto review = reviewRun(logbook, batch.name, decimalSign);
         HOLDBAND_TRY(review);
         auto basis = basisOf(logbook, *review);
         HOLDBAND_TRY(basis);

@@ -1,4 +1,4 @@
-// All batches of a setup, a line each, and what they used together.
+// All batches of a setup, one line each, and the energy that they used together.
 #pragma once
 
 #include "core/analysis/verdict.h"
@@ -29,7 +29,7 @@ struct SeasonLine {
     std::optional<analysis::Cost> cost;
     std::optional<double> meanLift; ///< K, room above beer
     std::optional<double> kwhPerDegreeDay;
-    std::optional<double> crashPerformance; ///< heat moved per electricity used, an estimate
+    std::optional<double> crashPerformance; ///< heat removed per electricity used, an estimate
 };
 
 struct Season {
@@ -37,20 +37,20 @@ struct Season {
     Zone zone;
     Setup setup;
     std::vector<SeasonLine> batches; ///< in order of pitching
-    std::vector<Basis> bases;        ///< what each of them rests on
-    /// Sums over the batches. A batch that is not metered adds nothing; `metered` counts the
+    std::vector<Basis> bases;        ///< what the figures of each are based on
+    /// Sums over the batches. A batch without metered energy adds nothing; `metered` counts the
     /// others.
     analysis::EnergyFigure energy;
     std::size_t metered = 0;
     std::optional<analysis::Cost> cost; ///< of the batches that have one
     std::size_t priced = 0;
     std::optional<double> parts;       ///< sum of the setup's parts list
-    std::string sentence;              ///< how many stayed, and what they used
-    std::vector<std::string> findings; ///< what is odd in the evidence, with the batch's name
-    std::vector<std::string> cautions; ///< belonging to the kind of setup
+    std::string sentence;              ///< how many stayed in the band, and the energy used
+    std::vector<std::string> findings; ///< sentences about odd data, with the batch's name
+    std::vector<std::string> cautions; ///< for the kind of setup
 };
 
-/// Problem (data): no setup of that name (near ones listed).
+/// Problem (data): no setup of that name (with suggestions).
 Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string& setup,
                             char decimalSign = '.');
 

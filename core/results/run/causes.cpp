@@ -36,8 +36,8 @@ std::vector<PlacedSide> allPlaced(const RunReview& review)
     return all;
 }
 
-/// How long both last together; absent where they don't. What is the same span overlaps, however
-/// short it is.
+/// How long the two overlap; absent if they don't. Two equal spans overlap even if their length is
+/// 0.
 std::optional<Milliseconds> overlap(const ExcursionCause& cause, const PlacedSide& excursion)
 {
     if (cause.side != excursion.side)
@@ -117,7 +117,8 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
             continue;
         HOLDBAND_TRY(store::removeCause(change, kept.id));
         for (const PlacedSide& other : all) {
-            // Each of the others keeps it for itself, so that it can be told apart later.
+            // Other excursions that shared this cause get a copy of their own, so that changing one
+            // doesn't change the others.
             if (other == which || causeAt(review.causes, other.span, other.side) != &kept.cause)
                 continue;
             HOLDBAND_TRY(store::addCause(

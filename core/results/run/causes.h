@@ -1,5 +1,5 @@
 // Which cause belongs to which excursion: the one of the same side that overlaps it longest, so
-// that it stays with its excursion when limits or data change a little.
+// that a cause stays with its excursion when limits or data change a little.
 #pragma once
 
 #include "core/model/cause.h"
@@ -14,10 +14,10 @@ namespace holdband::results {
 /// review.figures.judged.asPlanned.
 const ExcursionCause* causeOf(const RunReview& review, std::size_t stage, std::size_t excursion);
 
-/// The same for an excursion of other limits, by when it was.
+/// The same for an excursion with other limits, by its span and side.
 const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span span, Side side);
 
-/// "lid open, \"bottled a sample\""; empty without a cause.
+/// Such as "lid open, \"bottled a sample\""; empty without a cause.
 std::string causeText(const ExcursionCause* cause);
 
 /// For programs: "lid open".
@@ -26,15 +26,15 @@ std::string_view causeName(Cause cause);
 /// The same for people, in their language.
 std::string causeWord(Cause cause);
 
-/// Gives the excursion a cause and a note in place of what it had; takes them away where both are
-/// empty. One that several excursions had stays with the others.
+/// Replaces the excursion's cause and note; removes them if both are empty. If other excursions
+/// shared the old cause, they keep it.
 Done giveCause(const store::Change& change, const RunReview& review, std::size_t stage,
                std::size_t excursion, std::optional<Cause> cause, const std::string& note);
 
-/// For the history.
+/// The history entry for giving the cause.
 store::HistoryEntry causeEntry(const RunReview& review, std::size_t stage, std::size_t excursion);
 
-/// A sentence for each cause that no excursion has any more.
+/// A sentence for each cause that no longer belongs to an excursion.
 std::vector<std::string> strayCauses(const RunReview& review);
 
 } // namespace holdband::results

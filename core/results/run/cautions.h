@@ -9,7 +9,7 @@
 
 namespace holdband::results {
 
-/// A sentence each; the last defers to local codes and licensed people.
+/// One sentence each; the last one refers to local codes and licensed people.
 std::vector<std::string> cautionsFor(const Setup& setup);
 
 } // namespace holdband::results

@@ -1,4 +1,4 @@
-// What a run used on its days: the mean over the whole ones, the least and the most.
+// The energy a run used per day: the mean over complete days, the minimum and the maximum.
 #pragma once
 
 #include "core/analysis/run.h"
@@ -19,10 +19,10 @@ struct DailyEnergy {
     std::size_t most = 0;
 };
 
-/// Absent without a whole day.
+/// Absent without a complete day.
 std::optional<DailyEnergy> dailyEnergyOf(const analysis::RunEnergy& energy, const Zone& zone);
 
-/// The day of an entry of RunEnergy::days for people: "7 Mar 2026".
+/// The day of an entry of RunEnergy::days as text: "7 Mar 2026".
 std::string dayText(const analysis::SpanEnergy& day, const Zone& zone);
 
 } // namespace holdband::results

@@ -26,7 +26,7 @@ std::string boundsText(const EnergyFigure& energy, char decimalSign)
                              : Phrase::tr("unknown", "bounds").text();
 }
 
-/// The crash's stage ends before the run's energy does: what came after it is in the figure too.
+/// Whether the run goes on after the crash's stage: the energy after it is then in the figure too.
 bool goesOnAfterCrash(const RunReview& review)
 {
     const RunEnergy& energy = review.figures.energy;

@@ -1,4 +1,4 @@
-// Energy of a run as every surface writes it: window, report and command line show the same.
+// Energy of a run as text: window, report and command line show the same.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -19,7 +19,7 @@ EnergyTexts energyTexts(const analysis::EnergyFigure& energy, char decimalSign =
 
 enum class EnergyPartKind { whole, beforeCrash, crash };
 
-/// The whole run, and what was used before the crash and from it on, where there is one.
+/// The energy of the full run, and before the crash and from it on, if there is one.
 struct EnergyPart {
     EnergyPartKind kind = EnergyPartKind::whole;
     std::string label;
@@ -27,7 +27,8 @@ struct EnergyPart {
 };
 std::vector<EnergyPart> energyParts(const RunReview& review);
 
-/// With which batches the energy was shared and how; empty where it was not.
+/// A sentence about the batches with which the energy was shared and how; empty if it was not
+/// shared.
 std::string sharedSentence(const RunReview& review);
 /// "Ale 2", "Ale 2 and Ale 3", "Ale 2, Ale 3 and Ale 4"
 std::string sharedWithText(const std::vector<analysis::SharedTime>& shared);

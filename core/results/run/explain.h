@@ -1,6 +1,6 @@
-// How each figure came about: one or two sentences, the rule first and then this batch's own
-// numbers, taken from the structs that were computed and never computed again. For the window's
-// hints (hover, F1), in the units of the logbook.
+// Explains each figure in one or two sentences, the rule first and then this batch's own numbers,
+// taken from the computed structs and never computed again. For the window's hints (hover, F1), in
+// the units of the logbook.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -9,7 +9,7 @@
 
 namespace holdband::results {
 
-/// A figure of the run as a whole.
+/// A figure of the full run.
 enum class Figure {
     insideShare,
     outsideTime,
@@ -53,19 +53,19 @@ enum class StageFigure {
     rmsDeviation,
     meanAbsoluteDeviation,
     quantiles, ///< 5, 50 and 95 % of the deviation
-    range,     ///< least and most of the beer's temperature
+    range,     ///< minimum and maximum of the beer's temperature
     energy,
     meanPower,
 };
 
-/// Where the figure is absent, the sentence says why. Never empty.
+/// If the figure is absent, the sentence gives the reason. Never empty.
 std::string explain(const RunReview& review, Figure figure, char decimalSign = '.');
 
 /// `stage` is an index into the judged stages.
 std::string explainStage(const RunReview& review, std::size_t stage, StageFigure figure,
                          char decimalSign = '.');
 
-/// One excursion: where it began and ended, how far past the edge, its area, what ended it.
+/// Explains an excursion: its start and end, how far past the edge, its area, how it ended.
 std::string explainExcursion(const RunReview& review, std::size_t stage, std::size_t excursion,
                              char decimalSign = '.');
 

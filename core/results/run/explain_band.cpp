@@ -32,7 +32,7 @@ std::string insideWords(const ExplainWords& words, const Held& held)
 
 namespace {
 
-/// The sum after the rule of outsideWords.
+/// The numbers of the sum that outsideWords explains.
 std::string outsideSum(const Held& held)
 {
     const std::string sum = spanWords(held.outsideMs());

@@ -1,4 +1,4 @@
-// Explanations that a stage and the whole run share: time inside and outside, coverage, the
+// Explanations that a stage and the full run share: time inside and outside, coverage, the
 // deviation. Not for use outside core/results.
 #pragma once
 
@@ -30,7 +30,7 @@ std::string spreadWords(const ExplainWords& words, const Held& held);
 std::string rmsWords(const ExplainWords& words, const Held& held);
 std::string meanAbsoluteWords(const ExplainWords& words, const Held& held);
 
-/// Why there is no figure over the hold time; empty where some of it was seen.
+/// The reason why there is no figure over the hold time; empty if some of it is covered.
 std::string whyNothingHeld(const Held& held);
 
 } // namespace holdband::results

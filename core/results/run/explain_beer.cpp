@@ -1,4 +1,4 @@
-// Explanations of the heat moved over the crash, and of what the gravities say.
+// Explains the heat removed during the crash, and the figures from the gravities.
 #include "core/analysis/gravity.h"
 #include "core/analysis/heat.h"
 #include "core/quantity/plato.h"
@@ -71,7 +71,7 @@ std::string whyNoFermentation(const RunReview& review)
     return Phrase::tr("This needs the final gravity: none is given, and none was measured.");
 }
 
-/// With a space before it; empty where a final gravity is given.
+/// Begins with a space; empty if a final gravity is given.
 std::string whichFinal(const ExplainWords& words, const Fermentation& fermented)
 {
     if (!fermented.measuredAt)

@@ -1,4 +1,4 @@
-// Explanations of energy, money and lift.
+// Explains energy, money and lift.
 #include "core/results/run/energy_texts.h"
 #include "core/results/run/explain_words.h"
 #include "core/text/phrase.h"
@@ -53,7 +53,7 @@ std::string sharedWords(const RunReview& review, Span span)
                      .with(spanWords(shared), review.setup.name, sharedWithText(with));
 }
 
-/// %1 the energy and its bounds, %2 the metered time of %3.
+/// %1 is the energy with its bounds, %2 the metered time of %3.
 Phrase meteredPhrase(bool fromPower, bool partly)
 {
     if (fromPower && partly)

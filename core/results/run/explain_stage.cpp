@@ -1,4 +1,4 @@
-// Explanations of one stage and of one excursion.
+// Explains the figures of one stage and of one excursion.
 #include "core/results/run/causes.h"
 #include "core/results/run/explain.h"
 #include "core/results/run/explain_band.h"
@@ -83,7 +83,7 @@ private:
         }
     }
 
-    /// Why the stage has no settling figures; empty where it settled and arrived.
+    /// The reason why the stage has no settling figures; empty if it settled and arrived.
     std::string whyNotSettled() const
     {
         if (m_track.deviation.empty())

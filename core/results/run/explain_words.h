@@ -1,4 +1,4 @@
-// The words that explanations share: lengths of time that can be added up by hand, differences and
+// Texts that explanations share: lengths of time that can be added up by hand, differences and
 // temperatures in the units of the logbook. Not for use outside core/results.
 #pragma once
 
@@ -9,7 +9,7 @@
 
 namespace holdband::results {
 
-/// "251 h 12 min", "48 min", "40 s": hours however many, so that sums can be followed. From ms.
+/// "251 h 12 min", "48 min", "40 s": always in hours, so that sums can be checked. From ms.
 std::string spanWords(double ms);
 
 class ExplainWords {
@@ -31,7 +31,7 @@ public:
     std::string number(double value, int decimals) const;
     std::string money(double amount) const;
     std::string time(Instant at) const;
-    /// The least and the most, in brackets with a space before; empty where neither is known.
+    /// The bounds in brackets, with a space before; empty if neither is known.
     std::string bounds(const analysis::EnergyFigure& energy) const;
     bool fahrenheit() const;
 
@@ -43,11 +43,11 @@ private:
     char m_sign;
 };
 
-/// Explanations of energy, money, weather, heat and gravity, in files of their own.
+/// Explanations of energy, money, weather, heat and gravity, each in its own file.
 std::string explainEnergy(const ExplainWords& words, Figure figure);
 std::string explainBeer(const ExplainWords& words, Figure figure);
 
-/// What the meters make of a span: the rule, and "0.90 kWh (0.79 – 1.41) in 10 h".
+/// The metered energy of a span: the rule, and "0.90 kWh (0.79 – 1.41) in 10 h".
 std::string meteredWords(const ExplainWords& words, const analysis::EnergyFigure& energy,
                          Span span);
 std::string powerWords(const ExplainWords& words, const analysis::EnergyFigure& energy);

@@ -23,7 +23,8 @@ std::vector<std::string> sensorNames(const Batch& batch)
     return names;
 }
 
-/// Of the series that was judged; where several sensors read the beer they share one.
+/// The number of readings in the judged series; several sensors that read the beer share one
+/// series.
 std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
 {
     const analysis::RunInput& input = review.input;
@@ -34,7 +35,7 @@ std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
                       [&](Instant at) { return at >= input.span.start && at <= input.span.end; }));
 }
 
-/// What the review itself knows of it.
+/// Filled from the review alone.
 Basis begunBasis(const RunReview& review)
 {
     const Batch& batch = review.batch();

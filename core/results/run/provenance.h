@@ -1,5 +1,5 @@
-// What a batch's figures were computed from, beside the readings themselves: its sensors with their
-// doubts and its meters, for a report that can be read without the logbook.
+// What a batch's figures were computed from, besides the readings themselves: its sensors with
+// their uncertainties and its meters, for a report that can be read without the logbook.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -14,19 +14,20 @@ struct SensorBasis {
     Sensor sensor;
     /// ±, the largest in force during the batch; absent where it is unknown for some of it.
     std::optional<TemperatureDifference> accuracy;
-    std::size_t readings = 0; ///< inside the batch; 0 where another sensor took over or none is
+    std::size_t readings = 0; ///< inside the batch; 0 if another sensor took over or there is none
 };
 
 struct Basis {
     std::string batch;
     Span span;                        ///< pitched to ended, or to the last reading of an open one
-    std::optional<Instant> judgedTo;  ///< of an open batch whose beer is known less far
+    std::optional<Instant> judgedTo;  ///< of an open batch whose beer readings end earlier
     std::optional<double> coverage;   ///< of the hold time, a fraction; absent where there was none
     std::vector<SensorBasis> sensors; ///< the beer's, in order of their use, then the room's
     std::vector<Meter> meters;        ///< those that count for the setup
     std::optional<TemperatureDifference> tolerance; ///< ±; absent: each stage has its own
     Milliseconds gapLimit{0};
-    bool usualGapLimit = true; ///< from the intervals between the readings, not the batch's own
+    /// Derived from the intervals between the readings, not set in the batch.
+    bool usualGapLimit = true;
     Milliseconds grace{0};
     double coverageNeeded = 0.0; ///< a fraction
 };
@@ -34,8 +35,8 @@ struct Basis {
 /// Reads the sensors and meters of the batch.
 Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review);
 
-/// Reviews one batch after the other, in the order given; holds the readings of one at a time.
-/// Problem (data): no batch of a name.
+/// Reviews one batch after the other, in the given order; only one batch's readings are in memory
+/// at a time. Problem (data): no batch of a name.
 Result<std::vector<Basis>> basesOf(const store::LogbookFile& logbook,
                                    const std::vector<std::string>& batches);
 

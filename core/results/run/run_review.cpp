@@ -115,7 +115,7 @@ Problem unknownBatch(const Snapshot& snapshot, const std::string& name)
 
 std::string timeInRun(const RunReview& review, Instant at)
 {
-    constexpr Hours mostOfAYear{300 * 24.0}; // beyond, a day and a month may stand for two years
+    constexpr Hours mostOfAYear{300 * 24.0}; // in a longer run a day and a month may be ambiguous
     const Span& span = review.input.span;
     return span.end - span.start > mostOfAYear ? localText(at, review.zone)
                                                : localShortText(at, review.zone);

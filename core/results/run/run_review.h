@@ -1,4 +1,4 @@
-// Everything there is to say about one batch, computed once: the command line, the window and the
+// Everything that is shown about one batch, computed once: the command line, the window and the
 // report show this and compute nothing themselves.
 #pragma once
 
@@ -28,7 +28,7 @@ struct SideSeries {
 
 struct RunReview {
     LogbookSettings settings;
-    char decimalSign = '.'; ///< that the words were written with
+    char decimalSign = '.'; ///< of the texts
     Zone zone;
     Setup setup;
     Sensor beerSensor;
@@ -40,9 +40,9 @@ struct RunReview {
     std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
     std::vector<SideSeries> sides;          ///< chamber and coolant of the same setup
     std::vector<JournalNote> journal;       ///< of the batch, in order of time
-    std::vector<store::KeptCause> causes;   ///< of excursions; causes.h says whose is which
-    std::vector<std::string> findings;      ///< what is odd in the evidence, a sentence each
-    std::vector<std::string> cautions;      ///< belonging to the kind of setup
+    std::vector<store::KeptCause> causes;   ///< of excursions; causes.h matches them
+    std::vector<std::string> findings;      ///< sentences about odd data
+    std::vector<std::string> cautions;      ///< for the kind of setup
 
     const Batch& batch() const { return input.batch; }
     bool open() const { return !input.batch.ended; }
@@ -50,10 +50,10 @@ struct RunReview {
 
 /// "8 Mar 02:00"; in a run that lasts most of a year or longer, with the year.
 std::string timeInRun(const RunReview& review, Instant at);
-/// The one given when the batch ended, else the last one measured.
+/// The final gravity given when the batch ended, else the last one measured.
 std::optional<Gravity> latestGravity(const RunReview& review);
 
-/// Problem (data): no batch of that name (the message lists near ones).
+/// Problem (data): no batch of that name (the message has suggestions).
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch,
                             char decimalSign = '.');
 

@@ -1,5 +1,5 @@
-// A stage's figures as every surface writes them: window, report and command line show the same.
-// Differences are in the logbook's unit, which stands in the heading; "–" where there is no figure.
+// A stage's figures as text: window, report and command line show the same. Differences are in the
+// logbook's unit, which is in the heading; "–" where there is no figure.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -26,7 +26,7 @@ StageTexts stageTexts(const RunReview& review, std::size_t stage);
 /// "+0.12", "−0.40", "0.00": K in the unit; "–" where absent.
 std::string signedDifference(std::optional<double> kelvins, TemperatureUnit unit,
                              char decimalSign = '.');
-/// How far past an edge: as above, but what there is never rounds to nothing: "< 0.01".
+/// How far past an edge: as above, but a value above 0 never rounds to 0: "< 0.01".
 std::string pastEdgeText(std::optional<double> kelvins, TemperatureUnit unit,
                          char decimalSign = '.');
 

@@ -43,7 +43,7 @@ std::string doubtText(const JudgedBy& by, const VerdictFormat& manner)
     return "±" + differenceText(*by.rules.accuracy, manner.unit, 2, manner.decimalSign);
 }
 
-/// What there is must not round to nothing: "less than 0.01 °F".
+/// A value above 0 must not round to 0: "less than 0.01 °F".
 std::string worstText(double kelvins, const VerdictFormat& manner)
 {
     const auto worst = TemperatureDifference::kelvins(kelvins);
@@ -61,7 +61,7 @@ std::string outsideShareText(double share, const VerdictFormat& manner)
                : shareText(share, 1, manner.decimalSign);
 }
 
-/// Where a grace lets some of them pass.
+/// Used when some excursions are ignored as too short.
 std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& manner)
 {
     if (totals.counted == totals.excursions)
@@ -128,16 +128,16 @@ std::string missedHeadline(const std::vector<std::string>& missed)
         .with(listed(missed));
 }
 
-/// Rounded up to a minute: what is said to be enough must be enough. Coverage is compared to the
-/// half millisecond, so that much is no minute.
+/// Rounded up to a minute, so that the length given is really enough. Coverage is compared to the
+/// half millisecond, so half a millisecond more is no further minute.
 std::string atLeast(double ms)
 {
     const auto length = Milliseconds{static_cast<std::int64_t>(std::ceil(ms - 0.5))};
     return hoursText(std::chrono::ceil<std::chrono::minutes>(length));
 }
 
-/// "; 14 h more of it would do", or, while the batch is open, how much more hold time without a
-/// gap.
+/// "; 14 h more of it would do", or for an open batch how much more hold time without a gap is
+/// needed.
 std::string whatWouldDo(const JudgedBy& by, const BandTotals& totals)
 {
     const double needed = by.settings.coverageNeeded;
@@ -212,7 +212,7 @@ std::string capitalised(std::string text)
     return text;
 }
 
-/// What a band wider by the doubt would have made of it.
+/// What the verdict would be in a band wider by the uncertainty.
 Phrase inWiderBand(Verdict verdict)
 {
     switch (verdict) {

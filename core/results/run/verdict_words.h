@@ -1,5 +1,5 @@
-// The verdict as a person would say it: one sentence, and a second line with its certainty,
-// coverage, settling and what was missed.
+// The verdict in one sentence, and a second line with its certainty, coverage, settling and missed
+// stages.
 #pragma once
 
 #include "core/analysis/run.h"
@@ -16,15 +16,15 @@ struct VerdictWords {
     std::string detail;   ///< "Sure: it also leaves the band widened by …. Covered 97.8 %. …"
 };
 
-/// What the words need to know beside the judging itself.
+/// What the texts need besides the judging itself.
 struct JudgedBy {
     analysis::JudgingRules rules;
     analysis::JudgingSettings settings;
-    bool anyReading = false; ///< of the beer
+    bool anyReading = false; ///< whether the beer has any reading
     std::optional<analysis::LeftOutFigures> leftOut = {};
 };
 
-/// How the words write numbers.
+/// The number format of the texts.
 struct VerdictFormat {
     VerdictFormat(TemperatureUnit temperature, char sign = '.')
         : unit(temperature), decimalSign(sign)
@@ -41,7 +41,7 @@ VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& b
 VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
                           const VerdictFormat& manner);
 
-/// "Left out by hand: 1 Mar 10:00 to 10:40, probe out." Empty where nothing was.
+/// Such as "Left out by hand: 1 Mar 10:00 to 10:40, probe out." Empty if nothing was left out.
 std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,
                             const Zone& zone);
 
@@ -51,8 +51,8 @@ std::string_view verdictName(analysis::Verdict verdict);
 /// The same for people, in their language.
 std::string verdictWord(analysis::Verdict verdict);
 
-/// The mark of a batch beside its name: ✓ stayed, the number of excursions, ↛ a target missed,
-/// ? not enough data, … still open.
+/// The mark shown next to a batch's name: ✓ stayed, the number of excursions, ↛ a target missed, ?
+/// not enough data, … still open.
 std::string verdictMark(const analysis::RunFigures& figures, bool open);
 
 } // namespace holdband::results
