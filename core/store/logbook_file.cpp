@@ -57,11 +57,12 @@ constexpr std::int64_t firstWithBlockSums = 5;
 
 bool hasJournal(const std::string& path)
 {
-    std::error_code unknown; // as with a name that is too long to have one
+    std::error_code unknown; // set if the name is too long to have a journal
     return fs::exists(realPath(path) + "-journal", unknown);
 }
 
-/// A reader can't roll back what a killed writer left behind; a writer can, unless one is at work.
+/// A reader can't roll back the changes of a killed writer; a writer can, unless another one is
+/// active.
 Result<std::unique_ptr<Database>> openForReading(const std::string& path)
 {
     auto database = Database::open(path, Access::read, false);
@@ -108,7 +109,7 @@ Done bringUpToDate(const Database& database)
         HOLDBAND_TRY(makeBlockSums(database));
     if (*version < firstWithVerbs)
         HOLDBAND_TRY(convertSentences(database));
-    if (*sound) // what was damaged before stays visible as damage
+    if (*sound) // a file damaged before the migration must still be reported as damaged
         HOLDBAND_TRY(renewSeal(database));
     return transaction->commit();
 }
@@ -150,7 +151,7 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
     HOLDBAND_TRY(refuseTakenName(
         path,
         Phrase::tr(
-            "choose another name"))); // another program may have made it until the lock was ours
+            "choose another name"))); // another program may have made it before we got the lock
     const auto build = [&]() -> Result<std::unique_ptr<LogbookFile>> {
         auto database = Database::open(path, Access::write, true);
         HOLDBAND_TRY(database);
@@ -215,7 +216,7 @@ Done Change::keepRecord()
     HOLDBAND_TRY(changes);
     const bool nothing = changes->empty() && !m_recording->wasPaused();
     m_recording.reset();
-    if (nothing) // kept as it was: the history has nothing to say
+    if (nothing) // nothing changed, so the entry is dropped
         return execute(database(), "DELETE FROM acts WHERE id = ?", m_entry.value);
     return changes->empty() ? Done{} : keepChanges(database(), m_entry, *changes);
 }

@@ -19,18 +19,18 @@ namespace holdband::store {
 class DailyBackup;
 struct BackupOptions;
 
-/// Where "now" comes from; tests put their own in its place.
+/// Returns the current time; tests replace it with their own.
 using Clock = std::function<Instant()>;
 Instant systemNow();
 
 class LogbookFile {
 public:
-    /// Makes a new logbook. Problem (file): something stands there already, or it can't be written.
+    /// Makes a new logbook. Problem (file): the file already exists, or it can't be written.
     static Result<std::unique_ptr<LogbookFile>>
     create(const std::string& path, const LogbookSettings& settings, Clock clock = systemNow);
-    /// Opens an existing logbook, brings an older format up to date when opened for writing.
-    /// Problem (file): missing, damaged, foreign, newer, or open for writing elsewhere (the
-    /// message names the holder).
+    /// Opens an existing logbook; brings an older format up to date when opened for writing.
+    /// Problem (file): missing, damaged, foreign, newer, or open for writing elsewhere (the message
+    /// names the holder).
     static Result<std::unique_ptr<LogbookFile>> open(const std::string& path, Access access,
                                                      Clock clock = systemNow);
     ~LogbookFile();
@@ -40,8 +40,8 @@ public:
     const Database& database() const { return *m_database; }
     Instant now() const { return m_clock(); }
 
-    /// From now on the first change of a local day is preceded by a copy. For programs that people
-    /// keep their logbook with; what reads or tests leaves it off.
+    /// From now on a copy is made before the first change of a local day. For programs with which
+    /// people use their logbook; commands that only read, and tests, don't call it.
     void useBackups(BackupOptions manner);
     void beforeChange() const;
 
@@ -56,8 +56,9 @@ private:
     std::unique_ptr<DailyBackup> m_backups;
 };
 
-/// One change of the logbook: a transaction with its entry in the history. Everything is undone
-/// unless committed; committing renews the seal and stores what changed, for undo and history.
+/// One change of the logbook: a transaction with its entry in the history. Everything is rolled
+/// back unless committed; committing renews the seal and stores the changed rows for undo and
+/// history.
 class Change {
 public:
     static Result<Change> begin(const LogbookFile& file, const HistoryEntry& entry);
@@ -67,7 +68,7 @@ public:
     HistoryEntryId entry() const { return m_entry; }
     Instant at() const { return m_at; }
 
-    /// While the bulk of an import's readings is written, which has a record of its own.
+    /// Call while the bulk of an import's readings is written, which has its own record.
     Done pauseRecording() const { return m_recording ? m_recording->pause() : Done{}; }
     Done resumeRecording() const { return m_recording ? m_recording->resume() : Done{}; }
 
@@ -86,7 +87,7 @@ private:
     Transaction m_transaction;
     HistoryEntryId m_entry;
     Instant m_at;
-    std::unique_ptr<Recording> m_recording; ///< absent while undoing and redoing
+    std::unique_ptr<Recording> m_recording; ///< absent during undo and redo
 };
 
 } // namespace holdband::store

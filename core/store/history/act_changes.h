@@ -1,4 +1,4 @@
-// The changesets of history entries, kept for undo and for the history. Not for use outside
+// The changesets of history entries, stored for undo and for the history. Not for use outside
 // core/store.
 #pragma once
 
@@ -10,11 +10,11 @@ namespace holdband::store {
 
 Done keepChanges(const Database& database, HistoryEntryId entry, const Changeset& changes);
 
-/// What the change did; empty where it changed nothing that is recorded.
-/// Problem (file): the record is damaged.
+/// The rows that the entry changed; empty if it changed nothing that is recorded. Problem (file):
+/// the stored changeset is damaged.
 Result<Changeset> changesOf(const Database& database, HistoryEntryId entry);
 
-/// Entries whose record no longer fits its digest.
+/// Entries whose stored changeset no longer matches its digest.
 Result<std::vector<HistoryEntryId>> damagedChanges(const Database& database);
 
 } // namespace holdband::store

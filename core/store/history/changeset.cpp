@@ -9,7 +9,7 @@ namespace holdband::store {
 
 namespace {
 
-/// Tables with a record of their own, or of nothing that a person entered.
+/// Tables that have their own record, or hold nothing that a person entered.
 constexpr std::array<std::string_view, 7> unrecorded{
     "acts", "act_changes", "seal", "readings", "aside_readings", "block_checksums", "log_maps"};
 
@@ -211,8 +211,8 @@ Result<Changeset> inverted(const Database& database, const Changeset& changes)
 
 namespace {
 
-/// What to do where a row is no longer as the record has it. How far a watched file was read moves
-/// on by itself and is no record (setWatchState): such a row goes all the same.
+/// Decides about a row that differs from the record. The position in a watched file advances
+/// without a record (setWatchState), so such a row is replaced all the same.
 int onConflict(void*, int conflict, sqlite3_changeset_iter* iterator)
 {
     const char* table = nullptr;

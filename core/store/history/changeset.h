@@ -1,5 +1,5 @@
-// What a change did to the small tables, row by row, as SQLite's session extension records it: can
-// be kept, read, applied again and applied backwards. Not for use outside core/store.
+// The rows that a change touched in the small tables, as SQLite's session extension records them:
+// can be stored, read, applied again and applied in reverse. Not for use outside core/store.
 #pragma once
 
 #include "core/store/sqlite/sqlite.h"
@@ -14,8 +14,8 @@ namespace holdband::store {
 /// The bytes of a changeset; empty where nothing changed.
 using Changeset = std::string;
 
-/// Records what happens to the tables that undo knows, from its beginning on. The bulk of readings
-/// is not recorded; pause while it is written, since a recording looks at every row.
+/// Records the changes of the tables that undo covers, from construction on. The bulk of readings
+/// is not recorded; pause while it is written, because a recording looks at every row.
 class Recording {
 public:
     static Result<Recording> begin(const Database& database);
@@ -23,10 +23,10 @@ public:
     Recording& operator=(Recording&&) = delete;
     ~Recording();
 
-    /// Everything since the beginning, and begins anew.
+    /// Returns everything since the beginning, and begins again.
     Result<Changeset> take();
     Done pause();
-    /// Something may have been written that it did not see.
+    /// Something may have been written without being recorded.
     bool wasPaused() const { return m_wasPaused; }
     Done resume();
 
@@ -34,7 +34,7 @@ private:
     struct Session;
     explicit Recording(const Database& database);
     Done start();
-    /// Adds what the running session saw to `m_taken`.
+    /// Adds the changes recorded by the running session to `m_taken`.
     Done collect();
 
     const Database* m_database;
@@ -46,7 +46,7 @@ private:
 /// One column of a row that changed.
 struct ChangedValue {
     std::string column;
-    std::string before; ///< as text; empty where there was none
+    std::string before; ///< as text; empty if there was none
     std::string after;
 };
 
@@ -54,15 +54,15 @@ struct ChangedRow {
     enum class How { added, changed, removed };
     std::string table;
     How how = How::changed;
-    std::vector<ChangedValue> values; ///< of an added or removed row: all of them
+    std::vector<ChangedValue> values; ///< for an added or removed row: all of them
 };
 
-/// The rows in order of their tables.
+/// The rows in the order of their tables.
 Result<std::vector<ChangedRow>> rowsOf(const Database& database, const Changeset& changes);
 
 Result<Changeset> inverted(const Database& database, const Changeset& changes);
 
-/// Applies all of it or nothing. Problem (data): a row is no longer as the changeset left it.
+/// Applies all of it or nothing. Problem (data): a row has changed since the changeset was made.
 Done applyChanges(const Database& database, const Changeset& changes);
 
 } // namespace holdband::store

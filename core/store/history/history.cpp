@@ -11,8 +11,8 @@ namespace holdband::store {
 
 namespace {
 
-// What came from another logbook stands below 1; then making this one and loading it are no part of
-// the record.
+// Entries from another logbook have ids below 1; if there are any, the entries for creating and
+// loading this logbook are left out.
 constexpr std::string_view ofTheRecord =
     "WHERE id NOT IN (1, 2) OR (id = 2 AND verb <> 'description.loaded') OR "
     "NOT EXISTS (SELECT 1 FROM acts WHERE id < 1) ORDER BY id";
@@ -57,7 +57,7 @@ Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, 
     const std::int64_t below = before ? before->value : std::numeric_limits<std::int64_t>::max();
     return query(
         logbook.database(),
-        // The last undo or redo of an entry tells whether it stands.
+        // The last undo or redo of an entry decides whether it is in force.
         "SELECT a.id, a.at, coalesce((SELECT l.kind FROM acts l "
         "WHERE l.of = a.id ORDER BY l.id DESC LIMIT 1), '') = 'undo', "
         "a.verb, a.arguments, a.why, a.kind, a.of "
@@ -94,7 +94,7 @@ Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logb
 
 Result<std::string> revisionOf(const LogbookFile& logbook)
 {
-    // What is remembered of logs has no entry.
+    // Remembered columns of logs have no entry.
     return logbook.database().text("SELECT (SELECT coalesce(max(id), 0) FROM acts) || '.' || "
                                    "count(*) || '.' || coalesce(max(used_at), 0) FROM log_maps");
 }

@@ -1,4 +1,4 @@
-// Who changed what, when and why, without the who: every change of the logbook, and what it did.
+// What was changed, when and why (but not by whom): every change of the logbook and its effect.
 #pragma once
 
 #include "core/store/history/changeset.h"
@@ -9,8 +9,8 @@
 
 namespace holdband::store {
 
-/// For core/store only, as the database says. `column`: the first of verb, arguments, why, kind,
-/// of.
+/// For core/store only, with row values as in the database. `column`: the first of verb, arguments,
+/// why, kind, of.
 Result<HistoryEntryId> addHistoryEntry(const Database& database, const HistoryEntry& entry,
                                        Instant at);
 HistoryEntry historyEntryFrom(const Statement& row, int column);
@@ -19,17 +19,17 @@ struct StoredHistoryEntry {
     HistoryEntryId id;
     Instant at;
     HistoryEntry entry;
-    bool undone = false; ///< and not redone
+    bool undone = false; ///< undone, and not redone
 };
 
-/// The newest first, `most` at most, those before `before` where it is given.
+/// The newest first, at most `most`; only those before `before` if it is given.
 Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, int most,
                                                     std::optional<HistoryEntryId> before = {});
 
-/// Row by row, before and after. Empty for entries older than the record of changes.
+/// Row by row, before and after. Empty for entries older than the recording of changes.
 Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId entry);
 
-/// An entry as a description carries it to another logbook, where it has another id.
+/// An entry as it is written in a description for another logbook, where it gets another id.
 struct PastHistoryEntry {
     Instant at;
     HistoryEntry entry;            ///< without its `of`
@@ -38,15 +38,15 @@ struct PastHistoryEntry {
     bool operator==(const PastHistoryEntry&) const = default;
 };
 
-/// All entries, oldest first. Where past ones were added, without the making of this file and the
-/// load that brought them: they carry no record of their own.
+/// All entries, oldest first. If past ones were added: without the creation of this file and the
+/// load that added them.
 Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logbook);
 /// The ids of the same entries, in the same order.
 Result<std::vector<HistoryEntryId>> readHistoryEntryIds(const LogbookFile& logbook);
-/// Another text once the logbook was changed, or columns of logs were remembered.
+/// A text that changes whenever the logbook is changed, or columns of logs are remembered.
 Result<std::string> revisionOf(const LogbookFile& logbook);
-/// Puts them before all entries of a logbook that is being made. They are there to be read: what
-/// they changed has no record here, so undo passes over them. Their ids, in their order: below 0.
+/// Adds them before all entries of a new logbook. They are only for reading: their changes have no
+/// record here, so undo skips them. Returns their ids, in order: below 0.
 Result<std::vector<HistoryEntryId>> addPastEntries(const Change& change,
                                                    const std::vector<PastHistoryEntry>& entries);
 

@@ -9,7 +9,7 @@ namespace holdband::store {
 
 namespace {
 
-/// Logbooks and descriptions hold these codes: none of them ever changes.
+/// Logbooks and descriptions store these codes: never change one.
 constexpr std::array<std::pair<HistoryVerb, std::string_view>, 54> verbCodes{{
     {HistoryVerb::other, "other"},
     {HistoryVerb::logbookCreated, "logbook.created"},
@@ -131,7 +131,7 @@ std::string argumentsText(std::span<const std::string> arguments)
     nlohmann::json list = nlohmann::json::array();
     for (const std::string& argument : arguments)
         list.push_back(argument);
-    // A file's name may hold bytes that are no UTF-8.
+    // A file's name may contain bytes that are not UTF-8.
     return list.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 

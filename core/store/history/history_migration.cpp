@@ -9,15 +9,16 @@ namespace holdband::store {
 
 namespace {
 
-/// %1 and %2 stand where the arguments of the verb stood, %n for a count, which is the last one.
+/// %1 and %2 mark the arguments of the verb in the sentence, %n marks a count, which is the last
+/// argument.
 struct Pattern {
     std::string_view sentence;
     HistoryVerb verb;
-    std::string_view count = {}; ///< the last argument, where the words alone say how many
+    std::string_view count = {}; ///< the last argument, if only the wording gives the count
 };
 
-/// The first that fits is taken: sentences that begin with a name come last, as a name may hold the
-/// words of any other.
+/// The first that matches is used: sentences that begin with a name come last, because a name may
+/// contain the words of any other sentence.
 constexpr std::array patterns{
     Pattern{"made the logbook", HistoryVerb::logbookCreated},
     Pattern{"remembered columns", HistoryVerb::columnsRemembered},
@@ -90,10 +91,10 @@ bool isCount(std::string_view text)
                                         [](char each) { return each >= '0' && each <= '9'; });
 }
 
-/// A pattern's text up to its first place, which place that is, and what follows.
+/// A pattern's text up to its first placeholder, that placeholder, and the rest.
 struct Split {
     std::string_view before;
-    char place = 0; ///< '1', '2', 'n'; 0: the pattern has no place left
+    char place = 0; ///< '1', '2', 'n'; 0: no placeholder is left
     std::string_view after;
 };
 
@@ -125,8 +126,8 @@ struct Places {
     }
 };
 
-/// A place ends where the words that follow it first come, the last one so that the sentence ends
-/// with them.
+/// The value of a placeholder ends at the first occurrence of the text after it; the last one ends
+/// so that the sentence ends with the pattern's end.
 std::optional<Places> placesIn(std::string_view sentence, std::string_view pattern)
 {
     Places places;
@@ -173,7 +174,7 @@ HistoryEntry fromSentence(std::string_view sentence)
 
 HistoryEntry entryFromSentence(std::string_view sentence, HistoryKind kind)
 {
-    // Only the beginning that belongs to the kind: a batch may be called "took back: Ale".
+    // Tests only the beginning for this kind: a batch may be named "took back: Ale".
     const std::string_view beginning = kind == HistoryKind::undo   ? undoBeginning
                                        : kind == HistoryKind::redo ? redoBeginning
                                                                    : std::string_view();

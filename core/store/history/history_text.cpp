@@ -15,10 +15,10 @@ namespace {
 struct VerbText {
     HistoryVerb verb;
     const char* text;
-    const char* alone = nullptr; ///< where the entry has no argument
+    const char* alone = nullptr; ///< used if the entry has no argument
 };
 
-/// Those with a count are in countedVerb.
+/// Verbs with a count are in countedVerb.
 constexpr std::array verbTexts{
     VerbText{HistoryVerb::logbookCreated, QT_TRANSLATE_NOOP("Phrase", "created the logbook")},
     VerbText{HistoryVerb::descriptionLoaded, QT_TRANSLATE_NOOP("Phrase", "loaded %1")},
@@ -85,7 +85,7 @@ constexpr std::array verbTexts{
              QT_TRANSLATE_NOOP("Phrase", "changed how setups are weighed")},
 };
 
-/// Empty where the entry has fewer.
+/// Empty if the entry has fewer arguments.
 std::string argument(const HistoryEntry& entry, std::size_t place)
 {
     return place < entry.arguments.size() ? entry.arguments[place] : std::string();
@@ -119,8 +119,8 @@ std::optional<std::string> countedVerb(const HistoryEntry& entry)
     return std::nullopt;
 }
 
-/// The wall clock where it was given, "7 Mar 18:30" in the language of the reader. Entries of older
-/// versions hold such words already.
+/// The stored wall-clock time as "7 Mar 18:30" in the language of the reader. Entries of older
+/// versions already have such a text.
 std::string wallClock(const std::string& localTime)
 {
     const auto utc = Zone::named("UTC");

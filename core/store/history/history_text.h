@@ -1,4 +1,4 @@
-// The history in words, made when it is shown: nothing of them is stored or read back.
+// Turns the history into text when it is shown: no text is stored or parsed back.
 #pragma once
 
 #include "core/store/history/history_entry.h"

@@ -1,12 +1,12 @@
-// What is said of the things that have names, by their kind: languages decline and have genders, so
-// each kind has whole sentences of its own. Not for use outside core/store.
+// Messages about named records, by kind: languages have cases and genders, so each kind has
+// complete sentences of its own. Not for use outside core/store.
 #pragma once
 
 #include <string_view>
 
 namespace holdband::store {
 
-/// English, for Phrase::tr. %1 is the name; of `alike`, %2 the one that is taken.
+/// English, for Phrase::tr. %1 is the name; of `alike`, %2 is the name already in use.
 struct ThingWords {
     std::string_view thing; ///< "setup"
     const char* missing;

@@ -28,8 +28,8 @@ Result<std::vector<UndoStep>> stepsSince(const LogbookFile& logbook, Instant fro
 {
     return query(
         logbook.database(),
-        // An edit without a record changed nothing that could be undone; likewise the undo of one
-        // that came from another logbook.
+        // An edit without a record changed nothing that can be undone; the same for the undo of one
+        // from another logbook.
         "SELECT id, verb, arguments, why, kind, of FROM acts a WHERE at >= ? AND kind <> 'own' "
         "AND EXISTS (SELECT 1 FROM act_changes c WHERE c.act = coalesce(a.of, a.id)) ORDER BY id",
         [](const Statement& row) {
@@ -47,7 +47,7 @@ struct Stacks {
 void moveLast(std::vector<UndoStep>& from, std::vector<UndoStep>& to)
 {
     if (from.empty())
-        return; // its edit lies before midnight
+        return; // its edit was before midnight
     to.push_back(std::move(from.back()));
     from.pop_back();
 }

@@ -1,5 +1,5 @@
-// Undoes what was done last, and redoes it: back to the last local midnight, across restarts too,
-// since it is worked out from the logbook's own history.
+// Undoes the last change, and redoes it: back to the last local midnight, also after a restart,
+// because it is derived from the logbook's own history.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -13,7 +13,7 @@ struct UndoStep {
     HistoryEntry entry; ///< the one that would be undone or redone
 };
 
-/// What undo and redo would do now; absent where there is nothing.
+/// What undo and redo would do now; absent if there is nothing to do.
 struct UndoState {
     std::optional<UndoStep> undo;
     std::optional<UndoStep> redo;
@@ -21,8 +21,8 @@ struct UndoState {
 
 Result<UndoState> readUndoState(const LogbookFile& logbook);
 
-/// Returns the history's entry of the undo or redo. Problem (data): there is nothing, or a later
-/// change depends on it.
+/// Returns the history's entry of the undo or redo. Problem (data): there is nothing to undo, or a
+/// later change depends on it.
 Result<HistoryEntry> undoLast(const LogbookFile& logbook);
 Result<HistoryEntry> redoLast(const LogbookFile& logbook);
 

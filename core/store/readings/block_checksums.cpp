@@ -29,7 +29,7 @@ Done addBlockSums(const Database& database, std::int64_t sensor, const BlockSums
             "WHERE sensor = ? AND block = ? AND import = ?",
             [](const Statement& row) { return sumFrom(row, 0); }, sensor, key.block, key.import);
         HOLDBAND_TRY(found);
-        // Added here, since SQLite would turn a sum beyond 64 bits into a real number.
+        // Added here, because SQLite would turn a sum beyond 64 bits into a real number.
         const ReadingSum before = found->empty() ? ReadingSum{} : found->front();
         store->bindAll(sensor, key.block, key.import, before.readings + added.readings,
                        static_cast<std::int64_t>(before.checksum + added.checksum));
@@ -99,7 +99,7 @@ ReadingSum total(const std::map<std::int64_t, ReadingSum>& blocks)
     return all;
 }
 
-/// Imports that were undone have no record of their own; they are as they are.
+/// Imports that were undone have no record to check against; their blocks are left alone.
 Done dropDamaged(const Database& database, BlocksOfColumns& columns)
 {
     auto rows = query(database, "SELECT sensor, import, readings, checksum FROM import_columns",

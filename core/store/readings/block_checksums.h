@@ -12,14 +12,14 @@
 
 namespace holdband::store {
 
-inline constexpr int blockBits = 26; ///< a block is 2^26 ms, some 18.6 hours
+inline constexpr int blockBits = 26; ///< a block is 2^26 ms, about 18.6 hours
 
 constexpr std::int64_t blockOf(std::int64_t ms)
 {
     return ms >> blockBits;
 }
 
-/// A block of one import, of a sensor that is known.
+/// A block of one import, of a given sensor.
 struct BlockKey {
     std::int64_t block = 0;
     std::int64_t import = 0;
@@ -28,15 +28,15 @@ struct BlockKey {
 };
 using BlockSums = std::map<BlockKey, ReadingSum>;
 
-/// Adds the sums of readings that were added to those that the file has.
+/// Adds the sums of new readings to those in the file.
 Done addBlockSums(const Database& database, std::int64_t sensor, const BlockSums& sums);
 
-/// The sums of the imports that are in force, from one block to another, both included.
+/// The sums of the imports in force, from one block to another, both included.
 Result<BlockSums> readBlockSums(const Database& database, std::int64_t sensor, std::int64_t first,
                                 std::int64_t last);
 
-/// Makes the sums of all imports, as a file of an older format needs them. Readings that don't fit
-/// the checksum of their import get none, so that they stay noticed as damage.
+/// Computes the sums of all imports, for a file of an older format. Readings that don't match the
+/// checksum of their import get none, so that they are still noticed as damage.
 Done makeBlockSums(const Database& database);
 
 } // namespace holdband::store

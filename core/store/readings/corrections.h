@@ -1,4 +1,4 @@
-// Puts corrections onto the readings that they are of. Not for use outside core/store.
+// Applies corrections to their readings. Not for use outside core/store.
 #pragma once
 
 #include <algorithm>
@@ -6,8 +6,8 @@
 
 namespace holdband::store {
 
-/// `corrections` in the order in which they were made; each has the id of its `reading`. One whose
-/// reading is not among these is passed over.
+/// `corrections` in the order in which they were made; each has the id of its `reading`. A
+/// correction whose reading is not in the list is skipped.
 template <typename Kept, typename Correction, typename Apply>
 void applyCorrections(std::vector<Kept>& readings, const std::vector<Correction>& corrections,
                       Apply apply)

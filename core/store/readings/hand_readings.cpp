@@ -51,7 +51,7 @@ void correctInForce(StoredHandReading& kept, const HandCorrection& correction)
     now.decimals = correction.decimals;
 }
 
-/// `which`: a condition beside the owner's.
+/// `which`: a condition added to the owner's.
 Result<std::vector<StoredHandReading>> readKept(const LogbookFile& logbook, const HandOwner& owner,
                                                 const std::string& which)
 {

@@ -1,4 +1,5 @@
-// Thermometers and hydrometers read by eye: as first typed, their corrections, and what holds now.
+// Thermometers and hydrometers read by eye: the first typed values, their corrections, and the
+// values in force.
 #pragma once
 
 #include "core/model/readings.h"
@@ -10,7 +11,7 @@
 
 namespace holdband::store {
 
-/// Whose reading it is: a sensor's, or, of a gravity, a batch's.
+/// The owner of a reading: a sensor, or, for a gravity, a batch.
 struct HandOwner {
     enum class Kind { sensor, batch };
     Kind kind = Kind::sensor;
@@ -32,29 +33,29 @@ struct StoredHandReading {
     HandReadingId id;
     HandReading inForce;
     std::vector<ReplacedHandReading> before; ///< oldest first
-    bool leftOut = false;                    ///< taken out of the record
+    bool leftOut = false;                    ///< the reading was deleted
 };
 
 /// In order of time. Problem (data): unknown sensor or batch.
 Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
                                                         const HandOwner& owner);
 
-/// All of them, also those that were taken out of the record: in order of time, at one instant the
-/// one that counts last. Problem (data): unknown sensor or batch.
+/// All of them, including deleted ones: in order of time, at one instant the one that counts last.
+/// Problem (data): unknown sensor or batch.
 Result<std::vector<StoredHandReading>> readHandRecord(const LogbookFile& logbook,
                                                       const HandOwner& owner);
 
-/// Problem (data): unknown owner, or a reading stands at that instant already.
+/// Problem (data): unknown owner, or there is already a reading at that instant.
 Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,
                                      const HandReading& reading);
 
-/// Puts another value in force, in the same unit; the old one stays on record.
+/// Replaces the value in force, in the same unit; the old one remains on record.
 Done correctHandReading(const Change& change, HandReadingId reading, double value, int decimals,
                         Instant at, const std::string& why);
 
 Done setHandReadingNote(const Change& change, HandReadingId reading, const std::string& note);
 
-/// Takes the reading out of the record; it stays in the file, with what was done in the history.
+/// Deletes the reading from the record; it remains in the file, and the deletion is in the history.
 Done setHandReadingAside(const Change& change, HandReadingId reading);
 
 } // namespace holdband::store

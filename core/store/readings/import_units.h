@@ -10,7 +10,7 @@
 
 namespace holdband::store {
 
-/// Imports come in long runs, so the last one asked is kept at hand.
+/// Imports come in long runs, so the last one found is cached.
 class ImportUnits {
 public:
     static Result<ImportUnits> of(const Database& database, std::int64_t sensor)
@@ -25,7 +25,7 @@ public:
         return units;
     }
 
-    /// The one that all its imports have; absent where they differ, or there is none.
+    /// The unit that all its imports share; absent if they differ, or there are none.
     std::optional<ReadingUnit> only() const
     {
         if (m_units.empty())

@@ -73,7 +73,7 @@ Done settleOne(const Database& database, std::int64_t import,
     return {};
 }
 
-/// The readings move with the recording paused: they are no part of it.
+/// The readings are moved with the recording paused, because they are not part of it.
 Done settleUnrecorded(const Change& change, ImportId import)
 {
     auto sensors = sensorsOf(change.database(), import.value);
@@ -83,7 +83,7 @@ Done settleUnrecorded(const Change& change, ImportId import)
     return change.resumeRecording();
 }
 
-/// Those that were taken out of the record by themselves stay out.
+/// Readings that were deleted on their own stay deleted.
 Done setMetersAside(const Change& change, ImportId import, bool aside)
 {
     if (!aside) {

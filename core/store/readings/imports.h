@@ -1,4 +1,4 @@
-// Imports as wholes: listed, taken back with everything they brought, and put back.
+// Imports as units: listed, withdrawn with everything they added, and restored.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -14,32 +14,32 @@ struct ImportLine {
     std::string file;
     Instant at; ///< when it was imported
     std::int64_t rowsRead = 0;
-    std::int64_t readings = 0;     ///< of sensors and meters, that it brought
+    std::int64_t readings = 0;     ///< number of readings of sensors and meters that it added
     std::vector<std::string> into; ///< names of those sensors and meters
     std::optional<Span> span;      ///< from its first reading to its last
     std::optional<Instant> withdrawnAt;
 };
 
-/// The newest first.
+/// Newest first.
 Result<std::vector<ImportLine>> listImports(const LogbookFile& logbook);
 
-/// Takes everything that the import brought out of the logbook; it stands aside. Does nothing to
-/// one that is taken back already.
+/// Withdraws an import: moves everything that it added out of the record, to be stored apart. Does
+/// nothing if it is already withdrawn.
 Done withdraw(const Change& change, ImportId import);
-/// As was done at another time.
+/// As withdraw, with the given time.
 Done withdrawAt(const Change& change, ImportId import, Instant when);
-/// Problem (data): another import has since brought readings for the same times.
+/// Problem (data): another import has since added readings for the same times.
 Done restoreImport(const Change& change, ImportId import);
 
-/// The id that the next import gets: never one of an import whose readings stand aside.
+/// The id for the next import: never one of an import whose withdrawn readings are still stored.
 Result<ImportId> nextImport(const Database& database);
 
-/// What a changeset says of imports, gathered before it is applied.
+/// The imports that a changeset touches, collected before it is applied.
 class TouchedImports {
 public:
     static Result<TouchedImports> in(const Database& database, const Changeset& changes);
-    /// Brings the readings in line with the imports' records: aside where the record is gone or
-    /// taken back, else in their places.
+    /// Moves the readings to match the imports' records: to the withdrawn ones if the record is
+    /// gone or withdrawn, else back in their places.
     Done settle(const Database& database) const;
 
 private:

@@ -19,9 +19,9 @@ struct RegisterCorrection {
     std::string why;
 };
 
-// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the entry
-// that took it out of the record by itself. That is never entry 1, since the meter came before; nor
-// is any entry of another logbook, which are below 0.
+// meter_readings.set_aside: 0 while the reading counts, 1 while its import is withdrawn, else the
+// id of the history entry that deleted it on its own. That is never entry 1, because the meter was
+// added before; nor an entry of another logbook, whose ids are below 0.
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Kept>
@@ -69,7 +69,7 @@ void correctRegisterInForce(StoredReading& kept, const RegisterCorrection& corre
     now.decimals = correction.decimals;
 }
 
-/// `condition`: of the readings that are corrected, beside their meter.
+/// `condition`: selects the corrected readings, in addition to the meter.
 template <typename Kept>
 Done correctAll(const Database& database, std::int64_t meter, const std::string& condition,
                 std::vector<Kept>& readings)
@@ -116,8 +116,8 @@ Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logb
     auto readings = query(database,
                           "SELECT " + std::string(readingColumns) +
                               ", r.import, r.line, r.set_aside FROM meter_readings r "
-                              // As a load brings them: with the imports that are taken back, those
-                              // that were left out, and those that count.
+                              // In the order in which a load adds them: withdrawn with their
+                              // import, deleted on their own, in force.
                               "WHERE r.meter = ? ORDER BY r.at, r.set_aside = 0, r.set_aside <> 1, "
                               "r.import, r.id",
                           recordedFrom, *id);

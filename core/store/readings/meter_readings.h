@@ -1,4 +1,5 @@
-// Register readings in the store: as first typed, their corrections, and what holds now.
+// Register readings in the store: the first typed values, their corrections, and the values in
+// force.
 #pragma once
 
 #include "core/model/readings.h"
@@ -10,7 +11,7 @@
 
 namespace holdband::store {
 
-/// What stood there until it was corrected.
+/// A value before its correction.
 struct Replaced {
     double kwh = 0.0; ///< kWh
     int decimals = 0;
@@ -23,7 +24,7 @@ struct Replaced {
 struct StoredReading {
     MeterReadingId id;
     MeterReading inForce;
-    std::vector<Replaced> before; ///< oldest first; mostly empty
+    std::vector<Replaced> before; ///< oldest first; usually empty
 };
 
 /// Where a reading came from, if not typed.
@@ -32,15 +33,15 @@ struct ReadingSource {
     std::int64_t line = 0;
 };
 
-/// A reading with all that a copy of the logbook has to carry.
+/// A reading with everything that a copy of the logbook needs.
 struct RecordedRegister : StoredReading {
     std::optional<ReadingSource> source;
     bool withdrawn = false;                  ///< together with its import
-    std::optional<HistoryEntryId> leftOutBy; ///< it was taken out of the record by itself
+    std::optional<HistoryEntryId> leftOutBy; ///< the history entry that deleted it on its own
 };
 
-/// All of the meter's, also those that do not count: in order of time, at one instant the one that
-/// counts last. Problem (data): unknown meter.
+/// All of the meter's readings, including those that do not count: in order of time, at one instant
+/// the one that counts last. Problem (data): unknown meter.
 Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logbook,
                                                          const std::string& meter);
 
@@ -48,45 +49,45 @@ Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logb
 Result<std::vector<StoredReading>> readMeterReadings(const LogbookFile& logbook,
                                                      const std::string& meter);
 
-/// Adds a reading without judging it. Problem (data): unknown meter, or a reading stands at that
-/// instant already.
+/// Adds a reading without checking it. Problem (data): unknown meter, or there is already a reading
+/// at that instant.
 Result<MeterReadingId> addMeterReading(const Change& change, const std::string& meter,
                                        const MeterReading& reading,
                                        const std::optional<ReadingSource>& source = {});
 
-/// Puts another value in force; the old one stays on record.
+/// Replaces the value in force; the old one remains on record.
 Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
                          Instant at, const std::string& why);
 
 Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note);
 
-/// Takes the reading out of the record; it stays in the file, with the entry and its reason: this
-/// one, or `by`, which brought it about elsewhere.
+/// Deletes the reading from the record; it remains in the file, with the history entry and its
+/// reason: this change's entry, or `by`, an entry loaded from another logbook.
 Done setMeterReadingAside(const Change& change, MeterReadingId reading,
                           std::optional<HistoryEntryId> by = {});
 
-/// Brings it back into the record without judging it. Problem (data): another one stands at its
+/// Restores it to the record without checking it. Problem (data): there is another one at its
 /// instant by now.
 Done bringMeterReadingBack(const Change& change, MeterReadingId reading);
 
-/// Says that the register rolled over or was reset before this reading, or that it did not.
+/// Sets whether the register rolled over or was reset before this reading.
 Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
                           const std::optional<MeterEvent>& event);
 
-/// A reading as it is looked at: also one that was taken out of the record by itself.
+/// A reading for a list: includes those that were deleted on their own.
 struct ListedRegister : StoredReading {
-    std::string file; ///< that brought it; empty where it was typed
+    std::string file; ///< the imported file; empty if it was typed
     std::int64_t line = 0;
     bool leftOut = false;
-    std::string why; ///< it was left out
+    std::string why; ///< the reason why it was deleted
 };
 struct RegisterList {
     std::vector<ListedRegister> readings; ///< in order of time
-    bool more = false;                    ///< the span holds further ones after these
+    bool more = false;                    ///< the span contains further ones after these
 };
 
-/// The readings inside the span (ends included), `most` at most, without those that were taken
-/// back with their import. Problem (data): unknown meter.
+/// The readings inside the span (ends included), at most `most`, without those withdrawn with their
+/// import. Problem (data): unknown meter.
 Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string& meter, Span span,
                                   std::size_t most);
 

@@ -1,5 +1,5 @@
-// Where a reading lies in the table of readings: sensor and instant in one whole number. Not for
-// use outside core/store.
+// The key of a reading in the table of readings: sensor and instant in one integer. Not for use
+// outside core/store.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -12,7 +12,7 @@ namespace holdband::store {
 inline constexpr int instantBits = 44; ///< milliseconds since 1970, until the year 2527
 inline constexpr std::int64_t instantRange = std::int64_t{1} << instantBits;
 
-/// Instants outside 1970 … 2527 count as the nearest one inside; the intake refuses them.
+/// Instants outside 1970 … 2527 are clamped; the intake refuses them.
 constexpr std::int64_t readingKey(std::int64_t sensor, Instant at)
 {
     return sensor * instantRange + std::clamp<std::int64_t>(toMs(at), 0, instantRange - 1);

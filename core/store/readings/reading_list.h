@@ -1,5 +1,5 @@
-// A sensor's readings one by one, as they were logged, with where they came from: for looking at
-// them and mending them. Series for the analysis come from readings.h.
+// A sensor's readings one by one, as they were logged, with their source: for viewing and
+// correcting them. Series for the analysis come from readings.h.
 #pragma once
 
 #include "core/model/readings.h"
@@ -24,10 +24,10 @@ struct ListedReading {
 
 struct ReadingList {
     std::vector<ListedReading> readings; ///< in order of time
-    bool more = false;                   ///< the span holds further ones after these
+    bool more = false;                   ///< the span contains further ones after these
 };
 
-/// The readings inside the span, `most` at most. Problem (data): unknown sensor.
+/// The readings inside the span, at most `most`. Problem (data): unknown sensor.
 Result<ReadingList> listReadings(const LogbookFile& logbook, const std::string& sensor, Span span,
                                  std::size_t most);
 

@@ -1,4 +1,4 @@
-// From the unit a log is written in to the unit a series is judged in. Not for use outside
+// Converts between the unit of a log and the unit in which a series is judged. Not for use outside
 // core/store.
 #pragma once
 

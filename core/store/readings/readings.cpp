@@ -18,19 +18,19 @@ namespace {
 
 constexpr std::size_t rowsPerInsert = 200;
 
-/// Values that were the same number in two units count as the same below this, in the base unit.
+/// A value stored in one unit and read in another counts as equal within this, in the base unit.
 constexpr double sameValue = 1e-9;
 
 std::string insertSql(std::size_t rows)
 {
     std::string sql = "INSERT INTO readings (place, value, import) VALUES ";
-    // Numbered in the first tuple, so that the bare ones that follow count on from there.
+    // Only the first tuple has numbers: bare parameters continue from the last number.
     for (std::size_t i = 0; i < rows; ++i)
         sql += i == 0 ? "(?2,?3,?1)" : ",(?,?,?1)";
     return sql;
 }
 
-/// Inserts rows that are known to be new, many to a statement.
+/// Inserts rows that are known to be new, many per statement.
 class BulkInsert {
 public:
     static Result<BulkInsert> make(const Database& database, std::int64_t sensor, ImportId import)
@@ -86,7 +86,7 @@ private:
     std::vector<double> m_values;
 };
 
-/// Walks the stored readings alongside the file's, both in order of time.
+/// Reads the stored readings in step with the file's, both in order of time.
 class StoredWalk {
 public:
     static Result<StoredWalk> over(const Database& database, std::int64_t sensor, Instant from,
@@ -175,7 +175,7 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
     return found;
 }
 
-/// Notes where each run of successive lines begins.
+/// Stores where each run of successive lines begins.
 Done addSourceLines(const Database& database, ImportId import, std::int64_t sensor,
                     const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
@@ -225,7 +225,7 @@ std::uint64_t wholeChecksum(const BlockSums& sums)
     return checksum;
 }
 
-/// The import's record of one sensor, or more to it where the import is extended.
+/// Adds the import's record for one sensor, or extends it if the import is extended.
 Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
                const SensorRows& rows, const std::vector<std::uint32_t>& indices,
                std::uint64_t checksum)
@@ -246,7 +246,7 @@ Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
     if (unit != nameOf(rows.unit))
         return dataProblem(
             Phrase::tr("the unit of \"%1\" is another than it was").with(rows.sensor));
-    // Added here, since SQLite would turn a sum beyond 64 bits into a real number.
+    // Added here, because SQLite would turn a sum beyond 64 bits into a real number.
     return execute(database,
                    "UPDATE import_columns SET readings = readings + ?, checksum = ?, "
                    "first_at = min(first_at, ?), last_at = max(last_at, ?) "

@@ -10,7 +10,7 @@
 
 namespace holdband::store {
 
-/// What a file holds for one sensor: strictly increasing in time, raw values in one unit.
+/// A file's readings for one sensor: strictly increasing in time, raw values in one unit.
 struct SensorRows {
     std::string sensor;
     std::string header;
@@ -21,12 +21,12 @@ struct SensorRows {
 };
 
 struct ImportedFile {
-    std::string file; ///< its name, without folders
+    std::string file; ///< without folders
     std::string sha256;
     std::int64_t rowsRead = 0;
 };
 
-/// A reading that stands with another value than the file's.
+/// A stored reading whose value differs from the file's.
 struct StoredConflict {
     std::size_t row; ///< index into the SensorRows
     double stored;   ///< in the file's unit
@@ -41,36 +41,36 @@ struct AddedRows {
 };
 inline constexpr std::size_t mostListed = 1'000;
 
-/// Notes the import itself. Its readings follow by addReadings.
+/// Adds the import's record. Its readings follow with addReadings.
 Result<ImportId> addImport(const Change& change, const ImportedFile& file);
 
-/// The import is there and not taken back.
+/// Whether the import exists and is not withdrawn.
 bool isInForce(const Change& change, ImportId import);
 
-/// An import that gets more rows of the same file, as a watched one does; `file.rowsRead` counts
-/// the further rows. Problem (data): it is gone or taken back.
+/// Extends an import with more rows of the same file, for a watched one; `file.rowsRead` counts the
+/// further rows. Problem (data): it is gone or withdrawn.
 Result<ImportId> extendImport(const Change& change, ImportId import, const ImportedFile& file);
 
-/// Adds the rows that are not there yet. One with the same instant and value is already there, one
-/// with another value is a conflict: the stored one stays.
-/// Problem (data): unknown sensor.
+/// Adds the rows that are not stored yet. A row with a stored instant and the same value is a
+/// duplicate, with another value a conflict: the stored value remains. Problem (data): unknown
+/// sensor.
 Result<AddedRows> addReadings(const Change& change, ImportId import, const SensorRows& rows);
 
-/// What addReadings would say of the rows; writes nothing.
+/// The result that addReadings would give; writes nothing.
 Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& rows);
 
-/// Removes the import's own record again where it added nothing.
+/// Removes the import's own record if it added nothing.
 Done dropEmptyImport(const Change& change, ImportId import);
 
 /// The sensor's readings inside the span (ends included) and one neighbour on each side, in the
-/// base unit of what it reads: °C, W or specific gravity. Without offsets and exclusions.
-/// Problem (file): a reading is no number, or the readings no longer fit their checksum.
+/// base unit of its quantity: °C, W or specific gravity. Without offsets and exclusions. Problem
+/// (file): a reading is not finite, or the readings no longer match their checksum.
 Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor, Span span);
 
 /// The time of the sensor's last reading.
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor);
 
-/// The readings that one import brought for one sensor, as they stood in the file.
+/// The readings that one import added for one sensor, as they were in the file.
 struct RawColumn {
     std::string sensor;
     std::string header;
@@ -86,10 +86,10 @@ struct RawImport {
     std::vector<RawColumn> columns;
 };
 
-/// All imports, without the readings; the columns are those of sensors. First those that are taken
-/// back, whose readings may have come again with one that stands, then the others; oldest first.
+/// All imports, without the readings; the columns are those of sensors. First the withdrawn ones,
+/// whose readings may have been imported again since, then the others; oldest first.
 Result<std::vector<RawImport>> readImports(const LogbookFile& logbook);
-/// Fills in the readings and lines of one of them.
+/// Fills in the readings and lines of an import.
 Done readRawColumns(const LogbookFile& logbook, RawImport& import);
 
 } // namespace holdband::store

@@ -1,5 +1,5 @@
-// The checksum over readings of one import and sensor: a sum of hashes, so that rows may be
-// added and verified in any order. Not for use outside core/store.
+// The checksum over readings of one import and sensor: a sum of hashes, so that rows can be added
+// and verified in any order. Not for use outside core/store.
 #pragma once
 
 #include <bit>
@@ -17,15 +17,15 @@ constexpr std::uint64_t mixed(std::uint64_t x)
     return x ^ (x >> 31);
 }
 
-/// SQLite keeps whole numbers of a REAL column as integers, so -0.0 comes back as 0.0: both hash
-/// alike.
+/// SQLite stores integral values of a REAL column as integers, so -0.0 comes back as 0.0: both get
+/// the same hash.
 constexpr std::uint64_t rowHash(std::int64_t instant, double value)
 {
     const double kept = value == 0.0 ? 0.0 : value;
     return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(kept));
 }
 
-/// Of some readings, in any order; two such sums can be added.
+/// The checksum of some readings, in any order; two such sums can be added.
 struct ReadingSum {
     std::int64_t readings = 0;
     std::uint64_t checksum = 0;

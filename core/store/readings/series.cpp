@@ -1,5 +1,5 @@
-// A sensor's series as the store holds it: logged readings with their corrections, and what was
-// read by eye.
+// A sensor's series from the store: logged readings with their corrections, and readings typed by
+// hand.
 #include "core/store/readings/hand_readings.h"
 #include "core/store/readings/import_units.h"
 #include "core/store/readings/reading_key.h"
@@ -16,11 +16,11 @@ namespace holdband::store {
 
 namespace {
 
-/// The sensor's readings in the span and their neighbours; `columns` of each.
+/// Selects the sensor's readings in the span and their neighbours; `columns` of each.
 Result<Statement> openReadings(const Database& database, SensorId id, Span span,
                                const std::string& columns)
 {
-    // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
+    // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
     auto statement = database.prepare("SELECT " + columns +
                                       " FROM readings WHERE "
                                       "place >= coalesce((SELECT max(place) FROM readings WHERE "
@@ -34,7 +34,7 @@ Result<Statement> openReadings(const Database& database, SensorId id, Span span,
     return statement;
 }
 
-/// `importOf` and `valueOf` make the import and the base value of a row.
+/// `importOf` and `valueOf` return the import and the base value of a row.
 template <typename ImportOf, typename ValueOf>
 Result<Series> seriesOf(Statement& statement, SeriesChecksums& checksums, ImportOf importOf,
                         ValueOf valueOf)
@@ -55,8 +55,8 @@ Result<Series> seriesOf(Statement& statement, SeriesChecksums& checksums, Import
     }
 }
 
-/// A million times over, it pays not to ask for the import where there is but one, and not for the
-/// unit where they all have the same.
+/// This runs for a million rows, so it is faster not to read the import if there is only one, nor
+/// the unit if all have the same.
 Result<Series> loggedRows(const Database& database, SensorId id, Span span,
                           SeriesChecksums& checksums)
 {
@@ -92,7 +92,7 @@ Result<Series> loggedSeries(const Database& database, SensorId id, Span span)
     return logged;
 }
 
-/// What a damaged file may hold, and no reading can be.
+/// A damaged file may contain values that no reading can have.
 Done allFinite(const LogbookFile& logbook, const std::string& sensor, const Series& series)
 {
     if (std::all_of(series.value.begin(), series.value.end(),
@@ -133,7 +133,7 @@ std::vector<StoredHandReading> around(std::vector<StoredHandReading> readings, S
     return {std::make_move_iterator(first), std::make_move_iterator(last)};
 }
 
-/// Where both were read at one instant the logged value stays.
+/// If both exist at one instant, the logged value is used.
 Series merged(const Series& logged, const std::vector<StoredHandReading>& hand)
 {
     Series series;
@@ -192,7 +192,7 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
         query(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",
               instantAt, *id);
     HOLDBAND_TRY(hand);
-    return std::max(logged->front(), hand->front()); // an absent one is the lesser
+    return std::max(logged->front(), hand->front()); // an absent one sorts first
 }
 
 } // namespace holdband::store

@@ -1,5 +1,5 @@
-// Whether the readings of a series fit the checksums that their imports brought. Added up while the
-// series is read, which costs next to nothing. Not for use outside core/store.
+// Checks whether the readings of a series match the checksums of their imports. Added up while the
+// series is read, which costs almost nothing. Not for use outside core/store.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -12,15 +12,15 @@ namespace holdband::store {
 
 class SeriesChecksums {
 public:
-    /// Of the imports of one sensor that count.
+    /// For the imports in force of one sensor.
     static Result<SeriesChecksums> of(const Database& database, std::int64_t sensor);
 
-    /// One import is all that the sensor has: rows need not say which one they are of.
+    /// The sensor has only one import: rows need no import id.
     bool onlyOne() const { return m_imports.size() == 1; }
     std::int64_t firstImport() const { return m_imports.empty() ? 0 : m_imports.front(); }
 
     /// In order of time, each of the sensor's readings from the first to the last of them. Inline,
-    /// since it is done a million times over.
+    /// because it runs for a million rows.
     void add(std::int64_t import, std::int64_t ms, double value)
     {
         const BlockKey key{blockOf(ms), import};
@@ -30,9 +30,8 @@ public:
         m_lastMs = ms;
     }
 
-    /// To be asked when all rows that lie in the span were added. Reads what else lies in the
-    /// two blocks at its ends. Problem (file): the readings no longer fit, or some belong to no
-    /// import.
+    /// Call after all rows in the span were added. Reads the rest of the two blocks at its ends.
+    /// Problem (file): the readings no longer match, or some belong to no import.
     Done check(const Database& database, Span span);
 
 private:

@@ -17,7 +17,7 @@ using Column = SeriesFingerprint::Column;
 using Row = SeriesFingerprint::Row;
 using Typed = SeriesFingerprint::Typed;
 
-/// Those in force: the readings of an import that was taken back stand aside.
+/// Those in force: the readings of a withdrawn import are stored apart.
 Result<std::vector<Column>> columnsOf(const Database& database, std::int64_t sensor)
 {
     return query(
@@ -33,7 +33,7 @@ Result<std::vector<Column>> columnsOf(const Database& database, std::int64_t sen
         sensor);
 }
 
-/// An import from before the times were kept may lie anywhere.
+/// An import of an older format, without its times, may be at any time.
 bool mayTouch(const Column& column, Span span)
 {
     return (!column.first || *column.first <= toMs(span.end)) &&
@@ -42,7 +42,7 @@ bool mayTouch(const Column& column, Span span)
 
 Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sensor, Span span)
 {
-    // ?1 … ?2 hold all of the sensor's places, ?3 … ?4 those of the span.
+    // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
     return query(
         database,
         "SELECT r.place, r.value, r.import, coalesce(c.unit, '') FROM readings r "
@@ -56,7 +56,7 @@ Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sen
         readingKey(sensor, span.start), readingKey(sensor, span.end), instantBits);
 }
 
-/// Those inside the span and one on each side. `typed` in order of time.
+/// The readings inside the span and one on each side. `typed` in order of time.
 std::vector<Typed> around(const std::vector<Typed>& typed, Span span)
 {
     auto first = std::lower_bound(typed.begin(), typed.end(), span.start,
@@ -138,8 +138,8 @@ Result<SeriesFingerprints::Tail> SeriesFingerprints::tailOf(std::int64_t sensor,
     return m_tails.emplace(key, tail).first->second;
 }
 
-/// The checksum is a sum over the rows: what came after the earlier last one is told apart from
-/// what stood before it.
+/// Whether the import only got further rows at its end: the checksum is a sum over the rows, so the
+/// sum of the new rows must be the difference.
 Result<bool> SeriesFingerprints::onlyGrew(const Column& before, const Column& now,
                                           std::int64_t sensor, Span span)
 {

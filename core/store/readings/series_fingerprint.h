@@ -1,7 +1,7 @@
-// What a sensor's series over a span is told apart by, without reading it: two equal prints of one
-// logbook stand for the same readings. It rests on what every import keeps of its readings (their
-// number, times and checksum; see soundness.h, which verifies that), on the readings at the span's
-// edges, and on everything that was typed.
+// Identifies a sensor's series over a span without reading it: two equal fingerprints in one
+// logbook mean the same readings. It is made from each import's record of its readings (their
+// number, times and checksum; soundness.h verifies them), from the readings at the span's edges,
+// and from everything typed by hand.
 #pragma once
 
 #include "core/model/readings.h"
@@ -17,7 +17,7 @@
 namespace holdband::store {
 
 struct SeriesFingerprint {
-    /// What one import brought for the sensor, where that may touch the span.
+    /// An import's record for the sensor, if its readings may be inside the span.
     struct Column {
         std::int64_t import = 0;
         std::string unit;
@@ -28,7 +28,7 @@ struct SeriesFingerprint {
 
         bool operator==(const Column&) const = default;
     };
-    /// A stored row: its place and value, and the import that brought it with the unit.
+    /// A stored row: its key and value, and its import with the unit.
     struct Row {
         std::int64_t place = 0;
         double value = 0.0;
@@ -48,25 +48,25 @@ struct SeriesFingerprint {
     std::int64_t sensor = 0; ///< its id
     std::vector<Column> columns;
     std::vector<Row> neighbours;    ///< the logged readings next before and after the span
-    std::vector<Typed> corrections; ///< all of the sensor's, in the order they were made
+    std::vector<Typed> corrections; ///< all of the sensor's, in order of creation
     std::vector<Typed> hand;        ///< inside the span, and one neighbour on each side
 
     bool operator==(const SeriesFingerprint&) const = default;
 };
 
-/// Takes prints of many spans; what belongs to a sensor is read once. To be used inside one
-/// reading transaction and then dropped.
+/// Takes fingerprints of many spans; the data of a sensor is read once. Use inside one reading
+/// transaction, then drop.
 class SeriesFingerprints {
 public:
     explicit SeriesFingerprints(const LogbookFile& logbook) : m_logbook(&logbook) {}
 
-    /// Of what readSeries(logbook, sensor, span) gives, and so of that over any part of the span.
+    /// For the series from readSeries(logbook, sensor, span), and so for any part of the span.
     /// Problem (data): unknown sensor.
     Result<SeriesFingerprint> of(const std::string& sensor, Span span);
 
-    /// Whether an earlier print of the span stands for the same readings as the one of now: where
-    /// both are equal, and where imports have only got rows after the span since, as that of a
-    /// watched file does. Reads no more than those rows, once.
+    /// Whether an earlier fingerprint of the span means the same readings as the current one: if
+    /// both are equal, or if imports only got rows after the span since, as a watched file's does.
+    /// Reads only those rows, once.
     Result<bool> same(const SeriesFingerprint& before, const SeriesFingerprint& now, Span span);
 
 private:

@@ -1,4 +1,4 @@
-// Corrections of single readings that were logged: the logged value stays, another one holds.
+// Corrections of single logged readings: the logged value remains, the correction is in force.
 #pragma once
 
 #include "core/model/readings.h"
@@ -20,9 +20,9 @@ struct ValueCorrection {
     bool operator==(const ValueCorrection&) const = default;
 };
 
-/// All of them, in the order in which they were made: the last one for a reading holds.
+/// All of them, in order of creation: the last one for a reading is in force.
 Result<std::vector<ValueCorrection>> readValueCorrections(const LogbookFile& logbook);
-/// Those of one sensor, by its id.
+/// Those of one sensor, given its id.
 Result<std::vector<ValueCorrection>> readValueCorrections(const LogbookFile& logbook, SensorId id);
 /// Problem (data): unknown sensor.
 Done addValueCorrection(const Change& change, const ValueCorrection& correction);

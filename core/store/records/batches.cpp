@@ -54,7 +54,7 @@ Result<std::vector<PlanChange>> readPlanChanges(const Database& database, std::i
     return changes;
 }
 
-/// Everything that lies in tables of its own.
+/// Reads the parts that are in other tables.
 Done readDetails(const Database& database, std::int64_t id, Batch& batch)
 {
     auto schedule = readSchedule(database, batchStages, id);
@@ -119,7 +119,7 @@ Done writeDetails(const Database& database, std::int64_t id, const Batch& batch)
     return {};
 }
 
-/// The ids of what a batch names.
+/// The ids of the records that a batch names.
 struct Named {
     std::int64_t setup = 0;
     std::int64_t beer = 0;
@@ -154,7 +154,7 @@ Result<Named> namedBy(const Database& database, const Batch& batch)
     return Named{*setup, *beer, *ambient, *split};
 }
 
-/// Writes the batch's own row over the one with that id.
+/// Overwrites the batch's own row with that id.
 Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
 {
     auto named = namedBy(database, batch);
@@ -250,7 +250,7 @@ Done updateBatch(const Change& change, const std::string& name, const Batch& bat
 
 namespace {
 
-/// Why a batch can't be removed, by the number that the query in removeBatch() gives.
+/// The reason why a batch can't be removed, by the number from the query in removeBatch().
 std::string whatHolds(std::int64_t user, const std::string& batch)
 {
     if (user == 0)

@@ -1,4 +1,4 @@
-// The causes of excursions, each a record of its own beside the batch.
+// The causes of excursions, each a separate record that belongs to a batch.
 #pragma once
 
 #include "core/model/cause.h"

@@ -22,7 +22,7 @@ Result<std::optional<std::int64_t>> optionalSetupId(const Database& database,
     return std::optional(*id);
 }
 
-/// The row's id under its old name, when it may take the new one.
+/// The row's id by its old name, after checking that it may take the new one.
 Result<std::int64_t> idToRename(const Database& database, std::string_view table,
                                 std::string_view what, const std::string& old,
                                 const std::string& fresh)
@@ -33,7 +33,7 @@ Result<std::int64_t> idToRename(const Database& database, std::string_view table
     return id;
 }
 
-/// Whether one of the queries, each with one parameter, finds a row.
+/// Refuses if one of the queries, each with one parameter, finds a row.
 Done checkUnused(const Database& database, std::int64_t id, const std::string& name,
                  std::initializer_list<std::pair<std::string_view, std::string>> users)
 {

@@ -11,24 +11,24 @@ namespace holdband::store {
 Result<LogbookSettings> readSettings(const LogbookFile& logbook);
 Done writeSettings(const Change& change, const LogbookSettings& settings);
 
-/// In the order in which they were set up.
+/// In the order in which they were added.
 Result<std::vector<Setup>> readSetups(const LogbookFile& logbook);
 Result<std::vector<Sensor>> readSensors(const LogbookFile& logbook);
 Result<std::vector<Meter>> readMeters(const LogbookFile& logbook);
 
-/// Problem (data): the name is taken, or one that differs from it only in case; a setup that the
-/// sensor or meter names is unknown.
+/// Problem (data): the name is taken, or another differs from it only in case; an unknown setup is
+/// named by the sensor or meter.
 Done addSetup(const Change& change, const Setup& setup);
 Done addSensor(const Change& change, const Sensor& sensor);
 Done addMeter(const Change& change, const Meter& meter);
 
-/// The value takes the place of what stood under `name`; it may bear another name.
-/// Problem (data): as when adding, and an unknown name.
+/// Replaces the record called `name`; the value may have a new name. Problem (data): as when
+/// adding, and an unknown name.
 Done updateSetup(const Change& change, const std::string& name, const Setup& setup);
 Done updateSensor(const Change& change, const std::string& name, const Sensor& sensor);
 Done updateMeter(const Change& change, const std::string& name, const Meter& meter);
 
-/// Problem (data): something refers to it; it can be retired instead.
+/// Problem (data): other records refer to it; it can be retired instead.
 Done removeSetup(const Change& change, const std::string& name);
 Done removeSensor(const Change& change, const std::string& name);
 Done removeMeter(const Change& change, const std::string& name);

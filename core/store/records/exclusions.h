@@ -8,16 +8,16 @@
 
 namespace holdband::store {
 
-/// A stretch that is taken out of a sensor's series, and why.
+/// A stretch that is left out of a sensor's series, and why.
 struct Exclusion {
     std::string sensor;
     Span span;
     std::string why;
-    ExclusionId id = {}; ///< of one that was read
+    ExclusionId id = {}; ///< set for a stored one
 };
 Result<std::vector<Exclusion>> readExclusions(const LogbookFile& logbook);
 Done addExclusion(const Change& change, const Exclusion& exclusion);
-/// Brings the stretch back into the series.
+/// Includes the stretch in the series again.
 Done removeExclusion(const Change& change, ExclusionId exclusion);
 
 } // namespace holdband::store

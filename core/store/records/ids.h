@@ -1,4 +1,4 @@
-// Row ids of the store: a type for each table, so that a sensor's id is never taken for a meter's.
+// Row ids of the store: one type per table, so that a sensor's id can't be used as a meter's.
 #pragma once
 
 #include <compare>

@@ -1,4 +1,4 @@
-// The journal: remarks with their time, of a batch or of the whole logbook.
+// The journal: remarks with their time, of a batch or of the logbook as such.
 #pragma once
 
 #include "core/model/readings.h"

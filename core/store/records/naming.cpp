@@ -24,7 +24,7 @@ std::string shortened(const std::string& name)
         return name;
     std::size_t end = shown;
     while (end > 0 && (static_cast<unsigned char>(name[end]) & 0xc0) == 0x80)
-        --end; // not through the middle of a letter
+        --end; // don't cut inside a character
     return name.substr(0, end) + "…";
 }
 

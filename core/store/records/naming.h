@@ -1,4 +1,4 @@
-// Names within one table: unique, also to a person who does not look at case. Not for use outside
+// Names within one table: unique, also to a person who ignores case. Not for use outside
 // core/store.
 #pragma once
 
@@ -6,11 +6,11 @@
 
 namespace holdband::store {
 
-/// The longest name or label that is taken, bytes.
+/// The longest name or label that is accepted, bytes.
 inline constexpr std::size_t longestName = 200;
 
-/// Problem (data): empty, too long, holds a control character, taken, or differing from a taken
-/// one only in case or white space.
+/// Problem (data): empty, too long, holds a control character, taken, or different from a taken one
+/// only in case or white space.
 Done checkNameIsFree(const Database& database, std::string_view table, std::string_view what,
                      const std::string& name, std::optional<std::int64_t> but = {});
 

@@ -1,4 +1,4 @@
-// What a batch's plan must fulfil before it is kept. No Qt.
+// The rules that a batch's plan must meet before it is stored. No Qt.
 #pragma once
 
 #include "core/model/batch.h"

@@ -1,5 +1,5 @@
-// Schedules in the store: a batch's plan, its changes, and named plans keep their stages in tables
-// of the same columns. Not for use outside core/store.
+// Schedules in the store: a batch's plan, its changes, and named plans have their stages in tables
+// with the same columns. Not for use outside core/store.
 #pragma once
 
 #include "core/model/batch.h"
@@ -7,7 +7,7 @@
 
 namespace holdband::store {
 
-/// A table of stages, and the column that says whose they are.
+/// A table of stages, and the column with their owner's id.
 struct StageTable {
     std::string_view table;
     std::string_view owner;
@@ -18,7 +18,7 @@ inline constexpr StageTable changedStages{"changed_stages", "plan_change"};
 inline constexpr StageTable planStages{"plan_stages", "plan"};
 
 Result<Schedule> readSchedule(const Database& database, StageTable table, std::int64_t owner);
-/// Takes the place of the schedule that stands there.
+/// Replaces the stored schedule.
 Done writeSchedule(const Database& database, StageTable table, std::int64_t owner,
                    const Schedule& schedule);
 Done removeSchedule(const Database& database, StageTable table, std::int64_t owner);

@@ -26,7 +26,7 @@ Result<std::vector<RoundWindow>> readRoundWindows(const Database& database)
                  });
 }
 
-/// The usual ones are not written, so that they may follow a later idea of the usual.
+/// The default windows are not written, so that a logbook follows a later default.
 Done writeRoundWindows(const Database& database, const std::vector<RoundWindow>& rounds)
 {
     HOLDBAND_TRY(database.execute("DELETE FROM round_windows"));

@@ -1,4 +1,4 @@
-// What two arrangements are weighed by, in the store.
+// The settings for weighing two arrangements, in the store.
 #pragma once
 
 #include "core/model/weighing.h"
@@ -8,7 +8,7 @@ namespace holdband::store {
 
 Result<Weighing> readWeighing(const LogbookFile& logbook);
 
-/// Takes the place of what was kept. Problem (data): a weight beyond 0 … mostWeight, a criterion
+/// Replaces the stored settings. Problem (data): a weight beyond 0 … mostWeight, a criterion
 /// without a name, hours, batches or a wait that are not positive, a lift below 0.
 Done writeWeighing(const Change& change, const Weighing& weighing);
 

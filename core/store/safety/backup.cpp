@@ -48,8 +48,8 @@ bool countsNoContent(std::int64_t at)
     return (at >= 24 && at < 28) || (at >= 40 && at < 44) || (at >= 92 && at < 100);
 }
 
-/// Whether the copy's bytes are the logbook's, apart from those. The logbook is read through its
-/// connection: to open and close its file once more would drop SQLite's locks.
+/// Whether the copy's bytes equal the logbook's, except those fields. The logbook is read through
+/// its connection: opening and closing its file a second time would drop SQLite's locks.
 bool sameContent(const Database& logbook, const std::string& copy)
 {
     sqlite3_file* file = nullptr;

@@ -5,13 +5,14 @@
 
 namespace holdband::store {
 
-/// Copies the whole logbook to a new file: written beside it under another name, checked, brought
-/// to the disk and only then named. Problem (file): the target exists, or can't be written.
+/// Copies the logbook to a new file: written under a temporary name in the same folder, checked,
+/// synced to the disk and only then renamed. Problem (file): the target exists, or can't be
+/// written.
 Done backupTo(const Database& database, const std::string& target);
 
-/// As backupTo, under the target's name or that name with a number behind it, whichever is free.
-/// Where a copy with the same content is there already, that one serves, as after a migration that
-/// a full disk broke off. The copy's path.
+/// As backupTo, under the target's name or that name with a number appended, whichever is free. If
+/// a copy with the same content already exists, it is used, for example after a migration that a
+/// full disk interrupted. Returns the copy's path.
 Result<std::string> backupBeside(const Database& database, const std::string& target);
 
 } // namespace holdband::store

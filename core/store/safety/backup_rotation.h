@@ -1,5 +1,5 @@
-// Which copies of a logbook stay and which make room. Dates and sizes in, a choice out: no file is
-// touched here. No Qt.
+// Decides which copies of a logbook to retain and which to delete. Takes dates and sizes and
+// returns the choice; touches no file. No Qt.
 #pragma once
 
 #include <chrono>
@@ -10,20 +10,21 @@
 namespace holdband::store {
 
 struct DatedCopy {
-    std::chrono::local_days day; ///< of the logbook's zone
+    std::chrono::local_days day; ///< in the logbook's zone
     std::uint64_t bytes = 0;
 };
 
 struct RotationLimits {
-    int days = 7;  ///< of the last days with a copy, the newest copy of each
-    int weeks = 8; ///< likewise of weeks, which begin on Monday
+    int days = 7;  ///< of the last days that have a copy, the newest copy of each
+    int weeks = 8; ///< the same for weeks, which begin on Monday
     std::uint64_t bytes = std::uint64_t{1} << 30; ///< of all copies together
-    int least = 3;                                ///< that stay, however large they are
+    int least = 3;                                ///< number always retained, however large
 };
 
-/// For each copy, whether it stays. `newestFirst`: in that order. Days and weeks without a copy are
-/// not counted, so that a logbook that rests for a season keeps its copies. The newest always
-/// stays; what the limit of bytes forbids is the oldest of what the days and weeks would keep.
+/// For each copy, whether it is retained. `newestFirst`: in that order. Days and weeks without a
+/// copy are not counted, so that a logbook that is not used for a season retains its copies. The
+/// newest is always retained; if the limit of bytes is exceeded, the oldest of those chosen by day
+/// and week are deleted.
 std::vector<bool> copiesToKeep(std::span<const DatedCopy> newestFirst, RotationLimits limits = {});
 
 } // namespace holdband::store

@@ -29,7 +29,7 @@ std::string stampOf(LocalTime at)
     return isoDate(Date(day)) + " " + clock + " ";
 }
 
-/// The time that a copy's name begins with; none where it is another file.
+/// The time at the start of a copy's name; absent for any other file.
 std::optional<LocalTime> takenAt(std::string name, const std::string& ending)
 {
     if (name.size() != stampLength + ending.size() || !name.ends_with(ending))
@@ -48,7 +48,7 @@ std::string fileName(const std::string& logbook)
     return fs::path(realPath(logbook)).filename().string();
 }
 
-/// A copy that a killed program left unfinished.
+/// Removes a copy that a killed program left unfinished.
 void clearUnfinished(const std::string& folder, const std::string& name)
 {
     std::error_code error;
@@ -73,7 +73,7 @@ void makeRoom(const std::string& logbook, const std::string& place)
     for (const BackupCopy& copy : copies)
         dated.push_back({std::chrono::floor<std::chrono::days>(copy.taken), copy.bytes});
     const std::vector<bool> keep = copiesToKeep(dated);
-    std::error_code ignored; // what can't be removed is tried again tomorrow
+    std::error_code ignored; // a copy that can't be removed is tried again tomorrow
     for (std::size_t i = 0; i < copies.size(); ++i) {
         if (!keep[i])
             fs::remove(copies[i].path, ignored);
@@ -105,7 +105,7 @@ std::string backupFolder(const std::string& logbook, const std::string& place)
     const std::string own = real.stem().string() + " backups";
     if (place.empty())
         return (real.parent_path() / own).string();
-    // Logbooks of one name from different folders stay apart.
+    // Logbooks with the same name from different folders get different folders.
     return (fs::path(place) / (own + " " + digestOf(real.string()).substr(0, 8))).string();
 }
 

@@ -1,8 +1,8 @@
-// The copies of a logbook that the program makes by itself: where they stand, what they are called,
-// which of them are sound, and how one is taken back into use.
+// The copies of a logbook that the program makes automatically: their folder, their names, which of
+// them are sound, and how one is restored.
 //
-// They stand in a folder of their own, "garage backups" for garage.holdband: beside the logbook, or
-// in the place that the desk has chosen for all copies. Names begin with the local date and time:
+// They are in their own folder, "garage backups" for garage.holdband: beside the logbook, or in the
+// folder for all copies that is set in the preferences. Names begin with the local date and time:
 // "2026-03-07 07.06 garage.holdband".
 #pragma once
 
@@ -26,24 +26,23 @@ struct BackupCopy {
 /// `place`: the folder for the copies of all logbooks; empty: beside the logbook.
 std::string backupFolder(const std::string& logbook, const std::string& place);
 
-/// Newest first. Empty where the folder is missing or can't be read.
+/// Newest first. Empty if the folder is missing or can't be read.
 std::vector<BackupCopy> listBackups(const std::string& logbook, const std::string& place);
 
-/// Makes the copy of `now`, sound and whole or not at all, then removes those that make room.
-/// Problem (file): it can't be written; the logbook no longer fits its seal, so that a copy would
-/// push out a sound one.
+/// Makes the copy for `now`, completely and checked or not at all, then deletes old copies by the
+/// rotation. Problem (file): it can't be written; the logbook no longer matches its seal, so that a
+/// copy would replace a sound one.
 Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place, LocalTime now);
 
-/// Those of listBackups that open and fit their checksums, newest first. Reads each of them
-/// whole.
+/// Those of listBackups that open and match their checksums, newest first. Reads each of them
+/// completely.
 std::vector<BackupCopy> soundBackups(const std::string& logbook, const std::string& place);
 
-/// The logbook is not there, or is broken; false for one that is only locked, newer or another
-/// program's.
+/// The logbook is missing or broken; false for one that is only locked, newer or another program's.
 bool needsBackup(const std::string& logbook);
 
 /// Copies the backup to a new file beside the logbook ("garage restored.holdband") and returns its
-/// path; the logbook stays as it is.
+/// path; the logbook is unchanged.
 Result<std::string> restoreBeside(const std::string& logbook, const BackupCopy& copy);
 
 } // namespace holdband::store

@@ -9,7 +9,7 @@ namespace holdband::store {
 
 namespace {
 
-/// One entry: that it was made.
+/// Whether there is more than the entry for its creation.
 Result<bool> holdsAnything(const Database& database)
 {
     auto entries = database.integer("SELECT count(*) FROM (SELECT 1 FROM acts LIMIT 2)");
@@ -40,7 +40,7 @@ void DailyBackup::beforeChange(const LogbookFile& file)
     const auto worth = holdsAnything(file.database());
     const auto zone = zoneOf(file);
     if (!worth || !*worth || !zone)
-        return; // the change itself meets what is wrong and says it
+        return; // the change itself will meet the error and report it
     const Date today = zone->localDate(now);
     m_done = {zone->startOfDay(today),
               zone->startOfDay(Date(std::chrono::local_days(today) + std::chrono::days{1}))};

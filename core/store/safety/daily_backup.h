@@ -12,9 +12,10 @@ namespace holdband::store {
 class LogbookFile;
 
 struct BackupOptions {
-    /// Where the copies of all logbooks go, asked for when one is made; empty: beside each.
+    /// Returns the folder for the copies of all logbooks, each time one is made; empty: beside each
+    /// logbook.
     std::function<std::string()> place;
-    /// What became of a day's copy; called in the thread that owns the file.
+    /// Receives the result of a day's copy; called in the thread that owns the file.
     std::function<void(const Result<BackupCopy>&)> told;
 };
 
@@ -22,13 +23,13 @@ class DailyBackup {
 public:
     explicit DailyBackup(BackupOptions manner) : m_manner(std::move(manner)) {}
 
-    /// Before a change: makes the day's copy where there is none and the logbook holds more than
-    /// its own beginning. Tried once a day; a failure is told and doesn't hinder the change.
+    /// Call before a change: makes the day's copy if there is none and the logbook has more than
+    /// its first entry. Tried once a day; a failure is reported and doesn't block the change.
     void beforeChange(const LogbookFile& file);
 
 private:
     BackupOptions m_manner;
-    Span m_done = {}; ///< the local day that was looked after
+    Span m_done = {}; ///< the local day already handled
 };
 
 } // namespace holdband::store

@@ -20,7 +20,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-/// The process that an unfinished file's name tells; absent: it is no such name.
+/// The process id in an unfinished file's name; absent if the name has another form.
 std::optional<pid_t> writerOf(const std::string& name)
 {
     int process = 0;
@@ -38,7 +38,7 @@ bool syncPath(const std::string& path, int flags)
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | flags);
     if (descriptor < 0)
         return false;
-    // Some file systems know no syncing of folders.
+    // Some file systems can't sync folders.
     const bool synced = ::fsync(descriptor) == 0 || ((flags & O_DIRECTORY) && errno == EINVAL);
     const int why = errno;
     const bool closed = ::close(descriptor) == 0;
@@ -82,7 +82,7 @@ void removeUnfinished(const std::string& unfinished)
 {
     std::error_code ignored;
     fs::remove(unfinished, ignored);
-    fs::remove(unfinished + "-journal", ignored); // a full disk leaves it
+    fs::remove(unfinished + "-journal", ignored); // may be left after a full disk
 }
 
 void clearAbandoned(const std::string& path)
@@ -122,7 +122,7 @@ Done nameNewFile(const std::string& unfinished, const std::string& path)
 {
     if (::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0)
         return syncFolderOf(path);
-    // The name is taken, or the file system can't refuse to replace: look first, then rename.
+    // The name is taken, or the file system can't refuse to replace: check first, then rename.
     HOLDBAND_TRY(refuseTakenName(path, Phrase::tr("choose another name")));
     if (::rename(unfinished.c_str(), path.c_str()) != 0)
         return namingFailed(path);
@@ -133,7 +133,8 @@ Done replaceFile(const std::string& unfinished, const std::string& path)
 {
     struct stat old {};
     if (::stat(path.c_str(), &old) == 0)
-        (void)::chmod(unfinished.c_str(), old.st_mode & 0777); // the new one is good without, too
+        // The new file is good even if this fails.
+        (void)::chmod(unfinished.c_str(), old.st_mode & 0777);
     if (::rename(unfinished.c_str(), path.c_str()) != 0)
         return namingFailed(path);
     return syncFolderOf(path);

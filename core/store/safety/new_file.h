@@ -1,5 +1,5 @@
-// How a finished file gets its name: written under another one beside it, brought to the disk,
-// renamed, and the folder brought to the disk too, so that it is there after a power loss. Shared
+// Gives a finished file its name: it is written under a temporary name in the same folder, synced
+// to the disk, renamed, and the folder is synced too, so that it exists after a power loss. Shared
 // by backups and by exchange/file_writer.
 #pragma once
 
@@ -10,26 +10,25 @@
 
 namespace holdband::store {
 
-/// A name of its own in the target's folder that no other program uses: short, since the target's
-/// may be as long as names can be.
+/// A temporary name in the target's folder that no other program uses: short, because the target's
+/// name may already have the maximum length.
 std::string unfinishedBeside(const std::string& path);
 
-/// Removes an unfinished file, and the journal that a logbook under that name may have left.
+/// Removes an unfinished file, and the journal that a logbook of that name may have left.
 void removeUnfinished(const std::string& unfinished);
 
-/// Removes what killed programs left unfinished beside the path: more than a day old, and of a
-/// process that is gone.
+/// Removes the unfinished files of killed programs in the path's folder: older than a day, and of a
+/// process that no longer runs.
 void clearAbandoned(const std::string& path);
 
 /// Whether the file's bytes are on the disk.
 bool syncFile(const std::string& path);
 
-/// Gives a finished file its name. Problem (file): something has that name by now, or it can't be
-/// given, and the file keeps its old one; or the folder can't be brought to the disk, and then the
-/// file has its new name.
+/// Renames a finished file. Problem (file): the name was taken meanwhile or renaming failed, and
+/// the file has its old name; or the folder can't be synced, and then the file has its new name.
 Done nameNewFile(const std::string& unfinished, const std::string& path);
 
-/// As nameNewFile, in place of the file that has the name, whose permissions it gets.
+/// As nameNewFile, but replaces an existing file and takes over its permissions.
 Done replaceFile(const std::string& unfinished, const std::string& path);
 
 /// Writes a file under an unfinished name beside `path` and gives it its own: `write` makes the

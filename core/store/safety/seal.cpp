@@ -36,7 +36,8 @@ void addColumn(Digest& digest, sqlite3_stmt* statement, int column)
     addNumber(digest, type);
     if (type == SQLITE_NULL)
         return;
-    // Numbers are hashed as the text SQLite makes of them except reals, whose bits count.
+    // Numbers are hashed as the text that SQLite makes of them, except reals, whose bits are
+    // hashed.
     if (type == SQLITE_FLOAT) {
         const double value = sqlite3_column_double(statement, column);
         digest.add({reinterpret_cast<const char*>(&value), sizeof value});
@@ -52,7 +53,7 @@ void addColumn(Digest& digest, sqlite3_stmt* statement, int column)
 
 Done addTable(Digest& digest, const Database& database, const std::string& table)
 {
-    // Without an ORDER BY, SQLite walks the table in the order of its key.
+    // Without an ORDER BY, SQLite reads the table in the order of its key.
     auto statement = database.prepare("SELECT * FROM \"" + table + "\"");
     HOLDBAND_TRY(statement);
     digest.add(table);

@@ -1,15 +1,15 @@
-// A digest over everything but the bulk readings, so that a changed bit anywhere is noticed.
-// (The readings of each import carry a checksum of their own.)
+// A digest over everything but the bulk readings, so that a single changed bit is noticed. (The
+// readings of each import have their own checksum.)
 #pragma once
 
 #include "core/store/sqlite/sqlite.h"
 
 namespace holdband::store {
 
-/// Computes the digest anew and keeps it. Inside a transaction.
+/// Computes the digest again and stores it. Call inside a transaction.
 Done renewSeal(const Database& database);
 
-/// True where the digest fits the tables.
+/// True if the digest matches the tables.
 Result<bool> sealHolds(const Database& database);
 
 } // namespace holdband::store

@@ -16,7 +16,7 @@ namespace {
 
 using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
 
-/// Adds up what stands in `readings`, or aside.
+/// Adds up the sums of the rows in `readings` or `aside_readings`.
 Done addSums(const Database& database, const std::string& table, std::map<Key, ReadingSum>& sums)
 {
     auto statement = database.prepare("SELECT import, place, value FROM " + table);
@@ -38,7 +38,7 @@ Done addSums(const Database& database, const std::string& table, std::map<Key, R
     }
 }
 
-/// Readings of imports that were taken back stand aside, and none of them may stand in both places.
+/// Readings of withdrawn imports are in `aside_readings`, and none of them may be in both tables.
 /// Those of an undone import have no record to be checked against.
 Done addTakenBack(const Database& database, std::map<Key, ReadingSum>& sums,
                   std::vector<std::string>& damage)
@@ -70,7 +70,7 @@ Done checkRecord(const Database& database, std::vector<std::string>& damage)
     return {};
 }
 
-/// By import and sensor, what the checksums of its blocks make together.
+/// By import and sensor, the total of the checksums of its blocks.
 Result<std::map<Key, ReadingSum>> blockTotals(const Database& database)
 {
     std::map<Key, ReadingSum> totals;

@@ -38,7 +38,7 @@ Problem heldElsewhere(const std::string& path, const QLockFile& lock)
             path, Phrase::tr("close it there first; reading commands work meanwhile")};
 }
 
-/// A lock is empty for a moment while its program writes it, and for ever where a full disk or
+/// A lock is empty for a moment while its program writes it, and stays empty if a full disk or
 /// another program left it so.
 bool staysEmpty(const QString& file)
 {
@@ -79,10 +79,10 @@ std::string realPath(const std::string& path)
 Result<std::unique_ptr<QLockFile>> lockForWriting(const std::string& path)
 {
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(realPath(path) + ".lock"));
-    lock->setStaleLockTime(0); // a lock goes stale only when its process is gone
+    lock->setStaleLockTime(0); // a lock becomes stale only when its process has ended
     if (lock->tryLock(0))
         return lock;
-    // Refused by Qt where the file belongs to a running program after all.
+    // Qt refuses if the file belongs to a running program after all.
     if (lock->error() == QLockFile::LockFailedError && staysEmpty(lock->fileName()) &&
         lock->removeStaleLockFile() && lock->tryLock(0))
         return lock;

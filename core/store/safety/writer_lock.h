@@ -1,5 +1,6 @@
-// One program at a time writes a logbook: the lock beside it, LOGBOOK.lock. It goes when its
-// QLockFile does; one that is empty or was left by a program that died is taken over.
+// Lets only one program at a time write a logbook: the lock file LOGBOOK.lock beside it. The
+// QLockFile removes it when destroyed; an empty one or one left by a program that died is taken
+// over.
 #pragma once
 
 #include "core/problem.h"
@@ -10,11 +11,11 @@
 
 namespace holdband::store {
 
-/// The file itself where the path is a link to it, or the path where that can't be told.
+/// The file that the path, if it is a link, points to; else, or if that is unknown, the path.
 std::string realPath(const std::string& path);
 
-/// The logbook need not exist yet. Problem (file): held elsewhere (the holder is named), no such
-/// folder, or the folder can't be written.
+/// The logbook need not exist yet. Problem (file): held by another program (the message names it),
+/// no such folder, or the folder can't be written.
 Result<std::unique_ptr<QLockFile>> lockForWriting(const std::string& path);
 
 } // namespace holdband::store

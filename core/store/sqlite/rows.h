@@ -10,7 +10,7 @@
 
 namespace holdband::store {
 
-/// Runs the statement to its end and makes a value of each row.
+/// Runs the statement to its end and makes a value from each row.
 template <typename Make>
 auto collect(Statement& statement, Make make) -> Result<std::vector<decltype(make(statement))>>
 {
@@ -54,7 +54,7 @@ inline std::optional<std::int64_t> msOf(const std::optional<Instant>& at)
     return at ? std::optional(toMs(*at)) : std::nullopt;
 }
 
-/// An optional number as the quantity it stands for.
+/// An optional number as a quantity.
 template <typename Make>
 auto quantityOf(const std::optional<double>& number, Make make)
     -> std::optional<decltype(make(0.0))>
@@ -62,7 +62,7 @@ auto quantityOf(const std::optional<double>& number, Make make)
     return number ? std::optional(make(*number)) : std::nullopt;
 }
 
-// The quantities that the store keeps as plain numbers, for quantityOf.
+// The quantities that are stored as plain numbers, for quantityOf.
 inline constexpr auto asKelvins = [](double k) { return TemperatureDifference::kelvins(k); };
 inline constexpr auto asCelsius = [](double celsius) { return Temperature::celsius(celsius); };
 inline constexpr auto asLitres = [](double litres) { return Volume::litres(litres); };
@@ -70,7 +70,7 @@ inline constexpr auto asWatts = [](double watts) { return Power::watts(watts); }
 inline constexpr auto asKilowattHours = [](double kwh) { return Energy::kilowattHours(kwh); };
 inline constexpr auto asGravity = [](double sg) { return Gravity::specific(sg); };
 
-// And back: what the store keeps of them.
+// The inverse: the stored number of a quantity.
 inline std::optional<double> storedNumber(const std::optional<TemperatureDifference>& difference)
 {
     return difference ? std::optional(difference->kelvins()) : std::nullopt;

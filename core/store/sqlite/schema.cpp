@@ -1,6 +1,6 @@
 #include "core/store/sqlite/schema.h"
 
-#include "core/store/sqlite/schema_steps.h" // made from resources/schema by the build
+#include "core/store/sqlite/schema_steps.h" // generated from resources/schema by the build
 #include "core/text/phrase.h"
 
 namespace holdband::store {

@@ -182,7 +182,7 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     if (create)
         flags |= SQLITE_OPEN_CREATE;
     sqlite3* handle = nullptr;
-    // Absolute, so that no name is taken for a URI ("file:…") or for a file in memory.
+    // Absolute, so that no name is mistaken for a URI ("file:…") or for a database in memory.
     const std::string absolute = absolutePath(path);
     const int code = sqlite3_open_v2(absolute.c_str(), &handle,
                                      flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr);
@@ -213,8 +213,7 @@ Done Database::guard(Access access) const
         return {};
     auto journal = text("PRAGMA journal_mode = DELETE");
     HOLDBAND_TRY(journal);
-    // A cache that is spilled into the file in the middle of a change locks readers out until its
-    // end.
+    // A cache spilled into the file during a change would lock readers out until its end.
     HOLDBAND_TRY(execute("PRAGMA synchronous = EXTRA; PRAGMA cache_spill = OFF"));
     auto durability = integer("PRAGMA synchronous");
     HOLDBAND_TRY(durability);
@@ -278,7 +277,7 @@ Result<Transaction> Transaction::beginReading(const Database& database)
 
 Transaction::~Transaction()
 {
-    // A failed statement may have rolled back already; then there is nothing left to undo.
+    // A failed statement may already have rolled back; then there is nothing to undo.
     if (m_database && sqlite3_get_autocommit(m_database->raw()) == 0)
         sqlite3_exec(m_database->raw(), "ROLLBACK", nullptr, nullptr, nullptr);
 }
@@ -287,7 +286,8 @@ Done Transaction::commit()
 {
     if (!m_database)
         return {};
-    // A change of a file that has lost its name would be gone with the program.
+    // If the file has been deleted or renamed away, a change to it would be lost when the program
+    // ends.
     int moved = 0;
     sqlite3_file_control(m_database->raw(), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
     if (moved != 0)

@@ -1,6 +1,6 @@
-// A thin, typed hold on the system's SQLite: connection, statement, transaction. Every result code
-// is looked at; a failure comes back as a Problem naming the file. Not for use outside core/store.
-// A Database belongs to one thread.
+// A thin, typed wrapper around the system's SQLite: connection, statement, transaction. Every
+// result code is checked; a failure is returned as a Problem that names the file. Not for use
+// outside core/store. A Database belongs to one thread.
 #pragma once
 
 #include "core/problem.h"
@@ -17,8 +17,8 @@ namespace holdband::store {
 
 class Database;
 
-/// One prepared statement. Bind, step, read columns. Errors while binding, and values that can't be
-/// (infinite, a time outside the years 1 to 9999), are remembered and come out of the next step.
+/// One prepared statement. Bind, step, read columns. Errors while binding, and invalid values
+/// (infinite, a time outside the years 1 to 9999), are remembered and returned by the next step.
 class Statement {
 public:
     void bind(int index, std::int64_t value);
@@ -40,7 +40,7 @@ public:
         (bind(++index, values), ...);
     }
 
-    /// True: a row is there. False: done.
+    /// True: there is a row. False: done.
     Result<bool> step();
     /// For statements without rows: steps, resets, clears the bindings.
     Done run();
@@ -75,7 +75,8 @@ private:
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
     const Database* m_database;
     int m_bindError = SQLITE_OK;
-    /// The name of the first column whose value can't be. Reading a column is const to its callers.
+    /// The name of the first column with an invalid value. Mutable because reading a column is
+    /// const to its callers.
     mutable std::string m_impossible;
 };
 
@@ -83,7 +84,7 @@ enum class Access { read, write };
 
 class Database {
 public:
-    /// Opens an existing file, or creates one where `create`. Sets the guards that hold for every
+    /// Opens an existing file, or creates one if `create` is set. Applies the settings of every
     /// logbook: defensive, no trusted schema, foreign keys, rollback journal, full durability.
     static Result<std::unique_ptr<Database>> open(const std::string& path, Access access,
                                                   bool create);
@@ -95,7 +96,7 @@ public:
     sqlite3* raw() const { return m_handle; }
 
     Result<Statement> prepare(std::string_view sql) const;
-    /// Runs a whole script.
+    /// Runs a script of several statements.
     Done execute(const std::string& script) const;
     /// The first column of the first row.
     Result<std::int64_t> integer(std::string_view sql) const;
@@ -118,8 +119,8 @@ private:
 class Transaction {
 public:
     static Result<Transaction> begin(const Database& database);
-    /// For several reads that must see one state of the file, whatever others save meanwhile. Does
-    /// nothing where a transaction is open already.
+    /// For several reads that must see the same state of the file, whatever others save meanwhile.
+    /// Does nothing if a transaction is already open.
     static Result<Transaction> beginReading(const Database& database);
     Transaction(Transaction&& other) noexcept : m_database(std::exchange(other.m_database, nullptr))
     {
