@@ -1,7 +1,7 @@
-// A thermometer's offset from readings in ice water, and the doubt that remains. Melting ice at
+// A thermometer's offset from readings in ice water, and its remaining uncertainty. Melting ice at
 // atmospheric pressure is at 0.0 °C (ITS-90 puts the triple point of water, 0.01 °C above it, at
 // 273.16 K); a well-made bath holds it to about 0.01 °C, a glass of crushed ice in a kitchen is
-// taken for ± 0.1 °C here (our assumption, on the safe side).
+// assumed to be within ± 0.1 °C here (our assumption, on the safe side).
 #pragma once
 
 #include "core/problem.h"
@@ -18,21 +18,20 @@ namespace holdband::results {
 struct IcePoint {
     std::size_t count = 0;
     Temperature mean;              ///< of the readings
-    TemperatureDifference offset;  ///< to be added to each reading: −mean
+    TemperatureDifference offset;  ///< added to each reading: −mean
     TemperatureDifference scatter; ///< of the mean: Student t, n − 1
     /// Rounding to the last digit: rectangular over one step, u = step / √12, twice (k = 2).
     TemperatureDifference rounding;
     /// The bath: rectangular over ± 0.1 K, u = 0.1 / √3, twice (k = 2).
     TemperatureDifference bath;
-    TemperatureDifference doubt; ///< the three together, root of the sum of squares (JCGM 100)
+    TemperatureDifference doubt; ///< the three combined, root of the sum of squares (JCGM 100)
 };
 
-/// `step`: the last digit that the thermometer shows, 0 or more.
-/// Problem (data): fewer than three readings, a step below 0, or a mean further than 5 K from 0 °C,
-/// where it was hardly ice water.
+/// `step`: the last digit that the thermometer shows, 0 or more. Problem (data): fewer than three
+/// readings, a step below 0, or a mean further than 5 K from 0 °C, which can hardly be ice water.
 Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDifference step);
 
-/// A sentence for the offset and one for each term of the doubt, in the given unit.
+/// A sentence for the offset and one for each term of the uncertainty, in the given unit.
 std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit unit,
                                        char decimalSign = '.');
 

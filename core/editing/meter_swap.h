@@ -1,5 +1,5 @@
-// Another meter takes a meter's place: the old one goes out of service, the new one begins with the
-// reading that gave it away.
+// Replaces a meter: the old one goes out of service, and the new one begins with the reading that
+// revealed the change.
 #pragma once
 
 #include "core/model/readings.h"
@@ -9,9 +9,9 @@
 
 namespace holdband::intake {
 
-/// Returns the new meter's name: the old one's with the next free number behind it. Resolution and
-/// accuracy are taken over, the register's top is not: nobody knows it of the new one.
-/// Problem (data): unknown meter; a reading of the old meter stands at or after that instant.
+/// Returns the new meter's name: the old name with the next free number appended. Resolution and
+/// accuracy are copied; the highest value of the register is not, because it is unknown for the new
+/// meter. Problem (data): unknown meter; the old meter has a reading at or after that instant.
 Result<std::string> replaceMeter(const store::LogbookFile& logbook, const std::string& meter,
                                  const MeterReading& first);
 

@@ -14,7 +14,7 @@ namespace holdband::intake {
 
 namespace {
 
-/// A register counts as rolled over by itself only from its last tenth to its first.
+/// A register is assumed to have rolled over only from its last tenth to its first.
 constexpr double lastTenth = 0.9;
 constexpr double firstTenth = 0.1;
 
@@ -101,7 +101,8 @@ void RegisterCheck::setRatedPower(std::map<std::string, Power> ratedPower)
     m_ratedPower = std::move(ratedPower);
 }
 
-/// Energy of the pair against what the rated power allows in that time: P·Δt and one resolution.
+/// Compares the energy of the pair with what the rated power allows in that time: P·Δt plus one
+/// resolution.
 std::string RegisterCheck::aboveRatedPower(const MeterReading& from, const MeterReading& to) const
 {
     const auto setup = setupAt(m_meter, to.at);

@@ -1,4 +1,4 @@
-// One meter's register readings, and what a further one may be beside them.
+// Checks a further reading against one meter's register readings.
 #pragma once
 
 #include "core/editing/rounds.h"
@@ -13,21 +13,22 @@ namespace holdband::intake {
 
 class RegisterCheck {
 public:
-    /// `standing` in order of time, corrections applied. `decimalSign`: of the doubts' sentences.
+    /// `standing`: the stored readings in order of time, with corrections. `decimalSign`: used in
+    /// the sentences.
     RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone,
                   char decimalSign = '.');
 
-    /// What the setups that the meter counts for may draw at most, by name.
+    /// The maximum power of the setups that the meter counts for, by name.
     void setRatedPower(std::map<std::string, Power> ratedPower);
 
     /// Judges a reading by its value, the meter's service and its neighbours in time.
     ReadingCheck check(const MeterReading& reading) const;
 
-    /// Takes a reading that was checked, so that later ones are judged beside it too.
+    /// Adds a checked reading, so that later ones are compared with it too.
     void accept(const MeterReading& reading);
 
-    /// The register plainly passed its declared top between the two: from its last tenth to its
-    /// first.
+    /// Whether the register clearly passed its set highest value between the two: from its last
+    /// tenth to its first.
     bool rolledOver(const MeterReading& reading, const MeterReading& before) const;
 
     const std::vector<MeterReading>& standing() const { return m_standing; }
@@ -48,10 +49,11 @@ private:
     std::map<std::string, Power> m_ratedPower;
 };
 
-/// The event to keep with a reading: its own, or the rollover that the check found.
+/// The event to store with a reading: its own, or the rollover that the check found.
 std::optional<MeterEvent> eventOf(const MeterReading& reading, const ReadingCheck& check);
 
-/// The meter with its readings as they stand. Problem (data): unknown meter; near ones are listed.
+/// The check for a meter with its stored readings. Problem (data): unknown meter; the message has
+/// suggestions.
 Result<RegisterCheck> registerOf(const store::LogbookFile& logbook, const std::string& meter,
                                  char decimalSign = '.');
 

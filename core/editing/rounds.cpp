@@ -32,7 +32,7 @@ Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
 struct MeterContext {
     std::vector<Meter> meters;
     Zone zone;
-    char decimalSign = '.';                  ///< of the sentences
+    char decimalSign = '.';                  ///< used in the sentences
     std::map<std::string, Power> ratedPower; ///< of the setups that have one
 };
 
@@ -100,7 +100,7 @@ ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, I
     return meter.check(typed.reading);
 }
 
-constexpr double coldestBeer = -30.0; ///< °C: beyond, a digit or a unit is wrong
+constexpr double coldestBeer = -30.0; ///< °C: a reading below this has a wrong digit or unit
 constexpr double hottestWort = 110.0; ///< °C
 constexpr double leastGravity = 0.95;
 constexpr double mostGravity = 1.25;
@@ -133,7 +133,7 @@ store::HistoryEntry entryOf(const TypedRound& round)
             {std::to_string(round.meters.size() + round.hand.size())}};
 }
 
-/// Returns how many are new.
+/// Returns the number of new readings.
 Result<int> keepRegisters(const store::LogbookFile& logbook, const store::Change& change,
                           const MeterContext& context, const std::vector<TypedReading>& round)
 {
@@ -226,7 +226,7 @@ Result<store::StoredReading> standingReading(const store::LogbookFile& logbook,
     return dataProblem(Phrase::tr("the reading is no longer there"), meterPlace(meter));
 }
 
-/// The meter as if that reading had never been taken.
+/// The check for the meter as if that reading had never been taken.
 Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
                                       const MeterContext& context, const std::string& meter,
                                       store::MeterReadingId id)

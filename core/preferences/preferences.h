@@ -1,5 +1,5 @@
-// What belongs to this desk and not to the record: kept in the person's settings file. What is
-// kept under each key is said here and nowhere else.
+// Settings of this computer rather than of the record: stored in the person's settings file. The
+// keys and their values are documented only here.
 #pragma once
 
 #include <QByteArray>
@@ -12,11 +12,11 @@ namespace holdband::preferences {
 QString backupPlace();
 void storeBackupPlace(const QString& folder);
 
-/// The logbooks opened last, newest first, absolute paths; those that are gone are left out.
+/// The logbooks opened last, newest first, absolute paths; missing files are left out.
 QStringList recentLogbooks();
 void noteOpened(const QString& logbook);
 
-/// The window's size, place and state, as Qt writes them; empty: never kept.
+/// The window's size, position and state, as Qt writes them; empty: never saved.
 QByteArray windowGeometry();
 void storeWindowGeometry(const QByteArray& geometry);
 
