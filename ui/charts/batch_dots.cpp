@@ -34,7 +34,7 @@ BatchDotsPicture::Range BatchDotsPicture::range() const
     }
     most = std::max(high, -low);
     for (const SetupFigures* side : {&m_figures.a, &m_figures.b}) {
-        // A wide interval must not press the dots together.
+        // A wide interval must not squeeze the dots together.
         if (side->low && side->high) {
             low = std::min(low, std::max(*side->low * m_scale, low < 0.0 ? -1.6 * most : 0.0));
             high = std::max(high, std::min(*side->high * m_scale, 1.6 * most));

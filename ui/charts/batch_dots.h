@@ -1,4 +1,4 @@
-// One measure of every batch of two setups: a dot each, with the mean and its 95 % interval.
+// One measure of every batch of two setups: one dot each, with the mean and its 95 % interval.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -9,7 +9,7 @@ namespace holdband::ui {
 
 class BatchDotsPicture : public Picture {
 public:
-    /// `title`: the measure, "Energy, kWh". The figures in the unit that it names.
+    /// `title`: the measure with its unit, "Energy, kWh". The figures are in that unit.
     BatchDotsPicture(QString title, results::MeasureBatches figures, double scale, PairSides sides);
 
     bool empty() const { return m_figures.a.batches.empty() && m_figures.b.batches.empty(); }

@@ -28,7 +28,7 @@ struct Summary {
     std::optional<double> least, mean, most;
 };
 
-/// Of what the track covers between the two.
+/// Summarises the covered part of the track between the two times.
 Summary summaryOf(const analysis::Track& track, double fromMs, double toMs)
 {
     const analysis::Track part = analysis::clip(track, fromMs, toMs);

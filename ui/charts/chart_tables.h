@@ -1,4 +1,4 @@
-// The panels of a run as tables: for those who hear the window, and for a look at single values.
+// The panels of a run as tables: for people who use a screen reader, and to look up single values.
 #pragma once
 
 #include "ui/charts/run_chart.h"
@@ -6,11 +6,11 @@
 
 namespace holdband::ui {
 
-/// Beer, target, deviation and room, one row for each stretch of time; the stretches are so long
-/// that no more than `mostRows` come out. Of the part from `shown`.
+/// Beer, target, deviation and room, one row for each stretch of time in `shown`; the stretches are
+/// long enough that there are at most `mostRows`.
 TableWords temperatureTable(const RunChart& chart, Span shown);
 
-/// Every register reading: energy since pitching with its bounds, and what came since the one
+/// Every register reading: energy since pitching with its bounds, and the energy since the reading
 /// before.
 TableWords energyReadingsTable(const RunChart& chart, Span shown);
 

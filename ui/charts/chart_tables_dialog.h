@@ -1,4 +1,4 @@
-// What the panels show of a run, as two tables.
+// Shows the contents of a run's panels as two tables.
 #pragma once
 
 #include "ui/charts/run_chart.h"
@@ -12,7 +12,7 @@ class TableModel;
 class ChartTablesDialog : public QDialog {
     Q_OBJECT
 public:
-    /// Of what is shown of the chart now.
+    /// `shown`: the part of the chart shown now.
     ChartTablesDialog(const RunChart& chart, Span shown, QWidget* parent = nullptr);
 
     TableModel* temperature() const { return m_temperature; }

@@ -29,7 +29,7 @@ std::optional<std::pair<double, double>> shareInside(QPointF from, QPointF to, c
     return seen ? std::optional(std::pair{enter, leave}) : std::nullopt;
 }
 
-/// One edge of the rectangle: how far inside of it a point lies.
+/// One edge of the rectangle: how far a point is inside it.
 template <typename Depth>
 QPolygonF cutAt(const QPolygonF& area, Depth depth)
 {

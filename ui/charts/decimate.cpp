@@ -14,7 +14,7 @@ struct Extremes {
     Index greatest;
 };
 
-/// The first index in [first, last] at or after `ms`; last + 1 where there is none.
+/// The first index in [first, last] at or after `ms`; last + 1 if there is none.
 Index atOrAfter(const analysis::Track& track, Index first, Index last, double ms)
 {
     const auto begin = track.ms.begin() + static_cast<std::ptrdiff_t>(first);
@@ -31,7 +31,7 @@ Extremes scanned(const analysis::Track& track, Index from, Index to)
             static_cast<Index>(greatest - track.value.begin())};
 }
 
-/// Of two stretches, of which the first is the earlier.
+/// The extremes of two stretches together; the first is the earlier one.
 Extremes merged(const analysis::Track& track, Extremes a, Extremes b)
 {
     return {track.value[b.least] < track.value[a.least] ? b.least : a.least,
@@ -78,7 +78,7 @@ public:
     }
 
 private:
-    /// First, least, greatest and last of [from, to), in order of time, each once.
+    /// Adds the first, lowest, highest and last point of [from, to), in order of time, each once.
     void pushColumn(Index from, Index to, Polyline& line) const
     {
         const auto [least, greatest] =

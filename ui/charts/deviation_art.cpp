@@ -84,7 +84,7 @@ void DeviationArt::paintData(PanelCanvas& canvas) const
                   QPen(canvas.colours().beer, 1.5));
 }
 
-/// What lies between the curve and the edge that it crossed.
+/// The area between the curve and the edge that it crossed.
 void DeviationArt::paintOutside(PanelCanvas& canvas, const ExcursionMark& mark) const
 {
     const PlotMap& map = canvas.map;
@@ -97,7 +97,7 @@ void DeviationArt::paintOutside(PanelCanvas& canvas, const ExcursionMark& mark) 
                                          : std::min(deviation, mark.edgeDeviation);
         return QPointF(map.x(chart()->instantOf(ms)), map.y(beyond));
     };
-    canvas.painter.setPen(QPen(canvas.colours().excursion, 1.0)); // so that a short one is seen
+    canvas.painter.setPen(QPen(canvas.colours().excursion, 1.0)); // so that a short one is visible
     canvas.painter.setBrush(canvas.colours().excursionFill);
     const int columns = std::max(2, static_cast<int>(columnOf(map, *chart(), {from, to}).width()));
     for (std::size_t i = 0; i < chart()->deviation.size(); ++i) {

@@ -1,4 +1,4 @@
-// How far the beer was from its target: the band, time outside it marked.
+// Draws how far the beer was from its target: the band, and the time outside it.
 #pragma once
 
 #include "ui/charts/panel_art.h"
@@ -24,8 +24,8 @@ private:
     double m_widest = 0.5; ///< the widest tolerance
 };
 
-/// The range of values that the panel shows: the band and all excursions, not the travel to a new
-/// target, which would dwarf them.
+/// The range of values that the panel shows: the band and all excursions. The change to a new
+/// target is not included, because it would make everything else tiny.
 ValueRange deviationRange(const RunChart& chart);
 
 } // namespace holdband::ui

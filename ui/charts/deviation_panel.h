@@ -1,4 +1,4 @@
-// The panel of the deviation in the window; what it draws is in deviation_art.h.
+// The panel of the deviation in the window; deviation_art.h draws it.
 #pragma once
 
 #include "ui/charts/deviation_art.h"

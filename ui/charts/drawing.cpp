@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// Smoothing costs more than in proportion to the length of a line, so it is drawn in pieces.
+/// The cost of antialiasing grows faster than the length of a line, so it is drawn in pieces.
 constexpr qsizetype pieceLength = 16;
 
 QPolygonF placed(const Polyline& line, const PlotMap& map, const RunChart& chart)
@@ -42,8 +42,8 @@ bool isDense(const QPolygonF& points, double columnWidth)
     return static_cast<double>(points.size()) > pointsAColumn * std::max(columns, 1.0);
 }
 
-/// A dense line as the area between the highest and the lowest point of each column, as thick as
-/// the pen: looks the same, and costs a fraction of smoothing every stroke.
+/// A dense line drawn as the area between the highest and the lowest point of each column, as thick
+/// as the pen: looks the same, and is much cheaper than antialiasing every stroke.
 QPolygonF filledColumns(const QPolygonF& points, double columnWidth, double thickness)
 {
     QPolygonF above, below;
@@ -133,7 +133,7 @@ void drawHatch(PanelCanvas& canvas, const QRectF& column)
         return;
     canvas.painter.setRenderHint(QPainter::Antialiasing);
     canvas.painter.setPen(QPen(canvas.colours().hatch, 1.0, Qt::SolidLine, Qt::FlatCap));
-    // The lines lie on one lattice for the whole plot, so that neighbouring pieces meet.
+    // The lines are on one grid for the entire plot, so that neighbouring pieces meet.
     const double first = std::floor((seen.left() + seen.top()) / step) * step;
     for (double sum = first; sum <= seen.right() + seen.bottom(); sum += step) {
         const QPointF upper(sum - seen.top(), seen.top());
@@ -143,7 +143,7 @@ void drawHatch(PanelCanvas& canvas, const QRectF& column)
     }
 }
 
-/// Upright lines, which nothing else has, on the ground of a gap.
+/// Vertical lines, which nothing else uses, on the background of a gap.
 void drawLeftOut(PanelCanvas& canvas, const QRectF& column)
 {
     constexpr double step = 4.0;

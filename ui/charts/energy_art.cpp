@@ -26,7 +26,8 @@ void EnergyArt::setChart(const RunChart* chart)
     m_range = {0.0, high > 0.0 ? high * 1.06 : 1.0};
 }
 
-/// Zoomed, the scale follows what is seen: a morning's 0.3 kWh would else be a flat line.
+/// When zoomed, the scale fits the visible part: a morning's 0.3 kWh would otherwise be a flat
+/// line.
 ValueRange EnergyArt::range(const PanelPlace& place) const
 {
     if (!chart() || place.shown == place.all)
@@ -138,7 +139,7 @@ void EnergyArt::paintData(PanelCanvas& canvas) const
     }
 }
 
-/// An open square: the register began anew before this reading.
+/// An open square: the register was reset to 0 before this reading.
 void EnergyArt::paintReset(PanelCanvas& canvas, QPointF at) const
 {
     canvas.painter.setPen(QPen(canvas.colours().energy, 1.6));

@@ -1,5 +1,5 @@
-// Cumulative energy since pitching: readings as dots, the line between them an estimate, the bounds
-// as a pale ribbon.
+// Draws the cumulative energy since pitching: readings as dots, the line between them as an
+// estimate, the bounds as a pale ribbon.
 #pragma once
 
 #include "ui/charts/panel_art.h"

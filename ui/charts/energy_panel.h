@@ -1,4 +1,4 @@
-// The panel of the energy in the window; what it draws is in energy_art.h.
+// The panel of the energy in the window; energy_art.h draws it.
 #pragma once
 
 #include "ui/charts/energy_art.h"

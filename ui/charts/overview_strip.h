@@ -1,5 +1,5 @@
-// The whole of a run in a narrow strip, with a frame around what the panels show: says where one is
-// when zoomed, and moves there by a click or a drag.
+// A narrow strip with the full run and a frame around the part that the panels show: shows the
+// position when zoomed, and a click or a drag moves there.
 #pragma once
 
 #include "ui/charts/run_chart.h"
@@ -15,7 +15,7 @@ public:
     explicit OverviewStrip(TimeView& time, QWidget* parent = nullptr);
     /// `chart` must outlive the strip or the next call.
     void setChart(const RunChart* chart);
-    /// The frame around what is shown, in the widget.
+    /// The frame around the shown part, in the widget's coordinates.
     QRectF frame() const;
 
     QSize sizeHint() const override;
@@ -38,7 +38,7 @@ private:
 
     TimeView* m_time;
     const RunChart* m_chart = nullptr;
-    double m_grab = 0.0; ///< from the frame's middle to where it was taken
+    double m_grab = 0.0; ///< from the frame's middle to the point where it was grabbed
 };
 
 } // namespace holdband::ui

@@ -13,7 +13,7 @@ namespace holdband::ui {
 namespace {
 
 constexpr double msAnHour = 3'600'000.0;
-constexpr double mostTolerances = 2.5; ///< shown either way; what goes further is cut
+constexpr double mostTolerances = 2.5; ///< shown in either direction; values beyond are cut off
 
 bool settles(const std::vector<std::pair<double, double>>& stretches, double ms)
 {
@@ -69,7 +69,7 @@ ValueRange PairDeviationPicture::range() const
     return {-most, most};
 }
 
-/// Where the beer settles there is no deviation to judge, and none is drawn.
+/// While the beer settles there is no deviation to judge, so none is drawn.
 void PairDeviationPicture::paintLine(QPainter& painter, const PlotFrame& frame, const Line& line,
                                      const QPen& pen, const PictureLook& look) const
 {

@@ -61,8 +61,8 @@ PairEnergyPicture::PairEnergyPicture(const results::SideBySide& pair, PairSides 
 {
 }
 
-/// Where each began to crash. The later one's line starts beneath the earlier one's words, which
-/// it would run through.
+/// Marks the start of each crash. The later one's line starts below the earlier one's label, so
+/// that it does not cross it.
 void PairEnergyPicture::paintCrashes(QPainter& painter, const PlotFrame& frame,
                                      const PictureLook& look) const
 {
@@ -110,7 +110,7 @@ QString PairEnergyPicture::ratioWords() const
     return ratio ? QStringLiteral("%1 ×").arg(numberText(ratio->value, 2)) : QString();
 }
 
-/// The same in both panels, so that they share the days.
+/// The same in both panels, so that their time axes match.
 double PairEnergyPicture::endRoom(const QFontMetrics& metrics) const
 {
     int widest = 0;
@@ -140,7 +140,7 @@ void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const Pictu
     paintBounded(painter, frame, m_curve,
                  {[](const RatioPoint& point) { return &point.b; },
                   m_sides.colour(false, look.colours()), Qt::DashLine});
-    // The two words stand apart even where the lines end together.
+    // Keeps the two labels apart even if the lines end together.
     double yA = frame.y(m_curve.back().a.value) + 4.0;
     double yB = frame.y(m_curve.back().b.value) + 4.0;
     keepApart(yA, yB, metrics.height());
@@ -155,7 +155,7 @@ void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureL
 {
     double most = 1.0;
     double least = 1.0;
-    // The first hours, with next to nothing used, would dwarf the rest.
+    // The ratio of the first hours, with almost no energy used, would make the rest tiny.
     const double from = 0.08 * m_curve.back().elapsedHours;
     for (const RatioPoint& point : m_curve) {
         if (!point.ratio || point.elapsedHours < from)

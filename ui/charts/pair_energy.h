@@ -1,5 +1,5 @@
-// Two runs over equal elapsed time: cumulative energy of both with their bounds, and beneath it how
-// many times B's energy A had used by then.
+// Two runs over equal elapsed time: cumulative energy of both with their bounds, and below it the
+// ratio of A's to B's energy up to then.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"

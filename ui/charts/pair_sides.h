@@ -1,4 +1,4 @@
-// The two that a picture compares: what they are called and which colours are theirs.
+// The two sides that a picture compares: their names and colours.
 #pragma once
 
 #include "ui/theme/colours.h"
@@ -13,7 +13,7 @@ struct PairSides {
     int colourA = 0; ///< of setupColour
     int colourB = 1;
 
-    /// Of lines, bars and dots.
+    /// For lines, bars and dots.
     QColor colour(bool first, const Colours& colours) const
     {
         return setupLine(first ? colourA : colourB, colours);
@@ -24,8 +24,7 @@ struct PairSides {
     }
 };
 
-/// A and B on the paths of their own: A's line is whole, B's dashed, so that colour does not stand
-/// alone.
+/// A's line is solid, B's dashed, so that the difference does not depend on colour alone.
 inline Qt::PenStyle penStyle(bool first)
 {
     return first ? Qt::SolidLine : Qt::DashLine;

@@ -16,7 +16,7 @@ namespace {
 
 constexpr double leastShown = 0.001; ///< of the time: narrower tails are cut off
 
-/// The bins from the first to the last that hold anything to speak of.
+/// Widens the range to the bins, from the first to the last, with a relevant share of the time.
 void widen(const analysis::Distribution& all, double& low, double& high)
 {
     for (std::size_t bin = 0; bin < all.binMs.size(); ++bin) {
@@ -104,7 +104,7 @@ void PairSpreadPicture::paintAxis(QPainter& painter, QRectF box, const PictureLo
                             std::max(3, static_cast<int>(box.width() / 70.0)));
     const double edge = inUnit(std::max(m_toleranceA, m_toleranceB));
     int decimals = decimalsOf(ticks);
-    if (ticks.size() < 5) { // too few to tell where the band ends
+    if (ticks.size() < 5) { // too few to show where the band ends
         ticks = {-edge, 0.0, edge};
         decimals = edge == std::round(edge) ? 0 : 1;
     }

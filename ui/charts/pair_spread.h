@@ -1,4 +1,5 @@
-// How much of its time each of two spent at each deviation from target, one above the other.
+// The share of its time that each of two sides spent at each deviation from target, one above the
+// other.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"

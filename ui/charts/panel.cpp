@@ -12,7 +12,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr double snapPixels = 4.0; ///< nearer than this the pointer stands on a reading
+constexpr double snapPixels = 4.0; ///< closer than this, the pointer snaps to a reading
 
 } // namespace
 

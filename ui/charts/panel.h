@@ -1,6 +1,6 @@
 // One panel of a chart: card, heading, axes, crosshair, and the mouse and keys that move the shared
-// time axis. What is inside is drawn by the derived panel, once for each change (kept as a picture;
-// only the crosshair is drawn anew while the pointer moves). All panels have the same plot edges.
+// time axis. The derived panel draws the contents, once for each change (cached as a picture; while
+// the pointer moves only the crosshair is drawn again). All panels have the same plot edges.
 #pragma once
 
 #include "ui/charts/panel_art.h"
@@ -20,7 +20,7 @@ public:
     /// `chart` must outlive the panel or the next call.
     void setChart(const RunChart* chart);
     void setHeading(const QString& heading);
-    /// With dates beneath: as a rule only the lowest of the panels.
+    /// With dates below: normally only the lowest of the panels.
     void setTimeLabels(bool wanted);
     const TimeView& time() const { return *m_time; }
     PlotMap map() const;

@@ -11,8 +11,8 @@ namespace holdband::ui {
 namespace {
 
 constexpr double small = 0.88;   ///< of the heading's size
-constexpr double stroke = 19.0;  ///< the key's piece of a line
-constexpr double beside = 5.0;   ///< from it to its words
+constexpr double stroke = 19.0;  ///< the sample line in the key
+constexpr double beside = 5.0;   ///< from it to its text
 constexpr double between = 14.0; ///< from one entry of the key to the next
 
 double widthOf(const KeyEntry& entry, const QFontMetrics& metrics)
@@ -34,7 +34,7 @@ QFont boldOf(QFont font)
     return font;
 }
 
-/// Centred on x, but inside the panel.
+/// Centred on x, but kept inside the panel.
 void drawTickLabel(QPainter& painter, double x, double y, const QString& label, double width)
 {
     const double half = QFontMetrics(painter.font()).horizontalAdvance(label) / 2.0;
@@ -77,7 +77,7 @@ void PanelArt::setChart(const RunChart* chart)
     m_chart = chart;
 }
 
-/// Where heading and key have no room beside each other.
+/// Whether heading and key do not fit side by side.
 bool PanelArt::keyBeneath(const PanelPlace& place, const QFont& font) const
 {
     const std::vector<KeyEntry> entries = key(coloursOf(Scheme::light));
@@ -115,7 +115,7 @@ void PanelArt::paintHeading(QPainter& painter, const PanelLook& look) const
     painter.drawText(QPointF(look.headingLeft, 7 + QFontMetrics(look.font).ascent()), m_heading);
 }
 
-/// What each line is: in the heading's line, right-aligned, or beneath it where that is too narrow.
+/// The key: right-aligned in the heading's line, or below it if that is too narrow.
 void PanelArt::paintKey(PanelCanvas& canvas, const PanelPlace& place) const
 {
     QPainter& painter = canvas.painter;
@@ -185,7 +185,7 @@ void PanelArt::paintTimeAxis(PanelCanvas& canvas, const PanelPlace& place) const
         paintElapsed(canvas, place);
 }
 
-/// Whole days since pitching, beneath the dates.
+/// Days since pitching, below the dates.
 void PanelArt::paintElapsed(PanelCanvas& canvas, const PanelPlace& place) const
 {
     QPainter& painter = canvas.painter;

@@ -1,5 +1,5 @@
-// What one panel of a chart draws, with no widget behind it: the same on the screen, on paper and
-// in an image. Draws on any thread where its device can be drawn on.
+// Draws one panel of a chart without a widget: the same on the screen, on paper and in an image.
+// Draws on any thread on which its device can be used.
 #pragma once
 
 #include "ui/charts/run_chart.h"
@@ -17,7 +17,7 @@ struct ValueRange {
     double high = 1.0;
 };
 
-/// From instants and values to places in the panel.
+/// Converts instants and values to coordinates in the panel.
 struct PlotMap {
     QRectF plot;
     Span shown;
@@ -28,33 +28,33 @@ struct PlotMap {
     Instant instantAt(double x) const;
 };
 
-/// The manner in which a panel is drawn.
+/// How a panel is drawn.
 struct PanelLook {
     const Colours* colours = nullptr;
     QFont font; ///< of the heading; ticks and remarks are a little smaller
-    /// The axis was moved a moment ago: draw quickly, the finer drawing follows.
+    /// The axis is moving: draw quickly, a finer drawing follows.
     bool moving = false;
-    /// As vectors: lines in one piece, and cut at the plot's edge by themselves, since not every
-    /// such device clips.
+    /// Vector output: lines are not split, and are clipped at the plot's edge by geometry, because
+    /// not every such device clips.
     bool vectors = false;
-    double columns = 1.0; ///< how many columns of points a unit of width is good for
+    double columns = 1.0; ///< columns of points per unit of width
     double headingLeft = spacing::card;
 };
 
-/// What is drawn, and how large.
+/// The part to draw, and the size.
 struct PanelPlace {
     QSizeF size;
     Span shown;
     Span all;
 };
 
-/// What a line of the panel is, in words beside a stroke of it; without a pen words alone.
+/// The label of a line in the panel, next to a sample of it; without a pen only the label.
 struct KeyEntry {
     QString words;
     std::optional<QPen> pen;
 };
 
-/// All that the parts of one drawing share.
+/// Shared by the parts of one drawing.
 struct PanelCanvas {
     QPainter& painter;
     PlotMap map;
@@ -73,28 +73,28 @@ public:
     const RunChart* chart() const { return m_chart; }
     const QString& heading() const { return m_heading; }
     void setHeading(const QString& heading) { m_heading = heading; }
-    /// With dates beneath: as a rule only the lowest of the panels.
+    /// With dates below: normally only the lowest of the panels.
     void setTimeLabels(bool wanted) { m_timeLabels = wanted; }
 
     PlotMap map(const PanelPlace& place, const QFont& font) const;
     void paint(QPainter& painter, const PanelPlace& place, const PanelLook& look) const;
 
-    /// Room left of the plot, for the values' labels; the same for all panels.
+    /// Space left of the plot, for the values' labels; the same for all panels.
     static constexpr int leftMargin = 52;
     static constexpr int rightMargin = 14;
 
 protected:
     virtual ValueRange range(const PanelPlace& place) const = 0;
-    /// What to say in the place of a plot with nothing in it; empty where there is something.
+    /// A text in place of an empty plot; empty if there is something to draw.
     virtual QString emptyWords() const { return {}; }
     virtual std::vector<KeyEntry> key(const Colours&) const { return {}; }
-    /// Behind the grid, clipped to the plot.
+    /// Drawn behind the grid, clipped to the plot.
     virtual void paintBehind(PanelCanvas& canvas) const = 0;
     /// The data, clipped to the plot.
     virtual void paintData(PanelCanvas& canvas) const = 0;
-    /// Marks and words over everything, not clipped.
+    /// Marks and labels on top of everything, not clipped.
     virtual void paintOver(PanelCanvas&) const {}
-    /// Room between heading and plot.
+    /// Space between heading and plot.
     virtual double headRoom(const QFont&) const { return 7.0; }
     virtual std::vector<double> ticksOf(ValueRange range, int most) const;
 

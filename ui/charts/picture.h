@@ -1,5 +1,5 @@
-// A chart that can be painted anywhere: on a page, as SVG, into an image. Holds what it shows, so
-// that it outlives the review; painting changes nothing and may happen on any thread.
+// A chart that can be painted anywhere: on a page, as SVG, into an image. Owns its data, so that it
+// outlives the review; painting changes nothing and may happen on any thread.
 #pragma once
 
 #include "ui/theme/colours.h"
@@ -14,7 +14,7 @@ struct PictureLook {
     Scheme scheme = Scheme::light;
     QFont font;           ///< in pixels of the picture's own units
     bool vectors = false; ///< see PanelLook
-    double columns = 1.0; ///< how many columns of points a unit of width is good for
+    double columns = 1.0; ///< columns of points per unit of width
 
     const Colours& colours() const { return coloursOf(scheme); }
 };
@@ -22,9 +22,9 @@ struct PictureLook {
 class Picture {
 public:
     virtual ~Picture() = default;
-    /// Inside (0, 0) … size.
+    /// Paints inside (0, 0) … size.
     virtual void paint(QPainter& painter, QSizeF size, const PictureLook& look) const = 0;
-    /// The height that becomes it at a width.
+    /// The best height for a width.
     virtual double heightFor(double width) const = 0;
 };
 

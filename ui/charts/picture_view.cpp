@@ -27,7 +27,7 @@ QRectF PictureView::inner() const
     return m_framed ? QRectF(rect()).adjusted(10.0, 5.0, -8.0, -7.0) : QRectF(rect());
 }
 
-/// As high as becomes the picture at this width.
+/// Takes the best height for this width.
 void PictureView::takeHeight()
 {
     constexpr double least = 130.0;

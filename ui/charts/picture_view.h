@@ -1,4 +1,4 @@
-// A picture on a card in the window. What it shows is told in words for those who hear the window.
+// A picture on a card in the window, with a text for people who use a screen reader.
 #pragma once
 
 #include "ui/charts/picture.h"
@@ -11,10 +11,10 @@ namespace holdband::ui {
 class PictureView : public QWidget {
     Q_OBJECT
 public:
-    /// `name`: what is drawn. `framed`: with a card's frame of its own.
+    /// `name`: the accessible name. `framed`: with its own card frame.
     explicit PictureView(const QString& name, QWidget* parent = nullptr, bool framed = true);
 
-    /// Hidden without one. `words`: the gist of it.
+    /// Hidden without one. `words`: a summary of the picture.
     void setPicture(std::shared_ptr<const Picture> picture, const QString& words = {});
     const Picture* picture() const { return m_picture.get(); }
 

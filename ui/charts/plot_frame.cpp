@@ -16,7 +16,7 @@ double squareOf(const QFontMetrics& metrics)
     return 0.7 * metrics.ascent();
 }
 
-/// All that a side takes beside its name.
+/// The width of everything beside a side's name.
 double markWidth(const QFontMetrics& metrics)
 {
     return squareOf(metrics) + 4.0 * metrics.horizontalAdvance(u' ');
@@ -82,7 +82,7 @@ void PlotFrame::paintHeading(const QString& heading, const PairSides& sides, con
     const double marks = 2.0 * markWidth(metrics);
     const double names = metrics.horizontalAdvance(a) + metrics.horizontalAdvance(b) + marks;
     const double room = m_box.width() - QFontMetrics(bold()).horizontalAdvance(heading) - 26.0;
-    // The names matter more than the remark.
+    // The names take precedence over the remark.
     const double remarked = metrics.horizontalAdvance(remark);
     const bool both = names + remarked <= room;
     paintHeading(heading, both ? remark : QString());
@@ -98,7 +98,7 @@ void PlotFrame::paintHeading(const QString& heading, const PairSides& sides, con
                       metrics.elidedText(first ? a : b, Qt::ElideRight, each));
 }
 
-/// Where the next one begins.
+/// Returns where the next one begins.
 double PlotFrame::paintSide(double x, double base, bool first, const PairSides& sides,
                             const QString& name)
 {

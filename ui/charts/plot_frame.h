@@ -1,4 +1,5 @@
-// A plain plot for pictures of a few dozen points: heading, value axis, and where things stand.
+// A plain plot for pictures of a few dozen points: heading, value axis, and the conversion of
+// values to coordinates.
 #pragma once
 
 #include "ui/charts/pair_sides.h"
@@ -9,14 +10,14 @@ namespace holdband::ui {
 
 class PlotFrame {
 public:
-    /// `box`: heading, axis and plot all lie in it.
+    /// `box` contains heading, axis and plot.
     PlotFrame(QPainter& painter, QRectF box, ValueRange range, const PictureLook& look);
 
-    /// Room right of the plot, for words at the ends of lines.
+    /// Leaves space right of the plot, for labels at the ends of lines.
     void leaveRight(double width);
-    /// Room under the plot for lines of small words.
+    /// Leaves space below the plot for lines of small text.
     void leaveBelow(int lines);
-    /// What the plot shows from its left to its right edge.
+    /// The range from the plot's left to its right edge.
     void setAcross(ValueRange across) { m_across = across; }
     const QRectF& plot() const { return m_plot; }
     QFont small() const { return smallFont(m_look.font); }
@@ -25,13 +26,13 @@ public:
     double y(double value) const;
 
     void paintHeading(const QString& heading, const QString& remark = {});
-    /// With the names of both, each behind a square of its colour, before the remark. Names that
-    /// are too long are cut.
+    /// With the names of both sides, each after a square in its colour, before the remark. Names
+    /// that are too long are shortened.
     void paintHeading(const QString& heading, const PairSides& sides, const QString& remark);
     void paintValueAxis();
     /// Days of elapsed time along the bottom.
     void paintDays(double hours);
-    /// Values along the bottom, and beneath them what they are.
+    /// Values along the bottom, and a label below them.
     void paintAcross(const QString& words = {});
 
 private:
@@ -46,7 +47,7 @@ private:
     const PictureLook& m_look;
 };
 
-/// Moves two heights of words apart where they are closer than `least`, each by the same.
+/// Moves two label heights apart if they are closer than `least`, each by the same amount.
 void keepApart(double& a, double& b, double least);
 
 } // namespace holdband::ui

@@ -1,4 +1,4 @@
-// The dark box beside the crosshair. Lets the mouse through.
+// The dark box next to the crosshair. Passes mouse events through.
 #pragma once
 
 #include <QStringList>
@@ -11,7 +11,7 @@ class PointerBubble : public QWidget {
 public:
     explicit PointerBubble(QWidget* parent);
 
-    /// Shows the lines beside `point`, on the side where there is room inside `room`.
+    /// Shows the lines next to `point`, on the side with enough space inside `room`.
     void say(const QStringList& lines, QPoint point, QSize room);
     const QStringList& lines() const { return m_lines; }
 

@@ -1,4 +1,4 @@
-// What the crosshair says at an instant: a few short lines, values in words.
+// The text at the crosshair for an instant: a few short lines with values.
 #pragma once
 
 #include "ui/charts/run_chart.h"

@@ -1,4 +1,4 @@
-// What the three panels of a run show, as plain values in display units. The panels only draw it.
+// The data of a run's three panels, as plain values in display units. The panels only draw it.
 // Times are ms from `origin`. Built once for each run; safe on any thread.
 #pragma once
 
@@ -34,7 +34,7 @@ struct LeftOutStretch {
     std::string why;
 };
 
-/// A stage's target and band: straight from one end to the other.
+/// A stage's target and band: a straight line from one end to the other.
 struct BandPiece {
     Stretch time;
     double startTarget = 0.0; ///< °C or °F
@@ -46,7 +46,7 @@ struct BandPiece {
 
 struct StageBox {
     std::string label;
-    std::string words; ///< the whole of it, for a tooltip
+    std::string words; ///< the full text, for a tooltip
     Stretch time;
 };
 
@@ -57,15 +57,15 @@ struct ExcursionMark {
     double peakDeviation = 0.0; ///< signed
     double edgeDeviation = 0.0; ///< signed: the band's edge that was crossed
     bool above = true;
-    std::string cause; ///< that was given to it: "lid open, \"bottled a sample\""; mostly empty
+    std::string cause; ///< given by the user: "lid open, \"bottled a sample\""; usually empty
 };
 
 struct EnergyDot {
     double ms = 0.0;
     double kwh = 0.0;
     bool read = false;
-    bool joined = false; ///< a line leads here from the dot before
-    bool reset = false;  ///< the register began anew before this reading
+    bool joined = false; ///< connected to the dot before by a line
+    bool reset = false;  ///< the register was reset to 0 before this reading
 };
 
 /// Bounds of the cumulative energy at an instant.
@@ -93,37 +93,37 @@ struct RunChart {
     std::vector<ChartLine> lines;                ///< the beer last, so that it is drawn on top
     std::vector<analysis::Track> deviation;      ///< by stage
     std::vector<TrackPyramid> deviationPyramids; ///< of each of them
-    std::vector<Stretch> gaps;                   ///< nothing is known of the beer
-    std::vector<LeftOutStretch> leftOut;         ///< known, but left out by hand; in no gap
+    std::vector<Stretch> gaps;                   ///< the beer's temperature is not known
+    std::vector<LeftOutStretch> leftOut;         ///< known, but left out by hand; outside the gaps
     std::vector<Stretch> settling;               ///< not judged
     std::vector<ExcursionMark> excursions;
     std::vector<EnergyDot> energy;
     std::vector<EnergyBounds> energyBounds; ///< where both are known
     bool energyUnbounded = false;           ///< somewhere the upper bound is unknown
-    std::vector<Stretch> unmetered;         ///< where no meter says what was used
+    std::vector<Stretch> unmetered;         ///< no meter covers this time
     std::vector<NoteMark> notes;            ///< in order of time
-    std::vector<store::KeptCause> causes;   ///< of excursions, also of other limits' ones
+    std::vector<store::KeptCause> causes;   ///< of excursions, including those with other limits
 
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return plusMs(origin, ms); }
     const ChartLine* line(LineRole role) const;
-    /// The stretch that was left out at that time; null where none was.
+    /// The left-out stretch at that time; null if there is none.
     const LeftOutStretch* leftOutAt(double ms) const;
 };
 
 RunChart chartOf(const results::RunReview& review);
 
-/// Puts another judging of the same run in the place of the one that is drawn.
+/// Replaces the drawn judging with another one of the same run.
 void setJudged(RunChart& chart, const analysis::JudgedBatch& judged);
 
-/// The value of a track where it is covered.
+/// The value of a track, if covered.
 std::optional<double> valueAt(const analysis::Track& track, double ms);
 
 /// The bounds of the energy at an instant, where known.
 std::optional<EnergyBounds> boundsAt(const RunChart& chart, double ms);
 std::optional<double> energyAt(const RunChart& chart, double ms);
 
-/// Where something was read nearest to `ms`, of the beer or of a meter; absent without readings.
+/// The time of the reading of the beer or a meter closest to `ms`; absent without readings.
 std::optional<double> nearestReading(const RunChart& chart, double ms);
 /// The beer's reading before or after `ms`.
 std::optional<double> readingBeside(const RunChart& chart, double ms, bool after);

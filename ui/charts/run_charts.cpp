@@ -37,7 +37,7 @@ void RunCharts::setChart(std::unique_ptr<RunChart> chart)
     m_deviation->setChart(chart.get());
     m_energy->setChart(chart.get());
     m_overview->setChart(chart.get());
-    // The lowest panel with a plot in it bears the dates.
+    // The lowest panel with a plot shows the dates.
     m_deviation->setTimeLabels(chart && chart->energy.empty());
     const bool same = chart && m_chart && chart->batch == m_chart->batch;
     m_chart = std::move(chart);

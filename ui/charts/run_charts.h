@@ -1,5 +1,5 @@
-// The three panels of a run on one time axis, one crosshair through all, and the bubble with the
-// values in words.
+// The three panels of a run on one time axis, a crosshair through all of them, and the bubble with
+// the values.
 #pragma once
 
 #include "ui/charts/run_chart.h"
@@ -22,8 +22,8 @@ public:
     explicit RunCharts(QWidget* parent = nullptr);
     ~RunCharts() override;
 
-    /// Nothing: the panels stand empty. Another chart of the same batch leaves what is looked at
-    /// where it is.
+    /// Null: the panels are empty. For another chart of the same batch the shown part does not
+    /// change.
     void setChart(std::unique_ptr<RunChart> chart);
     /// Draws another judging of the same run.
     void showJudged(const analysis::JudgedBatch& judged);

@@ -1,4 +1,4 @@
-// The panels of a run as a picture: those that have something to show, on one time axis.
+// The panels of a run as a picture: those with data, on one time axis.
 #pragma once
 
 #include "ui/charts/picture.h"
@@ -17,7 +17,7 @@ public:
     explicit RunPicture(RunChart chart);
     ~RunPicture() override;
 
-    /// Nothing was logged and nothing metered: there is nothing to paint.
+    /// Nothing was logged or metered, so there is nothing to paint.
     bool empty() const { return m_panels.empty(); }
     void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override;
@@ -25,7 +25,7 @@ public:
 private:
     struct Panel {
         std::unique_ptr<PanelArt> art;
-        double share; ///< of the height, in proportion to the others'
+        double share; ///< of the height, relative to the others
     };
     void add(std::unique_ptr<PanelArt> art, double share);
 

@@ -11,7 +11,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr double leastLabel = 34.0; ///< narrower bars share a label among several
+constexpr double leastLabel = 34.0; ///< narrower bars share a label
 
 } // namespace
 

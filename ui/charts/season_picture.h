@@ -1,4 +1,4 @@
-// A bar for what each batch of a setup used, with the bounds of reading as a whisker.
+// A bar for the energy of each batch of a setup, with the bounds as a whisker.
 #pragma once
 
 #include "core/results/overview/season.h"

@@ -216,7 +216,7 @@ const ExcursionMark* TemperatureArt::ringAt(const PlotMap& map, QPointF place) c
     return found == marks.end() ? nullptr : &*found;
 }
 
-/// What is said to have caused it, beside its ring, where the cause before leaves room.
+/// Draws the cause next to the excursion's ring, if the previous cause leaves enough space.
 void TemperatureArt::paintCause(PanelCanvas& canvas, const ExcursionMark& mark,
                                 double& wordsEnd) const
 {
@@ -242,7 +242,7 @@ void TemperatureArt::paintCause(PanelCanvas& canvas, const ExcursionMark& mark,
     wordsEnd = box.right();
 }
 
-/// A numbered square for each remark of the journal, at the foot of the plot.
+/// A numbered square for each remark of the journal, at the bottom of the plot.
 void TemperatureArt::paintNotes(PanelCanvas& canvas) const
 {
     QPainter& painter = canvas.painter;

@@ -1,5 +1,5 @@
-// Beer, target and band, room, chamber and coolant; stages as a strip on top; gaps shaded, settling
-// hatched, excursions ringed.
+// Draws beer, target and band, room, chamber and coolant; stages as a strip on top; gaps shaded,
+// settling hatched, excursions ringed.
 #pragma once
 
 #include "ui/charts/panel_art.h"
@@ -10,13 +10,13 @@ class TemperatureArt : public PanelArt {
 public:
     TemperatureArt();
     void setChart(const RunChart* chart) override;
-    /// Chamber and coolant swing widely and hide the band: they are drawn only when asked for.
+    /// Chamber and coolant vary widely and hide the band, so they are drawn only on request.
     void setCoolingShown(bool shown);
     bool isDrawn(const ChartLine& line) const;
     /// The numbered square of a remark of the journal.
     QRectF noteBox(const PlotMap& map, const QFont& font, std::size_t note) const;
 
-    /// The excursion whose ring is there; null where none is.
+    /// The excursion whose ring is at that place; null if there is none.
     const ExcursionMark* ringAt(const PlotMap& map, QPointF place) const;
 
 protected:

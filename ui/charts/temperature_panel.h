@@ -1,5 +1,5 @@
-// The panel of the temperatures in the window, with tooltips for stages and remarks; what it draws
-// is in temperature_art.h.
+// The panel of the temperatures in the window, with tooltips for stages and remarks;
+// temperature_art.h draws it.
 #pragma once
 
 #include "ui/charts/panel.h"

@@ -1,4 +1,4 @@
-// Where an axis is marked: at whole local hours and local midnights, and at round values.
+// The ticks of an axis: at full local hours and local midnights, and at round values.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -11,14 +11,16 @@ namespace holdband::ui {
 
 struct TimeTick {
     Instant at;
-    std::string label; ///< "7 Mar" at a midnight, "06:00" else; "7 Mar 06:00" where no midnight is
+    /// "7 Mar" at a midnight, else "06:00"; "7 Mar 06:00" if there is no midnight.
+    std::string label;
     bool midnight = false;
 
     bool operator==(const TimeTick&) const = default;
 };
 
-/// Ticks inside the span, at most about `most`, at local times whose hour (or day) is a multiple
-/// of a round step. An hour that a clock change skips has no tick; of a doubled hour the first.
+/// Ticks inside the span, at most about `most`, at local times whose hour (or day) is a multiple of
+/// a round step. An hour that a clock change skips has no tick; a doubled hour has one, at its
+/// first pass.
 std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most);
 
 /// Round values (1, 2 or 5 times a power of ten apart) inside [low, high], at most about `most`.
@@ -27,7 +29,7 @@ std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most);
 
 std::vector<double> valueTicks(double low, double high, int most);
 
-/// The places after the decimal sign that such ticks need.
+/// The number of decimals that such ticks need.
 int decimalsOf(const std::vector<double>& ticks);
 
 } // namespace holdband::ui

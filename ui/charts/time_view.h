@@ -1,5 +1,5 @@
-// The one time axis that several panels share: what is shown, and where the pointer stands.
-// Belongs to the window's thread.
+// The time axis that several panels share: the shown part, and the position of the pointer. Belongs
+// to the window's thread.
 #pragma once
 
 #include "ui/charts/time_window.h"
@@ -22,10 +22,9 @@ public:
     std::optional<Instant> pointer() const { return m_pointer; }
 
     void reset(Span all);
-    /// The same thing with more known of it: what is looked at stays where it is. Where all was
-    /// shown, all is.
+    /// More data of the same run: the shown part does not change, unless everything was shown.
     void extend(Span all);
-    /// Where the pointer may stand on a reading: the nearest to an instant, and the one before or
+    /// The readings to which the pointer may snap: the nearest to an instant, and the one before or
     /// after it.
     struct Readings {
         std::function<std::optional<Instant>(Instant)> nearest;
@@ -33,21 +32,21 @@ public:
     };
     void setReadings(Readings readings) { m_readings = std::move(readings); }
     void zoomAbout(Instant pivot, double factor);
-    /// About the pointer where it stands inside, else the middle.
+    /// Around the pointer if it is inside, else around the middle.
     void zoom(double factor);
     void moveBy(Milliseconds later);
     void moveByShare(double share);
     void show(Span wanted, double marginShare);
     void showAll();
     void setPointer(std::optional<Instant> at);
-    /// On the nearest reading where one is `within` reach.
+    /// Snaps to the nearest reading if it is `within` reach.
     void pointAt(Instant at, Milliseconds within);
-    /// To the reading before or after; scrolls along where it is out of sight.
+    /// Moves to the reading before or after; scrolls if it is not visible.
     void stepReading(bool after);
-    /// Moves the pointer by a share of what is shown; from the middle where there is none.
+    /// Moves the pointer by a share of the shown part; starts in the middle if there is no pointer.
     void stepPointer(double share);
-    /// Arrows pan, Shift+arrows move the pointer, Ctrl+arrows lead it from reading to reading, +
-    /// and − zoom, 0 or Home shows all. True: taken.
+    /// Arrows pan, Shift+arrows move the pointer, Ctrl+arrows move it from reading to reading, +
+    /// and − zoom, 0 or Home shows all. True: the key was handled.
     bool takeKey(const QKeyEvent& event);
 
 Q_SIGNALS:

@@ -14,12 +14,12 @@ public:
     Span shown() const { return m_shown; }
     bool showsAll() const { return m_shown == m_all; }
 
-    /// Shows `factor` times the length, keeping the pivot where it is on the screen.
+    /// Shows `factor` times the length; the pivot does not move on the screen.
     void zoomAbout(Instant pivot, double factor);
     void moveBy(Milliseconds later);
-    /// By a share of what is shown.
+    /// Moves by a share of the shown part.
     void moveByShare(double share);
-    /// The span with a margin around it, inside what there is.
+    /// Shows the span with a margin around it, limited to the available time.
     void show(Span wanted, double marginShare = 0.0);
     void showAll() { m_shown = m_all; }
 

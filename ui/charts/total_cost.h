@@ -1,4 +1,4 @@
-// What two arrangements cost after so many batches, and where the lines cross.
+// The cost of two arrangements after a number of batches, and where the lines cross.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"

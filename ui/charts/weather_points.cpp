@@ -49,7 +49,7 @@ ValueRange WeatherPicture::powers() const
     return {0.0, 1.1 * most};
 }
 
-/// The line over the lifts that were seen, and the 95 % interval of the mean.
+/// The line over the range of recorded lifts, and the 95 % interval of the mean.
 void WeatherPicture::paintModel(QPainter& painter, const PlotFrame& frame, const LiftModel& model,
                                 bool first, const PictureLook& look) const
 {

@@ -1,5 +1,5 @@
-// The same-weather model of two setups: mean power between readings over the lift there, the line
-// through them, and where the line may lie.
+// The same-weather model of two setups: mean power between readings over the lift, the fitted line,
+// and its interval.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
