@@ -1,4 +1,4 @@
-// Every batch's figure of one measure, which can be chosen, and what the setups used idle.
+// One measure, chosen by the user, for every batch, and the energy that the setups used while idle.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -17,7 +17,7 @@ class BatchesCard : public Card {
 public:
     explicit BatchesCard(QWidget* parent = nullptr);
 
-    /// Hidden where two batches are compared, not two setups.
+    /// Hidden when two batches are compared, not two setups.
     void setComparison(const results::SideBySide* comparison, const PairSides& sides);
     QComboBox* measure() const { return m_measure; }
     PictureView* picture() const { return m_picture; }

@@ -65,7 +65,7 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
     });
     m_batches->setAccessibleName(Words::tr("Batches that count"));
     connect(m_from, &QComboBox::activated, this, &ComparisonChoice::chosen);
-    connect(swap, &QPushButton::clicked, this, [this] { // what was ticked stays
+    connect(swap, &QPushButton::clicked, this, [this] { // the ticks don't change
         const QString before = a();
         fill(m_a, b());
         fill(m_b, before);

@@ -1,4 +1,5 @@
-// The row that says what is compared: A and B, from where on, and which batches of the setups.
+// The row in which the user chooses what to compare: A and B, the start, and which batches of the
+// setups.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -19,18 +20,18 @@ class ComparisonChoice : public QWidget {
 public:
     explicit ComparisonChoice(QWidget* parent = nullptr);
 
-    /// What can be chosen. At first the first two setups are.
+    /// Fills the choices. Initially the first two setups are chosen.
     void setLanes(const results::LanesReview& lanes);
     void choose(const QString& a, const QString& b);
     void clear();
-    /// What a comparison offers further: stages to begin at, batches to take.
+    /// The further choices of a comparison: stages to begin at, batches to include.
     void setOffered(const results::SideBySide& comparison);
 
     QString a() const;
     QString b() const;
     /// Without a decimal sign and a weighing.
     results::SideBySideRequest request() const;
-    /// Where a batch or a setup stands among the setups, for its colour.
+    /// The index of a batch's or setup's colour among the setups.
     int setupIndex(const std::string& name) const;
 
     QComboBox* boxA() const { return m_a; }
@@ -55,7 +56,7 @@ private:
     QMenu* m_ticks;
     QStringList m_batchNames;
     QStringList m_setupNames;
-    std::map<QString, int> m_setupOf; ///< of batches and setups
+    std::map<QString, int> m_setupOf; ///< by batch or setup name
 };
 
 } // namespace holdband::ui

@@ -19,7 +19,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr double stepsAUnit = 2.0; ///< weights go by halves
+constexpr double stepsAUnit = 2.0; ///< weights have steps of 0.5
 
 QLabel* cell(const QString& text, QWidget* parent)
 {
@@ -125,7 +125,7 @@ void JudgementCard::addRow(const results::Criterion& criterion, const results::C
                 [this, which = criterion.name] { removeCriterion(which); });
         m_grid->addWidget(remove, line, 4);
     }
-    // While it is dragged the sheet stays; the weight is taken when it is let go.
+    // While the slider is dragged the sheet doesn't change; the weight is used on release.
     weight->setTracking(false);
     connect(weight, &QSlider::valueChanged, this, &JudgementCard::takeWeights);
 }

@@ -1,5 +1,5 @@
 // The judgement sheet: criteria with the user's weights, scores of both, the total, and what would
-// turn it.
+// change the result.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -24,7 +24,7 @@ public:
     /// Null: nothing is compared.
     void setComparison(const results::SideBySide* comparison, const PairSides& sides,
                        bool writable);
-    /// The weight of a criterion; null where there is none of that name.
+    /// The slider for a criterion's weight; null if there is none of that name.
     QSlider* weight(const QString& criterion) const;
     QLineEdit* newCriterion() const { return m_newName; }
     QPushButton* addButton() const { return m_add; }

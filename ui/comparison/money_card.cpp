@@ -20,7 +20,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr double unknown = -1.0; ///< no comparison was shown yet
+constexpr double unknown = -1.0; ///< no comparison has been shown yet
 
 } // namespace
 
@@ -82,7 +82,7 @@ void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitF
     m_scenario->clear();
     for (const results::CostScenarioText& each : m_text.scenarios)
         m_scenario->addItem(capitalised(shown(each.name)));
-    // A price that was just typed is looked at.
+    // Switches to the second price if it was just typed.
     const int other = m_scenario->count() > 1 ? 1 : 0;
     m_scenario->setCurrentIndex(
         priced && m_weighing.otherPricePerKwh ? other : std::max(m_scenario->findText(before), 0));

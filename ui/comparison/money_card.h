@@ -1,4 +1,4 @@
-// What both cost: parts, energy of a batch, and the total after so many batches.
+// The cost of both: parts, energy of a batch, and the total after a number of batches.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -49,7 +49,7 @@ private:
     results::Money m_money;
     results::MoneyText m_text;
     Weighing m_weighing;
-    std::optional<double> m_shownPrice = -1.0; ///< the second price at the last look
+    std::optional<double> m_shownPrice = -1.0; ///< the second price of the comparison shown last
     PairSides m_sides;
     QString m_currency;
 };

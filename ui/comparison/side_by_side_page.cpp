@@ -25,7 +25,7 @@
 
 namespace holdband::ui {
 
-/// One comparison at a time works with it.
+/// Used by one comparison at a time.
 struct SideBySidePage::Shared {
     std::mutex mutex;
     results::ComparisonCache cache;
@@ -118,7 +118,7 @@ QWidget* SideBySidePage::makeBody()
     return area;
 }
 
-/// Beside each other where there is room; else one below the other, the figures first.
+/// Side by side if there is space; else one below the other, the figures first.
 void SideBySidePage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
@@ -166,7 +166,7 @@ void SideBySidePage::ask(std::optional<Weighing> weighing)
         });
 }
 
-/// Kept where that may be; else only tried.
+/// Saved if the logbook is writable; else only tried.
 void SideBySidePage::takeWeighing(const Weighing& weighing)
 {
     if (m_session->readOnly())

@@ -1,5 +1,5 @@
-// Two batches or two setups: two sentences, charts, the table of measures, how fair it is, money
-// and judgement. Shows results::SideBySide and computes nothing.
+// Compares two batches or two setups: two sentences, charts, the table of measures, fairness notes,
+// money and judgement. Shows results::SideBySide and computes nothing.
 #pragma once
 
 #include "core/results/comparison/comparison_cache.h"
@@ -33,10 +33,10 @@ public:
     explicit SideBySidePage(Session& session, QWidget* parent = nullptr);
     ~SideBySidePage() override;
 
-    /// What can be chosen.
+    /// Fills the choices.
     void setLanes(const results::LanesReview& lanes);
     void compare(const QString& a, const QString& b);
-    /// Compares what is chosen anew.
+    /// Compares the chosen sides again.
     void refresh();
     void clear();
     QString energySentence() const;
@@ -49,7 +49,7 @@ public:
     WeatherCard* weather() const { return m_weather; }
     MoneyCard* money() const { return m_money; }
     JudgementCard* judgement() const { return m_judgement; }
-    /// What is chosen as A and as B.
+    /// The names chosen as A and as B.
     QStringList compared() const;
 
 Q_SIGNALS:
@@ -73,7 +73,7 @@ private:
     void takeWeighing(const Weighing& weighing);
     PairSides sidesOf(const results::SideBySide& comparison) const;
 
-    struct Shared; ///< what the comparisons on the workers remember
+    struct Shared; ///< cached by the comparisons on the workers
 
     Session* m_session;
     std::shared_ptr<Shared> m_shared;

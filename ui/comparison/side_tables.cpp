@@ -7,7 +7,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// "³" for 3, as a footnote is marked.
+/// "³" for 3, as a footnote mark.
 QString raised(std::size_t number)
 {
     static const QString digits = QStringLiteral("⁰¹²³⁴⁵⁶⁷⁸⁹");

@@ -1,4 +1,4 @@
-// The table of measures and the notes on how fair it is, as words.
+// The table of measures and the fairness notes, as text.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -6,14 +6,14 @@
 
 namespace holdband::ui {
 
-/// Each measure with the numbers of the notes that touch it.
+/// Each measure with the numbers of its notes.
 TableWords measuresTable(const results::SideBySide& comparison);
-/// What the brackets mean; of two setups also which batches went in.
+/// The meaning of the brackets; for two setups also the batches included.
 QString batchesThatCount(const results::SideBySide& comparison);
 /// Numbered as in the table.
 QStringList fairnessNotes(const results::SideBySide& comparison);
 
-/// Sentences as they stand: with a full stop each.
+/// Turns each text into a sentence with a full stop.
 QStringList sentences(const std::vector<std::string>& lines);
 
 } // namespace holdband::ui

@@ -80,7 +80,7 @@ void WeatherCard::setComparison(const results::SideBySide* comparison, const Uni
     m_sentence->setAccessibleName(m_sentence->text());
     m_lift->setManner(manner);
     m_hours->setManner(manner);
-    // What is being typed stays.
+    // Text being typed is not replaced.
     if (!m_lift->edit()->hasFocus() || !m_lift->edit()->isModified())
         m_lift->set(m_weighing.referenceLift);
     if (!m_hours->edit()->hasFocus() || !m_hours->edit()->isModified())

@@ -1,4 +1,4 @@
-// What both setups would draw in the same weather, and for which hold that is asked.
+// The power of both setups in the same weather, and the hold for which it is computed.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -27,7 +27,7 @@ public:
     QString sentence() const;
 
 Q_SIGNALS:
-    /// The hold that is asked for, in the place of what was.
+    /// The user wants this hold instead of the previous one.
     void weighingWanted(const Weighing& weighing);
 
 private:
