@@ -1,5 +1,5 @@
-// What is done to the equipment: its dialogs, retiring and bringing back, removing. Nothing that is
-// in use is removed; the store says so.
+// The actions on equipment: its dialogs, retiring and bringing back, removing. The store refuses to
+// remove anything in use.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -19,7 +19,7 @@ public:
     /// Dialogs belong to `window`.
     EquipmentActions(Session& session, QWidget* window);
 
-    /// What the dialogs show and offer.
+    /// The equipment that the dialogs show and offer.
     void setEquipment(const Equipment& equipment);
 
     void addSetup();
@@ -48,7 +48,7 @@ Q_SIGNALS:
 private:
     void open(FormDialog* dialog);
     void keep(const store::HistoryEntry& entry, std::function<Done(const store::Change&)> work);
-    /// Retires what is in use as of now, and the other way round. True: it is retired now.
+    /// Retires something in use as of now, or brings it back. True: it is retired now.
     bool toggle(std::optional<Instant>& retired) const;
 
     Session* m_session;

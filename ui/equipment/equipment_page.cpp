@@ -110,7 +110,7 @@ void EquipmentPage::connectLists()
                 m_actions->remove(*thing);
         });
     };
-    // Plain lambdas: GCC 12 warns falsely of a captured pointer to member where it sanitizes.
+    // Plain lambdas: GCC 12 warns falsely of a captured pointer to member with sanitizers.
     using Actions = EquipmentActions;
     wire(m_meters, &Equipment::meters, &Actions::addMeter,
          [](Actions& actions, const Meter& meter) { actions.editMeter(meter); });

@@ -41,7 +41,7 @@ public:
 Q_SIGNALS:
     void equipmentShown();
     void failed(const QString& sentence);
-    /// What was kept, in words.
+    /// A change was saved; `what` describes it.
     void kept(const QString& what);
 
 private:

@@ -1,4 +1,4 @@
-// What the Equipment page and its dialogs need, read at once on a worker.
+// The data for the Equipment page and its dialogs, read at once on a worker.
 #pragma once
 
 #include "core/store/logbook_file.h"

@@ -24,7 +24,7 @@ QString plain(double value)
     return shown(shortestText(value, decimalSign()));
 }
 
-/// " · from 7 Mar 2026 18:05"; nothing where it always was in service
+/// " · from 7 Mar 2026 18:05"; empty if it was always in service
 QString serviceWords(const Meter& meter, const Zone& zone)
 {
     QString words;
@@ -47,7 +47,7 @@ QString offsetWords(const Sensor& sensor, TemperatureUnit unit)
                : Words::tr("%1 (the last of %2)").arg(add).arg(sensor.offsets.size());
 }
 
-/// A name as far as a small window has room for it, and whether it is retired.
+/// A name, shortened to fit a small window, and whether it is retired.
 TableCell nameCell(const std::string& name, const QString& retired)
 {
     constexpr qsizetype longest = 26;

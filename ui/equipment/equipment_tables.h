@@ -1,4 +1,4 @@
-// What stands in the garage, as words: parts and their sum, meters, sensors.
+// The equipment as tables of text: parts and their sum, meters, sensors.
 #pragma once
 
 #include "core/model/batch.h"
@@ -25,9 +25,9 @@ QString ratingsWords(const Setup& setup);
 TableWords metersTable(const Equipment& equipment);
 TableWords sensorsTable(const Equipment& equipment);
 TableWords plansTable(const Equipment& equipment);
-/// One row for each price: from when it holds, what a kWh costs, and its windows.
+/// One row for each price: its start date, the price of a kWh, and its windows.
 TableWords pricesTable(const Equipment& equipment);
-/// " · retired 3 Mar 2026", or nothing.
+/// " · retired 3 Mar 2026", or empty.
 QString retiredWords(const std::optional<Instant>& retired, const Zone& zone);
 /// What there is to say where no price is on record; else nothing.
 TableWords roundsTable(const Equipment& equipment);

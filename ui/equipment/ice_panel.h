@@ -1,4 +1,4 @@
-// Turns readings in ice water into an offset, and says the doubt that remains.
+// Turns readings in ice water into an offset, and shows the remaining uncertainty.
 #pragma once
 
 #include "core/editing/ice_point.h"

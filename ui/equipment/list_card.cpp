@@ -11,8 +11,8 @@ namespace holdband::ui {
 
 namespace {
 
-/// Long words (names are shortened already) would push the other columns out of a small window; the
-/// whole one is in the tooltip.
+/// Long texts (names are shortened already) would push the other columns out of a small window; the
+/// tooltip has the full text.
 void shortenCells(TableWords& words)
 {
     constexpr qsizetype longest = 26;

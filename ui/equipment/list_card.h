@@ -1,4 +1,4 @@
-// A card with a list of things and what can be done with the chosen one: edit, retire, remove.
+// A card with a list of equipment and buttons for the selected item: edit, retire, remove.
 #pragma once
 
 #include "ui/tables/table_card.h"
@@ -12,11 +12,11 @@ class ListCard : public TableCard {
 public:
     enum class Can { everything, notRetire };
 
-    /// `what` is in a row: "meter".
+    /// `what`: the name of an item, "meter".
     ListCard(const QString& title, const QString& what, int wide, Can can,
              QWidget* parent = nullptr);
 
-    /// `retired` for each row: those can be brought back.
+    /// `retired`: one for each row; retired items can be brought back.
     void setThings(TableWords words, std::vector<bool> retired);
     void setEditable(bool editable);
 
@@ -29,7 +29,7 @@ public:
 Q_SIGNALS:
     void addWanted();
     void editWanted(int row);
-    /// Or to be brought back, where it is retired.
+    /// Also emitted to bring a retired item back.
     void retireWanted(int row);
     void removeWanted(int row);
 

@@ -1,4 +1,4 @@
-// An energy meter: how finely and how well it reads, and which setup it counts for when.
+// Edits an energy meter: its resolution and accuracy, and which setup it counts for when.
 #pragma once
 
 #include "ui/equipment/equipment_dialog.h"
@@ -48,7 +48,7 @@ private:
     QComboBox* m_setup;
     QuantityField* m_resolution;
     QuantityField* m_top;
-    QLabel* m_topWords; ///< what the top is taken for
+    QLabel* m_topWords; ///< explains the register's highest value
     QuantityField* m_accuracy;
     InstantField* m_from;
     InstantField* m_to;

@@ -1,4 +1,4 @@
-// Where a meter stood from when to when, as typed rows. No widgets.
+// The setups of a meter over time, as typed rows. No widgets.
 #pragma once
 
 #include "core/model/equipment.h"
@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& manner);
 std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& manner);
-/// In order of time. Problem (data): a row that can't stand, or two at the same time.
+/// In order of time. Problem (data): an invalid row, or two at the same time.
 Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
                                        const std::vector<MeterMove>& origin,
                                        const UnitFormat& manner);

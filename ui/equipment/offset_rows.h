@@ -13,12 +13,12 @@ enum OffsetColumn : int { offsetFrom, offsetAdd, offsetDoubt, offsetWhy };
 std::vector<EditColumn> offsetColumns(const UnitFormat& manner);
 EditRow offsetRow(const Offset& offset, int origin, const UnitFormat& manner);
 std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const UnitFormat& manner);
-/// In order of time. Problem (data): a row that can't stand, or two at the same time.
+/// In order of time. Problem (data): an invalid row, or two at the same time.
 Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
                                       const std::vector<Offset>& origin, const UnitFormat& manner);
 
-/// "0.3 0.4 0.2": temperatures parted by blanks or semicolons; a comma parts them where it is not
-/// the decimal sign. Problem (data): one of them is no temperature.
+/// "0.3 0.4 0.2": temperatures separated by spaces or semicolons; also by commas if the comma is
+/// not the decimal sign. Problem (data): one of them is no temperature.
 Result<std::vector<Temperature>> typedReadings(const QString& text, const UnitFormat& manner);
 
 } // namespace holdband::ui

@@ -15,7 +15,7 @@ namespace {
 enum PartColumn : int { partItem, partPieces, partPrice };
 enum RatingColumn : int { ratingCriterion, ratingValue };
 
-/// As the logbook keeps them; they are shown and typed as results::criterionWord says.
+/// As stored in the logbook; results::criterionWord gives the text that is shown and typed.
 constexpr std::array usualCriteria{"build effort", "ease of use", "cleaning", "noise", "space"};
 
 std::string keptCriterion(const std::string& typed)

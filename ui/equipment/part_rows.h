@@ -10,14 +10,14 @@ namespace holdband::ui {
 
 std::vector<EditColumn> partColumns(const UnitFormat& manner);
 std::vector<EditRow> partRows(const std::vector<Part>& parts, const UnitFormat& manner);
-/// Problem (data): a cell that can't stand.
+/// Problem (data): an invalid cell.
 Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::vector<Part>& origin,
                                   const UnitFormat& manner);
-/// "21.50 USD for all parts" of what can be read so far; empty without a part.
+/// "21.50 USD for all parts", from the rows that can be read so far; empty without a part.
 QString partsSumWords(const std::vector<EditRow>& rows, const UnitFormat& manner);
 
 std::vector<EditColumn> ratingColumns(const UnitFormat& manner);
-/// Those of the setup, then the usual criteria that it has no rating for, left empty.
+/// The setup's ratings, then empty rows for the usual criteria without a rating.
 std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings,
                                 const UnitFormat& manner);
 /// Rows without a number are left out. Problem (data): not 1 … 5, or a criterion twice.

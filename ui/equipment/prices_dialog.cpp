@@ -25,7 +25,7 @@ PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget
       m_add(new QPushButton(Words::tr("&Another price from a date on"), this)),
       m_tabs(new QTabWidget(this))
 {
-    m_tabs->setDocumentMode(true); // no second ground behind the fields
+    m_tabs->setDocumentMode(true); // no second background behind the fields
     m_currency->setText(shown(m_settings.currency));
     m_currency->setPlaceholderText(QStringLiteral("USD, EUR, …"));
     m_add->setAutoDefault(false);
@@ -42,7 +42,7 @@ PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget
         addPage(this->session().now(), last ? *last : Tariff{});
         setDirty();
         QMetaObject::invokeMethod(
-            this, [this] { fitToScreen(); }, Qt::QueuedConnection); // once it is laid out
+            this, [this] { fitToScreen(); }, Qt::QueuedConnection); // after the layout is done
     });
     resize(680, height());
     watchFields();
@@ -124,7 +124,7 @@ Result<LogbookSettings> PricesDialog::typedSettings()
 
 namespace {
 
-/// Everything else stays as it is by now.
+/// Saves only the prices: other settings may have changed meanwhile.
 Done keepPrices(const store::Change& change, const LogbookSettings& typed)
 {
     auto standing = store::readSettings(change.logbook());

@@ -1,4 +1,4 @@
-// The price of energy: one tariff after the other, each from a date on.
+// The price of energy: a list of tariffs, each with a start date.
 #pragma once
 
 #include "ui/equipment/equipment_tables.h"

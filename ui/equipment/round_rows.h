@@ -7,14 +7,13 @@
 
 namespace holdband::ui {
 
-/// More rounds a day than anybody walks.
+/// More rounds a day than anybody does.
 inline constexpr std::size_t mostRounds = 6;
 
 std::vector<EditColumn> roundColumns();
 std::vector<EditRow> roundRows(const std::vector<RoundWindow>& rounds);
-/// In order of the day. Problem (data) with its row: none or more than `mostRounds`, no label or
-/// one that stands there twice, a time that can't be read, an end at or before its beginning,
-/// two that overlap.
+/// In order of the day. Problem (data) with its row: none or more than `mostRounds`, no label or a
+/// duplicate one, a time that can't be read, an end at or before its beginning, two that overlap.
 Result<std::vector<RoundWindow>> roundsOf(const std::vector<EditRow>& rows);
 
 } // namespace holdband::ui

@@ -16,7 +16,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// Only the rounds: whatever else of the settings was changed meanwhile stays.
+/// Saves only the rounds: other settings may have changed meanwhile.
 Done keepRounds(const store::Change& change, const std::vector<RoundWindow>& rounds)
 {
     LogbookSettings settings;

@@ -1,4 +1,4 @@
-// A sensor: what it reads, where its probe sits, how well it reads, and its offsets.
+// Edits a sensor: what it reads, where its probe is, its accuracy, and its offsets.
 #pragma once
 
 #include "core/editing/ice_point.h"

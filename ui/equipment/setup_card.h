@@ -1,4 +1,4 @@
-// A setup with its parts, its ratings, the cautions for its kind, and what can be done with it.
+// A setup with its parts, its ratings, the cautions for its kind, and buttons for its actions.
 #pragma once
 
 #include "ui/equipment/equipment_tables.h"
@@ -8,7 +8,7 @@ class QPushButton;
 
 namespace holdband::ui {
 
-/// A name that a heading has room for; the whole one where it is short.
+/// The name, shortened if it is too long for a heading.
 QString shortTitle(const std::string& name);
 
 class SetupCard : public TableCard {

@@ -61,7 +61,7 @@ void SetupDialog::addParts()
     addHeading(Words::tr("Ratings"));
     addWide(m_ratings);
     m_ratings->setVisibleRows(2, 5);
-    m_ratings->hideMoves(); // they stand by their names
+    m_ratings->hideMoves(); // ratings are ordered by name
 }
 
 QString SetupDialog::sumWords() const

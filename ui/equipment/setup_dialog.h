@@ -1,4 +1,4 @@
-// A setup: what it is, its parts with their sum, and ratings of what can't be measured.
+// Edits a setup: its kind, its parts with their sum, and ratings for what can't be measured.
 #pragma once
 
 #include "ui/equipment/equipment_dialog.h"

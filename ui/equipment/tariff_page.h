@@ -1,4 +1,4 @@
-// One tariff of the prices dialog: from when it holds, its flat price, its time-of-use windows.
+// One tariff of the prices dialog: its start, its flat price, its time-of-use windows.
 #pragma once
 
 #include "core/model/equipment.h"
@@ -19,12 +19,12 @@ class QuantityField;
 class TariffPage : public QWidget {
     Q_OBJECT
 public:
-    /// `from` absent: the first tariff, which holds until the first change.
+    /// `from` absent: the first tariff, which applies until the first change.
     TariffPage(const UnitFormat& manner, std::function<Instant()> now, std::optional<Instant> from,
                const Tariff& tariff, QWidget* parent = nullptr);
 
     bool isFirst() const { return m_from == nullptr; }
-    /// On a Problem the focus goes to its field.
+    /// On a Problem the field gets the focus.
     Result<Tariff> tariff();
     Result<Instant> from();
 

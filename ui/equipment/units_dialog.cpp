@@ -20,7 +20,7 @@ namespace {
 
 constexpr int usIndex = 0;
 
-/// Only what this dialog shows: whatever else of the settings was changed meanwhile stays.
+/// Saves only the settings of this dialog: others may have changed meanwhile.
 Done keepUnits(const store::Change& change, const LogbookSettings& typed)
 {
     LogbookSettings settings;

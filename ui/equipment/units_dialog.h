@@ -1,5 +1,5 @@
-// Units, zone and currency of the logbook: they belong to the record, so everybody who opens it
-// sees the same figures.
+// Units, zone and currency of the logbook: they belong to the record, so that everybody who opens
+// it sees the same figures.
 #pragma once
 
 #include "ui/forms/form_dialog.h"

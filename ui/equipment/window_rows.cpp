@@ -45,7 +45,7 @@ int dayNamed(const QString& word)
     return found == names.end() ? -1 : static_cast<int>(found - names.begin());
 }
 
-/// "mon" or "mon-fri", also over the week's end.
+/// "mon" or "mon-fri", also across the end of the week.
 bool addDays(const QString& word, std::array<bool, 7>& days)
 {
     const QStringList ends = word.split(QLatin1Char('-'));

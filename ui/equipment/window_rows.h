@@ -10,16 +10,16 @@ namespace holdband::ui {
 
 /// "every day", "mon – fri", "sat sun"
 QString daysText(const std::array<bool, 7>& days);
-/// The same, and any list of days or ranges of them. Absent: it is none.
+/// The inverse; also accepts any list of days or ranges of days. Absent: not a list of days.
 std::optional<std::array<bool, 7>> typedDays(const QString& text);
-/// "06:30" as minutes after midnight, "24:00" for the day's end. Absent: it is none.
+/// "06:30" as minutes after midnight, "24:00" for the day's end. Absent: not a time.
 std::optional<int> typedMinute(const QString& text);
-/// Minutes after midnight as typedMinute reads them.
+/// Minutes after midnight as text that typedMinute reads.
 QString minuteCell(int minute);
 
 std::vector<EditColumn> windowColumns(const UnitFormat& manner);
 std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& manner);
-/// Problem (data): a cell that can't stand.
+/// Problem (data): an invalid cell.
 Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
                                             const std::vector<TariffWindow>& origin,
                                             const UnitFormat& manner);
