@@ -1,11 +1,11 @@
-// A label whose underlined letter leads to a field made of several widgets.
+// Makes a label's underlined letter focus a field made of several widgets.
 #pragma once
 
 #include <QLabel>
 
 namespace holdband::ui {
 
-/// A label gives the focus only to a widget that takes it itself, not through another.
+/// A QLabel gives the focus only to a widget that accepts it itself, not through a focus proxy.
 inline void setBuddyOf(QLabel& label, QWidget& field)
 {
     QWidget* inner = &field;

@@ -1,4 +1,4 @@
-// Lists to choose a name from, and fields read into a value.
+// Lists to choose a name from, and helpers to read fields into a value.
 #pragma once
 
 #include "ui/forms/quantity_field.h"
@@ -11,19 +11,19 @@ class QComboBox;
 
 namespace holdband::ui {
 
-/// A list that long names don't widen.
+/// A list that doesn't grow with long names.
 QComboBox* makeChoice(const QString& name, QWidget* parent);
 
-/// Fills the list; `none` in words is an empty choice at its end, where given. Chooses `chosen`,
-/// else the first. Says nothing of it.
+/// Fills the list; if `none` is given, it is the text of an empty choice at the end. Chooses
+/// `chosen`, else the first. Emits no signal.
 void offerChoices(QComboBox* list, const std::vector<std::string>& names, const std::string& chosen,
                   const QString& none = {});
 
-/// Empty where nothing or "none" is chosen.
+/// Empty if nothing or "none" is chosen.
 std::string chosenIn(const QComboBox* list);
 
-/// Puts what is typed into its place. On a Problem the focus goes to the field, and the place is
-/// its name.
+/// Stores the typed value in its place. On a Problem the field gets the focus, and the Problem's
+/// place is its name.
 template <typename Value>
 Done readField(QuantityField* field, std::optional<Value>& into)
 {

@@ -32,7 +32,7 @@ QWidget* EditDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
 void EditDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                                         const QModelIndex&) const
 {
-    editor->setGeometry(option.rect); // all of the cell, so that nothing shows from beneath
+    editor->setGeometry(option.rect); // fills the cell, so that nothing shows from behind
 }
 
 void EditDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const

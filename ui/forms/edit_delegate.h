@@ -1,5 +1,5 @@
-// How a cell of an EditTable is typed and drawn: a line to type in, a list to choose from, and a
-// mark beside what was refused.
+// How a cell of an EditTable is edited and drawn: a line to type in, a list to choose from, and a
+// mark for a refused value.
 #pragma once
 
 #include <QStyledItemDelegate>
@@ -20,13 +20,13 @@ public:
                       const QModelIndex& index) const override;
     /// Wide enough to type in, and for the longest choice with its arrow.
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
-    /// Tab goes on as Enter does, and types on.
+    /// Tab moves on as Enter does, and opens the next cell.
     bool eventFilter(QObject* editor, QEvent* event) override;
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
 
 Q_SIGNALS:
-    /// Tab was pressed in a cell's editor; what was typed is kept.
+    /// Tab was pressed in a cell's editor; the typed text is stored.
     void tabbed();
 };
 

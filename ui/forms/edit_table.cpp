@@ -39,7 +39,7 @@ EditTable::EditTable(const QString& what, std::vector<EditColumn> columns, int w
                 showProblem();
                 Q_EMIT rowChosen(now.row());
             });
-    m_add->setAutoDefault(true); // Enter goes on from the last cell to here, and adds
+    m_add->setAutoDefault(true); // Enter moves from the last cell to this button, and adds
     fit();
 }
 
@@ -118,7 +118,7 @@ void EditTable::setVisibleRows(int least, int most)
     fit();
 }
 
-/// The view looks at its cells again only where it is told to.
+/// The view updates its column widths only when told to.
 void EditTable::fitColumns()
 {
     for (int i = 0; i < m_model->columnCount(); ++i)
@@ -205,7 +205,7 @@ void EditTable::moveRow(int by)
     showProblem();
 }
 
-/// The first cell of the row with nothing in it yet; else the first.
+/// The first empty cell of the row; else the first cell.
 int EditTable::firstToType(int row) const
 {
     for (int column = 0; column < m_model->columnCount(); ++column) {
@@ -252,7 +252,7 @@ bool EditTable::actOn(int key, Qt::KeyboardModifiers modifiers)
 
 bool EditTable::eventFilter(QObject* watched, QEvent* event)
 {
-    // A key that the cell's own line has not used comes here as well; it is none of ours.
+    // A key that the cell's own editor has not used arrives here as well; it is not for the table.
     const QWidget* focused = m_view->window()->focusWidget();
     const bool typing = focused && m_view->viewport()->isAncestorOf(focused);
     if (event->type() == QEvent::KeyPress && !typing) {

@@ -1,6 +1,6 @@
 // A small editable list with its buttons: add, remove, move up, move down. By keyboard: type into a
-// cell or F2; Enter takes it and goes on, from the last cell to "Add"; Insert adds, Delete empties
-// a cell, Ctrl+Delete removes the row, Alt+Up and Alt+Down move it; Tab leaves the table.
+// cell or F2; Enter accepts it and moves on, from the last cell to "Add"; Insert adds, Delete
+// empties a cell, Ctrl+Delete removes the row, Alt+Up and Alt+Down move it; Tab leaves the table.
 #pragma once
 
 #include "ui/forms/edit_table_model.h"
@@ -16,20 +16,21 @@ namespace holdband::ui {
 class EditTable : public QWidget {
     Q_OBJECT
 public:
-    /// `what` is in a row: "part", "stage". `wide`: the column that takes the room left over.
+    /// `what`: the name of an item, "part", "stage". `wide`: the column that takes the remaining
+    /// width.
     EditTable(const QString& what, std::vector<EditColumn> columns, int wide,
               QWidget* parent = nullptr);
 
     EditTableModel* model() const { return m_model; }
     QTableView* view() const { return m_view; }
     QPushButton* addButton() const { return m_add; }
-    /// Rows stand in the order of time and are not moved by hand.
+    /// Rows are in order of time and can't be moved by hand.
     void hideMoves();
     void setVisibleRows(int least, int most);
 
-    /// Where a cell is refused: shows why, goes there, and gives false.
+    /// If a cell is refused: shows why, selects it, and returns false.
     bool check();
-    /// The sentence beneath: what is refused in the cell that is chosen, else anywhere.
+    /// The sentence below: why the selected cell is refused, or else any cell.
     QString problem() const;
 
     int currentRow() const;

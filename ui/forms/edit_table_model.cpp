@@ -70,7 +70,7 @@ void EditTableModel::showCell(int row, int column, const QString& text)
     if (row < 0 || row >= rowCount() || cells(row).value(column) == text)
         return;
     m_rows[static_cast<std::size_t>(row)].cells[column] = text;
-    // What one cell says can make another one wrong.
+    // The value of one cell can make another one invalid.
     Q_EMIT dataChanged(index(row, 0), index(row, columnCount() - 1));
 }
 

@@ -1,5 +1,5 @@
 // Rows of typed cells for a small list inside a dialog: parts, stages, price windows. Each cell
-// keeps what was typed, whether or not it can stand; a refused cell says why.
+// stores the typed text, valid or not; a refused cell has a reason.
 #pragma once
 
 #include <QAbstractTableModel>
@@ -11,20 +11,20 @@ namespace holdband::ui {
 
 struct EditRow {
     QStringList cells;
-    int origin = -1; ///< which of the values shown first this row is; −1: a new row
+    int origin = -1; ///< index of the initial value shown in this row; −1: a new row
 
     bool operator==(const EditRow&) const = default;
 };
 
 struct EditColumn {
     QString title;
-    QString blank = {};       ///< what a new row has
-    QStringList choices = {}; ///< empty: typed freely
-    bool numeric = false;     ///< stands right-aligned
+    QString blank = {};       ///< the text of a new row
+    QStringList choices = {}; ///< empty: free text
+    bool numeric = false;     ///< right-aligned
     bool readOnly = false;
-    /// The sentence that refuses a cell, or an empty one; sees the whole row.
+    /// Returns why a cell is refused, or an empty text; gets all cells of the row.
     std::function<QString(const QStringList& row)> refusal = {};
-    /// Whether the cell means anything in this row. Absent: always.
+    /// Whether the cell is used in this row. Absent: always.
     std::function<bool(const QStringList& row)> used = {};
     QString sample = {}; ///< the column is at least as wide as this
 };
@@ -44,17 +44,17 @@ public:
 
     void insertBlank(int at);
     void removeAt(int row);
-    /// Puts the row at another place; nothing happens where there is none.
+    /// Moves the row; does nothing if there is no such place.
     void moveTo(int from, int to);
     void setCell(int row, int column, const QString& text);
-    /// As setCell, without `edited`: for what follows from other cells.
+    /// As setCell, without `edited`: for cells that follow from other cells.
     void showCell(int row, int column, const QString& text);
 
     QString refusalAt(int row, int column) const;
-    /// Rows as they were added, with nothing typed, are refused too from here on (until the next
-    /// one is added): whoever adds a row is not told off before typing.
+    /// From now on (until the next row is added) new rows in which nothing was typed are refused
+    /// too: a user who just added a row shall not see an error before typing.
     void judgeUntouched();
-    /// The first refused cell, row by row; invalid where there is none.
+    /// The first refused cell, row by row; invalid if there is none.
     QModelIndex firstRefused() const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -65,7 +65,7 @@ public:
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
 Q_SIGNALS:
-    /// By the person, or by a call in the person's name.
+    /// By the user, or by a call on the user's behalf.
     void edited();
 
 private:

@@ -60,7 +60,7 @@ void FormDialog::layOut()
     layout->addWidget(m_foot);
 }
 
-/// Behind all that stands there already, whoever was made first: the order of Tab.
+/// Puts the widget after all existing ones in the Tab order, whichever was created first.
 void FormDialog::standLast(QWidget& widget)
 {
     widget.setParent(this);
@@ -152,7 +152,7 @@ void FormDialog::orderTabs()
     QList<QWidget*> order;
     for (QWidget* widget : m_inner->findChildren<QWidget*>()) {
         if (widget->focusPolicy() & Qt::TabFocus && !widget->focusProxy() &&
-            widget->window() == this) // a choice drops its list in a window of its own
+            widget->window() == this) // a combo box opens its list in its own window
             order << widget;
     }
     order << m_foot->cancelButton() << m_foot->saveButton();
@@ -160,7 +160,7 @@ void FormDialog::orderTabs()
         setTabOrder(order[i - 1], order[i]);
 }
 
-/// Ctrl+Enter keeps it from anywhere, a table's cell included.
+/// Ctrl+Enter saves from anywhere, including a table's cell.
 void FormDialog::keyPressEvent(QKeyEvent* event)
 {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -1,5 +1,5 @@
-// A dialog of rows with a label and a field each, and a SaveRow at its foot. What was typed is
-// never thrown away without asking, and a refusal leaves it as it is.
+// A dialog of rows with a label and a field each, and a SaveRow at the bottom. Typed text is never
+// discarded without asking, and a refusal doesn't change it.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -27,30 +27,31 @@ public:
     void reject() override;
 
 Q_SIGNALS:
-    /// What was kept, in words.
+    /// A change was saved; `what` describes it.
     void kept(const QString& what);
 
 protected:
     Session& session() const { return *m_session; }
-    /// Called when the person wants to keep it.
+    /// Called when the user wants to save.
     virtual void save() = 0;
 
-    /// In this order: rows with their labels, or whole widgets over the full width.
+    /// In this order: rows with their labels, or widgets over the full width.
     void addRow(const QString& label, QWidget* field);
     void addWide(QWidget* widget);
     void addHeading(const QString& words);
     QFormLayout* form() const { return m_form; }
     QLineEdit* makeLine(const QString& name);
 
-    /// Says why nothing was kept and goes to the field.
+    /// Shows why nothing was saved and focuses the field.
     void refuse(const QString& sentence, QWidget* at);
-    /// Keeps it on the worker, and closes once it is kept.
+    /// Saves on the worker, and closes the dialog when that is done.
     void keep(const store::HistoryEntry& entry, std::function<Done(const store::Change&)> work);
     void setDirty();
-    /// From here on what is typed counts. To be called once the fields are filled.
+    /// From now on typed text counts as unsaved. Call after the fields are filled.
     void watchFields();
 
-    /// As high as its contents, where the screen has the room; also once they have grown.
+    /// Makes the dialog as high as its contents, if the screen is large enough; call again when
+    /// they grow.
     void fitToScreen();
     void showEvent(QShowEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

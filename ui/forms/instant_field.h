@@ -1,5 +1,5 @@
-// A local time with "Now" beside it. An hour that a clock change skips or doubles is not guessed:
-// the field offers both readings as buttons.
+// A local time with a "Now" button. An hour that a clock change skips or doubles is not guessed:
+// the field offers both possible instants as buttons.
 #pragma once
 
 #include "core/problem.h"
@@ -16,8 +16,8 @@ class QPushButton;
 
 namespace holdband::ui {
 
-/// "2026-03-07 18:12", to the minute; with seconds and offset where the minute alone would be
-/// another instant or exists twice.
+/// "2026-03-07 18:12", to the minute; with seconds and offset if the minute alone would be another
+/// instant or exists twice.
 QString typedTime(Instant at, const Zone& zone);
 
 class InstantField : public QWidget {
@@ -26,18 +26,18 @@ public:
     explicit InstantField(const QString& name, QWidget* parent = nullptr);
 
     void setZone(const Zone& zone);
-    /// Where "Now" takes its time from.
+    /// Sets the clock for "Now".
     void setClock(std::function<Instant()> now) { m_now = std::move(now); }
     void setOptional(bool optional) { m_optional = optional; }
     void setInstant(std::optional<Instant> at);
 
-    /// What stands there, to the millisecond where it was set and not touched. Absent where it is
-    /// empty and may be. Problem (data) otherwise, shown beneath the field as well.
+    /// The typed instant; to the millisecond if it was set and not edited. Absent if it is empty
+    /// and may be. Problem (data) otherwise, also shown below the field.
     Result<std::optional<Instant>> instant();
 
     QLineEdit* edit() const { return m_edit; }
     QPushButton* nowButton() const { return m_nowButton; }
-    /// The two readings of an hour that is missing or doubled; hidden at other times.
+    /// The two possible instants of a missing or doubled hour; hidden at other times.
     QPushButton* firstReading() const { return m_first; }
     QPushButton* secondReading() const { return m_second; }
     QString problem() const;

@@ -1,5 +1,4 @@
-// What a typed number must be beyond being a number: each rule gives the sentence that refuses it,
-// or an empty one.
+// Rules for a typed number: each returns why the number is refused, or an empty text.
 #pragma once
 
 #include <QString>

@@ -9,17 +9,17 @@
 
 namespace holdband::ui {
 
-/// The sentence that refuses a number, or an empty one.
+/// Returns why a number is refused, or an empty text.
 using NumberRule = std::function<QString(double)>;
 
-/// For EditColumn::refusal: a cell that is no such quantity, or empty where it may not be.
+/// For EditColumn::refusal: refuses a cell that is no such quantity, or is empty though required.
 std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
                                                                bool mayBeEmpty,
                                                                const UnitFormat& manner,
                                                                NumberRule rule);
 
-/// In the unit of `quantity`; `origin` where the cell still says it, to the bit. Problem (data): no
-/// such quantity, or refused by the rule.
+/// In the unit of `quantity`; `origin` bit for bit if the cell still has its text. Problem (data):
+/// no such quantity, or refused by the rule.
 Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
                           const UnitFormat& manner, const NumberRule& rule = {});
 

@@ -1,5 +1,5 @@
-// A small field for one quantity, with its unit behind it and what is wrong beneath it. What was
-// typed stays until the person changes it; a value that was set and not touched comes back to the
+// A small field for one quantity, with its unit after it and errors below it. The typed text
+// doesn't change until the user edits it; a value that was set and not edited is returned bit for
 // bit.
 #pragma once
 
@@ -16,13 +16,13 @@ namespace holdband::ui {
 class QuantityField : public QWidget {
     Q_OBJECT
 public:
-    /// `name` for those who hear the window.
+    /// `name`: the accessible name.
     QuantityField(Quantity quantity, const QString& name, QWidget* parent = nullptr);
 
     void setManner(const UnitFormat& manner);
-    /// May it stay empty? At first it may not.
+    /// Whether it may be empty. By default it may not.
     void setOptional(bool optional) { m_optional = optional; }
-    /// A further condition: the sentence that refuses a number, or an empty one.
+    /// A further rule: returns why a number is refused, or an empty text.
     void setRule(std::function<QString(double)> rule) { m_rule = std::move(rule); }
 
     /// In the unit of `Quantity`.
@@ -33,8 +33,8 @@ public:
         setNumber(value ? std::optional(plainOf(*value)) : std::nullopt);
     }
 
-    /// What stands there; absent where it is empty and may be. Problem (data) otherwise, shown
-    /// beneath the field as well.
+    /// The typed number; absent if it is empty and may be. Problem (data) otherwise, also shown
+    /// below the field.
     Result<std::optional<double>> number();
     template <typename Value>
     Result<std::optional<Value>> value()
@@ -67,9 +67,9 @@ private:
     QLabel* m_problem;
 };
 
-/// Refuses what is not above 0.
+/// Refuses numbers that are not above 0.
 QString aboveZero(double number);
-/// Refuses what is below 0.
+/// Refuses numbers below 0.
 QString notNegative(double number);
 
 } // namespace holdband::ui

@@ -1,5 +1,5 @@
-// One change of the logbook on the session's worker: begun, done and committed there, answered in
-// the window's thread.
+// Makes one change of the logbook on the session's worker: begun, done and committed there; the
+// result arrives in the window's thread.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -11,8 +11,8 @@ namespace holdband::ui {
 
 class Session;
 
-/// `entry` for the history. A Problem, also of a logbook open for reading only, comes to
-/// `deliver`; what was kept is announced before it is delivered.
+/// `entry` for the history. A Problem, also that the logbook is open for reading only, is passed to
+/// `deliver`; a saved change is announced before that.
 void keepChange(Session& session, QObject* context, store::HistoryEntry entry,
                 std::function<Done(const store::Change&)> work, std::function<void(Done)> deliver);
 

@@ -1,5 +1,5 @@
-// The foot of a dialog: what is refused or asked, and the buttons that keep or leave. A question
-// is asked once: pressing the button again answers it.
+// The bottom row of a dialog: errors or questions, and the buttons to save or cancel. A question is
+// asked once: pressing the button again confirms it.
 #pragma once
 
 #include <QStringList>
@@ -15,13 +15,14 @@ class SaveRow : public QWidget {
 public:
     explicit SaveRow(const QString& saveWords, QWidget* parent = nullptr);
 
-    /// Says why nothing was kept.
+    /// Shows why nothing was saved.
     void refuse(const QString& sentence);
-    /// True where there is nothing to ask, or just this was asked and the button pressed again.
+    /// True if there is nothing to ask, or the same questions were asked and the button was pressed
+    /// again.
     bool agreed(const QStringList& questions);
-    /// Asked before what was typed is thrown away; true the second time.
+    /// Asks before typed text is discarded; true the second time.
     bool leaveAgreed();
-    /// Forgets what was refused and asked: something was typed.
+    /// Clears errors and questions: something was typed.
     void reset();
     void setBusy(bool busy);
 

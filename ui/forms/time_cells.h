@@ -13,11 +13,11 @@ namespace holdband::ui {
 
 EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& manner);
 
-/// `origin` where the cell still says it, to the millisecond. Problem (data): no time.
+/// `origin` to the millisecond if the cell still has its text. Problem (data): no time.
 Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin,
                        const UnitFormat& manner);
 
-/// The value that the row showed first; absent in a new row.
+/// The initial value of the row; absent in a new row.
 template <typename Value>
 const Value* originOf(const EditRow& row, const std::vector<Value>& origin)
 {

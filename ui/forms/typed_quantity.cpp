@@ -15,11 +15,11 @@ namespace holdband::ui {
 namespace {
 
 constexpr double hoursPerDay = 24.0;
-constexpr double longestInHours = 48.0; ///< above, a length is written in days
+constexpr double longestInHours = 48.0; ///< longer lengths are written in days
 
-/// A unit that may stand behind the number: the value is (number − zero) × scale.
+/// A unit that may follow the number: the value is (number − zero) × scale.
 struct Unit {
-    const char* names; ///< written in lower case, parted by blanks
+    const char* names; ///< in lower case, separated by spaces
     double scale = 1.0;
     double zero = 0.0;
 };
@@ -69,7 +69,7 @@ struct NumberAndUnit {
     QString unit;
 };
 
-/// Parts "66 °F" at its last digit or decimal sign.
+/// Splits "66 °F" after its last digit or decimal sign.
 NumberAndUnit parted(const QString& text, const UnitFormat& manner)
 {
     QString bare = text.trimmed();

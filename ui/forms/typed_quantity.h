@@ -1,5 +1,5 @@
-// Quantities as a person types them: in the logbook's units and with the person's decimal sign,
-// or with a unit of their own behind the number ("19 C", "5 d", "1.5 kW"). No widgets.
+// Quantities as a person types them: in the logbook's units and with the person's decimal sign, or
+// with another unit after the number ("19 C", "5 d", "1.5 kW"). No widgets.
 #pragma once
 
 #include "core/problem.h"
@@ -15,7 +15,7 @@
 
 namespace holdband::ui {
 
-/// What is typed, with the unit in which its number is passed on.
+/// The quantity that is typed, with the unit of its number in code.
 enum class Quantity {
     temperature, ///< °C
     difference,  ///< K
@@ -29,18 +29,18 @@ enum class Quantity {
     number,      ///< dimensionless
 };
 
-/// The number in the unit above. A unit may be left out; hours are then hours. Problem (data): no
-/// number, a number that can be read in two ways, or a unit that does not belong here.
+/// The number in the unit above. Without a unit the number is in the logbook's unit, or in hours.
+/// Problem (data): no number, an ambiguous number, or a unit that does not belong here.
 Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& manner);
 
-/// As the person would type it, at most `decimals` places, with the unit where it is not plain:
-/// hours above two days are written in days, all others without a unit.
+/// As the user would type it, with at most `decimals` places; lengths above two days are written in
+/// days with their unit, all others without a unit.
 QString typedText(Quantity quantity, double value, const UnitFormat& manner);
 
 /// The unit that a bare number has: "°F", "h", "gal", "SG"; empty for a number.
 QString unitOf(Quantity quantity, const UnitFormat& manner);
 
-/// The typed values' own numbers, in the units above.
+/// The numbers of typed quantities, in the units above.
 inline double plainOf(Temperature value)
 {
     return value.celsius();
@@ -74,7 +74,7 @@ inline double plainOf(double value)
     return value;
 }
 
-/// And back.
+/// The inverse.
 template <typename Value>
 Value fromPlain(double number);
 template <>

@@ -1,4 +1,4 @@
-// How this logbook and this person write: units, currency, zone, decimal sign.
+// The format of values for this logbook and user: units, currency, zone, decimal sign.
 #pragma once
 
 #include "core/model/equipment.h"
@@ -10,7 +10,7 @@ struct UnitFormat {
     UnitSystem units = UnitSystem::metric;
     std::string currency; ///< ISO 4217, or empty
     Zone zone;
-    char sign = '.'; ///< the usual decimal sign
+    char sign = '.'; ///< the user's decimal sign
 
     TemperatureUnit temperature() const
     {
@@ -18,7 +18,7 @@ struct UnitFormat {
     }
 };
 
-/// With the decimal sign of the person's locale.
+/// With the decimal sign of the user's locale.
 UnitFormat mannerOf(const LogbookSettings& settings, const Zone& zone);
 
 } // namespace holdband::ui
