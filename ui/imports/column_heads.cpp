@@ -18,7 +18,7 @@ using intake::Meaning;
 
 namespace {
 
-/// What the last look took a column's unit for, and why.
+/// The column's result of the last reading, with its unit and the reason.
 const intake::ImportedColumn* takenAs(const LogState& log, const std::string& name)
 {
     if (!log.report)
@@ -37,7 +37,7 @@ QString reasonWords(const LogState& log, std::size_t column)
     if (choice.meaning != guess.choice.meaning || choice.of != guess.choice.of)
         return Words::tr("as chosen");
     QString words = shown(guess.reason);
-    // A layout that was handed over is no reason; dates and patterns have one of their own.
+    // A given layout is no reason; dates and patterns have a reason of their own.
     const bool decided = log.report && (log.report->file.dateOrder || log.map.timePattern);
     if (choice.meaning == Meaning::time && decided)
         words = shown(log.report->file.timeReason);
@@ -200,7 +200,7 @@ bool ColumnHeads::eventFilter(QObject* watched, QEvent* event)
     return QWidget::eventFilter(watched, event);
 }
 
-/// The keyboard's way through the columns takes the table along.
+/// When the keyboard focus moves through the columns, the table scrolls with it.
 void ColumnHeads::bringIntoView(const QWidget* widget)
 {
     for (std::size_t i = 0; i < m_heads.size(); ++i) {

@@ -1,4 +1,4 @@
-// Above the raw rows: for each column what it means, its unit, and why it was taken for that.
+// Above the raw rows: each column's meaning, its unit, and the reason for the guess.
 #pragma once
 
 #include "ui/imports/log_state.h"
@@ -15,19 +15,19 @@ namespace holdband::ui {
 class ColumnHeads : public QWidget {
     Q_OBJECT
 public:
-    /// Keeps over the columns of the table, the first of which is the line's number.
+    /// Aligned with the columns of the table, of which the first is the line number.
     explicit ColumnHeads(QTableView* table, QWidget* parent = nullptr);
 
     void showLog(const LogState& log, const std::vector<intake::Target>& targets);
     std::vector<intake::ColumnChoice> choices() const;
     TargetBox* box(int column) const;
     UnitBox* unitBox(int column) const;
-    /// The words beneath a column's choice.
+    /// The text below a column's choice.
     QString reason(int column) const;
     int columnCount() const { return static_cast<int>(m_heads.size()); }
     QSize sizeHint() const override;
 
-    /// More columns than these are no log of a few sensors: the others are ignored.
+    /// A log of a few sensors does not have more columns; the others are ignored.
     static constexpr int mostColumns = 64;
 
 Q_SIGNALS:

@@ -73,7 +73,7 @@ QString problemWords(const Problem& problem)
 
 namespace {
 
-/// Half of a long log would else stay out and nobody would notice.
+/// Otherwise nobody would notice that half of a long log is left out.
 QString passedOver(const intake::ImportReport& report)
 {
     const std::vector<std::string>& names = report.file.ignoredNames;
@@ -82,7 +82,7 @@ QString passedOver(const intake::ImportReport& report)
                : Words::tr(" Passed over, with all their rows: %1.").arg(shown(joined(names)));
 }
 
-/// Times that were read in another zone are off by hours, and look right.
+/// Times read in the wrong zone are off by hours, but look right.
 QString zoneRead(const intake::ImportReport& report)
 {
     const QString zone = shown(intake::zoneSentence(report));
@@ -94,7 +94,7 @@ bool allRejected(const intake::ImportReport& report)
     return !report.file.rejected.empty() && report.alreadyThere() + report.conflicting() == 0;
 }
 
-/// What was wrong with the file's first value, where none could be read.
+/// Why the file's first value was rejected, if none could be read.
 QString firstReject(const intake::ImportReport& report)
 {
     const RejectedRow& row = report.file.rejected.front();

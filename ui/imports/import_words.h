@@ -1,4 +1,4 @@
-// Sentences about a log that was looked at or kept.
+// Sentences about a previewed or imported log.
 #pragma once
 
 #include "core/intake/log/import.h"
@@ -13,15 +13,15 @@ struct LogState;
 /// "loop.csv: 10,185 rows read, 30,555 readings new, …"
 QString countsSentence(const intake::ImportReport& report);
 
-/// The Problem with the way out that this page offers.
+/// The Problem with the remedy that this page offers.
 QString problemWords(const Problem& problem);
 
-/// What the page says of the log as it stands.
+/// The page's sentence about the log's current state.
 QString stateSentence(const LogState& log);
-/// A word or two for the list of logs: "ready", "asks".
+/// A short text for the list of logs: "ready", "asks".
 QString stateWord(const LogState& log);
 
-/// How the text was read, what was passed over, and what is odd.
+/// How the text was read, what was skipped, and what is odd.
 QStringList remarksOn(const LogState& log);
 
 QString countText(std::int64_t count);

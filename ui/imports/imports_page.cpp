@@ -216,7 +216,7 @@ void ImportsPage::cancel()
         m_queue->cancel();
     else
         m_queue->clear();
-    if (m_queue->isBusy()) // being kept: it says itself whether it is
+    if (m_queue->isBusy()) // being stored: its result will tell
         say(Words::tr("Cancelling…"), false);
     else if (anyOpen)
         say(Words::tr("Nothing was saved."), false);

@@ -1,5 +1,5 @@
-// Logs on their way into the logbook: looked at first, with counts and reasons; kept on a word.
-// Beneath, the imports that were kept and the files that are watched.
+// The page to import logs: previewed first, with counts and reasons, and stored when the user
+// confirms. Below: past imports and the watched files.
 #pragma once
 
 #include "core/text/zone.h"
@@ -25,23 +25,23 @@ class ImportsPage : public QWidget {
 public:
     explicit ImportsPage(Session& session, QWidget* parent = nullptr);
 
-    /// Looks at the files and shows what would come of them; keeps nothing.
+    /// Previews the files and shows the result; stores nothing.
     void look(const QStringList& paths);
     void look(const QString& path) { look(QStringList{path}); }
     /// Rows copied from a spreadsheet.
     void paste();
     void lookAtText(const QString& text);
-    /// Keeps the log that is shown.
+    /// Stores the log that is shown.
     void keep();
-    /// Stops what runs; where nothing does, puts the logs away. Keeps nothing.
+    /// Stops the running work; if there is none, closes the logs. Stores nothing.
     void cancel();
-    /// Fetches the imports, watches, sensors and meters anew.
+    /// Fetches the imports, watches, sensors and meters again.
     void refresh();
     void clear();
     QString message() const;
     QString subtitle() const;
     bool canKeep() const;
-    /// A log is shown.
+    /// Whether a log is shown.
     bool isAtWork() const { return m_queue->size() > 0; }
 
     QPushButton* keepButton() const { return m_keep; }

@@ -13,7 +13,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr qsizetype longestLine = 40; ///< characters shown of a row
+constexpr qsizetype longestLine = 40; ///< characters of a row that are shown
 
 constexpr std::pair<char, const char*> delimiters[] = {
     {',', QT_TRANSLATE_NOOP("Words", "comma ,")},
@@ -30,7 +30,7 @@ QString delimiterName(char delimiter)
     return QString(QLatin1Char(delimiter));
 }
 
-/// "as found: comma , — it parts most rows alike"
+/// Such as "as found: comma , — it parts most rows alike"
 QString asFound(const QString& what, const std::string& why)
 {
     const QString words = Words::tr("as found: %1").arg(what);
@@ -59,11 +59,11 @@ QComboBox* makeBox(const QString& name, int width, QWidget* parent)
     box->setAccessibleName(name);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(width);
-    box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed); // wider where there is room
+    box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed); // uses extra width
     return box;
 }
 
-/// The list is as wide as its words; the closed box tells them in full when pointed at.
+/// The list is as wide as its texts; the tooltip of the closed box has the full text.
 void finish(QComboBox* box, const QVariant& chosen)
 {
     box->setCurrentIndex(std::max(0, chosen.isValid() ? box->findData(chosen) : 0));
@@ -111,7 +111,7 @@ void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const Layo
 void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutWish& wish)
 {
     m_header->clear();
-    // Said alone, the delimiter leaves the header to be found anew.
+    // A delimiter chosen without a header line: the header is detected again.
     const bool anew = wish.delimiter && preview.asked.delimiter == wish.delimiter;
     const auto line =
         anew && !preview.asked.headerLine

@@ -1,5 +1,5 @@
-// What parts a log's columns, and which line has their names: as found, with the reason, or as a
-// person says.
+// Chooses the delimiter of a log and its header line: as detected, with the reason, or as the user
+// sets them.
 #pragma once
 
 #include "core/intake/csv/preview.h"
@@ -15,7 +15,7 @@ class LayoutChoices : public QWidget {
 public:
     explicit LayoutChoices(QWidget* parent = nullptr);
 
-    /// `wish`: what was chosen, also where the log can't be laid out so.
+    /// `wish`: the user's choice, shown even if the log can't be read that way.
     void showLayout(const intake::LogPreview& preview, const LayoutWish& wish);
     LayoutWish wish() const;
     QComboBox* delimiter() const { return m_delimiter; }

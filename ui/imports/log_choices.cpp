@@ -21,7 +21,7 @@ constexpr int patternIndex = 4; ///< of the date orders
 constexpr DateOrder orders[] = {DateOrder::yearMonthDay, DateOrder::monthDayYear,
                                 DateOrder::dayMonthYear};
 
-/// What the times are read in where nobody chooses a zone.
+/// The zone used if the user chooses none.
 QString zoneByItself(const LogState& log)
 {
     std::vector<std::string_view> headers;

@@ -1,6 +1,5 @@
-// What holds for a whole log: what parts its columns, where its header is, zone, order of the dates
-// or a pattern of one's own, decimal sign, and why a register fell. Each with what was found and
-// why.
+// The choices for a log: delimiter, header line, zone, order of the dates or a custom pattern,
+// decimal sign, and why a register fell. Each with the detected value and the reason.
 #pragma once
 
 #include "ui/imports/log_state.h"
@@ -21,9 +20,9 @@ public:
     explicit LogChoices(QWidget* parent = nullptr);
 
     void showLog(const LogState& log);
-    /// Puts the choices into the map; its columns are left as they are.
+    /// Puts the choices into the map; its columns are not changed.
     void fillIn(intake::ColumnMap& map) const;
-    /// Leads to the control that decides it; false where it isn't here.
+    /// Focuses the control for that decision; false if there is none here.
     bool pointAt(Decision decision);
     LayoutChoices* layoutChoices() const { return m_layout; }
     QComboBox* dateOrder() const { return m_order; }
@@ -31,7 +30,7 @@ public:
     QComboBox* decimalSign() const { return m_sign; }
     QComboBox* registerDrop() const { return m_drop; }
     QLineEdit* pattern() const { return m_pattern; }
-    /// What the live check of the pattern says.
+    /// The result of checking the pattern while it is typed.
     QString patternWords() const;
 
     void showPatternCheck(const Result<std::vector<PatternTry>>& tries);

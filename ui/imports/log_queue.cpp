@@ -16,7 +16,7 @@ namespace {
 
 using intake::LookedLog;
 
-/// What holds for the whole file and was chosen before its layout stays.
+/// Choices for the file made before its layout changed are not lost.
 void keepWholeChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
 {
     map.zone = before.zone ? before.zone : map.zone;
@@ -126,7 +126,7 @@ void LogQueue::preview(int index, Work work)
                 log(index).preview = std::move(looked->preview);
                 log(index).map = std::move(looked->map);
                 log(index).remembered = looked->remembered;
-                log(index).report.reset(); // of other columns
+                log(index).report.reset(); // it was made with other columns
                 Q_EMIT changed(index);
                 m_tasks.push_front({index, Work::look});
                 return next();
@@ -282,7 +282,7 @@ void LogQueue::cancel()
         else if (state.stage == LogStage::looking || state.stage == LogStage::waiting)
             refuse(state, stopped());
     }
-    if (!m_cancelling) { // nobody waits for the answer
+    if (!m_cancelling) { // not cancelled meanwhile
         m_cancelled.reset();
         ++m_generation;
         m_running = false;

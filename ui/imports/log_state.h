@@ -1,4 +1,4 @@
-// One log on the page: where it comes from, what was seen of it, what was chosen, how far it is.
+// One log on the page: its source, its preview, the user's choices, its progress.
 #pragma once
 
 #include "core/intake/csv/guess.h"
@@ -12,7 +12,7 @@
 namespace holdband::ui {
 
 enum class LogStage {
-    waiting, ///< not looked at yet
+    waiting, ///< not previewed yet
     looking,
     asking, ///< a decision is open, or it can't be read: see `problem`
     ready,
@@ -29,9 +29,9 @@ struct LogState {
     intake::ColumnMap map;
     bool remembered = false; ///< the map is that of an earlier file of this shape
     std::optional<MeterEvent> registerDrop;
-    std::shared_ptr<const intake::ImportReport> report; ///< of the last look, or of the keeping
+    std::shared_ptr<const intake::ImportReport> report; ///< of the last preview, or of the import
     std::optional<Problem> problem;
-    bool changedSince = false;  ///< it is another file than when it was looked at first
+    bool changedSince = false;  ///< the file has changed since it was first previewed
     bool cancelledLate = false; ///< it was stored before Cancel took effect
 
     bool isBusy() const { return stage == LogStage::looking || stage == LogStage::saving; }

@@ -35,7 +35,7 @@ TableCell plain(const QString& text)
     return {text, {}, false};
 }
 
-/// Which rows were left out as a whole, and which single values, by line.
+/// The rows left out completely, and the single values left out, by line.
 struct LeftOut {
     std::map<std::int64_t, QString> rows;
     std::map<std::pair<std::int64_t, std::string>, QString> values;

@@ -140,7 +140,7 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
     showCounts();
 }
 
-/// What is said of a whole row goes over all columns.
+/// A text about an entire row spans all columns.
 void LogView::fitResult()
 {
     const int columns = m_result->columnCount();

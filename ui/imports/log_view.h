@@ -1,5 +1,5 @@
-// One log: left its first rows as they are with a meaning above each column, right what they
-// become, below the counts, each opening its rows.
+// Shows one log: on the left its first rows with a meaning above each column, on the right the
+// resulting readings, below the counts, each of which opens its rows.
 #pragma once
 
 #include "core/text/zone.h"
@@ -28,7 +28,7 @@ public:
     explicit LogView(QWidget* parent = nullptr);
 
     void showLog(const LogState& log, const std::vector<intake::Target>& targets, const Zone& zone);
-    /// Leads to the control that decides it.
+    /// Focuses the control for that decision.
     void pointAt(Decision decision);
     void setChoosable(bool choosable);
 
@@ -43,7 +43,7 @@ public:
 Q_SIGNALS:
     void mapChosen(const holdband::intake::ColumnMap& map);
     void registerDropChosen(holdband::MeterEvent event);
-    /// Of a column (−1: of a name in a long log).
+    /// `column`: −1 for a name in a long log.
     void newTargetWanted(bool meter, int column, const QString& name);
     void saveRejectsWanted();
     void forgetWanted();
@@ -57,7 +57,7 @@ private:
     void open(Fate fate);
     intake::ColumnMap map() const;
     void checkPattern(const QString& pattern);
-    /// A column that was called the time takes that from the one before.
+    /// A column newly chosen as the time takes that meaning from the previous one.
     void settleTime(intake::ColumnMap& map) const;
 
     LogState m_log;
@@ -72,7 +72,7 @@ private:
     RowsPanel* m_rows;
     QStackedWidget* m_stack;
     QLabel* m_remarks;
-    QLabel* m_waits = nullptr; ///< in place of the result while something is open
+    QLabel* m_waits = nullptr; ///< shown instead of the result while a choice is open
     QWidget* m_countRow = nullptr;
     QPushButton* m_forget;
     std::array<QPushButton*, 4> m_counts{};

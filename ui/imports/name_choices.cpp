@@ -25,7 +25,7 @@ void addName(Names& names, const std::string& name)
         names.push_back({name, {}});
 }
 
-/// Those of the first rows: before the file has been read whole, nothing else knows them.
+/// Adds the names of the first rows, the only ones known before the full file has been read.
 void addFirstNames(const LogState& log, Names& names)
 {
     const std::optional<std::size_t> column = log.map.columnOf(Meaning::name);
@@ -79,7 +79,7 @@ void NameChoices::showLog(const LogState& log, const std::vector<intake::Target>
     setVisible(isLong && !m_boxes.empty());
 }
 
-/// Later: one of them may be the one that is chosen from just now.
+/// Deferred: the signal may come from one of these boxes.
 void NameChoices::removeBoxes()
 {
     m_boxes.clear();

@@ -1,4 +1,4 @@
-// Of a long log: whose readings stand behind each name.
+// For a long log: the sensor or meter for each name.
 #pragma once
 
 #include "ui/imports/log_state.h"
@@ -17,7 +17,7 @@ class NameChoices : public QWidget {
 public:
     explicit NameChoices(QWidget* parent = nullptr);
 
-    /// Hidden where the log is not long.
+    /// Hidden if the log is not long.
     void showLog(const LogState& log, const std::vector<intake::Target>& targets);
     std::vector<intake::NameChoice> choices() const;
     TargetBox* box(const QString& name) const;

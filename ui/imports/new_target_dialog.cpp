@@ -129,7 +129,7 @@ void NewTargetDialog::accept()
     const auto setup = none ? std::nullopt : std::optional(core(m_setup->currentText()));
     const std::string name = core(m_name->text().trimmed());
     const SensorKind reads = readsChoices[std::max(m_reads->currentIndex(), 0)];
-    // Through a Result of something, since the session hands over values.
+    // With a Result<bool>, because the session passes on values, not void.
     m_session->change<bool>(
         this,
         [kind = m_kind, name, reads, setup](const store::LogbookFile& file) -> Result<bool> {

@@ -1,4 +1,4 @@
-// Sets up a sensor or a meter on the spot, for a column that is nobody's yet.
+// Adds a sensor or a meter for a column that has none yet.
 #pragma once
 
 #include "core/problem.h"
@@ -29,7 +29,7 @@ public:
     void accept() override;
 
 Q_SIGNALS:
-    /// It is kept; the dialog closes.
+    /// It was saved; the dialog closes.
     void made(const QString& name);
 
 private:

@@ -1,4 +1,4 @@
-// The imports that were kept, the latest first. Any of them is taken back whole, and put back.
+// The past imports, the latest first. Each can be withdrawn as one unit, and restored.
 #pragma once
 
 #include "ui/tables/table_card.h"
@@ -37,7 +37,7 @@ private:
     Session* m_session;
     std::vector<store::ImportLine> m_lines;
     QPushButton* m_button;
-    std::optional<store::ImportId> m_picked; ///< by the person, not by the table
+    std::optional<store::ImportId> m_picked; ///< selected by the user, not by the table
     bool m_filling = false;
 };
 

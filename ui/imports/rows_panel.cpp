@@ -36,7 +36,7 @@ namespace {
 /// As wide as the first rows' texts.
 int widthOf(const QTableView& table, int column)
 {
-    constexpr int measured = 60; // columns and rows; beyond, nobody looks at once
+    constexpr int measured = 60; // columns and rows measured; more are not visible at first
     if (column > measured)
         return 0;
     int width = table.horizontalHeader()->sectionSizeHint(column);

@@ -1,4 +1,4 @@
-// The rows behind one of the counts, opened in place of the preview.
+// The rows behind one of the counts, shown in place of the preview.
 #pragma once
 
 #include "ui/imports/log_tables.h"
@@ -21,7 +21,7 @@ public:
 
 Q_SIGNALS:
     void closed();
-    /// The rejected rows are wanted as a file.
+    /// The user wants to save the rejected rows as a file.
     void saveWanted();
 
 private:
@@ -30,9 +30,10 @@ private:
     QPushButton* m_save;
 };
 
-/// A table of the page: quiet, scrolling, with sensible column widths and no selection of cells.
+/// A table of the page: unobtrusive, scrolling, with sensible column widths and no selection of
+/// cells.
 QTableView* makeLogTable(const QString& name, TableModel* model, QWidget* parent);
-/// Widths by what the first rows hold, within bounds.
+/// Sets the widths by the contents of the first rows, within bounds.
 void fitColumns(QTableView& table, int least, int most);
 
 } // namespace holdband::ui

@@ -132,7 +132,7 @@ void TargetBox::keyPressEvent(QKeyEvent* event)
 
 void TargetBox::wheelEvent(QWheelEvent* event)
 {
-    event->ignore(); // scrolls the page and not the choice
+    event->ignore(); // so that the wheel scrolls the page and not the choice
 }
 
 UnitBox::UnitBox(QWidget* parent) : QComboBox(parent)

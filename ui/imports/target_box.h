@@ -1,4 +1,4 @@
-// The choice of what one column, or one name in a long log, is.
+// Chooses the meaning of one column, or of one name in a long log.
 #pragma once
 
 #include "core/intake/csv/guess.h"
@@ -11,7 +11,7 @@ namespace holdband::ui {
 class TargetBox : public QComboBox {
     Q_OBJECT
 public:
-    /// `columns`: it may also be the time, a name or a value; else only whose readings they are.
+    /// `columns`: it may also be the time, a name or a value; else only a sensor or meter.
     TargetBox(bool columns, QWidget* parent = nullptr);
 
     void setTargets(const std::vector<intake::Target>& targets);
@@ -25,7 +25,7 @@ Q_SIGNALS:
     void newMeterWanted();
 
 protected:
-    /// Opens the list, since stepping through the closed one would choose all on the way.
+    /// Opens the list, because stepping through the closed box would choose every item on the way.
     void keyPressEvent(QKeyEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
 
@@ -35,16 +35,16 @@ private:
     void take(int index);
 
     bool m_columns;
-    int m_last = 0; ///< the choice that stands
+    int m_last = 0; ///< index of the current choice
 };
 
-/// The unit of a column's values: as its header says, or another that fits what it is.
+/// The unit of a column's values: the header's unit, or another that suits the quantity.
 class UnitBox : public QComboBox {
     Q_OBJECT
 public:
     explicit UnitBox(QWidget* parent = nullptr);
 
-    /// `taken`: what it is read in where nobody chose.
+    /// `taken`: the unit used if the user chooses none.
     void setKind(SeriesKind kind, std::optional<ReadingUnit> taken);
     void setUnit(std::optional<ReadingUnit> unit);
     std::optional<ReadingUnit> unit() const;

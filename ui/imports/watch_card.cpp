@@ -15,7 +15,7 @@ namespace {
 
 constexpr int pollEvery = 5'000; // milliseconds
 
-/// What one look brought; empty: nothing to say.
+/// A text about the result of one poll; empty: nothing new.
 QString wordsOf(const intake::WatchReport& report)
 {
     QStringList words;

@@ -1,4 +1,4 @@
-// Files and folders that are looked at by themselves while the window is open.
+// Files and folders that are polled automatically while the window is open.
 #pragma once
 
 #include "core/intake/watch/watch.h"
@@ -23,7 +23,7 @@ public:
 
     void refresh();
     void watch(const QString& path);
-    /// Looks at all of them now.
+    /// Polls all of them now.
     void poll();
     const std::vector<store::Watch>& watches() const { return m_watches; }
     QPushButton* removeButton() const { return m_remove; }
@@ -42,11 +42,11 @@ private:
 
     Session* m_session;
     std::vector<store::Watch> m_watches;
-    QMap<QString, QString> m_words; ///< what the last look at a path brought
+    QMap<QString, QString> m_words; ///< the text of the last poll, by path
     QPushButton* m_remove;
     QTimer* m_timer;
     bool m_polling = false;
-    /// Used by the writing worker alone, where it may outlast this card.
+    /// Used only by the writing worker, which may outlive this card.
     std::shared_ptr<intake::WatchMemory> m_memory = std::make_shared<intake::WatchMemory>();
 };
 
