@@ -109,7 +109,7 @@ public:
 
     int childCount() const override { return static_cast<int>(m_view->barCount()); }
 
-    /// An item speaks of whichever batch is the bar of its number.
+    /// An item describes whichever batch has the bar of that index.
     QAccessibleInterface* child(int index) const override
     {
         if (index < 0 || index >= childCount())

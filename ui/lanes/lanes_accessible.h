@@ -8,11 +8,11 @@ namespace holdband::ui {
 
 class LanesView;
 
-/// Once for the program; further calls do nothing.
+/// Call once for the program; further calls do nothing.
 void makeLanesAccessible();
-/// There are other bars, or they say something else.
+/// Announces that the bars or their texts have changed.
 void tellBarsChanged(LanesView& view);
-/// The bar has the keyboard's focus now.
+/// Announces that the bar has the keyboard focus now.
 void tellFocused(LanesView& view, std::size_t bar);
 
 } // namespace holdband::ui

@@ -57,7 +57,7 @@ void LanesArea::followRows()
 
 bool LanesArea::eventFilter(QObject* watched, QEvent* event)
 {
-    // The lanes have more or fewer rows now.
+    // The number of rows of the lanes has changed.
     if (watched == m_lanes && event->type() == QEvent::LayoutRequest)
         updateGeometry();
     return QWidget::eventFilter(watched, event);

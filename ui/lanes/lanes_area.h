@@ -1,5 +1,5 @@
 // The lanes in a frame that grows with the setups up to a limit; beyond it the rows scroll, while
-// the rounds and the months stay beneath them.
+// the rounds and the months remain visible below them.
 #pragma once
 
 #include <QWidget>

@@ -1,4 +1,4 @@
-// What mouse, wheel and keys do to the lanes, with tooltips and the menu of a bar.
+// Mouse, wheel and keyboard input of the lanes, with tooltips and the menu of a bar.
 #include "ui/lanes/lanes_view.h"
 #include "ui/lanes/lanes_words.h"
 #include "ui/words/words.h"
@@ -18,13 +18,13 @@ namespace {
 
 constexpr double pagePan = 0.75;
 
-/// A name in a menu, where "&" would underline what follows.
+/// A name for a menu, in which an unescaped "&" would underline the next letter.
 QString inMenu(QString name)
 {
     return name.replace(QLatin1Char('&'), QStringLiteral("&&"));
 }
 
-/// Short lines stay whole, a long sentence is wrapped.
+/// Short lines are not wrapped, a long sentence is.
 QString asTooltip(const QString& words)
 {
     QString text;

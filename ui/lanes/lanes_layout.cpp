@@ -8,7 +8,7 @@ namespace holdband::ui {
 namespace {
 
 constexpr double barInset = 3.0;
-constexpr double thinnest = 5.0;  ///< a bar is drawn so wide at least
+constexpr double thinnest = 5.0;  ///< minimum width of a bar
 constexpr double roundRoom = 7.0; ///< for a tick or circle
 
 double place(Instant at, Span shown, const QRectF& plot)
@@ -40,12 +40,12 @@ void placeLanes(const results::LanesReview& review, Span shown, const LanesMetri
     layout.plot.setHeight(std::min(layout.rowsHeight, metrics.rowsHeight));
 }
 
-/// Bars that would cover one another come together, row by row.
+/// Groups bars that would cover one another, row by row.
 class Grouping {
 public:
     explicit Grouping(LanesLayout& layout) : m_layout(&layout) {}
 
-    /// The bars of one row in order of time, one after another.
+    /// Takes the bars of one row in order of time, one after another.
     void add(std::size_t index)
     {
         const QRectF& box = m_layout->bars[index].box;
@@ -99,14 +99,14 @@ void groupBars(const results::LanesReview& review, LanesLayout& layout)
     }
 }
 
-/// Which stretch of that many milliseconds since 1970 holds the instant: it stays the same while
-/// the lanes are moved.
+/// The number of the stretch, of `length` milliseconds since 1970, that contains the instant: it
+/// doesn't change while the lanes are moved.
 std::int64_t stretchOf(Instant at, double length)
 {
     return static_cast<std::int64_t>(std::floor(static_cast<double>(toMs(at)) / length));
 }
 
-/// The rounds inside the span, those of one stretch together; their places are still missing.
+/// The rounds inside the span, grouped by stretch; their positions are not set yet.
 std::vector<PlacedTick> gatherRounds(const std::vector<results::RoundTick>& rounds, Span shown,
                                      double length)
 {
@@ -126,7 +126,7 @@ std::vector<PlacedTick> gatherRounds(const std::vector<results::RoundTick>& roun
     return ticks;
 }
 
-/// Each where it was; evenly, once several stand together.
+/// Positions of rounds: exact if single; evenly spaced if several are grouped.
 std::vector<PlacedTick> placeRounds(const std::vector<results::RoundTick>& rounds, Span shown,
                                     const QRectF& plot)
 {
@@ -152,7 +152,7 @@ void placeNow(Instant now, Span shown, const LanesMetrics& metrics, LanesLayout&
         return;
     const double x = place(now, shown, layout.plot);
     layout.nowX = x;
-    // To its right no round has been yet.
+    // No round has happened to its right yet.
     if (x + 4.0 + metrics.nowWidth <= metrics.width - 4.0)
         layout.nowWordX = x + 4.0;
 }
@@ -240,13 +240,14 @@ std::size_t neighbour(const LanesLayout& layout, std::size_t from, Direction dir
     const double sign = direction == Direction::left || direction == Direction::up ? -1.0 : 1.0;
     for (std::size_t i = 0; i < layout.bars.size(); ++i) {
         const QRectF& box = layout.bars[i].box;
-        // Beginnings, since bars that are drawn wider than they are may have any middle.
+        // Compares the starts, because bars that are drawn wider than they are have no meaningful
+        // middle.
         const double x = box.left() - here.left();
         const double y = box.center().y() - here.center().y();
         const double along = sign * (across ? x : y);
         if (along <= 1e-6)
             continue;
-        // Left and right stay in the row where they can; up and down take the nearest in time.
+        // Left and right stay in the row if possible; up and down choose the nearest in time.
         const double aside = std::abs(across ? y : box.center().x() - here.center().x());
         const double distance = across ? along + 1e6 * (aside > 1.0) : 1000.0 * along + aside;
         if (distance < nearest) {

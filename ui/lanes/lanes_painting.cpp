@@ -1,4 +1,4 @@
-// How the lanes are drawn; what they do is in lanes_view.cpp.
+// Draws the lanes; lanes_view.cpp has their behaviour.
 #include "ui/charts/panel.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/theme/card.h"
@@ -13,7 +13,7 @@ namespace holdband::ui {
 namespace {
 
 constexpr double corner = 3.0;
-constexpr double accent = 4.0; ///< the strong edge at a bar's left
+constexpr double accent = 4.0; ///< the dark edge at a bar's left
 
 QFont heavier(QFont font)
 {
@@ -49,11 +49,11 @@ void LanesView::paintTimeLines(QPainter& painter)
     }
 }
 
-/// The mark at the right, the name where there is room left.
+/// The mark at the right, and the name in the remaining space.
 void LanesView::paintBarWords(QPainter& painter, const QRectF& seen, const results::LaneBar& bar)
 {
     if (seen.width() < 10.0)
-        return; // no letter is so narrow
+        return; // no text fits
     painter.setPen(coloursOf(*this).text);
     const QString mark = shown(bar.mark);
     const QFont bold = heavier(font());
@@ -92,7 +92,7 @@ void LanesView::paintBar(QPainter& painter, std::size_t index)
     paintBarWords(painter, seen, *barOf(index));
 }
 
-/// Batches too thin to stand apart: a bar with two edges and their number.
+/// Batches too thin to be drawn separately: a bar with two edges and their number.
 void LanesView::paintGroup(QPainter& painter, const PlacedGroup& group)
 {
     const Colours& colours = coloursOf(*this);
@@ -153,7 +153,7 @@ void LanesView::paintBars(QPainter& painter)
     painter.restore();
 }
 
-/// A tick where rounds were read, a circle where one was missed, a full one where most were.
+/// A tick for rounds that were read, a circle for a missed round, a filled one if most were missed.
 void LanesView::paintRounds(QPainter& painter)
 {
     const Colours& colours = coloursOf(*this);
@@ -187,7 +187,7 @@ void LanesView::paintLabels(QPainter& painter)
             shown(label.label));
 }
 
-/// While a part of the time is shown: where it lies in all of it, and the way back.
+/// While only a part of the time is shown: its position in the total, and the button to show all.
 void LanesView::paintWhere(QPainter& painter)
 {
     if (m_window.showsAll())

@@ -220,7 +220,7 @@ void LanesView::setCurrent(std::size_t index)
     update();
 }
 
-/// With its beginning in the middle where it lay outside.
+/// Centres its start if that was not visible.
 void LanesView::bringIntoView(std::size_t index)
 {
     const QRectF box = m_layout.bars[index].box;

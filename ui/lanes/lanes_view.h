@@ -1,5 +1,5 @@
-// The lanes: the map of the logbook across the top of the window. What stands where is worked out
-// by lanes_layout.h; mouse and keys are in lanes_input.cpp, drawing in lanes_painting.cpp.
+// The lanes: the overview of the logbook across the top of the window. lanes_layout.h computes the
+// positions; mouse and keys are in lanes_input.cpp, drawing in lanes_painting.cpp.
 #pragma once
 
 #include "ui/charts/time_window.h"
@@ -19,12 +19,12 @@ class LanesView : public QWidget {
 public:
     explicit LanesView(QWidget* parent = nullptr);
 
-    /// What is shown of the time stays where it is, unless all was shown.
+    /// The shown part of the time does not change, unless all was shown.
     void setReview(results::LanesReview review, const Zone& zone);
-    /// Time passes: the line of now moves, and open bars grow.
+    /// Moves the line of the current time, and extends open bars.
     void setNow(Instant now);
     void clear();
-    /// The batches that the pages show: one, or two side by side.
+    /// The batches that the pages show: one, or the two compared.
     void setChosen(const QStringList& batches);
     const QStringList& chosen() const { return m_chosen; }
     /// Whether the menu of a bar offers to change it.
@@ -32,31 +32,31 @@ public:
 
     const results::LanesReview& review() const { return m_review; }
     const LanesLayout& placed() const { return m_layout; }
-    /// The middle of a batch's bar, for tests and for those who point at it.
+    /// The middle of a batch's bar, for tests and for pointing at it.
     std::optional<QPoint> placeOf(const QString& batch) const;
     QString current() const;
     Span shownSpan() const { return m_window.shown(); }
     /// The menu of a batch's bar. Never null.
     std::unique_ptr<QMenu> menuFor(const QString& batch);
 
-    /// Bars as assistive technology counts them: lane by lane, in order of pitching.
+    /// Bars in the order for assistive technology: lane by lane, in order of pitching.
     std::size_t barCount() const { return m_layout.bars.size(); }
     std::size_t currentIndex() const { return m_current; }
-    /// Null beyond the last one.
+    /// Null past the last one.
     const results::LaneBar* barOf(std::size_t index) const;
     QString setupOf(std::size_t index) const;
-    /// Makes it the current one and brings it into view.
+    /// Makes the bar the current one and scrolls to it.
     void setCurrent(std::size_t index);
     void open(std::size_t index);
-    /// Where "Show all" stands while a part of the time is shown.
+    /// The position of "Show all" while a part of the time is shown.
     QRectF showAllBox() const;
 
-    /// For the scroll bar: how high all rows are, and the part of it that is shown.
+    /// For the scroll bar: the height of all rows, and the part that is shown.
     double rowsHeight() const { return m_layout.rowsHeight; }
     double shownRowsHeight() const { return m_layout.plot.height(); }
     double scrolled() const { return m_scrolled; }
     void scrollTo(double pixels);
-    /// Everything but the rows.
+    /// The height of everything but the rows.
     double heightWithoutRows() const;
 
     QSize sizeHint() const override;
@@ -64,11 +64,11 @@ public:
 
 Q_SIGNALS:
     void batchOpened(const QString& batch);
-    /// Ctrl-click: to stand beside the one that is open.
+    /// Ctrl-click: compare with the batch that is open.
     void secondChosen(const QString& batch);
     void changeWanted(const QString& batch);
     void noteWanted(const QString& batch);
-    /// More or fewer rows, or they were scrolled.
+    /// The number of rows changed, or they were scrolled.
     void rowsChanged();
 
 protected:

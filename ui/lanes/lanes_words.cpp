@@ -49,7 +49,7 @@ QString markMeaning(const results::LaneBar& bar)
 {
     QString meaning = shown(bar.mark) + QLatin1Char(' ');
     if (bar.verdict == Verdict::left)
-        meaning.clear(); // the number stands in the words
+        meaning.clear(); // the number is already in the text
     if (!bar.open)
         return meaning + meaningOf(bar);
     if (bar.verdict == Verdict::left)

@@ -1,5 +1,4 @@
-// What the lanes say of a bar, a group of bars or the rounds: for tooltips and for those who read
-// the screen with other means.
+// Texts about a bar, a group of bars or the rounds: for tooltips and for assistive technology.
 #pragma once
 
 #include "core/results/overview/lanes.h"
@@ -11,13 +10,13 @@
 
 namespace holdband::ui {
 
-/// The mark in words: "↛ a target was missed".
+/// The meaning of the mark: "↛ a target was missed".
 QString markMeaning(const results::LaneBar& bar);
 /// "7 Mar 2026 06:30 – 9 Mar 2026 06:30 (2.0 days)", "… – still open (2.0 days so far)"
 QString spanWords(const results::LaneBar& bar, const Zone& zone);
-/// Name, span, verdict sentence, meaning of the mark: a line each.
+/// Name, span, verdict sentence, meaning of the mark: one line each.
 QString barWords(const results::LaneBar& bar, const Zone& zone);
-/// "12 batches, Jan 2019 – Mar 2020", their verdicts counted, and what a click does.
+/// "12 batches, Jan 2019 – Mar 2020", the count of each verdict, and what a click does.
 QString groupWords(const std::vector<const results::LaneBar*>& bars, const Zone& zone);
 /// "Readings of 7 Mar 06:30", "14 rounds, 2 of them missed, 7 Mar – 13 Mar 2026"
 QString roundsWords(const PlacedTick& tick, const Zone& zone);

@@ -30,7 +30,7 @@ struct Axis {
     }
 };
 
-/// One way to name months: every so many of them, in full or short.
+/// One way to label months: every n-th of them, with full or short names.
 struct Naming {
     int step;
     QLocale::FormatType format;
@@ -79,7 +79,7 @@ std::vector<PlacedLabel> monthLabels(const Axis& axis, const Zone& zone, const N
         if (atEdge &&
             (!edge || zone.startOfDay(monthOf(count + naming.step) / 1) <= axis.shown.start))
             continue;
-        // The first one bears the year, and each that begins one.
+        // The first label has the year, and so does each that begins a year.
         const bool withYear = labels.empty() || count % 12 == 0;
         labels.push_back(
             {std::max(axis.left, axis.place(begins)), nameOf(month, naming, withYear), atEdge});
@@ -91,7 +91,7 @@ bool fit(const PlacedLabel& label, const PlacedLabel& next, const TextWidth& wid
     return label.x + width(label.label) + apart <= next.x;
 }
 
-/// Drops the last one where it has no room. False: labels touch.
+/// Drops the last label if it does not fit. False: labels touch.
 bool fitted(std::vector<PlacedLabel>& labels, double right, const TextWidth& width)
 {
     if (labels.size() > 1 && labels.back().x + width(labels.back().label) > right)
@@ -110,7 +110,7 @@ std::vector<PlacedLabel> dayLabels(const Axis& axis, const Zone& zone, const Tex
     std::vector<PlacedLabel> labels;
     for (const TimeTick& tick : timeTicks(axis.shown, zone, most)) {
         std::string label = tick.label;
-        if (labels.empty() && tick.midnight) // the first one bears the year
+        if (labels.empty() && tick.midnight) // the first label has the year
             label += ' ' + std::to_string(int(zone.localDate(tick.at).year()));
         labels.push_back({axis.place(tick.at), label, false});
     }

@@ -1,4 +1,4 @@
-// Names of days, months or years under the lanes: as fine as they fit without touching.
+// Labels of days, months or years below the lanes: as many as fit without touching.
 #pragma once
 
 #include "core/text/zone.h"
@@ -14,10 +14,10 @@ using TextWidth = std::function<double(const std::string&)>; ///< in pixels
 struct PlacedLabel {
     double x = 0.0; ///< its left edge
     std::string label;
-    bool atEdge = false; ///< its time began before what is shown
+    bool atEdge = false; ///< it began before the shown part
 };
 
-/// `left` and `right`: where the shown span begins and ends.
+/// `left` and `right`: the pixels at which the shown span begins and ends.
 std::vector<PlacedLabel> timeLabels(Span shown, const Zone& zone, double left, double right,
                                     const TextWidth& width);
 
