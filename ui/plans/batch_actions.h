@@ -1,5 +1,5 @@
-// What the menu and the pages can ask about batches: each reads the logbook on the worker, opens
-// its dialog, and says what was kept. One key and Enter: pitch, turn down, end, reopen.
+// The actions on batches for the menu and the pages: each reads the logbook on the worker, opens
+// its dialog, and reports what was saved. One key and Enter: pitch, turn down, end, reopen.
 #pragma once
 
 #include "core/problem.h"
@@ -22,17 +22,17 @@ public:
     void newBatch();
     void editBatch(const QString& batch);
     void splitBatch(const QString& batch);
-    /// Pitches a batch whose pitching lies ahead; without a name, or where it has been pitched
-    /// already, begins a new batch.
+    /// Pitches a batch whose pitching is in the future; without a name, or if it has already been
+    /// pitched, begins a new batch.
     void pitchNow(const QString& batch = {});
     /// "Turn down now": ends the stage in progress.
     void endStageNow(const QString& batch);
     void endBatchNow(const QString& batch);
-    /// Takes the end of a batch back.
+    /// Removes the end of a batch.
     void reopen(const QString& batch);
 
 Q_SIGNALS:
-    /// "Pale 2: Primary ended"
+    /// A change was saved, such as "Pale 2: Primary ended".
     void kept(const QString& what);
     void failed(const QString& sentence);
     /// A new batch was saved.

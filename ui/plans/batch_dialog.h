@@ -1,5 +1,5 @@
-// All about a batch that is on record: its details, its plan and how it changed, which sensor and
-// vessel it used when, and what was planned beside what was done.
+// Edits a stored batch: its details, its plan and the changes of it, its sensors and vessels over
+// time, and a comparison of the planned with the real stages.
 #pragma once
 
 #include "ui/forms/form_dialog.h"
@@ -21,7 +21,7 @@ class PlanEditor;
 class BatchDialog : public FormDialog {
     Q_OBJECT
 public:
-    /// `batch` is in the world.
+    /// `batch` must be in `world`.
     BatchDialog(Session& session, const BatchFormData& world, const Batch& batch,
                 QWidget* parent = nullptr);
 

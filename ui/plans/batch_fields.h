@@ -17,7 +17,7 @@ class QuantityField;
 class BatchFields : public QWidget {
     Q_OBJECT
 public:
-    /// A new batch has no end, no final gravity, and no rules of its own for gaps yet.
+    /// A new batch has no end, no final gravity, and no gap settings of its own yet.
     enum class For { newBatch, anyBatch };
 
     explicit BatchFields(For what, QWidget* parent = nullptr);
@@ -25,7 +25,7 @@ public:
     void setWorld(const BatchFormData& world, std::function<Instant()> now);
     void setBatch(const Batch& batch);
 
-    /// `into` with what stands in the fields. On a Problem the focus goes to its field.
+    /// Returns `into` with the contents of the fields. On a Problem the field gets the focus.
     Result<Batch> read(Batch into);
 
     QLineEdit* name() const { return m_name; }

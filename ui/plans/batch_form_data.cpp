@@ -25,7 +25,7 @@ bool isTaken(const BatchFormData& world, const std::string& name)
                        [&](const Batch& batch) { return folded(batch.name) == folded(name); });
 }
 
-/// Puts `first` at the front where it is among the names.
+/// Moves `first` to the front if it is among the names.
 void putFirst(std::vector<std::string>& names, const std::string& first)
 {
     const auto at = std::find(names.begin(), names.end(), first);
@@ -33,7 +33,7 @@ void putFirst(std::vector<std::string>& names, const std::string& first)
         std::rotate(names.begin(), at, at + 1);
 }
 
-/// Where the beer stood and what read it, from when to when.
+/// The sensor and the vessel of the beer during a span.
 struct Use {
     Span span;
     std::string sensor;

@@ -1,4 +1,4 @@
-// What the dialogs about batches need to know of the logbook, read at once on a worker.
+// The data of the logbook for dialogs about batches, read at once on a worker.
 #pragma once
 
 #include "core/model/batch.h"
@@ -28,15 +28,15 @@ Result<BatchFormData> readBatchWorld(const store::LogbookFile& file);
 /// The last batch's name with its number one higher, else "Batch 1"; never a name that is taken.
 std::string suggestedName(const BatchFormData& world);
 
-/// Setups not retired, the last batch's first; `kept` is offered even if it is retired.
+/// Setups not retired, the last batch's first; `kept`, the batch's current one, is offered even if
+/// it is retired.
 std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& kept = {});
 /// Sensors of that kind not retired: the last batch's first, then those of `setup`, then the rest.
 std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
                                         const std::string& setup, const std::string& kept = {});
 
-/// What is unusual enough to ask about before `batch` is kept in the place of `oldName` (empty: a
-/// new one): a vessel or a sensor that two batches share, more batches than vessels, a pitching
-/// that lies ahead, unusual targets.
+/// Questions to ask before `batch` replaces `oldName` (empty: a new one): a vessel or a sensor that
+/// two batches share, more batches than vessels, a pitching in the future, unusual targets.
 QStringList batchQuestions(const Batch& batch, const std::string& oldName,
                            const BatchFormData& world, Instant now);
 

@@ -1,6 +1,5 @@
-// What can be done to a batch by one key: pitch it, turn it down, end it, take its end back; and
-// how a plan changes while it runs. Each gives the batch as it will be and the words that say so.
-// No widgets.
+// The one-key steps of a batch: pitch it, turn it down, end it, reopen it; and how a plan changes
+// while it runs. Each returns the new batch and a text about the change. No widgets.
 #pragma once
 
 #include "core/model/batch.h"
@@ -19,24 +18,24 @@ struct Step {
     store::HistoryEntry entry;
 };
 
-/// Problem (data): a time still to come.
+/// Problem (data): a time in the future.
 Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
-/// Ends the stage in progress. Problem (data): a time still to come or before the last such end,
-/// no stage in progress, or it is the last one.
+/// Ends the stage in progress. Problem (data): a time in the future or before the last such end, no
+/// stage in progress, or it is the last one.
 Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
-/// Problem (data): a time still to come or not after pitching, or the batch has ended.
+/// Problem (data): a time in the future or not after pitching, or the batch has ended.
 Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
-/// Takes the end back: the batch runs on. Problem (data): it has not ended.
+/// Removes the end: the batch continues. Problem (data): it has not ended.
 Result<Step> reopenStep(const Batch& batch, const UnitFormat& manner);
 
-/// The plan that holds last, as it was typed: stages counted from pitching.
+/// The latest plan, as typed: stages counted from pitching.
 PlanValue latestPlan(const Batch& batch);
 
-/// From `from` on the new plan holds; targets before stay as they were. A band that changed is
-/// written into the new stages, so that it does not move the past either. At or before pitching
-/// it takes the place of the first plan.
+/// The new plan applies from `from` on; earlier targets are unchanged. A changed band is written
+/// into the new stages, so that the band of the past does not change. At or before pitching the new
+/// plan replaces the first one.
 Batch withPlanFrom(Batch batch, const PlanValue& plan, Instant from, const std::string& why);
-/// The new plan holds as if it had been the first; earlier changes go.
+/// The new plan replaces the first one and all later changes.
 Batch withPlanInstead(Batch batch, const PlanValue& plan);
 
 } // namespace holdband::ui

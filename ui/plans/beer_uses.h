@@ -1,4 +1,4 @@
-// Which sensor and which vessel a batch used from when to when, as typed rows.
+// The sensors and vessels of a batch over time, as typed rows.
 #pragma once
 
 #include "core/model/batch.h"
@@ -10,8 +10,8 @@ namespace holdband::ui {
 
 std::vector<EditColumn> useColumns(const QStringList& sensors, const UnitFormat& manner);
 std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const UnitFormat& manner);
-/// In order of time. Problem (data): a row that can't stand, one before pitching or after the
-/// end, two at the same time.
+/// In order of time. Problem (data): an invalid row, one before pitching or after the end, two at
+/// the same time.
 Result<std::vector<BeerUse>> usesOf(const std::vector<EditRow>& rows,
                                     const std::vector<BeerUse>& origin, const Batch& batch,
                                     const UnitFormat& manner);

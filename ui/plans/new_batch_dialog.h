@@ -1,4 +1,4 @@
-// A new batch in under a minute: the last one's plan, setup and sensors are there already.
+// Adds a batch in under a minute: the last one's plan, setup and sensors are filled in.
 #pragma once
 
 #include "ui/forms/form_dialog.h"
@@ -22,7 +22,7 @@ public:
     BatchFields* fields() const { return m_fields; }
     QComboBox* planChoice() const { return m_choice; }
     PlanEditor* editor() const { return m_editor; }
-    /// Of the batch that was saved last; empty before.
+    /// The name of the batch saved last; empty before.
     const QString& savedName() const { return m_savedName; }
 
 protected:

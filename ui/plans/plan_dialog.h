@@ -1,4 +1,4 @@
-// A named plan: its name, a note, its stages. Also to keep a batch's plan under a name.
+// A named plan: its name, a note, its stages. Also saves a batch's plan under a name.
 #pragma once
 
 #include "ui/forms/form_dialog.h"
@@ -11,7 +11,7 @@ class PlanEditor;
 class PlanDialog : public FormDialog {
     Q_OBJECT
 public:
-    /// `plan` is shown; where one of its name is kept already, that one is changed.
+    /// Shows `plan`; if one of its name is already stored, saving changes that one.
     PlanDialog(Session& session, const BatchFormData& world, const NamedPlan& plan,
                QWidget* parent = nullptr);
 

@@ -12,7 +12,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// What the drawing shows, for those who hear it.
+/// The contents of the drawing as text, for people who use a screen reader.
 QString spokenPlan(const std::vector<DrawnStage>& stages, const UnitFormat& manner)
 {
     QStringList words;

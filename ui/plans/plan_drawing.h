@@ -1,5 +1,5 @@
-// A plan drawn as steps over days, its band shaded. The pointer drags a target up and down and a
-// stage's end along; the table beside it does the same by keyboard.
+// Draws a plan as steps over days, with its band shaded. The mouse drags a target up and down and a
+// stage's end left and right; in the table next to it the keyboard does the same.
 #pragma once
 
 #include "ui/forms/unit_format.h"
@@ -42,7 +42,7 @@ private:
     UnitFormat m_manner;
     int m_chosenRow = -1;
     std::optional<PlanHandle> m_held;
-    PlanMap m_heldMap; ///< stays while something is dragged
+    PlanMap m_heldMap; ///< doesn't change during a drag
 };
 
 } // namespace holdband::ui

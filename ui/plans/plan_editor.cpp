@@ -109,7 +109,7 @@ Result<Schedule> PlanEditor::typedSchedule() const
     return scheduleOf(m_table->model()->rows(), m_origin, tolerance(), m_manner);
 }
 
-/// The stages that can be read so far are drawn; what is wrong with the others is said.
+/// Draws the stages that can be read so far, and shows what is wrong with the others.
 void PlanEditor::showTyped()
 {
     Schedule readable;
@@ -125,7 +125,7 @@ void PlanEditor::showTyped()
     showBeginnings(readable, rows);
     m_drawing->setPlan(drawnStages(readable, rows, tolerance()), m_manner);
     const auto whole = typedSchedule();
-    // A refused cell is said beneath the table already.
+    // The table already shows below it why a cell is refused.
     const bool said = m_table->model()->firstRefused().isValid();
     const QString words = !whole && !said ? sentence(whole.error())
                           : whole         ? planQuestions(*whole, m_manner).join(QLatin1Char(' '))
@@ -134,7 +134,7 @@ void PlanEditor::showTyped()
     m_words->setVisible(!words.isEmpty());
 }
 
-/// Behind a stage that can't be read nobody knows when the next begins.
+/// After a stage that can't be read the beginning of the next is unknown.
 void PlanEditor::showBeginnings(const Schedule& schedule, const std::vector<int>& rows)
 {
     const QStringList words = stageBeginnings(schedule, m_pitched, m_manner);

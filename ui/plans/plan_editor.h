@@ -1,4 +1,5 @@
-// A plan to type and to drag: the band that holds everywhere, the drawing, and the table of stages.
+// Edits a plan by typing and dragging: the band for all stages, the drawing, and the table of
+// stages.
 #pragma once
 
 #include "ui/plans/plan_rows.h"
@@ -20,16 +21,16 @@ public:
     explicit PlanEditor(QWidget* parent = nullptr);
 
     void setManner(const UnitFormat& manner);
-    /// Gives the stages their dates; absent: days only.
+    /// Shows the stages with dates; absent: only with days.
     void setPitched(std::optional<Instant> pitched);
     void setPlan(const PlanValue& plan);
 
-    /// What is typed, checked. On a Problem the focus goes to its cell and the sentence stands
-    /// beneath the table.
+    /// The typed plan, checked. On a Problem its cell gets the focus and the sentence is shown
+    /// below the table.
     Result<PlanValue> plan();
-    /// To ask before it is kept; empty while something is refused.
+    /// Questions to ask before it is saved; empty while something is refused.
     QStringList questions() const;
-    /// The sentence beneath the table.
+    /// The sentence below the table.
     QString words() const;
 
     EditTable* table() const { return m_table; }

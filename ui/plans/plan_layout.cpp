@@ -10,7 +10,7 @@ namespace {
 constexpr double usualSettling = 48.0; ///< hours, as the analysis allows
 constexpr double leastOpenLength = 24.0;
 
-/// What is drawn for a stage without a length.
+/// The length drawn for a stage without one.
 double openLength(const Schedule& schedule)
 {
     double known = 0.0;

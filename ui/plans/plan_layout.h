@@ -1,5 +1,5 @@
-// Where the stages of a plan stand in its drawing: hours from pitching across, temperature up. No
-// widgets, no painting.
+// The positions of a plan's stages in its drawing: hours from pitching on the x axis, temperature
+// on the y axis. No widgets, no painting.
 #pragma once
 
 #include "core/model/batch.h"
@@ -11,23 +11,23 @@
 namespace holdband::ui {
 
 struct DrawnStage {
-    int row = 0; ///< of the table
+    int row = 0; ///< in the table
     Stage stage;
     double from = 0.0; ///< hours after pitching
-    double to = 0.0;   ///< hours; assumed where the plan doesn't say
+    double to = 0.0;   ///< hours; assumed if the plan doesn't give the end
     bool endKnown = true;
     Temperature startTarget;
     std::optional<TemperatureDifference> tolerance;
-    double settling = 0.0; ///< hours at its beginning in which it may settle
+    double settling = 0.0; ///< hours at its beginning that are allowed for settling
 
     bool operator==(const DrawnStage&) const = default;
 };
 
-/// `rows` says which row of the table each stage is.
+/// `rows` gives the table row of each stage.
 std::vector<DrawnStage> drawnStages(const Schedule& schedule, const std::vector<int>& rows,
                                     const std::optional<TemperatureDifference>& tolerance);
 
-/// Between the drawing's pixels and hours and degrees Celsius.
+/// Converts between the drawing's pixels and hours and degrees Celsius.
 struct PlanMap {
     QRectF plot;
     double hours = 24.0; ///< over the whole width
@@ -47,10 +47,10 @@ struct PlanMap {
     double pixelsPerHour() const { return plot.width() / hours; }
 };
 
-/// With all stages and their bands inside.
+/// Contains all stages with their bands.
 PlanMap mapFor(const std::vector<DrawnStage>& stages, const QRectF& plot);
 
-/// What the pointer can take hold of.
+/// A part of the drawing that can be dragged.
 struct PlanHandle {
     enum class Part { target, end };
     Part part = Part::target;
@@ -63,10 +63,10 @@ struct PlanHandle {
 std::optional<PlanHandle> handleAt(const std::vector<DrawnStage>& stages, const PlanMap& map,
                                    QPointF place);
 
-/// To half a degree of the unit.
+/// Rounded to half a degree of the unit.
 Temperature snappedTarget(double celsius, TemperatureUnit unit);
-/// To whole hours, or to 6 or 12 where an hour is narrower than the pointer can show; never below
-/// one such step.
+/// Rounded to full hours, or to 6 or 12 if an hour is too narrow on the screen; never below one
+/// such step.
 Hours snappedLength(double hours, double pixelsPerHour);
 
 } // namespace holdband::ui

@@ -12,7 +12,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// What a stage's strokes need.
+/// The data for painting a stage.
 struct Brush {
     QPainter& painter;
     const PlanPicture& picture;
@@ -37,7 +37,7 @@ void paintDays(const Brush& brush)
     const PlanMap& map = brush.map();
     const double step =
         dayStep(map.hours, map.plot.width(), brush.metrics.horizontalAdvance("day 000") + 14.0);
-    double free = map.plot.left(); // where the last words ended
+    double free = map.plot.left(); // where the last text ended
     for (double day = 0.0; day * 24.0 <= map.hours + 1e-6; day += step) {
         const double x = map.x(day * 24.0);
         brush.painter.setPen(QPen(brush.colours.grid, 1.0));

@@ -1,4 +1,4 @@
-// The strokes of a plan's drawing.
+// Paints the parts of a plan's drawing.
 #pragma once
 
 #include "ui/forms/unit_format.h"

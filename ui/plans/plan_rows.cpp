@@ -83,7 +83,7 @@ QStringList cellsOf(const Stage& stage, const UnitFormat& manner)
     return cells;
 }
 
-/// Reads the cells of one row; a cell that still says what its origin said is its origin.
+/// Reads the cells of one row; a cell that still has its original text gives the original value.
 class RowReader {
 public:
     RowReader(const EditRow& row, const Stage* origin, const UnitFormat& manner)
@@ -156,7 +156,7 @@ std::string stagePlace(std::size_t index, const std::string& label)
                          : Phrase::tr("stage %1 (%2)").with(number, label);
 }
 
-/// What is wrong with the plan as a whole, placed at its stage alone.
+/// Checks the plan as a whole; the place of a Problem is only the stage.
 Done checked(const Schedule& schedule, const std::optional<TemperatureDifference>& tolerance)
 {
     Batch batch;

@@ -1,5 +1,4 @@
-// A plan as typed rows: what a person writes for each stage, and the schedule that it means. No
-// widgets.
+// A plan as typed rows: the text of each stage, and the schedule that it means. No widgets.
 #pragma once
 
 #include "core/model/batch.h"
@@ -18,11 +17,11 @@ enum PlanColumn : int {
     planGravity,
     planBand,
     planSettling,
-    planBegins, ///< worked out, not typed
+    planBegins, ///< computed, not typed
     planColumnCount,
 };
 
-/// A schedule and the band that holds where a stage has none of its own.
+/// A schedule and the band for stages that don't have their own.
 struct PlanValue {
     Schedule schedule;
     std::optional<TemperatureDifference> tolerance;
@@ -30,27 +29,28 @@ struct PlanValue {
     bool operator==(const PlanValue&) const = default;
 };
 
-/// What ends a stage, as it is chosen: "after its hours", "when turned down", "at a gravity".
+/// What ends a stage, as the text of a choice: "after its hours", "when turned down", "at a
+/// gravity".
 QString untilWords(StageUntil until);
 
 std::vector<EditColumn> planColumns(const UnitFormat& manner);
 std::vector<EditRow> planRows(const Schedule& schedule, const UnitFormat& manner);
 
-/// The stage that a row means. What was not touched since `origin` was shown stays as it was to
-/// the bit. Problem (data): a cell that can't stand.
+/// The stage that a row means. Cells not edited since `origin` was shown give its values bit for
+/// bit. Problem (data): an invalid cell.
 Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const UnitFormat& manner);
 
-/// The whole plan, checked: `checkPlan`'s rules. The Problem's place is the stage.
+/// The full plan, checked by the rules of `checkPlan`. The Problem's place is the stage.
 Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& origin,
                             const std::optional<TemperatureDifference>& tolerance,
                             const UnitFormat& manner);
 
-/// When each stage begins, in words: "day 1", "day 13, 12 Mar 18:00" where the pitching is known;
-/// "once … is turned down" behind a stage without a known end.
+/// When each stage begins, as text: "day 1", "day 13, 12 Mar 18:00" if the pitching is known; "once
+/// … is turned down" after a stage without a known end.
 QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pitched,
                             const UnitFormat& manner);
 
-/// What is unusual enough to ask about: targets below freezing or above 110 °F.
+/// Questions about unusual targets: below freezing or above 110 °F.
 QStringList planQuestions(const Schedule& schedule, const UnitFormat& manner);
 
 } // namespace holdband::ui

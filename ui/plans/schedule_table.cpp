@@ -45,7 +45,7 @@ TableWords scheduleTable(const std::vector<LaidStage>& laid, const Batch& batch,
 std::vector<LaidStage> firstPlanned(const Batch& batch)
 {
     std::vector<LaidStage> laid;
-    std::vector<Instant> waiting; // stages without hours end where they were ended
+    std::vector<Instant> waiting; // ends that the brewer gave to stages without hours
     for (const Instant end : batch.stageEnds) {
         laid = layOut(batch.schedule, batch.pitched, waiting);
         if (!laid.empty() && !laid.back().end && laid.back().start < end)

@@ -1,4 +1,4 @@
-// What was planned and what was done, as words side by side.
+// The planned and the real stages, as text side by side.
 #pragma once
 
 #include "core/model/plan_in_force.h"
@@ -10,9 +10,9 @@ namespace holdband::ui {
 /// Stage, target, from, to.
 TableWords scheduleTable(const std::vector<LaidStage>& laid, const Batch& batch,
                          const UnitFormat& manner);
-/// As the batch was first planned, from pitching on.
+/// The first plan, from pitching on.
 std::vector<LaidStage> firstPlanned(const Batch& batch);
-/// When the plan was changed and stages were ended by hand, a sentence each.
+/// When the plan was changed and stages were ended by hand, one sentence each.
 QStringList planHistory(const Batch& batch, const UnitFormat& manner);
 
 } // namespace holdband::ui

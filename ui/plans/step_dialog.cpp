@@ -43,7 +43,7 @@ Result<Step> StepDialog::typedStep()
 void StepDialog::say()
 {
     const auto step = typedStep();
-    // What is no time is said beneath its field already.
+    // The field already shows below it that the text is no time.
     const bool said = !m_at->problem().isEmpty();
     m_words->setText(step ? step->words : said ? QString() : sentence(step.error()));
     setRole(m_words, step ? "" : "warn");

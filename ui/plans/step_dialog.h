@@ -1,4 +1,4 @@
-// One step of a batch, said in words before it is written: its time can be changed, Enter keeps it.
+// One step of a batch, described before it is saved: its time can be changed, Enter saves it.
 #pragma once
 
 #include "ui/forms/form_dialog.h"
@@ -15,14 +15,14 @@ class StepDialog : public FormDialog {
 public:
     using Steps = std::function<Result<Step>(Instant)>;
 
-    /// `steps` gives what happens at a time. `oldName` is the batch's name in the logbook.
+    /// `steps` returns the step for a time. `oldName` is the batch's name in the logbook.
     StepDialog(Session& session, const QString& title, const QString& saveWords,
                const UnitFormat& manner, std::string oldName, Steps steps,
                QWidget* parent = nullptr);
 
-    /// For a step that has no time of its own: none is asked.
+    /// For a step without a time of its own: hides the time.
     void hideTime();
-    /// What is asked once before the step is written.
+    /// Sets the questions to ask once before the step is saved.
     void setQuestions(std::function<QStringList(const Batch&)> questions);
 
     /// "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F."
