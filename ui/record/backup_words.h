@@ -1,4 +1,4 @@
-// What is said of a logbook's copies.
+// Texts about a logbook's copies.
 #pragma once
 
 #include "core/store/safety/backups.h"
@@ -12,7 +12,7 @@ namespace holdband::ui {
 /// backed up". `today`: in the logbook's zone.
 QString lastBackupText(const std::optional<LocalTime>& last, Date today);
 
-/// The status line with it: the sentence or the list of parts goes on.
+/// The status line with that text: appended to its sentence or its list of parts.
 QString withLastBackup(const QString& status, const QString& backup);
 
 /// "7 Mar 2026 07:06"

@@ -1,5 +1,5 @@
-// The sound copies of a logbook: one of them can be restored beside it, and the place where copies
-// go is chosen here. Also what is offered where a logbook is damaged or gone.
+// The sound copies of a logbook: the user can restore one beside it, and choose the folder for
+// copies. Also offered if a logbook is damaged or gone.
 #pragma once
 
 #include "core/store/safety/backups.h"
@@ -19,11 +19,11 @@ class TableModel;
 class BackupsDialog : public QDialog {
     Q_OBJECT
 public:
-    /// `why`: the sentence above the copies; empty where they are only looked at.
+    /// `why`: the sentence above the copies; empty if the user only wants to see them.
     BackupsDialog(const QString& logbook, const QString& why, QWidget* parent = nullptr);
     ~BackupsDialog() override;
 
-    /// Reads the copies, beside the window; looked() follows.
+    /// Reads the copies on another thread; looked() follows.
     void look();
     bool logbookIsBroken() const { return m_broken; }
     const std::vector<store::BackupCopy>& copies() const { return m_copies; }
@@ -31,12 +31,12 @@ public:
     QTableView* table() const { return m_table; }
     QPushButton* restoreButton() const { return m_restore; }
     QString placeSentence() const;
-    /// For the copies of all logbooks; empty: beside each.
+    /// The folder for the copies of all logbooks; empty: beside each.
     void setPlace(const QString& folder);
 
 Q_SIGNALS:
     void looked();
-    /// The copy stands there, beside the logbook.
+    /// The copy was restored beside the logbook, at `path`.
     void restored(const QString& path);
 
 private:

@@ -1,4 +1,4 @@
-// What was changed when, and why: the newest first; the chosen change's rows, before and after.
+// The history of changes, the newest first, with the rows of the selected change before and after.
 #pragma once
 
 #include "core/store/history/history.h"

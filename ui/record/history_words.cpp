@@ -17,7 +17,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// What the store's tables hold, for people.
+/// The names of the store's tables for people.
 std::map<std::string, QString> tableNames()
 {
     return {
@@ -64,7 +64,7 @@ QString tableName(const std::string& table)
     return found == names.end() ? shown(table) : found->second;
 }
 
-/// Row ids and digests say nothing to people.
+/// Row ids and digests mean nothing to people.
 bool isInner(const std::string& column)
 {
     static const std::set<std::string> inner{"id",       "act",     "import",      "checksum",
@@ -81,7 +81,7 @@ bool isInstant(const std::string& column)
     return instants.contains(column);
 }
 
-/// What a column's number is of, by the end of its name.
+/// The kind of a column's number, from the end of its name.
 enum class Kind { plain, celsius, kelvins, litres, watts, milliseconds };
 
 constexpr std::pair<std::string_view, Kind> kindEndings[] = {{"_c", Kind::celsius},
@@ -99,7 +99,7 @@ std::pair<std::string_view, Kind> endingOf(std::string_view column)
     return {{}, Kind::plain};
 }
 
-/// A number of the store as this logbook writes it.
+/// A number of the store in the logbook's units.
 std::string quantityText(Kind kind, double number, const UnitFormat& manner)
 {
     switch (kind) {
@@ -133,7 +133,7 @@ QString valueText(const std::string& column, const std::string& value, const Uni
     return number ? shown(quantityText(kind, number->value, manner)) : shown(value);
 }
 
-/// The store's columns as columnName looks them up.
+/// The store's columns, as columnName looks them up.
 [[maybe_unused]] constexpr const char* columnWords[] = {
     QT_TRANSLATE_NOOP("Words", "accuracy"),
     QT_TRANSLATE_NOOP("Words", "add"),
@@ -205,7 +205,7 @@ QString valueText(const std::string& column, const std::string& value, const Uni
     QT_TRANSLATE_NOOP("Words", "what"),
     QT_TRANSLATE_NOOP("Words", "why")};
 
-/// Columns of the file whose names are older than the words for them.
+/// Columns of the file with names older than the current terms.
 constexpr std::array<std::pair<std::string_view, const char*>, 4> olderNames{
     {{"doubt", QT_TRANSLATE_NOOP("Words", "uncertainty")},
      {"grace", QT_TRANSLATE_NOOP("Words", "ignore shorter than")},
@@ -214,7 +214,7 @@ constexpr std::array<std::pair<std::string_view, const char*>, 4> olderNames{
 
 QString columnName(const std::string& column)
 {
-    const std::size_t ending = endingOf(column).first.size(); // the value says its unit
+    const std::size_t ending = endingOf(column).first.size(); // the value has its unit
     const std::string name = column.substr(0, column.size() - ending);
     const auto older = std::find_if(olderNames.begin(), olderNames.end(),
                                     [&](const auto& each) { return each.first == name; });
@@ -252,7 +252,7 @@ TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat
     words.numeric = {false, false, false, false};
     for (const store::ChangedRow& row : rows) {
         for (const store::ChangedValue& value : row.values) {
-            const bool same = value.before == value.after; // a key, told with each changed row
+            const bool same = value.before == value.after; // a key, shown with each changed row
             if (isInner(value.column) || same)
                 continue;
             words.rows.push_back({{tableName(row.table), {}, false},

@@ -1,4 +1,4 @@
-// The history in words: its entries and changed rows as the cells of tables. Pure, without widgets.
+// The history as text: its entries and changed rows as the cells of tables. Pure, without widgets.
 #pragma once
 
 #include "core/store/history/history.h"
@@ -10,8 +10,8 @@ namespace holdband::ui {
 
 TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone);
 
-/// A line for each value that changed; inner numbers such as row ids are left out, instants and
-/// choices are shown as people write them, and quantities in the logbook's units.
+/// One line for each value that changed; internal numbers such as row ids are left out, instants
+/// and choices are shown as people write them, and quantities in the logbook's units.
 TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat& manner);
 
 } // namespace holdband::ui

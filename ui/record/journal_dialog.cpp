@@ -30,7 +30,7 @@ QString allNotes()
     return Words::tr("all notes");
 }
 
-/// `batch` empty: all notes.
+/// `batch` empty: reads all notes.
 Result<JournalView> readView(const store::LogbookFile& file, const std::string& batch)
 {
     JournalView view;
@@ -66,7 +66,7 @@ TableWords noteWords(const JournalView& view)
     return words;
 }
 
-/// "2026-03-09 18:30"; with seconds and offset where that is another instant.
+/// "2026-03-09 18:30"; with seconds and offset if that alone is another instant.
 QString exactTime(Instant at, const Zone& zone)
 {
     const QString full = shown(localIso(at, zone)).replace(QLatin1Char('T'), QLatin1Char(' '));
@@ -74,7 +74,7 @@ QString exactTime(Instant at, const Zone& zone)
     return brief && *brief == at ? full.left(16) : full;
 }
 
-/// What is done to it, as the history keeps it.
+/// The history entry for a change of the note.
 store::HistoryEntry entryOf(store::HistoryVerb verb, const JournalNote& note)
 {
     return {verb, note.batch ? std::vector{*note.batch} : std::vector<std::string>()};
@@ -144,7 +144,7 @@ void JournalDialog::connectParts()
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& row) {
                 rememberDraft();
-                if (m_shown) // else a fresh table is filled, and the word about it stays
+                if (m_shown) // otherwise a new table is filled, and its message is not overwritten
                     m_message->clear();
                 showNote(row.row());
             });
@@ -196,7 +196,7 @@ void JournalDialog::take(JournalView view)
             row = i;
     }
     if (row >= 0)
-        m_table->selectRow(row); // which shows it
+        m_table->selectRow(row); // selecting it shows it
     else
         showNote(row);
     if (count == 0)

@@ -1,5 +1,5 @@
-// The journal of a batch, or of the whole logbook: its notes in order of time, to be changed or
-// removed. What was typed into one note stays with it while others are looked at.
+// The journal of a batch, or of the logbook: its notes in order of time, to be edited or deleted.
+// Unsaved text of one note is not lost while others are viewed.
 #pragma once
 
 #include "core/store/records/journal.h"
@@ -20,14 +20,14 @@ namespace holdband::ui {
 class Session;
 class TableModel;
 
-/// What the dialog shows, read at once.
+/// The data of the dialog, read at once.
 struct JournalView {
     Zone zone;
     std::vector<std::string> batches;
     std::vector<store::KeptNote> notes; ///< of the chosen batch, in order of time
 };
 
-/// Opens the dialog; it is gone once it is closed. `batch`: the one to begin with, empty for all
+/// Opens the dialog, which is deleted when closed. `batch`: the one shown first, empty for all
 /// notes. Does nothing without an open logbook.
 void openJournal(QWidget* parent, Session& session, const QString& batch);
 
@@ -51,7 +51,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    /// What was typed into a note and isn't kept yet.
+    /// Unsaved text of a note.
     struct Draft {
         QString time;
         QString text;

@@ -124,7 +124,7 @@ void NoteDialog::keep()
         });
 }
 
-/// Once: what was written is gone with the dialog.
+/// Asks once, because the text is lost when the dialog closes.
 void NoteDialog::reject()
 {
     const bool written = !m_text->toPlainText().trimmed().isEmpty();

@@ -1,4 +1,4 @@
-// A remark with its time: of a batch, or of the whole logbook.
+// Adds a remark with its time, to a batch or to the logbook.
 #pragma once
 
 #include "core/text/zone.h"
@@ -17,7 +17,7 @@ class Session;
 class NoteDialog : public QDialog {
     Q_OBJECT
 public:
-    /// `batch`: the one to begin with. `at`: when it was, where that is not now.
+    /// `batch`: the one chosen first. `at`: its time, if that is not now.
     NoteDialog(Session& session, const QString& batch, QWidget* parent = nullptr,
                std::optional<Instant> at = std::nullopt);
 

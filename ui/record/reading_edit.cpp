@@ -9,7 +9,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// One change around `work`.
+/// Wraps `work` in one change.
 ReadingEdit changing(store::HistoryEntry entry, std::function<Done(const store::Change&)> work)
 {
     return

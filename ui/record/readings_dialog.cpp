@@ -84,7 +84,7 @@ void ReadingsDialog::layOut()
 void ReadingsDialog::connectParts()
 {
     connect(m_subject, &QComboBox::activated, this, [this] {
-        m_from->clear(); // another one's last readings
+        m_from->clear(); // else the last readings of another sensor or meter
         m_to->clear();
         refresh();
     });

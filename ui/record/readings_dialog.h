@@ -1,5 +1,5 @@
-// The readings of one sensor or meter, a stretch at a time: look at them, leave some out with a
-// reason, bring them back, correct a single one. Nothing that was logged is changed by it.
+// The readings of one sensor or meter, one stretch at a time: view them, leave some out with a
+// reason, restore them, correct a single one. Logged values are never changed by it.
 #pragma once
 
 #include "ui/record/reading_edit.h"
@@ -20,7 +20,7 @@ class TableModel;
 class ReadingsDialog : public QDialog {
     Q_OBJECT
 public:
-    /// Begins with `first`; where it has no name, with the first sensor.
+    /// Shows `first` first; if it has no name, the first sensor.
     explicit ReadingsDialog(Session& session, QWidget* parent = nullptr, ReadingSubject first = {});
 
     TableModel* readings() const { return m_readings; }
@@ -45,7 +45,7 @@ private:
     void take(ReadingsView view);
     void fillSubjects();
     ReadingSubject chosenSubject() const;
-    /// The stretch that is typed; absent with a word about it where it can't be read.
+    /// The typed stretch; absent, with a message, if it can't be read.
     std::optional<Span> typedSpan();
     std::vector<std::size_t> chosenRows() const; ///< in order
     void askToLeaveOut();

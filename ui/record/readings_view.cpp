@@ -37,7 +37,7 @@ Done readSensor(const store::LogbookFile& file, const std::optional<Span>& span,
     return {};
 }
 
-/// Counts the row's reading against the one before it.
+/// Computes the energy between the reading before and the row's reading.
 void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row)
 {
     using analysis::MeterCurve;

@@ -1,4 +1,4 @@
-// What the readings dialog shows of one sensor or one meter, read at once. Pure, without widgets.
+// The readings dialog's data for one sensor or one meter, read at once. Pure, without widgets.
 #pragma once
 
 #include "core/store/readings/meter_readings.h"
@@ -12,7 +12,7 @@
 
 namespace holdband::ui {
 
-/// Whose readings they are.
+/// The sensor or meter of the readings.
 struct ReadingSubject {
     bool meter = false; ///< else a sensor
     std::string name;
@@ -20,12 +20,12 @@ struct ReadingSubject {
     bool operator==(const ReadingSubject&) const = default;
 };
 
-/// A register reading and what the meter counted since the one before it.
+/// A register reading and the energy since the one before.
 struct RegisterRow {
     store::ListedRegister reading;
-    std::optional<double> usedKwh; ///< absent where nothing can be said
-    int decimals = 0;              ///< that `usedKwh` is worth
-    std::string usedWhy;           ///< how it was counted, or why it wasn't; mostly empty
+    std::optional<double> usedKwh; ///< absent if it is not known
+    int decimals = 0;              ///< significant decimals of `usedKwh`
+    std::string usedWhy;           ///< how it was computed, or why it wasn't; usually empty
 };
 
 struct ReadingsView {
@@ -37,7 +37,7 @@ struct ReadingsView {
     std::vector<store::ListedReading> readings; ///< of a sensor
     std::vector<store::Exclusion> exclusions;   ///< of the sensor, that touch the span
     std::vector<RegisterRow> registers;         ///< of a meter
-    bool more = false;                          ///< the span holds further ones
+    bool more = false;                          ///< the span contains further ones
 
     std::size_t size() const { return subject.meter ? registers.size() : readings.size(); }
     Instant at(std::size_t row) const
@@ -46,8 +46,8 @@ struct ReadingsView {
     }
 };
 
-/// `wanted` unknown: the first subject. `span` absent: the stretch up to its last reading, a day of
-/// a sensor, two weeks of a meter.
+/// `wanted` unknown: the first subject. `span` absent: the stretch up to its last reading, one day
+/// for a sensor, two weeks for a meter.
 Result<ReadingsView> readReadingsView(const store::LogbookFile& file, const ReadingSubject& wanted,
                                       const std::optional<Span>& span);
 

@@ -25,7 +25,7 @@ QString valueWords(double value)
     return shown(shortestText(value, decimalSign()));
 }
 
-/// In the logbook's unit, with its name where that is not the logged one.
+/// In the logbook's unit; with the unit's name if it is not the logged one.
 QString countedWords(double value, ReadingUnit unit, TemperatureUnit own)
 {
     const bool celsius = unit == ReadingUnit::celsius;

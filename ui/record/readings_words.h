@@ -8,10 +8,10 @@ namespace holdband::ui {
 
 TableWords readingWords(const ReadingsView& view);
 
-/// The reason for which a sensor's reading is left out; absent where it counts.
+/// Why a sensor's reading is left out; absent if it counts.
 std::optional<std::string> leftOutBecause(const ReadingsView& view, Instant at);
 
-/// "412 readings in this stretch.", or what to do where there are none to show.
+/// "412 readings in this stretch.", or what to do if there are none to show.
 QString countWords(const ReadingsView& view);
 
 } // namespace holdband::ui

@@ -19,7 +19,7 @@ void describe(QAction& action, const QString& verb, bool writable,
     action.setEnabled(possible);
     if (!possible)
         return action.setText(verb);
-    // A mnemonic of its own in the words would steal a key.
+    // An "&" in the text would take a mnemonic key.
     const QString words = shown(store::historyText(step->entry));
     action.setText(verb + QStringLiteral(": ") +
                    QString(words).replace(QLatin1Char('&'), QStringLiteral("&&")));
@@ -62,7 +62,8 @@ void UndoActions::run(Which which)
 {
     if (m_session->readOnly())
         return;
-    // Until the answer is there a second press would undo something unread.
+    // Disabled until the answer arrives, so that a second press can't undo something the user has
+    // not read.
     m_undo->setEnabled(false);
     m_redo->setEnabled(false);
     m_session->change<store::HistoryEntry>(

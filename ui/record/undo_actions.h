@@ -1,4 +1,4 @@
-// Undo and redo in the menu: what they would do now in their words, and doing it beside the window.
+// Undo and redo in the menu: their texts name what they would do now; the work runs on a worker.
 #pragma once
 
 #include <QObject>
