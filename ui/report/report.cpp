@@ -24,7 +24,7 @@ namespace {
 
 enum class Subject { run, season };
 
-/// A name that is both is taken as a batch.
+/// A name of both a batch and a setup means the batch.
 Result<Subject> subjectOf(const store::LogbookFile& logbook, const std::string& name)
 {
     auto batches = store::readBatches(logbook);
@@ -61,7 +61,7 @@ Result<Document> composeSeason(const store::LogbookFile& logbook, const std::str
     return seasonDocument(*season, originOf(logbook));
 }
 
-/// Reads the logbook twice over, so nothing may be kept in between.
+/// Reads the logbook twice, so nothing may be saved in between.
 Result<Document> composePair(const store::LogbookFile& logbook, const std::string& a,
                              const std::string& b, const Counting& counting)
 {
@@ -100,7 +100,7 @@ QByteArray bytesOf(const Document& document, Form form, const UnitFormat& manner
     return asPdf(document, manner.paper.value_or(usual), progress.stopped);
 }
 
-/// Families have names even where there is no font: every letter would be a box.
+/// Font families may be listed although there is no font; then every letter would be a box.
 bool fontThere()
 {
     return QFontMetrics(QFont()).inFont(u'A');

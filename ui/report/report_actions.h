@@ -1,4 +1,4 @@
-// What the window offers of reports: the dialog, and the picture on the clipboard.
+// The window's report functions: the dialog, and the picture for the clipboard.
 #pragma once
 
 #include "ui/report/report.h"
@@ -12,7 +12,7 @@ namespace holdband::ui {
 
 class Session;
 
-/// The batch that is looked at, or the two and what of them counts.
+/// The batch that is shown, or the two sides and what is included.
 struct Looked {
     QStringList names;
     report::Counting counting = {};
@@ -25,7 +25,7 @@ public:
     ReportActions(Session& session, QWidget* window);
 
     void openDialog(const Looked& looked);
-    /// Draws it beside the window and puts it on the clipboard.
+    /// Draws it on another thread and puts it on the clipboard.
     void copyPicture(const Looked& looked);
 
 Q_SIGNALS:

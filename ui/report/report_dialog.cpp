@@ -55,7 +55,7 @@ const FormWords& formAt(const QComboBox* list)
     return forms.at(static_cast<std::size_t>(std::max(list->currentIndex(), 0)));
 }
 
-/// A file's name from names that may hold anything: no separators, no control characters, not
+/// A file name from names that may contain anything: no separators, no control characters, not
 /// hidden, not too long.
 QString fileNameOf(const QStringList& names)
 {
@@ -139,7 +139,7 @@ void ReportDialog::offer(const ReportOffer& offered)
         choose(m_beside, offered.chosen[1]);
 }
 
-/// Size and ground count only where there is a picture; the file's name follows what is chosen.
+/// Size and background apply only to a picture; the file's name follows the choices.
 void ReportDialog::fitToForm()
 {
     const Form form = formAt(m_form).form;
@@ -152,7 +152,7 @@ void ReportDialog::fitToForm()
 void ReportDialog::suggestFile()
 {
     const QString ending = QString::fromLatin1(formAt(m_form).ending);
-    if (m_fileTyped) { // the person's own name keeps all but its ending
+    if (m_fileTyped) { // only the extension of a name typed by the user is changed
         const QFileInfo typed(m_file->text());
         if (report::formNamed(core(m_file->text())))
             m_file->setText(QDir(typed.path()).filePath(typed.completeBaseName() + u'.' + ending));
@@ -173,7 +173,7 @@ void ReportDialog::chooseFile()
     if (path.isEmpty())
         return;
     m_fileTyped = true;
-    m_replaceAgreed = path; // the file dialog has asked
+    m_replaceAgreed = path; // the file dialog has already asked
     m_file->setText(path);
     foot()->reset();
 }
@@ -232,7 +232,7 @@ void ReportDialog::takeEnd(const QString& problem)
     accept();
 }
 
-/// While it works: stops the work, then closes.
+/// While working: stops the work, then closes.
 void ReportDialog::reject()
 {
     if (!m_job.running())

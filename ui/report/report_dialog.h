@@ -1,5 +1,6 @@
-// What to report, in which form, and where to: a batch, a setup's season, or two side by side. The
-// work runs beside the window, can be stopped, and never writes over a file unasked.
+// Chooses what to report, in which form, and where to write it: a batch, a setup's season, or two
+// side by side. The work runs on another thread, can be stopped, and never overwrites a file
+// without asking.
 #pragma once
 
 #include "ui/forms/form_dialog.h"
@@ -13,13 +14,13 @@ class QPushButton;
 
 namespace holdband::ui {
 
-/// Of what there can be reports, and what is looked at: one name, or two.
+/// The subjects available for reports, and those shown now: one name, or two.
 struct ReportOffer {
     QStringList batches;
     QStringList setups;
     QStringList chosen;
-    report::Counting counting = {}; ///< of those that are looked at
-    bool us = false;                ///< Letter is its usual paper
+    report::Counting counting = {}; ///< for the subjects shown now
+    bool us = false;                ///< uses Letter paper by default
 };
 
 class ReportDialog : public FormDialog {
@@ -37,7 +38,7 @@ public:
     void reject() override;
 
 Q_SIGNALS:
-    /// What was written, in a sentence.
+    /// A sentence about what was written.
     void said(const QString& sentence);
 
 protected:
@@ -62,9 +63,9 @@ private:
     QComboBox* m_ground;
     QLineEdit* m_file;
     QLabel* m_step;
-    bool m_fileTyped = false;     ///< the name is the person's own
-    bool m_leaving = false;       ///< closes as soon as the work has stopped
-    QString m_replaceAgreed = {}; ///< the file that may be written over
+    bool m_fileTyped = false;     ///< the name was typed by the user
+    bool m_leaving = false;       ///< closes when the work has stopped
+    QString m_replaceAgreed = {}; ///< the file that may be overwritten
 };
 
 } // namespace holdband::ui

@@ -8,7 +8,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// Empty, or why there is no report.
+/// Empty, or why the report could not be made.
 QString made(const std::string& path, const report::Wish& wish, const report::Progress& progress)
 {
     const auto logbook = store::LogbookFile::open(path, store::Access::read);

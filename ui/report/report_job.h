@@ -1,5 +1,5 @@
-// One report made beside the window, on a thread and with a reading connection of its own.
-// Belongs to the window's thread.
+// Makes one report in the background, with its own thread and reading connection. Belongs to the
+// window's thread.
 #pragma once
 
 #include "ui/report/report.h"
@@ -19,14 +19,14 @@ public:
     ~ReportJob() override;
 
     void start(const QString& logbook, report::Wish wish);
-    /// It ends soon, with a Problem, and nothing is written.
+    /// The work ends soon, with a Problem, and nothing is written.
     void stop() { *m_stop = true; }
     bool running() const { return m_watcher.isRunning(); }
 
 Q_SIGNALS:
     /// "reading", "drawing", "writing"
     void stepped(const QString& step);
-    /// `problem`: empty where it was written.
+    /// `problem`: empty if it was written.
     void ended(const QString& problem);
 
 private:

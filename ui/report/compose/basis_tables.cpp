@@ -11,7 +11,7 @@ namespace holdband::report {
 
 namespace {
 
-/// Several sensors read the beer, one after another.
+/// Whether several sensors read the beer, one after another.
 bool beerWasShared(const results::Basis& basis)
 {
     const auto rooms = std::count_if(basis.sensors.begin(), basis.sensors.end(), readsRoom);

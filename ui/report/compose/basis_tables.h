@@ -1,4 +1,4 @@
-// "Computed from": what a report rests on, of one batch and of several.
+// The table "Computed from": the data behind a report, for one batch and for several.
 #pragma once
 
 #include "core/results/run/provenance.h"
@@ -7,17 +7,17 @@
 
 namespace holdband::report {
 
-/// A fact a row.
+/// Adds one fact per row.
 void addBasis(Document& document, const results::Basis& basis, const Origin& origin,
               const Cells& cells);
 
-/// A batch of a report on several; `side` is "A" or "B", or empty.
+/// A batch in a report on several; `side` is "A" or "B", or empty.
 struct SideBasis {
     QString side;
     const results::Basis& basis;
 };
 
-/// Where and when it was made, a row for each batch, and how it was computed.
+/// Adds where and when the report was made, a row for each batch, and how it was computed.
 void addBases(Document& document, const std::vector<SideBasis>& batches, const Origin& origin,
               const Cells& cells, const QString& method);
 

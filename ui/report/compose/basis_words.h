@@ -1,5 +1,5 @@
-// The evidence of a batch in words: its sensors with their doubts, its meters, how much was seen,
-// and the limits that it was judged by.
+// The data of a batch as text: its sensors with their uncertainties, its meters, the coverage, and
+// the limits used for the verdict.
 #pragma once
 
 #include "core/results/run/provenance.h"
@@ -9,7 +9,8 @@ namespace holdband::report {
 
 bool readsRoom(const results::SensorBasis& sensor);
 
-/// `shared`: the beer was read by several sensors, one after another, and their readings are one.
+/// `shared`: several sensors read the beer, one after another, and their readings are counted
+/// together.
 QString sensorWords(const results::SensorBasis& basis, const Cells& cells, bool shared);
 QString meterWords(const Meter& meter);
 QString coverageWords(const results::Basis& basis, const Cells& cells);

@@ -1,5 +1,5 @@
-// Quantities as cells of a report's tables: words in the units of the logbook, with the person's
-// decimal sign, and the raw figure beside them. What is absent is a dash without a figure.
+// Quantities as cells of a report's tables: text in the units of the logbook, with the user's
+// decimal sign, and the raw figure with it. An absent quantity is a dash without a figure.
 #pragma once
 
 #include "core/analysis/energy_figure.h"
@@ -21,10 +21,10 @@ public:
     Cell number(std::optional<double> value, int decimals, const QString& unit = {}) const;
     Cell count(std::size_t number) const;
     Cell share(std::optional<double> share) const; ///< raw: a fraction
-    Cell instant(Instant at) const;                ///< with its year
+    Cell instant(Instant at) const;                ///< with the year
     Cell length(std::optional<double> ms) const;   ///< raw: hours
-    Cell temperature(double celsius) const;        ///< with its unit
-    /// Signed, without its unit.
+    Cell temperature(double celsius) const;        ///< with the unit
+    /// With a sign, without the unit.
     Cell difference(std::optional<double> kelvins, int decimals = 2) const;
     /// kWh for a kelvin and day of lift, in kWh/(°F·day) or kWh/(°C·day).
     Cell perDegreeDay(std::optional<double> kwh) const;

@@ -1,4 +1,4 @@
-// A report before it takes a form: headings, paragraphs, lists, tables, figures. One composer for
+// A report independent of its form: headings, paragraphs, lists, tables, figures. One composer for
 // each subject fills it; one renderer for each form (PDF, HTML, CSV) shows it. Plain values.
 #pragma once
 
@@ -20,15 +20,15 @@ struct Heading {
 };
 
 enum class Tone {
-    lead, ///< the one sentence that matters
+    lead, ///< the most important sentence
     plain,
-    muted, ///< of second rank
+    muted, ///< of secondary importance
 };
 
 struct Paragraph {
     QString text;
     Tone tone = Tone::plain;
-    QString figure = {}; ///< its name among the figures (CSV); empty: it is not one of them
+    QString figure = {}; ///< its name in the CSV; empty: it is not included there
 };
 
 struct Bullets {
@@ -37,10 +37,10 @@ struct Bullets {
 };
 
 struct Cell {
-    QString text; ///< as people read it
-    /// As a program reads it: a number unrounded, an instant as RFC 3339; empty: the text.
+    QString text; ///< The text for people.
+    /// The value for programs: a number unrounded, an instant as RFC 3339; empty: the text.
     QString raw = {};
-    QString unit = {}; ///< of `raw`, where it is not the column's
+    QString unit = {}; ///< of `raw`, if it differs from the column's
     bool strong = false;
 };
 
@@ -48,25 +48,25 @@ struct Column {
     QString title;
     QString unit = {}; ///< of the raw figures
     bool numeric = false;
-    bool wide = false; ///< takes the room that is left, and wraps
+    bool wide = false; ///< takes the remaining width, and wraps
 };
 
-/// Where a table is shown; some figures read well in other shapes than programs take them.
+/// Where a table is shown; some figures are best shown to people in another shape than to programs.
 enum class Shown { everywhere, onPages, amongFigures };
 
 struct Table {
-    QString title;               ///< what it is, for those who hear it and among the figures
-    std::vector<Column> columns; ///< the first names the row
+    QString title;               ///< its name, for accessibility and in the CSV
+    std::vector<Column> columns; ///< the first column names the row
     std::vector<std::vector<Cell>> rows;
     bool headerShown = true;
     Shown shown = Shown::everywhere;
-    std::size_t mostRows = 100; ///< on paper and page; the figures (CSV) have them all
+    std::size_t mostRows = 100; ///< in PDF and HTML; the CSV has all rows
 };
 
 struct Figure {
     std::shared_ptr<const Picture> picture;
     QString title;
-    QString alt; ///< what it shows, in words
+    QString alt; ///< its contents as text
     QString caption;
 };
 
@@ -76,17 +76,17 @@ struct Document {
     QString kind;  ///< "Report of a run"
     QString title; ///< the batch's name
     QString subtitle;
-    QString headline; ///< what a picture says on top
+    QString headline; ///< the headline of a picture
     QString footer;   ///< logbook, program, date made
-    bool us = false;  ///< Letter is its usual paper
+    bool us = false;  ///< uses Letter paper by default
     std::vector<Block> blocks;
 
     void add(Block block) { blocks.push_back(std::move(block)); }
-    /// The first of its figures; none: null.
+    /// The first figure; null if there is none.
     const Figure* figure() const;
 };
 
-/// What a table says of the rows that it leaves out.
+/// The note below a table about the rows left out.
 QString moreRows(std::size_t count);
 
 } // namespace holdband::report

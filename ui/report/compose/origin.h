@@ -1,4 +1,4 @@
-// Where and when a report was made, and what every report says of it.
+// Where and when a report was made, and the texts that every report has.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -9,7 +9,7 @@
 namespace holdband::report {
 
 struct Origin {
-    QString logbook; ///< its file's name, without folders
+    QString logbook; ///< its file name, without folders
     QString program; ///< "Holdband 0.1.0"
     Instant made;
 };
@@ -22,7 +22,7 @@ QString footerOf(const Origin& origin, const Zone& zone);
 /// Logbook, program, date: rows of "Computed from".
 void addOrigin(Table& table, const Origin& origin, const Cells& cells);
 
-/// A table of two columns: what it is, and what it says.
+/// A table of two columns: a name and its value.
 Table factsTable(const QString& title);
 void addFact(Table& table, const QString& what, Cell fact);
 void addFact(Table& table, const QString& what, const QString& fact);

@@ -15,7 +15,7 @@ namespace {
 
 using results::SideBySide;
 
-/// The figure of the analysis, in the unit that the analysis has, behind the words of the screen.
+/// The text from the screen with the raw figure of the analysis, in the unit of the analysis.
 Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& figure,
             const QString& unit)
 {
@@ -24,14 +24,14 @@ Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& fig
     return {ui::shown(text), rawNumber(figure->value), unit};
 }
 
-/// As the analysis has it; money in the logbook's currency.
+/// The unit of the analysis; for money the logbook's currency.
 QString unitOf(const analysis::Measure& measure, const LogbookSettings& settings)
 {
     return measure.rule.unit == "money" ? ui::shown(settings.currency)
                                         : ui::shown(measure.rule.unit);
 }
 
-/// Among the figures (CSV) only: on paper the bounds stand behind the values.
+/// In the CSV only: on paper the bounds are written next to the values.
 Table boundsTable(const SideBySide& pair)
 {
     Table table;
@@ -96,7 +96,8 @@ void addChart(Document& document, const SideBySide& pair, const ui::PairSides& s
             "Pale: the minimum and maximum that the meters’ readings and their accuracy allow.")});
 }
 
-/// Why nobody is ahead, and what was cut off the bounds. Measures of one remark share a line.
+/// Adds why neither side is ahead, and how bounds were cut. Measures with the same remark share a
+/// line.
 void addRemarks(Document& document, const SideBySide& pair)
 {
     std::vector<std::pair<QString, QStringList>> remarks;

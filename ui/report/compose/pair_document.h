@@ -8,7 +8,7 @@
 
 namespace holdband::report {
 
-/// What the batches of each side rest on.
+/// The data behind the figures of each side's batches.
 struct PairBases {
     std::vector<results::Basis> a;
     std::vector<results::Basis> b;

@@ -18,7 +18,7 @@ namespace {
 using analysis::MeasureId;
 using results::SideBySide;
 
-/// Drawn batch by batch; the table beneath has all of them.
+/// Drawn batch by batch; the table below has all measures.
 constexpr MeasureId drawnMeasures[] = {MeasureId::energy, MeasureId::insideShare,
                                        MeasureId::rmsDeviation};
 
@@ -60,7 +60,7 @@ void addDots(Document& document, const SideBySide& pair, std::size_t measure,
                         {}});
 }
 
-/// A row for each measure, the batches' figures one after the other.
+/// One row per measure, with the batches' figures one after the other.
 Table batchWordsTable(const SideBySide& pair)
 {
     Table table;
@@ -140,7 +140,7 @@ QString sentenceOf(const results::CostScenarioText& scenario)
     return joinedSentences({scenario.sentence, scenario.yearSentence});
 }
 
-/// At the logbook's own price.
+/// Uses the logbook's own price.
 void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSides& sides)
 {
     if (pair.money.scenarios.empty())

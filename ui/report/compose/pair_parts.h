@@ -1,5 +1,5 @@
-// The parts of a comparison's report below its measures: deviations, every batch, the same
-// weather, money, judgement. Each adds nothing where there is nothing to say.
+// The parts of a comparison's report below its measures: deviations, every batch, the same weather,
+// money, judgement. Each adds nothing if it has no data.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"
@@ -10,7 +10,7 @@
 namespace holdband::report {
 
 void addDeviations(Document& document, const results::SideBySide& pair, const ui::PairSides& sides);
-/// Of setups: every batch's figure, and what was used while no batch ran.
+/// For setups: every batch's figure, and the energy used while no batch ran.
 void addBatchFigures(Document& document, const results::SideBySide& pair,
                      const ui::PairSides& sides);
 void addWeather(Document& document, const results::SideBySide& pair, const ui::PairSides& sides,

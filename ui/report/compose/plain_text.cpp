@@ -36,7 +36,7 @@ QString calm(const QString& text)
 
 QString unbroken(const QString& text)
 {
-    // After a dash a line may end even before a space that doesn't break; not before a joiner.
+    // A line may end after a dash even before a no-break space, but not before a word joiner.
     static const QRegularExpression dash(QStringLiteral("(?<=[0-9]) – (?=[0-9−-])"));
     static const QRegularExpression unit(
         QStringLiteral("(?<=[0-9]) (?=°|%|(?:kWh|Wh|W|h|min|s|d|days?|Tagen?|Tage|gal|l)\\b)|"

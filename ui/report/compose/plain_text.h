@@ -1,19 +1,19 @@
-// Names and notes made fit to stand in a report: what people typed may hold line ends, control
-// characters, or marks that turn the direction of all that follows.
+// Cleans names and notes for a report: typed text may contain line ends, control characters, or
+// marks that change the direction of everything after them.
 #pragma once
 
 #include <QString>
 
 namespace holdband::report {
 
-/// On one line: control characters as spaces, direction overrides and embeddings left out (marks
-/// and letters of right-to-left scripts stay), nothing that XML forbids.
+/// As one line: control characters become spaces, direction overrides and embeddings are removed
+/// (marks and letters of right-to-left scripts remain), and so is anything that XML forbids.
 QString calm(const QString& text);
 
-/// The same, and no longer than `most` characters, the last then an ellipsis.
+/// The same, cut to at most `most` characters, with an ellipsis as the last.
 QString shortened(const QString& text, qsizetype most);
 
-/// A number and its unit, and the two ends of a range, stay on one line.
+/// Prevents line breaks between a number and its unit, and between the two ends of a range.
 QString unbroken(const QString& text);
 
 inline constexpr qsizetype mostOfTitle = 160;

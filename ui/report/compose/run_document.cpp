@@ -34,7 +34,7 @@ QString subtitleOf(const RunReview& review)
     return parts.join(QStringLiteral(" · "));
 }
 
-/// What the panels show, for those who can't see them.
+/// The contents of the panels as text, for people who can't see them.
 QString chartInWords(const RunReview& review)
 {
     const Cells cells(review.settings, review.zone);
@@ -57,7 +57,7 @@ QString chartInWords(const RunReview& review)
     return words + ui::Words::tr("The figures are in the tables below.");
 }
 
-/// What the signs in the chart mean: those that occur.
+/// The meaning of the signs that occur in the chart.
 QString captionOf(const ui::RunChart& chart)
 {
     QStringList parts;

@@ -6,7 +6,7 @@
 
 namespace holdband::report {
 
-/// Whole, before the crash, the crash, each stage; rates and money; each day.
+/// The total, before the crash, the crash, each stage; rates and money; each day.
 void addEnergy(Document& document, const results::RunReview& review);
 /// The heat check of the crash, and the gravities.
 void addBeer(Document& document, const results::RunReview& review);

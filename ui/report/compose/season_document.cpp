@@ -12,12 +12,12 @@ namespace holdband::report {
 
 namespace {
 
-constexpr std::size_t mostBatches = 2'000; ///< the sum stands in the last row
+constexpr std::size_t mostBatches = 2'000; ///< the sum is in the last row
 
 using results::Season;
 using results::SeasonLine;
 
-/// "2 Mar 2026", and the instant behind it
+/// "2 Mar 2026", with the instant as raw value
 Cell dayCell(Instant at, const Cells& cells)
 {
     Cell cell = cells.instant(at);

@@ -73,7 +73,7 @@ private:
         }
     }
 
-    /// A table without a header is a list of facts: the row's name is the figure's.
+    /// A table without a header is a list of facts: the row's name becomes the figure's name.
     void cell(const Table& table, const Cell& cell, const Column& column, const QString& name)
     {
         const QString value = cell.raw.isEmpty() ? cell.text : cell.raw;

@@ -25,7 +25,7 @@ QString paletteOf(ui::Scheme scheme)
              c.card.name(), c.text.name(), c.cardEdge.name(), c.muted.name());
 }
 
-/// Whatever the screen shows, paper is light.
+/// The printed page is always light.
 QString styleOf(ui::Scheme scheme)
 {
     QString style = QStringLiteral(R"css(
@@ -75,7 +75,7 @@ footer { margin-top: 2.5rem; border-top: 1px solid var(--edge); padding-top: .5r
         .replace(QStringLiteral("%paper"), paletteOf(ui::Scheme::light));
 }
 
-/// A date and the like stays on its line.
+/// Whether the cell, such as a date, must not be wrapped.
 bool isWhole(const Column& column, const Cell& cell)
 {
     constexpr qsizetype most = 24;

@@ -1,5 +1,5 @@
-// A report as one HTML file: it opens without a network, prints well, and can be read aloud. The
-// chart stands in it as SVG.
+// A report as one HTML file: it needs no network, prints well, and works with screen readers. The
+// chart is embedded as SVG.
 #pragma once
 
 #include "ui/report/compose/document.h"

@@ -58,7 +58,7 @@ void PageFlow::putLine(const QString& text, const QFont& font, const QColor& col
     put([=](QPainter& painter) {
         painter.setFont(font);
         painter.setPen(colour);
-        // A little room to the right, so that rounding never clips the last letter.
+        // Slightly wider to the right, so that rounding never clips the last letter.
         painter.drawText(
             inner, alignment | Qt::AlignVCenter | Qt::TextDontClip | Qt::TextSingleLine, text);
     });

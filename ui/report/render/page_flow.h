@@ -1,5 +1,5 @@
-// Pages filled from top to bottom. What is put on them is kept as strokes and painted at the end,
-// once it is known how many pages there are. Lengths are points (1/72 inch).
+// Fills pages from top to bottom. Drawing commands are stored and painted at the end, when the
+// number of pages is known. Lengths are points (1/72 inch).
 #pragma once
 
 #include <QColor>
@@ -16,37 +16,38 @@ class PageFlow {
 public:
     using Stroke = std::function<void(QPainter&)>;
 
-    /// `device`: where it will be painted; its resolution decides how text is measured.
-    /// `page`: the part of it inside the margins.
+    /// `device`: the device for painting; its resolution determines how text is measured. `page`:
+    /// the area inside the margins.
     PageFlow(const QPaintDevice& device, QSizeF page);
 
     double width() const { return m_page.width(); }
     double height() const { return m_page.height(); }
-    /// From here to the foot of the page.
+    /// The space from here to the bottom of the page.
     double left() const { return m_page.height() - m_y; }
     bool atTop() const { return m_y == 0.0; }
     double y() const { return m_y; }
 
     void newPage();
-    /// A new page where less than `height` is left of this one.
+    /// Begins a new page if less than `height` is left on this one.
     void need(double height);
-    /// Goes down; at the top of a page there is no need.
+    /// Adds vertical space, except at the top of a page.
     void space(double height);
     void advance(double height) { m_y += height; }
-    /// Painted with the painter's unit a point and its origin the page's inner corner.
+    /// The stroke is painted in points, with its origin at the corner of the page inside the
+    /// margins.
     void put(Stroke stroke) { m_pages.back().push_back(std::move(stroke)); }
 
-    /// One after another from here on, going on overleaf.
+    /// Texts put one after another from here, continuing on the next page.
     struct Words {
         QString text;
         QFont font;
         QColor colour;
         double indent = 0.0;
-        double leading = 1.32; ///< from line to line, in sizes of the font
+        double leading = 1.32; ///< line height, in sizes of the font
     };
     void flow(const Words& words);
 
-    /// Words inside a box of a width: their lines, ready to be painted.
+    /// Text wrapped to a width: its lines, ready to be painted.
     struct Lines {
         std::vector<QString> text;
         double lineHeight = 0.0;
@@ -64,7 +65,7 @@ public:
     {
         return m_pages[static_cast<std::size_t>(number)];
     }
-    /// Device units in a point.
+    /// Device units per point.
     double scale() const { return m_scale; }
 
 private:

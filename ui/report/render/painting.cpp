@@ -11,11 +11,11 @@ namespace holdband::report {
 int withPainting(const char* program, const std::function<int()>& work)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    qunsetenv("QT_QPA_PLATFORMTHEME"); // a desktop's theme may want its display
-    // Qt's remarks on the environment (a missing XDG_RUNTIME_DIR) are none of the command's
-    // results.
+    qunsetenv("QT_QPA_PLATFORMTHEME"); // a desktop's theme plugin may need a display
+    // Qt's messages about the environment (such as a missing XDG_RUNTIME_DIR) are not part of the
+    // command's results.
     QLoggingCategory::setFilterRules(QStringLiteral("default.warning=false"));
-    // The command's own arguments are none of Qt's: a batch may be called "-style".
+    // Qt doesn't get the command's arguments: a batch may be named "-style".
     std::string name = program;
     char* arguments[] = {name.data(), nullptr};
     int count = 1;

@@ -1,11 +1,11 @@
-// What drawing needs where there is no window: an application on no display.
+// Provides what drawing needs without a window: an application without a display.
 #pragma once
 
 #include <functional>
 
 namespace holdband::report {
 
-/// Runs `work` with a QGuiApplication that needs no display, whatever the environment says.
+/// Runs `work` with a QGuiApplication that needs no display, whatever the environment.
 int withPainting(const char* program, const std::function<int()>& work);
 
 } // namespace holdband::report

@@ -14,9 +14,10 @@ namespace holdband::report {
 namespace {
 
 constexpr double pageMargin = 50.0; ///< points, around the page
-constexpr double footer = 26.0;     ///< at the foot of it
-constexpr double chartScale = 0.68; ///< points in a unit of the chart: its type of 13 is 8.8 points
-constexpr int resolution = 1200;    ///< dots in an inch
+constexpr double footer = 26.0;     ///< at the bottom of the page
+/// Points per unit of the chart: its type of 13 becomes 8.8 points.
+constexpr double chartScale = 0.68;
+constexpr int resolution = 1200; ///< dots per inch
 
 QFont fontOf(double points, QFont::Weight weight = QFont::Normal)
 {
@@ -68,12 +69,12 @@ private:
         m_flow.space(10.0);
     }
 
-    /// What a heading should not be parted from.
+    /// The height that must not be separated from a heading.
     double leastOf(const Block& block) const
     {
         if (const auto* table = std::get_if<Table>(&block)) {
             const PdfTable laid(m_flow, *table, m_colours, tableFont());
-            // A short table stays in one piece.
+            // A short table is not split.
             return laid.height() < 0.3 * m_flow.height() ? laid.height() : laid.leastHeight();
         }
         if (const auto* figure = std::get_if<Figure>(&block))
@@ -108,7 +109,7 @@ private:
         const QFont font = fontOf(9.5);
         for (const QString& item : bullets.items) {
             const QString text = unbroken(calm(item));
-            // An item that is not too long stays on one page.
+            // A short enough item is not split across pages.
             const double height = m_flow.wrapped(text, font, m_flow.width() - 12.0, 1.32).height();
             m_flow.need(std::min(height, 60.0));
             m_flow.putLine(QStringLiteral("•"), font, m_colours.muted,

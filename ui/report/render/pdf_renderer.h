@@ -9,7 +9,7 @@
 
 namespace holdband::report {
 
-/// Asked between pages: true stops the work, and nothing comes out.
+/// Called between pages: true stops the work, and there is no result.
 using Stopped = std::function<bool()>;
 
 QByteArray asPdf(const Document& document, const QPageSize& paper, const Stopped& stopped = {});

@@ -13,7 +13,7 @@ constexpr double gap = 9.0;         ///< points between columns
 constexpr double padding = 2.1;     ///< above and below a row
 constexpr double leading = 1.25;    ///< sizes of the font
 constexpr double smallest = 6.6;    ///< points of the font
-constexpr double longestWord = 110; ///< a word longer than that is broken
+constexpr double longestWord = 110; ///< longer words are broken
 
 double sum(const std::vector<double>& values)
 {
@@ -28,12 +28,12 @@ PdfTable::PdfTable(PageFlow& flow, const Table& table, const ui::Colours& colour
 {
     m_bold.setWeight(QFont::DemiBold);
     measure();
-    if (room() < sum(m_natural)) { // rather a little smaller than broken in many lines
+    if (room() < sum(m_natural)) { // a slightly smaller font is better than many line breaks
         m_font.setPointSizeF(0.92 * font.pointSizeF());
         m_bold.setPointSizeF(m_font.pointSizeF());
         measure();
     }
-    // And smaller still where words would have to be broken.
+    // Even smaller if words would have to be broken.
     while (room() < sum(m_least) && m_font.pointSizeF() > smallest) {
         m_font.setPointSizeF(0.92 * m_font.pointSizeF());
         m_bold.setPointSizeF(m_font.pointSizeF());
@@ -71,7 +71,7 @@ double PdfTable::room() const
     return m_flow.width() - gap * static_cast<double>(m_table.columns.size() - 1);
 }
 
-/// As wide as asked for where there is room; else each between its least and what it asks for.
+/// Each column gets its natural width if there is space; else a width between its minimum and that.
 void PdfTable::measure()
 {
     const std::size_t count = m_table.columns.size();
@@ -104,7 +104,7 @@ void PdfTable::measure()
     }
 }
 
-/// To the columns that take what is left; where there is none, a little to each.
+/// Gives the spare width to the wide columns; if there are none, a little to each.
 void PdfTable::spread(double spare)
 {
     const auto& columns = m_table.columns;
@@ -153,7 +153,7 @@ void PdfTable::putRow(const Row& row, const std::vector<bool>& strong, bool head
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         const PageFlow::Lines& lines = row.cells[i];
         const auto alignment = m_table.columns[i].numeric ? Qt::AlignRight : Qt::AlignLeft;
-        // A header stands on its rule, a row hangs from its top.
+        // A header is aligned to the bottom, a row to the top.
         double y = header ? top + row.height - padding - lines.height() : top + padding;
         const bool quiet = header || (facts && i == 0);
         for (const QString& line : lines.text) {
@@ -184,7 +184,7 @@ void PdfTable::put()
 {
     putHeader();
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
-        // The last row is never alone overleaf.
+        // The last row is never alone on the next page.
         const double together =
             m_rows[i].height + (i + 2 == m_rows.size() ? m_rows[i + 1].height : 0.0);
         if (together > m_flow.left() && !m_flow.atTop()) {

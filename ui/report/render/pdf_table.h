@@ -1,4 +1,4 @@
-// A table on pages: columns as wide as their contents ask for, long cells wrapped, the header again
+// A table on pages: columns as wide as their contents need, long cells wrapped, the header repeated
 // on every page.
 #pragma once
 
@@ -11,7 +11,7 @@ class PdfTable {
 public:
     PdfTable(PageFlow& flow, const Table& table, const ui::Colours& colours, const QFont& font);
 
-    /// Of the header and the first rows: what should not be parted from a heading.
+    /// The height of the header and the first rows, which must not be separated from a heading.
     double leastHeight() const;
     double height() const;
     void put();
@@ -24,7 +24,7 @@ private:
 
     void measure();
     double room() const;
-    /// `share`: of its width that the words ask for, where they may take several lines.
+    /// `share`: of the text's natural width, if it may take several lines.
     void addMeasure(const QString& text, const QFont& font, bool wraps, std::size_t column,
                     double share = 1.0);
     void spread(double spare);

@@ -14,9 +14,9 @@ namespace holdband::report {
 namespace {
 
 constexpr double sheetMargin = 18.0; ///< around the sheet, in its own units
-constexpr int textSize = 13;         ///< likewise
+constexpr int textSize = 13;         ///< in the same units
 
-/// Units of the sheet are so large that a landscape picture of 1080 lines is 480 of them high.
+/// A unit is chosen so that a landscape picture of 1080 pixels is 480 units high.
 double scaleFor(QSize size)
 {
     return std::sqrt(static_cast<double>(size.width()) * size.height()) / 640.0;
@@ -32,7 +32,7 @@ QFont fontOf(int pixels, bool bold)
     return font;
 }
 
-/// Wrapped into the width; returns the height taken. No more lines than `most`.
+/// Paints the text wrapped to the width, with at most `most` lines; returns the height used.
 double paintWords(QPainter& painter, QPointF at, double width, const QString& words,
                   const QFont& font, const QColor& colour, int most)
 {

@@ -1,5 +1,5 @@
-// The picture of a report for a post or a video: title and headline in large type above the chart,
-// as PNG, SVG, or an image for the clipboard.
+// A report as a picture for a post or a video: title and headline in large type above the chart, as
+// PNG, SVG, or an image for the clipboard.
 #pragma once
 
 #include "ui/report/compose/document.h"

@@ -11,7 +11,7 @@ namespace holdband::report {
 
 namespace {
 
-/// The generator would write title and description without escaping them, and a size in
+/// Written by us, because the generator does not escape title and description and gives the size in
 /// millimetres.
 QByteArray opening(QSizeF size, const SvgWords& words)
 {

@@ -11,15 +11,15 @@ namespace holdband::report {
 struct SvgWords {
     QString title;
     QString description;
-    QSize shown = {}; ///< CSS pixels; empty: one for each unit
+    QSize shown = {}; ///< CSS pixels; empty: one per unit
 };
 
-/// The <svg> element alone, to stand in a page; `size` in units of the painter. Text is in the
+/// Only the <svg> element, to embed in a page; `size` in units of the painter. Text is in the
 /// reader's sans-serif font.
 QByteArray svgElement(const std::function<void(QPainter&)>& paint, QSizeF size,
                       const SvgWords& words);
 
-/// A file of its own.
+/// A complete SVG file.
 QByteArray svgFile(const QByteArray& element);
 
 } // namespace holdband::report
