@@ -1,5 +1,5 @@
-// Beneath the grid of rounds: what the chosen reading is to be instead, and why; or a late reading
-// for a round that was missed. What was typed stays until it is kept or put away.
+// Below the grid of rounds: the new value of the selected reading, and why; or a late reading for a
+// missed round. The typed text remains until it is saved or cancelled.
 #pragma once
 
 #include "core/model/readings.h"
@@ -32,10 +32,10 @@ public:
     QLineEdit* value() const { return m_value; }
     QLineEdit* time() const { return m_time; }
     QLineEdit* why() const { return m_why; }
-    /// Of a reading that stands.
+    /// For an existing reading.
     QLineEdit* note() const { return m_note; }
     QString message() const;
-    /// Asked where a register reads less than before.
+    /// Shown if a register reads less than before.
     ReadingQuestion* question() const { return m_question; }
 
 Q_SIGNALS:
@@ -79,8 +79,8 @@ private:
     QPushButton* m_away;
     QLabel* m_message;
     ReadingQuestion* m_question;
-    std::optional<MeterEvent> m_event; ///< that the question was answered with
-    QString m_asked;                   ///< the value that was asked about and may be saved now
+    std::optional<MeterEvent> m_event; ///< the user's answer to the question
+    QString m_asked;                   ///< the value already asked about, which may be saved now
 };
 
 } // namespace holdband::ui

@@ -21,7 +21,7 @@ namespace {
 constexpr int daysOnPaper = 14;
 constexpr int columnsOnPage = 6;
 
-/// One page: heading, the columns from `first` on, and a line for each round.
+/// One page: heading, the columns from `first` on, and a row for each round.
 class PaperPage {
 public:
     PaperPage(QPainter& painter, QRectF area) : m_painter(painter), m_area(area) {}
@@ -57,7 +57,7 @@ private:
         return m_area.width() * (1.0 - labelShare) / static_cast<double>(m_columns);
     }
 
-    /// A rectangle in line `line` from the left edge on, of that share of the width.
+    /// A rectangle in row `line`, from `left` on, with that share of the width.
     QRectF cell(double left, qsizetype line, double share) const
     {
         return {m_area.left() + left, m_area.top() + static_cast<double>(line) * m_lineHeight,

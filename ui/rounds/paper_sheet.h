@@ -1,5 +1,5 @@
-// Two weeks of rounds on paper: a line for each round, a column for each meter and thermometer, to
-// be filled in by hand in front of them and typed later.
+// A paper form for two weeks of rounds: a row for each round, a column for each meter and
+// thermometer, to be filled in by hand and typed later.
 #pragma once
 
 #include "core/problem.h"
@@ -14,22 +14,22 @@ class QRectF;
 
 namespace holdband::ui {
 
-/// What stands on the sheet, as words.
+/// The contents of the form as text.
 struct PaperSheet {
     QString title;       ///< "Rounds from 12 Mar 2026"
     QStringList columns; ///< "Loop meter, kWh"
     QStringList lines;   ///< "Thu 12 Mar · morning"
-    QStringList last;    ///< what each column read last; an empty text where nothing did
+    QStringList last;    ///< the last reading of each column; empty if there is none
 };
 
-/// The rounds of 14 days from the sheet's own day on.
+/// The rounds of 14 days, from the day of `sheet` on.
 PaperSheet paperSheet(const results::RoundsSheet& sheet);
 
-/// Paints it on as many pages as its columns need.
+/// Paints it on as many pages as the columns need.
 void paintPaperSheet(const PaperSheet& sheet, QPagedPaintDevice& device, QPainter& painter);
 
-/// Writes it as a PDF of A4, or of Letter where the logbook's units are US ones.
-/// Problem (file): it can't be written; what stood there stays.
+/// Writes it as a PDF of A4, or of Letter for US units. Problem (file): it can't be written; an
+/// existing file is unchanged.
 Done writePaperSheet(const results::RoundsSheet& sheet, const QString& path);
 
 } // namespace holdband::ui

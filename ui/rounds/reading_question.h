@@ -1,5 +1,5 @@
-// Asked beneath a reading that is below the one before: what happened? Answered by a key or a
-// button.
+// The question below a reading that is lower than the one before: what happened? Answered by a key
+// or a button.
 #pragma once
 
 #include "core/model/readings.h"
@@ -23,7 +23,7 @@ class ReadingQuestion : public QWidget {
 public:
     explicit ReadingQuestion(QWidget* parent = nullptr);
 
-    /// Shows it and takes the focus, so that M, R, T and O answer.
+    /// Shows the question and takes the focus, so that the keys M, R, T and O answer.
     void ask(const QString& question, bool hasTop);
     QString question() const;
 
@@ -35,7 +35,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    /// A button and, beside it, what the answer leads to.
+    /// Adds a button with a text about the effect of the answer.
     QPushButton* addAnswer(QVBoxLayout* layout, const QString& key, const QString& words,
                            Answer answer, const QString& consequence);
 

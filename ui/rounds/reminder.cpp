@@ -24,7 +24,7 @@ bool readSince(const results::RoundsSheet& sheet, Instant opened)
     });
 }
 
-/// A gravity row stands there for each running batch.
+/// The sheet has a gravity row for each running batch.
 bool batchRuns(const results::RoundsSheet& sheet)
 {
     return std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const results::RoundRow& row) {

@@ -1,5 +1,5 @@
-// Says when a round is due: to the status line each minute, and, where the person turned it on,
-// once for each round as a notification of the desktop.
+// Reminds of a due round: in the status line each minute, and, if the user turned that on, once per
+// round as a desktop notification.
 #pragma once
 
 #include "core/results/rounds/rounds_sheet.h"
@@ -12,8 +12,8 @@ namespace holdband::ui {
 
 class Session;
 
-/// Which round should be announced now: one whose window is open while a batch runs, none of whose
-/// meters has been read since the window opened, and which has not been announced. Pure.
+/// The round to announce now: one whose window is open while a batch runs, none of whose meters has
+/// been read since the window opened, and which has not been announced. Pure.
 std::optional<Instant> roundToAnnounce(const results::RoundsSheet& sheet,
                                        const std::optional<Instant>& announced);
 
@@ -22,12 +22,12 @@ class Reminder : public QObject {
 public:
     using Notify = std::function<void(const QString& title, const QString& words)>;
 
-    /// `notify`: how the desktop is told.
+    /// `notify`: shows the notification.
     Reminder(Session& session, Notify notify, QObject* parent = nullptr);
 
     bool isOn() const { return m_on; }
     void setOn(bool on);
-    /// Looks now instead of at the next minute.
+    /// Checks now instead of at the next minute.
     void look();
 
 Q_SIGNALS:
@@ -42,7 +42,7 @@ private:
     std::optional<Instant> m_announced;
 };
 
-/// Tells the desktop over its message bus; does nothing where there is none.
+/// Sends the notification over the desktop's message bus; does nothing if there is none.
 void notifyDesktop(const QString& title, const QString& words);
 
 } // namespace holdband::ui

@@ -24,7 +24,7 @@ struct UnitTyped {
     ReadingUnit unit;
 };
 
-/// "65 F" in a row of °C is 65 °F; other rows take a bare number.
+/// "65 F" in a row of °C is 65 °F; other rows take only a number.
 UnitTyped splitUnit(const QString& text, ReadingUnit unit)
 {
     const bool temperature = unit == ReadingUnit::celsius || unit == ReadingUnit::fahrenheit;
@@ -64,9 +64,11 @@ Result<HandReading> parseHandReading(const QString& text, Instant at, const QStr
 
 namespace {
 
-constexpr Temperature coldestSample = Temperature::celsius(-5.0); // beer freezes near there
+// Beer freezes at about this temperature.
+constexpr Temperature coldestSample = Temperature::celsius(-5.0);
 constexpr Temperature hottestSample = Temperature::celsius(110.0);
-constexpr Temperature madeFor = Temperature::celsius(20.0); // as Gravity is meant
+// The calibration temperature that Gravity assumes.
+constexpr Temperature madeFor = Temperature::celsius(20.0);
 
 } // namespace
 
@@ -93,7 +95,7 @@ QString correctedGravityText(const QString& gravity, const QString& sample, char
 {
     const auto read = parseTypedNumber(core(gravity.trimmed()), decimalSign);
     const auto at = parseSample(sample, decimalSign, unit);
-    // The density of water is known here from 0 to 40 °C.
+    // The formula for the density of water is valid from 0 to 40 °C.
     if (!read || !at || !*at || **at < Temperature::celsius(0) || **at > Temperature::celsius(40))
         return {};
     const Gravity corrected =

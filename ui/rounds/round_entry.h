@@ -1,4 +1,4 @@
-// What somebody typed into the Rounds page, taken apart: pure, without widgets.
+// Parses what the user typed on the Rounds page: pure, without widgets.
 #pragma once
 
 #include "core/model/readings.h"
@@ -10,33 +10,33 @@
 
 namespace holdband::ui {
 
-/// A register reading from the text of a field, written in the person's manner.
-/// Problem (data): letters, a negative number, two ways to read it.
+/// A register reading from the text of a field, in the user's number format. Problem (data):
+/// letters, a negative number, an ambiguous number.
 Result<MeterReading> parseReading(const QString& text, Instant at, const QString& note,
                                   char decimalSign);
 
-/// A thermometer or a gravity, in the unit that is typed. Temperatures may be below 0.
+/// A temperature or a gravity, in the typed unit. Temperatures may be below 0.
 Result<HandReading> parseHandReading(const QString& text, Instant at, const QString& note,
                                      char decimalSign, ReadingUnit unit);
 
-/// The temperature of a gravity's sample, as typed; absent where nothing was.
-/// Problem (data): no number, or colder or hotter than a sample can be.
+/// The typed temperature of a gravity's sample; absent if nothing was typed. Problem (data): no
+/// number, or an impossible temperature for a sample.
 Result<std::optional<Temperature>> parseSample(const QString& text, char decimalSign,
                                                TemperatureUnit unit);
 
-/// "A hydrometer made for 20 °C, read at 82 °F: the gravity is 1.052.", or empty where the typed
-/// gravity and temperature are no numbers, or the temperature lies outside 0 … 40 °C.
+/// "A hydrometer made for 20 °C, read at 82 °F: the gravity is 1.052.", or empty if the typed
+/// gravity or temperature is no number, or the temperature is outside 0 … 40 °C.
 QString correctedGravityText(const QString& gravity, const QString& sample, char decimalSign,
                              TemperatureUnit unit);
 
 /// "kWh", "°F", "gravity"
 QString unitText(const results::RoundRow& row);
 
-/// So far from the expected range that it is asked about once: beyond three times its distance
-/// from the last reading; of a thermometer, its own width beyond it. Never where nothing is
-/// expected.
+/// Whether the value is so far from the expected range that the user is asked once: for a register,
+/// beyond three times the range's distance from the last reading; for a thermometer, further
+/// outside than the range is wide. Never if nothing is expected.
 bool farOutside(const results::RoundRow& row, double value);
-/// What was typed with a unit of its own, in that of the row.
+/// A value typed with a unit, converted to the row's unit.
 double valueInUnitOf(const results::RoundRow& row, const HandReading& reading);
 /// Whose hand readings the row shows.
 store::HandOwner ownerOf(const results::RoundRow& row);

@@ -1,6 +1,6 @@
-// One line of the round, of a meter, a thermometer or a gravity: what it read last, what is
-// expected, the field, the note, and beneath the field whatever has to be said or asked. Keeps what
-// was typed until it is saved.
+// One line of the round, for a meter, a thermometer or a gravity: its last reading, the expected
+// range, the field, the note, and below the field any error or question. The typed text remains
+// until it is saved.
 #pragma once
 
 #include "core/model/readings.h"
@@ -35,16 +35,16 @@ public:
     struct Texts {
         QString value;
         QString note;
-        QString sample; ///< of a gravity
+        QString sample; ///< of a gravity only
 
         bool operator==(const Texts&) const = default;
     };
 
-    /// Puts its widgets into two rows of the grid, from `gridRow` on.
+    /// Puts its widgets into two rows of the grid, starting at `gridRow`.
     RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
               QWidget* parent);
 
-    /// In which a gravity's sample temperature is typed.
+    /// The unit in which a gravity's sample temperature is typed.
     void setTemperatureUnit(TemperatureUnit unit);
     void setSheetRow(const results::RoundRow& row, Instant now, const Zone& zone);
     const QString& name() const { return m_name; }
@@ -52,30 +52,29 @@ public:
     bool isMeter() const { return m_row.kind == results::RoundKind::meter; }
     State state() const { return m_state; }
     QLineEdit* field() const { return m_field; }
-    /// Of a gravity: the sample's temperature, optional; else null.
+    /// For a gravity: the sample's temperature, optional; else null.
     QLineEdit* sample() const { return m_sample; }
     QLineEdit* note() const { return m_note; }
     ReadingQuestion* question() const { return m_question; }
     QString message() const;
-    /// Where what was refused stands.
+    /// The field with the refused text.
     QLineEdit* troubled() const { return m_sampleRefused ? m_sample : m_field; }
 
-    /// Reads the field as of `at`. A reading that can be checked is asked for by
-    /// checkWanted().
+    /// Reads the field for the time `at`. Emits checkWanted() for a reading that can be checked.
     void commit(Instant at);
     void takeCheck(const intake::ReadingCheck& check);
     void refuse(const QString& sentence);
-    /// A hand reading was found to be possible.
+    /// The check found the hand reading possible.
     void takePossible();
-    /// What was typed; only while it is checked, and in state fine.
+    /// The typed reading; only while it is checked, and in state fine.
     intake::TypedReading typed() const;
     intake::TypedHandReading typedHand() const;
     Texts texts() const;
     void clearTyped();
-    /// Those of a line that this one takes the place of.
+    /// Takes over the texts of a line that this one replaces.
     void putTyped(const Texts& texts);
     void setEnabled(bool enabled);
-    /// One of its fields has it.
+    /// Whether one of its fields has the focus.
     bool hasFocus() const;
 
 protected:
@@ -83,16 +82,16 @@ protected:
 
 Q_SIGNALS:
     void checkWanted();
-    /// Enter in the field or the note.
+    /// Enter was pressed in the field or the note.
     void entered();
-    /// The arrow keys: to the row before (-1) or after (+1).
+    /// An arrow key was pressed: go to the row before (-1) or after (+1).
     void stepped(int by);
-    /// Something was typed by the person.
+    /// The user typed something.
     void typedAnew();
     void settled();
     /// More than one line was pasted into the field.
     void tablePasted(const QString& text);
-    /// The reading is of a new meter that took this one's place.
+    /// The reading is of a new meter that replaced this one.
     void replaced();
 
 private:
@@ -123,7 +122,7 @@ private:
     QLabel* m_mark;
     QLabel* m_message;
     QLineEdit* m_field;
-    QLineEdit* m_sample; ///< null but of a gravity
+    QLineEdit* m_sample; ///< null except for a gravity
     QLineEdit* m_note;
     ReadingQuestion* m_question;
 };

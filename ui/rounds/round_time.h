@@ -1,4 +1,4 @@
-// "the time is 18:12 for all", with a field to change it.
+// Shows "the time is 18:12 for all", with a field to change it.
 #pragma once
 
 #include "core/problem.h"
@@ -19,18 +19,18 @@ public:
     explicit RoundTime(QWidget* parent = nullptr);
 
     void setNow(Instant now, const Zone& zone);
-    /// `now`, unless another time was typed. Problem (data): what was typed is no time.
+    /// `now`, unless another time was typed. Problem (data): the typed text is no time.
     Result<Instant> at(Instant now) const;
-    /// Absent where it is now, or no time.
+    /// Absent if it is now, or no time.
     std::optional<Instant> typed() const;
     void backToNow();
     QLineEdit* field() const { return m_field; }
     QPushButton* button() const { return m_change; }
 
 Q_SIGNALS:
-    /// Enter in the field.
+    /// Enter was pressed in the field.
     void entered();
-    /// Now is taken again.
+    /// The time changed back to now.
     void changed();
 
 private:

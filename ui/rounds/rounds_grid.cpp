@@ -20,7 +20,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// A cell as a box; missed: tinted with an open circle; corrected: underlined.
+/// Paints a cell as a box; missed: tinted with an open circle; corrected: underlined.
 class CellDelegate : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
@@ -169,7 +169,7 @@ void RoundsGrid::setSheet(results::RoundsSheet sheet)
                  : QStringLiteral("%1 – %2").arg(shown(dateText(sheet.columns.front().date)),
                                                  shown(dateText(sheet.columns.back().date))));
     m_model->setSheet(std::move(sheet));
-    // An invalid one where it is gone; at first the newest round.
+    // Invalid if the cell no longer exists; initially the newest round.
     m_table->setCurrentIndex(at.isValid() ? m_model->index(row, column)
                                           : m_model->index(0, m_model->columnCount() - 1));
     QHeaderView* rows = m_table->verticalHeader();

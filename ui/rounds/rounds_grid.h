@@ -1,5 +1,5 @@
-// The card with the last rounds. Missed ones are open circles, corrected ones underlined. Enter or
-// a double click on a cell opens it for correction.
+// The card with the most recent rounds. Missed ones are open circles, corrected ones underlined.
+// Enter or a double click on a cell opens it for correction.
 #pragma once
 
 #include "ui/rounds/rounds_grid_model.h"
@@ -20,7 +20,7 @@ public:
 
     void setSheet(results::RoundsSheet sheet);
     void clear();
-    /// How many sheets of 14 rounds before the last ones are wanted.
+    /// How many sheets of 14 rounds before the most recent ones to show.
     int sheetsBack() const { return m_sheetsBack; }
     QPushButton* earlier() const { return m_earlier; }
     QPushButton* later() const { return m_later; }
@@ -30,7 +30,7 @@ public:
 
 Q_SIGNALS:
     void corrected(const QString& words);
-    void turned(); ///< other rounds are wanted
+    void turned(); ///< the user wants other rounds
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

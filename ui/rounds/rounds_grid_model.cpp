@@ -8,7 +8,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// A header does not elide by itself where a style sheet draws it.
+/// A header drawn by a style sheet does not elide its text automatically.
 QString shortened(const QString& name)
 {
     constexpr qsizetype most = 22;

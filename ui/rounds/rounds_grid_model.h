@@ -1,4 +1,4 @@
-// The last rounds as a table: a row for each line of the round, a column for each round.
+// The most recent rounds as a table: a row for each line of the round, a column for each round.
 #pragma once
 
 #include "core/results/rounds/rounds_sheet.h"

@@ -54,7 +54,7 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     connect(m_grid, &RoundsGrid::turned, this, &RoundsPage::refresh);
     connect(m_grid, &RoundsGrid::corrected, this,
             [this](const QString& words) { say(words, false); });
-    auto* clock = new QTimer(this); // ages, expected ranges and the time go on
+    auto* clock = new QTimer(this); // updates ages, expected ranges and the time
     clock->start(std::chrono::seconds{30});
     connect(clock, &QTimer::timeout, this, [this] {
         if (isVisible() && m_session->isOpen())
@@ -204,7 +204,7 @@ void RoundsPage::addHeading()
 
 void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
 {
-    std::map<QString, RoundLine::Texts> typed; // what was typed stays, and where
+    std::map<QString, RoundLine::Texts> typed; // typed texts are put back where they were
     QString focused;
     bool hadFocus = false;
     for (RoundLine* row : m_rows) {
@@ -237,7 +237,7 @@ void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
         connect(row, &RoundLine::settled, this, [this, row] { rowSettled(row); });
         connect(row, &RoundLine::stepped, this, [this, row](int by) { step(row, by); });
         connect(row, &RoundLine::typedAnew, this, [this] {
-            m_saveWanted = false; // the fields have changed since the save was asked for
+            m_saveWanted = false; // the fields have changed since the save was requested
             say({}, false);
         });
     }
@@ -260,7 +260,7 @@ void RoundsPage::step(RoundLine* from, int by)
         m_rows[static_cast<std::size_t>(to)]->field()->setFocus();
 }
 
-/// A time that was typed is looked at at once, and the ranges follow it.
+/// Uses a typed time at once, and updates the expected ranges for it.
 void RoundsPage::takeTime()
 {
     const auto at = m_time->at(m_session->now());
@@ -293,7 +293,7 @@ QString RoundsPage::message() const
     return m_message->text();
 }
 
-/// The first field with nothing in it, or that still wants a look; else the first.
+/// Focuses the first field that is empty or needs attention; else the first.
 void RoundsPage::focusFirst()
 {
     if (m_rows.empty())
@@ -322,7 +322,7 @@ void RoundsPage::check(RoundLine* row)
             return intake::checkReading(file, typed, decimalSign());
         },
         [row, asked = row->texts().value](Result<intake::ReadingCheck> checked) {
-            if (row->texts().value != asked) // it is about a number that is gone
+            if (row->texts().value != asked) // the answer is for a value that has changed since
                 return;
             if (checked)
                 row->takeCheck(*checked);
@@ -351,7 +351,7 @@ void RoundsPage::checkHand(RoundLine* row)
         });
 }
 
-/// The new meter begins with what was typed; the rest of the round stays as it is.
+/// The new meter begins with the typed reading; the rest of the round doesn't change.
 void RoundsPage::replaceMeter(RoundLine* row)
 {
     const intake::TypedReading typed = row->typed();
@@ -474,7 +474,7 @@ void RoundsPage::keep()
             for (RoundLine* row : m_rows) {
                 const auto texts = saved.find(row->name());
                 if (texts != saved.end() && texts->second == row->texts())
-                    row->clearTyped(); // what was typed meanwhile stays
+                    row->clearTyped(); // text typed meanwhile is not lost
             }
             m_time->backToNow();
             say(Words::counted("Saved %n readings.", "Saved %n reading.",

@@ -1,4 +1,5 @@
-// The twice-daily minute in front of the meters: a row for each, one save, by keyboard alone.
+// The page for the twice-daily round of readings: a row for each meter, one save, usable by
+// keyboard alone.
 #pragma once
 
 #include "core/results/rounds/rounds_sheet.h"
@@ -26,22 +27,22 @@ public:
     void refresh();
     void clear();
     void save();
-    /// Two weeks on paper: as a PDF, or on a printer.
+    /// The form for two weeks, as a PDF or on a printer.
     void savePaper(const QString& path);
     void printPaper();
     const QString& subtitle() const { return m_subtitle; }
-    /// By the name of its meter, sensor or batch.
+    /// Finds a row by the name of its meter, sensor or batch.
     RoundLine* row(const QString& name) const;
     RoundTime* time() const { return m_time; }
     RoundsGrid* grid() const { return m_grid; }
     QString message() const;
-    /// Something was typed that is not kept.
+    /// Whether there is unsaved text.
     bool hasTyped() const;
     void focusFirst();
 
 Q_SIGNALS:
     void sheetShown();
-    /// Rows of times and readings, as from a spreadsheet: for the page that shows what they become.
+    /// Rows of times and readings were pasted, as from a spreadsheet: for the imports page.
     void tablePasted(const QString& text);
 
 protected:
@@ -75,9 +76,9 @@ private:
     QLabel* m_message;
     RoundsGrid* m_grid;
     std::vector<RoundLine*> m_rows;
-    RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is not back yet
-    bool m_saveWanted = false;      ///< as soon as all rows are checked
-    bool m_saving = false;          ///< the writer has the round, and has not answered yet
+    RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is still running
+    bool m_saveWanted = false;      ///< save when all rows are checked
+    bool m_saving = false;          ///< the save is running
     QString m_subtitle;
     QStringList m_setups;
 };

@@ -1,4 +1,4 @@
-// What the line at the bottom says: the next round, and how old the meters' last readings are.
+// The text of the status line: the next round, and the age of the meters' last readings.
 #pragma once
 
 #include "core/results/rounds/rounds_sheet.h"
@@ -7,7 +7,7 @@
 
 namespace holdband::ui {
 
-/// `running`: the setups that have an open batch.
+/// `running`: the setups with an open batch.
 QString statusWords(const results::RoundsSheet& sheet, const QStringList& running);
 
 /// "5 h ago", "3 days ago"
