@@ -1,4 +1,4 @@
-// What an excursion came from: a cause of a few, and a note.
+// Edits the cause of an excursion: a choice of common causes, and a note.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -10,7 +10,7 @@ class QComboBox;
 
 namespace holdband::ui {
 
-/// Which of the review's excursions: indices into figures.judged.asPlanned.
+/// Identifies one of the review's excursions: indices into figures.judged.asPlanned.
 struct ExcursionPlace {
     std::size_t stage = 0;
     std::size_t excursion = 0;

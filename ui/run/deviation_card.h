@@ -1,5 +1,5 @@
-// How the held time is spread over the deviation from target: a histogram with the band's edges,
-// and the few figures that sum it up.
+// The distribution of the hold time over the deviation from target: a histogram with the band's
+// edges, and a few summary figures.
 #pragma once
 
 #include "core/analysis/distribution.h"

@@ -15,7 +15,7 @@ namespace {
 
 using results::Figure;
 
-/// A table of three columns: what, how much, and a word beside it.
+/// A table of three columns: name, amount, and a remark.
 class FigureTable {
 public:
     explicit FigureTable(const results::RunReview& review) : m_review(review)

@@ -1,4 +1,4 @@
-// Energy and money, heat and gravity of a run as tables; each figure says how it came about.
+// Energy and money, heat and gravity of a run as tables; each figure has an explanation.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -8,10 +8,10 @@ namespace holdband::ui {
 
 TableWords energyTable(const results::RunReview& review);
 
-/// Heat moved over the crash and what it cost, an estimate. Empty where neither is known.
+/// The heat removed during the crash and its cost, an estimate. Empty if neither is known.
 TableWords heatTable(const results::RunReview& review);
 
-/// Attenuation and alcohol with their formulas' names, and the gravities measured on the way.
+/// Attenuation and alcohol with their formulas' names, and the gravities measured during the run.
 TableWords gravityTable(const results::RunReview& review);
 
 } // namespace holdband::ui

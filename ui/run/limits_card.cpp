@@ -140,7 +140,7 @@ results::Limits LimitsCard::limits() const
     limits.tolerance = m_toleranceMoved
                            ? std::optional(TemperatureDifference::kelvins(toleranceKelvins()))
                            : own.tolerance;
-    // What the boxes show in whole minutes and nobody moved stays as exact as it is.
+    // A box shows whole minutes; if the user didn't change it, the exact value is used.
     limits.grace = m_grace->value() == minutesOf(own.grace)
                        ? own.grace
                        : Milliseconds{std::chrono::minutes{m_grace->value()}};

@@ -1,5 +1,5 @@
-// Other limits tried on the run that is shown: what the verdict would be. The record changes only
-// by "Keep for this batch".
+// Tries other limits on the shown run and shows the resulting verdict. The record changes only when
+// the user saves them for this batch.
 #pragma once
 
 #include "core/results/run/limits_trial.h"
@@ -19,20 +19,20 @@ class LimitsCard : public Card {
 public:
     explicit LimitsCard(QWidget* parent = nullptr);
 
-    /// Begins with the batch's own limits.
+    /// Starts with the batch's own limits.
     void setReview(std::shared_ptr<const results::RunReview> review, bool writable);
-    /// As they are chosen now.
+    /// The limits chosen now.
     results::Limits limits() const;
     QSlider* tolerance() const { return m_tolerance; }
     QSpinBox* grace() const { return m_grace; }
     QSpinBox* gap() const { return m_gap; }
     QPushButton* keepButton() const { return m_keep; }
     QPushButton* backButton() const { return m_back; }
-    /// The verdict with them; empty while they are the batch's own.
+    /// The verdict with the chosen limits; empty while they are the batch's own.
     QString verdict() const;
 
 Q_SIGNALS:
-    /// Judged with other limits; nothing: with its own again.
+    /// Judged with other limits; null: with the batch's own again.
     void tried(const std::shared_ptr<const holdband::results::LimitsTrial>& trial);
     void keepWanted(const holdband::results::Limits& limits);
 
@@ -56,9 +56,9 @@ private:
     QPushButton* m_back;
     bool m_filling = false;
     double m_kelvinsAStep = 0.1;   ///< of the slider
-    bool m_toleranceMoved = false; ///< else each stage keeps its own
+    bool m_toleranceMoved = false; ///< otherwise each stage has its own
     bool m_running = false;
-    bool m_again = false; ///< something was chosen while the judging ran
+    bool m_again = false; ///< a choice changed while the judging ran
 };
 
 } // namespace holdband::ui

@@ -79,7 +79,8 @@ QWidget* RunPage::makeLeft()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spacing::gap);
     layout->addWidget(m_verdict);
-    auto* area = new QScrollArea(left); // on a small screen the panels keep their height
+    // On a small screen it scrolls, so that the panels are not squeezed.
+    auto* area = new QScrollArea(left);
     area->setWidget(m_charts);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
@@ -106,7 +107,7 @@ QWidget* RunPage::makeRight()
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    // As many figures in a line as with the usual size of text.
+    // Fits the same number of figures per line as with the default text size.
     area->setFixedWidth(
         std::max(rightWidth, rightFigures * area->fontMetrics().horizontalAdvance(u'0')));
     area->setFocusPolicy(Qt::NoFocus);
@@ -158,7 +159,7 @@ void RunPage::showAgain()
             return Found(std::move(*prepared));
         },
         [this, batch = m_batch](Result<Found> found) {
-            if (batch != m_batch) // another one was chosen meanwhile
+            if (batch != m_batch) // the user chose another batch meanwhile
                 return;
             if (!found) {
                 Q_EMIT failed(sentence(found.error()));
@@ -234,14 +235,14 @@ void RunPage::clear()
     m_cautions->setSentences({});
 }
 
-/// The panels follow what is tried; the verdict on top stays the record's.
+/// The panels show the tried limits; the verdict on top remains the record's.
 void RunPage::showTrial(const results::LimitsTrial* trial)
 {
     if (m_review)
         m_charts->showJudged(trial ? trial->judged : m_review->figures.judged);
 }
 
-/// Of the chosen excursion, else the first.
+/// For the selected excursion, else the first.
 void RunPage::giveCause()
 {
     const auto places = m_review ? excursionPlaces(*m_review) : std::vector<ExcursionPlace>();

@@ -1,5 +1,5 @@
-// One batch: the verdict, the three panels, and beside them stages, excursions, energy, journal and
-// cautions.
+// The page of one batch: the verdict, the three panels, and beside them stages, excursions, energy,
+// journal and cautions.
 #pragma once
 
 #include "core/results/run/limits_trial.h"
@@ -28,16 +28,16 @@ public:
     explicit RunPage(Session& session, QWidget* parent = nullptr);
     ~RunPage() override;
 
-    /// Fetches the batch's review and shows it when it is there.
+    /// Fetches the batch's review and shows it when it arrives.
     void showBatch(const QString& batch);
-    /// Fetches the shown batch again after a change, also under a new name; clears the page where
-    /// it was removed.
+    /// Fetches the shown batch again after a change, also if it was renamed; clears the page if it
+    /// was removed.
     void showAgain();
     void clear();
     const QString& batch() const { return m_batch; }
-    /// That the shown batch's beer was read by last; empty where no batch is shown.
+    /// The last sensor of the shown batch's beer; empty if no batch is shown.
     QString beerSensor() const;
-    /// For the line beside the page row.
+    /// The text beside the row of pages.
     const QString& subtitle() const { return m_subtitle; }
     QString headline() const;
     RunCharts* charts() const { return m_charts; }
@@ -50,12 +50,12 @@ public:
 
 Q_SIGNALS:
     void reviewShown();
-    /// The batch that is shown has got another name.
+    /// The shown batch was renamed.
     void renamed(const QString& before, const QString& now);
     void failed(const QString& sentence);
 
 private:
-    /// The review and what the panels draw of it, both made on the worker.
+    /// The review and the chart data made from it, both computed on the worker.
     struct Prepared {
         store::BatchId id;
         std::shared_ptr<const results::RunReview> review;

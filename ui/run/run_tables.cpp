@@ -141,7 +141,7 @@ QString excursionRemark(const results::RunReview& review)
 QStringList journalLines(const results::RunReview& review)
 {
     QStringList lines;
-    int number = 0; // as in the chart, which leaves out what lies outside the run
+    int number = 0; // as in the chart, which omits notes outside the run
     for (const JournalNote& note : review.journal) {
         const bool drawn = note.at >= review.input.span.start && note.at <= review.input.span.end;
         const QString mark = drawn ? QStringLiteral("%1 · ").arg(++number) : QString();

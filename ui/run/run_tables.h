@@ -1,4 +1,4 @@
-// The tables beside the charts of a run, as words: stages, excursions, journal.
+// The tables beside the charts of a run, as text: stages, excursions, journal.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -12,13 +12,13 @@ TableWords excursionTable(const results::RunReview& review);
 /// "28 Mar 19:15 · lid found open"
 QStringList journalLines(const results::RunReview& review);
 
-/// Which they are in the review, in the order of excursionTable.
+/// The place of each excursion in the review, in the order of excursionTable.
 std::vector<ExcursionPlace> excursionPlaces(const results::RunReview& review);
 
-/// When the excursions were, in the order of excursionTable.
+/// The span of each excursion, in the order of excursionTable.
 std::vector<Span> excursionSpans(const results::RunReview& review);
 
-/// "None shorter than 10 min left out." and the like, beneath the excursions.
+/// A remark below the excursions, such as "None shorter than 10 min left out.".
 QString excursionRemark(const results::RunReview& review);
 
 /// "Loop · pitched 26 Feb 17:30 · 5 gal · 1.052 → 1.011"

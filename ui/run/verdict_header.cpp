@@ -59,7 +59,7 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
 
 QString VerdictHeader::headline() const
 {
-    return m_headline->accessibleName(); // as it was given
+    return m_headline->accessibleName(); // the label's text has no-break spaces
 }
 
 void VerdictHeader::paintEvent(QPaintEvent*)

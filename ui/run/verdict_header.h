@@ -1,4 +1,4 @@
-// The verdict in one sentence, with its certainty and coverage beneath.
+// Shows the verdict in one sentence, with its certainty and coverage below.
 #pragma once
 
 #include "core/analysis/verdict.h"
