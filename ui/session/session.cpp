@@ -92,7 +92,7 @@ Done Session::create(const QString& path, const LogbookSettings& settings)
     return {};
 }
 
-/// The one that was open goes; the window does not wait for its job at work.
+/// Drops the logbook that was open, without waiting for its running job.
 void Session::take(const QString& path, Files files)
 {
     retire(std::move(m_reader));
@@ -121,7 +121,7 @@ void Session::retire(std::unique_ptr<Worker> worker)
     });
 }
 
-/// Copies are made on the writing worker; what became of one is told in this thread.
+/// Copies are made on the writing worker; their results are reported in this thread.
 void Session::useBackups(LogbookFile& writer)
 {
     const auto told = [this, generation = m_generation](const Result<store::BackupCopy>& made) {

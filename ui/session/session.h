@@ -1,6 +1,6 @@
-// The open logbook as the window sees it: hands out reviews and keeps what was typed or imported.
-// All answers come later, in the window's thread; nothing here blocks it. Two workers: one holds
-// the logbook for writing, the other reads, so that pages open while a long import runs.
+// The open logbook for the window: provides reviews, and saves what was typed or imported. All
+// results arrive later, in the window's thread; nothing here blocks it. Two workers: one holds the
+// logbook for writing, the other reads, so that pages can load while a long import runs.
 #pragma once
 
 #include "ui/session/worker.h"
@@ -22,17 +22,16 @@ public:
     explicit Session(store::Clock clock = store::systemNow, QObject* parent = nullptr);
     ~Session() override;
 
-    /// Opens it for writing; where another program holds it, for reading, and says so in
-    /// readOnlyBecause(). On a Problem the logbook that was open stays open.
+    /// Opens it for writing; if another program holds it, for reading, and readOnlyBecause() gives
+    /// the reason. On a Problem the previous logbook remains open.
     Done open(const QString& path);
-    /// The same beside the window, which goes on meanwhile: an older format is brought up to date,
-    /// which copies it first. `done` is called in this thread; of several calls only the last
-    /// one's logbook is taken.
+    /// The same in the background: an older format is migrated, which makes a copy first. `done` is
+    /// called in this thread; after several calls only the last one's logbook is used.
     void openBeside(const QString& path, std::function<void(Done)> done);
     bool opening() const { return m_opening > 0; }
     Done create(const QString& path, const LogbookSettings& settings);
 
-    /// Lets go of the logbook; what was asked and not answered is dropped.
+    /// Closes the logbook; pending requests are dropped.
     void close();
 
     bool isOpen() const { return m_reader != nullptr; }
@@ -40,7 +39,7 @@ public:
     const QString& readOnlyBecause() const { return m_readOnlyBecause; }
     const QString& path() const { return m_path; }
     Instant now() const { return m_clock(); }
-    /// Nothing is asked that has not been answered.
+    /// Whether no request is pending.
     bool idle() const { return m_pending == 0 && m_opening == 0; }
 
     /// Runs `work` on the reading worker and hands its result to `deliver` in this thread, unless
@@ -52,7 +51,7 @@ public:
         post<T>(m_reader.get(), context, std::move(work), std::move(deliver));
     }
 
-    /// The same for something that changes the logbook. Only where !readOnly().
+    /// The same for work that changes the logbook. Only if !readOnly().
     template <typename T>
     void change(QObject* context, std::function<Result<T>(const store::LogbookFile&)> work,
                 std::function<void(Result<T>)> deliver)
@@ -60,14 +59,14 @@ public:
         post<T>(m_writer.get(), context, std::move(work), std::move(deliver));
     }
 
-    /// To be called by whoever changed something, once it is kept.
+    /// Call after a change was saved.
     void announceChange() { Q_EMIT changed(); }
 
 Q_SIGNALS:
     void opened();
     void changed();
     void idleChanged(bool idle);
-    /// Before the first change of a day.
+    /// A copy was made, before the first change of a day.
     void backedUp();
     void backupFailed(const holdband::Problem& problem);
 
@@ -97,7 +96,7 @@ private:
         });
     }
 
-    /// What opening a logbook brings; without a writer it is for reading only.
+    /// The result of opening a logbook; without a writer it is read-only.
     struct Files {
         std::unique_ptr<store::LogbookFile> writer;
         std::unique_ptr<store::LogbookFile> reader;
@@ -116,7 +115,8 @@ private:
     std::unique_ptr<Worker> m_reader;
     QString m_path;
     QString m_readOnlyBecause;
-    std::vector<std::unique_ptr<Worker>> m_retired; ///< finish the job at work, of another logbook
+    /// Of another logbook, finishing their running job.
+    std::vector<std::unique_ptr<Worker>> m_retired;
     int m_generation = 0;
     int m_opening = 0;
     int m_openingCall = 0;

@@ -1,5 +1,5 @@
-// A thread that owns one open logbook and does jobs on it, one after another. Everything that
-// touches the file happens here, never in the window's thread.
+// A thread that owns one open logbook and runs jobs on it, one after another. All access to the
+// file happens here, never in the window's thread.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -15,14 +15,14 @@ public:
     using Job = std::function<void(const store::LogbookFile&)>;
 
     explicit Worker(std::unique_ptr<store::LogbookFile> file);
-    /// Finishes the job at work and drops those that wait.
+    /// Finishes the running job and drops the waiting ones.
     ~Worker();
     Worker(const Worker&) = delete;
     Worker& operator=(const Worker&) = delete;
 
     void post(Job job);
-    /// Drops what waits, and calls `finished` in the thread of `context` when the job at work is
-    /// done: this may be destroyed then without waiting.
+    /// Drops the waiting jobs, and calls `finished` in the thread of `context` when the running job
+    /// is done; then this can be destroyed without waiting.
     void finish(QObject* context, std::function<void()> finished);
 
 private:
