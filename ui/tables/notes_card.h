@@ -12,7 +12,7 @@ class NotesCard : public Card {
 public:
     explicit NotesCard(const QString& title, QWidget* parent = nullptr, Tone tone = Tone::care);
 
-    /// Hidden where there are none.
+    /// Hidden if there are none.
     void setSentences(const QStringList& sentences);
     const QStringList& sentences() const { return m_sentences; }
 

@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr int explainedFor = 60'000; ///< milliseconds; any key or click puts it away
+constexpr int explainedFor = 60'000; ///< milliseconds; any key or click closes it earlier
 
 } // namespace
 
@@ -18,7 +18,7 @@ PlainTable::PlainTable(const QString& name, QWidget* parent) : QTableView(parent
 {
     setAccessibleName(name);
     setShowGrid(false);
-    setFrameShape(QFrame::StyledPanel); // drawn where the table has the focus
+    setFrameShape(QFrame::StyledPanel); // drawn if the table has the focus
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);
@@ -74,7 +74,8 @@ QSize PlainTable::minimumSizeHint() const
     return {120, sizeHint().height()};
 }
 
-/// As the pointer would, resting on the cell: how the figure came about.
+/// Shows the tooltip of the current cell, as if the pointer rested on it: how the figure was
+/// computed.
 void PlainTable::explainCurrent()
 {
     const QString why = currentIndex().data(Qt::ToolTipRole).toString();
@@ -83,7 +84,7 @@ void PlainTable::explainCurrent()
                            tip(why), this, {}, explainedFor);
 }
 
-/// F1 on a figure that can explain itself is the table's, not the window's.
+/// F1 on a figure with an explanation is handled by the table, not by the window.
 bool PlainTable::event(QEvent* event)
 {
     if (event->type() == QEvent::ShortcutOverride &&

@@ -1,4 +1,4 @@
-// A quiet table inside a card: no grid, no frame, just as high as its rows.
+// A simple table inside a card: no grid, no frame, as high as its rows.
 #pragma once
 
 #include <QTableView>
@@ -8,10 +8,10 @@ namespace holdband::ui {
 class PlainTable : public QTableView {
     Q_OBJECT
 public:
-    /// `name` for those who hear the window.
+    /// `name`: the accessible name.
     explicit PlainTable(const QString& name, QWidget* parent = nullptr);
 
-    /// The column that takes the room left over; the others are as wide as their contents.
+    /// Gives the column the remaining width; the others fit their contents.
     void setWideColumn(int column);
     void setModel(QAbstractItemModel* model) override;
     QSize sizeHint() const override;

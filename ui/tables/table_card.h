@@ -1,4 +1,4 @@
-// A card that holds one quiet table and a remark beneath it.
+// A card with one simple table and a remark below it.
 #pragma once
 
 #include "ui/tables/plain_table.h"
@@ -10,11 +10,11 @@ namespace holdband::ui {
 class TableCard : public Card {
     Q_OBJECT
 public:
-    /// `wide`: the column that takes the room left over.
+    /// `wide`: the column that gets the remaining width.
     TableCard(const QString& title, int wide, QWidget* parent = nullptr);
 
     void setWords(TableWords words);
-    /// Beneath the table; an empty one takes no room.
+    /// Shown below the table; takes no space if empty.
     void setRemark(const QString& remark);
     void setHeaderShown(bool wanted);
     PlainTable* table() const { return m_table; }

@@ -1,4 +1,4 @@
-// A read-only table of ready-made words, filled at once: what the page's cards show.
+// A read-only table of finished texts, set all at once: the contents of the pages' cards.
 #pragma once
 
 #include <QAbstractTableModel>
@@ -9,14 +9,14 @@ namespace holdband::ui {
 
 struct TableCell {
     QString text;
-    QString why; ///< tooltip: how it came about
+    QString why; ///< tooltip: how it was computed
     bool strong = false;
 };
 
 struct TableWords {
     QStringList header;
     std::vector<std::vector<TableCell>> rows; ///< each as long as the header
-    std::vector<bool> numeric;                ///< columns that stand right-aligned
+    std::vector<bool> numeric;                ///< right-aligned columns
 };
 
 class TableModel : public QAbstractTableModel {
