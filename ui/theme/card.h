@@ -1,4 +1,4 @@
-// A pale frame with a heading, in which a page's contents stand.
+// A pale frame with a heading that holds a page's contents.
 #pragma once
 
 #include <QWidget>
@@ -15,11 +15,11 @@ public:
 
     explicit Card(const QString& title, QWidget* parent = nullptr, Tone tone = Tone::plain);
 
-    /// Where the contents go, below the heading.
+    /// The layout for the contents, below the heading.
     QVBoxLayout* contents() const { return m_contents; }
     void setTitle(const QString& title);
     Tone tone() const { return m_tone; }
-    /// Second-rank words at the right end of the heading.
+    /// A secondary text at the right end of the heading.
     void setAside(const QString& words);
 
 protected:
@@ -32,7 +32,7 @@ private:
     QVBoxLayout* m_contents;
 };
 
-/// The frame of a card drawn by a widget that paints itself.
+/// Draws a card's frame for a widget that paints itself.
 void paintCard(QPainter& painter, const QWidget& widget);
 
 /// Removes and deletes everything in the layout.

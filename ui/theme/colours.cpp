@@ -118,7 +118,7 @@ const Colours& coloursOf(Scheme scheme)
 
 Scheme schemeOf(const QPalette& palette)
 {
-    // The text's colour tells: backgrounds may be transparent.
+    // Decided by the text's colour, because backgrounds may be transparent.
     return palette.color(QPalette::WindowText).lightness() < 128 ? Scheme::light : Scheme::dark;
 }
 

@@ -1,6 +1,6 @@
-// The colours of the window, light and dark, and the spacing that all pages share. The hues of
-// data are those of Okabe and Ito (Color Universal Design, 2008); they never stand alone for a
-// meaning. Which set holds is read from the widget's own palette, so nothing global is kept.
+// The colours of the window, light and dark, and the spacing that all pages share. The hues of data
+// are those of Okabe and Ito (Color Universal Design, 2008); they never carry a meaning alone. The
+// set is chosen by the widget's own palette, so there is no global state.
 #pragma once
 
 #include <QColor>
@@ -17,10 +17,10 @@ struct Colours {
     QColor cardEdge;
     QColor fieldEdge;
     QColor text;
-    QColor muted; ///< second-rank text; 4.5:1 on page and card
+    QColor muted; ///< secondary text; 4.5:1 on page and card
     QColor grid;
     QColor button;
-    QColor strong; ///< the chosen page, the main button
+    QColor strong; ///< the current page, the main button
     QColor strongText;
     QColor focus;
     QColor warn;     ///< text of a refusal; 4.5:1 on card and warnBack
@@ -30,7 +30,7 @@ struct Colours {
     QColor careText;
     QColor bubble;
     QColor bubbleText;
-    // Data.
+    // Colours of data.
     QColor beer;
     QColor ambient;
     QColor chamber;
@@ -51,17 +51,17 @@ const Colours& coloursOf(const QPalette& palette);
 const Colours& coloursOf(const QWidget& widget);
 Scheme schemeOf(const QPalette& palette);
 
-/// The colour of a setup by its place in the logbook: blue, vermillion, then further ones.
+/// The colour of a setup by its index in the logbook: blue, vermillion, then further ones.
 QColor setupColour(int index);
-/// A pale version of it to stand behind text.
+/// A pale version of it for the background of text.
 QColor setupFill(int index, const Colours& colours, bool chosen = false);
-/// A version of it that can be read as text on a card (4.5:1).
+/// A version of it that is readable as text on a card (4.5:1).
 QColor setupText(int index, const Colours& colours);
-/// Of lines, bars and dots: on a dark ground lightened as words are, since the blue would sink into
-/// it.
+/// For lines, bars and dots: on a dark background lighter, as for text, because the blue would be
+/// too dark.
 QColor setupLine(int index, const Colours& colours);
 
-/// `share` of the one over the other.
+/// `share` of the first colour over the second.
 QColor mixed(const QColor& over, const QColor& under, double share);
 /// Relative luminance contrast after WCAG 2.1, 1 … 21.
 double contrast(const QColor& a, const QColor& b);

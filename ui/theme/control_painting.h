@@ -1,4 +1,4 @@
-// Draws single controls for the house style. Rectangles are those of the widget, in its pixels.
+// Draws single controls for the house style. Rectangles are in the widget's coordinates, in pixels.
 #pragma once
 
 #include "ui/theme/colours.h"
@@ -8,7 +8,7 @@ class QStyleOption;
 
 namespace holdband::ui {
 
-/// Of what a control is drawn: its ground and its edge.
+/// The background and the edge of a control.
 struct ControlLook {
     QColor ground;
     QColor edge;
@@ -16,17 +16,17 @@ struct ControlLook {
     double radius = 4.0;
 };
 
-/// An edge in the focus's colour where the control has it, in `quiet` else.
+/// The edge has the focus colour if the control has the focus, else `quiet`.
 ControlLook lookOf(const QStyleOption& option, const Colours& colours, const QColor& ground,
                    const QColor& quiet);
 
 void paintBox(QPainter& painter, const QRect& rect, const ControlLook& look);
 void paintTick(QPainter& painter, const QRect& rect, const QColor& colour);
 void paintPartTick(QPainter& painter, const QRect& rect, const QColor& colour);
-/// A ring with a dot in it where it is chosen.
+/// A ring, with a dot in it if it is chosen.
 void paintRing(QPainter& painter, const QRect& rect, const ControlLook& look, bool chosen,
                const QColor& dot);
-/// An angle that points down, or up.
+/// An arrow that points down, or up.
 void paintAngle(QPainter& painter, const QRect& rect, const QColor& colour, bool down);
 
 } // namespace holdband::ui

@@ -1,4 +1,4 @@
-// A label that shortens what does not fit, with the whole text in its tooltip.
+// A label that elides text that does not fit, with the full text in its tooltip.
 #pragma once
 
 #include <QLabel>

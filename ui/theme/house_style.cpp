@@ -16,8 +16,8 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr QSize buttonRoom(30, 12); ///< around a button's words: both sides, above and below
-constexpr int lineRoom = 4;         ///< above and below what is typed
+constexpr QSize buttonRoom(30, 12); ///< around a button's text: both sides, above and below
+constexpr int lineRoom = 4;         ///< above and below the typed text
 constexpr int lineInset = 5;        ///< left and right of it
 constexpr int scrollBreadth = 11;
 constexpr int leastHandle = 28;
@@ -27,7 +27,7 @@ QByteArray roleOf(const QWidget* widget)
     return widget ? widget->property("role").toByteArray() : QByteArray();
 }
 
-/// Of the label's text; without a value it keeps the palette's.
+/// The colour of a label's text; invalid: the palette's.
 QColor wordsColour(const QByteArray& role, const Colours& c)
 {
     if (role == "muted")
@@ -42,7 +42,7 @@ QColor wordsColour(const QByteArray& role, const Colours& c)
 void polishTable(QAbstractItemView& view, const Colours& c)
 {
     view.viewport()->setAutoFillBackground(false);
-    QPalette own; // the rest follows the application
+    QPalette own; // other colours follow the application
     own.setColor(QPalette::Highlight, c.button);
     own.setColor(QPalette::HighlightedText, c.text);
     view.setPalette(own);
@@ -77,7 +77,7 @@ void paintButton(QPainter& painter, const QStyleOption& option, const QWidget* w
     else if (option.state & QStyle::State_MouseOver && option.state & QStyle::State_Enabled)
         look.edge = c.fieldEdge;
     paintBox(painter, option.rect, look);
-    // The focus's colour and that of a strong button are near each other: a line parts them.
+    // The focus colour and that of a strong button are similar: a line separates them.
     if (option.state & QStyle::State_HasFocus && isMain(option, widget))
         paintBox(painter, option.rect.adjusted(2, 2, -2, -2),
                  {Qt::transparent, c.strongText, 1.0, 4.0});
@@ -178,7 +178,7 @@ void paintTab(QPainter& painter, const QStyleOption& option, const Colours& c)
     painter.restore();
 }
 
-/// Where the handle of a scroll bar lies within its groove.
+/// The handle of a scroll bar within its groove.
 QRect handleOf(const QStyleOptionSlider& bar)
 {
     const bool across = bar.orientation == Qt::Horizontal;
@@ -213,13 +213,14 @@ void HouseStyle::polish(QWidget* widget)
     auto* label = qobject_cast<QLabel*>(widget);
     if (!label)
         return;
-    // Names that people give may look like markup. Of labels, only a tip's are ours alone.
+    // Names typed by people may look like markup. Of all labels, only a tooltip's contains our own
+    // markup.
     if (label->textFormat() == Qt::AutoText && !label->inherits("QTipLabel"))
         label->setTextFormat(Qt::PlainText);
     const QByteArray role = roleOf(widget);
     if (role.isEmpty())
         return;
-    QPalette own; // only the words': the rest follows the application
+    QPalette own; // only the text colours: others follow the application
     own.setColor(QPalette::WindowText, wordsColour(role, m_colours));
     widget->setPalette(own);
 }
@@ -236,7 +237,7 @@ void HouseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
             frame && frame->lineWidth > 0)
             return paintLine(*painter, *option, widget, m_colours);
-        return; // within a list or a box to count, which draw themselves
+        return; // parts of a list or a spin box, which draw themselves
     case PE_FrameLineEdit:
         return;
     case PE_IndicatorCheckBox:
@@ -363,7 +364,7 @@ int HouseStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
         return scrollBreadth;
     case PM_ScrollBarSliderMin:
         return leastHandle;
-    case PM_FocusFrameHMargin: // left and right of a cell's words
+    case PM_FocusFrameHMargin: // left and right of a cell's text
         return qobject_cast<const QTableView*>(widget)
                    ? 4
                    : QProxyStyle::pixelMetric(metric, option, widget);

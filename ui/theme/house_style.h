@@ -1,6 +1,6 @@
-// The look of controls: the platform's Fusion style with our colours, edges that can be found on a
-// dark page, and a focus that is seen. A style and no style sheet, which would double the time
-// until the window stands.
+// The look of controls: the platform's Fusion style with our colours, edges that are visible on a
+// dark page, and a visible focus. A style and no style sheet, which would double the time until the
+// window is shown.
 #pragma once
 
 #include "ui/theme/colours.h"
@@ -15,7 +15,7 @@ public:
     explicit HouseStyle(Scheme scheme);
 
     using QProxyStyle::polish;
-    /// Gives a widget the colours of its role (see setRole) and takes backgrounds off tables.
+    /// Gives a widget the colours of its role (see setRole) and removes the backgrounds of tables.
     void polish(QWidget* widget) override;
 
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,

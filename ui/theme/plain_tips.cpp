@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr qsizetype oneLine = 70; ///< letters; a tip of plain text is one line however long
+constexpr qsizetype oneLine = 70; ///< letters; a plain-text tooltip is never wrapped
 
 QString headerTip(const QHeaderView& header, QPoint at)
 {
@@ -22,7 +22,7 @@ QString headerTip(const QHeaderView& header, QPoint at)
                      .toString();
 }
 
-/// True where the view has words for the place.
+/// True if the view has a text for that place.
 bool showOfView(const QAbstractItemView& view, const QHelpEvent& help)
 {
     QWidget* viewport = view.viewport();

@@ -1,4 +1,4 @@
-// Tips are words, never markup: names that people give may hold "<b>" or "<img>".
+// Tooltips are plain text, never markup: names typed by people may contain "<b>" or "<img>".
 #pragma once
 
 #include <QObject>
@@ -6,11 +6,12 @@
 
 namespace holdband::ui {
 
-/// The words as a tip shows them: as they are; where they are long, or could be taken for markup,
-/// as rich text that says the same, which wraps.
+/// The text for a tooltip: unchanged; or, if it is long or could be taken for markup, as rich text
+/// with the same contents, which wraps.
 QString tip(const QString& words);
 
-/// Sees to it for every widget and every cell of a view that has a tip. One for the application.
+/// Applies this to every widget and every cell of a view that has a tooltip. One for the
+/// application.
 class PlainTips : public QObject {
     Q_OBJECT
 public:

@@ -56,7 +56,8 @@ void setRole(QWidget* widget, const char* role)
     if (widget->property("role").toByteArray() == role)
         return;
     widget->setProperty("role", role);
-    if (widget->testAttribute(Qt::WA_WState_Polished)) // else the style comes by itself
+    // Before that, Qt applies the style later by itself.
+    if (widget->testAttribute(Qt::WA_WState_Polished))
         widget->style()->polish(widget);
     widget->update();
     const QByteArray part(role);

@@ -1,4 +1,4 @@
-// Dresses the application: style, palette, and the look of buttons, fields and tables.
+// Sets the look of the application: style, palette, and the look of buttons, fields and tables.
 #pragma once
 
 #include "ui/theme/colours.h"
@@ -10,12 +10,12 @@ class QLabel;
 
 namespace holdband::ui {
 
-/// What the desktop itself uses.
+/// The scheme of the desktop.
 Scheme systemScheme(const QPalette& desktop);
 
 void dress(QApplication& application, Scheme scheme);
 
-/// The part that a widget plays, for its style: "page", "main", "muted", "title", "warn", "care",
+/// The role of a widget, for its style: "page", "main", "muted", "title", "warn", "care",
 /// "refused", "cell".
 void setRole(QWidget* widget, const char* role);
 
