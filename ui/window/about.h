@@ -1,4 +1,4 @@
-// What the program is, its licence, and the cautions that hold for every setup.
+// Shows what the program is, its licence, and the cautions for every setup.
 #pragma once
 
 class QWidget;

@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 namespace {
 
-const char* const desktopProperty = "desktopIsDark"; // of the application
+const char* const desktopProperty = "desktopIsDark"; // property of the application
 const QString appearanceKey = QStringLiteral("appearance");
 
 Scheme schemeFor(const QApplication& application, const QString& stored)

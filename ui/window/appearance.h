@@ -1,5 +1,5 @@
-// Light, dark, or as the desktop is: kept with the desk, since eyesight and light are no part of
-// the record.
+// Light, dark, or as the desktop: stored in the preferences, because eyesight and light are not
+// part of the record.
 #pragma once
 
 #include "ui/theme/colours.h"
@@ -9,8 +9,8 @@ class QMenu;
 
 namespace holdband::ui {
 
-/// Before anything has dressed the application: notes what the desktop uses, then dresses it as
-/// was chosen last.
+/// Call before anything has set the application's look: notes the desktop's scheme, then sets the
+/// look that was chosen last.
 void dressAsKept(QApplication& application);
 
 /// "Appearance" with its three choices.

@@ -1,4 +1,5 @@
-// What to do in an empty logbook: five steps, each with its button; those done bear a tick.
+// The first steps in an empty logbook: five steps, each with its button; completed ones have a
+// tick.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -14,7 +15,7 @@ namespace holdband::ui {
 
 enum class FirstStep { setup, meter, sensor, batch, reading };
 
-/// Which of the steps have been taken.
+/// The steps that have been completed.
 struct StepsTaken {
     bool setup = false;
     bool meter = false;

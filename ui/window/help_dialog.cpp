@@ -17,9 +17,9 @@ namespace {
 
 const QString contents = QStringLiteral("contents.md");
 constexpr int tallest = 680;
-constexpr int titleBar = 40; // with some room around it
+constexpr int titleBar = 40; // with some space around it
 
-/// In the language of the texts where the page is there, else in English.
+/// In the language of the texts if that page exists, else in English.
 QString markdownOf(const QString& page)
 {
     const QString language = wordsLocale().name().section(u'_', 0, 0);

@@ -12,7 +12,7 @@ class HelpDialog : public QDialog {
 public:
     explicit HelpDialog(QWidget* parent = nullptr);
 
-    /// `page`: "rounds.md"; one that is not there shows the contents.
+    /// `page`: "rounds.md"; if it doesn't exist, the contents are shown.
     void showPage(const QString& page);
     QTextBrowser* text() const { return m_text; }
     const QString& page() const { return m_page; }
@@ -24,10 +24,10 @@ private:
     QString m_page;
 };
 
-/// The help page that belongs to a dialog.
+/// The help page for a dialog.
 QString helpFor(const QDialog& dialog);
 
-/// Opens it, or brings the one that is open to that page.
+/// Opens the help, or switches the open one to that page.
 void openHelp(QWidget& window, const QString& page);
 
 } // namespace holdband::ui

@@ -1,4 +1,4 @@
-// The language that was chosen in the window.
+// The language chosen in the window.
 #pragma once
 
 #include <QString>
@@ -8,10 +8,10 @@ class QMenu;
 
 namespace holdband::ui {
 
-/// As was chosen in the window, else as the desktop says.
+/// Uses the language chosen in the window, else the desktop's.
 void speakAsChosen();
 
-/// "Language" with its choices; one that was chosen holds from the next start.
+/// "Language" with its choices; a chosen one applies from the next start.
 void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say);
 
 } // namespace holdband::ui

@@ -54,7 +54,7 @@ struct LanesAndZone {
     Zone zone;
 };
 
-/// A window of its own over the whole logbook; gone once it is closed.
+/// A separate window for the full logbook; deleted when closed.
 template <typename Dialog>
 void openDialog(QWidget& window, Session& session)
 {
@@ -97,7 +97,7 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
     addMenus();
     new WindowKeys(this);
     resize(1280, 860);
-    restoreGeometry(preferences::windowGeometry()); // nothing where it was never kept
+    restoreGeometry(preferences::windowGeometry()); // does nothing if none was saved
 }
 
 void MainWindow::layOut()
@@ -201,9 +201,9 @@ void MainWindow::addMenus()
 
 BatchMenuActions MainWindow::batchMenu()
 {
-    // What changes a batch is for those who may write.
+    // Changing a batch needs a writable logbook.
     const auto may = [this] { return m_session.isOpen() && !m_session.readOnly(); };
-    // Plain lambdas: GCC 12 warns falsely of a captured pointer to member where it sanitizes.
+    // Plain lambdas: GCC 12 warns falsely of a captured pointer to member with sanitizers.
     const auto onShown = [this, may](auto act) {
         return [this, may, act] {
             const QString batch = m_pages->run()->batch();
@@ -273,7 +273,7 @@ void MainWindow::takeLanes(results::LanesReview lanes, const Zone& zone)
         }
     }
     m_welcome->setState(WelcomePage::State::emptyLogbook, QFileInfo(m_session.path()).fileName());
-    // The steps stand there until something is chosen, or the first batch is there.
+    // The steps are shown until something is chosen, or there is a first batch.
     if (any || m_freshlyOpened)
         m_outer->setCurrentIndex(any ? 1 : 0);
     m_freshlyOpened = false;
@@ -288,7 +288,7 @@ void MainWindow::takeLanes(results::LanesReview lanes, const Zone& zone)
     m_reminder->look();
 }
 
-/// The batch that is open, else the last one pitched.
+/// Chooses the open batch, else the last one pitched.
 void MainWindow::chooseFirst(const results::LanesReview& lanes)
 {
     const results::LaneBar* best = nullptr;
@@ -379,7 +379,7 @@ void MainWindow::setReminding(bool on)
     m_reminder->setOn(on);
 }
 
-/// The run, or the two that stand side by side.
+/// The run, or the two runs compared.
 Looked MainWindow::lookedAt() const
 {
     if (m_pages->page() == PageId::sideBySide) {
@@ -394,7 +394,7 @@ void MainWindow::addNote(const QString& batch)
 {
     if (!m_session.isOpen() || m_session.readOnly())
         return;
-    // Of the run that is looked at: at the time that is pointed at.
+    // For the shown run: the time under the pointer.
     const bool shown = m_pages->page() == PageId::run && batch == m_pages->run()->batch();
     const auto at = shown ? m_pages->run()->charts()->time().pointer() : std::nullopt;
     auto* dialog = new NoteDialog(m_session, batch, this, at);
@@ -432,12 +432,12 @@ bool MainWindow::showsWelcome() const
     return m_outer->currentIndex() == 0;
 }
 
-/// Once: what was typed of a round is gone with the window.
+/// Asks once, because an unsaved round is lost when the window closes.
 void MainWindow::closeEvent(QCloseEvent* event)
 {
     preferences::storeWindowGeometry(saveGeometry());
     if (!m_pages->hasTypedRound() || std::exchange(m_leaveAsked, true)) {
-        m_pages->imports()->cancel(); // else what is left of the program would wait for it
+        m_pages->imports()->cancel(); // otherwise the program would wait for it before it ends
         return event->accept();
     }
     event->ignore();

@@ -1,5 +1,5 @@
-// The window: lanes on top, the page row, the pages, the status line. Puts its parts together and
-// passes on what one asks of another; each part does its own work.
+// The window: lanes on top, the page row, the pages, the status line. Builds its parts and passes
+// requests between them; each part does its own work.
 #pragma once
 
 #include "core/results/overview/lanes.h"
@@ -32,13 +32,13 @@ enum class FirstStep;
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
-    /// `sampleLogbook`: empty where there is none.
+    /// `sampleLogbook`: empty if there is none.
     MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget* parent = nullptr);
 
     void openLogbook(const QString& path);
     void createLogbook(const QString& path);
     void loadDescription(const QString& path);
-    /// What the sample logbook is made of when it is first wanted.
+    /// The description from which the sample logbook is made on first use.
     void setSampleDescription(const QString& path) { m_sampleDescription = path; }
     void openSample();
     void openRun(const QString& batch);
@@ -83,7 +83,7 @@ private:
     void addNote(const QString& batch);
     Looked lookedAt() const;
     void showTables();
-    /// Of the shown batch's beer first.
+    /// Starts with the sensor of the shown batch's beer.
     void showReadings();
     void setReminding(bool on);
     void refreshBackups();
@@ -99,14 +99,14 @@ private:
     BatchActions* m_batchActions;
     Reminder* m_reminder;
     ReportActions* m_reports;
-    std::shared_ptr<results::LanesCache> m_lanesCache; ///< used by the reading worker alone
-    QStringList m_running;                             ///< setups with a batch that runs
-    bool m_freshlyOpened = false;                      ///< until its lanes are known
+    std::shared_ptr<results::LanesCache> m_lanesCache; ///< used only by the reading worker
+    QStringList m_running;                             ///< setups with a running batch
+    bool m_freshlyOpened = false;                      ///< until the lanes are known
     QString m_sampleLogbook;
     QString m_sampleDescription;
-    bool m_leaveAsked = false; ///< with a round typed and not kept
+    bool m_leaveAsked = false; ///< about an unsaved round
     std::optional<LocalTime> m_lastBackup;
-    QString m_wantedPath; ///< asked for and not there
+    QString m_wantedPath; ///< requested, but missing
     LanesView* m_lanes;
     PageRow* m_pageRow;
     Pages* m_pages;

@@ -1,5 +1,5 @@
-// What the window does about the logbook's copies: the status line's word, the offer where a
-// logbook is damaged or gone.
+// The window's handling of a logbook's copies: the text in the status line, the offer if a logbook
+// is damaged or gone.
 #include "ui/window/main_window.h"
 
 #include "core/preferences/preferences.h"
@@ -29,7 +29,7 @@ void MainWindow::refreshBackups()
         });
 }
 
-/// What opens may have changed bits all the same.
+/// A logbook that opens may still have changed bits.
 void MainWindow::checkSeal()
 {
     m_session.ask<bool>(
@@ -71,7 +71,7 @@ BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QStri
     return dialog;
 }
 
-/// Shown only where there is something to offer.
+/// Shown only if there is something to offer.
 void MainWindow::offerBackups(const QString& logbook, const QString& why)
 {
     BackupsDialog* dialog = makeBackupsDialog(logbook, why);

@@ -1,5 +1,4 @@
-// The files that the window opens, makes, loads and takes in; what it does with them is in
-// main_window.cpp.
+// The files that the window opens, creates, loads and imports; main_window.cpp has the rest.
 #include "ui/window/main_window.h"
 
 #include "core/exchange/load.h"
@@ -26,7 +25,7 @@ QString logbookFilter()
     return Words::tr("Logbooks (*.holdband);;All files (*)");
 }
 
-constexpr int slowOpening = 400; ///< ms, after which it is said that a logbook is being opened
+constexpr int slowOpening = 400; ///< ms, after which a message says that a logbook is being opened
 
 QString openingWords(const QString& path)
 {
@@ -70,7 +69,7 @@ void MainWindow::createLogbook(const QString& path)
         m_notice->say(sentence(made.error()));
 }
 
-/// The loader opens the logbook itself, so the session lets go of it meanwhile.
+/// The loader opens the logbook itself, so the session closes it meanwhile.
 void MainWindow::loadDescription(const QString& path)
 {
     if (!m_session.isOpen() || m_session.readOnly())

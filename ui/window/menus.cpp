@@ -23,7 +23,7 @@ void add(QMenu* menu, const QString& text, const QKeySequence& keys, std::functi
     QObject::connect(action, &QAction::triggered, menu, [act = std::move(act)] { act(); });
 }
 
-/// As it stands when the menu is opened.
+/// Filled each time the menu is opened.
 void addRecentMenu(QMenu* menu, const MenuActions& actions)
 {
     QMenu* recent = menu->addMenu(Words::tr("Open &recent"));

@@ -1,4 +1,4 @@
-// The menus, made from what the window offers to do.
+// The menus, made from the window's actions.
 #pragma once
 
 #include "ui/window/page_row.h"
@@ -13,7 +13,7 @@ enum class Zoom { in, out, all };
 
 class UndoActions;
 
-/// What can be done to batches; all but newBatch of the one shown.
+/// Actions on batches; all but newBatch are for the shown one.
 struct BatchMenuActions {
     std::function<void()> newBatch;
     std::function<void()> pitchNow;
@@ -31,7 +31,7 @@ struct MenuActions {
     std::function<void()> showReadings;
     std::function<void()> addNote;
     std::function<void()> showJournal;
-    std::function<void(bool)> remind; ///< of rounds, by the desktop's notifications
+    std::function<void(bool)> remind; ///< of due rounds, by desktop notifications
     bool reminding = false;
     std::function<void()> newLogbook;
     std::function<void()> openLogbook;
@@ -41,13 +41,13 @@ struct MenuActions {
     std::function<void()> importLog;
     std::function<void()> loadDescription;
     std::function<void()> chooseUnits;
-    std::function<void()> makeReport;  ///< of what is looked at
-    std::function<void()> copyPicture; ///< likewise
+    std::function<void()> makeReport;  ///< of what is shown
+    std::function<void()> copyPicture; ///< the same
     std::function<void(PageId)> showPage;
-    std::function<void(const QString&)> say;   ///< a sentence above the page
-    std::function<void(const char*)> showHelp; ///< a page of it, or what belongs to the shown page
+    std::function<void(const QString&)> say;   ///< shows a sentence above the page
+    std::function<void(const char*)> showHelp; ///< one help page, or the one for the shown page
     std::function<void(Zoom)> zoom;
-    std::function<void()> showTables;      ///< the run's panels as tables
+    std::function<void()> showTables;      ///< shows the run's panels as tables
     std::function<void(bool)> showCooling; ///< chamber and coolant in the temperature panel
 };
 

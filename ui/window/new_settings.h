@@ -1,5 +1,4 @@
-// The settings that a new logbook begins with: the computer's zone, and the locale's units and
-// currency.
+// The initial settings of a new logbook: the computer's zone, and the locale's units and currency.
 #pragma once
 
 #include "core/model/equipment.h"

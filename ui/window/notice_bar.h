@@ -1,4 +1,4 @@
-// A line that says something the person should know and can put away: a refusal, read-only.
+// A line with a message that the user can close: a refusal, read-only.
 #pragma once
 
 #include <QWidget>

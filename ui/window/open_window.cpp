@@ -34,8 +34,8 @@ QIcon ownIcon()
     return icon;
 }
 
-/// Qt ends the program where it finds no display. For as long as this lives, that ends it with a
-/// sentence instead of a crash.
+/// Qt ends the program if it finds no display. While this object lives, the program then ends with
+/// a sentence instead of a crash.
 class DisplayWanted {
 public:
     DisplayWanted()
@@ -61,7 +61,7 @@ private:
         ::_exit(noDisplay);
     }
 
-    static constexpr int noDisplay = 2; ///< the call can't work here
+    static constexpr int noDisplay = 2; ///< exit status: the call can't work here
 };
 
 std::unique_ptr<QApplication> startApplication(int& argc, char** argv)

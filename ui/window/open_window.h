@@ -9,8 +9,8 @@ namespace holdband::ui {
 
 struct WindowOptions {
     std::optional<std::string> logbook; ///< to open at once
-    std::optional<std::string> sample;  ///< a sample logbook, offered where no logbook is open
-    /// What it is made of, where it is not there yet.
+    std::optional<std::string> sample;  ///< a sample logbook, offered while no logbook is open
+    /// The description to make it from, if it does not exist yet.
     std::optional<std::string> sampleDescription;
     std::optional<std::string> page;    ///< "rounds", "run", "side by side", "equipment", "imports"
 };

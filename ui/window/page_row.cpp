@@ -55,7 +55,7 @@ PageRow::PageRow(QWidget* parent)
     for (int i = 0; i < pageCount; ++i) {
         auto* button = new QPushButton(pageTitle(static_cast<PageId>(i)), this);
         button->setCheckable(true);
-        button->setAutoExclusive(true); // one of several, as assistive technology is told
+        button->setAutoExclusive(true); // announces one of several to assistive technology
         button->setToolTip(QStringLiteral("Alt+%1").arg(i + 1));
         setRole(button, "page");
         m_buttons->addButton(button, i);
@@ -64,7 +64,7 @@ PageRow::PageRow(QWidget* parent)
     layout->addSpacing(12);
     layout->addWidget(m_subtitle, 1);
     setRole(m_subtitle, "muted");
-    // Toggled, not clicked: assistive technology toggles.
+    // idToggled, not idClicked: assistive technology toggles.
     connect(m_buttons, &QButtonGroup::idToggled, this, [this](int id, bool on) {
         if (on)
             Q_EMIT pageChosen(static_cast<PageId>(id));
@@ -90,7 +90,7 @@ void PageRow::setSubtitle(const QString& words)
 
 void PageRow::keyPressEvent(QKeyEvent* event)
 {
-    // The group moves the choice with the arrow keys; the page follows.
+    // The group moves the selection with the arrow keys; the page follows.
     QWidget::keyPressEvent(event);
     if (event->key() == Qt::Key_Left || event->key() == Qt::Key_Right)
         Q_EMIT pageChosen(page());

@@ -1,4 +1,4 @@
-// The row of pages below the lanes, with a line about what is open beside it.
+// The row of pages below the lanes, with a line about the open subject beside it.
 #pragma once
 
 #include <QWidget>
@@ -13,7 +13,7 @@ enum class PageId { rounds, run, sideBySide, equipment, imports };
 inline constexpr int pageCount = 5;
 
 QString pageTitle(PageId page);
-/// The page of the help that belongs to it.
+/// The help page for a page.
 QString helpFor(PageId page);
 
 class PageRow : public QWidget {

@@ -14,8 +14,8 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr int quietAfter = 250;  ///< milliseconds from standing to making the rest
-constexpr int quietBetween = 30; ///< between two pages, for what the user does meanwhile
+constexpr int quietAfter = 250;  ///< milliseconds from showing the window to making the other pages
+constexpr int quietBetween = 30; ///< between two pages, so that the user's input is handled
 
 } // namespace
 
@@ -93,7 +93,7 @@ void Pages::makeImports()
         m_imports->refresh();
 }
 
-/// The page of imports first: it looks after the watched files.
+/// The page of imports first, because it polls the watched files.
 bool Pages::makeNext()
 {
     for (const PageId page :

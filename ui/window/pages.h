@@ -1,5 +1,5 @@
-// The five pages in a stack, and what each needs when another logbook is opened or this one has
-// changed. A page is made when it is first wanted, or in a quiet moment after the window stands.
+// The five pages in a stack, and their updates when another logbook is opened or this one has
+// changed. A page is made when it is first needed, or when idle after the window is shown.
 #pragma once
 
 #include "core/results/overview/lanes.h"
@@ -24,17 +24,17 @@ public:
 
     void setPage(PageId page);
     PageId page() const;
-    /// Forgets what was shown of another logbook.
+    /// Clears what was shown of another logbook.
     void clear();
-    /// Fetches everything shown anew.
+    /// Fetches everything shown again.
     void refresh();
     /// The batches and setups to choose from.
     void setLanes(const results::LanesReview& lanes);
-    /// Zooms the chart of the page, where it has one.
+    /// Zooms the chart of the page, if it has one.
     void zoom(Zoom zoom);
-    /// What the page row says beside the pages.
+    /// The text that the page row shows beside the pages.
     QString subtitle() const;
-    /// A round was begun and not kept.
+    /// Whether a round was begun and not saved.
     bool hasTypedRound() const;
 
     RoundsPage* rounds();
@@ -43,7 +43,7 @@ public:
     EquipmentPage* equipment();
     ImportsPage* imports();
 
-    /// Makes the next page that nobody has wanted yet; false where all are there.
+    /// Makes the next page not made yet; false if all exist.
     bool makeNext();
 
 Q_SIGNALS:

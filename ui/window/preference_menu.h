@@ -1,5 +1,5 @@
-// What is kept with the desk because it is no part of the record: light or dark, how large the text
-// is, which language. Each is a menu of a few choices.
+// Preferences that are not part of the record: light or dark, the text size, the language. Each is
+// a menu of a few choices.
 #pragma once
 
 #include <QString>
@@ -15,12 +15,12 @@ struct PreferenceChoice {
     QString words;
 };
 
-/// What was chosen last under this key; empty where nothing was.
+/// The last choice under this key; empty if there is none.
 QString storedChoice(const QString& key);
 void storeChoice(const QString& key, const QString& stored);
 
-/// A menu of the choices under `title`. What is chosen is kept, then handed to `taken`. Where
-/// nothing was chosen yet, or something unknown, the first one is ticked.
+/// Adds a menu of the choices under `title`. A choice is stored, then passed to `taken`. If nothing
+/// was chosen yet, or something unknown, the first choice is ticked.
 void addChoiceMenu(QMenu& menu, const QString& title, const QString& key,
                    const std::vector<PreferenceChoice>& choices,
                    const std::function<void(const QString& stored)>& taken);

@@ -1,5 +1,5 @@
-// How large the text of the window is, beside what the desktop says: kept with the desk. Reports
-// have their own sizes.
+// The size of the window's text, relative to the desktop's: stored in the preferences. Reports have
+// their own sizes.
 #pragma once
 
 #include <QString>
@@ -10,11 +10,11 @@ class QMenu;
 
 namespace holdband::ui {
 
-/// Before any widget is made: the application's font in the size that was chosen last.
+/// Call before any widget is made: sets the application's font to the size chosen last.
 void sizeTextAsKept(QApplication& application);
 
-/// "Text size" with its choices. A size that was chosen holds from the next start, which `say` is
-/// told as a sentence.
+/// "Text size" with its choices. A chosen size applies from the next start; `say` gets a sentence
+/// about that.
 void addTextSizeMenu(QMenu& menu, const std::function<void(const QString&)>& say);
 
 } // namespace holdband::ui

@@ -1,5 +1,5 @@
-// What stands in the window while there is nothing to show: one sentence, and the buttons for what
-// to do next.
+// The window's contents while there is nothing to show: one sentence, and buttons for the next
+// step.
 #pragma once
 
 #include "ui/window/first_steps.h"

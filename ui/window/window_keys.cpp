@@ -37,7 +37,7 @@ bool isLinesOwn(const QKeyEvent& key, const QLineEdit& line)
     return !letter || key.modifiers() != Qt::ControlModifier || isEditing(key);
 }
 
-/// Dialogs do so by themselves.
+/// Dialogs already do so themselves.
 bool pressesButton(QObject* watched, const QKeyEvent& key)
 {
     auto* button = qobject_cast<QPushButton*>(watched);
@@ -49,7 +49,7 @@ bool pressesButton(QObject* watched, const QKeyEvent& key)
     return true;
 }
 
-/// In the window itself F1 is a menu's key.
+/// In the window itself F1 is a menu shortcut.
 bool asksHelp(QObject* watched, const QKeyEvent& key)
 {
     const auto* widget = qobject_cast<QWidget*>(watched);
@@ -61,7 +61,7 @@ bool asksHelp(QObject* watched, const QKeyEvent& key)
     return true;
 }
 
-/// The wheel scrolls the page; it never changes a value that happens to lie beneath.
+/// The wheel scrolls the page; it never changes a value under the pointer.
 bool isTurned(const QObject* watched)
 {
     return qobject_cast<const QAbstractSlider*>(watched)
@@ -70,7 +70,7 @@ bool isTurned(const QObject* watched)
                      qobject_cast<const QComboBox*>(watched);
 }
 
-/// The line that is typed in.
+/// The line edit in which the user types.
 const QLineEdit* lineOf(QObject* watched)
 {
     if (const auto* box = qobject_cast<const QAbstractSpinBox*>(watched))
@@ -91,7 +91,7 @@ bool WindowKeys::eventFilter(QObject* watched, QEvent* event)
         return pressesButton(watched, *static_cast<const QKeyEvent*>(event)) ||
                asksHelp(watched, *static_cast<const QKeyEvent*>(event));
     if (event->type() == QEvent::Wheel && isTurned(watched)) {
-        event->ignore(); // what lies around it scrolls
+        event->ignore(); // so that its surroundings scroll
         return true;
     }
     if (event->type() != QEvent::ShortcutOverride)

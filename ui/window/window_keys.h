@@ -1,7 +1,7 @@
-// Keys that the window's parts would each take in their own way. Enter presses the button that has
-// the focus, as Space does. Where a line has the focus it claims many keys of the menus for its own
-// editing (Ctrl+E, Ctrl+K, Ctrl+Z even with nothing to take back); here the menu wins, but for
-// copying, pasting, choosing all, and taking back what is being typed.
+// Handles keys that the window's parts would otherwise treat differently. Enter presses the button
+// that has the focus, as Space does. A focused line edit claims many menu shortcuts for its own
+// editing (Ctrl+E, Ctrl+K, Ctrl+Z even with nothing to undo); here the menu takes precedence,
+// except for copying, pasting, selecting all, and undoing while text is being typed.
 #pragma once
 
 #include <QObject>
@@ -11,7 +11,7 @@ namespace holdband::ui {
 class WindowKeys : public QObject {
     Q_OBJECT
 public:
-    /// Watches the whole application as long as it lives.
+    /// Watches the entire application while it lives.
     explicit WindowKeys(QObject* parent);
 
     bool eventFilter(QObject* watched, QEvent* event) override;
