@@ -7,7 +7,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// As usualRounds() calls them.
+/// As named by usualRounds().
 constexpr const char* morning = "Morning";
 constexpr const char* evening = "Evening";
 
@@ -67,7 +67,8 @@ QString roundWordInLine(const std::string& label)
     if (label == evening)
         return Words::tr("evening", "a round, beside its date");
     const bool english = wordsLocale().language() == QLocale::English;
-    return english ? shown(label).toLower() : shown(label); // elsewhere names are nouns
+    // In other languages they are nouns with capitals.
+    return english ? shown(label).toLower() : shown(label);
 }
 
 std::string keptRound(const QString& typed)

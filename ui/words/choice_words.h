@@ -1,5 +1,5 @@
-// The logbook's choices as words of the person's language; core/model/names.h has the written
-// names that files keep.
+// The logbook's choices as text in the user's language; core/model/names.h has the names written in
+// files.
 #pragma once
 
 #include "core/model/batch.h"
@@ -13,13 +13,13 @@
 
 namespace holdband::ui {
 
-/// The locale of the language that the texts are in: for the names of days and months. Numbers
-/// follow the person's own locale.
+/// The locale of the texts' language: for the names of days and months. Numbers follow the user's
+/// own locale.
 QLocale wordsLocale();
 /// A date for that locale's names of days and months.
 QDate qtDate(Date date);
 
-/// "beer", "ambient", …; of a power sensor "power_w", as a log names it.
+/// "beer", "ambient", …; of a power sensor "power_w", as in a log.
 QString readsWord(SensorKind reads);
 
 /// "hold", "ramp"
@@ -28,11 +28,11 @@ QString stageKindWord(StageKind kind);
 /// "rollover", "reset"
 QString meterEventWord(MeterEvent event);
 
-/// The usual rounds are kept in English and said in everybody's language; another name stays as it
-/// was written. "Morning"; inside a line "morning".
+/// The default rounds are stored in English and shown in the user's language; any other name is
+/// shown as written. "Morning"; inside a line "morning".
 QString roundWord(const std::string& label);
 QString roundWordInLine(const std::string& label);
-/// What the logbook keeps of a round's name as it was typed.
+/// The stored form of a typed round name.
 std::string keptRound(const QString& typed);
 
 /// "1 vessel", "3 vessels"

@@ -15,7 +15,7 @@ namespace {
 
 const QString english = QStringLiteral("en");
 
-/// Of Qt's own words those that stand on our buttons, for where Qt's catalogues are not installed.
+/// Qt's own texts that are on our buttons, for when Qt's catalogues are not installed.
 [[maybe_unused]] constexpr const char* qtWords[] = {QT_TRANSLATE_NOOP("QPlatformTheme", "Close"),
                                                     QT_TRANSLATE_NOOP("QPlatformTheme", "Cancel"),
                                                     QT_TRANSLATE_NOOP("QPlatformTheme", "OK")};
@@ -25,7 +25,7 @@ QString catalogueOf(const QString& language)
     return QStringLiteral(":/translations/holdband_%1.ts").arg(language);
 }
 
-/// Hands the catalogue over to the application where it holds texts.
+/// Installs the catalogue in the application if it has texts.
 bool install(std::unique_ptr<QTranslator> catalogue, bool loaded)
 {
     if (!loaded || !QCoreApplication::installTranslator(catalogue.get()))

@@ -10,7 +10,7 @@ namespace {
 struct CatalogueText {
     QByteArray source;
     QByteArray remark;
-    QStringList forms; ///< empty while it is not finished
+    QStringList forms; ///< empty while the translation is unfinished
 };
 
 QByteArray keyOf(const QByteArray& context, const QByteArray& source, const QByteArray& remark)
@@ -18,7 +18,7 @@ QByteArray keyOf(const QByteArray& context, const QByteArray& source, const QByt
     return context + '\0' + source + '\0' + remark;
 }
 
-/// The element <translation>; the reader is left at its end.
+/// Reads the element <translation>, to its end.
 QStringList readForms(QXmlStreamReader& xml)
 {
     const bool finished = !xml.attributes().hasAttribute(QStringLiteral("type"));
@@ -35,7 +35,7 @@ QStringList readForms(QXmlStreamReader& xml)
     return finished ? forms : QStringList();
 }
 
-/// The element <message>; the reader is left at its end.
+/// Reads the element <message>, to its end.
 CatalogueText readText(QXmlStreamReader& xml)
 {
     CatalogueText text;

@@ -1,5 +1,5 @@
 // The texts of one language as Qt Linguist edits them (a .ts file, XML), read when the program
-// starts. Nothing has to be compiled for it, so that a build needs no tools of translators.
+// starts. It needs no compiling, so that a build needs no translation tools.
 #pragma once
 
 #include <QByteArray>
@@ -14,19 +14,19 @@ class TextCatalogue : public QTranslator {
 public:
     using QTranslator::QTranslator;
 
-    /// Reads the finished texts of a .ts file. False: it can't be read to its end, or has
-    /// none; the catalogue is then empty.
+    /// Reads the finished texts of a .ts file. False: it can't be read to its end, or has no texts;
+    /// the catalogue is then empty.
     bool read(const QString& file);
 
-    /// The text of that remark, else the one without a remark; null where there is neither. Of
-    /// plural forms the first stands for a count of 1 and the last for any other, as in German.
+    /// The text with that remark, else the one without a remark; null if there is neither. Of
+    /// plural forms the first is for a count of 1 and the last for any other, as in German.
     QString translate(const char* context, const char* source, const char* remark = nullptr,
                       int count = -1) const override;
 
     bool isEmpty() const override { return m_texts.isEmpty(); }
 
 private:
-    /// Of a text without plural forms the one form.
+    /// For a text without plural forms, its one form.
     QHash<QByteArray, QStringList> m_texts;
 };
 

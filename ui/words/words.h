@@ -1,5 +1,5 @@
-// The window's texts in the person's language; between the core's text (UTF-8) and the window's
-// (QString); and the person's decimal sign.
+// The window's texts in the user's language; conversion between the core's text (UTF-8) and the
+// window's (QString); and the user's decimal sign.
 #pragma once
 
 #include "core/problem.h"
@@ -13,15 +13,14 @@
 
 namespace holdband::ui {
 
-/// The window's texts. The English one stands in the code and is the key of the catalogue
-/// (resources/translations); one text is one whole label or sentence. Never called before the
+/// The window's texts. The English text is written in the code and is the key of the catalogue
+/// (resources/translations); one text is one full label or sentence. Never call it before the
 /// program has chosen its language: no constants at namespace scope.
 class Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 
 public:
-    /// With the plural forms of the language; %n is the count. In English `one` for one, else
-    /// `many`.
+    /// With the plural forms of the language; %n is the count. In English `one` for 1, else `many`.
     static QString counted(const char* many, const char* one, std::uint64_t count);
 };
 
@@ -35,16 +34,16 @@ inline std::string core(const QString& text)
     return text.toStdString();
 }
 
-/// ',' or '.', as the person's locale writes numbers.
+/// ',' or '.', as in the user's locale.
 char decimalSign();
 
-/// With the person's decimal sign; never "-0.0".
+/// With the user's decimal sign; never "-0.0".
 QString numberText(double value, int decimals);
 
-/// With its sign always: "+0.9", "−0.4", "0.0".
+/// Always with a sign: "+0.9", "−0.4", "0.0".
 QString signedText(double value, int decimals);
 
-/// The number where there is one, else a dash.
+/// The number, or a dash if there is none.
 QString numberOrDash(const std::optional<double>& value, int decimals);
 
 /// The Problem as a sentence that begins with a capital letter.
@@ -53,10 +52,10 @@ QString sentence(const Problem& problem);
 /// The first letter as a capital.
 QString capitalised(QString text);
 
-/// A sentence as it stands after a colon: English begins small there.
+/// A sentence as written after a colon: in English with a small first letter.
 QString afterColon(const QString& sentence);
 
-/// With spaces that do not break a line between a number and its unit: "13 h 49 min".
+/// With no-break spaces between a number and its unit: "13 h 49 min".
 QString keptTogether(QString text);
 
 inline const QString dash = QStringLiteral("–");
