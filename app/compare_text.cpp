@@ -104,7 +104,7 @@ std::string weatherText(const SideBySide& review)
            indented(weather.remarks);
 }
 
-/// Totals after some numbers of batches, up to the end of the chart.
+/// The totals after several numbers of batches, up to the end of the chart.
 std::string totalsTable(const SideBySide& review)
 {
     const results::Money& money = review.money;

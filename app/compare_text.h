@@ -1,4 +1,4 @@
-// A comparison as the command line prints it.
+// Prints a comparison on the command line.
 #pragma once
 
 #include "core/results/comparison/side_by_side.h"

@@ -83,7 +83,7 @@ int wrongCall(const std::string& why, const std::string& usage)
 
 namespace {
 
-/// Stands before an argument that the parser must not take for an option; of no alphabet.
+/// Put before an argument that the parser must not take for an option; a private-use character.
 constexpr QChar shield(0xE000);
 
 bool takesValue(const Command& command, const QString& argument)
@@ -95,8 +95,8 @@ bool takesValue(const Command& command, const QString& argument)
                        });
 }
 
-/// A number such as -5 is an argument and no option. What follows an option that takes a value, or
-/// the end of options (--), the parser leaves alone by itself.
+/// A number such as -5 is an argument, not an option. The parser already treats the value of an
+/// option, and everything after the end of options (--), correctly.
 QStringList withNumbersShielded(const Command& command, const QStringList& arguments)
 {
     QStringList result;

@@ -1,4 +1,4 @@
-// What every command of the command line shares: results to standard output, everything else to
+// Shared by every command of the command line: results to standard output, everything else to
 // standard error, exit statuses, and the parsing of its arguments.
 #pragma once
 
@@ -21,16 +21,17 @@ enum ExitStatus {
     exitFile = 3, ///< a file can't be read or written, is damaged, foreign or locked
 };
 
-// What files and names hold is shown here and never obeyed by the terminal (core/text/visible.h).
-void print(const std::string& text);     ///< to standard output; its lines stay
+// Text from files and names is shown here so that the terminal does not obey it
+// (core/text/visible.h).
+void print(const std::string& text);     ///< to standard output; line breaks remain
 void printLine(const std::string& line); ///< to standard output
 void report(const std::string& line);    ///< to standard error
-/// Prints the problem and gives the exit status that belongs to it.
+/// Prints the problem and returns its exit status.
 int fail(const Problem& problem);
-/// Flushes standard output; a full disk or closed pipe there is a failure of its own.
+/// Flushes standard output; a full disk or closed pipe there gives its own exit status.
 int finish(int status);
 
-/// What a command is called with, after parsing.
+/// The arguments of a command, after parsing.
 class Call {
 public:
     Call(const QCommandLineParser& parser, QStringList positional)
@@ -57,15 +58,15 @@ struct Command {
     int mostArguments;
     QList<QCommandLineOption> options;
     std::function<int(const Call&)> run;
-    bool paints = false; ///< needs fonts and pictures, though no display
+    bool paints = false; ///< needs fonts and pictures, but no display
 };
 
-/// Parses the arguments behind the command's name and runs it.
+/// Parses the arguments after the command's name and runs it.
 int runCommand(const Command& command, const QStringList& arguments);
 
 std::string usageLine(const Command& command);
 
-/// The call is wrong: says why, with the usage line.
+/// For a wrong call: prints the reason and the usage line.
 int wrongCall(const std::string& why, const std::string& usage);
 
 } // namespace holdband::app

@@ -1,4 +1,4 @@
-// Commands that look after the file: export, check, backup.
+// Commands that maintain the file: export, check, backup.
 #include "app/commands.h"
 #include "app/logbook_call.h"
 #include "core/exchange/export.h"
@@ -20,7 +20,7 @@ int withLogbook(const Call& call, Act act)
     return act(**logbook);
 }
 
-/// What is damaged is exported as far as it can be read, so that it can be saved.
+/// A damaged logbook is exported as far as it can be read, so that its data can be saved.
 void warnOfDamage(const store::LogbookFile& logbook)
 {
     const auto damage = store::findDamage(logbook);

@@ -1,5 +1,5 @@
-// A logbook opened for a command: copied before the first change of a day, and where it is broken
-// or gone, with the copies that can take its place.
+// Opens a logbook for a command: makes a copy before the first change of a day, and lists the sound
+// copies if the logbook is broken or gone.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -10,16 +10,16 @@
 
 namespace holdband::app {
 
-/// As the desk has chosen; what becomes of a copy that fails is told on standard error.
+/// As set in the preferences; a copy that fails is reported on standard error.
 store::BackupOptions backupManner();
 
 Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path);
 
-/// For commands that compute from it: what was saved must fit its seal. (The readings of logs are
-/// held against their checksums as they are read.)
+/// For commands that compute figures: the stored data must match its seal. (The readings of logs
+/// are checked against their checksums as they are read.)
 Result<std::unique_ptr<store::LogbookFile>> openForFigures(const std::string& path);
 
-/// As fail(), and after it the sound copies of a logbook that is broken or gone.
+/// As fail(), then lists the sound copies of a logbook that is broken or gone.
 int failOpening(const Problem& problem, const std::string& logbook);
 
 } // namespace holdband::app

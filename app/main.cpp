@@ -47,7 +47,7 @@ int runNamed(const Command& command, int argc, char** argv)
     return runCommand(command, arguments);
 }
 
-/// A lone word that names no file is likelier a mistyped command.
+/// A single word that names no file is probably a mistyped command.
 bool looksLikeCommand(const std::string& word)
 {
     std::error_code error;
@@ -55,7 +55,7 @@ bool looksLikeCommand(const std::string& word)
            !std::filesystem::exists(word, error);
 }
 
-/// A desktop may hand over a file:// URL where a path is meant.
+/// A desktop may pass a file:// URL instead of a path.
 Result<std::string> pathOf(const std::string& argument)
 {
     if (!argument.starts_with("file:"))
@@ -81,7 +81,7 @@ int wrongCommand(const std::vector<Command>& commands, const std::string& word)
 
 #ifdef HOLDBAND_HAS_WINDOW
 
-/// What the sample logbook is made of, where it was installed with the program.
+/// The description for the sample logbook, if it was installed with the program.
 std::optional<std::string> sampleDescription()
 {
     std::error_code error;
@@ -93,8 +93,8 @@ std::optional<std::string> sampleDescription()
                : std::nullopt;
 }
 
-/// The sample logbook where it was made, by app/start.sh or by this program; also where it can be
-/// made.
+/// The path of the sample logbook made by app/start.sh or by this program; absent if it neither
+/// exists nor can be made.
 std::optional<std::string> sampleLogbook(bool canBeMade)
 {
     const char* data = std::getenv("XDG_DATA_HOME");
@@ -136,7 +136,7 @@ int openTheWindow(int, char**)
 
 int run(int argc, char** argv)
 {
-    // A limit on file sizes is reported by the write that meets it, not by dying.
+    // Exceeding a limit on file sizes makes the write fail instead of killing the program.
     std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<Command> commands = allCommands();
     const std::string word = argc > 1 ? argv[1] : "";

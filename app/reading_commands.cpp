@@ -1,4 +1,4 @@
-// Commands that read: they work while the logbook is open for writing elsewhere.
+// Commands that only read: they work while the logbook is open for writing elsewhere.
 #include "app/commands.h"
 #include "app/compare_json.h"
 #include "app/compare_text.h"
@@ -13,7 +13,7 @@ namespace {
 const QCommandLineOption jsonOption(QStringLiteral("json"),
                                     QStringLiteral("print the result as JSON"));
 
-/// Opens the logbook, reviews it, and prints the review in words or as JSON.
+/// Opens the logbook, reviews it, and prints the review as text or as JSON.
 template <typename Review, typename Text, typename JsonText>
 int show(const Call& call, Review review, Text text, JsonText json)
 {

@@ -1,4 +1,4 @@
-// The command that writes reports: a run, a side by side, a season, as PDF, page, figures, picture.
+// The command that writes reports: a run, two side by side, a season, as PDF, HTML, CSV or picture.
 #include "app/commands.h"
 #include "app/logbook_call.h"
 
@@ -19,7 +19,7 @@ Problem wrong(std::string what, std::string remedy)
     return {ProblemKind::call, std::move(what), {}, std::move(remedy)};
 }
 
-/// The end of it, where a name is as long as none should be.
+/// The end of the name, if it is extremely long.
 std::string shortened(const std::string& name)
 {
     constexpr std::size_t most = 120;
@@ -62,7 +62,7 @@ Result<QSize> sizeOf(const Call& call)
     return size;
 }
 
-/// An option that the form makes no use of is a slip.
+/// An option that the form does not use is probably a mistake.
 Done checkUses(const Call& call, report::Form form)
 {
     using report::Form;

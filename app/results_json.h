@@ -1,5 +1,5 @@
-// The results as JSON, by the fixed names: numbers unrounded, times RFC 3339 UTC, durations in
-// hours, temperatures °C, differences K; null where a figure has nothing to stand on.
+// The results as JSON, with fixed names: numbers unrounded, times RFC 3339 UTC, durations in hours,
+// temperatures °C, differences K; null where a figure can't be computed.
 #pragma once
 
 #include "core/results/overview/batch_list.h"

@@ -175,7 +175,7 @@ std::string weatherLine(const RunReview& review)
     return line + "\n";
 }
 
-/// What stems from a file, which may hold line ends.
+/// Text from a file, which may contain line ends, as one line.
 std::string oneLine(const std::string& text)
 {
     return visible(text, LineEnds::escaped);

@@ -1,4 +1,4 @@
-// The results in words and tables, in the units of the logbook.
+// The results as text and tables, in the units of the logbook.
 #pragma once
 
 #include "core/exchange/load.h"

@@ -1,4 +1,4 @@
-// The command that prints the JSON Schema of what the program writes and reads.
+// The command that prints the JSON Schemas of the formats that the program writes and reads.
 #include "app/commands.h"
 
 #include <QFile>
@@ -25,7 +25,7 @@ int printSchema(const Call& call, const Command& command)
     const std::string wanted = call.argument(0);
     const bool known =
         std::find(schemaNames.begin(), schemaNames.end(), wanted) != schemaNames.end();
-    // The build puts resources/json-schema into the program.
+    // The build embeds resources/json-schema in the program.
     QFile schema(QStringLiteral(":/json-schema/") + QString::fromStdString(wanted) +
                  QStringLiteral(".json"));
     if (!known || !schema.open(QIODevice::ReadOnly))

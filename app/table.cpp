@@ -8,7 +8,7 @@ namespace holdband::app {
 
 namespace {
 
-/// Letters, not bytes: continuation bytes of UTF-8 take no place.
+/// In letters, not bytes: continuation bytes of UTF-8 have no width.
 std::size_t widthOf(const std::string& text)
 {
     return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {

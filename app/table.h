@@ -1,4 +1,4 @@
-// A plain text table: columns as wide as their longest cell, numbers to the right.
+// A plain text table: columns as wide as their longest cell, numbers right-aligned.
 #pragma once
 
 #include <string>
@@ -8,8 +8,8 @@ namespace holdband::app {
 
 class Table {
 public:
-    /// The first column is set to the left, the others to the right; a last one of words to the
-    /// left too.
+    /// The first column is left-aligned, the others right-aligned; a last column of text is
+    /// left-aligned too.
     explicit Table(std::vector<std::string> headers, bool wordsLast = false);
 
     void add(std::vector<std::string> cells);

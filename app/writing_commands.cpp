@@ -153,7 +153,7 @@ Result<char> delimiterFrom(const std::string& text)
     return failure(wrongValue("delimiter", text, "comma, semicolon, tab, bar"));
 }
 
-/// Where the columns and the header are, if somebody knows better.
+/// The layout of columns and header, if the user specifies it.
 Result<LayoutWish> layoutFrom(const Call& call)
 {
     LayoutWish wish;
@@ -174,7 +174,7 @@ Result<LayoutWish> layoutFrom(const Call& call)
     return wish;
 }
 
-/// The columns of a log with one value a row, which go together.
+/// The columns of a log with one value per row, which must be given together.
 Result<std::optional<intake::LongColumns>> longColumnsFrom(const Call& call)
 {
     const auto names = call.value("names");
@@ -189,7 +189,7 @@ Result<std::optional<intake::LongColumns>> longColumnsFrom(const Call& call)
     return std::optional(intake::LongColumns{*names, *values, units});
 }
 
-/// What is decided about values: unit, decimal sign, a register that falls.
+/// The options about values: unit, decimal sign, a register that falls.
 Done takeValueOptions(const Call& call, intake::ImportOptions& options)
 {
     if (const auto text = call.value("unit")) {
@@ -251,14 +251,14 @@ void reportAsides(const intake::ImportReport& imported)
                "; take one with --column \"SENSOR=NAME\".");
 }
 
-/// The log had values, and none of them could be read.
+/// The log had values, but none of them could be read.
 bool wasAllRejected(const intake::ImportReport& imported)
 {
     return imported.file.rejectedTotal > 0 &&
            imported.added() + imported.alreadyThere() + imported.conflicting() == 0;
 }
 
-/// The readings are stored by then, which the message says too.
+/// The readings are stored already, and the message says so.
 int failRejects(Problem problem, const intake::ImportReport& imported, bool dryRun)
 {
     if (!dryRun && imported.added() > 0)
@@ -274,10 +274,11 @@ int import(const Call& call)
         return fail(options.error());
     const auto rejects = call.value("rejects");
     if (rejects) {
-        // Said before anything is stored: afterwards the readings would be in the logbook already.
+        // Checked before anything is stored: afterwards the readings would already be in the
+        // logbook.
         Done may = exchange::mayWrite(*rejects, exchange::Existing::keep);
         if (!may) {
-            may.error().remedy = "choose another name"; // there is no --force here
+            may.error().remedy = "choose another name"; // there is no --force for this file
             return fail(may.error());
         }
     }
