@@ -1,4 +1,5 @@
-// Short ways to write series, stages and batches in tests. Times are hours from an arbitrary start.
+// Short helpers to write series, stages and batches in tests. Times are hours from an arbitrary
+// start.
 #pragma once
 
 #include "core/analysis/run.h"
@@ -75,7 +76,7 @@ inline analysis::RunInput runInput(const Batch& batch, Series beer, double gapMi
     return input;
 }
 
-/// The batch judged alone, as planned and for the sensor's doubt.
+/// The batch judged alone, as planned and with the sensor's uncertainty.
 inline analysis::JudgedBatch judged(const Batch& batch, Series beer, double gapMinutes,
                                     std::optional<double> accuracy = {})
 {

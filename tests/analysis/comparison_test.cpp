@@ -25,7 +25,7 @@ TEST(Comparison, WidensEnergyByEachMetersAccuracy)
     TrialSide b = steadySide("Cabinet meter", 5.0);
     const RunComparison comparison = compare(a, b);
     const Measure& energy = measureOf(comparison, MeasureId::energy);
-    // ± 0.01 of reading at both ends, × 0.99 and 1.01.
+    // Reading ± 0.01 at both ends, × 0.99 and 1.01.
     expectBounds(energy.a, 10.0, 9.99 * 0.99, 10.01 * 1.01);
     expectBounds(energy.b, 5.0, 4.99 * 0.99, 5.01 * 1.01);
     expectBounds(energy.difference, 5.0, 9.99 * 0.99 - 5.01 * 1.01, 10.01 * 1.01 - 4.99 * 0.99);
@@ -282,8 +282,8 @@ std::vector<BatchSummary> onlyEnergies(std::initializer_list<double> values)
 
 TEST(SetupComparison, HasAnIntervalFromThreeBatchesOn)
 {
-    // 1, 2, 3: 2 ± 4.302652729911275/√3 (Student t, 2 degrees of freedom): from −0.48, which no
-    // energy can be.
+    // 1, 2, 3: 2 ± 4.302652729911275/√3 (Student t, 2 degrees of freedom): from −0.48, but no
+    // energy can be negative.
     const double half = 4.302652729911275 / std::sqrt(3.0);
     const auto a = onlyEnergies({1, 2, 3});
     const auto measures = compareSetups(a, onlyEnergies({9, 9}));
@@ -296,7 +296,7 @@ TEST(SetupComparison, HasAnIntervalFromThreeBatchesOn)
 
 TEST(SetupComparison, NobodyIsAheadByLessThanTheInstrumentsMayBeWrong)
 {
-    // Batches alike: the intervals have no width.
+    // Equal batches: the intervals have no width.
     auto a = onlyEnergies({10, 10, 10});
     auto b = onlyEnergies({9.5, 9.5, 9.5});
     EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::b) << "as if the meters were perfect";

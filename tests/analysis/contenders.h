@@ -1,4 +1,4 @@
-// Two runs for a comparison, alike in all but what a test changes.
+// Two runs for a comparison, equal except for what a test changes.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -8,7 +8,7 @@
 
 namespace holdband::test {
 
-/// One side, with what it stands on. Change `input`, then call analyse().
+/// One side with its data. Change `input`, then call analyse().
 struct TrialSide {
     analysis::RunInput input;
     analysis::RunFigures figures;

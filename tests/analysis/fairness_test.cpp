@@ -1,4 +1,4 @@
-// Every note on what makes a comparison less than fair, provoked alone. Section 6 of the method.
+// Every fairness note, triggered alone. Section 6 of the method.
 #include "core/analysis/fairness.h"
 #include "tests/analysis/contenders.h"
 
@@ -95,7 +95,7 @@ TEST(Fairness, Durations)
 TEST(Fairness, Volumes)
 {
     Pair pair;
-    // 10 % more wort of the same gravity: 10 % more extract, no note of its own.
+    // 10 % more wort of the same gravity: 10 % more extract, no separate note.
     pair.b.input.batch.volume = Volume::litres(22);
     EXPECT_THAT(pair.kinds(), ElementsAre(NoteKind::volumes));
 }
@@ -254,7 +254,7 @@ TEST(Fairness, FermentationHeatByTheLastMeasuredGravity)
     EXPECT_THAT(pair.kinds(), IsEmpty());
 }
 
-/// Two setups of three batches each, alike in all but what a test changes.
+/// Two setups of three batches each, equal except for what a test changes.
 struct SetupPair {
     FairnessFacts a = meanFacts(std::vector(3, facts()));
     FairnessFacts b = a;

@@ -1,4 +1,4 @@
-// Extract, attenuation and alcohol held against published tables. Section 7 of the method.
+// Extract, attenuation and alcohol checked against published tables. Section 7 of the method.
 #include "core/analysis/gravity.h"
 #include "core/quantity/plato.h"
 
@@ -44,10 +44,10 @@ struct Row {
 
 TEST(Alcohol, AgreesWithTheCheckTable)
 {
-    // Derived with Balling's relations after Nielsen et al., Brauwelt International 2007
-    // (RE = 0.1808 OE + 0.8192 AE; A = (OE − RE)/(2.0665 − 0.010665 OE)); ± 0.005. The table has
-    // 64.98 for the first row's real attenuation; the same relations give 64.9855, worked out
-    // here: OE 12.38765, AE 2.56078, 0.8192 (1 − AE/OE).
+    // Derived with Balling's relations after Nielsen et al., Brauwelt International 2007 (RE =
+    // 0.1808 OE + 0.8192 AE; A = (OE − RE)/(2.0665 − 0.010665 OE)); ± 0.005. The table has 64.98
+    // for the first row's real attenuation; the same relations give 64.9855, computed here: OE
+    // 12.38765, AE 2.56078, 0.8192 (1 − AE/OE).
     const Row rows[] = {{1.050, 1.010, 5.250, 5.294, 80.000, 64.9855},
                         {1.055, 1.015, 5.250, 5.309, 72.727, 58.82},
                         {1.060, 1.012, 6.300, 6.384, 80.000, 64.87},

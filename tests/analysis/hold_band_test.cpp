@@ -16,7 +16,7 @@ BandJudgement judgeOne(Schedule schedule, double ended, Series beer, double gapM
         .asPlanned.stages.at(stage);
 }
 
-/// A hold at 20 °C that never forgives settling.
+/// A hold at 20 °C that allows no settling time.
 Stage strictHold(std::optional<double> hours = {})
 {
     Stage stage = hold("Hold", 20, hours);
@@ -155,7 +155,7 @@ TEST(Excursions, ThatCameBackBeforeAGapCameBack)
     EXPECT_EQ(stage.excursions[0].cut, Cut::cameBack);
 }
 
-/// An excursion whose last covered reading sits on the edge, typed in °F.
+/// An excursion whose last covered reading is exactly on the edge, typed in °F.
 Cut cutOnTheEdge(double targetF, double toleranceF)
 {
     const double edge = targetF + toleranceF;
@@ -168,7 +168,7 @@ Cut cutOnTheEdge(double targetF, double toleranceF)
 
 TEST(Excursions, CameBackWhereTheLastReadingSitsOnTheEdge)
 {
-    // The edge is inside, whatever rounding °F to °C leaves.
+    // The edge is inside, whatever the rounding error from °F to °C.
     for (int target = 30; target <= 90; ++target)
         EXPECT_EQ(cutOnTheEdge(target, 3), Cut::cameBack) << target;
     const BandJudgement stage =

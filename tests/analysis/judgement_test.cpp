@@ -1,4 +1,4 @@
-// Scores from figures, weighted totals, and what would turn the lead. Figures by hand.
+// Scores from figures, weighted totals, and what would change the lead. Figures by hand.
 #include "core/analysis/bounded.h"
 #include "core/analysis/judgement.h"
 

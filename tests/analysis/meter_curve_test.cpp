@@ -30,9 +30,9 @@ std::vector<MeterReading> twelveHours()
 
 TEST(MeterCurve, IsStraightBetweenReadings)
 {
-    // At 13:00 the register stood at 100.6. Bounds: 99.95 … 101.25 there, 99.95 … 100.05 at 07:00.
+    // At 13:00 the register was at 100.6. Bounds: 99.95 … 101.25 there, 99.95 … 100.05 at 07:00.
     expectFigure(curve(twelveHours()).over(hourSpan(7, 13)), 0.6, 0.0, 1.3);
-    // Whole pair: ± 0.05 at either end.
+    // The full pair: ± 0.05 at either end.
     expectFigure(curve(twelveHours()).over(hourSpan(7, 19)), 1.2, 1.1, 1.3);
 }
 
@@ -48,11 +48,12 @@ TEST(MeterCurve, RatedPowerTightensTheBounds)
 
 TEST(MeterCurve, ARatedPowerThatIsTooSmallIsIgnoredAndSaid)
 {
-    // 50 W for 12 h are 0.6 kWh, and 0.1 of resolution: 1.2 shows it to be wrong.
+    // 50 W for 12 h are 0.6 kWh, plus 0.1 of resolution: a reading of 1.2 shows that the rated
+    // power is wrong.
     const MeterCurve wrong = curve(twelveHours(), {}, 50);
     EXPECT_EQ(wrong.pairsAboveRatedPower(), 1u);
     expectFigure(wrong.over(hourSpan(7, 13)), 0.6, 0.0, 1.3);
-    // 92 W: 1.104 + 0.1 > 1.2 stands; 91 W: 1.092 + 0.1 < 1.2 does not.
+    // 92 W: 1.104 + 0.1 > 1.2, possible; 91 W: 1.092 + 0.1 < 1.2, impossible.
     EXPECT_EQ(curve(twelveHours(), {}, 92).pairsAboveRatedPower(), 0u);
     EXPECT_EQ(curve(twelveHours(), {}, 91).pairsAboveRatedPower(), 1u);
 }
@@ -70,8 +71,8 @@ TEST(MeterCurve, TheRatedPowerIsIgnoredForThatPairOnly)
 
 TEST(MeterCurve, TheEstimateLiesWithinItsBoundsWhereTheMeterRanFlatOut)
 {
-    // 1.2 kWh in 12 h at 95 W (1.14): within the resolution, so the power stands, but the straight
-    // line runs faster than it.
+    // 1.2 kWh in 12 h at 95 W (1.14): within the resolution, so the power is possible, but the
+    // straight line rises faster than it allows.
     const EnergyFigure figure = curve(twelveHours(), {}, 95).over(hourSpan(9, 17));
     EXPECT_NEAR(figure.kwh, 0.8, 1e-9);
     EXPECT_LE(figure.low, figure.kwh);
@@ -89,11 +90,11 @@ TEST(MeterCurve, ResolutionDefaultsToTheFinestDecimal)
 
 TEST(MeterCurve, ARolloverAddsTheTop)
 {
-    // 99986 → 11 with top 100000: 25 kWh (the check table's row); ± 0.5 at either end.
+    // 99986 → 11 with highest value 100000: 25 kWh (the check table's row); ± 0.5 at either end.
     const std::vector<MeterReading> readings{meterReading(0, 99986, 0),
                                              meterReading(10, 11, 0, MeterEvent::rollover)};
     expectFigure(curve(readings, {}, {}, 100000).over(hourSpan(0, 10)), 25.0, 24.0, 26.0);
-    // Halfway 12.5; the register stood between 99985.5 and 100011.5.
+    // Halfway 12.5; the register was between 99985.5 and 100011.5.
     expectFigure(curve(readings, {}, {}, 100000).over(hourSpan(0, 5)), 12.5, 0.0, 26.0);
 }
 
@@ -101,7 +102,7 @@ TEST(MeterCurve, NothingIsTakenFromARolloverThatCannotBe)
 {
     const std::vector<MeterReading> readings{meterReading(0, 12000, 0),
                                              meterReading(10, 11, 0, MeterEvent::rollover)};
-    // Without a top, and with one that the register had already passed.
+    // Without a highest value, and with one that the register had already passed.
     EXPECT_FALSE(curve(readings).over(hourSpan(0, 10)).any());
     EXPECT_FALSE(curve(readings, {}, {}, 10000).over(hourSpan(0, 10)).any());
 }
@@ -126,7 +127,7 @@ std::vector<MeterReading> withReset()
 TEST(MeterCurve, AResetPairIsAtLeastTheNewReading)
 {
     expectFigure(curve(withReset()).over(hourSpan(0, 10)), 3.0, 2.95, unbounded);
-    // A part of the pair: spread straight, low 0.
+    // A part of the pair: distributed evenly, low 0.
     expectFigure(curve(withReset()).over(hourSpan(0, 5)), 1.5, 0.0, unbounded);
     expectFigure(curve(withReset()).over(hourSpan(4, 10)), 1.8, 0.0, unbounded);
 }
@@ -135,7 +136,7 @@ TEST(MeterCurve, AResetPairIsAtMostWhatTheRatedPowerAllows)
 {
     expectFigure(curve(withReset(), {}, 1000).over(hourSpan(0, 10)), 3.0, 2.95, 10.0);
     expectFigure(curve(withReset(), {}, 1000).over(hourSpan(0, 5)), 1.5, 0.0, 5.0);
-    // With the plain pair behind it: 2.0, 1.9 … 2.1.
+    // With the following plain pair: 2.0, 1.9 … 2.1.
     expectFigure(curve(withReset(), {}, 1000).over(hourSpan(0, 20)), 5.0, 4.85, 12.1);
     // 250 W for 10 h are 2.5 kWh: wrong, so unbounded again.
     const MeterCurve wrong = curve(withReset(), {}, 250);
@@ -145,7 +146,7 @@ TEST(MeterCurve, AResetPairIsAtMostWhatTheRatedPowerAllows)
 
 TEST(MeterCurve, BoundsOfAResetPairKeepTheirOrder)
 {
-    // 290 W allow 2.9 kWh, less than the 2.95 that were read at least, within the resolution.
+    // 290 W allow 2.9 kWh, less than the read minimum of 2.95, but within the resolution.
     const EnergyFigure figure = curve(withReset(), {}, 290).over(hourSpan(0, 10));
     EXPECT_LE(figure.low, figure.kwh);
     EXPECT_LE(figure.kwh, figure.high);

@@ -1,4 +1,4 @@
-// What goes into the same-weather model, what it says, and when it decides. Section 5 of the
+// The input of the same-weather model, its results, and when it gives a decision. Section 5 of the
 // method. Figures by hand.
 #include "core/analysis/same_weather.h"
 #include "tests/analysis/builders.h"
@@ -19,7 +19,7 @@ Span hours(double from, double to)
     return {hour(from), hour(to)};
 }
 
-/// A level beer and a room, a reading an hour, from hour 0 to `until`.
+/// A level beer and a room with one reading per hour, from hour 0 to `until`.
 RunInput steadyRun(double until, double roomCelsius)
 {
     Batch batch = batchOf({hold("Hold", 20.0)}, until);
@@ -158,7 +158,7 @@ TEST(WeatherPairs, ShareThePowerAmongTheBatchesThatRan)
     EXPECT_THAT(pairs[1].of, ElementsAre("A", "B"));
     b.quiet = std::vector<QuietPair>{}; // still fermenting
     EXPECT_EQ(weatherPairs(setup, between, {a, b}).size(), 1u);
-    b.quiet.reset(); // not looked at
+    b.quiet.reset(); // not examined
     EXPECT_EQ(weatherPairs(setup, between, {a, b}).size(), 1u);
 }
 
@@ -174,7 +174,8 @@ WeatherPair point(double from, double lift, double watts, double length = 12)
     return {hours(from, from + length), lift, watts, {"A"}};
 }
 
-/// 10 W and 2 W for each K, with steps of ± `off` W off the line, of so many batches in turn.
+/// 10 W plus 2 W per K, with steps of ± `off` W off the line, alternating between a number of
+/// batches.
 std::vector<WeatherPair> line(int count, double leastLift, double step, double off = 1.0,
                               int batches = 3)
 {

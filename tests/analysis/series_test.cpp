@@ -56,7 +56,7 @@ TEST(GapLimit, IsAtMostTwoHours)
 
 TEST(GapLimit, LooksOnlyAtReadingsInsideTheBatch)
 {
-    // Before pitching every minute, inside every 10 minutes; the piece from −1 to 0 is not inside.
+    // Before pitching every minute, inside every 10 minutes; the piece from −1 to 0 is outside.
     const Series series = atMinutes({-3, -2, -1, 0, 10, 20, 21, 22, 23});
     EXPECT_EQ(defaultGapLimit(series, {minute(0), minute(20)}), gap(30));
 }
@@ -96,7 +96,7 @@ TEST(Cover, OnePieceMayStraddleBothEdges)
 
 TEST(Cover, AStraddlingPieceIsJudgedByItsWholeLength)
 {
-    // The piece is 4 h long; that only 2 h of it lie inside does not make it covered.
+    // The piece is 4 h long; the fact that only 2 h of it are inside does not make it covered.
     EXPECT_TRUE(cover(test::series({{-1, 18}, {3, 22}}), gap(180), {hour(0), hour(2)}).empty());
 }
 

@@ -1,4 +1,4 @@
-// Arrival, settling, missed stages: section 2 of the method. Target 20 °C ± 1 K unless said.
+// Arrival, settling, missed stages: section 2 of the method. Target 20 °C ± 1 K unless stated.
 #include "tests/analysis/builders.h"
 
 #include <gtest/gtest.h>
@@ -87,7 +87,8 @@ TEST(Settling, AllowedHoursAreCountedOnTheClock)
 
 TEST(Settling, UncoveredTimeIsNeverForgiven)
 {
-    // Covered outside 2–3 h, arrives at 3 h: settling 1 h; the first 2 h are hold time unseen.
+    // Covered outside 2–3 h, arrives at 3 h: settling 1 h; the first 2 h are hold time without
+    // data.
     const Judged run = judge({hold("Hold", 20)}, 4, series({{2, 23}, {3, 21}, {4, 20}}), 60);
     EXPECT_DOUBLE_EQ(run.stage().arrival->ms, 3 * hourMs);
     EXPECT_TRUE(run.stage().arrival->seen);
@@ -148,7 +149,7 @@ TEST(Settling, ABeerThatStartsInsideHasArrivedAtTheStart)
     const Judged unseen = judge({hold("Hold", 20)}, 2, series({{0, 20.5}, {1, 20}, {2, 20}}), 60);
     EXPECT_EQ(unseen.stage().arrival, (Arrival{0.0, 0.5, false}));
     EXPECT_FALSE(unseen.stage().settles);
-    // Readings before pitching belong to the series: the instant before is covered.
+    // Readings before pitching are part of the series: the instant before is covered.
     const Judged seen =
         judge({hold("Hold", 20)}, 2, series({{-1, 20.5}, {0, 20.5}, {1, 20}, {2, 20}}), 60);
     EXPECT_EQ(seen.stage().arrival, (Arrival{0.0, 0.5, true}));
@@ -191,7 +192,7 @@ TEST(Settling, AStageWithoutAJumpIsSeenToArriveWhereTheInstantBeforeIsCovered)
                              series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), 60);
     EXPECT_DOUBLE_EQ(run.stage(1).arrival->ms, 0.0);
     EXPECT_TRUE(run.stage(1).arrival->seen);
-    // And the other way round: a gap before the start, covered from it on.
+    // The other way round: a gap before the start, covered from then on.
     const Judged after = judge({hold("One", 20, 5), hold("Two", 20)}, 8,
                                series({{0, 20}, {1, 20}, {5, 20}, {6, 20}, {7, 20}, {8, 20}}), 60);
     EXPECT_FALSE(after.stage(1).arrival->seen);

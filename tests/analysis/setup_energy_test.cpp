@@ -50,8 +50,8 @@ TEST(SetupEnergy, TimeWithoutAMeterInServiceIsNotMetered)
 
 TEST(SetupEnergy, AMetersBoundsDoNotWidenWhereAnotherComesIntoService)
 {
-    // A over the whole: 10 ± 0.1. B from 5 h: 1 ± 0.1. That B begins between A's readings says
-    // nothing about A.
+    // A over the full span: 10 ± 0.1. B from 5 h: 1 ± 0.1. B beginning between A's readings does
+    // not affect A.
     const SetupEnergy setup(
         {meterSource("A", {meterReading(0, 1.0, 1), meterReading(10, 11.0, 1)}),
          meterSource("B", {meterReading(5, 3.0, 1), meterReading(10, 4.0, 1)}, 5)});
@@ -104,7 +104,7 @@ TEST(Shares, BatchesAtOnceHaveEqualParts)
                 1e-9);
     EXPECT_NEAR(shareOver(steady(), sharesOf(concurrentBatches, 1), hourSpan(0, 20)).kwh, 7.5,
                 1e-9);
-    // Idle from 15 to 20 h: all adds up to 20.
+    // Idle from 15 to 20 h: everything adds up to 20.
     EXPECT_EQ(idleSpans(concurrentBatches, hourSpan(0, 20)), (std::vector{hourSpan(15, 20)}));
 }
 
@@ -142,7 +142,7 @@ TEST(Shares, ABatchThatNeverSharesKeepsTheMetersBounds)
 
 TEST(Shares, ABatchThatStandsInForAnotherDoesNotCutTheSpan)
 {
-    // Two neighbours one after the other: the weight is a half all along.
+    // Two neighbours one after the other: the weight is constantly a half.
     const std::vector<ConcurrentBatch> concurrentBatches{
         {hourSpan(0, 20), 1}, {hourSpan(0, 8), 1}, {hourSpan(8, 20), 1}};
     const auto shares = sharesOf(concurrentBatches, 0);
@@ -189,8 +189,8 @@ TEST(Cost, EachWindowsEnergyHasItsBounds)
     const auto cost = costOver(steady(), alone(0, 20),
                                {{hourSpan(0, 10), 0.1}, {hourSpan(10, 20), 0.3}}, hourSpan(0, 20));
     ASSERT_TRUE(cost);
-    // 10 kWh each: 1 + 3. Each window holds 0 … 21 kWh, which would add up to 0 … 8.4; but both
-    // together hold 19 … 21 kWh, at 0.1 at the least and at 0.3 at the most.
+    // 10 kWh each: 1 + 3. Each window has 0 … 21 kWh, which would add up to 0 … 8.4; but both
+    // together have 19 … 21 kWh, at a price between 0.1 and 0.3.
     EXPECT_NEAR(cost->amount, 4.0, 1e-9);
     EXPECT_NEAR(cost->low, 0.1 * 19, 1e-9);
     EXPECT_NEAR(cost->high, 0.3 * 21, 1e-9);

@@ -58,7 +58,7 @@ TEST(Quantiles, OfAUniformPiece)
 
 TEST(Quantiles, AreTheSmallestValueWithThatShare)
 {
-    // Half the time at 18, half at 22, a gap between: at 18 half the time is at or below.
+    // Half the time at 18, half at 22, with a gap between: at 18 half the time is at or below.
     const Track halves = trackOf(series({{0, 18}, {10, 18}, {30, 22}, {40, 22}}), 40, 10);
     EXPECT_EQ(quantile(halves, 0.5), 18.0);
     EXPECT_EQ(quantile(halves, 0.50001), 22.0);

@@ -102,7 +102,7 @@ TEST(Crash, IsNotAHoldAtTheFootOfARamp)
 
 TEST(Crash, OfNineFahrenheitDegreesCounts)
 {
-    // 9 °F are 5 K exactly, though for many a pair of targets not in binary.
+    // 9 °F are exactly 5 K, though not in binary for many pairs of targets.
     for (int fahrenheit = 40; fahrenheit <= 80; ++fahrenheit) {
         Stage warm = hold("Warm", 0, 5);
         warm.target = Temperature::fahrenheit(fahrenheit);

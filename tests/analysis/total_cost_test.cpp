@@ -48,7 +48,7 @@ TEST(Crossing, NeverWhereTheCheaperOneStaysSo)
 
 TEST(Crossing, IsInDoubtWhereTheBoundsHoldBoth)
 {
-    // A saves 300 at first; its energy costs 0 … 2 more with each batch, or up to 1 less.
+    // A saves 300 on parts; its energy costs 0 … 2 more with each batch, or up to 1 less.
     const Crossing crosses = crossingOf({100, {2.0, 1.0, 3.0}}, {400, {1.5, 1.0, 2.0}});
     EXPECT_EQ(crosses.kind, CrossingKind::crosses);
     EXPECT_DOUBLE_EQ(crosses.batches, 600.0);

@@ -1,4 +1,4 @@
-// The verdict, its order, grace and doubt: section 3 of the method.
+// The verdicts, their precedence, ignored excursions and uncertainty: section 3 of the method.
 #include "tests/analysis/builders.h"
 
 #include <gtest/gtest.h>
@@ -54,7 +54,7 @@ TEST(Grace, ExcursionsOnOppositeSidesDoNotCountTogether)
 
 TEST(Grace, AnExcursionBehindAGapDoesNotGoOnAtOnce)
 {
-    // Above 4–5 h up to the stage's end, and again 6–7 h behind a gap of 61 min.
+    // Above 4–5 h up to the stage's end, and again 6–7 h after a gap of 61 min.
     const Batch batch = batchOf({hold("One", 20, 5), hold("Two", 20)}, 12);
     const Series beer = series({{0, 20},
                                 {1, 20},
@@ -75,7 +75,7 @@ TEST(Grace, AnExcursionBehindAGapDoesNotGoOnAtOnce)
 
 TEST(Verdicts, LeftComesBeforeNotEnoughData)
 {
-    // 3 h of 10 h covered, one excursion seen.
+    // 3 h of 10 h covered, with one excursion.
     const Batch batch = batchOf({hold("Hold", 20)}, 10);
     const Series beer = series({{0, 20}, {1, 22}, {2, 20}, {3, 20}});
     EXPECT_EQ(verdictOf(batch, beer, 0, 60), Verdict::left);

@@ -1,4 +1,4 @@
-// The worked example at the end of the method in DEVELOPERS.md, computed by hand there.
+// The worked example at the end of the method in DEVELOPERS.md, where it is computed by hand.
 #include "tests/analysis/builders.h"
 
 #include <gtest/gtest.h>
