@@ -241,7 +241,7 @@ TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreKept)
 
 TEST(CommandLine, ARegisterPassingItsDeclaredTopIsARollover)
 {
-    // A five-digit register 99986 → 11 with declared top 100000: 25 kWh (arithmetic).
+    // A five-digit register 99986 → 11 with set highest value 100000: 25 kWh (arithmetic).
     const Program program;
     program.write("r.json", R"({"holdband":1,"setups":[{"name":"S"}],
         "sensors":[{"name":"Beer","reads":"beer"}],
@@ -285,7 +285,7 @@ TEST(CommandLine, WhileOneWritesOthersReadAndAreToldWho)
     }
 }
 
-/// The one file in the folder of copies.
+/// The only file in the folder of copies.
 std::string onlyCopy(const std::string& folder)
 {
     const QStringList files = QDir(QString::fromStdString(folder)).entryList(QDir::Files);

@@ -1,4 +1,4 @@
-// `compare` on the command line, on the sample's own files: what it prints, its JSON, its refusals.
+// `compare` on the command line, on the sample's own files: its output, its JSON, its refusals.
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>

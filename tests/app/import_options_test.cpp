@@ -1,4 +1,4 @@
-// The options of `import` that say how a log is laid out.
+// The options of `import` for the layout of a log.
 #include "tests/app/program.h"
 
 namespace holdband::test {

@@ -1,11 +1,11 @@
-// The main job by the command line: from a hand-written description and a CSV log to verdict,
+// The main task on the command line: from a hand-written description and a CSV log to verdict,
 // energy and comparison.
 #include "tests/app/program.h"
 
 namespace holdband::test {
 namespace {
 
-// The figures are those of the worked example at the end of the method in DEVELOPERS.md.
+// The figures come from the worked example at the end of the method in DEVELOPERS.md.
 TEST(MainJob, TheWorkedExampleGivesItsVerdict)
 {
     const WorkedProgram program;
@@ -84,7 +84,7 @@ TEST(MainJob, TheSampleLoadsAndComparesInBothWays)
     }
 }
 
-/// name → verdict and certainty, as the sample's own story has them (sample-data/README.md).
+/// Name → verdict and certainty, as described in sample-data/README.md.
 TEST(MainJob, TheSampleTellsItsStory)
 {
     const Program program;

@@ -1,4 +1,4 @@
-// Runs the program as a process in a folder of its own.
+// Runs the program as a process in its own folder.
 #pragma once
 
 #include <QFile>
@@ -46,7 +46,7 @@ public:
         return file.readAll().toStdString();
     }
 
-    /// Arguments as they are; a relative path lies in the folder.
+    /// Runs it with unchanged arguments; relative paths are inside the folder.
     Outcome run(const std::vector<std::string>& arguments) const
     {
         QStringList list;
@@ -55,7 +55,7 @@ public:
         return start(QStringLiteral(HOLDBAND_PROGRAM), list);
     }
 
-    /// A line for bash, in which $HOLDBAND is the program.
+    /// Runs a line of bash in which $HOLDBAND is the program.
     Outcome shell(const std::string& line) const
     {
         return start(QStringLiteral("bash"), {QStringLiteral("-c"), QString::fromStdString(line)});

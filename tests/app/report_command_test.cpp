@@ -1,5 +1,4 @@
-// Reports from the command line: every form, read back by tools that are not ours, and what is
-// refused.
+// Reports from the command line: every form, read back with independent tools, and what is refused.
 #include "tests/app/program.h"
 #include "tests/needs.h"
 
@@ -38,7 +37,7 @@ protected:
         return !QStandardPaths::findExecutable(QString::fromLatin1(tool)).isEmpty();
     }
 
-    /// Width and height as the file's header says (W3C PNG, 11.2.2).
+    /// Width and height from the file's header (W3C PNG, 11.2.2).
     std::pair<int, int> sizeOfPng(const std::string& name) const
     {
         const std::string bytes = program.read(name);
@@ -52,7 +51,7 @@ protected:
         return {number(16), number(20)};
     }
 
-    /// The number at the end of the line that begins so.
+    /// The number at the end of the line with that beginning.
     static double figureAfter(const std::string& csv, const std::string& beginning)
     {
         const std::size_t at = csv.find("\r\n" + beginning);
@@ -161,7 +160,7 @@ TEST_F(ReportCommandTest, TheFiguresAreOneALineUnrounded)
     write("run.csv");
     const std::string csv = program.read("run.csv");
     EXPECT_THAT(csv, StartsWith("part,of,figure,value,unit\r\n"));
-    // Of the worked example in DEVELOPERS.md.
+    // From the worked example in DEVELOPERS.md.
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,\"mean deviation, °C\","), 0.21875);
     EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,covered,"), 0.8);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,kWh,"), 0.90, 1e-12);

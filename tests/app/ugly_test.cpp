@@ -1,4 +1,4 @@
-// Bad input by the command line: a sentence, the right exit status, and the logbook as it was.
+// Bad input on the command line: a sentence, the right exit status, and an unchanged logbook.
 #include "tests/app/program.h"
 
 #include <sys/resource.h>
@@ -220,15 +220,15 @@ TEST(UglyCsv, ClockChangesAreNamedByHour)
         << missing.out;
 }
 
-// 400 MB of addresses are enough for the program and its libraries, not for the cell. The address
-// sanitizer needs terabytes of them.
+// An address space of 400 MB is enough for the program and its libraries, but not for the cell. The
+// address sanitizer needs terabytes.
 #ifdef __SANITIZE_ADDRESS__
 const std::string addressLimit;
 #else
 const std::string addressLimit = "ulimit -v 400000; ";
 #endif
 
-/// The largest resident set of any program that was run and waited for, KiB.
+/// The largest resident set of all programs run and waited for, KiB.
 long largestChildKib()
 {
     rusage usage{};
@@ -240,7 +240,7 @@ TEST(UglyCsv, HugeCellsAndRowsAreRefusedInBoundedMemory)
 {
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
-    // What the program needs for a log of one row, its sanitizers included.
+    // The memory that the program needs for a log of one row, including its sanitizers.
     program.write("small.csv", "Time,Beer\n2026-03-08 00:00,warm\n");
     EXPECT_EQ(program.run({"import", "log.holdband", "small.csv"}).status, 1);
     const long usual = largestChildKib();
@@ -306,7 +306,7 @@ TEST(UglyCsv, ALogOfWhichEveryRowIsRejectedIsAFailure)
     EXPECT_EQ(program.read("log.holdband"), before);
 }
 
-/// Control characters but the line's end, C1 ones, and marks that turn the direction of text.
+/// No control characters except line ends, no C1 controls, no marks that change the text direction.
 bool isTame(const std::string& text)
 {
     for (const char c : text) {
@@ -443,7 +443,7 @@ TEST(UglyLogbooks, AreRefusedForWhatTheyAre)
     }
 }
 
-// One changed value, as a flipped bit would: no command makes a figure of it.
+// One changed value, as from a flipped bit: no command computes a figure from it.
 TEST(UglyLogbooks, AChangedValueGivesNoFigure)
 {
     const WorkedProgram program;
@@ -477,7 +477,7 @@ TEST(UglyDisk, AFullOneChangesNothing)
         rows += std::to_string(1'773'000'000 + minute * 60) + ",20." + std::to_string(minute % 10) +
                 "\n";
     program.write("big.csv", rows);
-    // The size limit stands for a full disk: the write fails in the middle.
+    // The size limit simulates a full disk: the write fails in the middle.
     const Outcome import =
         program.shell("ulimit -f 300; $HOLDBAND import log.holdband big.csv 2>&1");
     EXPECT_EQ(import.status, 3) << import.out;
