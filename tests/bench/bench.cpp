@@ -1,5 +1,5 @@
-// Speed, memory and growth beside a peer in the same run: medians, as ratios. A benchmark, never a
-// test. Usage: bench HOLDBAND TRIVIAL_WINDOW FOLDER [ROWS [RUNS]]
+// Speed, memory and growth, compared with a peer in the same run: medians, as ratios. A benchmark,
+// never a test. Usage: bench HOLDBAND TRIVIAL_WINDOW FOLDER [ROWS [RUNS]]
 #include "core/intake/log/log_reader.h"
 #include "core/results/run/run_review.h"
 #include "tests/bench/child.h"
@@ -40,7 +40,7 @@ double timed(const std::function<void()>& work)
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
-/// The middle time of several runs, each after its own preparation.
+/// The median time of several runs, each after its own preparation.
 double medianTime(int runs, const std::function<double()>& once)
 {
     std::vector<double> times;
@@ -74,7 +74,7 @@ public:
         lanes();
         sideBySide();
         drawing();
-        // Last, since it adds meters to the big logbook.
+        // Last, because it adds meters to the big logbook.
         amount("a round of eight meters, ten years of rounds behind it",
                roundSheetMs(in("log.holdband"), m_runs), "ms", "< 100");
     }
@@ -181,7 +181,7 @@ private:
             medianTime(m_runs, [&] { return plainRead(); }), "<= 1.5");
     }
 
-    /// Both as the command: program start, opening, and what comes of it.
+    /// Both as commands: program start, opening, and the result.
     void report() const
     {
         double peak = 0.0;
@@ -200,7 +200,7 @@ private:
                "KiB", "");
     }
 
-    /// The same short batch in the big logbook and in one of its own.
+    /// The same short batch in the big logbook and in one with nothing else.
     void verdict() const
     {
         writeLog(in("short.csv"), m_rows / 100);
@@ -233,7 +233,7 @@ private:
             std::printf("window shown: no display, not measured\n");
             return;
         }
-        // From the start of the process until the display has its visible window.
+        // From the start of the process until the display shows its window.
         const auto time = [&](const std::vector<std::string>& command) {
             const std::string line = "\"$@\" & until xdotool search --onlyvisible --pid $! "
                                      ">/dev/null 2>&1; do kill -0 $! || exit 1; done;"
@@ -247,7 +247,7 @@ private:
             "<= 2.0");
     }
 
-    /// With the long batch on its Run page: long enough to have read and drawn it, then ended.
+    /// With the long batch on its Run page: runs long enough to read and draw it, then is ended.
     void windowMemory() const
     {
         if (!std::getenv("DISPLAY"))
@@ -260,7 +260,8 @@ private:
         amount("peak memory, window with the long batch open", peak, "MiB", "<= 220");
     }
 
-    /// While the window looks at the log and keeps it. Its program lies beside the trivial one.
+    /// While the window previews and imports the log. Its program is in the folder of the trivial
+    /// one.
     void stall() const
     {
         if (!std::getenv("DISPLAY"))

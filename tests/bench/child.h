@@ -12,10 +12,10 @@ struct Measured {
     double peakMib = 0.0; ///< largest resident set
 };
 
-/// Output goes to /dev/null; standard input is `input`, where given.
+/// Output goes to /dev/null; standard input is `input`, if given.
 Measured runCommand(const std::vector<std::string>& command, const std::string& input = {});
 
-/// The middle one; of an even count the upper of the two.
+/// The median; of an even count the upper of the middle two.
 double median(std::vector<double> values);
 
 } // namespace holdband::bench

@@ -76,12 +76,12 @@ public:
         return static_cast<double>(clock.nsecsElapsed()) / 1e6;
     }
 
-    /// The median of a still frame, smoothed.
+    /// The median of a still frame, antialiased.
     double still()
     {
         std::vector<double> times;
         for (int i = 0; i < 9; ++i) {
-            QTest::qWait(200); // until the finer drawing is due
+            QTest::qWait(200); // until the finer drawing is done
             m_charts.resize(m_charts.width() + (i % 2 == 0 ? 2 : -2), m_charts.height());
             QCoreApplication::processEvents();
             QTest::qWait(200);

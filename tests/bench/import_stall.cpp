@@ -1,6 +1,5 @@
-// The longest time for which the window's event loop stands still while a log is looked at and
-// kept. Usage: import_stall LOGBOOK LOG RESULT
-// RESULT gets both as milliseconds.
+// The longest time for which the window's event loop is blocked while a log is previewed and
+// imported. Usage: import_stall LOGBOOK LOG RESULT RESULT gets both as milliseconds.
 #include "ui/imports/imports_page.h"
 #include "ui/theme/theme.h"
 #include "ui/window/main_window.h"
@@ -15,7 +14,7 @@
 
 namespace {
 
-/// Ticks each millisecond; what a tick comes late is what somebody would have waited.
+/// Ticks each millisecond; the delay of a tick is the time that a user would have waited.
 class Pulse {
 public:
     Pulse()

@@ -24,7 +24,7 @@ using store::LogbookFile;
 
 constexpr int setups = 3;
 constexpr int batches = 300;
-constexpr int readingsEach = 16'700; ///< one a minute: eleven and a half days
+constexpr int readingsEach = 16'700; ///< one per minute: eleven and a half days
 constexpr std::chrono::hours every{24 * 36};
 
 std::string named(const char* what, int number)

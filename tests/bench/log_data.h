@@ -1,4 +1,4 @@
-// The data of the benchmark: a log of 1-minute rows with three temperatures, and what goes with it.
+// The data of the benchmark: a log of 1-minute rows with three temperatures, and its description.
 #pragma once
 
 #include <filesystem>
@@ -12,7 +12,7 @@ void writeLog(const std::filesystem::path& path, int rows);
 /// Equipment for the log, and one batch over its first `batchRows` minutes.
 void writeDescription(const std::filesystem::path& path, int batchRows);
 
-/// What the sqlite3 shell does for the same result: import, then three sensors into a long table.
+/// The same work for the sqlite3 shell: import, then copy three sensors into a long table.
 void writePeerScript(const std::filesystem::path& path, const std::filesystem::path& log,
                      bool intoLongTable);
 

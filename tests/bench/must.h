@@ -1,4 +1,4 @@
-// What a benchmark needs or else gives up, saying why.
+// Ends a benchmark with the reason if something that it needs fails.
 #pragma once
 
 #include "core/problem.h"

@@ -1,6 +1,6 @@
-// How long one drawing of the lanes takes, laid out anew as while they are moved: 500 batches over
-// ten years, and the same zoomed to one year. Usage: paint_lanes RESULT
-// RESULT gets both as milliseconds, medians of 41.
+// How long it takes to lay out and draw the lanes once, as while they are moved: 500 batches over
+// ten years, and the same zoomed to one year. Usage: paint_lanes RESULT RESULT gets both as
+// milliseconds, medians of 41.
 #include "ui/lanes/lanes_view.h"
 #include "ui/theme/theme.h"
 

@@ -24,7 +24,7 @@ using store::LogbookFile;
 constexpr int rounds = 50; ///< of two batches at once, one on each setup
 constexpr std::array<const char*, 2> setups{"Loop", "Cabinet"};
 
-/// The run of the two setups through the years.
+/// The times of the rounds of batches over the years.
 struct History {
     int readingsEach;
 
@@ -132,7 +132,7 @@ double compareTime(const LogbookFile& logbook, results::ComparisonCache& cache)
 
 using SpansRead = std::vector<std::pair<std::string, Span>>;
 
-/// What each batch is read from: sensors and spans.
+/// The data of each batch: sensors and spans.
 SpansRead spansRead(const LogbookFile& logbook)
 {
     SpansRead all;
@@ -143,7 +143,7 @@ SpansRead spansRead(const LogbookFile& logbook)
     return all;
 }
 
-/// The rows of each batch: its beer's and its room's.
+/// Seconds to read the rows of each batch: its beer's and its room's.
 double plainTime(const LogbookFile& logbook, const std::string& path)
 {
     const SpansRead spans = spansRead(logbook);

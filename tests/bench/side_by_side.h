@@ -1,4 +1,5 @@
-// How long two setups with fifty batches each take to be compared, beside reading their rows.
+// Measures how long it takes to compare two setups with fifty batches each, and to only read their
+// rows.
 #pragma once
 
 #include <filesystem>
@@ -7,13 +8,13 @@ namespace holdband::bench {
 
 struct SideBySideTimes {
     double plainRead = 0.0; ///< seconds: each batch's rows by plain sqlite3_step
-    double first = 0.0;     ///< seconds: every batch is summed up
+    double first = 0.0;     ///< seconds: every batch is summarised
     double again = 0.0;     ///< seconds: from the cache, after a weight was changed
     double afterRows = 0.0; ///< seconds: from the cache, after more rows for the last batch
 };
 
-/// Medians of `runs`. The logbook is made anew in `folder`, with about as many rows of beer and
-/// room to read for the batches; the room's are those of two batches each.
+/// Medians of `runs`. The logbook is created in `folder`, with about that many rows of beer and
+/// room for the batches; two batches share the room's rows.
 SideBySideTimes sideBySideTimes(const std::filesystem::path& folder, int readings, int runs);
 
 } // namespace holdband::bench

@@ -1,4 +1,4 @@
-// The peer of the start-up measure: a window with a label.
+// The window with which the start-up time is compared: only a label.
 #include <QApplication>
 #include <QLabel>
 
