@@ -1,4 +1,4 @@
-// The ice point against figures worked out by hand.
+// The ice point compared with figures computed by hand.
 #include "core/editing/ice_point.h"
 
 #include <cmath>
