@@ -1,5 +1,4 @@
-// The keys that the reader of a description takes are those that its JSON Schema describes, object
-// by object.
+// The keys that the reader of a description accepts are those in its JSON Schema, object by object.
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
 

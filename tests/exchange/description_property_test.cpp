@@ -1,4 +1,4 @@
-// What must hold of any description: write, parse, write gives the same text.
+// A property of any description: write, parse, write gives the same text.
 #include "core/exchange/description.h"
 #include "core/model/names.h"
 #include "core/text/zone.h"
@@ -20,7 +20,7 @@ bool maybe()
     return between(0, 1) == 1;
 }
 
-/// Names with what breaks quoting, and letters beyond ASCII.
+/// Names with characters that need quoting, and letters beyond ASCII.
 std::string text()
 {
     static const std::vector<std::string> pieces{"a", "Beer", " ",  "\"", "\\", "/",      ",",
@@ -158,7 +158,7 @@ Meter meter()
     result.setup = text();
     result.resolution = optionally([] { return Energy::kilowattHours(number(0, 1)); });
     result.rollsOverAt = optionally([] { return Energy::kilowattHours(number(1, 1e6)); });
-    // Given in percent, to the hundredth.
+    // In percent, with two decimals.
     result.accuracy = optionally([] { return between(0, 1000) / 100.0 / 100.0; });
     result.from = optionally(instant);
     if (!result.from || maybe())
@@ -250,7 +250,7 @@ FileEntry file()
         result.columns[text()] = text();
     result.origin = optionally(origin);
     result.withdrawn = optionally(instant);
-    if (result.origin && maybe()) // it brought registers only
+    if (result.origin && maybe()) // it brought only registers
         result = FileEntry{{}, {}, {}, {}, {}, {}, result.origin, result.withdrawn};
     return result;
 }
@@ -319,7 +319,7 @@ ExcursionCause cause()
     return result;
 }
 
-/// Only batches of one name have causes, so that their order is the written one.
+/// Only batches with a unique name have causes, so that the written order is unique.
 void addCauses(Description& into)
 {
     if (into.batches.empty())

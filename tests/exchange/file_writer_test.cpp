@@ -1,4 +1,5 @@
-// The one writer of files: whole or not at all, and nothing replaced unasked.
+// The function that writes all files: completely or not at all, and never replacing a file without
+// being told to.
 #include "core/exchange/file_writer.h"
 
 #include <QTemporaryDir>

@@ -18,7 +18,7 @@ namespace fs = std::filesystem;
 TEST(Load, ClearsAwayWhatAKilledRunLeftButNothingOfOthers)
 {
     const DescribedLogbook files;
-    // No process has a number so high (Linux: at most 2^22).
+    // No process can have such a high number (Linux: at most 2^22).
     const std::string dead = ".holdband-4194305-1.part";
     const std::string alive = ".holdband-" + std::to_string(::getpid()) + "-9999.part";
     const auto longAgo = fs::file_time_type::clock::now() - std::chrono::hours{48};
@@ -118,7 +118,7 @@ TEST(Load, AnExportWithoutACurrencyGoesIntoALogbookThatHasOne)
     EXPECT_TRUE(loaded) << loaded.error().sentence();
 }
 
-/// The sentence of the problem, or nothing where the log is taken.
+/// The sentence of the problem, or empty if the log is accepted.
 std::string loadedWith(const std::string& log, const std::string& keys)
 {
     const DescribedLogbook files;

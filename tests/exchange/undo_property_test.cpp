@@ -1,5 +1,5 @@
-// Whatever is entered and taken back, in whatever order: doing all of it again gives the same
-// export, and taking all of it back the export of the beginning.
+// For any sequence of changes and undos: redoing everything gives the same export, and undoing
+// everything gives the initial export.
 #include "core/exchange/export.h"
 #include "core/store/history/undo.h"
 #include "core/store/readings/imports.h"
@@ -33,7 +33,7 @@ Instant moment()
     return someday - std::chrono::minutes{between(0, 5000)};
 }
 
-/// The description without its history, which grows also by what is taken back.
+/// The description without its history, which also grows with each undo.
 std::string withoutHistory(const std::string& description)
 {
     auto document = nlohmann::ordered_json::parse(description);
@@ -141,7 +141,7 @@ void editBatches(const LogbookFile& logbook, const Change& change)
     RC_ASSERT(store::savePlan(change, {"Plan", "n", {}, someSchedule()}).has_value());
 }
 
-/// A reading, or nothing where one stands at that instant.
+/// Adds a reading, or nothing if there is already one at that instant.
 void addReading(const LogbookFile& logbook, const Change& change)
 {
     const store::HandOwner beer{store::HandOwner::Kind::sensor, "Beer"};
