@@ -1,4 +1,4 @@
-// What people ask of a CSV import, one test for each wish.
+// Features that people request of a CSV import, one test for each.
 #include "core/exchange/file_writer.h"
 #include "core/intake/csv/preview.h"
 #include "core/intake/log/import.h"
@@ -37,7 +37,7 @@ protected:
         std::ofstream(path("w.csv"), std::ios::binary) << text;
         return path("w.csv");
     }
-    /// What the window would do with the guesses alone.
+    /// What the window would do with only the guesses.
     Result<intake::ImportReport> import(const std::string& text, bool dryRun = false) const
     {
         intake::ImportOptions options;
@@ -114,7 +114,7 @@ TEST_F(CsvWishes, aPatternOfOnesOwnIsCheckedAsItIsTyped)
     const std::string text = "When,Beer\n07|03|26 06h00,20\n07|03|26 07h30,21\n";
     const auto seen = preview(text);
     ColumnMap map = seen.map();
-    EXPECT_FALSE(map.columnOf(Meaning::time)); // no layout that is known
+    EXPECT_FALSE(map.columnOf(Meaning::time)); // the layout is unknown
     map.columns[0].meaning = Meaning::time;
     map.columns[1] = {Meaning::reading, "Beer"};
     const auto half = intake::tryPattern(seen, map, "dd|MM|yy");
@@ -238,7 +238,7 @@ TEST_F(CsvWishes, noZoneIsShifted)
     ASSERT_TRUE(import("Time (UTC),Beer\n2026-03-07 09:00,22\n"));
     EXPECT_EQ(times().back(), "2026-03-07T09:00");
     ASSERT_TRUE(import("Time,Beer\n2026-03-07 09:00,23\n"));
-    EXPECT_EQ(times().back(), "2026-03-07T16:00"); // the logbook's zone, UTC−7
+    EXPECT_EQ(times().back(), "2026-03-07T16:00"); // read in the logbook's zone, UTC−7
 }
 
 TEST_F(CsvWishes, anOffsetInTheHeaderOfTheTimesIsRead)
@@ -266,7 +266,7 @@ TEST_F(CsvWishes, anAbbreviatedZoneInTheHeaderIsAskedAbout)
     map.zone = "-05:00";
     ASSERT_TRUE(importAs(text, map));
     EXPECT_EQ(times(), (Times{"2026-03-06T06:00", "2026-03-07T11:00"}));
-    // Remembered, it answers for the next log of that shape.
+    // Once remembered, it is used for the next log of that shape.
     intake::rememberMap(*m_logbook, preview(text), map);
     const auto next =
         intake::lookAtLog(*m_logbook, {write("Time (EST),Beer\n2026-03-08 06:00,20\n")});

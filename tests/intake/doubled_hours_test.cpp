@@ -21,7 +21,7 @@ RowTimes rowsOf(const std::vector<int>& clock)
     return rows;
 }
 
-/// The same as UTC clock times of that day, or the line where it stays open.
+/// The resolved times as UTC clock times of that day, or the line that is ambiguous.
 std::vector<int> utcOf(const std::vector<int>& clock)
 {
     RowTimes rows = rowsOf(clock);
@@ -71,7 +71,7 @@ TEST(DoubledHours, rowsThatDoNotShowIt)
 {
     EXPECT_EQ(utcOf({30, 100, 130, 200}), (Clock{-3}));            // one pass only
     EXPECT_EQ(utcOf({100, 130, 100, 130, 100, 200}), (Clock{-2})); // three passes
-    EXPECT_EQ(utcOf({30, 150, 105, 200, 15}), (Clock{-3}));        // rows in no order
+    EXPECT_EQ(utcOf({30, 150, 105, 200, 15}), (Clock{-3}));        // unordered rows
 }
 
 TEST(DoubledHours, missingHourIsReported)

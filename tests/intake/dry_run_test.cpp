@@ -1,4 +1,5 @@
-// A dry run counts what the import would bring, and writes nothing; a cancel in the last moment.
+// A dry run counts what the import would add, and writes nothing; and cancelling at the last
+// moment.
 #include "core/intake/log/import.h"
 #include "core/store/history/history.h"
 #include "core/store/readings/imports.h"
@@ -67,7 +68,7 @@ std::string listOf(const std::vector<intake::ReportedRow>& rows)
     return text;
 }
 
-/// All that a report tells of the readings.
+/// All facts about the readings in a report.
 std::string told(const Result<ImportReport>& report)
 {
     if (!report)
@@ -92,7 +93,7 @@ const std::vector<std::string> logs{
     // the same row twice, a second value for an instant, and a value that can't be read
     "Time,Beer,Meter\n2026-03-07 07:00,21,5.5\n2026-03-07 08:00,22,6.0\n"
     "2026-03-07 08:00,22,6.0\n2026-03-07 08:00,23,6.1\n2026-03-07 09:00,warm,6.2\n",
-    // other values than those that stand
+    // other values than the stored ones
     "Time,Beer,Meter\n2026-03-07 06:00,19,4.0\n2026-03-07 07:00,21,5.4\n"
     "2026-03-07 10:00,24,7.0\n",
     "Time,Name,Value\n2026-03-07 06:00,Beer,20\n2026-03-07 11:00,Beer,25\n"
@@ -117,7 +118,7 @@ TEST_F(DryRun, countsWhatTheImportThenBrings)
             if (withdrawn && real && real->import)
                 takeBackLast();
         }
-        if (!withdrawn) { // and all of it once more, beside what was withdrawn
+        if (!withdrawn) { // the same again, although it was imported and withdrawn before
             const auto imports = store::listImports(*m_logbook);
             auto change = store::Change::begin(*m_logbook, saying("take back"));
             ASSERT_TRUE(change);
@@ -148,7 +149,7 @@ TEST_F(DryRun, needsNoMoreThanReadingAndChangesNothing)
 
 TEST_F(DryRun, cancelledByTheLastCallOfProgressNothingIsStored)
 {
-    // The person presses Cancel while the last share is told: the next question must be heard.
+    // The user presses Cancel during the last progress call: the next call must notice it.
     bool cancelled = false;
     const std::size_t before = entries();
     const auto report = intake::importLog(*m_logbook, options(logs[0]), [&](double share) {

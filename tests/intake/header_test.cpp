@@ -1,4 +1,4 @@
-// Headers, units, and what a text is when it stands for a number.
+// Headers, units, and the meaning of a text in place of a number.
 #include "core/intake/csv/header.h"
 #include "core/intake/log/units.h"
 #include "core/intake/log/values.h"

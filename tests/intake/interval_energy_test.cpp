@@ -1,4 +1,4 @@
-// A column with the energy of each interval is no register; a register with faults is one.
+// A column with the energy of each interval is not a register; a register with faults is.
 #include "core/intake/log/import.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
@@ -20,7 +20,7 @@ protected:
         addEquipment(*m_logbook);
     }
 
-    /// One row an hour.
+    /// One row per hour.
     std::string write(const std::vector<std::string>& values, const std::string& unit) const
     {
         std::ofstream file(path("w.csv"), std::ios::binary);
@@ -45,7 +45,7 @@ protected:
 
 TEST_F(RegisterColumn, wattHoursOfEachSlotAreRefusedAndNothingIsStored)
 {
-    // A compressor that runs in every fourth slot: 25 times 125 Wh are 3.125 kWh.
+    // A compressor that runs in every fourth interval: 25 times 125 Wh are 3.125 kWh.
     std::vector<std::string> intervals;
     for (int i = 0; i < 100; ++i)
         intervals.push_back(i % 4 == 1 ? "125" : "0");

@@ -1,4 +1,4 @@
-// What parts a log's columns and where its header is: as found with the reason, or as told.
+// A log's delimiter and header line: detected with the reason, or as set.
 #include "core/intake/log/import.h"
 #include "core/intake/log/remembered.h"
 #include "tests/store/logbooks.h"
@@ -56,11 +56,11 @@ std::vector<std::string> headers(const intake::LogPreview& preview)
     return list;
 }
 
-/// Commas part it best, but they stand in the numbers.
+/// Commas would split it best, but they are inside the numbers.
 const std::string semicolons = "Time;Beer;Room\n2026-03-07 06:00;20,5;18,1\n"
                                "2026-03-07 07:00;20,6;18,2\n";
 
-/// Two rows that could be a header: names, and units with which the logger begins anew.
+/// Two rows that could be a header: names, and units, where the logger started again.
 const std::string twoHeaders = "Logger,Serial,Site\nTime,Beer,Room\nWhen,Upper,Lower\n"
                                "2026-03-07 06:00,20.5,18.1\n2026-03-07 07:00,20.6,18.2\n";
 

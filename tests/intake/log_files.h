@@ -1,4 +1,4 @@
-// Logs for tests: written to a temporary folder, read back with few words.
+// Logs for tests: written to a temporary folder, read back with short calls.
 #pragma once
 
 #include "core/intake/log/log_reader.h"
@@ -17,7 +17,7 @@ namespace holdband::test {
 using Times = std::vector<std::string>;
 using Values = std::vector<double>;
 
-/// A log or a problem; reaching for a log that isn't there fails the test with the problem.
+/// A log or a problem; using a log that isn't there fails the test with the problem.
 class Outcome : public Result<LogFile> {
 public:
     explicit Outcome(Result<LogFile> result) : Result<LogFile>(std::move(result)) {}
@@ -42,7 +42,7 @@ protected:
         return path(name);
     }
 
-    /// Beer in °F, New York unless said otherwise.
+    /// Beer in °F, New York unless stated otherwise.
     LogRequest request(const std::string& file) const
     {
         LogRequest request;
@@ -60,7 +60,7 @@ protected:
 
     Outcome read(std::string_view text) const { return readLog(request(write(text))); }
 
-    /// The sentence of the problem, "" where there is none.
+    /// The sentence of the problem, "" if there is none.
     std::string problem(std::string_view text) const
     {
         const auto log = read(text);

@@ -1,6 +1,5 @@
-// Whole logs, and the wishes that people repeat most about their rows and times: day-first dates,
-// two date columns, preamble and footer, numbered errors, duplicates, no shift of zone, clock
-// changes.
+// Complete logs, and the most frequent feature requests about rows and times: day-first dates, two
+// date columns, preamble and footer, numbered errors, duplicates, no shift of zone, clock changes.
 #include "tests/intake/log_files.h"
 
 #include <rapidcheck/gtest.h>

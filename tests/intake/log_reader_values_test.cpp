@@ -1,6 +1,6 @@
-// Whole logs, and the wishes that people repeat most about their text and values: marks and
-// delimiters, decimal comma, units converted and named, sentinels, columns, broken text; and what
-// holds for any log.
+// Complete logs, and the most frequent feature requests about text and values: byte-order marks and
+// delimiters, decimal comma, units converted and named, sentinels, columns, broken text; and
+// properties of any log.
 #include "tests/intake/log_files.h"
 
 #include <rapidcheck/gtest.h>

@@ -1,4 +1,4 @@
-// The look at a log that nobody has described: never a crash, never a guess without its reason.
+// The preview of a log that was never described: it never crashes, and every guess has a reason.
 #include "core/intake/csv/preview.h"
 #include "core/intake/log/import.h"
 #include "core/intake/time/time_pattern.h"
@@ -27,7 +27,7 @@ protected:
         return intake::previewLog(*m_logbook,
                                   {"u.csv", std::make_shared<const std::string>(std::move(text))});
     }
-    /// What it says, "" where it can be looked at.
+    /// The problem's sentence, "" if there is a preview.
     std::string problem(std::string text) const
     {
         const auto seen = look(std::move(text));

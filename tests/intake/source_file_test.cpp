@@ -23,7 +23,7 @@ protected:
     }
 };
 
-/// For as long as it lives, root has the rights of anybody only.
+/// While it lives, root has only the rights of an ordinary user.
 class WithoutRoot {
 public:
     WithoutRoot()

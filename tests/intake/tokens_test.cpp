@@ -127,7 +127,7 @@ TEST(CsvTokens, faultsNameTheirLine)
 
 TEST(CsvTokens, hugeCellIsRefusedEarly)
 {
-    // 200 MB in pieces, of which only the first two are taken.
+    // 200 MB in pieces, of which only the first two are read.
     CsvTokens tokens(',', [](const CsvRow&) { return true; });
     const std::string piece(std::size_t{1} << 20, 'x');
     int taken = 0;
@@ -151,7 +151,7 @@ RC_GTEST_PROP(CsvProperty, rowsAreTheSameWithAndWithoutTheLibrary, ())
         *rc::gen::container<std::string>(rc::gen::elementOf(std::string("ab,,\n\n\r\r \t;")));
     const auto piece = *rc::gen::inRange<std::size_t>(1, 9);
     const Tokens plain = split(text, ',', piece);
-    // A quoted row before it brings the library in.
+    // A quoted row before it makes the library parse the rest.
     Tokens library = split("\"q\"\n" + text, ',', 4 + piece);
     RC_ASSERT(library.problem.empty() && plain.problem.empty());
     library.rows.erase(library.rows.begin());

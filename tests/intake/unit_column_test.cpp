@@ -1,4 +1,4 @@
-// A log with one value a row and a column that says its unit: every row is read in its own.
+// A log with one value per row and a column with its unit: every row is read in its own unit.
 #include "core/intake/csv/preview.h"
 #include "core/intake/log/import.h"
 #include "core/store/readings/meter_readings.h"
@@ -97,7 +97,7 @@ TEST_F(UnitColumn, rowsWithAnUnknownUnitAreRejectedWithTheirLine)
     EXPECT_EQ(rejected[0], "3 Beer: its unit \"K\" is not known here");
     EXPECT_EQ(rejected[1], "4 Beer: its row has no unit");
     EXPECT_EQ(rejected[2], "5 Beer: its unit kWh is none of temperature");
-    EXPECT_THAT(rejected[3], HasSubstr("7 Beer: ")); // beyond what a probe can read
+    EXPECT_THAT(rejected[3], HasSubstr("7 Beer: ")); // outside the range of a probe
 }
 
 TEST_F(UnitColumn, aUnitSaidForTheImportHolds)

@@ -1,5 +1,5 @@
-// A file that a logger goes on writing: whole lines only, nothing twice, and a file that is no
-// longer the same is said.
+// A file to which a logger appends: only complete lines, nothing twice, and a replaced file is
+// reported.
 #include "core/intake/log/remembered.h"
 #include "core/intake/watch/watch.h"
 #include "core/store/history/undo.h"
@@ -113,7 +113,8 @@ TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
               *parseRfc3339("2026-11-10T09:00:00Z"));
 }
 
-/// Other bytes of the same length, at the same time by the clock of files: only who reads sees it.
+/// Other bytes of the same length, with the same modification time: only reading the file reveals
+/// it.
 void rewriteUnseen(const std::string& file, const std::string& text)
 {
     const auto time = std::filesystem::last_write_time(file);
@@ -283,7 +284,7 @@ TEST_F(WatchedFile, aFolderIsReadFileByFile)
 TEST_F(WatchedFile, whatWasChosenForTheShapeHoldsHereToo)
 {
     write("Stamp;Probe 1\n2026-03-07 00:00;20\n");
-    EXPECT_EQ(poll().problems.size(), 1u); // nobody knows whose the values are
+    EXPECT_EQ(poll().problems.size(), 1u); // the sensor of the values is unknown
     intake::ColumnMap map;
     map.columns = {{intake::Meaning::time, {}}, {intake::Meaning::reading, "Beer"}};
     intake::LogPreview seen;
