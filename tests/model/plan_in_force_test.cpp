@@ -1,4 +1,5 @@
-// Which target held when: plans that wait for the brewer, and plans that change while a batch runs.
+// The target in force at each time: plans that wait for the brewer, and plans that change while a
+// batch runs.
 #include "core/model/plan_in_force.h"
 
 #include <gtest/gtest.h>
