@@ -1,4 +1,4 @@
-// What must hold of every judging, whatever the series and the plan.
+// Properties of every judging, whatever the series and the plan.
 #include "core/analysis/distribution.h"
 #include "tests/properties/random_runs.h"
 
@@ -32,7 +32,7 @@ void checkSums(const BandJudgement& stage)
         RC_ASSERT(excursion.lengthMs() >= 0.0);
         RC_ASSERT(excursion.areaMs <= excursion.peak * excursion.lengthMs() + 1e-3);
     }
-    // A return of less than 1 ms belongs to its excursion.
+    // A return of less than 1 ms is part of its excursion.
     const double slack = ms * static_cast<double>(stage.excursions.size() + 1);
     RC_ASSERT(std::abs(above - stage.aboveMs) < slack);
     RC_ASSERT(std::abs(below - stage.belowMs) < slack);
@@ -103,7 +103,7 @@ RC_GTEST_PROP(BandProperties, TheUnitOfTheInputsChangesNothing, ())
     }
 }
 
-/// The series with one more reading on the middle of some pieces.
+/// The series with one more reading in the middle of some pieces.
 Series refined(const Series& beer)
 {
     Series more;
@@ -143,7 +143,7 @@ RC_GTEST_PROP(BandProperties, ANarrowerToleranceNeverGivesMoreTimeInside, ())
 {
     Batch batch = randomBatch();
     for (Stage& stage : batch.schedule)
-        stage.settleAllowed = Hours{0}; // no settling: all covered time is held time
+        stage.settleAllowed = Hours{0}; // no settling: all covered time is hold time
     const JudgedBatch judgings = judgeRandom(batch, randomBeer());
     for (std::size_t i = 0; i < judgings.stages.size(); ++i) {
         const double planned = judgings.asPlanned.stages[i].insideMs;
@@ -176,7 +176,7 @@ RC_GTEST_PROP(QuantileProperties, AreOrderedAndTheSmallestWithTheirShare, ())
     const std::vector<double> quantiles = timeQuantiles(track, 0.0, shares);
     RC_ASSERT(std::is_sorted(quantiles.begin(), quantiles.end()));
     for (std::size_t i = 0; i < shares.size(); ++i) {
-        // Just above it there is at least the share, just below it less.
+        // Just above it there is at least the share, just below it less than the share.
         RC_ASSERT(shareAtOrBelow(track, quantiles[i] + 1e-9) >= shares[i] - 1e-7);
         RC_ASSERT(shareAtOrBelow(track, quantiles[i] - 1e-6) < shares[i] + 1e-7);
         RC_ASSERT(quantiles[i] >= *std::min_element(beer.value.begin(), beer.value.end()));
@@ -184,7 +184,7 @@ RC_GTEST_PROP(QuantileProperties, AreOrderedAndTheSmallestWithTheirShare, ())
     }
 }
 
-/// Increasing edges, now and then right where values lie.
+/// Increasing edges, sometimes exactly at values of the track.
 std::vector<double> randomEdges()
 {
     std::vector<double> edges{sixteenths(14, 20)};
@@ -204,7 +204,7 @@ RC_GTEST_PROP(DistributionProperties, SharesMakeTheWholeAndAgreeWithTheSharesBel
     double sum = spread.shareBelow() + spread.shareAbove();
     for (std::size_t i = 0; i < spread.binMs.size(); ++i) {
         RC_ASSERT(spread.binMs[i] >= 0.0);
-        // Up to the next edge: no less than just below it, no more than at it.
+        // Up to the next edge: at least the share just below it, at most the share at it.
         sum += spread.share(i);
         const double reached = sum - spread.shareAbove();
         RC_ASSERT(reached >= shareAtOrBelow(track, edges[i + 1] - 1e-5) - 1e-4);
@@ -217,7 +217,7 @@ RC_GTEST_PROP(DistributionProperties, AgreesWithTheBandAtItsEdges, ())
 {
     Batch batch = randomBatch();
     for (Stage& stage : batch.schedule)
-        stage.tolerance.reset(); // one band for all
+        stage.tolerance.reset(); // one band for all stages
     const JudgedBatch judgement = judgeRandom(batch, randomBeer());
     const double tolerance = batch.tolerance->kelvins();
     const Distribution spread =
@@ -241,7 +241,7 @@ RC_GTEST_PROP(DistributionProperties, AQuantileHasItsShareBelow, ())
     for (std::size_t i = 0; i < shares.size(); ++i) {
         const Distribution at =
             distributionOf(track, 0.0, std::array{quantiles[i] - 1e-5, quantiles[i] + 1e-5});
-        // Strictly below the quantile at most its share, at or below it at least.
+        // Strictly below the quantile at most its share, at or below it at least its share.
         RC_ASSERT(at.shareBelow() <= shares[i] + 1e-6);
         RC_ASSERT(at.shareBelow() + at.share(0) >= shares[i] - 1e-6);
     }
@@ -258,7 +258,7 @@ RC_GTEST_PROP(MomentProperties, MeanSquareIsVarianceAndSquaredMean, ())
                        moments.mean() * moments.mean()) < 1e-9);
     RC_ASSERT(std::abs(moments.mean()) <= moments.meanAbsolute() + 1e-9);
     RC_ASSERT(moments.meanAbsolute() <= moments.rootMeanSquare() + 1e-9);
-    // Two halves together are the whole.
+    // Two halves add up to the total.
     const double middle = track.ms.back() / 2.0;
     TimeMoments halves = momentsOf(clip(track, 0.0, middle), 0.0);
     halves.add(momentsOf(clip(track, middle, track.ms.back()), 0.0));

@@ -1,4 +1,5 @@
-// What must hold of any comparison: of two runs, of two setups, of their costs and of the sheet.
+// Properties of any comparison: of two runs, of two setups, of their costs and of the judgement
+// sheet.
 #include "core/analysis/bounded.h"
 #include "core/analysis/judgement.h"
 #include "core/analysis/setup_comparison.h"

@@ -1,4 +1,4 @@
-// What must hold of energies and shares, whatever the registers.
+// Properties of energies and shares, whatever the registers.
 #include "tests/properties/random_runs.h"
 
 #include <cmath>
@@ -39,7 +39,7 @@ RC_GTEST_PROP(EnergyProperties, SplittingASpanAddsUp, ())
     parts.append(setup.over({cut, span.end}));
     RC_ASSERT(std::abs(whole.kwh - parts.kwh) < tiny);
     RC_ASSERT(whole.metered == parts.metered);
-    // A whole is never known worse than its parts.
+    // The bounds of a total are never wider than those of its parts together.
     RC_ASSERT(whole.low + tiny >= parts.low);
     RC_ASSERT(whole.high <= parts.high + tiny);
 }
@@ -87,7 +87,7 @@ RC_GTEST_PROP(MeterProperties, RatedPowerOnlyTightens, ())
 
 RC_GTEST_PROP(MeterProperties, BoundsHoldWhatAnyLoadWithinItsPowerUsed, ())
 {
-    // A load that is on or off, 600 W; the register is read to 0.01 with an honest rounding.
+    // A load that is on or off, 600 W; the register is read to 0.01 with correct rounding.
     std::vector<double> truth{0.0};
     for (int minute = 0; minute < 1200; ++minute)
         truth.push_back(truth.back() + (below(2) == 0 ? 0.01 : 0.0));

@@ -1,5 +1,5 @@
-// Random series, plans and registers for properties. Values are whole sixteenths of a kelvin and
-// whole minutes, as loggers give them, so that edges and ties do occur.
+// Random series, plans and registers for properties. Values are multiples of 1/16 K and full
+// minutes, as from loggers, so that edges and ties do occur.
 #pragma once
 
 #include "tests/analysis/builders.h"
@@ -24,7 +24,7 @@ inline Instant minutesFromZero(int minutes)
     return zero + Milliseconds{60'000LL * minutes};
 }
 
-/// From some minutes before pitching on; steps of 5 to 20 min, now and then a gap of hours.
+/// From some minutes before pitching on; steps of 5 to 20 min, sometimes a gap of hours.
 inline Series randomBeer()
 {
     Series beer;
@@ -65,7 +65,7 @@ inline Batch randomBatch()
     return batch;
 }
 
-/// A register read every few hours; now and then it is reset or drops unexplained.
+/// A register read every few hours; sometimes it is reset or drops without a reason.
 inline std::vector<MeterReading> randomReadings(bool withEvents)
 {
     std::vector<MeterReading> readings;
