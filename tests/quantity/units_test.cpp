@@ -1,4 +1,4 @@
-// Conversions held against GNU units 2.22, which cites NIST SP 811, SP 330 and Handbook 44.
+// Conversions checked against GNU units 2.22, which cites NIST SP 811, SP 330 and Handbook 44.
 #include "core/quantity/energy.h"
 #include "core/quantity/instant.h"
 #include "core/quantity/temperature.h"
@@ -11,7 +11,7 @@
 namespace holdband::test {
 namespace {
 
-/// Relative 1e-9, as the source is printed.
+/// Relative tolerance 1e-9, the number of digits in the source.
 void expectSame(double actual, double published)
 {
     EXPECT_NEAR(actual, published, std::abs(published) * 1e-9);
