@@ -1,4 +1,4 @@
-// Time-weighted figures held against GSL: adaptive integration of an interpolated series, weighted
+// Time-weighted figures compared with GSL: adaptive integration of an interpolated series, weighted
 // statistics of a dense sampling, and its least squares. Random series, fixed generator.
 #include "core/analysis/regression.h"
 #include "tests/analysis/builders.h"
@@ -46,7 +46,7 @@ Trial trialOf(unsigned number)
 }
 
 /// Deviations and weights (ms) on a fine grid over the covered time of one stage, by GSL's linear
-/// interpolation of the readings and a target written down here once more.
+/// interpolation of the readings and a target written here a second time.
 struct Sampling {
     std::vector<double> deviation;
     std::vector<double> weight;
@@ -139,7 +139,7 @@ TEST_P(AgainstGsl, MomentsOfTheDeviation)
         const std::size_t n = samples.weight.size();
         const double mean = gsl_stats_wmean(w, 1, d, 1, n);
         EXPECT_NEAR(moments.mean(), mean, 1e-9);
-        // GSL's variance with a fixed mean has the whole weight as divisor, as ours has.
+        // GSL's variance with a fixed mean divides by the total weight, as ours does.
         const double deviation = gsl_stats_wsd_with_fixed_mean(w, 1, d, 1, n, mean);
         EXPECT_NEAR(moments.standardDeviation(), deviation, 1e-5);
         const double total = integral(samples, [](double) { return 1.0; });
@@ -187,7 +187,8 @@ TEST_P(AgainstGsl, QuantilesOfTheDeviation)
 
 TEST_P(AgainstGsl, DegreeHours)
 {
-    // Ambient is the beer of another trial; the product is known where both are covered.
+    // The ambient temperature is the beer of another trial; the difference is known where both are
+    // covered.
     const Series beer = trialOf(GetParam()).beer;
     const Series ambient = trialOf(GetParam() + 1000).beer;
     const Milliseconds gap = toMilliseconds(Hours{gapHours});

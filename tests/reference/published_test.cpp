@@ -1,4 +1,4 @@
-// Statistics and least squares held against certified values of the NIST Statistical Reference
+// Statistics and least squares checked against certified values of the NIST Statistical Reference
 // Datasets (StRD).
 #include "core/analysis/regression.h"
 #include "core/analysis/statistics.h"
@@ -33,7 +33,7 @@ std::vector<double> accuracySet(double first, double low, double high)
 
 TEST(Strd, NumericalAccuracySets)
 {
-    // StRD univariate: NumAcc1 … NumAcc4. The allowances are those of the rounded inputs.
+    // StRD univariate: NumAcc1 … NumAcc4. The tolerances are those of the rounded inputs.
     expectSummary({10000001, 10000003, 10000002}, 10000002, 1, 1e-11);
     expectSummary(accuracySet(1.2, 1.1, 1.3), 1.2, 0.1, 1e-11);
     expectSummary(accuracySet(1000000.2, 1000000.1, 1000000.3), 1000000.2, 0.1, 1e-9);
@@ -42,7 +42,7 @@ TEST(Strd, NumericalAccuracySets)
 
 TEST(Strd, TheMomentsOfTimeKeepTheirDigitsToo)
 {
-    // NumAcc4 as pieces of equal time; the formula Σx² − (Σx)²/n would leave no digit of 0.01.
+    // NumAcc4 as pieces of equal time; the formula Σx² − (Σx)²/n would lose all digits of 0.01.
     TimeMoments moments;
     for (const double value : accuracySet(10000000.2, 10000000.1, 10000000.3))
         moments.addPiece(1.0, value, value);

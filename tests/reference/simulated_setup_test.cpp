@@ -1,7 +1,7 @@
-// Setups of known standing power and known watts for each kelvin of lift, simulated minute by
-// minute through fourteen days of weather in the manner of the sample's maker, then logged, read
-// twice a day, and put through the whole of the same-weather model. What they truly draw must lie
-// in the 95 % intervals about as often as that says.
+// Setups of known standby power and known watts per kelvin of lift, simulated minute by minute
+// through fourteen days of weather like the sample's, then logged, read twice a day, and analysed
+// with the same-weather model. Their true power must be inside the 95 % intervals about as often as
+// 95 % implies.
 #include "core/analysis/same_weather.h"
 #include "sample-data/maker/noise.h"
 #include "tests/analysis/builders.h"
@@ -26,7 +26,7 @@ constexpr int days = 14;
 constexpr int minutesPerDay = 1440;
 constexpr double beerC = 12.0;
 
-/// Seasons apart, as the sample's room: a daily wave and three slow ones whose phases are chance.
+/// Like the sample's room without seasons: a daily wave and three slow ones with random phases.
 class Weather {
 public:
     explicit Weather(Noise& noise)
@@ -46,15 +46,15 @@ private:
     std::array<double, 4> m_phases{};
 };
 
-/// What the logger and the register have at the end.
+/// The records of the logger and the register at the end.
 struct Records {
     Series beer;
     Series room;
     std::vector<MeterReading> readings;
 };
 
-/// A compressor that runs or not, so that it moves what leaks in; a lid that is opened as chance
-/// will have it, more in one half day than in another; a thermometer with some noise.
+/// A compressor that switches on and off, so that it removes the heat that leaks in; a lid opened
+/// at random, in some half days more than in others; a thermometer with noise.
 Records simulate(const Truth& truth, std::uint64_t seed)
 {
     Noise noise(seed);
@@ -109,7 +109,7 @@ LiftModel modelled(const Records& records)
     return liftModel(pairsOf(records));
 }
 
-/// Of three batches, one after the other, each with weather and lids of its own.
+/// The model of three batches, one after the other, each with its own weather and lid openings.
 LiftModel modelledOfThree(const Truth& truth, std::uint64_t seed)
 {
     std::vector<WeatherPair> all;
@@ -128,8 +128,9 @@ bool holds(const Interval95& interval, double truth)
 
 class SimulatedSetup : public ::testing::TestWithParam<Truth> {};
 
-// With a chance of 0.95 each, the count of 100 lies outside 88 … 99 in 0.7 % of honest sets of runs
-// (binomial: 0.15 % at 87 or below, 0.59 % at 100). The seeds are fixed: it fails always or never.
+// With a chance of 0.95 each, the count of 100 lies outside 88 … 99 in 0.7 % of sets of runs with
+// correct intervals (binomial: 0.15 % at 87 or below, 0.59 % at 100). The seeds are fixed: it fails
+// always or never.
 constexpr int fewestHeld = 88;
 constexpr int mostHeld = 99;
 

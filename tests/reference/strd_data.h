@@ -21,7 +21,7 @@ struct NorrisPoint {
     double x;
 };
 
-/// An ozone monitor's reading y beside the concentration x of a standard.
+/// An ozone monitor's reading y for the concentration x of a standard.
 inline constexpr std::array norrisPoints{
     NorrisPoint{0.1, 0.2},     NorrisPoint{338.8, 337.4}, NorrisPoint{118.1, 118.2},
     NorrisPoint{888.0, 884.6}, NorrisPoint{9.2, 10.1},    NorrisPoint{228.1, 226.5},
