@@ -1,5 +1,5 @@
-// Causes of excursions: given, found again when limits or data change a little, taken back,
-// exported and loaded.
+// Causes of excursions: given, found again after small changes of limits or data, removed, exported
+// and loaded.
 #include "core/exchange/export.h"
 #include "core/exchange/file_writer.h"
 #include "core/results/run/causes.h"
@@ -82,7 +82,7 @@ protected:
         ASSERT_TRUE(change->commit());
     }
 
-    /// What each excursion is said to come from, in order.
+    /// The cause of each excursion, in order.
     std::vector<std::string> texts() const
     {
         const RunReview run = review();
@@ -129,9 +129,9 @@ TEST_F(Causes, StayWithTheirExcursionWhenTheBandMoves)
 {
     give(0, Cause::lidOpen, "");
     give(1, Cause::control, "");
-    judgeBy(0.5); // both grow
+    judgeBy(0.5); // both get longer
     EXPECT_THAT(texts(), ElementsAre("lid open", "control"));
-    judgeBy(1.5); // the dip parts the first: both parts were the lid
+    judgeBy(1.5); // the dip splits the first: both parts have the cause "lid"
     EXPECT_THAT(texts(), ElementsAre("lid open", "lid open", "control"));
     judgeBy(3.0);
     EXPECT_THAT(texts(), ElementsAre());

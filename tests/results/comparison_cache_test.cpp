@@ -1,5 +1,5 @@
-// A comparison from the cache is the one that was made anew, whatever is entered and taken back in
-// between; and a change sums up no batch that it doesn't touch.
+// A comparison from the cache equals one computed again, whatever is entered and undone in between;
+// and a change summarises no batch that it doesn't touch.
 #include "core/results/comparison/comparison_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/store/history/undo.h"
@@ -60,7 +60,7 @@ std::string textOf(const analysis::Distribution& spread)
     return all;
 }
 
-/// All figures and words, to the bit.
+/// All figures and texts, bit for bit.
 std::string everythingOf(const SideBySide& review)
 {
     std::string all = review.text.energySentence + "\n" + review.text.temperatureSentence + "\n" +
@@ -207,7 +207,7 @@ void changeTheGarage(const LogbookFile& logbook)
     constexpr std::array<Entry, 6> entries{editGarageBatch,  editEquipment, readSomething,
                                            correctSomething, takeALogBack,  weigh};
     const int what = between(0, 8);
-    if (what == 7) { // but for the loading itself
+    if (what == 7) { // except for the loading itself
         if (!undoWords(logbook).starts_with("loaded"))
             (void)store::undoLast(logbook);
         return;
@@ -220,7 +220,7 @@ void changeTheGarage(const LogbookFile& logbook)
     RC_ASSERT(change->commit().has_value());
 }
 
-/// The garage, open for writing, with a clock that stands still.
+/// The garage, open for writing, with a fixed clock.
 class CachedComparison : public ::testing::Test {
 public:
     std::unique_ptr<LogbookFile> made()

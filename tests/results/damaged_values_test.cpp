@@ -1,5 +1,5 @@
-// Values that a damaged file may hold and that can't be: every one ends in a sentence, soon, and no
-// figure is made of it.
+// Impossible values that a damaged file may contain: every one gives a sentence quickly, and no
+// figure is computed from it.
 #include "core/results/overview/batch_list.h"
 #include "core/results/run/run_review.h"
 #include "core/store/sqlite/sqlite.h"
@@ -15,7 +15,7 @@ using ::testing::HasSubstr;
 
 class DamagedValue : public ::testing::TestWithParam<const char*> {
 protected:
-    /// A logbook with a batch that was read and metered, changed by the statement.
+    /// A logbook with a batch that has readings and metered energy, changed by the SQL statement.
     std::string damagedBy(const char* statement)
     {
         m_files.write("beer.csv", "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20.5\n"

@@ -1,4 +1,4 @@
-// A logbook made from a description and logs of one's own, with a clock that stands still.
+// A logbook made from a description and logs in the test, with a fixed clock.
 #pragma once
 
 #include "core/exchange/load.h"

@@ -1,5 +1,5 @@
-// Every figure says how it came about: the numbers in the sentence are those of the figure. The
-// worked example of the method by hand, and what is said where a figure is absent.
+// Every figure has an explanation: the numbers in the sentence are those of the figure. The worked
+// example of the method by hand, and the sentences for absent figures.
 #include "core/results/run/explain.h"
 #include "tests/analysis/builders.h"
 
@@ -32,7 +32,7 @@ RunReview reviewOf(analysis::RunInput input, UnitSystem units = UnitSystem::metr
     return review;
 }
 
-/// With its meter at $0.16 a kWh, and a room at 25 °C throughout.
+/// With its meter at $0.16 per kWh, and a room at 25 °C throughout.
 analysis::RunInput workedInput(std::optional<double> accuracy = {})
 {
     analysis::RunInput input =
@@ -46,7 +46,8 @@ analysis::RunInput workedInput(std::optional<double> accuracy = {})
     return input;
 }
 
-/// 20 °C for 4 h, then a crash to 5 °C which the beer enters at 6 °C after 2 h 48 min: 20, 15, 10,
+/// 20 °C for 4 h, then a crash to 5 °C whose band the beer enters at 6 °C after 2 h 48 min: 20, 15,
+/// 10,
 /// 5. 19 L. The meter counts 0.1 kWh an hour.
 analysis::RunInput crashInput()
 {
@@ -113,7 +114,7 @@ TEST(Explain, EnergyOfTheWorkedExample)
               "Energy over the time that was metered: 0.90 kWh in 10 h = 90.0 W.");
     EXPECT_EQ(worked(Figure::cost), "Metered energy times its price: 0.90 kWh × $0.16 = $0.14 "
                                     "($0.13 – $0.23).");
-    // Room − beer is 5 − d over the 8 covered hours, d in the mean 0.21875: 38.25 K·h.
+    // Room − beer is 5 − d over the 8 covered hours, d on average 0.21875: 38.25 K·h.
     EXPECT_EQ(worked(Figure::lift),
               "Room minus beer, summed over the 8 h in which both were recorded: 38.25 °C·h with "
               "the room warmer, 0.00 °C·h with the beer warmer; in the mean +4.78 °C.");
@@ -125,8 +126,8 @@ TEST(Explain, EnergyForEachDegreeDay)
 {
     analysis::RunInput input = workedInput();
     input.judging.gapLimit = std::chrono::hours{2};
-    // The gap of 2 h counts now: 19.5 → 20 is −0.25 in the mean, 5.25 × 2 h more: 48.75 K·h.
-    // 0.9 kWh ÷ (48.75/24 = 2.03125 K·d) = 0.44308; a °F·day is 1/1.8 of it.
+    // The gap of 2 h now counts: 19.5 → 20 is −0.25 on average, 5.25 × 2 h more: 48.75 K·h. 0.9 kWh
+    // ÷ (48.75/24 = 2.03125 K·d) = 0.44308; a °F·day is 1/1.8 of it.
     EXPECT_EQ(explain(reviewOf(input), Figure::perDegreeDay),
               "Metered energy over the lift of the same time, with the room warmer: 0.90 kWh ÷ "
               "(48.75 °C·h ÷ 24) = 0.443 kWh for each °C·day.");

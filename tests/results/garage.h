@@ -1,6 +1,6 @@
 // A garage with two setups whose power is a straight line of lift, and three batches on each, so
-// that every figure of a comparison can be had by hand. Beer holds 20 °C; from each pitching on the
-// room warms from 22 °C by 0.06 °C an hour; meters are read every twelve hours.
+// that every figure of a comparison can be computed by hand. Beer holds 20 °C; from each pitching
+// on the room warms from 22 °C by 0.06 °C an hour; meters are read every twelve hours.
 #pragma once
 
 #include "core/text/numbers.h"
@@ -20,7 +20,7 @@ struct GarageSide {
     double idleW = 0.0;
     double parts = 0.0;
     std::string ratings = "{}";
-    std::string meterMore = R"("accuracy_pct":1)"; ///< beside name, setup and resolution
+    std::string meterMore = R"("accuracy_pct":1)"; ///< besides name, setup and resolution
     std::string setupMore = {};                    ///< with a comma before it
     std::string batchMore = {};                    ///< the same
     double beerC = 20.0;

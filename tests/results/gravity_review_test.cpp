@@ -1,4 +1,4 @@
-// Gravities measured in a batch: listed with their attenuation, and standing in for a final
+// Gravities measured in a batch: listed with their attenuation, and used in place of a final
 // gravity that was not given.
 #include "core/results/run/explain.h"
 #include "tests/results/described_logbook.h"

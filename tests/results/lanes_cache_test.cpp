@@ -1,5 +1,5 @@
-// The lanes from the cache are those that were judged anew, whatever is entered, imported, taken
-// back and done again in between; and a change judges no batch that it doesn't touch.
+// The lanes from the cache equal those judged again, whatever is entered, imported, undone and
+// redone in between; and a change judges no batch that it doesn't touch.
 #include "core/results/overview/lanes.h"
 #include "core/results/overview/lanes_cache.h"
 #include "core/store/history/undo.h"
@@ -23,7 +23,7 @@ using results::LanesReview;
 using store::Change;
 using store::LogbookFile;
 
-constexpr int wholeHours = 240; ///< of the time in which everything happens, before someday
+constexpr int wholeHours = 240; ///< the time before `someday` in which everything happens
 
 Instant hour(int number)
 {
@@ -62,7 +62,7 @@ struct Rows {
     std::vector<double> raw;
     std::vector<std::uint32_t> line;
 
-    /// From the hour on: so many readings, about 20 °C.
+    /// From that hour on: `count` readings of about 20 °C.
     Rows(int first, int count, int everyMinutes = 60)
     {
         for (int i = 0; i < count; ++i) {
@@ -95,7 +95,7 @@ void takeOrPutBack(const LogbookFile& logbook, const Change& change)
     const auto& import =
         imports[static_cast<std::size_t>(between(0, static_cast<int>(imports.size()) - 1))];
     if (import.withdrawnAt)
-        (void)store::restoreImport(change, import.id); // refused where others stand at its times
+        (void)store::restoreImport(change, import.id); // refused if there are others at its times
     else
         RC_ASSERT(store::withdraw(change, import.id).has_value());
 }
@@ -200,8 +200,8 @@ void readAMeter(const LogbookFile&, const Change& change)
     RC_ASSERT(store::addNote(change, {someHour(), {}, "note"}).has_value());
 }
 
-/// As a watched file does: mostly after the rows that it brought, sometimes in between. Such
-/// changes are left out of undo.
+/// As a watched file does: usually after its existing rows, sometimes in between. Undo skips such
+/// changes.
 void growAnImport(const LogbookFile& logbook)
 {
     auto change = Change::begin(logbook, saying("more rows", store::HistoryKind::own));
@@ -245,7 +245,7 @@ void beginWithALog(const LogbookFile& logbook)
     RC_ASSERT(change->commit().has_value());
 }
 
-/// Undo and redo are refused where something later stands on the act.
+/// Undo and redo are refused if a later change depends on the entry.
 void doSomething(const LogbookFile& logbook)
 {
     const int what = between(0, 10);
@@ -310,10 +310,10 @@ bool sameSeries(const Series& a, const Series& b)
     return a.at == b.at && a.value == b.value && a.breaks == b.breaks;
 }
 
-/// All prints of some spans that were seen, with what they stood for.
+/// All fingerprints of some spans so far, with their series.
 class SeenPrints {
 public:
-    /// Prints that count as the same must stand for equal series.
+    /// Fingerprints that count as equal must belong to equal series.
     void look(const LogbookFile& logbook)
     {
         store::SeriesFingerprints prints(logbook);

@@ -1,4 +1,4 @@
-// The map of the logbook: rows for batches at once, and ticks for rounds read and missed.
+// The overview of the logbook: rows for simultaneous batches, and ticks for rounds read and missed.
 #include "core/results/overview/lanes.h"
 #include "core/results/run/run_review.h"
 #include "tests/results/described_logbook.h"

@@ -1,5 +1,5 @@
-// Readings that were left out by hand: how much, where, why, and what the verdict would be with
-// them stands beside every verdict. Section 1 of the method.
+// Readings left out by hand: every verdict states how much, where, why, and what the verdict would
+// be with them. Section 1 of the method.
 #include "core/results/overview/batch_list.h"
 #include "core/results/run/limits_trial.h"
 #include "core/results/run/run_review.h"

@@ -1,4 +1,4 @@
-// Limits tried without changing the record, and kept on request.
+// Limits tried without changing the record, and saved on request.
 #include "core/results/run/limits_trial.h"
 #include "core/store/history/undo.h"
 #include "core/store/records/batches.h"
@@ -68,7 +68,7 @@ TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
 {
     const RunReview review = workedReview();
     const Limits own = results::limitsOf(review);
-    // Past 21.5 only from 2:00 to 3:15, past 18.5 never.
+    // Beyond 21.5 only from 2:00 to 3:15, beyond 18.5 never.
     const LimitsTrial wider = tryLimits(review, withTolerance(own, 1.5));
     EXPECT_DOUBLE_EQ(wider.judged.asPlanned.totals.aboveMs, 1.25 * hourMs);
     EXPECT_DOUBLE_EQ(wider.judged.asPlanned.totals.belowMs, 0.0);

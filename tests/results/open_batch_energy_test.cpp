@@ -1,5 +1,5 @@
-// What an open batch uses, and with whom. Sections 2 and 4 of the method: at most 48 h past the
-// last reading of its beer; a figure that was shared names the batches.
+// The energy of an open batch, and with which batches it is shared. Sections 2 and 4 of the method:
+// at most 48 h past the last reading of its beer; a shared figure names the batches.
 #include "core/results/run/energy_texts.h"
 #include "core/results/run/explain.h"
 #include "core/results/run/run_review.h"
@@ -75,7 +75,7 @@ TEST_F(OpenBatch, ItsEnergyEnds48HoursAfterTheLastReadingOfItsBeer)
 
 TEST_F(OpenBatch, AShareNamesWithWhom)
 {
-    // 3 and 4 March were run together, the 5th and 6th by the second alone: 0.5 + 1 + 1 kWh.
+    // Both ran on 3 and 4 March, the second alone on the 5th and 6th: 0.5 + 1 + 1 kWh.
     const std::string description = twoBatches("2026-03-03 00:00", "2026-03-06 00:00");
     const auto second = run(description, "Second");
     EXPECT_DOUBLE_EQ(second.figures.energy.whole.kwh, 2.5);

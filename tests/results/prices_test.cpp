@@ -34,7 +34,7 @@ TariffWindow window(int fromMinute, int toMinute, double price)
     return result;
 }
 
-/// "04:00Z–08:00Z 0.1" and so on, of one day.
+/// "04:00Z–08:00Z 0.1" and so on, for one day.
 std::vector<std::string> shown(const Tariff& tariff, const char* from, const char* to)
 {
     std::vector<std::string> lines;
@@ -75,7 +75,7 @@ TEST(Prices, AWindowPastMidnightBelongsToTheDayOnWhichItBegan)
     EXPECT_EQ(
         shown(tariff, "2026-02-28T07:00:00Z", "2026-03-03T07:00:00Z"),
         (Lines{"28T07:00 01T05:00 0.20", "01T05:00 01T13:00 0.10", "01T13:00 03T07:00 0.20"}));
-    // Begun in the middle of the night.
+    // A span that begins in the middle of the night.
     EXPECT_EQ(shown(tariff, "2026-03-01T10:00:00Z", "2026-03-01T14:00:00Z"),
               (Lines{"01T10:00 01T13:00 0.10", "01T13:00 01T14:00 0.20"}));
 }

@@ -1,4 +1,5 @@
-// The Rounds page: where the next reading should fall, rounds missed, readings corrected. By hand.
+// The Rounds page: the expected range of the next reading, missed rounds, corrected readings. By
+// hand.
 #include "core/results/rounds/rounds_sheet.h"
 #include "tests/results/described_logbook.h"
 
@@ -8,7 +9,7 @@ namespace {
 using results::RoundCell;
 using results::RoundsSheet;
 
-/// An open batch since 1 March 06:00; meter readings, and what more a test says of the meters.
+/// An open batch since 1 March 06:00; meter readings, and further keys of the meters.
 std::string describedRounds(const std::string& meters, const std::string& readings,
                             const std::string& ended = "")
 {
@@ -166,7 +167,7 @@ TEST(RoundsSheet, ALateReadingIsExpectedBetweenItsNeighbours)
 
 TEST(RoundsSheet, TheOpenRoundIsDueUntilItsMetersAreRead)
 {
-    // Of the usual windows the evening's is 16:00 to 20:00.
+    // The evening window of the default ones is 16:00 to 20:00.
     const std::string before = R"({"meter":"M","at":"2026-03-02 07:00","kwh":1.00})";
     const RoundsSheet open = sheetOf(describedRounds(plainMeter, before), "2026-03-02T19:10:00Z");
     EXPECT_TRUE(open.dueNow);
@@ -204,7 +205,7 @@ TEST(RoundsSheet, AnInstantBelongsToTheRoundWhoseWindowIsNearest)
     EXPECT_EQ(at(9h + 30min).slot, 1);
     EXPECT_EQ(at(16h + 29min).slot, 1);
     EXPECT_EQ(at(16h + 30min).slot, 2);
-    // The night is cut at 02:00, in the middle between 21:00 and 07:00.
+    // The night is split at 02:00, in the middle between 21:00 and 07:00.
     EXPECT_EQ(at(25h + 59min).slot, 2);
     EXPECT_EQ(isoDate(at(25h + 59min).date), "2026-03-02");
     EXPECT_EQ(at(26h).slot, 0);

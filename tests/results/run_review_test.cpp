@@ -1,4 +1,4 @@
-// What is said about the evidence of one run.
+// The findings about the data of one run.
 #include "core/results/overview/batch_list.h"
 #include "core/results/run/run_review.h"
 #include "tests/results/described_logbook.h"

@@ -1,4 +1,4 @@
-// All batches of a setup: a line each and the sums.
+// All batches of a setup: one line each and the sums.
 #include "core/results/overview/season.h"
 #include "tests/results/described_logbook.h"
 
@@ -10,8 +10,8 @@ namespace {
 using results::Season;
 using ::testing::HasSubstr;
 
-/// Two batches after one another, each two days at 20 °C but for six hours at 24 °C in the second,
-/// and a third that nothing is known of. 2.4 kWh and 4.8 kWh at 0.25 a kWh.
+/// Two batches one after the other, each two days at 20 °C except six hours at 24 °C in the second,
+/// and a third without any data. 2.4 kWh and 4.8 kWh at 0.25 per kWh.
 const char* const description = R"json({
   "holdband": 1, "currency": "EUR", "price_per_kwh": 0.25,
   "setups": [ { "name": "Loop", "kind": "coolant loop",

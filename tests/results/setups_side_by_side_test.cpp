@@ -1,4 +1,4 @@
-// Two setups side by side in words: every batch's figure, idle energy, the same weather, money and
+// Two setups side by side as text: every batch's figure, idle energy, the same weather, money and
 // judgement. The garage's figures by hand.
 #include "core/results/comparison/side_by_side.h"
 #include "core/store/records/weighing.h"
@@ -98,7 +98,7 @@ TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
     Garage garage;
     garage.a.batchMore = R"(,"volume_l":20)";
     std::string description = garageDescription(garage);
-    // A second batch beside L1, with the same beer.
+    // A second batch at the same time as L1, with the same beer.
     const std::string twin = R"({"name":"Twin","setup":"Loop","beer_sensor":"Loop beer",
         "ambient_sensor":"Room","tolerance_c":1,"gap_limit_min":90,
         "pitched":"2026-03-01T00:00:00Z","ended":"2026-03-07T00:00:00Z",
@@ -351,7 +351,7 @@ TEST(SetupsSideBySide, TheSheetSaysWhatWouldTurnTheLead)
     garage.b.parts = 300.0;
     garage.a.ratings = R"({"looks":5})";
     garage.b.ratings = R"({"looks":1})";
-    // Energy and its cost count nothing: only the looks tell them apart.
+    // Weights of 0 for energy and its cost: only the looks differ.
     garage.top += R"("weighing":{"weights":{"energy":0,"energy cost":0}},)";
     const SideBySide review = reviewOfGarage(garage);
     EXPECT_EQ(textOf(review, "parts").how, "from \"Parts, USD\": the same, so 3 each");

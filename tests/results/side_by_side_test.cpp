@@ -1,4 +1,4 @@
-// Two batches or two setups in words: the sentences, the table and the notes.
+// Two batches or two setups as text: the sentences, the table and the notes.
 #include "core/results/comparison/side_by_side.h"
 #include "tests/results/described_logbook.h"
 
@@ -7,7 +7,7 @@ namespace {
 
 using results::SideBySide;
 
-/// A log every 30 min from 1 March 00:00 (UTC) for as many hours, one value.
+/// A log with one value every 30 min from 1 March 00:00 (UTC), for that many hours.
 std::string level(const std::string& header, double celsius, int hours)
 {
     std::string log = "Time," + header + "\n";
@@ -237,7 +237,7 @@ TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
                           "for B");
 }
 
-/// Two batches of one setup under one meter; B is pitched `later` hours after A.
+/// Two batches of one setup with one meter; B is pitched `later` hours after A.
 SideBySide onOneMeter(int later)
 {
     const auto at = [](int hours) {
@@ -288,7 +288,7 @@ TEST(SideBySideWords, TwoBatchesOnOneMeterAtDifferentTimes)
     EXPECT_FALSE(noteOf(review, "the accuracy")) << "its class does not matter";
 }
 
-/// A 24 h hold at 20 °C, then a crash to 2 °C; B's begins 12 h later. The beer follows at once.
+/// A 24 h hold at 20 °C, then a crash to 2 °C; B's begins 12 h later. The beer follows immediately.
 SideBySide crashed(const std::optional<std::string>& from, std::string* why = nullptr)
 {
     Plan plan;

@@ -1,4 +1,4 @@
-// The verdict as a sentence: every shape it takes, in both units. Figures by hand.
+// The verdict as a sentence: every form, in both units. Figures by hand.
 #include "core/results/run/verdict_words.h"
 #include "tests/analysis/builders.h"
 
@@ -83,7 +83,7 @@ TEST(VerdictWords, DifferencesAreDifferencesInFahrenheitToo)
 
 TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
 {
-    // 0.001 K past the edge, for 1/500 of two hours in a hundred.
+    // 0.001 K past the edge, for 1/500 of two hours out of a hundred.
     Series log;
     for (int at = 0; at <= 100; ++at) {
         log.at.push_back(hour(at));
@@ -183,8 +183,8 @@ TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
 
 TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
 {
-    // 0:30 to 1:10 is a gap: 1 h 10 min of 1 h 50 min are seen; with t more, 70 + t of 110 + t is
-    // 90 % at t = 290 min.
+    // 0:30 to 1:10 is a gap: 1 h 10 min of 1 h 50 min are covered; with t more, 70 + t of 110 + t
+    // is 90 % at t = 290 min.
     const auto logged = [](int minutes) {
         Series log = series({{0, 20}, {0.5, 20}});
         for (int at = 70; at <= 110 + minutes; ++at) {
@@ -244,11 +244,11 @@ TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
         doubt(withCrash(), hourly({20, 20, 20, 20, 20, 15, 10, 6.2, 6.2}), 0.5),
         "Within the sensor's uncertainty of ±0.5 °C: in a band wider by that it would have stayed.")
         << "missed by 0.2 K";
-    // 21.4 lies outside of 1 K and inside of 1.5 K, where 22 is then an excursion.
+    // 21.4 is outside ± 1 K and inside ± 1.5 K, where 22 is then an excursion.
     EXPECT_EQ(doubt(oneHold(4), hourly({21.4, 22, 20.5, 20, 20}), 0.5),
               "Within the sensor's uncertainty of ±0.5 °C: in a band wider by that, settling ends "
               "earlier, and after that the beer leaves the band.");
-    // 20.9 lies inside of 1 K, which 22 then leaves, as it leaves 1.5 K; 0.5 K waits for both.
+    // 20.9 is inside ± 1 K, which 22 then leaves, as it leaves ± 1.5 K; ± 0.5 K waits for both.
     EXPECT_EQ(doubt(oneHold(4), hourly({20.9, 22, 20.2, 20, 20}), 0.5),
               "Within the sensor's uncertainty of ±0.5 °C: in a band narrower by that, settling "
               "lasts longer, and after that the beer stays in the band.");
@@ -273,7 +273,7 @@ TEST(VerdictWords, TheWordForPeopleIsTheNameInEnglish)
         EXPECT_EQ(results::verdictWord(verdict), results::verdictName(verdict));
 }
 
-/// Another language, with the same parts in another order.
+/// Another language, with the same parts in a different order.
 class Turned : public QTranslator {
 public:
     bool isEmpty() const override { return false; }
