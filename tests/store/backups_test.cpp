@@ -1,4 +1,5 @@
-// The copies that a logbook gets by itself: which stay, when one is made, what a failure does.
+// The automatic copies of a logbook: which are retained, when one is made, what happens on a
+// failure.
 #include "core/store/records/journal.h"
 #include "core/store/safety/backups.h"
 #include "core/store/safety/daily_backup.h"
@@ -79,7 +80,7 @@ TEST(BackupRotation, OfACopyADayKeepsSevenDaysAndEightWeeks)
         copies.insert(copies.begin(), {firstDay + days{day}, 1000});
         copies = kept(copies);
     }
-    // 19 July 2026 is a Sunday: its week is the first of the eight, and seven Sundays are before.
+    // 19 July 2026 is a Sunday: its week is the first of the eight, with seven Sundays before it.
     const local_days last = firstDay + days{199};
     ASSERT_EQ(isoDate(Date(last)), "2026-07-19");
     ASSERT_EQ(copies.size(), 7u + 7u);
@@ -149,7 +150,8 @@ TEST_F(Backups, AreMadeOnceADayBeforeItsFirstChange)
     ASSERT_EQ(copies().size(), 2u);
     ASSERT_EQ(m_told.size(), 2u);
     EXPECT_EQ(*m_told[1], copies()[0]);
-    // The second copy holds what the first day left, and not the change that it precedes.
+    // The second copy has the state at the end of the first day, without the change that it
+    // precedes.
     const auto copy = LogbookFile::open(copies()[0].path, store::Access::read);
     ASSERT_TRUE(copy);
     EXPECT_EQ(store::readJournal(**copy)->size(), 2u);
@@ -181,7 +183,7 @@ TEST_F(Backups, MakeRoomForEachOther)
         m_now = someday + days{day};
         note(*logbook, std::to_string(day));
     }
-    // 5 April 2026 is a Sunday: seven days, and the four Sundays before.
+    // 5 April 2026 is a Sunday: seven days, and the four Sundays before them.
     EXPECT_EQ(copies().size(), 11u);
     EXPECT_EQ(copies().front().taken, LocalTime(m_now.time_since_epoch()) - 20s);
 }
@@ -205,7 +207,7 @@ TEST_F(Backups, ThatCanNotBeWrittenDoNotHinderTheChange)
     note(*logbook, "first");
     note(*logbook, "second");
     EXPECT_EQ(store::readJournal(*logbook)->size(), 2u);
-    ASSERT_EQ(m_told.size(), 1u); // said once
+    ASSERT_EQ(m_told.size(), 1u); // reported once
     ASSERT_FALSE(m_told[0]);
     EXPECT_EQ(m_told[0].error().kind, ProblemKind::file);
 }
@@ -289,7 +291,7 @@ TEST_F(Backups, AreRestoredBesideAndOverwriteNothing)
     const auto restored = LogbookFile::open(*first, store::Access::write);
     ASSERT_TRUE(restored) << restored.error().sentence();
     EXPECT_EQ(store::readSetups(**restored)->size(), 1u);
-    EXPECT_EQ(copies().size(), 1u); // the copy stays
+    EXPECT_EQ(copies().size(), 1u); // the copy is not deleted
 }
 
 } // namespace

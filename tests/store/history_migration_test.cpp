@@ -1,4 +1,4 @@
-// A history of sentences, as older versions stored it, becomes one of verbs and arguments.
+// A history of sentences, as stored by older versions, becomes one of verbs and arguments.
 #include "core/store/history/history_migration.h"
 
 #include "core/store/history/history.h"
@@ -109,7 +109,7 @@ TEST_F(HistoryMigration, KeepsUndoGoingOverTheChangeOfFormat)
         addEquipment(*logbook);
     }
     {
-        // As format 5 had it.
+        // The schema of format 5.
         const auto database = store::Database::open(path(), store::Access::write, false);
         ASSERT_TRUE((*database)->execute(
             "ALTER TABLE acts DROP COLUMN arguments; ALTER TABLE acts RENAME COLUMN verb TO what; "

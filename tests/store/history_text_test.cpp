@@ -1,4 +1,4 @@
-// Every verb has a code and words, and no name in them is ever taken for words.
+// Every verb has a code and a text, and no part of a name is ever treated as text.
 #include "core/store/history/history_text.h"
 
 #include "core/store/history/history.h"
@@ -16,7 +16,7 @@ using store::HistoryKind;
 using store::historyText;
 using store::HistoryVerb;
 
-/// A language whose words are the English ones in brackets.
+/// A language whose texts are the English ones in brackets.
 class Brackets : public QTranslator {
 public:
     Brackets() { QCoreApplication::installTranslator(this); }

@@ -151,7 +151,7 @@ TEST_F(LogbookFiles, StepsBringAnOlderFormatUpToDate)
     EXPECT_EQ(*(*database)->integer("PRAGMA user_version"), 1);
     ASSERT_TRUE(store::migrate(**database, std::vector{one, two}));
     EXPECT_EQ(*(*database)->integer("SELECT y FROM a"), 2);
-    // A step that fails in its middle leaves the version before it, whole.
+    // A step that fails in the middle leaves the previous version complete.
     EXPECT_FALSE(store::migrate(**database, std::vector{one, two, broken}));
     EXPECT_EQ(*(*database)->integer("PRAGMA user_version"), 2);
     EXPECT_EQ(*(*database)->integer("SELECT count(*) FROM sqlite_schema"), 1);
@@ -184,7 +184,7 @@ TEST_F(LogbookFiles, AReaderRollsBackAKilledWriterAlsoThroughALink)
     {
         const auto logbook = create();
         addEquipment(*logbook);
-        // As a writer that is killed in the middle of a save leaves it: pages and journal on disk.
+        // The state after a writer was killed in the middle of a save: pages and journal on disk.
         const auto& database = logbook->database();
         ASSERT_TRUE(
             database.execute("PRAGMA cache_size = 1; BEGIN IMMEDIATE; "
@@ -242,13 +242,13 @@ TEST_F(LogbookFiles, AnEmptyLockHoldsNobodyOut)
     writeText(path("log.holdband.lock"), "");
     const auto writer = LogbookFile::open(path(), Access::write);
     ASSERT_TRUE(writer) << writer.error().sentence();
-    EXPECT_FALSE(LogbookFile::open(path(), Access::write)); // it is locked for others as ever
+    EXPECT_FALSE(LogbookFile::open(path(), Access::write)); // it is still locked for others
 }
 
 TEST_F(LogbookFiles, ALockOfAnotherComputerNamesItsFileAndTheWayOut)
 {
     create();
-    // As QLockFile writes it: process, program, computer.
+    // In the format of QLockFile: process, program, computer.
     writeText(path("log.holdband.lock"), "4711\nholdband\ngarage-laptop\n");
     const auto writer = LogbookFile::open(path(), Access::write);
     ASSERT_FALSE(writer);
@@ -275,7 +275,7 @@ TEST_F(LogbookFiles, AReaderIsNotLockedOutByALargeChange)
     const auto writer = create();
     auto change = store::Transaction::begin(writer->database());
     ASSERT_TRUE(change);
-    // Some 30 MB, far more than SQLite's page cache of 2 MB.
+    // About 30 MB, far more than SQLite's page cache of 2 MB.
     ASSERT_TRUE(writer->database().execute(
         "CREATE TABLE big AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n "
         "WHERE i < 30000) SELECT i, randomblob(1000) AS bytes FROM n"));

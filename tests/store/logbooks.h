@@ -1,5 +1,4 @@
-// Logbooks for the tests of the store: a fresh one in a folder of its own, with a clock that
-// stands still.
+// Logbooks for the tests of the store: a new one in its own folder, with a fixed clock.
 #pragma once
 
 #include "core/store/logbook_file.h"

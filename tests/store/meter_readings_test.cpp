@@ -1,4 +1,4 @@
-// Register readings one by one: left out with a reason, brought back, beside imports taken back.
+// Single register readings: left out with a reason, restored, together with withdrawn imports.
 #include "core/store/history/undo.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"

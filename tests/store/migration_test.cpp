@@ -1,5 +1,5 @@
-// A logbook of the first format is brought up to date with everything in it, by readers too, and
-// stands beside a copy of what it was.
+// A logbook of the first format is migrated with all its contents, also by readers, and a copy of
+// the original is made.
 #include "core/store/records/causes.h"
 #include "core/store/records/weighing.h"
 #include "core/store/safety/backup.h"
@@ -88,7 +88,7 @@ Result<std::vector<BlockRow>> blocksOf(const std::string& path)
                         });
 }
 
-/// As format 4 had it.
+/// The schema of format 4.
 void forgetBlocks(const std::string& path, const std::string& more = {})
 {
     auto database = store::Database::open(path, store::Access::write, false);

@@ -1,4 +1,4 @@
-// Histories as older versions stored them: a file of an old format, and every sentence they wrote.
+// Histories as stored by older versions: a file of an old format, and every sentence they wrote.
 #pragma once
 
 #include "core/store/safety/seal.h"

@@ -1,4 +1,4 @@
-// Bulk readings: what is new, what is there, what conflicts; and reading them back.
+// Bulk readings: which are new, stored, or conflicting; and reading them back.
 #include "tests/store/logbooks.h"
 #include "tests/store/saying.h"
 
@@ -120,7 +120,7 @@ TEST_F(Readings, CorrectionsStandBesideWhatWasTyped)
 
 TEST_F(Readings, TakeAtMostTwentyFiveBytesEach)
 {
-    // shared target: file size ≤ 25 bytes a reading, index included
+    // A target of the project: file size ≤ 25 bytes per reading, index included.
     Log log;
     for (int minute = 0; minute < 200'000; ++minute)
         log.add(minute, 66.0 + (minute % 37) / 10.0);

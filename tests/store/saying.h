@@ -1,4 +1,4 @@
-// Entries of the history for tests that only need some change, and what undo would say.
+// History entries for tests that need any change, and the text that undo would show.
 #pragma once
 
 #include "core/store/history/history_text.h"
@@ -12,7 +12,7 @@ inline store::HistoryEntry saying(std::string sentence,
     return {store::HistoryVerb::other, {std::move(sentence)}, {}, kind};
 }
 
-/// Empty where there is nothing, or the logbook can't be read.
+/// Empty if there is nothing, or the logbook can't be read.
 inline std::string undoWords(const store::LogbookFile& logbook)
 {
     const auto state = store::readUndoState(logbook);

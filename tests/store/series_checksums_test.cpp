@@ -1,5 +1,5 @@
-// Readings are held against the checksums of their imports as they are read, whatever part of the
-// import is asked for: readings beyond it cost two blocks of the log at most.
+// Readings are checked against the checksums of their imports as they are read, whatever part of
+// the import is requested; this reads at most two blocks of the log beyond it.
 #include "core/store/history/undo.h"
 #include "core/store/readings/imports.h"
 #include "tests/store/logbooks.h"
@@ -33,7 +33,7 @@ protected:
             {someday + std::chrono::minutes{fromMinute}, someday + std::chrono::minutes{toMinute}});
     }
 
-    /// One bit of the exponent: 21 becomes some 10 to the 155.
+    /// Flips one bit of the exponent: 21 becomes about 10 to the 155.
     void damageOne(int minute)
     {
         const auto database = store::Database::open(path(), store::Access::write, false);

@@ -1,4 +1,4 @@
-// A changed bit is noticed wherever it lies.
+// A changed bit is noticed anywhere in the file.
 #include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
 #include "tests/store/saying.h"
@@ -33,7 +33,7 @@ protected:
         ASSERT_TRUE(change->commit());
     }
 
-    /// True where the file opens and nothing is found wrong with it.
+    /// True if the file opens and no damage is found.
     static bool looksSound(const std::string& file)
     {
         const auto logbook = store::LogbookFile::open(file, store::Access::read);
@@ -43,7 +43,7 @@ protected:
         return damage && damage->empty();
     }
 
-    /// What a reader would take from the file.
+    /// What a reader would get from the file.
     static std::string contents(const std::string& file)
     {
         const auto logbook = store::LogbookFile::open(file, store::Access::read);

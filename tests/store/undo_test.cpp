@@ -1,5 +1,4 @@
-// Taking back and doing again: what comes back, in which order, how far, and what stands in the
-// way.
+// Undo and redo: what they restore, in which order, how far, and what prevents them.
 #include "core/store/history/history.h"
 #include "core/store/history/undo.h"
 #include "core/store/readings/hand_readings.h"
@@ -192,7 +191,7 @@ TEST_F(Undo, AnImportIsNotPutBackOverAnother)
 
 TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
 {
-    // A watched file's rows are the program's own doing: they are no step of undo.
+    // The program itself adds a watched file's rows, so they are no step of undo.
     {
         auto change = Change::begin(*m_logbook, saying("added a probe"));
         Sensor sensor;

@@ -1,4 +1,4 @@
-// What two arrangements are weighed by is kept, can be taken back, and is refused where it is none.
+// The settings for weighing two arrangements are stored, can be undone, and are refused if invalid.
 #include "core/store/history/undo.h"
 #include "core/store/records/weighing.h"
 #include "core/store/safety/soundness.h"
