@@ -1,4 +1,4 @@
-// The digest against the examples that its standard publishes.
+// The digest compared with the examples that its standard publishes.
 #include "core/digest.h"
 
 #include <gtest/gtest.h>

@@ -23,7 +23,7 @@ const Zone& newYork()
 
 TEST(Rfc3339, examplesOfSection58)
 {
-    // RFC 3339 §5.8; the seconds since 1970 are worked out from them (check-values, Time).
+    // RFC 3339 §5.8; the seconds since 1970 are computed from them (check-values, Time).
     EXPECT_EQ(toMs(*parseRfc3339("1985-04-12T23:20:50.52Z")), 482196050520);
     EXPECT_EQ(toMs(*parseRfc3339("1996-12-19T16:39:57-08:00")), 851042397000);
     EXPECT_EQ(toMs(*parseRfc3339("1937-01-01T12:00:27.87+00:20")), -1041337172130);

@@ -1,4 +1,5 @@
-// What a terminal would obey is shown, and cells that a spreadsheet would run are text.
+// Characters that a terminal would obey are escaped, and cells that a spreadsheet would run become
+// text.
 #include "core/text/csv_cell.h"
 #include "core/text/visible.h"
 
