@@ -1,4 +1,5 @@
-// Copies of the logbook in the window: the status line's word, the offer, restoring, the place.
+// Copies of the logbook in the window: the text in the status line, the offer, restoring, the
+// folder.
 #include "ui/record/backups_dialog.h"
 
 #include "core/preferences/preferences.h"
@@ -64,7 +65,7 @@ protected:
         return found;
     }
 
-    /// A logbook with a copy of 12 March, and then broken at its head.
+    /// A logbook with a copy of 12 March, whose header is then overwritten.
     QString makeBroken()
     {
         const QString logbook = makeLogbook();
@@ -93,7 +94,7 @@ TEST_F(BackupsTest, TheStatusLineSaysWhenTheLastCopyWasMade)
 {
     const auto window = openWindow(makeLogbook());
     EXPECT_TRUE(window->status().endsWith("never backed up")) << window->status().toStdString();
-    note(*window); // at 18:12 of Denver
+    note(*window); // at 18:12 in Denver
     EXPECT_TRUE(window->status().endsWith("backed up today 18:12"))
         << window->status().toStdString();
     EXPECT_EQ(QDir(path("small backups")).entryList(QDir::Files),

@@ -1,4 +1,4 @@
-// An excursion gets its cause, and keeps it.
+// An excursion gets a cause, which is saved.
 #include "ui/run/cause_dialog.h"
 
 #include "tests/ui/sample_window.h"

@@ -1,4 +1,4 @@
-// Lines and areas cut at a rectangle's edge.
+// Lines and areas clipped at a rectangle's edge.
 #include "ui/charts/clipping.h"
 
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-// Text can be read: 4.5:1 (WCAG 2.1, level AA), in light and in dark; and there is a font at all.
+// Text is readable: 4.5:1 (WCAG 2.1, level AA), in light and in dark; and there is a font at all.
 #include "ui/theme/colours.h"
 
 #include <QFontDatabase>

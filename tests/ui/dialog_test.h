@@ -1,4 +1,4 @@
-// The small made-up logbook of sample_window.h behind a session, for the tests of dialogs.
+// The small logbook of sample_window.h in a session, for the tests of dialogs.
 #pragma once
 
 #include "tests/ui/sample_window.h"

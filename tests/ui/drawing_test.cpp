@@ -1,4 +1,4 @@
-// What the strokes of a chart leave on the picture: coarse looks at pixels.
+// Rough checks of the pixels that the lines of a chart draw.
 #include "ui/charts/drawing.h"
 
 #include <QImage>
@@ -44,7 +44,7 @@ QImage drawn(const RunChart& chart, bool moving, double ratio)
     return image;
 }
 
-/// The darkest of the pixels around a place of the plot.
+/// The darkest of the pixels around a point of the plot.
 int darkest(const QImage& image, double x, double y)
 {
     const double ratio = image.devicePixelRatio();
@@ -65,7 +65,7 @@ TEST(DrawnTrack, OnePeakInAMillionReadingsIsOnThePicture)
     for (const double ratio : {1.0, 2.0}) {
         for (const bool moving : {false, true}) {
             const QImage image = drawn(chart, moving, ratio);
-            // 80 of 0 … 100 lies 40 px from the top, the flat part between 158 and 160 px.
+            // 80 of 0 … 100 is 40 px from the top, the flat part between 158 and 160 px.
             EXPECT_LT(darkest(image, 0.4 * width, 42.0), 160) << ratio << moving;
             EXPECT_LT(darkest(image, 0.4 * width, 100.0), 160) << ratio << moving;
             EXPECT_LT(darkest(image, 0.7 * width, 159.0), 100) << ratio << moving;

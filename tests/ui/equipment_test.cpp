@@ -1,4 +1,4 @@
-// The equipment as it is typed: setups, meters, sensors, prices; retired rather than deleted.
+// The equipment dialogs: setups, meters, sensors, prices; retired rather than deleted.
 #include "tests/ui/dialog_test.h"
 #include "tests/ui/form_samples.h"
 

@@ -1,4 +1,4 @@
-// What tests of forms are filled with.
+// Sample values for the tests of forms.
 #pragma once
 
 #include "core/model/batch.h"

@@ -1,4 +1,4 @@
-// What people type into the small fields of the dialogs.
+// Text typed into the small fields of the dialogs.
 #include "core/text/times.h"
 #include "tests/ui/form_samples.h"
 #include "ui/forms/edit_table.h"
@@ -157,7 +157,7 @@ TEST(InstantField, AsksWhichOfADoubledHour)
     field.secondReading()->click();
     EXPECT_EQ(*field.instant(), *parseRfc3339("2026-11-01T08:30:00Z"));
     EXPECT_FALSE(field.firstReading()->isVisible());
-    // What is shown of such an instant reads back as the same.
+    // The text shown for such an instant is read back as the same instant.
     EXPECT_EQ(typedTime(*parseRfc3339("2026-11-01T08:30:00Z"), us().zone),
               "2026-11-01 01:30:00-07:00");
 }

@@ -1,4 +1,4 @@
-// The help: F1 shows the page for what is looked at, and no link leads nowhere.
+// The help: F1 opens the page for the current subject, and every link works.
 #include "tests/ui/sample_window.h"
 #include "ui/run/run_page.h"
 #include "ui/tables/table_card.h"
@@ -71,7 +71,7 @@ TEST_F(HelpTest, F1ShowsThePageOfWhatIsLookedAt)
         if (page == PageId::rounds)
             QTest::keyClick(window.get(), Qt::Key_F1);
         else
-            f1(*window)->trigger(); // the help has the keys
+            f1(*window)->trigger(); // the help window has the focus
         const auto* help = window->findChild<HelpDialog*>();
         ASSERT_TRUE(help);
         EXPECT_TRUE(help->isVisible());

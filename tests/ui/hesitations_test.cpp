@@ -1,4 +1,4 @@
-// What a person who had never seen the window stumbled over, so that nobody does again.
+// Problems that first-time users of the window had, so that they don't return.
 #include "tests/ui/sample_window.h"
 
 #include "core/store/records/equipment.h"
@@ -81,7 +81,7 @@ TEST_F(HesitationsTest, UndoWhileTypingTakesBackWhatIsTyped)
 TEST_F(HesitationsTest, AKeyOfTheMenuWorksFromWithinAField)
 {
     toRounds();
-    press(Qt::Key_K, Qt::ControlModifier); // a line's own key for "delete to the end"
+    press(Qt::Key_K, Qt::ControlModifier); // a line edit's own key for "delete to the end"
     type("15");
     press(Qt::Key_Home);
     press(Qt::Key_K, Qt::ControlModifier);

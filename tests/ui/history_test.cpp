@@ -1,4 +1,4 @@
-// The history in German: of every verb, and of a logbook of the first version.
+// The history in German: for every verb, and for a logbook of the first version.
 #include "core/store/history/history.h"
 #include "core/store/history/history_text.h"
 #include "tests/store/old_history.h"

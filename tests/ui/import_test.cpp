@@ -184,7 +184,7 @@ TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
     page().keepButton()->click();
-    // The window's thread hears nothing of it, but the worker is through.
+    // The window's thread gets no event, but the worker has finished.
     for (int i = 0; i < 500 && lastOf("Cabinet beer") == before; ++i)
         QThread::msleep(20);
     ASSERT_GT(lastOf("Cabinet beer"), before);
@@ -192,7 +192,7 @@ TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
     wait();
     EXPECT_TRUE(page().message().startsWith("Saved.")) << said();
     EXPECT_TRUE(page().message().contains("stored before Cancel took effect")) << said();
-    page().cancel(); // puts it away
+    page().cancel(); // closes it
     wait();
     EXPECT_EQ(page().past()->lines().size(), 2u);
 }
@@ -233,7 +233,7 @@ TEST_F(ImportTest, AnImportIsTakenBackAndPutBack)
     look("more.csv", goodLog);
     page().keepButton()->click();
     wait();
-    page().cancel(); // puts it away
+    page().cancel(); // closes it
     wait();
     ASSERT_EQ(page().past()->lines().size(), 2u);
     EXPECT_EQ(page().past()->button()->text(), "W&ithdraw more.csv");

@@ -1,4 +1,4 @@
-// The journal: notes of a batch listed, changed, removed, and all of it undone, by keyboard.
+// The journal: notes of a batch listed, edited, deleted, and all of it undone, by keyboard.
 #include "tests/ui/dialog_test.h"
 
 #include "core/store/history/history_text.h"

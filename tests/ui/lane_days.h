@@ -1,4 +1,4 @@
-// The days that lanes of tests lie in.
+// The days used by tests of the lanes.
 #pragma once
 
 #include "core/text/times.h"

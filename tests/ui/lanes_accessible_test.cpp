@@ -1,4 +1,4 @@
-// What assistive technology hears of the lanes.
+// The lanes for assistive technology.
 #include "core/text/times.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/words/words.h"

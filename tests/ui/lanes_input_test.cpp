@@ -1,4 +1,4 @@
-// The lanes under mouse, wheel and keys, as a widget of its own.
+// Mouse, wheel and keyboard input of the lanes as a separate widget.
 #include "core/text/times.h"
 #include "tests/ui/lane_days.h"
 #include "ui/lanes/lanes_area.h"
@@ -47,7 +47,7 @@ results::LanesReview someLanes(int now = 31)
     return lanes;
 }
 
-/// Two years of batches of two days each, so that they are drawn together.
+/// Two years of batches of two days each, so that they are drawn in groups.
 results::LanesReview crowdedLanes()
 {
     results::LanesReview lanes;

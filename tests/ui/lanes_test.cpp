@@ -41,7 +41,7 @@ LanesMetrics metricsOf(double plotWidth)
     return metrics;
 }
 
-/// 20 pixels a day.
+/// 20 pixels per day.
 LanesLayout laidOut()
 {
     return layOut(lanes(), {day(0), day(30)}, *denverZone(), metricsOf(600.0));

@@ -1,4 +1,4 @@
-// The lanes in the window: what their menu opens, and that a change leaves them where they were.
+// The lanes in the window: what their menu opens, and that a change does not move them.
 #include "core/store/records/journal.h"
 #include "tests/ui/sample_window.h"
 #include "ui/lanes/lanes_view.h"

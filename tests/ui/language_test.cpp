@@ -1,5 +1,5 @@
-// The window in another language: which one is chosen, that German is whole, and that no text of
-// the window stays outside the catalogues.
+// The window in another language: which one is chosen, that German is complete, and that every text
+// of the window is in the catalogues.
 #include "tests/ui/dialog_test.h"
 #include "tests/ui/spoken.h"
 #include "tests/ui/underlined.h"
@@ -59,7 +59,7 @@ TEST(Language, GermanCountsByItsOwnForms)
     EXPECT_EQ(numberText(3.25, 2), "3,25");
 }
 
-/// A catalogue of these messages, read back.
+/// Writes a catalogue of these messages and reads it back.
 bool readMessages(TextCatalogue& catalogue, const QString& messages)
 {
     QTemporaryFile file;
@@ -183,7 +183,7 @@ TEST_F(LanguageWindow, UnderlinesNoLetterTwiceInGerman)
 
 namespace {
 
-/// Puts each text that goes through a catalogue between signs that no text has.
+/// Marks each text that goes through a catalogue with signs that no text contains.
 class Marker : public QTranslator {
 public:
     QString translate(const char* context, const char* text, const char* remark,
@@ -202,8 +202,8 @@ public:
     bool isEmpty() const override { return false; }
 };
 
-/// What no catalogue marked: words outside the signs that are no name of the small logbook, no
-/// unit, no key and no number.
+/// The parts of a text not from a catalogue: words outside the signs that are no name of the small
+/// logbook, no unit, no key and no number.
 QString unmarked(QString text)
 {
     static const QRegularExpression marked(QStringLiteral("⟦[^⟦⟧]*⟧"));
@@ -230,12 +230,12 @@ QStringList headings(const QHeaderView& header)
 QStringList items(const QComboBox& box)
 {
     QStringList all;
-    for (int i = 0; i < box.count() && box.count() < 30; ++i) // the zones are many
+    for (int i = 0; i < box.count() && box.count() < 30; ++i) // there are many zones
         all << box.itemText(i);
     return all;
 }
 
-/// Everything that a person can read or hear of the widget.
+/// Everything in the widget that a person can read or hear.
 QStringList textsOf(const QWidget& widget)
 {
     QStringList texts{widget.accessibleName(), widget.accessibleDescription(), widget.toolTip()};

@@ -1,4 +1,4 @@
-// Other limits tried by keyboard: the verdict that would be, and what is kept.
+// Other limits tried by keyboard: the resulting verdict, and what is saved.
 #include "tests/ui/sample_window.h"
 
 #include "core/store/records/batches.h"
@@ -51,7 +51,7 @@ TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordStays)
 {
     ASSERT_TRUE(run().headline().startsWith("Left the band once"));
     card().tolerance()->setFocus();
-    QTest::keyClick(card().tolerance(), Qt::Key_End); // 5 °F: 71 is on the edge of 66 ± 5
+    QTest::keyClick(card().tolerance(), Qt::Key_End); // 5 °F: 71 is exactly on the edge of 66 ± 5
     ASSERT_TRUE(waitFor("tayed in the band")) << card().verdict().toStdString();
     EXPECT_TRUE(run().charts()->chart()->excursions.empty()) << "the panels follow";
     EXPECT_TRUE(run().headline().startsWith("Left the band once")) << "the verdict is the record's";

@@ -1,4 +1,5 @@
-// A main of its own: an application with widgets, without a display, in a fixed locale.
+// The main function of these tests: an application with widgets, without a display, in a fixed
+// locale.
 #include "ui/theme/theme.h"
 
 #include <QApplication>
@@ -10,8 +11,8 @@
 
 namespace {
 
-/// All tests share one application. A key combination that a test typed is what Qt takes for held
-/// until the next key, and a held Ctrl changes what a click chooses.
+/// All tests share one application. Qt treats a key combination typed by a test as still held until
+/// the next key, and a held Ctrl changes what a click selects.
 class KeysLetGo : public ::testing::EmptyTestEventListener {
     void OnTestEnd(const ::testing::TestInfo&) override
     {
@@ -25,7 +26,7 @@ class KeysLetGo : public ::testing::EmptyTestEventListener {
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QTemporaryDir desk; // nothing is kept with the desk of who runs the tests
+    const QTemporaryDir desk; // so that no preferences of the person who runs the tests are changed
     for (const char* home : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
         qputenv(home, desk.path().toUtf8());
     QLocale::setDefault(QLocale::c());

@@ -205,7 +205,7 @@ TEST(HistoryWords, AreInTheUnitsOfTheLogbook)
     EXPECT_EQ(words.rows[0][3].text, "68.0 °F");
     EXPECT_EQ(words.rows[1][2].text, "1.8 °F");
     EXPECT_EQ(words.rows[1][3].text, "3 °F");
-    EXPECT_EQ(words.rows[2][3].text, "5 gal"); // 5 × 3.785411784 L, to the last digit but one
+    EXPECT_EQ(words.rows[2][3].text, "5 gal"); // 5 × 3.785411784 L
     EXPECT_EQ(words.rows[3][3].text, "750 W");
     EXPECT_EQ(words.rows[4][2].text, "30 min");
     EXPECT_EQ(words.rows[4][3].text, "1 h 30 min");

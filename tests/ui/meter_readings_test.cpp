@@ -1,4 +1,4 @@
-// The readings dialog on a meter: look, filter, correct, leave out with a reason, bring back.
+// The readings dialog for a meter: view, filter, correct, leave out with a reason, restore.
 #include "tests/ui/dialog_test.h"
 
 #include "core/store/history/history_text.h"
@@ -130,7 +130,7 @@ TEST_F(MeterReadings, SeveralAreLeftOutAndBroughtBackInOneChange)
     m_dialog->leaveOutButton()->click();
     settle();
     EXPECT_TRUE(kwhOf(logbook, "Loop meter").empty());
-    m_dialog->from()->setText("2026-03-01 00:00"); // nothing that counts says where to look
+    m_dialog->from()->setText("2026-03-01 00:00"); // no reading that counts gives a default span
     m_dialog->table()->selectAll();
     m_dialog->bringBackButton()->click();
     settle();

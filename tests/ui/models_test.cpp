@@ -1,4 +1,4 @@
-// Every item model under Qt's own tester.
+// Checks every item model with Qt's own tester.
 #include "ui/rounds/rounds_grid_model.h"
 #include "ui/tables/table_model.h"
 

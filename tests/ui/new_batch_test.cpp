@@ -34,10 +34,10 @@ TEST_F(NewBatchTest, AWholeBatchIsTypedByKeyboard)
     const auto dialog = openNew();
     EXPECT_EQ(dialog->fields()->name()->text(), "Pale 3");
     EXPECT_EQ(QApplication::focusWidget(), dialog->fields()->name());
-    typeOn("Wheat 1"); // over the suggestion
+    typeOn("Wheat 1"); // replaces the suggestion
     typeOn("Loop");    // chosen in the list by its first letters
     typeOn("left");
-    typeOn({}); // the loop's own beer sensor stands there already
+    typeOn({}); // the loop's own beer sensor is already chosen
     typeOn("Room");
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
     typeOn("2026-03-12 17:30");
@@ -150,7 +150,7 @@ TEST_F(NewBatchTest, ASplitBatchIsPartOfTheOther)
     EXPECT_EQ(dialog->fields()->setup()->currentText(), "Cabinet");
     dialog->fields()->beerSensor()->setCurrentText("Loop beer");
     press(*dialog);
-    press(*dialog); // one vessel, two batches: yes
+    press(*dialog); // asked about two batches in one vessel: yes
     EXPECT_EQ(batch("Pale 2 B").splitFrom, "Pale 2");
 }
 

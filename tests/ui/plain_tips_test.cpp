@@ -1,4 +1,4 @@
-// Names that look like markup stay names: in every tip and every label, on every page.
+// Names that look like markup remain names: in every tooltip and every label, on every page.
 #include "core/exchange/load.h"
 #include "tests/ui/sample_window.h"
 #include "ui/theme/plain_tips.h"
@@ -18,7 +18,7 @@ namespace {
 
 constexpr const char* hostile = "<b>A</b><img src=x>";
 
-/// The small logbook's shape with such a name for everything that has one.
+/// The small logbook's structure, with such a name wherever there is a name.
 std::string hostileDescription()
 {
     std::string text = R"json({"holdband":1,"zone":"America/Denver","units":"us",
@@ -46,7 +46,7 @@ std::string hostileDescription()
     return text;
 }
 
-/// Escaped, it is words again.
+/// Escaped markup is plain text.
 bool isMarkup(const QString& text)
 {
     return Qt::mightBeRichText(text) && text.contains(QStringLiteral("<img"));

@@ -1,4 +1,4 @@
-// The plan editor: what is typed is drawn, what is dragged is typed.
+// The plan editor: typed values are drawn, dragged values appear in the table.
 #include "core/text/times.h"
 #include "tests/ui/form_samples.h"
 #include "ui/forms/edit_table.h"
@@ -113,7 +113,7 @@ TEST_F(PlanEditorTest, DrawsWhileItIsTyped)
 TEST_F(PlanEditorTest, SaysWhenEachStageBegins)
 {
     editor.setPitched(*parseRfc3339("2026-03-08T01:00:00Z"));
-    // Ten times 24 hours later; the clocks went forward on 8 March.
+    // Ten times 24 hours later, because the clocks went forward on 8 March.
     EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "day 10, 17 Mar 19:00");
     set(0, planEnds, untilWords(StageUntil::turnedDown));
     EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "after Primary");

@@ -1,4 +1,4 @@
-// A batch that is reopened: its end is taken back, asked first where its vessel is taken.
+// Reopening a batch: its end is removed, after a question if another batch has its vessel.
 #include "tests/ui/dialog_test.h"
 
 #include "core/store/history/undo.h"

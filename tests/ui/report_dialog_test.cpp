@@ -1,4 +1,4 @@
-// Reports from the window: the dialog, the work beside it, the picture on the clipboard.
+// Reports from the window: the dialog, the background work, the picture on the clipboard.
 #include "ui/report/report_dialog.h"
 
 #include "tests/ui/dialog_test.h"

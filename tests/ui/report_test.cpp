@@ -1,4 +1,4 @@
-// What stands in reports, read back from each form.
+// The contents of reports, read back from each form.
 #include "ui/report/report.h"
 
 #include "core/exchange/load.h"
@@ -30,7 +30,7 @@ namespace {
 
 using Rows = std::vector<QStringList>;
 
-/// RFC 4180, strictly: every line ends in CR LF, a quote stands only around and inside fields.
+/// RFC 4180, strictly: every line ends in CR LF, quotes are only around and inside fields.
 Rows parsed(const QByteArray& csv)
 {
     const QString text = QString::fromUtf8(csv);
@@ -319,7 +319,7 @@ TEST_F(ReportTest, PicturesShowTheBandAndAreLightOrDark)
     }
 }
 
-/// The chart of an SVG keeps inside its frame though nothing there clips.
+/// The chart of an SVG stays inside its frame although SVG does not clip.
 TEST_F(ReportTest, AnSvgDrawsNothingOutside)
 {
     QXmlStreamReader xml(asSvg(of({"Pale 1"}), QSize(1920, 1080), ui::Scheme::light));
@@ -402,7 +402,7 @@ TEST_F(ReportTest, NamesOfAnyKindComeThrough)
         EXPECT_TRUE(rendered(document, form, UnitFormat{}));
 }
 
-/// Longer than any name can be: notes have no limit.
+/// Longer than any name can be: notes have no length limit.
 TEST(LongTexts, WrapAndGoOnOverleaf)
 {
     const QString longText(10'000, u'n');
@@ -429,7 +429,7 @@ TEST(LongTexts, WrapAndGoOnOverleaf)
     EXPECT_THAT(page, HasSubstr("And 50 more; a report of the figures (CSV) has them all."));
 }
 
-/// Nothing was logged and nothing metered: a clear page and no error.
+/// Nothing was logged or metered: a clear page and no error.
 TEST_F(ReportTest, ABatchWithNothingInItHasAClearPage)
 {
     write("small.json", R"json({ "holdband": 1, "setups": [ { "name": "S" } ],

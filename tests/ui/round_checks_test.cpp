@@ -1,5 +1,6 @@
-// What a typed reading may be: the same check in the round, in the grid of earlier rounds and in
-// its corrections. A box rated 750 W whose batch was pitched three weeks ago and is read by eye.
+// The check of a typed reading: the same in the round, in the grid of earlier rounds and in its
+// corrections. A meter "Box" rated 750 W whose batch was pitched three weeks ago and is read by
+// eye.
 #include "tests/ui/sample_window.h"
 
 #include "core/exchange/load.h"
@@ -66,7 +67,7 @@ protected:
         type(text);
         press(Qt::Key_Return);
     }
-    /// The round `back` columns before the last one, in the row of that name.
+    /// Opens the round `back` columns before the last one, in the row of that name.
     void openRound(const std::string& row, int back)
     {
         const RoundsGridModel& model = *page().grid()->model();

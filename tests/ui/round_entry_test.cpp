@@ -52,7 +52,7 @@ TEST(FarOutside, AsksBeyondThreeTimesTheMost)
     EXPECT_FALSE(farOutside(row(), 58.25));
     EXPECT_FALSE(farOutside(row(), 58.70));
     EXPECT_TRUE(farOutside(row(), 58.75));
-    EXPECT_FALSE(farOutside(row(), 58.14)); // nothing used is fine
+    EXPECT_FALSE(farOutside(row(), 58.14)); // no energy used is fine
     results::RoundRow unknown = row();
     unknown.expected.reset();
     EXPECT_FALSE(farOutside(unknown, 900.0));
@@ -93,7 +93,7 @@ TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
     results::RoundRow beer;
     beer.kind = results::RoundKind::thermometer;
     beer.expected = {63.0, 69.0};
-    EXPECT_FALSE(farOutside(beer, 74.0)); // outside the band, but no slip of the pen
+    EXPECT_FALSE(farOutside(beer, 74.0)); // outside the band, but plausible
     EXPECT_TRUE(farOutside(beer, 86.0));
 }
 

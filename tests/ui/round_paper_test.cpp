@@ -1,4 +1,4 @@
-// The round sheet on paper, and when a round is announced.
+// The paper form for rounds, and when a round is announced.
 #include "core/text/times.h"
 #include "tests/ui/spoken.h"
 #include "ui/rounds/paper_sheet.h"

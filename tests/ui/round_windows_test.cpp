@@ -1,4 +1,4 @@
-// The times of day of the rounds as they are typed.
+// The round windows as the user types them.
 #include "tests/ui/dialog_test.h"
 
 #include "core/store/records/equipment.h"

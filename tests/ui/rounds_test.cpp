@@ -1,4 +1,4 @@
-// The Rounds page by keyboard alone.
+// The Rounds page, by keyboard alone.
 #include "tests/ui/sample_window.h"
 
 #include "core/store/readings/hand_readings.h"
@@ -77,7 +77,7 @@ TEST_F(RoundsTest, CtrlEnterTwiceKeepsTheRoundOnceAndWhatIsTypedMeanwhile)
     ASSERT_EQ(loop().state(), State::fine);
     QSignalSpy changes(&m_window->session(), &Session::changed);
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
-    ASSERT_EQ(loop().state(), State::waiting); // it is checked once more, and then written
+    ASSERT_EQ(loop().state(), State::waiting); // it is checked again, and then saved
     ASSERT_TRUE(QTest::qWaitFor([&] { return loop().state() != State::waiting; }));
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
     QTest::keyClicks(cabinet().field(), "41.2");
@@ -285,7 +285,7 @@ TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
     table->setCurrentIndex(model.index(0, column));
     press(Qt::Key_Return);
     for (int i = 0; i < 4; ++i)
-        press(Qt::Key_Tab); // why, note, keep, take away
+        press(Qt::Key_Tab); // why, note, save, delete
     press(Qt::Key_Space);
     settle(*m_window);
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 14.8));
@@ -357,8 +357,8 @@ TEST_F(RoundsTest, AGravityIsKeptWithTheTemperatureOfItsSample)
     press(Qt::Key_Tab);
     ASSERT_EQ(QApplication::focusWidget(), gravity.sample());
     type("82");
-    // Water at 82 °F (27.8 °C) weighs 0.99631 kg/L, at 20 °C 0.99821 (the CRC Handbook's table):
-    // 1.050 × 0.99821 / 0.99631 = 1.0520.
+    // Water at 82 °F (27.8 °C) has 0.99631 kg/L, at 20 °C 0.99821 (the CRC Handbook's table): 1.050
+    // × 0.99821 / 0.99631 = 1.0520.
     EXPECT_TRUE(gravity.message().contains("the gravity is 1.052")) << core(gravity.message());
     press(Qt::Key_Tab);
     EXPECT_EQ(QApplication::focusWidget(), gravity.note());

@@ -1,4 +1,4 @@
-// The chart of a run as data: what the panels are told to draw.
+// The chart of a run as data: what the panels draw.
 #include "core/results/run/limits_trial.h"
 #include "ui/charts/run_chart.h"
 
@@ -36,7 +36,7 @@ results::RunReview workedReview()
         holdband::test::workedSeries(), 90.0));
 }
 
-/// 25 °C at pitching, 20 °C wanted: settles for 4 h.
+/// 25 °C at pitching, target 20 °C: settles for 4 h.
 results::RunReview settlingReview()
 {
     return reviewOf(holdband::test::runInput(

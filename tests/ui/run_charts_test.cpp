@@ -1,5 +1,4 @@
-// The panels of a run together: where one is, where the pointer stands, and what stays put when
-// more becomes known.
+// The panels of a run together: the shown part, the pointer, and that new data does not move them.
 #include "ui/charts/run_charts.h"
 
 #include "tests/ui/sample_window.h"
@@ -132,7 +131,7 @@ TEST_F(RunChartsTest, ANoteIsOfTheTimeThatIsPointedAt)
     EXPECT_EQ(dialog->time()->text(), "2026-03-07 19:30");
 }
 
-/// Pixels of about that colour in a grab of the widget.
+/// The number of pixels of about that colour in a grab of the widget.
 int pixelsOf(QWidget& widget, const QColor& colour)
 {
     const QImage image = widget.grab().toImage();

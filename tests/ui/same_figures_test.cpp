@@ -1,5 +1,5 @@
-// One figure, one answer: for every batch of the sample the window's tables, the report, the
-// command line and its JSON say the same of every stage and of the energy.
+// The same figures everywhere: for every batch of the sample the window's tables, the report, the
+// command line and its JSON agree on every stage and on the energy.
 #include "core/exchange/load.h"
 #include "core/results/run/energy_texts.h"
 #include "core/results/run/provenance.h"
@@ -32,7 +32,7 @@ QByteArray answer(const QStringList& arguments)
     return program.readAllStandardOutput();
 }
 
-/// The cells of the line whose first cell is `name`, of a table in columns.
+/// The cells of the line whose first cell is `name`, in a text table.
 QStringList lineOf(const QByteArray& text, const QString& name)
 {
     const QRegularExpression gap(QStringLiteral(" {2,}"));

@@ -64,7 +64,7 @@ std::string firstLog()
     return text;
 }
 
-/// A language whose words are the English ones in brackets.
+/// A language whose texts are the English ones in brackets.
 class Brackets : public QTranslator {
 public:
     bool isEmpty() const override { return false; }
@@ -83,7 +83,7 @@ void WindowTest::TearDown()
     for (const QString& name : QDir(m_folder.path()).entryList({"*.holdband"}, QDir::Files)) {
         const auto file = store::LogbookFile::open(path(name).toStdString(), store::Access::read);
         if (!file)
-            continue; // some tests damage theirs
+            continue; // some tests damage theirs on purpose
         const auto entries = store::readHistoryEntries(**file);
         ASSERT_TRUE(entries);
         for (const store::PastHistoryEntry& each : *entries) {
@@ -130,7 +130,7 @@ std::unique_ptr<MainWindow> WindowTest::openWindow(const QString& logbook)
     window->openLogbook(logbook);
     window->show();
     EXPECT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-    while (window->pages()->makeNext()) // as it does by itself in a quiet moment
+    while (window->pages()->makeNext()) // as the window does when idle
         continue;
     settle(*window);
     return window;

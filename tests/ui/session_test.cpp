@@ -1,4 +1,4 @@
-// Opening a logbook goes on beside the window, and closing it waits for no import.
+// Opening a logbook runs in the background, and closing it does not wait for an import.
 #include "core/store/readings/imports.h"
 #include "tests/ui/sample_window.h"
 #include "ui/imports/imports_page.h"

@@ -1,5 +1,5 @@
-// The Side by side page on the sample logbook: what it shows is what the review says, and what is
-// typed there is kept and can be taken back. By keyboard.
+// The Side by side page on the sample logbook: it shows the review's figures, and what is typed
+// there is saved and can be undone. By keyboard.
 #include "core/exchange/load.h"
 #include "core/store/history/undo.h"
 #include "core/store/records/weighing.h"

@@ -1,4 +1,4 @@
-// A language for as long as a test lasts.
+// Sets a language while a test runs.
 #pragma once
 
 #include "ui/words/text_catalogue.h"
@@ -9,7 +9,7 @@
 
 namespace holdband::ui::test {
 
-/// Installs a catalogue and sets the locale; both are as before afterwards.
+/// Installs a catalogue and sets the locale; restores both afterwards.
 class Spoken {
 public:
     Spoken(QTranslator& translator, const QLocale& locale) : m_translator(&translator)

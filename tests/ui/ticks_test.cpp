@@ -1,5 +1,5 @@
-// Ticks over the clock change of 8 March 2026 in Denver: 02:00 MST is 09:00Z, and what follows is
-// 03:00 MDT (tz database).
+// Ticks over the clock change of 8 March 2026 in Denver: 02:00 MST is 09:00Z, which becomes 03:00
+// MDT (tz database).
 #include "ui/charts/ticks.h"
 
 #include "core/text/times.h"

@@ -1,4 +1,4 @@
-// The underlined letters of a window, for tests that hold them apart.
+// The underlined letters of a window, for tests that check for duplicates.
 #pragma once
 
 #include <QAbstractButton>
@@ -10,7 +10,7 @@
 
 namespace holdband::ui::test {
 
-/// The underlined letter of every shown control, and what it belongs to: "Alt+T &Time", sorted.
+/// The underlined letter of every shown control, with its text: "Alt+T &Time", sorted.
 inline QStringList underlinedLetters(const QMainWindow& window)
 {
     QStringList all;
@@ -33,7 +33,7 @@ inline QStringList underlinedLetters(const QMainWindow& window)
     return all;
 }
 
-/// Those of them that stand for two things: "Alt+T &Time and &Tabs".
+/// Those used twice: "Alt+T &Time and &Tabs".
 inline QStringList underlinedTwice(const QMainWindow& window)
 {
     const QStringList all = underlinedLetters(window);

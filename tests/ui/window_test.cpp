@@ -1,4 +1,4 @@
-// The window by mouse and keyboard.
+// The window used by mouse and keyboard.
 #include "tests/ui/sample_window.h"
 #include "tests/ui/underlined.h"
 
@@ -243,7 +243,7 @@ TEST_F(WindowTest, EveryControlHasAName)
 {
     const auto window = openWindow(makeLogbook());
     for (const QWidget* widget : window->findChildren<QWidget*>()) {
-        // The list that drops from a choice is a window of Qt's own.
+        // The list of an open combo box is a window of Qt's own.
         if (!(widget->focusPolicy() & Qt::TabFocus) || widget->window() != window.get())
             continue;
         const auto* button = qobject_cast<const QAbstractButton*>(widget);
