@@ -1,5 +1,5 @@
-// What a test needs of the machine. Where it is missing the test is skipped, but on a build server
-// (CI=true) it fails: there everything is installed.
+// What a test needs on the machine. If it is missing the test is skipped, but on a build server
+// (CI=true) it fails, because everything is installed there.
 #pragma once
 
 #include <cstdlib>
@@ -16,7 +16,7 @@ inline bool onBuildServer()
 
 } // namespace holdband::test
 
-/// Ends the test where `have` is false; `what` names what is missing.
+/// Ends the test if `have` is false; `what` names what is missing.
 #define HOLDBAND_NEEDS(have, what)                                                                 \
     do {                                                                                           \
         if (!(have) && ::holdband::test::onBuildServer())                                          \

@@ -1,4 +1,4 @@
-// Random choices inside a property of RapidCheck.
+// Random choices inside a RapidCheck property.
 #pragma once
 
 #include "core/problem.h"
@@ -7,13 +7,13 @@
 
 namespace holdband::test {
 
-/// From low to high, both included; any size of the generator reaches all of them.
+/// From low to high, both included; all of them are possible at any generator size.
 inline int between(int low, int high)
 {
     return *rc::gen::resize(100, rc::gen::inRange(low, high + 1));
 }
 
-/// A random change may be one that the logbook refuses; nothing else may go wrong with it.
+/// The logbook may refuse a random change; no other error is allowed.
 template <typename T>
 void mayRefuse(const Result<T>& result)
 {
