@@ -1,8 +1,8 @@
 # shellcheck shell=bash
 # Sourced by app/start.sh and tests/run.sh: configures and builds a preset, with one line that shows
-# what was built last, how far it is, and about how long it will take.
+# what was built last, the progress, and the approximate time left.
 
-# Seconds as people say them: "40 s", "3 min".
+# Seconds as text: "40 s", "3 min".
 said_time() {
     if (($1 < 100)); then
         printf '%d s' "$1"
@@ -11,7 +11,7 @@ said_time() {
     fi
 }
 
-# The folder that one of ninja's lines is about, such as "ui/charts"; empty where it is about none.
+# The folder in one of ninja's lines, such as "ui/charts"; empty if there is none.
 folder_of() {
     if [[ $1 =~ object\ ([^ ]+)/CMakeFiles/[^/]+\.dir/(Unity/unity_)?([a-z_]+) ]]; then
         local room=${BASH_REMATCH[3]%_cxx}
@@ -29,7 +29,7 @@ show_line() {
     fi
 }
 
-# Reads what ninja prints. What is no progress (a compiler's message) is added to the file OTHERS.
+# Reads ninja's output. Lines that are not progress (compiler messages) are added to OTHERS, a file.
 # Usage: show_progress WHAT EXPECTED_SECONDS OTHERS
 show_progress() {
     local began=$SECONDS next_line=0 finished=0 total=0 folder="" rest="" failed="" line state left state_words
@@ -67,14 +67,14 @@ show_progress() {
     fi
 }
 
-# Whether the preset was configured after its presets were last written; ninja itself looks after
-# the CMake files.
+# Whether the build was configured after CMakePresets.json was last changed; ninja itself checks the
+# CMake files.
 is_configured() {
     [[ -e $1/build.ninja && ! CMakePresets.json -nt $1/build.ninja ]]
 }
 
-# Builds the preset; ends the script with the compiler's messages where that fails. SECONDS_OF_CPU:
-# what a first build takes one core, from which the first guess of the time is made.
+# Builds the preset; ends the script with the compiler's messages if that fails. SECONDS_OF_CPU:
+# the time of a first build on one core, for the first estimate of the time left.
 # Usage: build_preset PRESET WHAT SECONDS_OF_CPU, in the root of the sources
 build_preset() {
     local folder=build/$1 log=build/$1.log

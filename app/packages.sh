@@ -1,6 +1,6 @@
 # shellcheck shell=bash
 # Sourced by app/start.sh (install_for_running) and tests/run.sh (install_for_tests): which Debian
-# packages the job needs, and how the missing ones are installed. This is the only list of them.
+# packages a task needs, and how missing ones are installed. This is the only list of them.
 
 build_packages=(
     g++ cmake ninja-build
@@ -9,7 +9,7 @@ build_packages=(
 )
 
 # At run time: the display's plugin, time zones, and a font (without one every label is a row of
-# boxes); in other languages than English also Qt's own words, as in the dialogs of files.
+# boxes); in other languages than English also Qt's own texts, for example in file dialogs.
 run_packages=(qt6-qpa-plugins tzdata fonts-dejavu-core)
 if [[ ${LANGUAGE:-${LC_ALL:-${LC_MESSAGES:-${LANG:-}}}} == de* ]]; then
     run_packages+=(qt6-translations-l10n)
@@ -18,8 +18,8 @@ if [[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]]; then
     run_packages+=(qt6-wayland)
 fi
 
-# The tests also read the texts out of the code, read reports with other tools than ours, validate
-# JSON and what is installed beside the program, and walk through the window as a screen reader does.
+# The tests also extract the texts from the code, read reports with independent tools, validate JSON
+# and the files installed with the program, and use the window as a screen reader does.
 test_packages=(
     libgtest-dev libgmock-dev librapidcheck-dev libgsl-dev
     node-csv-spectrum qt6-l10n-tools sqlite3
@@ -28,22 +28,22 @@ test_packages=(
     desktop-file-utils appstream mandoc shared-mime-info python3-jsonschema
 )
 
-# The benchmark times a window on a display of its own.
+# The benchmark measures a window on its own display.
 bench_packages=(xvfb xauth xdotool)
 
 say() {
     printf '%s\n' "$*" >&2
 }
 
-# Prints those of the named packages that are not installed, one a line.
+# Prints those of the named packages that are not installed, one per line.
 not_installed() {
     comm -23 <(printf '%s\n' "$@" | sort -u) \
         <(dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null |
             sed -n 's/^installed //p' | sort -u)
 }
 
-# Runs apt-get as root; fails where the user is neither root nor may use sudo without being asked,
-# or at a terminal, where sudo itself may want the password.
+# Runs a command as root. Without a terminal it fails if the user is neither root nor allowed to use
+# sudo without a password; at a terminal sudo may ask for the password.
 as_root() {
     if [[ $(id -u) -eq 0 ]]; then
         env DEBIAN_FRONTEND=noninteractive "$@"
@@ -58,8 +58,8 @@ install_line() {
     printf 'apt-get install -y --no-install-recommends %s' "$*"
 }
 
-# Installs what is missing of the named packages. Where that can't be done it says what to do and
-# ends the script; on a system without apt-get it names the packages and goes on.
+# Installs the missing ones of the named packages. If that fails it prints what to do and ends the
+# script; on a system without apt-get it prints the packages and continues.
 install_missing() {
     if ! command -v apt-get >/dev/null || ! command -v dpkg-query >/dev/null; then
         say "This system has no apt-get. The job needs what Debian 12 calls: $*"
@@ -77,7 +77,7 @@ install_missing() {
         say "    apt-get update && $(install_line "${missing[@]}")"
         exit 1
     fi
-    # Standard output is left to the job's own results.
+    # Standard output is only for the results of the script.
     as_root apt-get -q update >&2 || say "Not all package lists could be renewed; trying anyway."
     if ! as_root apt-get -q -y --no-install-recommends install "${missing[@]}" >&2; then
         say "The packages could not be installed. The line was:"

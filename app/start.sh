@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Installs what is missing, builds Holdband, and opens the sample logbook; without a display it
-# prints what the logbook says instead.
+# Installs missing packages, builds Holdband, and opens the sample logbook; without a display it
+# prints the logbook's batches and figures instead.
 set -euo pipefail
 
 root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd)
@@ -20,8 +20,8 @@ clean_up() {
 }
 trap clean_up EXIT
 
-# Loads the sample into the named logbook. It is made elsewhere and moved, so that a run that was
-# broken off leaves no half logbook behind.
+# Loads the sample into the named logbook. It is made elsewhere and moved, so that an interrupted
+# run leaves no incomplete logbook behind.
 load_sample() {
     local logbook=$1
     mkdir -p -- "$(dirname -- "$logbook")"
@@ -41,7 +41,7 @@ open_window() {
     exec "$holdband" "$logbook"
 }
 
-# The heading, then what the command prints.
+# Prints the heading, then the output of the command.
 show() {
     printf '\n== %s ==\n\n' "$1"
     shift

@@ -1,8 +1,8 @@
 # shellcheck shell=bash
-# Sourced by tests that are scripts: what they need of the machine.
+# Sourced by tests that are scripts: checks the tools that they need.
 
 # Ends the script: with 77, which ctest counts as skipped, but as failed on a build server (CI=true),
-# where everything is installed.
+# because everything is installed there.
 is_missing() {
     echo "$1 is not installed"
     if [[ ${CI:-} == true ]]; then

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Installs what is missing, builds with address and undefined-behaviour sanitizers, and runs every
+# Installs missing packages, builds with address and undefined-behaviour sanitizers, and runs every
 # test. Ends with ctest's summary, the names of the failed cases, and ctest's exit status.
 set -euo pipefail
 

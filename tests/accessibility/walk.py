@@ -1,4 +1,4 @@
-"""Walks through the window as a screen reader does: by names, roles and actions alone."""
+"""Uses the window as a screen reader does: only by names, roles and actions."""
 
 import subprocess
 import sys
@@ -11,7 +11,7 @@ gi.require_version("Atspi", "2.0")
 from gi.repository import Atspi  # noqa: E402  (the version has to be asked for first)
 
 PATIENCE_S = 60.0
-#: Roles that a person acts on, which must say what they are.
+#: Roles that a person interacts with, which must have a name.
 ACTED_ON = {
     Atspi.Role.PUSH_BUTTON,
     Atspi.Role.TOGGLE_BUTTON,
@@ -28,7 +28,7 @@ ACTED_ON = {
 
 
 def below(node: Atspi.Accessible) -> Iterator[Atspi.Accessible]:
-    """All that is in `node`, itself first; what goes away meanwhile is left out."""
+    """`node` and everything in it, itself first; without items that disappear meanwhile."""
     yield node
     try:
         count = node.get_child_count()
@@ -44,7 +44,7 @@ def below(node: Atspi.Accessible) -> Iterator[Atspi.Accessible]:
 
 
 def waited_for(what: str, look: Callable[[], object]) -> object:
-    """What `look` gives as soon as it is something; ends the test where that takes too long."""
+    """Calls `look` until its result is true, and returns that; ends the test after PATIENCE_S."""
     until = time.monotonic() + PATIENCE_S
     while time.monotonic() < until:
         try:
@@ -67,7 +67,7 @@ def program() -> Atspi.Accessible | None:
 
 
 def named(root: Atspi.Accessible, begins: str) -> Atspi.Accessible | None:
-    """The first that is shown and whose name begins so."""
+    """The first visible item whose name begins with `begins`."""
     return next(
         (n for n in below(root) if (n.get_name() or "").startswith(begins) and is_shown(n)), None
     )
@@ -108,9 +108,9 @@ def main() -> None:
     holdband = subprocess.Popen(sys.argv[1:3])
     try:
         app = waited_for("the program", program)
-        # The verdict of the newest batch, as its sentence.
+        # The verdict sentence of the newest batch.
         waited_for("the verdict", lambda: named(app, "Missed the target of Crash"))
-        # Every batch is an item of the lanes, with its verdict in words.
+        # Every batch is an item of the lanes, with its verdict as text.
         for batch in ("Ale 1", "Saison 1", "Ale 2", "Lager 1", "Lager 2", "Ale 3"):
             waited_for(batch, lambda batch=batch: named(app, batch + ","))
         trouble = nameless(app)

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
-# Starts the program on a display and a session bus of their own and asks it through AT-SPI, as a
-# screen reader would. Usage: walk.sh HOLDBAND DESCRIPTION.json
-# Ends with 77 (skipped) where what it needs is not installed.
+# Starts the program with its own display and session bus and reads it through AT-SPI, as a screen
+# reader would. Usage: walk.sh HOLDBAND DESCRIPTION.json
+# Exits with 77 (skipped) if a required package is not installed.
 set -euo pipefail
 
 holdband=$1
@@ -18,7 +18,7 @@ folder=$(mktemp -d)
 trap 'rm -rf -- "$folder"' EXIT
 export HOME=$folder XDG_RUNTIME_DIR=$folder XDG_CONFIG_HOME=$folder/config
 export QT_QPA_PLATFORM=xcb QT_LINUX_ACCESSIBILITY_ALWAYS_ON=1 LC_ALL=C.UTF-8
-# The sanitizers' report of leaks at the end is for the tests inside the program.
+# Leaks are checked by the other tests, not here.
 export ASAN_OPTIONS="${ASAN_OPTIONS:-}:detect_leaks=0"
 "$holdband" load "$folder/sample.holdband" "$description" >/dev/null
 xvfb-run -a -s "-screen 0 1400x900x24 -noreset" dbus-run-session -- \

@@ -14,6 +14,6 @@ cmake --build --preset bench >&2
 folder=$(mktemp -d)
 trap 'rm -rf -- "$folder"' EXIT
 build/bench/holdband load "$folder/sample.holdband" sample-data/spring-trials.json >/dev/null
-# Without -noreset the display starts anew whenever its last client goes.
+# Without -noreset the display restarts whenever its last client disconnects.
 xvfb-run -a -s "-screen 0 1600x1000x24 -noreset" \
     build/bench/bench build/bench/holdband build/bench/trivial_window "$folder" "$@"

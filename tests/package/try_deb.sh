@@ -1,8 +1,9 @@
 #!/usr/bin/env bash
 # Builds the Debian package, installs it in a bare Debian 12 without the sources, runs the program
-# there, and removes it again. Takes some minutes and the network, so tests/run.sh leaves it out.
-# Needs root (debootstrap, chroot). Usage: try_deb.sh [KEPT_ROOT]; a root that is named is made
-# once and used again.
+# there, and removes it again. Takes some minutes and needs the network, so tests/run.sh
+# does not run it.
+# Needs root (debootstrap, chroot). Usage: try_deb.sh [KEPT_ROOT]; a named root is made once and
+# reused.
 set -euo pipefail
 
 source_root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/../.." && pwd)
@@ -29,13 +30,13 @@ inside() {
         DEBIAN_FRONTEND=noninteractive "$@"
 }
 
-# Where this system gets its packages from, in whichever form and file it is written.
+# The server of this system's packages, from any kind of sources file.
 package_server() {
     { cat /etc/apt/sources.list /etc/apt/sources.list.d/*.{list,sources} 2>/dev/null || true; } |
         sed -n 's/^URIs: *\([^ ]*\).*/\1/p; s/^deb \(\[[^]]*\] \)\?\([^ ]*\) .*/\2/p' | sed -n 1p
 }
 
-# Everything that a package can leave behind; what apt and dpkg note about themselves set aside.
+# Every file that a package can leave behind; without the records of apt and dpkg.
 files_inside() {
     (cd "$bare" && find . -xdev \( -path ./proc -o -path ./var/cache -o -path ./var/lib/apt -o \
         -path ./var/lib/dpkg -o -path ./var/log -o -path ./tmp -o -path ./try \) -prune -o -print |
@@ -69,7 +70,7 @@ if [[ ! -e $bare/etc/debian_version ]]; then
     mirror=$(package_server)
     debootstrap --variant=minbase bookworm "$bare" ${mirror:+"$mirror"} >"$work/debootstrap.log" ||
         fail "debootstrap: $(tail -n 5 "$work/debootstrap.log")"
-    # The bare system asks for packages where, and how, this one does.
+    # The bare system gets packages from the same server, with the same settings, as this one.
     cp -a /etc/apt/apt.conf.d/. "$bare/etc/apt/apt.conf.d/"
     cp /etc/resolv.conf "$bare/etc/resolv.conf"
 fi
@@ -80,7 +81,7 @@ cp "$deb" "$bare/try/holdband.deb"
 step "Installing"
 inside dpkg -P holdband 2>/dev/null || true # of a try that was broken off
 inside apt-get -q update
-# What it needs comes first, so that the list of files shows what the package itself leaves.
+# Dependencies are installed first, so that the list of files shows only what the package leaves.
 depends=$(dpkg-deb -f "$deb" Depends | sed 's/([^)]*)//g; s/|[^,]*//g; s/,/ /g')
 # shellcheck disable=SC2086
 inside apt-get -q -y --no-install-recommends install $depends >"$work/apt.log" ||
@@ -95,7 +96,7 @@ inside holdband load /try/sample.holdband /usr/share/holdband/sample-data/spring
 inside holdband verdict /try/sample.holdband "Ale 3"
 inside holdband report /try/sample.holdband "Ale 3" --out /try/ale.pdf
 [[ $(head -c 5 "$bare/try/ale.pdf") == %PDF- ]] || fail "the report is no PDF"
-# The window, as a double-click opens it; the offscreen platform stands for the display.
+# The window, as a double-click opens it; the offscreen platform replaces the display.
 inside QT_QPA_PLATFORM=offscreen timeout 5 holdband /try/sample.holdband && status=0 || status=$?
 [[ $status -eq 124 ]] || fail "the window ended by itself with status $status"
 inside grep -q '^50:application/x-holdband:\*\.holdband$' /usr/share/mime/globs2 ||
@@ -104,7 +105,7 @@ inside grep -q '^50:application/x-holdband:\*\.holdband$' /usr/share/mime/globs2
 step "Removing"
 inside dpkg -P holdband
 files_inside >"$work/after"
-# ~/.config holds what the window kept for its user.
+# ~/.config has the user's settings of the window.
 left=$(comm -13 "$work/before" "$work/after" | grep -v '^./root/' || true)
 [[ -z $left ]] || fail "left behind: $left"
 echo "Installed, ran, and left nothing behind."

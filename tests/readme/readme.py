@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
-"""Runs every command of README.md as it stands there, in a copy of the project's folder.
+"""Runs every command of README.md as written there, in a copy of the project's folder.
 
 Usage: readme.py HOLDBAND SOURCES
 
-Code blocks are marked `sh` (a command a line) or `console` (after "$ " a command, beneath it what
-it prints). Every command must end with status 0, and print what is shown.
+Code blocks are marked `sh` (one command per line) or `console` (a command after "$ ", and its
+output below). Every command must exit with status 0 and print the shown output.
 """
 import os
 import pathlib
@@ -19,8 +19,8 @@ HOLDBAND = os.path.abspath(sys.argv[1])
 SOURCES = pathlib.Path(sys.argv[2]).resolve()
 README = (SOURCES / "README.md").read_text(encoding="utf-8")
 
-# These two build the program, so they are not run here: tests/run.sh is what runs this test, and
-# app/start.sh takes minutes. That they exist is checked.
+# These two build the program, so they are not run here: tests/run.sh runs this test, and
+# app/start.sh takes minutes. The test checks that they exist.
 NOT_RUN = ("./app/start.sh", "./tests/run.sh")
 
 
@@ -33,7 +33,7 @@ def without_comment(line):
 
 
 def commands():
-    """(command, what it prints or None), in order; a line that ends in a backslash goes on."""
+    """(command, its output or None), in order; a backslash at its end continues a line."""
     found = []
     for kind, text in code_blocks():
         for line in text.replace("\\\n", " ").splitlines():

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
-"""Types into an interactive bash and says what the Tab key makes of it.
+"""Types into an interactive bash and checks the completion with the Tab key.
 
-Usage: completion.py COMPLETION FOLDER, where FOLDER holds a program "holdband" and the logbook
+Usage: completion.py COMPLETION FOLDER, where FOLDER contains a program "holdband" and the logbook
 "l.holdband" with the batches "Pale 1" and "Pale 2" on the setup "Cold box".
 """
 import os
@@ -11,7 +11,7 @@ import select
 import sys
 import time
 
-# What is typed, and the line that stands there afterwards.
+# The typed text, and a pattern of the resulting line.
 CASES = [
     ("holdband verdict l.holdband Pa\t", r"holdband verdict l.holdband Pale\ "),
     ("holdband verdict l.holdband Pale\\ 2\t", r"holdband verdict l.holdband Pale\ 2 "),
@@ -26,11 +26,11 @@ CASES = [
 ]
 
 
-LONGEST_WAIT = 20.0  # seconds, for a case that goes wrong
+LONGEST_WAIT = 20.0  # seconds, for a case that fails
 
 
 def read_until(terminal, wanted):
-    """What the terminal shows, as soon as that is wanted or nothing more is to be expected."""
+    """The text of the terminal, once `wanted` accepts it or the wait is over."""
     text = ""
     until = time.monotonic() + LONGEST_WAIT
     while not wanted(text) and time.monotonic() < until:

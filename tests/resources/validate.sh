@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
-# Holds what is installed beside the program against the validators of its kinds, and the program's
-# own list of commands. Usage: validate.sh HOLDBAND RESOURCES. Ends with 77 where a validator is
-# missing.
+# Checks the files installed with the program: each kind with its validator, and all with the
+# program's own list of commands. Usage: validate.sh HOLDBAND RESOURCES. Exits with 77 if a
+# validator is missing.
 set -euo pipefail
 
 holdband=$1
@@ -23,7 +23,7 @@ xmllint --noout "$resources"/icons/*.svg "$resources"/desktop/*.xml
 complaints=$(mandoc -Tlint -Wwarning "$resources/man/holdband.1" 2>&1) || true
 [[ -z $complaints ]] || fail "$complaints"
 
-# The MIME type by its ending and by what stands in the file.
+# The MIME type by the file's extension and by its contents.
 mkdir -p "$scratch/mime/packages"
 cp "$resources/desktop/holdband.xml" "$scratch/mime/packages"
 update-mime-database "$scratch/mime"

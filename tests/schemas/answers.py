@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Holds what the program prints and reads as JSON against its own JSON Schemas.
+"""Checks the JSON that the program prints and reads with its own JSON Schemas.
 
 Usage: answers.py HOLDBAND SOURCES
 """
@@ -50,7 +50,7 @@ def schema_of(name):
 
 
 def objects_of(schema):
-    """Every object with keys of its own that the schema describes."""
+    """Every object with its own keys that the schema describes."""
     if isinstance(schema, dict):
         if isinstance(schema.get("properties"), dict) and schema.get("type") == "object":
             yield schema

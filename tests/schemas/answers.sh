@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Holds what the program prints and reads as JSON against its own JSON Schemas.
-# Usage: answers.sh HOLDBAND SOURCES. Ends with 77 where the validator is missing.
+# Checks the JSON that the program prints and reads with its own JSON Schemas.
+# Usage: answers.sh HOLDBAND SOURCES. Exits with 77 if the validator is missing.
 set -euo pipefail
 
 here=$(dirname -- "${BASH_SOURCE[0]}")

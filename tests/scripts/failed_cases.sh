@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Prints the test cases that failed, or that were running when their program died or was ended by
-# its timeout, one a line; nothing where there are none. Usage: failed_cases.sh LOG_OF_CTEST
+# Prints the test cases that failed, or that were running when their program crashed or timed
+# out, one per line; nothing if there are none. Usage: failed_cases.sh LOG_OF_CTEST
 set -euo pipefail
 
 awk '
@@ -12,7 +12,7 @@ awk '
     /^[0-9]+\/[0-9]+ Test(ing)?: / { name_unfinished(); test = $NF }
     /^\[ RUN      \] / { name_unfinished(); running = $4 }
     /^\[       OK \] |^\[  SKIPPED \] / { running = "" }
-    # With its time behind it where it ends; without one in the list at the end.
+    # With its duration at the end of the case; without it in the list at the end.
     /^\[  FAILED  \] .*\([0-9]+ ms\)$/ {
         sub(/,$/, "", $4)
         print "failed: " $4 " (" test ")"

@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
-"""Compiles source files each by itself, without precompiled headers and without writing anything:
-finds what a file uses and doesn't include, which a build of united files would hide.
+"""Compiles each source file separately, without precompiled headers and without writing anything:
+finds headers that a file uses but doesn't include, which a unity build would hide.
 
 Usage: includes.py SOURCES [--all]
 Without --all only the files that the last ten commits changed or that are not committed, and at most
-40 of them: all take two cores some eight minutes. Ends with 1 where a file fails."""
+40 of them: all take about eight minutes on two cores. Exits with 1 if a file fails."""
 import json
 import os
 import shlex
@@ -17,7 +17,7 @@ MOST = 40
 
 
 def changed_files(root):
-    """Paths from the root; empty where that is not known: no git, or fewer commits."""
+    """Paths relative to the root; empty if unknown: no git, or fewer commits."""
     if not shutil.which("git"):
         return set()
     names = []
@@ -29,7 +29,7 @@ def changed_files(root):
 
 
 def wanted_units(root, everything):
-    """The compile commands of the files to look at, by their path."""
+    """The compile commands of the files to check, by their path."""
     with open(os.path.join(root, "build/includes/compile_commands.json")) as file:
         units = {os.path.relpath(unit["file"], root): unit for unit in json.load(file)}
     units = {path: unit for path, unit in units.items() if not path.startswith("build/")}
@@ -46,7 +46,7 @@ def complaints(unit):
     arguments = arguments[next(i for i, word in enumerate(arguments) if "++" in word):]
     output = arguments.index("-o")
     del arguments[output:output + 2]
-    # -w: other warnings than those of a whole build are no concern here.
+    # -w: only missing includes matter here; the normal build checks warnings.
     ran = subprocess.run(arguments + ["-fsyntax-only", "-w"], cwd=unit["directory"],
                          capture_output=True, text=True)
     return ran.stderr if ran.returncode else ""

@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
-"""Proves the layers of the house from the includes.
+"""Checks the layers of the code by its includes.
 
 Usage: layers.py ROOT
 A room of the core may include the rooms that it USES in core/CMakeLists.txt, and no others; the rooms
-of the window must not know each other in circles; nobody in the core knows the window. Ends with 1
-where an include breaks that, and names each."""
+of the window must not include each other in cycles; the core must not include the window. Exits
+with 1 if an include breaks a rule, and prints each."""
 import pathlib
 import re
 import sys
@@ -19,7 +19,7 @@ def room_of(path):
 
 
 def includes(root):
-    """Triples: the file, its room, the room of what it includes."""
+    """Triples: the file, its room, the room of an included header."""
     for top in ("core", "ui"):
         for path in sorted((root / top).rglob("*")):
             if path.suffix not in (".h", ".cpp"):
@@ -31,7 +31,7 @@ def includes(root):
 
 
 def allowed(root):
-    """The rooms of the core and what each says that it uses."""
+    """The rooms of the core and the rooms that each USES."""
     text = (root / "core/CMakeLists.txt").read_text(encoding="utf-8")
     rooms = {}
     for name, body in re.findall(r"^core_room\((\w+)(.*?)^\)", text, re.MULTILINE | re.DOTALL):
@@ -41,7 +41,7 @@ def allowed(root):
 
 
 def circle(edges):
-    """Rooms that know each other in a circle; empty where there is none."""
+    """Rooms that include each other in a cycle; empty if there is none."""
     left = dict(edges)
     while True:
         ends = [room for room, known in left.items() if not known & left.keys()]

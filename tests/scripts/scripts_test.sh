@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# What the scripts around the build and the tests say. Usage: scripts_test.sh SOURCES
+# Tests the output of the scripts for the build and the tests. Usage: scripts_test.sh SOURCES
 set -euo pipefail
 
 root=$1
@@ -27,7 +27,7 @@ expect "$(folder_of "Building CXX object tests/ui/CMakeFiles/ui_tests.dir/Unity/
     "tests/ui/files"
 expect "$(folder_of "Linking CXX executable holdband")" ""
 
-# What is no progress goes to the log, whole lines only; the last line says what was built.
+# Other lines than progress go to the log, only complete ones; the last line names what was built.
 said=$(printf '%s\n' "[1/2] $objects/store/rows.cpp.o" "rows.cpp:1:1: error: no" "  int x" \
     "[2/2] Linking CXX executable holdband" |
     show_progress "the trial" 60 "$scratch/others" 2>&1)
@@ -35,13 +35,13 @@ expect "$(cat "$scratch/others")" "$(printf 'rows.cpp:1:1: error: no\n  int x')"
 expect "${said%%$'\n'*}" "Building the trial: 1 of 2 · core/store · about 1 s left"
 expect "${said##*$'\n'}" "Built the trial in 0 s."
 
-# A build that failed is not called built, whichever step it was.
+# A failed build is not reported as built, whichever step failed.
 said=$(printf '%s\n' "[1/1] Linking CXX executable holdband" "FAILED: holdband" |
     show_progress "the trial" 60 "$scratch/failure" 2>&1)
 expect "$(grep -c Built <<<"$said" || true)" "0"
 expect "$(cat "$scratch/failure")" "FAILED: holdband"
 
-# An include against the arrows is found, and so is a circle of rooms.
+# A forbidden include is found, and so is a cycle of rooms.
 house=$scratch/house
 mkdir -p "$house"/core/{text,store/readings} "$house"/ui/{rounds,window}
 printf 'core_room(text\n    SOURCES\n)\ncore_room(store\n    USES text\n    SOURCES\n)\n' \
@@ -57,10 +57,10 @@ expect "$(layers | head -1)" "core/text/numbers.cpp: core/text must not include 
 echo '#include "ui/window/pages.h"' >"$house/ui/rounds/rounds_page.h"
 expect "$(layers | grep -c "in a circle, among them: ui/rounds, ui/window")" "1"
 
-# Packages: those that are there are not named again.
+# Packages: installed ones are not listed.
 expect "$(not_installed bash no-such-package-1 coreutils)" "no-such-package-1"
 
-# The cases of a log of ctest that failed, died, or did not end in time.
+# The cases in a log of ctest that failed, crashed, or timed out.
 cat >"$scratch/log" <<'END'
 1/3 Testing: ui_tests.0
 1/3 Test: ui_tests.0

@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
-# Holds every catalogue of texts against the code: each text of the code is in it and finished, none
-# is left over, and the places (%1, %n) of a text are those of its translation.
-# Usage: catalogues.sh SOURCES LUPDATE ARGUMENTS…, to which "-ts CATALOGUE" is added. Ends with 77
-# where lupdate is missing.
+# Compares every catalogue of texts with the code: each text of the code is in it and finished, it
+# has no unused texts, and each translation has the same placeholders (%1, %n) as its text.
+# Usage: catalogues.sh SOURCES LUPDATE ARGUMENTS…, to which "-ts CATALOGUE" is added. Exits with
+# 77 if lupdate is missing.
 set -euo pipefail
 
 sources=$1
@@ -22,7 +22,7 @@ import re
 import sys
 import xml.etree.ElementTree as tree
 
-# Of core, of ui, and of the buttons that Qt itself names.
+# Texts of core, of ui, and of the buttons that Qt names itself.
 CONTEXTS = {"Phrase", "Words", "QPlatformTheme"}
 wrong = []
 texts = 0
