@@ -327,7 +327,7 @@ TEST(SetupComparison, TheSensorsDoubtIsTheSameInEveryBatch)
     };
     EXPECT_EQ(ahead(0.3, 0.8, 0.2), Ahead::a);
     EXPECT_EQ(ahead(0.3, 0.8, 0.3), Ahead::tooClose);
-    EXPECT_EQ(ahead(0.3, 0.8, std::nullopt), std::nullopt) << "nothing is known of the bounds";
+    EXPECT_EQ(ahead(0.3, 0.8, std::nullopt), std::nullopt) << "the bounds are unknown";
 }
 
 TEST(SetupComparison, NobodyIsAheadOnTemperatureWhereABatchMissedAStage)

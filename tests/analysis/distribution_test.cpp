@@ -55,7 +55,7 @@ TEST(Distribution, ALevelBelongsToTheBinAboveItAndTheLastEdgeToTheLastBin)
     EXPECT_THAT(at(-1.0), ElementsAre(1.0, 0.0));
     EXPECT_THAT(at(0.0), ElementsAre(0.0, 1.0));
     EXPECT_THAT(at(1.0), ElementsAre(0.0, 1.0));
-    EXPECT_THAT(at(1.0 + 5e-7), ElementsAre(0.0, 1.0)) << "inside by the band's slack";
+    EXPECT_THAT(at(1.0 + 5e-7), ElementsAre(0.0, 1.0)) << "the slack counts as inside";
     EXPECT_THAT(at(1.1), ElementsAre(0.0, 0.0));
 }
 

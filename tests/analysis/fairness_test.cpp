@@ -244,7 +244,7 @@ TEST(Fairness, FermentationHeatByTheLastMeasuredGravity)
 {
     Pair pair;
     pair.b.input.batch.finalGravity.reset();
-    EXPECT_THAT(pair.kinds(), IsEmpty()) << "nothing is known of what has fermented";
+    EXPECT_THAT(pair.kinds(), IsEmpty()) << "the fermented extract is unknown";
     pair.b.input.gravities = {{hour(5), Gravity::specific(1.045), {}},
                               {hour(15), Gravity::specific(1.030), {}}};
     ASSERT_THAT(pair.kinds(), ElementsAre(NoteKind::fermentationHeat));

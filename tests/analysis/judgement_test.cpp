@@ -85,7 +85,7 @@ TEST(Judgement, OfNothing)
     EXPECT_FALSE(judge({{0, Scores{5, 2}}}).totals);
     const JudgedSheet one = judge({{1, Scores{5, 2}}});
     EXPECT_EQ(one.lead, Ahead::a);
-    EXPECT_FALSE(one.turns[0].byRemoval) << "there is nothing else to judge by";
+    EXPECT_FALSE(one.turns[0].byRemoval) << "there is no other criterion";
 }
 
 } // namespace

@@ -104,7 +104,7 @@ TEST(CommandLine, NewMakesAnEmptyLogbookOnce)
     EXPECT_EQ(program.run({"new", "n.holdband"}).status, 3);
     EXPECT_EQ(program.read("n.holdband"), before);
     EXPECT_EQ(program.run({"new", "m.holdband", "--zone", "America/Denvr"}).status, 1);
-    EXPECT_EQ(program.shell("ls").out, "n.holdband\n") << "nothing half-made is left behind";
+    EXPECT_EQ(program.shell("ls").out, "n.holdband\n") << "no unfinished file is left behind";
 }
 
 TEST(CommandLine, LoadingTwiceChangesNothing)
@@ -236,7 +236,7 @@ TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreKept)
     EXPECT_EQ(meter({"0.10", "--at", "2026-03-08 08:00", "--event", "reset", "--note", "power cut"})
                   .status,
               0);
-    EXPECT_EQ(meter({"0.10", "--at", "2026-03-08 20:00"}).status, 0) << "nothing used is fine";
+    EXPECT_EQ(meter({"0.10", "--at", "2026-03-08 20:00"}).status, 0) << "no energy used is fine";
 }
 
 TEST(CommandLine, ARegisterPassingItsDeclaredTopIsARollover)

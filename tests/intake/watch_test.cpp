@@ -96,7 +96,7 @@ TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
     const std::string header = "Time,Beer\n";
     const std::string open = header + "10.11.2026 08:00,20\n";
     write(open);
-    EXPECT_NE(poll().problems, std::vector<std::string>{}) << "nobody knows yet";
+    EXPECT_NE(poll().problems, std::vector<std::string>{}) << "the date order is still unknown";
     EXPECT_EQ(readings(), 0u);
     const auto looked = intake::lookAtLog(*m_logbook, {file()});
     ASSERT_TRUE(looked) << looked.error().sentence();

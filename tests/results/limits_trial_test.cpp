@@ -84,7 +84,7 @@ TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
     limits.grace = std::chrono::hours{3};
     EXPECT_EQ(tryLimits(review, limits).words.headline,
               "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 3 h");
-    EXPECT_EQ(tryLimits(review, own).words.headline, review.words.headline) << "nothing is kept";
+    EXPECT_EQ(tryLimits(review, own).words.headline, review.words.headline) << "nothing is saved";
 }
 
 TEST(LimitsTrial, StagesOfTheirOwnToleranceKeepItUntilOneIsTried)

@@ -108,7 +108,7 @@ TEST(VerdictWords, StayedInTheBand)
     unequal.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
     EXPECT_EQ(tell(unequal, hourly({20, 20, 20, 20, 20}), {}).words.headline,
               "Stayed in the band for all of the 4 h on target and recorded")
-        << "there is no one tolerance to name";
+        << "there is no single tolerance to name";
 }
 
 TEST(VerdictWords, ExcursionsWithinTheGraceAreNamed)

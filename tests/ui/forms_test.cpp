@@ -217,7 +217,7 @@ TEST(EditTable, WorksByKeyboard)
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the line is gone
     };
     type("pump");
-    EXPECT_EQ(view->currentIndex(), table.model()->index(0, 1)) << "Enter goes on by one";
+    EXPECT_EQ(view->currentIndex(), table.model()->index(0, 1)) << "Enter moves on by one cell";
     type("x1");
     EXPECT_EQ(table.model()->rows()[0].cells, (QStringList{"pump", "x1"}));
     EXPECT_FALSE(table.check());

@@ -107,7 +107,7 @@ TEST_F(PlanEditorTest, DrawsWhileItIsTyped)
     EXPECT_EQ(editor.drawing()->stages().size(), 2u) << "what can be read is still drawn";
     EXPECT_EQ(editor.drawing()->stages()[0].row, 1);
     EXPECT_EQ(editor.table()->model()->rows()[0].cells[planTarget], "cold");
-    EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "") << "nobody knows when";
+    EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "") << "the time is unknown";
 }
 
 TEST_F(PlanEditorTest, SaysWhenEachStageBegins)

@@ -397,7 +397,7 @@ TEST_F(ReportTest, NamesOfAnyKindComeThrough)
     while (!xml.atEnd())
         xml.readNext();
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
-    EXPECT_EQ(parsed(asCsv(document))[2][3], QString::fromStdString(ugly)) << "whole in the CSV";
+    EXPECT_EQ(parsed(asCsv(document))[2][3], QString::fromStdString(ugly)) << "complete in the CSV";
     for (const Form form : {Form::pdf, Form::png, Form::svg})
         EXPECT_TRUE(rendered(document, form, UnitFormat{}));
 }

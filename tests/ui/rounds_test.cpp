@@ -239,7 +239,7 @@ TEST_F(RoundsTest, ANoteIsMendedInTheGrid)
 TEST_F(RoundsTest, RoundsBeforeTheLastAreTurnedToAndMended)
 {
     RoundsGrid& grid = *page().grid();
-    EXPECT_FALSE(grid.earlier()->isEnabled()) << "nothing was read before the last ones";
+    EXPECT_FALSE(grid.earlier()->isEnabled()) << "there are no rounds before the most recent ones";
     page().time()->button()->click();
     page().time()->field()->selectAll();
     type("2026-03-04 07:10");
@@ -299,7 +299,7 @@ TEST_F(RoundsTest, APastedTableOfReadingsIsShownBeforeItIsKept)
     settle(*m_window);
     EXPECT_EQ(m_window->pages()->page(), PageId::imports);
     EXPECT_TRUE(loop().field()->text().isEmpty());
-    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u) << "nothing is kept yet";
+    EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u) << "nothing is saved yet";
     ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->pages()->imports()->isAtWork(); }));
     m_window->pages()->imports()->keep();
     settle(*m_window);

@@ -85,7 +85,7 @@ TEST_F(RunChartsTest, MoreReadingsLeaveWhatIsLookedAtInItsPlace)
     EXPECT_EQ(time().pointer(), pointer);
     m_window->openRun(QStringLiteral("Pale 2"));
     settle(*m_window);
-    EXPECT_TRUE(time().window().showsAll()) << "another batch is shown whole";
+    EXPECT_TRUE(time().window().showsAll()) << "another batch is shown in full";
 }
 
 TEST_F(RunChartsTest, CtrlAndArrowsLeadFromReadingToReading)

@@ -64,7 +64,7 @@ TEST_F(SessionTest, OfTwoThatAreOpenedTheLastIsTaken)
     window.openLogbook(first);
     settle(window);
     EXPECT_EQ(window.session().path(), first);
-    EXPECT_FALSE(window.session().readOnly()) << "nobody else holds it";
+    EXPECT_FALSE(window.session().readOnly()) << "no other program holds it";
 }
 
 TEST_F(SessionTest, WhatCannotBeOpenedIsSaidAndTheOtherStays)

@@ -197,7 +197,7 @@ TEST_F(SideBySideTest, TheReferenceHoldIsAskedForInTheLogbooksUnits)
         << page().weather()->sentence().toStdString();
     type(*page().weather()->lift()->edit(), "-3");
     wait();
-    EXPECT_NEAR(weighing().referenceLift->kelvins(), 10.0, 1e-9) << "refused, and said";
+    EXPECT_NEAR(weighing().referenceLift->kelvins(), 10.0, 1e-9) << "refused, with a message";
     EXPECT_FALSE(page().weather()->lift()->problem().isEmpty());
     EXPECT_EQ(page().weather()->lift()->edit()->text(), "-3") << "what was typed stays";
 }
