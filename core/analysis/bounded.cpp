@@ -14,7 +14,7 @@ std::optional<double> both(const std::optional<double>& a, const std::optional<d
     return a && b ? std::optional<double>(combine(*a, *b)) : std::nullopt;
 }
 
-/// One end of a quotient whose divisor lies between b.low ≥ 0 and b.high.
+/// One end of a quotient whose divisor is between b.low ≥ 0 and b.high.
 std::optional<double> quotientEnd(const std::optional<double>& top, bool wantLeast,
                                   const Bounded& b)
 {

@@ -35,7 +35,7 @@ private:
     double first() const { return m_into.edges.front(); }
     double last() const { return m_into.edges.back(); }
 
-    /// The bin that holds x, which lies between the outermost edges.
+    /// The bin that contains x, which is between the outermost edges.
     std::size_t binOf(double x) const
     {
         const auto above = std::upper_bound(m_into.edges.begin(), m_into.edges.end(), x);

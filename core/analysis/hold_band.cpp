@@ -15,7 +15,7 @@ bool insideBand(double deviation, double tolerance)
     return std::abs(deviation) <= tolerance + edgeSlack;
 }
 
-/// The part of a straight piece beyond one edge, in terms of the excess over it.
+/// The part of a straight piece beyond one edge, in terms of its excess over the edge.
 struct Beyond {
     double start;
     double end;

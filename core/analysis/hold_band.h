@@ -48,7 +48,7 @@ Span spanOf(const PlacedStage& stage, const Excursion& excursion);
 struct Arrival {
     double ms = 0.0;        ///< from the stage's start
     double deviation = 0.0; ///< K, at that instant
-    bool seen = false;      ///< the instant before it is covered
+    bool seen = false;      ///< the instant before the arrival is covered
 
     bool operator==(const Arrival&) const = default;
 };

@@ -146,7 +146,7 @@ EnergyFigure MeterCurve::over(Span span) const
         return sum;
     const Span read = intersection(span, {m_at.front(), m_at.back()});
     std::size_t first = 0;
-    // A chain of plain pairs is handled as one; a reset pair by itself.
+    // A chain of plain pairs is handled together; a reset pair separately.
     while (first + 1 < m_at.size()) {
         std::size_t last = first + 1;
         const Pair kind = m_pairs[last];

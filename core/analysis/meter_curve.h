@@ -62,7 +62,7 @@ private:
 
     std::vector<Instant> m_at;
     std::vector<double> m_kwh;   ///< unrolled: never decreasing over plain pairs
-    std::vector<Pair> m_pairs;   ///< m_pairs[i] lies between readings i − 1 and i
+    std::vector<Pair> m_pairs;   ///< m_pairs[i] is between readings i − 1 and i
     std::vector<double> m_reset; ///< the new register over a reset pair, else 0
     double m_resolution = 0.0;
     std::optional<Power> m_power;

@@ -33,7 +33,7 @@ std::optional<double> CrashHeat::effectivePerformance() const
 
 namespace {
 
-/// Instants at which some meter of the setup was read, inside the span.
+/// Instants at which any meter of the setup was read, inside the span.
 std::vector<Instant> readingInstants(const SetupEnergy& setup, Span span)
 {
     std::vector<Instant> instants;
@@ -80,8 +80,8 @@ void addWeather(const RunInput& input, RunEnergy& energy)
     energy.kwhPerDegreeDay = energyPerDegreeDay(energy.whole.kwh, *energy.meteredLift);
 }
 
-/// The judged stages over the span of the energy, which goes further in an open batch: there the
-/// last stage continues.
+/// The judged stages over the span of the energy, which ends later in an open batch: there the last
+/// stage continues.
 void addStages(const RunInput& input, const RunFigures& figures, RunEnergy& energy)
 {
     std::vector<PlacedStage> stages = placeStages(input.batch, input.span.end);

@@ -21,7 +21,7 @@ struct LabelledSpan {
     Span span;
 };
 
-/// A hydrometer reading of the batch, as it was read.
+/// A hydrometer reading of the batch, not corrected.
 struct GravityReading {
     Instant at;
     Gravity gravity;
@@ -57,13 +57,13 @@ struct SpanEnergy {
 struct RunEnergy {
     EnergyFigure whole;
     std::optional<Cost> cost;
-    std::vector<SharedTime> sharedWith; ///< batches that ran on the setup meanwhile
+    std::vector<SharedTime> sharedWith; ///< other batches on the setup at the same time
     std::vector<SpanEnergy> stages;     ///< those that are judged, in the same order
     std::vector<SpanEnergy> days;
     std::vector<SpanEnergy> betweenReadings; ///< between successive register readings
     std::optional<SpanEnergy> beforeCrash;
     std::optional<SpanEnergy> crash;
-    std::optional<Lift> lift; ///< over the whole batch; absent where none of it is known
+    std::optional<Lift> lift; ///< over the full batch; absent if none of it is known
     /// Over the metered part, where there is one; the basis of kwhPerDegreeDay.
     std::optional<Lift> meteredLift;
     std::optional<double> kwhPerDegreeDay; ///< kWh for a K·day of cooling lift
@@ -74,7 +74,7 @@ struct RunEnergy {
     Span span;
 };
 
-/// Heat taken out of the beer during the crash, and what it cost in electricity.
+/// Heat removed from the beer during the crash, and the electricity used for it.
 struct CrashHeat {
     Energy moved;        ///< an estimate: see heat.h
     EnergyFigure energy; ///< over the same time

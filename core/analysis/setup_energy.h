@@ -53,7 +53,7 @@ public:
     /// Metered while every source in service is metered.
     EnergyFigure over(Span span, const Widening& widening = {}) const;
 
-    /// Names of the sources in service at some instant of the span.
+    /// Names of the sources in service at any instant of the span.
     std::set<std::string> inService(Span span) const;
 
 private:

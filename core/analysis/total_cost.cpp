@@ -17,7 +17,7 @@ std::optional<Ahead> lesser(double aMoreThanB)
 
 Crossing crossingOf(const SideCost& a, const SideCost& b)
 {
-    const double parts = b.parts - a.parts; // what A saves on parts
+    const double parts = b.parts - a.parts; // A's saving on parts
     const Bounded more = *differenceOf(a.perBatch, b.perBatch);
     Crossing crossing;
     crossing.cheaperFirst = lesser(parts != 0.0 ? -parts : more.value);

@@ -11,8 +11,8 @@ namespace {
 constexpr Milliseconds longestDefaultGap = std::chrono::hours{2};
 
 /// True where `candidate` is the median of the intervals between at[first … last]: fewer than half
-/// of them lie strictly to either side. One cheap pass that is enough for a regular log, the usual
-/// case.
+/// of them are strictly above or below it. One cheap pass that is enough for a regular log, the
+/// usual case.
 bool isMedian(std::span<const Instant> at, Milliseconds candidate)
 {
     std::size_t below = 0;

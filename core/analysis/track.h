@@ -30,8 +30,8 @@ struct Track {
 };
 
 /// The longest interval that counts as covered where a batch does not set its own: 3 × the median
-/// interval between successive readings inside `inside`, and at most 2 h. 2 h where fewer than two
-/// readings lie inside. The median of an even count is the mean of the middle two.
+/// interval between successive readings inside `inside`, and at most 2 h. 2 h if fewer than two
+/// readings are inside. The median of an even count is the mean of the middle two.
 Milliseconds defaultGapLimit(const Series& series, Span inside);
 
 /// The median interval between successive readings, ms; that of an even count is the mean of the

@@ -42,7 +42,7 @@ struct Judging {
     std::vector<std::string> missed; ///< labels
 };
 
-/// What the beer did over a stage's covered hold time.
+/// The beer's statistics over a stage's covered hold time.
 struct StageStatistics {
     TimeMoments deviation;
     std::optional<double> minimum;                  ///< °C, of the beer

@@ -1,6 +1,6 @@
 // A thermometer's offset from readings in ice water, and its remaining uncertainty. Melting ice at
 // atmospheric pressure is at 0.0 °C (ITS-90 puts the triple point of water, 0.01 °C above it, at
-// 273.16 K); a well-made bath holds it to about 0.01 °C, a glass of crushed ice in a kitchen is
+// 273.16 K); a well-made bath is within about 0.01 °C of it, a glass of crushed ice in a kitchen is
 // assumed to be within ± 0.1 °C here (our assumption, on the safe side).
 #pragma once
 

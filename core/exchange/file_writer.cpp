@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-/// An open file descriptor that is closed at the end, whatever happens.
+/// A file descriptor that is closed on destruction.
 class Descriptor {
 public:
     explicit Descriptor(int number) : m_number(number) {}

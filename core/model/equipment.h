@@ -86,7 +86,7 @@ struct Meter {
     std::string setup;                 ///< the first setup it counts for
     std::optional<Energy> resolution;  ///< absent: the finest decimal among its readings
     std::optional<Energy> rollsOverAt; ///< the highest value of the register
-    std::optional<double> accuracy;    ///< a fraction of what it reads (class 1: 0.01)
+    std::optional<double> accuracy;    ///< a fraction of the reading (class 1: 0.01)
     std::optional<Instant> from;       ///< in service from; absent: always
     std::optional<Instant> to;
     std::vector<MeterMove> moves = {}; ///< increasing in `from`

@@ -10,7 +10,7 @@
 
 namespace holdband {
 
-/// The unit of a number in a log. The store keeps the original number with its unit.
+/// The unit of a number in a log. The store has the original number with its unit.
 enum class ReadingUnit {
     celsius,
     fahrenheit,
@@ -55,7 +55,7 @@ struct HandReading {
     bool operator==(const HandReading&) const = default;
 };
 
-/// A remark with its time, of one batch or of the whole logbook.
+/// A remark with its time, of one batch or of the logbook.
 struct JournalNote {
     Instant at;
     std::optional<std::string> batch;

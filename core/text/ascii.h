@@ -3,7 +3,7 @@
 
 namespace holdband {
 
-/// 'A' … 'Z' as 'a' … 'z'; any other character as it is.
+/// Turns 'A' … 'Z' into 'a' … 'z'; any other character is unchanged.
 constexpr char asciiLower(char c)
 {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;

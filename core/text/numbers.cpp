@@ -49,7 +49,7 @@ std::optional<double> scanSlowly(std::string_view text, char decimalSign)
     return value;
 }
 
-// Powers of ten that a double holds exactly.
+// Powers of ten that a double represents exactly.
 constexpr std::array<double, 23> powersOfTen{1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
                                              1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
                                              1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};

@@ -1,7 +1,8 @@
-// The one resolver between local (wall-clock) times and instants. It says when a local time is
+// The only converter between local (wall-clock) times and instants. It reports when a local time is
 // missing (clocks went forward) or doubled (clocks went back) and never chooses. Values are cheap
-// to copy and may be used from several threads. Rules come from the system's tz database by
-// QTimeZone, tabled once for 1900 … 2200; outside, the nearest offset holds on.
+// to copy and may be used from several threads. The rules come from the system's tz database
+// through QTimeZone, put into a table once for 1900 … 2200; outside these years the nearest offset
+// applies.
 #pragma once
 
 #include "core/problem.h"
@@ -16,7 +17,7 @@
 
 namespace holdband {
 
-/// What a clock on the wall shows, to the millisecond; it knows no zone.
+/// What a clock on the wall shows, to the millisecond; without a zone.
 using LocalTime = std::chrono::local_time<Milliseconds>;
 using Date = std::chrono::year_month_day;
 
@@ -29,15 +30,15 @@ enum class LocalKind {
 /// The instants that a local time may mean.
 struct Resolved {
     LocalKind kind = LocalKind::unique;
-    /// unique: the instant. doubled: the first of two. missing: the local time read with the
-    /// offset that holds after the change (it lies before the change).
+    /// unique: the instant. doubled: the first of two. missing: the local time read with the offset
+    /// from after the change (the instant is before the change).
     Instant earlier;
     /// unique: the same. doubled: the second. missing: read with the offset from before.
     Instant later;
     /// missing: the instant of the change. Otherwise the same as earlier.
     Instant change;
 
-    /// The instant where there is exactly one.
+    /// The instant if there is exactly one.
     std::optional<Instant> one() const
     {
         return kind == LocalKind::unique ? std::optional{earlier} : std::nullopt;

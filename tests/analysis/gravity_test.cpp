@@ -84,7 +84,7 @@ TEST(Extract, FermentedByMassBalance)
 TEST(Extract, BalancesBallingsRelation)
 {
     // OE = 100 (2.0665 A + ER)/(100 + 1.0665 A), Nielsen et al. 2007. The relations of alcohol and
-    // real extract are rounded, so the original extract comes back within 0.05.
+    // real extract are rounded, so the original extract is reproduced within 0.05.
     const Gravity original = sg(1.050);
     const Gravity final = sg(1.010);
     const double a = alcoholByWeight(original, final);

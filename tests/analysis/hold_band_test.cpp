@@ -65,7 +65,8 @@ TEST(HoldBand, FiveReadingsInAnHour)
 
 TEST(HoldBand, EdgesAreInsideInEitherUnit)
 {
-    // Every whole Fahrenheit target and tolerance: a beer held on an edge never leaves.
+    // Every integer Fahrenheit target and tolerance: a beer exactly on an edge never leaves the
+    // band.
     for (int target = 30; target <= 90; ++target) {
         for (const int tolerance : {1, 2, 3, 5, 7}) {
             const double edge = target + (target % 2 == 0 ? tolerance : -tolerance);

@@ -1,4 +1,4 @@
-// A setup's energy, its batches' shares, its idle time and what it costs. Section 4 of the method.
+// A setup's energy, its batches' shares, its idle time and its cost. Section 4 of the method.
 #include "core/analysis/money.h"
 #include "tests/analysis/builders.h"
 

@@ -42,7 +42,7 @@ TEST(Grace, ExcursionsCutByAStagesEndCountTogether)
 
 TEST(Grace, ExcursionsOnOppositeSidesDoNotCountTogether)
 {
-    // At 5 h the target goes from 20 to 24: above by 1 K before, below by 1 K after, for 1 h and
+    // At 5 h the target changes from 20 to 24: above by 1 K before, below by 1 K after, for 1 h and
     // for 0.5 h (23 °C is passed at 5.5 h).
     Stage warm = hold("Warm", 24);
     warm.settleAllowed = Hours{0};

@@ -128,7 +128,7 @@ bool holds(const Interval95& interval, double truth)
 
 class SimulatedSetup : public ::testing::TestWithParam<Truth> {};
 
-// With a chance of 0.95 each, the count of 100 lies outside 88 … 99 in 0.7 % of sets of runs with
+// With a chance of 0.95 each, the count of 100 is outside 88 … 99 in 0.7 % of sets of runs with
 // correct intervals (binomial: 0.15 % at 87 or below, 0.59 % at 100). The seeds are fixed: it fails
 // always or never.
 constexpr int fewestHeld = 88;

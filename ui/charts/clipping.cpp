@@ -7,7 +7,7 @@ namespace holdband::ui {
 
 namespace {
 
-/// The share of a piece, from 0 to 1, that lies on the inner side of all four edges.
+/// The share of a piece, from 0 to 1, that is inside all four edges.
 std::optional<std::pair<double, double>> shareInside(QPointF from, QPointF to, const QRectF& inside)
 {
     const double dx = to.x() - from.x();

@@ -65,7 +65,7 @@ QRectF OverviewStrip::frame() const
 {
     const Span seen = m_time->shown();
     const double left = x(seen.start);
-    const double width = std::max(x(seen.end) - left, 6.0); // wide enough to grab
+    const double width = std::max(x(seen.end) - left, 6.0); // wide enough to be dragged
     return {std::min(left, plot().right() - width), plot().top(), width, plot().height()};
 }
 

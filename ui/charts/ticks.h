@@ -24,7 +24,7 @@ struct TimeTick {
 std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most);
 
 /// Round values (1, 2 or 5 times a power of ten apart) inside [low, high], at most about `most`.
-/// "day 3" at 72 h after `origin`: real elapsed time, whatever the clocks did.
+/// "day 3" at 72 h after `origin`: real elapsed time, without regard to clock changes.
 std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most);
 
 std::vector<double> valueTicks(double low, double high, int most);

@@ -7,7 +7,7 @@
 
 namespace holdband::ui {
 
-/// More rounds a day than anybody does.
+/// More rounds a day than anyone does in practice.
 inline constexpr std::size_t mostRounds = 6;
 
 std::vector<EditColumn> roundColumns();

@@ -1,6 +1,6 @@
 // The positions of everything on the lanes: plain geometry from the review, the shown span and the
 // available size. The widget draws it and asks it what is under the pointer. Bars too thin to be
-// told apart are drawn as one, with their count.
+// drawn separately are drawn as one, with their count.
 #pragma once
 
 #include "core/results/overview/lanes.h"

@@ -30,7 +30,7 @@ std::vector<DrawnStage> drawnStages(const Schedule& schedule, const std::vector<
 /// Converts between the drawing's pixels and hours and degrees Celsius.
 struct PlanMap {
     QRectF plot;
-    double hours = 24.0; ///< over the whole width
+    double hours = 24.0; ///< over the full width
     double low = 0.0;    ///< °C at the lower edge
     double high = 30.0;  ///< °C at the upper edge
 

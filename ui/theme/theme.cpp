@@ -56,7 +56,7 @@ void setRole(QWidget* widget, const char* role)
     if (widget->property("role").toByteArray() == role)
         return;
     widget->setProperty("role", role);
-    // Before that, Qt applies the style later by itself.
+    // Before that, Qt applies the style later itself.
     if (widget->testAttribute(Qt::WA_WState_Polished))
         widget->style()->polish(widget);
     widget->update();

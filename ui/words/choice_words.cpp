@@ -67,7 +67,7 @@ QString roundWordInLine(const std::string& label)
     if (label == evening)
         return Words::tr("evening", "a round, beside its date");
     const bool english = wordsLocale().language() == QLocale::English;
-    // In other languages they are nouns with capitals.
+    // In other languages the names keep their capitals, as German nouns do.
     return english ? shown(label).toLower() : shown(label);
 }
 

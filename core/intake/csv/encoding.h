@@ -40,8 +40,8 @@ public:
     explicit Decoder(std::optional<Encoding> forced = std::nullopt) : m_forced(forced) {}
 
     /// The piece as UTF-8, valid until the next call (and as long as `bytes`). The byte-order mark
-    /// and UTF-16 are detected in the first piece, so it should have some hundred bytes if the file
-    /// has as many.
+    /// and UTF-16 are detected in the first piece, so it should have a few hundred bytes if the
+    /// file is that long.
     std::string_view decode(std::string_view bytes, bool isLast);
 
     /// Non-ASCII text was returned as UTF-8, and then invalid bytes followed: the file has to be

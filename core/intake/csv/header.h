@@ -29,8 +29,8 @@ std::optional<ReadingUnit> unitNamed(std::string_view text);
 std::string_view unitSymbol(ReadingUnit unit);
 
 /// The column with this header: the same text, else equal apart from white space and case, else
-/// equal without the units in brackets. Absent: none. Problem (data): two match, or (if it is
-/// required) none does, with suggestions.
+/// equal without the units in brackets. Absent: none. Problem (data): two match, or none matches
+/// though it is required, with suggestions.
 Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& header,
                                               std::string_view name);
 Result<std::size_t> needColumn(const std::vector<std::string>& header, std::string_view name);

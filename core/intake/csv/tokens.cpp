@@ -85,7 +85,7 @@ Done CsvTokens::feedPlain(std::string_view text)
     return m_problem ? Done(failure(*m_problem)) : Done();
 }
 
-/// Delivers the rows that end in this text; returns what follows the last of them.
+/// Delivers the rows that end in this text; returns the rest after the last of them.
 std::string_view CsvTokens::plainRows(std::string_view text)
 {
     std::size_t from = 0;

@@ -20,9 +20,9 @@ struct ColumnInFileOrder {
 void deduplicateInto(LogColumn& column, const ColumnInFileOrder& values,
                      const std::vector<std::int64_t>& at, const std::vector<std::uint32_t>& line);
 
-/// Removes temperatures of exactly 85 °C / 185 °F (what a DS18B20 gives after power-on) that jump
+/// Removes temperatures of exactly 85 °C / 185 °F (the value of a DS18B20 after power-on) that jump
 /// from their neighbours by more than 10 K, and returns them as rejected rows. Readings of a beer
-/// or wort that is really near 85 °C remain.
+/// or wort whose temperature really is about 85 °C remain.
 std::vector<RejectedRow> takeOutPowerOnValues(LogColumn& column);
 
 } // namespace holdband

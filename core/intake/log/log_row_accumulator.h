@@ -1,4 +1,5 @@
-// The rows of a log while it is read: times and values in the file's order, and what was rejected.
+// Collects the rows of a log while it is read: times and values in the file's order, and the
+// rejected ones.
 #pragma once
 
 #include "core/intake/csv/dialect.h"

@@ -19,7 +19,8 @@ bool sameWord(std::string_view text, std::string_view lowerCase)
                       [](char a, char b) { return asciiLower(a) == b; });
 }
 
-/// "1,234" or "12,345,678" as far as its form goes: a leading 0 or other counts of digits can't be.
+/// Whether the text has the form "1,234" or "12,345,678": a leading 0 or other numbers of digits
+/// exclude it.
 bool couldBeGroups(std::string_view text)
 {
     const std::size_t digits = text.find_first_of("0123456789");
@@ -58,7 +59,7 @@ bool isNumber(std::string_view text)
     return scanDecimal(text, '.').has_value() || scanDecimal(text, ',').has_value();
 }
 
-/// With the groups of thousands taken out, where they are whole groups.
+/// With the separators of thousands removed, if all groups are complete.
 std::optional<Decimal> NumberCells::takeSaid(std::string_view text, char sign)
 {
     const char group = sign == '.' ? ',' : '.';

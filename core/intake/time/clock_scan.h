@@ -67,7 +67,7 @@ struct ScannedClock {
     std::optional<Milliseconds> offset; ///< local minus UTC
 };
 
-/// A date; moves the cursor behind it. Absent: there is none, and the cursor may have moved.
+/// A date; moves the cursor past it. Absent: there is none, and the cursor may have moved.
 std::optional<ScannedDate> scanDate(TextCursor& cursor);
 
 /// "6:30", "06:30:15.250", "6:30 PM", with "Z", "UTC", "+02:00", "-0700" or nothing after it.

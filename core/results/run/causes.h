@@ -26,8 +26,8 @@ std::string_view causeName(Cause cause);
 /// The same for people, in their language.
 std::string causeWord(Cause cause);
 
-/// Replaces the excursion's cause and note; removes them if both are empty. If other excursions
-/// shared the old cause, they keep it.
+/// Replaces the excursion's cause and note; removes them if both are empty. Other excursions that
+/// shared the old cause still have it.
 Done giveCause(const store::Change& change, const RunReview& review, std::size_t stage,
                std::size_t excursion, std::optional<Cause> cause, const std::string& note);
 

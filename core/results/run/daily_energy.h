@@ -11,7 +11,7 @@
 namespace holdband::results {
 
 struct DailyEnergy {
-    /// Indices into RunEnergy::days, in order: local calendar days that lie within the run and were
+    /// Indices into RunEnergy::days, in order: local calendar days that are inside the run and were
     /// metered from midnight to midnight.
     std::vector<std::size_t> wholeDays;
     double meanKwh = 0.0;  ///< kWh

@@ -26,7 +26,8 @@ std::string boundsText(const EnergyFigure& energy, char decimalSign)
                              : Phrase::tr("unknown", "bounds").text();
 }
 
-/// Whether the run goes on after the crash's stage: the energy after it is then in the figure too.
+/// Whether the run continues after the crash's stage: the energy after it is then in the figure
+/// too.
 bool goesOnAfterCrash(const RunReview& review)
 {
     const RunEnergy& energy = review.figures.energy;

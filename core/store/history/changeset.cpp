@@ -9,7 +9,7 @@ namespace holdband::store {
 
 namespace {
 
-/// Tables that have their own record, or hold nothing that a person entered.
+/// Tables with their own record, or without data that a person entered.
 constexpr std::array<std::string_view, 7> unrecorded{
     "acts", "act_changes", "seal", "readings", "aside_readings", "block_checksums", "log_maps"};
 

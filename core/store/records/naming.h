@@ -9,8 +9,8 @@ namespace holdband::store {
 /// The longest name or label that is accepted, bytes.
 inline constexpr std::size_t longestName = 200;
 
-/// Problem (data): empty, too long, holds a control character, taken, or different from a taken one
-/// only in case or white space.
+/// Problem (data): empty, too long, contains a control character, taken, or different from a taken
+/// one only in case or white space.
 Done checkNameIsFree(const Database& database, std::string_view table, std::string_view what,
                      const std::string& name, std::optional<std::int64_t> but = {});
 

@@ -23,8 +23,8 @@ struct RotationLimits {
 
 /// For each copy, whether it is retained. `newestFirst`: in that order. Days and weeks without a
 /// copy are not counted, so that a logbook that is not used for a season retains its copies. The
-/// newest is always retained; if the limit of bytes is exceeded, the oldest of those chosen by day
-/// and week are deleted.
+/// newest is always retained; if the limit of bytes is exceeded, the oldest of those that days and
+/// weeks would retain are not.
 std::vector<bool> copiesToKeep(std::span<const DatedCopy> newestFirst, RotationLimits limits = {});
 
 } // namespace holdband::store

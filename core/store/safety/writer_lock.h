@@ -1,4 +1,4 @@
-// Lets only one program at a time write a logbook: the lock file LOGBOOK.lock beside it. The
+// Lets only one program at a time write a logbook: the lock file LOGBOOK.lock next to it. The
 // QLockFile removes it when destroyed; an empty one or one left by a program that died is taken
 // over.
 #pragma once

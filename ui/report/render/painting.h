@@ -1,4 +1,4 @@
-// Provides what drawing needs without a window: an application without a display.
+// Provides an application without a display, for drawing without a window.
 #pragma once
 
 #include <functional>
