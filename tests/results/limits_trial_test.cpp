@@ -84,7 +84,8 @@ TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
     limits.grace = std::chrono::hours{3};
     EXPECT_EQ(tryLimits(review, limits).words.headline,
               "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 3 h");
-    EXPECT_EQ(tryLimits(review, own).words.headline, review.words.headline) << "nothing is saved";
+    EXPECT_EQ(tryLimits(review, own).words.headline, review.words.headline)
+        << "a trial has no lasting effect";
 }
 
 TEST(LimitsTrial, StagesOfTheirOwnToleranceKeepItUntilOneIsTried)
