@@ -120,7 +120,7 @@ private:
     std::vector<Excursion> m_excursions;
 };
 
-/// The first covered instant inside the bandafter the stage's start.
+/// The first covered instant inside the band after the stage's start.
 std::optional<Arrival> firstInside(const StageTrack& track, double tolerance)
 {
     std::optional<Arrival> found;

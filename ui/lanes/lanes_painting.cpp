@@ -13,7 +13,7 @@ namespace holdband::ui {
 namespace {
 
 constexpr double corner = 3.0;
-constexpr double accent = 4.0; ///< the dark edge at a bar's left
+constexpr double accent = 4.0; ///< the strongly coloured edge at a bar's left
 
 QFont heavier(QFont font)
 {

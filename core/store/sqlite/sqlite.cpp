@@ -286,7 +286,7 @@ Done Transaction::commit()
 {
     if (!m_database)
         return {};
-    // If the file has been deleted or renamed away, a change to it would be lost when the program
+    // If the file has been deleted or replaced, a change to it would be lost when the program
     // ends.
     int moved = 0;
     sqlite3_file_control(m_database->raw(), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
