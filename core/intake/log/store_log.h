@@ -28,7 +28,7 @@ Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,
                                 const KeepOptions& options = {});
 
 /// Stores the file's columns. `logbook` is the one of the change. Problem (data): a register
-/// reading that is refused, with its line; the progress cancelled.
+/// reading that is refused, with its line; `progress` cancelled.
 Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
                              LogFile file, const KeepOptions& options = {});
 
