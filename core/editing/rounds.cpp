@@ -32,7 +32,7 @@ Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
 struct MeterContext {
     std::vector<Meter> meters;
     Zone zone;
-    char decimalSign = '.';                  ///< used in the sentences
+    char decimalSign = '.';                  ///< of the sentences
     std::map<std::string, Power> ratedPower; ///< of the setups that have one
 };
 
@@ -69,19 +69,23 @@ Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimal
     return MeterContext{std::move(*meters), *zone, decimalSign, std::move(*rated)};
 }
 
+/// `without`: as if that reading had never been taken.
 Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const MeterContext& context,
-                                   const std::string& name)
+                                   const std::string& name,
+                                   std::optional<store::MeterReadingId> without = {})
 {
     const auto meter = std::find_if(context.meters.begin(), context.meters.end(),
                                     [&](const Meter& each) { return each.name == name; });
     if (meter == context.meters.end())
         return failure(unknownMeter(context.meters, name));
-    auto kept = store::readMeterReadings(logbook, name);
-    HOLDBAND_TRY(kept);
-    std::vector<MeterReading> standing;
-    for (const store::StoredReading& reading : *kept)
-        standing.push_back(reading.inForce);
-    return checkOf(context, *meter, std::move(standing));
+    auto stored = store::readMeterReadings(logbook, name);
+    HOLDBAND_TRY(stored);
+    std::vector<MeterReading> readings;
+    for (const store::StoredReading& reading : *stored) {
+        if (reading.id != without)
+            readings.push_back(reading.inForce);
+    }
+    return checkOf(context, *meter, std::move(readings));
 }
 
 std::string inFuture(Instant at, const Zone& zone)
@@ -100,7 +104,7 @@ ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, I
     return meter.check(typed.reading);
 }
 
-constexpr double coldestBeer = -30.0; ///< °C: a reading below this has a wrong digit or unit
+constexpr double coldestBeer = -30.0; ///< °C: beyond, a digit or a unit is wrong
 constexpr double hottestWort = 110.0; ///< °C
 constexpr double leastGravity = 0.95;
 constexpr double mostGravity = 1.25;
@@ -133,7 +137,7 @@ store::HistoryEntry entryOf(const TypedRound& round)
             {std::to_string(round.meters.size() + round.hand.size())}};
 }
 
-/// Returns the number of new readings.
+/// Returns how many are new.
 Result<int> keepRegisters(const store::LogbookFile& logbook, const store::Change& change,
                           const MeterContext& context, const std::vector<TypedReading>& round)
 {
@@ -226,25 +230,6 @@ Result<store::StoredReading> standingReading(const store::LogbookFile& logbook,
     return dataProblem(Phrase::tr("the reading is no longer there"), meterPlace(meter));
 }
 
-/// The check for the meter as if that reading had never been taken.
-Result<RegisterCheck> registerWithout(const store::LogbookFile& logbook,
-                                      const MeterContext& context, const std::string& meter,
-                                      store::MeterReadingId id)
-{
-    const auto found = std::find_if(context.meters.begin(), context.meters.end(),
-                                    [&](const Meter& each) { return each.name == meter; });
-    if (found == context.meters.end())
-        return failure(unknownMeter(context.meters, meter));
-    auto kept = store::readMeterReadings(logbook, meter);
-    HOLDBAND_TRY(kept);
-    std::vector<MeterReading> standing;
-    for (const store::StoredReading& reading : *kept) {
-        if (reading.id != id)
-            standing.push_back(reading.inForce);
-    }
-    return checkOf(context, *found, std::move(standing));
-}
-
 bool isGravity(const store::HandOwner& owner)
 {
     return owner.kind == store::HandOwner::Kind::batch;
@@ -260,7 +245,7 @@ Result<ReadingCheck> checkCorrection(const store::LogbookFile& logbook, const st
     HOLDBAND_TRY(context);
     auto kept = standingReading(logbook, meter, reading);
     HOLDBAND_TRY(kept);
-    auto beside = registerWithout(logbook, *context, meter, reading);
+    auto beside = openRegister(logbook, *context, meter, reading);
     HOLDBAND_TRY(beside);
     MeterReading corrected = kept->inForce;
     corrected.registerReading = Energy::kilowattHours(kwh);

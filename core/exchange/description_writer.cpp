@@ -425,7 +425,7 @@ Json historyEntryJson(const store::PastHistoryEntry& past)
               {"arguments", entry.arguments}};
     putText(json, "why", entry.why);
     if (entry.kind != store::HistoryKind::edit)
-        json["kind"] = store::nameOf(entry.kind);
+        json["kind"] = nameOf(entry.kind);
     put(json, "of", past.of);
     return json;
 }

@@ -159,10 +159,12 @@ namespace {
 store::HistoryKind readHistoryKind(Fields& fields)
 {
     const std::string name = fields.text("kind").value_or("edit");
-    const store::HistoryKind kind = store::historyKindNamed(name);
-    if (store::nameOf(kind) != name)
-        fields.fail("kind", Phrase::tr("\"%1\" is none of %2").with(name, "edit, own, undo, redo"));
-    return kind;
+    const auto kind = choiceNamed<store::HistoryKind>(name);
+    if (!kind)
+        fields.fail(
+            "kind",
+            Phrase::tr("\"%1\" is none of %2").with(name, choicesText<store::HistoryKind>()));
+    return kind.value_or(store::HistoryKind::own);
 }
 
 std::vector<std::string> readArguments(Fields& fields, const Json& list)

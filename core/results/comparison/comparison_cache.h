@@ -1,13 +1,12 @@
-// What comparisons know of each batch since they last looked, so that a change sums up anew only
-// the batches that it touches. A summary is used again only where everything that it was made from
-// is the same: the batch's record, its span, its sensors with their exclusions and the prints of
-// their readings (core/store/series_print.h), its gravities, its setup and those that ran on it,
-// the register readings around it, prices and zone. Belongs to one logbook and to the thread that
-// reads it.
+// What comparisons know of each batch since they last looked, so that a change sums up only the
+// batches that it touches. A summary is used again only where everything that it was made from is
+// the same: the settings, the batch's key (core/results/cache_key.h), its gravities, its setup and
+// those that ran on it, and the register readings around it. Belongs to one logbook and to the
+// thread that reads it.
 #pragma once
 
+#include "core/results/cache_key.h"
 #include "core/results/comparison/side_loading.h"
-#include "core/store/readings/series_fingerprint.h"
 
 #include <map>
 #include <optional>
@@ -21,53 +20,49 @@ public:
     /// To be called before summaries are asked for; forgets batches that are gone.
     void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
     /// The batch's summary, where it is known and still holds. Else the caller makes it, from what
-    /// the logbook holds now, and gives it to remember(). `prints`: made for this review.
+    /// the logbook holds now, and gives it to remember(). `fingerprints`: made for this review.
     Result<std::optional<analysis::BatchSummary>>
     known(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
-          const LoadedSetup& setup, const SummaryRules& rules, store::SeriesFingerprints& prints);
+          const LoadedSetup& setup, const SummaryRules& rules,
+          store::SeriesFingerprints& fingerprints);
     void remember(const Batch& batch, const SummaryRules& rules, analysis::BatchSummary summary);
 
-    /// How many batches were summed up anew since begin().
+    /// How many batches were summed up since begin().
     int summed() const { return m_summed; }
 
 private:
-    struct SensorBasis {
-        Sensor sensor;
-        std::vector<Span> excluded;
-        store::SeriesFingerprint readings;
-    };
     /// A meter that counts for the setup, and what it read from just before the batch to just
     /// after.
-    struct MeterBasis {
+    struct MeterKey {
         Meter meter;
         std::optional<double> resolutionKwh; ///< in effect
         std::vector<MeterReading> readings;
 
-        bool operator==(const MeterBasis&) const = default;
+        bool operator==(const MeterKey&) const = default;
     };
-    struct Basis {
-        Batch batch;
-        Span span;
-        std::optional<Instant> knownTo;
-        std::vector<SensorBasis> sensors;
+    /// What a summary depends on beside the batch's own record and readings.
+    struct Surroundings {
         std::vector<analysis::GravityReading> gravities;
         Setup setup;
         std::vector<Span> concurrentBatches; ///< that touch the span
-        std::vector<MeterBasis> meters;
+        std::vector<MeterKey> meters;
         SummaryRules rules;
+
+        bool operator==(const Surroundings&) const = default;
+    };
+    struct Key {
+        BatchKey batch;
+        Surroundings surroundings;
     };
     struct Entry {
-        Basis basis;
+        Key key;
         std::optional<analysis::BatchSummary> summary; ///< absent until it is remembered
     };
-    static Result<Basis> basisOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                                 const Batch& batch, const LoadedSetup& setup,
-                                 const SummaryRules& rules, store::SeriesFingerprints& prints);
-    static Result<bool> same(const Basis& before, const Basis& now,
-                             store::SeriesFingerprints& prints);
+    static Result<Key> keyOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                             const Batch& batch, const LoadedSetup& setup,
+                             const SummaryRules& rules, store::SeriesFingerprints& fingerprints);
 
-    std::string m_path;
-    LogbookSettings m_settings;
+    CachedLogbook m_of;
     /// By batch and number of edges: two batches and two setups are summed up in their own ways.
     std::map<std::pair<std::string, std::size_t>, Entry> m_entries;
     int m_summed = 0;

@@ -77,13 +77,6 @@ constexpr bool eachInItsPlace()
 }
 static_assert(eachInItsPlace());
 
-constexpr std::array<std::pair<HistoryKind, std::string_view>, 4> kindNames{{
-    {HistoryKind::edit, "edit"},
-    {HistoryKind::own, "own"},
-    {HistoryKind::undo, "undo"},
-    {HistoryKind::redo, "redo"},
-}};
-
 } // namespace
 
 std::string_view codeOf(HistoryVerb verb)
@@ -100,22 +93,9 @@ std::optional<HistoryVerb> historyVerbOf(std::string_view code)
     return std::nullopt;
 }
 
-std::string_view nameOf(HistoryKind kind)
-{
-    for (const auto& [value, name] : kindNames) {
-        if (value == kind)
-            return name;
-    }
-    return {};
-}
-
 HistoryKind historyKindNamed(std::string_view name)
 {
-    for (const auto& [value, known] : kindNames) {
-        if (known == name)
-            return value;
-    }
-    return HistoryKind::own;
+    return choiceNamed<HistoryKind>(name).value_or(HistoryKind::own);
 }
 
 std::vector<HistoryVerb> allHistoryVerbs()

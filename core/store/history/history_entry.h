@@ -1,7 +1,8 @@
-// The history's entry for one change: a verb as a code, with its names and counts. history_text.h
-// turns it into a text when it is shown, in the language of the reader.
+// What the history says of one change: a verb as a code, and the names and counts that belong to
+// it. Words are made of it when it is shown (history_text.h), in the language of the reader.
 #pragma once
 
+#include "core/model/names.h"
 #include "core/store/records/ids.h"
 
 #include <optional>
@@ -12,9 +13,9 @@
 
 namespace holdband::store {
 
-/// The kind of change, with the arguments in brackets. In order of the codes in history_entry.cpp.
+/// What was done, with the arguments in brackets. In order of the codes in history_entry.cpp.
 enum class HistoryVerb {
-    other, ///< (a sentence): not written by any version of this program
+    other, ///< (a sentence): what no version of this program says
     logbookCreated,
     descriptionLoaded, ///< (file)
     importMade,        ///< (file)
@@ -70,11 +71,11 @@ enum class HistoryVerb {
     weighingChanged,
 };
 
-/// What made a change. `own`: the program itself, as for the rows of a watched file; undo skips
-/// such changes.
+/// Who brought a change about. `own`: the program itself, as with the rows of a watched file;
+/// undo passes over such changes.
 enum class HistoryKind { edit, own, undo, redo };
 
-/// For an undo or redo the verb and arguments are those of the entry that it undoes or redoes.
+/// Of an undo or redo the verb and arguments are those of the entry that it undoes or redoes.
 struct HistoryEntry {
     HistoryVerb verb = HistoryVerb::other;
     std::vector<std::string> arguments = {};
@@ -85,17 +86,27 @@ struct HistoryEntry {
     bool operator==(const HistoryEntry&) const = default;
 };
 
-/// The codes of verbs and kinds, as stored in the store and in descriptions.
+/// The written names of verbs and kinds, as the store and descriptions hold them.
 std::string_view codeOf(HistoryVerb verb);
 std::optional<HistoryVerb> historyVerbOf(std::string_view code);
-std::string_view nameOf(HistoryKind kind);
-/// `own` for an unknown name, so that undo skips entries of an unknown kind.
+/// `own` for an unknown name, so that undo passes over what it doesn't know.
 HistoryKind historyKindNamed(std::string_view name);
 
 std::vector<HistoryVerb> allHistoryVerbs();
 
-/// Arguments as stored: a JSON list of texts. Anything else is read as an empty list.
+/// Arguments as the store holds them: a JSON list of texts. What is no such list is read as none.
 std::string argumentsText(std::span<const std::string> arguments);
 std::vector<std::string> argumentsFrom(std::string_view text);
 
 } // namespace holdband::store
+
+template <>
+struct holdband::ChoiceNames<holdband::store::HistoryKind> {
+    using Kind = store::HistoryKind;
+    static constexpr std::array<std::pair<Kind, std::string_view>, 4> all{{
+        {Kind::edit, "edit"},
+        {Kind::own, "own"},
+        {Kind::undo, "undo"},
+        {Kind::redo, "redo"},
+    }};
+};

@@ -1,21 +1,54 @@
-// Applies corrections to their readings. Not for use outside core/store.
+// Registers and what was read by hand are corrected alike, each in tables of its own: a correction
+// is a record, and the value that holds now is the last one. Not for use outside core/store.
 #pragma once
 
+#include "core/store/logbook_file.h"
+
 #include <algorithm>
+#include <string>
 #include <vector>
 
 namespace holdband::store {
 
-/// `corrections` in the order in which they were made; each has the id of its `reading`. A
-/// correction whose reading is not in the list is skipped.
-template <typename Kept, typename Correction, typename Apply>
-void applyCorrections(std::vector<Kept>& readings, const std::vector<Correction>& corrections,
+/// The tables of one kind of reading.
+struct CorrectedReadings {
+    const char* readings;    ///< "meter_readings"
+    const char* corrections; ///< "meter_corrections"
+    const char* value;       ///< the column of a correction's value
+};
+
+struct Correction {
+    std::int64_t reading = 0;
+    double value = 0.0; ///< in the unit of the reading
+    int decimals = 0;
+    Instant at;
+    std::string why;
+};
+
+/// Puts another value in force.
+Done addCorrection(const Change& change, const CorrectedReadings& tables,
+                   const Correction& correction);
+
+Done setReadingNote(const Change& change, const CorrectedReadings& tables, std::int64_t reading,
+                    const std::string& note);
+
+/// In the order in which they were made. `condition`: of the readings, which are called r; it has
+/// one placeholder, for `owner`.
+Result<std::vector<Correction>> readCorrections(const Database& database,
+                                                const CorrectedReadings& tables,
+                                                const std::string& condition, std::int64_t owner);
+
+/// `apply(stored, correction)` for each correction in order. One whose reading is not among these
+/// is passed over.
+template <typename Stored, typename Apply>
+void applyCorrections(std::vector<Stored>& readings, const std::vector<Correction>& corrections,
                       Apply apply)
 {
     for (const Correction& correction : corrections) {
-        const auto found = std::find_if(readings.begin(), readings.end(), [&](const Kept& kept) {
-            return kept.id.value == correction.reading;
-        });
+        const auto found =
+            std::find_if(readings.begin(), readings.end(), [&](const Stored& stored) {
+                return stored.id.value == correction.reading;
+            });
         if (found != readings.end())
             apply(*found, correction);
     }

@@ -9,6 +9,8 @@ namespace holdband::store {
 
 namespace {
 
+constexpr CorrectedReadings handTables{"hand_readings", "hand_corrections", "value"};
+
 std::string columnOf(const HandOwner& owner)
 {
     return owner.kind == HandOwner::Kind::sensor ? "sensor" : "batch";
@@ -22,38 +24,30 @@ Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
 
 StoredHandReading handReadingFrom(const Statement& row)
 {
-    StoredHandReading kept;
-    kept.id = {row.integer(0)};
-    HandReading& reading = kept.inForce;
+    StoredHandReading stored;
+    stored.id = {row.integer(0)};
+    HandReading& reading = stored.inForce;
     reading.at = row.instant(1);
     reading.value = row.real(2);
     reading.unit = choiceNamed<ReadingUnit>(row.text(3)).value_or(ReadingUnit::celsius);
     reading.decimals = static_cast<int>(row.integer(4));
     reading.sample = quantityOf(row.optionalReal(5), asCelsius);
     reading.note = row.text(6);
-    kept.leftOut = row.integer(7) != 0;
-    return kept;
+    stored.leftOut = row.integer(7) != 0;
+    return stored;
 }
 
-struct HandCorrection {
-    std::int64_t reading;
-    double value;
-    int decimals;
-    Instant at;
-    std::string why;
-};
-
-void correctInForce(StoredHandReading& kept, const HandCorrection& correction)
+void correctInForce(StoredHandReading& stored, const Correction& correction)
 {
-    HandReading& now = kept.inForce;
-    kept.before.push_back({now.value, now.decimals, correction.at, correction.why});
+    HandReading& now = stored.inForce;
+    stored.before.push_back({now.value, now.decimals, correction.at, correction.why});
     now.value = correction.value;
     now.decimals = correction.decimals;
 }
 
-/// `which`: a condition added to the owner's.
-Result<std::vector<StoredHandReading>> readKept(const LogbookFile& logbook, const HandOwner& owner,
-                                                const std::string& which)
+/// `which`: a condition beside the owner's.
+Result<std::vector<StoredHandReading>> readStored(const LogbookFile& logbook,
+                                                  const HandOwner& owner, const std::string& which)
 {
     const Database& database = logbook.database();
     auto id = ownerId(database, owner);
@@ -66,16 +60,7 @@ Result<std::vector<StoredHandReading>> readKept(const LogbookFile& logbook, cons
                   mine + " ORDER BY at, set_aside = 0, id",
               handReadingFrom, *id);
     HOLDBAND_TRY(readings);
-    auto corrections = query(
-        database,
-        "SELECT c.reading, c.value, c.decimals, c.at, c.why FROM hand_corrections c "
-        "JOIN hand_readings r ON r.id = c.reading WHERE r." +
-            mine + " ORDER BY c.id",
-        [](const Statement& row) {
-            return HandCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                                  row.instant(3), row.text(4)};
-        },
-        *id);
+    auto corrections = readCorrections(database, handTables, "r." + mine, *id);
     HOLDBAND_TRY(corrections);
     applyCorrections(*readings, *corrections, correctInForce);
     return readings;
@@ -86,13 +71,13 @@ Result<std::vector<StoredHandReading>> readKept(const LogbookFile& logbook, cons
 Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
                                                         const HandOwner& owner)
 {
-    return readKept(logbook, owner, " AND set_aside = 0");
+    return readStored(logbook, owner, " AND set_aside = 0");
 }
 
 Result<std::vector<StoredHandReading>> readHandRecord(const LogbookFile& logbook,
                                                       const HandOwner& owner)
 {
-    return readKept(logbook, owner, "");
+    return readStored(logbook, owner, "");
 }
 
 Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,
@@ -122,18 +107,13 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
 
 Done setHandReadingNote(const Change& change, HandReadingId reading, const std::string& note)
 {
-    return execute(change.database(), "UPDATE hand_readings SET note = ? WHERE id = ?",
-                   std::string_view(note), reading.value);
+    return setReadingNote(change, handTables, reading.value, note);
 }
 
 Done correctHandReading(const Change& change, HandReadingId reading, double value, int decimals,
                         Instant at, const std::string& why)
 {
-    return execute(change.database(),
-                   "INSERT INTO hand_corrections (reading, value, decimals, at, why, act) "
-                   "VALUES (?, ?, ?, ?, ?, ?)",
-                   reading.value, value, decimals, toMs(at), std::string_view(why),
-                   change.entry().value);
+    return addCorrection(change, handTables, {reading.value, value, decimals, at, why});
 }
 
 Done setHandReadingAside(const Change& change, HandReadingId reading)

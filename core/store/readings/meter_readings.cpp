@@ -11,17 +11,11 @@ namespace holdband::store {
 
 namespace {
 
-struct RegisterCorrection {
-    std::int64_t reading;
-    double kwh;
-    int decimals;
-    Instant at;
-    std::string why;
-};
+constexpr CorrectedReadings registerTables{"meter_readings", "meter_corrections", "kwh"};
 
-// meter_readings.set_aside: 0 while the reading counts, 1 while its import is withdrawn, else the
-// id of the history entry that deleted it on its own. That is never entry 1, because the meter was
-// added before; nor an entry of another logbook, whose ids are below 0.
+// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the entry
+// that took it out of the record by itself. That is never entry 1, since the meter came before; nor
+// is any entry of another logbook, which are below 0.
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Kept>
@@ -60,33 +54,39 @@ ListedRegister listedFrom(const Statement& row)
     return listed;
 }
 
-void correctRegisterInForce(StoredReading& kept, const RegisterCorrection& correction)
+void correctRegisterInForce(StoredReading& kept, const Correction& correction)
 {
     MeterReading& now = kept.inForce;
     kept.before.push_back(
         {now.registerReading.kilowattHours(), now.decimals, correction.at, correction.why});
-    now.registerReading = Energy::kilowattHours(correction.kwh);
+    now.registerReading = Energy::kilowattHours(correction.value);
     now.decimals = correction.decimals;
 }
 
-/// `condition`: selects the corrected readings, in addition to the meter.
-template <typename Kept>
-Done correctAll(const Database& database, std::int64_t meter, const std::string& condition,
-                std::vector<Kept>& readings)
+constexpr const char* countsOnly = " AND r.set_aside = 0";
+
+/// Readings of one meter with their corrections. `more`: columns beside those of each reading, and
+/// tables joined for them. `which`: a condition beside the meter's, an order, a limit; its places
+/// are filled by `parts`.
+template <typename Stored, typename... Part>
+Result<std::vector<Stored>> readRegister(const LogbookFile& logbook, const std::string& meter,
+                                         Stored (*from)(const Statement&), const std::string& more,
+                                         const std::string& which, const Part&... parts)
 {
-    auto corrections = query(
-        database,
-        "SELECT c.reading, c.kwh, c.decimals, c.at, c.why FROM meter_corrections c "
-        "JOIN meter_readings r ON r.id = c.reading WHERE r.meter = ?" +
-            condition + " ORDER BY c.id",
-        [](const Statement& row) {
-            return RegisterCorrection{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
-                                      row.instant(3), row.text(4)};
-        },
-        meter);
+    const Database& database = logbook.database();
+    auto id = idOf(database, "meters", "meter", meter);
+    HOLDBAND_TRY(id);
+    auto readings = query(
+        database, "SELECT " + std::string(readingColumns) + more + " WHERE r.meter = ?" + which,
+        from, *id, parts...);
+    HOLDBAND_TRY(readings);
+    auto corrections = readCorrections(
+        database, registerTables,
+        which.starts_with(countsOnly) ? std::string("r.meter = ?") + countsOnly : "r.meter = ?",
+        *id);
     HOLDBAND_TRY(corrections);
-    applyCorrections(readings, *corrections, correctRegisterInForce);
-    return {};
+    applyCorrections(*readings, *corrections, correctRegisterInForce);
+    return readings;
 }
 
 } // namespace
@@ -94,55 +94,32 @@ Done correctAll(const Database& database, std::int64_t meter, const std::string&
 Result<std::vector<StoredReading>> readMeterReadings(const LogbookFile& logbook,
                                                      const std::string& meter)
 {
-    const Database& database = logbook.database();
-    auto id = idOf(database, "meters", "meter", meter);
-    HOLDBAND_TRY(id);
-    auto readings = query(database,
-                          "SELECT " + std::string(readingColumns) +
-                              " FROM meter_readings r WHERE r.meter = ? AND r.set_aside = 0 "
-                              "ORDER BY r.at",
-                          meterReadingFrom<StoredReading>, *id);
-    HOLDBAND_TRY(readings);
-    HOLDBAND_TRY(correctAll(database, *id, " AND r.set_aside = 0", *readings));
-    return readings;
+    return readRegister<StoredReading>(logbook, meter, meterReadingFrom<StoredReading>,
+                                       " FROM meter_readings r",
+                                       countsOnly + std::string(" ORDER BY r.at"));
 }
 
 Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logbook,
                                                          const std::string& meter)
 {
-    const Database& database = logbook.database();
-    auto id = idOf(database, "meters", "meter", meter);
-    HOLDBAND_TRY(id);
-    auto readings = query(database,
-                          "SELECT " + std::string(readingColumns) +
-                              ", r.import, r.line, r.set_aside FROM meter_readings r "
-                              // In the order in which a load adds them: withdrawn with their
-                              // import, deleted on their own, in force.
-                              "WHERE r.meter = ? ORDER BY r.at, r.set_aside = 0, r.set_aside <> 1, "
-                              "r.import, r.id",
-                          recordedFrom, *id);
-    HOLDBAND_TRY(readings);
-    HOLDBAND_TRY(correctAll(database, *id, "", *readings));
-    return readings;
+    // As a load brings them: with the imports that are withdrawn, those that were left out, and
+    // those that count.
+    return readRegister<RecordedRegister>(
+        logbook, meter, recordedFrom, ", r.import, r.line, r.set_aside FROM meter_readings r",
+        " ORDER BY r.at, r.set_aside = 0, r.set_aside <> 1, r.import, r.id");
 }
 
 Result<RegisterList> listRegister(const LogbookFile& logbook, const std::string& meter, Span span,
                                   std::size_t most)
 {
-    const Database& database = logbook.database();
-    auto id = idOf(database, "meters", "meter", meter);
-    HOLDBAND_TRY(id);
-    auto readings = query(
-        database,
-        "SELECT " + std::string(readingColumns) +
-            ", coalesce(i.file, ''), r.line, r.set_aside, coalesce(a.why, '') "
-            "FROM meter_readings r LEFT JOIN imports i ON i.id = r.import "
-            "LEFT JOIN acts a ON a.id = r.set_aside AND r.set_aside NOT IN (0, 1) "
-            "WHERE r.meter = ? AND r.at BETWEEN ? AND ? AND i.taken_back_at IS NULL "
-            "ORDER BY r.at, r.id LIMIT ?",
-        listedFrom, *id, toMs(span.start), toMs(span.end), static_cast<std::int64_t>(most + 1));
+    auto readings = readRegister<ListedRegister>(
+        logbook, meter, listedFrom,
+        ", coalesce(i.file, ''), r.line, r.set_aside, coalesce(a.why, '') "
+        "FROM meter_readings r LEFT JOIN imports i ON i.id = r.import "
+        "LEFT JOIN acts a ON a.id = r.set_aside AND r.set_aside NOT IN (0, 1)",
+        " AND r.at BETWEEN ? AND ? AND i.taken_back_at IS NULL ORDER BY r.at, r.id LIMIT ?",
+        toMs(span.start), toMs(span.end), static_cast<std::int64_t>(most + 1));
     HOLDBAND_TRY(readings);
-    HOLDBAND_TRY(correctAll(database, *id, "", *readings));
     RegisterList list;
     list.more = readings->size() > most;
     readings->resize(std::min(most, readings->size()));
@@ -184,18 +161,13 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
 
 Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std::string& note)
 {
-    return execute(change.database(), "UPDATE meter_readings SET note = ? WHERE id = ?",
-                   std::string_view(note), reading.value);
+    return setReadingNote(change, registerTables, reading.value, note);
 }
 
 Done correctMeterReading(const Change& change, MeterReadingId reading, double kwh, int decimals,
                          Instant at, const std::string& why)
 {
-    return execute(change.database(),
-                   "INSERT INTO meter_corrections (reading, kwh, decimals, at, why, act) "
-                   "VALUES (?, ?, ?, ?, ?, ?)",
-                   reading.value, kwh, decimals, toMs(at), std::string_view(why),
-                   change.entry().value);
+    return addCorrection(change, registerTables, {reading.value, kwh, decimals, at, why});
 }
 
 Done setMeterReadingAside(const Change& change, MeterReadingId reading,
