@@ -1,6 +1,6 @@
 // Two runs side by side: section 6 of the method. Figures by hand.
 #include "core/analysis/setup_comparison.h"
-#include "tests/analysis/contenders.h"
+#include "tests/analysis/comparison_sides.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

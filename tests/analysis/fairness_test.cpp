@@ -1,6 +1,6 @@
 // Every fairness note, triggered alone. Section 6 of the method.
 #include "core/analysis/fairness.h"
-#include "tests/analysis/contenders.h"
+#include "tests/analysis/comparison_sides.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

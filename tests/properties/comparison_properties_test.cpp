@@ -4,7 +4,7 @@
 #include "core/analysis/judgement.h"
 #include "core/analysis/setup_comparison.h"
 #include "core/analysis/total_cost.h"
-#include "tests/analysis/contenders.h"
+#include "tests/analysis/comparison_sides.h"
 #include "tests/properties/random_runs.h"
 
 #include <cmath>

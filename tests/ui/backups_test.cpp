@@ -7,7 +7,7 @@
 #include "core/text/times.h"
 #include "tests/ui/sample_window.h"
 #include "ui/forms/save_change.h"
-#include "ui/record/backup_words.h"
+#include "ui/record/backup_text.h"
 #include "ui/tables/table_model.h"
 #include "ui/window/notice_bar.h"
 

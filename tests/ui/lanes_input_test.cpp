@@ -3,7 +3,7 @@
 #include "tests/ui/lane_days.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
-#include "ui/lanes/lanes_words.h"
+#include "ui/lanes/lanes_text.h"
 
 #include <QApplication>
 #include <QContextMenuEvent>

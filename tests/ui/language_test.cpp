@@ -6,7 +6,7 @@
 #include "ui/equipment/round_rows.h"
 #include "ui/window/language_choice.h"
 #include "ui/window/text_size.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/language.h"
 #include "ui/words/text_catalogue.h"
 #include "ui/words/words.h"

@@ -1,7 +1,7 @@
 #include "ui/rounds/round_entry.h"
 
 #include "core/text/times.h"
-#include "ui/rounds/status_words.h"
+#include "ui/rounds/status_text.h"
 
 #include <gtest/gtest.h>
 

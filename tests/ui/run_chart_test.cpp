@@ -3,7 +3,7 @@
 #include "ui/charts/run_chart.h"
 
 #include "ui/charts/deviation_panel.h"
-#include "ui/charts/pointer_words.h"
+#include "ui/charts/pointer_text.h"
 #include "ui/charts/temperature_art.h"
 #include "ui/run/run_tables.h"
 

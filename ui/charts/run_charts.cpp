@@ -5,7 +5,7 @@
 #include "ui/charts/energy_panel.h"
 #include "ui/charts/overview_strip.h"
 #include "ui/charts/pointer_bubble.h"
-#include "ui/charts/pointer_words.h"
+#include "ui/charts/pointer_text.h"
 #include "ui/charts/temperature_panel.h"
 #include "ui/words/words.h"
 

@@ -7,7 +7,7 @@
 #include "core/text/times.h"
 #include "ui/equipment/round_rows.h"
 #include "ui/equipment/window_rows.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {

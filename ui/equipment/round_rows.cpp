@@ -3,7 +3,7 @@
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "ui/equipment/window_rows.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <algorithm>

@@ -8,7 +8,7 @@
 #include "ui/forms/choices.h"
 #include "ui/forms/edit_table.h"
 #include "ui/session/session.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QCheckBox>

@@ -1,6 +1,6 @@
 #include "ui/imports/imports_page.h"
 
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 #include "ui/imports/log_view.h"
 #include "ui/imports/past_imports.h"
 #include "ui/imports/watch_card.h"

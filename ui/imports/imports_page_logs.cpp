@@ -3,7 +3,7 @@
 
 #include "core/exchange/file_writer.h"
 #include "ui/imports/column_heads.h"
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 #include "ui/imports/log_view.h"
 #include "ui/imports/new_target_dialog.h"
 #include "ui/imports/past_imports.h"

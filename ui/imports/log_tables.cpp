@@ -3,7 +3,7 @@
 #include "core/intake/csv/header.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 #include "ui/words/words.h"
 
 #include <map>

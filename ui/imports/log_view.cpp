@@ -1,7 +1,7 @@
 #include "ui/imports/log_view.h"
 
 #include "ui/imports/column_heads.h"
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 #include "ui/imports/log_choices.h"
 #include "ui/imports/name_choices.h"
 #include "ui/imports/rows_panel.h"

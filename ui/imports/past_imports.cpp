@@ -3,7 +3,7 @@
 #include "core/store/history/history_text.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/times.h"
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 #include "ui/imports/with_zone.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"

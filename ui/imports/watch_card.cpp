@@ -1,6 +1,6 @@
 #include "ui/imports/watch_card.h"
 
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
 

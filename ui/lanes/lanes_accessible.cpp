@@ -1,7 +1,7 @@
 #include "ui/lanes/lanes_accessible.h"
 
 #include "ui/lanes/lanes_view.h"
-#include "ui/lanes/lanes_words.h"
+#include "ui/lanes/lanes_text.h"
 #include "ui/words/words.h"
 
 #include <QAccessible>

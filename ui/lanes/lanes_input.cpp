@@ -1,6 +1,6 @@
 // Mouse, wheel and keyboard input of the lanes, with tooltips and the menu of a bar.
 #include "ui/lanes/lanes_view.h"
-#include "ui/lanes/lanes_words.h"
+#include "ui/lanes/lanes_text.h"
 #include "ui/words/words.h"
 
 #include <QContextMenuEvent>

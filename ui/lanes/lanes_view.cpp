@@ -2,7 +2,7 @@
 
 #include "ui/charts/panel.h"
 #include "ui/lanes/lanes_accessible.h"
-#include "ui/lanes/lanes_words.h"
+#include "ui/lanes/lanes_text.h"
 #include "ui/theme/card.h"
 #include "ui/words/words.h"
 

@@ -1,7 +1,7 @@
 #include "ui/lanes/time_labels.h"
 
 #include "ui/charts/ticks.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QLocale>

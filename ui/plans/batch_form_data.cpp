@@ -8,7 +8,7 @@
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/plans/plan_rows.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <algorithm>

@@ -8,7 +8,7 @@
 #include "core/text/times.h"
 #include "ui/forms/number_rules.h"
 #include "ui/forms/quantity_cells.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {

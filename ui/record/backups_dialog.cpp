@@ -1,7 +1,7 @@
 #include "ui/record/backups_dialog.h"
 
 #include "core/preferences/preferences.h"
-#include "ui/record/backup_words.h"
+#include "ui/record/backup_text.h"
 #include "ui/tables/list_table.h"
 #include "ui/tables/table_model.h"
 #include "ui/theme/theme.h"

@@ -1,7 +1,7 @@
 #include "ui/record/history_dialog.h"
 
 #include "core/store/records/equipment.h"
-#include "ui/record/history_words.h"
+#include "ui/record/history_text.h"
 #include "ui/session/session.h"
 #include "ui/tables/list_table.h"
 #include "ui/tables/table_model.h"

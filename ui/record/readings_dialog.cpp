@@ -1,7 +1,7 @@
 #include "ui/record/readings_dialog.h"
 
 #include "core/text/times.h"
-#include "ui/record/readings_words.h"
+#include "ui/record/readings_text.h"
 #include "ui/session/session.h"
 #include "ui/tables/list_table.h"
 #include "ui/theme/theme.h"

@@ -4,7 +4,7 @@
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 #include "ui/rounds/round_entry.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QBuffer>

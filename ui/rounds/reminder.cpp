@@ -2,7 +2,7 @@
 
 #include "core/results/rounds/round_calendar.h"
 #include "ui/session/session.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QDBusConnection>

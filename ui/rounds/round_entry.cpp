@@ -6,8 +6,8 @@
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
-#include "ui/rounds/status_words.h"
-#include "ui/words/choice_words.h"
+#include "ui/rounds/status_text.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QDate>

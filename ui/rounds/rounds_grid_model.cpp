@@ -1,7 +1,7 @@
 #include "ui/rounds/rounds_grid_model.h"
 
 #include "core/text/times.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {

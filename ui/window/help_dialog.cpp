@@ -1,6 +1,6 @@
 #include "ui/window/help_dialog.h"
 
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QDialogButtonBox>

@@ -2,7 +2,7 @@
 
 #include "core/text/catalogue.h"
 #include "core/text/numbers.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 
 #include <QLocale>
 #include <QRegularExpression>

@@ -1,6 +1,6 @@
 #include "core/results/comparison/side_sentences.h"
 
-#include "core/results/run/verdict_words.h"
+#include "core/results/run/verdict_text.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #include "core/results/overview/batch_list.h"
 
 #include "core/results/overview/batch_line.h"
-#include "core/results/run/verdict_words.h"
+#include "core/results/run/verdict_text.h"
 #include "core/text/phrase.h"
 #include "core/text/quantities.h"
 

@@ -2,7 +2,7 @@
 // deviation. Not for use outside core/results.
 #pragma once
 
-#include "core/results/run/explain_words.h"
+#include "core/results/run/explain_text.h"
 
 #include <vector>
 

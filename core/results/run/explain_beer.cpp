@@ -2,7 +2,7 @@
 #include "core/analysis/gravity.h"
 #include "core/analysis/heat.h"
 #include "core/quantity/plato.h"
-#include "core/results/run/explain_words.h"
+#include "core/results/run/explain_text.h"
 #include "core/text/phrase.h"
 
 namespace holdband::results {

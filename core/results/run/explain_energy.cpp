@@ -1,6 +1,6 @@
 // Explains energy, money and lift.
 #include "core/results/run/energy_texts.h"
-#include "core/results/run/explain_words.h"
+#include "core/results/run/explain_text.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>

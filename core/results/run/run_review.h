@@ -7,7 +7,7 @@
 #include "core/model/readings.h"
 #include "core/results/run/daily_energy.h"
 #include "core/results/run/energy_curve.h"
-#include "core/results/run/verdict_words.h"
+#include "core/results/run/verdict_text.h"
 #include "core/store/logbook_file.h"
 #include "core/store/records/causes.h"
 #include "core/text/zone.h"

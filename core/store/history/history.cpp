@@ -1,6 +1,6 @@
 #include "core/store/history/history.h"
 
-#include "core/store/history/act_changes.h"
+#include "core/store/history/entry_changes.h"
 #include "core/store/sqlite/rows.h"
 
 #include <limits>

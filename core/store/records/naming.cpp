@@ -1,6 +1,6 @@
 #include "core/store/records/naming.h"
 
-#include "core/store/history/thing_words.h"
+#include "core/store/history/record_messages.h"
 #include "core/store/sqlite/rows.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"

@@ -1,6 +1,6 @@
 #include "core/store/safety/soundness.h"
 
-#include "core/store/history/act_changes.h"
+#include "core/store/history/entry_changes.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/readings/row_checksum.h"
 #include "core/store/safety/seal.h"

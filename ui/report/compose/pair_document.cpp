@@ -3,7 +3,7 @@
 #include "core/results/comparison/side_by_side.h"
 #include "core/text/name_suggestions.h"
 #include "ui/charts/pair_energy.h"
-#include "ui/report/compose/basis_tables.h"
+#include "ui/report/compose/evidence_tables.h"
 #include "ui/report/compose/pair_parts.h"
 #include "ui/words/words.h"
 

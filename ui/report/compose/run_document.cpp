@@ -3,7 +3,7 @@
 #include "core/text/quantities.h"
 #include "ui/charts/run_chart.h"
 #include "ui/charts/run_picture.h"
-#include "ui/report/compose/basis_tables.h"
+#include "ui/report/compose/evidence_tables.h"
 #include "ui/report/compose/run_energy.h"
 #include "ui/report/compose/run_stages.h"
 #include "ui/run/run_tables.h"

@@ -4,8 +4,8 @@
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 #include "ui/charts/season_picture.h"
-#include "ui/report/compose/basis_tables.h"
-#include "ui/words/choice_words.h"
+#include "ui/report/compose/evidence_tables.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 namespace holdband::report {

@@ -2,7 +2,7 @@
 
 #include "ui/report/compose/plain_text.h"
 #include "ui/report/render/svg_renderer.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 namespace holdband::report {

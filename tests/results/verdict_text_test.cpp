@@ -1,5 +1,5 @@
 // The verdict as a sentence: every form, in both units. Figures by hand.
-#include "core/results/run/verdict_words.h"
+#include "core/results/run/verdict_text.h"
 #include "tests/analysis/builders.h"
 
 #include <QCoreApplication>

@@ -1,8 +1,8 @@
-#include "ui/rounds/status_words.h"
+#include "ui/rounds/status_text.h"
 
 #include "core/text/durations.h"
 #include "core/text/times.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 #include <QStringList>

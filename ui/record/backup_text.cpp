@@ -1,4 +1,4 @@
-#include "ui/record/backup_words.h"
+#include "ui/record/backup_text.h"
 
 #include "core/text/times.h"
 #include "ui/words/words.h"

@@ -4,7 +4,7 @@
 #include "core/store/history/undo.h"
 #include "core/store/records/journal.h"
 #include "ui/record/history_dialog.h"
-#include "ui/record/history_words.h"
+#include "ui/record/history_text.h"
 #include "ui/record/note_dialog.h"
 #include "ui/record/readings_dialog.h"
 #include "ui/record/undo_actions.h"

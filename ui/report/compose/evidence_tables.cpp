@@ -1,8 +1,8 @@
-#include "ui/report/compose/basis_tables.h"
+#include "ui/report/compose/evidence_tables.h"
 
 #include "core/text/quantities.h"
 #include "core/text/times.h"
-#include "ui/report/compose/basis_words.h"
+#include "ui/report/compose/evidence_text.h"
 #include "ui/words/words.h"
 
 #include <algorithm>

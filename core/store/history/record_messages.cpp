@@ -1,4 +1,4 @@
-#include "core/store/history/thing_words.h"
+#include "core/store/history/record_messages.h"
 
 #include <QtGlobal>
 #include <algorithm>

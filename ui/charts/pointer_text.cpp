@@ -1,4 +1,4 @@
-#include "ui/charts/pointer_words.h"
+#include "ui/charts/pointer_text.h"
 
 #include "core/text/quantities.h"
 #include "core/text/times.h"

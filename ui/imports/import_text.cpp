@@ -1,4 +1,4 @@
-#include "ui/imports/import_words.h"
+#include "ui/imports/import_text.h"
 
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"

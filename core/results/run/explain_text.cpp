@@ -1,4 +1,4 @@
-#include "core/results/run/explain_words.h"
+#include "core/results/run/explain_text.h"
 
 #include "core/text/durations.h"
 #include "core/text/numbers.h"

@@ -1,4 +1,4 @@
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 
 #include "core/model/names.h"
 #include "ui/words/words.h"

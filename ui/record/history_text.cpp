@@ -1,4 +1,4 @@
-#include "ui/record/history_words.h"
+#include "ui/record/history_text.h"
 
 #include "core/store/history/history_text.h"
 #include "core/text/durations.h"

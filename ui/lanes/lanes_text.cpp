@@ -1,4 +1,4 @@
-#include "ui/lanes/lanes_words.h"
+#include "ui/lanes/lanes_text.h"
 
 #include "core/text/times.h"
 #include "ui/words/words.h"

@@ -1,4 +1,4 @@
-#include "core/results/run/verdict_words.h"
+#include "core/results/run/verdict_text.h"
 
 #include "core/text/durations.h"
 #include "core/text/name_suggestions.h"

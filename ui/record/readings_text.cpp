@@ -1,10 +1,10 @@
-#include "ui/record/readings_words.h"
+#include "ui/record/readings_text.h"
 
 #include "core/model/names.h"
 #include "core/text/numbers.h"
 #include "core/text/quantities.h"
 #include "core/text/times.h"
-#include "ui/words/choice_words.h"
+#include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {

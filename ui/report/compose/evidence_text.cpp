@@ -1,4 +1,4 @@
-#include "ui/report/compose/basis_words.h"
+#include "ui/report/compose/evidence_text.h"
 
 #include "core/text/durations.h"
 #include "core/text/numbers.h"

@@ -1,4 +1,4 @@
-#include "core/store/history/act_changes.h"
+#include "core/store/history/entry_changes.h"
 
 #include "core/digest.h"
 #include "core/store/sqlite/rows.h"
