@@ -10,10 +10,10 @@ namespace holdband::app {
 /// In the order in which the help lists them.
 std::vector<Command> allCommands();
 
-std::vector<Command> readingCommands(); ///< batches, verdict, energy, compare
-std::vector<Command> writingCommands(); ///< new, load, import, meter
-std::vector<Command> keepingCommands(); ///< export, check, backup
-std::vector<Command> reportCommands();  ///< report
-std::vector<Command> schemaCommands();  ///< schema
+std::vector<Command> readingCommands();     ///< batches, verdict, energy, compare
+std::vector<Command> writingCommands();     ///< new, load, import, meter
+std::vector<Command> maintenanceCommands(); ///< export, check, backup
+std::vector<Command> reportCommands();      ///< report
+std::vector<Command> schemaCommands();      ///< schema
 
 } // namespace holdband::app

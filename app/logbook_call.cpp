@@ -25,7 +25,7 @@ std::string line(const store::BackupCopy& copy)
 
 } // namespace
 
-store::BackupOptions backupManner()
+store::BackupOptions backupOptions()
 {
     const auto tell = [](const Result<store::BackupCopy>& made) {
         if (!made)
@@ -39,7 +39,7 @@ Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& pa
 {
     auto logbook = store::LogbookFile::open(path, store::Access::write);
     if (logbook)
-        (*logbook)->useBackups(backupManner());
+        (*logbook)->useBackups(backupOptions());
     return logbook;
 }
 

@@ -11,7 +11,7 @@
 namespace holdband::app {
 
 /// As set in the preferences; a copy that fails is reported on standard error.
-store::BackupOptions backupManner();
+store::BackupOptions backupOptions();
 
 Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path);
 

@@ -75,7 +75,7 @@ int backup(const Call& call)
 
 } // namespace
 
-std::vector<Command> keepingCommands()
+std::vector<Command> maintenanceCommands()
 {
     return {
         {"export",
@@ -94,7 +94,7 @@ std::vector<Command> allCommands()
 {
     std::vector<Command> all = writingCommands();
     for (const auto& some :
-         {readingCommands(), reportCommands(), keepingCommands(), schemaCommands()})
+         {readingCommands(), reportCommands(), maintenanceCommands(), schemaCommands()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

@@ -99,9 +99,9 @@ Result<report::Wish> wishOf(const Call& call)
     HOLDBAND_TRY(paper);
     auto size = sizeOf(call);
     HOLDBAND_TRY(size);
-    wish.manner.paper = *paper;
-    wish.manner.size = *size;
-    wish.manner.scheme = call.has("dark") ? ui::Scheme::dark : ui::Scheme::light;
+    wish.format.paper = *paper;
+    wish.format.size = *size;
+    wish.format.scheme = call.has("dark") ? ui::Scheme::dark : ui::Scheme::light;
     wish.existing = call.has("force") ? exchange::Existing::replace : exchange::Existing::keep;
     return wish;
 }

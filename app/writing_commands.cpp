@@ -87,7 +87,7 @@ void reportWarnings(const intake::ImportReport& imported)
 int load(const Call& call)
 {
     auto loaded = exchange::loadDescription(call.argument(0), call.argument(1), store::systemNow,
-                                            backupManner());
+                                            backupOptions());
     if (!loaded)
         return fail(loaded.error());
     print(loadText(*loaded));
@@ -154,9 +154,9 @@ Result<char> delimiterFrom(const std::string& text)
 }
 
 /// The layout of columns and header, if the user specifies it.
-Result<LayoutWish> layoutFrom(const Call& call)
+Result<LayoutRequest> layoutFrom(const Call& call)
 {
-    LayoutWish wish;
+    LayoutRequest wish;
     if (const auto text = call.value("delimiter")) {
         auto sign = delimiterFrom(*text);
         HOLDBAND_TRY(sign);

@@ -44,7 +44,7 @@ Bounded fromEnergy(const EnergyFigure& energy)
     return figure;
 }
 
-Bounded withDoubt(double value, std::optional<double> doubt, double floor)
+Bounded withUncertainty(double value, std::optional<double> doubt, double floor)
 {
     if (!doubt)
         return {value, std::nullopt, std::nullopt};

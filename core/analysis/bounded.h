@@ -8,7 +8,7 @@ namespace holdband::analysis {
 Bounded exactly(double value);
 Bounded fromEnergy(const EnergyFigure& energy);
 /// value ± uncertainty, not below `floor`; unbounded where the uncertainty is unknown.
-Bounded withDoubt(double value, std::optional<double> doubt, double floor);
+Bounded withUncertainty(double value, std::optional<double> doubt, double floor);
 Bounded scaled(const Bounded& figure, double factor);
 
 std::optional<Bounded> differenceOf(const std::optional<Bounded>& a,

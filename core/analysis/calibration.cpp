@@ -20,7 +20,7 @@ void applyExclusions(Series& series, const std::vector<Span>& excluded)
 {
     if (excluded.empty())
         return;
-    Series kept;
+    Series stored;
     const auto isExcluded = [&](Instant at) {
         return std::any_of(excluded.begin(), excluded.end(),
                            [&](const Span& span) { return at >= span.start && at <= span.end; });
@@ -32,12 +32,12 @@ void applyExclusions(Series& series, const std::vector<Span>& excluded)
     for (std::size_t i = 0; i < series.size(); ++i) {
         if (isExcluded(series.at[i]))
             continue;
-        if (!kept.empty() && holdsExcluded(kept.at.back(), series.at[i]))
-            kept.breaks.push_back(kept.size());
-        kept.at.push_back(series.at[i]);
-        kept.value.push_back(series.value[i]);
+        if (!stored.empty() && holdsExcluded(stored.at.back(), series.at[i]))
+            stored.breaks.push_back(stored.size());
+        stored.at.push_back(series.at[i]);
+        stored.value.push_back(series.value[i]);
     }
-    series = std::move(kept);
+    series = std::move(stored);
 }
 
 std::optional<TemperatureDifference> accuracyOver(const Sensor& sensor, Span span)

@@ -93,13 +93,13 @@ Figure temperatureMeasure(const ComparisonSide& side, MeasureId id)
         return ofTotals(
             [](const BandTotals& totals) { return static_cast<double>(totals.excursions); });
     case MeasureId::worstPastEdge:
-        return withDoubt(judged.asPlanned.totals.worstPeak(), doubt, 0.0);
+        return withUncertainty(judged.asPlanned.totals.worstPeak(), doubt, 0.0);
     case MeasureId::rmsDeviation:
-        return withDoubt(moments.rootMeanSquare(), doubt, 0.0);
+        return withUncertainty(moments.rootMeanSquare(), doubt, 0.0);
     case MeasureId::meanAbsoluteDeviation:
-        return withDoubt(moments.meanAbsolute(), doubt, 0.0);
+        return withUncertainty(moments.meanAbsolute(), doubt, 0.0);
     case MeasureId::meanDeviation:
-        return withDoubt(moments.mean(), doubt, -std::numeric_limits<double>::infinity());
+        return withUncertainty(moments.mean(), doubt, -std::numeric_limits<double>::infinity());
     default:
         return std::nullopt;
     }

@@ -74,7 +74,7 @@ bool servesSome(const ServingCurve& serving, Span span)
 
 /// With several meters at once the first one's readings are used, and all must be plain during the
 /// span.
-bool usableBeside(const std::vector<ServingCurve>& curves, std::size_t which, Span span)
+bool usableInAllMeters(const std::vector<ServingCurve>& curves, std::size_t which, Span span)
 {
     for (std::size_t i = 0; i < curves.size(); ++i) {
         if (i == which || !servesSome(curves[i], span))
@@ -222,7 +222,7 @@ std::vector<Span> timesBetweenReadings(const SetupEnergy& setup)
         for (std::size_t i = 1; i < own.curve->size(); ++i) {
             const Span span{own.curve->at(i - 1), own.curve->at(i)};
             if (servesAll(own, span) && own.curve->pairBefore(i) == MeterCurve::Pair::plain &&
-                usableBeside(curves, which, span))
+                usableInAllMeters(curves, which, span))
                 times.push_back(span);
         }
     }

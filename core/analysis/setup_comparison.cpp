@@ -83,7 +83,7 @@ double meterDoubtOf(const ComparisonSide& run, const std::set<std::string>& serv
 struct SetupSide {
     const std::vector<BatchSummary>& batches;
     FairnessFacts facts;
-    double meterDoubt = 0.0;
+    double meterUncertainty = 0.0;
 };
 
 SetupSide sideOf(const std::vector<BatchSummary>& batches)
@@ -92,7 +92,7 @@ SetupSide sideOf(const std::vector<BatchSummary>& batches)
     double doubt = 0.0;
     for (const BatchSummary& batch : batches) {
         facts.push_back(batch.facts);
-        doubt = std::max(doubt, batch.meterDoubt);
+        doubt = std::max(doubt, batch.meterUncertainty);
     }
     return {batches, meanFacts(facts), doubt};
 }
@@ -107,10 +107,10 @@ std::optional<std::array<double, 2>> meanSensorDoubt(const std::vector<BatchSumm
     for (const BatchSummary& batch : batches) {
         if (!batch.measures[measure])
             continue;
-        if (!batch.sensorDoubt[measure])
+        if (!batch.sensorUncertainty[measure])
             return std::nullopt;
-        sum[0] += (*batch.sensorDoubt[measure])[0];
-        sum[1] += (*batch.sensorDoubt[measure])[1];
+        sum[0] += (*batch.sensorUncertainty[measure])[0];
+        sum[1] += (*batch.sensorUncertainty[measure])[1];
         count += 1.0;
     }
     return count > 0.0 ? std::optional(std::array{sum[0] / count, sum[1] / count}) : std::nullopt;
@@ -123,8 +123,8 @@ Figure withInstruments(Figure figure, std::size_t measure, const SetupSide& side
     if (!figure || !figure->bounded())
         return figure;
     if (ofEnergy(rule.id) && !oneMeter) {
-        *figure->low *= 1.0 - side.meterDoubt;
-        *figure->high *= 1.0 + side.meterDoubt;
+        *figure->low *= 1.0 - side.meterUncertainty;
+        *figure->high *= 1.0 + side.meterUncertainty;
     }
     if (rule.ofTemperature) {
         const auto doubt = meanSensorDoubt(side.batches, measure);
@@ -186,12 +186,12 @@ BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,
     summary.measures = plainMeasures(run);
     for (const MeasureRule& rule : measureRules()) {
         summary.missed.push_back(missedStage(*run.figures, rule.id));
-        summary.sensorDoubt.push_back(sensorDoubtOf(run, rule));
+        summary.sensorUncertainty.push_back(sensorDoubtOf(run, rule));
     }
     summary.facts = factsOf(run);
     summary.deviation = distributionOf(run.figures->judged, edges);
     summary.quiet = quietPairs(*run.input, run.figures->judged, betweenReadings, quietAfter);
-    summary.meterDoubt = meterDoubtOf(run, summary.facts.meters);
+    summary.meterUncertainty = meterDoubtOf(run, summary.facts.meters);
     return summary;
 }
 
@@ -207,8 +207,8 @@ std::optional<Bounded> plainMean(const std::vector<BatchSummary>& batches, std::
     if (measureRules()[measure].id == MeasureId::parts) // the same in every batch
         return exactly(values.front());
     const SampleSummary summary = summarise(values);
-    return withDoubt(summary.mean, meanHalfWidth95(summary),
-                     -std::numeric_limits<double>::infinity());
+    return withUncertainty(summary.mean, meanHalfWidth95(summary),
+                           -std::numeric_limits<double>::infinity());
 }
 
 Bounded possible(Bounded figure, MeasureId id)

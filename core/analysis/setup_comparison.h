@@ -20,12 +20,12 @@ struct BatchSummary {
     std::vector<bool> missed; ///< whether the stage or run that the measure is about was missed
     /// How much lower and higher the measure may be because of the sensor's uncertainty; absent
     /// where unknown or where it is not a temperature measure.
-    std::vector<std::optional<std::array<double, 2>>> sensorDoubt;
+    std::vector<std::optional<std::array<double, 2>>> sensorUncertainty;
     FairnessFacts facts;
     Distribution deviation;       ///< over the requested edges
     std::vector<QuietPair> quiet; ///< for the same-weather model
     /// The possible error of the meters in service, a fraction: the largest, 2 % where unknown.
-    double meterDoubt = 0.0;
+    double meterUncertainty = 0.0;
 };
 
 BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,

@@ -28,7 +28,7 @@ BandTotals sumUp(const std::vector<BandJudgement>& stages)
 /// The number of excursions that are at least as long as the shortest that counts. An excursion cut
 /// by a stage's end counts together with the one that continues it at once, on the same side, in
 /// the next stage.
-std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double graceMs)
+std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double ignoreShorterThanMs)
 {
     std::size_t counted = 0;
     const Excursion* carried = nullptr;
@@ -40,7 +40,7 @@ std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double g
             double length = excursion.lengthMs();
             if (carried && carried->side == excursion.side && excursion.startMs < atOnceMs)
                 length += carriedMs;
-            if (length >= graceMs)
+            if (length >= ignoreShorterThanMs)
                 ++counted;
             if (excursion.cut == Cut::stageEnd) {
                 cutAtEnd = &excursion;
@@ -66,7 +66,7 @@ Verdict decide(const Judging& judging, const JudgingSettings& settings)
 
 /// Judges every stage with its tolerance moved by `shift` (K). A tolerance is never below 0, where
 /// only a beer exactly on target is inside.
-Judging judgeAll(const JudgedBatch& batch, double shift, double graceMs,
+Judging judgeAll(const JudgedBatch& batch, double shift, double ignoreShorterThanMs,
                  const JudgingSettings& settings)
 {
     Judging judging;
@@ -78,7 +78,7 @@ Judging judgeAll(const JudgedBatch& batch, double shift, double graceMs,
             judging.missed.push_back(stage.label);
     }
     judging.totals = sumUp(judging.stages);
-    judging.totals.counted = countedExcursions(judging.stages, graceMs);
+    judging.totals.counted = countedExcursions(judging.stages, ignoreShorterThanMs);
     judging.verdict = decide(judging, settings);
     return judging;
 }
@@ -127,8 +127,8 @@ JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack>
     JudgedBatch batch;
     batch.stages = std::move(stages);
     batch.tracks = std::move(tracks);
-    const auto graceMs = static_cast<double>(rules.grace.count());
-    batch.asPlanned = judgeAll(batch, 0.0, graceMs, settings);
+    const auto ignoreShorterThanMs = static_cast<double>(rules.ignoreShorterThan.count());
+    batch.asPlanned = judgeAll(batch, 0.0, ignoreShorterThanMs, settings);
     for (std::size_t i = 0; i < batch.stages.size(); ++i) {
         batch.statistics.push_back(describe(batch.tracks[i], batch.stages[i],
                                             batch.asPlanned.stages[i].holdFromMs, detail));
@@ -136,8 +136,8 @@ JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack>
     }
     if (rules.accuracy) {
         const double doubt = rules.accuracy->kelvins();
-        batch.tighter = judgeAll(batch, -doubt, graceMs, settings);
-        batch.wider = judgeAll(batch, doubt, graceMs, settings);
+        batch.tighter = judgeAll(batch, -doubt, ignoreShorterThanMs, settings);
+        batch.wider = judgeAll(batch, doubt, ignoreShorterThanMs, settings);
         batch.sure = howSure(batch, doubt);
     }
     return batch;

@@ -64,7 +64,7 @@ struct JudgedBatch {
 struct JudgingRules {
     Milliseconds gapLimit{0};
     std::optional<TemperatureDifference> accuracy; ///< u
-    Milliseconds grace{0};
+    Milliseconds ignoreShorterThan{0};
     bool open = false;
 };
 

@@ -48,8 +48,7 @@ Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDiff
                     kelvins(std::hypot(scatter, rounding, bath))};
 }
 
-std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit unit,
-                                       char decimalSign)
+std::vector<std::string> icePointText(const IcePoint& point, TemperatureUnit unit, char decimalSign)
 {
     const auto say = [&](TemperatureDifference difference) {
         return differenceText(difference, unit, 2, decimalSign);

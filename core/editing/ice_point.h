@@ -32,7 +32,7 @@ struct IcePoint {
 Result<IcePoint> icePoint(std::span<const Temperature> readings, TemperatureDifference step);
 
 /// A sentence for the offset and one for each term of the uncertainty, in the given unit.
-std::vector<std::string> icePointWords(const IcePoint& point, TemperatureUnit unit,
-                                       char decimalSign = '.');
+std::vector<std::string> icePointText(const IcePoint& point, TemperatureUnit unit,
+                                      char decimalSign = '.');
 
 } // namespace holdband::results

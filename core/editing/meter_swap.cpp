@@ -24,9 +24,9 @@ std::string freeName(const std::vector<Meter>& meters, const std::string& base)
 
 Done checkNothingLater(const store::LogbookFile& logbook, const Meter& meter, Instant at)
 {
-    auto kept = store::readMeterReadings(logbook, meter.name);
-    HOLDBAND_TRY(kept);
-    if (!kept->empty() && kept->back().inForce.at >= at)
+    auto stored = store::readMeterReadings(logbook, meter.name);
+    HOLDBAND_TRY(stored);
+    if (!stored->empty() && stored->back().inForce.at >= at)
         return dataProblem(Phrase::tr("the old meter was read at that time or later"),
                            meterPlace(meter.name),
                            Phrase::tr("give the time at which the new one was in its place"));

@@ -138,7 +138,7 @@ store::HistoryEntry entryOf(const TypedRound& round)
 }
 
 /// Returns how many are new.
-Result<int> keepRegisters(const store::LogbookFile& logbook, const store::Change& change,
+Result<int> saveRegisters(const store::LogbookFile& logbook, const store::Change& change,
                           const MeterContext& context, const std::vector<TypedReading>& round)
 {
     std::map<std::string, RegisterCheck> meters;
@@ -204,7 +204,7 @@ Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round
     HOLDBAND_TRY(context);
     auto change = store::Change::begin(logbook, entryOf(round));
     HOLDBAND_TRY(change);
-    auto added = keepRegisters(logbook, *change, *context, round.meters);
+    auto added = saveRegisters(logbook, *change, *context, round.meters);
     HOLDBAND_TRY(added);
     for (const TypedHandReading& typed : round.hand) {
         HOLDBAND_TRY(checkHand(typed, logbook.now(), context->zone));
@@ -218,12 +218,12 @@ Result<int> saveRound(const store::LogbookFile& logbook, const TypedRound& round
 
 namespace {
 
-Result<store::StoredReading> standingReading(const store::LogbookFile& logbook,
+Result<store::StoredReading> storedReadingOf(const store::LogbookFile& logbook,
                                              const std::string& meter, store::MeterReadingId id)
 {
-    auto kept = store::readMeterReadings(logbook, meter);
-    HOLDBAND_TRY(kept);
-    for (store::StoredReading& reading : *kept) {
+    auto stored = store::readMeterReadings(logbook, meter);
+    HOLDBAND_TRY(stored);
+    for (store::StoredReading& reading : *stored) {
         if (reading.id == id)
             return std::move(reading);
     }
@@ -243,11 +243,11 @@ Result<ReadingCheck> checkCorrection(const store::LogbookFile& logbook, const st
 {
     auto context = readContext(logbook, decimalSign);
     HOLDBAND_TRY(context);
-    auto kept = standingReading(logbook, meter, reading);
-    HOLDBAND_TRY(kept);
+    auto stored = storedReadingOf(logbook, meter, reading);
+    HOLDBAND_TRY(stored);
     auto beside = openRegister(logbook, *context, meter, reading);
     HOLDBAND_TRY(beside);
-    MeterReading corrected = kept->inForce;
+    MeterReading corrected = stored->inForce;
     corrected.registerReading = Energy::kilowattHours(kwh);
     corrected.decimals = decimals;
     return beside->check(corrected);
@@ -273,11 +273,11 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
                  store::HandReadingId reading, double value, int decimals, ReadingUnit unit,
                  const std::string& why)
 {
-    auto kept = store::readHandReadings(logbook, owner);
-    HOLDBAND_TRY(kept);
-    const auto found = std::find_if(kept->begin(), kept->end(),
+    auto stored = store::readHandReadings(logbook, owner);
+    HOLDBAND_TRY(stored);
+    const auto found = std::find_if(stored->begin(), stored->end(),
                                     [&](const auto& each) { return each.id == reading; });
-    if (found == kept->end())
+    if (found == stored->end())
         return dataProblem(Phrase::tr("the reading is no longer there"), ownerPlace(owner));
     TypedHandReading corrected{owner, found->inForce};
     const ReadingUnit first = found->inForce.unit;
@@ -298,7 +298,7 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
 Done setRegisterNote(const store::LogbookFile& logbook, const std::string& meter,
                      store::MeterReadingId reading, const std::string& note)
 {
-    HOLDBAND_TRY(standingReading(logbook, meter, reading));
+    HOLDBAND_TRY(storedReadingOf(logbook, meter, reading));
     auto change = store::Change::begin(logbook, {store::HistoryVerb::readingNoteChanged, {meter}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::setMeterReadingNote(*change, reading, note));
@@ -317,28 +317,28 @@ Done setHandNote(const store::LogbookFile& logbook, const store::HandOwner& owne
     return change->commit();
 }
 
-Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
-                      store::MeterReadingId reading, const std::string& why)
+Done deleteRegister(const store::LogbookFile& logbook, const std::string& meter,
+                    store::MeterReadingId reading, const std::string& why)
 {
-    return takeAwayRegisters(logbook, meter, {reading}, why);
+    return deleteRegisters(logbook, meter, {reading}, why);
 }
 
-Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& meter,
-                       const std::vector<store::MeterReadingId>& readings, const std::string& why)
+Done deleteRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                     const std::vector<store::MeterReadingId>& readings, const std::string& why)
 {
     for (const store::MeterReadingId reading : readings)
-        HOLDBAND_TRY(standingReading(logbook, meter, reading));
+        HOLDBAND_TRY(storedReadingOf(logbook, meter, reading));
     auto change = store::Change::begin(
         logbook,
         {store::HistoryVerb::readingDeleted, {meter, std::to_string(readings.size())}, why});
     HOLDBAND_TRY(change);
     for (const store::MeterReadingId reading : readings)
-        HOLDBAND_TRY(store::setMeterReadingAside(*change, reading));
+        HOLDBAND_TRY(store::deleteMeterReading(*change, reading));
     return change->commit();
 }
 
-Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
-                        const std::vector<store::ListedRegister>& readings, char decimalSign)
+Done restoreRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                      const std::vector<store::ListedRegister>& readings, char decimalSign)
 {
     auto check = registerOf(logbook, meter, decimalSign);
     HOLDBAND_TRY(check);
@@ -349,13 +349,13 @@ Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& me
         if (const auto result = check->check(reading.inForce); result.doubt)
             return failure(result.doubt->problem);
         check->accept(reading.inForce);
-        HOLDBAND_TRY(store::bringMeterReadingBack(*change, reading.id));
+        HOLDBAND_TRY(store::restoreMeterReading(*change, reading.id));
     }
     return change->commit();
 }
 
-Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
-                  store::HandReadingId reading, const std::string& why)
+Done deleteHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                store::HandReadingId reading, const std::string& why)
 {
     const store::HistoryEntry entry =
         isGravity(owner)
@@ -363,7 +363,7 @@ Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& own
             : store::HistoryEntry{store::HistoryVerb::readingDeleted, {owner.name, "1"}, why};
     auto change = store::Change::begin(logbook, entry);
     HOLDBAND_TRY(change);
-    HOLDBAND_TRY(store::setHandReadingAside(*change, reading));
+    HOLDBAND_TRY(store::deleteHandReading(*change, reading));
     return change->commit();
 }
 

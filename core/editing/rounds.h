@@ -95,15 +95,15 @@ Done correctHand(const store::LogbookFile& logbook, const store::HandOwner& owne
                  const std::string& why);
 
 /// Deletes a reading from the record.
-Done takeAwayRegister(const store::LogbookFile& logbook, const std::string& meter,
-                      store::MeterReadingId reading, const std::string& why);
+Done deleteRegister(const store::LogbookFile& logbook, const std::string& meter,
+                    store::MeterReadingId reading, const std::string& why);
 /// Deletes or restores several in one change; each restored one is checked like a new reading.
 /// Problem (data): one of them is refused, or no longer there.
-Done takeAwayRegisters(const store::LogbookFile& logbook, const std::string& meter,
-                       const std::vector<store::MeterReadingId>& readings, const std::string& why);
-Done bringBackRegisters(const store::LogbookFile& logbook, const std::string& meter,
-                        const std::vector<store::ListedRegister>& readings, char decimalSign = '.');
-Done takeAwayHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
-                  store::HandReadingId reading, const std::string& why);
+Done deleteRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                     const std::vector<store::MeterReadingId>& readings, const std::string& why);
+Done restoreRegisters(const store::LogbookFile& logbook, const std::string& meter,
+                      const std::vector<store::ListedRegister>& readings, char decimalSign = '.');
+Done deleteHand(const store::LogbookFile& logbook, const store::HandOwner& owner,
+                store::HandReadingId reading, const std::string& why);
 
 } // namespace holdband::intake

@@ -128,7 +128,7 @@ void readBatch(Fields fields, Description& into)
     batch.ambientSensor = fields.text("ambient_sensor");
     batch.tolerance = fields.difference("tolerance", 0.0);
     batch.gapLimit = fields.minutes("gap_limit_min");
-    batch.grace = fields.minutes("grace_min").value_or(Milliseconds{0});
+    batch.ignoreShorterThan = fields.minutes("grace_min").value_or(Milliseconds{0});
     batch.originalGravity = readGravity(fields, "original_gravity");
     batch.finalGravity = readGravity(fields, "final_gravity");
     if (!fields.has("schedule"))

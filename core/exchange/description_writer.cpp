@@ -217,7 +217,7 @@ Json batchJson(const Batch& batch)
     put(json, "tolerance_c", batch.tolerance);
     if (batch.gapLimit)
         json["gap_limit_min"] = minutesOf(*batch.gapLimit);
-    json["grace_min"] = minutesOf(batch.grace);
+    json["grace_min"] = minutesOf(batch.ignoreShorterThan);
     if (batch.originalGravity)
         json["original_gravity"] = batch.originalGravity->specific();
     if (batch.finalGravity)

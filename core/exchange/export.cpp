@@ -145,9 +145,9 @@ Done collectMeterReadings(const store::LogbookFile& logbook,
 Done collectHandReadings(const store::LogbookFile& logbook, const store::HandOwner& owner,
                          Description& description)
 {
-    auto kept = store::readHandRecord(logbook, owner);
-    HOLDBAND_TRY(kept);
-    for (store::StoredHandReading& reading : *kept)
+    auto stored = store::readHandRecord(logbook, owner);
+    HOLDBAND_TRY(stored);
+    for (store::StoredHandReading& reading : *stored)
         description.handReadings.push_back(
             {owner, std::move(reading.inForce), std::move(reading.before), reading.leftOut});
     return {};
@@ -156,9 +156,9 @@ Done collectHandReadings(const store::LogbookFile& logbook, const store::HandOwn
 Done collectCauses(const store::LogbookFile& logbook, Description& description)
 {
     for (const Batch& batch : description.batches) {
-        auto kept = store::readCauses(logbook, batch.name);
-        HOLDBAND_TRY(kept);
-        for (store::KeptCause& cause : *kept)
+        auto stored = store::readCauses(logbook, batch.name);
+        HOLDBAND_TRY(stored);
+        for (store::StoredCause& cause : *stored)
             description.causes.push_back({batch.name, std::move(cause.cause)});
     }
     return {};

@@ -118,7 +118,7 @@ private:
         request.zoneSet = entry.zone.has_value();
         request.zoneReason = entry.zone ? Phrase::tr("as the description says for this file")
                                         : Phrase::tr("the description's zone");
-        request.asKept = entry.origin.has_value();
+        request.isExportedCopy = entry.origin.has_value();
         request.fallbackSaid = entry.unit.has_value();
         request.dateOrder = entry.dateOrder;
         request.fallbackUnit = entry.unit.value_or(m_description.settings.temperatureUnit());
@@ -138,13 +138,13 @@ private:
             file->sha256 = entry.origin->sha256;
             file->rowsRead = entry.origin->rowsRead;
         }
-        auto kept = intake::keepLog(m_logbook, m_change, std::move(*file));
-        if (!kept)
-            return failure(solvedInDescription(kept.error(), at(place)));
-        if (entry.origin && kept->import)
-            HOLDBAND_TRY(store::setOrigin(m_change, *kept->import,
+        auto stored = intake::storeLog(m_logbook, m_change, std::move(*file));
+        if (!stored)
+            return failure(solvedInDescription(stored.error(), at(place)));
+        if (entry.origin && stored->import)
+            HOLDBAND_TRY(store::setOrigin(m_change, *stored->import,
                                           {entry.origin->headers, entry.origin->lines}));
-        m_report.files.push_back(std::move(*kept));
+        m_report.files.push_back(std::move(*stored));
         return m_report.files.back().import;
     }
 
@@ -169,7 +169,7 @@ private:
         m_readings.brought(index, **import);
         if (!entry.withdrawn)
             return {};
-        HOLDBAND_TRY(m_readings.addTakenBack(index));
+        HOLDBAND_TRY(m_readings.addWithdrawn(index));
         return store::withdrawAt(m_change, **import, *entry.withdrawn);
     }
 
@@ -277,7 +277,7 @@ Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description
     auto lock = store::lockForWriting(logbookPath);
     HOLDBAND_TRY(lock);
     store::clearAbandoned(logbookPath);
-    const std::string unfinished = store::unfinishedBeside(logbookPath);
+    const std::string unfinished = store::temporaryNameFor(logbookPath);
     const auto load = [&]() -> Result<LoadReport> {
         auto logbook = store::LogbookFile::create(unfinished, description.settings, clock);
         HOLDBAND_TRY(logbook);

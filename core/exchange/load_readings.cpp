@@ -52,7 +52,7 @@ void ReadingsLoader::brought(std::size_t file, store::ImportId import)
     m_imports.emplace(file, import);
 }
 
-Done ReadingsLoader::addTakenBack(std::size_t file)
+Done ReadingsLoader::addWithdrawn(std::size_t file)
 {
     return addUnchecked([&](const DescribedReading& reading) {
         return !reading.leftOut && reading.source && reading.source->file == file;
@@ -83,7 +83,7 @@ std::vector<std::size_t> ReadingsLoader::inOrderOfTime() const
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < m_description.meterReadings.size(); ++i) {
         const DescribedReading& reading = m_description.meterReadings[i];
-        if (!reading.leftOut && !isTakenBack(reading))
+        if (!reading.leftOut && !isWithdrawn(reading))
             order.push_back(i);
     }
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
@@ -161,7 +161,7 @@ Done ReadingsLoader::keepWithHistory(const DescribedReading& described, const Me
         const int decimals = last ? inForce.decimals : described.before[i + 1].decimals;
         HOLDBAND_TRY(store::correctMeterReading(m_change, *id, kwh, decimals, old.until, old.why));
     }
-    return described.leftOut ? store::setMeterReadingAside(m_change, *id, leftOutBy(described))
+    return described.leftOut ? store::deleteMeterReading(m_change, *id, leftOutBy(described))
                              : Done{};
 }
 
@@ -182,7 +182,7 @@ Done ReadingsLoader::addHandReading(const DescribedHandReading& described)
         const int decimals = last ? described.inForce.decimals : described.before[i + 1].decimals;
         HOLDBAND_TRY(store::correctHandReading(m_change, *id, value, decimals, old.until, old.why));
     }
-    return described.leftOut ? store::setHandReadingAside(m_change, *id) : Done{};
+    return described.leftOut ? store::deleteHandReading(m_change, *id) : Done{};
 }
 
 std::optional<store::ReadingSource>
@@ -206,7 +206,7 @@ ReadingsLoader::leftOutBy(const DescribedReading& described) const
 }
 
 /// Whether it was withdrawn together with its import.
-bool ReadingsLoader::isTakenBack(const DescribedReading& described) const
+bool ReadingsLoader::isWithdrawn(const DescribedReading& described) const
 {
     return described.source && m_description.files[described.source->file].withdrawn.has_value();
 }

@@ -28,7 +28,7 @@ public:
     /// Records the import that was made of the file entry of that index.
     void brought(std::size_t file, store::ImportId import);
     /// Adds the registers that came with the file, whose import is about to be withdrawn.
-    Done addTakenBack(std::size_t file);
+    Done addWithdrawn(std::size_t file);
     /// Adds all other registers; call it after all files are imported. Returns how many count.
     /// Problem (data): a reading that RegisterCheck refuses.
     Result<std::size_t> addRegisters();
@@ -43,7 +43,7 @@ private:
     Done addHandReading(const DescribedHandReading& described);
     std::optional<store::ReadingSource> sourceOf(const DescribedReading& described) const;
     std::optional<store::HistoryEntryId> leftOutBy(const DescribedReading& described) const;
-    bool isTakenBack(const DescribedReading& described) const;
+    bool isWithdrawn(const DescribedReading& described) const;
     std::vector<std::size_t> inOrderOfTime() const;
 
     const store::LogbookFile& m_logbook;

@@ -75,7 +75,7 @@ struct Batch {
     std::optional<std::string> ambientSensor;
     std::optional<TemperatureDifference> tolerance; ///< ±; absent only if each stage has its own
     std::optional<Milliseconds> gapLimit;
-    Milliseconds grace{0};
+    Milliseconds ignoreShorterThan{0};
     std::optional<Gravity> originalGravity;
     std::optional<Gravity> finalGravity;
     Schedule schedule; ///< as first planned

@@ -7,7 +7,7 @@ namespace holdband {
 namespace {
 
 /// The target of a stage's ramp at an instant inside it.
-Temperature rampAt(const LaidStage& laid, Instant at)
+Temperature rampAt(const ScheduledStage& laid, Instant at)
 {
     const double whole = laid.stage.length ? laid.stage.length->count() : 0.0;
     if (!(whole > 0.0))
@@ -16,13 +16,13 @@ Temperature rampAt(const LaidStage& laid, Instant at)
     return laid.startTarget + (laid.stage.target - laid.startTarget) * share;
 }
 
-Temperature standsAt(const LaidStage& laid, Instant at)
+Temperature standsAt(const ScheduledStage& laid, Instant at)
 {
     return laid.stage.kind == StageKind::ramp ? rampAt(laid, at) : laid.stage.target;
 }
 
 /// Ends the stage at an instant inside it.
-void cutAt(LaidStage& laid, Instant at)
+void cutAt(ScheduledStage& laid, Instant at)
 {
     if (laid.end && *laid.end <= at)
         return;
@@ -32,7 +32,7 @@ void cutAt(LaidStage& laid, Instant at)
 }
 
 /// Lets the stage begin at an instant inside it, from the target that applied until then.
-void beginAt(LaidStage& laid, Instant at, Temperature heldUntilThen)
+void beginAt(ScheduledStage& laid, Instant at, Temperature heldUntilThen)
 {
     laid.start = at;
     if (laid.stage.kind == StageKind::ramp)
@@ -41,7 +41,7 @@ void beginAt(LaidStage& laid, Instant at, Temperature heldUntilThen)
         laid.stage.length = Hours{*laid.end - at};
 }
 
-bool goesOn(const LaidStage& before, const LaidStage& after)
+bool goesOn(const ScheduledStage& before, const ScheduledStage& after)
 {
     Stage a = before.stage;
     Stage b = after.stage;
@@ -58,15 +58,15 @@ std::optional<Instant> plannedEnd(const Stage& stage, Instant start)
 }
 
 /// From `at` on the new stages replace the old ones.
-std::vector<LaidStage> changedAt(std::vector<LaidStage> old, std::vector<LaidStage> fresh,
-                                 Instant at)
+std::vector<ScheduledStage> changedAt(std::vector<ScheduledStage> old,
+                                      std::vector<ScheduledStage> fresh, Instant at)
 {
-    std::erase_if(old, [&](const LaidStage& laid) { return laid.start >= at; });
-    std::erase_if(fresh, [&](const LaidStage& laid) { return laid.end && *laid.end <= at; });
+    std::erase_if(old, [&](const ScheduledStage& laid) { return laid.start >= at; });
+    std::erase_if(fresh, [&](const ScheduledStage& laid) { return laid.end && *laid.end <= at; });
     if (old.empty() || fresh.empty())
         return old.empty() ? fresh : old;
-    LaidStage& last = old.back();
-    LaidStage& first = fresh.front();
+    ScheduledStage& last = old.back();
+    ScheduledStage& first = fresh.front();
     if (first.start < at && goesOn(last, first)) {
         last.end = first.end;
         last.stage.length =
@@ -83,15 +83,15 @@ std::vector<LaidStage> changedAt(std::vector<LaidStage> old, std::vector<LaidSta
 
 } // namespace
 
-std::vector<LaidStage> layOut(const Schedule& schedule, Instant pitched,
-                              const std::vector<Instant>& stageEnds)
+std::vector<ScheduledStage> layOut(const Schedule& schedule, Instant pitched,
+                                   const std::vector<Instant>& stageEnds)
 {
-    std::vector<LaidStage> laid;
+    std::vector<ScheduledStage> laid;
     Instant start = pitched;
     Temperature before;
     for (const Stage& stage : schedule) {
-        LaidStage next{stage, start, plannedEnd(stage, start),
-                       stage.kind == StageKind::ramp ? before : stage.target};
+        ScheduledStage next{stage, start, plannedEnd(stage, start),
+                            stage.kind == StageKind::ramp ? before : stage.target};
         const auto ended = std::upper_bound(stageEnds.begin(), stageEnds.end(), start);
         if (ended != stageEnds.end() && (!next.end || *ended < *next.end))
             cutAt(next, *ended);
@@ -104,9 +104,9 @@ std::vector<LaidStage> layOut(const Schedule& schedule, Instant pitched,
     return laid;
 }
 
-std::vector<LaidStage> laidInForce(const Batch& batch)
+std::vector<ScheduledStage> stagesInForce(const Batch& batch)
 {
-    std::vector<LaidStage> laid = layOut(batch.schedule, batch.pitched, batch.stageEnds);
+    std::vector<ScheduledStage> laid = layOut(batch.schedule, batch.pitched, batch.stageEnds);
     for (const PlanChange& change : batch.planChanges)
         laid = changedAt(std::move(laid), layOut(change.schedule, batch.pitched, batch.stageEnds),
                          change.from);
@@ -116,7 +116,7 @@ std::vector<LaidStage> laidInForce(const Batch& batch)
 Schedule scheduleInForce(const Batch& batch)
 {
     Schedule schedule;
-    for (LaidStage& laid : laidInForce(batch)) {
+    for (ScheduledStage& laid : stagesInForce(batch)) {
         if (!laid.end)
             laid.stage.length.reset();
         schedule.push_back(std::move(laid.stage));
@@ -124,9 +124,9 @@ Schedule scheduleInForce(const Batch& batch)
     return schedule;
 }
 
-std::optional<Temperature> targetAt(const std::vector<LaidStage>& laid, Instant at)
+std::optional<Temperature> targetAt(const std::vector<ScheduledStage>& laid, Instant at)
 {
-    for (const LaidStage& stage : laid) {
+    for (const ScheduledStage& stage : laid) {
         if (stage.start <= at && (!stage.end || at < *stage.end))
             return standsAt(stage, at);
     }

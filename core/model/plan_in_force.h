@@ -10,30 +10,30 @@
 namespace holdband {
 
 /// A stage on the time line.
-struct LaidStage {
+struct ScheduledStage {
     Stage stage;
     Instant start;
     std::optional<Instant> end; ///< absent: lasts until it is ended, or to the batch's end
     Temperature startTarget;    ///< of a ramp: its target at the start; of a hold: its target
 
-    bool operator==(const LaidStage&) const = default;
+    bool operator==(const ScheduledStage&) const = default;
 };
 
 /// The stages of one schedule from pitching on. Each lasts its hours, or until the first of
 /// `stageEnds` (increasing) that falls into it; a stage that the brewer must end is the last one
 /// placed until it is ended.
-std::vector<LaidStage> layOut(const Schedule& schedule, Instant pitched,
-                              const std::vector<Instant>& stageEnds);
+std::vector<ScheduledStage> layOut(const Schedule& schedule, Instant pitched,
+                                   const std::vector<Instant>& stageEnds);
 
 /// The stages that really applied: each plan until the next change of plan. A stage that continues
 /// unchanged over a change is one stage; a stage cut short by a change or by the brewer ends there,
 /// a ramp with the target that it had reached.
-std::vector<LaidStage> laidInForce(const Batch& batch);
+std::vector<ScheduledStage> stagesInForce(const Batch& batch);
 
 /// The same as a schedule with hours, the form that the analysis takes.
 Schedule scheduleInForce(const Batch& batch);
 
 /// The target at an instant, °C; absent outside all stages. A ramp without end has none.
-std::optional<Temperature> targetAt(const std::vector<LaidStage>& laid, Instant at);
+std::optional<Temperature> targetAt(const std::vector<ScheduledStage>& laid, Instant at);
 
 } // namespace holdband

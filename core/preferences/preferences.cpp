@@ -13,7 +13,7 @@ const QString backupKey = QStringLiteral("backup-place");
 const QString recentKey = QStringLiteral("recent-logbooks");
 const QString geometryKey = QStringLiteral("window-geometry");
 
-QVariant kept(const QString& key)
+QVariant stored(const QString& key)
 {
     return QSettings(settingsName, settingsName).value(key);
 }
@@ -27,7 +27,7 @@ void keep(const QString& key, const QVariant& value)
 
 QString backupPlace()
 {
-    return kept(backupKey).toString();
+    return stored(backupKey).toString();
 }
 
 void storeBackupPlace(const QString& folder)
@@ -37,7 +37,7 @@ void storeBackupPlace(const QString& folder)
 
 QStringList recentLogbooks()
 {
-    QStringList paths = kept(recentKey).toStringList();
+    QStringList paths = stored(recentKey).toStringList();
     paths.removeIf([](const QString& path) { return !QFileInfo::exists(path); });
     return paths.mid(0, mostRecent);
 }
@@ -53,7 +53,7 @@ void noteOpened(const QString& logbook)
 
 QByteArray windowGeometry()
 {
-    return kept(geometryKey).toByteArray();
+    return stored(geometryKey).toByteArray();
 }
 
 void storeWindowGeometry(const QByteArray& geometry)

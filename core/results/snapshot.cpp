@@ -43,10 +43,10 @@ std::optional<Instant> meteredTo(const Snapshot& snapshot, const std::string& se
     std::optional<Instant> last;
     for (const auto& [name, readings] : snapshot.meterReadings) {
         const Meter* meter = named(snapshot.meters, name);
-        const auto counted =
-            std::find_if(readings.rbegin(), readings.rend(), [&](const store::StoredReading& kept) {
-                return setupAt(*meter, kept.inForce.at) == setup;
-            });
+        const auto counted = std::find_if(readings.rbegin(), readings.rend(),
+                                          [&](const store::StoredReading& stored) {
+                                              return setupAt(*meter, stored.inForce.at) == setup;
+                                          });
         if (counted != readings.rend())
             last = std::max(last.value_or(counted->inForce.at), counted->inForce.at);
     }
@@ -78,8 +78,8 @@ analysis::MeterRegister registerOf(const Meter& meter,
                                    const std::vector<store::StoredReading>& readings)
 {
     analysis::MeterRegister result;
-    for (const store::StoredReading& kept : readings)
-        result.readings.push_back(kept.inForce);
+    for (const store::StoredReading& stored : readings)
+        result.readings.push_back(stored.inForce);
     result.resolution = meter.resolution;
     result.rollsOverAt = meter.rollsOverAt;
     return result;
@@ -184,16 +184,16 @@ void append(Series& series, const Series& next)
 /// Removes readings before `from` and, where the next sensor takes over, at or after `to`.
 Series inside(const Series& series, std::optional<Instant> from, std::optional<Instant> to)
 {
-    Series kept;
+    Series stored;
     for (std::size_t i = 0; i < series.size(); ++i) {
         if ((from && series.at[i] < *from) || (to && series.at[i] >= *to))
             continue;
-        if (std::binary_search(series.breaks.begin(), series.breaks.end(), i) && !kept.empty())
-            kept.breaks.push_back(kept.size());
-        kept.at.push_back(series.at[i]);
-        kept.value.push_back(series.value[i]);
+        if (std::binary_search(series.breaks.begin(), series.breaks.end(), i) && !stored.empty())
+            stored.breaks.push_back(stored.size());
+        stored.at.push_back(series.at[i]);
+        stored.value.push_back(series.value[i]);
     }
-    return kept;
+    return stored;
 }
 
 /// The series of all sensors that read the batch's beer, one after the other.
@@ -264,7 +264,7 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
     judging.beer = std::move(*beer);
     judging.accuracy = beerAccuracy(snapshot, batch, input.span);
     judging.gapLimit = gapLimitOf(batch, judging.beer, input.span);
-    judging.grace = batch.grace;
+    judging.ignoreShorterThan = batch.ignoreShorterThan;
     judging.open = !batch.ended;
     judging.leftOut = leftOutOf(snapshot, batch, input.span);
     if (judging.leftOut.empty())
@@ -351,10 +351,10 @@ Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
 Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFile& logbook,
                                                           const Batch& batch)
 {
-    auto kept = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
-    HOLDBAND_TRY(kept);
+    auto stored = store::readHandReadings(logbook, {store::HandOwner::Kind::batch, batch.name});
+    HOLDBAND_TRY(stored);
     std::vector<analysis::GravityReading> readings;
-    for (const store::StoredHandReading& reading : *kept)
+    for (const store::StoredHandReading& reading : *stored)
         readings.push_back(
             {reading.inForce.at, gravityFrom(reading.inForce), reading.inForce.sample});
     return readings;

@@ -130,9 +130,9 @@ LogbookFile::LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLo
 
 LogbookFile::~LogbookFile() = default;
 
-void LogbookFile::useBackups(BackupOptions manner)
+void LogbookFile::useBackups(BackupOptions options)
 {
-    m_backups = std::make_unique<DailyBackup>(std::move(manner));
+    m_backups = std::make_unique<DailyBackup>(std::move(options));
 }
 
 void LogbookFile::beforeChange() const
@@ -208,7 +208,7 @@ Result<Change> Change::begin(const LogbookFile& file, const HistoryEntry& entry)
     return Change(file, std::move(*transaction), *id, now, std::move(recording));
 }
 
-Done Change::keepRecord()
+Done Change::storeRecord()
 {
     if (!m_recording)
         return {};
@@ -218,12 +218,12 @@ Done Change::keepRecord()
     m_recording.reset();
     if (nothing) // nothing changed, so the entry is dropped
         return execute(database(), "DELETE FROM acts WHERE id = ?", m_entry.value);
-    return changes->empty() ? Done{} : keepChanges(database(), m_entry, *changes);
+    return changes->empty() ? Done{} : storeChanges(database(), m_entry, *changes);
 }
 
 Done Change::commit()
 {
-    HOLDBAND_TRY(keepRecord());
+    HOLDBAND_TRY(storeRecord());
     HOLDBAND_TRY(renewSeal(database()));
     return m_transaction.commit();
 }

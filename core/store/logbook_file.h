@@ -42,7 +42,7 @@ public:
 
     /// From now on a copy is made before the first change of a local day. For programs with which
     /// people use their logbook; commands that only read, and tests, don't call it.
-    void useBackups(BackupOptions manner);
+    void useBackups(BackupOptions options);
     void beforeChange() const;
 
 private:
@@ -81,7 +81,7 @@ private:
           m_recording(std::move(recording))
     {
     }
-    Done keepRecord();
+    Done storeRecord();
 
     const LogbookFile* m_file;
     Transaction m_transaction;

@@ -36,8 +36,8 @@ TEST(Bounded, SizeOfAFigure)
 
 TEST(Bounded, DoubtHasAFloor)
 {
-    EXPECT_EQ(withDoubt(0.3, 0.5, 0.0), (Bounded{0.3, 0.0, 0.8}));
-    EXPECT_FALSE(withDoubt(0.3, std::nullopt, 0.0).bounded());
+    EXPECT_EQ(withUncertainty(0.3, 0.5, 0.0), (Bounded{0.3, 0.0, 0.8}));
+    EXPECT_FALSE(withUncertainty(0.3, std::nullopt, 0.0).bounded());
 }
 
 TEST(Bounded, OfEnergyWithoutAnUpperEnd)

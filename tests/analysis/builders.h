@@ -70,7 +70,7 @@ inline analysis::RunInput runInput(const Batch& batch, Series beer, double gapMi
     input.judging.gapLimit = toMilliseconds(Hours{gapMinutes / 60.0});
     if (accuracy)
         input.judging.accuracy = TemperatureDifference::kelvins(*accuracy);
-    input.judging.grace = batch.grace;
+    input.judging.ignoreShorterThan = batch.ignoreShorterThan;
     input.judging.open = !batch.ended;
     input.concurrentBatches = {{input.span, 1.0}};
     return input;

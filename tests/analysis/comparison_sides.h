@@ -20,7 +20,7 @@ struct TrialSide {
         figures = analysis::analyseRun(input);
         return *this;
     }
-    analysis::ComparisonSide contender() const { return {&input, &figures, parts, placement}; }
+    analysis::ComparisonSide side() const { return {&input, &figures, parts, placement}; }
 };
 
 inline analysis::EnergySource source(std::string name, std::vector<MeterReading> readings,
@@ -68,7 +68,7 @@ inline analysis::RunComparison compare(TrialSide& a, TrialSide& b)
 {
     a.analyse();
     b.analyse();
-    return analysis::compareRuns(a.contender(), b.contender());
+    return analysis::compareRuns(a.side(), b.side());
 }
 
 } // namespace holdband::test

@@ -267,7 +267,7 @@ BatchSummary only(MeasureId id, double value)
     BatchSummary batch;
     batch.measures.resize(measureRules().size());
     batch.missed.resize(measureRules().size());
-    batch.sensorDoubt.resize(measureRules().size());
+    batch.sensorUncertainty.resize(measureRules().size());
     batch.measures[static_cast<std::size_t>(id)] = value;
     return batch;
 }
@@ -302,7 +302,7 @@ TEST(SetupComparison, NobodyIsAheadByLessThanTheInstrumentsMayBeWrong)
     EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::b) << "as if the meters were perfect";
     for (auto* side : {&a, &b}) {
         for (BatchSummary& batch : *side)
-            batch.meterDoubt = 0.03; // 9.7 – 10.3 and 9.215 – 9.785
+            batch.meterUncertainty = 0.03; // 9.7 – 10.3 and 9.215 – 9.785
     }
     EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::tooClose);
     expectBounds(compareSetups(a, b)[0].a, 10.0, 10.0, 10.0);
@@ -318,7 +318,8 @@ TEST(SetupComparison, TheSensorsDoubtIsTheSameInEveryBatch)
     const auto batches = [](double kelvins, std::optional<double> doubt) {
         BatchSummary batch = only(MeasureId::rmsDeviation, kelvins);
         if (doubt)
-            batch.sensorDoubt[static_cast<std::size_t>(MeasureId::rmsDeviation)] = {*doubt, *doubt};
+            batch.sensorUncertainty[static_cast<std::size_t>(MeasureId::rmsDeviation)] = {*doubt,
+                                                                                          *doubt};
         return std::vector(3, batch);
     };
     const auto ahead = [&](double a, double b, std::optional<double> doubt) {
@@ -337,7 +338,7 @@ TEST(SetupComparison, NobodyIsAheadOnTemperatureWhereABatchMissedAStage)
     std::vector<BatchSummary> b(3, only(MeasureId::insideShare, 0.5));
     for (auto* side : {&a, &b}) {
         for (BatchSummary& batch : *side)
-            batch.sensorDoubt[id] = {0.0, 0.0};
+            batch.sensorUncertainty[id] = {0.0, 0.0};
     }
     EXPECT_EQ(compareSetups(a, b)[id].ahead, Ahead::a);
     b[1].missed[id] = true;
@@ -368,7 +369,7 @@ TEST(SetupComparison, TakesEachBatchsPlainFigures)
     TrialSide a = crashing("Loop meter", 10.0, 16);
     a.parts = 120.0;
     a.analyse();
-    const auto values = plainMeasures(a.contender());
+    const auto values = plainMeasures(a.side());
     ASSERT_EQ(values.size(), measureRules().size());
     for (std::size_t i = 0; i < values.size(); ++i) {
         const MeasureId id = measureRules()[i].id;
@@ -392,7 +393,7 @@ TEST(Comparison, AMissedStageHasNoSettlingTime)
         const auto found = std::find_if(rules.begin(), rules.end(), [](const MeasureRule& rule) {
             return rule.id == MeasureId::settlingFirst;
         });
-        return plainMeasures(side.contender()).at(static_cast<std::size_t>(found - rules.begin()));
+        return plainMeasures(side.side()).at(static_cast<std::size_t>(found - rules.begin()));
     };
     EXPECT_FALSE(settling(missed));
     ASSERT_TRUE(settling(settled));

@@ -263,7 +263,7 @@ struct SetupPair {
     {
         TrialSide side = steadySide("Loop meter", 10.0);
         side.analyse();
-        return factsOf(side.contender());
+        return factsOf(side.side());
     }
     std::vector<FairnessNote> notes()
     {

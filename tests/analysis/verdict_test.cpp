@@ -16,7 +16,7 @@ Series twoHoursAbove()
 
 Verdict verdictOf(Batch batch, Series beer, double graceMinutes = 0.0, double gapMinutes = 180)
 {
-    batch.grace = toMilliseconds(Hours{graceMinutes / 60.0});
+    batch.ignoreShorterThan = toMilliseconds(Hours{graceMinutes / 60.0});
     return judged(batch, std::move(beer), gapMinutes).asPlanned.verdict;
 }
 

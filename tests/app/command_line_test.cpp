@@ -313,9 +313,9 @@ TEST(CommandLine, ACopyThatFailsIsSaidAndTheChangeIsKept)
 {
     const WorkedProgram program;
     program.write("log backups", "a file where the folder should be");
-    const Outcome kept = program.run({"meter", "log.holdband", "Meter", "7.5"});
-    EXPECT_EQ(kept.status, 0);
-    EXPECT_NE(kept.err.find("no copy today"), std::string::npos) << kept.err;
+    const Outcome stored = program.run({"meter", "log.holdband", "Meter", "7.5"});
+    EXPECT_EQ(stored.status, 0);
+    EXPECT_NE(stored.err.find("no copy today"), std::string::npos) << stored.err;
     EXPECT_EQ(program.read("log backups"), "a file where the folder should be");
 }
 
@@ -352,9 +352,9 @@ TEST(CommandLine, ALeadingMinusIsKeptAsItWasTyped)
     const WorkedProgram program;
     EXPECT_TRUE(holds(program.run({"verdict", "log.holdband", "--", "-5x"}).err, "\"-5x\""));
     EXPECT_TRUE(holds(program.run({"verdict", "log.holdband", "-5"}).err, "\"-5\""));
-    const Outcome kept = program.run({"meter", "log.holdband", "Meter", "7", "--at",
-                                      "2026-03-08 08:00", "--note", "-5 outside"});
-    ASSERT_EQ(kept.status, 0) << kept.err;
+    const Outcome stored = program.run({"meter", "log.holdband", "Meter", "7", "--at",
+                                        "2026-03-08 08:00", "--note", "-5 outside"});
+    ASSERT_EQ(stored.status, 0) << stored.err;
     ASSERT_EQ(program.run({"export", "log.holdband", "out"}).status, 0);
     EXPECT_TRUE(holds(program.read("out/logbook.json"), "\"note\": \"-5 outside\""));
     EXPECT_TRUE(holds(program.run({"meter", "log.holdband", "Meter", "-.5"}).err, "can't read"));
@@ -364,10 +364,10 @@ TEST(CommandLine, ALeadingMinusIsKeptAsItWasTyped)
 TEST(CommandLine, AReadingMayBeTypedWithADecimalComma)
 {
     const WorkedProgram program;
-    const Outcome kept =
+    const Outcome stored =
         program.run({"meter", "log.holdband", "Meter", "6,90", "--at", "2026-03-08 08:00"});
-    EXPECT_EQ(kept.status, 0) << kept.err;
-    EXPECT_EQ(kept.out, "Meter: 6.90 kWh stored.\n");
+    EXPECT_EQ(stored.status, 0) << stored.err;
+    EXPECT_EQ(stored.out, "Meter: 6.90 kWh stored.\n");
     EXPECT_EQ(program.run({"meter", "log.holdband", "Meter", "1,234"}).status, 1)
         << "could be a thousand";
 }

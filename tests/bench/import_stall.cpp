@@ -69,15 +69,15 @@ int main(int argc, char** argv)
     Pulse pulse;
     window.importFile(QString::fromLocal8Bit(argv[2]));
     holdband::ui::ImportsPage& page = *window.pages()->imports();
-    if (!waitFor([&] { return page.canKeep(); })) {
+    if (!waitFor([&] { return page.canImport(); })) {
         std::fprintf(stderr, "%s\n", qPrintable(page.message()));
         return 1;
     }
     const double looking = pulse.longestMs();
     pulse.restart();
     page.keep();
-    const auto kept = [&] { return page.message().startsWith(QStringLiteral("Kept")); };
-    if (!waitFor(kept) || !waitFor([&] { return window.session().idle(); }))
+    const auto stored = [&] { return page.message().startsWith(QStringLiteral("Kept")); };
+    if (!waitFor(stored) || !waitFor([&] { return window.session().idle(); }))
         return 1;
     std::ofstream(argv[3]) << looking << ' ' << pulse.longestMs() << '\n';
     return 0;

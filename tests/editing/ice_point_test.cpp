@@ -39,7 +39,7 @@ TEST(IcePoint, SaysEachTerm)
         icePoint(celsiusReadings({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
     ASSERT_TRUE(point);
     EXPECT_THAT(
-        icePointWords(*point, TemperatureUnit::celsius),
+        icePointText(*point, TemperatureUnit::celsius),
         testing::ElementsAre(
             "The mean of 5 readings is 0.30 °C; ice melts at 0 °C: the offset is "
             "-0.3 °C.",
@@ -48,7 +48,7 @@ TEST(IcePoint, SaysEachTerm)
             "rounding to the last digit ± 0.06 °C;",
             "the bath itself ± 0.12 °C, assumed within 0.1 K.",
             "It is measured at the ice point: far from it, the sensor may be off by more."));
-    EXPECT_THAT(icePointWords(*point, TemperatureUnit::fahrenheit, ',').front(),
+    EXPECT_THAT(icePointText(*point, TemperatureUnit::fahrenheit, ',').front(),
                 testing::HasSubstr("32,54 °F; ice melts at 32 °F: the offset is -0,54 °F"));
 }
 

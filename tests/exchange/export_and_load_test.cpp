@@ -117,7 +117,7 @@ void leaveReadingsOut(const DescribedLogbook& files)
     const auto id = store::readMeterReadings(**logbook, "M")->back().id;
     ASSERT_TRUE(store::correctMeterReading(*change, id, 4.5, 1,
                                            *parseRfc3339("2026-03-09T18:00:00Z"), "slip"));
-    ASSERT_TRUE(store::setMeterReadingAside(*change, id));
+    ASSERT_TRUE(store::deleteMeterReading(*change, id));
     MeterReading anew;
     anew.at = store::readRegisterRecord(**logbook, "M")->back().inForce.at;
     anew.registerReading = Energy::kilowattHours(4.6);
@@ -128,7 +128,7 @@ void leaveReadingsOut(const DescribedLogbook& files)
         *change, beer,
         {*parseRfc3339("2026-03-09T18:00:00Z"), 20.5, ReadingUnit::celsius, 1, {}, "by eye"});
     ASSERT_TRUE(hand);
-    ASSERT_TRUE(store::setHandReadingAside(*change, *hand));
+    ASSERT_TRUE(store::deleteHandReading(*change, *hand));
     ASSERT_TRUE(change->commit());
 }
 
@@ -191,7 +191,7 @@ TEST(ExportAndLoad, KeepColumnMapsWatchesAndTheHistory)
     EXPECT_FALSE(history[4].undone);
     EXPECT_EQ(store::historyText(history[6].entry), "created the logbook");
     // Undo knows what was done here only, and passes over what came from elsewhere.
-    EXPECT_EQ(undoWords(**again), "loaded logbook.json");
+    EXPECT_EQ(undoText(**again), "loaded logbook.json");
     EXPECT_FALSE(store::readUndoState(**again)->redo);
 }
 

@@ -15,20 +15,20 @@ TEST(ExportAndLoad, KeepWhatIsWeighedBy)
 {
     const DescribedLogbook files;
     const auto logbook = files.load(weighed, "2026-03-10T00:00:00Z");
-    const Weighing kept = *store::readWeighing(*logbook);
-    EXPECT_EQ(kept.weights, (std::map<std::string, double>{{"looks", 4.0}, {"noise", 2.5}}));
-    EXPECT_DOUBLE_EQ(kept.referenceLift->kelvins(), 5.0);
-    EXPECT_EQ(kept.referenceHours, Hours{168.0});
-    EXPECT_EQ(kept.batchesPerYear, 6.0);
-    EXPECT_EQ(kept.otherPricePerKwh, 0.3);
-    EXPECT_EQ(kept.quietAfter, Hours{96.0});
+    const Weighing stored = *store::readWeighing(*logbook);
+    EXPECT_EQ(stored.weights, (std::map<std::string, double>{{"looks", 4.0}, {"noise", 2.5}}));
+    EXPECT_DOUBLE_EQ(stored.referenceLift->kelvins(), 5.0);
+    EXPECT_EQ(stored.referenceHours, Hours{168.0});
+    EXPECT_EQ(stored.batchesPerYear, 6.0);
+    EXPECT_EQ(stored.otherPricePerKwh, 0.3);
+    EXPECT_EQ(stored.quietAfter, Hours{96.0});
     const DescribedLogbook exported;
     ASSERT_TRUE(exchange::exportLogbook(*logbook, exported.path("out")));
     const auto loaded =
         exchange::loadDescription(exported.path("d.holdband"), exported.path("out/logbook.json"));
     ASSERT_TRUE(loaded) << loaded.error().sentence();
     const auto again = store::LogbookFile::open(exported.path("d.holdband"), store::Access::read);
-    EXPECT_EQ(*store::readWeighing(**again), kept);
+    EXPECT_EQ(*store::readWeighing(**again), stored);
 }
 
 TEST(Load, WhatIsWeighedStaysWhereSomethingStands)

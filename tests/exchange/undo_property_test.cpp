@@ -148,9 +148,9 @@ void addReading(const LogbookFile& logbook, const Change& change)
     const auto hand =
         store::addHandReading(change, beer, {moment(), 20.5, ReadingUnit::celsius, 1, {}, "eye"});
     RC_ASSERT(hand.has_value() || hand.error().kind == ProblemKind::data);
-    const auto kept = *store::readHandReadings(logbook, beer);
-    RC_ASSERT(store::correctHandReading(change, kept.front().id, between(0, 300) / 10.0, 1, someday,
-                                        "slip")
+    const auto stored = *store::readHandReadings(logbook, beer);
+    RC_ASSERT(store::correctHandReading(change, stored.front().id, between(0, 300) / 10.0, 1,
+                                        someday, "slip")
                   .has_value());
     MeterReading reading;
     reading.at = moment();
@@ -158,9 +158,9 @@ void addReading(const LogbookFile& logbook, const Change& change)
     const auto meter = store::addMeterReading(change, "Meter", reading);
     RC_ASSERT(meter.has_value() || meter.error().kind == ProblemKind::data);
     if (meter && between(0, 2) == 0)
-        RC_ASSERT(store::setMeterReadingAside(change, *meter).has_value());
+        RC_ASSERT(store::deleteMeterReading(change, *meter).has_value());
     if (hand && between(0, 2) == 0)
-        RC_ASSERT(store::setHandReadingAside(change, *hand).has_value());
+        RC_ASSERT(store::deleteHandReading(change, *hand).has_value());
 }
 
 void remark(const LogbookFile& logbook, const Change& change)
@@ -254,14 +254,14 @@ TEST_F(UndoProperties, EntriesAndUndosThenRedoGiveTheSameExport)
         for (int i = between(1, 12); i > 0; --i) {
             if (between(0, 3) > 0)
                 enterSomething(*logbook);
-            else if (undoWords(*logbook) != "equipment")
+            else if (undoText(*logbook) != "equipment")
                 RC_ASSERT(store::undoLast(*logbook).has_value());
         }
         while (store::readUndoState(*logbook)->redo)
             RC_ASSERT(store::redoLast(*logbook).has_value());
         const std::string full = exported(*logbook);
         int undone = 0;
-        while (undoWords(*logbook) != "equipment") {
+        while (undoText(*logbook) != "equipment") {
             RC_ASSERT(store::undoLast(*logbook).has_value());
             ++undone;
         }

@@ -269,7 +269,7 @@ TEST_F(CsvWishes, anAbbreviatedZoneInTheHeaderIsAskedAbout)
     // Once remembered, it is used for the next log of that shape.
     intake::rememberMap(*m_logbook, preview(text), map);
     const auto next =
-        intake::lookAtLog(*m_logbook, {write("Time (EST),Beer\n2026-03-08 06:00,20\n")});
+        intake::openPreview(*m_logbook, {write("Time (EST),Beer\n2026-03-08 06:00,20\n")});
     ASSERT_TRUE(next && next->remembered);
     ASSERT_TRUE(importAs("Time (EST),Beer\n2026-03-08 06:00,20\n", next->map));
     EXPECT_EQ(times().back(), "2026-03-08T11:00");

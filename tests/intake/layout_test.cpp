@@ -25,11 +25,11 @@ protected:
     {
         return {"l.csv", std::make_shared<const std::string>(text)};
     }
-    Result<intake::LogPreview> look(const std::string& text, const LayoutWish& wish = {}) const
+    Result<intake::LogPreview> look(const std::string& text, const LayoutRequest& wish = {}) const
     {
         return intake::previewLog(*m_logbook, source(text), wish);
     }
-    Result<intake::ImportReport> import(const std::string& text, const LayoutWish& wish,
+    Result<intake::ImportReport> import(const std::string& text, const LayoutRequest& wish,
                                         const char* header = "Beer") const
     {
         intake::ImportOptions options;
@@ -123,7 +123,7 @@ TEST_F(Layout, theDelimiterThatIsSaidPartsTheColumns)
 
 TEST_F(Layout, whatCannotBeIsRefusedWithItsPlace)
 {
-    const auto sentence = [&](const LayoutWish& wish) {
+    const auto sentence = [&](const LayoutRequest& wish) {
         const auto report = import(twoHeaders, wish);
         return report ? std::string() : report.error().sentence();
     };
@@ -150,18 +150,18 @@ TEST_F(Layout, whatWasSaidIsRememberedForFilesInWhichTheSameIsFound)
     map.columns[1] = {Meaning::reading, "Beer", ReadingUnit::celsius};
     intake::rememberMap(*m_logbook, *seen, map);
     const auto next =
-        intake::lookAtLog(*m_logbook, source(twoHeaders + "2026-03-07 08:00,21,18\n"));
+        intake::openPreview(*m_logbook, source(twoHeaders + "2026-03-07 08:00,21,18\n"));
     ASSERT_TRUE(next) << next.error().sentence();
     EXPECT_TRUE(next->remembered);
-    EXPECT_EQ(next->map.layout, (LayoutWish{{}, 2}));
+    EXPECT_EQ(next->map.layout, (LayoutRequest{{}, 2}));
     EXPECT_EQ(next->map.columns[1], map.columns[1]);
     // A file that has such a header in its first line is read from there.
     const auto simple =
-        intake::lookAtLog(*m_logbook, source("Time,Beer,Room\n2026-03-07 06:00,20.5,18.1\n"));
+        intake::openPreview(*m_logbook, source("Time,Beer,Room\n2026-03-07 06:00,20.5,18.1\n"));
     ASSERT_TRUE(simple);
     EXPECT_EQ(simple->preview.layout.headerLine, 1);
     EXPECT_TRUE(simple->remembered);
-    const auto anew = intake::lookAtLogAnew(*m_logbook, source(twoHeaders));
+    const auto anew = intake::detectAgain(*m_logbook, source(twoHeaders));
     EXPECT_EQ(anew->preview.layout.headerLine, 3);
 }
 

@@ -323,7 +323,7 @@ TEST_F(LogValues, manyRejectsAreCountedAndTheFirstKept)
     told.timeColumn = "Time";
     const auto log = readLog(told);
     EXPECT_EQ(log->rejectedTotal, 120'000);
-    EXPECT_EQ(log->rejected.size(), maxRejectedKept);
+    EXPECT_EQ(log->rejected.size(), maxRejectedStored);
     EXPECT_EQ(log->rejected.front().line, 3);
 }
 

@@ -98,7 +98,7 @@ TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
     write(open);
     EXPECT_NE(poll().problems, std::vector<std::string>{}) << "the date order is still unknown";
     EXPECT_EQ(readings(), 0u);
-    const auto looked = intake::lookAtLog(*m_logbook, {file()});
+    const auto looked = intake::openPreview(*m_logbook, {file()});
     ASSERT_TRUE(looked) << looked.error().sentence();
     intake::ColumnMap map = looked->map;
     map.dateOrderFound = DateOrder::dayMonthYear;

@@ -45,7 +45,7 @@ Batch batchOf(Schedule schedule)
 
 double celsiusAt(const Batch& batch, double hour)
 {
-    const auto target = targetAt(laidInForce(batch), pitched + toMilliseconds(Hours{hour}));
+    const auto target = targetAt(stagesInForce(batch), pitched + toMilliseconds(Hours{hour}));
     return target ? target->celsius() : -99.0;
 }
 

@@ -175,15 +175,15 @@ std::vector<BatchSummary> randomBatches()
 {
     std::vector<BatchSummary> batches(static_cast<std::size_t>(between(1, 6)));
     for (BatchSummary& batch : batches) {
-        batch.meterDoubt = between(0, 3) / 100.0;
+        batch.meterUncertainty = between(0, 3) / 100.0;
         batch.facts.meters = {below(2) == 0 ? "One" : "Other"};
         for (std::size_t i = 0; i < measureRules().size(); ++i) {
             batch.measures.push_back(below(5) == 0 ? std::nullopt
                                                    : std::optional(between(0, 400) / 100.0));
             batch.missed.push_back(below(9) == 0);
-            batch.sensorDoubt.push_back(std::nullopt);
+            batch.sensorUncertainty.push_back(std::nullopt);
             if (below(5) > 0)
-                batch.sensorDoubt.back() = {between(0, 40) / 100.0, between(0, 40) / 100.0};
+                batch.sensorUncertainty.back() = {between(0, 40) / 100.0, between(0, 40) / 100.0};
         }
         batch.measures[static_cast<std::size_t>(MeasureId::insideShare)] = between(0, 100) / 100.0;
     }

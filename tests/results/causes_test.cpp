@@ -78,7 +78,7 @@ protected:
         auto change = store::Change::begin(*m_logbook, results::limitsEntry("Ale"));
         results::Limits limits = results::limitsOf(review());
         limits.tolerance = TemperatureDifference::kelvins(tolerance);
-        ASSERT_TRUE(results::keepLimits(*change, "Ale", limits));
+        ASSERT_TRUE(results::saveLimits(*change, "Ale", limits));
         ASSERT_TRUE(change->commit());
     }
 
@@ -115,7 +115,7 @@ TEST_F(Causes, AreTakenBackAndGivenAgain)
 {
     give(0, Cause::lidOpen, "");
     give(0, Cause::warmRoom, "");
-    EXPECT_EQ(undoWords(*m_logbook), "set the cause of the excursion of Ale on 1 Mar 01:40");
+    EXPECT_EQ(undoText(*m_logbook), "set the cause of the excursion of Ale on 1 Mar 01:40");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_THAT(texts(), ElementsAre("lid open", ""));
     ASSERT_TRUE(store::undoLast(*m_logbook));

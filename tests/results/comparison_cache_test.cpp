@@ -155,9 +155,9 @@ void editEquipment(const LogbookFile& logbook, const Change& change)
 void readSomething(const LogbookFile& logbook, const Change& change)
 {
     const std::string meter = oneOf({"Loop meter", "Cabinet meter"});
-    const auto kept = *store::readMeterReadings(logbook, meter);
+    const auto stored = *store::readMeterReadings(logbook, meter);
     const auto& some =
-        kept[static_cast<std::size_t>(between(0, static_cast<int>(kept.size()) - 1))];
+        stored[static_cast<std::size_t>(between(0, static_cast<int>(stored.size()) - 1))];
     MeterReading reading;
     reading.at = some.inForce.at + std::chrono::hours{between(1, 11)};
     reading.registerReading = some.inForce.registerReading;
@@ -208,7 +208,7 @@ void changeTheGarage(const LogbookFile& logbook)
                                            correctSomething, takeALogBack,  weigh};
     const int what = between(0, 8);
     if (what == 7) { // except for the loading itself
-        if (!undoWords(logbook).starts_with("loaded"))
+        if (!undoText(logbook).starts_with("loaded"))
             (void)store::undoLast(logbook);
         return;
     }
@@ -279,7 +279,7 @@ TEST_F(CachedComparison, ChangesSumUpTheBatchesThatTheyTouch)
     EXPECT_EQ(summed(), 0) << "weights";
     entered(*logbook, [&](const Change& change) {
         Batch batch = *store::readBatch(*logbook, "C2");
-        batch.grace = std::chrono::minutes{5};
+        batch.ignoreShorterThan = std::chrono::minutes{5};
         return store::updateBatch(change, "C2", batch);
     });
     EXPECT_EQ(summed(), 1) << "one batch's record";

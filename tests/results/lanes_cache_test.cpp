@@ -110,13 +110,13 @@ void typeByHand(const LogbookFile& logbook, const Change& change)
                                      1,
                                      {},
                                      ""}));
-    const auto kept = *store::readHandReadings(logbook, owner);
-    if (kept.empty())
+    const auto stored = *store::readHandReadings(logbook, owner);
+    if (stored.empty())
         return;
     const auto id =
-        kept[static_cast<std::size_t>(between(0, static_cast<int>(kept.size()) - 1))].id;
+        stored[static_cast<std::size_t>(between(0, static_cast<int>(stored.size()) - 1))].id;
     if (between(0, 2) == 0)
-        RC_ASSERT(store::setHandReadingAside(change, id).has_value());
+        RC_ASSERT(store::deleteHandReading(change, id).has_value());
     else
         RC_ASSERT(
             store::correctHandReading(change, id, between(150, 250) / 10.0, 1, someday, "slip")
@@ -182,7 +182,7 @@ void editBatch(const LogbookFile& logbook, const Change& change)
     else if (what == 3)
         batch.planChanges = {{batch.pitched + std::chrono::hours{5}, "warmer", batch.schedule}};
     else if (what == 4)
-        batch.grace = std::chrono::minutes{between(0, 90)};
+        batch.ignoreShorterThan = std::chrono::minutes{between(0, 90)};
     else
         batch.pitched += std::chrono::minutes{between(-90, 90)};
     if (!batch.planChanges.empty())
@@ -316,14 +316,14 @@ public:
     /// Fingerprints that count as equal must belong to equal series.
     void look(const LogbookFile& logbook)
     {
-        store::SeriesFingerprints prints(logbook);
+        store::SeriesFingerprints fingerprints(logbook);
         for (std::size_t i = 0; i < m_spans.size(); ++i) {
-            const auto print = prints.of("Beer", m_spans[i]);
+            const auto print = fingerprints.of("Beer", m_spans[i]);
             const auto series = store::readSeries(logbook, "Beer", m_spans[i]);
             RC_ASSERT(print.has_value());
             RC_ASSERT(series.has_value());
             for (const auto& [seenPrint, seenSeries] : m_seen[i])
-                RC_ASSERT(!*prints.same(seenPrint, *print, m_spans[i]) ||
+                RC_ASSERT(!*fingerprints.same(seenPrint, *print, m_spans[i]) ||
                           sameSeries(seenSeries, *series));
             m_seen[i].emplace_back(*print, *series);
         }
@@ -348,7 +348,7 @@ TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
             beginWithALog(*logbook);
         const auto reading = reader();
         LanesCache cache;
-        SeenPrints prints;
+        SeenPrints fingerprints;
         for (int i = between(3, 15); i > 0; --i) {
             doSomething(*logbook);
             const auto cached = results::reviewLanes(*reading, &cache);
@@ -356,7 +356,7 @@ TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
             RC_ASSERT(cached.has_value());
             RC_ASSERT(fresh.has_value());
             RC_ASSERT(*cached == *fresh);
-            prints.look(*logbook);
+            fingerprints.look(*logbook);
         }
     });
     EXPECT_TRUE(held);

@@ -81,7 +81,7 @@ TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
     EXPECT_EQ(tryLimits(review, limits).judged.asPlanned.verdict, analysis::Verdict::stayed);
     limits = own;
     limits.gapLimit = std::chrono::hours{2};
-    limits.grace = std::chrono::hours{3};
+    limits.ignoreShorterThan = std::chrono::hours{3};
     EXPECT_EQ(tryLimits(review, limits).words.headline,
               "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 3 h");
     EXPECT_EQ(tryLimits(review, own).words.headline, review.words.headline)
@@ -146,7 +146,7 @@ RC_GTEST_PROP(LimitsTrialProperties, AWiderGapLimitNeverSeesLessAndMoreGraceNeve
     limits = results::limitsOf(review);
     bool left = true;
     for (const int minutes : {0, 10, 60, 600}) {
-        limits.grace = std::chrono::minutes{minutes};
+        limits.ignoreShorterThan = std::chrono::minutes{minutes};
         const bool now =
             tryLimits(review, limits).judged.asPlanned.verdict == analysis::Verdict::left;
         RC_ASSERT(left || !now);
@@ -179,7 +179,7 @@ protected:
     {
         auto change = store::Change::begin(*m_logbook, results::limitsEntry("Ale 2"));
         HOLDBAND_TRY(change);
-        HOLDBAND_TRY(results::keepLimits(*change, "Ale 2", limits));
+        HOLDBAND_TRY(results::saveLimits(*change, "Ale 2", limits));
         return change->commit();
     }
 
@@ -192,12 +192,12 @@ TEST_F(KeptLimits, AreWhatTheBatchIsJudgedByAndTakenBackAsOneAct)
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
     const Limits limits{TemperatureDifference::kelvins(1.5), std::chrono::minutes{20},
                         std::chrono::minutes{45}};
-    const Done kept = keep(limits);
-    ASSERT_TRUE(kept) << kept.error().sentence();
+    const Done stored = keep(limits);
+    ASSERT_TRUE(stored) << stored.error().sentence();
     const auto run = results::reviewRun(*m_logbook, "Ale 2");
     ASSERT_TRUE(run);
     EXPECT_EQ(results::limitsOf(*run), limits);
-    EXPECT_EQ(undoWords(*m_logbook), "changed the limits of Ale 2");
+    EXPECT_EQ(undoText(*m_logbook), "changed the limits of Ale 2");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_EQ(*store::readBatch(*m_logbook, "Ale 2"), before);
 }
@@ -209,7 +209,7 @@ TEST_F(KeptLimits, WithoutAToleranceTheStagesKeepTheirs)
     const Batch after = *store::readBatch(*m_logbook, "Ale 2");
     EXPECT_EQ(after.schedule, before.schedule);
     EXPECT_EQ(after.planChanges, before.planChanges);
-    EXPECT_EQ(after.grace, std::chrono::minutes{7});
+    EXPECT_EQ(after.ignoreShorterThan, std::chrono::minutes{7});
 }
 
 TEST_F(KeptLimits, RefusesWhatNoBatchMayHave)
@@ -219,7 +219,7 @@ TEST_F(KeptLimits, RefusesWhatNoBatchMayHave)
     EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what,
               "the time below which excursions are ignored can't be negative");
     EXPECT_EQ(keep({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
-    EXPECT_EQ(undoWords(*m_logbook), "loaded d.json");
+    EXPECT_EQ(undoText(*m_logbook), "loaded d.json");
 }
 
 } // namespace

@@ -12,24 +12,24 @@ namespace {
 
 using analysis::RunFigures;
 using analysis::RunInput;
-using results::VerdictWords;
+using results::VerdictText;
 
 constexpr auto inCelsius = TemperatureUnit::celsius;
 constexpr auto fahrenheit = TemperatureUnit::fahrenheit;
 
 struct Told {
-    VerdictWords words;
+    VerdictText words;
     std::string mark;
 };
 
 Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
-          const results::VerdictFormat& manner = inCelsius)
+          const results::VerdictFormat& format = inCelsius)
 {
     const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
     RunFigures figures;
     figures.judged = analysis::judgeBatch(analysis::placeStages(batch, input.span.end),
                                           input.judging, input.settings);
-    return {results::verdictWords(input, figures, manner),
+    return {results::verdictWords(input, figures, format),
             results::verdictMark(figures, input.judging.open)};
 }
 
@@ -60,7 +60,7 @@ Series oneExcursion()
     return hourly({20, 20, 21.5, 20, 20});
 }
 
-TEST(VerdictWords, LeftTheBandOnceTwiceAndMoreOften)
+TEST(VerdictText, LeftTheBandOnceTwiceAndMoreOften)
 {
     EXPECT_EQ(tell(oneHold(4), oneExcursion(), {}).words.headline,
               "Left the band once: 40 min of 4 h held (16.7 %), worst 0.5 °C past the edge");
@@ -70,7 +70,7 @@ TEST(VerdictWords, LeftTheBandOnceTwiceAndMoreOften)
               "Left the band 3 times: 2 h of 6 h held (33.3 %), worst 0.5 °C past the edge");
 }
 
-TEST(VerdictWords, DifferencesAreDifferencesInFahrenheitToo)
+TEST(VerdictText, DifferencesAreDifferencesInFahrenheitToo)
 {
     const Told told = tell(oneHold(10), workedSeries(), 0.5, fahrenheit);
     EXPECT_EQ(told.words.headline,
@@ -81,7 +81,7 @@ TEST(VerdictWords, DifferencesAreDifferencesInFahrenheitToo)
               "Stayed in the band of ±1.8 °F for all of the 2 h on target and recorded");
 }
 
-TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
+TEST(VerdictText, WhatHappenedNeverRoundsToNothing)
 {
     // 0.001 K past the edge, for 1/500 of two hours out of a hundred.
     Series log;
@@ -96,7 +96,7 @@ TEST(VerdictWords, WhatHappenedNeverRoundsToNothing)
               "°C past the edge");
 }
 
-TEST(VerdictWords, StayedInTheBand)
+TEST(VerdictText, StayedInTheBand)
 {
     const Told told = tell(oneHold(4), hourly({20, 20, 20, 20, 20}), 0.5);
     EXPECT_EQ(told.words.headline,
@@ -111,17 +111,17 @@ TEST(VerdictWords, StayedInTheBand)
         << "there is no single tolerance to name";
 }
 
-TEST(VerdictWords, ExcursionsWithinTheGraceAreNamed)
+TEST(VerdictText, ExcursionsWithinTheGraceAreNamed)
 {
     Batch batch = oneHold(4);
-    batch.grace = std::chrono::hours{1};
+    batch.ignoreShorterThan = std::chrono::hours{1};
     EXPECT_EQ(tell(batch, oneExcursion(), {}).words.headline,
               "Stayed in the band of ±1 °C: 1 excursion was ignored as shorter than 1 h");
     EXPECT_EQ(tell(batch, hourly({20, 21.5, 20, 21.5, 20}), {}).words.headline,
               "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 1 h");
 }
 
-TEST(VerdictWords, MissedOneOrSeveralTargets)
+TEST(VerdictText, MissedOneOrSeveralTargets)
 {
     const Told one = tell(withCrash(), hourly({20, 20, 20, 20, 20, 20, 20, 20, 20}), 0.5);
     EXPECT_EQ(one.words.headline, "Missed the target of Crash: the beer never came into its band");
@@ -139,7 +139,7 @@ TEST(VerdictWords, MissedOneOrSeveralTargets)
               "So far: missed the target of A: the beer never came into its band");
 }
 
-TEST(VerdictWords, ALeftBandNamesWhatWasMissedBesides)
+TEST(VerdictText, ALeftBandNamesWhatWasMissedBesides)
 {
     const Told told = tell(withCrash(), hourly({20, 20, 21.5, 20, 20, 20, 20, 20, 20}), {});
     EXPECT_TRUE(told.words.headline.starts_with("Left the band once")) << told.words.headline;
@@ -147,7 +147,7 @@ TEST(VerdictWords, ALeftBandNamesWhatWasMissedBesides)
     EXPECT_EQ(told.mark, "1");
 }
 
-TEST(VerdictWords, NotEnoughDataSaysWhatWouldBeEnough)
+TEST(VerdictText, NotEnoughDataSaysWhatWouldBeEnough)
 {
     const Told none = tell(oneHold(4), {}, 0.5);
     // 90 % of 4 h.
@@ -162,7 +162,7 @@ TEST(VerdictWords, NotEnoughDataSaysWhatWouldBeEnough)
               "more of it is enough");
 }
 
-TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
+TEST(VerdictText, NotEnoughDataYetSaysHowMuchToLog)
 {
     const Told none = tell(oneHold({}), {}, 0.5);
     EXPECT_EQ(none.words.headline, "So far: not enough data: there are no beer readings in this "
@@ -181,7 +181,7 @@ TEST(VerdictWords, NotEnoughDataYetSaysHowMuchToLog)
     EXPECT_EQ(settling.mark, "…");
 }
 
-TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
+TEST(VerdictText, WhatWouldDoDoesAndAMinuteLessDoesNot)
 {
     // 0:30 to 1:10 is a gap: 1 h 10 min of 1 h 50 min are covered; with t more, 70 + t of 110 + t
     // is 90 % at t = 290 min.
@@ -204,7 +204,7 @@ TEST(VerdictWords, WhatWouldDoDoesAndAMinuteLessDoesNot)
               analysis::Verdict::notEnoughData);
 }
 
-TEST(VerdictWords, AnOpenBatchIsJudgedSoFar)
+TEST(VerdictText, AnOpenBatchIsJudgedSoFar)
 {
     const Told told = tell(oneHold({}), hourly({20, 20, 20}), {});
     EXPECT_EQ(told.words.headline,
@@ -215,14 +215,14 @@ TEST(VerdictWords, AnOpenBatchIsJudgedSoFar)
     EXPECT_EQ(left.mark, "1");
 }
 
-TEST(VerdictWords, AnUnknownAccuracyIsSaid)
+TEST(VerdictText, AnUnknownAccuracyIsSaid)
 {
     EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}).words.detail,
               "How sure is unknown: the beer sensor's accuracy is not on record. Covered 100.0 % "
               "of the hold time.");
 }
 
-TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
+TEST(VerdictText, WithinTheSensorsDoubtSaysWhichWay)
 {
     const auto doubt = [](const Batch& batch, Series beer, double accuracy) {
         const std::string detail = tell(batch, std::move(beer), accuracy).words.detail;
@@ -257,7 +257,7 @@ TEST(VerdictWords, WithinTheSensorsDoubtSaysWhichWay)
         "Within the sensor's uncertainty of ±1 °C: the band is no wider than the uncertainty.");
 }
 
-TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)
+TEST(VerdictText, NumbersHaveTheReadersDecimalSign)
 {
     const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
     EXPECT_EQ(told.words.headline,
@@ -266,7 +266,7 @@ TEST(VerdictWords, NumbersHaveTheReadersDecimalSign)
     EXPECT_EQ(told.words.detail.find("100.0"), std::string::npos) << told.words.detail;
 }
 
-TEST(VerdictWords, TheWordForPeopleIsTheNameInEnglish)
+TEST(VerdictText, TheWordForPeopleIsTheNameInEnglish)
 {
     using enum analysis::Verdict;
     for (const analysis::Verdict verdict : {stayed, left, missed, notEnoughData})
@@ -285,7 +285,7 @@ public:
     }
 };
 
-TEST(VerdictWords, AnotherLanguageMayTurnTheSentenceRound)
+TEST(VerdictText, AnotherLanguageMayTurnTheSentenceRound)
 {
     Turned turned;
     QCoreApplication::installTranslator(&turned);
@@ -294,7 +294,7 @@ TEST(VerdictWords, AnotherLanguageMayTurnTheSentenceRound)
     EXPECT_EQ(told.words.headline, "Bis zu 0,5 °C daneben, 40 min von 4 h (16,7 %), 1-mal");
 }
 
-TEST(VerdictWords, SettlingIsNamedStageByStage)
+TEST(VerdictText, SettlingIsNamedStageByStage)
 {
     // 22 → 20 over 2 h is inside from 1 h on; 20 → 5 over 3 h is within 6 at 2:48.
     const Told told = tell(withCrash(), hourly({22, 21, 20, 20, 20, 15, 10, 5, 5}), {});

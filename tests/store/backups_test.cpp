@@ -28,9 +28,9 @@ constexpr std::uint64_t gibibyte = std::uint64_t{1} << 30;
 const local_days firstDay =
     local_days(Date(std::chrono::year{2026}, std::chrono::month{1}, std::chrono::day{1}));
 
-std::vector<DatedCopy> kept(const std::vector<DatedCopy>& copies)
+std::vector<DatedCopy> stored(const std::vector<DatedCopy>& copies)
 {
-    const std::vector<bool> keep = store::copiesToKeep(copies);
+    const std::vector<bool> keep = store::copiesToRetain(copies);
     std::vector<DatedCopy> result;
     for (std::size_t i = 0; i < copies.size(); ++i) {
         if (keep.at(i))
@@ -54,7 +54,7 @@ std::vector<DatedCopy> someCopies()
 RC_GTEST_PROP(BackupRotation, KeepsTheNewestThreeAndNoMoreThanAllowed, ())
 {
     const std::vector<DatedCopy> copies = someCopies();
-    const std::vector<bool> keep = store::copiesToKeep(copies);
+    const std::vector<bool> keep = store::copiesToRetain(copies);
     RC_ASSERT(keep.size() == copies.size());
     std::uint64_t bytes = 0;
     std::size_t count = 0;
@@ -69,8 +69,8 @@ RC_GTEST_PROP(BackupRotation, KeepsTheNewestThreeAndNoMoreThanAllowed, ())
 
 RC_GTEST_PROP(BackupRotation, ChoosesTheSameFromWhatItKept, ())
 {
-    const std::vector<DatedCopy> once = kept(someCopies());
-    RC_ASSERT(kept(once).size() == once.size());
+    const std::vector<DatedCopy> once = stored(someCopies());
+    RC_ASSERT(stored(once).size() == once.size());
 }
 
 TEST(BackupRotation, OfACopyADayKeepsSevenDaysAndEightWeeks)
@@ -78,7 +78,7 @@ TEST(BackupRotation, OfACopyADayKeepsSevenDaysAndEightWeeks)
     std::vector<DatedCopy> copies;
     for (int day = 0; day < 200; ++day) {
         copies.insert(copies.begin(), {firstDay + days{day}, 1000});
-        copies = kept(copies);
+        copies = stored(copies);
     }
     // 19 July 2026 is a Sunday: its week is the first of the eight, with seven Sundays before it.
     const local_days last = firstDay + days{199};
@@ -95,10 +95,10 @@ TEST(BackupRotation, OfLargeCopiesKeepsWhatOneGibibyteHolds)
     std::vector<DatedCopy> copies;
     for (int day = 0; day < 7; ++day)
         copies.push_back({firstDay - days{day}, gibibyte / 5});
-    EXPECT_EQ(kept(copies).size(), 5u);
+    EXPECT_EQ(stored(copies).size(), 5u);
     for (DatedCopy& copy : copies)
         copy.bytes = gibibyte;
-    EXPECT_EQ(kept(copies).size(), 3u);
+    EXPECT_EQ(stored(copies).size(), 3u);
 }
 
 class Backups : public LogbookTest {

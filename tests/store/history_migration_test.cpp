@@ -119,11 +119,11 @@ TEST_F(HistoryMigration, KeepsUndoGoingOverTheChangeOfFormat)
     const auto logbook =
         store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
     ASSERT_TRUE(logbook) << logbook.error().sentence();
-    EXPECT_EQ(undoWords(**logbook), "added setup Loop");
+    EXPECT_EQ(undoText(**logbook), "added setup Loop");
     const auto undone = store::undoLast(**logbook);
     ASSERT_TRUE(undone) << undone.error().sentence();
     EXPECT_EQ(store::historyText(*undone), "undid: added setup Loop");
-    EXPECT_EQ(redoWords(**logbook), "added setup Loop");
+    EXPECT_EQ(redoText(**logbook), "added setup Loop");
     EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
 }
 

@@ -35,8 +35,8 @@ protected:
     {
         std::vector<double> all;
         const auto readings = store::readMeterReadings(*m_logbook, "Meter");
-        for (const auto& kept : *readings)
-            all.push_back(kept.inForce.registerReading.kilowattHours());
+        for (const auto& stored : *readings)
+            all.push_back(stored.inForce.registerReading.kilowattHours());
         return all;
     }
 
@@ -51,14 +51,14 @@ protected:
     void leaveOut(store::MeterReadingId id, const char* why) const
     {
         auto change = Change::begin(*m_logbook, {store::HistoryVerb::other, {"left out"}, why});
-        ASSERT_TRUE(store::setMeterReadingAside(*change, id));
+        ASSERT_TRUE(store::deleteMeterReading(*change, id));
         ASSERT_TRUE(change->commit());
     }
 
     Done bringBack(store::MeterReadingId id) const
     {
         auto change = Change::begin(*m_logbook, saying("brought back"));
-        HOLDBAND_TRY(store::bringMeterReadingBack(*change, id));
+        HOLDBAND_TRY(store::restoreMeterReading(*change, id));
         return change->commit();
     }
 

@@ -111,10 +111,10 @@ TEST_F(Readings, CorrectionsStandBesideWhatWasTyped)
     const Instant later = someday + std::chrono::hours{1};
     ASSERT_TRUE(store::correctMeterReading(*change, *id, 58.14, 2, later, "digits swapped"));
     ASSERT_TRUE(change->commit());
-    const auto kept = store::readMeterReadings(*m_logbook, "Meter");
-    ASSERT_EQ(kept->size(), 1u);
-    EXPECT_DOUBLE_EQ(kept->at(0).inForce.registerReading.kilowattHours(), 58.14);
-    EXPECT_EQ(kept->at(0).before,
+    const auto stored = store::readMeterReadings(*m_logbook, "Meter");
+    ASSERT_EQ(stored->size(), 1u);
+    EXPECT_DOUBLE_EQ(stored->at(0).inForce.registerReading.kilowattHours(), 58.14);
+    EXPECT_EQ(stored->at(0).before,
               (std::vector<store::Replaced>{{85.14, 3, later, "digits swapped"}}));
 }
 

@@ -13,13 +13,13 @@ inline store::HistoryEntry saying(std::string sentence,
 }
 
 /// Empty if there is nothing, or the logbook can't be read.
-inline std::string undoWords(const store::LogbookFile& logbook)
+inline std::string undoText(const store::LogbookFile& logbook)
 {
     const auto state = store::readUndoState(logbook);
     return state && state->undo ? store::historyText(state->undo->entry) : std::string();
 }
 
-inline std::string redoWords(const store::LogbookFile& logbook)
+inline std::string redoText(const store::LogbookFile& logbook)
 {
     const auto state = store::readUndoState(logbook);
     return state && state->redo ? store::historyText(state->redo->entry) : std::string();

@@ -57,8 +57,8 @@ protected:
                         std::to_string(series->value[i]) + "\n";
         }
         if (const auto readings = store::readMeterReadings(**logbook, "Meter")) {
-            for (const auto& kept : *readings)
-                text += std::to_string(kept.inForce.registerReading.kilowattHours()) + "\n";
+            for (const auto& stored : *readings)
+                text += std::to_string(stored.inForce.registerReading.kilowattHours()) + "\n";
         }
         return text;
     }

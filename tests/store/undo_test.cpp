@@ -73,12 +73,12 @@ TEST_F(Undo, TakesBackTheLastChangeFirstAndDoesThemAgainInOrder)
 {
     rename("Beer", "Probe 1");
     rename("Probe 1", "Probe 2");
-    EXPECT_EQ(undoWords(*m_logbook), "renamed to Probe 2");
+    EXPECT_EQ(undoText(*m_logbook), "renamed to Probe 2");
     EXPECT_EQ(store::historyText(*store::undoLast(*m_logbook)), "undid: renamed to Probe 2");
     EXPECT_EQ(sensorName(), "Probe 1");
     EXPECT_EQ(store::historyText(*store::undoLast(*m_logbook)), "undid: renamed to Probe 1");
     EXPECT_EQ(sensorName(), "Beer");
-    EXPECT_EQ(redoWords(*m_logbook), "renamed to Probe 1");
+    EXPECT_EQ(redoText(*m_logbook), "renamed to Probe 1");
     ASSERT_TRUE(store::redoLast(*m_logbook));
     ASSERT_TRUE(store::redoLast(*m_logbook));
     EXPECT_EQ(sensorName(), "Probe 2");
@@ -112,7 +112,7 @@ TEST_F(Undo, LastsOverARestartButNotOverMidnight)
     // 1,772,900,000 s is 16:13 UTC; the logbook's zone is UTC.
     const auto sameDay = [] { return someday + std::chrono::hours{7}; };
     m_logbook = std::move(*store::LogbookFile::open(path(), store::Access::write, sameDay));
-    EXPECT_EQ(undoWords(*m_logbook), "renamed to Probe 1");
+    EXPECT_EQ(undoText(*m_logbook), "renamed to Probe 1");
     m_logbook.reset();
     const auto nextDay = [] { return someday + std::chrono::hours{8}; };
     m_logbook = std::move(*store::LogbookFile::open(path(), store::Access::write, nextDay));
@@ -205,7 +205,7 @@ TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
                                       {someday, 20.0, ReadingUnit::celsius, 1, {}, {}}));
     ASSERT_TRUE(own->commit());
     own = tl::unexpected(Problem{});
-    EXPECT_EQ(undoWords(*m_logbook), "added a probe");
+    EXPECT_EQ(undoText(*m_logbook), "added a probe");
     auto undone = store::undoLast(*m_logbook);
     ASSERT_FALSE(undone);
     EXPECT_NE(undone.error().sentence().find("later change depends"), std::string::npos);
@@ -262,10 +262,10 @@ TEST_F(Undo, HandReadingsJoinTheSeriesAndAreCorrectedWithTheOldOneKept)
     }
     EXPECT_NEAR(values()[0], 25.0, 1e-9);
     EXPECT_NEAR(values()[1], 30.0, 1e-9); // 86 °F
-    const auto kept = store::readHandReadings(*m_logbook, beer)->front();
-    ASSERT_EQ(kept.before.size(), 1u);
-    EXPECT_EQ(kept.before.front().value, 68.0);
-    EXPECT_EQ(kept.before.front().why, "digits swapped");
+    const auto stored = store::readHandReadings(*m_logbook, beer)->front();
+    ASSERT_EQ(stored.before.size(), 1u);
+    EXPECT_EQ(stored.before.front().value, 68.0);
+    EXPECT_EQ(stored.before.front().why, "digits swapped");
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_NEAR(values()[0], 20.0, 1e-9);
     EXPECT_NEAR(values()[1], 20.0, 1e-9);

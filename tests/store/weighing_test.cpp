@@ -19,7 +19,7 @@ protected:
         HOLDBAND_TRY(store::writeWeighing(*change, weighing));
         return change->commit();
     }
-    Weighing kept() const { return *store::readWeighing(*m_logbook); }
+    Weighing stored() const { return *store::readWeighing(*m_logbook); }
 
     std::unique_ptr<store::LogbookFile> m_logbook = create();
 };
@@ -38,17 +38,17 @@ Weighing someWeighing()
 
 TEST_F(WeighingTest, NothingIsWeighedAtFirst)
 {
-    EXPECT_EQ(kept(), Weighing{});
+    EXPECT_EQ(stored(), Weighing{});
 }
 
 TEST_F(WeighingTest, IsKeptAndReplacedWhole)
 {
     ASSERT_TRUE(keepWeighing(someWeighing()));
-    EXPECT_EQ(kept(), someWeighing());
+    EXPECT_EQ(stored(), someWeighing());
     Weighing other;
     other.weights = {{"noise", 1.0}};
     ASSERT_TRUE(keepWeighing(other));
-    EXPECT_EQ(kept(), other);
+    EXPECT_EQ(stored(), other);
     EXPECT_TRUE(store::findDamage(*m_logbook)->empty());
 }
 
@@ -60,12 +60,12 @@ TEST_F(WeighingTest, CanBeTakenBackAndDoneAgain)
     other.otherPricePerKwh.reset();
     ASSERT_TRUE(keepWeighing(other));
     ASSERT_TRUE(store::undoLast(*m_logbook));
-    EXPECT_EQ(kept(), someWeighing());
+    EXPECT_EQ(stored(), someWeighing());
     ASSERT_TRUE(store::redoLast(*m_logbook));
-    EXPECT_EQ(kept(), other);
+    EXPECT_EQ(stored(), other);
     ASSERT_TRUE(store::undoLast(*m_logbook));
     ASSERT_TRUE(store::undoLast(*m_logbook));
-    EXPECT_EQ(kept(), Weighing{});
+    EXPECT_EQ(stored(), Weighing{});
 }
 
 TEST_F(WeighingTest, DoesNotTouchTheSettings)
@@ -99,7 +99,7 @@ TEST_F(WeighingTest, RefusesWhatIsNone)
     EXPECT_EQ(
         why([](Weighing& w) { w.otherPricePerKwh = std::numeric_limits<double>::infinity(); }),
         "what is weighed by must be a number.");
-    EXPECT_EQ(kept(), Weighing{});
+    EXPECT_EQ(stored(), Weighing{});
 }
 
 } // namespace

@@ -41,16 +41,16 @@ protected:
 
     void note(MainWindow& window)
     {
-        bool kept = false;
-        keepChange(
+        bool stored = false;
+        saveChange(
             window.session(), &window, {store::HistoryVerb::noteAdded},
             [](const store::Change& change) {
                 return store::addNote(change, {now(), {}, "lid opened"});
             },
-            [&](Done done) { kept = done.has_value(); });
+            [&](Done done) { stored = done.has_value(); });
         settle(window);
         settle(window);
-        EXPECT_TRUE(kept);
+        EXPECT_TRUE(stored);
     }
 
     static BackupsDialog* offered(MainWindow& window)
@@ -77,7 +77,7 @@ protected:
     }
 };
 
-TEST(BackupWords, SayWhenTheLastCopyWasMade)
+TEST(BackupText, SayWhenTheLastCopyWasMade)
 {
     const Date today(std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{7});
     EXPECT_EQ(lastBackupText({}, today), "never backed up");

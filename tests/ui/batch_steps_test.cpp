@@ -41,7 +41,7 @@ TEST(BatchSteps, TurningDownSaysWhatBegins)
     ASSERT_TRUE(step) << step.error().sentence();
     EXPECT_EQ(step->words, "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F.");
     EXPECT_EQ(store::historyText(step->entry), "ended Primary of Pale 2");
-    const auto laid = laidInForce(step->batch);
+    const auto laid = stagesInForce(step->batch);
     ASSERT_EQ(laid.size(), 2u);
     EXPECT_EQ(laid[1].start, now);
     EXPECT_EQ(step->batch.schedule, waitingBatch().schedule) << "what was planned stays";
@@ -75,15 +75,15 @@ TEST(BatchSteps, AChangeOfPlanLeavesThePastAlone)
     plan.schedule[0].target = Temperature::fahrenheit(70);
     plan.tolerance = TemperatureDifference::fahrenheitDegrees(1);
     const Batch later = withPlanFrom(batch, plan, change, "sluggish");
-    EXPECT_EQ(targetAt(laidInForce(later), denverTime("2026-03-11 06:00")),
+    EXPECT_EQ(targetAt(stagesInForce(later), denverTime("2026-03-11 06:00")),
               Temperature::fahrenheit(66));
-    EXPECT_EQ(targetAt(laidInForce(later), denverTime("2026-03-12 06:00")),
+    EXPECT_EQ(targetAt(stagesInForce(later), denverTime("2026-03-12 06:00")),
               Temperature::fahrenheit(70));
     EXPECT_EQ(later.schedule, batch.schedule);
     EXPECT_EQ(later.tolerance, batch.tolerance) << "the band of the past does not move either";
-    EXPECT_EQ(laidInForce(later).back().stage.tolerance, plan.tolerance);
+    EXPECT_EQ(stagesInForce(later).back().stage.tolerance, plan.tolerance);
     const Batch instead = withPlanInstead(later, plan);
-    EXPECT_EQ(targetAt(laidInForce(instead), denverTime("2026-03-11 06:00")),
+    EXPECT_EQ(targetAt(stagesInForce(instead), denverTime("2026-03-11 06:00")),
               Temperature::fahrenheit(70));
     EXPECT_TRUE(instead.planChanges.empty());
 }
@@ -95,7 +95,7 @@ TEST(BatchSteps, PlannedAndDoneStayApart)
     batch.schedule[0].length = Hours{240};
     batch.stageEnds = {denverTime("2026-03-12 18:12")};
     const auto planned = scheduleTable(firstPlanned(batch), batch, us());
-    const auto done = scheduleTable(laidInForce(batch), batch, us());
+    const auto done = scheduleTable(stagesInForce(batch), batch, us());
     EXPECT_EQ(planned.rows[0][3].text, "20 Mar 18:00");
     EXPECT_EQ(done.rows[0][3].text, "12 Mar 18:12");
     EXPECT_THAT(planHistory(batch, us()),
@@ -107,7 +107,7 @@ TEST_F(NewBatchTest, TurnDownNowIsOneKeyAndEnter)
     setPlan("Pale 2", waitingBatch().schedule);
     QWidget window;
     BatchActions actions(session, &window);
-    const QSignalSpy kept(&actions, &BatchActions::kept);
+    const QSignalSpy stored(&actions, &BatchActions::saved);
     window.show();
     actions.endStageNow("Pale 2");
     settle();
@@ -117,8 +117,8 @@ TEST_F(NewBatchTest, TurnDownNowIsOneKeyAndEnter)
     QTest::keyClick(dialog, Qt::Key_Return);
     settle();
     EXPECT_THAT(batch("Pale 2").stageEnds, testing::ElementsAre(now()));
-    ASSERT_EQ(kept.size(), 1);
-    EXPECT_EQ(kept[0][0], "ended Primary of Pale 2");
+    ASSERT_EQ(stored.size(), 1);
+    EXPECT_EQ(stored[0][0], "ended Primary of Pale 2");
 }
 
 TEST_F(NewBatchTest, ABatchThatEndedIsNotOfferedToBeEndedAgain)
@@ -142,7 +142,7 @@ TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
     ASSERT_TRUE(german.loaded());
     QWidget window;
     BatchActions actions(session, &window);
-    const QSignalSpy kept(&actions, &BatchActions::kept);
+    const QSignalSpy stored(&actions, &BatchActions::saved);
     window.show();
     actions.endStageNow("Pale 2");
     settle();
@@ -150,8 +150,8 @@ TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
     ASSERT_TRUE(dialog);
     QTest::keyClick(dialog, Qt::Key_Return);
     settle();
-    ASSERT_EQ(kept.size(), 1);
-    EXPECT_EQ(kept[0][0], "Primary von Pale 2 beendet");
+    ASSERT_EQ(stored.size(), 1);
+    EXPECT_EQ(stored[0][0], "Primary von Pale 2 beendet");
     const auto file = store::LogbookFile::open(core(session.path()), store::Access::read);
     ASSERT_TRUE(file);
     EXPECT_EQ(store::readHistoryEntries(**file)->back().entry,
@@ -162,7 +162,7 @@ TEST_F(NewBatchTest, ABatchThatWaitsIsPitchedAndLaterEndedByOneKey)
 {
     Batch ahead = batch("Pale 2");
     ahead.pitched = now() + std::chrono::hours{24};
-    keepChange(
+    saveChange(
         session, &session, {store::HistoryVerb::roundsChanged},
         [&](const store::Change& change) { return store::updateBatch(change, "Pale 2", ahead); },
         [](const Done& done) { EXPECT_TRUE(done); });

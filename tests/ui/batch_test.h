@@ -45,7 +45,7 @@ protected:
     {
         Batch changed = batch(name);
         changed.schedule = schedule;
-        keepChange(
+        saveChange(
             session, &session, {store::HistoryVerb::roundsChanged},
             [=](const store::Change& change) { return store::updateBatch(change, name, changed); },
             [](const Done& done) { EXPECT_TRUE(done); });

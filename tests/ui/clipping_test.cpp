@@ -64,14 +64,14 @@ TEST(Clipping, NothingOfARandomLineLiesOutsideAndAllInsideIsThere)
                 inside += unit.contains(at) ? std::hypot(way.x(), way.y()) : 0.0;
             }
         }
-        double kept = 0.0;
+        double stored = 0.0;
         for (const QPolygonF& part : lineInside(line, unit)) {
             for (qsizetype i = 1; i < part.size(); ++i)
-                kept += std::hypot(part[i].x() - part[i - 1].x(), part[i].y() - part[i - 1].y());
+                stored += std::hypot(part[i].x() - part[i - 1].x(), part[i].y() - part[i - 1].y());
             for (const QPointF& point : part)
                 EXPECT_TRUE(unit.adjusted(-1e-9, -1e-9, 1e-9, 1e-9).contains(point));
         }
-        EXPECT_NEAR(kept, inside, 0.25) << "round " << round;
+        EXPECT_NEAR(stored, inside, 0.25) << "round " << round;
     }
 }
 

@@ -179,7 +179,7 @@ TEST(HistoryWords, LeaveOutRowIdsAndShowInstantsAsTimes)
                   {"name", "Ale", "Ale 2"},
                   {"ended", "", "1772900000000"},
                   {"act", "3", "4"}};
-    const TableWords words = rowWords({row}, UnitFormat{});
+    const TableText words = rowText({row}, UnitFormat{});
     ASSERT_EQ(words.rows.size(), 2u);
     EXPECT_EQ(words.rows[0][0].text, "batch");
     EXPECT_EQ(words.rows[0][3].text, "Ale 2");
@@ -198,7 +198,7 @@ TEST(HistoryWords, AreInTheUnitsOfTheLogbook)
                   {"gap_limit_ms", "1800000", "5400000"}};
     UnitFormat us;
     us.units = UnitSystem::us;
-    const TableWords words = rowWords({row}, us);
+    const TableText words = rowText({row}, us);
     ASSERT_EQ(words.rows.size(), 5u);
     EXPECT_EQ(words.rows[0][1].text, "target");
     EXPECT_EQ(words.rows[0][2].text, "64.4 °F"); // 18 × 1.8 + 32
@@ -209,7 +209,7 @@ TEST(HistoryWords, AreInTheUnitsOfTheLogbook)
     EXPECT_EQ(words.rows[3][3].text, "750 W");
     EXPECT_EQ(words.rows[4][2].text, "30 min");
     EXPECT_EQ(words.rows[4][3].text, "1 h 30 min");
-    EXPECT_EQ(rowWords({row}, UnitFormat{}).rows[0][2].text, "18.0 °C");
+    EXPECT_EQ(rowText({row}, UnitFormat{}).rows[0][2].text, "18.0 °C");
 }
 
 } // namespace holdband::ui::test

@@ -31,7 +31,7 @@ protected:
     {
         const auto file = store::LogbookFile::open(logbook.toStdString(), store::Access::read);
         EXPECT_TRUE(file);
-        const auto read = readBatchWorld(**file);
+        const auto read = readFormData(**file);
         EXPECT_TRUE(read) << (read ? "" : read.error().sentence());
         return *read;
     }

@@ -80,7 +80,7 @@ TEST_F(EquipmentTest, ASetupIsAddedWithPartsAndTheirSum)
     fillRow(dialog->parts(), 0, {"freezer", "1", "$189.99"});
     dialog->parts()->addRow();
     fillRow(dialog->parts(), 1, {"controller", "2", "35"});
-    EXPECT_EQ(dialog->sumWords(), "All parts: $259.99");
+    EXPECT_EQ(dialog->sumText(), "All parts: $259.99");
     EXPECT_EQ(dialog->ratings()->model()->rows()[0].cells[0], "build effort");
     dialog->ratings()->model()->setCell(3, 1, "6");
     press(*dialog);
@@ -200,7 +200,7 @@ TEST_F(EquipmentTest, PricesHaveWindowsAndDates)
     EXPECT_THAT(settings.tariffChanges,
                 testing::ElementsAre(TariffChange{denverTime("2026-04-01 00:00"), {0.17, {}}}));
     EXPECT_EQ(settings.rounds, usualRounds()) << "nothing else changed";
-    const TableWords table = pricesTable(equipment());
+    const TableText table = pricesTable(equipment());
     EXPECT_EQ(table.rows[0][2].text, "mon – fri 16:00 – 21:00: 0.31");
     EXPECT_EQ(table.rows[1][0].text, "from 1 Apr 2026 00:00");
 }

@@ -23,16 +23,16 @@ UnitFormat metric()
     return {UnitSystem::metric, "EUR", *Zone::named("Europe/Berlin"), ','};
 }
 
-double typed(Quantity quantity, const char* text, const UnitFormat& manner)
+double typed(Quantity quantity, const char* text, const UnitFormat& format)
 {
-    const auto read = readTyped(quantity, QString::fromUtf8(text), manner);
+    const auto read = readTyped(quantity, QString::fromUtf8(text), format);
     EXPECT_TRUE(read) << (read ? "" : read.error().sentence());
     return read ? *read : -1e9;
 }
 
-std::string refusal(Quantity quantity, const char* text, const UnitFormat& manner)
+std::string refusal(Quantity quantity, const char* text, const UnitFormat& format)
 {
-    const auto read = readTyped(quantity, QString::fromUtf8(text), manner);
+    const auto read = readTyped(quantity, QString::fromUtf8(text), format);
     EXPECT_FALSE(read) << text;
     return read ? std::string() : read.error().sentence();
 }
@@ -99,7 +99,7 @@ TEST(TypedQuantity, WritesAsAPersonWould)
 TEST(QuantityField, KeepsWhatWasTypedAndSaysWhatIsWrong)
 {
     QuantityField field(Quantity::hours, "Hours");
-    field.setManner(us());
+    field.setFormat(us());
     field.setRule(aboveZero);
     field.show();
     QTest::keyClicks(field.edit(), "-3");
@@ -119,7 +119,7 @@ TEST(QuantityField, KeepsWhatWasTypedAndSaysWhatIsWrong)
 TEST(QuantityField, WhatWasNotTouchedStaysToTheBit)
 {
     QuantityField field(Quantity::temperature, "Target");
-    field.setManner(us());
+    field.setFormat(us());
     const Temperature odd = Temperature::celsius(18.123456789);
     field.set(std::optional(odd));
     EXPECT_EQ(field.edit()->text(), "64.62");
@@ -264,11 +264,11 @@ TEST(SaveRow, AsksOnceAndTakesTheSecondPressForAYes)
 TEST(KeptTogether, NumbersAndTheirUnitsStayOnALine)
 {
     const QString nb(QChar(0xa0));
-    EXPECT_EQ(keptTogether("Settling, 13 h 49 min + 5 min, is not judged."),
+    EXPECT_EQ(withNoBreakSpaces("Settling, 13 h 49 min + 5 min, is not judged."),
               "Settling, 13" + nb + "h" + nb + "49" + nb + "min + 5" + nb + "min, is not judged.");
-    EXPECT_EQ(keptTogether("24.3 days held (0.6 %), 3 °F past"),
+    EXPECT_EQ(withNoBreakSpaces("24.3 days held (0.6 %), 3 °F past"),
               "24.3" + nb + "days held (0.6" + nb + "%), 3" + nb + "°F past");
-    EXPECT_EQ(keptTogether("2 stages, 3 hops"), "2 stages, 3 hops");
+    EXPECT_EQ(withNoBreakSpaces("2 stages, 3 hops"), "2 stages, 3 hops");
 }
 
 } // namespace holdband::ui

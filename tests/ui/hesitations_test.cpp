@@ -136,12 +136,12 @@ TEST_F(HesitationsTest, EnterOnCancelCancels)
 {
     QDialog dialog;
     SaveRow& row = *new SaveRow(QStringLiteral("Keep"), &dialog);
-    QSignalSpy kept(&row, &SaveRow::saveWanted);
+    QSignalSpy stored(&row, &SaveRow::saveWanted);
     QSignalSpy cancelled(&row, &SaveRow::cancelWanted);
     dialog.show();
     row.cancelButton()->setFocus();
     QTest::keyClick(row.cancelButton(), Qt::Key_Return);
-    EXPECT_EQ(kept.count(), 0);
+    EXPECT_EQ(stored.count(), 0);
     EXPECT_EQ(cancelled.count(), 1);
 }
 
@@ -196,11 +196,11 @@ TEST_F(HesitationsTest, UnitsAreChosenInTheLogbookMenu)
     settle(*m_window);
     const auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read, now);
     ASSERT_TRUE(file);
-    const auto kept = store::readSettings(**file);
-    ASSERT_TRUE(kept);
-    EXPECT_EQ(kept->units, UnitSystem::metric);
-    EXPECT_EQ(kept->currency, "EUR");
-    EXPECT_EQ(kept->tariff.pricePerKwh, 0.15) << "what the dialog does not show stays";
+    const auto stored = store::readSettings(**file);
+    ASSERT_TRUE(stored);
+    EXPECT_EQ(stored->units, UnitSystem::metric);
+    EXPECT_EQ(stored->currency, "EUR");
+    EXPECT_EQ(stored->tariff.pricePerKwh, 0.15) << "what the dialog does not show stays";
 }
 
 } // namespace holdband::ui::test

@@ -46,11 +46,11 @@ TEST_F(ImportTest, IsLookedAtFirstAndKeptOnAWord)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
-    ASSERT_TRUE(page().canKeep()) << said();
+    ASSERT_TRUE(page().canImport()) << said();
     EXPECT_TRUE(page().message().contains("3 rows read, 2 readings new, 0 already there"))
         << said();
     EXPECT_EQ(lastOf("Cabinet beer"), before);
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     EXPECT_TRUE(page().message().startsWith("Saved.")) << said();
     EXPECT_GT(lastOf("Cabinet beer"), before);
@@ -59,15 +59,15 @@ TEST_F(ImportTest, IsLookedAtFirstAndKeptOnAWord)
 TEST_F(ImportTest, CountsOpenTheirRows)
 {
     look("more.csv", goodLog);
-    EXPECT_EQ(count(Fate::added), "2 new");
-    EXPECT_EQ(count(Fate::rejected), "1 rejected");
-    EXPECT_FALSE(view().countButton(Fate::conflicting)->isEnabled());
-    view().countButton(Fate::rejected)->click();
+    EXPECT_EQ(count(RowOutcome::added), "2 new");
+    EXPECT_EQ(count(RowOutcome::rejected), "1 rejected");
+    EXPECT_FALSE(view().countButton(RowOutcome::conflicting)->isEnabled());
+    view().countButton(RowOutcome::rejected)->click();
     EXPECT_TRUE(view().rows()->isVisible());
     EXPECT_EQ(view().rows()->model()->index(0, 0).data(), "4");
     EXPECT_EQ(view().rows()->model()->index(0, 2).data(), "?");
     EXPECT_TRUE(view().rows()->saveButton()->isVisible());
-    view().countButton(Fate::added)->click();
+    view().countButton(RowOutcome::added)->click();
     EXPECT_EQ(view().rows()->model()->rowCount(), 2);
     EXPECT_EQ(view().rows()->model()->index(1, 3).data(), "66.4 °F");
     EXPECT_FALSE(view().rows()->saveButton()->isVisible());
@@ -76,12 +76,12 @@ TEST_F(ImportTest, CountsOpenTheirRows)
 TEST_F(ImportTest, ConflictsShowWhatStands)
 {
     look("first.csv", goodLog);
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     look("second.csv", "time,Cabinet beer (F)\n2026-03-12T19:00:00Z,70\n2026-03-12T19:30:00Z,66.4\n"
                        "2026-03-12T21:00:00Z,66\n");
-    EXPECT_EQ(count(Fate::alreadyThere), "1 already there");
-    view().countButton(Fate::conflicting)->click();
+    EXPECT_EQ(count(RowOutcome::alreadyThere), "1 already there");
+    view().countButton(RowOutcome::conflicting)->click();
     EXPECT_EQ(view().rows()->model()->index(0, 3).data(), "70 °F");
     EXPECT_EQ(view().rows()->model()->index(0, 4).data(), "66.2 °F");
 }
@@ -89,10 +89,10 @@ TEST_F(ImportTest, ConflictsShowWhatStands)
 TEST_F(ImportTest, ASecondTimeThereIsNothingNew)
 {
     look("more.csv", goodLog);
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     look("more.csv", goodLog);
-    EXPECT_FALSE(page().canKeep());
+    EXPECT_FALSE(page().canImport());
     EXPECT_TRUE(page().message().contains("nothing new to save")) << said();
 }
 
@@ -102,7 +102,7 @@ TEST_F(ImportTest, CancelKeepsNothing)
     look("more.csv", goodLog);
     page().cancel();
     wait();
-    EXPECT_FALSE(page().canKeep());
+    EXPECT_FALSE(page().canImport());
     EXPECT_EQ(page().message(), "Nothing was saved.");
     EXPECT_EQ(lastOf("Cabinet beer"), before);
 }
@@ -113,8 +113,8 @@ TEST_F(ImportTest, CancelWhileKeepingLeavesNothing)
     for (int i = 0; i < 200'000; ++i)
         text += std::to_string(1'500'000'000 + 60 * i) + ",62\n";
     look("long.csv", text);
-    QTRY_VERIFY_WITH_TIMEOUT(page().canKeep(), 20'000);
-    page().keepButton()->click();
+    QTRY_VERIFY_WITH_TIMEOUT(page().canImport(), 20'000);
+    page().importButton()->click();
     page().cancel();
     wait();
     EXPECT_TRUE(page().message().contains("Nothing was saved") ||
@@ -133,10 +133,10 @@ TEST_F(ImportTest, LookingMakesNoCopyAndLeavesTheFileAsItIs)
     };
     const QByteArray before = bytes();
     look("more.csv", goodLog);
-    ASSERT_TRUE(page().canKeep()) << said();
+    ASSERT_TRUE(page().canImport()) << said();
     EXPECT_TRUE(bytes() == before);
     EXPECT_FALSE(QFile::exists(path("small backups")));
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     EXPECT_TRUE(QFile::exists(path("small backups"))) << "storing is a change";
 }
@@ -145,16 +145,16 @@ TEST_F(ImportTest, AFileThatChangedAfterItsPreviewIsShownAgainAndNotStored)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
-    ASSERT_TRUE(page().canKeep()) << said();
+    ASSERT_TRUE(page().canImport()) << said();
     write("more.csv", goodLog + "2026-03-12T20:30:00Z,66.6,open\n");
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     EXPECT_EQ(lastOf("Cabinet beer"), before);
     EXPECT_TRUE(page().message().contains("changed after it was looked at")) << said();
     EXPECT_TRUE(page().message().contains("4 rows read, 3 readings new")) << said();
     EXPECT_EQ(raw(4, 2), "66.6");
-    ASSERT_TRUE(page().canKeep());
-    page().keepButton()->click();
+    ASSERT_TRUE(page().canImport());
+    page().importButton()->click();
     wait();
     EXPECT_TRUE(page().message().startsWith("Saved.")) << said();
     EXPECT_FALSE(page().message().contains("changed after")) << said();
@@ -165,17 +165,17 @@ TEST_F(ImportTest, AFileThatBecameAnotherAfterItsPreviewIsLookedAtAnew)
 {
     look("more.csv", "time,Probe 1 (F)\n2026-03-12T19:00:00Z,66.2\n");
     choose(view().heads()->box(1), "Cabinet beer");
-    ASSERT_TRUE(page().canKeep()) << said();
+    ASSERT_TRUE(page().canImport()) << said();
     write("more.csv", "time,Probe 1 (F)\n2026-03-12T19:30:00Z,66.2\n");
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     EXPECT_EQ(view().heads()->box(1)->currentText(), "Cabinet beer") << "the same columns";
-    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_TRUE(page().canImport()) << said();
     write("more.csv", "Lid;time;Room (F)\n1;2026-03-12T19:30:00Z;62\n");
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     EXPECT_EQ(view().heads()->box(2)->currentText(), "Room");
-    EXPECT_TRUE(page().canKeep()) << said();
+    EXPECT_TRUE(page().canImport()) << said();
     EXPECT_TRUE(page().message().contains("changed after it was looked at")) << said();
 }
 
@@ -183,7 +183,7 @@ TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
-    page().keepButton()->click();
+    page().importButton()->click();
     // The window's thread gets no event, but the worker has finished.
     for (int i = 0; i < 500 && lastOf("Cabinet beer") == before; ++i)
         QThread::msleep(20);
@@ -207,8 +207,8 @@ TEST_F(ImportTest, SeveralFilesWaitSideBySideAndAreKeptTogether)
     ASSERT_EQ(page().tabs()->count(), 3);
     EXPECT_EQ(page().tabs()->tabText(0), "a.csv · ready");
     EXPECT_EQ(page().tabs()->tabText(2), "c.csv · asks");
-    EXPECT_EQ(page().keepAllButton()->text(), "Save &all 2 that are ready");
-    page().keepAllButton()->click();
+    EXPECT_EQ(page().importAllButton()->text(), "Save &all 2 that are ready");
+    page().importAllButton()->click();
     wait();
     EXPECT_EQ(page().tabs()->tabText(1), "b.csv · saved");
     EXPECT_EQ(toMs(lastOf("Room")), 1773345600000); // 2026-03-12T20:00:00Z
@@ -223,7 +223,7 @@ TEST_F(ImportTest, RowsArePastedFromASpreadsheet)
     wait();
     EXPECT_EQ(raw(0, 1), "2026-03-12 19:00");
     choose(view().heads()->box(1), "Room");
-    ASSERT_TRUE(page().canKeep()) << said();
+    ASSERT_TRUE(page().canImport()) << said();
     EXPECT_EQ(result(0, 1), "62.5");
 }
 
@@ -231,7 +231,7 @@ TEST_F(ImportTest, AnImportIsTakenBackAndPutBack)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
-    page().keepButton()->click();
+    page().importButton()->click();
     wait();
     page().cancel(); // closes it
     wait();
@@ -271,12 +271,12 @@ TEST_F(ImportTest, AWatchedFileBringsItsNewRowsByItself)
 TEST_F(ImportTest, AFileThatIsNoLogIsRefusedInASentence)
 {
     look("empty.csv", "");
-    EXPECT_FALSE(page().canKeep());
+    EXPECT_FALSE(page().canImport());
     EXPECT_TRUE(page().message().contains("empty")) << said();
     m_window->importFile(path("missing.csv"));
     wait();
     EXPECT_TRUE(page().message().contains("no such file")) << said();
-    EXPECT_FALSE(page().canKeep());
+    EXPECT_FALSE(page().canImport());
 }
 
 } // namespace holdband::ui::test

@@ -56,7 +56,7 @@ protected:
     {
         return view().result()->index(row, column).data().toString();
     }
-    QString count(Fate fate) { return view().countButton(fate)->text(); }
+    QString count(RowOutcome outcome) { return view().countButton(outcome)->text(); }
     std::string said() { return page().message().toStdString(); }
 
     QString m_logbook;

@@ -2,8 +2,8 @@
 #include "core/text/times.h"
 #include "tests/ui/lane_days.h"
 #include "ui/lanes/lanes_area.h"
-#include "ui/lanes/lanes_view.h"
 #include "ui/lanes/lanes_text.h"
+#include "ui/lanes/lanes_view.h"
 
 #include <QApplication>
 #include <QContextMenuEvent>
@@ -330,20 +330,19 @@ TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
     EXPECT_GT(area.bar()->value(), 0) << "what the pages show is in view";
 }
 
-TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)
+TEST(LanesText, SayNameTimeVerdictAndWhatTheMarkMeans)
 {
     results::LaneBar one = stayedBar("Ale 1", 0, 10);
     one.verdict = analysis::Verdict::missed;
     one.mark = "↛";
     one.headline = "Missed the target of Crash";
-    EXPECT_EQ(barWords(one, Zone::utc()),
-              "Ale 1\n1 Mar 2026 07:00 – 11 Mar 2026 07:00 (10.0 days)\n"
-              "Missed the target of Crash\n↛ a target was missed");
+    EXPECT_EQ(barText(one, Zone::utc()), "Ale 1\n1 Mar 2026 07:00 – 11 Mar 2026 07:00 (10.0 days)\n"
+                                         "Missed the target of Crash\n↛ a target was missed");
     one.open = true;
     one.mark = "…";
     one.verdict = analysis::Verdict::stayed;
     EXPECT_EQ(markMeaning(one), "… still open: it stayed in its band so far");
-    EXPECT_EQ(spanWords(one, Zone::utc()), "1 Mar 2026 07:00 – still open (10.0 days so far)");
+    EXPECT_EQ(spanText(one, Zone::utc()), "1 Mar 2026 07:00 – still open (10.0 days so far)");
     one.verdict = analysis::Verdict::left;
     one.mark = "2";
     EXPECT_EQ(markMeaning(one), "it left its band 2 times, and it is still open");
@@ -355,26 +354,26 @@ TEST(LanesWords, SayNameTimeVerdictAndWhatTheMarkMeans)
     EXPECT_EQ(markMeaning(one), "? not enough data to say");
 }
 
-TEST(LanesWords, CountTheVerdictsOfMany)
+TEST(LanesText, CountTheVerdictsOfMany)
 {
     const results::LaneBar a = stayedBar("A", 0, 2);
     results::LaneBar b = stayedBar("B", 3, 5);
     b.verdict = analysis::Verdict::left;
     results::LaneBar c = stayedBar("C", 6, 8);
     c.open = true;
-    EXPECT_EQ(groupWords({&a, &b, &c}, Zone::utc()),
+    EXPECT_EQ(groupText({&a, &b, &c}, Zone::utc()),
               "3 batches, 1 Mar 2026 – 9 Mar 2026\n"
               "1 stayed in the band, 1 left it, 1 still open\nClick to zoom to them.");
 }
 
-TEST(LanesWords, SayWhichRoundsWereMissed)
+TEST(LanesText, SayWhichRoundsWereMissed)
 {
     const Span span{day(0), day(6)};
-    EXPECT_EQ(roundsWords({0.0, 1, 1, span}, Zone::utc()), "Missed: the round of 1 Mar 2026 07:00");
-    EXPECT_EQ(roundsWords({0.0, 1, 0, span}, Zone::utc()), "Read: 1 Mar 2026 07:00");
-    EXPECT_EQ(roundsWords({0.0, 12, 2, span}, Zone::utc()),
+    EXPECT_EQ(roundsText({0.0, 1, 1, span}, Zone::utc()), "Missed: the round of 1 Mar 2026 07:00");
+    EXPECT_EQ(roundsText({0.0, 1, 0, span}, Zone::utc()), "Read: 1 Mar 2026 07:00");
+    EXPECT_EQ(roundsText({0.0, 12, 2, span}, Zone::utc()),
               "12 rounds, 2 of them missed\n1 Mar 2026 – 7 Mar 2026");
-    EXPECT_EQ(roundsWords({0.0, 12, 0, span}, Zone::utc()),
+    EXPECT_EQ(roundsText({0.0, 12, 0, span}, Zone::utc()),
               "12 rounds, all read\n1 Mar 2026 – 7 Mar 2026");
 }
 

@@ -46,8 +46,8 @@ protected:
                 HOLDBAND_TRY(change->commit());
                 return true;
             },
-            [this](const Result<bool>& kept) {
-                EXPECT_TRUE(kept);
+            [this](const Result<bool>& stored) {
+                EXPECT_TRUE(stored);
                 m_window->session().announceChange();
             });
         settle(*m_window);

@@ -127,7 +127,7 @@ TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)
     ASSERT_TRUE(larger);
     larger->trigger();
     EXPECT_FALSE(told.isEmpty());
-    sizeTextAsKept(*qApp);
+    applyStoredTextSize(*qApp);
     EXPECT_NEAR(QApplication::font().pointSizeF(), 1.5 * usual.pointSizeF(), 0.01);
     QApplication::setFont(usual);
 }
@@ -162,10 +162,10 @@ TEST(UsualRounds, AreKeptInEnglishAndSaidInTheReadersLanguage)
     EXPECT_EQ(rows.at(0).cells.at(0), "Morgen");
     EXPECT_EQ(rows.at(1).cells.at(0), "Abend");
     rows.at(1).cells[0] = "Nach der Arbeit";
-    const auto kept = roundsOf(rows);
-    ASSERT_TRUE(kept);
-    EXPECT_EQ(kept->at(0).label, "Morning");
-    EXPECT_EQ(kept->at(1).label, "Nach der Arbeit") << "as it was written";
+    const auto stored = roundsOf(rows);
+    ASSERT_TRUE(stored);
+    EXPECT_EQ(stored->at(0).label, "Morning");
+    EXPECT_EQ(stored->at(1).label, "Nach der Arbeit") << "as it was written";
 }
 
 TEST_F(LanguageWindow, UnderlinesNoLetterTwiceInGerman)

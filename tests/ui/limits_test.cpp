@@ -44,7 +44,7 @@ TEST_F(LimitsTest, BeginsWithTheBatchsOwnAndSaysNothing)
 {
     EXPECT_EQ(card().tolerance()->value(), 15) << "3 °F in steps of 0.2";
     EXPECT_EQ(card().verdict(), "");
-    EXPECT_FALSE(card().keepButton()->isEnabled());
+    EXPECT_FALSE(card().importButton()->isEnabled());
 }
 
 TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordStays)
@@ -62,7 +62,7 @@ TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordStays)
 
 TEST_F(LimitsTest, AGraceLongerThanTheExcursionForgivesIt)
 {
-    card().grace()->setValue(300);
+    card().ignoreShorterThan()->setValue(300);
     EXPECT_TRUE(waitFor("ignored as shorter than")) << card().verdict().toStdString();
 }
 
@@ -77,7 +77,7 @@ TEST_F(LimitsTest, KeptLimitsAreOfTheBatchAndCanBeTakenBack)
     ASSERT_NEAR(tolerance(), 3.0, 1e-9);
     card().tolerance()->setValue(20);
     ASSERT_TRUE(waitFor("eft the band")) << card().verdict().toStdString();
-    card().keepButton()->click();
+    card().importButton()->click();
     settle(*m_window);
     EXPECT_NEAR(tolerance(), 4.0, 1e-9);
     EXPECT_EQ(card().verdict(), "") << "they are its own now";

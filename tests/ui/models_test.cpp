@@ -11,9 +11,9 @@ namespace {
 
 using Tester = QAbstractItemModelTester;
 
-TableWords twoRows()
+TableText twoRows()
 {
-    TableWords words;
+    TableText words;
     words.header = {"Stage", "kWh"};
     words.numeric = {false, true};
     words.rows = {{{"Primary", "66 °F ± 3 °F", false}, {"5.79", {}, true}},

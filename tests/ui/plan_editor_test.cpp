@@ -31,7 +31,7 @@ class PlanEditorTest : public ::testing::Test {
 protected:
     void SetUp() override
     {
-        editor.setManner(us());
+        editor.setFormat(us());
         editor.setPlan(usualPlan());
         editor.resize(900, 560);
         editor.show();
@@ -83,7 +83,7 @@ TEST_F(PlanEditorTest, TheTableModelPassesTheTester)
 {
     const QAbstractItemModelTester tester(editor.table()->model(),
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    set(0, planEnds, untilWords(StageUntil::gravity));
+    set(0, planEnds, untilText(StageUntil::gravity));
     set(0, planGravity, "1.012");
     editor.table()->addRow();
     editor.table()->moveRow(-1);
@@ -115,13 +115,13 @@ TEST_F(PlanEditorTest, SaysWhenEachStageBegins)
     editor.setPitched(*parseRfc3339("2026-03-08T01:00:00Z"));
     // Ten times 24 hours later, because the clocks went forward on 8 March.
     EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "day 10, 17 Mar 19:00");
-    set(0, planEnds, untilWords(StageUntil::turnedDown));
+    set(0, planEnds, untilText(StageUntil::turnedDown));
     EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "after Primary");
 }
 
 TEST_F(PlanEditorTest, AStageMayWaitForTheBrewerOrForAGravity)
 {
-    set(0, planEnds, untilWords(StageUntil::gravity));
+    set(0, planEnds, untilText(StageUntil::gravity));
     EXPECT_FALSE(refused(0, planGravity).isEmpty());
     set(0, planGravity, "1.012");
     set(0, planLasts, "");
@@ -130,7 +130,7 @@ TEST_F(PlanEditorTest, AStageMayWaitForTheBrewerOrForAGravity)
     EXPECT_EQ(plan->schedule[0].until, StageUntil::gravity);
     EXPECT_EQ(plan->schedule[0].untilGravity, Gravity::specific(1.012));
     EXPECT_EQ(plan->schedule[0].length, std::nullopt);
-    set(0, planEnds, untilWords(StageUntil::turnedDown));
+    set(0, planEnds, untilText(StageUntil::turnedDown));
     ASSERT_TRUE(editor.plan());
     EXPECT_EQ(editor.plan()->schedule[0].untilGravity, std::nullopt);
 }

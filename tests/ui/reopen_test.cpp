@@ -20,7 +20,7 @@ TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndTheEndComesBackByUndo)
     const Instant ended = *batch("Pale 1").ended;
     QWidget window;
     BatchActions actions(session, &window);
-    const QSignalSpy kept(&actions, &BatchActions::kept);
+    const QSignalSpy stored(&actions, &BatchActions::saved);
     window.show();
     actions.reopen("Pale 1");
     settle();
@@ -30,8 +30,8 @@ TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndTheEndComesBackByUndo)
     QTest::keyClick(dialog, Qt::Key_Return);
     settle();
     EXPECT_EQ(batch("Pale 1").ended, std::nullopt);
-    ASSERT_EQ(kept.size(), 1);
-    EXPECT_EQ(kept[0][0], "reopened batch Pale 1");
+    ASSERT_EQ(stored.size(), 1);
+    EXPECT_EQ(stored[0][0], "reopened batch Pale 1");
     const QSignalSpy failed(&actions, &BatchActions::failed);
     actions.reopen("Pale 1");
     settle();
@@ -52,7 +52,7 @@ TEST_F(ReopenTest, ReopeningAsksWhereTheVesselIsTakenMeanwhile)
 {
     Batch next = batch("Pale 2");
     next.beerSensor = "Loop beer";
-    keepChange(
+    saveChange(
         session, &session, {store::HistoryVerb::roundsChanged},
         [=](const store::Change& change) { return store::updateBatch(change, "Pale 2", next); },
         [](const Done& done) { EXPECT_TRUE(done); });

@@ -97,7 +97,7 @@ TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
     EXPECT_TRUE(farOutside(beer, 86.0));
 }
 
-TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
+TEST(StatusText, SayTheNextRoundAndTheMetersOfRunningSetups)
 {
     results::RoundsSheet sheet;
     sheet.zone = *Zone::named("America/Denver");
@@ -110,11 +110,11 @@ TEST(StatusWords, SayTheNextRoundAndTheMetersOfRunningSetups)
     other.setup = "Cabinet";
     sheet.rows = {loop, other};
     sheet.nextDue = *parseRfc3339("2026-04-06T00:00:00Z"); // 18:00 local
-    EXPECT_EQ(statusWords(sheet, {"Loop"}), "Next round due 18:00 · Loop meter last read 5 h ago");
+    EXPECT_EQ(statusText(sheet, {"Loop"}), "Next round due 18:00 · Loop meter last read 5 h ago");
     sheet.now = *parseRfc3339("2026-04-06T02:00:00Z");     // 20:00 local
     sheet.nextDue = *parseRfc3339("2026-04-06T13:00:00Z"); // 07:00 local
-    EXPECT_TRUE(statusWords(sheet, {"Loop"}).startsWith("Next round due tomorrow 07:00"));
-    EXPECT_EQ(statusWords(sheet, {}), "No batch is running, so no round is due.");
+    EXPECT_TRUE(statusText(sheet, {"Loop"}).startsWith("Next round due tomorrow 07:00"));
+    EXPECT_EQ(statusText(sheet, {}), "No batch is running, so no round is due.");
 }
 
 } // namespace holdband::ui

@@ -366,11 +366,11 @@ TEST_F(RoundsTest, AGravityIsKeptWithTheTemperatureOfItsSample)
     settle(*m_window);
     EXPECT_EQ(page().message(), "Saved 1 reading.");
     const auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read, now);
-    const auto kept = store::readHandReadings(**file, {store::HandOwner::Kind::batch, "Pale 2"});
-    ASSERT_EQ(kept->size(), 1u);
-    EXPECT_DOUBLE_EQ(kept->front().inForce.value, 1.05);
-    ASSERT_TRUE(kept->front().inForce.sample);
-    EXPECT_NEAR(kept->front().inForce.sample->fahrenheit(), 82.0, 1e-9);
+    const auto stored = store::readHandReadings(**file, {store::HandOwner::Kind::batch, "Pale 2"});
+    ASSERT_EQ(stored->size(), 1u);
+    EXPECT_DOUBLE_EQ(stored->front().inForce.value, 1.05);
+    ASSERT_TRUE(stored->front().inForce.sample);
+    EXPECT_NEAR(stored->front().inForce.sample->fahrenheit(), 82.0, 1e-9);
     EXPECT_TRUE(gravity.sample()->text().isEmpty());
 }
 

@@ -83,8 +83,8 @@ TEST(RunChart, ACauseStandsBesideItsExcursionAlsoOfOtherLimits)
     EXPECT_EQ(chart.excursions[0].cause, "lid open");
     EXPECT_EQ(chart.excursions[1].cause, "");
     EXPECT_TRUE(
-        excursionWords(chart, chart.excursions[0]).endsWith("1.0 °C above the band · lid open"))
-        << excursionWords(chart, chart.excursions[0]).toStdString();
+        excursionText(chart, chart.excursions[0]).endsWith("1.0 °C above the band · lid open"))
+        << excursionText(chart, chart.excursions[0]).toStdString();
     results::Limits wider = results::limitsOf(review);
     wider.tolerance = TemperatureDifference::kelvins(1.5);
     setJudged(chart, results::tryLimits(review, wider).judged);
@@ -159,7 +159,7 @@ TEST(RunChart, TheRibbonIsWiderBetweenReadingsThanAtThem)
     EXPECT_NEAR(*energyAt(chart, 9 * h), 0.85, 1e-9);
 }
 
-TEST(PointerWords, SayValuesInWords)
+TEST(PointerText, SayValuesInWords)
 {
     const RunChart chart = chartOf(workedReview());
     const QStringList words = wordsAt(chart, hour(3));
@@ -169,13 +169,13 @@ TEST(PointerWords, SayValuesInWords)
     EXPECT_EQ(words[2], "+2.0 from target, outside the band");
 }
 
-TEST(PointerWords, SayWhatIsNotKnown)
+TEST(PointerText, SayWhatIsNotKnown)
 {
     const QStringList words = wordsAt(chartOf(workedReview()), hour(8));
     EXPECT_TRUE(words[1].startsWith("beer not known")) << words[1].toStdString();
 }
 
-TEST(PointerWords, SaySettling)
+TEST(PointerText, SaySettling)
 {
     const QStringList words = wordsAt(chartOf(settlingReview()), hour(2));
     EXPECT_TRUE(words.contains("settling, not judged"));
@@ -183,18 +183,18 @@ TEST(PointerWords, SaySettling)
 
 TEST(RunTables, StagesSaySettlingInsideAndWorst)
 {
-    const TableWords stages = stageTable(settlingReview());
+    const TableText stages = stageTable(settlingReview());
     ASSERT_EQ(stages.rows.size(), 2u);
     EXPECT_EQ(stages.rows[0][1].text, "4 h");
     EXPECT_EQ(stages.rows[0][2].text, "100.0 %");
     EXPECT_EQ(stages.rows[0][4].text, "–");
-    const TableWords worked = stageTable(workedReview());
+    const TableText worked = stageTable(workedReview());
     EXPECT_EQ(worked.rows[0][3].text, "+1.00");
 }
 
 TEST(RunTables, ExcursionsSaySideLengthAndPeak)
 {
-    const TableWords excursions = excursionTable(workedReview());
+    const TableText excursions = excursionTable(workedReview());
     ASSERT_EQ(excursions.rows.size(), 2u);
     EXPECT_EQ(excursions.rows[0][0].text, "▲");
     EXPECT_EQ(excursions.rows[0][2].text, "2 h");

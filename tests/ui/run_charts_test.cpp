@@ -162,7 +162,7 @@ TEST_F(RunChartsTest, ThePictureHasBeerBandAndRing)
 TEST_F(RunChartsTest, TheTablesSayWhatThePanelsShow)
 {
     const RunChart& chart = *charts().chart();
-    const TableWords temperature = temperatureTable(chart, chart.span);
+    const TableText temperature = temperatureTable(chart, chart.span);
     ASSERT_EQ(temperature.rows.size(), 282u) << "47 h in steps of 10 min";
     EXPECT_EQ(temperature.rows[0][1].text, "66.0");
     EXPECT_EQ(temperature.rows[0][4].text, "66.0");
@@ -171,7 +171,7 @@ TEST_F(RunChartsTest, TheTablesSayWhatThePanelsShow)
     // Three hours at 71 °F: readings 12 to 18, from six hours after the first.
     EXPECT_EQ(temperature.rows[45][3].text, "71.0");
     EXPECT_EQ(temperature.rows[45][5].text, "+5.0");
-    const TableWords energy = energyReadingsTable(chart, chart.span);
+    const TableText energy = energyReadingsTable(chart, chart.span);
     ASSERT_EQ(energy.rows.size(), 2u) << "the third was read after the end";
     EXPECT_EQ(energy.rows[1][3].text, "+1.20");
 }

@@ -85,9 +85,9 @@ protected:
 
     report::Document reportOf(const results::RunReview& review) const
     {
-        const auto basis = results::basisOf(*m_logbook, review);
-        EXPECT_TRUE(basis);
-        return report::runDocument(review, *basis, {});
+        const auto provenance = results::provenanceOf(*m_logbook, review);
+        EXPECT_TRUE(provenance);
+        return report::runDocument(review, *provenance, {});
     }
 
     QStringList call(const char* command, const std::string& batch) const
@@ -114,7 +114,7 @@ TEST_F(SameFigures, OfEveryStage)
         const results::RunReview review = reviewOf(batch);
         const QByteArray text = answer(call("verdict", batch));
         const QJsonArray json = jsonOf(call("verdict", batch))[QStringLiteral("stages")].toArray();
-        const TableWords window = stageTable(review);
+        const TableText window = stageTable(review);
         const report::Document document = reportOf(review);
         const report::Table& table = tableOf(document, QStringLiteral("Stages"));
         ASSERT_EQ(static_cast<std::size_t>(json.size()), review.figures.stages.size());
@@ -160,7 +160,7 @@ TEST_F(SameFigures, OfEveryPartOfTheEnergy)
         const results::RunReview review = reviewOf(batch);
         const QByteArray text = answer(call("energy", batch));
         const QJsonObject json = jsonOf(call("energy", batch));
-        const TableWords window = energyTable(review);
+        const TableText window = energyTable(review);
         const report::Document document = reportOf(review);
         const report::Table& table = tableOf(document, QStringLiteral("Energy"));
         const std::vector<results::EnergyPart> parts = results::energyParts(review);

@@ -148,9 +148,9 @@ std::vector<double> WindowTest::kwhOf(const QString& logbook, const std::string&
     std::vector<double> all;
     const auto file = store::LogbookFile::open(logbook.toStdString(), store::Access::read, now);
     EXPECT_TRUE(file);
-    const auto kept = store::readMeterReadings(**file, meter);
-    EXPECT_TRUE(kept);
-    for (const store::StoredReading& reading : *kept)
+    const auto stored = store::readMeterReadings(**file, meter);
+    EXPECT_TRUE(stored);
+    for (const store::StoredReading& reading : *stored)
         all.push_back(reading.inForce.registerReading.kilowattHours());
     return all;
 }

@@ -88,7 +88,7 @@ TEST_F(SessionTest, ClosingDuringAnImportStoresNothing)
     ImportsPage& page = *window->pages()->imports();
     page.look(writeLongLog());
     settle(*window);
-    ASSERT_TRUE(page.canKeep()) << core(page.message());
+    ASSERT_TRUE(page.canImport()) << core(page.message());
     page.keep();
     QTest::qWait(20);
     ASSERT_FALSE(window->session().idle()) << "it is at work";

@@ -59,7 +59,7 @@ TEST_F(WindowTest, ABatchThatIsRenamedWhileItsRunIsShownStaysShown)
     QObject::connect(window->pages()->run(), &RunPage::failed, window.get(),
                      [&](const QString& sentence) { said << sentence; });
     const auto rename = [&](const std::string& before, const std::string& now) {
-        keepChange(
+        saveChange(
             window->session(), window.get(), {store::HistoryVerb::batchChanged, {before}},
             [=](const store::Change& change) -> Done {
                 auto batch = store::readBatch(change.logbook(), before);
@@ -67,7 +67,7 @@ TEST_F(WindowTest, ABatchThatIsRenamedWhileItsRunIsShownStaysShown)
                 batch->name = now;
                 return store::updateBatch(change, before, *batch);
             },
-            [](Done kept) { ASSERT_TRUE(kept); });
+            [](Done stored) { ASSERT_TRUE(stored); });
         settle(*window);
         settle(*window);
     };

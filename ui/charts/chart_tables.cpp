@@ -77,10 +77,10 @@ std::vector<TableCell> cells(const QStringList& texts)
 
 } // namespace
 
-TableWords temperatureTable(const RunChart& chart, Span shown)
+TableText temperatureTable(const RunChart& chart, Span shown)
 {
     const QString unit = ui::shown(unitText(chart.unit));
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("from"),      Words::tr("beer, mean %1").arg(unit),
                     Words::tr("minimum"),   Words::tr("maximum"),
                     Words::tr("target"),    Words::tr("from target"),
@@ -102,9 +102,9 @@ TableWords temperatureTable(const RunChart& chart, Span shown)
     return table;
 }
 
-TableWords energyReadingsTable(const RunChart& chart, Span shown)
+TableText energyReadingsTable(const RunChart& chart, Span shown)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("read at"), Words::tr("kWh since pitching"), Words::tr("range"),
                     Words::tr("since the one before")};
     table.numeric = {false, true, true, true};

@@ -8,11 +8,11 @@ namespace holdband::ui {
 
 /// Beer, target, deviation and room, one row for each stretch of time in `shown`; the stretches are
 /// long enough that there are at most `mostRows`.
-TableWords temperatureTable(const RunChart& chart, Span shown);
+TableText temperatureTable(const RunChart& chart, Span shown);
 
 /// Every register reading: energy since pitching with its bounds, and the energy since the reading
 /// before.
-TableWords energyReadingsTable(const RunChart& chart, Span shown);
+TableText energyReadingsTable(const RunChart& chart, Span shown);
 
 inline constexpr int mostRows = 300;
 

@@ -33,18 +33,18 @@ std::optional<std::pair<double, double>> shareInside(QPointF from, QPointF to, c
 template <typename Depth>
 QPolygonF cutAt(const QPolygonF& area, Depth depth)
 {
-    QPolygonF kept;
+    QPolygonF stored;
     for (qsizetype i = 0; i < area.size(); ++i) {
         const QPointF from = area[i == 0 ? area.size() - 1 : i - 1];
         const QPointF to = area[i];
         const double a = depth(from);
         const double b = depth(to);
         if ((a < 0.0) != (b < 0.0))
-            kept << from + (to - from) * (a / (a - b));
+            stored << from + (to - from) * (a / (a - b));
         if (b >= 0.0)
-            kept << to;
+            stored << to;
     }
-    return kept;
+    return stored;
 }
 
 } // namespace
@@ -71,10 +71,10 @@ std::vector<QPolygonF> lineInside(const QPolygonF& line, const QRectF& inside)
 
 QPolygonF areaInside(const QPolygonF& area, const QRectF& inside)
 {
-    QPolygonF kept = cutAt(area, [&](QPointF p) { return p.x() - inside.left(); });
-    kept = cutAt(kept, [&](QPointF p) { return inside.right() - p.x(); });
-    kept = cutAt(kept, [&](QPointF p) { return p.y() - inside.top(); });
-    return cutAt(kept, [&](QPointF p) { return inside.bottom() - p.y(); });
+    QPolygonF stored = cutAt(area, [&](QPointF p) { return p.x() - inside.left(); });
+    stored = cutAt(stored, [&](QPointF p) { return inside.right() - p.x(); });
+    stored = cutAt(stored, [&](QPointF p) { return p.y() - inside.top(); });
+    return cutAt(stored, [&](QPointF p) { return inside.bottom() - p.y(); });
 }
 
 } // namespace holdband::ui

@@ -48,7 +48,7 @@ std::vector<double> DeviationArt::ticksOf(ValueRange range, int most) const
     return PanelArt::ticksOf(range, most);
 }
 
-QString DeviationArt::emptyWords() const
+QString DeviationArt::emptyText() const
 {
     const bool any =
         chart() && std::any_of(chart()->deviation.begin(), chart()->deviation.end(),

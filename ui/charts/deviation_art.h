@@ -13,7 +13,7 @@ public:
 protected:
     ValueRange range(const PanelPlace&) const override { return m_range; }
     std::vector<double> ticksOf(ValueRange range, int most) const override;
-    QString emptyWords() const override;
+    QString emptyText() const override;
     void paintBehind(PanelCanvas& canvas) const override;
     void paintData(PanelCanvas& canvas) const override;
 

@@ -83,7 +83,7 @@ void EnergyArt::paintRibbon(PanelCanvas& canvas) const
     }
 }
 
-QString EnergyArt::emptyWords() const
+QString EnergyArt::emptyText() const
 {
     return !chart() || !chart()->energy.empty()
                ? QString()

@@ -13,7 +13,7 @@ public:
 
 protected:
     ValueRange range(const PanelPlace& place) const override;
-    QString emptyWords() const override;
+    QString emptyText() const override;
     std::vector<KeyEntry> key(const Colours&) const override;
     void paintBehind(PanelCanvas& canvas) const override;
     void paintData(PanelCanvas& canvas) const override;

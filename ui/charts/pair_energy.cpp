@@ -97,7 +97,7 @@ double PairEnergyPicture::mostKwh() const
 }
 
 /// "A 11.3", at the end of its line.
-QString PairEnergyPicture::endWords(bool first) const
+QString PairEnergyPicture::endText(bool first) const
 {
     return QStringLiteral("%1 %2").arg(
         first ? QStringLiteral("A") : QStringLiteral("B"),
@@ -114,7 +114,7 @@ QString PairEnergyPicture::ratioWords() const
 double PairEnergyPicture::endRoom(const QFontMetrics& metrics) const
 {
     int widest = 0;
-    for (const QString& words : {endWords(true), endWords(false), ratioWords()})
+    for (const QString& words : {endText(true), endText(false), ratioWords()})
         widest = std::max(widest, metrics.horizontalAdvance(words));
     return widest + 12.0;
 }
@@ -122,8 +122,8 @@ double PairEnergyPicture::endRoom(const QFontMetrics& metrics) const
 void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
 {
     PlotFrame frame(painter, box, {0.0, mostKwh()}, look);
-    const QString a = endWords(true);
-    const QString b = endWords(false);
+    const QString a = endText(true);
+    const QString b = endText(false);
     const QFontMetrics metrics(frame.bold());
     frame.leaveRight(endRoom(metrics));
     const QString names = Words::tr("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
@@ -143,7 +143,7 @@ void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const Pictu
     // Keeps the two labels apart even if the lines end together.
     double yA = frame.y(m_curve.back().a.value) + 4.0;
     double yB = frame.y(m_curve.back().b.value) + 4.0;
-    keepApart(yA, yB, metrics.height());
+    separateLabels(yA, yB, metrics.height());
     painter.setFont(frame.bold());
     painter.setPen(m_sides.text(true, look.colours()));
     painter.drawText(QPointF(frame.plot().right() + 6.0, yA), a);

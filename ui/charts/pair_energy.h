@@ -25,7 +25,7 @@ private:
     void paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const;
     void paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const;
     double mostKwh() const;
-    QString endWords(bool first) const;
+    QString endText(bool first) const;
     QString ratioWords() const;
     double endRoom(const QFontMetrics& metrics) const;
     void paintCrashes(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;

@@ -207,7 +207,7 @@ void PanelArt::paint(QPainter& painter, const PanelPlace& place, const PanelLook
     painter.setFont(look.font);
     painter.setRenderHint(QPainter::Antialiasing);
     paintHeading(painter, look);
-    const QString empty = emptyWords();
+    const QString empty = emptyText();
     if (empty.isEmpty())
         return paintPlot(canvas, place);
     painter.setFont(look.font);

@@ -86,7 +86,7 @@ public:
 protected:
     virtual ValueRange range(const PanelPlace& place) const = 0;
     /// A text in place of an empty plot; empty if there is something to draw.
-    virtual QString emptyWords() const { return {}; }
+    virtual QString emptyText() const { return {}; }
     virtual std::vector<KeyEntry> key(const Colours&) const { return {}; }
     /// Drawn behind the grid, clipped to the plot.
     virtual void paintBehind(PanelCanvas& canvas) const = 0;

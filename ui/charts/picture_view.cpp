@@ -18,7 +18,7 @@ void PictureView::setPicture(std::shared_ptr<const Picture> picture, const QStri
     m_picture = std::move(picture);
     setAccessibleDescription(words);
     setVisible(m_picture != nullptr);
-    takeHeight();
+    updateHeight();
     update();
 }
 
@@ -28,7 +28,7 @@ QRectF PictureView::inner() const
 }
 
 /// Takes the best height for this width.
-void PictureView::takeHeight()
+void PictureView::updateHeight()
 {
     constexpr double least = 130.0;
     constexpr double most = 420.0;
@@ -39,7 +39,7 @@ void PictureView::takeHeight()
 void PictureView::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    takeHeight();
+    updateHeight();
 }
 
 void PictureView::paintEvent(QPaintEvent*)

@@ -24,7 +24,7 @@ protected:
 
 private:
     QRectF inner() const;
-    void takeHeight();
+    void updateHeight();
 
     std::shared_ptr<const Picture> m_picture;
     bool m_framed;

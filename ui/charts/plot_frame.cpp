@@ -166,7 +166,7 @@ void PlotFrame::paintAcross(const QString& words)
                        words);
 }
 
-void keepApart(double& a, double& b, double least)
+void separateLabels(double& a, double& b, double least)
 {
     const double missing = least - std::abs(a - b);
     if (missing <= 0.0)

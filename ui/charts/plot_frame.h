@@ -48,6 +48,6 @@ private:
 };
 
 /// Moves two label heights apart if they are closer than `least`, each by the same amount.
-void keepApart(double& a, double& b, double least);
+void separateLabels(double& a, double& b, double least);
 
 } // namespace holdband::ui

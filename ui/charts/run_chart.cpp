@@ -280,7 +280,7 @@ std::optional<double> valueAt(const Track& track, double ms)
     return std::nullopt;
 }
 
-std::optional<double> readingBeside(const RunChart& chart, double ms, bool after)
+std::optional<double> adjacentReading(const RunChart& chart, double ms, bool after)
 {
     const ChartLine* beer = chart.line(LineRole::beer);
     if (!beer)
@@ -300,8 +300,8 @@ std::optional<double> nearestReading(const RunChart& chart, double ms)
         if (at && (!nearest || std::abs(*at - ms) < std::abs(*nearest - ms)))
             nearest = at;
     };
-    consider(readingBeside(chart, ms, true));
-    consider(readingBeside(chart, std::nextafter(ms, ms + 1.0), false));
+    consider(adjacentReading(chart, ms, true));
+    consider(adjacentReading(chart, std::nextafter(ms, ms + 1.0), false));
     for (const EnergyDot& dot : chart.energy)
         consider(dot.read ? std::optional(dot.ms) : std::nullopt);
     return nearest;

@@ -102,7 +102,7 @@ struct RunChart {
     bool energyUnbounded = false;           ///< somewhere the upper bound is unknown
     std::vector<Stretch> unmetered;         ///< no meter covers this time
     std::vector<NoteMark> notes;            ///< in order of time
-    std::vector<store::KeptCause> causes;   ///< of excursions, including those with other limits
+    std::vector<store::StoredCause> causes; ///< of excursions, including those with other limits
 
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return plusMs(origin, ms); }
@@ -126,6 +126,6 @@ std::optional<double> energyAt(const RunChart& chart, double ms);
 /// The time of the reading of the beer or a meter closest to `ms`; absent without readings.
 std::optional<double> nearestReading(const RunChart& chart, double ms);
 /// The beer's reading before or after `ms`.
-std::optional<double> readingBeside(const RunChart& chart, double ms, bool after);
+std::optional<double> adjacentReading(const RunChart& chart, double ms, bool after);
 
 } // namespace holdband::ui

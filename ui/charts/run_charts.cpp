@@ -59,7 +59,8 @@ void RunCharts::offerReadings()
         return ms ? std::optional(m_chart->instantOf(*ms)) : std::nullopt;
     };
     readings.beside = [this](Instant at, bool after) -> std::optional<Instant> {
-        const auto ms = m_chart ? readingBeside(*m_chart, m_chart->msOf(at), after) : std::nullopt;
+        const auto ms =
+            m_chart ? adjacentReading(*m_chart, m_chart->msOf(at), after) : std::nullopt;
         return ms ? std::optional(m_chart->instantOf(*ms)) : std::nullopt;
     };
     m_time.setReadings(std::move(readings));

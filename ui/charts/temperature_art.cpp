@@ -95,7 +95,7 @@ void TemperatureArt::setChart(const RunChart* chart)
     m_range = chart ? rangeOf(*chart) : ValueRange{};
 }
 
-QString TemperatureArt::emptyWords() const
+QString TemperatureArt::emptyText() const
 {
     const bool any =
         chart() && std::any_of(chart()->lines.begin(), chart()->lines.end(),
@@ -305,7 +305,7 @@ QString noteWords(const RunChart& chart, std::size_t note)
         shown(localShortText(chart.instantOf(mark.ms), chart.zone)), shown(mark.text));
 }
 
-QString excursionWords(const RunChart& chart, const ExcursionMark& mark)
+QString excursionText(const RunChart& chart, const ExcursionMark& mark)
 {
     const double past = std::abs(mark.peakDeviation) - std::abs(mark.edgeDeviation);
     const Milliseconds length = wholeMs(mark.time.toMs - mark.time.fromMs);

@@ -21,7 +21,7 @@ public:
 
 protected:
     ValueRange range(const PanelPlace&) const override { return m_range; }
-    QString emptyWords() const override;
+    QString emptyText() const override;
     std::vector<KeyEntry> key(const Colours& colours) const override;
     double headRoom(const QFont& font) const override;
     void paintBehind(PanelCanvas& canvas) const override;
@@ -45,6 +45,6 @@ private:
 QString noteWords(const RunChart& chart, std::size_t note);
 
 /// "Outside from 4 Apr 01:20, 3 h 27 min, up to 3.1 °F above the band · lid open"
-QString excursionWords(const RunChart& chart, const ExcursionMark& mark);
+QString excursionText(const RunChart& chart, const ExcursionMark& mark);
 
 } // namespace holdband::ui

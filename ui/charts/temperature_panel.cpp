@@ -32,7 +32,7 @@ bool TemperaturePanel::event(QEvent* event)
             QToolTip::showText(help->globalPos(), tip(noteWords(*chart, i)), this);
     }
     if (const ExcursionMark* mark = m_art.ringAt(plotted, help->pos()))
-        QToolTip::showText(help->globalPos(), tip(excursionWords(*chart, *mark)), this);
+        QToolTip::showText(help->globalPos(), tip(excursionText(*chart, *mark)), this);
     if (help->pos().y() >= plotted.plot.top())
         return true;
     const double ms = chart->msOf(plotted.instantAt(help->pos().x()));

@@ -90,7 +90,7 @@ void TotalCostPicture::paint(QPainter& painter, QSizeF size, const PictureLook& 
     painter.setFont(frame.bold());
     double yA = frame.y(m_scenario.a.after(m_last)) + metrics.ascent() / 2.0 - 1.0;
     double yB = frame.y(m_scenario.b.after(m_last)) + metrics.ascent() / 2.0 - 1.0;
-    keepApart(yA, yB, metrics.height());
+    separateLabels(yA, yB, metrics.height());
     for (const bool first : {true, false}) {
         painter.setPen(m_sides.text(first, look.colours()));
         painter.drawText(QPointF(frame.plot().right() + 6.0, first ? yA : yB),

@@ -36,7 +36,7 @@ JudgementCard::JudgementCard(QWidget* parent)
       m_rule(makeLabel({}, "muted", this)), m_newName(new QLineEdit(this)),
       m_add(new QPushButton(Words::tr("Add"), this))
 {
-    setAside(Words::tr("weights are yours, 0 to 5"));
+    setSecondaryText(Words::tr("weights are yours, 0 to 5"));
     layOut();
     connect(m_add, &QPushButton::clicked, this, &JudgementCard::addCriterion);
     connect(m_newName, &QLineEdit::returnPressed, this, &JudgementCard::addCriterion);

@@ -64,7 +64,7 @@ void MoneyCard::layOut()
     setTabOrder(m_otherPrice->edit(), m_perYear->edit());
 }
 
-void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
+void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitFormat& format,
                               const PairSides& sides)
 {
     setVisible(comparison != nullptr);
@@ -88,7 +88,7 @@ void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitF
         priced && m_weighing.otherPricePerKwh ? other : std::max(m_scenario->findText(before), 0));
     m_scenario->setEnabled(m_scenario->count() > 1);
     for (QuantityField* field : {m_perYear, m_otherPrice})
-        field->setManner(manner);
+        field->setFormat(format);
     if (!m_perYear->edit()->hasFocus() || !m_perYear->edit()->isModified())
         m_perYear->setNumber(m_weighing.batchesPerYear);
     if (!m_otherPrice->edit()->hasFocus() || !m_otherPrice->edit()->isModified())
@@ -100,7 +100,7 @@ void MoneyCard::setComparison(const results::SideBySide* comparison, const UnitF
 
 void MoneyCard::draw()
 {
-    TableWords table;
+    TableText table;
     table.header = {{}, QStringLiteral("A"), QStringLiteral("B")};
     table.numeric = {false, true, true};
     table.rows.push_back({{Words::tr("Parts"), {}, false},

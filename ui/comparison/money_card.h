@@ -22,7 +22,7 @@ public:
     explicit MoneyCard(QWidget* parent = nullptr);
 
     /// Null: nothing is compared.
-    void setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
+    void setComparison(const results::SideBySide* comparison, const UnitFormat& format,
                        const PairSides& sides);
     QComboBox* scenario() const { return m_scenario; }
     QuantityField* perYear() const { return m_perYear; }

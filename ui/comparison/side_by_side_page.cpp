@@ -171,12 +171,12 @@ void SideBySidePage::takeWeighing(const Weighing& weighing)
 {
     if (m_session->readOnly())
         return ask(weighing);
-    keepChange(
+    saveChange(
         *m_session, this, store::HistoryEntry{store::HistoryVerb::weighingChanged},
         [weighing](const store::Change& change) { return store::writeWeighing(change, weighing); },
-        [this](Done kept) {
-            if (!kept)
-                Q_EMIT failed(sentence(kept.error()));
+        [this](Done stored) {
+            if (!stored)
+                Q_EMIT failed(sentence(stored.error()));
         });
 }
 
@@ -192,7 +192,7 @@ PairSides SideBySidePage::sidesOf(const results::SideBySide& comparison) const
 
 void SideBySidePage::fill(const results::SideBySide& comparison)
 {
-    sayHeadline(comparison);
+    showHeadline(comparison);
     m_subtitle = Words::tr("A %1 · B %2").arg(shown(comparison.a), shown(comparison.b));
     m_choice->setOffered(comparison);
     m_table->setWords(measuresTable(comparison));
@@ -205,15 +205,15 @@ void SideBySidePage::fill(const results::SideBySide& comparison)
     Q_EMIT comparisonShown();
 }
 
-void SideBySidePage::sayHeadline(const results::SideBySide& comparison)
+void SideBySidePage::showHeadline(const results::SideBySide& comparison)
 {
-    m_energyWords = shown(comparison.text.energySentence);
-    m_temperatureWords = shown(comparison.text.temperatureSentence);
+    m_energyText = shown(comparison.text.energySentence);
+    m_temperatureText = shown(comparison.text.temperatureSentence);
     const QString first = shown(comparison.text.headline);
     const QString second = shown(comparison.text.belowHeadline);
-    m_energy->setText(keptTogether(first));
+    m_energy->setText(withNoBreakSpaces(first));
     m_energy->setAccessibleName(first);
-    m_temperature->setText(keptTogether(second));
+    m_temperature->setText(withNoBreakSpaces(second));
     m_temperature->setAccessibleName(second);
 }
 
@@ -236,10 +236,10 @@ void SideBySidePage::fillCharts(const results::SideBySide& comparison, const Pai
 void SideBySidePage::fillCards(const results::SideBySide* comparison, const PairSides& sides)
 {
     const Zone zone = comparison ? Zone::named(comparison->settings.zone).value_or(Zone()) : Zone();
-    const UnitFormat manner = comparison ? mannerOf(comparison->settings, zone) : UnitFormat{};
+    const UnitFormat format = comparison ? unitFormatOf(comparison->settings, zone) : UnitFormat{};
     m_batches->setComparison(comparison, sides);
-    m_weather->setComparison(comparison, manner, sides);
-    m_money->setComparison(comparison, manner, sides);
+    m_weather->setComparison(comparison, format, sides);
+    m_money->setComparison(comparison, format, sides);
     m_judgement->setComparison(comparison, sides, !m_session->readOnly());
 }
 
@@ -247,8 +247,8 @@ void SideBySidePage::showProblem(const QString& words)
 {
     m_energy->setText(words);
     m_energy->setAccessibleName(words);
-    m_energyWords = words;
-    m_temperatureWords.clear();
+    m_energyText = words;
+    m_temperatureText.clear();
     m_temperature->clear();
     m_subtitle.clear();
     m_table->setWords({});
@@ -273,12 +273,12 @@ QStringList SideBySidePage::compared() const
 
 QString SideBySidePage::energySentence() const
 {
-    return m_energyWords;
+    return m_energyText;
 }
 
 QString SideBySidePage::temperatureSentence() const
 {
-    return m_temperatureWords;
+    return m_temperatureText;
 }
 
 } // namespace holdband::ui

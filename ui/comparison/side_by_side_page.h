@@ -66,7 +66,7 @@ private:
     QWidget* makeFigures();
     void ask(std::optional<Weighing> weighing);
     void fill(const results::SideBySide& comparison);
-    void sayHeadline(const results::SideBySide& comparison);
+    void showHeadline(const results::SideBySide& comparison);
     void fillCharts(const results::SideBySide& comparison, const PairSides& sides);
     void fillCards(const results::SideBySide* comparison, const PairSides& sides);
     void showProblem(const QString& words);
@@ -94,8 +94,8 @@ private:
     MoneyCard* m_money;
     JudgementCard* m_judgement;
     QString m_subtitle;
-    QString m_energyWords;
-    QString m_temperatureWords;
+    QString m_energyText;
+    QString m_temperatureText;
 };
 
 } // namespace holdband::ui

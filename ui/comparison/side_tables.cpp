@@ -38,9 +38,9 @@ Touching notesOn(const results::SideBySide& comparison, const std::string& title
 
 } // namespace
 
-TableWords measuresTable(const results::SideBySide& comparison)
+TableText measuresTable(const results::SideBySide& comparison)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Measure"),    QStringLiteral("A"),     QStringLiteral("B"),
                     QStringLiteral("A − B"), QStringLiteral("A ÷ B"), Words::tr("ahead")};
     table.numeric = {false, true, true, true, true, false};

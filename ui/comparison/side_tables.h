@@ -7,7 +7,7 @@
 namespace holdband::ui {
 
 /// Each measure with the numbers of its notes.
-TableWords measuresTable(const results::SideBySide& comparison);
+TableText measuresTable(const results::SideBySide& comparison);
 /// The meaning of the brackets; for two setups also the batches included.
 QString batchesThatCount(const results::SideBySide& comparison);
 /// Numbered as in the table.

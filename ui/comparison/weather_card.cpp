@@ -67,7 +67,7 @@ WeatherCard::WeatherCard(QWidget* parent)
     m_hours->setRule(aboveZero);
 }
 
-void WeatherCard::setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
+void WeatherCard::setComparison(const results::SideBySide* comparison, const UnitFormat& format,
                                 const PairSides& sides)
 {
     setVisible(comparison != nullptr);
@@ -78,8 +78,8 @@ void WeatherCard::setComparison(const results::SideBySide* comparison, const Uni
     const results::SameWeatherText& text = comparison->text.weather;
     m_sentence->setText(sentences({text.sentence, text.energySentence}).join(QLatin1Char(' ')));
     m_sentence->setAccessibleName(m_sentence->text());
-    m_lift->setManner(manner);
-    m_hours->setManner(manner);
+    m_lift->setFormat(format);
+    m_hours->setFormat(format);
     // Text being typed is not replaced.
     if (!m_lift->edit()->hasFocus() || !m_lift->edit()->isModified())
         m_lift->set(m_weighing.referenceLift);

@@ -19,7 +19,7 @@ public:
     explicit WeatherCard(QWidget* parent = nullptr);
 
     /// Null: nothing is compared.
-    void setComparison(const results::SideBySide* comparison, const UnitFormat& manner,
+    void setComparison(const results::SideBySide* comparison, const UnitFormat& format,
                        const PairSides& sides);
     QuantityField* lift() const { return m_lift; }
     QuantityField* hours() const { return m_hours; }

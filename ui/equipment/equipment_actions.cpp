@@ -27,7 +27,7 @@ void EquipmentActions::setEquipment(const Equipment& equipment)
 
 void EquipmentActions::open(FormDialog* dialog)
 {
-    connect(dialog, &FormDialog::kept, this, &EquipmentActions::kept);
+    connect(dialog, &FormDialog::saved, this, &EquipmentActions::saved);
     dialog->open();
 }
 
@@ -59,8 +59,8 @@ void EquipmentActions::addPlan()
 
 void EquipmentActions::editSetup(const Setup& setup)
 {
-    const UnitFormat manner = mannerOf(m_equipment.settings, m_equipment.zone);
-    open(new SetupDialog(*m_session, manner, setup, m_window));
+    const UnitFormat format = unitFormatOf(m_equipment.settings, m_equipment.zone);
+    open(new SetupDialog(*m_session, format, setup, m_window));
 }
 
 void EquipmentActions::editSensor(const Sensor& sensor)
@@ -77,7 +77,7 @@ void EquipmentActions::editPlan(const NamedPlan& plan)
 {
     BatchFormData world;
     world.settings = m_equipment.settings;
-    world.manner = mannerOf(m_equipment.settings, m_equipment.zone);
+    world.format = unitFormatOf(m_equipment.settings, m_equipment.zone);
     world.plans = m_equipment.plans;
     open(new PlanDialog(*m_session, world, plan, m_window));
 }
@@ -95,9 +95,9 @@ void EquipmentActions::editRounds()
 void EquipmentActions::keep(const store::HistoryEntry& entry,
                             std::function<Done(const store::Change&)> work)
 {
-    keepChange(*m_session, this, entry, std::move(work), [this, entry](const Done& done) {
+    saveChange(*m_session, this, entry, std::move(work), [this, entry](const Done& done) {
         if (done)
-            Q_EMIT kept(shown(store::historyText(entry)));
+            Q_EMIT saved(shown(store::historyText(entry)));
         else
             Q_EMIT failed(sentence(done.error()));
     });

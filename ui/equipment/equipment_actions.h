@@ -42,7 +42,7 @@ public:
     void remove(const NamedPlan& plan);
 
 Q_SIGNALS:
-    void kept(const QString& what);
+    void saved(const QString& what);
     void failed(const QString& sentence);
 
 private:

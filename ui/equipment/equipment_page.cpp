@@ -62,7 +62,7 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
     layOut();
     connectLists();
     connect(m_actions, &EquipmentActions::failed, this, &EquipmentPage::failed);
-    connect(m_actions, &EquipmentActions::kept, this, &EquipmentPage::kept);
+    connect(m_actions, &EquipmentActions::saved, this, &EquipmentPage::saved);
     connect(m_addSetup, &QPushButton::clicked, m_actions, &EquipmentActions::addSetup);
     connect(m_editPrices, &QPushButton::clicked, m_actions, &EquipmentActions::editPrices);
     connect(m_editRounds, &QPushButton::clicked, m_actions, &EquipmentActions::editRounds);
@@ -171,21 +171,21 @@ void EquipmentPage::fillSetups()
 
 void EquipmentPage::fillLists()
 {
-    m_meters->setThings(metersTable(m_equipment), retiredOnes(m_equipment.meters));
-    m_sensors->setThings(sensorsTable(m_equipment), retiredOnes(m_equipment.sensors));
-    m_plans->setThings(plansTable(m_equipment), std::vector<bool>(m_equipment.plans.size(), false));
+    m_meters->setItems(metersTable(m_equipment), retiredOnes(m_equipment.meters));
+    m_sensors->setItems(sensorsTable(m_equipment), retiredOnes(m_equipment.sensors));
+    m_plans->setItems(plansTable(m_equipment), std::vector<bool>(m_equipment.plans.size(), false));
     m_prices->setWords(pricesTable(m_equipment));
     m_prices->setRemark(priceWords(m_equipment.settings));
     m_rounds->setWords(roundsTable(m_equipment));
-    const auto emptyWords = [](bool empty, const QString& words) {
+    const auto emptyText = [](bool empty, const QString& words) {
         return empty ? words : QString();
     };
     m_meters->setRemark(
-        emptyWords(m_equipment.meters.empty(), Words::tr("No meter is on record yet.")));
+        emptyText(m_equipment.meters.empty(), Words::tr("No meter is on record yet.")));
     m_sensors->setRemark(
-        emptyWords(m_equipment.sensors.empty(), Words::tr("No sensor is on record yet.")));
-    m_plans->setRemark(emptyWords(m_equipment.plans.empty(),
-                                  Words::tr("A saved plan is offered for each new batch.")));
+        emptyText(m_equipment.sensors.empty(), Words::tr("No sensor is on record yet.")));
+    m_plans->setRemark(emptyText(m_equipment.plans.empty(),
+                                 Words::tr("A saved plan is offered for each new batch.")));
 }
 
 void EquipmentPage::fill(const Equipment& equipment)

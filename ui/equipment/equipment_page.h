@@ -42,7 +42,7 @@ Q_SIGNALS:
     void equipmentShown();
     void failed(const QString& sentence);
     /// A change was saved; `what` describes it.
-    void kept(const QString& what);
+    void saved(const QString& what);
 
 private:
     void layOut();

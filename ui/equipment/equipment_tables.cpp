@@ -25,7 +25,7 @@ QString plain(double value)
 }
 
 /// " · from 7 Mar 2026 18:05"; empty if it was always in service
-QString serviceWords(const Meter& meter, const Zone& zone)
+QString serviceText(const Meter& meter, const Zone& zone)
 {
     QString words;
     if (meter.from)
@@ -57,7 +57,7 @@ TableCell nameCell(const std::string& name, const QString& retired)
 }
 
 /// "Loop → Cabinet → shelf"
-QString movesWords(const Meter& meter)
+QString movesText(const Meter& meter)
 {
     QStringList places{shown(meter.setup)};
     for (const MeterMove& move : meter.moves)
@@ -75,14 +75,14 @@ QString movesInFull(const Meter& meter, const Zone& zone)
     return places.join(QStringLiteral(", "));
 }
 
-QString readsWords(const Sensor& sensor)
+QString readsText(const Sensor& sensor)
 {
     const QString what =
         sensor.reads == SensorKind::power ? Words::tr("power, W") : readsWord(sensor.reads);
     return sensor.readByHand ? Words::tr("%1, by eye").arg(what) : what;
 }
 
-QString windowsWords(const Tariff& tariff, const LogbookSettings& settings)
+QString windowsText(const Tariff& tariff, const LogbookSettings& settings)
 {
     QStringList words;
     for (const EditRow& row : windowRows(
@@ -94,7 +94,7 @@ QString windowsWords(const Tariff& tariff, const LogbookSettings& settings)
 
 } // namespace
 
-QString retiredWords(const std::optional<Instant>& retired, const Zone& zone)
+QString retiredText(const std::optional<Instant>& retired, const Zone& zone)
 {
     return retired ? Words::tr(" · retired %1").arg(shown(dateText(zone.localDate(*retired))))
                    : QString();
@@ -105,16 +105,16 @@ QString setupWords(const Setup& setup)
     QStringList parts;
     if (!setup.kind.empty())
         parts << shown(setup.kind);
-    parts << vesselsWords(setup.vessels);
+    parts << vesselsText(setup.vessels);
     parts << (setup.ratedPower
                   ? Words::tr("rated %1").arg(shown(powerText(*setup.ratedPower, 0, decimalSign())))
                   : Words::tr("rated power unknown"));
     return parts.join(QStringLiteral(" · "));
 }
 
-TableWords partsTable(const Setup& setup, const LogbookSettings& settings)
+TableText partsTable(const Setup& setup, const LogbookSettings& settings)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Part"), Words::tr("pieces"), Words::tr("each"),
                     Words::tr("together")};
     table.numeric = {false, true, true, true};
@@ -135,7 +135,7 @@ QString partsSum(const Setup& setup, const LogbookSettings& settings)
     return sum ? Words::tr("parts %1").arg(money(*sum, settings)) : QString();
 }
 
-QString ratingsWords(const Setup& setup)
+QString ratingsText(const Setup& setup)
 {
     QStringList parts;
     for (const auto& [criterion, value] : setup.ratings)
@@ -145,9 +145,9 @@ QString ratingsWords(const Setup& setup)
                            : Words::tr("Rated 1 – 5: %1").arg(parts.join(QStringLiteral(" · ")));
 }
 
-TableWords metersTable(const Equipment& equipment)
+TableText metersTable(const Equipment& equipment)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Meter"), Words::tr("measures"), Words::tr("reads to"),
                     Words::tr("accuracy"), Words::tr("rolls over at")};
     table.numeric = {false, false, true, true, true};
@@ -156,8 +156,8 @@ TableWords metersTable(const Equipment& equipment)
             return energy ? plain(energy->kilowattHours()) + QStringLiteral(" kWh") : dash;
         };
         table.rows.push_back(
-            {nameCell(meter.name, retiredWords(meter.retired, equipment.zone)),
-             {movesWords(meter) + serviceWords(meter, equipment.zone),
+            {nameCell(meter.name, retiredText(meter.retired, equipment.zone)),
+             {movesText(meter) + serviceText(meter, equipment.zone),
               movesInFull(meter, equipment.zone), false},
              {kwh(meter.resolution), {}, false},
              {meter.accuracy
@@ -170,17 +170,17 @@ TableWords metersTable(const Equipment& equipment)
     return table;
 }
 
-TableWords sensorsTable(const Equipment& equipment)
+TableText sensorsTable(const Equipment& equipment)
 {
     const TemperatureUnit unit = equipment.settings.temperatureUnit();
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Sensor"),   Words::tr("reads"),  Words::tr("setup"),
                     Words::tr("accuracy"), Words::tr("offset"), Words::tr("placement")};
     table.numeric = {false, false, false, true, true, false};
     for (const Sensor& sensor : equipment.sensors)
         table.rows.push_back(
-            {nameCell(sensor.name, retiredWords(sensor.retired, equipment.zone)),
-             {readsWords(sensor), {}, false},
+            {nameCell(sensor.name, retiredText(sensor.retired, equipment.zone)),
+             {readsText(sensor), {}, false},
              {sensor.setup ? shown(*sensor.setup) : dash, {}, false},
              {sensor.accuracy ? QStringLiteral("± ") +
                                     shown(differenceText(*sensor.accuracy, unit, 2, decimalSign()))
@@ -192,9 +192,9 @@ TableWords sensorsTable(const Equipment& equipment)
     return table;
 }
 
-TableWords plansTable(const Equipment& equipment)
+TableText plansTable(const Equipment& equipment)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Plan"), Words::tr("stages"), Words::tr("note")};
     table.numeric = {false, false, false};
     for (const NamedPlan& plan : equipment.plans) {
@@ -211,16 +211,16 @@ TableWords plansTable(const Equipment& equipment)
     return table;
 }
 
-TableWords pricesTable(const Equipment& equipment)
+TableText pricesTable(const Equipment& equipment)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Holds"), Words::tr("a kWh costs"), Words::tr("time-of-use windows")};
     table.numeric = {false, true, false};
     const auto add = [&](const QString& when, const Tariff& tariff) {
         const QString price = tariff.pricePerKwh ? money(*tariff.pricePerKwh, equipment.settings)
                                                  : Words::tr("unknown");
         const QString windows =
-            tariff.windows.empty() ? dash : windowsWords(tariff, equipment.settings);
+            tariff.windows.empty() ? dash : windowsText(tariff, equipment.settings);
         table.rows.push_back({{when, {}, false}, {price, {}, false}, {windows, {}, false}});
     };
     const LogbookSettings& settings = equipment.settings;
@@ -232,9 +232,9 @@ TableWords pricesTable(const Equipment& equipment)
     return table;
 }
 
-TableWords roundsTable(const Equipment& equipment)
+TableText roundsTable(const Equipment& equipment)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Round"), Words::tr("from"), Words::tr("to")};
     table.numeric = {false, true, true};
     for (const EditRow& row : roundRows(equipment.settings.rounds))

@@ -19,18 +19,18 @@ struct Equipment {
 
 /// "coolant loop · 2 vessels · rated 260 W"
 QString setupWords(const Setup& setup);
-TableWords partsTable(const Setup& setup, const LogbookSettings& settings);
+TableText partsTable(const Setup& setup, const LogbookSettings& settings);
 QString partsSum(const Setup& setup, const LogbookSettings& settings);
-QString ratingsWords(const Setup& setup);
-TableWords metersTable(const Equipment& equipment);
-TableWords sensorsTable(const Equipment& equipment);
-TableWords plansTable(const Equipment& equipment);
+QString ratingsText(const Setup& setup);
+TableText metersTable(const Equipment& equipment);
+TableText sensorsTable(const Equipment& equipment);
+TableText plansTable(const Equipment& equipment);
 /// One row for each price: its start date, the price of a kWh, and its windows.
-TableWords pricesTable(const Equipment& equipment);
+TableText pricesTable(const Equipment& equipment);
 /// " · retired 3 Mar 2026", or empty.
-QString retiredWords(const std::optional<Instant>& retired, const Zone& zone);
+QString retiredText(const std::optional<Instant>& retired, const Zone& zone);
 /// What there is to say where no price is on record; else nothing.
-TableWords roundsTable(const Equipment& equipment);
+TableText roundsTable(const Equipment& equipment);
 QString priceWords(const LogbookSettings& settings);
 
 } // namespace holdband::ui

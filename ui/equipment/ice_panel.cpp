@@ -26,8 +26,8 @@ QString howTo()
 
 } // namespace
 
-IcePanel::IcePanel(const UnitFormat& manner, QWidget* parent)
-    : QWidget(parent), m_manner(manner), m_readings(new QLineEdit(this)),
+IcePanel::IcePanel(const UnitFormat& format, QWidget* parent)
+    : QWidget(parent), m_format(format), m_readings(new QLineEdit(this)),
       m_step(new QuantityField(Quantity::difference, Words::tr("Last digit shown"), this)),
       m_use(new QPushButton(Words::tr("&Use as an offset from now on"), this)),
       m_words(makeLabel(howTo(), "muted", this))
@@ -51,11 +51,11 @@ IcePanel::IcePanel(const UnitFormat& manner, QWidget* parent)
 void IcePanel::layOut()
 {
     m_readings->setAccessibleName(Words::tr("Readings in ice water"));
-    const bool us = m_manner.units == UnitSystem::us;
+    const bool us = m_format.units == UnitSystem::us;
     m_readings->setPlaceholderText(
         us ? QStringLiteral("32.4 32.5 32.4")
-           : QStringLiteral("0.0 0.2 0.1").replace(QLatin1Char('.'), QLatin1Char(m_manner.sign)));
-    m_step->setManner(m_manner);
+           : QStringLiteral("0.0 0.2 0.1").replace(QLatin1Char('.'), QLatin1Char(m_format.sign)));
+    m_step->setFormat(m_format);
     m_step->setRule(notNegative);
     m_step->set(std::optional(us ? TemperatureDifference::fahrenheitDegrees(0.1)
                                  : TemperatureDifference::kelvins(0.1)));
@@ -77,7 +77,7 @@ void IcePanel::layOut()
 
 Result<results::IcePoint> IcePanel::typedPoint()
 {
-    const auto readings = typedReadings(m_readings->text(), m_manner);
+    const auto readings = typedReadings(m_readings->text(), m_format);
     if (!readings)
         return failure(readings.error());
     const auto step = m_step->value<TemperatureDifference>();
@@ -94,7 +94,7 @@ void IcePanel::say(const Result<results::IcePoint>& point)
         return m_words->setText(sentence(point.error()));
     QStringList lines;
     for (const std::string& line :
-         results::icePointWords(*point, m_manner.temperature(), m_manner.sign))
+         results::icePointText(*point, m_format.temperature(), m_format.sign))
         lines << shown(line);
     m_words->setText(lines.join(QLatin1Char(' ')));
 }

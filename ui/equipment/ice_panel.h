@@ -17,7 +17,7 @@ class QuantityField;
 class IcePanel : public QWidget {
     Q_OBJECT
 public:
-    explicit IcePanel(const UnitFormat& manner, QWidget* parent = nullptr);
+    explicit IcePanel(const UnitFormat& format, QWidget* parent = nullptr);
 
     QLineEdit* readings() const { return m_readings; }
     QuantityField* step() const { return m_step; }
@@ -32,7 +32,7 @@ private:
     void say(const Result<results::IcePoint>& point);
     Result<results::IcePoint> typedPoint();
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     QLineEdit* m_readings;
     QuantityField* m_step;
     QPushButton* m_use;

@@ -13,7 +13,7 @@ namespace {
 
 /// Long texts (names are shortened already) would push the other columns out of a small window; the
 /// tooltip has the full text.
-void shortenCells(TableWords& words)
+void shortenCells(TableText& words)
 {
     constexpr qsizetype longest = 26;
     for (auto& row : words.rows) {
@@ -72,7 +72,7 @@ QPushButton* ListCard::makeButton(const QString& words, const QString& name)
     return button;
 }
 
-void ListCard::setThings(TableWords words, std::vector<bool> retired)
+void ListCard::setItems(TableText words, std::vector<bool> retired)
 {
     m_retired = std::move(retired);
     shortenCells(words);

@@ -17,7 +17,7 @@ public:
              QWidget* parent = nullptr);
 
     /// `retired`: one for each row; retired items can be brought back.
-    void setThings(TableWords words, std::vector<bool> retired);
+    void setItems(TableText words, std::vector<bool> retired);
     void setEditable(bool editable);
 
     QPushButton* addButton() const { return m_add; }

@@ -35,16 +35,16 @@ MeterDialog::MeterDialog(Session& session, const Equipment& equipment, const Met
                       meter.name.empty() ? Words::tr("New meter")
                                          : Words::tr("Meter: %1").arg(shown(meter.name)),
                       Words::tr("Save meter"), parent),
-      m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
+      m_format(unitFormatOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_meter(meter), m_name(makeLine(Words::tr("Name"))),
       m_setup(makeChoice(Words::tr("Setup"), this)),
       m_resolution(new QuantityField(Quantity::energy, Words::tr("Last digit shown"), this)),
       m_top(new QuantityField(Quantity::energy, Words::tr("Starts again at 0 above"), this)),
-      m_topWords(makeLabel({}, "muted", this)),
+      m_topText(makeLabel({}, "muted", this)),
       m_accuracy(new QuantityField(Quantity::percent, Words::tr("Accuracy"), this)),
       m_from(new InstantField(Words::tr("In service from"), this)),
       m_to(new InstantField(Words::tr("In service to"), this)),
-      m_moves(new EditTable(Words::tr("move"), moveColumns(equipment.setups, m_manner), 1, this))
+      m_moves(new EditTable(Words::tr("move"), moveColumns(equipment.setups, m_format), 1, this))
 {
     addFields();
     fill();
@@ -58,7 +58,7 @@ void MeterDialog::addFields()
     addRow(Words::tr("Counts &for"), m_setup);
     addRow(Words::tr("&Last digit shown"), m_resolution);
     addRow(Words::tr("Rolls &over at"), m_top);
-    addRow({}, m_topWords);
+    addRow({}, m_topText);
     addRow(Words::tr("&Accuracy ±"), m_accuracy);
     addRow(Words::tr("In &service from"), m_from);
     addRow(Words::tr("&To"), m_to);
@@ -68,19 +68,19 @@ void MeterDialog::addFields()
     addWide(m_moves);
     m_moves->hideMoves();
     for (QuantityField* field : {m_resolution, m_top, m_accuracy}) {
-        field->setManner(m_manner);
+        field->setFormat(m_format);
         field->setOptional(true);
     }
     m_resolution->setRule(aboveZero);
     m_top->setRule(aboveZero);
     m_accuracy->setRule(accuracyRule);
     for (InstantField* field : {m_from, m_to}) {
-        field->setZone(m_manner.zone);
+        field->setZone(m_format.zone);
         field->setOptional(true);
         field->setClock([this] { return session().now(); });
     }
     for (QuantityField* field : {m_top, m_resolution})
-        connect(field, &QuantityField::edited, this, &MeterDialog::sayTop);
+        connect(field, &QuantityField::edited, this, &MeterDialog::showTop);
     m_from->edit()->setPlaceholderText(Words::tr("always"));
     m_to->edit()->setPlaceholderText(Words::tr("still"));
 }
@@ -92,10 +92,10 @@ void MeterDialog::fill()
     m_resolution->set(m_meter.resolution);
     m_top->set(m_meter.rollsOverAt);
     m_accuracy->set(m_meter.accuracy);
-    sayTop();
+    showTop();
     m_from->setInstant(m_meter.from);
     m_to->setInstant(m_meter.to);
-    m_moves->model()->setRows(moveRows(m_meter.moves, m_manner));
+    m_moves->model()->setRows(moveRows(m_meter.moves, m_format));
 }
 
 /// 999.99 is the most that such a register shows: it starts again one unit further on.
@@ -116,17 +116,17 @@ std::optional<Energy> MeterDialog::topMeant() const
 double MeterDialog::lastDigit() const
 {
     const QString text = m_top->edit()->text().trimmed();
-    const auto point = text.lastIndexOf(QLatin1Char(m_manner.sign));
+    const auto point = text.lastIndexOf(QLatin1Char(m_format.sign));
     return point < 0 ? 1.0 : std::pow(10.0, -static_cast<double>(text.size() - point - 1));
 }
 
-void MeterDialog::sayTop()
+void MeterDialog::showTop()
 {
     const auto top = topMeant();
-    m_topWords->setText(top ? Words::tr("The register starts again at 0 instead of %1 kWh.")
-                                  .arg(numberText(top->kilowattHours(), 0))
-                            : Words::tr("The highest reading it can show, all nines, or where it "
-                                        "starts again at 0; optional."));
+    m_topText->setText(top ? Words::tr("The register starts again at 0 instead of %1 kWh.")
+                                 .arg(numberText(top->kilowattHours(), 0))
+                           : Words::tr("The highest reading it can show, all nines, or where it "
+                                       "starts again at 0; optional."));
 }
 
 Done MeterDialog::readQuantities(Meter& into)
@@ -171,7 +171,7 @@ Result<Meter> MeterDialog::typedMeter()
     }
     HOLDBAND_TRY(readQuantities(meter));
     HOLDBAND_TRY(readTimes(meter));
-    auto moves = movesOf(m_moves->model()->rows(), m_meter.moves, m_manner);
+    auto moves = movesOf(m_moves->model()->rows(), m_meter.moves, m_format);
     if (!moves) {
         m_moves->check();
         return failure(moves.error());

@@ -39,16 +39,16 @@ private:
     Done readTimes(Meter& into);
     std::optional<Energy> topMeant() const;
     double lastDigit() const;
-    void sayTop();
+    void showTop();
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     Equipment m_equipment;
     Meter m_meter;
     QLineEdit* m_name;
     QComboBox* m_setup;
     QuantityField* m_resolution;
     QuantityField* m_top;
-    QLabel* m_topWords; ///< explains the register's highest value
+    QLabel* m_topText; ///< explains the register's highest value
     QuantityField* m_accuracy;
     InstantField* m_from;
     InstantField* m_to;

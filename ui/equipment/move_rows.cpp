@@ -19,35 +19,35 @@ QString shelf()
 
 } // namespace
 
-std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& manner)
+std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& format)
 {
     QStringList places;
     for (const Setup& setup : setups)
         places << shown(setup.name);
     places << shelf();
-    return {timeColumn(Words::tr("From"), moveFrom, false, manner),
+    return {timeColumn(Words::tr("From"), moveFrom, false, format),
             {Words::tr("Counts for"), places.front(), places}};
 }
 
-std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& manner)
+std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& format)
 {
     std::vector<EditRow> rows;
     for (const MeterMove& move : moves)
         rows.push_back(
-            {{typedTime(move.from, manner.zone), move.setup ? shown(*move.setup) : shelf()},
+            {{typedTime(move.from, format.zone), move.setup ? shown(*move.setup) : shelf()},
              static_cast<int>(rows.size())});
     return rows;
 }
 
 Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
                                        const std::vector<MeterMove>& origin,
-                                       const UnitFormat& manner)
+                                       const UnitFormat& format)
 {
     std::vector<MeterMove> moves;
     for (const EditRow& row : rows) {
         const MeterMove* before = originOf(row, origin);
         const auto from = timeIn(row.cells[moveFrom],
-                                 before ? std::optional(before->from) : std::nullopt, manner);
+                                 before ? std::optional(before->from) : std::nullopt, format);
         HOLDBAND_TRY(from);
         const QString& place = row.cells[moveSetup];
         moves.push_back({*from, place == shelf() ? std::nullopt : std::optional(core(place))});

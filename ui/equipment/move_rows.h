@@ -8,11 +8,11 @@
 
 namespace holdband::ui {
 
-std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& manner);
-std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& manner);
+std::vector<EditColumn> moveColumns(const std::vector<Setup>& setups, const UnitFormat& format);
+std::vector<EditRow> moveRows(const std::vector<MeterMove>& moves, const UnitFormat& format);
 /// In order of time. Problem (data): an invalid row, or two at the same time.
 Result<std::vector<MeterMove>> movesOf(const std::vector<EditRow>& rows,
                                        const std::vector<MeterMove>& origin,
-                                       const UnitFormat& manner);
+                                       const UnitFormat& format);
 
 } // namespace holdband::ui

@@ -10,15 +10,15 @@ namespace holdband::ui {
 
 enum OffsetColumn : int { offsetFrom, offsetAdd, offsetDoubt, offsetWhy };
 
-std::vector<EditColumn> offsetColumns(const UnitFormat& manner);
-EditRow offsetRow(const Offset& offset, int origin, const UnitFormat& manner);
-std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const UnitFormat& manner);
+std::vector<EditColumn> offsetColumns(const UnitFormat& format);
+EditRow offsetRow(const Offset& offset, int origin, const UnitFormat& format);
+std::vector<EditRow> offsetRows(const std::vector<Offset>& offsets, const UnitFormat& format);
 /// In order of time. Problem (data): an invalid row, or two at the same time.
 Result<std::vector<Offset>> offsetsOf(const std::vector<EditRow>& rows,
-                                      const std::vector<Offset>& origin, const UnitFormat& manner);
+                                      const std::vector<Offset>& origin, const UnitFormat& format);
 
 /// "0.3 0.4 0.2": temperatures separated by spaces or semicolons; also by commas if the comma is
 /// not the decimal sign. Problem (data): one of them is no temperature.
-Result<std::vector<Temperature>> typedReadings(const QString& text, const UnitFormat& manner);
+Result<std::vector<Temperature>> typedReadings(const QString& text, const UnitFormat& format);
 
 } // namespace holdband::ui

@@ -18,7 +18,7 @@ enum RatingColumn : int { ratingCriterion, ratingValue };
 /// As stored in the logbook; results::criterionWord gives the text that is shown and typed.
 constexpr std::array usualCriteria{"build effort", "ease of use", "cleaning", "noise", "space"};
 
-std::string keptCriterion(const std::string& typed)
+std::string storedCriterion(const std::string& typed)
 {
     for (const char* usual : usualCriteria) {
         if (typed == results::criterionWord(usual))
@@ -39,44 +39,44 @@ QString ratingRule(double value)
 
 } // namespace
 
-std::vector<EditColumn> partColumns(const UnitFormat& manner)
+std::vector<EditColumn> partColumns(const UnitFormat& format)
 {
     EditColumn item{Words::tr("Part")};
     item.refusal = [](const QStringList& row) {
         return row[partItem].trimmed().isEmpty() ? Words::tr("the part needs a name") : QString();
     };
     EditColumn pieces{Words::tr("Pieces"), QStringLiteral("1"), {}, true};
-    pieces.refusal = quantityRefusal(partPieces, Quantity::number, false, manner, piecesRule);
+    pieces.refusal = quantityRefusal(partPieces, Quantity::number, false, format, piecesRule);
     const QString currency =
-        manner.currency.empty() ? QString() : QStringLiteral(", ") + shown(manner.currency);
+        format.currency.empty() ? QString() : QStringLiteral(", ") + shown(format.currency);
     EditColumn price{Words::tr("Price each%1", "with its currency").arg(currency), {}, {}, true};
-    price.refusal = quantityRefusal(partPrice, Quantity::money, false, manner, priceRule);
+    price.refusal = quantityRefusal(partPrice, Quantity::money, false, format, priceRule);
     return {item, pieces, price};
 }
 
-std::vector<EditRow> partRows(const std::vector<Part>& parts, const UnitFormat& manner)
+std::vector<EditRow> partRows(const std::vector<Part>& parts, const UnitFormat& format)
 {
     std::vector<EditRow> rows;
     for (const Part& part : parts)
-        rows.push_back({{shown(part.item), typedText(Quantity::number, part.quantity, manner),
-                         typedText(Quantity::money, part.price, manner)},
+        rows.push_back({{shown(part.item), typedText(Quantity::number, part.quantity, format),
+                         typedText(Quantity::money, part.price, format)},
                         static_cast<int>(rows.size())});
     return rows;
 }
 
 Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::vector<Part>& origin,
-                                  const UnitFormat& manner)
+                                  const UnitFormat& format)
 {
     std::vector<Part> parts;
     for (const EditRow& row : rows) {
         const Part* before = originOf(row, origin);
         const auto pieces =
             quantityIn(row.cells[partPieces], Quantity::number,
-                       before ? std::optional(before->quantity) : std::nullopt, manner, piecesRule);
+                       before ? std::optional(before->quantity) : std::nullopt, format, piecesRule);
         HOLDBAND_TRY(pieces);
         const auto price =
             quantityIn(row.cells[partPrice], Quantity::money,
-                       before ? std::optional(before->price) : std::nullopt, manner, priceRule);
+                       before ? std::optional(before->price) : std::nullopt, format, priceRule);
         HOLDBAND_TRY(price);
         if (row.cells[partItem].trimmed().isEmpty())
             return dataProblem(Phrase::tr("the part needs a name"),
@@ -86,34 +86,34 @@ Result<std::vector<Part>> partsOf(const std::vector<EditRow>& rows, const std::v
     return parts;
 }
 
-QString partsSumWords(const std::vector<EditRow>& rows, const UnitFormat& manner)
+QString partsSumText(const std::vector<EditRow>& rows, const UnitFormat& format)
 {
     double sum = 0.0;
     for (const EditRow& row : rows) {
-        const auto pieces = readTyped(Quantity::number, row.cells[partPieces], manner);
-        const auto price = readTyped(Quantity::money, row.cells[partPrice], manner);
+        const auto pieces = readTyped(Quantity::number, row.cells[partPieces], format);
+        const auto price = readTyped(Quantity::money, row.cells[partPrice], format);
         if (pieces && price)
             sum += *pieces * *price;
     }
     return rows.empty() ? QString()
                         : Words::tr("All parts: %1")
-                              .arg(shown(moneyText(sum, manner.currency, manner.sign)));
+                              .arg(shown(moneyText(sum, format.currency, format.sign)));
 }
 
-std::vector<EditColumn> ratingColumns(const UnitFormat& manner)
+std::vector<EditColumn> ratingColumns(const UnitFormat& format)
 {
     EditColumn value{QStringLiteral("1 – 5"), {}, {}, true};
-    value.refusal = quantityRefusal(ratingValue, Quantity::number, true, manner, ratingRule);
+    value.refusal = quantityRefusal(ratingValue, Quantity::number, true, format, ratingRule);
     return {{Words::tr("What can't be measured")}, value};
 }
 
 std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings,
-                                const UnitFormat& manner)
+                                const UnitFormat& format)
 {
     std::vector<EditRow> rows;
     for (const auto& [criterion, value] : ratings)
         rows.push_back(
-            {{shown(results::criterionWord(criterion)), typedText(Quantity::number, value, manner)},
+            {{shown(results::criterionWord(criterion)), typedText(Quantity::number, value, format)},
              -1});
     for (const char* criterion : usualCriteria) {
         if (!ratings.contains(criterion))
@@ -123,16 +123,16 @@ std::vector<EditRow> ratingRows(const std::map<std::string, double>& ratings,
 }
 
 Result<std::map<std::string, double>> ratingsOf(const std::vector<EditRow>& rows,
-                                                const UnitFormat& manner)
+                                                const UnitFormat& format)
 {
     std::map<std::string, double> ratings;
     for (const EditRow& row : rows) {
         if (row.cells[ratingValue].trimmed().isEmpty())
             continue;
         const std::string typed = core(row.cells[ratingCriterion].trimmed());
-        const std::string criterion = keptCriterion(typed);
+        const std::string criterion = storedCriterion(typed);
         const auto value =
-            quantityIn(row.cells[ratingValue], Quantity::number, std::nullopt, manner, ratingRule);
+            quantityIn(row.cells[ratingValue], Quantity::number, std::nullopt, format, ratingRule);
         HOLDBAND_TRY(value);
         if (criterion.empty())
             return dataProblem(Phrase::tr("a rating needs to say what it rates"),

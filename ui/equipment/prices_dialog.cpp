@@ -20,7 +20,7 @@ namespace holdband::ui {
 
 PricesDialog::PricesDialog(Session& session, const Equipment& equipment, QWidget* parent)
     : FormDialog(session, Words::tr("Price of energy"), Words::tr("Save prices"), parent),
-      m_manner(mannerOf(equipment.settings, equipment.zone)), m_settings(equipment.settings),
+      m_format(unitFormatOf(equipment.settings, equipment.zone)), m_settings(equipment.settings),
       m_currency(makeLine(Words::tr("Currency"))),
       m_add(new QPushButton(Words::tr("&Another price from a date on"), this)),
       m_tabs(new QTabWidget(this))
@@ -56,7 +56,7 @@ TariffPage* PricesDialog::page(int index) const
 void PricesDialog::addPage(std::optional<Instant> from, const Tariff& tariff)
 {
     auto* made = new TariffPage(
-        m_manner, [this] { return session().now(); }, from, tariff);
+        m_format, [this] { return session().now(); }, from, tariff);
     m_tabs->addTab(made, QString());
     m_tabs->setCurrentWidget(made);
     connect(made->windows(), &EditTable::edited, this, &PricesDialog::setDirty);
@@ -125,7 +125,7 @@ Result<LogbookSettings> PricesDialog::typedSettings()
 namespace {
 
 /// Saves only the prices: other settings may have changed meanwhile.
-Done keepPrices(const store::Change& change, const LogbookSettings& typed)
+Done savePrices(const store::Change& change, const LogbookSettings& typed)
 {
     auto standing = store::readSettings(change.logbook());
     HOLDBAND_TRY(standing);
@@ -145,7 +145,7 @@ void PricesDialog::save()
         return foot()->refuse(sentence(settings.error()));
     m_tabs->setCurrentIndex(seen);
     keep({store::HistoryVerb::pricesChanged},
-         [typed = *settings](const store::Change& change) { return keepPrices(change, typed); });
+         [typed = *settings](const store::Change& change) { return savePrices(change, typed); });
 }
 
 } // namespace holdband::ui

@@ -32,7 +32,7 @@ private:
     void nameTabs();
     Result<LogbookSettings> typedSettings();
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     LogbookSettings m_settings;
     QLineEdit* m_currency;
     QPushButton* m_add;

@@ -42,7 +42,7 @@ Result<RoundWindow> roundOf(const EditRow& row)
         if (!refused.isEmpty())
             return dataProblem(core(refused));
     }
-    return RoundWindow{keptRound(row.cells[roundLabel].trimmed()),
+    return RoundWindow{storedRoundName(row.cells[roundLabel].trimmed()),
                        *typedMinute(row.cells[roundFrom]), *typedMinute(row.cells[roundTo])};
 }
 

@@ -17,7 +17,7 @@ namespace holdband::ui {
 namespace {
 
 /// Saves only the rounds: other settings may have changed meanwhile.
-Done keepRounds(const store::Change& change, const std::vector<RoundWindow>& rounds)
+Done saveRounds(const store::Change& change, const std::vector<RoundWindow>& rounds)
 {
     LogbookSettings settings;
     HOLDBAND_TRY(assignResult(store::readSettings(change.logbook()), settings));
@@ -64,7 +64,7 @@ void RoundWindowsDialog::save()
         return foot()->refuse(sentence(rounds.error()));
     }
     keep({store::HistoryVerb::roundsChanged},
-         [rounds = *rounds](const store::Change& change) { return keepRounds(change, rounds); });
+         [rounds = *rounds](const store::Change& change) { return saveRounds(change, rounds); });
 }
 
 } // namespace holdband::ui

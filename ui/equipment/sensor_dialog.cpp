@@ -39,15 +39,15 @@ QString kindTitle(const Sensor& sensor)
 SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const Sensor& sensor,
                            QWidget* parent)
     : EquipmentDialog(session, kindTitle(sensor), Words::tr("Save sensor"), parent),
-      m_manner(mannerOf(equipment.settings, equipment.zone)), m_equipment(equipment),
+      m_format(unitFormatOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_sensor(sensor), m_name(makeLine(Words::tr("Name"))),
       m_reads(makeChoice(Words::tr("What it reads"), this)),
       m_setup(makeChoice(Words::tr("Setup"), this)),
       m_placement(makeChoice(Words::tr("Where the probe sits"), this)),
       m_accuracy(new QuantityField(Quantity::difference, Words::tr("Accuracy"), this)),
       m_byHand(new QCheckBox(Words::tr("&read by eye in the rounds"), this)),
-      m_offsets(new EditTable(Words::tr("offset"), offsetColumns(m_manner), 3, this)),
-      m_ice(new IcePanel(m_manner, this))
+      m_offsets(new EditTable(Words::tr("offset"), offsetColumns(m_format), 3, this)),
+      m_ice(new IcePanel(m_format, this))
 {
     addFields();
     fill();
@@ -70,7 +70,7 @@ void SensorDialog::addFields()
     m_offsets->hideMoves();
     addHeading(Words::tr("Ice point"));
     addWide(m_ice);
-    m_accuracy->setManner(m_manner);
+    m_accuracy->setFormat(m_format);
     m_accuracy->setOptional(true);
     m_accuracy->setRule(aboveZero);
     m_placement->setEditable(true);
@@ -90,7 +90,7 @@ void SensorDialog::fill()
     m_placement->setEditText(shown(m_sensor.placement));
     m_accuracy->set(m_sensor.accuracy);
     m_byHand->setChecked(m_sensor.readByHand);
-    m_offsets->model()->setRows(offsetRows(m_sensor.offsets, m_manner));
+    m_offsets->model()->setRows(offsetRows(m_sensor.offsets, m_format));
 }
 
 void SensorDialog::takeIcePoint(const results::IcePoint& point)
@@ -98,7 +98,7 @@ void SensorDialog::takeIcePoint(const results::IcePoint& point)
     const Offset offset{session().now(), point.offset, point.doubt,
                         Phrase::counted("ice point, %n readings", "ice point, %n reading",
                                         static_cast<std::uint64_t>(point.count))};
-    const EditRow row = offsetRow(offset, -1, m_manner);
+    const EditRow row = offsetRow(offset, -1, m_format);
     EditTableModel* model = m_offsets->model();
     const int at = model->rowCount();
     model->insertBlank(at);
@@ -121,7 +121,7 @@ Result<Sensor> SensorDialog::typedSensor()
         return dataProblem(Phrase::tr("the sensor needs a name"));
     }
     HOLDBAND_TRY(readField(m_accuracy, sensor.accuracy));
-    auto offsets = offsetsOf(m_offsets->model()->rows(), m_sensor.offsets, m_manner);
+    auto offsets = offsetsOf(m_offsets->model()->rows(), m_sensor.offsets, m_format);
     if (!offsets) {
         m_offsets->check();
         return failure(offsets.error());

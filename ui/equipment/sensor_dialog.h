@@ -40,7 +40,7 @@ private:
     void takeIcePoint(const results::IcePoint& point);
     Result<Sensor> typedSensor();
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     Equipment m_equipment;
     Sensor m_sensor;
     QLineEdit* m_name;

@@ -23,13 +23,13 @@ SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editab
 {
     setAccessibleName(shown(setup.name));
     setToolTip(shown(setup.name));
-    setAside(setupWords(setup) + retiredWords(setup.retired, equipment.zone));
+    setSecondaryText(setupWords(setup) + retiredText(setup.retired, equipment.zone));
     setWords(partsTable(setup, equipment.settings));
     QStringList remarks;
     if (setup.parts.empty())
         remarks << Words::tr("No parts are on record.");
     if (!setup.ratings.empty())
-        remarks << ratingsWords(setup);
+        remarks << ratingsText(setup);
     setRemark(remarks.join(QLatin1Char(' ')));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(6);

@@ -15,29 +15,29 @@
 
 namespace holdband::ui {
 
-SetupDialog::SetupDialog(Session& session, const UnitFormat& manner, const Setup& setup,
+SetupDialog::SetupDialog(Session& session, const UnitFormat& format, const Setup& setup,
                          QWidget* parent)
     : EquipmentDialog(session,
                       setup.name.empty() ? Words::tr("New setup")
                                          : Words::tr("Setup %1").arg(shown(setup.name)),
                       Words::tr("Save setup"), parent),
-      m_manner(manner), m_setup(setup), m_name(makeLine(Words::tr("Name"))),
+      m_format(format), m_setup(setup), m_name(makeLine(Words::tr("Name"))),
       m_kind(makeLine(Words::tr("Kind"))), m_vessels(new QSpinBox(this)),
       m_power(new QuantityField(Quantity::power, Words::tr("Rated power"), this)),
-      m_parts(new EditTable(Words::tr("part"), partColumns(manner), 0, this)),
+      m_parts(new EditTable(Words::tr("part"), partColumns(format), 0, this)),
       m_sum(makeLabel({}, "muted", this)),
-      m_ratings(new EditTable(Words::tr("rating"), ratingColumns(manner), 0, this))
+      m_ratings(new EditTable(Words::tr("rating"), ratingColumns(format), 0, this))
 {
     addParts();
     m_name->setText(shown(setup.name));
     m_kind->setText(shown(setup.kind));
     m_vessels->setValue(setup.vessels);
     m_power->set(setup.ratedPower);
-    m_parts->model()->setRows(partRows(setup.parts, manner));
-    m_ratings->model()->setRows(ratingRows(setup.ratings, manner));
-    m_sum->setText(partsSumWords(m_parts->model()->rows(), manner));
+    m_parts->model()->setRows(partRows(setup.parts, format));
+    m_ratings->model()->setRows(ratingRows(setup.ratings, format));
+    m_sum->setText(partsSumText(m_parts->model()->rows(), format));
     connect(m_parts, &EditTable::edited, this,
-            [this] { m_sum->setText(partsSumWords(m_parts->model()->rows(), m_manner)); });
+            [this] { m_sum->setText(partsSumText(m_parts->model()->rows(), m_format)); });
     m_name->setFocus();
     resize(620, height());
     watchFields();
@@ -51,7 +51,7 @@ void SetupDialog::addParts()
     m_vessels->setRange(1, 99);
     m_vessels->setAccessibleName(Words::tr("Vessels"));
     addRow(Words::tr("&Vessels"), m_vessels);
-    m_power->setManner(m_manner);
+    m_power->setFormat(m_format);
     m_power->setOptional(true);
     m_power->setRule(aboveZero);
     addRow(Words::tr("Rated &power"), m_power);
@@ -64,7 +64,7 @@ void SetupDialog::addParts()
     m_ratings->hideMoves(); // ratings are ordered by name
 }
 
-QString SetupDialog::sumWords() const
+QString SetupDialog::sumText() const
 {
     return m_sum->text();
 }
@@ -80,12 +80,12 @@ Result<Setup> SetupDialog::typedSetup()
         return dataProblem(Phrase::tr("the setup needs a name"));
     }
     HOLDBAND_TRY(readField(m_power, setup.ratedPower));
-    auto parts = partsOf(m_parts->model()->rows(), m_setup.parts, m_manner);
+    auto parts = partsOf(m_parts->model()->rows(), m_setup.parts, m_format);
     if (!parts) {
         m_parts->check();
         return failure(parts.error());
     }
-    auto ratings = ratingsOf(m_ratings->model()->rows(), m_manner);
+    auto ratings = ratingsOf(m_ratings->model()->rows(), m_format);
     if (!ratings) {
         m_ratings->check();
         return failure(ratings.error());

@@ -17,7 +17,7 @@ class SetupDialog : public EquipmentDialog {
     Q_OBJECT
 public:
     /// `setup` without a name: a new one.
-    SetupDialog(Session& session, const UnitFormat& manner, const Setup& setup,
+    SetupDialog(Session& session, const UnitFormat& format, const Setup& setup,
                 QWidget* parent = nullptr);
 
     QLineEdit* name() const { return m_name; }
@@ -26,7 +26,7 @@ public:
     QuantityField* power() const { return m_power; }
     EditTable* parts() const { return m_parts; }
     EditTable* ratings() const { return m_ratings; }
-    QString sumWords() const;
+    QString sumText() const;
 
 protected:
     void save() override;
@@ -35,7 +35,7 @@ private:
     void addParts();
     Result<Setup> typedSetup();
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     Setup m_setup;
     QLineEdit* m_name;
     QLineEdit* m_kind;

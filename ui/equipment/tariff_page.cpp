@@ -15,26 +15,26 @@
 
 namespace holdband::ui {
 
-TariffPage::TariffPage(const UnitFormat& manner, std::function<Instant()> now,
+TariffPage::TariffPage(const UnitFormat& format, std::function<Instant()> now,
                        std::optional<Instant> from, const Tariff& tariff, QWidget* parent)
-    : QWidget(parent), m_manner(manner), m_tariff(tariff),
+    : QWidget(parent), m_format(format), m_tariff(tariff),
       m_price(new QuantityField(Quantity::money, Words::tr("A kilowatt-hour costs"), this)),
-      m_windows(new EditTable(Words::tr("time-of-use window"), windowColumns(manner), 0, this))
+      m_windows(new EditTable(Words::tr("time-of-use window"), windowColumns(format), 0, this))
 {
     if (from) {
         m_from = new InstantField(Words::tr("Holds from"), this);
-        m_from->setZone(manner.zone);
+        m_from->setZone(format.zone);
         m_from->setClock(std::move(now));
         m_from->setInstant(from);
         m_remove = new QPushButton(Words::tr("Remove this change of price"), this);
         m_remove->setAutoDefault(false);
         m_remove->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     }
-    m_price->setManner(manner);
+    m_price->setFormat(format);
     m_price->setOptional(true);
     m_price->setRule(notNegative);
     m_price->set(tariff.pricePerKwh);
-    m_windows->model()->setRows(windowRows(tariff.windows, manner));
+    m_windows->model()->setRows(windowRows(tariff.windows, format));
     layOut();
 }
 
@@ -65,7 +65,7 @@ Result<Tariff> TariffPage::tariff()
 {
     Tariff tariff;
     HOLDBAND_TRY(readField(m_price, tariff.pricePerKwh));
-    auto windows = windowsOf(m_windows->model()->rows(), m_tariff.windows, m_manner);
+    auto windows = windowsOf(m_windows->model()->rows(), m_tariff.windows, m_format);
     if (!windows) {
         m_windows->check();
         return failure(windows.error());

@@ -20,7 +20,7 @@ class TariffPage : public QWidget {
     Q_OBJECT
 public:
     /// `from` absent: the first tariff, which applies until the first change.
-    TariffPage(const UnitFormat& manner, std::function<Instant()> now, std::optional<Instant> from,
+    TariffPage(const UnitFormat& format, std::function<Instant()> now, std::optional<Instant> from,
                const Tariff& tariff, QWidget* parent = nullptr);
 
     bool isFirst() const { return m_from == nullptr; }
@@ -36,7 +36,7 @@ public:
 private:
     void layOut();
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     Tariff m_tariff;
     InstantField* m_from = nullptr;
     QuantityField* m_price;

@@ -21,7 +21,7 @@ namespace {
 constexpr int usIndex = 0;
 
 /// Saves only the settings of this dialog: others may have changed meanwhile.
-Done keepUnits(const store::Change& change, const LogbookSettings& typed)
+Done saveUnits(const store::Change& change, const LogbookSettings& typed)
 {
     LogbookSettings settings;
     HOLDBAND_TRY(holdband::assignResult(store::readSettings(change.logbook()), settings));
@@ -79,7 +79,7 @@ void UnitsDialog::save()
         return refuse(Words::tr("Three letters, such as USD or EUR, or leave it empty."),
                       m_currency);
     keep({store::HistoryVerb::settingsChanged},
-         [typed](const store::Change& change) { return keepUnits(change, typed); });
+         [typed](const store::Change& change) { return saveUnits(change, typed); });
 }
 
 void openUnits(Session& session, QWidget* parent)

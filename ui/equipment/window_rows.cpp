@@ -114,7 +114,7 @@ QString minuteCell(int minute)
         .arg(minute % 60, 2, 10, QLatin1Char('0'));
 }
 
-std::vector<EditColumn> windowColumns(const UnitFormat& manner)
+std::vector<EditColumn> windowColumns(const UnitFormat& format)
 {
     EditColumn days{Words::tr("Days"), everyDay()};
     days.refusal = [](const QStringList& row) {
@@ -123,25 +123,25 @@ std::vector<EditColumn> windowColumns(const UnitFormat& manner)
                                                       "sun");
     };
     EditColumn price{Words::tr("A kWh costs"), {}, {}, true};
-    price.refusal = quantityRefusal(windowPrice, Quantity::money, false, manner, priceRule);
+    price.refusal = quantityRefusal(windowPrice, Quantity::money, false, format, priceRule);
     return {days, clockColumn(Words::tr("From"), windowFrom),
             clockColumn(Words::tr("To"), windowTo), price};
 }
 
-std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& manner)
+std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& format)
 {
     std::vector<EditRow> rows;
     for (const TariffWindow& window : windows)
         rows.push_back(
             {{daysText(window.days), minuteCell(window.fromMinute), minuteCell(window.toMinute),
-              typedText(Quantity::money, window.pricePerKwh, manner)},
+              typedText(Quantity::money, window.pricePerKwh, format)},
              static_cast<int>(rows.size())});
     return rows;
 }
 
 Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
                                             const std::vector<TariffWindow>& origin,
-                                            const UnitFormat& manner)
+                                            const UnitFormat& format)
 {
     std::vector<TariffWindow> windows;
     for (const EditRow& row : rows) {
@@ -155,7 +155,7 @@ Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
                                Phrase::tr("write them such as mon – fri, 16:00, 21:00"));
         const auto price = quantityIn(row.cells[windowPrice], Quantity::money,
                                       before ? std::optional(before->pricePerKwh) : std::nullopt,
-                                      manner, priceRule);
+                                      format, priceRule);
         HOLDBAND_TRY(price);
         windows.push_back({*days, *from, *to, *price});
     }

@@ -17,11 +17,11 @@ std::optional<int> typedMinute(const QString& text);
 /// Minutes after midnight as text that typedMinute reads.
 QString minuteCell(int minute);
 
-std::vector<EditColumn> windowColumns(const UnitFormat& manner);
-std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& manner);
+std::vector<EditColumn> windowColumns(const UnitFormat& format);
+std::vector<EditRow> windowRows(const std::vector<TariffWindow>& windows, const UnitFormat& format);
 /// Problem (data): an invalid cell.
 Result<std::vector<TariffWindow>> windowsOf(const std::vector<EditRow>& rows,
                                             const std::vector<TariffWindow>& origin,
-                                            const UnitFormat& manner);
+                                            const UnitFormat& format);
 
 } // namespace holdband::ui

@@ -25,9 +25,9 @@
 
 namespace holdband::ui {
 
-FormDialog::FormDialog(Session& session, const QString& title, const QString& saveWords,
+FormDialog::FormDialog(Session& session, const QString& title, const QString& saveText,
                        QWidget* parent)
-    : QDialog(parent), m_session(&session), m_foot(new SaveRow(saveWords, this))
+    : QDialog(parent), m_session(&session), m_foot(new SaveRow(saveText, this))
 {
     setWindowTitle(title);
     setModal(true);
@@ -61,7 +61,7 @@ void FormDialog::layOut()
 }
 
 /// Puts the widget after all existing ones in the Tab order, whichever was created first.
-void FormDialog::standLast(QWidget& widget)
+void FormDialog::placeLastInTabOrder(QWidget& widget)
 {
     widget.setParent(this);
     widget.setParent(m_inner);
@@ -72,13 +72,13 @@ void FormDialog::addRow(const QString& label, QWidget* field)
     auto* words = new QLabel(label, m_inner);
     words->setMargin(4);
     setBuddyOf(*words, *field);
-    standLast(*field);
+    placeLastInTabOrder(*field);
     m_form->addRow(words, field);
 }
 
 void FormDialog::addWide(QWidget* widget)
 {
-    standLast(*widget);
+    placeLastInTabOrder(*widget);
     m_form->addRow(widget);
 }
 
@@ -105,12 +105,12 @@ void FormDialog::keep(const store::HistoryEntry& entry,
                       std::function<Done(const store::Change&)> work)
 {
     m_foot->setBusy(true);
-    keepChange(*m_session, this, entry, std::move(work), [this, entry](Done done) {
+    saveChange(*m_session, this, entry, std::move(work), [this, entry](Done done) {
         m_foot->setBusy(false);
         if (!done)
             return m_foot->refuse(sentence(done.error()));
         m_dirty = false;
-        Q_EMIT kept(shown(store::historyText(entry)));
+        Q_EMIT saved(shown(store::historyText(entry)));
         accept();
     });
 }

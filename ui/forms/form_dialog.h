@@ -19,7 +19,7 @@ class Session;
 class FormDialog : public QDialog {
     Q_OBJECT
 public:
-    FormDialog(Session& session, const QString& title, const QString& saveWords,
+    FormDialog(Session& session, const QString& title, const QString& saveText,
                QWidget* parent = nullptr);
 
     SaveRow* foot() const { return m_foot; }
@@ -28,7 +28,7 @@ public:
 
 Q_SIGNALS:
     /// A change was saved; `what` describes it.
-    void kept(const QString& what);
+    void saved(const QString& what);
 
 protected:
     Session& session() const { return *m_session; }
@@ -58,7 +58,7 @@ protected:
 
 private:
     void layOut();
-    void standLast(QWidget& widget);
+    void placeLastInTabOrder(QWidget& widget);
     void orderTabs();
 
     Session* m_session;

@@ -6,13 +6,13 @@ namespace holdband::ui {
 
 std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
                                                                bool mayBeEmpty,
-                                                               const UnitFormat& manner,
+                                                               const UnitFormat& format,
                                                                NumberRule rule)
 {
     return [=, rule = std::move(rule)](const QStringList& row) {
         if (row[column].trimmed().isEmpty())
             return mayBeEmpty ? QString() : Words::tr("nothing is typed here");
-        const auto number = readTyped(quantity, row[column], manner);
+        const auto number = readTyped(quantity, row[column], format);
         if (number)
             return rule ? rule(*number) : QString();
         const Problem& problem = number.error();
@@ -21,11 +21,11 @@ std::function<QString(const QStringList& row)> quantityRefusal(int column, Quant
 }
 
 Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
-                          const UnitFormat& manner, const NumberRule& rule)
+                          const UnitFormat& format, const NumberRule& rule)
 {
-    if (origin && cell == typedText(quantity, *origin, manner))
+    if (origin && cell == typedText(quantity, *origin, format))
         return *origin;
-    const auto number = readTyped(quantity, cell, manner);
+    const auto number = readTyped(quantity, cell, format);
     if (!number)
         return number;
     const QString refused = rule ? rule(*number) : QString();

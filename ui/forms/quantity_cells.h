@@ -15,12 +15,12 @@ using NumberRule = std::function<QString(double)>;
 /// For EditColumn::refusal: refuses a cell that is no such quantity, or is empty though required.
 std::function<QString(const QStringList& row)> quantityRefusal(int column, Quantity quantity,
                                                                bool mayBeEmpty,
-                                                               const UnitFormat& manner,
+                                                               const UnitFormat& format,
                                                                NumberRule rule);
 
 /// In the unit of `quantity`; `origin` bit for bit if the cell still has its text. Problem (data):
 /// no such quantity, or refused by the rule.
 Result<double> quantityIn(const QString& cell, Quantity quantity, std::optional<double> origin,
-                          const UnitFormat& manner, const NumberRule& rule = {});
+                          const UnitFormat& format, const NumberRule& rule = {});
 
 } // namespace holdband::ui

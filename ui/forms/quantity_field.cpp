@@ -28,7 +28,7 @@ QuantityField::QuantityField(Quantity quantity, const QString& name, QWidget* pa
     setFocusProxy(m_edit);
     setRole(m_unit, "muted");
     m_problem->hide();
-    setManner(m_manner);
+    setFormat(m_format);
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
         showProblem({});
         Q_EMIT edited();
@@ -36,10 +36,10 @@ QuantityField::QuantityField(Quantity quantity, const QString& name, QWidget* pa
     connect(m_edit, &QLineEdit::editingFinished, this, [this] { number(); });
 }
 
-void QuantityField::setManner(const UnitFormat& manner)
+void QuantityField::setFormat(const UnitFormat& format)
 {
-    m_manner = manner;
-    m_unit->setText(unitOf(m_quantity, manner));
+    m_format = format;
+    m_unit->setText(unitOf(m_quantity, format));
     m_edit->setAccessibleDescription(m_unit->text());
     if (m_set)
         setNumber(m_set);
@@ -48,7 +48,7 @@ void QuantityField::setManner(const UnitFormat& manner)
 void QuantityField::setNumber(std::optional<double> number)
 {
     m_set = number;
-    m_setText = number ? typedText(m_quantity, *number, m_manner) : QString();
+    m_setText = number ? typedText(m_quantity, *number, m_format) : QString();
     m_edit->setText(m_setText);
     showProblem({});
 }
@@ -62,7 +62,7 @@ Result<std::optional<double>> QuantityField::read() const
             return std::optional<double>();
         return dataProblem(Phrase::tr("nothing is typed here"));
     }
-    const auto number = readTyped(m_quantity, m_edit->text(), m_manner);
+    const auto number = readTyped(m_quantity, m_edit->text(), m_format);
     if (!number)
         return failure(number.error());
     const QString refused = m_rule ? m_rule(*number) : QString();

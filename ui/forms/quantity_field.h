@@ -19,7 +19,7 @@ public:
     /// `name`: the accessible name.
     QuantityField(Quantity quantity, const QString& name, QWidget* parent = nullptr);
 
-    void setManner(const UnitFormat& manner);
+    void setFormat(const UnitFormat& format);
     /// Whether it may be empty. By default it may not.
     void setOptional(bool optional) { m_optional = optional; }
     /// A further rule: returns why a number is refused, or an empty text.
@@ -57,7 +57,7 @@ private:
     Result<std::optional<double>> read() const;
 
     Quantity m_quantity;
-    UnitFormat m_manner;
+    UnitFormat m_format;
     bool m_optional = false;
     std::function<QString(double)> m_rule;
     std::optional<double> m_set;

@@ -18,7 +18,7 @@ Done doChange(const store::LogbookFile& file, const store::HistoryEntry& entry,
 
 } // namespace
 
-void keepChange(Session& session, QObject* context, store::HistoryEntry entry,
+void saveChange(Session& session, QObject* context, store::HistoryEntry entry,
                 std::function<Done(const store::Change&)> work, std::function<void(Done)> deliver)
 {
     if (!session.isOpen() || session.readOnly()) {

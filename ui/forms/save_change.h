@@ -13,7 +13,7 @@ class Session;
 
 /// `entry` for the history. A Problem, also that the logbook is open for reading only, is passed to
 /// `deliver`; a saved change is announced before that.
-void keepChange(Session& session, QObject* context, store::HistoryEntry entry,
+void saveChange(Session& session, QObject* context, store::HistoryEntry entry,
                 std::function<Done(const store::Change&)> work, std::function<void(Done)> deliver);
 
 } // namespace holdband::ui

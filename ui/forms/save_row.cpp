@@ -9,9 +9,9 @@
 
 namespace holdband::ui {
 
-SaveRow::SaveRow(const QString& saveWords, QWidget* parent)
-    : QWidget(parent), m_saveWords(saveWords), m_words(makeLabel({}, "warn", this)),
-      m_save(new QPushButton(saveWords, this)), m_cancel(new QPushButton(Words::tr("Cancel"), this))
+SaveRow::SaveRow(const QString& saveText, QWidget* parent)
+    : QWidget(parent), m_saveText(saveText), m_words(makeLabel({}, "warn", this)),
+      m_save(new QPushButton(saveText, this)), m_cancel(new QPushButton(Words::tr("Cancel"), this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -68,7 +68,7 @@ void SaveRow::reset()
     m_asked.clear();
     m_leaveAsked = false;
     say({});
-    m_save->setText(m_saveWords);
+    m_save->setText(m_saveText);
     m_cancel->setText(Words::tr("Cancel"));
 }
 

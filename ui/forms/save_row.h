@@ -13,7 +13,7 @@ namespace holdband::ui {
 class SaveRow : public QWidget {
     Q_OBJECT
 public:
-    explicit SaveRow(const QString& saveWords, QWidget* parent = nullptr);
+    explicit SaveRow(const QString& saveText, QWidget* parent = nullptr);
 
     /// Shows why nothing was saved.
     void refuse(const QString& sentence);
@@ -37,7 +37,7 @@ Q_SIGNALS:
 private:
     void say(const QString& words);
 
-    QString m_saveWords;
+    QString m_saveText;
     QStringList m_asked;
     bool m_leaveAsked = false;
     QLabel* m_words;

@@ -5,11 +5,11 @@
 
 namespace holdband::ui {
 
-EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& manner)
+EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& format)
 {
     EditColumn made{title};
     made.sample = QStringLiteral("2026-03-07 18:12");
-    made.refusal = [=, zone = manner.zone](const QStringList& row) {
+    made.refusal = [=, zone = format.zone](const QStringList& row) {
         if (mayBeEmpty && row[column].trimmed().isEmpty())
             return QString();
         const auto at = parseTime(core(row[column]), zone);
@@ -21,11 +21,11 @@ EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const U
     return made;
 }
 
-Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const UnitFormat& manner)
+Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const UnitFormat& format)
 {
-    if (origin && cell == typedTime(*origin, manner.zone))
+    if (origin && cell == typedTime(*origin, format.zone))
         return *origin;
-    return parseTime(core(cell), manner.zone);
+    return parseTime(core(cell), format.zone);
 }
 
 } // namespace holdband::ui

@@ -11,11 +11,11 @@
 
 namespace holdband::ui {
 
-EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& manner);
+EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& format);
 
 /// `origin` to the millisecond if the cell still has its text. Problem (data): no time.
 Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin,
-                       const UnitFormat& manner);
+                       const UnitFormat& format);
 
 /// The initial value of the row; absent in a new row.
 template <typename Value>

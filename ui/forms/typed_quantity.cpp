@@ -70,10 +70,10 @@ struct NumberAndUnit {
 };
 
 /// Splits "66 °F" after its last digit or decimal sign.
-NumberAndUnit parted(const QString& text, const UnitFormat& manner)
+NumberAndUnit parted(const QString& text, const UnitFormat& format)
 {
     QString bare = text.trimmed();
-    if (manner.currency == "USD" && bare.startsWith(QLatin1Char('$')))
+    if (format.currency == "USD" && bare.startsWith(QLatin1Char('$')))
         bare.remove(0, 1);
     qsizetype end = bare.size();
     while (end > 0 && !bare[end - 1].isDigit() && bare[end - 1] != QLatin1Char('.') &&
@@ -111,23 +111,23 @@ int decimalsOf(Quantity quantity)
     }
 }
 
-QString amountText(double value, const UnitFormat& manner)
+QString amountText(double value, const UnitFormat& format)
 {
     // A price for a kilowatt-hour has more places than a price for a part.
-    const std::string cents = fixedText(value, 2, manner.sign);
+    const std::string cents = fixedText(value, 2, format.sign);
     const bool whole = std::abs(value * 100.0 - std::round(value * 100.0)) < 1e-9;
-    return shown(whole ? cents : withoutZeros(fixedText(value, 6, manner.sign), manner.sign));
+    return shown(whole ? cents : withoutZeros(fixedText(value, 6, format.sign), format.sign));
 }
 
 } // namespace
 
-QString unitOf(Quantity quantity, const UnitFormat& manner)
+QString unitOf(Quantity quantity, const UnitFormat& format)
 {
-    const bool us = manner.units == UnitSystem::us;
+    const bool us = format.units == UnitSystem::us;
     switch (quantity) {
     case Quantity::temperature:
     case Quantity::difference:
-        return shown(unitText(manner.temperature()));
+        return shown(unitText(format.temperature()));
     case Quantity::hours:
         return QStringLiteral("h");
     case Quantity::volume:
@@ -139,7 +139,7 @@ QString unitOf(Quantity quantity, const UnitFormat& manner)
     case Quantity::energy:
         return QStringLiteral("kWh");
     case Quantity::money:
-        return shown(manner.currency);
+        return shown(format.currency);
     case Quantity::percent:
         return QStringLiteral("%");
     case Quantity::number:
@@ -148,15 +148,15 @@ QString unitOf(Quantity quantity, const UnitFormat& manner)
     return {};
 }
 
-Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& manner)
+Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& format)
 {
-    const NumberAndUnit typed = parted(text, manner);
-    const auto number = parseTypedNumber(core(typed.number), manner.sign);
+    const NumberAndUnit typed = parted(text, format);
+    const auto number = parseTypedNumber(core(typed.number), format.sign);
     if (!number)
         return failure(number.error());
-    const QString usual = unitOf(quantity, manner);
+    const QString usual = unitOf(quantity, format);
     const QString unit = typed.unit.isEmpty() ? usual : typed.unit;
-    if (unit.isEmpty() || unit.compare(shown(manner.currency), Qt::CaseInsensitive) == 0)
+    if (unit.isEmpty() || unit.compare(shown(format.currency), Qt::CaseInsensitive) == 0)
         return number->value;
     const std::vector<Unit> units = unitsOf(quantity);
     const Unit* known = namedUnit(units, unit);
@@ -167,21 +167,21 @@ Result<double> readTyped(Quantity quantity, const QString& text, const UnitForma
                                        : Phrase::tr("write it in %1").with(core(usual)));
 }
 
-QString typedText(Quantity quantity, double value, const UnitFormat& manner)
+QString typedText(Quantity quantity, double value, const UnitFormat& format)
 {
     if (quantity == Quantity::money)
-        return amountText(value, manner);
+        return amountText(value, format);
     if (quantity == Quantity::gravity)
-        return shown(fixedText(value, 3, manner.sign));
+        return shown(fixedText(value, 3, format.sign));
     const auto plain = [&](double number) {
         return shown(
-            withoutZeros(fixedText(number, decimalsOf(quantity), manner.sign), manner.sign));
+            withoutZeros(fixedText(number, decimalsOf(quantity), format.sign), format.sign));
     };
     if (quantity == Quantity::hours)
         return value > longestInHours ? plain(value / hoursPerDay) + QStringLiteral(" d")
                                       : plain(value) + QStringLiteral(" h");
     const std::vector<Unit> units = unitsOf(quantity);
-    const Unit* usual = namedUnit(units, unitOf(quantity, manner));
+    const Unit* usual = namedUnit(units, unitOf(quantity, format));
     return plain(usual ? value / usual->scale + usual->zero : value);
 }
 

@@ -31,14 +31,14 @@ enum class Quantity {
 
 /// The number in the unit above. Without a unit the number is in the logbook's unit, or in hours.
 /// Problem (data): no number, an ambiguous number, or a unit that does not belong here.
-Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& manner);
+Result<double> readTyped(Quantity quantity, const QString& text, const UnitFormat& format);
 
 /// As the user would type it, with at most `decimals` places; lengths above two days are written in
 /// days with their unit, all others without a unit.
-QString typedText(Quantity quantity, double value, const UnitFormat& manner);
+QString typedText(Quantity quantity, double value, const UnitFormat& format);
 
 /// The unit that a bare number has: "°F", "h", "gal", "SG"; empty for a number.
-QString unitOf(Quantity quantity, const UnitFormat& manner);
+QString unitOf(Quantity quantity, const UnitFormat& format);
 
 /// The numbers of typed quantities, in the units above.
 inline double plainOf(Temperature value)

@@ -4,7 +4,7 @@
 
 namespace holdband::ui {
 
-UnitFormat mannerOf(const LogbookSettings& settings, const Zone& zone)
+UnitFormat unitFormatOf(const LogbookSettings& settings, const Zone& zone)
 {
     return {settings.units, settings.currency, zone, decimalSign()};
 }

@@ -19,6 +19,6 @@ struct UnitFormat {
 };
 
 /// With the decimal sign of the user's locale.
-UnitFormat mannerOf(const LogbookSettings& settings, const Zone& zone);
+UnitFormat unitFormatOf(const LogbookSettings& settings, const Zone& zone);
 
 } // namespace holdband::ui

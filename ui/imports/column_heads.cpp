@@ -30,7 +30,7 @@ const intake::ImportedColumn* takenAs(const LogState& log, const std::string& na
     return nullptr;
 }
 
-QString reasonWords(const LogState& log, std::size_t column)
+QString reasonText(const LogState& log, std::size_t column)
 {
     const intake::ColumnGuess& guess = log.preview->columns[column];
     const intake::ColumnChoice& choice = log.map.columns[column];
@@ -130,7 +130,7 @@ void ColumnHeads::fill(Head& head, int column, const LogState& log,
                      [&](const intake::Target& each) { return each.name == choice.of; });
     const bool reading = choice.meaning == Meaning::reading && target != targets.end();
     head.unit->setVisible(reading);
-    QString words = reasonWords(log, index);
+    QString words = reasonText(log, index);
     if (reading) {
         const intake::ImportedColumn* taken = takenAs(log, choice.of);
         head.unit->setKind(target->kind, taken ? std::optional(taken->unit) : std::nullopt);

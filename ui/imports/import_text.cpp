@@ -32,7 +32,7 @@ QString countsSentence(const intake::ImportReport& report)
              countText(report.conflicting()), countText(report.file.rejectedTotal));
 }
 
-QString problemWords(const Problem& problem)
+QString problemText(const Problem& problem)
 {
     Problem page = problem;
     switch (problem.decision) {
@@ -113,7 +113,7 @@ QString changedSince(const LogState& log)
                : QString();
 }
 
-QString keptTooSoon(const LogState& log)
+QString storedBeforeCancel(const LogState& log)
 {
     return log.cancelledLate ? Words::tr(" It was stored before Cancel took effect; it can be "
                                          "withdrawn under Past imports.")
@@ -132,7 +132,7 @@ QString stateSentence(const LogState& log)
     case LogStage::saving:
         return Words::tr("Saving %1…").arg(log.name);
     case LogStage::asking:
-        return log.problem ? changedSince(log) + problemWords(*log.problem) : QString();
+        return log.problem ? changedSince(log) + problemText(*log.problem) : QString();
     case LogStage::ready:
         return changedSince(log) + countsSentence(*log.report) + zoneRead(*log.report) +
                passedOver(*log.report);
@@ -145,7 +145,7 @@ QString stateSentence(const LogState& log)
         break;
     }
     return Words::tr("Saved. %1").arg(countsSentence(*log.report)) + zoneRead(*log.report) +
-           keptTooSoon(log);
+           storedBeforeCancel(log);
 }
 
 QString stateWord(const LogState& log)

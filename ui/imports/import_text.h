@@ -14,7 +14,7 @@ struct LogState;
 QString countsSentence(const intake::ImportReport& report);
 
 /// The Problem with the remedy that this page offers.
-QString problemWords(const Problem& problem);
+QString problemText(const Problem& problem);
 
 /// The page's sentence about the log's current state.
 QString stateSentence(const LogState& log);

@@ -24,7 +24,7 @@ namespace holdband::ui {
 
 namespace {
 
-QString emptyWords()
+QString emptyText()
 {
     return Words::tr("Drop logs anywhere in the window, choose files, or paste rows. You see a "
                      "preview first; nothing is saved until you confirm.");
@@ -114,7 +114,7 @@ void ImportsPage::connectParts()
     connect(m_choose, &QPushButton::clicked, this, &ImportsPage::chooseWanted);
     connect(m_paste, &QPushButton::clicked, this, &ImportsPage::paste);
     connect(m_keep, &QPushButton::clicked, this, &ImportsPage::keep);
-    connect(m_keepAll, &QPushButton::clicked, m_queue, &LogQueue::keepReady);
+    connect(m_keepAll, &QPushButton::clicked, m_queue, &LogQueue::importReady);
     connect(m_cancel, &QPushButton::clicked, this, &ImportsPage::cancel);
     connect(m_tabs, &QTabBar::currentChanged, this, &ImportsPage::showCurrent);
     connect(m_queue, &LogQueue::changed, this, [this](int index) {
@@ -127,8 +127,8 @@ void ImportsPage::connectParts()
     connect(m_queue, &LogQueue::settled, this, &ImportsPage::takeSettled);
     connect(m_queue, &LogQueue::progressed, this,
             [this](double share) { m_progress->setValue(static_cast<int>(share * 1000)); });
-    connect(m_queue, &LogQueue::kept, this, [this] {
-        Q_EMIT kept();
+    connect(m_queue, &LogQueue::saved, this, [this] {
+        Q_EMIT saved();
         m_session->announceChange();
     });
     connect(m_view, &LogView::mapChosen, this,
@@ -161,14 +161,14 @@ QString ImportsPage::subtitle() const
     return current() < 0 ? QString() : m_queue->at(current()).name;
 }
 
-bool ImportsPage::canKeep() const
+bool ImportsPage::canImport() const
 {
     return m_keep->isVisibleTo(this) && m_keep->isEnabled();
 }
 
 void ImportsPage::say(const QString& words, bool trouble)
 {
-    setRole(m_message, trouble ? "warn" : words == emptyWords() ? "muted" : "title");
+    setRole(m_message, trouble ? "warn" : words == emptyText() ? "muted" : "title");
     m_message->setText(words);
     m_message->setAccessibleName(words);
 }
@@ -225,7 +225,7 @@ void ImportsPage::cancel()
 void ImportsPage::clear()
 {
     m_queue->clear();
-    say(emptyWords(), false);
+    say(emptyText(), false);
 }
 
 } // namespace holdband::ui

@@ -40,12 +40,12 @@ public:
     void clear();
     QString message() const;
     QString subtitle() const;
-    bool canKeep() const;
+    bool canImport() const;
     /// Whether a log is shown.
     bool isAtWork() const { return m_queue->size() > 0; }
 
-    QPushButton* keepButton() const { return m_keep; }
-    QPushButton* keepAllButton() const { return m_keepAll; }
+    QPushButton* importButton() const { return m_keep; }
+    QPushButton* importAllButton() const { return m_keepAll; }
     QTabBar* tabs() const { return m_tabs; }
     LogView* view() const { return m_view; }
     LogQueue* queue() const { return m_queue; }
@@ -55,7 +55,7 @@ public:
 Q_SIGNALS:
     void chooseWanted();
     void looked();
-    void kept();
+    void saved();
 
 private:
     QWidget* makeTop();

@@ -42,7 +42,7 @@ QString headerName(std::int64_t line)
     return line == 0 ? Words::tr("none") : Words::tr("line %1").arg(line);
 }
 
-QString rowWords(const intake::PreviewRow& row)
+QString rowText(const intake::PreviewRow& row)
 {
     QStringList cells;
     for (const std::string& cell : row.cells)
@@ -90,13 +90,13 @@ LayoutChoices::LayoutChoices(QWidget* parent)
     }
 }
 
-void LayoutChoices::showLayout(const intake::LogPreview& preview, const LayoutWish& wish)
+void LayoutChoices::showLayout(const intake::LogPreview& preview, const LayoutRequest& wish)
 {
     fillDelimiters(preview, wish);
     fillHeaders(preview, wish);
 }
 
-void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const LayoutWish& wish)
+void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const LayoutRequest& wish)
 {
     m_delimiter->clear();
     m_delimiter->addItem(preview.found ? asFound(delimiterName(preview.found->delimiter),
@@ -108,7 +108,7 @@ void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const Layo
            wish.delimiter ? QVariant(QString(QLatin1Char(*wish.delimiter))) : QVariant());
 }
 
-void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutWish& wish)
+void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutRequest& wish)
 {
     m_header->clear();
     // A delimiter chosen without a header line: the header is detected again.
@@ -121,16 +121,16 @@ void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutW
     m_header->addItem(line ? asFound(headerName(*line), why) : Words::tr("as found"));
     m_header->addItem(Words::tr("none: the columns are numbered"), qlonglong{0});
     for (const intake::PreviewRow& row : preview.rows)
-        m_header->addItem(rowWords(row), static_cast<qlonglong>(row.line));
+        m_header->addItem(rowText(row), static_cast<qlonglong>(row.line));
     if (wish.headerLine && m_header->findData(static_cast<qlonglong>(*wish.headerLine)) < 0)
         m_header->addItem(headerName(*wish.headerLine), static_cast<qlonglong>(*wish.headerLine));
     finish(m_header,
            wish.headerLine ? QVariant(static_cast<qlonglong>(*wish.headerLine)) : QVariant());
 }
 
-LayoutWish LayoutChoices::wish() const
+LayoutRequest LayoutChoices::wish() const
 {
-    LayoutWish wish;
+    LayoutRequest wish;
     const QString sign = m_delimiter->currentData().toString();
     if (!sign.isEmpty())
         wish.delimiter = sign.front().toLatin1();

@@ -16,8 +16,8 @@ public:
     explicit LayoutChoices(QWidget* parent = nullptr);
 
     /// `wish`: the user's choice, shown even if the log can't be read that way.
-    void showLayout(const intake::LogPreview& preview, const LayoutWish& wish);
-    LayoutWish wish() const;
+    void showLayout(const intake::LogPreview& preview, const LayoutRequest& wish);
+    LayoutRequest wish() const;
     QComboBox* delimiter() const { return m_delimiter; }
     QComboBox* header() const { return m_header; }
 
@@ -25,8 +25,8 @@ Q_SIGNALS:
     void changed();
 
 private:
-    void fillDelimiters(const intake::LogPreview& preview, const LayoutWish& wish);
-    void fillHeaders(const intake::LogPreview& preview, const LayoutWish& wish);
+    void fillDelimiters(const intake::LogPreview& preview, const LayoutRequest& wish);
+    void fillHeaders(const intake::LogPreview& preview, const LayoutRequest& wish);
 
     QComboBox* m_delimiter;
     QComboBox* m_header;

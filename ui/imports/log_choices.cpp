@@ -22,7 +22,7 @@ constexpr DateOrder orders[] = {DateOrder::yearMonthDay, DateOrder::monthDayYear
                                 DateOrder::dayMonthYear};
 
 /// The zone used if the user chooses none.
-QString zoneByItself(const LogState& log)
+QString defaultZone(const LogState& log)
 {
     std::vector<std::string_view> headers;
     if (log.preview) {
@@ -136,7 +136,7 @@ void LogChoices::showLog(const LogState& log)
     if (log.preview)
         m_layout->showLayout(*log.preview, map.layout);
     if (!m_zone->lineEdit()->hasFocus() || !log.problem)
-        m_zone->setItemText(0, zoneByItself(log));
+        m_zone->setItemText(0, defaultZone(log));
     if (!m_zone->lineEdit()->hasFocus() || !log.problem)
         m_zone->setCurrentText(map.zone ? shown(*map.zone) : m_zone->itemText(0));
     int order = 0;
@@ -194,7 +194,7 @@ bool LogChoices::pointAt(Decision decision)
     return control != nullptr;
 }
 
-QString LogChoices::patternWords() const
+QString LogChoices::patternText() const
 {
     return m_patternWords->wholeText();
 }

@@ -31,7 +31,7 @@ public:
     QComboBox* registerDrop() const { return m_drop; }
     QLineEdit* pattern() const { return m_pattern; }
     /// The result of checking the pattern while it is typed.
-    QString patternWords() const;
+    QString patternText() const;
 
     void showPatternCheck(const Result<std::vector<PatternTry>>& tries);
 

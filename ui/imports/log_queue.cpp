@@ -14,10 +14,10 @@ namespace holdband::ui {
 
 namespace {
 
-using intake::LookedLog;
+using intake::PreviewedLog;
 
 /// Choices for the file made before its layout changed are not lost.
-void keepWholeChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
+void retainFileChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
 {
     map.zone = before.zone ? before.zone : map.zone;
     map.dateOrder = before.dateOrder ? before.dateOrder : map.dateOrder;
@@ -107,22 +107,22 @@ void LogQueue::next()
 void LogQueue::preview(int index, Work work)
 {
     const LogState& state = log(index);
-    m_session->ask<LookedLog>(
+    m_session->ask<PreviewedLog>(
         this,
         [source = state.source, map = state.map, work,
          shape =
              state.preview ? state.preview->shape : std::string()](const store::LogbookFile& file) {
-            return work == Work::guess   ? intake::lookAtLogAnew(file, source)
-                   : work == Work::again ? intake::lookAtChangedLog(file, source, map, shape)
-                                         : intake::lookAtLog(file, source, map.layout);
+            return work == Work::guess   ? intake::detectAgain(file, source)
+                   : work == Work::again ? intake::openChangedPreview(file, source, map, shape)
+                                         : intake::openPreview(file, source, map.layout);
         },
-        [this, index, work, generation = m_generation](Result<LookedLog> looked) {
+        [this, index, work, generation = m_generation](Result<PreviewedLog> looked) {
             if (generation != m_generation)
                 return;
             m_running = false;
             if (looked) {
                 if (work == Work::relayOut)
-                    keepWholeChoices(log(index).map, looked->map);
+                    retainFileChoices(log(index).map, looked->map);
                 log(index).preview = std::move(looked->preview);
                 log(index).map = std::move(looked->map);
                 log(index).remembered = looked->remembered;
@@ -190,7 +190,7 @@ void LogQueue::takeReport(int index, Result<intake::ImportReport> report, bool d
         state.stage = state.report->added() > 0 ? LogStage::ready : LogStage::nothingNew;
     settle(index);
     if (state.stage == LogStage::saved)
-        Q_EMIT kept(index);
+        Q_EMIT saved(index);
 }
 
 void LogQueue::settle(int index)
@@ -252,7 +252,7 @@ void LogQueue::keep(int index)
     next();
 }
 
-void LogQueue::keepReady()
+void LogQueue::importReady()
 {
     for (int i = 0; i < size(); ++i) {
         if (log(i).stage == LogStage::ready) {

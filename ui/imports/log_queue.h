@@ -34,7 +34,7 @@ public:
     void forgetMap(int index);
     void keep(int index);
     /// Stores all logs that are ready.
-    void keepReady();
+    void importReady();
     int readyCount() const;
     bool isBusy() const { return m_running; }
     /// Stops the running work and drops what waits. Nothing further is stored; a log that is being
@@ -49,7 +49,7 @@ Q_SIGNALS:
     void progressed(double share);
     /// The log at `index` was previewed, stored or refused.
     void settled(int index);
-    void kept(int index);
+    void saved(int index);
 
 private:
     enum class Work {

@@ -54,9 +54,9 @@ struct LeftOut {
     }
 };
 
-TableWords resultHeader(const intake::ImportReport& report, const Zone& zone)
+TableText resultHeader(const intake::ImportReport& report, const Zone& zone)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("time in %1").arg(shown(zone.name()))};
     table.numeric = {false};
     for (const intake::ImportedColumn& column : report.columns) {
@@ -97,11 +97,10 @@ std::vector<TableCell> cellsOf(const intake::ImportReport& report, const intake:
     return cells;
 }
 
-TableWords readingRows(const intake::ImportReport& report,
-                       const std::vector<intake::ReportedRow>& rows, const Zone& zone,
-                       bool conflict)
+TableText readingRows(const intake::ImportReport& report,
+                      const std::vector<intake::ReportedRow>& rows, const Zone& zone, bool conflict)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("line"), Words::tr("of"), Words::tr("time"), Words::tr("value")};
     table.numeric = {true, false, false, true};
     if (conflict) {
@@ -113,9 +112,9 @@ TableWords readingRows(const intake::ImportReport& report,
     return table;
 }
 
-TableWords rejectedRows(const intake::ImportReport& report)
+TableText rejectedRows(const intake::ImportReport& report)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("line"), Words::tr("column"), Words::tr("text"),
                     Words::tr("why it is left out")};
     table.numeric = {true, false, false, false};
@@ -131,9 +130,9 @@ TableWords rejectedRows(const intake::ImportReport& report)
 
 } // namespace
 
-TableWords rawTable(const intake::LogPreview& preview)
+TableText rawTable(const intake::LogPreview& preview)
 {
-    TableWords table;
+    TableText table;
     const std::size_t width = widest(preview);
     table.header << Words::tr("line");
     table.numeric = {true};
@@ -149,12 +148,12 @@ TableWords rawTable(const intake::LogPreview& preview)
     return table;
 }
 
-TableWords resultTable(const LogState& log, const Zone& zone)
+TableText resultTable(const LogState& log, const Zone& zone)
 {
     if (!log.report || !log.preview || log.problem)
         return {};
     const intake::ImportReport& report = *log.report;
-    TableWords table = resultHeader(report, zone);
+    TableText table = resultHeader(report, zone);
     const LeftOut leftOut(report);
     std::map<std::int64_t, const intake::ResultRow*> byLine;
     for (const intake::ResultRow& row : report.firstRows)
@@ -172,53 +171,54 @@ TableWords resultTable(const LogState& log, const Zone& zone)
     return table;
 }
 
-TableWords fateTable(const intake::ImportReport& report, Fate fate, const Zone& zone)
+TableText outcomeTable(const intake::ImportReport& report, RowOutcome outcome, const Zone& zone)
 {
-    switch (fate) {
-    case Fate::added:
+    switch (outcome) {
+    case RowOutcome::added:
         return readingRows(report, report.rows.added, zone, false);
-    case Fate::alreadyThere: {
-        TableWords table = readingRows(report, report.rows.alreadyThere, zone, false);
+    case RowOutcome::alreadyThere: {
+        TableText table = readingRows(report, report.rows.alreadyThere, zone, false);
         for (const auto& [line, column] : report.rows.repeated)
             table.rows.push_back({plain(countText(line)), plain(shown(report.columns[column].name)),
                                   plain(dash), plain(Words::tr("twice in the file"))});
         return table;
     }
-    case Fate::conflicting:
+    case RowOutcome::conflicting:
         return readingRows(report, report.rows.conflicting, zone, true);
-    case Fate::rejected:
+    case RowOutcome::rejected:
         break;
     }
     return rejectedRows(report);
 }
 
-std::int64_t countOf(const intake::ImportReport& report, Fate fate)
+std::int64_t countOf(const intake::ImportReport& report, RowOutcome outcome)
 {
-    switch (fate) {
-    case Fate::added:
+    switch (outcome) {
+    case RowOutcome::added:
         return report.added();
-    case Fate::alreadyThere:
+    case RowOutcome::alreadyThere:
         return report.alreadyThere();
-    case Fate::conflicting:
+    case RowOutcome::conflicting:
         return report.conflicting();
-    case Fate::rejected:
+    case RowOutcome::rejected:
         break;
     }
     return report.file.rejectedTotal;
 }
 
-QString countWords(std::int64_t count, Fate fate)
+QString countWords(std::int64_t count, RowOutcome outcome)
 {
     const QString words[] = {Words::tr("%1 new"), Words::tr("%1 already there"),
                              Words::tr("%1 conflicting"), Words::tr("%1 rejected")};
-    return words[static_cast<int>(fate)].arg(countText(count));
+    return words[static_cast<int>(outcome)].arg(countText(count));
 }
 
-QString fateTitle(const intake::ImportReport& report, Fate fate)
+QString outcomeTitle(const intake::ImportReport& report, RowOutcome outcome)
 {
-    const std::int64_t count = countOf(report, fate);
-    const auto listed = static_cast<std::int64_t>(fateTable(report, fate, Zone::utc()).rows.size());
-    QString title = shown(report.file.fileName) + QStringLiteral(": ") + countWords(count, fate);
+    const std::int64_t count = countOf(report, outcome);
+    const auto listed =
+        static_cast<std::int64_t>(outcomeTable(report, outcome, Zone::utc()).rows.size());
+    QString title = shown(report.file.fileName) + QStringLiteral(": ") + countWords(count, outcome);
     if (listed < count)
         title += Words::tr(", the first %1 of them").arg(countText(listed));
     return title;

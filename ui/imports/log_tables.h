@@ -9,18 +9,18 @@
 namespace holdband::ui {
 
 /// The first rows as they are: line, then the cells.
-TableWords rawTable(const intake::LogPreview& preview);
+TableText rawTable(const intake::LogPreview& preview);
 /// The readings from the same rows: time, then each sensor's and meter's value.
-TableWords resultTable(const LogState& log, const Zone& zone);
+TableText resultTable(const LogState& log, const Zone& zone);
 
-enum class Fate { added, alreadyThere, conflicting, rejected };
+enum class RowOutcome { added, alreadyThere, conflicting, rejected };
 
 /// The first rows with that outcome.
-TableWords fateTable(const intake::ImportReport& report, Fate fate, const Zone& zone);
-std::int64_t countOf(const intake::ImportReport& report, Fate fate);
+TableText outcomeTable(const intake::ImportReport& report, RowOutcome outcome, const Zone& zone);
+std::int64_t countOf(const intake::ImportReport& report, RowOutcome outcome);
 /// "2,345 new"
-QString countWords(std::int64_t count, Fate fate);
+QString countWords(std::int64_t count, RowOutcome outcome);
 /// The heading above the opened rows.
-QString fateTitle(const intake::ImportReport& report, Fate fate);
+QString outcomeTitle(const intake::ImportReport& report, RowOutcome outcome);
 
 } // namespace holdband::ui

@@ -76,12 +76,13 @@ QWidget* LogView::makeCounts()
     m_countRow = row;
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
-    for (const Fate fate : {Fate::added, Fate::alreadyThere, Fate::conflicting, Fate::rejected}) {
+    for (const RowOutcome outcome : {RowOutcome::added, RowOutcome::alreadyThere,
+                                     RowOutcome::conflicting, RowOutcome::rejected}) {
         auto* button = new QPushButton(row);
         button->setToolTip(Words::tr("Opens these rows"));
-        connect(button, &QPushButton::clicked, this, [this, fate] { open(fate); });
+        connect(button, &QPushButton::clicked, this, [this, outcome] { open(outcome); });
         layout->addWidget(button);
-        m_counts[static_cast<std::size_t>(fate)] = button;
+        m_counts[static_cast<std::size_t>(outcome)] = button;
     }
     layout->addStretch();
     return row;
@@ -124,7 +125,7 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
     if (other)
         m_stack->setCurrentIndex(0);
     if (rows || !log.preview) {
-        m_raw->setWords(log.preview ? rawTable(*log.preview) : TableWords{});
+        m_raw->setWords(log.preview ? rawTable(*log.preview) : TableText{});
         fitColumns(*m_rawTable, 200, 300);
     }
     m_result->setWords(resultTable(log, zone));
@@ -163,21 +164,22 @@ void LogView::fitResult()
 
 void LogView::showCounts()
 {
-    for (const Fate fate : {Fate::added, Fate::alreadyThere, Fate::conflicting, Fate::rejected}) {
+    for (const RowOutcome outcome : {RowOutcome::added, RowOutcome::alreadyThere,
+                                     RowOutcome::conflicting, RowOutcome::rejected}) {
         const bool known = m_log.report && !m_log.problem;
-        const std::int64_t count = known ? countOf(*m_log.report, fate) : 0;
-        QPushButton* button = m_counts[static_cast<std::size_t>(fate)];
-        button->setText(countWords(count, fate));
+        const std::int64_t count = known ? countOf(*m_log.report, outcome) : 0;
+        QPushButton* button = m_counts[static_cast<std::size_t>(outcome)];
+        button->setText(countWords(count, outcome));
         button->setEnabled(count > 0);
     }
     m_countRow->setVisible(m_log.report && !m_log.problem);
 }
 
-void LogView::open(Fate fate)
+void LogView::open(RowOutcome outcome)
 {
     if (!m_log.report)
         return;
-    m_rows->showRows(*m_log.report, fate, m_zone);
+    m_rows->showRows(*m_log.report, outcome, m_zone);
     m_stack->setCurrentIndex(1);
     m_rows->table()->setFocus();
 }

@@ -36,7 +36,10 @@ public:
     LogChoices* choices() const { return m_choices; }
     NameChoices* names() const { return m_names; }
     RowsPanel* rows() const { return m_rows; }
-    QPushButton* countButton(Fate fate) const { return m_counts[static_cast<std::size_t>(fate)]; }
+    QPushButton* countButton(RowOutcome outcome) const
+    {
+        return m_counts[static_cast<std::size_t>(outcome)];
+    }
     TableModel* raw() const { return m_raw; }
     TableModel* result() const { return m_result; }
 
@@ -54,7 +57,7 @@ private:
     void connectParts();
     void fitResult();
     void showCounts();
-    void open(Fate fate);
+    void open(RowOutcome outcome);
     intake::ColumnMap map() const;
     void checkPattern(const QString& pattern);
     /// A column newly chosen as the time takes that meaning from the previous one.

@@ -15,9 +15,9 @@ namespace holdband::ui {
 
 namespace {
 
-TableWords tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone)
+TableText tableOf(const std::vector<store::ImportLine>& lines, const Zone& zone)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("imported"), Words::tr("file"), Words::tr("readings"),
                     Words::tr("of"), QStringLiteral("")};
     table.numeric = {false, false, true, false, false};

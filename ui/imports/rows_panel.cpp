@@ -75,12 +75,12 @@ RowsPanel::RowsPanel(QWidget* parent)
     connect(m_save, &QPushButton::clicked, this, &RowsPanel::saveWanted);
 }
 
-void RowsPanel::showRows(const intake::ImportReport& report, Fate fate, const Zone& zone)
+void RowsPanel::showRows(const intake::ImportReport& report, RowOutcome outcome, const Zone& zone)
 {
-    setTitle(fateTitle(report, fate));
-    m_model->setWords(fateTable(report, fate, zone));
+    setTitle(outcomeTitle(report, outcome));
+    m_model->setWords(outcomeTable(report, outcome, zone));
     fitColumns(*m_table, 60, 420);
-    m_save->setVisible(fate == Fate::rejected);
+    m_save->setVisible(outcome == RowOutcome::rejected);
 }
 
 } // namespace holdband::ui

@@ -14,7 +14,7 @@ class RowsPanel : public Card {
 public:
     explicit RowsPanel(QWidget* parent = nullptr);
 
-    void showRows(const intake::ImportReport& report, Fate fate, const Zone& zone);
+    void showRows(const intake::ImportReport& report, RowOutcome outcome, const Zone& zone);
     TableModel* model() const { return m_model; }
     QTableView* table() const { return m_table; }
     QPushButton* saveButton() const { return m_save; }

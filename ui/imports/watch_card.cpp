@@ -69,7 +69,7 @@ void WatchCard::takeWatches(std::vector<store::Watch> watches)
 
 void WatchCard::showTable()
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("path"), Words::tr("last news")};
     for (const store::Watch& watch : m_watches) {
         const QString path = shown(watch.path);

@@ -1,7 +1,7 @@
 #include "ui/lanes/lanes_accessible.h"
 
-#include "ui/lanes/lanes_view.h"
 #include "ui/lanes/lanes_text.h"
+#include "ui/lanes/lanes_view.h"
 #include "ui/words/words.h"
 
 #include <QAccessible>
@@ -161,13 +161,13 @@ void makeLanesAccessible()
     QAccessible::installFactory(interfaceFor);
 }
 
-void tellBarsChanged(LanesView& view)
+void announceBarsChanged(LanesView& view)
 {
     QAccessibleEvent event(&view, QAccessible::ObjectReorder);
     QAccessible::updateAccessibility(&event);
 }
 
-void tellFocused(LanesView& view, std::size_t bar)
+void announceFocus(LanesView& view, std::size_t bar)
 {
     QAccessibleEvent event(&view, QAccessible::Focus);
     event.setChild(static_cast<int>(bar));

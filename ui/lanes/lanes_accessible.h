@@ -11,8 +11,8 @@ class LanesView;
 /// Call once for the program; further calls do nothing.
 void makeLanesAccessible();
 /// Announces that the bars or their texts have changed.
-void tellBarsChanged(LanesView& view);
+void announceBarsChanged(LanesView& view);
 /// Announces that the bar has the keyboard focus now.
-void tellFocused(LanesView& view, std::size_t bar);
+void announceFocus(LanesView& view, std::size_t bar);
 
 } // namespace holdband::ui

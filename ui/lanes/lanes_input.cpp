@@ -1,6 +1,6 @@
 // Mouse, wheel and keyboard input of the lanes, with tooltips and the menu of a bar.
-#include "ui/lanes/lanes_view.h"
 #include "ui/lanes/lanes_text.h"
+#include "ui/lanes/lanes_view.h"
 #include "ui/words/words.h"
 
 #include <QContextMenuEvent>
@@ -76,7 +76,7 @@ void LanesView::mouseMoveEvent(QMouseEvent* event)
         setCursor(Qt::ClosedHandCursor);
         m_window.moveBy(instantAt(m_dragX) - instantAt(at.x()));
         m_dragX = at.x();
-        layOutAnew();
+        updateLayout();
         return;
     }
     const bool acts = m_layout.barAt(at) || m_layout.groupAt(at) || showAllBox().contains(at);
@@ -123,7 +123,7 @@ void LanesView::wheelEvent(QWheelEvent* event)
         m_window.zoomAbout(
             instantAt(std::clamp(at.x(), m_layout.plot.left(), m_layout.plot.right())),
             std::pow(0.8, delta.y() / 120.0));
-    layOutAnew();
+    updateLayout();
 }
 
 bool LanesView::zoomKey(int key)
@@ -142,7 +142,7 @@ bool LanesView::zoomKey(int key)
         m_window.moveByShare(pagePan);
     else
         return false;
-    layOutAnew();
+    updateLayout();
     return true;
 }
 
@@ -240,15 +240,15 @@ void LanesView::focusOutEvent(QFocusEvent* event)
 QString LanesView::helpAt(QPointF at) const
 {
     if (const auto bar = m_layout.barAt(at))
-        return barWords(*barOf(*bar), m_zone);
+        return barText(*barOf(*bar), m_zone);
     if (const auto group = m_layout.groupAt(at)) {
         std::vector<const results::LaneBar*> bars;
         for (const std::size_t bar : m_layout.groups[*group].bars)
             bars.push_back(barOf(bar));
-        return groupWords(bars, m_zone);
+        return groupText(bars, m_zone);
     }
     if (const auto round = m_layout.roundAt(at))
-        return roundsWords(m_layout.rounds[*round], m_zone);
+        return roundsText(m_layout.rounds[*round], m_zone);
     if (showAllBox().contains(at))
         return Words::tr("Show all of the time (0, or a double-click beside the bars)");
     for (const PlacedLane& lane : m_layout.lanes) {

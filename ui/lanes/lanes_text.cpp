@@ -57,7 +57,7 @@ QString markMeaning(const results::LaneBar& bar)
     return meaning + Words::tr("still open: %1 so far").arg(meaningOf(bar));
 }
 
-QString spanWords(const results::LaneBar& bar, const Zone& zone)
+QString spanText(const results::LaneBar& bar, const Zone& zone)
 {
     const QString days = numberText(bar.span.hours() / 24.0, 1);
     const QString from = shown(localText(bar.span.start, zone));
@@ -66,14 +66,13 @@ QString spanWords(const results::LaneBar& bar, const Zone& zone)
     return Words::tr("%1 – %2 (%3 days)").arg(from, shown(localText(bar.span.end, zone)), days);
 }
 
-QString barWords(const results::LaneBar& bar, const Zone& zone)
+QString barText(const results::LaneBar& bar, const Zone& zone)
 {
-    return QStringList{shown(bar.batch), spanWords(bar, zone), shown(bar.headline),
-                       markMeaning(bar)}
+    return QStringList{shown(bar.batch), spanText(bar, zone), shown(bar.headline), markMeaning(bar)}
         .join(QLatin1Char('\n'));
 }
 
-QString groupWords(const std::vector<const results::LaneBar*>& bars, const Zone& zone)
+QString groupText(const std::vector<const results::LaneBar*>& bars, const Zone& zone)
 {
     QStringList counts{
         countOf(bars, Verdict::stayed, false,
@@ -101,7 +100,7 @@ QString groupWords(const std::vector<const results::LaneBar*>& bars, const Zone&
              counts.join(QStringLiteral(", ")));
 }
 
-QString roundsWords(const PlacedTick& tick, const Zone& zone)
+QString roundsText(const PlacedTick& tick, const Zone& zone)
 {
     const QString at = shown(localText(tick.span.start, zone));
     if (tick.rounds == 1)

@@ -32,12 +32,12 @@ void LanesView::setReview(results::LanesReview review, const Zone& zone)
     m_window = TimeWindow(lanesSpan(m_review));
     if (!wholeBefore && !shownBefore.empty())
         m_window.show(shownBefore);
-    layOutAnew();
+    updateLayout();
     m_current = indexOf(before).value_or(
         std::min(m_current, m_layout.bars.empty() ? 0 : m_layout.bars.size() - 1));
     updateGeometry();
     QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
-    tellBarsChanged(*this);
+    announceBarsChanged(*this);
     Q_EMIT rowsChanged();
 }
 
@@ -59,7 +59,7 @@ void LanesView::setNow(Instant now)
     m_window = TimeWindow(lanesSpan(m_review));
     if (!whole)
         m_window.show(before);
-    layOutAnew();
+    updateLayout();
 }
 
 void LanesView::clear()
@@ -131,7 +131,7 @@ double LanesView::heightWithoutRows() const
     return own.top + own.roundsHeight + own.labelsHeight + 11.0;
 }
 
-void LanesView::layOutAnew()
+void LanesView::updateLayout()
 {
     LanesMetrics own = metrics();
     own.rowsHeight = std::max(own.rowHeight, height() - heightWithoutRows());
@@ -151,7 +151,7 @@ void LanesView::scrollTo(double pixels)
     if (wanted == m_scrolled)
         return;
     m_scrolled = wanted;
-    layOutAnew();
+    updateLayout();
     Q_EMIT rowsChanged();
 }
 
@@ -172,7 +172,7 @@ QSize LanesView::minimumSizeHint() const
 void LanesView::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    layOutAnew();
+    updateLayout();
     Q_EMIT rowsChanged();
 }
 
@@ -180,7 +180,7 @@ void LanesView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange) {
-        layOutAnew();
+        updateLayout();
         updateGeometry();
     }
 }
@@ -215,7 +215,7 @@ void LanesView::setCurrent(std::size_t index)
         setAccessibleDescription(shown(bar->batch) + QStringLiteral(": ") + shown(bar->headline));
         bringIntoView(index);
         if (hasFocus())
-            tellFocused(*this, index);
+            announceFocus(*this, index);
     }
     update();
 }
@@ -228,7 +228,7 @@ void LanesView::bringIntoView(std::size_t index)
         const Span seen = m_window.shown();
         const Instant middle = seen.start + (seen.end - seen.start) / 2;
         m_window.moveBy(barOf(index)->span.start - middle);
-        layOutAnew();
+        updateLayout();
     }
     scrollToRow(index);
 }
@@ -245,13 +245,13 @@ void LanesView::scrollToRow(std::size_t index)
 void LanesView::showOnly(Span span)
 {
     m_window.show(span, 0.08);
-    layOutAnew();
+    updateLayout();
 }
 
 void LanesView::showAllOfTime()
 {
     m_window.showAll();
-    layOutAnew();
+    updateLayout();
 }
 
 QRectF LanesView::showAllBox() const

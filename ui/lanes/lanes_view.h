@@ -88,7 +88,7 @@ protected:
 
 private:
     LanesMetrics metrics() const;
-    void layOutAnew();
+    void updateLayout();
     void showOnly(Span span);
     void showAllOfTime();
     std::optional<std::size_t> indexOf(const QString& batch) const;

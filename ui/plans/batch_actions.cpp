@@ -20,7 +20,7 @@ void BatchActions::withWorld(std::function<void(const BatchFormData&)> act)
     if (m_session->readOnly())
         return Q_EMIT failed(
             Words::tr("The logbook is open for reading only: nothing can be saved."));
-    m_session->ask<BatchFormData>(this, readBatchWorld,
+    m_session->ask<BatchFormData>(this, readFormData,
                                   [this, act = std::move(act)](Result<BatchFormData> world) {
                                       if (world)
                                           act(*world);
@@ -44,8 +44,8 @@ void BatchActions::withBatch(const QString& name,
 void BatchActions::openNew(const BatchFormData& world, const std::string& splitFrom)
 {
     auto* dialog = new NewBatchDialog(*m_session, world, splitFrom, m_window);
-    connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
-    connect(dialog, &FormDialog::kept, this,
+    connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
+    connect(dialog, &FormDialog::saved, this,
             [this, dialog] { Q_EMIT pitched(dialog->savedName()); });
     dialog->open();
 }
@@ -65,7 +65,7 @@ void BatchActions::editBatch(const QString& name)
 {
     withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
         auto* dialog = new BatchDialog(*m_session, world, batch, m_window);
-        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         connect(dialog, &BatchDialog::splitWanted, this, [this, dialog](const QString& from) {
             dialog->reject();
             if (!dialog->isVisible())
@@ -83,10 +83,10 @@ StepDialog* makeStep(Session& session, const BatchFormData& world, const Batch& 
                      StepOf stepOf, const QString& title, const QString& words, QWidget* window)
 {
     return new StepDialog(
-        session, QStringLiteral("%1: %2").arg(shown(batch.name), title), words, world.manner,
+        session, QStringLiteral("%1: %2").arg(shown(batch.name), title), words, world.format,
         batch.name,
-        [&session, batch, stepOf, manner = world.manner](Instant at) {
-            return stepOf(batch, at, session.now(), manner);
+        [&session, batch, stepOf, format = world.format](Instant at) {
+            return stepOf(batch, at, session.now(), format);
         },
         window);
 }
@@ -101,7 +101,7 @@ void BatchActions::pitchNow(const QString& name)
             return openNew(world, {});
         auto* dialog = makeStep(*m_session, world, *batch, pitchStep, Words::tr("Pitch now"),
                                 Words::tr("Pitch"), m_window);
-        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
     });
 }
@@ -111,7 +111,7 @@ void BatchActions::endStageNow(const QString& name)
     withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
         auto* dialog = makeStep(*m_session, world, batch, stageEndStep, Words::tr("Turn down now"),
                                 Words::tr("Turn down"), m_window);
-        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
     });
 }
@@ -122,11 +122,11 @@ void BatchActions::endBatchNow(const QString& name)
         if (batch.ended)
             return Q_EMIT failed(
                 Words::tr("%1 ended %2. Edit the batch to change that, or reopen it.")
-                    .arg(shown(batch.name), shown(localText(*batch.ended, world.manner.zone))));
+                    .arg(shown(batch.name), shown(localText(*batch.ended, world.format.zone))));
         auto* dialog =
             makeStep(*m_session, world, batch, batchEndStep, Words::tr("End the batch now"),
                      Words::tr("End the batch"), m_window);
-        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
     });
 }
@@ -138,15 +138,15 @@ void BatchActions::reopen(const QString& name)
             return Q_EMIT failed(Words::tr("%1 has not ended: it runs.").arg(shown(batch.name)));
         auto* dialog = new StepDialog(
             *m_session, Words::tr("%1: reopen").arg(shown(batch.name)), Words::tr("Reopen"),
-            world.manner, batch.name,
-            [batch, manner = world.manner](Instant) { return reopenStep(batch, manner); },
+            world.format, batch.name,
+            [batch, format = world.format](Instant) { return reopenStep(batch, format); },
             m_window);
         dialog->hideTime();
         dialog->setQuestions(
             [world, name = batch.name, now = m_session->now()](const Batch& reopened) {
                 return batchQuestions(reopened, name, world, now);
             });
-        connect(dialog, &FormDialog::kept, this, &BatchActions::kept);
+        connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
     });
 }

@@ -33,7 +33,7 @@ public:
 
 Q_SIGNALS:
     /// A change was saved, such as "Pale 2: Primary ended".
-    void kept(const QString& what);
+    void saved(const QString& what);
     void failed(const QString& sentence);
     /// A new batch was saved.
     void pitched(const QString& batch);

@@ -64,7 +64,7 @@ BatchDialog::BatchDialog(Session& session, const BatchFormData& world, const Bat
       m_from(new InstantField(Words::tr("The change of plan holds from"), this)),
       m_why(makeLine(Words::tr("Why the plan changed"))),
       m_uses(new EditTable(Words::tr("use of sensor and vessel"),
-                           useColumns(beerSensors(world, batch), world.manner), 1, this)),
+                           useColumns(beerSensors(world, batch), world.format), 1, this)),
       m_split(new QPushButton(Words::tr("&Split into a second vessel…"), this)),
       m_remove(new QPushButton(Words::tr("&Remove this batch"), this))
 {
@@ -74,7 +74,7 @@ BatchDialog::BatchDialog(Session& session, const BatchFormData& world, const Bat
     m_tabs->addTab(makeDone(), Words::tr("Planned and done"));
     addWide(m_tabs);
     fill();
-    connect(m_editor, &PlanEditor::nameWanted, this, &BatchDialog::keepPlanUnderAName);
+    connect(m_editor, &PlanEditor::nameWanted, this, &BatchDialog::saveNamedPlan);
     connect(m_split, &QPushButton::clicked, this,
             [this] { Q_EMIT splitWanted(shown(m_batch.name)); });
     connect(m_remove, &QPushButton::clicked, this, &BatchDialog::remove);
@@ -145,13 +145,13 @@ QWidget* BatchDialog::makeDone()
     QVBoxLayout* column = columnIn(page);
     auto* beside = new QHBoxLayout;
     auto* planned = new TableCard(Words::tr("First planned"), 0, page);
-    planned->setWords(scheduleTable(firstPlanned(m_batch), m_batch, m_world.manner));
+    planned->setWords(scheduleTable(firstPlanned(m_batch), m_batch, m_world.format));
     auto* done = new TableCard(Words::tr("Done"), 0, page);
-    done->setWords(scheduleTable(laidInForce(m_batch), m_batch, m_world.manner));
+    done->setWords(scheduleTable(stagesInForce(m_batch), m_batch, m_world.format));
     beside->addWidget(planned, 1, Qt::AlignTop);
     beside->addWidget(done, 1, Qt::AlignTop);
     column->addLayout(beside);
-    for (const QString& line : planHistory(m_batch, m_world.manner))
+    for (const QString& line : planHistory(m_batch, m_world.format))
         column->addWidget(makeLabel(line, "muted", page));
     column->addStretch();
     return page;
@@ -165,12 +165,12 @@ bool BatchDialog::hasStarted() const
 void BatchDialog::fill()
 {
     const auto now = [this] { return session().now(); };
-    m_fields->setWorld(m_world, now);
+    m_fields->setFormData(m_world, now);
     m_fields->setBatch(m_batch);
-    m_editor->setManner(m_world.manner);
+    m_editor->setFormat(m_world.format);
     m_editor->setPlan(latestPlan(m_batch));
     m_editor->setPitched(m_batch.pitched);
-    m_from->setZone(m_world.manner.zone);
+    m_from->setZone(m_world.format.zone);
     m_from->setClock(now);
     m_from->setInstant(now());
     m_forThePast->setChecked(!hasStarted());
@@ -178,10 +178,10 @@ void BatchDialog::fill()
     m_fromNowOn->setEnabled(hasStarted());
     m_from->setEnabled(hasStarted());
     m_why->setEnabled(hasStarted());
-    m_uses->model()->setRows(useRows(m_batch.beerUses, m_world.manner));
+    m_uses->model()->setRows(useRows(m_batch.beerUses, m_world.format));
 }
 
-void BatchDialog::keepPlanUnderAName()
+void BatchDialog::saveNamedPlan()
 {
     const auto typed = m_editor->plan();
     if (!typed)
@@ -224,7 +224,7 @@ Result<Batch> BatchDialog::typedBatch()
     auto planned = withTypedPlan(std::move(*batch));
     if (!planned)
         return planned;
-    auto uses = usesOf(m_uses->model()->rows(), m_batch.beerUses, *planned, m_world.manner);
+    auto uses = usesOf(m_uses->model()->rows(), m_batch.beerUses, *planned, m_world.format);
     if (!uses) {
         m_tabs->setCurrentIndex(usesTab);
         m_uses->check();
@@ -243,8 +243,8 @@ void BatchDialog::save()
     if (!foot()->agreed(batchQuestions(*batch, m_batch.name, m_world, session().now())))
         return;
     keep({store::HistoryVerb::batchChanged, {m_batch.name}},
-         [kept = *batch, name = m_batch.name](const store::Change& change) {
-             return store::updateBatch(change, name, kept);
+         [stored = *batch, name = m_batch.name](const store::Change& change) {
+             return store::updateBatch(change, name, stored);
          });
 }
 

@@ -48,7 +48,7 @@ private:
     QWidget* makeUses();
     QWidget* makeDone();
     void fill();
-    void keepPlanUnderAName();
+    void saveNamedPlan();
     void remove();
     Result<Batch> typedBatch();
     Result<Batch> withTypedPlan(Batch batch);

@@ -105,15 +105,15 @@ void BatchFields::layOut(For what)
     }
 }
 
-void BatchFields::setWorld(const BatchFormData& world, std::function<Instant()> now)
+void BatchFields::setFormData(const BatchFormData& world, std::function<Instant()> now)
 {
     m_world = world;
     for (InstantField* field : {m_pitched, m_ended}) {
-        field->setZone(world.manner.zone);
+        field->setZone(world.format.zone);
         field->setClock(now);
     }
     for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
-        field->setManner(world.manner);
+        field->setFormat(world.format);
 }
 
 void BatchFields::setBatch(const Batch& batch)
@@ -129,7 +129,8 @@ void BatchFields::setBatch(const Batch& batch)
     m_original->set(batch.originalGravity);
     m_final->set(batch.finalGravity);
     m_gap->set(hoursOf(batch.gapLimit));
-    m_grace->set(batch.grace.count() == 0 ? std::nullopt : hoursOf(batch.grace));
+    m_grace->set(batch.ignoreShorterThan.count() == 0 ? std::nullopt
+                                                      : hoursOf(batch.ignoreShorterThan));
 }
 
 void BatchFields::fillSensors()
@@ -167,14 +168,15 @@ Result<Batch> BatchFields::readTimes(Batch into)
 
 Result<Batch> BatchFields::readQuantities(Batch into)
 {
-    std::optional<Hours> gap, grace;
+    std::optional<Hours> gap, ignoreShorterThan;
     HOLDBAND_TRY(readField(m_volume, into.volume));
     HOLDBAND_TRY(readField(m_original, into.originalGravity));
     HOLDBAND_TRY(readField(m_final, into.finalGravity));
     HOLDBAND_TRY(readField(m_gap, gap));
-    HOLDBAND_TRY(readField(m_grace, grace));
+    HOLDBAND_TRY(readField(m_grace, ignoreShorterThan));
     into.gapLimit = gap ? std::optional(toMilliseconds(*gap)) : std::nullopt;
-    into.grace = grace ? toMilliseconds(*grace) : Milliseconds{0};
+    into.ignoreShorterThan =
+        ignoreShorterThan ? toMilliseconds(*ignoreShorterThan) : Milliseconds{0};
     return into;
 }
 

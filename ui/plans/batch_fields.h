@@ -22,7 +22,7 @@ public:
 
     explicit BatchFields(For what, QWidget* parent = nullptr);
 
-    void setWorld(const BatchFormData& world, std::function<Instant()> now);
+    void setFormData(const BatchFormData& world, std::function<Instant()> now);
     void setBatch(const Batch& batch);
 
     /// Returns `into` with the contents of the fields. On a Problem the field gets the focus.

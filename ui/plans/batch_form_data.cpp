@@ -78,8 +78,8 @@ QString shareWords(const Batch& batch, const Batch& other)
     return {};
 }
 
-QString crowdWords(const Batch& batch, const std::vector<const Batch*>& others,
-                   const BatchFormData& world)
+QString crowdText(const Batch& batch, const std::vector<const Batch*>& others,
+                  const BatchFormData& world)
 {
     const auto setup = std::find_if(world.setups.begin(), world.setups.end(),
                                     [&](const Setup& one) { return one.name == batch.setup; });
@@ -91,7 +91,7 @@ QString crowdWords(const Batch& batch, const std::vector<const Batch*>& others,
     for (const Batch* other : others)
         names << shown(other->name);
     return Words::tr("%1 has %2, and %3 runs in it at that time. Are both in it?")
-        .arg(shown(setup->name), vesselsWords(setup->vessels), names.join(QStringLiteral(", ")));
+        .arg(shown(setup->name), vesselsText(setup->vessels), names.join(QStringLiteral(", ")));
 }
 
 } // namespace
@@ -103,7 +103,7 @@ const Batch* BatchFormData::batch(const std::string& name) const
     return at == batches.end() ? nullptr : &*at;
 }
 
-Result<BatchFormData> readBatchWorld(const store::LogbookFile& file)
+Result<BatchFormData> readFormData(const store::LogbookFile& file)
 {
     BatchFormData world;
     HOLDBAND_TRY(assignResult(store::readSettings(file), world.settings));
@@ -113,7 +113,7 @@ Result<BatchFormData> readBatchWorld(const store::LogbookFile& file)
     HOLDBAND_TRY(assignResult(store::readSensors(file), world.sensors));
     HOLDBAND_TRY(assignResult(store::readBatches(file), world.batches));
     HOLDBAND_TRY(assignResult(store::readPlans(file), world.plans));
-    world.manner = mannerOf(world.settings, zone);
+    world.format = unitFormatOf(world.settings, zone);
     return world;
 }
 
@@ -133,11 +133,11 @@ std::string suggestedName(const BatchFormData& world)
     return stem + std::to_string(number);
 }
 
-std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& kept)
+std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& stored)
 {
     std::vector<std::string> names;
     for (const Setup& setup : world.setups) {
-        if (!setup.retired || setup.name == kept)
+        if (!setup.retired || setup.name == stored)
             names.push_back(setup.name);
     }
     if (const Batch* last = world.lastBatch())
@@ -146,12 +146,13 @@ std::vector<std::string> offeredSetups(const BatchFormData& world, const std::st
 }
 
 std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
-                                        const std::string& setup, const std::string& kept)
+                                        const std::string& setup, const std::string& stored)
 {
     std::vector<std::string> names;
     for (const bool own : {true, false}) {
         for (const Sensor& sensor : world.sensors) {
-            const bool offered = sensor.reads == reads && (!sensor.retired || sensor.name == kept);
+            const bool offered =
+                sensor.reads == reads && (!sensor.retired || sensor.name == stored);
             if (offered && (sensor.setup == setup) == own)
                 names.push_back(sensor.name);
         }
@@ -174,7 +175,7 @@ QStringList batchQuestions(const Batch& batch, const std::string& oldName,
     QStringList questions;
     if (batch.pitched > now)
         questions << Words::tr("Pitching is in the future, at %1. Is that intended?")
-                         .arg(shown(localText(batch.pitched, world.manner.zone)));
+                         .arg(shown(localText(batch.pitched, world.format.zone)));
     std::vector<const Batch*> beside;
     for (const Batch& other : world.batches) {
         if ((!oldName.empty() && other.name == oldName) || !overlap(batch, other))
@@ -185,12 +186,12 @@ QStringList batchQuestions(const Batch& batch, const std::string& oldName,
         else if (other.setup == batch.setup)
             beside.push_back(&other);
     }
-    const QString crowd = crowdWords(batch, beside, world);
+    const QString crowd = crowdText(batch, beside, world);
     if (!crowd.isEmpty())
         questions << crowd;
     const Schedule& plan =
         batch.planChanges.empty() ? batch.schedule : batch.planChanges.back().schedule;
-    return questions + planQuestions(plan, world.manner);
+    return questions + planQuestions(plan, world.format);
 }
 
 } // namespace holdband::ui

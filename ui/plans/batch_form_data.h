@@ -13,7 +13,7 @@ namespace holdband::ui {
 
 struct BatchFormData {
     LogbookSettings settings;
-    UnitFormat manner;
+    UnitFormat format;
     std::vector<Setup> setups;
     std::vector<Sensor> sensors;
     std::vector<Batch> batches; ///< in order of pitching
@@ -23,17 +23,17 @@ struct BatchFormData {
     const Batch* lastBatch() const { return batches.empty() ? nullptr : &batches.back(); }
 };
 
-Result<BatchFormData> readBatchWorld(const store::LogbookFile& file);
+Result<BatchFormData> readFormData(const store::LogbookFile& file);
 
 /// The last batch's name with its number one higher, else "Batch 1"; never a name that is taken.
 std::string suggestedName(const BatchFormData& world);
 
 /// Setups not retired, the last batch's first; `kept`, the batch's current one, is offered even if
 /// it is retired.
-std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& kept = {});
+std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& stored = {});
 /// Sensors of that kind not retired: the last batch's first, then those of `setup`, then the rest.
 std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
-                                        const std::string& setup, const std::string& kept = {});
+                                        const std::string& setup, const std::string& stored = {});
 
 /// Questions to ask before `batch` replaces `oldName` (empty: a new one): a vessel or a sensor that
 /// two batches share, more batches than vessels, a pitching in the future, unusual targets.

@@ -12,15 +12,15 @@ namespace holdband::ui {
 
 namespace {
 
-QString timeWords(Instant at, const UnitFormat& manner)
+QString timeWords(Instant at, const UnitFormat& format)
 {
-    return shown(localShortText(at, manner.zone));
+    return shown(localShortText(at, format.zone));
 }
 
-QString targetWords(const Stage& stage, const UnitFormat& manner)
+QString targetWords(const Stage& stage, const UnitFormat& format)
 {
     const QString target =
-        shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
+        shown(temperatureText(stage.target, format.temperature(), 1, format.sign));
     return stage.kind == StageKind::ramp ? Words::tr("ramp to %1").arg(target)
                                          : Words::tr("hold at %1").arg(target);
 }
@@ -33,18 +33,18 @@ Done notAhead(Instant at, Instant now)
     return {};
 }
 
-const LaidStage* inProgress(const std::vector<LaidStage>& laid, Instant at)
+const ScheduledStage* inProgress(const std::vector<ScheduledStage>& laid, Instant at)
 {
-    const auto found = std::find_if(laid.begin(), laid.end(), [&](const LaidStage& stage) {
+    const auto found = std::find_if(laid.begin(), laid.end(), [&](const ScheduledStage& stage) {
         return stage.start <= at && (!stage.end || at < *stage.end);
     });
     return found == laid.end() ? nullptr : &*found;
 }
 
-const LaidStage* beginningAt(const std::vector<LaidStage>& laid, Instant at)
+const ScheduledStage* beginningAt(const std::vector<ScheduledStage>& laid, Instant at)
 {
     const auto found = std::find_if(laid.begin(), laid.end(),
-                                    [&](const LaidStage& stage) { return stage.start == at; });
+                                    [&](const ScheduledStage& stage) { return stage.start == at; });
     return found == laid.end() ? nullptr : &*found;
 }
 
@@ -62,46 +62,46 @@ Done mayEndStage(const Batch& batch, Instant at, Instant now)
 
 } // namespace
 
-Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner)
+Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& format)
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended && at >= *batch.ended)
         return dataProblem(Phrase::tr("%1 would end before it is pitched").with(batch.name));
     Step step{batch, {}, {store::HistoryVerb::batchPitched, {batch.name}}};
     step.batch.pitched = at;
-    step.words = Words::tr("%1 is pitched at %2.").arg(shown(batch.name), timeWords(at, manner));
+    step.words = Words::tr("%1 is pitched at %2.").arg(shown(batch.name), timeWords(at, format));
     if (!batch.schedule.empty())
         step.words += Words::tr(" %1 begins: %2.")
                           .arg(shown(batch.schedule.front().label),
-                               targetWords(batch.schedule.front(), manner));
+                               targetWords(batch.schedule.front(), format));
     return step;
 }
 
-Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner)
+Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& format)
 {
     HOLDBAND_TRY(mayEndStage(batch, at, now));
-    const std::vector<LaidStage> before = laidInForce(batch);
-    const LaidStage* current = inProgress(before, at);
+    const std::vector<ScheduledStage> before = stagesInForce(batch);
+    const ScheduledStage* current = inProgress(before, at);
     if (!current)
         return dataProblem(Phrase::tr("no stage of %1 is in progress then").with(batch.name), {},
                            Phrase::tr("its plan is over: add a stage to it, or end the batch"));
     Step step{batch, {}, {}};
     step.batch.stageEnds.push_back(at);
-    const std::vector<LaidStage> after = laidInForce(step.batch);
-    const LaidStage* next = beginningAt(after, at);
+    const std::vector<ScheduledStage> after = stagesInForce(step.batch);
+    const ScheduledStage* next = beginningAt(after, at);
     if (!next)
         return dataProblem(
             Phrase::tr("%1 is the last stage of the plan").with(current->stage.label), {},
             Phrase::tr("add a stage to the plan, or end the batch"));
     const QString label = shown(current->stage.label);
     step.words = Words::tr("%1 ends at %2. %3 begins: %4.")
-                     .arg(label, timeWords(at, manner), shown(next->stage.label),
-                          targetWords(next->stage, manner));
+                     .arg(label, timeWords(at, format), shown(next->stage.label),
+                          targetWords(next->stage, format));
     step.entry = {store::HistoryVerb::stageEnded, {batch.name, current->stage.label}};
     return step;
 }
 
-Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner)
+Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& format)
 {
     HOLDBAND_TRY(notAhead(at, now));
     if (batch.ended)
@@ -111,21 +111,21 @@ Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Uni
         return dataProblem(Phrase::tr("the batch would end before it is pitched"));
     Step step{batch, {}, {store::HistoryVerb::batchEnded, {batch.name}}};
     step.batch.ended = at;
-    step.words = Words::tr("%1 ends at %2.").arg(shown(batch.name), timeWords(at, manner));
-    const auto laid = laidInForce(batch);
-    if (const LaidStage* current = inProgress(laid, at))
+    step.words = Words::tr("%1 ends at %2.").arg(shown(batch.name), timeWords(at, format));
+    const auto laid = stagesInForce(batch);
+    if (const ScheduledStage* current = inProgress(laid, at))
         step.words += Words::tr(" %1 is its last stage.").arg(shown(current->stage.label));
     return step;
 }
 
-Result<Step> reopenStep(const Batch& batch, const UnitFormat& manner)
+Result<Step> reopenStep(const Batch& batch, const UnitFormat& format)
 {
     if (!batch.ended)
         return dataProblem(Phrase::tr("%1 has not ended").with(batch.name));
     Step step{batch, {}, {store::HistoryVerb::batchReopened, {batch.name}}};
     step.batch.ended.reset();
     step.words = Words::tr("%1 is open again: its end at %2 was removed.")
-                     .arg(shown(batch.name), timeWords(*batch.ended, manner));
+                     .arg(shown(batch.name), timeWords(*batch.ended, format));
     return step;
 }
 

@@ -19,14 +19,14 @@ struct Step {
 };
 
 /// Problem (data): a time in the future.
-Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
+Result<Step> pitchStep(const Batch& batch, Instant at, Instant now, const UnitFormat& format);
 /// Ends the stage in progress. Problem (data): a time in the future or before the last such end, no
 /// stage in progress, or it is the last one.
-Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
+Result<Step> stageEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& format);
 /// Problem (data): a time in the future or not after pitching, or the batch has ended.
-Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& manner);
+Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const UnitFormat& format);
 /// Removes the end: the batch continues. Problem (data): it has not ended.
-Result<Step> reopenStep(const Batch& batch, const UnitFormat& manner);
+Result<Step> reopenStep(const Batch& batch, const UnitFormat& format);
 
 /// The latest plan, as typed: stages counted from pitching.
 PlanValue latestPlan(const Batch& batch);

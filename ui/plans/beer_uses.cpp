@@ -24,27 +24,27 @@ Done inside(const Instant at, const Batch& batch, const std::string& place)
 
 } // namespace
 
-std::vector<EditColumn> useColumns(const QStringList& sensors, const UnitFormat& manner)
+std::vector<EditColumn> useColumns(const QStringList& sensors, const UnitFormat& format)
 {
     EditColumn sensor{Words::tr("Beer sensor"), sensors.value(0), sensors};
     sensor.refusal = [](const QStringList& row) {
         return row[useSensor].isEmpty() ? Words::tr("choose the sensor") : QString();
     };
-    return {timeColumn(Words::tr("From"), useFrom, false, manner), sensor, {Words::tr("Vessel")}};
+    return {timeColumn(Words::tr("From"), useFrom, false, format), sensor, {Words::tr("Vessel")}};
 }
 
-std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const UnitFormat& manner)
+std::vector<EditRow> useRows(const std::vector<BeerUse>& uses, const UnitFormat& format)
 {
     std::vector<EditRow> rows;
     for (const BeerUse& use : uses)
-        rows.push_back({{typedTime(use.from, manner.zone), shown(use.sensor), shown(use.vessel)},
+        rows.push_back({{typedTime(use.from, format.zone), shown(use.sensor), shown(use.vessel)},
                         static_cast<int>(rows.size())});
     return rows;
 }
 
 Result<std::vector<BeerUse>> usesOf(const std::vector<EditRow>& rows,
                                     const std::vector<BeerUse>& origin, const Batch& batch,
-                                    const UnitFormat& manner)
+                                    const UnitFormat& format)
 {
     std::vector<BeerUse> uses;
     for (const EditRow& row : rows) {
@@ -52,7 +52,7 @@ Result<std::vector<BeerUse>> usesOf(const std::vector<EditRow>& rows,
             Phrase::tr("sensor and vessel %1").with(std::to_string(uses.size() + 1));
         const BeerUse* before = originOf(row, origin);
         const auto from =
-            timeIn(row.cells[useFrom], before ? std::optional(before->from) : std::nullopt, manner);
+            timeIn(row.cells[useFrom], before ? std::optional(before->from) : std::nullopt, format);
         HOLDBAND_TRY(from);
         HOLDBAND_TRY(inside(*from, batch, place));
         if (row.cells[useSensor].isEmpty())

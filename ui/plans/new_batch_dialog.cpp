@@ -19,10 +19,10 @@ namespace holdband::ui {
 
 namespace {
 
-PlanValue emptyPlan(const UnitFormat& manner)
+PlanValue emptyPlan(const UnitFormat& format)
 {
     PlanValue plan;
-    plan.tolerance = manner.units == UnitSystem::us ? TemperatureDifference::fahrenheitDegrees(3.0)
+    plan.tolerance = format.units == UnitSystem::us ? TemperatureDifference::fahrenheitDegrees(3.0)
                                                     : TemperatureDifference::kelvins(1.5);
     return plan;
 }
@@ -37,8 +37,8 @@ NewBatchDialog::NewBatchDialog(Session& session, const BatchFormData& world,
       m_editor(new PlanEditor(this))
 {
     addParts();
-    m_fields->setWorld(world, [this] { return this->session().now(); });
-    m_editor->setManner(world.manner);
+    m_fields->setFormData(world, [this] { return this->session().now(); });
+    m_editor->setFormat(world.format);
     m_fields->setBatch(suggested());
     offerPlans();
     takePlan();
@@ -111,7 +111,7 @@ void NewBatchDialog::offerPlans()
         m_offered.push_back({plan.schedule, plan.tolerance});
     }
     m_choice->addItem(Words::tr("nothing: type it below"));
-    m_offered.push_back(emptyPlan(m_world.manner));
+    m_offered.push_back(emptyPlan(m_world.format));
 }
 
 void NewBatchDialog::takePlan()

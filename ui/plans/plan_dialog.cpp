@@ -21,7 +21,7 @@ PlanDialog::PlanDialog(Session& session, const BatchFormData& world, const Named
     addRow(Words::tr("No&te"), m_note);
     addWide(m_editor);
     m_editor->nameButton()->hide();
-    m_editor->setManner(world.manner);
+    m_editor->setFormat(world.format);
     m_editor->setPlan({plan.schedule, plan.tolerance});
     m_name->setText(shown(plan.name));
     m_note->setText(shown(plan.note));

@@ -13,14 +13,14 @@ namespace holdband::ui {
 namespace {
 
 /// The contents of the drawing as text, for people who use a screen reader.
-QString spokenPlan(const std::vector<DrawnStage>& stages, const UnitFormat& manner)
+QString spokenPlan(const std::vector<DrawnStage>& stages, const UnitFormat& format)
 {
     QStringList words;
     for (const DrawnStage& drawn : stages) {
         const QString target =
-            shown(temperatureText(drawn.stage.target, manner.temperature(), 1, manner.sign));
+            shown(temperatureText(drawn.stage.target, format.temperature(), 1, format.sign));
         const QString length = drawn.endKnown
-                                   ? shown(durationText(Hours{drawn.to - drawn.from}, manner.sign))
+                                   ? shown(durationText(Hours{drawn.to - drawn.from}, format.sign))
                                    : Words::tr("until it is ended");
         words << QStringLiteral("%1: %2 %3, %4")
                      .arg(shown(drawn.stage.label),
@@ -40,11 +40,11 @@ PlanDrawing::PlanDrawing(QWidget* parent) : QWidget(parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }
 
-void PlanDrawing::setPlan(std::vector<DrawnStage> stages, const UnitFormat& manner)
+void PlanDrawing::setPlan(std::vector<DrawnStage> stages, const UnitFormat& format)
 {
     m_stages = std::move(stages);
-    m_manner = manner;
-    setAccessibleDescription(spokenPlan(m_stages, manner));
+    m_format = format;
+    setAccessibleDescription(spokenPlan(m_stages, format));
     update();
 }
 
@@ -69,7 +69,7 @@ PlanMap PlanDrawing::map() const
 void PlanDrawing::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
-    paintPlan(painter, *this, {m_stages, map(), m_manner, m_chosenRow});
+    paintPlan(painter, *this, {m_stages, map(), m_format, m_chosenRow});
 }
 
 void PlanDrawing::mousePressEvent(QMouseEvent* event)
@@ -112,7 +112,7 @@ void PlanDrawing::drag(QPointF place)
     const DrawnStage& drawn = m_stages[index];
     if (m_held->part == PlanHandle::Part::target)
         Q_EMIT targetDragged(drawn.row,
-                             snappedTarget(m_heldMap.celsiusAt(place.y()), m_manner.temperature()));
+                             snappedTarget(m_heldMap.celsiusAt(place.y()), m_format.temperature()));
     else
         Q_EMIT lengthDragged(drawn.row, snappedLength(m_heldMap.hourAt(place.x()) - drawn.from,
                                                       m_heldMap.pixelsPerHour()));

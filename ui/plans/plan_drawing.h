@@ -14,7 +14,7 @@ class PlanDrawing : public QWidget {
 public:
     explicit PlanDrawing(QWidget* parent = nullptr);
 
-    void setPlan(std::vector<DrawnStage> stages, const UnitFormat& manner);
+    void setPlan(std::vector<DrawnStage> stages, const UnitFormat& format);
     void setChosenRow(int row);
     const std::vector<DrawnStage>& stages() const { return m_stages; }
     PlanMap map() const;
@@ -39,7 +39,7 @@ private:
     void showHand(QPointF place);
 
     std::vector<DrawnStage> m_stages;
-    UnitFormat m_manner;
+    UnitFormat m_format;
     int m_chosenRow = -1;
     std::optional<PlanHandle> m_held;
     PlanMap m_heldMap; ///< doesn't change during a drag

@@ -20,7 +20,7 @@ PlanEditor::PlanEditor(QWidget* parent)
     : QWidget(parent),
       m_band(new QuantityField(Quantity::difference, Words::tr("Band, plus or minus"), this)),
       m_drawing(new PlanDrawing(this)),
-      m_table(new EditTable(Words::tr("stage"), planColumns(m_manner), planStage, this)),
+      m_table(new EditTable(Words::tr("stage"), planColumns(m_format), planStage, this)),
       m_words(makeLabel({}, "warn", this)),
       m_name(new QPushButton(Words::tr("Save as a named plan…"), this))
 {
@@ -66,20 +66,20 @@ void PlanEditor::connectParts()
     connect(m_drawing, &PlanDrawing::rowChosen, m_table, &EditTable::chooseRow);
     connect(m_drawing, &PlanDrawing::targetDragged, this, [this](int row, Temperature target) {
         m_table->model()->setCell(row, planTarget,
-                                  typedText(Quantity::temperature, plainOf(target), m_manner));
+                                  typedText(Quantity::temperature, plainOf(target), m_format));
     });
     connect(m_drawing, &PlanDrawing::lengthDragged, this, [this](int row, Hours length) {
         m_table->model()->setCell(row, planLasts,
-                                  typedText(Quantity::hours, plainOf(length), m_manner));
+                                  typedText(Quantity::hours, plainOf(length), m_format));
     });
 }
 
-void PlanEditor::setManner(const UnitFormat& manner)
+void PlanEditor::setFormat(const UnitFormat& format)
 {
-    m_manner = manner;
-    m_band->setManner(manner);
-    m_table->model()->setColumns(planColumns(manner));
-    m_table->model()->setRows(planRows(m_origin, manner));
+    m_format = format;
+    m_band->setFormat(format);
+    m_table->model()->setColumns(planColumns(format));
+    m_table->model()->setRows(planRows(m_origin, format));
     showTyped();
 }
 
@@ -93,7 +93,7 @@ void PlanEditor::setPlan(const PlanValue& plan)
 {
     m_origin = plan.schedule;
     m_band->set(plan.tolerance);
-    m_table->model()->setRows(planRows(plan.schedule, m_manner));
+    m_table->model()->setRows(planRows(plan.schedule, m_format));
     m_table->chooseRow(0);
     showTyped();
 }
@@ -106,7 +106,7 @@ std::optional<TemperatureDifference> PlanEditor::tolerance() const
 
 Result<Schedule> PlanEditor::typedSchedule() const
 {
-    return scheduleOf(m_table->model()->rows(), m_origin, tolerance(), m_manner);
+    return scheduleOf(m_table->model()->rows(), m_origin, tolerance(), m_format);
 }
 
 /// Draws the stages that can be read so far, and shows what is wrong with the others.
@@ -116,19 +116,19 @@ void PlanEditor::showTyped()
     std::vector<int> rows;
     const auto& typed = m_table->model()->rows();
     for (std::size_t i = 0; i < typed.size(); ++i) {
-        auto stage = stageOf(typed[i], m_origin, m_manner);
+        auto stage = stageOf(typed[i], m_origin, m_format);
         if (!stage)
             continue;
         readable.push_back(std::move(*stage));
         rows.push_back(static_cast<int>(i));
     }
     showBeginnings(readable, rows);
-    m_drawing->setPlan(drawnStages(readable, rows, tolerance()), m_manner);
+    m_drawing->setPlan(drawnStages(readable, rows, tolerance()), m_format);
     const auto whole = typedSchedule();
     // The table already shows below it why a cell is refused.
     const bool said = m_table->model()->firstRefused().isValid();
     const QString words = !whole && !said ? sentence(whole.error())
-                          : whole         ? planQuestions(*whole, m_manner).join(QLatin1Char(' '))
+                          : whole         ? planQuestions(*whole, m_format).join(QLatin1Char(' '))
                                           : QString();
     m_words->setText(capitalised(words));
     m_words->setVisible(!words.isEmpty());
@@ -137,7 +137,7 @@ void PlanEditor::showTyped()
 /// After a stage that can't be read the beginning of the next is unknown.
 void PlanEditor::showBeginnings(const Schedule& schedule, const std::vector<int>& rows)
 {
-    const QStringList words = stageBeginnings(schedule, m_pitched, m_manner);
+    const QStringList words = stageBeginnings(schedule, m_pitched, m_format);
     for (int row = 0; row < m_table->model()->rowCount(); ++row) {
         const auto place = static_cast<std::size_t>(row);
         const bool known = place < rows.size() && rows[place] == row;
@@ -163,7 +163,7 @@ Result<PlanValue> PlanEditor::plan()
 QStringList PlanEditor::questions() const
 {
     const auto schedule = typedSchedule();
-    return schedule ? planQuestions(*schedule, m_manner) : QStringList();
+    return schedule ? planQuestions(*schedule, m_format) : QStringList();
 }
 
 QString PlanEditor::words() const

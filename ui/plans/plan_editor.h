@@ -20,7 +20,7 @@ class PlanEditor : public QWidget {
 public:
     explicit PlanEditor(QWidget* parent = nullptr);
 
-    void setManner(const UnitFormat& manner);
+    void setFormat(const UnitFormat& format);
     /// Shows the stages with dates; absent: only with days.
     void setPitched(std::optional<Instant> pitched);
     void setPlan(const PlanValue& plan);
@@ -51,7 +51,7 @@ private:
     std::optional<TemperatureDifference> tolerance() const;
     Result<Schedule> typedSchedule() const;
 
-    UnitFormat m_manner;
+    UnitFormat m_format;
     std::optional<Instant> m_pitched;
     Schedule m_origin;
     QuantityField* m_band;

@@ -57,7 +57,7 @@ void paintDays(const Brush& brush)
 void paintDegrees(const Brush& brush)
 {
     const PlanMap& map = brush.map();
-    const TemperatureUnit unit = brush.picture.manner.temperature();
+    const TemperatureUnit unit = brush.picture.format.temperature();
     const auto ticks = valueTicks(
         valueIn(Temperature::celsius(map.low), unit), valueIn(Temperature::celsius(map.high), unit),
         std::max(2, static_cast<int>(map.plot.height() / (2.0 * brush.metrics.height()))));
@@ -124,13 +124,13 @@ void paintLine(const Brush& brush, const DrawnStage& drawn)
         brush.painter.drawRect(QRectF(last.x() - 2.5, map.plot.center().y() - 8.0, 5.0, 16.0));
 }
 
-QString endWords(const DrawnStage& drawn, const UnitFormat& manner)
+QString endText(const DrawnStage& drawn, const UnitFormat& format)
 {
     if (drawn.stage.until == StageUntil::turnedDown)
         return Words::tr("until turned down");
     if (drawn.stage.until == StageUntil::gravity && drawn.stage.untilGravity)
         return Words::tr("until %1")
-            .arg(shown(gravityText(*drawn.stage.untilGravity, manner.sign)));
+            .arg(shown(gravityText(*drawn.stage.untilGravity, format.sign)));
     return drawn.endKnown ? QString() : Words::tr("to the end");
 }
 
@@ -152,7 +152,7 @@ void paintLabel(const Brush& brush, const DrawnStage& drawn)
     brush.painter.setPen(brush.colours.muted);
     const QRectF place(left, std::min(below, map.plot.bottom() - brush.metrics.height()), width,
                        brush.metrics.height());
-    brush.painter.drawText(place, elided(endWords(drawn, brush.picture.manner)));
+    brush.painter.drawText(place, elided(endText(drawn, brush.picture.format)));
 }
 
 } // namespace

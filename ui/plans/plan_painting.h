@@ -12,7 +12,7 @@ namespace holdband::ui {
 struct PlanPicture {
     const std::vector<DrawnStage>& stages;
     PlanMap map;
-    const UnitFormat& manner;
+    const UnitFormat& format;
     int chosenRow = -1;
 };
 

@@ -24,7 +24,7 @@ bool isRamp(const QStringList& row)
 
 bool isAtGravity(const QStringList& row)
 {
-    return row[planEnds] == untilWords(StageUntil::gravity);
+    return row[planEnds] == untilText(StageUntil::gravity);
 }
 
 QString hoursRule(double hours)
@@ -58,39 +58,39 @@ QStringList untilChoices()
 {
     QStringList words;
     for (const StageUntil until : allUntil)
-        words << untilWords(until);
+        words << untilText(until);
     return words;
 }
 
 template <typename Value>
-QString textOf(Quantity quantity, const std::optional<Value>& value, const UnitFormat& manner)
+QString textOf(Quantity quantity, const std::optional<Value>& value, const UnitFormat& format)
 {
-    return value ? typedText(quantity, plainOf(*value), manner) : QString();
+    return value ? typedText(quantity, plainOf(*value), format) : QString();
 }
 
-QStringList cellsOf(const Stage& stage, const UnitFormat& manner)
+QStringList cellsOf(const Stage& stage, const UnitFormat& format)
 {
     QStringList cells;
     cells.resize(planColumnCount);
     cells[planStage] = shown(stage.label);
     cells[planKind] = stageKindWord(stage.kind);
-    cells[planTarget] = typedText(Quantity::temperature, plainOf(stage.target), manner);
-    cells[planLasts] = textOf(Quantity::hours, stage.length, manner);
-    cells[planEnds] = untilWords(stage.until);
-    cells[planGravity] = textOf(Quantity::gravity, stage.untilGravity, manner);
-    cells[planBand] = textOf(Quantity::difference, stage.tolerance, manner);
-    cells[planSettling] = textOf(Quantity::hours, stage.settleAllowed, manner);
+    cells[planTarget] = typedText(Quantity::temperature, plainOf(stage.target), format);
+    cells[planLasts] = textOf(Quantity::hours, stage.length, format);
+    cells[planEnds] = untilText(stage.until);
+    cells[planGravity] = textOf(Quantity::gravity, stage.untilGravity, format);
+    cells[planBand] = textOf(Quantity::difference, stage.tolerance, format);
+    cells[planSettling] = textOf(Quantity::hours, stage.settleAllowed, format);
     return cells;
 }
 
 /// Reads the cells of one row; a cell that still has its original text gives the original value.
 class RowReader {
 public:
-    RowReader(const EditRow& row, const Stage* origin, const UnitFormat& manner)
-        : m_row(row), m_manner(manner)
+    RowReader(const EditRow& row, const Stage* origin, const UnitFormat& format)
+        : m_row(row), m_format(format)
     {
         if (origin)
-            m_shown = cellsOf(*origin, manner);
+            m_shown = cellsOf(*origin, format);
     }
 
     template <typename Value>
@@ -105,7 +105,7 @@ public:
         into.reset();
         if (text.trimmed().isEmpty())
             return {};
-        const auto number = readTyped(quantity, text, m_manner);
+        const auto number = readTyped(quantity, text, m_format);
         HOLDBAND_TRY(number);
         into = fromPlain<Value>(*number);
         return {};
@@ -113,14 +113,14 @@ public:
 
 private:
     const EditRow& m_row;
-    const UnitFormat& m_manner;
+    const UnitFormat& m_format;
     QStringList m_shown;
 };
 
 StageUntil untilOf(const QString& words)
 {
     for (const StageUntil until : allUntil) {
-        if (untilWords(until) == words)
+        if (untilText(until) == words)
             return until;
     }
     return StageUntil::hours;
@@ -174,7 +174,7 @@ Done checked(const Schedule& schedule, const std::optional<TemperatureDifference
 
 } // namespace
 
-QString untilWords(StageUntil until)
+QString untilText(StageUntil until)
 {
     switch (until) {
     case StageUntil::hours:
@@ -187,17 +187,17 @@ QString untilWords(StageUntil until)
     return {};
 }
 
-std::vector<EditColumn> planColumns(const UnitFormat& manner)
+std::vector<EditColumn> planColumns(const UnitFormat& format)
 {
-    const QString degrees = unitOf(Quantity::temperature, manner);
+    const QString degrees = unitOf(Quantity::temperature, format);
     std::vector<EditColumn> columns(planColumnCount);
     columns[planStage] = {Words::tr("Stage")};
     columns[planKind] = choiceColumn(Words::tr("Kind"), kindChoices());
     columns[planTarget] = {Words::tr("Target, %1").arg(degrees), {}, {}, true};
     columns[planTarget].refusal =
-        quantityRefusal(planTarget, Quantity::temperature, false, manner, {});
+        quantityRefusal(planTarget, Quantity::temperature, false, format, {});
     columns[planLasts] = {Words::tr("Lasts, h or d"), {}, {}, true};
-    columns[planLasts].refusal = [read = quantityRefusal(planLasts, Quantity::hours, true, manner,
+    columns[planLasts].refusal = [read = quantityRefusal(planLasts, Quantity::hours, true, format,
                                                          hoursRule)](const QStringList& row) {
         if (isRamp(row) && row[planLasts].trimmed().isEmpty())
             return Words::tr("a ramp needs hours");
@@ -207,28 +207,28 @@ std::vector<EditColumn> planColumns(const UnitFormat& manner)
     columns[planGravity] = {Words::tr("Gravity"), {}, {}, true};
     columns[planGravity].used = isAtGravity;
     columns[planGravity].refusal =
-        quantityRefusal(planGravity, Quantity::gravity, false, manner, gravityRule);
+        quantityRefusal(planGravity, Quantity::gravity, false, format, gravityRule);
     columns[planBand] = {Words::tr("Band ±, %1").arg(degrees), {}, {}, true};
     columns[planBand].refusal =
-        quantityRefusal(planBand, Quantity::difference, true, manner, bandRule);
+        quantityRefusal(planBand, Quantity::difference, true, format, bandRule);
     columns[planSettling] = {Words::tr("May settle"), {}, {}, true};
     columns[planSettling].refusal =
-        quantityRefusal(planSettling, Quantity::hours, true, manner, settlingRule);
+        quantityRefusal(planSettling, Quantity::hours, true, format, settlingRule);
     columns[planBegins] = {Words::tr("Begins"), {}, {}, false, true};
     return columns;
 }
 
-std::vector<EditRow> planRows(const Schedule& schedule, const UnitFormat& manner)
+std::vector<EditRow> planRows(const Schedule& schedule, const UnitFormat& format)
 {
     std::vector<EditRow> rows;
     for (const Stage& stage : schedule)
-        rows.push_back({cellsOf(stage, manner), static_cast<int>(rows.size())});
+        rows.push_back({cellsOf(stage, format), static_cast<int>(rows.size())});
     return rows;
 }
 
-Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const UnitFormat& manner)
+Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const UnitFormat& format)
 {
-    for (const EditColumn& column : planColumns(manner)) {
+    for (const EditColumn& column : planColumns(format)) {
         const bool used = !column.used || column.used(row.cells);
         const QString refused = used && column.refusal ? column.refusal(row.cells) : QString();
         if (!refused.isEmpty())
@@ -240,18 +240,18 @@ Result<Stage> stageOf(const EditRow& row, const Schedule& origin, const UnitForm
     stage.label = core(row.cells[planStage].trimmed());
     stage.kind = isRamp(row.cells) ? StageKind::ramp : StageKind::hold;
     stage.until = untilOf(row.cells[planEnds]);
-    const RowReader reader(row, known ? &before : nullptr, manner);
+    const RowReader reader(row, known ? &before : nullptr, format);
     HOLDBAND_TRY(readQuantities(reader, before, stage));
     return stage;
 }
 
 Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& origin,
                             const std::optional<TemperatureDifference>& tolerance,
-                            const UnitFormat& manner)
+                            const UnitFormat& format)
 {
     Schedule schedule;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        auto stage = stageOf(rows[i], origin, manner);
+        auto stage = stageOf(rows[i], origin, format);
         if (!stage) {
             Problem problem = stage.error();
             problem.place = stagePlace(i, core(rows[i].cells[planStage].trimmed()));
@@ -266,7 +266,7 @@ Result<Schedule> scheduleOf(const std::vector<EditRow>& rows, const Schedule& or
 }
 
 QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pitched,
-                            const UnitFormat& manner)
+                            const UnitFormat& format)
 {
     QStringList words;
     std::optional<double> hours = 0.0;
@@ -278,7 +278,7 @@ QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pit
             QString text = Words::tr("day %1").arg(static_cast<int>(*hours / 24.0));
             if (pitched) {
                 const Instant at = *pitched + toMilliseconds(Hours{*hours});
-                text += QStringLiteral(", ") + shown(localShortText(at, manner.zone));
+                text += QStringLiteral(", ") + shown(localShortText(at, format.zone));
             }
             words << text;
         }
@@ -289,7 +289,7 @@ QStringList stageBeginnings(const Schedule& schedule, std::optional<Instant> pit
     return words;
 }
 
-QStringList planQuestions(const Schedule& schedule, const UnitFormat& manner)
+QStringList planQuestions(const Schedule& schedule, const UnitFormat& format)
 {
     QStringList questions;
     for (const Stage& stage : schedule) {
@@ -298,7 +298,7 @@ QStringList planQuestions(const Schedule& schedule, const UnitFormat& manner)
         if (!cold && !hot)
             continue;
         const QString target =
-            shown(temperatureText(stage.target, manner.temperature(), 1, manner.sign));
+            shown(temperatureText(stage.target, format.temperature(), 1, format.sign));
         questions << Words::tr("The target of %1 is %2, %3. Is that intended?")
                          .arg(stage.label.empty() ? Words::tr("a stage") : shown(stage.label),
                               target,

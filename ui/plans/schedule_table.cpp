@@ -8,43 +8,43 @@ namespace holdband::ui {
 
 namespace {
 
-QString endWords(const LaidStage& laid, const Batch& batch, const UnitFormat& manner)
+QString endText(const ScheduledStage& laid, const Batch& batch, const UnitFormat& format)
 {
     if (batch.ended && (!laid.end || *laid.end > *batch.ended))
-        return Words::tr("%1 (end)").arg(shown(localShortText(*batch.ended, manner.zone)));
+        return Words::tr("%1 (end)").arg(shown(localShortText(*batch.ended, format.zone)));
     if (laid.end)
-        return shown(localShortText(*laid.end, manner.zone));
+        return shown(localShortText(*laid.end, format.zone));
     if (laid.stage.until == StageUntil::gravity && laid.stage.untilGravity)
-        return Words::tr("until %1").arg(shown(gravityText(*laid.stage.untilGravity, manner.sign)));
+        return Words::tr("until %1").arg(shown(gravityText(*laid.stage.untilGravity, format.sign)));
     return laid.stage.until == StageUntil::turnedDown ? Words::tr("until turned down")
                                                       : Words::tr("to the end");
 }
 
 } // namespace
 
-TableWords scheduleTable(const std::vector<LaidStage>& laid, const Batch& batch,
-                         const UnitFormat& manner)
+TableText scheduleTable(const std::vector<ScheduledStage>& laid, const Batch& batch,
+                        const UnitFormat& format)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Stage"), Words::tr("target"), Words::tr("from"), Words::tr("to")};
     table.numeric = {false, true, false, false};
-    for (const LaidStage& stage : laid) {
+    for (const ScheduledStage& stage : laid) {
         if (batch.ended && stage.start >= *batch.ended)
             break;
         const QString target =
-            shown(temperatureText(stage.stage.target, manner.temperature(), 1, manner.sign));
+            shown(temperatureText(stage.stage.target, format.temperature(), 1, format.sign));
         const bool ramp = stage.stage.kind == StageKind::ramp;
         table.rows.push_back({{shown(stage.stage.label), {}, true},
                               {ramp ? QStringLiteral("→ ") + target : target, {}, false},
-                              {shown(localShortText(stage.start, manner.zone)), {}, false},
-                              {endWords(stage, batch, manner), {}, false}});
+                              {shown(localShortText(stage.start, format.zone)), {}, false},
+                              {endText(stage, batch, format), {}, false}});
     }
     return table;
 }
 
-std::vector<LaidStage> firstPlanned(const Batch& batch)
+std::vector<ScheduledStage> firstPlanned(const Batch& batch)
 {
-    std::vector<LaidStage> laid;
+    std::vector<ScheduledStage> laid;
     std::vector<Instant> waiting; // ends that the brewer gave to stages without hours
     for (const Instant end : batch.stageEnds) {
         laid = layOut(batch.schedule, batch.pitched, waiting);
@@ -54,21 +54,21 @@ std::vector<LaidStage> firstPlanned(const Batch& batch)
     return layOut(batch.schedule, batch.pitched, waiting);
 }
 
-QStringList planHistory(const Batch& batch, const UnitFormat& manner)
+QStringList planHistory(const Batch& batch, const UnitFormat& format)
 {
     QStringList lines;
     for (const PlanChange& change : batch.planChanges)
         lines << Words::tr("The plan changed at %1%2.")
-                     .arg(shown(localShortText(change.from, manner.zone)),
+                     .arg(shown(localShortText(change.from, format.zone)),
                           change.why.empty() ? QString()
                                              : QStringLiteral(": ") + shown(change.why));
-    const auto laid = laidInForce(batch);
+    const auto laid = stagesInForce(batch);
     for (const Instant end : batch.stageEnds) {
-        for (const LaidStage& stage : laid) {
+        for (const ScheduledStage& stage : laid) {
             if (stage.end == end)
                 lines << Words::tr("%1 was ended by hand at %2.")
                              .arg(shown(stage.stage.label),
-                                  shown(localShortText(end, manner.zone)));
+                                  shown(localShortText(end, format.zone)));
         }
     }
     return lines;

@@ -8,11 +8,11 @@
 namespace holdband::ui {
 
 /// Stage, target, from, to.
-TableWords scheduleTable(const std::vector<LaidStage>& laid, const Batch& batch,
-                         const UnitFormat& manner);
+TableText scheduleTable(const std::vector<ScheduledStage>& laid, const Batch& batch,
+                        const UnitFormat& format);
 /// The first plan, from pitching on.
-std::vector<LaidStage> firstPlanned(const Batch& batch);
+std::vector<ScheduledStage> firstPlanned(const Batch& batch);
 /// When the plan was changed and stages were ended by hand, one sentence each.
-QStringList planHistory(const Batch& batch, const UnitFormat& manner);
+QStringList planHistory(const Batch& batch, const UnitFormat& format);
 
 } // namespace holdband::ui

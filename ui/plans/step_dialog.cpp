@@ -14,16 +14,16 @@
 
 namespace holdband::ui {
 
-StepDialog::StepDialog(Session& session, const QString& title, const QString& saveWords,
-                       const UnitFormat& manner, std::string oldName, Steps steps, QWidget* parent)
-    : FormDialog(session, title, saveWords, parent), m_oldName(std::move(oldName)),
+StepDialog::StepDialog(Session& session, const QString& title, const QString& saveText,
+                       const UnitFormat& format, std::string oldName, Steps steps, QWidget* parent)
+    : FormDialog(session, title, saveText, parent), m_oldName(std::move(oldName)),
       m_steps(std::move(steps)), m_words(makeLabel({}, "", this)),
       m_at(new InstantField(Words::tr("Time"), this))
 {
     m_words->setAccessibleName(Words::tr("What will be written"));
     addWide(m_words);
     addRow(Words::tr("&Time"), m_at);
-    m_at->setZone(manner.zone);
+    m_at->setZone(format.zone);
     m_at->setClock([this] { return this->session().now(); });
     m_at->setInstant(session.now());
     connect(m_at, &InstantField::edited, this, &StepDialog::say);

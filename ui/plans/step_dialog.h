@@ -16,8 +16,8 @@ public:
     using Steps = std::function<Result<Step>(Instant)>;
 
     /// `steps` returns the step for a time. `oldName` is the batch's name in the logbook.
-    StepDialog(Session& session, const QString& title, const QString& saveWords,
-               const UnitFormat& manner, std::string oldName, Steps steps,
+    StepDialog(Session& session, const QString& title, const QString& saveText,
+               const UnitFormat& format, std::string oldName, Steps steps,
                QWidget* parent = nullptr);
 
     /// For a step without a time of its own: hides the time.

@@ -22,9 +22,9 @@ namespace holdband::ui {
 
 namespace {
 
-TableWords copyWords(const std::vector<store::BackupCopy>& copies)
+TableText copyText(const std::vector<store::BackupCopy>& copies)
 {
-    TableWords words;
+    TableText words;
     words.header = {Words::tr("Copy of"), Words::tr("Size"), Words::tr("File")};
     words.numeric = {false, true, false};
     for (const store::BackupCopy& copy : copies)
@@ -45,7 +45,7 @@ BackupsDialog::BackupsDialog(const QString& logbook, const QString& why, QWidget
 {
     setWindowTitle(Words::tr("Copies of %1").arg(QFileInfo(logbook).fileName()));
     resize(680, 460);
-    m_model->setWords(copyWords({}));
+    m_model->setWords(copyText({}));
     widen(*m_table, 2);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     setRole(m_restore, "main");
@@ -116,7 +116,7 @@ void BackupsDialog::take(const Found& found)
 {
     m_broken = found.broken;
     m_copies = found.copies;
-    m_model->setWords(copyWords(m_copies));
+    m_model->setWords(copyText(m_copies));
     say(m_copies.empty() ? Words::tr("There is no sound copy of this logbook.") : QString());
     if (!m_copies.empty())
         m_table->selectRow(0);

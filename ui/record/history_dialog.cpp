@@ -104,18 +104,18 @@ void HistoryDialog::showRows(int row)
     if (row < 0 || row >= static_cast<int>(m_entries.size()))
         return;
     const store::HistoryEntryId id = m_entries[static_cast<std::size_t>(row)].id;
-    m_session->ask<TableWords>(
+    m_session->ask<TableText>(
         this,
-        [id](const store::LogbookFile& file) -> Result<TableWords> {
+        [id](const store::LogbookFile& file) -> Result<TableText> {
             auto settings = store::readSettings(file);
             HOLDBAND_TRY(settings);
             auto zone = Zone::named(settings->zone);
             HOLDBAND_TRY(zone);
             auto rows = store::readChangedRows(file, id);
             HOLDBAND_TRY(rows);
-            return rowWords(*rows, mannerOf(*settings, *zone));
+            return rowText(*rows, unitFormatOf(*settings, *zone));
         },
-        [this](Result<TableWords> words) {
+        [this](Result<TableText> words) {
             if (!words)
                 return m_remark->setText(sentence(words.error()));
             m_remark->setText(words->rows.empty() ? Words::tr("No single rows are on record.")

@@ -100,41 +100,41 @@ std::pair<std::string_view, Kind> endingOf(std::string_view column)
 }
 
 /// A number of the store in the logbook's units.
-std::string quantityText(Kind kind, double number, const UnitFormat& manner)
+std::string quantityText(Kind kind, double number, const UnitFormat& format)
 {
     switch (kind) {
     case Kind::celsius:
-        return temperatureText(Temperature::celsius(number), manner.temperature(), 1, manner.sign);
+        return temperatureText(Temperature::celsius(number), format.temperature(), 1, format.sign);
     case Kind::kelvins:
-        return differenceText(TemperatureDifference::kelvins(number), manner.temperature(), 2,
-                              manner.sign);
+        return differenceText(TemperatureDifference::kelvins(number), format.temperature(), 2,
+                              format.sign);
     case Kind::litres:
-        return volumeText(Volume::litres(number), manner.units, manner.sign);
+        return volumeText(Volume::litres(number), format.units, format.sign);
     case Kind::watts:
-        return powerText(Power::watts(number), 0, manner.sign);
+        return powerText(Power::watts(number), 0, format.sign);
     case Kind::milliseconds:
-        return durationText(Hours{number / msPerHour}, manner.sign);
+        return durationText(Hours{number / msPerHour}, format.sign);
     case Kind::plain:
         break;
     }
-    return shortestText(number, manner.sign);
+    return shortestText(number, format.sign);
 }
 
-QString valueText(const std::string& column, const std::string& value, const UnitFormat& manner)
+QString valueText(const std::string& column, const std::string& value, const UnitFormat& format)
 {
     if (column == "set_aside" && !value.empty())
         return value == "0" ? Words::tr("no") : Words::tr("yes");
     std::int64_t ms = 0;
     const char* end = value.data() + value.size();
     if (!value.empty() && isInstant(column) && std::from_chars(value.data(), end, ms).ptr == end)
-        return shown(localText(instantFromMs(ms), manner.zone));
+        return shown(localText(instantFromMs(ms), format.zone));
     const Kind kind = endingOf(column).second;
     const auto number = kind == Kind::plain ? std::nullopt : scanDecimal(value);
-    return number ? shown(quantityText(kind, number->value, manner)) : shown(value);
+    return number ? shown(quantityText(kind, number->value, format)) : shown(value);
 }
 
 /// The store's columns, as columnName looks them up.
-[[maybe_unused]] constexpr const char* columnWords[] = {
+[[maybe_unused]] constexpr const char* columnText[] = {
     QT_TRANSLATE_NOOP("Words", "accuracy"),
     QT_TRANSLATE_NOOP("Words", "add"),
     QT_TRANSLATE_NOOP("Words", "ambient sensor"),
@@ -232,9 +232,9 @@ QString kindText(const store::StoredHistoryEntry& entry)
 
 } // namespace
 
-TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone)
+TableText historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone)
 {
-    TableWords words;
+    TableText words;
     words.header = {Words::tr("when"), Words::tr("what"), Words::tr("why"), Words::tr("state")};
     words.numeric = {false, false, false, false};
     for (const store::StoredHistoryEntry& entry : entries)
@@ -245,9 +245,9 @@ TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, c
     return words;
 }
 
-TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat& manner)
+TableText rowText(const std::vector<store::ChangedRow>& rows, const UnitFormat& format)
 {
-    TableWords words;
+    TableText words;
     words.header = {Words::tr("of"), Words::tr("value"), Words::tr("before"), Words::tr("after")};
     words.numeric = {false, false, false, false};
     for (const store::ChangedRow& row : rows) {
@@ -257,8 +257,8 @@ TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat
                 continue;
             words.rows.push_back({{tableName(row.table), {}, false},
                                   {columnName(value.column), {}, false},
-                                  {valueText(value.column, value.before, manner), {}, false},
-                                  {valueText(value.column, value.after, manner), {}, false}});
+                                  {valueText(value.column, value.before, format), {}, false},
+                                  {valueText(value.column, value.after, format), {}, false}});
         }
     }
     return words;

@@ -8,10 +8,10 @@
 
 namespace holdband::ui {
 
-TableWords historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone);
+TableText historyTable(const std::vector<store::StoredHistoryEntry>& entries, const Zone& zone);
 
 /// One line for each value that changed; internal numbers such as row ids are left out, instants
 /// and choices are shown as people write them, and quantities in the logbook's units.
-TableWords rowWords(const std::vector<store::ChangedRow>& rows, const UnitFormat& manner);
+TableText rowText(const std::vector<store::ChangedRow>& rows, const UnitFormat& format);
 
 } // namespace holdband::ui

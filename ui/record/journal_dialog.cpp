@@ -45,22 +45,22 @@ Result<JournalView> readView(const store::LogbookFile& file, const std::string& 
         view.batches.push_back(each.name);
     auto notes = store::readNotes(file);
     HOLDBAND_TRY(notes);
-    for (store::KeptNote& note : *notes) {
+    for (store::StoredNote& note : *notes) {
         if (batch.empty() || note.note.batch == batch)
             view.notes.push_back(std::move(note));
     }
     return view;
 }
 
-TableWords noteWords(const JournalView& view)
+TableText noteWords(const JournalView& view)
 {
-    TableWords words;
+    TableText words;
     words.header = {Words::tr("when"), Words::tr("batch"), Words::tr("note")};
     words.numeric = {false, false, false};
-    for (const store::KeptNote& kept : view.notes) {
-        const QString text = shown(kept.note.text);
-        words.rows.push_back({{shown(localText(kept.note.at, view.zone)), {}, false},
-                              {kept.note.batch ? shown(*kept.note.batch) : dash, {}, false},
+    for (const store::StoredNote& stored : view.notes) {
+        const QString text = shown(stored.note.text);
+        words.rows.push_back({{shown(localText(stored.note.at, view.zone)), {}, false},
+                              {stored.note.batch ? shown(*stored.note.batch) : dash, {}, false},
                               {text.simplified(), text, false}});
     }
     return words;
@@ -212,27 +212,27 @@ void JournalDialog::fillBatches()
     m_batch->setCurrentIndex(std::max(0, m_batch->findData(m_wanted)));
 }
 
-const store::KeptNote* JournalDialog::current() const
+const store::StoredNote* JournalDialog::current() const
 {
-    for (const store::KeptNote& note : m_view.notes) {
+    for (const store::StoredNote& note : m_view.notes) {
         if (m_shown && note.id == *m_shown)
             return &note;
     }
     return nullptr;
 }
 
-JournalDialog::Draft JournalDialog::keptWords(const store::KeptNote& note) const
+JournalDialog::Draft JournalDialog::keptText(const store::StoredNote& note) const
 {
     return {exactTime(note.note.at, m_view.zone), shown(note.note.text)};
 }
 
 void JournalDialog::rememberDraft()
 {
-    const store::KeptNote* note = current();
+    const store::StoredNote* note = current();
     if (!note)
         return;
     const Draft typed{m_time->text(), m_text->toPlainText()};
-    if (typed == keptWords(*note))
+    if (typed == keptText(*note))
         m_drafts.erase(note->id.value);
     else
         m_drafts[note->id.value] = typed;
@@ -249,10 +249,10 @@ void JournalDialog::showNote(int row)
     m_shown.reset();
     Draft words;
     if (has) {
-        const store::KeptNote& note = m_view.notes[static_cast<std::size_t>(row)];
+        const store::StoredNote& note = m_view.notes[static_cast<std::size_t>(row)];
         m_shown = note.id;
         const auto draft = m_drafts.find(note.id.value);
-        words = draft == m_drafts.end() ? keptWords(note) : draft->second;
+        words = draft == m_drafts.end() ? keptText(note) : draft->second;
     }
     m_time->setText(words.time);
     m_text->setPlainText(words.text);
@@ -260,25 +260,25 @@ void JournalDialog::showNote(int row)
 
 void JournalDialog::keep()
 {
-    const store::KeptNote* kept = current();
-    if (!kept)
+    const store::StoredNote* stored = current();
+    if (!stored)
         return say(Words::tr("Choose a note in the table first."));
     const auto at = parseTime(core(m_time->text().trimmed()), m_view.zone);
     if (!at) {
         m_time->setFocus();
         return say(sentence(at.error()));
     }
-    JournalNote note = kept->note;
+    JournalNote note = stored->note;
     note.at = *at;
     note.text = core(m_text->toPlainText().trimmed());
     if (note.text.empty()) {
         m_text->setFocus();
         return say(Words::tr("A note can't be empty; to remove it, choose Delete."));
     }
-    const store::NoteId id = kept->id;
-    if (note == kept->note)
+    const store::NoteId id = stored->id;
+    if (note == stored->note)
         return say(Words::tr("Nothing was changed."));
-    keepChange(
+    saveChange(
         *m_session, this, entryOf(store::HistoryVerb::noteChanged, note),
         [id, note](const store::Change& change) { return store::updateNote(change, id, note); },
         [this, id, note](Done done) {
@@ -292,25 +292,25 @@ void JournalDialog::keep()
 void JournalDialog::takeKept(store::NoteId id, const JournalNote& note)
 {
     m_drafts.erase(id.value);
-    for (store::KeptNote& each : m_view.notes) {
+    for (store::StoredNote& each : m_view.notes) {
         if (each.id != id)
             continue;
         each.note = note;
         if (m_shown == id) {
-            m_time->setText(keptWords(each).time);
-            m_text->setPlainText(keptWords(each).text);
+            m_time->setText(keptText(each).time);
+            m_text->setPlainText(keptText(each).text);
         }
     }
 }
 
 void JournalDialog::remove()
 {
-    const store::KeptNote* kept = current();
-    if (!kept)
+    const store::StoredNote* stored = current();
+    if (!stored)
         return say(Words::tr("Choose a note in the table first."));
-    const store::NoteId id = kept->id;
-    keepChange(
-        *m_session, this, entryOf(store::HistoryVerb::noteDeleted, kept->note),
+    const store::NoteId id = stored->id;
+    saveChange(
+        *m_session, this, entryOf(store::HistoryVerb::noteDeleted, stored->note),
         [id](const store::Change& change) { return store::removeNote(change, id); },
         [this, id](Done done) {
             if (!done)

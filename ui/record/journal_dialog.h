@@ -24,7 +24,7 @@ class TableModel;
 struct JournalView {
     Zone zone;
     std::vector<std::string> batches;
-    std::vector<store::KeptNote> notes; ///< of the chosen batch, in order of time
+    std::vector<store::StoredNote> notes; ///< of the chosen batch, in order of time
 };
 
 /// Opens the dialog, which is deleted when closed. `batch`: the one shown first, empty for all
@@ -41,7 +41,7 @@ public:
     QComboBox* batch() const { return m_batch; }
     QLineEdit* time() const { return m_time; }
     QPlainTextEdit* text() const { return m_text; }
-    QPushButton* keepButton() const { return m_keep; }
+    QPushButton* importButton() const { return m_keep; }
     QPushButton* removeButton() const { return m_remove; }
     QString message() const;
 
@@ -64,8 +64,8 @@ private:
     void fillBatches();
     void showNote(int row);
     void rememberDraft();
-    Draft keptWords(const store::KeptNote& note) const;
-    const store::KeptNote* current() const;
+    Draft keptText(const store::StoredNote& note) const;
+    const store::StoredNote* current() const;
     void keep();
     void takeKept(store::NoteId id, const JournalNote& note);
     void remove();

@@ -37,7 +37,7 @@ Result<Choices> readChoices(const store::LogbookFile& file)
     return Choices{*zone, std::move(*batches)};
 }
 
-Result<bool> keepNote(const store::LogbookFile& file, const JournalNote& note)
+Result<bool> saveNote(const store::LogbookFile& file, const JournalNote& note)
 {
     store::HistoryEntry entry{store::HistoryVerb::noteAdded};
     if (note.batch)
@@ -75,8 +75,9 @@ void NoteDialog::layOut()
     form->addRow(Words::tr("&Batch"), m_batch);
     form->addRow(Words::tr("&Note"), m_text);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    QPushButton* keepButton = buttons->addButton(Words::tr("&Save"), QDialogButtonBox::AcceptRole);
-    connect(keepButton, &QPushButton::clicked, this, &NoteDialog::keep);
+    QPushButton* importButton =
+        buttons->addButton(Words::tr("&Save"), QDialogButtonBox::AcceptRole);
+    connect(importButton, &QPushButton::clicked, this, &NoteDialog::keep);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->addLayout(form, 1);
@@ -115,10 +116,10 @@ void NoteDialog::keep()
     if (note.text.empty())
         return refuse(Words::tr("Type a reason first."), m_text);
     m_session->change<bool>(
-        this, [note](const store::LogbookFile& file) { return keepNote(file, note); },
-        [this](Result<bool> kept) {
-            if (!kept)
-                return refuse(sentence(kept.error()), m_text);
+        this, [note](const store::LogbookFile& file) { return saveNote(file, note); },
+        [this](Result<bool> stored) {
+            if (!stored)
+                return refuse(sentence(stored.error()), m_text);
             accept();
             m_session->announceChange();
         });

@@ -64,7 +64,7 @@ Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::si
     if (ids.empty())
         return dataProblem(Phrase::tr("they are left out already"));
     return [ids, why, meter = view.subject.name](const store::LogbookFile& file) {
-        return intake::takeAwayRegisters(file, meter, ids, why);
+        return intake::deleteRegisters(file, meter, ids, why);
     };
 }
 
@@ -86,7 +86,7 @@ Result<ReadingEdit> bringBack(const ReadingsView& view, const std::vector<std::s
                            Phrase::tr("choose one in the table first"));
     if (view.subject.meter)
         return [registers, meter = view.subject.name](const store::LogbookFile& file) {
-            return intake::bringBackRegisters(file, meter, registers, decimalSign());
+            return intake::restoreRegisters(file, meter, registers, decimalSign());
         };
     return changing({store::HistoryVerb::stretchRestored, {view.subject.name}},
                     [exclusions](const store::Change& change) -> Done {

@@ -197,9 +197,9 @@ void ReadingsDialog::save(Result<ReadingEdit> mending)
 {
     if (!mending)
         return say(sentence(mending.error()));
-    m_session->change<void>(this, *mending, [this](Done kept) {
-        if (!kept)
-            return say(sentence(kept.error()));
+    m_session->change<void>(this, *mending, [this](Done stored) {
+        if (!stored)
+            return say(sentence(stored.error()));
         m_value->clear();
         m_why->clear();
         m_session->announceChange(); // which refreshes this dialog too

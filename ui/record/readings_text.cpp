@@ -47,7 +47,7 @@ QString timeWords(Instant at, const Zone& zone)
     return shown(localIso(at, zone)).left(19).replace(u'T', u' ');
 }
 
-QString stateWords(const ReadingsView& view, const store::ListedReading& reading)
+QString stateText(const ReadingsView& view, const store::ListedReading& reading)
 {
     QStringList words;
     if (reading.instead)
@@ -57,9 +57,9 @@ QString stateWords(const ReadingsView& view, const store::ListedReading& reading
     return words.join(QStringLiteral(" · "));
 }
 
-TableWords sensorWords(const ReadingsView& view)
+TableText sensorText(const ReadingsView& view)
 {
-    TableWords words;
+    TableText words;
     words.header = {Words::tr("when"), Words::tr("logged"), Words::tr("counts as"),
                     Words::tr("unit"), Words::tr("from"),   Words::tr("remarks")};
     words.numeric = {false, true, true, false, false, false};
@@ -73,12 +73,12 @@ TableWords sensorWords(const ReadingsView& view)
                                reading.instead.has_value()},
                               {unitName(reading.unit), {}, false},
                               {shown(reading.from), {}, false},
-                              {stateWords(view, reading), {}, false}});
+                              {stateText(view, reading), {}, false}});
     }
     return words;
 }
 
-QString originWords(const store::ListedRegister& reading)
+QString originText(const store::ListedRegister& reading)
 {
     if (reading.file.empty())
         return Words::tr("by hand");
@@ -86,7 +86,7 @@ QString originWords(const store::ListedRegister& reading)
                             : shown(reading.file);
 }
 
-QString registerStateWords(const store::ListedRegister& reading, const Zone& zone)
+QString registerStateText(const store::ListedRegister& reading, const Zone& zone)
 {
     QStringList words;
     if (reading.inForce.event)
@@ -101,9 +101,9 @@ QString registerStateWords(const store::ListedRegister& reading, const Zone& zon
     return words.join(QStringLiteral(" · "));
 }
 
-TableWords meterWords(const ReadingsView& view)
+TableText meterText(const ReadingsView& view)
 {
-    TableWords words;
+    TableText words;
     words.header = {Words::tr("when"), Words::tr("register"), Words::tr("kWh since"),
                     Words::tr("note"), Words::tr("from"),     Words::tr("remarks")};
     words.numeric = {false, true, true, false, false, false};
@@ -117,8 +117,8 @@ TableWords meterWords(const ReadingsView& view)
              {row.usedKwh ? numberText(*row.usedKwh, row.decimals) : dash, shown(row.usedWhy),
               false},
              {shown(reading.note), shown(reading.note), false},
-             {originWords(row.reading), {}, false},
-             {registerStateWords(row.reading, view.zone), {}, false}});
+             {originText(row.reading), {}, false},
+             {registerStateText(row.reading, view.zone), {}, false}});
     }
     return words;
 }
@@ -134,9 +134,9 @@ std::optional<std::string> leftOutBecause(const ReadingsView& view, Instant at)
     return std::nullopt;
 }
 
-TableWords readingWords(const ReadingsView& view)
+TableText readingWords(const ReadingsView& view)
 {
-    return view.subject.meter ? meterWords(view) : sensorWords(view);
+    return view.subject.meter ? meterText(view) : sensorText(view);
 }
 
 QString countWords(const ReadingsView& view)

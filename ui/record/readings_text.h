@@ -6,7 +6,7 @@
 
 namespace holdband::ui {
 
-TableWords readingWords(const ReadingsView& view);
+TableText readingWords(const ReadingsView& view);
 
 /// Why a sensor's reading is left out; absent if it counts.
 std::optional<std::string> leftOutBecause(const ReadingsView& view, Instant at);

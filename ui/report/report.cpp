@@ -49,9 +49,9 @@ Result<Document> composeRun(const store::LogbookFile& logbook, const std::string
 {
     auto review = results::reviewRun(logbook, batch, ui::decimalSign());
     HOLDBAND_TRY(review);
-    auto basis = results::basisOf(logbook, *review);
-    HOLDBAND_TRY(basis);
-    return runDocument(*review, *basis, originOf(logbook));
+    auto provenance = results::provenanceOf(logbook, *review);
+    HOLDBAND_TRY(provenance);
+    return runDocument(*review, *provenance, originOf(logbook));
 }
 
 Result<Document> composeSeason(const store::LogbookFile& logbook, const std::string& setup)
@@ -75,29 +75,29 @@ Result<Document> composePair(const store::LogbookFile& logbook, const std::strin
     request.decimalSign = ui::decimalSign();
     auto pair = results::reviewSideBySide(logbook, request);
     HOLDBAND_TRY(pair);
-    PairBases bases;
-    HOLDBAND_TRY(assignResult(results::basesOf(logbook, pair->batchesA), bases.a));
-    HOLDBAND_TRY(assignResult(results::basesOf(logbook, pair->batchesB), bases.b));
-    return pairDocument(*pair, bases, originOf(logbook));
+    PairProvenance provenances;
+    HOLDBAND_TRY(assignResult(results::provenancesOf(logbook, pair->batchesA), provenances.a));
+    HOLDBAND_TRY(assignResult(results::provenancesOf(logbook, pair->batchesB), provenances.b));
+    return pairDocument(*pair, provenances, originOf(logbook));
 }
 
-QByteArray bytesOf(const Document& document, Form form, const UnitFormat& manner,
+QByteArray bytesOf(const Document& document, Form form, const UnitFormat& format,
                    const Progress& progress)
 {
     switch (form) {
     case Form::html:
-        return asHtml(document, manner.scheme);
+        return asHtml(document, format.scheme);
     case Form::csv:
         return asCsv(document);
     case Form::png:
-        return asPng(document, manner.size, manner.scheme);
+        return asPng(document, format.size, format.scheme);
     case Form::svg:
-        return asSvg(document, manner.size, manner.scheme);
+        return asSvg(document, format.size, format.scheme);
     case Form::pdf:
         break;
     }
     const QPageSize usual(document.us ? QPageSize::Letter : QPageSize::A4);
-    return asPdf(document, manner.paper.value_or(usual), progress.stopped);
+    return asPdf(document, format.paper.value_or(usual), progress.stopped);
 }
 
 /// Font families may be listed although there is no font; then every letter would be a box.
@@ -142,13 +142,13 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
                                     : composeSeason(logbook, names[0]);
 }
 
-Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& manner,
+Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& format,
                             const Progress& progress)
 {
     if (form != Form::csv && !fontThere())
         return fileProblem(Phrase::tr("there is no font to write with"), {},
                            Phrase::tr("install one, such as the package fonts-dejavu-core"));
-    QByteArray bytes = bytesOf(document, form, manner, progress);
+    QByteArray bytes = bytesOf(document, form, format, progress);
     if (progress.stopped())
         return stopped();
     if (bytes.isEmpty())
@@ -166,7 +166,7 @@ Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& p
     if (progress.stopped())
         return stopped();
     progress.at(ui::Words::tr("drawing", "a step of making a report"));
-    auto bytes = rendered(*document, wish.form, wish.manner, progress);
+    auto bytes = rendered(*document, wish.form, wish.format, progress);
     HOLDBAND_TRY(bytes);
     progress.at(ui::Words::tr("writing", "a step of making a report"));
     return exchange::writeFile(

@@ -47,14 +47,14 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
                          const Counting& counting = {});
 
 /// Problem (file): no font is installed. Problem (data): stopped, or too large.
-Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& manner,
+Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& format,
                             const Progress& progress = {});
 
 struct Wish {
     std::vector<std::string> names;
     Counting counting = {};
     Form form = Form::pdf;
-    UnitFormat manner;
+    UnitFormat format;
     std::string path;
     exchange::Existing existing = exchange::Existing::keep;
 };

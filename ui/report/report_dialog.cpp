@@ -188,9 +188,9 @@ report::Wish ReportDialog::wish() const
         wish.counting = m_counting;
     wish.form = formAt(m_form).form;
     if (wish.form == Form::pdf)
-        wish.manner.paper = QPageSize(formAt(m_form).paper);
-    wish.manner.size = sizes.at(static_cast<std::size_t>(std::max(m_size->currentIndex(), 0))).size;
-    wish.manner.scheme = m_ground->currentIndex() == 1 ? Scheme::dark : Scheme::light;
+        wish.format.paper = QPageSize(formAt(m_form).paper);
+    wish.format.size = sizes.at(static_cast<std::size_t>(std::max(m_size->currentIndex(), 0))).size;
+    wish.format.scheme = m_ground->currentIndex() == 1 ? Scheme::dark : Scheme::light;
     wish.path = core(QFileInfo(m_file->text().trimmed()).absoluteFilePath());
     return wish;
 }

@@ -66,7 +66,7 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
 void CorrectionBar::layOut()
 {
     auto* close = new QPushButton(Words::tr("Cancel"), this);
-    connect(close, &QPushButton::clicked, this, &CorrectionBar::putAway);
+    connect(close, &QPushButton::clicked, this, &CorrectionBar::hideBar);
     auto* fields = new QHBoxLayout;
     fields->setSpacing(8);
     for (QWidget* widget : {static_cast<QWidget*>(m_value), static_cast<QWidget*>(m_time)})
@@ -122,7 +122,7 @@ QString CorrectionBar::message() const
     return m_message->text();
 }
 
-void CorrectionBar::putAway()
+void CorrectionBar::hideBar()
 {
     hide();
     Q_EMIT closed();
@@ -167,11 +167,11 @@ void CorrectionBar::keep()
     const bool sameValue =
         m_cell.value && core(m_value->text()) == core(numberText(*m_cell.value, m_cell.decimals));
     if (sameValue && core(m_note->text().trimmed()) != m_cell.note)
-        keepNote();
+        saveNote();
     else if (m_row.kind == results::RoundKind::meter)
         keepRegister();
     else
-        keepHand();
+        saveHand();
 }
 
 void CorrectionBar::keepRegister()
@@ -262,7 +262,7 @@ void CorrectionBar::replaceMeter()
                Words::tr("Another meter took its place with this reading."));
 }
 
-void CorrectionBar::keepHand()
+void CorrectionBar::saveHand()
 {
     const auto at = instant();
     if (!at)
@@ -284,7 +284,7 @@ void CorrectionBar::keepHand()
 }
 
 /// Only the note was changed.
-void CorrectionBar::keepNote()
+void CorrectionBar::saveNote()
 {
     change(settingNote(standing(), core(m_note->text().trimmed())),
            Words::tr("The note is changed."));
@@ -323,7 +323,7 @@ void CorrectionBar::finish(Result<bool> result, const QString& words)
         return;
     }
     hide();
-    Q_EMIT kept(words);
+    Q_EMIT saved(words);
     Q_EMIT closed();
     m_session->announceChange();
 }
@@ -331,7 +331,7 @@ void CorrectionBar::finish(Result<bool> result, const QString& words)
 void CorrectionBar::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Escape)
-        return putAway();
+        return hideBar();
     QWidget::keyPressEvent(event);
 }
 

@@ -28,7 +28,7 @@ public:
     explicit CorrectionBar(Session& session, QWidget* parent = nullptr);
 
     void take(const results::RoundRow& row, const results::RoundCell& cell, const Zone& zone);
-    void putAway();
+    void hideBar();
     QLineEdit* value() const { return m_value; }
     QLineEdit* time() const { return m_time; }
     QLineEdit* why() const { return m_why; }
@@ -39,7 +39,7 @@ public:
     ReadingQuestion* question() const { return m_question; }
 
 Q_SIGNALS:
-    void kept(const QString& words);
+    void saved(const QString& words);
     void closed();
 
 protected:
@@ -50,8 +50,8 @@ private:
     void keep();
     void takeAway();
     void keepRegister();
-    void keepHand();
-    void keepNote();
+    void saveHand();
+    void saveNote();
     void checkRegister(const MeterReading& reading);
     void takeCheck(const MeterReading& reading, const intake::ReadingCheck& check);
     void takeAnswer(Answer answer);

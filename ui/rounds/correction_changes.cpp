@@ -90,8 +90,8 @@ ReadingChange takingAway(const StandingReading& standing, const std::string& why
 {
     return done([standing, why](const store::LogbookFile& file) {
         if (standing.row.kind == results::RoundKind::meter)
-            return intake::takeAwayRegister(file, standing.row.name, {standing.id}, why);
-        return intake::takeAwayHand(file, ownerOf(standing.row), {standing.id}, why);
+            return intake::deleteRegister(file, standing.row.name, {standing.id}, why);
+        return intake::deleteHand(file, ownerOf(standing.row), {standing.id}, why);
     });
 }
 

@@ -29,7 +29,7 @@ RoundLine::RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid,
         m_event.reset();
         m_unusualSeen = false;
         setState(m_field->text().trimmed().isEmpty() ? State::empty : State::unchecked);
-        Q_EMIT typedAnew();
+        Q_EMIT edited();
     });
     connect(m_field, &QLineEdit::returnPressed, this, &RoundLine::entered);
     connect(m_note, &QLineEdit::returnPressed, this, &RoundLine::entered);

@@ -87,7 +87,7 @@ Q_SIGNALS:
     /// An arrow key was pressed: go to the row before (-1) or after (+1).
     void stepped(int by);
     /// The user typed something.
-    void typedAnew();
+    void edited();
     void settled();
     /// More than one line was pasted into the field.
     void tablePasted(const QString& text);

@@ -99,7 +99,7 @@ RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     contents()->addWidget(m_correction);
     m_table->installEventFilter(this);
     connect(m_table, &QTableView::doubleClicked, this, &RoundsGrid::open);
-    connect(m_correction, &CorrectionBar::kept, this, &RoundsGrid::corrected);
+    connect(m_correction, &CorrectionBar::saved, this, &RoundsGrid::corrected);
     connect(m_correction, &CorrectionBar::closed, m_table, qOverload<>(&QWidget::setFocus));
 }
 
@@ -164,9 +164,9 @@ void RoundsGrid::setSheet(results::RoundsSheet sheet)
     m_earlier->setEnabled(sheet.hasEarlier);
     m_later->setEnabled(m_sheetsBack > 0);
     setTitle(m_sheetsBack > 0 ? Words::tr("14 earlier rounds") : Words::tr("The last 14 rounds"));
-    setAside(sheet.columns.empty()
-                 ? QString()
-                 : QStringLiteral("%1 – %2").arg(shown(dateText(sheet.columns.front().date)),
+    setSecondaryText(sheet.columns.empty() ? QString()
+                                           : QStringLiteral("%1 – %2").arg(
+                                                 shown(dateText(sheet.columns.front().date)),
                                                  shown(dateText(sheet.columns.back().date))));
     m_model->setSheet(std::move(sheet));
     // Invalid if the cell no longer exists; initially the newest round.

@@ -236,7 +236,7 @@ void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
         connect(row, &RoundLine::entered, this, [this, row] { enterRow(row); });
         connect(row, &RoundLine::settled, this, [this, row] { rowSettled(row); });
         connect(row, &RoundLine::stepped, this, [this, row](int by) { step(row, by); });
-        connect(row, &RoundLine::typedAnew, this, [this] {
+        connect(row, &RoundLine::edited, this, [this] {
             m_saveWanted = false; // the fields have changed since the save was requested
             say({}, false);
         });
@@ -467,10 +467,10 @@ void RoundsPage::keep()
         [round](const store::LogbookFile& file) {
             return intake::saveRound(file, round, decimalSign());
         },
-        [this, saved](Result<int> kept) {
+        [this, saved](Result<int> stored) {
             m_saving = false;
-            if (!kept)
-                return say(sentence(kept.error()), true);
+            if (!stored)
+                return say(sentence(stored.error()), true);
             for (RoundLine* row : m_rows) {
                 const auto texts = saved.find(row->name());
                 if (texts != saved.end() && texts->second == row->texts())
@@ -478,7 +478,7 @@ void RoundsPage::keep()
             }
             m_time->backToNow();
             say(Words::counted("Saved %n readings.", "Saved %n reading.",
-                               static_cast<std::uint64_t>(*kept)),
+                               static_cast<std::uint64_t>(*stored)),
                 false);
             focusFirst();
             m_session->announceChange();

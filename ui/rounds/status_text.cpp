@@ -37,7 +37,7 @@ QString agoText(Instant then, Instant now)
     return Words::counted("%n days ago", "%n day ago", static_cast<std::uint64_t>(hours / 24.0));
 }
 
-QString statusWords(const results::RoundsSheet& sheet, const QStringList& running)
+QString statusText(const results::RoundsSheet& sheet, const QStringList& running)
 {
     if (running.isEmpty())
         return Words::tr("No batch is running, so no round is due.");

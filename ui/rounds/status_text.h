@@ -8,7 +8,7 @@
 namespace holdband::ui {
 
 /// `running`: the setups with an open batch.
-QString statusWords(const results::RoundsSheet& sheet, const QStringList& running);
+QString statusText(const results::RoundsSheet& sheet, const QStringList& running);
 
 /// "5 h ago", "3 days ago"
 QString agoText(Instant then, Instant now);

@@ -27,9 +27,9 @@ QString degrees(double kelvins, TemperatureUnit unit)
 
 } // namespace
 
-TableWords deviationTable(const results::RunReview& review)
+TableText deviationTable(const results::RunReview& review)
 {
-    TableWords table;
+    TableText table;
     table.header = {{}, {}};
     table.numeric = {false, true};
     const analysis::TimeMoments& deviation = review.figures.judged.deviation;

@@ -9,7 +9,7 @@
 namespace holdband::ui {
 
 /// Mean, spread, RMS and the middle 90 % of the deviation.
-TableWords deviationTable(const results::RunReview& review);
+TableText deviationTable(const results::RunReview& review);
 
 /// The histogram as values in the logbook's unit.
 struct DeviationBars {

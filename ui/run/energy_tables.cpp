@@ -37,11 +37,11 @@ public:
         m_table.rows.push_back({{what, {}, false}, {figure, {}, false}, {beside, {}, false}});
     }
 
-    TableWords take() { return std::move(m_table); }
+    TableText take() { return std::move(m_table); }
 
 private:
     const results::RunReview& m_review;
-    TableWords m_table;
+    TableText m_table;
 };
 
 QString kwh(double amount, int decimals = 2)
@@ -113,7 +113,7 @@ QString percent(double share)
 
 } // namespace
 
-TableWords energyTable(const results::RunReview& review)
+TableText energyTable(const results::RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
     FigureTable table(review);
@@ -129,7 +129,7 @@ TableWords energyTable(const results::RunReview& review)
     return table.take();
 }
 
-TableWords heatTable(const results::RunReview& review)
+TableText heatTable(const results::RunReview& review)
 {
     FigureTable table(review);
     const auto& heat = review.figures.crashHeat;
@@ -143,7 +143,7 @@ TableWords heatTable(const results::RunReview& review)
     return table.take();
 }
 
-TableWords gravityTable(const results::RunReview& review)
+TableText gravityTable(const results::RunReview& review)
 {
     FigureTable table(review);
     for (const analysis::GravityPoint& point : review.figures.gravities)

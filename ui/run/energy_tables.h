@@ -6,12 +6,12 @@
 
 namespace holdband::ui {
 
-TableWords energyTable(const results::RunReview& review);
+TableText energyTable(const results::RunReview& review);
 
 /// The heat removed during the crash and its cost, an estimate. Empty if neither is known.
-TableWords heatTable(const results::RunReview& review);
+TableText heatTable(const results::RunReview& review);
 
 /// Attenuation and alcohol with their formulas' names, and the gravities measured during the run.
-TableWords gravityTable(const results::RunReview& review);
+TableText gravityTable(const results::RunReview& review);
 
 } // namespace holdband::ui

@@ -47,14 +47,14 @@ int minutesOf(Milliseconds length)
 
 LimitsCard::LimitsCard(QWidget* parent)
     : Card(Words::tr("Try other limits"), parent), m_tolerance(new QSlider(Qt::Horizontal, this)),
-      m_toleranceWords(new QLabel(this)),
+      m_toleranceText(new QLabel(this)),
       m_grace(makeMinutes(Words::tr("Ignore shorter than"), mostGraceMinutes, this)),
       m_gap(makeMinutes(Words::tr("Gap limit"), mostGapMinutes, this)),
       m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
       m_keep(new QPushButton(Words::tr("&Save for this batch"), this)),
       m_back(new QPushButton(Words::tr("Back to its &own"), this))
 {
-    setAside(Words::tr("nothing stored changes"));
+    setSecondaryText(Words::tr("nothing stored changes"));
     m_tolerance->setPageStep(5);
     m_tolerance->setAccessibleName(Words::tr("Hold band, ±"));
     m_grace->setToolTip(Words::tr("Excursions shorter than this do not count."));
@@ -65,13 +65,13 @@ LimitsCard::LimitsCard(QWidget* parent)
     layOut();
     connect(m_tolerance, &QSlider::valueChanged, this, [this] {
         m_toleranceMoved = m_toleranceMoved || !m_filling;
-        sayTolerance();
+        showTolerance();
         changed();
     });
     for (QSpinBox* box : {m_grace, m_gap})
         connect(box, &QSpinBox::valueChanged, this, &LimitsCard::changed);
     connect(m_back, &QPushButton::clicked, this, &LimitsCard::showOwn);
-    connect(m_keep, &QPushButton::clicked, this, [this] { Q_EMIT keepWanted(limits()); });
+    connect(m_keep, &QPushButton::clicked, this, [this] { Q_EMIT saveWanted(limits()); });
 }
 
 void LimitsCard::layOut()
@@ -79,9 +79,9 @@ void LimitsCard::layOut()
     auto* form = new QFormLayout;
     auto* band = new QHBoxLayout;
     band->addWidget(m_tolerance, 1);
-    band->addWidget(m_toleranceWords);
-    m_toleranceWords->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("± 2.78 °C")) +
-                                      4);
+    band->addWidget(m_toleranceText);
+    m_toleranceText->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("± 2.78 °C")) +
+                                     4);
     auto* bandLabel = new QLabel(Words::tr("Hold ban&d"), this);
     bandLabel->setBuddy(m_tolerance);
     form->addRow(bandLabel, band);
@@ -120,11 +120,11 @@ void LimitsCard::showOwn()
     m_filling = true;
     const double kelvins = own.tolerance ? own.tolerance->kelvins() : widest;
     m_tolerance->setValue(static_cast<int>(std::lround(kelvins / m_kelvinsAStep)));
-    m_grace->setValue(minutesOf(own.grace));
+    m_grace->setValue(minutesOf(own.ignoreShorterThan));
     m_gap->setValue(own.gapLimit ? minutesOf(*own.gapLimit) : 0);
     m_filling = false;
     m_toleranceMoved = false;
-    sayTolerance();
+    showTolerance();
     changed();
 }
 
@@ -141,9 +141,9 @@ results::Limits LimitsCard::limits() const
                            ? std::optional(TemperatureDifference::kelvins(toleranceKelvins()))
                            : own.tolerance;
     // A box shows whole minutes; if the user didn't change it, the exact value is used.
-    limits.grace = m_grace->value() == minutesOf(own.grace)
-                       ? own.grace
-                       : Milliseconds{std::chrono::minutes{m_grace->value()}};
+    limits.ignoreShorterThan = m_grace->value() == minutesOf(own.ignoreShorterThan)
+                                   ? own.ignoreShorterThan
+                                   : Milliseconds{std::chrono::minutes{m_grace->value()}};
     if (own.gapLimit && m_gap->value() == minutesOf(*own.gapLimit))
         limits.gapLimit = own.gapLimit;
     else if (m_gap->value() > 0)
@@ -151,7 +151,7 @@ results::Limits LimitsCard::limits() const
     return limits;
 }
 
-void LimitsCard::sayTolerance()
+void LimitsCard::showTolerance()
 {
     if (!m_review)
         return;
@@ -159,7 +159,7 @@ void LimitsCard::sayTolerance()
     const QString words =
         QStringLiteral("± ") +
         shown(differenceText(tolerance, m_review->settings.temperatureUnit(), 1, decimalSign()));
-    m_toleranceWords->setText(words);
+    m_toleranceText->setText(words);
     m_tolerance->setAccessibleDescription(words);
 }
 

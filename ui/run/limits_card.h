@@ -24,9 +24,9 @@ public:
     /// The limits chosen now.
     results::Limits limits() const;
     QSlider* tolerance() const { return m_tolerance; }
-    QSpinBox* grace() const { return m_grace; }
+    QSpinBox* ignoreShorterThan() const { return m_grace; }
     QSpinBox* gap() const { return m_gap; }
-    QPushButton* keepButton() const { return m_keep; }
+    QPushButton* importButton() const { return m_keep; }
     QPushButton* backButton() const { return m_back; }
     /// The verdict with the chosen limits; empty while they are the batch's own.
     QString verdict() const;
@@ -34,7 +34,7 @@ public:
 Q_SIGNALS:
     /// Judged with other limits; null: with the batch's own again.
     void tried(const std::shared_ptr<const holdband::results::LimitsTrial>& trial);
-    void keepWanted(const holdband::results::Limits& limits);
+    void saveWanted(const holdband::results::Limits& limits);
 
 private:
     void layOut();
@@ -42,12 +42,12 @@ private:
     void changed();
     void start();
     void take(std::shared_ptr<const results::LimitsTrial> trial);
-    void sayTolerance();
+    void showTolerance();
     double toleranceKelvins() const;
 
     std::shared_ptr<const results::RunReview> m_review;
     QSlider* m_tolerance;
-    QLabel* m_toleranceWords;
+    QLabel* m_toleranceText;
     QSpinBox* m_grace;
     QSpinBox* m_gap;
     QLabel* m_verdict;

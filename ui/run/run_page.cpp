@@ -63,7 +63,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
     connect(m_cause, &QPushButton::clicked, this, &RunPage::giveCause);
     connect(m_limits, &LimitsCard::tried, this,
             [this](const auto& trial) { showTrial(trial.get()); });
-    connect(m_limits, &LimitsCard::keepWanted, this, &RunPage::keepLimits);
+    connect(m_limits, &LimitsCard::saveWanted, this, &RunPage::saveLimits);
     connect(m_excursions->table(), &QAbstractItemView::clicked, this,
             [this](const QModelIndex& index) { zoomToExcursion(index.row()); });
     connect(m_excursions->table(), &QAbstractItemView::activated, this,
@@ -197,7 +197,8 @@ void RunPage::fillCards(const results::RunReview& review)
     m_stages->setVisible(!review.figures.judged.stages.empty());
     m_excursions->setWords(excursionTable(review));
     m_excursionSpans = excursionSpans(review);
-    m_excursions->setAside(m_excursionSpans.empty() ? QString() : Words::tr("click to show"));
+    m_excursions->setSecondaryText(m_excursionSpans.empty() ? QString()
+                                                            : Words::tr("click to show"));
     m_excursions->setRemark(excursionRemark(review));
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
@@ -253,17 +254,17 @@ void RunPage::giveCause()
     (new CauseDialog(*m_session, m_review, places[row], this))->open();
 }
 
-void RunPage::keepLimits(const results::Limits& limits)
+void RunPage::saveLimits(const results::Limits& limits)
 {
     const std::string batch = core(m_batch);
-    keepChange(
+    saveChange(
         *m_session, this, results::limitsEntry(batch),
         [batch, limits](const store::Change& change) {
-            return results::keepLimits(change, batch, limits);
+            return results::saveLimits(change, batch, limits);
         },
-        [this](Done kept) {
-            if (!kept)
-                Q_EMIT failed(sentence(kept.error()));
+        [this](Done stored) {
+            if (!stored)
+                Q_EMIT failed(sentence(stored.error()));
         });
 }
 

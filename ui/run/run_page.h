@@ -71,7 +71,7 @@ private:
     void zoomToExcursion(int row);
     void showTrial(const results::LimitsTrial* trial);
     void giveCause();
-    void keepLimits(const results::Limits& limits);
+    void saveLimits(const results::Limits& limits);
 
     Session* m_session;
     std::shared_ptr<const results::RunReview> m_review;

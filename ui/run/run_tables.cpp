@@ -63,9 +63,9 @@ void forEachExcursion(const results::RunReview& review, Visit visit)
 
 } // namespace
 
-TableWords stageTable(const results::RunReview& review)
+TableText stageTable(const results::RunReview& review)
 {
-    TableWords table;
+    TableText table;
     table.header = {Words::tr("Stage"), Words::tr("settled in"), Words::tr("inside"),
                     Words::tr("worst"), QStringLiteral("kWh")};
     table.numeric = {false, true, true, true, true};
@@ -94,9 +94,9 @@ TableWords stageTable(const results::RunReview& review)
     return table;
 }
 
-TableWords excursionTable(const results::RunReview& review)
+TableText excursionTable(const results::RunReview& review)
 {
-    TableWords table;
+    TableText table;
     table.header = {{}, Words::tr("from"), Words::tr("for"), Words::tr("past the edge")};
     table.numeric = {false, false, false, false};
     forEachExcursion(review, [&](std::size_t stage, std::size_t k, Span span) {
@@ -129,10 +129,10 @@ QString excursionRemark(const results::RunReview& review)
 {
     if (!(review.figures.judged.asPlanned.totals.coveredMs > 0.0))
         return Words::tr("There is no hold time with data yet.");
-    const Milliseconds grace = review.batch().grace;
-    if (grace > Milliseconds{0})
+    const Milliseconds ignoreShorterThan = review.batch().ignoreShorterThan;
+    if (ignoreShorterThan > Milliseconds{0})
         return Words::tr("Those shorter than %1 do not count for the verdict.")
-            .arg(lengthText(static_cast<double>(grace.count())));
+            .arg(lengthText(static_cast<double>(ignoreShorterThan.count())));
     return excursionSpans(review).empty()
                ? Words::tr("None. Every moment outside the band would count.")
                : Words::tr("Every moment outside the band counts.");

@@ -7,8 +7,8 @@
 
 namespace holdband::ui {
 
-TableWords stageTable(const results::RunReview& review);
-TableWords excursionTable(const results::RunReview& review);
+TableText stageTable(const results::RunReview& review);
+TableText excursionTable(const results::RunReview& review);
 /// "28 Mar 19:15 · lid found open"
 QStringList journalLines(const results::RunReview& review);
 

@@ -50,8 +50,8 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
                                const QString& detail)
 {
     m_verdict = verdict;
-    m_headline->setText(keptTogether(headline));
-    m_detail->setText(keptTogether(detail));
+    m_headline->setText(withNoBreakSpaces(headline));
+    m_detail->setText(withNoBreakSpaces(detail));
     m_detail->setVisible(!detail.isEmpty());
     m_headline->setAccessibleName(headline);
     update();

@@ -55,7 +55,7 @@ Done Session::open(const QString& path)
     return {};
 }
 
-void Session::openBeside(const QString& path, std::function<void(Done)> done)
+void Session::openInBackground(const QString& path, std::function<void(Done)> done)
 {
     const int call = ++m_openingCall;
     if (m_writer && path == m_path)

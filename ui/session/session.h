@@ -27,7 +27,7 @@ public:
     Done open(const QString& path);
     /// The same in the background: an older format is migrated, which makes a copy first. `done` is
     /// called in this thread; after several calls only the last one's logbook is used.
-    void openBeside(const QString& path, std::function<void(Done)> done);
+    void openInBackground(const QString& path, std::function<void(Done)> done);
     bool opening() const { return m_opening > 0; }
     Done create(const QString& path, const LogbookSettings& settings);
 

@@ -19,7 +19,7 @@ TableCard::TableCard(const QString& title, int wide, QWidget* parent)
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
 }
 
-void TableCard::setWords(TableWords words)
+void TableCard::setWords(TableText words)
 {
     const bool any = !words.rows.empty();
     m_model->setWords(std::move(words));

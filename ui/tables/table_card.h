@@ -13,7 +13,7 @@ public:
     /// `wide`: the column that gets the remaining width.
     TableCard(const QString& title, int wide, QWidget* parent = nullptr);
 
-    void setWords(TableWords words);
+    void setWords(TableText words);
     /// Shown below the table; takes no space if empty.
     void setRemark(const QString& remark);
     void setHeaderShown(bool wanted);

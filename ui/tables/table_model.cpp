@@ -4,7 +4,7 @@
 
 namespace holdband::ui {
 
-void TableModel::setWords(TableWords words)
+void TableModel::setWords(TableText words)
 {
     beginResetModel();
     m_words = std::move(words);

@@ -13,7 +13,7 @@ struct TableCell {
     bool strong = false;
 };
 
-struct TableWords {
+struct TableText {
     QStringList header;
     std::vector<std::vector<TableCell>> rows; ///< each as long as the header
     std::vector<bool> numeric;                ///< right-aligned columns
@@ -24,8 +24,8 @@ class TableModel : public QAbstractTableModel {
 public:
     using QAbstractTableModel::QAbstractTableModel;
 
-    void setWords(TableWords words);
-    const TableWords& words() const { return m_words; }
+    void setWords(TableText words);
+    const TableText& words() const { return m_words; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -34,7 +34,7 @@ public:
 
 private:
     Qt::Alignment alignment(int column) const;
-    TableWords m_words;
+    TableText m_words;
 };
 
 } // namespace holdband::ui

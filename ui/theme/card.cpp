@@ -49,7 +49,7 @@ void Card::setTitle(const QString& title)
     setAccessibleName(title);
 }
 
-void Card::setAside(const QString& words)
+void Card::setSecondaryText(const QString& words)
 {
     m_aside->setText(words);
     m_aside->setVisible(!words.isEmpty());

@@ -20,7 +20,7 @@ public:
     void setTitle(const QString& title);
     Tone tone() const { return m_tone; }
     /// A secondary text at the right end of the heading.
-    void setAside(const QString& words);
+    void setSecondaryText(const QString& words);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

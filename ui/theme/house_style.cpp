@@ -116,7 +116,7 @@ void paintFocus(QPainter& painter, const QStyleOption& option, const Colours& c)
     paintBox(painter, option.rect, {Qt::transparent, c.focus, 1.5, 3.0});
 }
 
-QStyleOptionHeader headerWords(const QStyleOption& option, const Colours& c)
+QStyleOptionHeader headerText(const QStyleOption& option, const Colours& c)
 {
     QStyleOptionHeader header = *qstyleoption_cast<const QStyleOptionHeader*>(&option);
     header.palette.setColor(QPalette::ButtonText, c.muted);
@@ -124,8 +124,8 @@ QStyleOptionHeader headerWords(const QStyleOption& option, const Colours& c)
     return header;
 }
 
-void paintButtonWords(QPainter& painter, const QStyleOption& option, const QWidget* widget,
-                      const Colours& c, const QStyle& style)
+void paintButtonText(QPainter& painter, const QStyleOption& option, const QWidget* widget,
+                     const Colours& c, const QStyle& style)
 {
     const auto& button = *qstyleoption_cast<const QStyleOptionButton*>(&option);
     const bool enabled = option.state & QStyle::State_Enabled;
@@ -271,14 +271,14 @@ void HouseStyle::drawControl(ControlElement element, const QStyleOption* option,
 {
     switch (element) {
     case CE_PushButtonLabel:
-        return paintButtonWords(*painter, *option, widget, m_colours, *this);
+        return paintButtonText(*painter, *option, widget, m_colours, *this);
     case CE_TabBarTabShape:
         return paintTab(*painter, *option, m_colours);
     case CE_HeaderSection:
     case CE_HeaderEmptyArea:
         return;
     case CE_HeaderLabel: {
-        const QStyleOptionHeader header = headerWords(*option, m_colours);
+        const QStyleOptionHeader header = headerText(*option, m_colours);
         return QProxyStyle::drawControl(element, &header, painter, widget);
     }
     default:

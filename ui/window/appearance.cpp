@@ -24,7 +24,7 @@ Scheme schemeFor(const QApplication& application, const QString& stored)
 
 } // namespace
 
-void dressAsKept(QApplication& application)
+void applyStoredAppearance(QApplication& application)
 {
     application.setProperty(desktopProperty, systemScheme(QApplication::palette()) == Scheme::dark);
     dress(application, schemeFor(application, storedChoice(appearanceKey)));

@@ -11,7 +11,7 @@ namespace holdband::ui {
 
 /// Call before anything has set the application's look: notes the desktop's scheme, then sets the
 /// look that was chosen last.
-void dressAsKept(QApplication& application);
+void applyStoredAppearance(QApplication& application);
 
 /// "Appearance" with its three choices.
 void addAppearanceMenu(QMenu& menu);

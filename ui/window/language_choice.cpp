@@ -12,12 +12,12 @@ const QString languageKey = QStringLiteral("language");
 
 } // namespace
 
-void speakAsChosen()
+void useChosenLanguage()
 {
-    const QString kept = storedChoice(languageKey);
-    if (kept.isEmpty() || kept == QStringLiteral("desktop"))
-        return speakAsDesktop();
-    speak(languageFor({kept}));
+    const QString stored = storedChoice(languageKey);
+    if (stored.isEmpty() || stored == QStringLiteral("desktop"))
+        return useDesktopLanguage();
+    loadLanguage(languageFor({stored}));
 }
 
 void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)

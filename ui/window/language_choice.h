@@ -9,7 +9,7 @@ class QMenu;
 namespace holdband::ui {
 
 /// Uses the language chosen in the window, else the desktop's.
-void speakAsChosen();
+void useChosenLanguage();
 
 /// "Language" with its choices; a chosen one applies from the next start.
 void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say);

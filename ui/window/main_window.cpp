@@ -134,7 +134,7 @@ void MainWindow::connectParts()
                           .arg(sentence(problem)));
     });
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
-    connect(m_batchActions, &BatchActions::kept, m_notice, &NoticeBar::say);
+    connect(m_batchActions, &BatchActions::saved, m_notice, &NoticeBar::say);
     connect(m_batchActions, &BatchActions::pitched, this, &MainWindow::openRun);
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
     connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
@@ -151,7 +151,7 @@ void MainWindow::connectParts()
                 m_lanes->setChosen(chosen);
             });
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
-    connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openBeside);
+    connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openInBackground);
     connect(m_lanes, &LanesView::noteWanted, this, &MainWindow::addNote);
     connect(m_lanes, &LanesView::changeWanted, m_batchActions, &BatchActions::editBatch);
     connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
@@ -306,7 +306,7 @@ void MainWindow::chooseFirst(const results::LanesReview& lanes)
 void MainWindow::showStatus(const results::RoundsSheet& sheet)
 {
     const QString backup = lastBackupText(m_lastBackup, sheet.zone.localDate(sheet.now));
-    m_status->setText(withLastBackup(statusWords(sheet, m_running), backup));
+    m_status->setText(withLastBackup(statusText(sheet, m_running), backup));
     m_lanes->setNow(m_session.now());
 }
 
@@ -317,7 +317,7 @@ void MainWindow::openRun(const QString& batch)
     setPage(PageId::run);
 }
 
-void MainWindow::openBeside(const QString& second)
+void MainWindow::openInBackground(const QString& second)
 {
     const QString first = m_pages->run()->batch();
     if (first.isEmpty() || first == second)

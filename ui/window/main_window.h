@@ -42,7 +42,7 @@ public:
     void setSampleDescription(const QString& path) { m_sampleDescription = path; }
     void openSample();
     void openRun(const QString& batch);
-    void openBeside(const QString& second);
+    void openInBackground(const QString& second);
     void setPage(PageId page);
     void importFile(const QString& path) { importFiles({path}); }
     void importFiles(const QStringList& paths);

@@ -60,7 +60,7 @@ BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QStri
     auto* dialog = new BackupsDialog(logbook, why, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &BackupsDialog::restored, this, [this](const QString& path) {
-        m_session.openBeside(path, [this, path](const Done& opened) {
+        m_session.openInBackground(path, [this, path](const Done& opened) {
             takeAnswer(path, opened);
             if (opened)
                 m_notice->say(Words::tr("Restored as %1; the original logbook is unchanged.")

@@ -27,7 +27,7 @@ QString logbookFilter()
 
 constexpr int slowOpening = 400; ///< ms, after which a message says that a logbook is being opened
 
-QString openingWords(const QString& path)
+QString openingText(const QString& path)
 {
     return Words::tr("Opening %1 …").arg(QFileInfo(path).fileName());
 }
@@ -36,7 +36,7 @@ QString openingWords(const QString& path)
 
 void MainWindow::openLogbook(const QString& path)
 {
-    m_notice->putAway();
+    m_notice->hideBar();
     m_wantedPath = QFileInfo::exists(path) ? QString() : path;
     if (!m_wantedPath.isEmpty()) {
         const QString why = Words::tr("There is no logbook at %1.").arg(path);
@@ -44,17 +44,18 @@ void MainWindow::openLogbook(const QString& path)
         return offerBackups(QFileInfo(path).absoluteFilePath(), why);
     }
     const QString whole = QFileInfo(path).absoluteFilePath();
-    m_session.openBeside(whole, [this, whole](const Done& opened) { takeAnswer(whole, opened); });
+    m_session.openInBackground(whole,
+                               [this, whole](const Done& opened) { takeAnswer(whole, opened); });
     QTimer::singleShot(slowOpening, this, [this, whole] {
         if (m_session.opening())
-            m_notice->say(openingWords(whole));
+            m_notice->say(openingText(whole));
     });
 }
 
 void MainWindow::takeAnswer(const QString& path, const Done& opened)
 {
-    if (m_notice->sentence() == openingWords(path))
-        m_notice->putAway();
+    if (m_notice->sentence() == openingText(path))
+        m_notice->hideBar();
     if (opened)
         return;
     m_notice->say(sentence(opened.error()));
@@ -63,7 +64,7 @@ void MainWindow::takeAnswer(const QString& path, const Done& opened)
 
 void MainWindow::createLogbook(const QString& path)
 {
-    m_notice->putAway();
+    m_notice->hideBar();
     const Done made = m_session.create(QFileInfo(path).absoluteFilePath(), usualSettings());
     if (!made)
         m_notice->say(sentence(made.error()));

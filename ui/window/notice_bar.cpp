@@ -17,7 +17,7 @@ NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent), m_label(makeLabel({}, "
     layout->addWidget(m_label, 1);
     auto* close = new QPushButton(Words::tr("OK"), this);
     layout->addWidget(close);
-    connect(close, &QPushButton::clicked, this, &NoticeBar::putAway);
+    connect(close, &QPushButton::clicked, this, &NoticeBar::hideBar);
     m_label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     hide();
 }
@@ -29,7 +29,7 @@ void NoticeBar::say(const QString& sentence)
     show();
 }
 
-void NoticeBar::putAway()
+void NoticeBar::hideBar()
 {
     m_label->clear();
     hide();

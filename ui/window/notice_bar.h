@@ -13,7 +13,7 @@ public:
     explicit NoticeBar(QWidget* parent = nullptr);
 
     void say(const QString& sentence);
-    void putAway();
+    void hideBar();
     QString sentence() const;
 
 protected:

@@ -80,9 +80,9 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
     QApplication::setDesktopFileName(QStringLiteral("holdband"));
     QApplication::setWindowIcon(ownIcon());
-    speakAsChosen();
-    sizeTextAsKept(application);
-    dressAsKept(application);
+    useChosenLanguage();
+    applyStoredTextSize(application);
+    applyStoredAppearance(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
     window.setSampleDescription(shown(options.sampleDescription.value_or(std::string())));
     if (options.logbook)

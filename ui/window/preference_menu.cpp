@@ -32,14 +32,14 @@ void addChoiceMenu(QMenu& menu, const QString& title, const QString& key,
 {
     QMenu* inner = menu.addMenu(title);
     auto* group = new QActionGroup(inner);
-    const QString kept = storedChoice(key);
+    const QString stored = storedChoice(key);
     const bool known =
         std::any_of(choices.begin(), choices.end(),
-                    [&](const PreferenceChoice& each) { return each.stored == kept; });
+                    [&](const PreferenceChoice& each) { return each.stored == stored; });
     for (const PreferenceChoice& choice : choices) {
         QAction* action = inner->addAction(choice.words);
         action->setCheckable(true);
-        action->setChecked(known ? choice.stored == kept : &choice == &choices.front());
+        action->setChecked(known ? choice.stored == stored : &choice == &choices.front());
         group->addAction(action);
         QObject::connect(action, &QAction::triggered, inner, [key, taken, stored = choice.stored] {
             storeChoice(key, stored);

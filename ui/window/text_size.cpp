@@ -17,16 +17,16 @@ constexpr std::array percents{100, 115, 130, 150, 175, 200};
 
 } // namespace
 
-void sizeTextAsKept(QApplication& application)
+void applyStoredTextSize(QApplication& application)
 {
-    const int kept = storedChoice(textSizeKey).toInt();
-    if (std::find(percents.begin(), percents.end(), kept) == percents.end() || kept == 100)
+    const int stored = storedChoice(textSizeKey).toInt();
+    if (std::find(percents.begin(), percents.end(), stored) == percents.end() || stored == 100)
         return;
     QFont font = QApplication::font();
     if (font.pointSizeF() > 0.0)
-        font.setPointSizeF(font.pointSizeF() * kept / 100.0);
+        font.setPointSizeF(font.pointSizeF() * stored / 100.0);
     else
-        font.setPixelSize(font.pixelSize() * kept / 100);
+        font.setPixelSize(font.pixelSize() * stored / 100);
     application.setFont(font);
 }
 

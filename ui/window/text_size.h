@@ -11,7 +11,7 @@ class QMenu;
 namespace holdband::ui {
 
 /// Call before any widget is made: sets the application's font to the size chosen last.
-void sizeTextAsKept(QApplication& application);
+void applyStoredTextSize(QApplication& application);
 
 /// "Text size" with its choices. A chosen size applies from the next start; `say` gets a sentence
 /// about that.

@@ -71,7 +71,7 @@ QString roundWordInLine(const std::string& label)
     return english ? shown(label).toLower() : shown(label);
 }
 
-std::string keptRound(const QString& typed)
+std::string storedRoundName(const QString& typed)
 {
     for (const char* usual : {morning, evening}) {
         if (typed.compare(roundWord(usual), Qt::CaseInsensitive) == 0)
@@ -80,7 +80,7 @@ std::string keptRound(const QString& typed)
     return core(typed);
 }
 
-QString vesselsWords(std::uint64_t count)
+QString vesselsText(std::uint64_t count)
 {
     return Words::counted("%n vessels", "%n vessel", count);
 }

@@ -33,9 +33,9 @@ QString meterEventWord(MeterEvent event);
 QString roundWord(const std::string& label);
 QString roundWordInLine(const std::string& label);
 /// The stored form of a typed round name.
-std::string keptRound(const QString& typed);
+std::string storedRoundName(const QString& typed);
 
 /// "1 vessel", "3 vessels"
-QString vesselsWords(std::uint64_t count);
+QString vesselsText(std::uint64_t count);
 
 } // namespace holdband::ui

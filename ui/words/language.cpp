@@ -46,7 +46,7 @@ QString languageFor(const QStringList& wishes)
     return english;
 }
 
-bool speak(const QString& language)
+bool loadLanguage(const QString& language)
 {
     if (language == english)
         return true;
@@ -59,9 +59,9 @@ bool speak(const QString& language)
     return install(std::move(ourTexts), weSpeak);
 }
 
-void speakAsDesktop()
+void useDesktopLanguage()
 {
-    speak(languageFor(QLocale::system().uiLanguages()));
+    loadLanguage(languageFor(QLocale::system().uiLanguages()));
 }
 
 } // namespace holdband::ui

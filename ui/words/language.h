@@ -11,9 +11,9 @@ QString languageFor(const QStringList& wishes);
 
 /// Loads the catalogue of that language ("en" loads none) for the running application; also Qt's
 /// own, if it is installed. Call before the first text is made. False if there is none.
-bool speak(const QString& language);
+bool loadLanguage(const QString& language);
 
 /// Uses the desktop's language: for commands, which ignore the window's choice.
-void speakAsDesktop();
+void useDesktopLanguage();
 
 } // namespace holdband::ui

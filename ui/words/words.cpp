@@ -56,7 +56,7 @@ QString afterColon(const QString& sentence)
     return small ? sentence.left(1).toLower() + sentence.mid(1) : sentence;
 }
 
-QString keptTogether(QString text)
+QString withNoBreakSpaces(QString text)
 {
     static const QRegularExpression unit(
         QStringLiteral("(?<=\\d) (?=(?:s|min|h|d|days?|kWh|W|°F|°C)\\b|%)"));

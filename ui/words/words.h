@@ -56,7 +56,7 @@ QString capitalised(QString text);
 QString afterColon(const QString& sentence);
 
 /// With no-break spaces between a number and its unit: "13 h 49 min".
-QString keptTogether(QString text);
+QString withNoBreakSpaces(QString text);
 
 inline const QString dash = QStringLiteral("–");
 

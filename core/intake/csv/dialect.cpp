@@ -122,13 +122,13 @@ std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& requ
 std::size_t widthOf(const SampleRows& rows)
 {
     std::size_t width = 0;
-    for (std::size_t i = 0; i < std::min(rows.size(), rowsLookedAt); ++i)
+    for (std::size_t i = 0; i < std::min(rows.size(), rowsExamined); ++i)
         width = std::max(width, rows[i].fields.size());
     return width;
 }
 
 /// Where there is no header, the columns' numbers stand for one, in line 0.
-Sample sampleFor(std::string_view text, bool isWhole, char delimiter, const LayoutWish& wish)
+Sample sampleFor(std::string_view text, bool isWhole, char delimiter, const LayoutRequest& wish)
 {
     Sample sample = sampleRows(text, isWhole, delimiter);
     if (wish.headerLine == 0 && !sample.rows.empty())
@@ -178,7 +178,7 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
 
 } // namespace
 
-std::vector<char> delimitersFor(const LayoutWish& wish)
+std::vector<char> delimitersFor(const LayoutRequest& wish)
 {
     if (wish.delimiter)
         return {*wish.delimiter};
@@ -191,7 +191,7 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
         return laidOut(text, isWhole, *request.layout);
     std::vector<Sample> samples;
     std::optional<Candidate> best;
-    const LayoutWish& wish = request.layoutWish;
+    const LayoutRequest& wish = request.layoutWish;
     for (const char delimiter : delimitersFor(wish)) {
         samples.push_back(sampleFor(text, isWhole, delimiter, wish));
         const auto candidate = bestHeader(samples.back(), request);

@@ -55,7 +55,7 @@ bool isLittleUtf16(std::string_view head)
 
 } // namespace
 
-Result<FileLook> lookAtFile(const std::string& path, const std::optional<FileSeen>& seen)
+Result<FileState> inspectFile(const std::string& path, const std::optional<FileSeen>& seen)
 {
     auto file = SourceFile::open(path);
     if (!file)
@@ -65,7 +65,7 @@ Result<FileLook> lookAtFile(const std::string& path, const std::optional<FileSee
     const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') != head.npos;
     const bool goesOn =
         seen && file->size() >= seen->bytes && digestOf(path, seen->bytes) == seen->digest;
-    FileLook look;
+    FileState look;
     look.bytewise = !onlyReturns && head.find('\0') == head.npos;
     LineEnds ends;
     if (goesOn)

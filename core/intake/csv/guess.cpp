@@ -105,7 +105,7 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
 /// For a log without times or without a header: the delimiter that splits most rows alike. Absent:
 /// none does, or the requested header isn't there.
 std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
-                                           const LayoutWish& wish)
+                                           const LayoutRequest& wish)
 {
     std::optional<Sample> best;
     std::size_t width = 0;
@@ -241,7 +241,7 @@ private:
                                      : Phrase::tr("nothing in the logbook has that name");
         }
         if (const auto unit = headerParts(column.header).unit)
-            column.unitReason = headerSays(*unit);
+            column.unitReason = headerUnitReason(*unit);
         return column;
     }
 
@@ -260,10 +260,10 @@ private:
             }
             if (!unit && holdsUnits(m_contents[i]))
                 unit = i;
-            else if (!name && namesThings(m_contents[i]))
+            else if (!name && looksLikeNames(m_contents[i]))
                 name = i;
         }
-        if (!name && unit && namesThings(m_contents[*unit]))
+        if (!name && unit && looksLikeNames(m_contents[*unit]))
             name = std::exchange(unit, std::nullopt);
         if (!name || !value || numeric > 1)
             return;
@@ -279,7 +279,7 @@ private:
     }
 
     /// Whether it has a name from the logbook, or a few texts that repeat.
-    bool namesThings(const Contents& contents) const
+    bool looksLikeNames(const Contents& contents) const
     {
         constexpr std::size_t few = 30;
         const auto known = [this](const auto& each) {
@@ -339,7 +339,7 @@ std::string GuessedDialect::reason() const
         .with(std::to_string(dialect.headerLine), headerReason);
 }
 
-Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const LayoutWish& wish)
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const LayoutRequest& wish)
 {
     LogRequest request;
     request.layoutWish = wish;

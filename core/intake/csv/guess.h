@@ -34,7 +34,7 @@ struct GuessedDialect {
 /// and a header if the first row is text. Requested settings are always used. Problem (data):
 /// empty, no rows of columns, no row in the requested header line.
 Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
-                                    const LayoutWish& wish = {});
+                                    const LayoutRequest& wish = {});
 
 /// Fills in the columns and names. `rows`: the first rows, with what stands before the header.
 void guessColumns(const GuessedDialect& guessed, const SampleRows& rows,

@@ -220,7 +220,7 @@ tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int6
 
 } // namespace
 
-tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutWish& wish)
+tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutRequest& wish)
 {
     const bool anyRows = std::any_of(samples.begin(), samples.end(),
                                      [](const Sample& sample) { return !sample.rows.empty(); });

@@ -10,6 +10,6 @@
 namespace holdband {
 
 /// `samples`: the first rows, one sample for each delimiter that was tried; not empty.
-tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutWish& wish);
+tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutRequest& wish);
 
 } // namespace holdband

@@ -117,7 +117,7 @@ ColumnMap LogPreview::map() const
 }
 
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
-                              const LayoutWish& wish)
+                              const LayoutRequest& wish)
 {
     auto head = readHead(source);
     if (!head)
@@ -138,7 +138,7 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
                       dialect->dialect.time.first, dialect->dialect.time.second};
     preview.layoutReason = dialect->reason();
     preview.asked = wish;
-    preview.found = wish == LayoutWish{} ? layoutOf(*dialect) : foundIn(*head);
+    preview.found = wish == LayoutRequest{} ? layoutOf(*dialect) : foundIn(*head);
     preview.shape = shapeFor(dialect->dialect);
     const Sample sample = sampleRows(head->text, head->whole, dialect->dialect.delimiter);
     preview.rows = previewRows(sample);

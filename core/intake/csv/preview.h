@@ -47,7 +47,7 @@ struct LogPreview {
     std::string encoding;
     LogLayout layout;
     std::string layoutReason; ///< "the header is in line 4: times follow below it"
-    LayoutWish asked;         ///< the user's requested settings
+    LayoutRequest asked;      ///< the user's requested settings
     /// Absent where the file is a log only with the requested settings.
     std::optional<FoundLayout> found;
     std::string shape;
@@ -72,7 +72,7 @@ struct LogSource {
 /// without a column of times is no Problem: the guess then has none. With requested settings also
 /// Problem (data): the header isn't in that line, or that delimiter splits nothing.
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
-                              const LayoutWish& wish = {});
+                              const LayoutRequest& wish = {});
 
 /// Replaces the columns' guesses with the remembered choices. Names that the logbook no longer has
 /// are left out.

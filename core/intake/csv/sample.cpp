@@ -32,7 +32,7 @@ Sample sampleRows(std::string_view text, bool isWhole, char delimiter)
 std::span<const SampleRow> rowsBelow(const SampleRows& rows, std::size_t header)
 {
     const std::size_t first = std::min(rows.size(), header + 1);
-    return std::span(rows).subspan(first, std::min(rowsLookedAt, rows.size() - first));
+    return std::span(rows).subspan(first, std::min(rowsExamined, rows.size() - first));
 }
 
 std::vector<std::string> headerNames(const SampleRow& row)

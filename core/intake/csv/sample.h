@@ -14,7 +14,7 @@
 namespace holdband {
 
 inline constexpr std::size_t maxSampleRows = 200;
-inline constexpr std::size_t rowsLookedAt = 8; ///< below a header
+inline constexpr std::size_t rowsExamined = 8; ///< below a header
 
 struct SampleRow {
     std::int64_t line = 1;

@@ -72,7 +72,7 @@ Done CsvTokens::feedPlain(std::string_view text)
 {
     if (!m_tail.empty()) {
         const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
-        if (!keepPlainTail(text.substr(0, end)))
+        if (!storePlainTail(text.substr(0, end)))
             return failure(*m_problem);
         text.remove_prefix(end);
         if (text.empty())
@@ -81,7 +81,7 @@ Done CsvTokens::feedPlain(std::string_view text)
     }
     const std::string_view tail = plainRows(text);
     if (!m_stopped && !m_problem)
-        keepPlainTail(tail);
+        storePlainTail(tail);
     return m_problem ? Done(failure(*m_problem)) : Done();
 }
 
@@ -102,7 +102,7 @@ std::string_view CsvTokens::plainRows(std::string_view text)
 }
 
 /// False, with the problem set, if the row is too long.
-bool CsvTokens::keepPlainTail(std::string_view tail)
+bool CsvTokens::storePlainTail(std::string_view tail)
 {
     m_tail += tail;
     const std::size_t last = m_tail.find_last_of(m_delimiter);

@@ -52,7 +52,7 @@ private:
     Done feedPlain(std::string_view text);
     std::string_view plainRows(std::string_view text);
     Done feedQuoted(std::string_view text);
-    bool keepPlainTail(std::string_view tail);
+    bool storePlainTail(std::string_view tail);
     void deliverPlain(std::string_view row, bool ended);
     void takeField(std::string_view text);
     void takeRowEnd(int end);

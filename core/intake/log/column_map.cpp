@@ -59,9 +59,9 @@ std::optional<DateOrder> orderNamed(const std::optional<std::string>& name)
     return std::nullopt;
 }
 
-LayoutWish layoutFrom(const Json& json)
+LayoutRequest layoutFrom(const Json& json)
 {
-    LayoutWish layout;
+    LayoutRequest layout;
     const auto delimiter = textAt(json, "delimiter");
     if (delimiter && delimiter->size() == 1)
         layout.delimiter = delimiter->front();

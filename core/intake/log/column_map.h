@@ -46,7 +46,7 @@ struct ColumnMap {
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern;
     std::optional<char> decimalSign = {};
-    LayoutWish layout = {};
+    LayoutRequest layout = {};
     /// The date order found in the last file of this kind: used where a watched file's own rows
     /// leave the order open, because no user is there to choose.
     std::optional<DateOrder> dateOrderFound = {};

@@ -73,18 +73,18 @@ bool jumps(const LogColumn& column, std::optional<double> before, std::optional<
 
 void keepOnly(LogColumn& column, const std::vector<bool>& drop)
 {
-    std::size_t kept = 0;
+    std::size_t stored = 0;
     for (std::size_t i = 0; i < drop.size(); ++i) {
         if (drop[i])
             continue;
-        column.at[kept] = column.at[i];
-        column.raw[kept] = column.raw[i];
-        column.line[kept] = column.line[i];
-        ++kept;
+        column.at[stored] = column.at[i];
+        column.raw[stored] = column.raw[i];
+        column.line[stored] = column.line[i];
+        ++stored;
     }
-    column.at.resize(kept);
-    column.raw.resize(kept);
-    column.line.resize(kept);
+    column.at.resize(stored);
+    column.raw.resize(stored);
+    column.line.resize(stored);
 }
 
 } // namespace

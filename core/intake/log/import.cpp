@@ -116,11 +116,11 @@ ImportReport changedReport()
 
 /// Runs inside its own change.
 Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
-                              const KeepOptions& keep, const Progress& progress)
+                              const StoreOptions& keep, const Progress& progress)
 {
     auto change = store::Change::begin(logbook, {store::HistoryVerb::importMade, {file.fileName}});
     HOLDBAND_TRY(change);
-    auto report = keepLog(logbook, *change, std::move(file), keep);
+    auto report = storeLog(logbook, *change, std::move(file), keep);
     HOLDBAND_TRY(report);
     if (report->added() == 0)
         return report;
@@ -143,7 +143,7 @@ Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOp
     HOLDBAND_TRY(file);
     if (options.lookedAt && *options.lookedAt != file->sha256)
         return changedReport();
-    KeepOptions keep;
+    StoreOptions keep;
     keep.registerDrop = options.registerDrop;
     if (progress)
         keep.progress = [&](double share) {

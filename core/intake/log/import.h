@@ -34,7 +34,7 @@ struct ImportOptions {
     std::optional<std::string> zone; ///< absent: from the header, else the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
-    LayoutWish layoutWish = {};
+    LayoutRequest layoutWish = {};
     std::optional<LongColumns> longColumns = {};
     std::optional<std::string> timePattern = {};
     std::optional<char> decimalSign = {};

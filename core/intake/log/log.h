@@ -46,11 +46,11 @@ struct LongForm {
 };
 
 /// The user's settings for a log's layout; the rest is detected.
-struct LayoutWish {
+struct LayoutRequest {
     std::optional<char> delimiter = {};
     std::optional<std::int64_t> headerLine = {}; ///< 0: there is no header
 
-    bool operator==(const LayoutWish&) const = default;
+    bool operator==(const LayoutRequest&) const = default;
 };
 
 /// The layout of a log that was examined before. Columns count from 0.
@@ -73,7 +73,7 @@ struct LogRequest {
     std::int64_t linesBefore = 0;
     std::vector<WantedColumn> wanted;
     std::optional<LogLayout> layout = {}; ///< overrides timeColumn
-    LayoutWish layoutWish = {};           ///< used where there is no layout
+    LayoutRequest layoutWish = {};        ///< used where there is no layout
     std::optional<LongForm> longForm = {};
     /// A header, or two joined by '+' (date and time of day). Absent: detected by content.
     std::optional<std::string> timeColumn;
@@ -90,7 +90,7 @@ struct LogRequest {
     TemperatureUnit fallbackUnit = TemperatureUnit::celsius;
     bool fallbackSaid = false; ///< set for this import, not just the logbook's units
     /// An exported copy of a logbook's stored readings: its values are not checked again.
-    bool asKept = false;
+    bool isExportedCopy = false;
 };
 
 /// A row, or one value of a row, that was left out.
@@ -107,7 +107,7 @@ struct RejectedRow {
 struct ConflictingRow {
     std::int64_t line = 0;
     Instant at;
-    double kept = 0.0;    ///< in the column's unit
+    double stored = 0.0;  ///< in the column's unit
     double refused = 0.0; ///< in the column's unit
 
     bool operator==(const ConflictingRow&) const = default;
@@ -145,14 +145,14 @@ struct LogFile {
     std::optional<DateOrder> dateOrder;
     std::int64_t rowsRead = 0; ///< below the header, blank lines not counted
     std::vector<LogColumn> columns;
-    std::vector<RejectedRow> rejected; ///< by line; at most maxRejectedKept of them
+    std::vector<RejectedRow> rejected; ///< by line; at most maxRejectedStored of them
     std::int64_t rejectedTotal = 0;
     std::vector<std::string> ignoredColumns; ///< headers
     std::vector<std::string> ignoredNames;   ///< of a long log: names whose values were skipped
     std::vector<std::string> warnings;       ///< sentences without their full stop
 };
 
-inline constexpr std::size_t maxRejectedKept = 100'000;
+inline constexpr std::size_t maxRejectedStored = 100'000;
 inline constexpr std::size_t maxRowsListed = 1'000;
 
 /// Called with the bytes read and the file's size after each piece; false stops the reading.

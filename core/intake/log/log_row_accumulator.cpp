@@ -455,7 +455,7 @@ Done LogRowAccumulator::fillColumns(LogFile& file)
             continue; // a name that does not occur in the file
         deduplicateInto(column, m_values[i], m_times.value, m_times.line);
         m_values[i] = {};
-        if (!m_request.asKept) {
+        if (!m_request.isExportedCopy) {
             const Done judged = judgeValues(column, m_columns[i].unit, file);
             if (!judged)
                 return judged;

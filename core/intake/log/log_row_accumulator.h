@@ -32,7 +32,7 @@ public:
              const Reason& reason)
     {
         ++m_total;
-        if (m_rows.size() < maxRejectedKept)
+        if (m_rows.size() < maxRejectedStored)
             keep(line, column, text, reason());
     }
     void moveInto(LogFile& file);

@@ -6,19 +6,19 @@ namespace holdband::intake {
 
 namespace {
 
-Result<LookedLog> guessed(const store::LogbookFile& logbook, const LogSource& source,
-                          const LayoutWish& wish)
+Result<PreviewedLog> guessed(const store::LogbookFile& logbook, const LogSource& source,
+                             const LayoutRequest& wish)
 {
     auto preview = previewLog(logbook, source, wish);
     HOLDBAND_TRY(preview);
-    LookedLog looked{std::move(*preview), {}, false};
+    PreviewedLog looked{std::move(*preview), {}, false};
     looked.map = looked.preview.map();
     looked.map.layout = wish;
     return looked;
 }
 
 /// Applies the choices if they fit the columns; false if they don't.
-bool put(const store::LogbookFile& logbook, const ColumnMap& chosen, LookedLog& looked)
+bool put(const store::LogbookFile& logbook, const ColumnMap& chosen, PreviewedLog& looked)
 {
     if (chosen.columns.size() != looked.preview.columns.size())
         return false;
@@ -52,33 +52,33 @@ void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview, c
     ColumnMap plain = map;
     plain.layout = {};
     Done done = store::writeLogMap(*change, preview.shape, columnMapText(plain));
-    if (done && map.layout != LayoutWish{} && preview.found)
+    if (done && map.layout != LayoutRequest{} && preview.found)
         done = store::writeLogMap(*change, preview.found->shape, columnMapText(map));
     if (done)
         std::ignore = change->commit();
 }
 
-Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& source,
-                            const LayoutWish& wish)
+Result<PreviewedLog> openPreview(const store::LogbookFile& logbook, const LogSource& source,
+                                 const LayoutRequest& wish)
 {
     auto looked = guessed(logbook, source, wish);
     HOLDBAND_TRY(looked);
-    const auto kept = rememberedMap(logbook, looked->preview.shape);
-    if (!kept)
+    const auto stored = rememberedMap(logbook, looked->preview.shape);
+    if (!stored)
         return looked;
-    if (wish == LayoutWish{} && kept->layout != wish) {
-        auto again = guessed(logbook, source, kept->layout);
+    if (wish == LayoutRequest{} && stored->layout != wish) {
+        auto again = guessed(logbook, source, stored->layout);
         if (!again)
             return looked; // the file has another shape after all
-        again->remembered = put(logbook, *kept, *again);
+        again->remembered = put(logbook, *stored, *again);
         return again->remembered ? again : looked;
     }
-    looked->remembered = put(logbook, *kept, *looked);
+    looked->remembered = put(logbook, *stored, *looked);
     return looked;
 }
 
-Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSource& source,
-                                const ColumnMap& chosen)
+Result<PreviewedLog> openPreviewWith(const store::LogbookFile& logbook, const LogSource& source,
+                                     const ColumnMap& chosen)
 {
     auto looked = guessed(logbook, source, chosen.layout);
     HOLDBAND_TRY(looked);
@@ -86,14 +86,14 @@ Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSour
     return looked;
 }
 
-Result<LookedLog> lookAtChangedLog(const store::LogbookFile& logbook, const LogSource& source,
-                                   const ColumnMap& chosen, const std::string& shape)
+Result<PreviewedLog> openChangedPreview(const store::LogbookFile& logbook, const LogSource& source,
+                                        const ColumnMap& chosen, const std::string& shape)
 {
-    auto looked = lookAtLogWith(logbook, source, chosen);
-    return looked && looked->preview.shape == shape ? looked : lookAtLog(logbook, source);
+    auto looked = openPreviewWith(logbook, source, chosen);
+    return looked && looked->preview.shape == shape ? looked : openPreview(logbook, source);
 }
 
-Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source)
+Result<PreviewedLog> detectAgain(const store::LogbookFile& logbook, const LogSource& source)
 {
     return guessed(logbook, source, {});
 }

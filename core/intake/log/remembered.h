@@ -16,23 +16,23 @@ void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview,
                  const ColumnMap& map);
 
 /// A previewed log with its initial choices.
-struct LookedLog {
+struct PreviewedLog {
     LogPreview preview;
     ColumnMap map;
     bool remembered = false; ///< whether the choices come from an earlier file of this shape
 };
 
 /// Problems as for previewLog. `wish`: the layout that the user requested.
-Result<LookedLog> lookAtLog(const store::LogbookFile& logbook, const LogSource& source,
-                            const LayoutWish& wish = {});
-/// As lookAtLog, with these choices instead of the remembered ones.
-Result<LookedLog> lookAtLogWith(const store::LogbookFile& logbook, const LogSource& source,
-                                const ColumnMap& chosen);
+Result<PreviewedLog> openPreview(const store::LogbookFile& logbook, const LogSource& source,
+                                 const LayoutRequest& wish = {});
+/// As openPreview, with these choices instead of the remembered ones.
+Result<PreviewedLog> openPreviewWith(const store::LogbookFile& logbook, const LogSource& source,
+                                     const ColumnMap& chosen);
 /// For a file that changed after its preview: uses the earlier choices if its shape is unchanged,
 /// else treats it as a new file.
-Result<LookedLog> lookAtChangedLog(const store::LogbookFile& logbook, const LogSource& source,
-                                   const ColumnMap& chosen, const std::string& shape);
+Result<PreviewedLog> openChangedPreview(const store::LogbookFile& logbook, const LogSource& source,
+                                        const ColumnMap& chosen, const std::string& shape);
 /// Uses guesses only, not the remembered choices.
-Result<LookedLog> lookAtLogAnew(const store::LogbookFile& logbook, const LogSource& source);
+Result<PreviewedLog> detectAgain(const store::LogbookFile& logbook, const LogSource& source);
 
 } // namespace holdband::intake

@@ -29,10 +29,10 @@ struct Destination {
 };
 
 /// Reports the results for one column, and stores the new readings if there is a destination.
-class Keeper {
+class ColumnStorer {
 public:
-    Keeper(const store::LogbookFile& logbook, const std::optional<Destination>& destination,
-           Zone zone, const KeepOptions& options, ImportReport& report)
+    ColumnStorer(const store::LogbookFile& logbook, const std::optional<Destination>& destination,
+                 Zone zone, const StoreOptions& options, ImportReport& report)
         : m_logbook(logbook), m_destination(destination), m_zone(std::move(zone)),
           m_options(options), m_report(report)
     {
@@ -44,9 +44,9 @@ public:
                                     column.duplicates,
                                     static_cast<std::int64_t>(column.conflicts.size())});
         for (const ConflictingRow& conflict : column.conflicts) {
-            note(column, conflict.line, conflict.at, conflict.kept, conflict.refused);
+            note(column, conflict.line, conflict.at, conflict.stored, conflict.refused);
             list(m_report.rows.conflicting, conflict.line, conflict.at, conflict.refused,
-                 conflict.kept);
+                 conflict.stored);
         }
         listRepeated(column);
         return column.kind == SeriesKind::meter ? keepRegister(column) : keepSeries(column);
@@ -89,7 +89,7 @@ private:
         if (falls.looksLikeIntervals())
             return failure(intervalsIn(column, falls));
         for (std::size_t i = 0; i < readings.size(); ++i)
-            HOLDBAND_TRY(keepRegisterReading(*meter, column, i, std::move(readings[i])));
+            HOLDBAND_TRY(storeRegisterReading(*meter, column, i, std::move(readings[i])));
         return {};
     }
 
@@ -104,8 +104,8 @@ private:
         return reading;
     }
 
-    Done keepRegisterReading(RegisterCheck& meter, const LogColumn& column, std::size_t i,
-                             MeterReading reading)
+    Done storeRegisterReading(RegisterCheck& meter, const LogColumn& column, std::size_t i,
+                              MeterReading reading)
     {
         ReadingCheck check = meter.check(reading);
         if (m_options.registerDrop && check.doubt &&
@@ -203,20 +203,20 @@ private:
             m_report.rows.repeated.push_back({line, m_report.columns.size() - 1});
     }
 
-    void note(const LogColumn& column, std::int64_t line, Instant at, double kept, double refused)
+    void note(const LogColumn& column, std::int64_t line, Instant at, double stored, double refused)
     {
         if (m_report.conflicts.size() >= conflictsListed)
             return;
         m_report.conflicts.push_back(Phrase::tr("line %1, %2: %3 at %4, where %5 is stored")
                                          .with(std::to_string(line), column.name,
                                                shortestText(refused), localIso(at, m_zone),
-                                               shortestText(kept)));
+                                               shortestText(stored)));
     }
 
     const store::LogbookFile& m_logbook;
     const std::optional<Destination>& m_destination;
     Zone m_zone;
-    const KeepOptions& m_options;
+    const StoreOptions& m_options;
     ImportReport& m_report;
 };
 
@@ -284,7 +284,7 @@ namespace {
 /// Reports on every column; stores it or only compares it.
 Result<ImportReport> reportOn(const store::LogbookFile& logbook,
                               const std::optional<Destination>& destination, LogFile file,
-                              const KeepOptions& options)
+                              const StoreOptions& options)
 {
     auto settings = store::readSettings(logbook);
     HOLDBAND_TRY(settings);
@@ -294,7 +294,7 @@ Result<ImportReport> reportOn(const store::LogbookFile& logbook,
     report.file = std::move(file);
     const std::vector<LogColumn> columns = std::exchange(report.file.columns, {});
     report.firstRows = firstRows(columns, report.file.headerLine);
-    Keeper keeper(logbook, destination, *zone, options, report);
+    ColumnStorer keeper(logbook, destination, *zone, options, report);
     for (std::size_t i = 0; i < columns.size(); ++i) {
         HOLDBAND_TRY(keeper.keep(columns[i]));
         if (options.progress &&
@@ -312,13 +312,13 @@ Problem importCancelled()
 }
 
 Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,
-                                const KeepOptions& options)
+                                const StoreOptions& options)
 {
     return reportOn(logbook, std::nullopt, std::move(file), options);
 }
 
-Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
-                             LogFile file, const KeepOptions& options)
+Result<ImportReport> storeLog(const store::LogbookFile& logbook, const store::Change& change,
+                              LogFile file, const StoreOptions& options)
 {
     const store::ImportedFile source{file.fileName, file.sha256, file.rowsRead};
     auto import = options.extend ? store::extendImport(change, *options.extend, source)

@@ -13,7 +13,7 @@ Result<std::vector<WantedColumn>>
 wantedColumns(const store::LogbookFile& logbook,
               const std::vector<std::pair<std::string, std::string>>& mapped);
 
-struct KeepOptions {
+struct StoreOptions {
     std::optional<MeterEvent> registerDrop; ///< see ImportOptions
     /// The import to which the readings are added; absent: a new one.
     std::optional<store::ImportId> extend;
@@ -23,13 +23,13 @@ struct KeepOptions {
 /// The Problem when a Progress cancelled the import.
 Problem importCancelled();
 
-/// The report that keepLog would give; writes nothing, so that any connection will do.
+/// The report that storeLog would give; writes nothing, so that any connection will do.
 Result<ImportReport> compareLog(const store::LogbookFile& logbook, LogFile file,
-                                const KeepOptions& options = {});
+                                const StoreOptions& options = {});
 
 /// Stores the file's columns. `logbook` is the one of the change. Problem (data): a register
 /// reading that is refused, with its line; `progress` cancelled.
-Result<ImportReport> keepLog(const store::LogbookFile& logbook, const store::Change& change,
-                             LogFile file, const KeepOptions& options = {});
+Result<ImportReport> storeLog(const store::LogbookFile& logbook, const store::Change& change,
+                              LogFile file, const StoreOptions& options = {});
 
 } // namespace holdband::intake

@@ -47,7 +47,7 @@ std::string kindWords(SeriesKind kind)
     return {};
 }
 
-std::string headerSays(ReadingUnit unit)
+std::string headerUnitReason(ReadingUnit unit)
 {
     return Phrase::tr("the header says %1").with(unitSymbol(unit));
 }
@@ -158,7 +158,7 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
                            columnPlace(header[column]), Phrase::tr("choose another column for it"),
                            Decision::columns);
     if (byHeader)
-        return ChosenUnit{*byHeader, headerSays(*byHeader), false, true, false, {}};
+        return ChosenUnit{*byHeader, headerUnitReason(*byHeader), false, true, false, {}};
     const ReadingUnit unit = fallback(wanted.kind, request.fallbackUnit);
     if (request.fallbackSaid && wanted.kind == SeriesKind::temperature)
         return said(unit, wanted, byHeader);

@@ -31,7 +31,7 @@ bool fits(ReadingUnit unit, SeriesKind kind);
 std::string kindWords(SeriesKind kind);
 
 /// "the header says °F"
-std::string headerSays(ReadingUnit unit);
+std::string headerUnitReason(ReadingUnit unit);
 
 /// Takes the first that is set: the column's own unit, --unit (temperatures only), the header's
 /// unit, the fallback. A last word of one letter ("Beer F") counts as a unit only if the header

@@ -12,7 +12,7 @@ std::string_view optionText(DateOrder order)
     return texts[static_cast<std::size_t>(order)];
 }
 
-std::string orderWords(DateOrder order)
+std::string orderText(DateOrder order)
 {
     switch (order) {
     case DateOrder::yearMonthDay:
@@ -84,9 +84,9 @@ Result<DecidedOrder> DateOrderVotes::decide() const
     const DateOrder order = allDateOrders[*left];
     const Witness& why = order == DateOrder::monthDayYear ? dmy : mdy;
     if (why.line == 0)
-        return DecidedOrder{order, orderWords(order)};
+        return DecidedOrder{order, orderText(order)};
     return DecidedOrder{order, Phrase::tr("%1: %2 occurs in line %3")
-                                   .with(orderWords(order), why.text, std::to_string(why.line))};
+                                   .with(orderText(order), why.text, std::to_string(why.line))};
 }
 
 } // namespace holdband

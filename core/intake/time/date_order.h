@@ -15,7 +15,7 @@ namespace holdband {
 /// "ymd", "mdy", "dmy": the values of --date-order.
 std::string_view optionText(DateOrder order);
 /// "year first", "month first", "day first"
-std::string orderWords(DateOrder order);
+std::string orderText(DateOrder order);
 
 struct DecidedOrder {
     DateOrder order = DateOrder::yearMonthDay;

@@ -52,8 +52,8 @@ constexpr std::array<std::string_view, 47> abbreviations{
     "nst",  "nzdt", "nzst", "pdt",  "pkt",  "pst",  "pt",   "sast", "sgt",  "west", "wet"};
 
 /// Also everyday words: these are abbreviations only in capitals or in brackets.
-constexpr std::array<std::string_view, 9> everydayWords{"cat", "ct", "eat", "et",  "ist",
-                                                        "met", "mt", "pt",  "west"};
+constexpr std::array<std::string_view, 9> everydayText{"cat", "ct", "eat", "et",  "ist",
+                                                       "met", "mt", "pt",  "west"};
 
 template <std::size_t Size>
 bool isAmong(const std::array<std::string_view, Size>& words, std::string_view word)
@@ -114,7 +114,7 @@ private:
         const bool capitals =
             std::none_of(word.begin(), word.end(), [](char c) { return c >= 'a' && c <= 'z'; });
         const bool bracketed = opensBracket(from) && closesBracket(end);
-        const bool last = from > 0 && end == m_text.size() && !isAmong(everydayWords, lower(word));
+        const bool last = from > 0 && end == m_text.size() && !isAmong(everydayText, lower(word));
         return capitals || bracketed || last;
     }
 

@@ -112,7 +112,7 @@ private:
     {
         const std::string name = fileName(path);
         const auto seen = seenOf(name);
-        const auto look = lookAtFile(path, seen);
+        const auto look = inspectFile(path, seen);
         HOLDBAND_TRY(look);
         if (look->news == FileNews::nothing)
             return {};
@@ -131,7 +131,7 @@ private:
     }
 
     /// Reads only the new rows. If they alone are ambiguous, the full file is read.
-    Done takeGrown(const std::string& path, const FileSeen& seen, const FileLook& look)
+    Done takeGrown(const std::string& path, const FileSeen& seen, const FileState& look)
     {
         ImportOptions options;
         options.path = fileName(path);
@@ -145,10 +145,11 @@ private:
     }
 
     Done takeWhole(const std::string& path, const std::optional<FileSeen>& seen,
-                   const FileLook& look)
+                   const FileState& look)
     {
         const auto spec = columnMapFrom(m_watch.spec);
-        auto looked = spec ? lookAtLogWith(m_logbook, {path}, *spec) : lookAtLog(m_logbook, {path});
+        auto looked =
+            spec ? openPreviewWith(m_logbook, {path}, *spec) : openPreview(m_logbook, {path});
         HOLDBAND_TRY(looked);
         FileSeen next = seen.value_or(FileSeen{});
         next.map = std::move(looked->map);
@@ -157,7 +158,7 @@ private:
         options.path = path;
         options.map = next.map;
         options.layout = next.layout;
-        const Done done = keepWhole(path, options, next, look);
+        const Done done = storeAll(path, options, next, look);
         const bool open = !done && done.error().decision == Decision::dateOrder;
         if (!open || next.map.dateOrder || !next.map.dateOrderFound)
             return done;
@@ -166,12 +167,12 @@ private:
         m_report.remarks.push_back(
             Phrase::tr("%1: its dates fit two orders and are taken as %2, as in the last file of "
                        "its kind")
-                .with(fileName(path), orderWords(*next.map.dateOrder)));
-        return keepWhole(path, options, next, look);
+                .with(fileName(path), orderText(*next.map.dateOrder)));
+        return storeAll(path, options, next, look);
     }
 
-    Done keepWhole(const std::string& path, const ImportOptions& options, const FileSeen& next,
-                   const FileLook& look)
+    Done storeAll(const std::string& path, const ImportOptions& options, const FileSeen& next,
+                  const FileState& look)
     {
         auto request = requestFor(m_logbook, options);
         HOLDBAND_TRY(request);
@@ -180,7 +181,7 @@ private:
     }
 
     Done keep(const std::string& path, const LogRequest& request, FileSeen seen,
-              const FileLook& look)
+              const FileState& look)
     {
         auto file = readLog(request);
         HOLDBAND_TRY(file);
@@ -192,7 +193,7 @@ private:
         auto change = store::Change::begin(
             m_logbook, {store::HistoryVerb::watchRowsAdded, {name}, {}, store::HistoryKind::own});
         HOLDBAND_TRY(change);
-        auto report = keepRows(*change, *file, seen);
+        auto report = storeRows(*change, *file, seen);
         HOLDBAND_TRY(report);
         seen.bytes = look.bytes;
         seen.lines = look.lines;
@@ -210,12 +211,12 @@ private:
 
     /// Stores the rows in today's import of the file, or in a new one if there is none or it was
     /// withdrawn.
-    Result<ImportReport> keepRows(const store::Change& change, const LogFile& file, FileSeen& seen)
+    Result<ImportReport> storeRows(const store::Change& change, const LogFile& file, FileSeen& seen)
     {
-        KeepOptions options;
+        StoreOptions options;
         if (seen.import > 0 && seen.day == m_today && store::isInForce(change, {seen.import}))
             options.extend = store::ImportId{seen.import};
-        auto report = keepLog(m_logbook, change, file, options);
+        auto report = storeLog(m_logbook, change, file, options);
         HOLDBAND_TRY(report);
         if (report->import) {
             seen.import = report->import->value;

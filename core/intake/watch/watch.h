@@ -36,7 +36,7 @@ enum class FileNews {
     replaced, ///< the part already read has changed
 };
 
-struct FileLook {
+struct FileState {
     FileNews news = FileNews::nothing;
     std::int64_t bytes = 0; ///< up to the end of the last complete line
     std::int64_t lines = 0;
@@ -45,7 +45,7 @@ struct FileLook {
 };
 
 /// Problem (file): it can't be read.
-Result<FileLook> lookAtFile(const std::string& path, const std::optional<FileSeen>& seen);
+Result<FileState> inspectFile(const std::string& path, const std::optional<FileSeen>& seen);
 
 /// The result of one poll of a watched path.
 struct WatchReport {

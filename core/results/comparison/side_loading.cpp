@@ -61,7 +61,7 @@ analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenR
                                 const SummaryRules& rules)
 {
     run.figures = analysis::analyseRun(run.input, analysis::Detail::withoutQuantiles);
-    return analysis::summaryOf(run.contender(), rules.edges, betweenReadings, rules.quietAfter);
+    return analysis::summaryOf(run.side(), rules.edges, betweenReadings, rules.quietAfter);
 }
 
 } // namespace holdband::results

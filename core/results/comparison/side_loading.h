@@ -14,7 +14,7 @@ struct LoadedRun {
     std::optional<double> parts; ///< in the logbook's currency
     std::string placement;
 
-    analysis::ComparisonSide contender() const { return {&input, &figures, parts, placement}; }
+    analysis::ComparisonSide side() const { return {&input, &figures, parts, placement}; }
 };
 
 /// Reads the batch and leaves it to analyse() to compute.

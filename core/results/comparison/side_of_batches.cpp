@@ -74,7 +74,7 @@ Done align(SideBySide& review, const SideBySideRequest& request, const LoadedRun
            const LoadedRun& b)
 {
     Alignment& alignment = review.alignment;
-    alignment.offered = analysis::commonStages(a.contender(), b.contender());
+    alignment.offered = analysis::commonStages(a.side(), b.side());
     alignment.stage = request.fromStage;
     const auto& offered = alignment.offered;
     if (!request.fromStage ||
@@ -112,14 +112,13 @@ Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Bat
     review.batchesB = {b.name};
     HOLDBAND_TRY(align(review, reader.request, *left, *right));
     const auto& from = reader.request.fromStage;
-    analysis::RunComparison comparison =
-        analysis::compareRuns(left->contender(), right->contender(), from);
+    analysis::RunComparison comparison = analysis::compareRuns(left->side(), right->side(), from);
     review.measures = std::move(comparison.measures);
     review.ratioCurve = std::move(comparison.ratioCurve);
     review.alignment.commonHours = comparison.commonHours;
     review.notes = std::move(comparison.notes);
-    addCharts(review, *left, *analysis::alignedStart(left->contender(), from), *right,
-              *analysis::alignedStart(right->contender(), from));
+    addCharts(review, *left, *analysis::alignedStart(left->side(), from), *right,
+              *analysis::alignedStart(right->side(), from));
     review.hasMeterA = !left->input.setup.sources().empty();
     review.hasMeterB = !right->input.setup.sources().empty();
     auto pairsA = batchPairs(reader, a);

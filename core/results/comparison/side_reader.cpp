@@ -17,7 +17,7 @@ Done SummingUp::add(const Batch& batch)
 {
     if (ComparisonCache* cache = m_reader->cache) {
         auto known = cache->known(m_reader->logbook, m_reader->snapshot, batch, *m_setup, *m_rules,
-                                  m_reader->prints);
+                                  m_reader->fingerprints);
         HOLDBAND_TRY(known);
         if (*known) {
             m_done.emplace(batch.name, std::move(**known));

@@ -25,7 +25,7 @@ struct SideReader {
     SideFormat format;
     Weighing weighing;
     ComparisonCache* cache;
-    store::SeriesFingerprints prints;
+    store::SeriesFingerprints fingerprints;
 
     Milliseconds quietAfter() const
     {

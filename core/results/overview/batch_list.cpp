@@ -75,8 +75,8 @@ void addMeterOddities(const Snapshot& snapshot, Sentences& odd)
         analysis::MeterRegister values;
         values.resolution = meter.resolution;
         values.rollsOverAt = meter.rollsOverAt;
-        for (const auto& kept : readings)
-            values.readings.push_back(kept.inForce);
+        for (const auto& stored : readings)
+            values.readings.push_back(stored.inForce);
         const analysis::MeterCurve curve(values, setup ? setup->ratedPower : std::nullopt);
         if (const std::size_t pairs = curve.pairsAboveRatedPower(); pairs > 0)
             odd.push_back(

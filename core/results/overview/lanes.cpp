@@ -87,9 +87,9 @@ std::vector<RoundTick> roundTicks(const Snapshot& snapshot, Instant now)
 {
     std::map<RoundColumn, Instant, RoundOrder> read;
     for (const auto& [meter, readings] : snapshot.meterReadings) {
-        for (const store::StoredReading& kept : readings)
-            read.emplace(roundOf(kept.inForce.at, snapshot.zone, snapshot.settings.rounds),
-                         kept.inForce.at);
+        for (const store::StoredReading& stored : readings)
+            read.emplace(roundOf(stored.inForce.at, snapshot.zone, snapshot.settings.rounds),
+                         stored.inForce.at);
     }
     std::vector<RoundTick> ticks;
     if (read.empty())

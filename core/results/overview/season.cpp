@@ -166,9 +166,9 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
         // Frees the readings of one batch before the next one is read.
         auto review = reviewRun(logbook, batch.name, decimalSign);
         HOLDBAND_TRY(review);
-        auto basis = basisOf(logbook, *review);
-        HOLDBAND_TRY(basis);
-        season.bases.push_back(std::move(*basis));
+        auto provenance = provenanceOf(logbook, *review);
+        HOLDBAND_TRY(provenance);
+        season.provenances.push_back(std::move(*provenance));
         season.batches.push_back(lineOf(*review));
         addUp(season, season.batches.back());
         for (const std::string& finding : review->findings)

@@ -36,8 +36,8 @@ struct Season {
     LogbookSettings settings;
     Zone zone;
     Setup setup;
-    std::vector<SeasonLine> batches; ///< in order of pitching
-    std::vector<Basis> bases;        ///< what the figures of each are based on
+    std::vector<SeasonLine> batches;     ///< in order of pitching
+    std::vector<Provenance> provenances; ///< what the figures of each are based on
     /// Sums over the batches. A batch without metered energy adds nothing; `metered` counts the
     /// others.
     analysis::EnergyFigure energy;

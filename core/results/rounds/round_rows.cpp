@@ -61,8 +61,8 @@ int decimalsOf(Energy resolution)
 int decimalsOf(const Meter& meter, const Readings& readings)
 {
     int decimals = meter.resolution ? decimalsOf(*meter.resolution) : 0;
-    for (const store::StoredReading& kept : readings)
-        decimals = std::max(decimals, kept.inForce.decimals);
+    for (const store::StoredReading& stored : readings)
+        decimals = std::max(decimals, stored.inForce.decimals);
     return std::min(decimals, mostDecimals);
 }
 
@@ -110,9 +110,9 @@ void addExpectation(RoundRow& row, const Meter& meter, const Readings& readings,
 
 RoundRow meterRow(const Meter& meter, const Readings& all, Instant at, char sign)
 {
-    const auto after = std::find_if(all.begin(), all.end(), [at](const store::StoredReading& kept) {
-        return kept.inForce.at > at;
-    });
+    const auto after =
+        std::find_if(all.begin(), all.end(),
+                     [at](const store::StoredReading& stored) { return stored.inForce.at > at; });
     const Readings readings(all.begin(), after);
     RoundRow row;
     row.name = meter.name;
@@ -147,7 +147,7 @@ void expectBand(RoundRow& row, const Snapshot& snapshot, Instant now)
             batch.beerUses.empty() ? batch.beerSensor : batch.beerUses.back().sensor;
         if (batch.ended || sensor != row.name || !batch.tolerance)
             continue;
-        const auto target = targetAt(laidInForce(batch), now);
+        const auto target = targetAt(stagesInForce(batch), now);
         if (!target)
             continue;
         const TemperatureUnit unit = snapshot.settings.temperatureUnit();

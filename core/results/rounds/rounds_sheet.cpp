@@ -49,10 +49,10 @@ public:
         for (const Sensor& sensor : m_snapshot.sensors) {
             if (!sensor.readByHand || (sensor.retired && *sensor.retired <= m_sheet.now))
                 continue;
-            auto kept =
+            auto stored =
                 store::readHandReadings(m_logbook, {store::HandOwner::Kind::sensor, sensor.name});
-            HOLDBAND_TRY(kept);
-            noteEarlier(*kept);
+            HOLDBAND_TRY(stored);
+            noteEarlier(*stored);
             RoundRow row;
             row.kind =
                 sensor.reads == SensorKind::gravity ? RoundKind::gravity : RoundKind::thermometer;
@@ -60,7 +60,7 @@ public:
             row.setup = sensor.setup.value_or("");
             row.unit = temperatureUnit();
             row.decimals = 1;
-            addRow(std::move(row), *kept);
+            addRow(std::move(row), *stored);
         }
         return {};
     }
@@ -94,19 +94,20 @@ public:
     }
 
 private:
-    template <typename Kept>
-    void noteEarlier(const std::vector<Kept>& readings)
+    template <typename Stored>
+    void noteEarlier(const std::vector<Stored>& readings)
     {
         if (!readings.empty() && m_grid.isBefore(readings.front().inForce.at))
             m_sheet.hasEarlier = true;
     }
 
     /// Whether some of them stand in the grid.
-    template <typename Kept>
-    bool hasShown(const std::vector<Kept>& readings) const
+    template <typename Stored>
+    bool hasShown(const std::vector<Stored>& readings) const
     {
-        return std::any_of(readings.begin(), readings.end(),
-                           [this](const Kept& kept) { return m_grid.holds(kept.inForce.at); });
+        return std::any_of(readings.begin(), readings.end(), [this](const Stored& stored) {
+            return m_grid.holds(stored.inForce.at);
+        });
     }
 
     void addMeter(const Meter& meter, const std::vector<store::StoredReading>& readings,
@@ -120,10 +121,11 @@ private:
 
     Done addGravity(const Batch& batch, bool toRead)
     {
-        auto kept = store::readHandReadings(m_logbook, {store::HandOwner::Kind::batch, batch.name});
-        HOLDBAND_TRY(kept);
-        noteEarlier(*kept);
-        if (!toRead && !hasShown(*kept))
+        auto stored =
+            store::readHandReadings(m_logbook, {store::HandOwner::Kind::batch, batch.name});
+        HOLDBAND_TRY(stored);
+        noteEarlier(*stored);
+        if (!toRead && !hasShown(*stored))
             return {};
         RoundRow row;
         row.kind = RoundKind::gravity;
@@ -132,7 +134,7 @@ private:
         row.unit = ReadingUnit::specificGravity;
         row.decimals = 3;
         row.toRead = toRead;
-        addRow(std::move(row), *kept);
+        addRow(std::move(row), *stored);
         return {};
     }
 
@@ -143,10 +145,10 @@ private:
                    : ReadingUnit::celsius;
     }
 
-    void addRow(RoundRow row, const std::vector<store::StoredHandReading>& kept)
+    void addRow(RoundRow row, const std::vector<store::StoredHandReading>& stored)
     {
-        if (!kept.empty()) {
-            const HandReading& last = kept.back().inForce;
+        if (!stored.empty()) {
+            const HandReading& last = stored.back().inForce;
             row.lastAt = last.at;
             row.last = inUnit(last.value, last.unit, row.unit);
         }
@@ -154,7 +156,7 @@ private:
             expectFall(row);
         else
             expectBand(row, m_snapshot, m_sheet.now);
-        const std::vector<ShownReading> shown = shownOf(kept, row.unit, m_format);
+        const std::vector<ShownReading> shown = shownOf(stored, row.unit, m_format);
         addToSheet(std::move(row), shown, [](Instant) { return false; });
     }
 
@@ -179,8 +181,8 @@ bool isUnread(const Snapshot& snapshot, const Meter& meter, const RoundColumn& r
     const auto& readings = snapshot.meterReadings.at(meter.name);
     const auto& windows = snapshot.settings.rounds;
     return isExpected(snapshot, meter, now, now) &&
-           std::none_of(readings.begin(), readings.end(), [&](const store::StoredReading& kept) {
-               return roundOf(kept.inForce.at, snapshot.zone, windows) == round;
+           std::none_of(readings.begin(), readings.end(), [&](const store::StoredReading& stored) {
+               return roundOf(stored.inForce.at, snapshot.zone, windows) == round;
            });
 }
 

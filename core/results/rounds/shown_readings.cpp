@@ -35,11 +35,11 @@ std::vector<ShownReading> shownOf(const std::vector<store::StoredReading>& readi
                                   const HistoryFormat& format)
 {
     std::vector<ShownReading> all;
-    for (const store::StoredReading& kept : readings) {
-        ShownReading shown{kept.inForce.at,       kept.inForce.registerReading.kilowattHours(),
-                           kept.inForce.decimals, kept.id.value,
-                           kept.inForce.note,     {}};
-        for (const store::Replaced& before : kept.before)
+    for (const store::StoredReading& stored : readings) {
+        ShownReading shown{stored.inForce.at,       stored.inForce.registerReading.kilowattHours(),
+                           stored.inForce.decimals, stored.id.value,
+                           stored.inForce.note,     {}};
+        for (const store::Replaced& before : stored.before)
             addHistory(shown.history,
                        wasText(before.kwh, before.decimals, before.until, before.why, format));
         all.push_back(std::move(shown));
@@ -51,11 +51,11 @@ std::vector<ShownReading> shownOf(const std::vector<store::StoredHandReading>& r
                                   ReadingUnit unit, const HistoryFormat& format)
 {
     std::vector<ShownReading> all;
-    for (const store::StoredHandReading& kept : readings) {
-        const HandReading& now = kept.inForce;
+    for (const store::StoredHandReading& stored : readings) {
+        const HandReading& now = stored.inForce;
         ShownReading shown{
-            now.at, inUnit(now.value, now.unit, unit), now.decimals, kept.id.value, now.note, {}};
-        for (const store::ReplacedHandReading& before : kept.before)
+            now.at, inUnit(now.value, now.unit, unit), now.decimals, stored.id.value, now.note, {}};
+        for (const store::ReplacedHandReading& before : stored.before)
             addHistory(shown.history, wasText(inUnit(before.value, now.unit, unit), before.decimals,
                                               before.until, before.why, format));
         all.push_back(std::move(shown));

@@ -50,14 +50,14 @@ std::optional<Milliseconds> overlap(const ExcursionCause& cause, const PlacedSid
 
 } // namespace
 
-const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span span, Side side)
+const ExcursionCause* causeAt(const std::vector<store::StoredCause>& causes, Span span, Side side)
 {
     const ExcursionCause* best = nullptr;
     std::optional<Milliseconds> longest;
-    for (const store::KeptCause& kept : causes) {
-        const auto length = overlap(kept.cause, {span, side});
+    for (const store::StoredCause& stored : causes) {
+        const auto length = overlap(stored.cause, {span, side});
         if (length && (!longest || *length > *longest)) {
-            best = &kept.cause;
+            best = &stored.cause;
             longest = length;
         }
     }
@@ -112,17 +112,17 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
     const std::string& batch = review.batch().name;
     const PlacedSide which = placed(review, stage, excursion);
     const std::vector<PlacedSide> all = allPlaced(review);
-    for (const store::KeptCause& kept : review.causes) {
-        if (!overlap(kept.cause, which))
+    for (const store::StoredCause& stored : review.causes) {
+        if (!overlap(stored.cause, which))
             continue;
-        HOLDBAND_TRY(store::removeCause(change, kept.id));
+        HOLDBAND_TRY(store::removeCause(change, stored.id));
         for (const PlacedSide& other : all) {
             // Other excursions that shared this cause get a copy of their own, so that changing one
             // doesn't change the others.
-            if (other == which || causeAt(review.causes, other.span, other.side) != &kept.cause)
+            if (other == which || causeAt(review.causes, other.span, other.side) != &stored.cause)
                 continue;
             HOLDBAND_TRY(store::addCause(
-                change, batch, {other.span, other.side, kept.cause.cause, kept.cause.note}));
+                change, batch, {other.span, other.side, stored.cause.cause, stored.cause.note}));
         }
     }
     if (!cause && note.empty())
@@ -141,16 +141,16 @@ std::vector<std::string> strayCauses(const RunReview& review)
 {
     const std::vector<PlacedSide> all = allPlaced(review);
     std::vector<std::string> sentences;
-    for (const store::KeptCause& kept : review.causes) {
+    for (const store::StoredCause& stored : review.causes) {
         const bool wanted = std::any_of(all.begin(), all.end(), [&](const PlacedSide& placed) {
-            return overlap(kept.cause, placed).has_value();
+            return overlap(stored.cause, placed).has_value();
         });
         if (!wanted)
             sentences.push_back(
                 Phrase::tr("The cause given for %1, %2, belongs to no excursion any more: the "
                            "limits or the readings have changed.")
-                    .with(localShortText(kept.cause.span.start, review.zone),
-                          causeText(&kept.cause)));
+                    .with(localShortText(stored.cause.span.start, review.zone),
+                          causeText(&stored.cause)));
     }
     return sentences;
 }

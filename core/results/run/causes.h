@@ -15,7 +15,7 @@ namespace holdband::results {
 const ExcursionCause* causeOf(const RunReview& review, std::size_t stage, std::size_t excursion);
 
 /// The same for an excursion with other limits, by its span and side.
-const ExcursionCause* causeAt(const std::vector<store::KeptCause>& causes, Span span, Side side);
+const ExcursionCause* causeAt(const std::vector<store::StoredCause>& causes, Span span, Side side);
 
 /// Such as "lid open, \"bottled a sample\""; empty without a cause.
 std::string causeText(const ExcursionCause* cause);

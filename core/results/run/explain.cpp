@@ -43,20 +43,20 @@ std::string settling(const JudgedBatch& judged)
         const double ms = judged.asPlanned.stages[i].settlingMs;
         if (ms <= 0.0)
             continue;
-        parts += (parts.empty() ? "" : " + ") + judged.stages[i].label + " " + spanWords(ms);
+        parts += (parts.empty() ? "" : " + ") + judged.stages[i].label + " " + spanText(ms);
         ++count;
     }
     if (count == 0)
         return Phrase::tr("No stage settled: wherever the target jumped, the beer was in the band "
                           "already or there is no data.");
     if (count > 1)
-        parts += " = " + spanWords(judged.asPlanned.totals.settlingMs);
+        parts += " = " + spanText(judged.asPlanned.totals.settlingMs);
     return Phrase::tr("Recorded time from a stage's start until the beer first came into its band, "
                       "where the target jumped; it is not judged: %1.")
         .with(parts);
 }
 
-std::string certainty(const ExplainWords& words)
+std::string certainty(const ExplainText& words)
 {
     const JudgedBatch& judged = words.review().figures.judged;
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
@@ -85,16 +85,16 @@ std::string certainty(const ExplainWords& words)
 
 std::string explain(const RunReview& review, Figure figure, char decimalSign)
 {
-    const ExplainWords words(review, decimalSign);
+    const ExplainText words(review, decimalSign);
     const JudgedBatch& judged = review.figures.judged;
     const Held held = heldOf(judged);
     switch (figure) {
     case Figure::insideShare:
-        return insideWords(words, held);
+        return insideText(words, held);
     case Figure::outsideTime:
-        return outsideWords(held);
+        return outsideText(held);
     case Figure::excursions:
-        return excursionWords(words, held, excursionsOf(judged));
+        return excursionText(words, held, excursionsOf(judged));
     case Figure::worst:
         return worstWords(words, held, worstOf(judged));
     case Figure::settling:
@@ -104,13 +104,13 @@ std::string explain(const RunReview& review, Figure figure, char decimalSign)
     case Figure::certainty:
         return certainty(words);
     case Figure::meanDeviation:
-        return meanWords(words, held);
+        return meanText(words, held);
     case Figure::spread:
-        return spreadWords(words, held);
+        return spreadText(words, held);
     case Figure::rmsDeviation:
-        return rmsWords(words, held);
+        return rmsText(words, held);
     case Figure::meanAbsoluteDeviation:
-        return meanAbsoluteWords(words, held);
+        return meanAbsoluteText(words, held);
     case Figure::apparentAttenuation:
     case Figure::realAttenuation:
     case Figure::alcoholSimple:

@@ -10,33 +10,32 @@ namespace holdband::results {
 
 using analysis::Side;
 
-std::string whyNothingHeld(const Held& held)
+std::string whyNoHoldTime(const Held& held)
 {
     if (held.coveredMs > 0.0)
         return {};
     if (held.holdMs > 0.0)
         return Phrase::
             tr("There is no data for any of the %1 of hold time, so this figure can't be computed.")
-                .with(spanWords(held.holdMs));
+                .with(spanText(held.holdMs));
     return Phrase::tr("There is no hold time yet, so there is nothing to take the figure from.");
 }
 
-std::string insideWords(const ExplainWords& words, const Held& held)
+std::string insideText(const ExplainText& words, const Held& held)
 {
-    if (const std::string why = whyNothingHeld(held); !why.empty())
+    if (const std::string why = whyNoHoldTime(held); !why.empty())
         return why;
     return Phrase::tr("Time inside the band ÷ covered hold time: %1 of %2 = %3.")
-        .with(spanWords(held.insideMs), spanWords(held.coveredMs),
-              words.share(*held.insideShare()));
+        .with(spanText(held.insideMs), spanText(held.coveredMs), words.share(*held.insideShare()));
 }
 
 namespace {
 
-/// The numbers of the sum that outsideWords explains.
+/// The numbers of the sum that outsideText explains.
 std::string outsideSum(const Held& held)
 {
-    const std::string sum = spanWords(held.outsideMs());
-    const std::string seen = spanWords(held.coveredMs);
+    const std::string sum = spanText(held.outsideMs());
+    const std::string seen = spanText(held.coveredMs);
     if (held.aboveMs <= 0.0 && held.belowMs <= 0.0)
         return Phrase::tr("none of %1.", "of the hold time").with(seen);
     if (held.belowMs <= 0.0)
@@ -44,21 +43,21 @@ std::string outsideSum(const Held& held)
     if (held.aboveMs <= 0.0)
         return Phrase::tr("%1, all of it below, of %2.").with(sum, seen);
     return Phrase::tr("%1 above + %2 below = %3 of %4.")
-        .with(spanWords(held.aboveMs), spanWords(held.belowMs), sum, seen);
+        .with(spanText(held.aboveMs), spanText(held.belowMs), sum, seen);
 }
 
 } // namespace
 
-std::string outsideWords(const Held& held)
+std::string outsideText(const Held& held)
 {
-    if (const std::string why = whyNothingHeld(held); !why.empty())
+    if (const std::string why = whyNoHoldTime(held); !why.empty())
         return why;
     return Phrase::tr("Covered hold time beyond an edge of the band, with straight lines between "
                       "the readings: %1")
         .with(outsideSum(held));
 }
 
-std::string coverageWords(const ExplainWords& words, const Held& held)
+std::string coverageWords(const ExplainText& words, const Held& held)
 {
     const RunReview& review = words.review();
     if (!(held.holdMs > 0.0))
@@ -69,14 +68,14 @@ std::string coverageWords(const ExplainWords& words, const Held& held)
                          "limit), over all hold time: %2 of %3 = %4.")
             : Phrase::tr("Hold time between readings at most %1 apart (three times the usual "
                          "interval, 2 h at most), over all hold time: %2 of %3 = %4.");
-    return rule.with(durationText(review.input.judging.gapLimit), spanWords(held.coveredMs),
-                     spanWords(held.holdMs), words.share(*held.coverage()));
+    return rule.with(durationText(review.input.judging.gapLimit), spanText(held.coveredMs),
+                     spanText(held.holdMs), words.share(*held.coverage()));
 }
 
-std::string excursionWords(const ExplainWords& words, const Held& held,
-                           const std::vector<PlacedExcursion>& excursions)
+std::string excursionText(const ExplainText& words, const Held& held,
+                          const std::vector<PlacedExcursion>& excursions)
 {
-    if (const std::string why = whyNothingHeld(held); !why.empty())
+    if (const std::string why = whyNoHoldTime(held); !why.empty())
         return why;
     const auto above =
         std::count_if(excursions.begin(), excursions.end(), [](const PlacedExcursion& placed) {
@@ -91,17 +90,17 @@ std::string excursionWords(const ExplainWords& words, const Held& held,
                          "(%2 above, %3 below).")
                   .with(count, std::to_string(above),
                         std::to_string(excursions.size() - static_cast<std::size_t>(above)));
-    const Milliseconds grace = words.review().input.judging.grace;
-    if (grace > Milliseconds{0})
+    const Milliseconds ignoreShorterThan = words.review().input.judging.ignoreShorterThan;
+    if (ignoreShorterThan > Milliseconds{0})
         return text + " " +
                Phrase::tr("Those shorter than %1 are ignored in the verdict.")
-                   .with(durationText(grace));
+                   .with(durationText(ignoreShorterThan));
     return text + " " + Phrase::tr("Each counts, however short.").text();
 }
 
-std::string worstWords(const ExplainWords& words, const Held& held, const PlacedExcursion& worst)
+std::string worstWords(const ExplainText& words, const Held& held, const PlacedExcursion& worst)
 {
-    if (const std::string why = whyNothingHeld(held); !why.empty())
+    if (const std::string why = whyNoHoldTime(held); !why.empty())
         return why;
     if (!worst.excursion)
         return Phrase::tr(
@@ -121,12 +120,12 @@ namespace {
 
 std::string heldTime(const Held& held)
 {
-    return spanWords(held.deviation->weightMs());
+    return spanText(held.deviation->weightMs());
 }
 
 std::string whyNoDeviation(const Held& held)
 {
-    if (const std::string why = whyNothingHeld(held); !why.empty())
+    if (const std::string why = whyNoHoldTime(held); !why.empty())
         return why;
     return held.deviation->empty() ? Phrase::tr("There is no data for the hold time.").text()
                                    : std::string();
@@ -134,7 +133,7 @@ std::string whyNoDeviation(const Held& held)
 
 } // namespace
 
-std::string meanWords(const ExplainWords& words, const Held& held)
+std::string meanText(const ExplainText& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
@@ -143,7 +142,7 @@ std::string meanWords(const ExplainWords& words, const Held& held)
         .with(heldTime(held), words.deviation(held.deviation->mean()));
 }
 
-std::string spreadWords(const ExplainWords& words, const Held& held)
+std::string spreadText(const ExplainText& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
@@ -154,7 +153,7 @@ std::string spreadWords(const ExplainWords& words, const Held& held)
               words.difference(held.deviation->standardDeviation()));
 }
 
-std::string rmsWords(const ExplainWords& words, const Held& held)
+std::string rmsText(const ExplainText& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;
@@ -166,7 +165,7 @@ std::string rmsWords(const ExplainWords& words, const Held& held)
                   words.difference(held.deviation->rootMeanSquare()));
 }
 
-std::string meanAbsoluteWords(const ExplainWords& words, const Held& held)
+std::string meanAbsoluteText(const ExplainText& words, const Held& held)
 {
     if (const std::string why = whyNoDeviation(held); !why.empty())
         return why;

@@ -18,19 +18,19 @@ struct PlacedExcursion {
     const analysis::Excursion* excursion = nullptr;
 };
 
-std::string insideWords(const ExplainWords& words, const Held& held);
-std::string outsideWords(const Held& held);
-std::string coverageWords(const ExplainWords& words, const Held& held);
-std::string excursionWords(const ExplainWords& words, const Held& held,
-                           const std::vector<PlacedExcursion>& excursions);
+std::string insideText(const ExplainText& words, const Held& held);
+std::string outsideText(const Held& held);
+std::string coverageWords(const ExplainText& words, const Held& held);
+std::string excursionText(const ExplainText& words, const Held& held,
+                          const std::vector<PlacedExcursion>& excursions);
 /// `worst` has no excursion where there was none.
-std::string worstWords(const ExplainWords& words, const Held& held, const PlacedExcursion& worst);
-std::string meanWords(const ExplainWords& words, const Held& held);
-std::string spreadWords(const ExplainWords& words, const Held& held);
-std::string rmsWords(const ExplainWords& words, const Held& held);
-std::string meanAbsoluteWords(const ExplainWords& words, const Held& held);
+std::string worstWords(const ExplainText& words, const Held& held, const PlacedExcursion& worst);
+std::string meanText(const ExplainText& words, const Held& held);
+std::string spreadText(const ExplainText& words, const Held& held);
+std::string rmsText(const ExplainText& words, const Held& held);
+std::string meanAbsoluteText(const ExplainText& words, const Held& held);
 
 /// The reason why there is no figure over the hold time; empty if some of it is covered.
-std::string whyNothingHeld(const Held& held);
+std::string whyNoHoldTime(const Held& held);
 
 } // namespace holdband::results

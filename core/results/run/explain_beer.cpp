@@ -23,7 +23,7 @@ std::string whyNoHeat(const RunReview& review)
                       "the arrival in it, and no reading shows the beer arriving from outside.");
 }
 
-std::string volumeWords(const ExplainWords& words, Volume volume)
+std::string volumeWords(const ExplainText& words, Volume volume)
 {
     const std::string litres = volumeText(volume, UnitSystem::metric, words.sign());
     if (words.review().settings.units == UnitSystem::metric)
@@ -32,24 +32,24 @@ std::string volumeWords(const ExplainWords& words, Volume volume)
 }
 
 /// "68.0 °F to 38.0 °F (16.7 K)"
-std::string fallWords(const ExplainWords& words, const CrashHeat& heat)
+std::string fallText(const ExplainText& words, const CrashHeat& heat)
 {
     return Phrase::tr("%1 to %2 (%3 K)", "a fall of temperature")
         .with(words.temperature(heat.from), words.temperature(heat.to),
               words.number((heat.from - heat.to).kelvins(), 1));
 }
 
-std::string heatMoved(const ExplainWords& words, const CrashHeat& heat)
+std::string heatMoved(const ExplainText& words, const CrashHeat& heat)
 {
     return Phrase::tr("An estimate, within a few percent: volume × density × specific heat of beer "
                       "× the fall to the arrival, %1 × %2 kg/L × %3 kJ/(kg·K) × %4 = %5 kJ = %6.")
         .with(volumeWords(words, *words.review().batch().volume),
               words.number(analysis::beerDensity, 3), words.number(analysis::beerSpecificHeat, 1),
-              fallWords(words, heat), words.number(heat.moved.joules() / 1000.0, 0),
+              fallText(words, heat), words.number(heat.moved.joules() / 1000.0, 0),
               words.kwh(heat.moved.kilowattHours(), 3));
 }
 
-std::string effectivePerformance(const ExplainWords& words, const CrashHeat& heat)
+std::string effectivePerformance(const ExplainText& words, const CrashHeat& heat)
 {
     const std::string start = words.time(heat.span.start);
     const std::string end = words.time(heat.span.end);
@@ -72,7 +72,7 @@ std::string whyNoFermentation(const RunReview& review)
 }
 
 /// Begins with a space; empty if a final gravity is given.
-std::string whichFinal(const ExplainWords& words, const Fermentation& fermented)
+std::string whichFinal(const ExplainText& words, const Fermentation& fermented)
 {
     if (!fermented.measuredAt)
         return {};
@@ -89,7 +89,7 @@ std::string whichFinal(const ExplainWords& words, const Fermentation& fermented)
 
 class GravityExplainer {
 public:
-    GravityExplainer(const ExplainWords& words, const Fermentation& fermented)
+    GravityExplainer(const ExplainText& words, const Fermentation& fermented)
         : m_words(words), m_fermented(fermented),
           m_original(gravityText(fermented.original, words.sign())),
           m_final(gravityText(fermented.final, words.sign()))
@@ -135,7 +135,7 @@ private:
 
     std::string plato(Gravity gravity) const { return m_words.number(platoOf(gravity), 2) + " °P"; }
 
-    const ExplainWords& m_words;
+    const ExplainText& m_words;
     const Fermentation& m_fermented;
     std::string m_original;
     std::string m_final;
@@ -143,7 +143,7 @@ private:
 
 } // namespace
 
-std::string explainBeer(const ExplainWords& words, Figure figure)
+std::string explainBeer(const ExplainText& words, Figure figure)
 {
     const analysis::RunFigures& figures = words.review().figures;
     if (figure == Figure::heatMoved || figure == Figure::effectivePerformance) {

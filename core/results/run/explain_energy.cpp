@@ -36,7 +36,7 @@ std::string whyNotMetered(const RunReview& review)
 }
 
 /// " For 120 h of it the batch shared Loop with Ale 2, and has an equal part …"
-std::string sharedWords(const RunReview& review, Span span)
+std::string sharedText(const RunReview& review, Span span)
 {
     double shared = 0.0;
     for (const analysis::WeightedSpan& weighted : review.figures.energy.shares) {
@@ -50,7 +50,7 @@ std::string sharedWords(const RunReview& review, Span span)
         analysis::sharedTimes(review.input.concurrentBatches, review.input.self, span);
     return " " + Phrase::tr("For %1 the batch shared %2 with %3, and has an equal part of what was "
                             "used then.")
-                     .with(spanWords(shared), review.setup.name, sharedWithText(with));
+                     .with(spanText(shared), review.setup.name, sharedWithText(with));
 }
 
 /// %1 is the energy with its bounds, %2 the metered time of %3.
@@ -72,31 +72,31 @@ Phrase meteredPhrase(bool fromPower, bool partly)
 
 } // namespace
 
-std::string meteredWords(const ExplainWords& words, const EnergyFigure& energy, Span span)
+std::string meteredText(const ExplainText& words, const EnergyFigure& energy, Span span)
 {
     const RunReview& review = words.review();
     if (!energy.any())
         return whyNotMetered(review);
     const double metered = energy.meteredMs();
     return meteredPhrase(byPowerLog(review), metered < msOf(span))
-               .with(words.kwh(energy.kwh) + words.bounds(energy), spanWords(metered),
-                     spanWords(msOf(span))) +
-           sharedWords(review, span);
+               .with(words.kwh(energy.kwh) + words.bounds(energy), spanText(metered),
+                     spanText(msOf(span))) +
+           sharedText(review, span);
 }
 
-std::string powerWords(const ExplainWords& words, const EnergyFigure& energy)
+std::string powerWords(const ExplainText& words, const EnergyFigure& energy)
 {
     const auto watts = analysis::meanWatts(energy);
     if (!watts)
         return whyNotMetered(words.review());
     return Phrase::tr("Energy over the time that was metered: %1 in %2 = %3.")
-        .with(words.kwh(energy.kwh), spanWords(energy.meteredMs()),
+        .with(words.kwh(energy.kwh), spanText(energy.meteredMs()),
               powerText(Power::watts(*watts), 1, words.sign()));
 }
 
 namespace {
 
-std::string aroundTheCrash(const ExplainWords& words,
+std::string aroundTheCrash(const ExplainText& words,
                            const std::optional<analysis::SpanEnergy>& part)
 {
     const RunReview& review = words.review();
@@ -107,10 +107,10 @@ std::string aroundTheCrash(const ExplainWords& words,
     const analysis::PlacedStage& crash = review.figures.judged.stages[*review.figures.crash];
     return Phrase::tr("The crash begins with %1, %2.")
                .with(crash.label, words.time(crash.span.start)) +
-           " " + meteredWords(words, part->energy, part->span);
+           " " + meteredText(words, part->energy, part->span);
 }
 
-std::string perDay(const ExplainWords& words)
+std::string perDay(const ExplainText& words)
 {
     const RunReview& review = words.review();
     const RunEnergy& energy = review.figures.energy;
@@ -132,14 +132,14 @@ std::string perDay(const ExplainWords& words)
         .with(std::to_string(count), words.kwh(daily.meanKwh), day(daily.least), day(daily.most));
 }
 
-std::string costBounds(const ExplainWords& words, const analysis::Cost& cost)
+std::string costBounds(const ExplainText& words, const analysis::Cost& cost)
 {
     if (!std::isfinite(cost.low) || !std::isfinite(cost.high))
         return {};
     return " (" + words.money(cost.low) + " – " + words.money(cost.high) + ")";
 }
 
-std::string cost(const ExplainWords& words)
+std::string cost(const ExplainText& words)
 {
     const RunReview& review = words.review();
     const RunEnergy& energy = review.figures.energy;
@@ -170,7 +170,7 @@ std::string whyNoLift(const RunReview& review)
         .with(*review.batch().ambientSensor);
 }
 
-std::string lift(const ExplainWords& words)
+std::string lift(const ExplainText& words)
 {
     const auto& lift = words.review().figures.energy.lift;
     if (!lift)
@@ -178,14 +178,14 @@ std::string lift(const ExplainWords& words)
     std::string text =
         Phrase::tr("Room minus beer, summed over the %1 in which both were recorded: %2 with the "
                    "room warmer, %3 with the beer warmer")
-            .with(spanWords(lift->knownHours * msPerHour), words.degreeHours(lift->coolingKh),
+            .with(spanText(lift->knownHours * msPerHour), words.degreeHours(lift->coolingKh),
                   words.degreeHours(lift->heatingKh));
     if (const auto mean = lift->mean())
         text += Phrase::tr("; in the mean %1").with(words.deviation(*mean));
     return text + ".";
 }
 
-std::string perDegreeDay(const ExplainWords& words)
+std::string perDegreeDay(const ExplainText& words)
 {
     const RunReview& review = words.review();
     const RunEnergy& energy = review.figures.energy;
@@ -197,7 +197,7 @@ std::string perDegreeDay(const ExplainWords& words)
     if (!lift.knownEnough())
         return Phrase::tr("The lift must be known for 90 % of the metered time: it is for %1 of "
                           "%2.")
-            .with(spanWords(lift.knownHours * msPerHour), spanWords(lift.spanHours * msPerHour));
+            .with(spanText(lift.knownHours * msPerHour), spanText(lift.spanHours * msPerHour));
     if (!energy.kwhPerDegreeDay)
         return Phrase::tr("The room was never warmer than the beer: there was nothing to cool "
                           "against.");
@@ -211,12 +211,12 @@ std::string perDegreeDay(const ExplainWords& words)
 
 } // namespace
 
-std::string explainEnergy(const ExplainWords& words, Figure figure)
+std::string explainEnergy(const ExplainText& words, Figure figure)
 {
     const RunEnergy& energy = words.review().figures.energy;
     switch (figure) {
     case Figure::wholeEnergy:
-        return meteredWords(words, energy.whole, energy.span);
+        return meteredText(words, energy.whole, energy.span);
     case Figure::beforeCrash:
         return aroundTheCrash(words, energy.beforeCrash);
     case Figure::crash:

@@ -19,7 +19,7 @@ namespace {
 
 class StageExplainer {
 public:
-    StageExplainer(const ExplainWords& words, std::size_t stage)
+    StageExplainer(const ExplainText& words, std::size_t stage)
         : m_words(words), m_stage(words.review().figures.judged.stages.at(stage)),
           m_track(words.review().figures.judged.tracks.at(stage)),
           m_judged(words.review().figures.judged.asPlanned.stages.at(stage)),
@@ -65,21 +65,21 @@ private:
         case StageFigure::coverage:
             return coverageWords(m_words, held());
         case StageFigure::insideShare:
-            return insideWords(m_words, held());
+            return insideText(m_words, held());
         case StageFigure::outsideTime:
-            return outsideWords(held());
+            return outsideText(held());
         case StageFigure::excursions:
-            return excursionWords(m_words, held(), excursions());
+            return excursionText(m_words, held(), excursions());
         case StageFigure::worst:
             return worstWords(m_words, held(), {&m_stage, worstOf(m_judged.excursions)});
         case StageFigure::meanDeviation:
-            return meanWords(m_words, held());
+            return meanText(m_words, held());
         case StageFigure::spread:
-            return spreadWords(m_words, held());
+            return spreadText(m_words, held());
         case StageFigure::rmsDeviation:
-            return rmsWords(m_words, held());
+            return rmsText(m_words, held());
         default:
-            return meanAbsoluteWords(m_words, held());
+            return meanAbsoluteText(m_words, held());
         }
     }
 
@@ -101,7 +101,7 @@ private:
                 .with(m_stage.label);
         if (!m_judged.arrival)
             return Phrase::tr("The beer is still on its way into the band of %1, %2 so far.")
-                .with(m_stage.label, spanWords(m_judged.settlingMs));
+                .with(m_stage.label, spanText(m_judged.settlingMs));
         return {};
     }
 
@@ -113,7 +113,7 @@ private:
         const std::string text =
             Phrase::tr("From the stage's start, %1, until the beer first came into the band: %2 on "
                        "the clock.")
-                .with(m_words.time(m_stage.span.start), spanWords(*figures.clockMs)) +
+                .with(m_words.time(m_stage.span.start), spanText(*figures.clockMs)) +
             " ";
         if (*figures.clockMs > m_judged.holdFromMs)
             return text + Phrase::tr("Only %1 are allowed for settling; what followed is judged.")
@@ -121,7 +121,7 @@ private:
         return text +
                Phrase::tr(
                    "%1 of it are covered and not judged; time without data counts as hold time.")
-                   .with(spanWords(m_judged.settlingMs));
+                   .with(spanText(m_judged.settlingMs));
     }
 
     std::string settlingRate() const
@@ -136,7 +136,7 @@ private:
         return Phrase::tr("How fast the beer came to the band: from %1 to %2 off the target in %3 "
                           "= %4 an hour.")
             .with(m_words.deviation(first), m_words.deviation(m_judged.arrival->deviation),
-                  spanWords(length), m_words.difference(*figures.ratePerMs * msPerHour));
+                  spanText(length), m_words.difference(*figures.ratePerMs * msPerHour));
     }
 
     std::string overshoot() const
@@ -152,18 +152,18 @@ private:
     std::string quantiles() const
     {
         if (!m_statistics.quantiles)
-            return whyNothingHeld(held());
+            return whyNoHoldTime(held());
         const auto& [low, middle, high] = *m_statistics.quantiles;
         return Phrase::tr("Of the %1 of covered hold time, the beer was at or below %2 off the "
                           "target for 5 %, %3 for half and %4 for 95 %.")
-            .with(spanWords(m_statistics.deviation.weightMs()), m_words.deviation(low),
+            .with(spanText(m_statistics.deviation.weightMs()), m_words.deviation(low),
                   m_words.deviation(middle), m_words.deviation(high));
     }
 
     std::string range() const
     {
         if (!m_statistics.minimum || !m_statistics.maximum)
-            return whyNothingHeld(held());
+            return whyNoHoldTime(held());
         return Phrase::tr("The coldest and the warmest beer of the covered hold time, with "
                           "straight lines between the readings: %1 and %2.")
             .with(m_words.temperature(Temperature::celsius(*m_statistics.minimum)),
@@ -176,11 +176,11 @@ private:
         if (m_index >= stages.size())
             return Phrase::tr("The stage has no energy of its own.");
         const analysis::SpanEnergy& stage = stages[m_index];
-        return figure == StageFigure::energy ? meteredWords(m_words, stage.energy, stage.span)
+        return figure == StageFigure::energy ? meteredText(m_words, stage.energy, stage.span)
                                              : powerWords(m_words, stage.energy);
     }
 
-    const ExplainWords& m_words;
+    const ExplainText& m_words;
     const PlacedStage& m_stage;
     const StageTrack& m_track;
     const BandJudgement& m_judged;
@@ -188,7 +188,7 @@ private:
     std::size_t m_index;
 };
 
-Phrase endWords(analysis::Cut cut)
+Phrase endText(analysis::Cut cut)
 {
     switch (cut) {
     case analysis::Cut::cameBack:
@@ -206,14 +206,14 @@ Phrase endWords(analysis::Cut cut)
 std::string explainStage(const RunReview& review, std::size_t stage, StageFigure figure,
                          char decimalSign)
 {
-    const ExplainWords words(review, decimalSign);
+    const ExplainText words(review, decimalSign);
     return StageExplainer(words, stage).say(figure);
 }
 
 std::string explainExcursion(const RunReview& review, std::size_t stage, std::size_t excursion,
                              char decimalSign)
 {
-    const ExplainWords words(review, decimalSign);
+    const ExplainText words(review, decimalSign);
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
     const Span span = spanOf(judged.stages.at(stage), which);
@@ -226,9 +226,9 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     const std::string cause = causeText(causeOf(review, stage, excursion));
     std::string text =
         phrase.with(judged.stages[stage].label, words.time(span.start), words.time(span.end),
-                    spanWords(which.lengthMs()), words.difference(which.peak),
+                    spanText(which.lengthMs()), words.difference(which.peak),
                     words.degreeHours(which.areaMs / msPerHour)) +
-        " " + endWords(which.cut).text();
+        " " + endText(which.cut).text();
     if (!cause.empty())
         text += " " + Phrase::tr("Cause given: %1.").with(cause);
     return text;

@@ -10,11 +10,11 @@
 namespace holdband::results {
 
 /// "251 h 12 min", "48 min", "40 s": always in hours, so that sums can be checked. From ms.
-std::string spanWords(double ms);
+std::string spanText(double ms);
 
-class ExplainWords {
+class ExplainText {
 public:
-    ExplainWords(const RunReview& review, char decimalSign) : m_review(review), m_sign(decimalSign)
+    ExplainText(const RunReview& review, char decimalSign) : m_review(review), m_sign(decimalSign)
     {
     }
 
@@ -44,12 +44,11 @@ private:
 };
 
 /// Explanations of energy, money, weather, heat and gravity, each in its own file.
-std::string explainEnergy(const ExplainWords& words, Figure figure);
-std::string explainBeer(const ExplainWords& words, Figure figure);
+std::string explainEnergy(const ExplainText& words, Figure figure);
+std::string explainBeer(const ExplainText& words, Figure figure);
 
 /// The metered energy of a span: the rule, and "0.90 kWh (0.79 – 1.41) in 10 h".
-std::string meteredWords(const ExplainWords& words, const analysis::EnergyFigure& energy,
-                         Span span);
-std::string powerWords(const ExplainWords& words, const analysis::EnergyFigure& energy);
+std::string meteredText(const ExplainText& words, const analysis::EnergyFigure& energy, Span span);
+std::string powerWords(const ExplainText& words, const analysis::EnergyFigure& energy);
 
 } // namespace holdband::results

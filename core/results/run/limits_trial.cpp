@@ -50,7 +50,7 @@ Done checkLimits(const Limits& limits)
 {
     if (limits.tolerance && !(limits.tolerance->kelvins() > 0.0))
         return dataProblem(Phrase::tr("a tolerance must be above 0"));
-    if (limits.grace < Milliseconds{0})
+    if (limits.ignoreShorterThan < Milliseconds{0})
         return dataProblem(
             Phrase::tr("the time below which excursions are ignored can't be negative"));
     if (limits.gapLimit && *limits.gapLimit <= Milliseconds{0})
@@ -63,7 +63,7 @@ Done checkLimits(const Limits& limits)
 Limits limitsOf(const RunReview& review)
 {
     Limits limits;
-    limits.grace = review.input.judging.grace;
+    limits.ignoreShorterThan = review.input.judging.ignoreShorterThan;
     limits.gapLimit = review.batch().gapLimit;
     const auto& stages = review.figures.judged.stages;
     const bool one = std::all_of(stages.begin(), stages.end(), [&](const PlacedStage& stage) {
@@ -79,7 +79,7 @@ Limits limitsOf(const RunReview& review)
 LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
 {
     JudgingRules rules = review.input.judging;
-    rules.grace = limits.grace;
+    rules.ignoreShorterThan = limits.ignoreShorterThan;
     rules.gapLimit = gapLimitOf(review, limits);
     LimitsTrial trial;
     trial.judged =
@@ -98,7 +98,7 @@ store::HistoryEntry limitsEntry(const std::string& batch)
     return {store::HistoryVerb::limitsChanged, {batch}};
 }
 
-Done keepLimits(const store::Change& change, const std::string& name, const Limits& limits)
+Done saveLimits(const store::Change& change, const std::string& name, const Limits& limits)
 {
     HOLDBAND_TRY(checkLimits(limits));
     auto batch = store::readBatch(change.logbook(), name);
@@ -109,7 +109,7 @@ Done keepLimits(const store::Change& change, const std::string& name, const Limi
         for (PlanChange& planned : batch->planChanges)
             replaceTolerances(planned.schedule);
     }
-    batch->grace = limits.grace;
+    batch->ignoreShorterThan = limits.ignoreShorterThan;
     batch->gapLimit = limits.gapLimit;
     return store::updateBatch(change, name, *batch);
 }

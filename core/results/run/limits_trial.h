@@ -11,7 +11,7 @@ namespace holdband::results {
 struct Limits {
     /// ±, of all stages. Absent: each stage has its own, as when they differ.
     std::optional<TemperatureDifference> tolerance;
-    Milliseconds grace{0};
+    Milliseconds ignoreShorterThan{0};
     std::optional<Milliseconds> gapLimit; ///< absent: by default, from the readings
 
     bool operator==(const Limits&) const = default;
@@ -21,7 +21,7 @@ struct Limits {
 Limits limitsOf(const RunReview& review);
 
 struct LimitsTrial {
-    VerdictWords words;
+    VerdictText words;
     /// With the guard bands for the sensor's uncertainty; its statistics are without quantiles.
     analysis::JudgedBatch judged;
 };
@@ -36,6 +36,6 @@ store::HistoryEntry limitsEntry(const std::string& batch);
 /// Saves the limits in the batch: a tolerance replaces those of all stages, of the plan and of its
 /// changes. Problem (data): no such batch, or an invalid limit (a tolerance of 0, a negative
 /// shortest excursion, a gap limit of 0).
-Done keepLimits(const store::Change& change, const std::string& batch, const Limits& limits);
+Done saveLimits(const store::Change& change, const std::string& batch, const Limits& limits);
 
 } // namespace holdband::results

@@ -36,37 +36,37 @@ std::size_t readingsOf(const RunReview& review, const Sensor& sensor)
 }
 
 /// Filled from the review alone.
-Basis begunBasis(const RunReview& review)
+Provenance begunProvenance(const RunReview& review)
 {
     const Batch& batch = review.batch();
-    Basis basis;
-    basis.batch = batch.name;
-    basis.span = review.input.span;
-    basis.judgedTo = review.input.judgedTo;
-    basis.coverage = review.figures.judged.asPlanned.totals.coverage();
-    basis.tolerance = batch.tolerance;
-    basis.gapLimit = review.input.judging.gapLimit;
-    basis.usualGapLimit = !batch.gapLimit;
-    basis.grace = batch.grace;
-    basis.coverageNeeded = review.input.settings.coverageNeeded;
-    return basis;
+    Provenance provenance;
+    provenance.batch = batch.name;
+    provenance.span = review.input.span;
+    provenance.judgedTo = review.input.judgedTo;
+    provenance.coverage = review.figures.judged.asPlanned.totals.coverage();
+    provenance.tolerance = batch.tolerance;
+    provenance.gapLimit = review.input.judging.gapLimit;
+    provenance.usualGapLimit = !batch.gapLimit;
+    provenance.ignoreShorterThan = batch.ignoreShorterThan;
+    provenance.coverageNeeded = review.input.settings.coverageNeeded;
+    return provenance;
 }
 
 } // namespace
 
-Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review)
+Result<Provenance> provenanceOf(const store::LogbookFile& logbook, const RunReview& review)
 {
     auto sensors = store::readSensors(logbook);
     HOLDBAND_TRY(sensors);
     auto meters = store::readMeters(logbook);
     HOLDBAND_TRY(meters);
-    Basis basis = begunBasis(review);
+    Provenance provenance = begunProvenance(review);
     for (const std::string& name : sensorNames(review.batch())) {
         const auto found = std::find_if(sensors->begin(), sensors->end(),
                                         [&](const Sensor& sensor) { return sensor.name == name; });
         if (found != sensors->end())
-            basis.sensors.push_back({*found, analysis::accuracyOver(*found, review.input.span),
-                                     readingsOf(review, *found)});
+            provenance.sensors.push_back({*found, analysis::accuracyOver(*found, review.input.span),
+                                          readingsOf(review, *found)});
     }
     for (Meter& meter : *meters) {
         const auto& sources = review.input.setup.sources();
@@ -75,23 +75,23 @@ Result<Basis> basisOf(const store::LogbookFile& logbook, const RunReview& review
                 return source.name == meter.name;
             });
         if (counts)
-            basis.meters.push_back(std::move(meter));
+            provenance.meters.push_back(std::move(meter));
     }
-    return basis;
+    return provenance;
 }
 
-Result<std::vector<Basis>> basesOf(const store::LogbookFile& logbook,
-                                   const std::vector<std::string>& batches)
+Result<std::vector<Provenance>> provenancesOf(const store::LogbookFile& logbook,
+                                              const std::vector<std::string>& batches)
 {
-    std::vector<Basis> bases;
+    std::vector<Provenance> provenances;
     for (const std::string& name : batches) {
         auto review = reviewRun(logbook, name);
         HOLDBAND_TRY(review);
-        auto basis = basisOf(logbook, *review);
-        HOLDBAND_TRY(basis);
-        bases.push_back(std::move(*basis));
+        auto provenance = provenanceOf(logbook, *review);
+        HOLDBAND_TRY(provenance);
+        provenances.push_back(std::move(*provenance));
     }
-    return bases;
+    return provenances;
 }
 
 } // namespace holdband::results

@@ -34,13 +34,13 @@ struct RunReview {
     Sensor beerSensor;
     analysis::RunInput input;
     analysis::RunFigures figures;
-    VerdictWords words;
+    VerdictText words;
     std::vector<EnergyPoint> energyCurve;
     EnergyRange energyRange;
     std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
     std::vector<SideSeries> sides;          ///< chamber and coolant of the same setup
     std::vector<JournalNote> journal;       ///< of the batch, in order of time
-    std::vector<store::KeptCause> causes;   ///< of excursions; causes.h matches them
+    std::vector<store::StoredCause> causes; ///< of excursions; causes.h matches them
     std::vector<std::string> findings;      ///< sentences about odd data
     std::vector<std::string> cautions;      ///< for the kind of setup
 

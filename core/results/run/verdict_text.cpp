@@ -19,13 +19,13 @@ using analysis::Verdict;
 
 namespace {
 
-std::string duration(double ms, const VerdictFormat& manner)
+std::string duration(double ms, const VerdictFormat& format)
 {
-    return durationText(Hours{ms / msPerHour}, manner.decimalSign);
+    return durationText(Hours{ms / msPerHour}, format.decimalSign);
 }
 
 /// "±3 °F" where all stages have one tolerance, else empty.
-std::string oneTolerance(const JudgedBatch& judged, const VerdictFormat& manner)
+std::string oneTolerance(const JudgedBatch& judged, const VerdictFormat& format)
 {
     for (const analysis::PlacedStage& stage : judged.stages) {
         const auto apart = stage.tolerance - judged.stages.front().tolerance;
@@ -35,34 +35,34 @@ std::string oneTolerance(const JudgedBatch& judged, const VerdictFormat& manner)
     if (judged.stages.empty())
         return {};
     return "±" +
-           differenceText(judged.stages.front().tolerance, manner.unit, 2, manner.decimalSign);
+           differenceText(judged.stages.front().tolerance, format.unit, 2, format.decimalSign);
 }
 
-std::string doubtText(const JudgedBy& by, const VerdictFormat& manner)
+std::string uncertaintyText(const JudgedBy& by, const VerdictFormat& format)
 {
-    return "±" + differenceText(*by.rules.accuracy, manner.unit, 2, manner.decimalSign);
+    return "±" + differenceText(*by.rules.accuracy, format.unit, 2, format.decimalSign);
 }
 
 /// A value above 0 must not round to 0: "less than 0.01 °F".
-std::string worstText(double kelvins, const VerdictFormat& manner)
+std::string worstText(double kelvins, const VerdictFormat& format)
 {
     const auto worst = TemperatureDifference::kelvins(kelvins);
-    if (kelvins > 0.0 && valueIn(worst, manner.unit) < 0.005)
+    if (kelvins > 0.0 && valueIn(worst, format.unit) < 0.005)
         return Phrase::tr("less than %1")
-            .with(fixedText(0.01, 2, manner.decimalSign) + " " +
-                  std::string(unitText(manner.unit)));
-    return differenceText(worst, manner.unit, 2, manner.decimalSign);
+            .with(fixedText(0.01, 2, format.decimalSign) + " " +
+                  std::string(unitText(format.unit)));
+    return differenceText(worst, format.unit, 2, format.decimalSign);
 }
 
-std::string outsideShareText(double share, const VerdictFormat& manner)
+std::string outsideShareText(double share, const VerdictFormat& format)
 {
     return share > 0.0 && share < 0.0005
-               ? Phrase::tr("less than %1").with(fixedText(0.1, 1, manner.decimalSign) + " %")
-               : shareText(share, 1, manner.decimalSign);
+               ? Phrase::tr("less than %1").with(fixedText(0.1, 1, format.decimalSign) + " %")
+               : shareText(share, 1, format.decimalSign);
 }
 
 /// Used when some excursions are ignored as too short.
-std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& manner)
+std::string countedText(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& format)
 {
     if (totals.counted == totals.excursions)
         return {};
@@ -71,10 +71,10 @@ std::string countedText(const JudgedBy& by, const BandTotals& totals, const Verd
             ? Phrase::tr("; twice for %1 or longer, which counts")
             : Phrase::counted("; %n times for %1 or longer, which counts",
                               "; once for %1 or longer, which counts", totals.counted);
-    return phrase.with(durationText(by.rules.grace, manner.decimalSign));
+    return phrase.with(durationText(by.rules.ignoreShorterThan, format.decimalSign));
 }
 
-std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& manner)
+std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const VerdictFormat& format)
 {
     const Phrase phrase =
         totals.excursions == 2
@@ -82,37 +82,38 @@ std::string leftHeadline(const JudgedBy& by, const BandTotals& totals, const Ver
             : Phrase::counted("left the band %n times: %1 of %2 held (%3), worst %4 past the edge",
                               "left the band once: %1 of %2 held (%3), worst %4 past the edge",
                               totals.excursions);
-    return phrase.with(duration(totals.outsideMs(), manner), duration(totals.coveredMs, manner),
-                       outsideShareText(*totals.outsideShare(), manner),
-                       worstText(totals.worstPeak(), manner)) +
-           countedText(by, totals, manner);
+    return phrase.with(duration(totals.outsideMs(), format), duration(totals.coveredMs, format),
+                       outsideShareText(*totals.outsideShare(), format),
+                       worstText(totals.worstPeak(), format)) +
+           countedText(by, totals, format);
 }
 
 /// `band` is empty where the stages have several tolerances.
-std::string gracedHeadline(const JudgedBy& by, const BandTotals& totals, const std::string& band,
-                           const VerdictFormat& manner)
+std::string headlineWithIgnored(const JudgedBy& by, const BandTotals& totals,
+                                const std::string& band, const VerdictFormat& format)
 {
-    const std::string grace = durationText(by.rules.grace, manner.decimalSign);
+    const std::string ignoreShorterThan =
+        durationText(by.rules.ignoreShorterThan, format.decimalSign);
     if (band.empty())
         return Phrase::counted("stayed in the band: %n excursions were ignored as shorter than %1",
                                "stayed in the band: %n excursion was ignored as shorter than %1",
                                totals.excursions)
-            .with(grace);
+            .with(ignoreShorterThan);
     return Phrase::counted(
                "stayed in the band of %1: %n excursions were ignored as shorter than %2",
                "stayed in the band of %1: %n excursion was ignored as shorter than %2",
                totals.excursions)
-        .with(band, grace);
+        .with(band, ignoreShorterThan);
 }
 
 std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
-                           const VerdictFormat& manner)
+                           const VerdictFormat& format)
 {
     const BandTotals& totals = judged.asPlanned.totals;
-    const std::string band = oneTolerance(judged, manner);
+    const std::string band = oneTolerance(judged, format);
     if (totals.excursions > 0)
-        return gracedHeadline(by, totals, band, manner);
-    const std::string held = duration(totals.coveredMs, manner);
+        return headlineWithIgnored(by, totals, band, format);
+    const std::string held = duration(totals.coveredMs, format);
     if (band.empty())
         return Phrase::tr("stayed in the band for all of the %1 on target and recorded").with(held);
     return Phrase::tr("stayed in the band of %1 for all of the %2 on target and recorded")
@@ -176,7 +177,7 @@ std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
 }
 
 std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
-                              const VerdictFormat& manner)
+                              const VerdictFormat& format)
 {
     const BandTotals& totals = judged.asPlanned.totals;
     if (!by.anyReading)
@@ -184,25 +185,25 @@ std::string tooLittleHeadline(const JudgedBy& by, const JudgedBatch& judged,
     if (!(totals.holdMs > 0.0))
         return noHoldHeadline(by, judged);
     return Phrase::tr("not enough data: %1 of %2 hold time is covered, and %3 is needed")
-               .with(shareText(*totals.coverage(), 1, manner.decimalSign),
-                     duration(totals.holdMs, manner),
-                     shareText(by.settings.coverageNeeded, 0, manner.decimalSign)) +
+               .with(shareText(*totals.coverage(), 1, format.decimalSign),
+                     duration(totals.holdMs, format),
+                     shareText(by.settings.coverageNeeded, 0, format.decimalSign)) +
            whatWouldDo(by, totals);
 }
 
-std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
+std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& format)
 {
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
-        return leftHeadline(by, judged.asPlanned.totals, manner);
+        return leftHeadline(by, judged.asPlanned.totals, format);
     case Verdict::stayed:
-        return stayedHeadline(by, judged, manner);
+        return stayedHeadline(by, judged, format);
     case Verdict::missed:
         return missedHeadline(judged.asPlanned.missed);
     case Verdict::notEnoughData:
         break;
     }
-    return tooLittleHeadline(by, judged, manner);
+    return tooLittleHeadline(by, judged, format);
 }
 
 std::string capitalised(std::string text)
@@ -245,9 +246,9 @@ Phrase inNarrowerBand(Verdict verdict)
     return Phrase::tr("in a band narrower by that there would not be enough data");
 }
 
-std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
+std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& format)
 {
-    const std::string doubt = doubtText(by, manner);
+    const std::string doubt = uncertaintyText(by, format);
     switch (judged.asPlanned.verdict) {
     case Verdict::left:
         return Phrase::tr("Sure: it also leaves the band widened by the sensor's %1.").with(doubt);
@@ -260,7 +261,7 @@ std::string sureText(const JudgedBy& by, const JudgedBatch& judged, const Verdic
     }
 }
 
-std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
+std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& format)
 {
     const Verdict verdict = judged.asPlanned.verdict;
     const Phrase why = judged.wider->verdict != verdict ? inWiderBand(judged.wider->verdict)
@@ -268,38 +269,38 @@ std::string unsureText(const JudgedBy& by, const JudgedBatch& judged, const Verd
                            ? inNarrowerBand(judged.tighter->verdict)
                            : Phrase::tr("the band is no wider than the uncertainty");
     return Phrase::tr("Within the sensor's uncertainty of %1: %2.")
-        .with(doubtText(by, manner), why.text());
+        .with(uncertaintyText(by, format), why.text());
 }
 
-std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& manner)
+std::string certainty(const JudgedBy& by, const JudgedBatch& judged, const VerdictFormat& format)
 {
     if (judged.asPlanned.verdict == Verdict::notEnoughData)
         return {};
     if (!by.rules.accuracy)
         return Phrase::tr("How sure is unknown: the beer sensor's accuracy is not on record.");
-    return *judged.sure ? sureText(by, judged, manner) : unsureText(by, judged, manner);
+    return *judged.sure ? sureText(by, judged, format) : unsureText(by, judged, format);
 }
 
-std::string coverageText(const BandTotals& totals, const VerdictFormat& manner)
+std::string coverageText(const BandTotals& totals, const VerdictFormat& format)
 {
     const auto coverage = totals.coverage();
     if (!coverage)
         return {};
-    const std::string share = shareText(*coverage, 1, manner.decimalSign);
+    const std::string share = shareText(*coverage, 1, format.decimalSign);
     const double unseen = totals.holdMs - totals.coveredMs;
     if (unseen >= 1.0)
         return Phrase::tr("Covered %1 of the hold time (no data for %2).")
-            .with(share, duration(unseen, manner));
+            .with(share, duration(unseen, format));
     return Phrase::tr("Covered %1 of the hold time.").with(share);
 }
 
-std::string settlingText(const JudgedBatch& judged, const VerdictFormat& manner)
+std::string settlingText(const JudgedBatch& judged, const VerdictFormat& format)
 {
     std::string parts;
     for (const analysis::BandJudgement& stage : judged.asPlanned.stages) {
         if (stage.settlingMs <= 0.0)
             continue;
-        parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs, manner);
+        parts += (parts.empty() ? "" : " + ") + duration(stage.settlingMs, format);
     }
     return parts.empty() ? std::string() : Phrase::tr("Settling, %1, is not judged.").with(parts);
 }
@@ -320,13 +321,13 @@ Phrase withThemPhrase(Verdict verdict)
 }
 
 /// How much was left out by hand, and what the verdict would be with it.
-std::string leftOutClause(const JudgedBy& by, const VerdictFormat& manner)
+std::string leftOutClause(const JudgedBy& by, const VerdictFormat& format)
 {
     if (!by.leftOut)
         return {};
     const std::string amount =
         by.leftOut->ms > 0.0
-            ? duration(by.leftOut->ms, manner)
+            ? duration(by.leftOut->ms, format)
             : Phrase::counted("%n readings", "%n reading", by.leftOut->readings).text();
     if (by.leftOut->changesVerdict)
         return withThemPhrase(by.leftOut->verdictWithThem).with(amount);
@@ -342,28 +343,27 @@ std::string alsoMissed(const JudgedBatch& judged)
 
 } // namespace
 
-VerdictWords verdictWords(const JudgedBatch& judged, const JudgedBy& by,
-                          const VerdictFormat& manner)
+VerdictText verdictWords(const JudgedBatch& judged, const JudgedBy& by, const VerdictFormat& format)
 {
-    VerdictWords words;
-    const std::string headline = headlineFor(by, judged, manner) + leftOutClause(by, manner);
+    VerdictText words;
+    const std::string headline = headlineFor(by, judged, format) + leftOutClause(by, format);
     words.headline =
         by.rules.open ? Phrase::tr("So far: %1").with(headline) : capitalised(headline);
     for (const std::string& sentence :
-         {certainty(by, judged, manner), coverageText(judged.asPlanned.totals, manner),
-          settlingText(judged, manner), alsoMissed(judged)}) {
+         {certainty(by, judged, format), coverageText(judged.asPlanned.totals, format),
+          settlingText(judged, format), alsoMissed(judged)}) {
         if (!sentence.empty())
             words.detail += (words.detail.empty() ? "" : " ") + sentence;
     }
     return words;
 }
 
-VerdictWords verdictWords(const RunInput& input, const RunFigures& figures,
-                          const VerdictFormat& manner)
+VerdictText verdictWords(const RunInput& input, const RunFigures& figures,
+                         const VerdictFormat& format)
 {
     return verdictWords(
         figures.judged,
-        {input.judging, input.settings, !input.judging.beer.empty(), figures.leftOut}, manner);
+        {input.judging, input.settings, !input.judging.beer.empty(), figures.leftOut}, format);
 }
 
 std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,

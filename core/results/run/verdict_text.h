@@ -11,7 +11,7 @@
 
 namespace holdband::results {
 
-struct VerdictWords {
+struct VerdictText {
     std::string headline; ///< "Left the band twice: 3 h 12 min of 248 h held (1.3 %), worst …"
     std::string detail;   ///< "Sure: it also leaves the band widened by …. Covered 97.8 %. …"
 };
@@ -35,11 +35,11 @@ struct VerdictFormat {
     char decimalSign;
 };
 
-VerdictWords verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& by,
-                          const VerdictFormat& manner);
+VerdictText verdictWords(const analysis::JudgedBatch& judged, const JudgedBy& by,
+                         const VerdictFormat& format);
 
-VerdictWords verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
-                          const VerdictFormat& manner);
+VerdictText verdictWords(const analysis::RunInput& input, const analysis::RunFigures& figures,
+                         const VerdictFormat& format);
 
 /// Such as "Left out by hand: 1 Mar 10:00 to 10:40, probe out." Empty if nothing was left out.
 std::string leftOutSentence(const std::optional<analysis::LeftOutFigures>& leftOut,

@@ -17,7 +17,7 @@ std::string digestOf(const Changeset& changes)
 
 } // namespace
 
-Done keepChanges(const Database& database, HistoryEntryId entry, const Changeset& changes)
+Done storeChanges(const Database& database, HistoryEntryId entry, const Changeset& changes)
 {
     auto statement =
         database.prepare("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");

@@ -8,7 +8,7 @@
 
 namespace holdband::store {
 
-Done keepChanges(const Database& database, HistoryEntryId entry, const Changeset& changes);
+Done storeChanges(const Database& database, HistoryEntryId entry, const Changeset& changes);
 
 /// The rows that the entry changed; empty if it changed nothing that is recorded. Problem (file):
 /// the stored changeset is damaged.

@@ -7,7 +7,7 @@
 namespace holdband::store {
 
 /// English, for Phrase::tr. %1 is the name; of `alike`, %2 is the name already in use.
-struct ThingWords {
+struct RecordMessages {
     std::string_view thing; ///< "setup"
     const char* missing;
     const char* taken;
@@ -17,6 +17,6 @@ struct ThingWords {
     const char* hasControls;
 };
 
-const ThingWords& thingWords(std::string_view thing);
+const RecordMessages& thingWords(std::string_view thing);
 
 } // namespace holdband::store

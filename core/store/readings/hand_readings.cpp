@@ -116,7 +116,7 @@ Done correctHandReading(const Change& change, HandReadingId reading, double valu
     return addCorrection(change, handTables, {reading.value, value, decimals, at, why});
 }
 
-Done setHandReadingAside(const Change& change, HandReadingId reading)
+Done deleteHandReading(const Change& change, HandReadingId reading)
 {
     return execute(change.database(), "UPDATE hand_readings SET set_aside = 1 WHERE id = ?",
                    reading.value);

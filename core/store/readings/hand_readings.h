@@ -56,6 +56,6 @@ Done correctHandReading(const Change& change, HandReadingId reading, double valu
 Done setHandReadingNote(const Change& change, HandReadingId reading, const std::string& note);
 
 /// Deletes the reading from the record; it remains in the file, and the deletion is in the history.
-Done setHandReadingAside(const Change& change, HandReadingId reading);
+Done deleteHandReading(const Change& change, HandReadingId reading);
 
 } // namespace holdband::store

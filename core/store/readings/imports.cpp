@@ -19,7 +19,7 @@ Result<std::vector<std::int64_t>> sensorsOf(const Database& database, std::int64
         [](const Statement& row) { return row.integer(0); }, import);
 }
 
-Done moveAside(const Database& database, std::int64_t import, std::int64_t sensor)
+Done moveToWithdrawn(const Database& database, std::int64_t import, std::int64_t sensor)
 {
     const std::int64_t first = readingKey(sensor, Instant::min());
     const std::int64_t last = readingKey(sensor, Instant::max());
@@ -69,7 +69,7 @@ Done settleOne(const Database& database, std::int64_t import,
     if (*wanted)
         return moveBack(database, import);
     for (const std::int64_t sensor : sensors)
-        HOLDBAND_TRY(moveAside(database, import, sensor));
+        HOLDBAND_TRY(moveToWithdrawn(database, import, sensor));
     return {};
 }
 
@@ -84,7 +84,7 @@ Done settleUnrecorded(const Change& change, ImportId import)
 }
 
 /// Readings that were deleted on their own stay deleted.
-Done setMetersAside(const Change& change, ImportId import, bool aside)
+Done setMetersWithdrawn(const Change& change, ImportId import, bool aside)
 {
     if (!aside) {
         auto taken = query(
@@ -142,7 +142,7 @@ Done withdrawAt(const Change& change, ImportId import, Instant when)
         return {};
     HOLDBAND_TRY(execute(change.database(), "UPDATE imports SET taken_back_at = ? WHERE id = ?",
                          toMs(when), import.value));
-    HOLDBAND_TRY(setMetersAside(change, import, true));
+    HOLDBAND_TRY(setMetersWithdrawn(change, import, true));
     return settleUnrecorded(change, import);
 }
 
@@ -150,7 +150,7 @@ Done restoreImport(const Change& change, ImportId import)
 {
     HOLDBAND_TRY(execute(change.database(), "UPDATE imports SET taken_back_at = NULL WHERE id = ?",
                          import.value));
-    HOLDBAND_TRY(setMetersAside(change, import, false));
+    HOLDBAND_TRY(setMetersWithdrawn(change, import, false));
     return settleUnrecorded(change, import);
 }
 

@@ -18,18 +18,18 @@ constexpr CorrectedReadings registerTables{"meter_readings", "meter_corrections"
 // is any entry of another logbook, which are below 0.
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
-template <typename Kept>
-Kept meterReadingFrom(const Statement& row)
+template <typename Stored>
+Stored meterReadingFrom(const Statement& row)
 {
-    Kept kept;
-    kept.id = {row.integer(0)};
-    kept.inForce.at = row.instant(1);
-    kept.inForce.registerReading = Energy::kilowattHours(row.real(2));
-    kept.inForce.decimals = static_cast<int>(row.integer(3));
+    Stored stored;
+    stored.id = {row.integer(0)};
+    stored.inForce.at = row.instant(1);
+    stored.inForce.registerReading = Energy::kilowattHours(row.real(2));
+    stored.inForce.decimals = static_cast<int>(row.integer(3));
     if (!row.isNull(4))
-        kept.inForce.event = choiceNamed<MeterEvent>(row.text(4));
-    kept.inForce.note = row.text(5);
-    return kept;
+        stored.inForce.event = choiceNamed<MeterEvent>(row.text(4));
+    stored.inForce.note = row.text(5);
+    return stored;
 }
 
 RecordedRegister recordedFrom(const Statement& row)
@@ -54,10 +54,10 @@ ListedRegister listedFrom(const Statement& row)
     return listed;
 }
 
-void correctRegisterInForce(StoredReading& kept, const Correction& correction)
+void correctRegisterInForce(StoredReading& stored, const Correction& correction)
 {
-    MeterReading& now = kept.inForce;
-    kept.before.push_back(
+    MeterReading& now = stored.inForce;
+    stored.before.push_back(
         {now.registerReading.kilowattHours(), now.decimals, correction.at, correction.why});
     now.registerReading = Energy::kilowattHours(correction.value);
     now.decimals = correction.decimals;
@@ -170,14 +170,14 @@ Done correctMeterReading(const Change& change, MeterReadingId reading, double kw
     return addCorrection(change, registerTables, {reading.value, kwh, decimals, at, why});
 }
 
-Done setMeterReadingAside(const Change& change, MeterReadingId reading,
-                          std::optional<HistoryEntryId> by)
+Done deleteMeterReading(const Change& change, MeterReadingId reading,
+                        std::optional<HistoryEntryId> by)
 {
     return execute(change.database(), "UPDATE meter_readings SET set_aside = ? WHERE id = ?",
                    by.value_or(change.entry()).value, reading.value);
 }
 
-Done bringMeterReadingBack(const Change& change, MeterReadingId reading)
+Done restoreMeterReading(const Change& change, MeterReadingId reading)
 {
     auto taken = query(
         change.database(),

@@ -63,12 +63,12 @@ Done setMeterReadingNote(const Change& change, MeterReadingId reading, const std
 
 /// Deletes the reading from the record; it remains in the file, with the history entry and its
 /// reason: this change's entry, or `by`, an entry loaded from another logbook.
-Done setMeterReadingAside(const Change& change, MeterReadingId reading,
-                          std::optional<HistoryEntryId> by = {});
+Done deleteMeterReading(const Change& change, MeterReadingId reading,
+                        std::optional<HistoryEntryId> by = {});
 
 /// Restores it to the record without checking it. Problem (data): there is another one at its
 /// instant by now.
-Done bringMeterReadingBack(const Change& change, MeterReadingId reading);
+Done restoreMeterReading(const Change& change, MeterReadingId reading);
 
 /// Sets whether the register rolled over or was reset before this reading.
 Done setMeterReadingEvent(const Change& change, MeterReadingId reading,

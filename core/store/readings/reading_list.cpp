@@ -35,11 +35,11 @@ Result<std::vector<ListedReading>> logged(const Database& database, std::int64_t
         static_cast<std::int64_t>(most));
 }
 
-void addHand(const std::vector<StoredHandReading>& kept, Span span,
+void addHand(const std::vector<StoredHandReading>& stored, Span span,
              std::vector<ListedReading>& into)
 {
     const std::string byHand = Phrase::tr("by hand");
-    for (const StoredHandReading& reading : kept) {
+    for (const StoredHandReading& reading : stored) {
         if (reading.inForce.at < span.start || reading.inForce.at > span.end)
             continue;
         ListedReading listed{

@@ -21,8 +21,8 @@ constexpr std::uint64_t mixed(std::uint64_t x)
 /// the same hash.
 constexpr std::uint64_t rowHash(std::int64_t instant, double value)
 {
-    const double kept = value == 0.0 ? 0.0 : value;
-    return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(kept));
+    const double stored = value == 0.0 ? 0.0 : value;
+    return mixed(mixed(static_cast<std::uint64_t>(instant)) ^ std::bit_cast<std::uint64_t>(stored));
 }
 
 /// The checksum of some readings, in any order; two such sums can be added.

@@ -119,15 +119,15 @@ Done correct(const LogbookFile& logbook, SensorId id, Series& series)
 /// Those inside the span and one neighbour on each side.
 std::vector<StoredHandReading> around(std::vector<StoredHandReading> readings, Span span)
 {
-    const auto before = [](const StoredHandReading& kept, Instant at) {
-        return kept.inForce.at < at;
+    const auto before = [](const StoredHandReading& stored, Instant at) {
+        return stored.inForce.at < at;
     };
     auto first = std::lower_bound(readings.begin(), readings.end(), span.start, before);
     if (first != readings.begin())
         --first;
     auto last = std::upper_bound(
         first, readings.end(), span.end,
-        [](Instant at, const StoredHandReading& kept) { return at < kept.inForce.at; });
+        [](Instant at, const StoredHandReading& stored) { return at < stored.inForce.at; });
     if (last != readings.end())
         ++last;
     return {std::make_move_iterator(first), std::make_move_iterator(last)};
@@ -144,12 +144,12 @@ Series merged(const Series& logged, const std::vector<StoredHandReading>& hand)
             series.value.push_back(logged.value[next]);
         }
     };
-    for (const StoredHandReading& kept : hand) {
-        takeLoggedUntil(kept.inForce.at);
-        if (!series.empty() && series.at.back() == kept.inForce.at)
+    for (const StoredHandReading& stored : hand) {
+        takeLoggedUntil(stored.inForce.at);
+        if (!series.empty() && series.at.back() == stored.inForce.at)
             continue;
-        series.at.push_back(kept.inForce.at);
-        series.value.push_back(baseValue(kept.inForce.value, kept.inForce.unit));
+        series.at.push_back(stored.inForce.at);
+        series.value.push_back(baseValue(stored.inForce.value, stored.inForce.unit));
     }
     takeLoggedUntil(Instant::max());
     return series;

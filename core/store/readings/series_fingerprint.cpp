@@ -81,8 +81,8 @@ Done SeriesFingerprints::readRecords(const std::string& sensor, SensorRecords& i
         into.corrections.push_back({correction.at, correction.value, correction.unit});
     auto hand = readHandReadings(*m_logbook, {HandOwner::Kind::sensor, sensor});
     HOLDBAND_TRY(hand);
-    for (const StoredHandReading& kept : *hand)
-        into.hand.push_back({kept.inForce.at, kept.inForce.value, kept.inForce.unit});
+    for (const StoredHandReading& stored : *hand)
+        into.hand.push_back({stored.inForce.at, stored.inForce.value, stored.inForce.unit});
     return {};
 }
 

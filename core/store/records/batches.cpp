@@ -26,7 +26,7 @@ Batch batchFrom(const Statement& row)
     batch.tolerance = quantityOf(row.optionalReal(8), asKelvins);
     if (!row.isNull(9))
         batch.gapLimit = Milliseconds{row.integer(9)};
-    batch.grace = Milliseconds{row.integer(10)};
+    batch.ignoreShorterThan = Milliseconds{row.integer(10)};
     batch.originalGravity = quantityOf(row.optionalReal(11), asGravity);
     batch.finalGravity = quantityOf(row.optionalReal(12), asGravity);
     batch.vessel = row.text(13);
@@ -168,8 +168,9 @@ Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
         batch.volume ? std::optional(batch.volume->litres()) : std::nullopt, toMs(batch.pitched),
         msOf(batch.ended), named->beer, named->ambient, storedNumber(batch.tolerance),
         batch.gapLimit ? std::optional<std::int64_t>(batch.gapLimit->count()) : std::nullopt,
-        static_cast<std::int64_t>(batch.grace.count()), storedNumber(batch.originalGravity),
-        storedNumber(batch.finalGravity), std::string_view(batch.vessel), named->splitFrom, id);
+        static_cast<std::int64_t>(batch.ignoreShorterThan.count()),
+        storedNumber(batch.originalGravity), storedNumber(batch.finalGravity),
+        std::string_view(batch.vessel), named->splitFrom, id);
 }
 
 } // namespace

@@ -8,16 +8,16 @@ namespace holdband::store {
 
 namespace {
 
-KeptCause causeFrom(const Statement& row)
+StoredCause causeFrom(const Statement& row)
 {
-    KeptCause kept;
-    kept.id = {row.integer(0)};
-    kept.cause.span = {row.instant(1), row.instant(2)};
-    kept.cause.side = choiceNamed<Side>(row.text(3)).value_or(Side::above);
+    StoredCause stored;
+    stored.id = {row.integer(0)};
+    stored.cause.span = {row.instant(1), row.instant(2)};
+    stored.cause.side = choiceNamed<Side>(row.text(3)).value_or(Side::above);
     if (!row.isNull(4))
-        kept.cause.cause = choiceNamed<Cause>(row.text(4)).value_or(Cause::other);
-    kept.cause.note = row.text(5);
-    return kept;
+        stored.cause.cause = choiceNamed<Cause>(row.text(4)).value_or(Cause::other);
+    stored.cause.note = row.text(5);
+    return stored;
 }
 
 Done checkCause(const ExcursionCause& cause)
@@ -31,7 +31,7 @@ Done checkCause(const ExcursionCause& cause)
 
 } // namespace
 
-Result<std::vector<KeptCause>> readCauses(const LogbookFile& logbook, const std::string& batch)
+Result<std::vector<StoredCause>> readCauses(const LogbookFile& logbook, const std::string& batch)
 {
     const Database& database = logbook.database();
     auto id = idOf(database, "batches", "batch", batch);

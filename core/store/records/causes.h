@@ -9,13 +9,13 @@
 
 namespace holdband::store {
 
-struct KeptCause {
+struct StoredCause {
     CauseId id;
     ExcursionCause cause;
 };
 
 /// In order of time. Problem (data): unknown batch.
-Result<std::vector<KeptCause>> readCauses(const LogbookFile& logbook, const std::string& batch);
+Result<std::vector<StoredCause>> readCauses(const LogbookFile& logbook, const std::string& batch);
 
 /// Problem (data): unknown batch, a span that ends before it begins, or neither a cause nor a note.
 Done addCause(const Change& change, const std::string& batch, const ExcursionCause& cause);

@@ -25,25 +25,25 @@ Done checkText(const JournalNote& note)
 
 } // namespace
 
-Result<std::vector<KeptNote>> readNotes(const LogbookFile& logbook)
+Result<std::vector<StoredNote>> readNotes(const LogbookFile& logbook)
 {
     return query(logbook.database(),
                  "SELECT j.id, j.at, b.name, j.text FROM journal j "
                  "LEFT JOIN batches b ON b.id = j.batch ORDER BY j.at, j.id",
                  [](const Statement& row) {
-                     KeptNote kept{{row.integer(0)}, {row.instant(1), {}, row.text(3)}};
+                     StoredNote stored{{row.integer(0)}, {row.instant(1), {}, row.text(3)}};
                      if (!row.isNull(2))
-                         kept.note.batch = row.text(2);
-                     return kept;
+                         stored.note.batch = row.text(2);
+                     return stored;
                  });
 }
 
 Result<std::vector<JournalNote>> readJournal(const LogbookFile& logbook)
 {
-    auto kept = readNotes(logbook);
-    HOLDBAND_TRY(kept);
+    auto stored = readNotes(logbook);
+    HOLDBAND_TRY(stored);
     std::vector<JournalNote> notes;
-    for (KeptNote& note : *kept)
+    for (StoredNote& note : *stored)
         notes.push_back(std::move(note.note));
     return notes;
 }

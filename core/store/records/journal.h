@@ -8,14 +8,14 @@
 
 namespace holdband::store {
 
-struct KeptNote {
+struct StoredNote {
     NoteId id;
     JournalNote note;
 };
 
 /// All notes in order of time.
 Result<std::vector<JournalNote>> readJournal(const LogbookFile& logbook);
-Result<std::vector<KeptNote>> readNotes(const LogbookFile& logbook);
+Result<std::vector<StoredNote>> readNotes(const LogbookFile& logbook);
 
 /// Problem (data): an unknown batch, or no text.
 Done addNote(const Change& change, const JournalNote& note);

@@ -30,7 +30,7 @@ std::string shortened(const std::string& name)
 
 Done checkShape(std::string_view what, const std::string& name)
 {
-    const ThingWords& words = thingWords(what);
+    const RecordMessages& words = thingWords(what);
     if (folded(name).empty())
         return dataProblem(Phrase::tr(words.needsName));
     if (name.size() > longestName)

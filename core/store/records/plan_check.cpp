@@ -71,7 +71,7 @@ Done checkPlan(const Batch& batch)
                            Phrase::tr("check both times and their zone"));
     if (batch.gapLimit && batch.gapLimit->count() <= 0)
         return dataProblem(Phrase::tr("the gap limit must be above 0 minutes"), place);
-    if (batch.grace.count() < 0)
+    if (batch.ignoreShorterThan.count() < 0)
         return dataProblem(
             Phrase::tr("the time below which excursions are ignored must be 0 minutes or more"),
             place);

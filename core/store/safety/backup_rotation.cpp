@@ -35,7 +35,7 @@ private:
 
 } // namespace
 
-std::vector<bool> copiesToKeep(std::span<const DatedCopy> newestFirst, RotationLimits limits)
+std::vector<bool> copiesToRetain(std::span<const DatedCopy> newestFirst, RotationLimits limits)
 {
     FirstOfPeriods days(limits.days);
     FirstOfPeriods weeks(limits.weeks);

@@ -25,6 +25,7 @@ struct RotationLimits {
 /// copy are not counted, so that a logbook that is not used for a season retains its copies. The
 /// newest is always retained; if the limit of bytes is exceeded, the oldest of those that days and
 /// weeks would retain are not.
-std::vector<bool> copiesToKeep(std::span<const DatedCopy> newestFirst, RotationLimits limits = {});
+std::vector<bool> copiesToRetain(std::span<const DatedCopy> newestFirst,
+                                 RotationLimits limits = {});
 
 } // namespace holdband::store

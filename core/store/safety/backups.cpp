@@ -72,7 +72,7 @@ void makeRoom(const std::string& logbook, const std::string& place)
     std::vector<DatedCopy> dated;
     for (const BackupCopy& copy : copies)
         dated.push_back({std::chrono::floor<std::chrono::days>(copy.taken), copy.bytes});
-    const std::vector<bool> keep = copiesToKeep(dated);
+    const std::vector<bool> keep = copiesToRetain(dated);
     std::error_code ignored; // a copy that can't be removed is tried again tomorrow
     for (std::size_t i = 0; i < copies.size(); ++i) {
         if (!keep[i])

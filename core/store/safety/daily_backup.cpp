@@ -44,12 +44,12 @@ void DailyBackup::beforeChange(const LogbookFile& file)
     const Date today = zone->localDate(now);
     m_done = {zone->startOfDay(today),
               zone->startOfDay(Date(std::chrono::local_days(today) + std::chrono::days{1}))};
-    const std::string place = m_manner.place ? m_manner.place() : std::string();
+    const std::string place = m_options.place ? m_options.place() : std::string();
     if (hasCopyOf(today, listBackups(file.path(), place)))
         return;
     const auto made = makeBackup(file.database(), place, zone->toLocal(now));
-    if (m_manner.told)
-        m_manner.told(made);
+    if (m_options.onResult)
+        m_options.onResult(made);
 }
 
 } // namespace holdband::store

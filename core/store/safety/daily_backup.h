@@ -16,19 +16,19 @@ struct BackupOptions {
     /// logbook.
     std::function<std::string()> place;
     /// Receives the result of a day's copy; called in the thread that owns the file.
-    std::function<void(const Result<BackupCopy>&)> told;
+    std::function<void(const Result<BackupCopy>&)> onResult;
 };
 
 class DailyBackup {
 public:
-    explicit DailyBackup(BackupOptions manner) : m_manner(std::move(manner)) {}
+    explicit DailyBackup(BackupOptions options) : m_options(std::move(options)) {}
 
     /// Call before a change: makes the day's copy if there is none and the logbook has more than
     /// its first entry. Tried once a day; a failure is reported and doesn't block the change.
     void beforeChange(const LogbookFile& file);
 
 private:
-    BackupOptions m_manner;
+    BackupOptions m_options;
     Span m_done = {}; ///< the local day already handled
 };
 

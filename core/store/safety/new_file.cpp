@@ -65,7 +65,7 @@ tl::unexpected<Problem> namingFailed(const std::string& path)
 
 } // namespace
 
-std::string unfinishedBeside(const std::string& path)
+std::string temporaryNameFor(const std::string& path)
 {
     static std::atomic<unsigned> count{0};
     for (;;) {
@@ -144,7 +144,7 @@ Done writeBeside(const std::string& path,
                  const std::function<Done(const std::string& unfinished)>& write,
                  Done (*name)(const std::string& unfinished, const std::string& path))
 {
-    const std::string unfinished = unfinishedBeside(path);
+    const std::string unfinished = temporaryNameFor(path);
     Done done = write(unfinished);
     if (done)
         done = name(unfinished, path);

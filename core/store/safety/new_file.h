@@ -12,7 +12,7 @@ namespace holdband::store {
 
 /// A temporary name in the target's folder that no other program uses: short, because the target's
 /// name may already have the maximum length.
-std::string unfinishedBeside(const std::string& path);
+std::string temporaryNameFor(const std::string& path);
 
 /// Removes an unfinished file, and the journal that a logbook of that name may have left.
 void removeUnfinished(const std::string& unfinished);

@@ -93,9 +93,9 @@ Result<bool> sealHolds(const Database& database)
 {
     auto now = digestOf(database);
     HOLDBAND_TRY(now);
-    auto kept = database.text("SELECT digest FROM seal WHERE id = 1");
-    HOLDBAND_TRY(kept);
-    return *now == *kept;
+    auto stored = database.text("SELECT digest FROM seal WHERE id = 1");
+    HOLDBAND_TRY(stored);
+    return *now == *stored;
 }
 
 } // namespace holdband::store

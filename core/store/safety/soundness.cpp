@@ -40,7 +40,7 @@ Done addSums(const Database& database, const std::string& table, std::map<Key, R
 
 /// Readings of withdrawn imports are in `aside_readings`, and none of them may be in both tables.
 /// Those of an undone import have no record to be checked against.
-Done addTakenBack(const Database& database, std::map<Key, ReadingSum>& sums,
+Done addWithdrawn(const Database& database, std::map<Key, ReadingSum>& sums,
                   std::vector<std::string>& damage)
 {
     std::map<Key, ReadingSum> aside;
@@ -91,25 +91,25 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
     HOLDBAND_TRY(blocks);
     std::map<Key, ReadingSum> sums;
     HOLDBAND_TRY(addSums(database, "readings", sums));
-    HOLDBAND_TRY(addTakenBack(database, sums, damage));
-    auto columns =
-        query(database,
-              "SELECT c.import, c.sensor, i.file, s.name, c.readings, c.checksum "
-              "FROM import_columns c JOIN imports i ON i.id = c.import "
-              "JOIN sensors s ON s.id = c.sensor",
-              [&](const Statement& row) {
-                  const Key key{row.integer(0), row.integer(1)};
-                  const ReadingSum kept{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
-                  const auto found = sums.find(key);
-                  const bool whole = found != sums.end() && found->second == kept;
-                  if (found != sums.end())
-                      sums.erase(found);
-                  const bool sound = whole && (*blocks)[key] == kept;
-                  return sound ? std::string()
-                               : Phrase::tr("the readings of \"%1\" imported from %2 no longer fit "
-                                            "their checksum")
-                                     .with(row.text(3), row.text(2));
-              });
+    HOLDBAND_TRY(addWithdrawn(database, sums, damage));
+    auto columns = query(
+        database,
+        "SELECT c.import, c.sensor, i.file, s.name, c.readings, c.checksum "
+        "FROM import_columns c JOIN imports i ON i.id = c.import "
+        "JOIN sensors s ON s.id = c.sensor",
+        [&](const Statement& row) {
+            const Key key{row.integer(0), row.integer(1)};
+            const ReadingSum stored{row.integer(4), static_cast<std::uint64_t>(row.integer(5))};
+            const auto found = sums.find(key);
+            const bool whole = found != sums.end() && found->second == stored;
+            if (found != sums.end())
+                sums.erase(found);
+            const bool sound = whole && (*blocks)[key] == stored;
+            return sound ? std::string()
+                         : Phrase::tr("the readings of \"%1\" imported from %2 no longer fit "
+                                      "their checksum")
+                               .with(row.text(3), row.text(2));
+        });
     HOLDBAND_TRY(columns);
     for (std::string& sentence : *columns) {
         if (!sentence.empty())

@@ -8,17 +8,17 @@
 namespace holdband::report {
 
 /// Adds one fact per row.
-void addBasis(Document& document, const results::Basis& basis, const Origin& origin,
+void addBasis(Document& document, const results::Provenance& provenance, const Origin& origin,
               const Cells& cells);
 
 /// A batch in a report on several; `side` is "A" or "B", or empty.
-struct SideBasis {
+struct SideProvenance {
     QString side;
-    const results::Basis& basis;
+    const results::Provenance& provenance;
 };
 
 /// Adds where and when the report was made, a row for each batch, and how it was computed.
-void addBases(Document& document, const std::vector<SideBasis>& batches, const Origin& origin,
-              const Cells& cells, const QString& method);
+void addProvenance(Document& document, const std::vector<SideProvenance>& batches,
+                   const Origin& origin, const Cells& cells, const QString& method);
 
 } // namespace holdband::report

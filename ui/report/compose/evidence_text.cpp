@@ -19,26 +19,26 @@ QString lengthOf(Milliseconds length)
 
 } // namespace
 
-QString sensorWords(const results::SensorBasis& basis, const Cells& cells, bool shared)
+QString sensorText(const results::SensorProvenance& provenance, const Cells& cells, bool shared)
 {
     const TemperatureUnit unit = cells.settings().temperatureUnit();
-    QStringList parts{ui::shown(basis.sensor.name)};
-    parts << (basis.accuracy
-                  ? ui::Words::tr("accurate to ± %1")
-                        .arg(ui::shown(differenceText(*basis.accuracy, unit, 2, ui::decimalSign())))
-                  : ui::Words::tr("accuracy unknown"));
-    for (const Offset& offset : basis.sensor.offsets)
+    QStringList parts{ui::shown(provenance.sensor.name)};
+    parts << (provenance.accuracy ? ui::Words::tr("accurate to ± %1")
+                                        .arg(ui::shown(differenceText(*provenance.accuracy, unit, 2,
+                                                                      ui::decimalSign())))
+                                  : ui::Words::tr("accuracy unknown"));
+    for (const Offset& offset : provenance.sensor.offsets)
         parts << ui::Words::tr("%1 added from %2 on")
                      .arg(ui::shown(differenceText(offset.add, unit, 2, ui::decimalSign())),
                           ui::shown(localText(offset.from, cells.zone())));
-    if (!basis.sensor.placement.empty())
-        parts << ui::shown(basis.sensor.placement);
+    if (!provenance.sensor.placement.empty())
+        parts << ui::shown(provenance.sensor.placement);
     if (!shared)
-        parts << ui::Words::counted("%n readings", "%n reading", basis.readings);
+        parts << ui::Words::counted("%n readings", "%n reading", provenance.readings);
     return parts.join(QStringLiteral(", "));
 }
 
-QString meterWords(const Meter& meter)
+QString meterText(const Meter& meter)
 {
     QStringList parts{ui::shown(meter.name)};
     if (meter.resolution)
@@ -54,43 +54,44 @@ QString meterWords(const Meter& meter)
     return parts.join(QStringLiteral(", "));
 }
 
-QString coverageWords(const results::Basis& basis, const Cells& cells)
+QString coverageWords(const results::Provenance& provenance, const Cells& cells)
 {
-    if (!basis.coverage)
+    if (!provenance.coverage)
         return ui::Words::tr("there was no hold time");
-    const QString share = ui::shown(shareText(*basis.coverage, 1, ui::decimalSign()));
-    return basis.judgedTo && *basis.judgedTo < basis.span.end
+    const QString share = ui::shown(shareText(*provenance.coverage, 1, ui::decimalSign()));
+    return provenance.judgedTo && *provenance.judgedTo < provenance.span.end
                ? ui::Words::tr(
                      "%1 of the hold time up to %2 is covered; there is no data after that")
-                     .arg(share, cells.instant(*basis.judgedTo).text)
+                     .arg(share, cells.instant(*provenance.judgedTo).text)
                : ui::Words::tr("%1 of the hold time is covered").arg(share);
 }
 
-QString toleranceWords(const results::Basis& basis, const Cells& cells)
+QString toleranceText(const results::Provenance& provenance, const Cells& cells)
 {
-    if (!basis.tolerance)
+    if (!provenance.tolerance)
         return ui::Words::tr("each stage its own");
     const TemperatureUnit unit = cells.settings().temperatureUnit();
     return QStringLiteral("± ") +
-           ui::shown(differenceText(*basis.tolerance, unit, 2, ui::decimalSign()));
+           ui::shown(differenceText(*provenance.tolerance, unit, 2, ui::decimalSign()));
 }
 
-QString gapLimitWords(const results::Basis& basis)
+QString gapLimitText(const results::Provenance& provenance)
 {
-    const bool read = std::any_of(basis.sensors.begin(), basis.sensors.end(),
+    const bool read = std::any_of(provenance.sensors.begin(), provenance.sensors.end(),
                                   [](const auto& each) { return each.readings > 0; });
-    return lengthOf(basis.gapLimit) +
-           (basis.usualGapLimit && read ? ui::Words::tr(" (3 × the median interval)") : QString());
+    return lengthOf(provenance.gapLimit) + (provenance.usualGapLimit && read
+                                                ? ui::Words::tr(" (3 × the median interval)")
+                                                : QString());
 }
 
-QString graceWords(const results::Basis& basis)
+QString graceWords(const results::Provenance& provenance)
 {
-    return basis.grace > Milliseconds{0}
-               ? ui::Words::tr("shorter than %1").arg(lengthOf(basis.grace))
+    return provenance.ignoreShorterThan > Milliseconds{0}
+               ? ui::Words::tr("shorter than %1").arg(lengthOf(provenance.ignoreShorterThan))
                : ui::Words::tr("none");
 }
 
-bool readsRoom(const results::SensorBasis& sensor)
+bool readsRoom(const results::SensorProvenance& sensor)
 {
     return sensor.sensor.reads == SensorKind::ambient;
 }

@@ -7,15 +7,15 @@
 
 namespace holdband::report {
 
-bool readsRoom(const results::SensorBasis& sensor);
+bool readsRoom(const results::SensorProvenance& sensor);
 
 /// `shared`: several sensors read the beer, one after another, and their readings are counted
 /// together.
-QString sensorWords(const results::SensorBasis& basis, const Cells& cells, bool shared);
-QString meterWords(const Meter& meter);
-QString coverageWords(const results::Basis& basis, const Cells& cells);
-QString toleranceWords(const results::Basis& basis, const Cells& cells);
-QString gapLimitWords(const results::Basis& basis);
-QString graceWords(const results::Basis& basis);
+QString sensorText(const results::SensorProvenance& provenance, const Cells& cells, bool shared);
+QString meterText(const Meter& meter);
+QString coverageWords(const results::Provenance& provenance, const Cells& cells);
+QString toleranceText(const results::Provenance& provenance, const Cells& cells);
+QString gapLimitText(const results::Provenance& provenance);
+QString graceWords(const results::Provenance& provenance);
 
 } // namespace holdband::report

@@ -150,25 +150,27 @@ void addBatches(Document& document, const SideBySide& pair)
     document.add(std::move(table));
 }
 
-void addEvidence(Document& document, const PairBases& bases, const Origin& origin,
+void addEvidence(Document& document, const PairProvenance& provenances, const Origin& origin,
                  const Cells& cells)
 {
-    std::vector<SideBasis> batches;
-    for (const results::Basis& basis : bases.a)
-        batches.push_back({QStringLiteral("A"), basis});
-    for (const results::Basis& basis : bases.b)
-        batches.push_back({QStringLiteral("B"), basis});
-    addBases(document, batches, origin, cells,
-             ui::Words::tr("Energies are compared over the elapsed time that is metered in both. "
-                           "One side is ahead only where the ranges of the two do not overlap; the "
-                           "range of energy covers the reading of the meters and their accuracy, "
-                           "that of temperature the sensors’ accuracy. ") +
-                 methodInShort());
+    std::vector<SideProvenance> batches;
+    for (const results::Provenance& provenance : provenances.a)
+        batches.push_back({QStringLiteral("A"), provenance});
+    for (const results::Provenance& provenance : provenances.b)
+        batches.push_back({QStringLiteral("B"), provenance});
+    addProvenance(
+        document, batches, origin, cells,
+        ui::Words::tr("Energies are compared over the elapsed time that is metered in both. "
+                      "One side is ahead only where the ranges of the two do not overlap; the "
+                      "range of energy covers the reading of the meters and their accuracy, "
+                      "that of temperature the sensors’ accuracy. ") +
+            methodInShort());
 }
 
 } // namespace
 
-Result<Document> pairDocument(const SideBySide& pair, const PairBases& bases, const Origin& origin)
+Result<Document> pairDocument(const SideBySide& pair, const PairProvenance& provenances,
+                              const Origin& origin)
 {
     auto zone = Zone::named(pair.settings.zone);
     HOLDBAND_TRY(zone);
@@ -205,7 +207,7 @@ Result<Document> pairDocument(const SideBySide& pair, const PairBases& bases, co
     addWeather(document, pair, sides, cells);
     addMoney(document, pair, sides, cells);
     addJudgement(document, pair);
-    addEvidence(document, bases, origin, cells);
+    addEvidence(document, provenances, origin, cells);
     return document;
 }
 

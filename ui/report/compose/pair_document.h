@@ -9,13 +9,13 @@
 namespace holdband::report {
 
 /// The data behind the figures of each side's batches.
-struct PairBases {
-    std::vector<results::Basis> a;
-    std::vector<results::Basis> b;
+struct PairProvenance {
+    std::vector<results::Provenance> a;
+    std::vector<results::Provenance> b;
 };
 
 /// Problem: the logbook's zone is unknown.
-Result<Document> pairDocument(const results::SideBySide& pair, const PairBases& bases,
+Result<Document> pairDocument(const results::SideBySide& pair, const PairProvenance& provenances,
                               const Origin& origin);
 
 } // namespace holdband::report

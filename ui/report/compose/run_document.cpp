@@ -108,7 +108,8 @@ QStringList capitalised(const std::vector<std::string>& sentences)
 
 } // namespace
 
-Document runDocument(const RunReview& review, const results::Basis& basis, const Origin& origin)
+Document runDocument(const RunReview& review, const results::Provenance& provenance,
+                     const Origin& origin)
 {
     Document document;
     document.kind = ui::Words::tr("Report of a run");
@@ -128,7 +129,7 @@ Document runDocument(const RunReview& review, const results::Basis& basis, const
     addBeer(document, review);
     addSentences(document, ui::Words::tr("Journal"), ui::journalLines(review));
     addSentences(document, ui::Words::tr("Check these"), capitalised(review.findings));
-    addBasis(document, basis, origin, Cells(review.settings, review.zone));
+    addBasis(document, provenance, origin, Cells(review.settings, review.zone));
     addSentences(document, ui::Words::tr("Safety"), capitalised(review.cautions));
     return document;
 }

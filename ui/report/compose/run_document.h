@@ -8,7 +8,7 @@
 
 namespace holdband::report {
 
-Document runDocument(const results::RunReview& review, const results::Basis& basis,
+Document runDocument(const results::RunReview& review, const results::Provenance& provenance,
                      const Origin& origin);
 
 } // namespace holdband::report

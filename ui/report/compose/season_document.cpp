@@ -174,7 +174,7 @@ QString subtitleOf(const Season& season)
     QStringList parts;
     if (!season.setup.kind.empty())
         parts << ui::shown(season.setup.kind);
-    parts << ui::vesselsWords(season.setup.vessels);
+    parts << ui::vesselsText(season.setup.vessels);
     if (season.setup.ratedPower)
         parts << ui::Words::tr("rated %1")
                      .arg(ui::shown(powerText(*season.setup.ratedPower, 0, ui::decimalSign())));
@@ -203,10 +203,10 @@ Document seasonDocument(const Season& season, const Origin& origin)
     }
     addParts(document, season, cells);
     addSentences(document, ui::Words::tr("Check these"), season.findings);
-    std::vector<SideBasis> batches;
-    for (const results::Basis& basis : season.bases)
-        batches.push_back({{}, basis});
-    addBases(document, batches, origin, cells, methodInShort());
+    std::vector<SideProvenance> batches;
+    for (const results::Provenance& provenance : season.provenances)
+        batches.push_back({{}, provenance});
+    addProvenance(document, batches, origin, cells, methodInShort());
     addSentences(document, ui::Words::tr("Safety"), season.cautions);
     return document;
 }

@@ -21,7 +21,7 @@ int withPainting(const char* program, const std::function<int()>& work)
     int count = 1;
     QGuiApplication application(count, arguments);
     QGuiApplication::setApplicationName(QStringLiteral("holdband"));
-    ui::speakAsDesktop();
+    ui::useDesktopLanguage();
     return work();
 }
 

@@ -179,7 +179,7 @@ void paintFooter(QPainter& painter, const PageFlow& flow, const QString& words, 
                      ui::Words::tr("page %1 of %2").arg(page + 1).arg(flow.pageCount()));
 }
 
-bool paintPages(QPdfWriter& writer, const PageFlow& flow, const QString& footerWords,
+bool paintPages(QPdfWriter& writer, const PageFlow& flow, const QString& footerText,
                 const Stopped& stopped)
 {
     const ui::Colours& colours = ui::coloursOf(ui::Scheme::light);
@@ -195,7 +195,7 @@ bool paintPages(QPdfWriter& writer, const PageFlow& flow, const QString& footerW
             painter.restore();
         }
         painter.save();
-        paintFooter(painter, flow, footerWords, page, colours);
+        paintFooter(painter, flow, footerText, page, colours);
         painter.restore();
     }
     return painter.end();
