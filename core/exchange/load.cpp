@@ -277,22 +277,16 @@ Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description
     auto lock = store::lockForWriting(logbookPath);
     HOLDBAND_TRY(lock);
     store::clearAbandoned(logbookPath);
-    const std::string unfinished = store::temporaryNameFor(logbookPath);
-    const auto load = [&]() -> Result<LoadReport> {
-        auto logbook = store::LogbookFile::create(unfinished, description.settings, clock);
-        HOLDBAND_TRY(logbook);
-        return loadInto(**logbook, description, path, true);
-    };
-    auto report = load();
-    if (report) {
-        if (Done named = store::nameNewFile(unfinished, logbookPath); !named)
-            report = failure(named.error());
-    }
-    if (!report) {
-        store::removeUnfinished(unfinished);
-        if (report.error().place == unfinished)
-            report.error().place = logbookPath;
-    }
+    LoadReport report;
+    const Done written = store::writeBeside(
+        logbookPath,
+        [&](const std::string& unfinished) -> Done {
+            auto logbook = store::LogbookFile::create(unfinished, description.settings, clock);
+            HOLDBAND_TRY(logbook);
+            return assignResult(loadInto(**logbook, description, path, true), report);
+        },
+        store::nameNewFile);
+    HOLDBAND_TRY(written);
     return report;
 }
 

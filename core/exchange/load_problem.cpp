@@ -38,8 +38,9 @@ std::string keysFor(const Problem& problem, const std::string& place)
         return Phrase::tr("say \"date_order\": %1 (in %2)")
             .with(alternatives(inQuotes(options)), place);
     case Decision::zone:
-        return Phrase::tr("write offsets in the file, or give the zone of the logger's clock as "
-                          "\"zone\", such as %1 (in %2)")
+        return Phrase::tr(
+                   "write offsets in the file, or give the zone of the logger's clock, such as "
+                   "\"zone\": %1 (in %2)")
             .with(alternatives(inQuotes(options)), place);
     case Decision::columns:
         return Phrase::tr("say which is which with \"columns\" (in %2); the file has: %1")

@@ -683,10 +683,6 @@
         <translation>die Kopfzeile berichtigen, oder die Datei aus der Beschreibung nehmen und mit --unit importieren</translation>
     </message>
     <message>
-        <source>%1 (in %2)</source>
-        <translation>%1 (in %2)</translation>
-    </message>
-    <message>
         <source>the meter &quot;%1&quot; has a reading at that instant already</source>
         <translation>der Zähler „%1“ hat zu diesem Zeitpunkt schon einen Stand</translation>
     </message>
@@ -4563,6 +4559,42 @@
     <message>
         <source>there is no change since midnight to undo</source>
         <translation>seit Mitternacht gibt es keine Änderung zum Rückgängigmachen</translation>
+    </message>
+    <message>
+        <source>say &quot;unit&quot;: &quot;f&quot; if they are in °F, or &quot;unit&quot;: &quot;c&quot; if they are right (in %1)</source>
+        <translation>&quot;unit&quot;: &quot;f&quot; angeben, wenn es °F sind, oder &quot;unit&quot;: &quot;c&quot;, wenn sie stimmen (in %1)</translation>
+    </message>
+    <message>
+        <source>say &quot;unit&quot;: &quot;c&quot; if they are in °C, or &quot;unit&quot;: &quot;f&quot; if they are right (in %1)</source>
+        <translation>&quot;unit&quot;: &quot;c&quot; angeben, wenn es °C sind, oder &quot;unit&quot;: &quot;f&quot;, wenn sie stimmen (in %1)</translation>
+    </message>
+    <message>
+        <source>say &quot;date_order&quot;: %1 (in %2)</source>
+        <translation>&quot;date_order&quot;: %1 angeben (in %2)</translation>
+    </message>
+    <message>
+        <source>write offsets in the file, or give the zone of the logger&apos;s clock, such as &quot;zone&quot;: %1 (in %2)</source>
+        <translation>Zeitversätze in die Datei schreiben oder die Zeitzone der Logger-Uhr angeben, etwa &quot;zone&quot;: %1 (in %2)</translation>
+    </message>
+    <message>
+        <source>say which is which with &quot;columns&quot; (in %2); the file has: %1</source>
+        <translation>mit &quot;columns&quot; angeben, welche Spalte welche ist (in %2); die Datei hat: %1</translation>
+    </message>
+    <message>
+        <source>name it with &quot;time&quot;: &quot;COLUMN&quot; or &quot;time&quot;: &quot;DATE COLUMN+TIME COLUMN&quot; (in %2); the first row has: %1</source>
+        <translation>mit &quot;time&quot;: &quot;SPALTE&quot; oder &quot;time&quot;: &quot;DATUMSSPALTE+ZEITSPALTE&quot; angeben (in %2); in der ersten Zeile stehen: %1</translation>
+    </message>
+    <message>
+        <source>say which column has the time of day with &quot;time&quot;: &quot;%1+TIME COLUMN&quot; (in %2), or write it behind the date</source>
+        <translation>die Spalte mit der Uhrzeit mit &quot;time&quot;: &quot;%1+ZEITSPALTE&quot; angeben (in %2) oder die Uhrzeit hinter das Datum schreiben</translation>
+    </message>
+    <message>
+        <source>take the file out of the description and import it with --decimal comma or --decimal point</source>
+        <translation>die Datei aus der Beschreibung nehmen und mit --decimal comma oder --decimal point importieren</translation>
+    </message>
+    <message>
+        <source>take the file out of the description and import it with --event rollover (it passed its top) or --event reset (it restarted at 0)</source>
+        <translation>die Datei aus der Beschreibung nehmen und mit --event rollover (Überlauf) oder --event reset (auf 0 gesetzt) importieren</translation>
     </message>
 </context>
 <context>
@@ -9567,6 +9599,10 @@ Sicherheit:%1</translation>
             <numerusform>%n Messwert gespeichert.</numerusform>
             <numerusform>%n Messwerte gespeichert.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Each batch has a row for its gravity in the rounds.</source>
+        <translation>Jeder Sud hat in den Runden eine eigene Zeile für die Dichte.</translation>
     </message>
 </context>
 </TS>

@@ -141,9 +141,10 @@ TEST(LoadOfLogs, TheWayOutIsAKeyOfTheDescription)
         "d.json, files[0]).");
     EXPECT_EQ(loadedWith(cold, R"("unit":"f","columns":{"Glycol":"Glycol"})"), "");
     const std::string ambiguous = "Time,Glycol\n03/04/2026 00:00,34\n03/05/2026 01:00,35\n";
-    EXPECT_EQ(loadedWith(ambiguous, R"("columns":{"Glycol":"Glycol"})"),
-              "log.csv, line 2, column Time: the dates fit more than one order, such as "
-              "\"03/04/2026 00:00\"; say \"date_order\": mdy or dmy (in d.json, files[0]).");
+    EXPECT_EQ(
+        loadedWith(ambiguous, R"("columns":{"Glycol":"Glycol"})"),
+        "log.csv, line 2, column Time: the dates fit more than one order, such as "
+        "\"03/04/2026 00:00\"; say \"date_order\": \"mdy\" or \"dmy\" (in d.json, files[0]).");
     EXPECT_EQ(loadedWith(ambiguous, R"("date_order":"mdy","columns":{"Glycol":"Glycol"})"), "");
     EXPECT_EQ(loadedWith(ambiguous, R"("date_order":"US","columns":{"Glycol":"Glycol"})"),
               "d.json, files[0].date_order: \"US\" is none of ymd, mdy, dmy.");
@@ -152,6 +153,31 @@ TEST(LoadOfLogs, TheWayOutIsAKeyOfTheDescription)
               "log.csv, column Glycol (C): the median 68 is odd for °C (the header says °C); "
               "correct the header, or take the file out of the description and import it with "
               "--unit.");
+}
+
+TEST(LoadOfLogs, NoRemedyNamesAnOptionThatADescriptionDoesNotHave)
+{
+    const std::string glycol = R"("columns":{"Glycol":"Glycol"})";
+    EXPECT_THAT(loadedWith("Time MST,Glycol\n2026-03-09 00:00,24\n2026-03-09 01:00,25\n",
+                           R"("unit":"c",)" + glycol),
+                ::testing::EndsWith(
+                    "give the zone of the logger's clock, such as \"zone\": \"America/Denver\" or "
+                    "\"-07:00\" (in d.json, files[0])."));
+    EXPECT_THAT(loadedWith("Time,Cold\n2026-03-09 00:00,34\n2026-03-09 01:00,35\n", glycol),
+                ::testing::Not(::testing::HasSubstr("--column")));
+    EXPECT_THAT(
+        loadedWith("Time,Glycol\nSunday noon 1,34\nSunday noon 2,35\n", glycol),
+        ::testing::EndsWith("take the file out of the description and import it with --time "
+                            "and --pattern, or name another column of times in d.json, "
+                            "files[0]."));
+    EXPECT_THAT(
+        loadedWith("Date,Clock,Glycol\n2026-03-09,25h,34\n2026-03-10,26h,35\n", glycol),
+        ::testing::EndsWith("say which column has the time of day with \"time\": \"Date+TIME "
+                            "COLUMN\" (in d.json, files[0]), or write it behind the date."));
+    EXPECT_THAT(loadedWith("Time;Glycol\n2026-03-09 00:00;1,234\n2026-03-09 01:00;1,235\n",
+                           R"("unit":"c",)" + glycol),
+                ::testing::EndsWith("take the file out of the description and import it with "
+                                    "--decimal comma or --decimal point."));
 }
 
 TEST(Load, RefusesAReadingOfAFileOrAnActThatIsNotThere)

@@ -92,6 +92,16 @@ TEST_F(LogValues, groupsOfThousandsAreNeverGuessed)
     EXPECT_EQ(readLog(meter)->rejected.at(0).text, "1.234,5");
 }
 
+TEST_F(LogValues, aLongCellIsCutBetweenCharacters)
+{
+    // 59 letters, then two bytes of one letter: the 60th byte is half of it.
+    const std::string letters(59, 'x');
+    LogRequest meter = request(write("Time;kWh\n2026-03-07 06:30;1\n2026-03-07 07:30;" + letters +
+                                     "\u00e4b\n2026-03-07 18:30;2\n"));
+    meter.wanted = {{"Loop meter", SeriesKind::meter, "kWh", {}}};
+    EXPECT_EQ(readLog(meter)->rejected.at(0).text, letters + "\u2026");
+}
+
 TEST_F(LogValues, gravityWithDecimalCommaIsClear)
 {
     LogRequest gravity = request(write("Time;SG\n2026-03-07 06:30;1,050\n"));

@@ -52,6 +52,22 @@ TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
                                "of 50 W makes of the 10 h since.");
 }
 
+TEST(RoundsSheet, OnlyThermometersAreReadByEye)
+{
+    std::string text = describedRounds(plainMeter, twoDays);
+    const std::string beer = R"({"name":"Beer","reads":"beer"})";
+    text.insert(text.find(beer) + beer.size(),
+                R"(,{"name":"Glass","reads":"ambient","read_by_hand":true})"
+                R"(,{"name":"Hydrometer","reads":"gravity","read_by_hand":true})"
+                R"(,{"name":"Plug","reads":"power_w","read_by_hand":true})");
+    const RoundsSheet sheet = sheetOf(text, "2026-03-02T17:00:00Z");
+    std::vector<std::string> names;
+    for (const results::RoundRow& row : sheet.rows)
+        names.push_back(row.name);
+    EXPECT_EQ(names, (std::vector<std::string>{"M", "Glass", "B"}))
+        << "a row named after a hydrometer would save its gravity to a batch of that name";
+}
+
 TEST(RoundsSheet, ExpectsNothingOfOneReadingOrOfNone)
 {
     const std::string one = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00})";

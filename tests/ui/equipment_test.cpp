@@ -181,6 +181,17 @@ TEST_F(EquipmentTest, ASensorReadByEyeIsAdded)
     EXPECT_EQ(sensor.accuracy, TemperatureDifference::fahrenheitDegrees(0.9));
 }
 
+TEST_F(EquipmentTest, AHydrometerIsNotReadByEyeInTheRounds)
+{
+    const auto dialog = opened(new SensorDialog(session, equipment(), {}));
+    dialog->byHand()->setChecked(true);
+    dialog->reads()->setCurrentText("gravity");
+    EXPECT_FALSE(dialog->byHand()->isEnabled());
+    dialog->name()->setText("Hydrometer");
+    press(*dialog);
+    EXPECT_FALSE(equipment().sensors.back().readByHand);
+}
+
 TEST_F(EquipmentTest, PricesHaveWindowsAndDates)
 {
     const auto dialog = opened(new PricesDialog(session, equipment()));

@@ -51,6 +51,7 @@ SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const S
 {
     addFields();
     fill();
+    connect(m_reads, &QComboBox::currentIndexChanged, this, &SensorDialog::offerReadingByEye);
     connect(m_ice, &IcePanel::offsetFound, this, &SensorDialog::takeIcePoint);
     m_name->setFocus();
     resize(720, height());
@@ -90,7 +91,19 @@ void SensorDialog::fill()
     m_placement->setEditText(shown(m_sensor.placement));
     m_accuracy->set(m_sensor.accuracy);
     m_byHand->setChecked(m_sensor.readByHand);
+    offerReadingByEye();
     m_offsets->model()->setRows(offsetRows(m_sensor.offsets, m_format));
+}
+
+void SensorDialog::offerReadingByEye()
+{
+    const SensorKind kind =
+        allReads[static_cast<std::size_t>(std::max(0, m_reads->currentIndex()))];
+    const bool thermometer = kind != SensorKind::gravity && kind != SensorKind::power;
+    m_byHand->setEnabled(thermometer);
+    m_byHand->setToolTip(kind == SensorKind::gravity
+                             ? Words::tr("Each batch has a row for its gravity in the rounds.")
+                             : QString());
 }
 
 void SensorDialog::takeIcePoint(const results::IcePoint& point)
@@ -115,7 +128,7 @@ Result<Sensor> SensorDialog::typedSensor()
     const std::string setup = chosenIn(m_setup);
     sensor.setup = setup.empty() ? std::nullopt : std::optional(setup);
     sensor.placement = core(m_placement->currentText().trimmed());
-    sensor.readByHand = m_byHand->isChecked();
+    sensor.readByHand = m_byHand->isEnabled() && m_byHand->isChecked();
     if (sensor.name.empty()) {
         m_name->setFocus();
         return dataProblem(Phrase::tr("the sensor needs a name"));

@@ -37,6 +37,8 @@ protected:
 private:
     void addFields();
     void fill();
+    /// Only temperatures are read by eye in the rounds.
+    void offerReadingByEye();
     void takeIcePoint(const results::IcePoint& point);
     Result<Sensor> typedSensor();
 

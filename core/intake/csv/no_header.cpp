@@ -96,20 +96,26 @@ std::optional<Problem> timesUnread(const SampleRows& rows, std::size_t header)
     if (stamp)
         return std::nullopt;
     const std::string name(rows[header].cell(*column));
-    return Problem{
-        ProblemKind::data,
-        Phrase::tr("the times can't be read: \"%1\" %2")
-            .with(cellText(text), Phrase::tr(stamp.error()).text()),
-        cellPlace(below.line, name),
-        isDateAlone(text)
-            ? Phrase::tr("say which column has the time of day with --time \"%1+TIME COLUMN\", or "
-                         "write it behind the date")
-                  .with(name)
-            : Phrase::tr("say how they are written, such as --time \"%1\" --pattern \"dd.MM.yy "
-                         "HH:mm\", or name another column with --time \"COLUMN\"; the columns are: "
-                         "%2")
-                  .with(name, joined(headerNames(rows[header]))),
-        Decision::timeColumn};
+    Problem problem{ProblemKind::data,
+                    Phrase::tr("the times can't be read: \"%1\" %2")
+                        .with(cellText(text), Phrase::tr(stamp.error()).text()),
+                    cellPlace(below.line, name),
+                    {}};
+    if (isDateAlone(text)) {
+        problem.decision = Decision::timeOfDay;
+        problem.options = {name};
+        problem.remedy = Phrase::tr("say which column has the time of day with --time \"%1+TIME "
+                                    "COLUMN\", or write it behind the date")
+                             .with(name);
+        return problem;
+    }
+    problem.decision = Decision::timePattern;
+    problem.options = headerNames(rows[header]);
+    problem.remedy =
+        Phrase::tr("say how they are written, such as --time \"%1\" --pattern \"dd.MM.yy HH:mm\", "
+                   "or name another column with --time \"COLUMN\"; the columns are: %2")
+            .with(name, joined(problem.options));
+    return problem;
 }
 
 /// The header may be below other lines: the first row as wide as the widest.
@@ -174,7 +180,7 @@ tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
                        Phrase::tr("name it with --time \"COLUMN\" or --time \"DATE COLUMN+TIME "
                                   "COLUMN\"; the first row has: %1")
                            .with(joined(headerNames(first))),
-                       timeColumn);
+                       timeColumn, headerNames(first));
 }
 
 /// Why the line that was said to be the header's can't be; where it can, no times stand below it.

@@ -1,5 +1,6 @@
 #include "core/intake/log/log_row_accumulator.h"
 
+#include "core/intake/csv/cells.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/time/header_zone.h"
 #include "core/store/readings/reading_units.h"
@@ -19,17 +20,14 @@ namespace {
 
 constexpr double noValue = std::numeric_limits<double>::quiet_NaN();
 
-/// Shortened for a list, without control characters.
+/// On one line, and not too long for a list.
 std::string shown(std::string_view text)
 {
-    constexpr std::size_t most = 60;
-    std::string copy(text.substr(0, most));
+    constexpr std::size_t mostBytes = 60;
+    std::string line = clipped(text, mostBytes);
     std::replace_if(
-        copy.begin(), copy.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
-    while (text.size() > most && !copy.empty() &&
-           (static_cast<unsigned char>(copy.back()) & 0xC0) == 0x80)
-        copy.pop_back(); // not inside a character
-    return text.size() > most ? copy + "…" : copy;
+        line.begin(), line.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
+    return line;
 }
 
 std::string orderReason(DateOrder order)

@@ -47,15 +47,18 @@ public:
     Done addThermometers()
     {
         for (const Sensor& sensor : m_snapshot.sensors) {
-            if (!sensor.readByHand || (sensor.retired && *sensor.retired <= m_sheet.now))
+            // A gravity belongs to a batch, whose own row takes it; power is not read by eye.
+            const bool thermometer =
+                sensor.reads != SensorKind::gravity && sensor.reads != SensorKind::power;
+            if (!sensor.readByHand || !thermometer ||
+                (sensor.retired && *sensor.retired <= m_sheet.now))
                 continue;
             auto stored =
                 store::readHandReadings(m_logbook, {store::HandOwner::Kind::sensor, sensor.name});
             HOLDBAND_TRY(stored);
             noteEarlier(*stored);
             RoundRow row;
-            row.kind =
-                sensor.reads == SensorKind::gravity ? RoundKind::gravity : RoundKind::thermometer;
+            row.kind = RoundKind::thermometer;
             row.name = sensor.name;
             row.setup = sensor.setup.value_or("");
             row.unit = temperatureUnit();

@@ -58,6 +58,13 @@ Done syncFolderOf(const std::string& path)
                        path, Phrase::tr("check the disk"));
 }
 
+void removeUnfinished(const std::string& unfinished)
+{
+    std::error_code ignored;
+    fs::remove(unfinished, ignored);
+    fs::remove(unfinished + "-journal", ignored); // may be left after a full disk
+}
+
 tl::unexpected<Problem> namingFailed(const std::string& path)
 {
     return fileProblem(Phrase::tr("the file can't be named: %1").with(std::strerror(errno)), path);
@@ -76,13 +83,6 @@ std::string temporaryNameFor(const std::string& path)
         if (!fs::exists(fs::symlink_status(unfinished, unknown)))
             return unfinished.string();
     }
-}
-
-void removeUnfinished(const std::string& unfinished)
-{
-    std::error_code ignored;
-    fs::remove(unfinished, ignored);
-    fs::remove(unfinished + "-journal", ignored); // may be left after a full disk
 }
 
 void clearAbandoned(const std::string& path)

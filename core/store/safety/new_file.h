@@ -14,9 +14,6 @@ namespace holdband::store {
 /// name may already have the maximum length.
 std::string temporaryNameFor(const std::string& path);
 
-/// Removes an unfinished file, and the journal that a logbook of that name may have left.
-void removeUnfinished(const std::string& unfinished);
-
 /// Removes the unfinished files of killed programs in the path's folder: older than a day, and of a
 /// process that no longer runs.
 void clearAbandoned(const std::string& path);
