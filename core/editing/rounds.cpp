@@ -32,7 +32,7 @@ Problem unknownMeter(const std::vector<Meter>& meters, const std::string& name)
 struct MeterContext {
     std::vector<Meter> meters;
     Zone zone;
-    char decimalSign = '.';                  ///< of the sentences
+    char decimalSign = '.';                  ///< for the sentences
     std::map<std::string, Power> ratedPower; ///< of the setups that have one
 };
 
@@ -69,7 +69,7 @@ Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimal
     return MeterContext{std::move(*meters), *zone, decimalSign, std::move(*rated)};
 }
 
-/// `without`: as if that reading had never been taken.
+/// `without`: ignores that reading.
 Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const MeterContext& context,
                                    const std::string& name,
                                    std::optional<store::MeterReadingId> without = {})
@@ -104,7 +104,7 @@ ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, I
     return meter.check(typed.reading);
 }
 
-constexpr double coldestBeer = -30.0; ///< °C: beyond, a digit or a unit is wrong
+constexpr double coldestBeer = -30.0; ///< °C; a value beyond has a wrong digit or unit
 constexpr double hottestWort = 110.0; ///< °C
 constexpr double leastGravity = 0.95;
 constexpr double mostGravity = 1.25;

@@ -87,7 +87,7 @@ private:
         return {};
     }
 
-    /// A batch that was split from another comes after it.
+    /// Order of loading: a batch that was split from another comes after it.
     std::vector<std::size_t> batchOrder() const
     {
         std::vector<std::size_t> order;
@@ -125,7 +125,7 @@ private:
         return request;
     }
 
-    /// Its import, unless all of it was there already.
+    /// Returns the file's import; absent if all of its readings already exist.
     Result<std::optional<store::ImportId>> addLog(const FileEntry& entry, const std::string& place)
     {
         auto request = requestFor(entry, place);
@@ -162,7 +162,7 @@ private:
                                          : addLog(entry, indexed("files", index));
         HOLDBAND_TRY(import);
         if (!*import && entry.origin && m_readings.referTo(index))
-            import = addRegisterImport(*entry.origin); // all else of it was there already
+            import = addRegisterImport(*entry.origin); // everything else in it already exists
         HOLDBAND_TRY(import);
         if (!*import)
             return {};
@@ -194,7 +194,7 @@ private:
         return addLookingAround();
     }
 
-    /// How logs were read, what is watched, and what was done before.
+    /// Adds the layouts of logs and the watched files.
     Done addLookingAround()
     {
         for (const store::LogMap& map : m_description.logMaps)
@@ -216,8 +216,8 @@ private:
     ReadingsLoader m_readings;
 };
 
-/// What the description says of the whole logbook goes into one that has nothing yet; into one in
-/// use only what does not contradict it.
+/// Adds the description's settings to a logbook already in use, only where it has none. Problem
+/// (data): another currency than its own.
 Done settle(const store::LogbookFile& logbook, const store::Change& change,
             const Description& description, bool isNew)
 {
@@ -241,7 +241,7 @@ Done settle(const store::LogbookFile& logbook, const store::Change& change,
     return store::writeSettings(change, merged);
 }
 
-/// Into a logbook in which nothing is weighed yet.
+/// Adds the weights if the logbook has none.
 Done settleWeighing(const store::LogbookFile& logbook, const store::Change& change,
                     const Description& description)
 {
@@ -261,7 +261,7 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     HOLDBAND_TRY(settle(logbook, *change, description, isNew));
     HOLDBAND_TRY(settleWeighing(logbook, *change, description));
     std::vector<store::HistoryEntryId> pastEntries;
-    if (isNew) // one in use has a history of its own
+    if (isNew) // a logbook in use has its own history
         HOLDBAND_TRY(
             assignResult(store::addPastEntries(*change, description.history), pastEntries));
     auto report = Loader(logbook, *change, description, path, std::move(pastEntries)).run();
@@ -270,7 +270,7 @@ Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description
     return report;
 }
 
-/// Loads into a file under another name, which takes its own name only when all went well.
+/// Loads into a file under a temporary name and renames it only after success.
 Result<LoadReport> loadIntoNew(const std::string& logbookPath, const Description& description,
                                const std::string& path, store::Clock clock)
 {

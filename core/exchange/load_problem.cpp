@@ -24,7 +24,7 @@ std::vector<std::string> inQuotes(std::vector<std::string> values)
     return values;
 }
 
-/// Empty where the description has nothing to say about it.
+/// Names the description's keys that fix the problem; empty if there are none.
 std::string keysFor(const Problem& problem, const std::string& place)
 {
     const std::vector<std::string>& options = problem.options;

@@ -61,7 +61,8 @@ Done ReadingsLoader::addWithdrawn(std::size_t file)
 
 Result<std::size_t> ReadingsLoader::addRegisters()
 {
-    // Deleted readings go first, so that they do not occupy the instant of one that counts.
+    // Deleted readings are added first, so that they don't occupy the instant of a reading that
+    // counts.
     HOLDBAND_TRY(addUnchecked([](const DescribedReading& reading) { return reading.leftOut; }));
     const std::vector<std::size_t> order = inOrderOfTime();
     for (const std::size_t i : order) {
@@ -77,7 +78,7 @@ Result<std::size_t> ReadingsLoader::addRegisters()
     return order.size();
 }
 
-/// Of those that count: they may be in any order, and are judged in order of time.
+/// The readings that count, which may be in any order, sorted by time for the checks.
 std::vector<std::size_t> ReadingsLoader::inOrderOfTime() const
 {
     std::vector<std::size_t> order;

@@ -7,7 +7,7 @@
 
 namespace holdband {
 
-/// At most so many bytes of the text, cut between characters of UTF-8, with "…" where it was cut.
+/// At most `mostBytes` of the text, cut between UTF-8 characters, with "…" where it was cut.
 std::string clipped(std::string_view text, std::size_t mostBytes);
 
 } // namespace holdband

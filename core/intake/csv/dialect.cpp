@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::array delimiters{',', ';', '\t', '|'};
 
-/// With those empty ones at the end below which the next row has something.
+/// The names of the header, including empty ones at its end if the next row has a cell below them.
 std::vector<std::string> headerAbove(const SampleRows& rows, std::size_t header)
 {
     std::vector<std::string> names = headerNames(rows[header]);
@@ -28,7 +28,7 @@ std::vector<std::string> headerAbove(const SampleRows& rows, std::size_t header)
     return names;
 }
 
-/// A delimiter's best header, and whether it was found by the names asked for.
+/// A delimiter's best header, and whether it was found by the requested names.
 struct Candidate {
     Dialect dialect;
     bool byName = false;
@@ -48,14 +48,14 @@ bool hasAllNames(const std::vector<std::string>& names, const LogRequest& reques
 {
     const auto there = [&names](const std::string& name) {
         const auto found = findColumn(names, name);
-        return !found || found->has_value(); // a doubled one is there, and refused later
+        return !found || found->has_value(); // a duplicate exists, and is refused later
     };
     return std::all_of(
         request.wanted.begin(), request.wanted.end(),
         [&](const WantedColumn& wanted) { return !wanted.header || there(*wanted.header); });
 }
 
-/// The time columns of a header that has the names asked for.
+/// Finds the time columns of a header that has the requested names.
 void findTime(Candidate& candidate, const SampleRows& rows, std::size_t header,
               const LogRequest& request)
 {
@@ -111,7 +111,7 @@ std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& requ
         if (!mayBeHeader(row))
             continue;
         if (auto candidate = candidateAt(sample, row, byContent, false)) {
-            candidate->hasTime = !request.timeColumn; // one was asked for, and isn't here
+            candidate->hasTime = !request.timeColumn; // one was requested and doesn't exist
             return candidate;
         }
     }
@@ -127,7 +127,7 @@ std::size_t widthOf(const SampleRows& rows)
     return width;
 }
 
-/// Where there is no header, the columns' numbers stand for one, in line 0.
+/// Without a header the columns' numbers are used as one, in line 0.
 Sample sampleFor(std::string_view text, bool isWhole, char delimiter, const LayoutRequest& wish)
 {
     Sample sample = sampleRows(text, isWhole, delimiter);
@@ -145,7 +145,8 @@ Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
                    Phrase::tr("as set")};
 }
 
-/// As somebody laid it out. Problem (data): the header's line is gone, or has fewer columns.
+/// Uses the layout that a person chose. Problem (data): the header's line doesn't exist, or has
+/// fewer columns.
 Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& layout)
 {
     const Sample sample = sampleRows(text, isWhole, layout.delimiter);

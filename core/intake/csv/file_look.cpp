@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::int64_t digestReach = 4096;
 
-/// Some bytes of a file; fewer at its end.
+/// Up to `count` bytes of a file; fewer at its end.
 std::string bytesOf(const std::string& path, std::int64_t from, std::int64_t count)
 {
     std::ifstream file(path, std::ios::binary);
@@ -47,7 +47,7 @@ struct LineEnds {
     }
 };
 
-/// In UTF-16 with the low byte first a zero byte follows the line feed.
+/// Whether it is little-endian UTF-16, where a zero byte follows the line feed.
 bool isLittleUtf16(std::string_view head)
 {
     return head.starts_with("\xFF\xFE") || (head.size() > 1 && head[0] != 0 && head[1] == 0);

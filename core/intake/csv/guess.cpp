@@ -19,7 +19,7 @@ namespace holdband::intake {
 
 namespace {
 
-/// How many columns most of the rows have.
+/// The most frequent number of columns.
 std::size_t usualWidth(const SampleRows& rows)
 {
     std::map<std::size_t, std::size_t> counts;
@@ -35,7 +35,7 @@ std::size_t usualWidth(const SampleRows& rows)
     return width;
 }
 
-/// How many tenths of the rows are that wide.
+/// Tenths of the rows that have that many columns.
 std::size_t tenthsOfWidth(const SampleRows& rows, std::size_t width)
 {
     const auto count = std::count_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
@@ -44,7 +44,7 @@ std::size_t tenthsOfWidth(const SampleRows& rows, std::size_t width)
     return rows.empty() ? 0 : static_cast<std::size_t>(count) * 10 / rows.size();
 }
 
-/// The first row as wide as most; its place among the rows.
+/// Index of the first row with that many columns.
 std::size_t firstOfWidth(const SampleRows& rows, std::size_t width)
 {
     const auto found = std::find_if(rows.begin(), rows.end(), [width](const SampleRow& row) {
@@ -61,7 +61,7 @@ bool holdsData(const SampleRow& row)
     });
 }
 
-/// The rows below a header that nobody wrote.
+/// Time columns of a log without a header.
 std::optional<TimeColumns> timeWithoutHeader(const SampleRows& rows, std::size_t first,
                                              std::size_t width)
 {
@@ -70,7 +70,7 @@ std::optional<TimeColumns> timeWithoutHeader(const SampleRows& rows, std::size_t
     return timeByContent(below, 0);
 }
 
-/// The place of the row that begins in that line; absent: none does.
+/// Index of the row that begins in that line; absent if none does.
 std::optional<std::size_t> rowInLine(const SampleRows& rows, std::int64_t line)
 {
     const auto found = std::find_if(rows.begin(), rows.end(),

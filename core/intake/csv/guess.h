@@ -36,7 +36,7 @@ struct GuessedDialect {
 Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
                                     const LayoutRequest& wish = {});
 
-/// Fills in the columns and names. `rows`: the first rows, with what stands before the header.
+/// Fills in the columns and names. `rows`: the first rows, including those before the header.
 void guessColumns(const GuessedDialect& guessed, const SampleRows& rows,
                   const std::vector<Target>& targets, LogPreview& preview);
 

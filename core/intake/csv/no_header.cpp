@@ -16,7 +16,7 @@ namespace holdband {
 
 namespace {
 
-/// A cell as a sentence shows it.
+/// A cell's text for a sentence.
 std::string cellText(std::string_view text)
 {
     constexpr std::size_t mostBytes = 60;
@@ -28,8 +28,8 @@ std::string cellPlace(std::int64_t line, const std::string& header)
     return linePlace(line) + ", " + columnPlace(header);
 }
 
-/// There are times below that row, but what stands beside them is no number: the times are not what
-/// has to be asked about.
+/// The Problem if there are times below that row but no numbers beside them: then the values, not
+/// the times, are what to ask about.
 std::optional<Problem> valuesUnread(const SampleRows& rows, std::size_t header)
 {
     const auto time = timeWithoutData(rows, header);
@@ -54,7 +54,7 @@ std::optional<Problem> valuesUnread(const SampleRows& rows, std::size_t header)
     return std::nullopt;
 }
 
-/// A header that people give to times, in English or German.
+/// Whether it is a usual header of times, in English or German.
 bool soundsLikeTime(const std::string& header)
 {
     constexpr std::array<std::string_view, 9> words{"time",   "date", "when",  "stamp", "clock",
@@ -64,8 +64,8 @@ bool soundsLikeTime(const std::string& header)
                        [&](std::string_view word) { return name.find(word) != std::string::npos; });
 }
 
-/// The column below that row that is likeliest meant to be the time: by its header, else the first
-/// that has digits and is no number.
+/// The column that is most likely meant to be the time: by its header, else the first one that has
+/// digits and is not a number.
 std::optional<std::size_t> meantAsTime(const SampleRow& header, const SampleRow& below)
 {
     const auto mayBe = [&](std::size_t i) {
@@ -82,7 +82,8 @@ std::optional<std::size_t> meantAsTime(const SampleRow& header, const SampleRow&
     return byDigits;
 }
 
-/// The row below that one has no time that can be read: which cell was tried, and why it is none.
+/// The Problem if the row below that one has no readable time: which cell was tried, and why it is
+/// not a time.
 std::optional<Problem> timesUnread(const SampleRows& rows, std::size_t header)
 {
     if (header + 1 >= rows.size() || rows[header].fields.size() < 2)
@@ -118,7 +119,7 @@ std::optional<Problem> timesUnread(const SampleRows& rows, std::size_t header)
     return problem;
 }
 
-/// The header may be below other lines: the first row as wide as the widest.
+/// Index of the first row with the most columns; other lines may precede the header.
 std::size_t firstWidest(const SampleRows& rows)
 {
     const auto widest =
@@ -128,7 +129,7 @@ std::size_t firstWidest(const SampleRows& rows)
     return static_cast<std::size_t>(widest - rows.begin());
 }
 
-/// Where the log has times but no numbers, or a column that is meant to have times.
+/// The Problem if the log has times but no numbers, or a column that is meant to have times.
 std::optional<Problem> unreadBelow(const std::vector<Sample>& samples, const Sample& widest)
 {
     for (const Sample& sample : samples) {
@@ -146,7 +147,7 @@ bool hasTime(const SampleRow& row)
                        [](const std::string& field) { return looksLikeTime(field); });
 }
 
-/// Without a header: what to say. The sample with most columns speaks.
+/// The Problem of a log without a header, from the sample with most columns.
 tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
 {
     const auto width = [](const Sample& sample) {
@@ -183,7 +184,7 @@ tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
                        timeColumn, headerNames(first));
 }
 
-/// Why the line that was said to be the header's can't be; where it can, no times stand below it.
+/// Why the requested line can't be the header's; if it can, there are no times below it.
 tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int64_t line)
 {
     const std::string place = linePlace(line);

@@ -1,5 +1,5 @@
-// The first rows of a log as they are, and a guess for each column, with its reason. Fast whatever
-// the file's size: only the beginning is read.
+// The first rows of a log as they are, and a guess for each column, with its reason. Fast for
+// files of any size, because only the beginning is read.
 #pragma once
 
 #include "core/intake/log/column_map.h"
@@ -54,7 +54,7 @@ struct LogPreview {
     std::vector<PreviewRow> rows; ///< at most mostPreviewRows, including those before the header
     std::vector<ColumnGuess> columns;
     std::vector<NameGuess> names; ///< of a long log: those in the first rows
-    std::string orderReason;      ///< of the date order; empty where it is open or not needed
+    std::string orderReason;      ///< for the date order; empty if undecided or not needed
 
     /// The guesses as choices.
     ColumnMap map() const;
@@ -68,9 +68,9 @@ struct LogSource {
     std::shared_ptr<const std::string> text = {};
 };
 
-/// Problem (file): it can't be read. Problem (data): it is empty, or it is no text in rows. A log
-/// without a column of times is no Problem: the guess then has none. With requested settings also
-/// Problem (data): the header isn't in that line, or that delimiter splits nothing.
+/// Problem (file): it can't be read. Problem (data): it is empty, or not text in rows. A log
+/// without a column of times is not a Problem: the guess then has none. With requested settings
+/// also Problem (data): the header isn't in that line, or that delimiter splits nothing.
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
                               const LayoutRequest& wish = {});
 
@@ -78,7 +78,7 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
 /// are left out.
 void applyMap(const store::LogbookFile& logbook, const ColumnMap& map, LogPreview& preview);
 
-/// Tries a pattern on the time columns of the first rows. Problem (data): it is no pattern.
+/// Tries a pattern on the time columns of the first rows. Problem (data): it is not a pattern.
 Result<std::vector<PatternTry>> tryPattern(const LogPreview& preview, const ColumnMap& map,
                                            const std::string& pattern);
 

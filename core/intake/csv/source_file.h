@@ -25,7 +25,7 @@ public:
     /// A text in memory that is read like a file.
     static SourceFile ofText(std::shared_ptr<const std::string> text);
 
-    /// Ends the reading after that many bytes. Problem (file): there are fewer.
+    /// Stops reading after that many bytes. Problem (file): there are fewer.
     Done endAt(std::int64_t bytes);
 
     SourceFile(SourceFile&& other) noexcept;

@@ -17,8 +17,8 @@ bool isUnixTime(std::string_view text)
     return scanDecimal(text).has_value() && scanStamp(text).has_value();
 }
 
-/// The first row below the header passes, and so do most of the next ones; the header doesn't.
-/// Below a header that was `said`, most of them are enough.
+/// Whether the first row below the header passes, most of the next ones pass, and the header
+/// doesn't. Below a header that the user chose (`said`) it is enough that most rows pass.
 bool columnPasses(const SampleRows& rows, std::size_t header, std::size_t column, CellTest test,
                   bool said)
 {
@@ -32,7 +32,8 @@ bool columnPasses(const SampleRows& rows, std::size_t header, std::size_t column
            static_cast<std::size_t>(passed) * 2 >= below.size();
 }
 
-/// One of the rows below the header has a number, or a value said to be missing, outside the time.
+/// Whether a row below the header has a number, or a mark for a missing value, outside the time
+/// columns.
 bool dataFollows(const SampleRows& rows, std::size_t header, const TimeColumns& time)
 {
     for (const SampleRow& row : rowsBelow(rows, header)) {
@@ -73,7 +74,7 @@ std::optional<TimeColumns> timeBelow(const SampleRows& rows, std::size_t header,
                                                                          : Found();
         }))
         return two;
-    if (!besideData) // a number by itself is no time for certain
+    if (!besideData) // a number alone is not certain to be a time
         return std::nullopt;
     return first([&](std::size_t i) {
         return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();

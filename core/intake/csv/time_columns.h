@@ -1,4 +1,4 @@
-// Which columns of a log hold its times, by what stands in their cells.
+// Finds the time columns of a log by the contents of their cells.
 #pragma once
 
 #include "core/intake/csv/header.h"
@@ -10,12 +10,12 @@
 
 namespace holdband {
 
-/// The time columns by what the rows below row `header` hold; absent: none. `said`: a person says
-/// that it is the header, and rows that hold no times may follow it.
+/// The time columns by the contents of the rows below row `header`; absent if there are none.
+/// `said`: the user chose that row as the header, and rows without times may follow it.
 std::optional<TimeColumns> timeByContent(const SampleRows& rows, std::size_t header,
                                          bool said = false);
 
-/// The same, also where nothing beside the times can be read as a number.
+/// The same, but the rows need no number beside the times.
 std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t header);
 
 } // namespace holdband

@@ -16,8 +16,8 @@ int neverSpace(unsigned char)
     return 0;
 }
 
-/// Fields are mostly a few bytes long; for those a call to the library's copy costs more than the
-/// copying (measured: over a quarter of the time to read a log).
+/// Most fields are a few bytes long; for those, calling the library's copy costs more than the copy
+/// itself (measured: over a quarter of the time to read a log).
 void append(std::string& to, std::string_view text)
 {
     if (text.size() > 32) {

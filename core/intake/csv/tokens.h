@@ -1,5 +1,5 @@
 // Rows and fields of CSV text (RFC 4180: spaces count, quotes around a field, "" inside it), fed in
-// pieces. LF, CR LF and CR end a row; empty lines are no rows. Until the first quote, rows are
+// pieces. LF, CR LF and CR end a row; empty lines are not rows. Until the first quote, rows are
 // split here, in place; from then on libcsv finds the fields. A test checks that both give the same
 // rows. Physical line numbers are counted here, line breaks in quotes included.
 #pragma once
