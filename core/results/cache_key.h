@@ -1,5 +1,5 @@
-// What a stored result of one batch was made from: as long as it is the same, the result holds. Not
-// for use outside core/results.
+// What a cached result of one batch was made from: as long as it is the same, the result is valid.
+// Not for use outside core/results.
 #pragma once
 
 #include "core/results/snapshot.h"
@@ -15,7 +15,7 @@ namespace holdband::results {
 /// Sensors that read the batch's beer at some time.
 std::set<std::string> beerSensorsOf(const Batch& batch);
 
-/// Stretches of the sensor that are left out.
+/// Stretches of the sensor that are left out by hand.
 std::vector<Span> exclusionsOf(const Snapshot& snapshot, const std::string& sensor);
 
 /// A batch's record, its span, and its sensors with their exclusions and readings.
@@ -45,7 +45,7 @@ private:
     std::vector<SensorKey> m_sensors;
 };
 
-/// Which logbook a cache is of, and with which settings.
+/// Identifies a cache's logbook and its settings.
 class CachedLogbook {
 public:
     /// Whether it is another one, or its settings changed, since the last call.

@@ -10,7 +10,7 @@ namespace holdband::results {
 
 namespace {
 
-/// Sensors whose readings a summary of the batch rests on.
+/// Sensors whose readings a summary of the batch uses.
 std::set<std::string> sensorsOf(const Snapshot& snapshot, const Batch& batch, bool hasMeter)
 {
     std::set<std::string> names = beerSensorsOf(batch);
@@ -44,7 +44,7 @@ std::vector<MeterReading> readingsAround(const std::vector<store::StoredReading>
     return readings;
 }
 
-/// Where the meter's resolution is not given it follows from all of its readings.
+/// The meter's resolution; if not set, it follows from all of its readings.
 std::optional<double> resolutionOf(const Meter& meter,
                                    const std::vector<store::StoredReading>& stored)
 {
@@ -89,7 +89,7 @@ Result<ComparisonCache::Key> ComparisonCache::keyOf(const store::LogbookFile& lo
     }
     HOLDBAND_TRY(assignResult(gravitiesOf(logbook, batch), around.gravities));
     for (const std::string& name : sensorsOf(snapshot, batch, !around.meters.empty())) {
-        if (const Sensor* sensor = snapshot.sensor(name)) // loading says what is missing
+        if (const Sensor* sensor = snapshot.sensor(name)) // loading reports a missing sensor
             HOLDBAND_TRY(key.batch.add(snapshot, *sensor, fingerprints));
     }
     return key;
@@ -109,7 +109,7 @@ ComparisonCache::known(const store::LogbookFile& logbook, const Snapshot& snapsh
         if (!*sameBatch || entry.key.surroundings != key->surroundings)
             entry.summary.reset();
     }
-    entry.key = std::move(*key); // the next look begins from here
+    entry.key = std::move(*key); // what the next comparison is compared with
     return entry.summary;
 }
 

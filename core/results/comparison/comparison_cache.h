@@ -1,7 +1,7 @@
-// What comparisons know of each batch since they last looked, so that a change sums up only the
-// batches that it touches. A summary is used again only where everything that it was made from is
-// the same: the settings, the batch's key (core/results/cache_key.h), its gravities, its setup and
-// those that ran on it, and the register readings around it. Belongs to one logbook and to the
+// Each batch's summary from the last comparison, so that after a change only the affected batches
+// are summed up again. A summary is reused only if everything that it was made from is the same:
+// the settings, the batch's key (core/results/cache_key.h), its gravities, its setup and the
+// batches that ran on it, and the register readings around it. Belongs to one logbook and to the
 // thread that reads it.
 #pragma once
 
@@ -17,10 +17,10 @@ namespace holdband::results {
 
 class ComparisonCache {
 public:
-    /// To be called before summaries are asked for; forgets batches that are gone.
+    /// Call before asking for summaries; forgets deleted batches.
     void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
-    /// The batch's summary, where it is known and still holds. Else the caller makes it, from what
-    /// the logbook holds now, and gives it to remember(). `fingerprints`: made for this review.
+    /// The batch's summary if it is cached and still valid. Else the caller makes it from the
+    /// logbook and passes it to remember(). `fingerprints`: made for this review.
     Result<std::optional<analysis::BatchSummary>>
     known(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
           const LoadedSetup& setup, const SummaryRules& rules,
@@ -31,7 +31,7 @@ public:
     int summed() const { return m_summed; }
 
 private:
-    /// A meter that counts for the setup, and what it read from just before the batch to just
+    /// A meter that counts for the setup, and its readings from just before the batch to just
     /// after.
     struct MeterKey {
         Meter meter;
@@ -40,7 +40,7 @@ private:
 
         bool operator==(const MeterKey&) const = default;
     };
-    /// What a summary depends on beside the batch's own record and readings.
+    /// What a summary depends on besides the batch's own record and readings.
     struct Surroundings {
         std::vector<analysis::GravityReading> gravities;
         Setup setup;
@@ -56,14 +56,14 @@ private:
     };
     struct Entry {
         Key key;
-        std::optional<analysis::BatchSummary> summary; ///< absent until it is remembered
+        std::optional<analysis::BatchSummary> summary; ///< absent until remember()
     };
     static Result<Key> keyOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                              const Batch& batch, const LoadedSetup& setup,
                              const SummaryRules& rules, store::SeriesFingerprints& fingerprints);
 
     CachedLogbook m_of;
-    /// By batch and number of edges: two batches and two setups are summed up in their own ways.
+    /// By batch and number of edges: two batches are summed up in a different way from two setups.
     std::map<std::pair<std::string, std::size_t>, Entry> m_entries;
     int m_summed = 0;
 };

@@ -1,4 +1,5 @@
-// The judgement sheet in words: how each criterion was scored, who leads, what would change that.
+// The texts of the judgement sheet: how each criterion was scored, who leads, what would change
+// that.
 #include "core/results/comparison/measure_text.h"
 #include "core/results/comparison/side_texts.h"
 #include "core/text/phrase.h"
@@ -16,7 +17,7 @@ std::string quoted(const std::string& title)
     return Phrase::tr("\"%1\"").with(title);
 }
 
-/// What a criterion is scored from.
+/// The figure that a criterion is scored from.
 std::string figureName(const ScoredFigure& figure, const SideFormat& format)
 {
     if (figure.inSameWeather)
@@ -35,7 +36,7 @@ std::string titled(std::string name)
     return name;
 }
 
-/// Only of plain sums: what was measured is never known to be equal.
+/// Only plain sums can be exactly equal; measured figures never are.
 bool exactlyTheSame(const Measure& measure)
 {
     return measure.rule.id == MeasureId::parts && measure.a == measure.b;
@@ -106,14 +107,14 @@ std::string leadText(const SideBySide& review, const SideFormat& format)
         return Phrase::tr("%1 and %2 are level at %3 of 5.")
             .with(review.a, review.b, format.fixed(a, 1));
     const bool aLeads = sheet.lead == Ahead::a;
-    // Totals that look the same are written with more digits.
+    // Totals that would look equal are written with more digits.
     const int decimals = format.fixed(a, 1) == format.fixed(b, 1) ? 3 : 1;
     return Phrase::tr("%1 leads %2 to %3 (of 5).")
         .with(aLeads ? review.a : review.b, format.fixed(aLeads ? a : b, decimals),
               format.fixed(aLeads ? b : a, decimals));
 }
 
-/// Who would lead once the criterion's weight has passed the tie.
+/// The side that would lead after the criterion's weight passes the tie.
 const std::string& otherSide(const SideBySide& review)
 {
     return review.judgement.sheet.lead == Ahead::a ? review.b : review.a;

@@ -13,7 +13,7 @@ using analysis::MeasureId;
 
 namespace {
 
-/// How a measure is written: its title, what its numbers are multiplied by, and decimals.
+/// How a measure is written: its title, the factor for its numbers, and the decimals.
 struct Style {
     std::string title;
     double factor = 1.0;
@@ -77,7 +77,7 @@ Style styleOf(MeasureId id, const LogbookSettings& settings)
 std::string numberText(double value, const Style& style, const SideFormat& format)
 {
     const double written = value * style.factor;
-    // A count; of several batches its mean.
+    // A count, or the mean count of several batches.
     const bool part = style.decimals == 0 && written != std::round(written);
     return format.fixed(written, part ? 1 : style.decimals);
 }
@@ -97,7 +97,7 @@ std::string boundedText(const std::optional<Bounded>& figure, const Style& style
                   : "–";
 }
 
-/// A divisor that may be next to nothing makes an end that says nothing but "many times".
+/// If the divisor may be close to 0, the upper end is huge and is written as "over" a limit.
 std::string ratioText(const std::optional<Bounded>& ratio, const SideFormat& format)
 {
     constexpr double most = 100.0;

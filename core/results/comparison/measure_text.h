@@ -8,13 +8,13 @@ namespace holdband::results {
 
 MeasureText measureText(const analysis::Measure& measure, const SideFormat& format);
 
-/// One figure of the measure as the table writes it.
+/// One figure of the measure, as in the table.
 std::string figureText(analysis::MeasureId id, double value, const SideFormat& format);
 
-/// What the table calls the measure: "Energy, kWh".
+/// The measure's title in the table: "Energy, kWh".
 std::string measureTitle(analysis::MeasureId id, const SideFormat& format);
 
-/// The two sides that notes speak of.
+/// The names of the two sides, for notes.
 struct SideNames {
     std::string a;
     std::string b;

@@ -1,4 +1,4 @@
-// What both cost over the batches, in words.
+// The texts of what both sides cost over the batches.
 #include "core/results/comparison/side_sentences.h"
 #include "core/results/comparison/side_texts.h"
 #include "core/text/phrase.h"
@@ -20,7 +20,7 @@ std::string moneyBounds(const analysis::Bounded& money, const SideFormat& format
     return format.money(money.value) + format.bounds(money, 2);
 }
 
-/// The first batch after which the line lies lower.
+/// The first batch after which the line is lower.
 std::string batchAfter(double crossing)
 {
     return std::to_string(static_cast<long>(std::floor(crossing)) + 1);

@@ -1,4 +1,4 @@
-// Fairness notes in words: what differs, and what that does to the comparison.
+// The texts of fairness notes: what differs, and how that affects the comparison.
 #include "core/results/comparison/measure_text.h"
 #include "core/text/phrase.h"
 
@@ -13,7 +13,7 @@ struct WrittenNote {
     std::string effect;
 };
 
-/// The two sides of a note, ready to be put into a sentence.
+/// Writes the two sides of a note for its sentences.
 class NoteWriter {
 public:
     NoteWriter(const analysis::FairnessNote& note, const SideFormat& format, const SideNames& names)
@@ -150,7 +150,7 @@ private:
                        Phrase::tr("energies are compared over the shorter time; hours outside are "
                                   "of unequal wholes"))};
     }
-    /// Of setups figures are means.
+    /// For setups, figures are means.
     Phrase meanOr(const Phrase& ofSetups, const Phrase& ofBatches) const
     {
         return m_names.ofSetups ? ofSetups : ofBatches;
@@ -159,7 +159,7 @@ private:
     const std::string& lesser() const { return m_note.a > m_note.b ? m_names.b : m_names.a; }
     const std::string& slower() const
     {
-        if (m_note.a <= 0.0 || m_note.b <= 0.0) // one is not logged at all
+        if (m_note.a <= 0.0 || m_note.b <= 0.0) // one has no log
             return m_note.a <= 0.0 ? m_names.a : m_names.b;
         return greater();
     }

@@ -1,6 +1,6 @@
 // Two batches or two setups compared, in numbers and codes. The window, the command line and the
-// report show this and compute nothing themselves. Numbers are SI as their comments say. The texts
-// for all of it are made last, from these (side_by_side_text.h).
+// report show this and compute nothing themselves. The texts are made last, from these
+// (side_by_side_text.h). The comments name the units.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -23,14 +23,14 @@ namespace holdband::results {
 struct SideBySideRequest {
     std::string a; ///< two batches, or two setups
     std::string b;
-    /// Of setups: the ended batches to take; a setup of which none is named takes all of its own.
+    /// For setups: the ended batches to use; if none of a setup's is named, all of them are used.
     std::vector<std::string> only;
-    std::optional<std::string> fromStage; ///< of batches: align from that stage, not from pitching
+    std::optional<std::string> fromStage; ///< for batches: align from that stage, not from pitching
     char decimalSign = '.';
-    std::optional<Weighing> weighing; ///< absent: what the logbook keeps
+    std::optional<Weighing> weighing; ///< absent: the weights stored in the logbook
 };
 
-/// Where the comparison starts to count.
+/// The start of the compared time.
 struct Alignment {
     std::optional<std::string> stage; ///< absent: pitching
     std::vector<std::string> offered; ///< labels of stages that both have, in A's order
@@ -43,17 +43,16 @@ struct BatchFigure {
     double value = 0.0; ///< in the measure's own unit
 };
 
-/// The mean of several batches as it was computed, before anything impossible was cut off.
+/// The mean of several batches with its interval, before impossible values are cut off.
 struct SetupFigures {
     std::vector<BatchFigure> batches; ///< those that have the measure, in order of pitching
     std::optional<double> mean;
     std::optional<double> low; ///< 95 %, Student t; from three batches on
     std::optional<double> high;
-    bool cut =
-        false; ///< the shown bounds are narrower: below 0 (or above all of it) nothing can be
+    bool cut = false; ///< the shown bounds are cut at what is possible (0, or a share of 1)
 };
 
-/// Of setups, one for each measure.
+/// For setups, one for each measure.
 struct MeasureBatches {
     SetupFigures a;
     SetupFigures b;
@@ -66,7 +65,7 @@ struct DeviationLine {
 };
 
 struct DeviationCharts {
-    std::optional<DeviationLine> a; ///< of batches only
+    std::optional<DeviationLine> a; ///< for batches only
     std::optional<DeviationLine> b;
     std::optional<analysis::Distribution> spreadA; ///< K, covered hold time; common edges
     std::optional<analysis::Distribution> spreadB;
@@ -90,13 +89,13 @@ struct IdleFigures {
 struct SideModel {
     analysis::LiftModel model; ///< its cautions say why it decides nothing
     std::optional<analysis::AtReference> atReference;
-    bool hasMeter = true;   ///< registers are read at all
-    bool hasAmbient = true; ///< the room was measured
+    bool hasMeter = true;   ///< there are register readings
+    bool hasAmbient = true; ///< there are readings of the room
 };
 
 struct SameWeather {
     std::optional<analysis::ReferenceHold> hold; ///< absent where no lift is known
-    bool liftIsMean = true;                      ///< nobody chose it: the mean of both
+    bool liftIsMean = true;                      ///< not chosen by the user: the mean of both
     bool hoursAreMean = true;
     bool any = false; ///< both sides have a line and there is a reference
     SideModel a;
@@ -106,11 +105,11 @@ struct SameWeather {
     std::optional<analysis::Bounded> ratio;
 };
 
-/// What a batch's energy is priced by.
+/// How a batch's energy is priced.
 enum class CostBasis {
     logbookPrices,
     otherPrice,  ///< the user's second price, for all of it
-    sameWeather, ///< the reference hold in the same weather, at what a kWh cost both in the mean
+    sameWeather, ///< the reference hold in the same weather, at the mean price that both paid
 };
 
 /// Total cost over batches at one price of energy.
@@ -126,25 +125,25 @@ struct CostScenario {
 struct Money {
     std::optional<double> partsA; ///< sums of the parts lists
     std::optional<double> partsB;
-    /// The logbook's price, the user's second price, and the same hold in the same weather where
-    /// that decides; each only where it can be had.
+    /// The logbook's price, the user's second price, and the same hold in the same weather if that
+    /// decides; each only if it is available.
     std::vector<CostScenario> scenarios;
-    int lastBatch = 0;               ///< how far the chart goes
+    int lastBatch = 0;               ///< the last batch in the chart
     std::vector<int> batchesInTable; ///< after how many batches a table shows the totals
     std::optional<double> batchesPerYear;
-    /// Where the price changes over the day: what each side paid for a kWh in the mean.
+    /// If the price changes over the day: the mean price that each side paid for a kWh.
     std::optional<double> meanPriceA;
     std::optional<double> meanPriceB;
 };
 
-/// What a measured criterion is scored from.
+/// The figure that a measured criterion is scored from.
 struct ScoredFigure {
     analysis::Measure measure;
-    bool inSameWeather = false; ///< the power drawn in the same weather, not as it was used
+    bool inSameWeather = false; ///< the power drawn in the same weather, not the energy as used
 };
 
 struct Criterion {
-    std::string name;                   ///< as the weights are stored under: "temperature", "noise"
+    std::string name; ///< the name under which the weights are stored: "temperature", "noise"
     std::optional<ScoredFigure> figure; ///< absent: rated by the user
     bool own = false;                   ///< added by the user
     double weight = 1.0;
@@ -157,7 +156,7 @@ struct Criterion {
 
 struct Judgement {
     std::vector<Criterion> criteria;
-    analysis::JudgedSheet sheet; ///< turns: one for each criterion
+    analysis::JudgedSheet sheet; ///< `turns` has one for each criterion
 };
 
 struct SideBySide {
@@ -168,31 +167,31 @@ struct SideBySide {
     std::string setupA; ///< the setup itself, or the batch's
     std::string setupB;
     bool ofSetups = false;
-    bool hasMeterA = true; ///< anything is on record that its energy could be read from
+    bool hasMeterA = true; ///< the record has a source for its energy
     bool hasMeterB = true;
     std::vector<analysis::Measure> measures;
     std::vector<analysis::FairnessNote> notes;
     Alignment alignment;
-    std::vector<analysis::RatioPoint> ratioCurve; ///< of two batches, from the alignment's start
-    std::vector<std::string> batchesA;            ///< what went in
+    std::vector<analysis::RatioPoint> ratioCurve; ///< for two batches, from the alignment's start
+    std::vector<std::string> batchesA;            ///< the compared batches
     std::vector<std::string> batchesB;
-    std::vector<std::string> offeredA; ///< of setups: the ended batches that may be ticked
+    std::vector<std::string> offeredA; ///< for setups: the ended batches that may be ticked
     std::vector<std::string> offeredB;
-    std::vector<MeasureBatches> batchFigures; ///< of setups, one for each measure
+    std::vector<MeasureBatches> batchFigures; ///< for setups, one for each measure
     DeviationCharts deviations;
-    std::vector<IdleFigures> idle; ///< of setups: A's and B's
+    std::vector<IdleFigures> idle; ///< for setups: A's and B's
     SameWeather weather;
     Money money;
     Judgement judgement;
-    SideBySideText text; ///< of all of it, in the user's language and the logbook's units
+    SideBySideText text; ///< in the user's language and the logbook's units
 };
 
 class ComparisonCache;
 
 /// Two batches, or two setups over their ended batches. A name that is both is taken as a batch.
-/// Problem (data): an unknown name (near ones listed), a batch against a setup, the same twice, a
-/// setup without a finished batch, a stage that is not common to both, a batch to take that is on
-/// neither setup or not ended.
+/// Problem (data): an unknown name (with suggestions), a batch against a setup, the same name
+/// twice, a setup without a finished batch, a stage that is not common to both, a chosen batch that
+/// is on neither setup or not ended.
 Result<SideBySide> reviewSideBySide(const store::LogbookFile& logbook,
                                     const SideBySideRequest& request,
                                     ComparisonCache* cache = nullptr);

@@ -37,7 +37,7 @@ std::string alignedFrom(const Alignment& alignment)
                            : Phrase::tr("pitching", "since that moment").text();
 }
 
-/// Of batches: which figures are over which time.
+/// For batches: which figures cover which time.
 std::string scopeOf(const SideBySide& review)
 {
     if (review.alignment.stage)
@@ -63,7 +63,7 @@ std::string idleText(const IdleFigures& idle, const SideFormat& format)
               format.duration(idle.meteredHours), format.power(*idle.meanWatts, 1));
 }
 
-/// All but what batches and setups say in ways of their own.
+/// All texts except those that differ between batches and setups.
 SideBySideText textOf(const SideBySide& review, const SideFormat& format)
 {
     SideBySideText text;

@@ -1,5 +1,5 @@
-// The texts of a comparison, in the logbook's units and with the reader's decimal sign. Surfaces
-// lay them out and change nothing in them.
+// The texts of a comparison, in the logbook's units and with the reader's decimal sign. Window,
+// reports and command line show them unchanged.
 #pragma once
 
 #include "core/analysis/comparison.h"
@@ -17,10 +17,10 @@ struct MeasureText {
     std::string a;
     std::string b;
     std::string difference;     ///< "6.51 (6.32 – 6.70)"
-    std::string differenceOnly; ///< without its bounds: "6.51"
+    std::string differenceOnly; ///< without the bounds: "6.51"
     std::string ratio;          ///< "2.30 (2.21 – 2.39)"
     std::string ahead;          ///< "A", "B", "too close to call", or empty
-    std::string remark;         ///< why nobody is ahead, or what was cut off the bounds; or empty
+    std::string remark;         ///< why nobody is ahead, or how the bounds were cut; may be empty
     std::vector<std::string> batchesA; ///< each batch's figure, as in SideBySide::batchFigures
     std::vector<std::string> batchesB;
     double factor = 1.0; ///< from the measure's own unit to the one that the title names
@@ -29,73 +29,73 @@ struct MeasureText {
 struct NoteText {
     std::string note;   ///< "the room was 2.9 °F warmer for A"
     std::string effect; ///< "A had more heat to move, so its energy says less against it"
-    std::string title;  ///< the measure it touches, as the table calls it
+    std::string title;  ///< the title of the measure that it affects
 };
 
 struct SideModelText {
     std::vector<std::string> figures; ///< "34 times between readings; 12 W and 5.1 W for each °F …"
-    std::vector<std::string> cautions; ///< a sentence each; where there is one, it decides nothing
-    std::vector<std::string> remarks;  ///< what else is to be known, a sentence each
+    std::vector<std::string> cautions; ///< sentences; with any of them the model decides nothing
+    std::vector<std::string> remarks;  ///< sentences
 };
 
 struct SameWeatherText {
     SideModelText a;
     SideModelText b;
     std::string sentence;
-    std::string hold; ///< "7 days with the room 9 °F warmer than the beer (…)"; empty without one
-    std::string energySentence;       ///< the reference hold's kWh of both; empty where not known
-    std::vector<std::string> remarks; ///< of both: that successive pairs are not independent
+    std::string hold; ///< "7 days with the room 9 °F warmer than the beer (…)"; may be empty
+    std::string energySentence;       ///< the reference hold's kWh of both; empty if unknown
+    std::vector<std::string> remarks; ///< for both: that successive pairs are not independent
 };
 
 struct CostScenarioText {
-    std::string name;      ///< of the energy of a batch: "at $0.30 for a kWh"
+    std::string name;      ///< the price of a batch's energy: "at $0.30 for a kWh"
     std::string perBatchA; ///< "$1.73 (1.65 – 1.80)"
     std::string perBatchB;
     std::string sentence;
-    std::string yearSentence; ///< what the batches of a year cost; may be empty
+    std::string yearSentence; ///< the cost of a year's batches; may be empty
 };
 
 struct MoneyText {
     std::string partsA; ///< "$412.00", or "no parts listed"
     std::string partsB;
     std::vector<CostScenarioText> scenarios;
-    std::string timeOfUse; ///< what time of use does to the cost; empty with a flat price
-    std::string why;       ///< where there is no scenario: what is missing
+    std::string timeOfUse; ///< how time-of-use prices affect the cost; empty with a flat price
+    std::string why;       ///< what is missing if there is no scenario
 };
 
 struct CriterionText {
     std::string title; ///< "Temperature"
     std::string a;     ///< "4.2", "–"
     std::string b;
-    std::string how;  ///< how the scores came about
-    std::string turn; ///< what this criterion does to the lead; may be empty
+    std::string how;  ///< how the scores were computed
+    std::string turn; ///< how this criterion affects the lead; may be empty
 };
 
 struct JudgementText {
     std::vector<CriterionText> criteria;
     std::string rule;                 ///< how measured criteria are scored
     std::string sentence;             ///< "Cabinet leads 4.0 to 3.1."
-    std::vector<std::string> turning; ///< a sentence each; one says so where nothing turns it
+    std::vector<std::string> turning; ///< which criteria change the lead; never empty
 };
 
 struct SideBySideText {
-    /// The answer, which every surface begins with: of two setups that the same weather decides
-    /// between, that; else what was used.
+    /// The answer, shown first everywhere: for two setups the power in the same weather if that
+    /// decides, else the energy used.
     std::string headline;
     std::string belowHeadline; ///< the temperature, and what the headline leaves out
     std::string temperatureSentence;
     std::string energySentence;
     std::string alignedFrom; ///< "pitching", "the start of Crash"
-    std::string scope; ///< of batches, a sentence: which figures are over which time; may be empty
+    std::string scope;       ///< for batches: which figures cover which time; may be empty
     std::vector<MeasureText> measures; ///< one for each measure
     std::vector<NoteText> notes;
-    std::vector<std::string> idle; ///< of setups: a sentence for A and one for B
+    std::vector<std::string> idle; ///< for setups: a sentence for A and one for B
     SameWeatherText weather;
     MoneyText money;
     JudgementText judgement;
 };
 
-/// For people, in their language: a usual criterion's name; another one as it was written.
+/// A predefined criterion's name in the user's language; any other name as it was written.
 std::string criterionWord(const std::string& name);
 
 /// The fixed name of a measure: "energy_kwh".

@@ -59,7 +59,7 @@ struct SideFormat {
     {
         return figure.bounded() ? " (" + range(*figure.low, *figure.high, decimals) + ")" : "";
     }
-    /// Of a difference of 1 K in the display unit: 1.8 or 1.
+    /// A difference of 1 K in the display unit: 1.8 or 1.
     double degrees() const { return degreesPerKelvin(settings.temperatureUnit()); }
     std::string degree() const { return std::string(unitText(settings.temperatureUnit())); }
 };

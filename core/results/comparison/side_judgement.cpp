@@ -21,7 +21,7 @@ Measure inSameWeather(const SideBySide& review)
     return power;
 }
 
-/// By the same weather where that decides, else by degree-days, else as it was used.
+/// By the same weather if that decides, else by degree-days, else as used.
 ScoredFigure energyFigure(const SideBySide& review)
 {
     if (review.weather.ahead)
@@ -91,7 +91,7 @@ Criterion ofRating(const SideBySide& review, const std::string& name, const Setu
     return criterion;
 }
 
-/// The usual ones first, then those of either setup's ratings and of the weights.
+/// The predefined ones first, then those in either setup's ratings or in the weights.
 std::vector<std::string> ratedCriteria(const SideBySide& review, const Setup& a, const Setup& b,
                                        const std::vector<Criterion>& measured)
 {

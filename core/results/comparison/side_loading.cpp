@@ -13,7 +13,7 @@ Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& s
     HOLDBAND_TRY(input);
     LoadedRun loaded;
     loaded.input = std::move(*input);
-    loaded.input.days.clear(); // a comparison has none
+    loaded.input.days.clear(); // a comparison shows no days
     loaded.parts = partsTotal(*snapshot.setup(batch.setup));
     loaded.placement = snapshot.sensor(batch.beerSensor)->placement;
     return loaded;

@@ -1,5 +1,5 @@
-// What a comparison reads of its sides: a batch with all that is computed of it, and a setup with
-// its energy. Not for use outside core/results.
+// Loads the sides of a comparison: a batch with its computed figures, and a setup with its energy.
+// Not for use outside core/results.
 #pragma once
 
 #include "core/analysis/setup_comparison.h"
@@ -7,7 +7,7 @@
 
 namespace holdband::results {
 
-/// One batch with all that a ComparisonSide points to.
+/// One batch, and everything that a ComparisonSide points to.
 struct LoadedRun {
     analysis::RunInput input;
     analysis::RunFigures figures;
@@ -17,11 +17,11 @@ struct LoadedRun {
     analysis::ComparisonSide side() const { return {&input, &figures, parts, placement}; }
 };
 
-/// Reads the batch and leaves it to analyse() to compute.
+/// Reads the batch without computing it.
 Result<LoadedRun> loadInput(const store::LogbookFile& logbook, const Snapshot& snapshot,
                             const Batch& batch);
 
-/// Both.
+/// Reads and computes the batch.
 Result<LoadedRun> loadRun(const store::LogbookFile& logbook, const Snapshot& snapshot,
                           const Batch& batch);
 
@@ -39,7 +39,7 @@ struct LoadedSetup {
 Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot& snapshot,
                               const Setup& setup);
 
-/// How batches are summed up for a comparison.
+/// Settings for summing up batches for a comparison.
 struct SummaryRules {
     std::vector<double> edges; ///< of the distribution of deviation, K
     Milliseconds quietAfter{0};
@@ -47,8 +47,8 @@ struct SummaryRules {
     bool operator==(const SummaryRules&) const = default;
 };
 
-/// Computes the run, which has only been read, and sums it up. Touches nothing but what it is
-/// given.
+/// Computes the run, which was only read so far, and sums it up. Uses only its arguments, so it may
+/// run on any thread.
 analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
                                 const SummaryRules& rules);
 

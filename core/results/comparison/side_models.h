@@ -13,8 +13,8 @@ namespace holdband::results {
 struct SidePairs {
     std::vector<analysis::WeatherPair> pairs;
     double meanHours = 0.0; ///< h
-    bool hasMeter = true;   ///< registers are read at all
-    bool hasAmbient = true; ///< the room was measured
+    bool hasMeter = true;   ///< there are register readings
+    bool hasAmbient = true; ///< there are readings of the room
 };
 
 void addWeather(SideBySide& review, SidePairs a, SidePairs b);

@@ -1,4 +1,4 @@
-// What both cost over the batches: parts, energy, and where the lines cross.
+// What both sides cost over the batches: parts, energy, and where the lines cross.
 #include "core/analysis/bounded.h"
 #include "core/results/comparison/side_models.h"
 #include "core/results/comparison/side_sentences.h"
@@ -31,8 +31,8 @@ std::optional<double> onePrice(const LogbookSettings& settings, bool windows)
     return windows || !settings.tariffChanges.empty() ? std::nullopt : settings.tariff.pricePerKwh;
 }
 
-/// Their batches are seldom alike: the same hold in the same weather, where the models decide, at
-/// what a kWh cost both in the mean.
+/// The same hold in the same weather, if the models decide, at the mean price that both paid: the
+/// batches themselves are seldom alike.
 void addSameWeatherScenario(SideBySide& review)
 {
     const Measure& cost = measureOf(review, MeasureId::cost);
@@ -74,7 +74,7 @@ void addMeanPrices(SideBySide& review)
     review.money.meanPriceB = cost.b->value / energy.b->value;
 }
 
-/// How far the chart goes: past the crossings, and some years of brewing.
+/// The last batch in the chart: past the crossings, and some years of brewing.
 int lastBatchOf(const SideBySide& review)
 {
     double last = usualLastBatch;

@@ -11,7 +11,7 @@ namespace holdband::results {
 
 namespace {
 
-/// The deviation over elapsed time from the aligned start, with what of it was settling.
+/// The deviation over elapsed time from the aligned start, with its settling stretches.
 DeviationLine deviationLine(const LoadedRun& run, Instant start)
 {
     DeviationLine line;

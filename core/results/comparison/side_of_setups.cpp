@@ -116,7 +116,7 @@ SetupFigures figuresOf(const SetupSide& side, std::size_t measure)
     return figures;
 }
 
-/// The time that each setup stood ready without a batch.
+/// The time and energy of each setup without a batch.
 IdleFigures idleOf(const SetupSide& side, const Snapshot& snapshot)
 {
     IdleFigures idle;

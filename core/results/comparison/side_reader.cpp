@@ -9,7 +9,7 @@ using analysis::BatchSummary;
 
 namespace {
 
-constexpr std::size_t mostAtWork = 2; ///< batches whose readings are held at once
+constexpr std::size_t mostAtWork = 2; ///< batches whose readings are in memory at the same time
 
 }
 
@@ -75,7 +75,7 @@ SideBySide begunReview(const SideReader& reader, bool ofSetups)
 
 namespace {
 
-/// Of the batches that are not known yet and ran on the setup in one of the spans.
+/// Summaries of the batches that have none yet and ran on the setup in one of the spans.
 Result<Summaries> summariesBeside(SideReader& reader, const LoadedSetup& setup,
                                   const std::vector<Span>& spans, const Summaries& known,
                                   const SummaryRules& rules)
@@ -99,8 +99,8 @@ bool hasWindows(const LogbookSettings& settings)
 
 } // namespace
 
-/// The pairs between readings in which the wanted batches ran; others that ran at the same time are
-/// looked at too.
+/// The pairs between readings in which the wanted batches ran; other batches that ran at the same
+/// time are considered too.
 Result<SidePairs> pairsOf(SideReader& reader, const LoadedSetup& setup,
                           const std::vector<std::string>& wanted, const Summaries& known,
                           const SummaryRules& rules)

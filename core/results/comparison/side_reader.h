@@ -14,10 +14,10 @@
 
 namespace holdband::results {
 
-/// How finely the time at each deviation is drawn: bins between target and the band's edge.
+/// Resolution of the drawn distribution: bins between target and the band's edge.
 inline constexpr int spreadBins = 12;
 
-/// All that one comparison reads with.
+/// What one comparison needs for reading.
 struct SideReader {
     const store::LogbookFile& logbook;
     const Snapshot& snapshot;
@@ -64,8 +64,8 @@ double widestTolerance(const Batch& batch); ///< K
 
 SideBySide begunReview(const SideReader& reader, bool ofSetups);
 
-/// The pairs between readings in which the wanted batches ran; others that ran at the same time are
-/// looked at too.
+/// The pairs between readings in which the wanted batches ran; other batches that ran at the same
+/// time are considered too.
 Result<SidePairs> pairsOf(SideReader& reader, const LoadedSetup& setup,
                           const std::vector<std::string>& wanted, const Summaries& known,
                           const SummaryRules& rules);

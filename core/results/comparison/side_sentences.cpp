@@ -31,7 +31,7 @@ std::string notComparable(const SideBySide& review)
     return Phrase::tr("Their energies can't be compared: no time is metered in both.");
 }
 
-/// %1 and %2 the sides, %3 their energies, %4 how long, %5 the stage from which it counts.
+/// %1 and %2: the sides; %3: their energies; %4: how long; %5: the stage from which it counts.
 Phrase usedBoth(const SideBySide& review)
 {
     if (review.ofSetups)
@@ -41,7 +41,7 @@ Phrase usedBoth(const SideBySide& review)
     return Phrase::tr("Over the same %4 %1 and %2 used %3.");
 }
 
-/// %6 how many times as much, %7 its bounds in brackets or nothing.
+/// %6: the ratio; %7: its bounds in brackets, or nothing.
 Phrase usedTimes(const SideBySide& review)
 {
     if (review.ofSetups)
@@ -52,7 +52,7 @@ Phrase usedTimes(const SideBySide& review)
     return Phrase::tr("Over the same %4 %1 used %6 times %2's energy%7: %3");
 }
 
-/// How the sentence of the energies ends.
+/// The end of the sentence about energy.
 std::string howSure(const SideBySide& review, const Measure& energy)
 {
     if (energy.ahead == Ahead::tooClose)
@@ -73,7 +73,8 @@ std::string sideVerdict(const std::string& name, const LoadedRun& side, const Ve
                     : Phrase::tr("%1, %2", "who, and what became of its run").with(name, headline);
 }
 
-/// Who held closer, or why that can't be said. %1 and %2 the deviations, %3 who.
+/// Which side held closer to the target, or why that is unknown. %1 and %2: the deviations; %3: the
+/// side.
 Phrase typicalPhrase(const SideBySide& review, const Measure& typical)
 {
     if (!typical.ahead)
@@ -86,7 +87,7 @@ Phrase typicalPhrase(const SideBySide& review, const Measure& typical)
                      "Typical deviation %1 against %2, too close to call with these sensors.");
 }
 
-/// With a space before it; empty where it is not known of both.
+/// With a space before it; empty unless known for both.
 std::string typicalDeviation(const SideBySide& review, const SideFormat& format)
 {
     const Measure& typical = measureOf(review, MeasureId::meanAbsoluteDeviation);

@@ -17,10 +17,10 @@ std::string temperatureSentenceOfBatches(const SideBySide& review, const SideFor
                                          const LoadedRun& a, const LoadedRun& b);
 std::string temperatureSentenceOfSetups(const SideBySide& review, const SideFormat& format);
 
-/// The headline and what is below it, when all other sentences of `text` are there.
+/// Adds the headline and the text below it, after all other sentences of `text`.
 void addHeadline(const SideBySide& review, SideBySideText& text);
 
-/// Why nobody is ahead in that measure, and what was cut off an interval; may be empty.
+/// Why nobody is ahead in that measure, and how an interval was cut; may be empty.
 std::string remarkOn(const SideBySide& review, std::size_t measure);
 
 } // namespace holdband::results

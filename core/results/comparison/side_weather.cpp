@@ -17,7 +17,7 @@ std::optional<double> meanLift(const LiftModel& model)
     return model.pairs.empty() ? std::nullopt : std::optional(sum / model.hours());
 }
 
-/// The user's hold, or the mean of both; absent where there is nothing to take a lift from.
+/// The user's hold, or the mean of both; absent if no lift is known.
 std::optional<analysis::ReferenceHold> holdOf(const SideBySide& review, const SidePairs& a,
                                               const SidePairs& b)
 {

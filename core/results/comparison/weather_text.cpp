@@ -1,4 +1,4 @@
-// What each side would draw in the same weather, in words.
+// The texts of what each side would draw in the same weather.
 #include "core/analysis/bounded.h"
 #include "core/results/comparison/side_texts.h"
 #include "core/text/phrase.h"
@@ -43,7 +43,7 @@ std::string liftRange(const LiftModel& model, const SideFormat& format)
            format.difference(model.mostLift, 1);
 }
 
-/// Whose model it is, with the name that sentences call it by.
+/// A side's model, and the name for sentences.
 struct NamedModel {
     const SideModel& side;
     const std::string& name;
@@ -129,7 +129,7 @@ std::vector<std::string> cautionsText(const NamedModel& named, const SideFormat&
     for (const ModelCaution caution : named.side.model.cautions) {
         texts.push_back(cautionText(named, caution, format));
         if (named.side.model.cautions.front() == ModelCaution::noLine)
-            break; // it says all
+            break; // it covers the other cautions
     }
     return texts;
 }
@@ -167,7 +167,7 @@ std::string decision(const SameWeather& weather, const SideBySide& review)
     return Phrase::tr(": %1 needs less.").with(*weather.ahead == Ahead::a ? review.a : review.b);
 }
 
-/// `cautions`: why the side that has no line has none.
+/// `cautions`: why a side has no line.
 std::string weatherSentence(const SideBySide& review, const SideFormat& format,
                             const std::vector<std::string>& cautions)
 {

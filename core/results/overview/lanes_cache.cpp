@@ -36,7 +36,7 @@ Result<BatchLine> LanesCache::lineOf(const store::LogbookFile& logbook, const Sn
         auto unchanged = known->second.key.isSame(*key, fingerprints);
         HOLDBAND_TRY(unchanged);
         if (*unchanged) {
-            known->second.key = std::move(*key); // the next look begins from here
+            known->second.key = std::move(*key); // what the next review is compared with
             return known->second.line;
         }
     }

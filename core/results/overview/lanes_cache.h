@@ -1,7 +1,7 @@
-// What the lanes know of each batch since they last looked, so that a change re-judges only the
-// batches that it touches. A line is used again only where everything that it was made from is the
-// same: the settings and the batch's key (core/results/cache_key.h). Belongs to one logbook and to
-// the thread that reads it.
+// Each batch's line from the last review of the lanes, so that after a change only the affected
+// batches are judged again. A line is reused only if everything that it was made from is the same:
+// the settings and the batch's key (core/results/cache_key.h). Belongs to one logbook and to the
+// thread that reads it.
 #pragma once
 
 #include "core/results/cache_key.h"
@@ -14,9 +14,9 @@ namespace holdband::results {
 
 class LanesCache {
 public:
-    /// To be called before the lines of a review are asked for; forgets batches that are gone.
+    /// Call before asking for the lines of a review; forgets deleted batches.
     void begin(const store::LogbookFile& logbook, const Snapshot& snapshot);
-    /// What batchLineOf gives. `fingerprints`: made for this review.
+    /// The same result as batchLineOf. `fingerprints`: made for this review.
     Result<BatchLine> lineOf(const store::LogbookFile& logbook, const Snapshot& snapshot,
                              const Batch& batch, store::SeriesFingerprints& fingerprints);
 

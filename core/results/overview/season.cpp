@@ -94,7 +94,7 @@ std::string boundsOf(const analysis::EnergyFigure& energy, char sign)
     return " (" + fixedText(energy.low, 2, sign) + " – " + fixedText(energy.high, 2, sign) + ")";
 }
 
-/// %1 is the energy with its bounds, %2 its cost.
+/// %1: the energy with its bounds; %2: its cost.
 Phrase usedPhrase(std::size_t metered, std::size_t all, bool priced)
 {
     if (all == 1)

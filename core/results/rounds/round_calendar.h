@@ -1,4 +1,4 @@
-// Which rounds there should have been: so many a day while a batch runs. Not for use outside
+// Which rounds were due: a fixed number each day while a batch runs. Not for use outside
 // core/results.
 #pragma once
 
@@ -15,7 +15,7 @@ using Windows = std::vector<RoundWindow>;
 Instant dueAt(const RoundColumn& round, const Zone& zone, const Windows& windows);
 /// When its window opens.
 Instant opensAt(const RoundColumn& round, const Zone& zone, const Windows& windows);
-/// When its window is over.
+/// When its window ends; from then on an unread round is missed.
 Instant missedFrom(const RoundColumn& round, const Zone& zone, const Windows& windows);
 
 RoundColumn roundBefore(const RoundColumn& round, const Windows& windows);

@@ -13,14 +13,14 @@ namespace holdband::results {
 namespace {
 
 constexpr Hours recentHours{72.0};
-constexpr Hours staleHours{7 * 24.0}; ///< past this the recent rate says nothing of now
+constexpr Hours staleHours{7 * 24.0}; ///< after that, the recent rate is out of date
 constexpr int mostDecimals = 6;
-constexpr double leastShare = 0.5; ///< of the recent mean power
+constexpr double leastShare = 0.5; ///< as a factor of the recent mean power
 constexpr double mostShare = 2.0;
 
 using Readings = std::vector<store::StoredReading>;
 
-/// kWh counted from one reading to the next; absent over a reset.
+/// kWh counted from one reading to the next; absent across a reset.
 std::optional<double> counted(const MeterReading& from, const MeterReading& to, const Meter& meter)
 {
     const double moved = (to.registerReading - from.registerReading).kilowattHours();
@@ -31,7 +31,8 @@ std::optional<double> counted(const MeterReading& from, const MeterReading& to, 
     return std::nullopt;
 }
 
-/// kW over the last three days of readings, or of the last two; absent with fewer, or over a reset.
+/// kW over the last three days of readings, or of the last two readings; absent with fewer, or
+/// across a reset.
 std::optional<double> recentKilowatts(const Meter& meter, const Readings& readings)
 {
     double kwh = 0.0;
@@ -48,7 +49,7 @@ std::optional<double> recentKilowatts(const Meter& meter, const Readings& readin
     return hours > 0.0 ? std::optional(kwh / hours) : std::nullopt;
 }
 
-/// 0.01 kWh is read to two decimals.
+/// 0.01 kWh needs two decimals.
 int decimalsOf(Energy resolution)
 {
     int decimals = 0;
@@ -66,7 +67,7 @@ int decimalsOf(const Meter& meter, const Readings& readings)
     return std::min(decimals, mostDecimals);
 }
 
-/// Of a late reading: it lies between its neighbours.
+/// A late reading must be between its neighbours.
 void expectBetween(RoundRow& row, const MeterReading& after)
 {
     if (!row.lastAt || after.event)
@@ -75,14 +76,14 @@ void expectBetween(RoundRow& row, const MeterReading& after)
     row.expectedWhy = Phrase::tr("Between the reading before it and the one after it.");
 }
 
-/// Past the top the register begins again: said, and the range ends or begins there.
+/// If the range passes the register's top, it ends or begins there, and the sentence says so.
 void endAtTop(RoundRow& row, const Meter& meter, char sign)
 {
     if (!meter.rollsOverAt || row.expected->second < meter.rollsOverAt->kilowattHours())
         return;
     const double top = meter.rollsOverAt->kilowattHours();
     const double beyond = row.expected->second - top;
-    if (row.expected->first >= top) { // surely past it
+    if (row.expected->first >= top) { // certainly past it
         row.expected = {row.expected->first - top, beyond};
         row.expectedWhy += " " + Phrase::tr("It has passed its top since.").text();
         return;

@@ -1,5 +1,5 @@
-// A row of the round: what was read last, and where the next reading should fall. Not for use
-// outside core/results.
+// A row of the round: the last reading, and the expected range of the next. Not for use outside
+// core/results.
 #pragma once
 
 #include "core/results/rounds/rounds_sheet.h"
@@ -9,15 +9,15 @@
 
 namespace holdband::results {
 
-/// The row for a reading at `at`, which may lie before readings that are there.
+/// The row for a reading at `at`, which may be before stored readings.
 /// `sign`: the decimal sign of the sentences.
 RoundRow meterRow(const Meter& meter, const std::vector<store::StoredReading>& all, Instant at,
                   char sign);
 
-/// Of a gravity: not above the last one.
+/// For a gravity: not above the last one.
 void expectFall(RoundRow& row);
 
-/// The band of the running batch whose beer the thermometer reads.
+/// For a thermometer: the band of the running batch whose beer it reads.
 void expectBand(RoundRow& row, const Snapshot& snapshot, Instant now);
 
 } // namespace holdband::results

@@ -1,5 +1,5 @@
-// The grid of the last rounds: its columns, and what stands in the cells of a row. Not for use
-// outside core/results.
+// The grid of the last rounds: its columns, and the cells of a row. Not for use outside
+// core/results.
 #pragma once
 
 #include "core/results/rounds/rounds_sheet.h"
@@ -11,14 +11,14 @@
 
 namespace holdband::results {
 
-/// The last rounds: up to now while a batch runs or something was read today, else up to the last
-/// reading; or as many sheets before them.
+/// The last rounds: up to now while a batch runs or if something was read today, else up to the
+/// last reading; or that many sheets before them.
 std::vector<RoundColumn> columnsShown(const Snapshot& snapshot, Instant now, int sheetsBack);
 
 /// Places instants and readings in the columns of a sheet.
 class RoundsGrid {
 public:
-    /// Of the sheet's columns, which must outlive it. `lastIsOpen`: the last one may still be read.
+    /// `sheet` must outlive it. `lastIsOpen`: the last column may still be read.
     RoundsGrid(const RoundsSheet& sheet, bool lastIsOpen) : m_sheet(sheet), m_lastIsOpen(lastIsOpen)
     {
     }

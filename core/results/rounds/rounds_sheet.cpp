@@ -14,7 +14,7 @@ namespace holdband::results {
 
 namespace {
 
-/// The rows and cells of one sheet as they come together.
+/// Collects the rows and cells of one sheet.
 class SheetMaker {
 public:
     SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, const RoundsWish& wish,
@@ -33,7 +33,7 @@ public:
         }
     }
 
-    /// Meters that are read no longer but have readings in the grid, to be corrected there.
+    /// Adds meters that are no longer read but have readings in the grid that may need correction.
     void addPastMeters()
     {
         for (const Meter& meter : m_snapshot.meters) {
@@ -47,7 +47,7 @@ public:
     Done addThermometers()
     {
         for (const Sensor& sensor : m_snapshot.sensors) {
-            // A gravity belongs to a batch, whose own row takes it; power is not read by eye.
+            // A gravity belongs to its batch's row; power is not read by eye.
             const bool thermometer =
                 sensor.reads != SensorKind::gravity && sensor.reads != SensorKind::power;
             if (!sensor.readByHand || !thermometer ||
@@ -77,7 +77,7 @@ public:
         return {};
     }
 
-    /// Of batches that have ended, where their gravities stand in the grid.
+    /// Adds ended batches that have gravities in the grid.
     Done addPastGravities()
     {
         for (const Batch& batch : m_snapshot.batches) {
@@ -87,7 +87,7 @@ public:
         return {};
     }
 
-    /// A batch that runs can be filled in from its pitching on, whether or not it was read.
+    /// A running batch can be filled in from its pitching on, even before its first reading.
     void noteEarlierPitches()
     {
         for (const Batch& batch : m_snapshot.batches) {
@@ -104,7 +104,7 @@ private:
             m_sheet.hasEarlier = true;
     }
 
-    /// Whether some of them stand in the grid.
+    /// Whether any of them is in the grid.
     template <typename Stored>
     bool hasShown(const std::vector<Stored>& readings) const
     {
@@ -172,7 +172,7 @@ private:
 
     const store::LogbookFile& m_logbook;
     const Snapshot& m_snapshot;
-    Instant m_at; ///< of the round that is typed
+    Instant m_at; ///< time of the round that is typed
     RoundsSheet& m_sheet;
     RoundsGrid m_grid;
     HistoryFormat m_format;

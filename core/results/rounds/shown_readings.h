@@ -12,7 +12,7 @@
 
 namespace holdband::results {
 
-/// A reading of any row, as the grid shows it.
+/// A reading of any kind of row, as the grid shows it.
 struct ShownReading {
     Instant at;
     double value;
@@ -22,13 +22,13 @@ struct ShownReading {
     std::string history;
 };
 
-/// How numbers and times of the past are written.
+/// How earlier values and times are written.
 struct HistoryFormat {
     const Zone& zone;
     char sign = '.';
 };
 
-/// A hand reading as a number in the row's unit.
+/// Converts a hand reading to the row's unit.
 double inUnit(double value, ReadingUnit from, ReadingUnit to);
 
 std::vector<ShownReading> shownOf(const std::vector<store::StoredReading>& readings,
