@@ -1,5 +1,5 @@
-// What the history says of one change: a verb as a code, and the names and counts that belong to
-// it. Words are made of it when it is shown (history_text.h), in the language of the reader.
+// The history's entry for one change: a verb as a code, and its names and counts. The text is made
+// when it is shown (history_text.h), in the language of the reader.
 #pragma once
 
 #include "core/model/names.h"
@@ -15,7 +15,7 @@ namespace holdband::store {
 
 /// What was done, with the arguments in brackets. In order of the codes in history_entry.cpp.
 enum class HistoryVerb {
-    other, ///< (a sentence): what no version of this program says
+    other, ///< (a sentence) that no version of this program writes
     logbookCreated,
     descriptionLoaded, ///< (file)
     importMade,        ///< (file)
@@ -86,7 +86,7 @@ struct HistoryEntry {
     bool operator==(const HistoryEntry&) const = default;
 };
 
-/// The written names of verbs and kinds, as the store and descriptions hold them.
+/// The codes of verbs and kinds, as stored in logbooks and descriptions.
 std::string_view codeOf(HistoryVerb verb);
 std::optional<HistoryVerb> historyVerbOf(std::string_view code);
 /// `own` for an unknown name, so that undo passes over what it doesn't know.
@@ -94,7 +94,7 @@ HistoryKind historyKindNamed(std::string_view name);
 
 std::vector<HistoryVerb> allHistoryVerbs();
 
-/// Arguments as the store holds them: a JSON list of texts. What is no such list is read as none.
+/// Arguments as stored: a JSON list of texts. Anything else is read as an empty list.
 std::string argumentsText(std::span<const std::string> arguments);
 std::vector<std::string> argumentsFrom(std::string_view text);
 

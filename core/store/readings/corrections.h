@@ -1,5 +1,5 @@
-// Registers and what was read by hand are corrected alike, each in tables of its own: a correction
-// is a record, and the value that holds now is the last one. Not for use outside core/store.
+// Corrections of register and hand readings, which work alike on separate tables: a correction is a
+// record, and the last one gives the value in force. Not for use outside core/store.
 #pragma once
 
 #include "core/store/logbook_file.h"
@@ -32,14 +32,14 @@ Done addCorrection(const Change& change, const CorrectedReadings& tables,
 Done setReadingNote(const Change& change, const CorrectedReadings& tables, std::int64_t reading,
                     const std::string& note);
 
-/// In the order in which they were made. `condition`: of the readings, which are called r; it has
+/// In the order in which they were made. `condition`: SQL on the readings, which are called r, with
 /// one placeholder, for `owner`.
 Result<std::vector<Correction>> readCorrections(const Database& database,
                                                 const CorrectedReadings& tables,
                                                 const std::string& condition, std::int64_t owner);
 
-/// `apply(stored, correction)` for each correction in order. One whose reading is not among these
-/// is passed over.
+/// Calls `apply(stored, correction)` for each correction in order. Corrections of other readings
+/// are skipped.
 template <typename Stored, typename Apply>
 void applyCorrections(std::vector<Stored>& readings, const std::vector<Correction>& corrections,
                       Apply apply)

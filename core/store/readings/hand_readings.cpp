@@ -45,7 +45,7 @@ void correctInForce(StoredHandReading& stored, const Correction& correction)
     now.decimals = correction.decimals;
 }
 
-/// `which`: a condition beside the owner's.
+/// `which`: SQL, a condition in addition to the owner's.
 Result<std::vector<StoredHandReading>> readStored(const LogbookFile& logbook,
                                                   const HandOwner& owner, const std::string& which)
 {

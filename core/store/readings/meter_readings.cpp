@@ -13,9 +13,9 @@ namespace {
 
 constexpr CorrectedReadings registerTables{"meter_readings", "meter_corrections", "kwh"};
 
-// meter_readings.set_aside: 0 while it counts, 1 while its import is taken back, else the entry
-// that took it out of the record by itself. That is never entry 1, since the meter came before; nor
-// is any entry of another logbook, which are below 0.
+// meter_readings.set_aside: 0 while the reading counts, 1 while its import is withdrawn, else the
+// id of the history entry that deleted it on its own. That is never entry 1, because the meter had
+// to be added first; entries of another logbook are below 0.
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Stored>
@@ -65,9 +65,9 @@ void correctRegisterInForce(StoredReading& stored, const Correction& correction)
 
 constexpr const char* countsOnly = " AND r.set_aside = 0";
 
-/// Readings of one meter with their corrections. `more`: columns beside those of each reading, and
-/// tables joined for them. `which`: a condition beside the meter's, an order, a limit; its places
-/// are filled by `parts`.
+/// Readings of one meter with their corrections. `more`: SQL, further columns and the tables joined
+/// for them. `which`: SQL, a condition in addition to the meter's, an order, a limit; its
+/// placeholders are bound to `parts`.
 template <typename Stored, typename... Part>
 Result<std::vector<Stored>> readRegister(const LogbookFile& logbook, const std::string& meter,
                                          Stored (*from)(const Statement&), const std::string& more,
@@ -102,8 +102,8 @@ Result<std::vector<StoredReading>> readMeterReadings(const LogbookFile& logbook,
 Result<std::vector<RecordedRegister>> readRegisterRecord(const LogbookFile& logbook,
                                                          const std::string& meter)
 {
-    // As a load brings them: with the imports that are withdrawn, those that were left out, and
-    // those that count.
+    // In the order in which a load adds them: of withdrawn imports, deleted ones, and those that
+    // count.
     return readRegister<RecordedRegister>(
         logbook, meter, recordedFrom, ", r.import, r.line, r.set_aside FROM meter_readings r",
         " ORDER BY r.at, r.set_aside = 0, r.set_aside <> 1, r.import, r.id");
