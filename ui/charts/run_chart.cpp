@@ -63,7 +63,7 @@ void addLeftOut(const results::RunReview& review, RunChart& chart)
             {{chart.msOf(each.span.start), chart.msOf(each.span.end)}, each.why});
 }
 
-/// The holes without what was left out by hand.
+/// The holes without the stretches that were left out by hand.
 std::vector<Stretch> gapsOf(const std::vector<Stretch>& holes,
                             const std::vector<LeftOutStretch>& leftOut)
 {
@@ -83,7 +83,7 @@ std::vector<Stretch> gapsOf(const std::vector<Stretch>& holes,
     return gaps;
 }
 
-/// What the runs of the track leave out of [0, lengthMs].
+/// The parts of [0, lengthMs] that the runs of the track don't cover.
 std::vector<Stretch> holesOf(const Track& track, double lengthMs)
 {
     std::vector<Stretch> holes;

@@ -92,7 +92,7 @@ struct RunChart {
     std::vector<BandPiece> bands;
     std::vector<ChartLine> lines;                ///< the beer last, so that it is drawn on top
     std::vector<analysis::Track> deviation;      ///< by stage
-    std::vector<TrackPyramid> deviationPyramids; ///< of each of them
+    std::vector<TrackPyramid> deviationPyramids; ///< one for each of these
     std::vector<Stretch> gaps;                   ///< the beer's temperature is not known
     std::vector<LeftOutStretch> leftOut;         ///< known, but left out by hand; outside the gaps
     std::vector<Stretch> settling;               ///< not judged

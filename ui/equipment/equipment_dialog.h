@@ -1,5 +1,5 @@
-// What the dialogs of setups, sensors and meters share: the setups to choose from, and how the
-// thing that was typed is saved.
+// Shared by the dialogs of setups, sensors and meters: the list of setups, and saving the typed
+// item.
 #pragma once
 
 #include "ui/equipment/equipment_tables.h"
@@ -11,7 +11,7 @@ class QComboBox;
 
 namespace holdband::ui {
 
-/// How a kind of equipment is stored, and what the history calls it.
+/// How a kind of equipment is stored, and its verbs in the history.
 template <typename Thing>
 struct EquipmentStoring {
     store::HistoryVerb added;
@@ -24,13 +24,13 @@ class EquipmentDialog : public FormDialog {
 protected:
     using FormDialog::FormDialog;
 
-    /// Fills the list with the setups in use, and with `chosen` where that one is retired; `none`
-    /// as in offerChoices().
+    /// Fills the list with the setups in use, and with `chosen` if it is retired; `none` as in
+    /// offerChoices().
     static void offerSetups(QComboBox* list, const Equipment& equipment, const std::string& chosen,
                             const QString& none = {});
 
-    /// Adds the thing where `oldName` is empty, else changes the one of that name; says the Problem
-    /// where what was typed has one.
+    /// Adds the item if `oldName` is empty, else changes the one of that name; shows the Problem if
+    /// the typed values have one.
     template <typename Thing>
     void saveThing(const Result<Thing>& typed, const std::string& oldName,
                    const EquipmentStoring<Thing>& storing)

@@ -98,7 +98,8 @@ void MeterDialog::fill()
     m_moves->model()->setRows(moveRows(m_meter.moves, m_format));
 }
 
-/// 999.99 is the most that such a register shows: it starts again one unit further on.
+/// Where the register rolls over. The user may type the highest value that it shows, such as
+/// 999.99: then it rolls over one unit further.
 std::optional<Energy> MeterDialog::topMeant() const
 {
     const auto typed = m_top->value<Energy>();
@@ -112,7 +113,7 @@ std::optional<Energy> MeterDialog::topMeant() const
                                                    : *typed;
 }
 
-/// Of what is typed as the top.
+/// The unit of the last digit of the typed highest value.
 double MeterDialog::lastDigit() const
 {
     const QString text = m_top->edit()->text().trimmed();

@@ -1,4 +1,4 @@
-// Edits a sensor: what it reads, where its probe is, its accuracy, and its offsets.
+// Edits a sensor: what it measures, where its probe is, its accuracy, and its offsets.
 #pragma once
 
 #include "core/editing/ice_point.h"
@@ -37,7 +37,7 @@ protected:
 private:
     void addFields();
     void fill();
-    /// Only temperatures are read by eye in the rounds.
+    /// Enables "read by eye" for temperatures only: the rounds have no other sensors.
     void offerReadingByEye();
     void takeIcePoint(const results::IcePoint& point);
     Result<Sensor> typedSensor();

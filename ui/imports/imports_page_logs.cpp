@@ -1,4 +1,4 @@
-// What the page shows of its logs, and what it asks about them.
+// The page's logs: how they are shown, and the questions about them.
 #include "ui/imports/imports_page.h"
 
 #include "core/exchange/file_writer.h"
@@ -139,7 +139,7 @@ void ImportsPage::askNewTarget(bool meter, int column, const QString& name)
     dialog->open();
 }
 
-/// The column, or the name, for which it was set up, takes it at once.
+/// Assigns the new sensor or meter to the column or name for which it was made.
 void ImportsPage::takeNewTarget(int column, const QString& name, const QString& target)
 {
     if (current() < 0)

@@ -70,7 +70,8 @@ void PastImports::takeLines(std::vector<store::ImportLine> lines, const Zone& zo
     m_filling = true;
     setWords(tableOf(m_lines, zone));
     setVisible(!m_lines.empty());
-    // The one that was picked, wherever it stands now; else the newest, or the one in its place.
+    // Selects the same import as before, wherever it is now; else the newest, or the one in its
+    // row.
     const auto same =
         std::find_if(m_lines.begin(), m_lines.end(), [&](const store::ImportLine& line) {
             return m_picked && line.id == *m_picked;

@@ -139,7 +139,7 @@ void CorrectionBar::say(const QString& words)
     m_message->show();
 }
 
-/// True where the same value was asked about before; else asks.
+/// True if the same value was already asked about; otherwise asks.
 bool CorrectionBar::confirmed(const QString& question)
 {
     if (m_asked == m_value->text())
@@ -149,7 +149,7 @@ bool CorrectionBar::confirmed(const QString& question)
     return false;
 }
 
-/// Of the reading that is corrected, or as typed; absent and refused where that is no time.
+/// The time of the corrected reading, or the typed one; absent, with a message, if that is no time.
 std::optional<Instant> CorrectionBar::instant()
 {
     if (m_cell.value)
@@ -190,7 +190,7 @@ void CorrectionBar::keepRegister()
     checkRegister(*reading);
 }
 
-/// Beside its neighbours in time, as in a round.
+/// Checks the reading against its neighbours in time, as in a round.
 void CorrectionBar::checkRegister(const MeterReading& reading)
 {
     const auto work = [name = m_row.name, id = m_cell.id, late = !m_cell.value,
@@ -202,7 +202,7 @@ void CorrectionBar::checkRegister(const MeterReading& reading)
     };
     m_session->ask<intake::ReadingCheck>(
         this, work, [this, reading, asked = m_value->text()](Result<intake::ReadingCheck> check) {
-            if (m_value->text() != asked || !isVisible()) // it is about a number that is gone
+            if (m_value->text() != asked || !isVisible()) // the answer is about an old value
                 return;
             if (check)
                 takeCheck(reading, *check);
@@ -283,7 +283,7 @@ void CorrectionBar::saveHand()
         change(addingHand(m_row, *reading), addedText());
 }
 
-/// Only the note was changed.
+/// Saves a change of the note alone.
 void CorrectionBar::saveNote()
 {
     change(settingNote(standing(), core(m_note->text().trimmed())),
@@ -308,7 +308,7 @@ CorrectionNote CorrectionBar::typedNote() const
             note != m_cell.note ? std::optional(std::move(note)) : std::nullopt};
 }
 
-/// `words`: said once it is done.
+/// `words`: shown after it is done.
 void CorrectionBar::change(const ReadingChange& work, const QString& words)
 {
     m_session->change<bool>(

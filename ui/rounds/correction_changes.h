@@ -1,5 +1,5 @@
-// What the bar beneath the grid of rounds does to the logbook: each change as work for the
-// session's writer. Nothing is done before that runs it.
+// The changes that the bar below the grid of rounds makes to the logbook, each as work for the
+// session's writer. Nothing happens before the writer runs it.
 #pragma once
 
 #include "core/model/readings.h"
@@ -13,25 +13,25 @@
 
 namespace holdband::ui {
 
-/// True once it is done.
+/// Returns true after it is done.
 using ReadingChange = std::function<Result<bool>(const store::LogbookFile&)>;
 
-/// A reading that stands: its row, and its id in the store.
+/// A stored reading: its row, and its id in the store.
 struct StandingReading {
     results::RoundRow row;
     std::int64_t id = 0;
 };
 
-/// What is said beside a correction.
+/// The reason and note of a correction.
 struct CorrectionNote {
     std::string why;
-    std::optional<std::string> note; ///< the reading's own, where it is another now
+    std::optional<std::string> note; ///< the reading's note, if it was changed
 };
 
-/// A late reading of the row.
+/// Adds a late reading to the row.
 ReadingChange addingRegister(const results::RoundRow& row, const MeterReading& reading);
 ReadingChange addingHand(const results::RoundRow& row, const HandReading& reading);
-/// The reading is the first of another meter in the place of the row's.
+/// Adds the reading as the first of another meter that replaced the row's.
 ReadingChange replacingMeter(const results::RoundRow& row, const MeterReading& reading);
 
 ReadingChange correctingRegister(const StandingReading& standing, const MeterReading& reading,

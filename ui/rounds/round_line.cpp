@@ -47,7 +47,7 @@ void RoundLine::setTemperatureUnit(TemperatureUnit unit)
     showCorrected();
 }
 
-/// What the sample's temperature makes of the gravity.
+/// Shows the gravity corrected by the sample's temperature.
 void RoundLine::showCorrected()
 {
     if (m_sampleRefused)
@@ -191,7 +191,7 @@ bool RoundLine::eventFilter(QObject* watched, QEvent* event)
     return QObject::eventFilter(watched, event);
 }
 
-/// Beneath the field in hand: how the expected range came about.
+/// Below the focused field: how the expected range was computed.
 void RoundLine::explainExpected(bool focused)
 {
     if (m_state != State::empty)
@@ -266,7 +266,7 @@ intake::TypedHandReading RoundLine::typedHand() const
 
 void RoundLine::clearTyped()
 {
-    // Not clear(): what was kept is taken back by the logbook's undo, not by the line's.
+    // Not clear(): the saved reading is undone by the logbook's undo, not by the field's.
     m_field->setText({});
     m_note->setText({});
     if (m_sample)

@@ -1,4 +1,4 @@
-// How the widgets of a round's line stand in the grid.
+// Lays out the widgets of a round's line in the grid.
 #include "ui/rounds/round_line.h"
 
 #include "ui/rounds/round_entry.h"
