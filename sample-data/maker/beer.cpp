@@ -10,7 +10,7 @@ constexpr double specificHeat = 4000.0;      // J/(kg K)
 constexpr double heatOfFermentation = 586e3; // J/kg extract
 constexpr double waterDensity = 0.9982;      // kg/L at 20 °C
 
-/// °Plato of a gravity at 20 °C: the cubic of the trade, within 0.002 of NBS Circular 440.
+/// °Plato of a gravity at 20 °C: the trade's usual cubic, within 0.002 of NBS Circular 440.
 double plato(double gravity)
 {
     const double g = gravity;

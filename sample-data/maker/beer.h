@@ -1,4 +1,4 @@
-// Beer in a vessel as one lump of heat: what it holds, what fermentation gives off.
+// Beer in a vessel as one thermal mass: its heat capacity and the heat of fermentation.
 #pragma once
 
 #include "sample-data/maker/scenario.h"
@@ -7,8 +7,8 @@ namespace holdband::sample {
 
 inline constexpr double vesselVolumeL = 5.0 * 3.785411784; ///< 5 US gallons
 
-/// Heat to warm the vessel's beer by one kelvin, J/K. Specific heat 4.0 kJ/(kg K), the middle of
-/// what is given for beer and wort (3.85 to 4.10): an estimate.
+/// Heat to warm the vessel's beer by one kelvin, J/K. Specific heat 4.0 kJ/(kg K), an estimate in
+/// the middle of the values published for beer and wort (3.85 to 4.10).
 double heatCapacity(const Batch& batch);
 
 /// Extract fermented from original to final gravity, kg, after Balling.

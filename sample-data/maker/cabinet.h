@@ -1,5 +1,5 @@
 // The second arrangement: an insulated cabinet for one vessel, its air cooled by a small compressor
-// and stirred by a fan, with a heat belt. One meter sees all of it.
+// and stirred by a fan, with a heat belt. One meter measures all of it.
 #pragma once
 
 #include "sample-data/maker/control.h"
@@ -11,7 +11,7 @@ class Cabinet {
 public:
     explicit Cabinet(const Scenario& scenario) : m_scenario(scenario) {}
 
-    /// Goes on by `seconds` from `at` with the room at `roomC`.
+    /// Advances by `seconds` from `at` with the room at `roomC`.
     void step(Instant at, double roomC, double seconds);
 
     double beerC() const { return m_beerC; }

@@ -1,5 +1,5 @@
-// Time in the sample's scenario: instants are UTC seconds; people's times are those of
-// America/Denver in the spring of 2026 (UTC-7, from 8 March 2026 09:00 UTC on UTC-6).
+// Time in the sample's scenario: instants are UTC seconds; local times are those of America/Denver
+// in the spring of 2026 (UTC-7, from 8 March 2026 09:00 UTC on UTC-6).
 #pragma once
 
 #include <chrono>
@@ -10,11 +10,11 @@ namespace holdband::sample {
 
 using Instant = std::chrono::sys_seconds;
 
-/// Denver's wall clock at an instant, held as if it were UTC.
+/// Denver's wall clock at an instant, stored as if it were UTC.
 Instant denverWall(Instant at);
 
-/// The instant of a Denver wall time "2026-03-07 18:00". The hour that the clock change leaves out
-/// is not used in the scenario.
+/// The instant of a Denver wall time "2026-03-07 18:00". The scenario doesn't use the hour that the
+/// clock change skips.
 Instant denver(std::string_view wallTime);
 
 /// "2026-03-07 18:00", Denver.
@@ -30,7 +30,7 @@ struct WallParts {
 };
 WallParts parts(Instant wall);
 
-/// From one instant to another, the last not included.
+/// From one instant to another, excluding the end.
 struct Span {
     Instant from;
     Instant to;

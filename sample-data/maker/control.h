@@ -1,4 +1,4 @@
-// On/off control with a differential, and for compressors a least time off between two runs.
+// On/off control with a differential, and for compressors a minimum time off between two runs.
 #pragma once
 
 #include "sample-data/maker/clock.h"
@@ -7,10 +7,10 @@ namespace holdband::sample {
 
 class Switch {
 public:
-    /// What is switched drives the value down (cooling) or up (heating).
+    /// The switched device drives the value down (cooling) or up (heating).
     enum class Drives { down, up };
 
-    /// Comes on when the value is more than `onAt` kelvin past the target on the wrong side, goes
+    /// Switches on when the value is more than `onAt` kelvin past the target on the wrong side, and
     /// off when it is less than `offAt` past it.
     Switch(Drives drives, double onAt, double offAt, std::chrono::seconds leastOff = {})
         : m_drives(drives), m_onAt(onAt), m_offAt(offAt), m_leastOff(leastOff)

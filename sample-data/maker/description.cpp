@@ -13,7 +13,7 @@ std::string number(double value)
     return format("%g", value);
 }
 
-/// The scenario's texts hold no character that JSON would have to escape.
+/// The scenario's texts contain no character that JSON would have to escape.
 std::string quoted(const std::string& text)
 {
     return "\"" + text + "\"";

@@ -1,5 +1,5 @@
-// The parts of the description that the model does not move: what stands in the room, which file
-// holds which sensor, what was noted. Each is a run of JSON members without the last comma.
+// The parts of the description that don't depend on the model: the equipment, which file has which
+// sensor, the journal. Each is a list of JSON members without the last comma.
 #pragma once
 
 namespace holdband::sample {

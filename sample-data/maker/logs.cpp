@@ -17,7 +17,7 @@ constexpr auto interval = 5min;
 constexpr double sensorNoiseC = 0.03;
 constexpr double missingShare = 0.0006;
 
-/// A sensor: its error, its noise, its resolution of 1/16 °C, and now and then no value at all.
+/// A sensor: its error, its noise, its resolution of 1/16 °C, and sometimes no value at all.
 class Sensor {
 public:
     Sensor(std::uint64_t start, double errorC) : m_noise(start), m_errorC(errorC) {}

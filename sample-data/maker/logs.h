@@ -1,4 +1,4 @@
-// The loggers: what the sensors said every five minutes, in three differently shaped CSV files.
+// The loggers: the sensors' readings every five minutes, in three CSV files of different formats.
 #pragma once
 
 #include "sample-data/maker/scenario.h"
@@ -12,7 +12,7 @@ namespace holdband::sample {
 std::string loopLog(const Scenario& scenario, const Trace& trace);
 
 /// A few lines before the header, semicolons, decimal commas, °C to a sixteenth, date and time in
-/// columns of their own (dd.mm.yyyy, Denver's time), CRLF.
+/// separate columns (dd.mm.yyyy, Denver's time), CRLF.
 std::string cabinetLog(const Scenario& scenario, const Trace& trace);
 
 /// Tabs, RFC 3339 times in UTC, °F to a tenth.

@@ -14,7 +14,7 @@ constexpr double bathLossWperK = 0.9;
 constexpr double coilWperK = 7.5;
 constexpr double vesselLossWperK = 1.0;
 constexpr double pumpW = 12.0;
-constexpr double pumpHeatShare = 0.6; // of a pump's power that ends in the coolant
+constexpr double pumpHeatShare = 0.6; // share of a pump's power that heats the coolant
 constexpr double stirrerW = 5.0;
 constexpr double loopBeltW = 24.0;
 constexpr double loopControllerW = 3.0;
@@ -26,7 +26,7 @@ bool within(const std::vector<Span>& spans, Instant at)
                        [at](const Span& span) { return span.contains(at); });
 }
 
-/// Heat that the compressor takes from the bath for each joule it uses; falls with the lift.
+/// Heat that the compressor removes from the bath for each joule it uses; falls with the lift.
 double performance(double roomC, double bathC)
 {
     return 1.9 - 0.02 * (roomC - bathC);

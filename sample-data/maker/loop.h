@@ -1,5 +1,5 @@
 // The first arrangement: a bath of coolant kept cold by one compressor, and for each of two vessels
-// a pump through its coil and a heat belt. One meter sees all of it.
+// a pump through its coil and a heat belt. One meter measures all of it.
 #pragma once
 
 #include "sample-data/maker/control.h"
@@ -13,7 +13,7 @@ class CoolantLoop {
 public:
     explicit CoolantLoop(const Scenario& scenario) : m_scenario(scenario) {}
 
-    /// Goes on by `seconds` from `at` with the room at `roomC`.
+    /// Advances by `seconds` from `at` with the room at `roomC`.
     void step(Instant at, double roomC, double seconds);
 
     double beerC(std::size_t vessel) const { return m_vessels[vessel].beerC; }

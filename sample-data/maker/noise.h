@@ -1,5 +1,5 @@
-// Chance for the sample: the same numbers on every machine. The engine is pinned down by the C++
-// standard, its distributions are not, so these are our own and use plain arithmetic only.
+// Random numbers for the sample, the same on every machine. The C++ standard specifies the engine
+// exactly but not the distributions, so these are our own and use plain arithmetic only.
 #pragma once
 
 #include <cstdint>
@@ -14,7 +14,7 @@ public:
     /// At least 0 and below 1, all 53 bits of a double.
     double uniform() { return static_cast<double>(m_engine() >> 11U) * 0x1.0p-53; }
 
-    /// Mean 0, standard deviation 1, never beyond 6: the sum of twelve uniforms less their mean.
+    /// Mean 0, standard deviation 1, never beyond 6: the sum of twelve uniforms minus their mean.
     double normal()
     {
         double sum = -6.0;

@@ -1,4 +1,4 @@
-// Named plans of the scenario, to begin a batch with. Common practice, no source.
+// Named plans of the scenario, from which batches can be started. Common practice, no source.
 #pragma once
 
 #include <string>

@@ -22,7 +22,7 @@ struct Round {
     bool evening;
 };
 
-/// Every possible round of the scenario, at a human minute.
+/// Every possible round of the scenario, a few minutes early or late as people are.
 std::vector<Round> possibleRounds(const Scenario& scenario)
 {
     Noise noise(401);
@@ -51,7 +51,7 @@ bool missed(const Scenario& scenario, const Round& round)
     });
 }
 
-/// Twice a day while the arrangement is in use; on Sunday mornings else.
+/// Twice a day while the arrangement is in use; otherwise on Sunday mornings.
 bool due(const std::vector<Span>& inUse, const Round& round)
 {
     const bool busy = std::any_of(inUse.begin(), inUse.end(),
@@ -74,7 +74,7 @@ double loopRegister(const Scenario& scenario, const Trace& trace, Instant at)
     return (used - trace.at(scenario.powerCut.to).loopJoules) / joulesPerKwh;
 }
 
-/// The last digit before the point and the first one after it change places.
+/// Swaps the last digit before the point and the first one after it.
 std::string digitsSwapped(std::string kwh)
 {
     const std::size_t point = kwh.find('.');

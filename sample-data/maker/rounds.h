@@ -1,5 +1,5 @@
-// The twice-daily rounds in front of the two meters, with what people do: minutes early or late, a
-// round missed, digits swapped and put right the next morning, a register that starts again.
+// The twice-daily readings of the two meters, with what happens to people: minutes early or late, a
+// missed round, digits swapped and corrected the next morning, a register that was reset to 0.
 #pragma once
 
 #include "sample-data/maker/scenario.h"

@@ -1,5 +1,5 @@
 // The scenario: which batches ran when and how, and what went wrong. Temperatures of schedules are
-// in degrees Fahrenheit, as the house wrote them down; everything else is SI.
+// in degrees Fahrenheit, as the brewers wrote them; everything else is SI.
 #pragma once
 
 #include "sample-data/maker/clock.h"
@@ -24,8 +24,8 @@ struct Stage {
     std::string label;
     double targetF;
     double hours;             ///< 0 = to the batch's end
-    bool ramp = false;        ///< a straight line from the target before
-    double settleHours = 0.0; ///< 0 = not said
+    bool ramp = false;        ///< a straight line from the previous target
+    double settleHours = 0.0; ///< 0 = not set
 };
 
 struct Batch {
@@ -35,7 +35,7 @@ struct Batch {
     Instant pitched;
     Instant ended;
     Instant emptied;
-    double fillF; ///< the wort's temperature when it comes into the vessel
+    double fillF; ///< the wort's temperature when the vessel is filled
     double originalGravity;
     double finalGravity;
     double halfwayHours; ///< from pitching until half of the extract is fermented
@@ -43,7 +43,7 @@ struct Batch {
     std::vector<Stage> schedule;
 };
 
-/// A round of meter readings that nobody made.
+/// A round of meter readings that was missed.
 struct MissedRound {
     std::string day; ///< "2026-03-06", Denver
     bool evening;
@@ -52,25 +52,25 @@ struct MissedRound {
 struct Scenario {
     Span whole;
     std::vector<Batch> batches;
-    std::vector<Span> bathOn;  ///< the loop's coolant is kept cold
-    std::vector<Span> loopLog; ///< the loop's logger writes
+    std::vector<Span> bathOn;  ///< when the loop's coolant is cooled
+    std::vector<Span> loopLog; ///< when the loop's logger writes
     std::vector<Span> cabinetLog;
-    std::vector<Span> loopRounds; ///< its meter is read twice a day, else on Sunday mornings
+    /// When its meter is read twice a day; otherwise on Sunday mornings.
+    std::vector<Span> loopRounds;
     std::vector<Span> cabinetRounds;
     std::vector<MissedRound> missed;
     Span powerCut;
-    Span pumpStopped; ///< vessel 1's pump
-    Span lidOpen;     ///< the cabinet's lid
+    Span pumpStopped; ///< of vessel 1
+    Span lidOpen;     ///< of the cabinet
     Span probeOut;    ///< the cabinet's beer probe hangs in the room
     Span loopLogGap;
     Span warmSpell;
-    Instant mistyped; ///< the loop's round next after this was typed wrongly
+    Instant mistyped; ///< the loop's next round after this was typed wrongly
 };
 
 Scenario springTrials();
 
-/// The batch's target at an instant, °C. Before pitching it is the first one, after the end the
-/// last.
+/// The batch's target at an instant, °C; before pitching the first one, after the end the last.
 double targetC(const Batch& batch, Instant at);
 
 } // namespace holdband::sample

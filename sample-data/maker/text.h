@@ -1,4 +1,4 @@
-// Text of the sample's files: printf into a string, and bytes into a file with every error seen.
+// Text of the sample's files: printf into a string, and bytes into a file with all errors checked.
 #pragma once
 
 #include <filesystem>
@@ -6,10 +6,10 @@
 
 namespace holdband::sample {
 
-/// As std::snprintf, in the "C" locale that the program never leaves.
+/// As std::snprintf, in the "C" locale, which the program never changes.
 [[gnu::format(printf, 1, 2)]] std::string format(const char* pattern, ...);
 
-/// False when the file could not be written whole.
+/// False if the file could not be written completely.
 [[nodiscard]] bool writeFile(const std::filesystem::path& path, const std::string& bytes);
 
 } // namespace holdband::sample

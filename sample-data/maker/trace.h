@@ -1,4 +1,4 @@
-// What truly happened, minute by minute: the model run through the whole scenario.
+// The true temperatures and energies, minute by minute: the model run through the whole scenario.
 #pragma once
 
 #include "sample-data/maker/scenario.h"

@@ -1,4 +1,4 @@
-// The room that both arrangements stand in: seasons, days, weather, and one warm spell.
+// The temperature of the room with both arrangements: seasons, days, weather, and one warm spell.
 #pragma once
 
 #include "sample-data/maker/scenario.h"
