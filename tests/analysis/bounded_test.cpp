@@ -18,7 +18,7 @@ TEST(Bounded, DifferenceAndRatioByIntervalArithmetic)
     EXPECT_EQ(ratioOf(a, b), (Bounded{2, 1.5, 3}));
 }
 
-TEST(Bounded, RatioToNothingIsAbsentOrUnbounded)
+TEST(Bounded, RatioToZeroIsAbsentOrUnbounded)
 {
     EXPECT_FALSE(ratioOf(Bounded{10, 9, 12}, exactly(0)));
     EXPECT_EQ(ratioOf(Bounded{10, 9, 12}, Bounded{5, 0, 6}), (Bounded{2, 1.5, std::nullopt}));
@@ -34,7 +34,7 @@ TEST(Bounded, SizeOfAFigure)
     EXPECT_EQ(sizeOf(Bounded{-2, std::nullopt, std::nullopt}).value, 2.0);
 }
 
-TEST(Bounded, DoubtHasAFloor)
+TEST(Bounded, UncertaintyHasAFloor)
 {
     EXPECT_EQ(withUncertainty(0.3, 0.5, 0.0), (Bounded{0.3, 0.0, 0.8}));
     EXPECT_FALSE(withUncertainty(0.3, std::nullopt, 0.0).bounded());

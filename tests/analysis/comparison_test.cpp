@@ -45,7 +45,7 @@ TEST(Comparison, DoesNotWidenWhereOneMeterMeasuredBoth)
     EXPECT_EQ(measureOf(compare(a, c), MeasureId::energy).ahead, Ahead::tooClose);
 }
 
-TEST(Comparison, AssumesTwoPercentForAnUnknownMeterAndSaysSo)
+TEST(Comparison, AssumesTwoPercentForAnUnknownMeterAndNotesIt)
 {
     TrialSide a = steadySide("Loop meter", 10.0);
     a.input.setup = SetupEnergy(
@@ -121,7 +121,7 @@ Series oneHump(double peak)
     return series({{0, 20}, {4, 20}, {5, peak}, {6, 20}, {11, 20}, {16, 20}, {20, 20}});
 }
 
-TEST(Comparison, TimesTakeTheLeastAndGreatestOfThreeJudgings)
+TEST(Comparison, TimesRangeFromTheLowestToTheHighestOfThreeJudgings)
 {
     TrialSide a = steadySide("Loop meter", 10.0);
     a.input.judging.beer = oneHump(22);
@@ -150,7 +150,7 @@ TEST(Comparison, DeviationsHaveTheSensorsAccuracyAndAFloor)
     expectBounds(measureOf(comparison, MeasureId::meanDeviation).a, 0.1, -0.4, 0.6);
 }
 
-TEST(Comparison, MeanDeviationsAreComparedByTheirSize)
+TEST(Comparison, MeanDeviationsAreComparedByAbsoluteValue)
 {
     TrialSide a = steadySide("Loop meter", 10.0);
     a.input.judging.beer = levelSeries(19.2);
@@ -313,7 +313,7 @@ TEST(SetupComparison, NobodyIsAheadByLessThanTheInstrumentsMayBeWrong)
     EXPECT_EQ(compareSetups(a, b)[0].ahead, Ahead::b) << "one meter measured both";
 }
 
-TEST(SetupComparison, TheSensorsDoubtIsTheSameInEveryBatch)
+TEST(SetupComparison, TheSensorsUncertaintyIsTheSameInEveryBatch)
 {
     const auto batches = [](double kelvins, std::optional<double> doubt) {
         BatchSummary batch = only(MeasureId::rmsDeviation, kelvins);
@@ -345,7 +345,7 @@ TEST(SetupComparison, NobodyIsAheadOnTemperatureWhereABatchMissedAStage)
     EXPECT_EQ(compareSetups(a, b)[id].ahead, std::nullopt);
 }
 
-TEST(SetupComparison, CutsWhatCantBe)
+TEST(SetupComparison, CutsIntervalsToWhatIsPossible)
 {
     const Bounded around{0.5, -0.5, 1.5};
     EXPECT_EQ(possible(around, MeasureId::insideShare), (Bounded{0.5, 0.0, 1.0}));

@@ -36,7 +36,7 @@ TEST(Distribution, APieceIsSpreadEvenlyOverItsBins)
     EXPECT_DOUBLE_EQ(spread.belowMs + spread.aboveMs, 0.0);
 }
 
-TEST(Distribution, WhatLiesBeyondTheOutermostEdgesIsCountedApart)
+TEST(Distribution, TimeBeyondTheOutermostEdgesIsCountedSeparately)
 {
     // 0 → 4 → 0 in 4 h with bins from 1 to 3.
     const auto spread = distributionOf(trackOf(series({{0, 0}, {2, 4}, {4, 0}}), 4), 0.0,
@@ -86,7 +86,7 @@ TEST(Distribution, OfTheWorkedExampleAgreesWithItsVerdict)
     EXPECT_DOUBLE_EQ(extent->most, 2.0);
 }
 
-TEST(BandEdges, HoldTheBandsOwnEdges)
+TEST(BandEdges, IncludeTheBandsOwnEdges)
 {
     EXPECT_THAT(bandEdges(1.0, {-0.1, 0.2}, 2), ElementsAre(-1.0, -0.5, 0.0, 0.5, 1.0));
     EXPECT_THAT(bandEdges(1.0, {-1.2, 2.1}, 2),

@@ -26,7 +26,7 @@ struct Pair {
     }
 };
 
-TEST(Fairness, NothingToSayOfTwoRunsAlike)
+TEST(Fairness, NoNotesForTwoEqualRuns)
 {
     EXPECT_THAT(Pair{}.kinds(), IsEmpty());
 }
@@ -179,7 +179,7 @@ TEST(Fairness, NoCommonMetering)
     EXPECT_THAT(pair.kinds(), ElementsAre(NoteKind::noCommonMetering));
 }
 
-TEST(Fairness, BatchesAtOnce)
+TEST(Fairness, BatchesAtTheSameTime)
 {
     Pair pair;
     pair.b.input.concurrentBatches.push_back({{hour(0), hour(10)}, 1.0});
@@ -196,7 +196,7 @@ TEST(Fairness, MeterAccuracyAssumed)
     EXPECT_THAT(pair.kinds(), ElementsAre(NoteKind::meterAccuracyAssumed));
 }
 
-TEST(Fairness, NothingIsAssumedOfAMeterOutOfService)
+TEST(Fairness, NoAccuracyIsAssumedForAMeterOutOfService)
 {
     Pair pair;
     EnergySource old =
@@ -232,7 +232,7 @@ TEST(Fairness, OneMeterAtDifferentTimes)
     EXPECT_THAT(pair.kinds(), ElementsAre(NoteKind::oneMeter));
 }
 
-TEST(Fairness, OneMeterAtOnce)
+TEST(Fairness, OneMeterAtTheSameTime)
 {
     Pair pair;
     pair.b = steadySide("Loop meter", 10.0);

@@ -60,7 +60,7 @@ TEST(Alcohol, AgreesWithTheCheckTable)
     }
 }
 
-TEST(Alcohol, IsNothingWithoutFermentation)
+TEST(Alcohol, IsZeroWithoutFermentation)
 {
     EXPECT_NEAR(alcoholBalling(sg(1.050), sg(1.050)), 0.0, 1e-12);
     EXPECT_EQ(apparentAttenuation(sg(1.0), sg(1.0)), 0.0);

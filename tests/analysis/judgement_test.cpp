@@ -29,7 +29,7 @@ void expectScores(const std::optional<Scores>& scores, double a, double b)
     EXPECT_DOUBLE_EQ(scores->b, b);
 }
 
-TEST(Scores, TheOneAheadHasFiveTheOtherByHowManyTimesWorse)
+TEST(Scores, TheOneAheadGetsFiveTheOtherFiveDividedByHowManyTimesWorse)
 {
     expectScores(scoresOf(measure(MeasureId::energy, 10, 4, Ahead::b)), 2.0, 5.0);
     expectScores(scoresOf(measure(MeasureId::energy, 4, 10, Ahead::a)), 5.0, 2.0);
@@ -58,7 +58,7 @@ TEST(Judgement, IsTheMeanByWeight)
     EXPECT_FALSE(sheet.turns[2].byRemoval);
 }
 
-TEST(Judgement, TellsWhichCriterionTurnsIt)
+TEST(Judgement, NamesTheCriteriaThatChangeTheLead)
 {
     // Differences A − B by weight: +3, −2, +0.5. A leads by 1.5.
     const JudgedSheet sheet = judge({{1, Scores{5, 2}}, {1, Scores{2, 4}}, {0.5, Scores{4, 3}}});
@@ -79,7 +79,7 @@ TEST(Judgement, AtTheTieBothAreLevel)
     EXPECT_TRUE(sheet.turns[0].byRemoval) << "without it B leads";
 }
 
-TEST(Judgement, OfNothing)
+TEST(Judgement, WithoutCriteria)
 {
     EXPECT_FALSE(judge({}).totals);
     EXPECT_FALSE(judge({{0, Scores{5, 2}}}).totals);

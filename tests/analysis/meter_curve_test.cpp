@@ -46,7 +46,7 @@ TEST(MeterCurve, RatedPowerTightensTheBounds)
     expectFigure(curve(twelveHours(), {}, 150).over(hourSpan(11, 13)), 0.2, 0.0, 1.0);
 }
 
-TEST(MeterCurve, ARatedPowerThatIsTooSmallIsIgnoredAndSaid)
+TEST(MeterCurve, ARatedPowerThatIsTooSmallIsIgnoredAndReported)
 {
     // 50 W for 12 h are 0.6 kWh, plus 0.1 of resolution: a reading of 1.2 shows that the rated
     // power is wrong.
@@ -69,7 +69,7 @@ TEST(MeterCurve, TheRatedPowerIsIgnoredForThatPairOnly)
     expectFigure(both.over(hourSpan(10, 15)), 0.5, 0.0, 1.1);
 }
 
-TEST(MeterCurve, TheEstimateLiesWithinItsBoundsWhereTheMeterRanFlatOut)
+TEST(MeterCurve, TheEstimateIsWithinItsBoundsWhereTheMeterRanAtFullPower)
 {
     // 1.2 kWh in 12 h at 95 W (1.14): within the resolution, so the power is possible, but the
     // straight line rises faster than it allows.
@@ -98,7 +98,7 @@ TEST(MeterCurve, ARolloverAddsTheTop)
     expectFigure(curve(readings, {}, {}, 100000).over(hourSpan(0, 5)), 12.5, 0.0, 26.0);
 }
 
-TEST(MeterCurve, NothingIsTakenFromARolloverThatCannotBe)
+TEST(MeterCurve, AnImpossibleRolloverGivesNoEnergy)
 {
     const std::vector<MeterReading> readings{meterReading(0, 12000, 0),
                                              meterReading(10, 11, 0, MeterEvent::rollover)};

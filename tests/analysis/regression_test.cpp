@@ -33,7 +33,7 @@ TEST(Regression, OfFourPoints)
     EXPECT_NEAR(fit->prediction(3.5).high(), 4.1 + t * std::sqrt(0.9 * 2.05), 1e-9);
 }
 
-TEST(Regression, AWeightOfTwoPullsLikeTwoPoints)
+TEST(Regression, AWeightOfTwoCountsLikeTwoPoints)
 {
     const std::vector<FitPoint> weighted{{0, 1, 2}, {1, 3, 1}, {2, 2, 1}, {3, 4, 4}};
     const std::vector<FitPoint> repeated{{0, 1, 1}, {0, 1, 1}, {1, 3, 1}, {2, 2, 1},

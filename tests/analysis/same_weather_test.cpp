@@ -62,13 +62,13 @@ TEST(QuietPairs, BeginNoSoonerThanTheWaitAfterPitching)
     EXPECT_NEAR(quietOf(input, between)[0].liftK, 9.0, 1e-9);
 }
 
-TEST(QuietPairs, LieWhollyInsideTheBatch)
+TEST(QuietPairs, AreWhollyInsideTheBatch)
 {
     const std::vector<Span> between{hours(84, 96), hours(96, 108)};
     EXPECT_THAT(spansOf(quietOf(steadyRun(100, 29.0), between)), ElementsAre(hours(84, 96)));
 }
 
-TEST(QuietPairs, LieWhollyInHoldTime)
+TEST(QuietPairs, AreWhollyInHoldTime)
 {
     // A crash at 100 h that arrives at 110 h (20 → 2 ± 1 falls below 3 after 17/18 of 10.588 h).
     RunInput input = steadyRun(140, 29.0);
@@ -84,7 +84,7 @@ TEST(QuietPairs, LieWhollyInHoldTime)
     EXPECT_NEAR(pairs.at(1).liftK, 26.1, 1e-9);
 }
 
-TEST(QuietPairs, MayGoOnFromOneHeldStageToTheNext)
+TEST(QuietPairs, MayContinueFromOneHoldToTheNext)
 {
     RunInput input = steadyRun(120, 29.0);
     input.batch.schedule = {hold("Hold", 20.0, 90), hold("Goes on", 20.0)};
@@ -162,7 +162,7 @@ TEST(WeatherPairs, ShareThePowerAmongTheBatchesThatRan)
     EXPECT_EQ(weatherPairs(setup, between, {a, b}).size(), 1u);
 }
 
-TEST(WeatherPairs, AreOnlyThoseOfTheBatchesAskedFor)
+TEST(WeatherPairs, AreOnlyThoseOfTheRequestedBatches)
 {
     const SetupEnergy setup = oneMeter({meterReading(0, 0), meterReading(12, 1.2)});
     const SetupRun other{"Other", hours(0, 24), false, {{{hours(0, 12), 4.0}}}};
@@ -220,7 +220,7 @@ TEST(LiftModel, WeighsByHours)
     EXPECT_NEAR(model.fit->slope, 2.0, 1e-6);
 }
 
-TEST(LiftModel, SaysWhatTheReferenceHoldTakes)
+TEST(LiftModel, GivesTheEnergyOfTheReferenceHold)
 {
     const LiftModel model = liftModel(line(6, 4.0, 0.6, 0.0));
     const auto at = atReference(model, {6.0, 100.0});
@@ -241,7 +241,7 @@ TEST(LiftModel, TheReferenceHoldsIntervalIsTheMeansTimesItsHours)
     EXPECT_GT(at->oneMoreKwh.halfWidth, at->kwh.halfWidth);
 }
 
-TEST(SameWeather, OneIsAheadOnlyWhereBothDecideAndTheIntervalsPart)
+TEST(SameWeather, OneIsAheadOnlyIfBothDecideAndTheIntervalsDoNotOverlap)
 {
     const auto ahead = [](const std::vector<WeatherPair>& a, const std::vector<WeatherPair>& b) {
         const LiftModel left = liftModel(a);
@@ -259,7 +259,7 @@ TEST(SameWeather, OneIsAheadOnlyWhereBothDecideAndTheIntervalsPart)
     EXPECT_EQ(ahead({}, dearer), std::nullopt);
 }
 
-TEST(SameWeather, NoPowerIsBelowNothing)
+TEST(SameWeather, NoPowerIsBelowZero)
 {
     EXPECT_EQ(notNegative({1.0, 3.0}), (Bounded{1.0, 0.0, 4.0}));
     EXPECT_EQ(notNegative({-2.0, 1.0}), (Bounded{0.0, 0.0, 0.0}));

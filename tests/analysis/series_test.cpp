@@ -134,7 +134,7 @@ TEST(Exclusions, AStretchBetweenReadingsLeavesThePieceUncovered)
     EXPECT_DOUBLE_EQ(cover(series, gap(180), {hour(0), hour(4)}).coveredMs(), 3 * hourMs);
 }
 
-TEST(Exclusions, BreaksAreSeenFromASpanThatBeginsLater)
+TEST(Exclusions, BreaksAlsoCountInASpanThatBeginsLater)
 {
     Series series = test::series({{0, 20}, {1, 20}, {2, 20}, {3, 20}, {4, 20}, {5, 20}});
     applyExclusions(series, {{hour(0.5), hour(0.6)}, {hour(3), hour(3.2)}});
@@ -142,7 +142,7 @@ TEST(Exclusions, BreaksAreSeenFromASpanThatBeginsLater)
     EXPECT_DOUBLE_EQ(cover(series, gap(180), {hour(1.5), hour(5)}).coveredMs(), 1.5 * hourMs);
 }
 
-TEST(Offsets, HoldFromTheirTimeUntilTheNextOneReplacesThem)
+TEST(Offsets, ApplyFromTheirTimeUntilTheNextOneReplacesThem)
 {
     Series series = test::series({{0, 20}, {1, 20}, {2, 20}, {3, 20}, {4, 20}});
     applyOffsets(series, {{hour(1), TemperatureDifference::kelvins(-0.5), {}},

@@ -85,7 +85,7 @@ TEST(Settling, AllowedHoursAreCountedOnTheClock)
     EXPECT_DOUBLE_EQ(run.stage().aboveMs, 2 * hourMs);
 }
 
-TEST(Settling, UncoveredTimeIsNeverForgiven)
+TEST(Settling, UncoveredTimeNeverCountsAsSettling)
 {
     // Covered outside 2–3 h, arrives at 3 h: settling 1 h; the first 2 h are hold time without
     // data.
@@ -133,7 +133,7 @@ TEST(Settling, CrossingTheWholeBandWithinOnePieceIsAnArrival)
     EXPECT_NEAR(run.stage().belowMs, 2 * hourMs, 1e-6);
 }
 
-TEST(Settling, NothingCoveredIsNoArrivalAndNoSettling)
+TEST(Settling, WithoutCoveredTimeThereIsNoArrivalAndNoSettling)
 {
     const Judged run = judge({hold("Hold", 20)}, 6, series({{0, 23}, {3, 22}, {6, 21}}), 90);
     EXPECT_FALSE(run.stage().arrival);
@@ -208,7 +208,7 @@ TEST(Settling, ARampDoesNotSettle)
     EXPECT_NEAR(run.stage(1).aboveMs, 9 * hourMs, 1e-6);
 }
 
-TEST(Settling, ACrashIsForgivenWhileTheBeerTravels)
+TEST(Settling, ACrashIsNotJudgedWhileTheBeerSettles)
 {
     // 20 °C to 2 °C, 3 K an hour from 10 h on: 3 °C is passed at 10 h + 17/3 h.
     const Judged run = judge({hold("Hold", 20, 10), hold("Crash", 2)}, 20,

@@ -95,7 +95,7 @@ SetupEnergy steady()
     return SetupEnergy({meterSource("A", {meterReading(0, 0, 0), meterReading(20, 20, 0)})});
 }
 
-TEST(Shares, BatchesAtOnceHaveEqualParts)
+TEST(Shares, BatchesAtTheSameTimeHaveEqualShares)
 {
     // One: 0–10 h, two: 5–15 h. One: 5 h alone and 5 h of a half.
     const std::vector<ConcurrentBatch> concurrentBatches{{hourSpan(0, 10), 1},
@@ -130,7 +130,7 @@ TEST(Shares, BoundsAreTheWeightedSumsOverSpansOfConstantWeight)
     EXPECT_NEAR(share.high, 31.5, 1e-9);
 }
 
-TEST(Shares, ABatchThatNeverSharesKeepsTheMetersBounds)
+TEST(Shares, ABatchThatNeverSharesHasTheMetersBounds)
 {
     // The neighbour touches its span and does not run during it.
     const std::vector<ConcurrentBatch> concurrentBatches{{hourSpan(0, 20), 1},
@@ -140,7 +140,7 @@ TEST(Shares, ABatchThatNeverSharesKeepsTheMetersBounds)
     EXPECT_EQ(sharesOf(concurrentBatches, 0).size(), 1u);
 }
 
-TEST(Shares, ABatchThatStandsInForAnotherDoesNotCutTheSpan)
+TEST(Shares, ABatchThatReplacesAnotherDoesNotCutTheSpan)
 {
     // Two neighbours one after the other: the weight is constantly a half.
     const std::vector<ConcurrentBatch> concurrentBatches{
@@ -196,7 +196,7 @@ TEST(Cost, EachWindowsEnergyHasItsBounds)
     EXPECT_NEAR(cost->high, 0.3 * 21, 1e-9);
 }
 
-TEST(Cost, WindowsThatWereReadAtTheirEdgesAreBoundedByThemselves)
+TEST(Cost, WindowsWithReadingsAtTheirEdgesHaveSeparateBounds)
 {
     const SetupEnergy read =
         oneMeter({meterReading(0, 0.0), meterReading(10, 10.0), meterReading(20, 11.0)}, 0.01);
@@ -209,7 +209,7 @@ TEST(Cost, WindowsThatWereReadAtTheirEdgesAreBoundedByThemselves)
     EXPECT_NEAR(cost->high, 1.001 + 0.303, 1e-9);
 }
 
-TEST(Cost, ANegativePriceTurnsItsBoundsRound)
+TEST(Cost, ANegativePriceSwapsTheBounds)
 {
     const auto cost = costOver(steady(), alone(0, 20), {{hourSpan(0, 20), -0.1}}, hourSpan(0, 20));
     ASSERT_TRUE(cost);

@@ -78,7 +78,7 @@ TEST(Quantiles, MixPiecesAndLevels)
     EXPECT_NEAR(quantile(track, 0.75), 2.0, 1e-9);  // 3 h: 2 + 1
 }
 
-TEST(Quantiles, OfNothingAndOfOneLevel)
+TEST(Quantiles, OfNoTimeAndOfOneLevel)
 {
     EXPECT_TRUE(timeQuantiles(trackOf(series({{0, 1}}), 1, 1), 0.0, std::array{0.5}).empty());
     EXPECT_EQ(quantile(trackOf(series({{0, 7}, {1, 7}}), 1, 1), 0.05), 7.0);

@@ -29,7 +29,7 @@ TEST(Schedule, AStageThatBeginsAtTheEndIsLeftOut)
     EXPECT_EQ(placed({hold("One", 20, 5), hold("Two", 18)}, 5.001).size(), 2u);
 }
 
-TEST(Schedule, AStageIsCutByTheEndAndARampKeepsItsSlope)
+TEST(Schedule, TheBatchsEndCutsAStageAndARampHasTheSameSlope)
 {
     const auto stages = placed({hold("Hold", 20, 5), ramp("Rise", 22, 10)}, 10);
     EXPECT_EQ(stages.at(1).span, (Span{hour(5), hour(10)}));
@@ -93,7 +93,7 @@ TEST(Crash, IsTheFirstHoldFiveDegreesBelowTheStageBefore)
     EXPECT_EQ(crashStage(placed({hold("A", 2, 5), hold("B", 20)}, 20)), std::nullopt);
 }
 
-TEST(Crash, IsNotAHoldAtTheFootOfARamp)
+TEST(Crash, IsNotAHoldAfterARamp)
 {
     // The hold's target equals that of the stage before it.
     EXPECT_EQ(crashStage(placed({hold("A", 20, 5), ramp("Fall", 2, 10), hold("Cold", 2)}, 40)),

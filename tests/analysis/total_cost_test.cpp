@@ -14,7 +14,7 @@ SideCost cost(double parts, double perBatch, double doubt)
     return {parts, {perBatch, perBatch - doubt, perBatch + doubt}};
 }
 
-TEST(Crossing, WhereTheDearerOneSavesWithEachBatch)
+TEST(Crossing, IsWhereTheMoreExpensiveOneSavesWithEachBatch)
 {
     // 400 + 1 N = 100 + 4 N at N = 100; savings 3 ± 1.
     const Crossing crossing = crossingOf(cost(400, 1, 0.5), cost(100, 4, 0.5));
@@ -37,7 +37,7 @@ TEST(Crossing, IsTheSameFromTheOtherSide)
     EXPECT_DOUBLE_EQ(*crossing.latest, 150.0);
 }
 
-TEST(Crossing, NeverWhereTheCheaperOneStaysSo)
+TEST(Crossing, IsNeverWhereTheCheaperOneStaysCheaper)
 {
     const Crossing crossing = crossingOf(cost(100, 1, 0.2), cost(400, 4, 0.2));
     EXPECT_EQ(crossing.kind, CrossingKind::never);
@@ -46,7 +46,7 @@ TEST(Crossing, NeverWhereTheCheaperOneStaysSo)
     EXPECT_FALSE(crossing.earliest);
 }
 
-TEST(Crossing, IsInDoubtWhereTheBoundsHoldBoth)
+TEST(Crossing, IsUncertainWhereTheBoundsAllowBoth)
 {
     // A saves 300 on parts; its energy costs 0 … 2 more with each batch, or up to 1 less.
     const Crossing crosses = crossingOf({100, {2.0, 1.0, 3.0}}, {400, {1.5, 1.0, 2.0}});

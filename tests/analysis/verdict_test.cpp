@@ -20,7 +20,7 @@ Verdict verdictOf(Batch batch, Series beer, double graceMinutes = 0.0, double ga
     return judged(batch, std::move(beer), gapMinutes).asPlanned.verdict;
 }
 
-TEST(Grace, AnExcursionAsLongAsTheGraceLeaves)
+TEST(IgnoreShorterThan, AnExcursionOfJustThatLengthLeaves)
 {
     const Batch batch = batchOf({hold("Hold", 20)}, 10);
     EXPECT_EQ(verdictOf(batch, twoHoursAbove(), 0), Verdict::left);
@@ -28,7 +28,7 @@ TEST(Grace, AnExcursionAsLongAsTheGraceLeaves)
     EXPECT_EQ(verdictOf(batch, twoHoursAbove(), 121), Verdict::stayed);
 }
 
-TEST(Grace, ExcursionsCutByAStagesEndCountTogether)
+TEST(IgnoreShorterThan, ExcursionsCutByAStagesEndCountTogether)
 {
     // The stage ends at 5 h, in the middle of the excursion: 1 h and 1 h.
     const Batch two = batchOf({hold("One", 20, 5), hold("Two", 20)}, 10);
@@ -40,7 +40,7 @@ TEST(Grace, ExcursionsCutByAStagesEndCountTogether)
     EXPECT_EQ(verdictOf(three, twoHoursAbove(), 121), Verdict::stayed);
 }
 
-TEST(Grace, ExcursionsOnOppositeSidesDoNotCountTogether)
+TEST(IgnoreShorterThan, ExcursionsOnOppositeSidesDoNotCountTogether)
 {
     // At 5 h the target changes from 20 to 24: above by 1 K before, below by 1 K after, for 1 h and
     // for 0.5 h (23 °C is passed at 5.5 h).
@@ -52,7 +52,7 @@ TEST(Grace, ExcursionsOnOppositeSidesDoNotCountTogether)
     EXPECT_EQ(verdictOf(batch, beer, 80, 240), Verdict::stayed);
 }
 
-TEST(Grace, AnExcursionBehindAGapDoesNotGoOnAtOnce)
+TEST(IgnoreShorterThan, AnExcursionAfterAGapIsNotContinuous)
 {
     // Above 4–5 h up to the stage's end, and again 6–7 h after a gap of 61 min.
     const Batch batch = batchOf({hold("One", 20, 5), hold("Two", 20)}, 12);
@@ -126,7 +126,7 @@ Series peakAt(double peak)
     return series({{0, 20}, {2, 20}, {4, peak}, {6, 20}, {10, 20}});
 }
 
-TEST(Doubt, StayedIsSureWhereTheTighterBandHoldsToo)
+TEST(Uncertainty, StayedIsSureIfTheTighterBandHoldsToo)
 {
     const Batch batch = batchOf({hold("Hold", 20)}, 10);
     EXPECT_EQ(sureOf(batch, peakAt(20.4), 0.5), true);
@@ -134,7 +134,7 @@ TEST(Doubt, StayedIsSureWhereTheTighterBandHoldsToo)
     EXPECT_EQ(sureOf(batch, peakAt(20.7), 0.5), false);
 }
 
-TEST(Doubt, LeftIsSureWhereTheWiderBandIsLeftToo)
+TEST(Uncertainty, LeftIsSureIfTheWiderBandIsLeftToo)
 {
     const Batch batch = batchOf({hold("Hold", 20)}, 10);
     EXPECT_EQ(sureOf(batch, peakAt(21.6), 0.5), true);
@@ -142,14 +142,14 @@ TEST(Doubt, LeftIsSureWhereTheWiderBandIsLeftToo)
     EXPECT_EQ(sureOf(batch, peakAt(21.3), 0.5), false);
 }
 
-TEST(Doubt, UnknownAccuracyAndNotEnoughDataSayNothing)
+TEST(Uncertainty, UnknownAccuracyAndNotEnoughDataAreNeitherSureNorUnsure)
 {
     const Batch batch = batchOf({hold("Hold", 20)}, 10);
     EXPECT_EQ(sureOf(batch, peakAt(20.4), std::nullopt), std::nullopt);
     EXPECT_EQ(sureOf(batch, series({{0, 20}, {1, 20}}), 0.5), std::nullopt);
 }
 
-TEST(Doubt, WhereNoBandIsLeftOnlyLeavingCanBeSure)
+TEST(Uncertainty, WithoutATighterBandOnlyLeavingCanBeSure)
 {
     const Batch batch = batchOf({hold("Hold", 20)}, 10);
     for (const double accuracy : {1.0, 1.5}) {
@@ -161,7 +161,7 @@ TEST(Doubt, WhereNoBandIsLeftOnlyLeavingCanBeSure)
     EXPECT_EQ(sureOf(missed, peakAt(20.0), 1.0), false);
 }
 
-TEST(Doubt, MissedIsSureWhereTheBeerStaysAwayFromBothEdges)
+TEST(Uncertainty, MissedIsSureIfTheBeerStaysAwayFromBothEdges)
 {
     const Batch batch = batchOf({hold("Crash", 10)}, 6);
     // 12 °C is 1 K past the edge: with ± 0.5 K still missed, with ± 1 K perhaps arrived.
@@ -170,7 +170,7 @@ TEST(Doubt, MissedIsSureWhereTheBeerStaysAwayFromBothEdges)
     EXPECT_EQ(sureOf(batch, beer, 1.0), false);
 }
 
-TEST(Doubt, JudgesSettlingAnew)
+TEST(Uncertainty, JudgesSettlingAgain)
 {
     // 23 falling 1 K an hour to 20 at 3 h: arrives at 2 h, at 2.5 h (± 0.5) and 1.5 h (± 1.5).
     const JudgedBatch batch = judged(batchOf({hold("Hold", 20)}, 10),

@@ -15,7 +15,7 @@ Lift lift(const Series& ambient, const Series& beer, double hours, double gapHou
     return liftOver(ambient, gap, beer, gap, {{hour(0), hour(hours)}});
 }
 
-TEST(Lift, IsAmbientLessBeer)
+TEST(Lift, IsAmbientMinusBeer)
 {
     // 10 K for 4 h.
     const Lift figure =
@@ -111,7 +111,7 @@ TEST(Heat, OfFermentation)
     EXPECT_NEAR(252 * 1.05505585262 / 0.45359237, fermentationHeatPerKg, 0.5);
 }
 
-TEST(Heat, MovedPerElectricityUsedOverACrash)
+TEST(Heat, RemovedPerElectricityUsedOverACrash)
 {
     // 20 L from 20 °C at 10 h down 3 K an hour; ± 1 K around 2 °C is entered at 3 °C: 17 K in
     // 17/3 h. Heat 20 × 4.04 × 17 kJ = 1373.6 kJ = 0.381556 kWh; the meter runs at 0.1 kWh an

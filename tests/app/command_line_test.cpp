@@ -49,7 +49,7 @@ TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
                       "usage: holdband schema verdict|energy|compare|batches|description"));
 }
 
-TEST(CommandLine, UnknownNamesListTheNearOnes)
+TEST(CommandLine, UnknownNamesListSuggestions)
 {
     const WorkedProgram program;
     const Outcome batch = program.run({"verdict", "log.holdband", "worked"});
@@ -67,7 +67,7 @@ TEST(CommandLine, UnknownNamesListTheNearOnes)
     EXPECT_TRUE(holds(column.err, "Beer")) << column.err;
 }
 
-TEST(CommandLine, VerdictTellsWhatAnExcursionCameFrom)
+TEST(CommandLine, VerdictNamesTheCauseOfAnExcursion)
 {
     const Program program;
     program.write("b.csv", "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20\n"
@@ -136,7 +136,7 @@ TEST(CommandLine, ImportingTwiceAddsNothing)
     EXPECT_EQ(program.read("log.holdband"), before);
 }
 
-TEST(CommandLine, TheSameInstantWithAnotherValueIsAConflictAndTheFirstIsKept)
+TEST(CommandLine, TheSameInstantWithAnotherValueIsAConflictAndTheFirstRemains)
 {
     const WorkedProgram program;
     program.write("other.csv", "Time,Beer\n2026-03-07 01:00,20.7\n2026-03-07 11:00,20.0\n");
@@ -148,7 +148,7 @@ TEST(CommandLine, TheSameInstantWithAnotherValueIsAConflictAndTheFirstIsKept)
     EXPECT_DOUBLE_EQ(json["stages"][0]["mean_dev_c"], 0.21875);
 }
 
-TEST(CommandLine, TheSameReadingInAnotherUnitIsAlreadyThere)
+TEST(CommandLine, TheSameReadingInAnotherUnitAlreadyExists)
 {
     const WorkedProgram program;
     program.write("f.csv", "Time,Beer (F)\n2026-03-07 00:00,68.0\n");
@@ -157,7 +157,7 @@ TEST(CommandLine, TheSameReadingInAnotherUnitIsAlreadyThere)
         << outcome.out << outcome.err;
 }
 
-TEST(CommandLine, ADryRunKeepsNothing)
+TEST(CommandLine, ADryRunStoresNothing)
 {
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
@@ -168,7 +168,7 @@ TEST(CommandLine, ADryRunKeepsNothing)
     EXPECT_EQ(program.read("log.holdband"), before);
 }
 
-TEST(CommandLine, ColumnsLeftOverAreNamed)
+TEST(CommandLine, UnusedColumnsAreNamed)
 {
     const WorkedProgram program;
     program.write("more.csv", "Time,Beer,Humidity\n2026-03-07 11:00,20.1,55\n");
@@ -213,7 +213,7 @@ TEST(CommandLine, ADoubledHourIsRefusedAndAMissingOneRejectedWithItsRow)
     EXPECT_TRUE(holds(meter.err, "-04:00") && holds(meter.err, "-05:00")) << meter.err;
 }
 
-TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreKept)
+TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreStored)
 {
     const WorkedProgram program;
     const auto meter = [&](std::vector<std::string> rest) {
@@ -267,7 +267,7 @@ TEST(CommandLine, AMeterLogFromCsvPassesTheSameChecks)
     EXPECT_TRUE(holds(taken.out, "2 readings new")) << taken.out;
 }
 
-TEST(CommandLine, WhileOneWritesOthersReadAndAreToldWho)
+TEST(CommandLine, WhileOneWritesOthersReadAndTheMessageNamesTheWriter)
 {
     const WorkedProgram program;
     const auto held = store::LogbookFile::open(program.path("log.holdband"), store::Access::write);
@@ -293,7 +293,7 @@ std::string onlyCopy(const std::string& folder)
     return files.isEmpty() ? std::string() : folder + "/" + files.first().toStdString();
 }
 
-TEST(CommandLine, ADamagedLogbookIsAnsweredWithItsSoundCopies)
+TEST(CommandLine, ForADamagedLogbookItsSoundCopiesAreListed)
 {
     const WorkedProgram program;
     ASSERT_EQ(program.run({"meter", "log.holdband", "Meter", "7.5"}).status, 0);
@@ -309,7 +309,7 @@ TEST(CommandLine, ADamagedLogbookIsAnsweredWithItsSoundCopies)
     EXPECT_EQ(program.run({"verdict", "restored.holdband", "Worked"}).status, 0);
 }
 
-TEST(CommandLine, ACopyThatFailsIsSaidAndTheChangeIsKept)
+TEST(CommandLine, ACopyThatFailsIsReportedAndTheChangeIsSaved)
 {
     const WorkedProgram program;
     program.write("log backups", "a file where the folder should be");
@@ -319,7 +319,7 @@ TEST(CommandLine, ACopyThatFailsIsSaidAndTheChangeIsKept)
     EXPECT_EQ(program.read("log backups"), "a file where the folder should be");
 }
 
-TEST(CommandLine, CopiesGoWhereTheDeskKeepsThem)
+TEST(CommandLine, CopiesGoToThePlaceInThePreferences)
 {
     const WorkedProgram program;
     program.shell("mkdir -p desk/holdband copies && printf '[General]\nbackup-place=%s\n' "
@@ -329,7 +329,7 @@ TEST(CommandLine, CopiesGoWhereTheDeskKeepsThem)
     EXPECT_EQ(program.shell("ls copies/*/*.holdband | wc -l").out, "1\n");
 }
 
-TEST(CommandLine, AUrlOfAnotherComputerIsNoLogbook)
+TEST(CommandLine, AUrlOfAnotherComputerIsNotALogbook)
 {
     const Program program;
     const Outcome refused = program.run({"file://elsewhere/log.holdband"});
@@ -347,7 +347,7 @@ TEST(CommandLine, BackupIsAWholeLogbookAndNeverOverwrites)
     EXPECT_EQ(program.run({"backup", "log.holdband", "copy.holdband"}).status, 3);
 }
 
-TEST(CommandLine, ALeadingMinusIsKeptAsItWasTyped)
+TEST(CommandLine, ALeadingMinusIsStoredAsTyped)
 {
     const WorkedProgram program;
     EXPECT_TRUE(holds(program.run({"verdict", "log.holdband", "--", "-5x"}).err, "\"-5x\""));
@@ -391,7 +391,7 @@ TEST(CommandLine, ConflictsBeyondTheFirstTwentyAreCounted)
     EXPECT_TRUE(holds(again.out, "  and 5 more conflicting\n")) << again.out;
 }
 
-TEST(CommandLine, LoadNamesColumnsLeftOutAndWhatIsOddInALog)
+TEST(CommandLine, LoadNamesUnusedColumnsAndOddDataInALog)
 {
     const Program program;
     program.write("g.csv", "Time,Glycol (F),Extra\n2026-03-09 00:00,24,1\n2026-03-09 01:00,25,1\n");
@@ -403,7 +403,7 @@ TEST(CommandLine, LoadNamesColumnsLeftOutAndWhatIsOddInALog)
     EXPECT_TRUE(holds(loaded.err, "the column \"Extra\" was left out")) << loaded.err;
 }
 
-TEST(CommandLine, AConflictIsToldInTheLogbooksOwnTime)
+TEST(CommandLine, AConflictIsReportedInTheLogbooksOwnTime)
 {
     const Program program;
     program.write("s.json", R"({"holdband":1,"zone":"America/Denver",

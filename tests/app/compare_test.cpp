@@ -40,7 +40,7 @@ TEST_F(CompareCommand, PrintsAllOfTwoSetups)
         EXPECT_THAT(outcome.out, HasSubstr(part));
 }
 
-TEST_F(CompareCommand, TheFixedKeysStandAsTheyDidAndFurtherOnesFollow)
+TEST_F(CompareCommand, TheFixedKeysAreUnchangedAndFurtherOnesFollow)
 {
     const auto json = compare({"Loop", "Cabinet", "--json"}).json();
     const std::vector<std::string> fixed{"a", "b", "measures", "notes"};
@@ -81,7 +81,7 @@ TEST_F(CompareCommand, EachBatchsFigureIsThatOfItsOwnEnergy)
     }
 }
 
-TEST_F(CompareCommand, TakesTickedBatches)
+TEST_F(CompareCommand, UsesTheTickedBatches)
 {
     const auto json =
         compare({"Loop", "Cabinet", "--only", "Ale 1", "--only", "Ale 2", "--json"}).json();
@@ -116,7 +116,7 @@ TEST_F(CompareCommand, WrongPairsAndCallsHaveTheirStatus)
     EXPECT_EQ(compare({"Ale 1", "Ale 2", "--form", "Crash"}).status, 2);
 }
 
-TEST_F(CompareCommand, TwoBatchesOnOneMeterAreSaidToShareIt)
+TEST_F(CompareCommand, ReportsThatTwoBatchesShareAMeter)
 {
     const Outcome outcome = compare({"Ale 1", "Saison 1"});
     ASSERT_EQ(outcome.status, 0) << outcome.err;

@@ -4,7 +4,7 @@
 namespace holdband::test {
 namespace {
 
-TEST(ImportOptions, TheDelimiterAndTheHeadersLineAreSaid)
+TEST(ImportOptions, TheDelimiterAndTheHeadersLineCanBeSet)
 {
     const WorkedProgram program;
     program.write("l.csv", "Logger|Serial\nTime|Beer\nWhen|Upper\n2026-03-08 00:00|20.5\n"
@@ -26,7 +26,7 @@ TEST(ImportOptions, ALogWithoutAHeaderHasNumberedColumns)
     EXPECT_TRUE(holds(outcome.out, "2 readings new")) << outcome.out;
 }
 
-TEST(ImportOptions, WhatCannotBeIsRefusedWithItsPlaceAndKeepsNothing)
+TEST(ImportOptions, ImpossibleOptionsAreRefusedWithTheirPlaceAndStoreNothing)
 {
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
@@ -55,7 +55,7 @@ TEST(ImportOptions, WhatCannotBeIsRefusedWithItsPlaceAndKeepsNothing)
     EXPECT_EQ(program.read("log.holdband"), before);
 }
 
-TEST(ImportOptions, TheZoneIsNamedAndAskedForWhereTheHeaderLeavesItOpen)
+TEST(ImportOptions, TheZoneIsNamedAndAskedForIfTheHeaderHasNone)
 {
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
@@ -89,7 +89,7 @@ TEST(ImportOptions, LoadNamesTheZoneAndAsksForItByItsKey)
     EXPECT_FALSE(holds(asked.err, "--zone")) << asked.err;
 }
 
-TEST(ImportOptions, ALongLogSaysTheUnitOfEachRow)
+TEST(ImportOptions, ALongLogNamesTheUnitOfEachRow)
 {
     const WorkedProgram program;
     program.write("l.csv", "Time,Name,Value,Unit\n2026-03-08 00:00,Beer,68,°F\n"

@@ -56,7 +56,7 @@ TEST(MainJob, TheWorkedExampleGivesItsEnergy)
     EXPECT_DOUBLE_EQ(json["days"][0]["hours"], 10.0);
 }
 
-TEST(MainJob, WordsAreForPeople)
+TEST(MainJob, TextsAreForPeople)
 {
     const WorkedProgram program;
     const Outcome outcome = program.run({"verdict", "log.holdband", "Worked"});
@@ -85,7 +85,7 @@ TEST(MainJob, TheSampleLoadsAndComparesInBothWays)
 }
 
 /// Name → verdict and certainty, as described in sample-data/README.md.
-TEST(MainJob, TheSampleTellsItsStory)
+TEST(MainJob, TheSampleHasTheResultsOfItsScenario)
 {
     const Program program;
     ASSERT_EQ(program.run({"load", "s.holdband", HOLDBAND_SAMPLE_DIR "/spring-trials.json"}).status,
@@ -119,7 +119,7 @@ TEST(MainJob, LoadAndExportAreInverse)
                   program.run({command, "t.holdband", "Ale 2", "--json"}).out);
 }
 
-TEST(MainJob, WhatWasCorrectedSurvivesAnExport)
+TEST(MainJob, CorrectionsSurviveAnExport)
 {
     const Program program;
     ASSERT_EQ(program.run({"load", "s.holdband", HOLDBAND_SAMPLE_DIR "/spring-trials.json"}).status,

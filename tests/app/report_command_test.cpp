@@ -101,7 +101,7 @@ TEST_F(ReportCommandTest, APdfEmbedsItsFonts)
     EXPECT_THAT(fonts.out, Not(HasSubstr("no")));
 }
 
-TEST_F(ReportCommandTest, ThePaperIsTheOneThatWasAskedFor)
+TEST_F(ReportCommandTest, ThePaperIsTheRequestedOne)
 {
     NEEDS("pdfinfo");
     write("usual.pdf");
@@ -136,7 +136,7 @@ TEST_F(ReportCommandTest, SpeaksTheLanguageOfTheLocaleWithItsDecimalSign)
     EXPECT_THAT(program.read("en.html"), HasSubstr("<html lang=\"en\">"));
 }
 
-TEST_F(ReportCommandTest, APageIsSoundAndNeedsNoNetwork)
+TEST_F(ReportCommandTest, APageIsValidAndNeedsNoNetwork)
 {
     NEEDS("tidy");
     NEEDS("xmllint");
@@ -155,7 +155,7 @@ TEST_F(ReportCommandTest, APageIsSoundAndNeedsNoNetwork)
         EXPECT_THAT(page, Not(HasSubstr(outside)));
 }
 
-TEST_F(ReportCommandTest, TheFiguresAreOneALineUnrounded)
+TEST_F(ReportCommandTest, TheFiguresAreUnroundedAndOnePerLine)
 {
     write("run.csv");
     const std::string csv = program.read("run.csv");
@@ -171,7 +171,7 @@ TEST_F(ReportCommandTest, TheFiguresAreOneALineUnrounded)
     EXPECT_EQ(std::count(csv.begin(), csv.end(), '\n'), std::count(csv.begin(), csv.end(), '\r'));
 }
 
-TEST_F(ReportCommandTest, APictureHasTheSizeAskedFor)
+TEST_F(ReportCommandTest, APictureHasTheRequestedSize)
 {
     write("usual.png");
     write("upright.png", {"--size", "1080x1920", "--dark"});
@@ -197,7 +197,7 @@ TEST_F(ReportCommandTest, ASetupIsASeason)
     EXPECT_NEAR(figureAfter(csv, "Energy and money,Sum,kWh,"), 0.90, 1e-12);
 }
 
-TEST_F(ReportCommandTest, AnUnknownBatchListsNearOnes)
+TEST_F(ReportCommandTest, AnUnknownBatchListsSuggestions)
 {
     const Outcome outcome = report({"Wroked", "--out", "run.pdf"});
     EXPECT_EQ(outcome.status, 1);
@@ -205,7 +205,7 @@ TEST_F(ReportCommandTest, AnUnknownBatchListsNearOnes)
     EXPECT_FALSE(std::filesystem::exists(program.path("run.pdf")));
 }
 
-TEST_F(ReportCommandTest, AFileThatStandsThereIsKept)
+TEST_F(ReportCommandTest, AnExistingFileIsUnchanged)
 {
     program.write("run.csv", "mine");
     const Outcome refused = report({"Worked", "--out", "run.csv"});
@@ -216,7 +216,7 @@ TEST_F(ReportCommandTest, AFileThatStandsThereIsKept)
     EXPECT_THAT(program.read("run.csv"), StartsWith("part,"));
 }
 
-TEST_F(ReportCommandTest, WrongCallsAreTwo)
+TEST_F(ReportCommandTest, WrongCallsHaveStatusTwo)
 {
     for (const std::vector<std::string>& arguments :
          {std::vector<std::string>{"Worked"},
@@ -238,7 +238,7 @@ TEST_F(ReportCommandTest, WrongCallsAreTwo)
     }
 }
 
-TEST_F(ReportCommandTest, PlacesThatCantBeWrittenAreThree)
+TEST_F(ReportCommandTest, PlacesThatCantBeWrittenHaveStatusThree)
 {
     EXPECT_EQ(report({"Worked", "--out", "nowhere/run.pdf"}).status, 3);
     std::filesystem::create_directory(program.path("folder.pdf"));
@@ -250,14 +250,14 @@ TEST_F(ReportCommandTest, PlacesThatCantBeWrittenAreThree)
     EXPECT_EQ(program.run({"report", "none.holdband", "Worked", "--out", "r.pdf"}).status, 3);
 }
 
-TEST_F(ReportCommandTest, NoDisplayAndNoThemeIsAskedFor)
+TEST_F(ReportCommandTest, NeedsNoDisplayAndNoTheme)
 {
     const Outcome outcome = program.shell("QT_QPA_PLATFORM=xcb QT_QPA_PLATFORMTHEME=gtk3 $HOLDBAND "
                                           "report log.holdband Worked --out run.pdf");
     EXPECT_EQ(outcome.status, 0) << outcome.err;
 }
 
-TEST_F(ReportCommandTest, WithoutAFontNothingButFiguresIsWritten)
+TEST_F(ReportCommandTest, WithoutAFontOnlyFiguresAreWritten)
 {
     program.write("fonts.conf", "<?xml version=\"1.0\"?><!DOCTYPE fontconfig SYSTEM "
                                 "\"fonts.dtd\"><fontconfig></fontconfig>");
@@ -269,7 +269,7 @@ TEST_F(ReportCommandTest, WithoutAFontNothingButFiguresIsWritten)
     EXPECT_EQ(program.shell(bare + "--out run.csv").status, 0);
 }
 
-TEST_F(ReportCommandTest, AFullDiskLeavesTheOldFileWhole)
+TEST_F(ReportCommandTest, AFullDiskLeavesTheOldFileUnchanged)
 {
     NEEDS("unshare");
     if (program.shell("unshare -m true").status != 0)

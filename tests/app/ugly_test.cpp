@@ -99,7 +99,7 @@ TEST(UglyDescription, IsRefusedWithItsPlace)
     }
 }
 
-TEST(UglyCsv, IsRefusedAndTheLogbookIsAsItWas)
+TEST(UglyCsv, IsRefusedAndTheLogbookIsUnchanged)
 {
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
@@ -128,7 +128,7 @@ TEST(UglyCsv, IsRefusedAndTheLogbookIsAsItWas)
     }
 }
 
-TEST(UglyCsv, BadValuesAreRejectedWithTheirLinesAndTheRestIsKept)
+TEST(UglyCsv, BadValuesAreRejectedWithTheirLinesAndTheRestIsStored)
 {
     const WorkedProgram program;
     program.write("u.csv", "Time,Beer\n"
@@ -150,7 +150,7 @@ TEST(UglyCsv, BadValuesAreRejectedWithTheirLinesAndTheRestIsKept)
         EXPECT_TRUE(holds(outcome.out, line)) << line << "\n" << outcome.out;
 }
 
-TEST(UglyCsv, TakesWhatIsOddButReadable)
+TEST(UglyCsv, AcceptsWhatIsOddButReadable)
 {
     const std::pair<const char*, std::string> cases[] = {
         {"byte-order mark", "\xEF\xBB\xBFTime,Beer\n2026-03-08 00:00,20\n"},
@@ -261,7 +261,7 @@ TEST(UglyCsv, HugeCellsAndRowsAreRefusedInBoundedMemory)
     EXPECT_LT(largestChildKib() - usual, 200'000'000 / 1024 / 2) << "half of the cell alone";
 }
 
-TEST(UglyCsv, AFileThatGrowsWhileItIsReadGivesWholeReadingsOnly)
+TEST(UglyCsv, AFileThatGrowsWhileItIsReadGivesOnlyCompleteReadings)
 {
     const WorkedProgram program;
     const Outcome outcome = program.shell(
@@ -319,7 +319,7 @@ bool isTame(const std::string& text)
     return true;
 }
 
-TEST(UglyCsv, EscapeSequencesOfAFileAreShownAndNotObeyed)
+TEST(UglyCsv, EscapeSequencesOfAFileAreShownAndNotExecuted)
 {
     const WorkedProgram program;
     program.write("e\x1b[2J.csv", "Time,Beer,\x1b]0;title\a,\u202eabc\n"
@@ -343,7 +343,7 @@ TEST(UglyCsv, EscapeSequencesOfAFileAreShownAndNotObeyed)
     EXPECT_TRUE(holds(binary.err, "no\\x1b[1mfile\\nholdband: ok")) << binary.err;
 }
 
-TEST(UglyNames, AreShownInTextAndStayThemselvesInJson)
+TEST(UglyNames, AreEscapedInTextAndUnchangedInJson)
 {
     const Program program;
     program.write("worked.csv", workedLog());
@@ -365,7 +365,7 @@ TEST(UglyNames, AreShownInTextAndStayThemselvesInJson)
     EXPECT_TRUE(isTame(program.run({"verdict", "log.holdband", name + "x"}).err));
 }
 
-TEST(UglyCalls, WithoutADisplayTheWindowSaysSo)
+TEST(UglyCalls, WithoutADisplayTheWindowReportsIt)
 {
     const WorkedProgram program;
     const Outcome outcome =

@@ -19,7 +19,7 @@ std::vector<Temperature> celsiusReadings(std::initializer_list<double> values)
 
 } // namespace
 
-TEST(IcePoint, GivesOffsetAndDoubt)
+TEST(IcePoint, GivesOffsetAndUncertainty)
 {
     const auto point =
         icePoint(celsiusReadings({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
@@ -33,7 +33,7 @@ TEST(IcePoint, GivesOffsetAndDoubt)
     EXPECT_NEAR(point->doubt.kelvins(), 0.17912, 1e-4);
 }
 
-TEST(IcePoint, SaysEachTerm)
+TEST(IcePoint, NamesEachTerm)
 {
     const auto point =
         icePoint(celsiusReadings({0.3, 0.4, 0.2, 0.4, 0.2}), TemperatureDifference::kelvins(0.1));
@@ -62,7 +62,7 @@ TEST(IcePoint, EqualReadingsLeaveRoundingAndBath)
     EXPECT_GT(point->doubt, point->rounding);
 }
 
-TEST(IcePoint, RefusesWhatIsNone)
+TEST(IcePoint, RefusesWhatIsNoIcePoint)
 {
     const auto step = TemperatureDifference::kelvins(0.1);
     EXPECT_FALSE(icePoint(celsiusReadings({0.1, 0.2}), step));

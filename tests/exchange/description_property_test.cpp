@@ -394,7 +394,7 @@ TEST(DescriptionProperties, WriteParseWriteGivesTheSameText)
     EXPECT_TRUE(held);
 }
 
-TEST(DescriptionProperties, ParsingKeepsEveryValueToTheBit)
+TEST(DescriptionProperties, ParsingPreservesEveryValueToTheBit)
 {
     const bool held = rc::check("any description → write → parse: the same values", [] {
         const Description first = anyDescription();

@@ -28,7 +28,7 @@ void import(const DescribedLogbook& files, const std::string& log,
     ASSERT_GT(imported->added(), 0);
 }
 
-TEST(ExportAndLoad, KeepReadingsWhoseUnitHadToBeTold)
+TEST(ExportAndLoad, PreserveReadingsWhoseUnitHadToBeSet)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");
@@ -38,7 +38,7 @@ TEST(ExportAndLoad, KeepReadingsWhoseUnitHadToBeTold)
     expectSameAgain(files);
 }
 
-TEST(ExportAndLoad, KeepAnEightyFiveThatWasNoJumpBesideWhatStoodThere)
+TEST(ExportAndLoad, PreserveAnEightyFiveThatWasNoJumpBesideExistingReadings)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");
@@ -56,7 +56,7 @@ TEST(ExportAndLoad, KeepAnEightyFiveThatWasNoJumpBesideWhatStoodThere)
     expectSameAgain(files);
 }
 
-TEST(ExportAndLoad, KeepAReadingOfAMeterWithMoreDigitsThanAnyShows)
+TEST(ExportAndLoad, PreserveAReadingOfAMeterWithMoreDigitsThanAnyShows)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");
@@ -80,7 +80,7 @@ void takeAnImportBack(const DescribedLogbook& files)
     import(files, "Time,Beer (C)\n2026-03-09 02:00,25\n2026-03-09 04:00,24\n", {});
 }
 
-TEST(ExportAndLoad, KeepAnImportThatIsTakenBack)
+TEST(ExportAndLoad, PreserveAWithdrawnImport)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");
@@ -132,7 +132,7 @@ void leaveReadingsOut(const DescribedLogbook& files)
     ASSERT_TRUE(change->commit());
 }
 
-TEST(ExportAndLoad, KeepReadingsThatCountNoMore)
+TEST(ExportAndLoad, PreserveReadingsThatNoLongerCount)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");
@@ -162,7 +162,7 @@ TEST(ExportAndLoad, KeepReadingsThatCountNoMore)
     EXPECT_EQ(store::readMeterReadings(**again, "M")->size(), 4u);
 }
 
-TEST(ExportAndLoad, KeepColumnMapsWatchesAndTheHistory)
+TEST(ExportAndLoad, PreserveColumnMapsWatchesAndTheHistory)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");

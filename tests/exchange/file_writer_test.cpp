@@ -35,7 +35,7 @@ protected:
     QTemporaryDir m_folder;
 };
 
-TEST_F(FileWriterTest, WritesANewFileAndNothingBeside)
+TEST_F(FileWriterTest, WritesANewFileAndNoOther)
 {
     const std::string bytes("a\0b\xff", 4);
     ASSERT_TRUE(writeFile(path("new"), bytes, Existing::keep));
@@ -43,7 +43,7 @@ TEST_F(FileWriterTest, WritesANewFileAndNothingBeside)
     EXPECT_EQ(files(), 1u);
 }
 
-TEST_F(FileWriterTest, KeepsWhatStandsThereUnlessItMayBeReplaced)
+TEST_F(FileWriterTest, LeavesAnExistingFileUnlessItMayBeReplaced)
 {
     ASSERT_TRUE(writeFile(path("f"), "old", Existing::keep));
     const Done refused = writeFile(path("f"), "new", Existing::keep);
@@ -56,7 +56,7 @@ TEST_F(FileWriterTest, KeepsWhatStandsThereUnlessItMayBeReplaced)
     EXPECT_EQ(files(), 1u);
 }
 
-TEST_F(FileWriterTest, ReplacesWhatALinkLeadsToAndKeepsPermissions)
+TEST_F(FileWriterTest, ReplacesTheTargetOfALinkAndPreservesPermissions)
 {
     ASSERT_TRUE(writeFile(path("f"), "old", Existing::keep));
     ASSERT_EQ(::chmod(path("f").c_str(), 0640), 0);
@@ -68,7 +68,7 @@ TEST_F(FileWriterTest, ReplacesWhatALinkLeadsToAndKeepsPermissions)
               fs::perms::owner_read | fs::perms::owner_write | fs::perms::group_read);
 }
 
-TEST_F(FileWriterTest, RefusesWhatIsNoPlaceForAFile)
+TEST_F(FileWriterTest, RefusesPathsThatCannotBeAFile)
 {
     fs::create_directory(path("folder"));
     ASSERT_EQ(::mkfifo(path("pipe").c_str(), 0600), 0);
@@ -80,7 +80,7 @@ TEST_F(FileWriterTest, RefusesWhatIsNoPlaceForAFile)
     EXPECT_EQ(files(), 2u);
 }
 
-TEST_F(FileWriterTest, TakesAnyNameThatTheFileSystemTakes)
+TEST_F(FileWriterTest, AcceptsAnyNameThatTheFileSystemAccepts)
 {
     for (const std::string& name : {std::string("a \"b\" 'c';--"), std::string("line\nend"),
                                     std::string("\xE2\x80\xAE"

@@ -9,7 +9,7 @@
 namespace holdband::test {
 namespace {
 
-TEST(Load, LeavesTheHistoryOfALogbookInUseAsItIs)
+TEST(Load, LeavesTheHistoryOfALogbookInUseUnchanged)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");

@@ -15,7 +15,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-TEST(Load, ClearsAwayWhatAKilledRunLeftButNothingOfOthers)
+TEST(Load, RemovesTheFilesOfAKilledRunButNoOthers)
 {
     const DescribedLogbook files;
     // No process can have such a high number (Linux: at most 2^22).
@@ -54,7 +54,7 @@ TEST(Load, LeavesAnotherRunAloneThatIsMakingTheSameLogbook)
     EXPECT_FALSE(fs::exists(files.path("d.holdband")));
 }
 
-TEST(Load, NeverNamesAFileOverAnother)
+TEST(Load, NeverRenamesAFileOverAnother)
 {
     const DescribedLogbook files;
     files.write("made", "new");
@@ -68,7 +68,7 @@ TEST(Load, NeverNamesAFileOverAnother)
     EXPECT_EQ(fileText(files.path("free")), "new");
 }
 
-TEST(Load, TakesZoneAndUnitsFromTheLogbookWhereItSaysNone)
+TEST(Load, TakesZoneAndUnitsFromTheLogbookIfTheDescriptionHasNone)
 {
     const DescribedLogbook files;
     files.load(R"({"holdband":1,"zone":"America/Denver","units":"us",)"
@@ -92,7 +92,7 @@ TEST(Load, TakesZoneAndUnitsFromTheLogbookWhereItSaysNone)
     EXPECT_NEAR(series->value.front(), 20.0, 1e-9); // °F, as the logbook's units are
 }
 
-TEST(Load, NeverChangesAPriceThatStands)
+TEST(Load, NeverChangesAStoredPrice)
 {
     const DescribedLogbook files;
     files.load(
@@ -131,7 +131,7 @@ std::string loadedWith(const std::string& log, const std::string& keys)
     return loaded ? std::string() : loaded.error().sentence();
 }
 
-TEST(LoadOfLogs, TheWayOutIsAKeyOfTheDescription)
+TEST(LoadOfLogs, TheRemedyIsAKeyOfTheDescription)
 {
     const std::string cold = "Time,Glycol\n2026-03-09 00:00,24\n2026-03-09 01:00,25\n";
     EXPECT_EQ(
@@ -180,7 +180,7 @@ TEST(LoadOfLogs, NoRemedyNamesAnOptionThatADescriptionDoesNotHave)
                                     "--decimal comma or --decimal point."));
 }
 
-TEST(Load, RefusesAReadingOfAFileOrAnActThatIsNotThere)
+TEST(Load, RefusesAReadingOfAMissingFileOrHistoryEntry)
 {
     const DescribedLogbook files;
     const auto problem = [&](const std::string& more) {

@@ -11,7 +11,7 @@ constexpr const char* weighed = R"({"holdband":1,"units":"us",
     "weighing":{"weights":{"noise":2.5,"looks":4},"reference_lift_f":9,"reference_hours":168,
                 "batches_per_year":6,"other_price_per_kwh":0.3,"quiet_after_hours":96}})";
 
-TEST(ExportAndLoad, KeepWhatIsWeighedBy)
+TEST(ExportAndLoad, PreserveTheWeights)
 {
     const DescribedLogbook files;
     const auto logbook = files.load(weighed, "2026-03-10T00:00:00Z");
@@ -31,7 +31,7 @@ TEST(ExportAndLoad, KeepWhatIsWeighedBy)
     EXPECT_EQ(*store::readWeighing(**again), stored);
 }
 
-TEST(Load, WhatIsWeighedStaysWhereSomethingStands)
+TEST(Load, NeverChangesStoredWeights)
 {
     const DescribedLogbook files;
     files.load(weighed, "2026-03-10T00:00:00Z");

@@ -20,7 +20,7 @@ using testing::HasSubstr;
 using Times = std::vector<std::string>;
 using Values = std::vector<double>;
 
-class CsvWishes : public LogbookTest {
+class CsvRequirements : public LogbookTest {
 protected:
     void SetUp() override
     {
@@ -77,7 +77,7 @@ protected:
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
 
-TEST_F(CsvWishes, dayFirstDatesAreSeenWithTheirReason)
+TEST_F(CsvRequirements, dayFirstDatesAreDetectedWithTheReason)
 {
     const std::string text = "Time,Beer\n03.04.2026 06:00,20\n25.04.2026 06:00,20\n";
     EXPECT_EQ(preview(text).orderReason, "day first: 25.04.2026 06:00 occurs in line 3");
@@ -88,7 +88,7 @@ TEST_F(CsvWishes, dayFirstDatesAreSeenWithTheirReason)
     EXPECT_EQ(open.error().decision, Decision::dateOrder);
 }
 
-TEST_F(CsvWishes, dateAndTimeMayStandInTwoColumns)
+TEST_F(CsvRequirements, dateAndTimeMayBeInTwoColumns)
 {
     const std::string text = "Day,Clock,Beer\n2026-03-07,06:00,20\n2026-03-07,07:00,21\n";
     const auto map = preview(text).map();
@@ -98,7 +98,7 @@ TEST_F(CsvWishes, dateAndTimeMayStandInTwoColumns)
     EXPECT_EQ(times(), (Times{"2026-03-07T13:00", "2026-03-07T14:00"}));
 }
 
-TEST_F(CsvWishes, ofTwoColumnsOfTimesEitherCanBeChosen)
+TEST_F(CsvRequirements, ofTwoColumnsOfTimesEitherCanBeChosen)
 {
     const std::string text = "Logged,Sent,Beer\n2026-03-07 06:00,2026-03-07 06:05,20\n";
     ColumnMap map = preview(text).map();
@@ -109,7 +109,7 @@ TEST_F(CsvWishes, ofTwoColumnsOfTimesEitherCanBeChosen)
     EXPECT_EQ(times(), (Times{"2026-03-07T13:05"}));
 }
 
-TEST_F(CsvWishes, aPatternOfOnesOwnIsCheckedAsItIsTyped)
+TEST_F(CsvRequirements, aCustomPatternIsCheckedAsItIsTyped)
 {
     const std::string text = "When,Beer\n07|03|26 06h00,20\n07|03|26 07h30,21\n";
     const auto seen = preview(text);
@@ -131,7 +131,7 @@ TEST_F(CsvWishes, aPatternOfOnesOwnIsCheckedAsItIsTyped)
     EXPECT_EQ(times(), (Times{"2026-03-07T13:00", "2026-03-07T14:30"}));
 }
 
-TEST_F(CsvWishes, aDecimalCommaIsReadAndAnAmbiguousOneAskedAbout)
+TEST_F(CsvRequirements, aDecimalCommaIsReadAndAnAmbiguousOneAskedAbout)
 {
     ASSERT_TRUE(import("Time;Beer\n2026-03-07 06:00;20,5\n"));
     EXPECT_EQ(values(), (Values{20.5}));
@@ -146,7 +146,7 @@ TEST_F(CsvWishes, aDecimalCommaIsReadAndAnAmbiguousOneAskedAbout)
     EXPECT_EQ(grouped->rows.added.front().value, 1234.0);
 }
 
-TEST_F(CsvWishes, duplicatesAreTheSameInstantAndNothingElse)
+TEST_F(CsvRequirements, duplicatesAreReadingsOfTheSameInstantOnly)
 {
     const std::string text = "Time,Beer\n2026-03-07 06:00,20\n2026-03-07 06:01,20\n"
                              "2026-03-07 06:01,20\n2026-03-07 06:02,20\n";
@@ -162,7 +162,7 @@ TEST_F(CsvWishes, duplicatesAreTheSameInstantAndNothingElse)
     EXPECT_EQ(other->rows.conflicting.front().stands, 20.0);
 }
 
-TEST_F(CsvWishes, anImportIsTakenBackWholeAndPutBack)
+TEST_F(CsvRequirements, anImportIsWithdrawnCompletelyAndRestored)
 {
     ASSERT_TRUE(import("Time,Beer\n2026-03-07 06:00,20\n"));
     const auto id = store::listImports(*m_logbook)->front().id;
@@ -178,7 +178,7 @@ TEST_F(CsvWishes, anImportIsTakenBackWholeAndPutBack)
     EXPECT_EQ(times().size(), 1u);
 }
 
-TEST_F(CsvWishes, whatWasChosenIsRememberedForFilesOfTheShape)
+TEST_F(CsvRequirements, choicesAreRememberedForFilesOfTheSameFormat)
 {
     const std::string text = "Stamp,Probe 1 (F)\n2026-03-07 06:00,68\n";
     const auto seen = preview(text);
@@ -192,7 +192,7 @@ TEST_F(CsvWishes, whatWasChosenIsRememberedForFilesOfTheShape)
     EXPECT_NE(preview("Stamp,Probe 2 (F)\n2026-03-07 06:00,68\n").shape, seen.shape);
 }
 
-TEST_F(CsvWishes, linesBeforeTheHeaderAndBelowTheRowsDoNoHarm)
+TEST_F(CsvRequirements, linesBeforeTheHeaderAndAfterTheRowsDoNoHarm)
 {
     const std::string text = "Logger 7\nserial,1234\n\nTime,Beer\n2026-03-07 06:00,20\n"
                              "2026-03-07 07:00,21\nrows: 2\n";
@@ -204,7 +204,7 @@ TEST_F(CsvWishes, linesBeforeTheHeaderAndBelowTheRowsDoNoHarm)
     EXPECT_EQ(report->file.rejected.front().line, 7);
 }
 
-TEST_F(CsvWishes, rejectedRowsHaveLinesAndGoIntoAFile)
+TEST_F(CsvRequirements, rejectedRowsHaveLinesAndGoIntoAFile)
 {
     const auto report =
         import("Time,Beer\n2026-03-07 06:00,20\n2026-03-07 07:00,\"warm, \"\"ish\"\"\"\n"
@@ -218,7 +218,7 @@ TEST_F(CsvWishes, rejectedRowsHaveLinesAndGoIntoAFile)
     EXPECT_EQ(*exchange::readWholeFile(path("rejects.csv"), 1'000), csv);
 }
 
-TEST_F(CsvWishes, rejectedFormulasAreHarmlessAndNumbersStayNumbers)
+TEST_F(CsvRequirements, rejectedFormulasAreHarmlessAndNumbersStayNumbers)
 {
     const auto report = import("Time,Beer\n2026-03-07 06:00,=HYPERLINK(1)\n2026-03-07 07:00,-127\n"
                                "2026-03-07 08:00,@SUM(A1)\n2026-03-07 09:00,+1+2\n"
@@ -231,7 +231,7 @@ TEST_F(CsvWishes, rejectedFormulasAreHarmlessAndNumbersStayNumbers)
         EXPECT_THAT(csv, HasSubstr(line));
 }
 
-TEST_F(CsvWishes, noZoneIsShifted)
+TEST_F(CsvRequirements, noZoneIsShifted)
 {
     ASSERT_TRUE(import("Time,Beer\n2026-03-07T06:00:00Z,20\n2026-03-07T06:00:00-02:00,21\n"));
     EXPECT_EQ(times(), (Times{"2026-03-07T06:00", "2026-03-07T08:00"}));
@@ -241,7 +241,7 @@ TEST_F(CsvWishes, noZoneIsShifted)
     EXPECT_EQ(times().back(), "2026-03-07T16:00"); // read in the logbook's zone, UTC−7
 }
 
-TEST_F(CsvWishes, anOffsetInTheHeaderOfTheTimesIsRead)
+TEST_F(CsvRequirements, anOffsetInTheHeaderOfTheTimesIsRead)
 {
     ASSERT_TRUE(import("\"Date Time, GMT-05:00\",Beer\n03/17/26 06:00:00 AM,20\n"));
     ASSERT_TRUE(import("Time (UTC+1),Beer\n2026-03-18 06:00,20\n"));
@@ -251,7 +251,7 @@ TEST_F(CsvWishes, anOffsetInTheHeaderOfTheTimesIsRead)
                               "2026-03-20T06:00", "2026-03-20T06:30"}));
 }
 
-TEST_F(CsvWishes, anAbbreviatedZoneInTheHeaderIsAskedAbout)
+TEST_F(CsvRequirements, anAbbreviatedZoneInTheHeaderIsAskedAbout)
 {
     const std::string text = "Time (EST),Beer\n2026-03-07 06:00,20\n";
     const auto asked = import(text);
@@ -275,7 +275,7 @@ TEST_F(CsvWishes, anAbbreviatedZoneInTheHeaderIsAskedAbout)
     EXPECT_EQ(times().back(), "2026-03-08T11:00");
 }
 
-TEST_F(CsvWishes, aZoneThatWasSetOutweighsTheHeader)
+TEST_F(CsvRequirements, aZoneThatWasSetOverridesTheHeader)
 {
     const std::string text = "Time (GMT-05:00),Beer\n2026-03-07 06:00,20\n";
     intake::ImportOptions options;
@@ -288,7 +288,7 @@ TEST_F(CsvWishes, aZoneThatWasSetOutweighsTheHeader)
                                              "\"Time (GMT-05:00)\" says UTC−05:00)");
 }
 
-TEST_F(CsvWishes, theReportNamesTheZone)
+TEST_F(CsvRequirements, theReportNamesTheZone)
 {
     const auto said = [this](const std::string& text) {
         const auto report = import(text, true);
@@ -305,7 +305,7 @@ TEST_F(CsvWishes, theReportNamesTheZone)
               "own offset");
 }
 
-TEST_F(CsvWishes, hoursOfAClockChangeAreNamedAndNotInvented)
+TEST_F(CsvRequirements, hoursOfAClockChangeAreNamedAndNotInvented)
 {
     // 8 March 2026: 02:00–03:00 does not exist in Denver. 1 November: 01:00–02:00 exists twice.
     const auto spring = import("Time,Beer\n2026-03-08 01:30,20\n2026-03-08 02:30,20\n"
@@ -319,7 +319,7 @@ TEST_F(CsvWishes, hoursOfAClockChangeAreNamedAndNotInvented)
     EXPECT_EQ(open.error().decision, Decision::zone);
 }
 
-TEST_F(CsvWishes, byteOrderMarkAndDelimiterAreFound)
+TEST_F(CsvRequirements, byteOrderMarkAndDelimiterAreFound)
 {
     for (const char delimiter : {',', ';', '\t', '|'}) {
         const std::string d(1, delimiter);
@@ -332,7 +332,7 @@ TEST_F(CsvWishes, byteOrderMarkAndDelimiterAreFound)
     EXPECT_EQ(times().size(), 1u);
 }
 
-TEST_F(CsvWishes, aSwappedMeterIsAskedAboutAndNeverNegative)
+TEST_F(CsvRequirements, aSwappedMeterIsAskedAboutAndNeverNegative)
 {
     const std::string text = "Time,Meter\n2026-03-07 06:00,900\n2026-03-08 06:00,905\n"
                              "2026-03-09 06:00,2\n2026-03-10 06:00,6\n";
@@ -351,7 +351,7 @@ TEST_F(CsvWishes, aSwappedMeterIsAskedAboutAndNeverNegative)
     EXPECT_EQ(readings->at(2).inForce.event, MeterEvent::reset);
 }
 
-TEST_F(CsvWishes, progressIsToldAndCancelLeavesNothing)
+TEST_F(CsvRequirements, progressIsReportedAndCancelLeavesNothing)
 {
     std::string text = "Time,Beer\n";
     for (int i = 0; i < 100'000; ++i)
@@ -378,7 +378,7 @@ TEST_F(CsvWishes, progressIsToldAndCancelLeavesNothing)
     EXPECT_EQ(times().size(), 100'000u);
 }
 
-TEST_F(CsvWishes, unitsAreConvertedAndNamed)
+TEST_F(CsvRequirements, unitsAreConvertedAndNamed)
 {
     const auto report = import("Time,Beer (°F)\n2026-03-07 06:00,68\n");
     ASSERT_TRUE(report);
@@ -389,7 +389,7 @@ TEST_F(CsvWishes, unitsAreConvertedAndNamed)
     EXPECT_EQ(readings->front().inForce.registerReading.kilowattHours(), 1.5);
 }
 
-TEST_F(CsvWishes, longLogsGoToSensorsByTheirNames)
+TEST_F(CsvRequirements, longLogsGoToSensorsByTheirNames)
 {
     const std::string text = "Time,Name,Value\n2026-03-07 06:00,Beer,20\n"
                              "2026-03-07 06:00,Cellar,12\n2026-03-07 06:00,Meter,5.5\n"
@@ -404,7 +404,7 @@ TEST_F(CsvWishes, longLogsGoToSensorsByTheirNames)
     EXPECT_EQ(values(), (Values{20, 21}));
 }
 
-TEST_F(CsvWishes, pastedRowsWithoutAHeaderAreReadToo)
+TEST_F(CsvRequirements, pastedRowsWithoutAHeaderAreReadToo)
 {
     intake::LogSource pasted{"pasted rows", std::make_shared<const std::string>(
                                                 "2026-03-07 06:00\t20\n2026-03-07 07:00\t21\n")};

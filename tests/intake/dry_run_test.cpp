@@ -102,7 +102,7 @@ const std::vector<std::string> logs{
     "Time,Meter\n2026-03-07 13:00,8\n2026-03-07 14:00,1\n",
 };
 
-TEST_F(DryRun, countsWhatTheImportThenBrings)
+TEST_F(DryRun, countsWhatTheImportThenStores)
 {
     for (const bool withdrawn : {false, true}) {
         for (const std::string& log : logs) {
@@ -130,7 +130,7 @@ TEST_F(DryRun, countsWhatTheImportThenBrings)
     }
 }
 
-TEST_F(DryRun, needsNoMoreThanReadingAndChangesNothing)
+TEST_F(DryRun, needsOnlyReadAccessAndChangesNothing)
 {
     ASSERT_TRUE(import(logs[0]));
     m_logbook.reset();
@@ -163,7 +163,7 @@ TEST_F(DryRun, cancelledByTheLastCallOfProgressNothingIsStored)
     EXPECT_TRUE(store::listImports(*m_logbook)->empty());
 }
 
-TEST_F(DryRun, otherBytesThanThoseLookedAtAreNotStored)
+TEST_F(DryRun, otherBytesThanThePreviewedOnesAreNotStored)
 {
     intake::ImportOptions each = options(logs[0]);
     each.dryRun = true;

@@ -29,7 +29,7 @@ std::string decoded(Decoder& decoder, std::string_view bytes, std::size_t piece)
 
 } // namespace
 
-TEST(Encoding, marksDecide)
+TEST(Encoding, byteOrderMarksDecide)
 {
     const auto expect = [](std::string_view bytes, std::string_view text, Encoding encoding) {
         Decoder decoder;
@@ -61,7 +61,7 @@ TEST(Encoding, utf16PiecesMayCutACharacter)
     EXPECT_EQ(decoder.decode(bytes.substr(15), true), "°F)");
 }
 
-TEST(Encoding, whatIsNoUtf8IsWindows1252)
+TEST(Encoding, invalidUtf8IsWindows1252)
 {
     Decoder decoder;
     EXPECT_EQ(decoder.decode("Beer (\xB0"

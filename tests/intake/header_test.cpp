@@ -40,7 +40,7 @@ TEST(Header, unitsByTheirNames)
     EXPECT_EQ(unitNamed(""), std::nullopt);
 }
 
-TEST(Header, isTakenApart)
+TEST(Header, isSplit)
 {
     EXPECT_EQ(headerParts("Beer (°F)").bare, "Beer");
     EXPECT_EQ(headerParts("Beer [degC]").unit, Unit(ReadingUnit::celsius));
@@ -62,7 +62,7 @@ TEST(Header, aLetterMayBeAName)
     EXPECT_EQ(chosen("Vessel C", {"Time", "Vessel C (C)"}, 1), ReadingUnit::celsius);
 }
 
-TEST(Header, whatNobodySaysFallsBack)
+TEST(Header, missingUnitsFallBack)
 {
     EXPECT_EQ(chosen("Plug", {"Time", "Plug"}, 1, SeriesKind::power), ReadingUnit::watt);
     EXPECT_EQ(chosen("Meter", {"Time", "Meter"}, 1, SeriesKind::meter), ReadingUnit::kilowattHour);
@@ -75,7 +75,7 @@ std::string zoneIn(std::string_view header)
     return !said.unclear.empty() ? "? " + said.unclear : said.zone ? said.zone->name() : "";
 }
 
-TEST(Header, saysUtc)
+TEST(Header, namesUtc)
 {
     for (const char* text : {"Time (UTC)", "UTC", "time_utc", "Logged GMT", "Time [utc]",
                              "Time (Z)", "Time (UTC+0)", "Time +00:00", "Time UTC - 5 min mean"})
@@ -85,7 +85,7 @@ TEST(Header, saysUtc)
         EXPECT_EQ(zoneIn(text), "") << text;
 }
 
-TEST(Header, saysAnOffset)
+TEST(Header, namesAnOffset)
 {
     const std::pair<const char*, const char*> cases[] = {
         {"Date Time, GMT-05:00", "-05:00"},
@@ -111,7 +111,7 @@ TEST(Header, saysAnOffset)
     EXPECT_EQ(headerZone({"Date", "Time (UTC+1)"}).zone->name(), "+01:00");
 }
 
-TEST(Header, saysAZoneThatIsUnclear)
+TEST(Header, namesAnAmbiguousZone)
 {
     const std::pair<const char*, const char*> cases[] = {
         {"Time (EST)", "EST"}, {"Time, CST", "CST"},      {"time_pst", "pst"},

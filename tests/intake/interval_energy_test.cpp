@@ -92,7 +92,7 @@ TEST_F(RegisterColumn, aFewFallsAreAskedAboutAsBefore)
     EXPECT_EQ(stored(), 6u);
 }
 
-TEST_F(RegisterColumn, aCounterThatBeginsAgainEachDayIsAskedAboutAsBefore)
+TEST_F(RegisterColumn, aCounterThatIsResetEachDayIsAskedAboutAsBefore)
 {
     std::vector<std::string> values;
     for (int day = 0; day < 10; ++day)

@@ -64,7 +64,7 @@ const std::string semicolons = "Time;Beer;Room\n2026-03-07 06:00;20,5;18,1\n"
 const std::string twoHeaders = "Logger,Serial,Site\nTime,Beer,Room\nWhen,Upper,Lower\n"
                                "2026-03-07 06:00,20.5,18.1\n2026-03-07 07:00,20.6,18.2\n";
 
-TEST_F(Layout, whatWasFoundHasItsReasons)
+TEST_F(Layout, theDetectedLayoutHasItsReasons)
 {
     const auto seen = look("made by hand\n\n" + semicolons);
     ASSERT_TRUE(seen && seen->found);
@@ -78,7 +78,7 @@ TEST_F(Layout, whatWasFoundHasItsReasons)
     EXPECT_EQ(bare->found->headerReason, "the first row holds values");
 }
 
-TEST_F(Layout, theHeaderStandsInTheLineThatIsSaid)
+TEST_F(Layout, theHeaderIsInTheLineThatIsSet)
 {
     EXPECT_EQ(look(twoHeaders)->layout.headerLine, 3);
     const auto seen = look(twoHeaders, {{}, 2});
@@ -94,7 +94,7 @@ TEST_F(Layout, theHeaderStandsInTheLineThatIsSaid)
     EXPECT_EQ(report->file.rejected.front().line, 3);
 }
 
-TEST_F(Layout, thereIsNoHeaderWhereThatIsSaid)
+TEST_F(Layout, thereIsNoHeaderIfThatIsSet)
 {
     const std::string text = "2026-03-07 06:00,20.5\n2026-03-07 07:00,20.6\n";
     const auto report = import(text, {{}, 0}, "column 2");
@@ -105,7 +105,7 @@ TEST_F(Layout, thereIsNoHeaderWhereThatIsSaid)
     EXPECT_THAT(headers(*seen), ElementsAre("column 1", "column 2", "column 3"));
 }
 
-TEST_F(Layout, theDelimiterThatIsSaidPartsTheColumns)
+TEST_F(Layout, theDelimiterThatIsSetSeparatesTheColumns)
 {
     // With commas there are more columns, all of them with times and numbers below.
     const std::string text = "Time;Beer,a,b\n2026-03-07 06:00;20,1,5\n2026-03-07 07:00;21,2,5\n";
@@ -121,7 +121,7 @@ TEST_F(Layout, theDelimiterThatIsSaidPartsTheColumns)
     EXPECT_EQ(values(), (std::vector<double>{20.5, 20.6}));
 }
 
-TEST_F(Layout, whatCannotBeIsRefusedWithItsPlace)
+TEST_F(Layout, impossibleLayoutsAreRefusedWithTheirPlace)
 {
     const auto sentence = [&](const LayoutRequest& wish) {
         const auto report = import(twoHeaders, wish);
@@ -141,7 +141,7 @@ TEST_F(Layout, whatCannotBeIsRefusedWithItsPlace)
     EXPECT_TRUE(values().empty());
 }
 
-TEST_F(Layout, whatWasSaidIsRememberedForFilesInWhichTheSameIsFound)
+TEST_F(Layout, layoutsAreRememberedForFilesWithTheSameDetectedLayout)
 {
     auto seen = look(twoHeaders, {{}, 2});
     ASSERT_TRUE(seen);

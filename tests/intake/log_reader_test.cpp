@@ -80,7 +80,7 @@ TEST_F(ReadLog, datesThatFitTwoOrdersAreAsked)
     EXPECT_EQ(timesOf(readLog(told)->columns[0]), (Times{"2026-04-03T10:30", "2026-05-03T10:30"}));
 }
 
-TEST_F(ReadLog, toldOrderLeavesMisfitsOut)
+TEST_F(ReadLog, aSetOrderRejectsRowsThatDoNotFit)
 {
     LogRequest told = request(write("Time,Beer\n03/04/2026 06:30,66\n03/25/2026 06:30,67\n"));
     told.dateOrder = DateOrder::dayMonthYear;
@@ -125,7 +125,7 @@ TEST_F(ReadLog, offsetsInTheRowsWinOverTheZone)
     EXPECT_EQ(log->zoneName, "");
 }
 
-TEST_F(ReadLog, headerThatSaysUtc)
+TEST_F(ReadLog, headerThatNamesUtc)
 {
     const auto log = read("Time (UTC),Beer\n2026-03-07 13:30,66\n");
     EXPECT_EQ(timesOf(log->columns[0]), (Times{"2026-03-07T13:30"}));
@@ -191,7 +191,7 @@ TEST_F(ReadLog, firstRowsMayBeBroken)
     EXPECT_EQ(log->rejected, (std::vector<RejectedRow>{{2, "Time", "never", "is not a time"}}));
 }
 
-TEST_F(ReadLog, badValuesAreNumberedAndTheRestOfTheRowKept)
+TEST_F(ReadLog, badValuesAreRejectedAndTheRestOfTheRowIsStored)
 {
     LogRequest two = request(write("Time,Beer,Room\n"
                                    "2026-03-07 06:30,66,70\n"
@@ -242,7 +242,7 @@ TEST_F(ReadLog, equalValuesAtOtherTimesAreNoRepeats)
     EXPECT_EQ(log->columns[0].duplicates, 0);
 }
 
-TEST_F(ReadLog, rowsBackwards)
+TEST_F(ReadLog, rowsInReverseOrder)
 {
     const auto log = read("Time,Beer\n2026-03-07 06:40,68\n2026-03-07 06:35,67\n"
                           "2026-03-07 06:30,66\n");
@@ -283,7 +283,7 @@ TEST_F(ReadLog, doubledHourNotShownByTheRowsIsAsked)
     EXPECT_TRUE(has(sentence, "--zone -04:00 or --zone -05:00")) << sentence;
 }
 
-TEST_F(ReadLog, fixedOffsetIsTheWayOut)
+TEST_F(ReadLog, fixedOffsetIsTheRemedy)
 {
     LogRequest told = request(write("Time,Beer\n2026-11-01 01:30,67\n2026-03-08 02:30,68\n"));
     told.zone = *Zone::named("-05:00");

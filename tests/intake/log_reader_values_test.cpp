@@ -52,7 +52,7 @@ TEST_F(LogValues, utf16AndWindows1252)
     EXPECT_EQ(log->columns[0].header, "Beer (°C)");
 }
 
-TEST_F(LogValues, bytesFarDownThatAreNoUtf8)
+TEST_F(LogValues, invalidUtf8FarDown)
 {
     const auto textOf = [](const std::string& header, const std::string& note) {
         std::string text = "Time," + header + ",Note\n";
@@ -187,7 +187,7 @@ TEST_F(LogValues, columnsByHeaderAndByName)
     EXPECT_TRUE(log->ignoredColumns.empty());
 }
 
-TEST_F(LogValues, unknownColumnsListNearOnes)
+TEST_F(LogValues, unknownColumnsListSuggestions)
 {
     LogRequest wrong = request(write("Time,Probe 1,Probe 2\n2026-03-07 06:30,66,70\n"));
     wrong.wanted[0].header = "Prob 1";
@@ -205,7 +205,7 @@ TEST_F(LogValues, unknownColumnsListNearOnes)
     EXPECT_TRUE(has(readLog(wrong).error().sentence(), "holds the time"));
 }
 
-TEST_F(LogValues, doubledHeaderIsRefusedWhereItIsNeeded)
+TEST_F(LogValues, duplicateHeaderIsRefusedIfItIsNeeded)
 {
     EXPECT_TRUE(has(problem("Time,Beer,Beer\n2026-03-07 06:30,66,67\n"),
                     "the log has 2 columns with the header \"Beer\""));
@@ -315,7 +315,7 @@ TEST_F(LogValues, timesThatCannotBeReadAreNamed)
         has(readLog(told).error().sentence(), "line 2, column When: the times can't be read"));
 }
 
-TEST_F(LogValues, aColumnThatIsNotThereIsNamedThoughTheTimesWereTold)
+TEST_F(LogValues, aMissingColumnIsNamedEvenIfTheTimesAreSet)
 {
     LogRequest told = request(write("Time,Beer\n2026-03-07 06:00,66\n"));
     told.timeColumn = "Time";
@@ -324,7 +324,7 @@ TEST_F(LogValues, aColumnThatIsNotThereIsNamedThoughTheTimesWereTold)
               "log.csv: the log has no column \"Bear\"; did you mean Beer?");
 }
 
-TEST_F(LogValues, manyRejectsAreCountedAndTheFirstKept)
+TEST_F(LogValues, manyRejectsAreCountedAndTheFirstListed)
 {
     std::string text = "Time,Beer\n2026-03-07 06:30,66\n";
     for (int i = 0; i < 120'000; ++i)

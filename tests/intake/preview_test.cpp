@@ -66,7 +66,7 @@ TEST_F(Preview, longCellsAreShortenedWithoutCuttingACharacter)
     EXPECT_EQ(seen->rows[1].cells[2], "x" + note.substr(0, 198) + "…");
 }
 
-TEST_F(Preview, doubledAndEmptyHeadersAreChosenByTheirPlace)
+TEST_F(Preview, duplicateAndEmptyHeadersAreChosenByTheirPlace)
 {
     const std::string text = "Time,Probe,Probe,\n2026-03-07 06:00,20,21,22\n";
     const auto seen = look(text);
@@ -141,7 +141,7 @@ std::string readBy(const char* pattern, const char* text)
     return stamp ? rfc3339Utc(instantFromMs(stamp->value)) : stamp.error();
 }
 
-TEST(TimePatterns, readWhatTheySay)
+TEST(TimePatterns, readTheTimesTheyDescribe)
 {
     EXPECT_EQ(readBy("dd.MM.yy HH:mm", "25.03.26 06:30"), "2026-03-25T06:30:00.000Z");
     EXPECT_EQ(readBy("d/M/yyyy h:mm a", "5/3/2026 12:05 am"), "2026-03-05T00:05:00.000Z");
@@ -153,7 +153,7 @@ TEST(TimePatterns, readWhatTheySay)
     EXPECT_EQ(readBy("yyyy-MM-dd HH:mm x", "2026-03-05 06:00 -0700"), "2026-03-05T13:00:00.000Z");
 }
 
-TEST(TimePatterns, refuseWhatDoesNotFit)
+TEST(TimePatterns, refuseTextsThatDoNotFit)
 {
     EXPECT_EQ(readBy("dd.MM.yy HH:mm", "25.3.26 06:30"), "does not fit the pattern");
     EXPECT_EQ(readBy("dd.MM.yy HH:mm", "25.03.26 06:30:00"), "goes on where the pattern ends");

@@ -111,7 +111,7 @@ TEST(Stamps, implausibleYears)
     EXPECT_EQ(read("24-03-07"), "has a date but no time of day");
 }
 
-TEST(Stamps, whatIsNoTime)
+TEST(Stamps, textsThatAreNoTime)
 {
     for (const char* text :
          {"never", "06:30", "2026-03-07 24:00", "2026-03-07 06:60", "2026-03-07 06:30:60",
@@ -138,7 +138,7 @@ TEST(DateOrderVotes, oneRowDecidesForAll)
               DateOrder::yearMonthDay);
 }
 
-TEST(DateOrderVotes, whatStaysOpenIsAsked)
+TEST(DateOrderVotes, undecidedOrdersAreAskedAbout)
 {
     const auto open = decide({"03/03/2026 06:30", "03/04/2026 06:30"});
     ASSERT_FALSE(open.has_value());
@@ -157,12 +157,12 @@ TEST(DateOrderVotes, contradictingRowsAreNamed)
     EXPECT_NE(none.error().what.find("line 2 can't be day first"), std::string::npos);
 }
 
-TEST(DateOrderVotes, ordersThatReadAllRowsAlikeAreNoQuestion)
+TEST(DateOrderVotes, ordersThatGiveTheSameTimesNeedNoQuestion)
 {
     EXPECT_TRUE(decide({"03/03/2026 06:30", "04/04/2026 06:30"}).has_value());
 }
 
-RC_GTEST_PROP(StampProperty, packingKeepsEverything, ())
+RC_GTEST_PROP(StampProperty, packingPreservesEverything, ())
 {
     const LooseTime time{*rc::gen::inRange(0, 100),   *rc::gen::inRange(0, 100),
                          *rc::gen::inRange(0, 10000), *rc::gen::arbitrary<bool>(),

@@ -107,7 +107,7 @@ TEST(CsvTokens, countsPhysicalLines)
     EXPECT_EQ(lines("\n\na"), (std::vector<std::int64_t>{3}));
 }
 
-TEST(CsvTokens, knowsAnUnfinishedLastLine)
+TEST(CsvTokens, reportsAnUnfinishedLastLine)
 {
     EXPECT_TRUE(split("a,b\n").lastEnded);
     EXPECT_FALSE(split("a,b").lastEnded);
@@ -136,7 +136,7 @@ TEST(CsvTokens, hugeCellIsRefusedEarly)
     EXPECT_LE(taken, 2);
 }
 
-TEST(CsvTokens, stopsWhenTold)
+TEST(CsvTokens, stopsOnRequest)
 {
     int rows = 0;
     CsvTokens tokens(',', [&rows](const CsvRow&) { return ++rows < 2; });
@@ -168,7 +168,7 @@ TEST(CsvTokens, theFirstQuoteMayComeLate)
               (std::vector<Token>{{1, {"a", "b"}}, {2, {"c", "d\r\ne"}}, {4, {"f", "g"}}}));
 }
 
-RC_GTEST_PROP(CsvProperty, whatIsQuotedReadsBackFromAnyPieces, ())
+RC_GTEST_PROP(CsvProperty, quotedTextReadsBackFromAnyPieces, ())
 {
     const auto field =
         rc::gen::container<std::string>(rc::gen::elementOf(std::string("ab,;\"\n\r\t |")));

@@ -68,7 +68,7 @@ TEST_F(UnitColumn, eachRowIsReadInItsUnit)
     EXPECT_EQ(register_[1].inForce.decimals, 3);
 }
 
-TEST_F(UnitColumn, theFirstRowsUnitIsKeptAndTheConversionSaid)
+TEST_F(UnitColumn, theFirstRowsUnitIsStoredAndTheConversionReported)
 {
     const auto report = import(head + "2026-03-07 06:00,Beer,66.2,F\n2026-03-07 07:00,Beer,19,C\n");
     ASSERT_TRUE(report) << report.error().sentence();
@@ -100,7 +100,7 @@ TEST_F(UnitColumn, rowsWithAnUnknownUnitAreRejectedWithTheirLine)
     EXPECT_THAT(rejected[3], HasSubstr("7 Beer: ")); // outside the range of a probe
 }
 
-TEST_F(UnitColumn, aUnitSaidForTheImportHolds)
+TEST_F(UnitColumn, aUnitSetForTheImportApplies)
 {
     m_said = TemperatureUnit::celsius;
     const auto report = import(head + "2026-03-07 06:00,Beer,20,°F\n2026-03-07 07:00,Beer,21,K\n");
@@ -119,7 +119,7 @@ TEST_F(UnitColumn, isFoundByItsContent)
     EXPECT_EQ(seen.columns[3].choice.meaning, Meaning::value);
 }
 
-TEST_F(UnitColumn, vesselsCalledLikeUnitsAreNames)
+TEST_F(UnitColumn, vesselsNamedLikeUnitsAreNames)
 {
     const auto seen = look("Time,Vessel,Value\n2026-03-07 06:00,C,20\n2026-03-07 06:00,F,21\n"
                            "2026-03-07 07:00,C,20\n2026-03-07 07:00,F,21\n");

@@ -60,7 +60,7 @@ protected:
     intake::WatchMemory m_memory;
 };
 
-TEST_F(WatchedFile, watchingIsTakenBackAndDoneAgainAlsoAfterItsFileWasRead)
+TEST_F(WatchedFile, watchingIsUndoneAndRedoneEvenAfterItsFileWasRead)
 {
     append("2026-11-10 08:00,20\n");
     EXPECT_EQ(poll().added, 1);
@@ -73,7 +73,7 @@ TEST_F(WatchedFile, watchingIsTakenBackAndDoneAgainAlsoAfterItsFileWasRead)
     EXPECT_EQ(readings(), 2u);
 }
 
-TEST_F(WatchedFile, aWatchThatWasRemovedComesBackWhereItHadCome)
+TEST_F(WatchedFile, aRestoredWatchContinuesWhereItStopped)
 {
     append("2026-11-10 08:00,20\n");
     EXPECT_EQ(poll().added, 1);
@@ -91,7 +91,7 @@ TEST_F(WatchedFile, aWatchThatWasRemovedComesBackWhereItHadCome)
     EXPECT_EQ(poll().added, 1);
 }
 
-TEST_F(WatchedFile, datesThatFitTwoOrdersAreTakenAsTheLastFileOfTheKindShowed)
+TEST_F(WatchedFile, ambiguousDatesAreReadAsInTheLastFileOfTheSameFormat)
 {
     const std::string header = "Time,Beer\n";
     const std::string open = header + "10.11.2026 08:00,20\n";
@@ -137,7 +137,7 @@ TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainOnlyWhenItChanged)
     EXPECT_TRUE(poll().problems.empty());
 }
 
-TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainWhenThePersonActed)
+TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainAfterTheUsersChange)
 {
     write("Time,Beer\n03.04.2026 08:00,20\n");
     ASSERT_EQ(poll().problems.size(), 1u);
@@ -152,7 +152,7 @@ TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainWhenThePersonActed)
     EXPECT_EQ(poll().added, 1);
 }
 
-TEST_F(WatchedFile, theRowsOfOtherWatchedFilesAreNoActOfAPerson)
+TEST_F(WatchedFile, theRowsOfOtherWatchedFilesAreNotAUsersChange)
 {
     const std::string other = path("other.csv");
     std::ofstream(other) << "Time,Beer\n2026-03-07 00:00,20\n";
@@ -168,7 +168,7 @@ TEST_F(WatchedFile, theRowsOfOtherWatchedFilesAreNoActOfAPerson)
     EXPECT_EQ(readings(), 2u);
 }
 
-TEST_F(WatchedFile, newRowsComeByThemselvesIntoOneImport)
+TEST_F(WatchedFile, newRowsAreAddedToOneImportAutomatically)
 {
     append("2026-03-07 00:00,20\n");
     EXPECT_EQ(poll().added, 1);
@@ -192,7 +192,7 @@ TEST_F(WatchedFile, aHalfWrittenLastLineWaitsForItsEnd)
     EXPECT_EQ(series->value, (std::vector<double>{20, 21.5}));
 }
 
-TEST_F(WatchedFile, aReplacedFileIsSaidAndNotDoubled)
+TEST_F(WatchedFile, aReplacedFileIsReportedAndNotImportedTwice)
 {
     append("2026-03-07 00:00,20\n2026-03-07 01:00,20.5\n");
     poll();
@@ -204,7 +204,7 @@ TEST_F(WatchedFile, aReplacedFileIsSaidAndNotDoubled)
     EXPECT_EQ(readings(), 4u);
 }
 
-TEST_F(WatchedFile, aShrunkFileIsSaidAndNotDoubled)
+TEST_F(WatchedFile, aShrunkFileIsReportedAndNotImportedTwice)
 {
     append("2026-03-07 00:00,20\n2026-03-07 01:00,20.5\n2026-03-07 02:00,20.5\n");
     poll();
@@ -216,7 +216,7 @@ TEST_F(WatchedFile, aShrunkFileIsSaidAndNotDoubled)
     EXPECT_EQ(readings(), 3u);
 }
 
-TEST_F(WatchedFile, aRejectedRowIsToldByItsLineInTheWholeFile)
+TEST_F(WatchedFile, aRejectedRowIsReportedWithItsLineInTheWholeFile)
 {
     append("2026-03-07 00:00,20\n2026-03-07 01:00,20\n");
     poll();
@@ -226,7 +226,7 @@ TEST_F(WatchedFile, aRejectedRowIsToldByItsLineInTheWholeFile)
     EXPECT_NE(report.remarks.front().find("line 4"), std::string::npos) << report.remarks.front();
 }
 
-TEST_F(WatchedFile, anImportTakenBackIsNotExtended)
+TEST_F(WatchedFile, aWithdrawnImportIsNotExtended)
 {
     append("2026-03-07 00:00,20\n");
     poll();
@@ -241,7 +241,7 @@ TEST_F(WatchedFile, anImportTakenBackIsNotExtended)
     EXPECT_EQ(imports(), 2u);
 }
 
-TEST_F(WatchedFile, aMissingFileIsAProblemAndComesBack)
+TEST_F(WatchedFile, aMissingFileIsAProblemUntilItReturns)
 {
     append("2026-03-07 00:00,20\n");
     poll();
@@ -251,7 +251,7 @@ TEST_F(WatchedFile, aMissingFileIsAProblemAndComesBack)
     EXPECT_EQ(poll().added, 1);
 }
 
-TEST_F(WatchedFile, theExtendedImportKeepsItsChecksum)
+TEST_F(WatchedFile, theExtendedImportHasAValidChecksum)
 {
     for (int hour = 0; hour < 9; ++hour) {
         append("2026-03-07 0" + std::to_string(hour) + ":00,20\n");
@@ -281,7 +281,7 @@ TEST_F(WatchedFile, aFolderIsReadFileByFile)
     EXPECT_TRUE(reports->back().problems.empty());
 }
 
-TEST_F(WatchedFile, whatWasChosenForTheShapeHoldsHereToo)
+TEST_F(WatchedFile, choicesForTheFormatApplyHereToo)
 {
     write("Stamp;Probe 1\n2026-03-07 00:00;20\n");
     EXPECT_EQ(poll().problems.size(), 1u); // the sensor of the values is unknown

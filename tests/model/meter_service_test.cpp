@@ -29,7 +29,7 @@ TEST(MeterService, AMeterMovesRestsAndIsRetired)
     EXPECT_EQ(setupAt(meter, day(40)), std::nullopt);
 }
 
-TEST(MeterService, OneThatNeverMovedServesFromItsBeginningToItsEnd)
+TEST(MeterService, OneThatNeverMovedIsInServiceFromItsBeginningToItsEnd)
 {
     Meter meter;
     meter.setup = "Loop";

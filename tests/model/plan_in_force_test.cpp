@@ -49,7 +49,7 @@ double celsiusAt(const Batch& batch, double hour)
     return target ? target->celsius() : -99.0;
 }
 
-TEST(PlanInForce, AnUnchangedPlanIsItself)
+TEST(PlanInForce, AnUnchangedPlanIsInForceAsItIs)
 {
     const Batch batch = batchOf({hold("Primary", 19, 100), ramp("Rise", 21, 24), hold("Crash", 2)});
     EXPECT_EQ(scheduleInForce(batch), batch.schedule);
@@ -81,7 +81,7 @@ TEST(PlanInForce, AStageEndedEarlyEndsThereAndARampStopsWhereItWas)
     EXPECT_DOUBLE_EQ(celsiusAt(batch, 111), 22.0);
 }
 
-TEST(PlanInForce, AChangedPlanLeavesThePastAlone)
+TEST(PlanInForce, AChangedPlanLeavesThePastUnchanged)
 {
     Batch batch = batchOf({hold("Primary", 19, 200), hold("Crash", 2)});
     batch.planChanges = {
@@ -106,7 +106,7 @@ TEST(PlanInForce, AStageThatOnlyGetsLongerStaysOneStage)
     EXPECT_DOUBLE_EQ(done[0].length->count(), 300.0);
 }
 
-TEST(PlanInForce, AChangeInsideARampGoesOnFromWhereItStood)
+TEST(PlanInForce, AChangeInsideARampContinuesFromItsCurrentTarget)
 {
     Batch batch = batchOf({hold("Primary", 18, 100), ramp("Rise", 22, 40), hold("Rest", 22)});
     batch.planChanges = {{pitched + hours{110},

@@ -107,7 +107,7 @@ TrialSide withEnergyTimes(const TrialSide& side, const std::vector<MeterReading>
     return scaledSide;
 }
 
-RC_GTEST_PROP(ComparisonProperties, ScalingBothEnergiesLeavesTheRatios, ())
+RC_GTEST_PROP(ComparisonProperties, ScalingBothEnergiesLeavesTheRatiosUnchanged, ())
 {
     const TrialSide a = randomSide("First");
     const TrialSide b = randomSide("Second");
@@ -230,7 +230,7 @@ RC_GTEST_PROP(SetupProperties, NobodyIsAheadWhereIntervalsOverlap, ())
     }
 }
 
-RC_GTEST_PROP(CrossingProperties, SwappingTheSidesTurnsItRound, ())
+RC_GTEST_PROP(CrossingProperties, SwappingTheSidesInvertsIt, ())
 {
     const auto side = [] {
         const double value = between(1, 50) / 10.0;
@@ -254,7 +254,7 @@ RC_GTEST_PROP(CrossingProperties, SwappingTheSidesTurnsItRound, ())
     RC_ASSERT(!forth.latest || *forth.latest >= forth.batches - tiny);
 }
 
-RC_GTEST_PROP(JudgementProperties, TheLeadTurnsAtTheWeightThatIsNamed, ())
+RC_GTEST_PROP(JudgementProperties, TheLeadChangesAtTheWeightThatIsNamed, ())
 {
     std::vector<WeighedCriterion> criteria(static_cast<std::size_t>(between(1, 7)));
     for (WeighedCriterion& criterion : criteria) {

@@ -21,7 +21,7 @@ SetupEnergy randomSetup()
     return SetupEnergy(std::move(sources));
 }
 
-RC_GTEST_PROP(EnergyProperties, TheEstimateLiesWithinItsBounds, ())
+RC_GTEST_PROP(EnergyProperties, TheEstimateIsWithinItsBounds, ())
 {
     const EnergyFigure figure = randomSetup().over(randomSpan());
     RC_ASSERT(figure.low >= 0.0);
@@ -85,7 +85,7 @@ RC_GTEST_PROP(MeterProperties, RatedPowerOnlyTightens, ())
     RC_ASSERT(rated.high <= plain.high + tiny);
 }
 
-RC_GTEST_PROP(MeterProperties, BoundsHoldWhatAnyLoadWithinItsPowerUsed, ())
+RC_GTEST_PROP(MeterProperties, BoundsContainTheEnergyOfAnyLoadWithinItsPower, ())
 {
     // A load that is on or off, 600 W; the register is read to 0.01 with correct rounding.
     std::vector<double> truth{0.0};

@@ -40,7 +40,7 @@ TEST(Strd, NumericalAccuracySets)
     expectSummary(accuracySet(10000000.2, 10000000.1, 10000000.3), 10000000.2, 0.1, 1e-8);
 }
 
-TEST(Strd, TheMomentsOfTimeKeepTheirDigitsToo)
+TEST(Strd, TheTimeWeightedMomentsAreAsExact)
 {
     // NumAcc4 as pieces of equal time; the formula Σx² − (Σx)²/n would lose all digits of 0.01.
     TimeMoments moments;

@@ -134,7 +134,7 @@ class SimulatedSetup : public ::testing::TestWithParam<Truth> {};
 constexpr int fewestHeld = 88;
 constexpr int mostHeld = 99;
 
-TEST_P(SimulatedSetup, LiesInItsIntervalsInAboutNinetyFiveOfAHundredRuns)
+TEST_P(SimulatedSetup, IsInItsIntervalsInAboutNinetyFiveOfAHundredRuns)
 {
     const Truth truth = GetParam();
     constexpr double lift = 9.0;

@@ -97,7 +97,7 @@ protected:
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
 
-TEST_F(Causes, AreGivenChangedAndTakenAway)
+TEST_F(Causes, AreGivenChangedAndDeleted)
 {
     EXPECT_THAT(texts(), ElementsAre("", ""));
     give(0, Cause::lidOpen, "");
@@ -111,7 +111,7 @@ TEST_F(Causes, AreGivenChangedAndTakenAway)
     EXPECT_THAT(texts(), ElementsAre("", "\"opened the garage\""));
 }
 
-TEST_F(Causes, AreTakenBackAndGivenAgain)
+TEST_F(Causes, AreUndoneAndRedone)
 {
     give(0, Cause::lidOpen, "");
     give(0, Cause::warmRoom, "");
@@ -152,7 +152,7 @@ TEST_F(Causes, OneOfTwoThatSharedACauseGetsItsOwn)
     EXPECT_THAT(texts(), ElementsAre("", "lid open", ""));
 }
 
-TEST_F(Causes, AreToldWithTheExcursion)
+TEST_F(Causes, AreNamedWithTheExcursion)
 {
     give(0, Cause::lidOpen, "took a sample");
     EXPECT_THAT(results::explainExcursion(review(), 0, 0),
@@ -202,7 +202,7 @@ TEST_F(Causes, GoWithTheirBatch)
     EXPECT_THAT(texts(), ElementsAre("other", ""));
 }
 
-TEST_F(Causes, RefuseWhatSaysNothing)
+TEST_F(Causes, RefuseInvalidOnes)
 {
     auto change = store::Change::begin(*m_logbook, saying("x"));
     const Instant at = *parseRfc3339("2026-03-01T01:00:00Z");

@@ -236,7 +236,7 @@ private:
     DescribedLogbook m_files;
 };
 
-TEST_F(CachedComparison, IsTheOneMadeAnewWhateverIsEnteredAndTakenBack)
+TEST_F(CachedComparison, EqualsAFreshOneWhateverIsEnteredAndUndone)
 {
     const bool held = rc::check("a cached comparison equals a fresh one", [this] {
         const auto logbook = made();
@@ -258,7 +258,7 @@ void entered(const LogbookFile& logbook, Enter enter)
     ASSERT_TRUE(change->commit());
 }
 
-TEST_F(CachedComparison, ChangesSumUpTheBatchesThatTheyTouch)
+TEST_F(CachedComparison, ChangesSumUpTheBatchesThatTheyAffect)
 {
     const auto logbook = made();
     ComparisonCache cache;

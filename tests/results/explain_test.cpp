@@ -174,7 +174,7 @@ TEST(Explain, SettlingAndTheCrash)
               "Feb 13:01: 0.299 kWh ÷ 0.280 kWh = 1.07.");
 }
 
-TEST(Explain, StagesSpeakForThemselves)
+TEST(Explain, StagesHaveExplanations)
 {
     const RunReview review = reviewOf(crashInput());
     EXPECT_EQ(explainStage(review, 1, StageFigure::settledIn),
@@ -216,7 +216,7 @@ TEST(Explain, GravitiesNameTheirFormula)
     EXPECT_THAT(explain(review, Figure::alcoholBalling), HasSubstr("÷ 0.794 = 5.29 % by volume"));
 }
 
-TEST(Explain, WhatIsAbsentSaysWhy)
+TEST(Explain, AbsentFiguresGiveTheReason)
 {
     analysis::RunInput bare = runInput(batchOf({hold("Hold", 20.0)}, 10.0), {}, 90.0);
     const RunReview review = reviewOf(bare);
@@ -255,7 +255,7 @@ TEST(Explain, TheReasonsOfAMissingHeatDiffer)
                 HasSubstr("none is metered from 25 Feb 10:13"));
 }
 
-TEST(Explain, PartlyMeteredAndSharedEnergySayso)
+TEST(Explain, PartlyMeteredAndSharedEnergyIsNoted)
 {
     analysis::RunInput input = workedInput();
     input.setup = oneMeter({meterReading(2, 5.00), meterReading(8, 5.60)}, 0.01);
@@ -292,7 +292,7 @@ TEST(Explain, WholeDaysOnlyMakeTheDailyMean)
               "kWh; minimum 1.50 kWh on 27 Feb 2026, maximum 2.50 kWh on 26 Feb 2026.");
 }
 
-TEST(Explain, ADecimalCommaWhereItIsWanted)
+TEST(Explain, ADecimalCommaIfRequested)
 {
     EXPECT_EQ(explain(reviewOf(workedInput()), Figure::insideShare, ','),
               "Time inside the band ÷ covered hold time: 5 h of 8 h = 62,5 %.");

@@ -46,7 +46,7 @@ TEST(MeasuredGravities, AreListedWithTheirAttenuation)
     EXPECT_FALSE(run.figures.fermentation->measuredAt);
 }
 
-TEST(MeasuredGravities, TheLastStandsForAFinalGravityThatIsNotGiven)
+TEST(MeasuredGravities, TheLastReplacesAFinalGravityThatIsNotSet)
 {
     const DescribedLogbook files;
     const auto run =
@@ -77,7 +77,7 @@ TEST(MeasuredGravities, AWarmSampleIsCorrectedToTheHydrometersTemperature)
                                     "hydrometer's 20.0 °C."));
 }
 
-TEST(MeasuredGravities, DegreesPlatoAreTakenToo)
+TEST(MeasuredGravities, DegreesPlatoAreAcceptedToo)
 {
     // 12 °P are 1.04837 (NBS Circular 440, Table 114).
     const DescribedLogbook files;

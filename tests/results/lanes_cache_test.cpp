@@ -340,7 +340,7 @@ private:
     std::array<std::vector<std::pair<store::SeriesFingerprint, Series>>, 4> m_seen;
 };
 
-TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
+TEST_F(LanesCached, EqualFreshOnesWhateverIsEnteredAndUndone)
 {
     const bool held = rc::check("cached lanes equal fresh ones, same prints equal series", [this] {
         const auto logbook = made();
@@ -362,7 +362,7 @@ TEST_F(LanesCached, AreThoseJudgedAnewWhateverIsEnteredAndTakenBack)
     EXPECT_TRUE(held);
 }
 
-TEST_F(LanesCached, ANoteJudgesNoBatchAnew)
+TEST_F(LanesCached, ANoteJudgesNoBatchAgain)
 {
     const auto logbook = made();
     logAll(*logbook);
@@ -376,7 +376,7 @@ TEST_F(LanesCached, ANoteJudgesNoBatchAnew)
     EXPECT_EQ(cache.judged(), 0);
 }
 
-TEST_F(LanesCached, AChangeJudgesTheBatchesThatItTouches)
+TEST_F(LanesCached, AChangeJudgesTheBatchesThatItAffects)
 {
     const auto logbook = made();
     logAll(*logbook);
@@ -400,7 +400,7 @@ TEST_F(LanesCached, AChangeJudgesTheBatchesThatItTouches)
     EXPECT_EQ(lanes->lanes[0].bars[3].verdict, analysis::Verdict::notEnoughData);
 }
 
-TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
+TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyAffect)
 {
     const auto logbook = made();
     Log log;
@@ -432,7 +432,7 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyReach)
     EXPECT_EQ(*results::reviewLanes(*logbook, &cache), *results::reviewLanes(*logbook));
 }
 
-TEST_F(LanesCached, AnotherLogbookBeginsAnew)
+TEST_F(LanesCached, AnotherLogbookStartsWithAnEmptyCache)
 {
     const auto logbook = made();
     logAll(*logbook);

@@ -34,7 +34,7 @@ LanesReview lanesOf(const std::string& description, const std::string& now)
     return lanes.value_or(LanesReview{});
 }
 
-TEST(Lanes, ABarSaysWhatItsRunSaysAfterAChangedPlan)
+TEST(Lanes, ABarHasTheVerdictOfItsRunAfterAChangedPlan)
 {
     const DescribedLogbook files;
     files.write("log.csv", "time,Beer [C]\n2026-03-01 00:00,20\n2026-03-02 00:00,20\n"
@@ -57,7 +57,7 @@ TEST(Lanes, ABarSaysWhatItsRunSaysAfterAChangedPlan)
     EXPECT_EQ(lanes->lanes[0].bars[0].verdict, analysis::Verdict::stayed) << run->words.headline;
 }
 
-TEST(Lanes, BatchesAtOnceStandInRowsOfTheirOwn)
+TEST(Lanes, BatchesAtTheSameTimeHaveSeparateRows)
 {
     const LanesReview review =
         lanesOf(describedLanes(batch("A", "2026-03-01 00:00", "2026-03-05 00:00") + "," +

@@ -48,7 +48,7 @@ protected:
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
 
-TEST_F(LeftOutReadings, WithoutAnyNothingIsSaid)
+TEST_F(LeftOutReadings, WithoutAnyNothingIsReported)
 {
     const auto review = run("");
     EXPECT_EQ(review.figures.judged.asPlanned.verdict, analysis::Verdict::left);
@@ -57,7 +57,7 @@ TEST_F(LeftOutReadings, WithoutAnyNothingIsSaid)
     EXPECT_THAT(review.words.detail, Not(HasSubstr("Left out")));
 }
 
-TEST_F(LeftOutReadings, ThatChangeTheVerdictAreSaidInTheSentence)
+TEST_F(LeftOutReadings, ThatChangeTheVerdictAreNamedInTheSentence)
 {
     const auto review = run(
         R"({"sensor":"Beer","from":"2026-03-01 01:30","to":"2026-03-01 02:30","why":"lid open"})");
@@ -76,7 +76,7 @@ TEST_F(LeftOutReadings, ThatChangeTheVerdictAreSaidInTheSentence)
     EXPECT_EQ(list->batches.front().headline, review.words.headline) << "the lanes say it too";
 }
 
-TEST_F(LeftOutReadings, OneReadingAloneIsSaidAlthoughItHasNoLength)
+TEST_F(LeftOutReadings, OneReadingAloneIsReportedAlthoughItHasNoLength)
 {
     const auto review =
         run(R"({"sensor":"Beer","from":"2026-03-01 02:00","to":"2026-03-01 02:00","why":"typo"})");
@@ -87,7 +87,7 @@ TEST_F(LeftOutReadings, OneReadingAloneIsSaidAlthoughItHasNoLength)
     EXPECT_THAT(review.words.detail, EndsWith("Left out by hand: 1 Mar 02:00 (typo)."));
 }
 
-TEST_F(LeftOutReadings, ThatChangeNothingAreStillSaid)
+TEST_F(LeftOutReadings, ThatChangeNothingAreStillReported)
 {
     const auto review = run(
         R"({"sensor":"Beer","from":"2026-03-01 04:30","to":"2026-03-01 05:30","why":"a"},
@@ -98,7 +98,7 @@ TEST_F(LeftOutReadings, ThatChangeNothingAreStillSaid)
     EXPECT_THAT(review.words.headline, EndsWith("; 2 h left out by hand"));
 }
 
-TEST_F(LeftOutReadings, OutsideTheBatchAreNotOfIt)
+TEST_F(LeftOutReadings, OutsideTheBatchDoNotCount)
 {
     EXPECT_FALSE(
         run(R"({"sensor":"Beer","from":"2026-03-03 00:00","to":"2026-03-03 02:00","why":"a"})")

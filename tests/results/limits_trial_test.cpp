@@ -64,7 +64,7 @@ TEST(LimitsTrial, TheBatchsOwnLimitsGiveTheReview)
     EXPECT_EQ(trial.judged.deviation.mean(), review.figures.judged.deviation.mean());
 }
 
-TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
+TEST(LimitsTrial, AWiderBandAShortestExcursionAndAGapLimitByHand)
 {
     const RunReview review = workedReview();
     const Limits own = results::limitsOf(review);
@@ -88,7 +88,7 @@ TEST(LimitsTrial, AWiderBandAGraceAndAGapLimitByHand)
         << "a trial has no lasting effect";
 }
 
-TEST(LimitsTrial, StagesOfTheirOwnToleranceKeepItUntilOneIsTried)
+TEST(LimitsTrial, StagesHaveTheirOwnToleranceUntilOneIsTried)
 {
     Batch batch = batchOf({hold("A", 20.0, 2.0), hold("B", 20.0)}, 4.0);
     batch.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
@@ -132,7 +132,8 @@ RC_GTEST_PROP(LimitsTrialProperties, WithoutSettlingAWiderBandIsNeverLeftForLong
     }
 }
 
-RC_GTEST_PROP(LimitsTrialProperties, AWiderGapLimitNeverSeesLessAndMoreGraceNeverLeavesMore, ())
+RC_GTEST_PROP(LimitsTrialProperties, AWiderGapLimitNeverCoversLessAndIgnoringMoreNeverLeavesMore,
+              ())
 {
     const RunReview review = reviewOf(randomBatch(), randomBeer(), 45.0);
     Limits limits = results::limitsOf(review);
@@ -154,7 +155,7 @@ RC_GTEST_PROP(LimitsTrialProperties, AWiderGapLimitNeverSeesLessAndMoreGraceNeve
     }
 }
 
-class KeptLimits : public ::testing::Test {
+class SavedLimits : public ::testing::Test {
 protected:
     void SetUp() override
     {
@@ -187,7 +188,7 @@ protected:
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
 
-TEST_F(KeptLimits, AreWhatTheBatchIsJudgedByAndTakenBackAsOneAct)
+TEST_F(SavedLimits, ApplyToTheBatchAndAreUndoneAsOneChange)
 {
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
     const Limits limits{TemperatureDifference::kelvins(1.5), std::chrono::minutes{20},
@@ -202,7 +203,7 @@ TEST_F(KeptLimits, AreWhatTheBatchIsJudgedByAndTakenBackAsOneAct)
     EXPECT_EQ(*store::readBatch(*m_logbook, "Ale 2"), before);
 }
 
-TEST_F(KeptLimits, WithoutAToleranceTheStagesKeepTheirs)
+TEST_F(SavedLimits, WithoutAToleranceTheStagesHaveTheirOwn)
 {
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
     ASSERT_TRUE(keep({std::nullopt, std::chrono::minutes{7}, std::nullopt}));
@@ -212,7 +213,7 @@ TEST_F(KeptLimits, WithoutAToleranceTheStagesKeepTheirs)
     EXPECT_EQ(after.ignoreShorterThan, std::chrono::minutes{7});
 }
 
-TEST_F(KeptLimits, RefusesWhatNoBatchMayHave)
+TEST_F(SavedLimits, RefusesInvalidLimits)
 {
     const Limits own{TemperatureDifference::kelvins(1.0), Milliseconds{0}, std::nullopt};
     EXPECT_EQ(keep(withTolerance(own, 0.0)).error().what, "a tolerance must be above 0");

@@ -51,7 +51,7 @@ protected:
     DescribedLogbook m_files;
 };
 
-TEST_F(OpenBatch, ThatWasForgottenTakesNothingOfALaterOne)
+TEST_F(OpenBatch, ThatWasForgottenTakesNoShareOfALaterOne)
 {
     const std::string description = twoBatches("2026-03-10 00:00", "2026-03-12 00:00");
     const auto second = run(description, "Second");
@@ -73,7 +73,7 @@ TEST_F(OpenBatch, ItsEnergyEnds48HoursAfterTheLastReadingOfItsBeer)
         << "the stage in progress goes on to the energy's end";
 }
 
-TEST_F(OpenBatch, AShareNamesWithWhom)
+TEST_F(OpenBatch, AShareNamesTheOtherBatches)
 {
     // Both ran on 3 and 4 March, the second alone on the 5th and 6th: 0.5 + 1 + 1 kWh.
     const std::string description = twoBatches("2026-03-03 00:00", "2026-03-06 00:00");

@@ -89,7 +89,7 @@ TEST(Prices, TheFirstWindowThatFitsDecides)
         (Lines{"02T07:00 02T13:00 0.10", "02T13:00 02T15:00 0.30", "02T15:00 03T07:00 0.10"}));
 }
 
-TEST(Prices, AnEdgeInTheHourThatIsSkippedLiesAtTheChange)
+TEST(Prices, AnEdgeInTheSkippedHourIsAtTheChange)
 {
     Tariff tariff;
     tariff.pricePerKwh = 0.2;
@@ -100,7 +100,7 @@ TEST(Prices, AnEdgeInTheHourThatIsSkippedLiesAtTheChange)
         (Lines{"08T07:00 08T09:00 0.20", "08T09:00 08T11:00 0.10", "08T11:00 09T06:00 0.20"}));
 }
 
-TEST(Prices, AnEdgeInTheDoubledHourLiesAtTheFirstOfTheTwo)
+TEST(Prices, AnEdgeInTheDoubledHourIsAtTheFirstOfTheTwo)
 {
     Tariff tariff;
     tariff.pricePerKwh = 0.2;

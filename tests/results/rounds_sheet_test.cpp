@@ -68,7 +68,7 @@ TEST(RoundsSheet, OnlyThermometersAreReadByEye)
         << "a row named after a hydrometer would save its gravity to a batch of that name";
 }
 
-TEST(RoundsSheet, ExpectsNothingOfOneReadingOrOfNone)
+TEST(RoundsSheet, ExpectsNothingAfterOneReadingOrNone)
 {
     const std::string one = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00})";
     EXPECT_FALSE(
@@ -97,7 +97,7 @@ TEST(RoundsSheet, ShowsTheLastFourteenRoundsAndWhichWereMissed)
     EXPECT_FALSE(cells[7].missed) << "28 February evening: nothing was running";
 }
 
-TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
+TEST(RoundsSheet, AsksForNoReadingsOfAMeterBeforeItsService)
 {
     const std::string late = R"({"name":"M","setup":"S","from":"2026-03-02 12:00"})";
     const std::string reading = R"({"meter":"M","at":"2026-03-02 19:00","kwh":1.00})";
@@ -108,7 +108,7 @@ TEST(RoundsSheet, AskForNoReadingsOfAMeterThatWasNotThereYet)
     EXPECT_FALSE(sheet.cells[0][10].missed);
 }
 
-TEST(RoundsSheet, AMeterThatWasTakenAwayStaysInTheGridWhileItsReadingsDo)
+TEST(RoundsSheet, ARemovedMeterStaysInTheGridWhileItsReadingsDo)
 {
     const std::string gone = R"({"name":"M","setup":"S","to":"2026-03-02 12:00"})";
     const auto meterRow = [](const RoundsSheet& sheet) {
@@ -125,7 +125,7 @@ TEST(RoundsSheet, AMeterThatWasTakenAwayStaysInTheGridWhileItsReadingsDo)
     EXPECT_EQ(meterRow(later), later.rows.end());
 }
 
-TEST(RoundsSheet, TheGravityOfAnEndedBatchCanStillBeMended)
+TEST(RoundsSheet, TheGravityOfAnEndedBatchCanStillBeCorrected)
 {
     const auto sheet = [](const std::string& now) {
         const std::string description =
@@ -144,7 +144,7 @@ TEST(RoundsSheet, TheGravityOfAnEndedBatchCanStillBeMended)
     EXPECT_TRUE(sheet("2026-04-03T08:00:00Z").rows.empty());
 }
 
-TEST(RoundsSheet, TurnsBackToRoundsBeforeTheLast)
+TEST(RoundsSheet, ShowsEarlierRounds)
 {
     const DescribedLogbook folder;
     const auto logbook = folder.load(describedRounds(plainMeter, twoDays), "2026-03-12T08:00:00Z");
@@ -193,7 +193,7 @@ TEST(RoundsSheet, TheOpenRoundIsDueUntilItsMetersAreRead)
     EXPECT_EQ(rfc3339Utc(done.nextDue), "2026-03-03T07:00:00.000Z");
 }
 
-TEST(RoundsSheet, ACorrectedCellTellsWhatStoodThere)
+TEST(RoundsSheet, ACorrectedCellNamesTheOldValue)
 {
     const std::string corrected =
         R"({"meter":"M","at":"2026-03-02 07:00","kwh":2.20,"decimals":2,"was":[
@@ -228,7 +228,7 @@ TEST(RoundsSheet, AnInstantBelongsToTheRoundWhoseWindowIsNearest)
     EXPECT_EQ(isoDate(at(26h).date), "2026-03-03");
 }
 
-TEST(RoundsSheet, EndsAtTheLastReadingWhereNothingRunsAnyMore)
+TEST(RoundsSheet, EndsAtTheLastReadingIfNoBatchRuns)
 {
     const RoundsSheet sheet =
         sheetOf(describedRounds(plainMeter, twoDays, R"("ended":"2026-03-02 08:00",)"),

@@ -26,7 +26,7 @@ std::vector<std::string> findings(const DescribedLogbook& files, const std::stri
     return run ? run->findings : std::vector<std::string>{};
 }
 
-TEST(RunFindings, APowerLogIsNoRegisterThatRestarted)
+TEST(RunFindings, APowerLogIsNoRegisterThatWasReset)
 {
     const DescribedLogbook files;
     files.write("w.csv", "Time,Watts (W)\n2026-03-01 00:00,80\n2026-03-01 01:00,80\n"
@@ -42,7 +42,7 @@ TEST(RunFindings, APowerLogIsNoRegisterThatRestarted)
     EXPECT_EQ(run->findings, std::vector<std::string>{});
 }
 
-TEST(RunFindings, ARestartWithoutARatedPowerHasNoUpperBound)
+TEST(RunFindings, AResetWithoutARatedPowerHasNoUpperBound)
 {
     const DescribedLogbook files;
     const std::string readings =
@@ -54,7 +54,7 @@ TEST(RunFindings, ARestartWithoutARatedPowerHasNoUpperBound)
                                        "power is known: what it used has no upper bound."});
 }
 
-TEST(RunFindings, MoreThanTheRatedPowerAllowsIsSaid)
+TEST(RunFindings, MoreThanTheRatedPowerAllowsIsReported)
 {
     const DescribedLogbook files;
     // 100 W for 12 h are 1.2 kWh.
@@ -68,7 +68,7 @@ TEST(RunFindings, MoreThanTheRatedPowerAllowsIsSaid)
                                        "ignored there."});
 }
 
-TEST(OpenRun, EnergyGoesOnToTheLastRoundWhileTheJudgingWaitsForTheLog)
+TEST(OpenRun, EnergyContinuesToTheLastRoundWhileTheJudgingWaitsForTheLog)
 {
     const DescribedLogbook files;
     const auto logbook = files.load(
@@ -86,7 +86,7 @@ TEST(OpenRun, EnergyGoesOnToTheLastRoundWhileTheJudgingWaitsForTheLog)
     EXPECT_TRUE(run->findings.empty());
 }
 
-TEST(RunFindings, AMeterThatNobodyReadIsSaid)
+TEST(RunFindings, AMeterWithoutReadingsIsReported)
 {
     const DescribedLogbook files;
     EXPECT_EQ(
@@ -114,7 +114,7 @@ TEST(Oddities, MoreBatchesThanVesselsAreNamed)
               odd->end());
 }
 
-TEST(Oddities, TargetsThatAreLikelierASlipAreNamed)
+TEST(Oddities, TargetsThatAreProbablyMistypedAreNamed)
 {
     const DescribedLogbook files;
     const auto logbook = files.load(

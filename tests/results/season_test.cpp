@@ -78,7 +78,7 @@ TEST_F(SeasonTest, ListsTheBatchesInOrderOfPitching)
     EXPECT_FALSE(loop.batches[2].energy.any());
 }
 
-TEST_F(SeasonTest, AddsUpWhatWasMetered)
+TEST_F(SeasonTest, AddsUpTheMeteredEnergy)
 {
     const Season loop = season("Loop");
     EXPECT_EQ(loop.metered, 2u);
@@ -92,7 +92,7 @@ TEST_F(SeasonTest, AddsUpWhatWasMetered)
     EXPECT_EQ(loop.parts, 43.0);
 }
 
-TEST_F(SeasonTest, SaysItInASentence)
+TEST_F(SeasonTest, HasASentence)
 {
     EXPECT_EQ(season("Loop").sentence,
               "3 batches of Loop: 1 stayed in the band, 1 left it, 1 has not enough data. The 2 "
@@ -100,7 +100,7 @@ TEST_F(SeasonTest, SaysItInASentence)
     EXPECT_EQ(season("Shelf").sentence, "Shelf has no batch yet.");
 }
 
-TEST_F(SeasonTest, AnUnknownSetupListsNearOnes)
+TEST_F(SeasonTest, AnUnknownSetupListsSuggestions)
 {
     const auto none = results::reviewSeason(*logbook, "Lopo");
     ASSERT_FALSE(none);

@@ -66,7 +66,7 @@ TEST(SetupsSideBySide, ListEveryBatchsFigureWithTheMean)
                           "6.52 kWh against 2.54 kWh."));
 }
 
-TEST(SetupsSideBySide, TakeOnlyTheBatchesThatAreTicked)
+TEST(SetupsSideBySide, UseOnlyTheTickedBatches)
 {
     const SideBySide review = reviewOfGarage({}, setups({"L1", "L3"}));
     EXPECT_EQ(review.batchesA, (std::vector<std::string>{"L1", "L3"}));
@@ -80,7 +80,7 @@ TEST(SetupsSideBySide, TakeOnlyTheBatchesThatAreTicked)
     EXPECT_EQ(review.weather.a.model.pairs.size(), 12u) << "six of each ticked batch";
 }
 
-TEST(SetupsSideBySide, IdleEnergyIsApart)
+TEST(SetupsSideBySide, IdleEnergyIsSeparate)
 {
     const SideBySide review = reviewOfGarage({});
     ASSERT_EQ(review.idle.size(), 2u);
@@ -93,7 +93,7 @@ TEST(SetupsSideBySide, IdleEnergyIsApart)
                 HasSubstr("Without a batch Cabinet used 0.07 kWh (0.07 – 0.08) in 3 days: 1.0 W"));
 }
 
-TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
+TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtTheSameTime)
 {
     Garage garage;
     garage.a.batchMore = R"(,"volume_l":20)";
@@ -131,7 +131,7 @@ TEST(SetupsSideBySide, ShareAMeterAmongTheBatchesThatRunAtOnce)
     EXPECT_THAT(shared->effect, HasSubstr("favours Loop"));
 }
 
-TEST(SetupsSideBySide, SayWhatTheyWouldDrawInTheSameWeather)
+TEST(SetupsSideBySide, GiveThePowerInTheSameWeather)
 {
     const SideBySide review = reviewOfGarage({});
     const results::SameWeather& weather = review.weather;
@@ -181,7 +181,7 @@ TEST(SetupsSideBySide, TheReferenceHoldMayBeChosen)
         HasSubstr("Loop was only recorded with the room 12.0 – 18.5 °F warmer than the beer"));
 }
 
-TEST(SetupsSideBySide, TheAnswerIsTheSameWeathersWhereThatDecides)
+TEST(SetupsSideBySide, TheAnswerIsFromTheSameWeatherIfThatDecides)
 {
     const SideBySide review = reviewOfGarage(Garage{});
     ASSERT_TRUE(review.weather.ahead);
@@ -232,7 +232,7 @@ TEST(SetupsSideBySide, CautionsDecideNothing)
     EXPECT_THAT(review.money.scenarios.size(), 1u) << "no total for the same weather";
 }
 
-TEST(SetupsSideBySide, WithoutARoomSensorNothingIsSaidOfTheWeather)
+TEST(SetupsSideBySide, WithoutARoomSensorThereIsNoSameWeather)
 {
     Garage garage;
     garage.room = false;
@@ -261,7 +261,7 @@ TEST(SetupsSideBySide, TotalCostOverTheBatches)
     EXPECT_EQ(money.lastBatch, 20);
 }
 
-TEST(SetupsSideBySide, TheTotalsCrossWhereTheDearerOneSaves)
+TEST(SetupsSideBySide, TheTotalsCrossWhereTheMoreExpensiveOneSaves)
 {
     Garage garage;
     garage.a.parts = 100.0;
@@ -322,7 +322,7 @@ const results::CriterionText& textOf(const SideBySide& review, const std::string
     return review.text.judgement.criteria.at(indexOf(review, name));
 }
 
-TEST(SetupsSideBySide, TheSheetScoresWhatWasMeasuredAndTakesTheRatings)
+TEST(SetupsSideBySide, TheSheetScoresMeasuredCriteriaAndUsesTheRatings)
 {
     Garage garage;
     garage.a.ratings = R"({"noise":2,"looks":5})";
@@ -345,7 +345,7 @@ TEST(SetupsSideBySide, TheSheetScoresWhatWasMeasuredAndTakesTheRatings)
     EXPECT_EQ(criterion(review, "energy cost").weight, 0.0);
 }
 
-TEST(SetupsSideBySide, TheSheetSaysWhatWouldTurnTheLead)
+TEST(SetupsSideBySide, TheSheetNamesWhatWouldChangeTheLead)
 {
     Garage garage;
     garage.b.parts = 300.0;
@@ -364,7 +364,7 @@ TEST(SetupsSideBySide, TheSheetSaysWhatWouldTurnTheLead)
     EXPECT_EQ(review.text.judgement.turning.size(), 3u) << "looks, energy and its cost";
 }
 
-TEST(SetupsSideBySide, NoCriterionMayTurnIt)
+TEST(SetupsSideBySide, PossiblyNoCriterionChangesTheLead)
 {
     const SideBySide review = reviewOfGarage({});
     EXPECT_EQ(review.judgement.sheet.lead, Ahead::b);
@@ -396,7 +396,7 @@ TEST(SetupsSideBySide, WriteNumbersWithTheReadersDecimalSign)
     EXPECT_THAT(review.text.judgement.sentence, HasSubstr(","));
 }
 
-TEST(SetupsSideBySide, RefuseBatchesThatCantBeTaken)
+TEST(SetupsSideBySide, RefuseBatchesThatCantBeCompared)
 {
     EXPECT_EQ(whyNot({}, setups({"L9"})), "there is no batch \"L9\"; did you mean L1, L2, L3?");
     SideBySideRequest request = setups({"L1"});
@@ -411,7 +411,7 @@ TEST(SetupsSideBySide, RefuseBatchesThatCantBeTaken)
               "where two setups are compared.");
 }
 
-TEST(SetupsSideBySide, OneWithoutAMeterIsSaid)
+TEST(SetupsSideBySide, OneWithoutAMeterIsReported)
 {
     Garage garage;
     std::string description = garageDescription(garage);

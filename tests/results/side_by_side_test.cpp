@@ -76,7 +76,7 @@ std::string_view touchedBy(const SideBySide& review, const results::NoteText& no
     return results::measureName(review.notes.at(&note - review.text.notes.data()).touches);
 }
 
-TEST(SideBySideWords, SaysTheRatioOfEnergiesWithItsBoundsOverTheCommonTime)
+TEST(SideBySideTexts, GiveTheRatioOfEnergiesWithItsBoundsOverTheCommonTime)
 {
     // (4.79 × 0.99) / (2.41 × 1.01) = 1.948 and (4.81 × 1.01) / (2.39 × 0.99) = 2.053.
     EXPECT_EQ(reviewOfPlan({}).text.energySentence,
@@ -84,7 +84,7 @@ TEST(SideBySideWords, SaysTheRatioOfEnergiesWithItsBoundsOverTheCommonTime)
               "2.40 kWh.");
 }
 
-TEST(SideBySideWords, SaysWhatIsTooCloseToCall)
+TEST(SideBySideTexts, ReportWhatIsTooCloseToCall)
 {
     Plan plan;
     plan.readingsB = R"(,{"meter":"MB","at":"2026-03-01 00:00","kwh":1},
@@ -100,7 +100,7 @@ TEST(SideBySideWords, SaysWhatIsTooCloseToCall)
               "deviation 0.5 °C against 0 °C, too close to call with these sensors.");
 }
 
-TEST(SideBySideWords, AMissedTargetPutsNobodyAhead)
+TEST(SideBySideTexts, AMissedTargetPutsNobodyAhead)
 {
     Plan plan;
     plan.units = "us";
@@ -119,7 +119,7 @@ TEST(SideBySideWords, AMissedTargetPutsNobodyAhead)
     EXPECT_EQ(touchedBy(review, *sensors), "rms_dev_c");
 }
 
-TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
+TEST(SideBySideTexts, AnOpenBatchAndOneWithoutDataReadAsSentences)
 {
     Plan plan;
     plan.batchA = "";
@@ -142,7 +142,7 @@ TEST(SideBySideWords, AnOpenBatchAndOneWithoutDataReadAsSentences)
     EXPECT_EQ(durations->note, "they ran for unequal times: 2 days for A, 6 h for B");
 }
 
-TEST(SideBySideWords, SaysWhereNothingIsMeteredInBoth)
+TEST(SideBySideTexts, ReportThatNothingIsMeteredInBoth)
 {
     Plan plan;
     plan.readingsB = "";
@@ -154,7 +154,7 @@ TEST(SideBySideWords, SaysWhereNothingIsMeteredInBoth)
     EXPECT_TRUE(noteOf(review, "there is no elapsed time that is metered in both"));
 }
 
-TEST(SideBySideWords, SaysWhereAMetersAccuracyIsAssumed)
+TEST(SideBySideTexts, ReportThatAMetersAccuracyIsAssumed)
 {
     Plan plan;
     plan.metersB = R"({"name":"MB","setup":"Cabinet","resolution_kwh":0.01},)";
@@ -164,7 +164,7 @@ TEST(SideBySideWords, SaysWhereAMetersAccuracyIsAssumed)
     EXPECT_EQ(assumed->note, "the accuracy of a meter of B is unknown, 2 % is assumed");
 }
 
-TEST(SideBySideWords, SetupsAreMeansOverTheirFinishedBatches)
+TEST(SideBySideTexts, SetupsAreMeansOverTheirFinishedBatches)
 {
     const SideBySide review = reviewOfPlan({}, "Loop", "Cabinet");
     EXPECT_TRUE(review.ofSetups);
@@ -177,7 +177,7 @@ TEST(SideBySideWords, SetupsAreMeansOverTheirFinishedBatches)
               "Typical deviation 0.5 °C against 0 °C.");
 }
 
-TEST(SideBySideWords, RefusesWhatCantBeCompared)
+TEST(SideBySideTexts, RefuseWhatCantBeCompared)
 {
     const DescribedLogbook files;
     files.write("a.csv", level("SA (C)", 20.5, 48));
@@ -198,7 +198,7 @@ TEST(SideBySideWords, RefusesWhatCantBeCompared)
                                       "compare others.");
 }
 
-TEST(SideBySideWords, SaysWhoHasNoMeter)
+TEST(SideBySideTexts, ReportWhichSideHasNoMeter)
 {
     Plan plan;
     plan.metersB = "";
@@ -221,7 +221,7 @@ TEST(SideBySideWords, SaysWhoHasNoMeter)
     EXPECT_EQ(review->text.money.why, "The total can't be drawn: Loop has no parts listed.");
 }
 
-TEST(SideBySideWords, OnePartlyMeteredIsComparedOverThatPart)
+TEST(SideBySideTexts, OnePartlyMeteredIsComparedOverThatPart)
 {
     Plan plan;
     plan.readingsB = R"(,{"meter":"MB","at":"2026-03-01 12:00","kwh":1},
@@ -265,7 +265,7 @@ SideBySide onOneMeter(int later)
     return review.value_or(SideBySide{});
 }
 
-TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
+TEST(SideBySideTexts, TwoBatchesOnOneMeterAtTheSameTimeShareItsEnergy)
 {
     const SideBySide review = onOneMeter(12);
     const results::NoteText* note = noteOf(review, "both ran at once on one meter for 12 h");
@@ -277,7 +277,7 @@ TEST(SideBySideWords, TwoBatchesOnOneMeterAtOnceShareWhatItRead)
     EXPECT_NEAR(review.measures[0].b->value, 1.8, 1e-9);
 }
 
-TEST(SideBySideWords, TwoBatchesOnOneMeterAtDifferentTimes)
+TEST(SideBySideTexts, TwoBatchesOnOneMeterAtDifferentTimes)
 {
     const SideBySide review = onOneMeter(24);
     const results::NoteText* note = noteOf(review, "one meter measured both");
@@ -322,7 +322,7 @@ SideBySide crashed(const std::optional<std::string>& from, std::string* why = nu
     return review.value_or(SideBySide{});
 }
 
-TEST(SideBySideWords, AlignsFromACommonStage)
+TEST(SideBySideTexts, AlignFromACommonStage)
 {
     const SideBySide pitching = crashed({});
     EXPECT_EQ(pitching.alignment.offered, (std::vector<std::string>{"Hold", "Crash"}));
@@ -346,7 +346,7 @@ TEST(SideBySideWords, AlignsFromACommonStage)
     EXPECT_FALSE(review.deviations.a->settling.empty());
 }
 
-TEST(SideBySideWords, SaysWhichStagesAreCommon)
+TEST(SideBySideTexts, NameTheCommonStages)
 {
     std::string why;
     crashed("Rest", &why);
@@ -354,7 +354,7 @@ TEST(SideBySideWords, SaysWhichStagesAreCommon)
                    "Hold, Crash; or align from pitching.");
 }
 
-TEST(SideBySideWords, SaysWhereNoStageIsCommon)
+TEST(SideBySideTexts, ReportThatNoStageIsCommon)
 {
     Plan plan;
     std::string text = describedPlan(plan);

@@ -81,7 +81,7 @@ TEST(VerdictText, DifferencesAreDifferencesInFahrenheitToo)
               "Stayed in the band of ±1.8 °F for all of the 2 h on target and recorded");
 }
 
-TEST(VerdictText, WhatHappenedNeverRoundsToNothing)
+TEST(VerdictText, SmallFiguresNeverRoundToZero)
 {
     // 0.001 K past the edge, for 1/500 of two hours out of a hundred.
     Series log;
@@ -111,7 +111,7 @@ TEST(VerdictText, StayedInTheBand)
         << "there is no single tolerance to name";
 }
 
-TEST(VerdictText, ExcursionsWithinTheGraceAreNamed)
+TEST(VerdictText, IgnoredExcursionsAreNamed)
 {
     Batch batch = oneHold(4);
     batch.ignoreShorterThan = std::chrono::hours{1};
@@ -139,7 +139,7 @@ TEST(VerdictText, MissedOneOrSeveralTargets)
               "So far: missed the target of A: the beer never came into its band");
 }
 
-TEST(VerdictText, ALeftBandNamesWhatWasMissedBesides)
+TEST(VerdictText, ALeftBandAlsoNamesMissedTargets)
 {
     const Told told = tell(withCrash(), hourly({20, 20, 21.5, 20, 20, 20, 20, 20, 20}), {});
     EXPECT_TRUE(told.words.headline.starts_with("Left the band once")) << told.words.headline;
@@ -147,7 +147,7 @@ TEST(VerdictText, ALeftBandNamesWhatWasMissedBesides)
     EXPECT_EQ(told.mark, "1");
 }
 
-TEST(VerdictText, NotEnoughDataSaysWhatWouldBeEnough)
+TEST(VerdictText, NotEnoughDataNamesWhatWouldBeEnough)
 {
     const Told none = tell(oneHold(4), {}, 0.5);
     // 90 % of 4 h.
@@ -162,7 +162,7 @@ TEST(VerdictText, NotEnoughDataSaysWhatWouldBeEnough)
               "more of it is enough");
 }
 
-TEST(VerdictText, NotEnoughDataYetSaysHowMuchToLog)
+TEST(VerdictText, NotEnoughDataYetNamesHowMuchToLog)
 {
     const Told none = tell(oneHold({}), {}, 0.5);
     EXPECT_EQ(none.words.headline, "So far: not enough data: there are no beer readings in this "
@@ -181,7 +181,7 @@ TEST(VerdictText, NotEnoughDataYetSaysHowMuchToLog)
     EXPECT_EQ(settling.mark, "…");
 }
 
-TEST(VerdictText, WhatWouldDoDoesAndAMinuteLessDoesNot)
+TEST(VerdictText, TheNeededTimeIsEnoughAndAMinuteLessIsNot)
 {
     // 0:30 to 1:10 is a gap: 1 h 10 min of 1 h 50 min are covered; with t more, 70 + t of 110 + t
     // is 90 % at t = 290 min.
@@ -215,14 +215,14 @@ TEST(VerdictText, AnOpenBatchIsJudgedSoFar)
     EXPECT_EQ(left.mark, "1");
 }
 
-TEST(VerdictText, AnUnknownAccuracyIsSaid)
+TEST(VerdictText, AnUnknownAccuracyIsReported)
 {
     EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}).words.detail,
               "How sure is unknown: the beer sensor's accuracy is not on record. Covered 100.0 % "
               "of the hold time.");
 }
 
-TEST(VerdictText, WithinTheSensorsDoubtSaysWhichWay)
+TEST(VerdictText, WithinTheSensorsUncertaintyNamesTheDirection)
 {
     const auto doubt = [](const Batch& batch, Series beer, double accuracy) {
         const std::string detail = tell(batch, std::move(beer), accuracy).words.detail;
@@ -266,7 +266,7 @@ TEST(VerdictText, NumbersHaveTheReadersDecimalSign)
     EXPECT_EQ(told.words.detail.find("100.0"), std::string::npos) << told.words.detail;
 }
 
-TEST(VerdictText, TheWordForPeopleIsTheNameInEnglish)
+TEST(VerdictText, TheTextForPeopleIsTheNameInEnglish)
 {
     using enum analysis::Verdict;
     for (const analysis::Verdict verdict : {stayed, left, missed, notEnoughData})
@@ -285,7 +285,7 @@ public:
     }
 };
 
-TEST(VerdictText, AnotherLanguageMayTurnTheSentenceRound)
+TEST(VerdictText, AnotherLanguageMayReorderTheSentence)
 {
     Turned turned;
     QCoreApplication::installTranslator(&turned);

@@ -51,7 +51,7 @@ std::vector<DatedCopy> someCopies()
     return copies;
 }
 
-RC_GTEST_PROP(BackupRotation, KeepsTheNewestThreeAndNoMoreThanAllowed, ())
+RC_GTEST_PROP(BackupRotation, RetainsTheNewestThreeAndNoMoreThanAllowed, ())
 {
     const std::vector<DatedCopy> copies = someCopies();
     const std::vector<bool> keep = store::copiesToRetain(copies);
@@ -67,13 +67,13 @@ RC_GTEST_PROP(BackupRotation, KeepsTheNewestThreeAndNoMoreThanAllowed, ())
     RC_ASSERT(count <= 3u || bytes <= gibibyte);
 }
 
-RC_GTEST_PROP(BackupRotation, ChoosesTheSameFromWhatItKept, ())
+RC_GTEST_PROP(BackupRotation, ChoosesTheSameFromTheRetainedOnes, ())
 {
     const std::vector<DatedCopy> once = stored(someCopies());
     RC_ASSERT(stored(once).size() == once.size());
 }
 
-TEST(BackupRotation, OfACopyADayKeepsSevenDaysAndEightWeeks)
+TEST(BackupRotation, OfDailyCopiesRetainsSevenDaysAndEightWeeks)
 {
     std::vector<DatedCopy> copies;
     for (int day = 0; day < 200; ++day) {
@@ -90,7 +90,7 @@ TEST(BackupRotation, OfACopyADayKeepsSevenDaysAndEightWeeks)
         EXPECT_EQ(copies[static_cast<std::size_t>(7 + i)].day, last - days{7 * (i + 1)});
 }
 
-TEST(BackupRotation, OfLargeCopiesKeepsWhatOneGibibyteHolds)
+TEST(BackupRotation, OfLargeCopiesRetainsOneGibibyte)
 {
     std::vector<DatedCopy> copies;
     for (int day = 0; day < 7; ++day)
@@ -167,7 +167,7 @@ TEST_F(Backups, OfADayAreNotRepeatedByTheNextProgram)
     EXPECT_EQ(copies().size(), 1u);
 }
 
-TEST_F(Backups, AreNotMadeOfALogbookThatHoldsNothing)
+TEST_F(Backups, AreNotMadeOfAnEmptyLogbook)
 {
     create();
     note(*open(), "first");
@@ -175,7 +175,7 @@ TEST_F(Backups, AreNotMadeOfALogbookThatHoldsNothing)
     EXPECT_TRUE(m_told.empty());
 }
 
-TEST_F(Backups, MakeRoomForEachOther)
+TEST_F(Backups, AreRotated)
 {
     addEquipment(*create());
     const auto logbook = open();
@@ -188,7 +188,7 @@ TEST_F(Backups, MakeRoomForEachOther)
     EXPECT_EQ(copies().front().taken, LocalTime(m_now.time_since_epoch()) - 20s);
 }
 
-TEST_F(Backups, StandInAChosenPlaceApartFromOthersOfThatName)
+TEST_F(Backups, AreInAChosenPlaceSeparateFromOthersOfThatName)
 {
     addEquipment(*create());
     const std::string place = path("all copies");
@@ -199,7 +199,7 @@ TEST_F(Backups, StandInAChosenPlaceApartFromOthersOfThatName)
               store::backupFolder("/two/log.holdband", place));
 }
 
-TEST_F(Backups, ThatCanNotBeWrittenDoNotHinderTheChange)
+TEST_F(Backups, ThatCannotBeWrittenDoNotBlockTheChange)
 {
     addEquipment(*create());
     std::ofstream(path("log backups")) << "a file where the folder should be";
@@ -212,7 +212,7 @@ TEST_F(Backups, ThatCanNotBeWrittenDoNotHinderTheChange)
     EXPECT_EQ(m_told[0].error().kind, ProblemKind::file);
 }
 
-TEST_F(Backups, ThatWereLeftUnfinishedGoAndAreNeverListed)
+TEST_F(Backups, ThatWereLeftUnfinishedAreDeletedAndNeverListed)
 {
     addEquipment(*create());
     fs::create_directory(path("log backups"));
@@ -259,7 +259,7 @@ TEST_F(Backups, ThatAreDamagedAreNotOffered)
     EXPECT_EQ(store::soundBackups(path(), {}), std::vector<BackupCopy>{all[3]});
 }
 
-TEST_F(Backups, AreAskedForWhereTheLogbookIsBrokenOrGoneOnly)
+TEST_F(Backups, AreOfferedOnlyIfTheLogbookIsDamagedOrMissing)
 {
     addEquipment(*create());
     EXPECT_FALSE(store::needsBackup(path()));
@@ -274,7 +274,7 @@ TEST_F(Backups, AreAskedForWhereTheLogbookIsBrokenOrGoneOnly)
     EXPECT_FALSE(store::needsBackup(path()));
 }
 
-TEST_F(Backups, AreRestoredBesideAndOverwriteNothing)
+TEST_F(Backups, AreRestoredUnderANewNameAndOverwriteNothing)
 {
     addEquipment(*create());
     note(*open(), "first");

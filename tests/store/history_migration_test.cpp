@@ -27,7 +27,7 @@ protected:
     }
 };
 
-TEST_F(HistoryMigration, OfTheFirstFormatKnowsEverySentence)
+TEST_F(HistoryMigration, KnowsEverySentenceOfTheFirstFormat)
 {
     makeFirstFormat(path());
     const auto all = entries();
@@ -50,7 +50,7 @@ TEST_F(HistoryMigration, LeavesNoSentenceInTheFile)
               R"(["Coil","3"])");
 }
 
-TEST_F(HistoryMigration, KeepsWhatNoVersionWroteAsItIs)
+TEST_F(HistoryMigration, LeavesUnknownSentencesUnchanged)
 {
     makeOldHistory(path(), 1, "at, what",
                    "(1, 'made by hand'), (2, ''), (3, 'typed a round of five readings'), "
@@ -64,7 +64,7 @@ TEST_F(HistoryMigration, KeepsWhatNoVersionWroteAsItIs)
                                                "took back: rounds changed", "setup Loop mended"}));
 }
 
-TEST_F(HistoryMigration, SaysWhatWasUndoneAndRedone)
+TEST_F(HistoryMigration, NamesWhatWasUndoneAndRedone)
 {
     makeOldHistory(path(), 5, "id, at, what, why, kind, of",
                    "(1, 1, 'took away a reading of Coil', 'slip', 'edit', NULL), "
@@ -82,7 +82,7 @@ TEST_F(HistoryMigration, SaysWhatWasUndoneAndRedone)
     EXPECT_EQ(all[3].entry.kind, HistoryKind::own);
 }
 
-TEST_F(HistoryMigration, IsNotConfusedByNamesThatHoldSuchWords)
+TEST_F(HistoryMigration, IsNotConfusedByNamesThatContainSuchWords)
 {
     makeOldHistory(path(), 5, "at, what, kind",
                    "(1, 'sensor took back %1 added', 'edit'), "
@@ -102,7 +102,7 @@ TEST_F(HistoryMigration, IsNotConfusedByNamesThatHoldSuchWords)
                          "deleted 2 readings of 3 readings of M"}));
 }
 
-TEST_F(HistoryMigration, KeepsUndoGoingOverTheChangeOfFormat)
+TEST_F(HistoryMigration, UndoStillWorksAfterTheChangeOfFormat)
 {
     {
         const auto logbook = create();

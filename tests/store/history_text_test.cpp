@@ -29,7 +29,7 @@ public:
     }
 };
 
-TEST(HistoryVerbs, HaveACodeOfTheirOwnEach)
+TEST(HistoryVerbs, HaveDifferentCodes)
 {
     std::set<std::string_view> codes;
     for (const HistoryVerb verb : store::allHistoryVerbs()) {
@@ -39,7 +39,7 @@ TEST(HistoryVerbs, HaveACodeOfTheirOwnEach)
     EXPECT_FALSE(store::historyVerbOf("made by hand"));
 }
 
-TEST(HistoryText, IsThereForEveryVerb)
+TEST(HistoryText, ExistsForEveryVerb)
 {
     std::set<std::string> texts;
     for (const HistoryVerb verb : store::allHistoryVerbs()) {
@@ -69,7 +69,7 @@ TEST(HistoryText, CountsInTheFormsOfTheLanguage)
               "restored 12 readings of Coil");
 }
 
-TEST(HistoryText, SaysUndoAndRedoOfTheSameVerb)
+TEST(HistoryText, NamesUndoAndRedoOfTheSameVerb)
 {
     HistoryEntry entry{HistoryVerb::batchPitched, {"Pale 3"}};
     EXPECT_EQ(historyText(entry), "pitched Pale 3");
@@ -88,7 +88,7 @@ TEST(HistoryText, ShowsTheSentenceOfOtherAsItIs)
     EXPECT_EQ(historyText({HistoryVerb::other}), "");
 }
 
-TEST(HistoryText, TakesNoNameForWords)
+TEST(HistoryText, NeverTranslatesANameAsText)
 {
     EXPECT_EQ(historyText({HistoryVerb::sensorAdded, {"took back %1"}}),
               "added sensor took back %1");
@@ -98,7 +98,7 @@ TEST(HistoryText, TakesNoNameForWords)
               "deleted 3 readings of %n readings of %1");
 }
 
-TEST(HistoryText, ShowsTheTimeOfACauseAsItWasOnTheWall)
+TEST(HistoryText, ShowsTheTimeOfACauseAsLocalTime)
 {
     EXPECT_EQ(historyText({HistoryVerb::causeGiven, {"Pale 3", "2026-03-07T18:30"}}),
               "set the cause of the excursion of Pale 3 on 7 Mar 18:30");
@@ -108,7 +108,7 @@ TEST(HistoryText, ShowsTheTimeOfACauseAsItWasOnTheWall)
 
 class StoredHistory : public LogbookTest {};
 
-TEST_F(StoredHistory, GivesNamesBackAsTheyWere)
+TEST_F(StoredHistory, ReturnsNamesUnchanged)
 {
     const std::vector<std::string> names{"took back %1", "a \"b\", [c]", "", "zwei\nZeilen", "Süß"};
     const auto logbook = create();
@@ -123,7 +123,7 @@ TEST_F(StoredHistory, GivesNamesBackAsTheyWere)
     EXPECT_EQ(store::readHistoryEntries(*logbook)->back().entry, entry);
 }
 
-TEST(HistoryArguments, ThatAreDamagedAreNone)
+TEST(HistoryArguments, ThatAreDamagedAreReadAsNone)
 {
     EXPECT_EQ(store::argumentsFrom("[\"Coil\""), std::vector<std::string>{});
     EXPECT_EQ(store::argumentsFrom("[1, 2]"), std::vector<std::string>{});

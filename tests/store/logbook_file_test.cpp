@@ -17,7 +17,7 @@ using store::LogbookFile;
 
 class LogbookFiles : public LogbookTest {};
 
-TEST_F(LogbookFiles, KeepWhatTheHouseAsksOfThem)
+TEST_F(LogbookFiles, HaveTheRequiredSettings)
 {
     const auto logbook = create();
     const auto& database = logbook->database();
@@ -53,7 +53,7 @@ TEST_F(LogbookFiles, AChangeThatIsNotCommittedLeavesNothing)
     EXPECT_EQ(*logbook->database().integer("SELECT count(*) FROM acts"), 1);
 }
 
-TEST_F(LogbookFiles, ReadersCanNotWrite)
+TEST_F(LogbookFiles, ReadersCannotWrite)
 {
     create();
     const auto reader = LogbookFile::open(path(), Access::read);
@@ -61,7 +61,7 @@ TEST_F(LogbookFiles, ReadersCanNotWrite)
     EXPECT_FALSE(store::Change::begin(**reader, saying("nothing")));
 }
 
-TEST_F(LogbookFiles, EquipmentComesBackAsItWentIn)
+TEST_F(LogbookFiles, EquipmentIsReadAsItWasWritten)
 {
     const auto logbook = create();
     holdband::Setup setup{"Loop",        "coolant loop", 2, Power::watts(260), {{"pump", 2, 21.5}},
@@ -91,7 +91,7 @@ TEST_F(LogbookFiles, EquipmentComesBackAsItWentIn)
     EXPECT_EQ(*store::readSettings(*logbook), settings);
 }
 
-TEST_F(LogbookFiles, ABatchComesBackAsItWentIn)
+TEST_F(LogbookFiles, ABatchIsReadAsItWasWritten)
 {
     const auto logbook = create();
     addEquipment(*logbook);
@@ -236,7 +236,7 @@ std::string textIn(const std::string& path)
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-TEST_F(LogbookFiles, AnEmptyLockHoldsNobodyOut)
+TEST_F(LogbookFiles, AnEmptyLockLocksNobodyOut)
 {
     create();
     writeText(path("log.holdband.lock"), "");
@@ -245,7 +245,7 @@ TEST_F(LogbookFiles, AnEmptyLockHoldsNobodyOut)
     EXPECT_FALSE(LogbookFile::open(path(), Access::write)); // it is still locked for others
 }
 
-TEST_F(LogbookFiles, ALockOfAnotherComputerNamesItsFileAndTheWayOut)
+TEST_F(LogbookFiles, ALockOfAnotherComputerNamesItsFileAndTheRemedy)
 {
     create();
     // In the format of QLockFile: process, program, computer.
@@ -259,7 +259,7 @@ TEST_F(LogbookFiles, ALockOfAnotherComputerNamesItsFileAndTheWayOut)
     EXPECT_TRUE(LogbookFile::open(path(), Access::read));
 }
 
-TEST_F(LogbookFiles, ALockThatIsNoneNamesItsFile)
+TEST_F(LogbookFiles, AnInvalidLockNamesItsFile)
 {
     create();
     writeText(path("log.holdband.lock"), "shopping list");
@@ -284,7 +284,7 @@ TEST_F(LogbookFiles, AReaderIsNotLockedOutByALargeChange)
     EXPECT_TRUE(store::readSettings(**reader));
 }
 
-TEST_F(LogbookFiles, ANameIsNeverTakenForAUri)
+TEST_F(LogbookFiles, ANameIsNeverReadAsAUri)
 {
     create("own.holdband");
     const std::string before = textIn(path("own.holdband"));
@@ -307,7 +307,7 @@ TEST_F(LogbookFiles, AnEmptyNameIsRefused)
     EXPECT_FALSE(LogbookFile::open("", Access::read));
 }
 
-TEST_F(LogbookFiles, ALongNameIsAProblemAndNoException)
+TEST_F(LogbookFiles, ALongNameIsAProblemAndNotAnException)
 {
     for (const std::size_t length : {246u, 248u, 253u, 256u, 5000u}) {
         const std::string name = path(std::string(length, 'x').c_str());
@@ -338,7 +338,7 @@ TEST_F(LogbookFiles, AChangeOfAFileThatLostItsNameIsRefused)
     EXPECT_FALSE(save(*replaced));
 }
 
-TEST_F(LogbookFiles, ABackupLeavesSomebodyElsesFilesAlone)
+TEST_F(LogbookFiles, ABackupLeavesOtherFilesUnchanged)
 {
     const auto logbook = create();
     writeText(path("copy.holdband.part"), "mine");

@@ -74,7 +74,7 @@ protected:
     std::vector<store::MeterReadingId> m_ids;
 };
 
-TEST_F(MeterReadings, SayWhereTheyCameFrom)
+TEST_F(MeterReadings, NameTheirSource)
 {
     const auto listed = list();
     ASSERT_EQ(listed.readings.size(), 3u);
@@ -86,7 +86,7 @@ TEST_F(MeterReadings, SayWhereTheyCameFrom)
     EXPECT_EQ(list(2).readings.size(), 2u);
 }
 
-TEST_F(MeterReadings, KeepTheReasonForWhichOneIsLeftOut)
+TEST_F(MeterReadings, StoreTheReasonForWhichOneIsLeftOut)
 {
     leaveOut(m_ids[1], "wrong meter");
     EXPECT_EQ(standing(), (std::vector<double>{10, 12}));
@@ -111,7 +111,7 @@ TEST_F(MeterReadings, TheReasonFollowsUndoAndRedo)
     EXPECT_EQ(list().readings[1].why, "first");
 }
 
-TEST_F(MeterReadings, OneDoesNotComeBackOntoAnother)
+TEST_F(MeterReadings, OneIsNotRestoredOverAnother)
 {
     leaveOut(m_ids[1], "wrong meter");
     auto change = Change::begin(*m_logbook, saying("typed"));
@@ -123,7 +123,7 @@ TEST_F(MeterReadings, OneDoesNotComeBackOntoAnother)
     EXPECT_EQ(standing(), (std::vector<double>{10, 11.5, 12}));
 }
 
-TEST_F(MeterReadings, OneLeftOutStaysSoWhenItsImportIsTakenBackAndPutBack)
+TEST_F(MeterReadings, OneLeftOutStaysSoWhenItsImportIsWithdrawnAndRestored)
 {
     leaveOut(m_ids[1], "wrong meter");
     changeImport(store::withdraw);

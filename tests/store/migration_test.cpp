@@ -62,7 +62,7 @@ protected:
     }
 };
 
-TEST_F(Migration, KeepsEverythingAndACopyOfTheOldFile)
+TEST_F(Migration, PreservesEverythingAndACopyOfTheOldFile)
 {
     makeOldLogbook();
     auto logbook = store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
@@ -149,7 +149,7 @@ std::size_t filesLike(const std::string& path, const std::string& beginning)
     return count;
 }
 
-TEST_F(Migration, ThatWasBrokenOffIsTakenUpAgainWithTheCopyThatIsThere)
+TEST_F(Migration, ThatWasInterruptedContinuesWithTheExistingCopy)
 {
     makeOldLogbook();
     {
@@ -162,7 +162,7 @@ TEST_F(Migration, ThatWasBrokenOffIsTakenUpAgainWithTheCopyThatIsThere)
     EXPECT_EQ(filesLike(path(), path() + ".format1.backup"), 1u);
 }
 
-TEST_F(Migration, LeavesAnotherFileOfTheCopysNameAlone)
+TEST_F(Migration, LeavesAnotherFileOfTheCopysNameUnchanged)
 {
     makeOldLogbook();
     std::ofstream(path() + ".format1.backup") << "mine";
@@ -176,7 +176,7 @@ TEST_F(Migration, LeavesAnotherFileOfTheCopysNameAlone)
     EXPECT_EQ(*(*copy)->integer("SELECT count(*) FROM meter_readings"), 2);
 }
 
-TEST_F(Migration, TakesAllStepsOrNone)
+TEST_F(Migration, MakesAllStepsOrNone)
 {
     makeOldLogbook();
     auto database = store::Database::open(path(), store::Access::write, false);
@@ -212,7 +212,7 @@ TEST_F(Migration, OfTheSecondFormatGainsCauses)
     EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
 }
 
-TEST_F(Migration, OfTheThirdFormatGainsWhatIsWeighedBy)
+TEST_F(Migration, OfTheThirdFormatGainsWeights)
 {
     makeOldLogbook();
     {
@@ -236,7 +236,7 @@ TEST_F(Migration, OfTheThirdFormatGainsWhatIsWeighedBy)
     EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
 }
 
-TEST_F(Migration, DoesNotBlessWhatWasDamaged)
+TEST_F(Migration, DoesNotSealDamagedData)
 {
     makeOldLogbook();
     {
@@ -248,7 +248,7 @@ TEST_F(Migration, DoesNotBlessWhatWasDamaged)
     EXPECT_EQ(store::findDamage(**logbook)->size(), 1u);
 }
 
-TEST_F(Migration, AReaderBringsItUpToDateToo)
+TEST_F(Migration, AReaderUpdatesTheFileToo)
 {
     makeOldLogbook();
     auto logbook = store::LogbookFile::open(path(), store::Access::read, [] { return someday; });

@@ -20,7 +20,7 @@ Span minutes(int from, int to)
     return {someday + std::chrono::minutes{from}, someday + std::chrono::minutes{to}};
 }
 
-TEST_F(Readings, ComeBackInOrderWithTheirNeighbours)
+TEST_F(Readings, AreReadInOrderWithTheirNeighbours)
 {
     Log log;
     for (int minute = 0; minute <= 50; minute += 10)
@@ -35,7 +35,7 @@ TEST_F(Readings, ComeBackInOrderWithTheirNeighbours)
     EXPECT_FALSE(store::readSeries(*m_logbook, "Bier", minutes(0, 1)));
 }
 
-TEST_F(Readings, AreKeptOnceAndTheFirstStands)
+TEST_F(Readings, AreStoredOnceAndTheFirstRemains)
 {
     Log log;
     for (int minute = 0; minute < 1000; ++minute)
@@ -56,7 +56,7 @@ TEST_F(Readings, AreKeptOnceAndTheFirstStands)
                      20.0 + 500 % 7);
 }
 
-TEST_F(Readings, FillGapsBetweenThoseThatAreThere)
+TEST_F(Readings, FillGapsBetweenStoredOnes)
 {
     Log even;
     Log odd;
@@ -70,7 +70,7 @@ TEST_F(Readings, FillGapsBetweenThoseThatAreThere)
         ASSERT_DOUBLE_EQ(all->value[i], static_cast<double>(i));
 }
 
-TEST_F(Readings, KeepTheirRawValueAndUnit)
+TEST_F(Readings, AreStoredWithTheirRawValueAndUnit)
 {
     Log fahrenheit;
     fahrenheit.add(0, 68.1);
@@ -84,7 +84,7 @@ TEST_F(Readings, KeepTheirRawValueAndUnit)
     EXPECT_EQ(imports->at(0).columns[0].raw, std::vector<double>{68.1});
 }
 
-TEST_F(Readings, KnowTheLineTheyCameFrom)
+TEST_F(Readings, HaveTheLineTheyCameFrom)
 {
     Log log;
     log.add(0, 20);
@@ -100,7 +100,7 @@ TEST_F(Readings, KnowTheLineTheyCameFrom)
     EXPECT_EQ(lines[1], std::pair(someday + std::chrono::minutes{2}, std::int64_t{12}));
 }
 
-TEST_F(Readings, CorrectionsStandBesideWhatWasTyped)
+TEST_F(Readings, CorrectionsAreStoredBesideTheTypedValue)
 {
     auto change = store::Change::begin(*m_logbook, saying("round"));
     ASSERT_TRUE(change);

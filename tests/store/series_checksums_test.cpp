@@ -48,7 +48,7 @@ protected:
 /// A block is 2^26 ms: 1118 or 1119 minutes.
 constexpr int blockMinutes = 1119;
 
-TEST_F(SeriesChecksums, SoundOnesAreRead)
+TEST_F(SeriesChecksums, ValidOnesAreRead)
 {
     make(3000);
     EXPECT_EQ(read(0, 3000)->size(), 3000u);
@@ -71,7 +71,7 @@ TEST_F(SeriesChecksums, AChangedReadingIsNoticedAndNoFigureIsMadeOfIt)
     }
 }
 
-TEST_F(SeriesChecksums, ADistantOneIsNoneOfABatchsConcern)
+TEST_F(SeriesChecksums, ADistantOneDoesNotAffectABatch)
 {
     make(5000);
     damageOne(2500);
@@ -79,7 +79,7 @@ TEST_F(SeriesChecksums, ADistantOneIsNoneOfABatchsConcern)
     EXPECT_TRUE(read(2500 + blockMinutes + 1, 4900));
 }
 
-TEST_F(SeriesChecksums, OneThatIsGoneIsNoticed)
+TEST_F(SeriesChecksums, AMissingOneIsNoticed)
 {
     make(3000);
     const auto database = store::Database::open(path(), store::Access::write, false);
@@ -89,7 +89,7 @@ TEST_F(SeriesChecksums, OneThatIsGoneIsNoticed)
     EXPECT_FALSE(read(0, 3000));
 }
 
-TEST_F(SeriesChecksums, ABlockThatIsGoneIsNoticed)
+TEST_F(SeriesChecksums, AMissingBlockIsNoticed)
 {
     make(5000);
     const auto database = store::Database::open(path(), store::Access::write, false);
@@ -99,7 +99,7 @@ TEST_F(SeriesChecksums, ABlockThatIsGoneIsNoticed)
     EXPECT_FALSE(read(2000, 2010));
 }
 
-TEST_F(SeriesChecksums, OneOfNoImportIsNoticed)
+TEST_F(SeriesChecksums, OneWithoutAnImportIsNoticed)
 {
     make(3000);
     const auto database = store::Database::open(path(), store::Access::write, false);

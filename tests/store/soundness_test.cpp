@@ -113,7 +113,7 @@ TEST_F(Soundness, NoFlippedBitChangesAReadingUnnoticed)
     EXPECT_EQ(unnoticed, 0);
 }
 
-TEST_F(Soundness, ASaveOfAnotherProgramMeanwhileIsNoDamage)
+TEST_F(Soundness, ASaveByAnotherProgramMeanwhileIsNoDamage)
 {
     std::atomic<bool> writing = true;
     std::thread writer([&] {

@@ -69,7 +69,7 @@ protected:
     std::unique_ptr<store::LogbookFile> m_logbook;
 };
 
-TEST_F(Undo, TakesBackTheLastChangeFirstAndDoesThemAgainInOrder)
+TEST_F(Undo, UndoesTheLastChangeFirstAndRedoesThemInOrder)
 {
     rename("Beer", "Probe 1");
     rename("Probe 1", "Probe 2");
@@ -86,7 +86,7 @@ TEST_F(Undo, TakesBackTheLastChangeFirstAndDoesThemAgainInOrder)
     expectSound();
 }
 
-TEST_F(Undo, ANewChangeEndsWhatCouldBeDoneAgain)
+TEST_F(Undo, ANewChangeEndsRedo)
 {
     rename("Beer", "Probe 1");
     ASSERT_TRUE(store::undoLast(*m_logbook));
@@ -105,7 +105,7 @@ TEST_F(Undo, GoesBackToTheFreshLogbookAndNoFurther)
     EXPECT_EQ(more.error().kind, ProblemKind::data);
 }
 
-TEST_F(Undo, LastsOverARestartButNotOverMidnight)
+TEST_F(Undo, SurvivesARestartButNotMidnight)
 {
     rename("Beer", "Probe 1");
     m_logbook.reset();
@@ -120,7 +120,7 @@ TEST_F(Undo, LastsOverARestartButNotOverMidnight)
     EXPECT_FALSE(store::undoLast(*m_logbook));
 }
 
-TEST_F(Undo, AnImportStandsAsideUntilItIsDoneAgain)
+TEST_F(Undo, AnImportIsWithdrawnUntilItIsRedone)
 {
     Log log;
     log.add(0, 20.0);
@@ -149,7 +149,7 @@ TEST_F(Undo, AnImportAfterAnUndoneOneNeverGetsItsReadings)
     expectSound();
 }
 
-TEST_F(Undo, AnImportIsTakenBackWholeAndPutBack)
+TEST_F(Undo, AnImportIsWithdrawnCompletelyAndRestored)
 {
     Log log;
     log.add(0, 20.0);
@@ -173,7 +173,7 @@ TEST_F(Undo, AnImportIsTakenBackWholeAndPutBack)
     expectSound();
 }
 
-TEST_F(Undo, AnImportIsNotPutBackOverAnother)
+TEST_F(Undo, AnImportIsNotRestoredOverAnother)
 {
     Log log;
     log.add(0, 20.0);
@@ -189,7 +189,7 @@ TEST_F(Undo, AnImportIsNotPutBackOverAnother)
     EXPECT_NE(put.error().sentence().find("another import"), std::string::npos);
 }
 
-TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
+TEST_F(Undo, AChangeThatOthersDependOnIsNotUndone)
 {
     // The program itself adds a watched file's rows, so they are no step of undo.
     {
@@ -213,7 +213,7 @@ TEST_F(Undo, WhatAnotherChangeStandsOnIsNotPulledFromUnderIt)
     expectSound();
 }
 
-TEST_F(Undo, TheHistorySaysWhatWasBeforeAndWhatIsTakenBack)
+TEST_F(Undo, TheHistoryShowsEarlierValuesAndWhatIsUndone)
 {
     rename("Beer", "Probe 1");
     const auto renamed = store::readHistory(*m_logbook, 1)->front();
@@ -234,7 +234,7 @@ TEST_F(Undo, TheHistorySaysWhatWasBeforeAndWhatIsTakenBack)
     EXPECT_TRUE(history->at(1).undone);
 }
 
-TEST_F(Undo, HandReadingsJoinTheSeriesAndAreCorrectedWithTheOldOneKept)
+TEST_F(Undo, HandReadingsJoinTheSeriesAndCorrectionsPreserveTheOldOne)
 {
     Log log;
     log.add(0, 20.0);

@@ -36,12 +36,12 @@ Weighing someWeighing()
     return weighing;
 }
 
-TEST_F(WeighingTest, NothingIsWeighedAtFirst)
+TEST_F(WeighingTest, IsEmptyAtFirst)
 {
     EXPECT_EQ(stored(), Weighing{});
 }
 
-TEST_F(WeighingTest, IsKeptAndReplacedWhole)
+TEST_F(WeighingTest, IsStoredAndReplacedCompletely)
 {
     ASSERT_TRUE(keepWeighing(someWeighing()));
     EXPECT_EQ(stored(), someWeighing());
@@ -52,7 +52,7 @@ TEST_F(WeighingTest, IsKeptAndReplacedWhole)
     EXPECT_TRUE(store::findDamage(*m_logbook)->empty());
 }
 
-TEST_F(WeighingTest, CanBeTakenBackAndDoneAgain)
+TEST_F(WeighingTest, CanBeUndoneAndRedone)
 {
     ASSERT_TRUE(keepWeighing(someWeighing()));
     Weighing other = someWeighing();
@@ -75,7 +75,7 @@ TEST_F(WeighingTest, DoesNotTouchTheSettings)
     EXPECT_EQ(*store::readSettings(*m_logbook), before);
 }
 
-TEST_F(WeighingTest, RefusesWhatIsNone)
+TEST_F(WeighingTest, RefusesInvalidWeights)
 {
     const auto why = [&](auto change) {
         Weighing weighing = someWeighing();

@@ -7,7 +7,7 @@
 
 using namespace holdband;
 
-TEST(ScanDecimal, readsWhatLogsHold)
+TEST(ScanDecimal, readsWhatLogsContain)
 {
     EXPECT_EQ(scanDecimal("66.02"), (Decimal{66.02, 2}));
     EXPECT_EQ(scanDecimal("18,9", ','), (Decimal{18.9, 1}));
@@ -22,7 +22,7 @@ TEST(ScanDecimal, readsWhatLogsHold)
     EXPECT_EQ(scanDecimal("123456789012345678.25"), (Decimal{123456789012345678.25, 2}));
 }
 
-TEST(ScanDecimal, refusesWhatIsNoNumber)
+TEST(ScanDecimal, refusesTextsThatAreNoNumber)
 {
     for (const char* text : {"",      "-",      "nan",   "NaN",   "inf", "-inf", "infinity", "0x10",
                              "1e400", "1e-400", "1.2.3", "1,234", "5.",  ".",    "1 2",      " 1",
@@ -33,14 +33,14 @@ TEST(ScanDecimal, refusesWhatIsNoNumber)
     EXPECT_EQ(scanDecimal(std::string(1000, '9')), std::nullopt);
 }
 
-TEST(ParseDecimal, saysWhatIsWrong)
+TEST(ParseDecimal, namesWhatIsWrong)
 {
     EXPECT_EQ(parseDecimal(" 1.5 ")->value, 1.5);
     EXPECT_EQ(parseDecimal("abc").error().what, "\"abc\" is not a number");
     EXPECT_EQ(parseDecimal("  ").error().what, "a number is missing");
 }
 
-TEST(TypedNumber, takesPointAndComma)
+TEST(TypedNumber, acceptsPointAndComma)
 {
     EXPECT_EQ(parseTypedNumber("1.25")->value, 1.25);
     EXPECT_EQ(parseTypedNumber("1,25")->value, 1.25);

@@ -38,7 +38,7 @@ TEST(Rfc3339, leapSecondOfSection58)
     EXPECT_FALSE(parseRfc3339("1990-12-31T12:30:60Z").has_value());
 }
 
-TEST(Rfc3339, refusesWhatIsNoTime)
+TEST(Rfc3339, refusesTextsThatAreNoTime)
 {
     // The first two: check-values, Time.
     for (const char* text :
@@ -60,7 +60,7 @@ TEST(ParseTime, withOffsetOrInTheZone)
     EXPECT_EQ(toMs(*parseTime("2026-03-07 06:30:15.2496", denver())), toMs(at) + 15250);
 }
 
-TEST(ParseTime, missingHourIsRefusedWithBothWaysOut)
+TEST(ParseTime, missingHourIsRefusedWithBothRemedies)
 {
     const auto time = parseTime("2026-03-08 02:30", newYork());
     ASSERT_FALSE(time.has_value());
@@ -69,7 +69,7 @@ TEST(ParseTime, missingHourIsRefusedWithBothWaysOut)
               "it; write its offset: 2026-03-08T01:30:00-05:00 or 2026-03-08T03:30:00-04:00.");
 }
 
-TEST(ParseTime, doubledHourIsRefusedWithBothWaysOut)
+TEST(ParseTime, doubledHourIsRefusedWithBothRemedies)
 {
     const auto time = parseTime("2026-11-01 01:30", newYork());
     ASSERT_FALSE(time.has_value());
@@ -96,7 +96,7 @@ TEST(ParseTime, refusesTheRest)
         EXPECT_FALSE(parseTime(text, denver()).has_value()) << text;
 }
 
-TEST(TypedTime, takesTheClockAloneAndAnHourOfOneDigit)
+TEST(TypedTime, acceptsTheClockAloneAndAnHourOfOneDigit)
 {
     const Zone denver = *Zone::named("America/Denver");
     const Instant now = *parseRfc3339("2026-03-13T00:12:00Z"); // 12 March, 18:12 there

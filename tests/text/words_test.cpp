@@ -24,7 +24,7 @@ TEST(DurationText, picksItsUnit)
     EXPECT_EQ(durationText(Milliseconds{-90min}), "-1 h 30 min");
 }
 
-TEST(Words, LengthsThatNoBatchHasEndToo)
+TEST(Words, HugeLengthsAreWrittenToo)
 {
     constexpr double infinite = std::numeric_limits<double>::infinity();
     EXPECT_EQ(durationText(Hours{1e300}), durationText(Hours{infinite}));
@@ -71,7 +71,7 @@ TEST(QuantityText, aShareShortOfTheWholeIsNeverTheWhole)
     EXPECT_EQ(shareText(0.0), "0.0 %");
 }
 
-TEST(NearNames, findsSlipsCaseAndParts)
+TEST(NameSuggestions, findTyposCaseAndParts)
 {
     const std::vector<std::string> known{"Trial 1", "Trial 2", "Märzen", "Cabinet beer"};
     EXPECT_EQ(suggestedNames("trial 1", known).front(), "Trial 1");
@@ -82,7 +82,7 @@ TEST(NearNames, findsSlipsCaseAndParts)
     EXPECT_EQ(suggestedNames(std::string(10'000, 'x'), known).size(), 0u);
 }
 
-TEST(NearNames, suggestionAlwaysHelps)
+TEST(NameSuggestions, alwaysHelp)
 {
     EXPECT_EQ(suggestion("Trial 3", {"Trial 1", "Trial 2"}), "did you mean Trial 1, Trial 2?");
     EXPECT_EQ(suggestion("Zwickel", {"Trial 1"}), "there are: Trial 1");
@@ -98,7 +98,7 @@ TEST(Listed, namesAllOfThem)
     EXPECT_EQ(listed({"A", "B", "C"}), "A, B and C");
 }
 
-TEST(Folded, makesOneNameOfWhatPeopleTakeForOne)
+TEST(Folded, givesTheSameNameForConfusableOnes)
 {
     EXPECT_EQ(folded("  Loop   Beer "), folded("loop beer"));
     EXPECT_EQ(folded("MÄRZEN"), folded("märzen"));

@@ -137,7 +137,7 @@ TEST(Zone, fixedOffsets)
     EXPECT_EQ(zoneOf("UTC").name(), "UTC");
 }
 
-TEST(Zone, unknownNameListsNearOnes)
+TEST(Zone, unknownNameListsSuggestions)
 {
     const auto zone = Zone::named("America/Denvre");
     ASSERT_FALSE(zone.has_value());
@@ -146,7 +146,7 @@ TEST(Zone, unknownNameListsNearOnes)
         EXPECT_FALSE(Zone::named(name).has_value()) << name;
 }
 
-TEST(Zone, rulesHoldOnInTheFarFuture)
+TEST(Zone, rulesApplyInTheFarFuture)
 {
     // The US rule (second Sunday of March, first of November) extended by the zone's own rule.
     const Zone denver = zoneOf("America/Denver");

@@ -77,7 +77,7 @@ protected:
     }
 };
 
-TEST(BackupText, SayWhenTheLastCopyWasMade)
+TEST(BackupText, NamesTheTimeOfTheLastCopy)
 {
     const Date today(std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{7});
     EXPECT_EQ(lastBackupText({}, today), "never backed up");
@@ -90,7 +90,7 @@ TEST(BackupText, SayWhenTheLastCopyWasMade)
               "No round is due. Never backed up.");
 }
 
-TEST_F(BackupsTest, TheStatusLineSaysWhenTheLastCopyWasMade)
+TEST_F(BackupsTest, TheStatusLineNamesTheTimeOfTheLastCopy)
 {
     const auto window = openWindow(makeLogbook());
     EXPECT_TRUE(window->status().endsWith("never backed up")) << window->status().toStdString();
@@ -101,7 +101,7 @@ TEST_F(BackupsTest, TheStatusLineSaysWhenTheLastCopyWasMade)
               QStringList{"2026-03-12 18.12 small.holdband"});
 }
 
-TEST_F(BackupsTest, ACopyThatFailsIsSaidAndTheChangeIsKept)
+TEST_F(BackupsTest, ACopyThatFailsIsReportedAndTheChangeIsSaved)
 {
     const auto window = openWindow(makeLogbook());
     write("small backups", "a file where the folder should be");
@@ -111,7 +111,7 @@ TEST_F(BackupsTest, ACopyThatFailsIsSaidAndTheChangeIsKept)
     EXPECT_TRUE(window->status().endsWith("never backed up"));
 }
 
-TEST_F(BackupsTest, AreOfferedForADamagedLogbookAndRestoredBeside)
+TEST_F(BackupsTest, AreOfferedForADamagedLogbookAndRestoredUnderANewName)
 {
     const QString logbook = makeBroken();
     MainWindow window(now, QString());
@@ -131,7 +131,7 @@ TEST_F(BackupsTest, AreOfferedForADamagedLogbookAndRestoredBeside)
     EXPECT_EQ(broken.read(6), "broken");
 }
 
-TEST_F(BackupsTest, AreOfferedWhereTheSealIsBroken)
+TEST_F(BackupsTest, AreOfferedIfTheSealIsBroken)
 {
     const QString logbook = makeLogbook();
     note(*openWindow(logbook));
@@ -145,7 +145,7 @@ TEST_F(BackupsTest, AreOfferedWhereTheSealIsBroken)
     ASSERT_TRUE(offered(*window));
 }
 
-TEST_F(BackupsTest, NothingIsOfferedWhereThereIsNoCopy)
+TEST_F(BackupsTest, NothingIsOfferedIfThereIsNoCopy)
 {
     MainWindow window(now, QString());
     window.openLogbook(path("nowhere.holdband"));
@@ -191,7 +191,7 @@ TEST_F(BackupsTest, TheMenuNamesTheLogbooksOpenedLast)
     EXPECT_EQ(window->session().path(), first);
 }
 
-TEST_F(BackupsTest, TheWindowComesBackAsLargeAsItWas)
+TEST_F(BackupsTest, TheWindowOpensInItsLastSize)
 {
     {
         const auto window = openWindow(makeLogbook());

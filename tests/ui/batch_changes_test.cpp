@@ -16,7 +16,7 @@
 #include <gmock/gmock.h>
 namespace holdband::ui::test {
 
-TEST_F(NewBatchTest, APlanChangedMidRunKeepsThePast)
+TEST_F(NewBatchTest, APlanChangedMidRunLeavesThePastUnchanged)
 {
     const auto dialog = openEdit("Pale 2");
     EXPECT_TRUE(dialog->fromNowOn()->isChecked());
@@ -83,7 +83,7 @@ TEST_F(NewBatchTest, AProbeIsReplacedMidBatch)
                 testing::ElementsAre(BeerUse{denverTime("2026-03-11 09:00"), "Loop beer", "B"}));
 }
 
-TEST_F(NewBatchTest, WhatWasTypedIsNotThrownAwayUnasked)
+TEST_F(NewBatchTest, TypedTextIsNotDiscardedWithoutAsking)
 {
     const auto dialog = openEdit("Pale 2");
     dialog->reject();

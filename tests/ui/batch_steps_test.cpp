@@ -34,7 +34,7 @@ Batch waitingBatch()
 
 } // namespace
 
-TEST(BatchSteps, TurningDownSaysWhatBegins)
+TEST(BatchSteps, TurningDownNamesTheStageThatBegins)
 {
     const Instant now = denverTime("2026-03-12 18:12");
     const auto step = stageEndStep(waitingBatch(), now, now, us());
@@ -52,7 +52,7 @@ TEST(BatchSteps, TurningDownSaysWhatBegins)
                                         "plan, or end the batch.");
 }
 
-TEST(BatchSteps, RefuseTimesThatCannotBe)
+TEST(BatchSteps, RefuseImpossibleTimes)
 {
     const Instant now = denverTime("2026-03-12 18:12");
     const Batch batch = waitingBatch();
@@ -67,7 +67,7 @@ TEST(BatchSteps, RefuseTimesThatCannotBe)
     EXPECT_FALSE(stageEndStep(ended->batch, now, now, us()));
 }
 
-TEST(BatchSteps, AChangeOfPlanLeavesThePastAlone)
+TEST(BatchSteps, AChangeOfPlanLeavesThePastUnchanged)
 {
     Batch batch = waitingBatch();
     const Instant change = denverTime("2026-03-12 06:00");
@@ -88,7 +88,7 @@ TEST(BatchSteps, AChangeOfPlanLeavesThePastAlone)
     EXPECT_TRUE(instead.planChanges.empty());
 }
 
-TEST(BatchSteps, PlannedAndDoneStayApart)
+TEST(BatchSteps, PlannedAndDoneStaySeparate)
 {
     Batch batch = waitingBatch();
     batch.schedule[0].until = StageUntil::hours;
@@ -135,7 +135,7 @@ TEST_F(NewBatchTest, ABatchThatEndedIsNotOfferedToBeEndedAgain)
         << failed[0][0].toString().toStdString();
 }
 
-TEST_F(NewBatchTest, WhatWasDoneIsSaidInTheReadersLanguageAndKeptInEnglish)
+TEST_F(NewBatchTest, StepsAreShownInTheReadersLanguageAndStoredInEnglish)
 {
     setPlan("Pale 2", waitingBatch().schedule);
     const test::German german;

@@ -15,7 +15,7 @@ namespace holdband::ui::test {
 
 class CauseTest : public WindowTest {};
 
-TEST_F(CauseTest, AnExcursionIsGivenACauseByKeyboardAndTheTableSaysIt)
+TEST_F(CauseTest, AnExcursionIsGivenACauseByKeyboardAndTheTableShowsIt)
 {
     const auto window = openWindow(makeLogbook());
     window->openRun(QStringLiteral("Pale 1"));

@@ -27,7 +27,7 @@ TEST(Clipping, ALineInsideStaysInOnePiece)
     EXPECT_EQ(parts[0], line);
 }
 
-TEST(Clipping, ALineThatLeavesAndComesBackIsTwo)
+TEST(Clipping, ALineThatLeavesAndReturnsIsTwo)
 {
     const auto parts = lineInside({{{2, 5}, {4, 15}, {6, 5}}}, unit);
     ASSERT_EQ(parts.size(), 2u);
@@ -41,14 +41,14 @@ TEST(Clipping, ALineOutsideIsNothing)
     EXPECT_TRUE(lineInside({{{3, 3}}}, unit).empty());
 }
 
-TEST(Clipping, AnAreaKeepsWhatIsInside)
+TEST(Clipping, AnAreaIsCutToWhatIsInside)
 {
     EXPECT_DOUBLE_EQ(areaOf(areaInside({{{5, 5}, {15, 5}, {15, 15}, {5, 15}}}, unit)), 25.0);
     EXPECT_DOUBLE_EQ(areaOf(areaInside({{{-5, -5}, {15, -5}, {15, 15}, {-5, 15}}}, unit)), 100.0);
     EXPECT_TRUE(areaInside({{{11, 1}, {12, 1}, {12, 2}}}, unit).isEmpty());
 }
 
-TEST(Clipping, NothingOfARandomLineLiesOutsideAndAllInsideIsThere)
+TEST(Clipping, NoPartOfARandomLineIsOutsideAndAllInsideIsDrawn)
 {
     std::mt19937 random(7);
     std::uniform_real_distribution<double> place(-15.0, 25.0);

@@ -16,7 +16,7 @@ class ColoursTest : public ::testing::TestWithParam<Scheme> {};
 
 } // namespace
 
-TEST_P(ColoursTest, TextIsReadableOnWhatItStandsOn)
+TEST_P(ColoursTest, TextIsReadableOnItsBackground)
 {
     const Colours& c = coloursOf(GetParam());
     for (const QColor& ground : {c.page, c.card}) {
@@ -43,7 +43,7 @@ TEST_P(ColoursTest, BatchNamesAreReadableOnTheirBars)
 
 INSTANTIATE_TEST_SUITE_P(Both, ColoursTest, ::testing::Values(Scheme::light, Scheme::dark));
 
-TEST(Contrast, BlackOnWhiteIsTheGreatest)
+TEST(Contrast, BlackOnWhiteIsTheHighest)
 {
     EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-9); // WCAG 2.1, definition
     EXPECT_NEAR(contrast(Qt::gray, Qt::gray), 1.0, 1e-9);

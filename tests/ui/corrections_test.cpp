@@ -30,7 +30,7 @@ namespace holdband::ui::test {
 
 namespace {
 
-class MendingTest : public WindowTest {
+class CorrectionsTest : public WindowTest {
 protected:
     void SetUp() override
     {
@@ -57,7 +57,7 @@ protected:
 
 } // namespace
 
-TEST_F(MendingTest, UndoAndRedoSayWhatTheyDoAndDoIt)
+TEST_F(CorrectionsTest, UndoAndRedoNameWhatTheyDoAndDoIt)
 {
     UndoActions& actions = *m_window->undoActions();
     typeARound();
@@ -73,7 +73,7 @@ TEST_F(MendingTest, UndoAndRedoSayWhatTheyDoAndDoIt)
     EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 4u);
 }
 
-TEST_F(MendingTest, TheHistoryShowsWhatWasChangedAndHow)
+TEST_F(CorrectionsTest, TheHistoryShowsWhatWasChangedAndHow)
 {
     typeARound();
     HistoryDialog dialog(m_window->session());
@@ -93,7 +93,7 @@ TEST_F(MendingTest, TheHistoryShowsWhatWasChangedAndHow)
     EXPECT_TRUE(values.contains("register reading kwh 15.1")) << values.join(", ").toStdString();
 }
 
-TEST_F(MendingTest, AStretchIsLeftOutWithItsReasonAndBroughtBack)
+TEST_F(CorrectionsTest, AStretchIsLeftOutWithItsReasonAndRestored)
 {
     ReadingsDialog dialog(m_window->session());
     QAbstractItemModelTester tester(dialog.readings(),
@@ -117,7 +117,7 @@ TEST_F(MendingTest, AStretchIsLeftOutWithItsReasonAndBroughtBack)
     EXPECT_EQ(readings.index(1, 5).data().toString(), "");
 }
 
-TEST_F(MendingTest, TheReadingsBeginWithTheShownBatchsBeer)
+TEST_F(CorrectionsTest, TheReadingsBeginWithTheShownBatchsBeer)
 {
     m_window->openRun(QStringLiteral("Pale 2"));
     settle(*m_window);
@@ -128,7 +128,7 @@ TEST_F(MendingTest, TheReadingsBeginWithTheShownBatchsBeer)
     EXPECT_EQ(dialog->subject()->currentText(), "Cabinet beer");
 }
 
-TEST_F(MendingTest, OneReadingIsCorrectedAndTheLoggedOneStays)
+TEST_F(CorrectionsTest, OneReadingIsCorrectedAndTheLoggedOneIsUnchanged)
 {
     ReadingsDialog dialog(m_window->session());
     dialog.show();
@@ -150,7 +150,7 @@ TEST_F(MendingTest, OneReadingIsCorrectedAndTheLoggedOneStays)
     EXPECT_EQ(readings.index(0, 5).data().toString(), "corrected: battery low");
 }
 
-TEST_F(MendingTest, ANoteIsKeptWithItsTimeAndBatch)
+TEST_F(CorrectionsTest, ANoteIsSavedWithItsTimeAndBatch)
 {
     NoteDialog dialog(m_window->session(), m_window->pages()->run()->batch());
     dialog.show();
@@ -171,7 +171,7 @@ TEST_F(MendingTest, ANoteIsKeptWithItsTimeAndBatch)
     EXPECT_EQ(notes.back().batch, m_window->pages()->run()->batch().toStdString());
 }
 
-TEST(HistoryWords, LeaveOutRowIdsAndShowInstantsAsTimes)
+TEST(HistoryValues, LeaveOutRowIdsAndShowInstantsAsTimes)
 {
     store::ChangedRow row;
     row.table = "batches";
@@ -187,7 +187,7 @@ TEST(HistoryWords, LeaveOutRowIdsAndShowInstantsAsTimes)
     EXPECT_EQ(words.rows[1][3].text, "7 Mar 2026 16:13");
 }
 
-TEST(HistoryWords, AreInTheUnitsOfTheLogbook)
+TEST(HistoryValues, AreInTheUnitsOfTheLogbook)
 {
     store::ChangedRow row;
     row.table = "stages";

@@ -38,7 +38,7 @@ TEST(Decimate, OnePeakInAMillionReadingsIsDrawn)
     EXPECT_TRUE(holds(lines[0], track.ms[654'323], -99.0));
 }
 
-TEST(Decimate, ThePyramidDrawsWhatTheReadingsDo)
+TEST(Decimate, ThePyramidDrawsTheSameAsTheReadings)
 {
     analysis::Track track = trackOf(300'000, 60'000.0);
     for (std::size_t i = 0; i < track.value.size(); ++i) // equal values too
@@ -53,7 +53,7 @@ TEST(Decimate, ThePyramidDrawsWhatTheReadingsDo)
     }
 }
 
-TEST(Decimate, EveryColumnKeepsItsFirstLeastGreatestAndLast)
+TEST(Decimate, EveryColumnHasItsFirstMinimumMaximumAndLast)
 {
     const analysis::Track track = trackOf(100'000, 1000.0);
     const int columns = 50;

@@ -98,7 +98,7 @@ TEST_F(EquipmentTest, ASetupIsAddedWithPartsAndTheirSum)
     EXPECT_EQ(made.ratings, (std::map<std::string, double>{{"noise", 4}}));
 }
 
-TEST_F(EquipmentTest, ASetupKeepsWhatIsNotTouched)
+TEST_F(EquipmentTest, UntouchedFieldsOfASetupAreUnchanged)
 {
     holdband::Setup odd = equipment().setups[0];
     odd.parts = {{"hose, metre", 2.0 / 3.0, 1.0 / 3.0}};
@@ -142,7 +142,7 @@ TEST_F(EquipmentTest, AMeterMoves)
     EXPECT_EQ(metersTable(equipment()).rows[0][1].text, "Loop → not in use → Cabinet");
 }
 
-TEST_F(EquipmentTest, AnIcePointBecomesAnOffsetWithItsDoubt)
+TEST_F(EquipmentTest, AnIcePointBecomesAnOffsetWithItsUncertainty)
 {
     const auto dialog = opened(new SensorDialog(session, equipment(), equipment().sensors[0]));
     dialog->placement()->setEditText("taped to the wall");
@@ -348,7 +348,7 @@ TEST(WindowRows, ReadsDaysAndTimes)
     EXPECT_EQ(typedMinute("noon"), std::nullopt);
 }
 
-TEST(OffsetRows, ReadsReadingsInThePersonsManner)
+TEST(OffsetRows, ReadsReadingsInThePersonsFormat)
 {
     const UnitFormat german{UnitSystem::metric, "EUR", *Zone::named("Europe/Berlin"), ','};
     const auto three = typedReadings("0,1 0,2; 0,3", german);

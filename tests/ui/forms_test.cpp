@@ -50,7 +50,7 @@ std::vector<EditColumn> twoColumns()
 
 } // namespace
 
-TEST(TypedQuantity, TakesTheLogbooksUnitsAndThoseWrittenBehind)
+TEST(TypedQuantity, AcceptsTheLogbooksUnitsAndThoseWrittenAfterTheNumber)
 {
     EXPECT_DOUBLE_EQ(typed(Quantity::temperature, "68", us()), 20.0);
     EXPECT_DOUBLE_EQ(typed(Quantity::temperature, "20 C", us()), 20.0);
@@ -70,7 +70,7 @@ TEST(TypedQuantity, TakesTheLogbooksUnitsAndThoseWrittenBehind)
     EXPECT_DOUBLE_EQ(typed(Quantity::temperature, "\u22124", us()), -20.0);
 }
 
-TEST(TypedQuantity, RefusesWhatIsNone)
+TEST(TypedQuantity, RefusesTextsThatAreNoQuantity)
 {
     EXPECT_EQ(refusal(Quantity::temperature, "warm", us()), "\"warm\" is not a number.");
     EXPECT_EQ(refusal(Quantity::hours, "5 gal", us()),
@@ -96,7 +96,7 @@ TEST(TypedQuantity, WritesAsAPersonWould)
     EXPECT_EQ(typedText(Quantity::percent, 0.02, us()), "2");
 }
 
-TEST(QuantityField, KeepsWhatWasTypedAndSaysWhatIsWrong)
+TEST(QuantityField, LeavesTheTypedTextAndNamesWhatIsWrong)
 {
     QuantityField field(Quantity::hours, "Hours");
     field.setFormat(us());
@@ -116,7 +116,7 @@ TEST(QuantityField, KeepsWhatWasTypedAndSaysWhatIsWrong)
     EXPECT_FALSE(empty->has_value());
 }
 
-TEST(QuantityField, WhatWasNotTouchedStaysToTheBit)
+TEST(QuantityField, AnUntouchedValueStaysTheSameToTheBit)
 {
     QuantityField field(Quantity::temperature, "Target");
     field.setFormat(us());
@@ -128,7 +128,7 @@ TEST(QuantityField, WhatWasNotTouchedStaysToTheBit)
     EXPECT_EQ(*field.value<Temperature>(), Temperature::fahrenheit(64.6));
 }
 
-TEST(InstantField, TakesLocalTimesAndNow)
+TEST(InstantField, AcceptsLocalTimesAndNow)
 {
     InstantField field("Pitched");
     field.setZone(us().zone);
@@ -247,7 +247,7 @@ TEST(EditTable, ANewRowHasRoomToTypeATime)
               table.fontMetrics().horizontalAdvance("2026-03-07 18:12") + 10);
 }
 
-TEST(SaveRow, AsksOnceAndTakesTheSecondPressForAYes)
+TEST(SaveRow, AsksOnceAndTreatsTheSecondPressAsYes)
 {
     SaveRow row("Save");
     EXPECT_TRUE(row.agreed({}));
@@ -261,7 +261,7 @@ TEST(SaveRow, AsksOnceAndTakesTheSecondPressForAYes)
     EXPECT_TRUE(row.leaveAgreed());
 }
 
-TEST(KeptTogether, NumbersAndTheirUnitsStayOnALine)
+TEST(NonBreakingUnits, NumbersAndTheirUnitsStayOnOneLine)
 {
     const QString nb(QChar(0xa0));
     EXPECT_EQ(withNoBreakSpaces("Settling, 13 h 49 min + 5 min, is not judged."),

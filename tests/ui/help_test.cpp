@@ -59,7 +59,7 @@ TEST(Help, EveryLinkLeadsToAPageAndEveryPageIsLinked)
 
 class HelpTest : public WindowTest {};
 
-TEST_F(HelpTest, F1ShowsThePageOfWhatIsLookedAt)
+TEST_F(HelpTest, F1ShowsThePageOfTheCurrentView)
 {
     const auto window = openWindow(makeLogbook());
     window->activateWindow();

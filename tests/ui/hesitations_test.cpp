@@ -58,7 +58,7 @@ protected:
 
 } // namespace
 
-TEST_F(HesitationsTest, UndoAfterASavedRoundTakesTheRoundBack)
+TEST_F(HesitationsTest, UndoAfterASavedRoundUndoesTheRound)
 {
     toRounds();
     type("15.10");
@@ -69,7 +69,7 @@ TEST_F(HesitationsTest, UndoAfterASavedRoundTakesTheRoundBack)
     EXPECT_EQ(rounds().row("Loop meter")->field()->text(), "");
 }
 
-TEST_F(HesitationsTest, UndoWhileTypingTakesBackWhatIsTyped)
+TEST_F(HesitationsTest, UndoWhileTypingUndoesTheTyping)
 {
     toRounds();
     type("15.10");
@@ -116,7 +116,7 @@ TEST_F(HesitationsTest, ATimeIsTypedAsAPersonWouldAndEnterGoesToTheFirstMeter)
     EXPECT_TRUE(rounds().message().contains("not a time")) << rounds().message().toStdString();
 }
 
-TEST_F(HesitationsTest, AnotherMeterLeavesTheRestOfTheRoundInHand)
+TEST_F(HesitationsTest, AnotherMeterLeavesTheRestOfTheRoundTyped)
 {
     toRounds();
     type("15.1");
@@ -145,7 +145,7 @@ TEST_F(HesitationsTest, EnterOnCancelCancels)
     EXPECT_EQ(cancelled.count(), 1);
 }
 
-TEST_F(HesitationsTest, ANewRowIsNotToldOffBeforeAnythingIsTyped)
+TEST_F(HesitationsTest, ANewRowShowsNoErrorBeforeAnythingIsTyped)
 {
     const auto needed = [](const QStringList& cells) {
         return cells[0].isEmpty() ? QStringLiteral("it needs a name") : QString();

@@ -14,7 +14,7 @@ using store::HistoryKind;
 using store::historyText;
 using store::HistoryVerb;
 
-TEST(GermanHistory, HasWordsOfItsOwnForEveryVerb)
+TEST(GermanHistory, HasAGermanTextForEveryVerb)
 {
     const auto wordsOf = [](HistoryVerb verb) { return historyText({verb, {"Coil", "7"}}); };
     std::vector<std::string> english;
@@ -30,7 +30,7 @@ TEST(GermanHistory, HasWordsOfItsOwnForEveryVerb)
     }
 }
 
-TEST(GermanHistory, SaysUndoAndRedoAndTimes)
+TEST(GermanHistory, ShowsUndoAndRedoAndTimes)
 {
     const German german;
     EXPECT_EQ(historyText({HistoryVerb::batchPitched, {"Pale 3"}, {}, HistoryKind::undo}),
@@ -41,7 +41,7 @@ TEST(GermanHistory, SaysUndoAndRedoAndTimes)
               "Ursache der Bandverletzung von Pale 3 am 7 Mai 18:30 angegeben");
 }
 
-TEST(GermanHistory, OfTheFirstVersionKnowsEverySentence)
+TEST(GermanHistory, KnowsEverySentenceOfTheFirstVersion)
 {
     const QTemporaryDir folder;
     const std::string path = folder.filePath(QStringLiteral("old.holdband")).toStdString();

@@ -15,7 +15,7 @@
 
 namespace holdband::ui::test {
 
-TEST_F(ImportTest, AnOpenDateOrderIsAskedForAndTheFocusLeadsThere)
+TEST_F(ImportTest, AnOpenDateOrderIsAskedForAndGetsTheFocus)
 {
     look("open.csv", "time,Cabinet beer (F)\n03/04/2026 10:00,66.2\n03/05/2026 10:00,66.4\n");
     EXPECT_FALSE(page().canImport());
@@ -45,7 +45,7 @@ TEST_F(ImportTest, AFallenRegisterIsAskedAbout)
     EXPECT_TRUE(page().canImport()) << said();
 }
 
-TEST_F(ImportTest, APatternIsCheckedWhileItIsTypedAndKeepsItsFocus)
+TEST_F(ImportTest, APatternIsCheckedWhileItIsTypedAndTheFocusStays)
 {
     look("odd.csv", "when,Room (F)\n12/3/26 15h00,62\n12/3/26 16h00,62\n");
     EXPECT_FALSE(page().canImport());
@@ -126,7 +126,7 @@ TEST_F(ImportTest, AColumnIsGivenItsMeaningAndUnit)
     EXPECT_EQ(view().result()->headerData(1, Qt::Horizontal, Qt::DisplayRole), "Cabinet beer, °C");
 }
 
-TEST_F(ImportTest, WhatWasChosenIsUsedForTheNextFileOfTheShape)
+TEST_F(ImportTest, ChoicesAreUsedForTheNextFileOfTheSameFormat)
 {
     look("a.csv", "time,Probe 1 (F)\n2026-03-12T19:00:00Z,66.2\n");
     choose(view().heads()->box(1), "Cabinet beer");
@@ -176,7 +176,7 @@ TEST_F(ImportTest, ALongLogGoesToSensorsByItsNames)
     EXPECT_EQ(count(RowOutcome::added), "4 new") << said();
 }
 
-TEST_F(ImportTest, RowsThatSayTheirUnitAreReadInIt)
+TEST_F(ImportTest, RowsThatNameTheirUnitAreReadInIt)
 {
     look("long.csv", "time,probe,reading,unit\n2026-03-12T19:00:00Z,Room,62.6,°F\n"
                      "2026-03-12T19:00:00Z,Loop meter,15.2,kWh\n"
@@ -194,7 +194,7 @@ TEST_F(ImportTest, RowsThatSayTheirUnitAreReadInIt)
     EXPECT_EQ(view().rows()->model()->index(0, 3).data(), "its unit \"K\" is not known here");
 }
 
-TEST_F(ImportTest, AColumnIsCalledTheUnitsByHandAndTakesThatFromTheOneBefore)
+TEST_F(ImportTest, AColumnIsSetAsTheUnitsAndReplacesTheOneBefore)
 {
     look("long.csv", "time,probe,reading,unit,was\n2026-03-12T19:00:00Z,Room,62.6,°F,°C\n"
                      "2026-03-12T20:00:00Z,Room,62.6,°F,°C\n");
@@ -206,7 +206,7 @@ TEST_F(ImportTest, AColumnIsCalledTheUnitsByHandAndTakesThatFromTheOneBefore)
     EXPECT_TRUE(page().canImport()) << said();
 }
 
-TEST_F(ImportTest, TheLayoutIsToldAsFoundAndChangedByHand)
+TEST_F(ImportTest, TheDetectedLayoutIsShownAndChangedByHand)
 {
     look("two.csv", "Logger,Serial,Site\ntime,Room (F),Lid\nWhen,Upper,Lower\n"
                     "2026-03-12T19:00:00Z,62,1\n2026-03-12T20:00:00Z,62,1\n");
@@ -223,7 +223,7 @@ TEST_F(ImportTest, TheLayoutIsToldAsFoundAndChangedByHand)
     EXPECT_EQ(view().heads()->box(1)->currentText(), "ignored");
 }
 
-TEST_F(ImportTest, ALayoutThatCannotBeIsRefusedAndAnotherCanBeChosen)
+TEST_F(ImportTest, AnImpossibleLayoutIsRefusedAndAnotherCanBeChosen)
 {
     look("more.csv", goodLog);
     const LayoutChoices& layout = *view().choices()->layoutChoices();
@@ -252,7 +252,7 @@ TEST_F(ImportTest, AChosenZoneOutlastsAnotherLayout)
     EXPECT_EQ(view().raw()->headerData(2, Qt::Horizontal, Qt::DisplayRole), "column 2");
 }
 
-TEST_F(ImportTest, AChosenLayoutIsUsedForTheNextFileThatLooksAlike)
+TEST_F(ImportTest, AChosenLayoutIsUsedForTheNextSimilarFile)
 {
     const std::string head = "Logger,Serial,Site\ntime,Room (F),Lid\nWhen,Upper,Lower\n";
     look("a.csv", head + "2026-03-12T19:00:00Z,62,1\n2026-03-12T20:00:00Z,62,1\n");

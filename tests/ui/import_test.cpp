@@ -16,7 +16,7 @@
 
 namespace holdband::ui::test {
 
-TEST_F(ImportTest, RawRowsStandLeftAndWhatTheyBecomeRight)
+TEST_F(ImportTest, RawRowsAreLeftAndThePreviewIsRight)
 {
     look("more.csv", goodLog);
     EXPECT_EQ(m_window->pages()->page(), PageId::imports);
@@ -42,7 +42,7 @@ TEST_F(ImportTest, EachGuessHasItsReason)
     EXPECT_EQ(view().heads()->reason(0), "day first: 13.03.2026 10:00 occurs in line 2");
 }
 
-TEST_F(ImportTest, IsLookedAtFirstAndKeptOnAWord)
+TEST_F(ImportTest, IsPreviewedFirstAndStoredOnRequest)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
@@ -73,7 +73,7 @@ TEST_F(ImportTest, CountsOpenTheirRows)
     EXPECT_FALSE(view().rows()->saveButton()->isVisible());
 }
 
-TEST_F(ImportTest, ConflictsShowWhatStands)
+TEST_F(ImportTest, ConflictsShowTheStoredReadings)
 {
     look("first.csv", goodLog);
     page().importButton()->click();
@@ -96,7 +96,7 @@ TEST_F(ImportTest, ASecondTimeThereIsNothingNew)
     EXPECT_TRUE(page().message().contains("nothing new to save")) << said();
 }
 
-TEST_F(ImportTest, CancelKeepsNothing)
+TEST_F(ImportTest, CancelStoresNothing)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
@@ -107,7 +107,7 @@ TEST_F(ImportTest, CancelKeepsNothing)
     EXPECT_EQ(lastOf("Cabinet beer"), before);
 }
 
-TEST_F(ImportTest, CancelWhileKeepingLeavesNothing)
+TEST_F(ImportTest, CancelWhileStoringLeavesNothing)
 {
     std::string text = "time,Room (F)\n";
     for (int i = 0; i < 200'000; ++i)
@@ -125,7 +125,7 @@ TEST_F(ImportTest, CancelWhileKeepingLeavesNothing)
     EXPECT_TRUE(series && series->at.size() <= 1);
 }
 
-TEST_F(ImportTest, LookingMakesNoCopyAndLeavesTheFileAsItIs)
+TEST_F(ImportTest, APreviewMakesNoCopyAndLeavesTheFileUnchanged)
 {
     const auto bytes = [this] {
         QFile opened(m_logbook);
@@ -161,7 +161,7 @@ TEST_F(ImportTest, AFileThatChangedAfterItsPreviewIsShownAgainAndNotStored)
     EXPECT_EQ(toMs(lastOf("Cabinet beer")), 1773347400000); // 2026-03-12T20:30:00Z
 }
 
-TEST_F(ImportTest, AFileThatBecameAnotherAfterItsPreviewIsLookedAtAnew)
+TEST_F(ImportTest, AFileReplacedAfterItsPreviewIsPreviewedAgain)
 {
     look("more.csv", "time,Probe 1 (F)\n2026-03-12T19:00:00Z,66.2\n");
     choose(view().heads()->box(1), "Cabinet beer");
@@ -179,7 +179,7 @@ TEST_F(ImportTest, AFileThatBecameAnotherAfterItsPreviewIsLookedAtAnew)
     EXPECT_TRUE(page().message().contains("changed after it was looked at")) << said();
 }
 
-TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
+TEST_F(ImportTest, ReadingsStoredBeforeCancelTookEffectAreReported)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
@@ -197,7 +197,7 @@ TEST_F(ImportTest, WhatWasStoredBeforeCancelTookEffectIsSaidToBeStored)
     EXPECT_EQ(page().past()->lines().size(), 2u);
 }
 
-TEST_F(ImportTest, SeveralFilesWaitSideBySideAndAreKeptTogether)
+TEST_F(ImportTest, SeveralFilesWaitSideBySideAndAreStoredTogether)
 {
     write("a.csv", "time,Room (F)\n2026-03-12T19:00:00Z,62\n");
     write("b.csv", "time,Room (F)\n2026-03-12T20:00:00Z,62\n");
@@ -227,7 +227,7 @@ TEST_F(ImportTest, RowsArePastedFromASpreadsheet)
     EXPECT_EQ(result(0, 1), "62.5");
 }
 
-TEST_F(ImportTest, AnImportIsTakenBackAndPutBack)
+TEST_F(ImportTest, AnImportIsWithdrawnAndRestored)
 {
     const Instant before = lastOf("Cabinet beer");
     look("more.csv", goodLog);
@@ -246,7 +246,7 @@ TEST_F(ImportTest, AnImportIsTakenBackAndPutBack)
     EXPECT_GT(lastOf("Cabinet beer"), before);
 }
 
-TEST_F(ImportTest, AWatchedFileBringsItsNewRowsByItself)
+TEST_F(ImportTest, NewRowsOfAWatchedFileAreImportedAutomatically)
 {
     write("live.csv", "time,Room (F)\n2026-03-12T19:00:00Z,62\n");
     page().watches()->watch(path("live.csv"));

@@ -122,7 +122,7 @@ TEST_F(Journal, ChangesTextAndTimeByKeyboardAndUndoesIt)
     EXPECT_EQ(rows(), (QStringList{"lid opened", "dry hops in"}));
 }
 
-TEST_F(Journal, RemovesWithTheDeleteKeyAndUndoBringsItBack)
+TEST_F(Journal, DeletesWithTheDeleteKeyAndUndoRestoresIt)
 {
     QTest::keyClick(m_dialog->table(), Qt::Key_Down);
     QTest::keyClick(m_dialog->table(), Qt::Key_Delete);
@@ -149,7 +149,7 @@ TEST_F(Journal, ARefusalLosesNothingTyped)
     EXPECT_THAT(texts(), testing::Contains("lid opened"));
 }
 
-TEST_F(Journal, WhatWasTypedStaysWithItsNoteWhileAnotherIsLookedAt)
+TEST_F(Journal, TypedTextStaysWithItsNoteWhileAnotherIsShown)
 {
     m_dialog->text()->setPlainText("lid opened twice");
     m_dialog->table()->selectRow(1);

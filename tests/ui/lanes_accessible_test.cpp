@@ -76,7 +76,7 @@ TEST_F(LanesAccessible, AreAListWithAnItemForEachBar)
     EXPECT_EQ(m_lanes->child(1), item) << "the same each time";
 }
 
-TEST_F(LanesAccessible, ItemsLieWhereTheirBarsAre)
+TEST_F(LanesAccessible, ItemsAreWhereTheirBarsAre)
 {
     const QPoint at = m_view.mapToGlobal(*m_view.placeOf("Lager 1"));
     EXPECT_TRUE(m_lanes->child(1)->rect().contains(at));
@@ -84,7 +84,7 @@ TEST_F(LanesAccessible, ItemsLieWhereTheirBarsAre)
     EXPECT_EQ(m_lanes->childAt(at.x(), at.y() + 500), nullptr);
 }
 
-TEST_F(LanesAccessible, SayWhichBarHasTheFocusAndWhichIsChosen)
+TEST_F(LanesAccessible, NameTheFocusedAndTheSelectedBar)
 {
     m_view.setFocus();
     ASSERT_TRUE(QTest::qWaitFor([&] { return m_view.hasFocus(); }));
@@ -109,7 +109,7 @@ TEST_F(LanesAccessible, PressingAnItemOpensItsRun)
     EXPECT_EQ(opened.at(0).at(0).toString(), "Lager 1");
 }
 
-TEST_F(LanesAccessible, AnItemOfABarThatIsGoneSaysSo)
+TEST_F(LanesAccessible, AnItemOfARemovedBarReportsIt)
 {
     QAccessibleInterface* item = m_lanes->child(1);
     results::LanesReview fewer = spokenLanes();

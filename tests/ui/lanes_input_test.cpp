@@ -148,7 +148,7 @@ TEST_F(LanesViewTest, DragAndShiftWheelMove)
     EXPECT_LT(m_view.shownSpan().start, dragged.start);
 }
 
-TEST_F(LanesViewTest, ADoubleClickBesideTheBarsAndShowAllLeadBack)
+TEST_F(LanesViewTest, ADoubleClickBesideTheBarsAndShowAllReset)
 {
     const double all = length();
     wheel(QPointF(*m_view.placeOf("Ale 1")), {0, 720});
@@ -160,7 +160,7 @@ TEST_F(LanesViewTest, ADoubleClickBesideTheBarsAndShowAllLeadBack)
     EXPECT_NEAR(length(), all, 1e-6);
 }
 
-TEST_F(LanesViewTest, ClickEnterAndTheirControlOpenAndSetBeside)
+TEST_F(LanesViewTest, ClickAndEnterOpenAndWithControlCompare)
 {
     QSignalSpy opened(&m_view, &LanesView::batchOpened);
     QSignalSpy second(&m_view, &LanesView::secondChosen);
@@ -179,7 +179,7 @@ TEST_F(LanesViewTest, ClickEnterAndTheirControlOpenAndSetBeside)
     EXPECT_EQ(second.takeFirst().at(0).toString(), "Ale 1");
 }
 
-TEST_F(LanesViewTest, NewDataMoveNothingThatIsLookedAt)
+TEST_F(LanesViewTest, NewDataDoNotMoveTheView)
 {
     m_view.setFocus();
     wheel(QPointF(*m_view.placeOf("Ale 2")), {0, 720});
@@ -215,7 +215,7 @@ TEST_F(LanesViewTest, AnotherLogbookShowsAllOfItsTime)
     EXPECT_GT(length(), 899 * 24.0);
 }
 
-TEST_F(LanesViewTest, AClickOnManyZoomsUntilTheyStandApart)
+TEST_F(LanesViewTest, AClickOnManyZoomsUntilTheyAreSeparate)
 {
     show(crowdedLanes());
     ASSERT_FALSE(m_view.placed().groups.empty());
@@ -264,7 +264,7 @@ TEST_F(LanesViewTest, TheMenuNamesWhatCanBeDone)
                            "Show only its &time", "Show &all (off)"}));
 }
 
-TEST_F(LanesViewTest, TheMenuDoesWhatItSays)
+TEST_F(LanesViewTest, TheMenuEntriesWork)
 {
     QSignalSpy change(&m_view, &LanesView::changeWanted);
     QSignalSpy note(&m_view, &LanesView::noteWanted);
@@ -283,7 +283,7 @@ TEST_F(LanesViewTest, TheMenuDoesWhatItSays)
     EXPECT_LT(m_view.shownSpan().start, day(0));
 }
 
-TEST_F(LanesViewTest, TheMenuComesByKeyAndByMouse)
+TEST_F(LanesViewTest, TheMenuOpensByKeyAndByMouse)
 {
     m_view.setCurrent(2);
     QContextMenuEvent byKey(QContextMenuEvent::Keyboard, {}, {});
@@ -330,7 +330,7 @@ TEST_F(LanesViewTest, RowsBeyondTheHeightScrollAndKeysBringThemIntoView)
     EXPECT_GT(area.bar()->value(), 0) << "what the pages show is in view";
 }
 
-TEST(LanesText, SayNameTimeVerdictAndWhatTheMarkMeans)
+TEST(LanesText, GivesNameTimeVerdictAndTheMeaningOfTheMark)
 {
     results::LaneBar one = stayedBar("Ale 1", 0, 10);
     one.verdict = analysis::Verdict::missed;
@@ -354,7 +354,7 @@ TEST(LanesText, SayNameTimeVerdictAndWhatTheMarkMeans)
     EXPECT_EQ(markMeaning(one), "? not enough data to say");
 }
 
-TEST(LanesText, CountTheVerdictsOfMany)
+TEST(LanesText, CountsTheVerdictsOfMany)
 {
     const results::LaneBar a = stayedBar("A", 0, 2);
     results::LaneBar b = stayedBar("B", 3, 5);
@@ -366,7 +366,7 @@ TEST(LanesText, CountTheVerdictsOfMany)
               "1 stayed in the band, 1 left it, 1 still open\nClick to zoom to them.");
 }
 
-TEST(LanesText, SayWhichRoundsWereMissed)
+TEST(LanesText, NamesTheMissedRounds)
 {
     const Span span{day(0), day(6)};
     EXPECT_EQ(roundsText({0.0, 1, 1, span}, Zone::utc()), "Missed: the round of 1 Mar 2026 07:00");

@@ -49,7 +49,7 @@ LanesLayout laidOut()
 
 } // namespace
 
-TEST(LanesLayout, BarsStandInTimeAndInRows)
+TEST(LanesLayout, BarsArePlacedInTimeAndInRows)
 {
     const LanesLayout layout = laidOut();
     ASSERT_EQ(layout.bars.size(), 3u);
@@ -87,7 +87,7 @@ TEST(LanesLayout, MonthsAreNamedAndNowIsOutside)
     EXPECT_FALSE(laidOut().nowWordX);
 }
 
-TEST(LanesLayout, TheWordNowStandsInTheLineOfRoundsRightOfThem)
+TEST(LanesLayout, TheWordNowIsInTheLineOfRoundsRightOfThem)
 {
     const LanesLayout layout = layOut(lanes(), {day(0), day(33)}, *denverZone(), metricsOf(600.0));
     ASSERT_TRUE(layout.nowX);
@@ -151,7 +151,7 @@ TEST(LanesLayout, WhatIsDrawnNeverOverlapsAtAnyScale)
     }
 }
 
-TEST(LanesLayout, DenseRoundsStandEvenlyAndKeepWhatWasMissed)
+TEST(LanesLayout, DenseRoundsAreSpacedEvenlyAndShowMissedOnes)
 {
     results::LanesReview review = lanes();
     review.rounds.clear();
@@ -223,7 +223,7 @@ TEST(LanesLayout, ArrowsLeadToNeighbours)
     EXPECT_EQ(neighbour(layout, 2, Direction::down), 2u);
 }
 
-TEST(LanesSpan, HasRoomAroundAndTakesInANearNow)
+TEST(LanesSpan, HasAMarginAndIncludesANearNow)
 {
     const Span span = lanesSpan(lanes());
     EXPECT_LT(span.start, day(0));

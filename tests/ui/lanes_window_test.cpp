@@ -74,7 +74,7 @@ TEST_F(LanesWindowTest, TheMenuAddsANoteToTheBatchUnderThePointer)
     EXPECT_EQ(dialog->batch()->currentText(), "Pale 1");
 }
 
-TEST_F(LanesWindowTest, AChangeLeavesTheShownTimeAndTheChosenPair)
+TEST_F(LanesWindowTest, AChangeLeavesTheShownTimeAndTheSelectedPair)
 {
     QTest::mouseClick(m_window->lanes(), Qt::LeftButton, Qt::ControlModifier,
                       *m_window->lanes()->placeOf("Pale 1"));
@@ -89,7 +89,7 @@ TEST_F(LanesWindowTest, AChangeLeavesTheShownTimeAndTheChosenPair)
     EXPECT_EQ(m_window->lanes()->current(), "Pale 1");
 }
 
-TEST_F(LanesWindowTest, AnotherLogbookHasLanesOfItsOwn)
+TEST_F(LanesWindowTest, AnotherLogbookHasSeparateLanes)
 {
     choose("Pale 1", "Show only its &time");
     const Span before = m_window->lanes()->shownSpan();
@@ -100,7 +100,7 @@ TEST_F(LanesWindowTest, AnotherLogbookHasLanesOfItsOwn)
     EXPECT_EQ(m_window->lanes()->chosen(), QStringList("Pale 2"));
 }
 
-TEST_F(LanesWindowTest, NothingIsOfferedToChangeWhereTheLogbookIsOpenElsewhere)
+TEST_F(LanesWindowTest, NoChangesAreOfferedIfTheLogbookIsOpenElsewhere)
 {
     const QString path = makeLogbook("held.holdband");
     const auto holder = store::LogbookFile::open(path.toStdString(), store::Access::write, now);

@@ -32,7 +32,7 @@ namespace holdband::ui::test {
 
 using ::testing::HasSubstr;
 
-TEST(Language, IsTheFirstWishThatACatalogueIsThereFor)
+TEST(Language, IsTheFirstPreferredOneWithACatalogue)
 {
     EXPECT_EQ(languageFor({"de-AT", "en-US"}), "de");
     EXPECT_EQ(languageFor({"de_DE"}), "de");
@@ -154,7 +154,7 @@ TEST_F(LanguageWindow, SpeaksGermanWithItsDecimalCommaAndItsDates)
     EXPECT_THAT(all, HasSubstr("Mär"));
 }
 
-TEST(UsualRounds, AreKeptInEnglishAndSaidInTheReadersLanguage)
+TEST(UsualRounds, AreStoredInEnglishAndShownInTheReadersLanguage)
 {
     const German german;
     ASSERT_TRUE(german.loaded());

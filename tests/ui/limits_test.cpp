@@ -40,14 +40,14 @@ protected:
 
 } // namespace
 
-TEST_F(LimitsTest, BeginsWithTheBatchsOwnAndSaysNothing)
+TEST_F(LimitsTest, BeginsWithTheBatchsOwnAndShowsNoText)
 {
     EXPECT_EQ(card().tolerance()->value(), 15) << "3 °F in steps of 0.2";
     EXPECT_EQ(card().verdict(), "");
     EXPECT_FALSE(card().importButton()->isEnabled());
 }
 
-TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordStays)
+TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordIsUnchanged)
 {
     ASSERT_TRUE(run().headline().startsWith("Left the band once"));
     card().tolerance()->setFocus();
@@ -60,13 +60,13 @@ TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordStays)
     EXPECT_EQ(run().charts()->chart()->excursions.size(), 1u);
 }
 
-TEST_F(LimitsTest, AGraceLongerThanTheExcursionForgivesIt)
+TEST_F(LimitsTest, IgnoresAShorterExcursion)
 {
     card().ignoreShorterThan()->setValue(300);
     EXPECT_TRUE(waitFor("ignored as shorter than")) << card().verdict().toStdString();
 }
 
-TEST_F(LimitsTest, KeptLimitsAreOfTheBatchAndCanBeTakenBack)
+TEST_F(LimitsTest, SavedLimitsAreOfTheBatchAndCanBeUndone)
 {
     const auto tolerance = [this] {
         const auto file =

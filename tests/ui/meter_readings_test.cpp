@@ -105,7 +105,7 @@ TEST_F(MeterReadings, LeavingOneOutNeedsAReasonThatStaysWithIt)
     EXPECT_EQ(cell(1, 5), "left out: read the wrong meter");
 }
 
-TEST_F(MeterReadings, ComeBackByTheButtonAndByUndo)
+TEST_F(MeterReadings, AreRestoredByTheButtonAndByUndo)
 {
     leaveOut(1, "doubtful");
     m_dialog->table()->selectRow(1);
@@ -123,7 +123,7 @@ TEST_F(MeterReadings, ComeBackByTheButtonAndByUndo)
     EXPECT_EQ(kwhOf(logbook, "Loop meter").size(), 3u);
 }
 
-TEST_F(MeterReadings, SeveralAreLeftOutAndBroughtBackInOneChange)
+TEST_F(MeterReadings, SeveralAreLeftOutAndRestoredInOneChange)
 {
     m_dialog->table()->selectAll();
     m_dialog->why()->setText("other house's meter");
@@ -137,7 +137,7 @@ TEST_F(MeterReadings, SeveralAreLeftOutAndBroughtBackInOneChange)
     EXPECT_EQ(kwhOf(logbook, "Loop meter").size(), 3u);
 }
 
-TEST_F(MeterReadings, OneIsCorrectedAndWhatWasThereIsKept)
+TEST_F(MeterReadings, OneIsCorrectedAndTheOldValueIsPreserved)
 {
     m_dialog->table()->selectRow(1);
     m_dialog->value()->setText("13.16");
@@ -163,7 +163,7 @@ TEST_F(MeterReadings, ARefusalHasTheReadersDecimalSign)
     EXPECT_THAT(m_dialog->message().toStdString(), testing::HasSubstr("11,5 kWh"));
 }
 
-TEST_F(MeterReadings, ACorrectionThatCannotBeIsRefusedAndNothingTypedIsLost)
+TEST_F(MeterReadings, AnImpossibleCorrectionIsRefusedAndNothingTypedIsLost)
 {
     m_dialog->table()->selectRow(1);
     m_dialog->value()->setText("11");

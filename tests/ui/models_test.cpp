@@ -54,7 +54,7 @@ TEST(TableModel, PassesTheTesterWhileItIsFilledAndEmptied)
     EXPECT_EQ(model.rowCount(), 0);
 }
 
-TEST(RoundsGridModel, PassesTheTesterAndSaysMissedAndCorrected)
+TEST(RoundsGridModel, PassesTheTesterAndShowsMissedAndCorrected)
 {
     RoundsGridModel model;
     const Tester tester(&model, Tester::FailureReportingMode::Fatal);

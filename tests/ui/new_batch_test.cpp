@@ -73,7 +73,7 @@ TEST_F(NewBatchTest, AWholeBatchIsTypedByKeyboard)
     EXPECT_EQ(made.schedule[0].target, Temperature::fahrenheit(64));
 }
 
-TEST_F(NewBatchTest, AsksAboutTwoBatchesInOneVesselAndKeepsWhatWasTyped)
+TEST_F(NewBatchTest, AsksAboutTwoBatchesInOneVesselAndLeavesTheTypedText)
 {
     const auto dialog = openNew();
     dialog->fields()->name()->setText("Pale 3");
@@ -122,7 +122,7 @@ TEST_F(NewBatchTest, ABatchWithoutASensorIsRefused)
         << dialog.foot()->words().toStdString();
 }
 
-TEST_F(NewBatchTest, RetiredThingsAreNotOffered)
+TEST_F(NewBatchTest, RetiredEquipmentIsNotOffered)
 {
     BatchFormData all = world();
     all.setups[0].retired = now();
@@ -154,7 +154,7 @@ TEST_F(NewBatchTest, ASplitBatchIsPartOfTheOther)
     EXPECT_EQ(batch("Pale 2 B").splitFrom, "Pale 2");
 }
 
-TEST_F(NewBatchTest, APlanIsKeptUnderANameAndUsedAgain)
+TEST_F(NewBatchTest, APlanIsSavedUnderANameAndUsedAgain)
 {
     NamedPlan plan;
     plan.name = "Ale";
@@ -176,7 +176,7 @@ TEST_F(NewBatchTest, APlanIsKeptUnderANameAndUsedAgain)
     EXPECT_EQ(world().plans[0].name, "Ale, slow");
 }
 
-TEST_F(NewBatchTest, TheNewBatchIsNamedOnceItIsSaved)
+TEST_F(NewBatchTest, TheNewBatchIsNamedAfterItIsSaved)
 {
     QWidget window;
     BatchActions actions(session, &window);

@@ -97,7 +97,7 @@ protected:
 
 } // namespace
 
-TEST_F(PlainTipsTest, NoNameIsTakenForMarkupOnAnyPage)
+TEST_F(PlainTipsTest, NoNameIsReadAsMarkupOnAnyPage)
 {
     write(QStringLiteral("hostile.csv"),
           "Time,Beer (C)\n2026-03-01 00:00,20\n2026-03-01 01:00,20\n2026-03-01 02:00,23\n"
@@ -117,7 +117,7 @@ TEST_F(PlainTipsTest, NoNameIsTakenForMarkupOnAnyPage)
     EXPECT_GT(tipsSeen, 3) << "such tips are there, escaped";
 }
 
-TEST(Tip, IsTheWordsThemselves)
+TEST(Tip, IsThePlainText)
 {
     EXPECT_EQ(tip(QStringLiteral("12 h, from 3 < 4")), QStringLiteral("12 h, from 3 < 4"));
     EXPECT_TRUE(tip(QString::fromLatin1(hostile)).contains(QStringLiteral("&lt;b&gt;A")));

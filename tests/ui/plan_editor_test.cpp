@@ -66,7 +66,7 @@ protected:
 
 } // namespace
 
-TEST_F(PlanEditorTest, ShowsAPlanAndGivesItBackToTheBit)
+TEST_F(PlanEditorTest, ShowsAPlanAndReturnsItToTheBit)
 {
     PlanValue odd = usualPlan();
     odd.schedule[0].target = Temperature::celsius(18.123456789);
@@ -110,7 +110,7 @@ TEST_F(PlanEditorTest, DrawsWhileItIsTyped)
     EXPECT_EQ(editor.table()->model()->rows()[1].cells[planBegins], "") << "the time is unknown";
 }
 
-TEST_F(PlanEditorTest, SaysWhenEachStageBegins)
+TEST_F(PlanEditorTest, ShowsWhenEachStageBegins)
 {
     editor.setPitched(*parseRfc3339("2026-03-08T01:00:00Z"));
     // Ten times 24 hours later, because the clocks went forward on 8 March.
@@ -214,7 +214,7 @@ TEST(PlanLayout, SnapsToHalfDegreesAndWholeHours)
     EXPECT_EQ(snappedLength(-3.0, 4.0), Hours{1});
 }
 
-TEST(PlanLayout, NothingToDrawIsNoProblem)
+TEST(PlanLayout, AnEmptyPlanIsNoProblem)
 {
     PlanDrawing drawing;
     drawing.resize(400, 200);

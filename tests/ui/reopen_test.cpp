@@ -15,7 +15,7 @@ namespace holdband::ui::test {
 
 class ReopenTest : public DialogTest {};
 
-TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndTheEndComesBackByUndo)
+TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndUndoRestoresTheEnd)
 {
     const Instant ended = *batch("Pale 1").ended;
     QWidget window;
@@ -48,7 +48,7 @@ TEST_F(ReopenTest, ABatchIsReopenedByOneKeyAndTheEndComesBackByUndo)
     EXPECT_EQ(batch("Pale 1").ended, ended);
 }
 
-TEST_F(ReopenTest, ReopeningAsksWhereTheVesselIsTakenMeanwhile)
+TEST_F(ReopenTest, ReopeningAsksIfTheVesselIsInUseMeanwhile)
 {
     Batch next = batch("Pale 2");
     next.beerSensor = "Loop beer";

@@ -63,7 +63,7 @@ QByteArray contentOf(const QString& path)
 
 } // namespace
 
-TEST_F(ReportDialogTest, BeginsWithWhatIsLookedAt)
+TEST_F(ReportDialogTest, BeginsWithWhatIsShown)
 {
     EXPECT_EQ(m_dialog->of()->currentText(), "Pale 2");
     EXPECT_EQ(m_dialog->beside()->currentText(), "nothing");
@@ -76,7 +76,7 @@ TEST_F(ReportDialogTest, BeginsWithWhatIsLookedAt)
     EXPECT_TRUE(m_dialog->file()->text().endsWith("/Pale 2 and Pale 1.png"));
 }
 
-TEST_F(ReportDialogTest, WritesItBesideTheWindowAndSaysSo)
+TEST_F(ReportDialogTest, WritesInTheBackgroundAndReportsIt)
 {
     QSignalSpy said(m_dialog, &ReportDialog::said);
     chooseForm("Figures (CSV)");
@@ -111,7 +111,7 @@ TEST_F(ReportDialogTest, AsksBeforeItReplacesAFile)
     EXPECT_TRUE(contentOf(path("out.csv")).startsWith("part,of,figure"));
 }
 
-TEST_F(ReportDialogTest, SaysWhatCouldNotBeWrittenAndStays)
+TEST_F(ReportDialogTest, ReportsWhatCouldNotBeWrittenAndStays)
 {
     type(path("none/out.pdf"));
     press();

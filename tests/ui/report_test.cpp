@@ -164,7 +164,7 @@ TEST_F(ReportTest, TwoBatchesSideBySideHaveEveryPartOfTheScreen)
                                                   "Judgement sheet", "Computed from"}));
 }
 
-TEST_F(ReportTest, OfSeveralBatchesItIsSaidWhatEachRestsOn)
+TEST_F(ReportTest, TheBasisOfEachOfSeveralBatchesIsListed)
 {
     const char* const table = "What each batch rests on";
     const auto review = results::reviewRun(*m_logbook, "Pale 1");
@@ -229,7 +229,7 @@ TEST_F(ReportTest, TheFiguresOfAJudgementAreThoseOfTheReview)
               review->money.partsA.value_or(0.0));
 }
 
-TEST_F(ReportTest, OfSetupsEveryBatchsFigureIsTold)
+TEST_F(ReportTest, ForSetupsEveryBatchsFigureIsListed)
 {
     const QString logbook = path("ended.holdband");
     QFile small(path("small.json"));
@@ -287,7 +287,7 @@ TEST_F(ReportTest, ADarkPageIsLightOnPaper)
     EXPECT_EQ(dark.count(QStringLiteral("<div class=\"paper\">")), 1);
 }
 
-TEST_F(ReportTest, EverySubjectTakesEveryForm)
+TEST_F(ReportTest, EverySubjectHasEveryFormat)
 {
     UnitFormat small;
     small.size = QSize(640, 480);
@@ -342,7 +342,7 @@ TEST_F(ReportTest, AnSvgDrawsNothingOutside)
     EXPECT_TRUE(QSvgRenderer(asSvg(of({"Pale 2"}), landscape, ui::Scheme::dark)).isValid());
 }
 
-TEST_F(ReportTest, FormulasAreMadeHarmlessAndNumbersAreNot)
+TEST_F(ReportTest, FormulasAreEscapedAndNumbersAreNot)
 {
     Document document;
     document.kind = "k";
@@ -370,7 +370,7 @@ TEST(PlainText, StaysOnOneLineInItsOwnDirection)
     EXPECT_EQ(shortened("short", 160), "short");
 }
 
-TEST(FormNamed, GoesByTheEnding)
+TEST(FormNamed, DependsOnTheEnding)
 {
     EXPECT_EQ(formNamed("a/b.PDF"), Form::pdf);
     EXPECT_EQ(formNamed("x.tar.html"), Form::html);
@@ -379,7 +379,7 @@ TEST(FormNamed, GoesByTheEnding)
     EXPECT_FALSE(formNamed("a.pdf "));
 }
 
-TEST_F(ReportTest, NamesOfAnyKindComeThrough)
+TEST_F(ReportTest, NamesOfAnyKindAreWritten)
 {
     const std::string ugly = "../<b>\"&'\xE2\x80\xAE\\n" + std::string(150, 'x');
     write("ugly.json", R"json({ "holdband": 1, "setups": [ { "name": "S" } ],
@@ -403,7 +403,7 @@ TEST_F(ReportTest, NamesOfAnyKindComeThrough)
 }
 
 /// Longer than any name can be: notes have no length limit.
-TEST(LongTexts, WrapAndGoOnOverleaf)
+TEST(LongTexts, WrapAndContinueOnTheNextPage)
 {
     const QString longText(10'000, u'n');
     Document document;

@@ -224,7 +224,7 @@ TEST_F(RoundChecksTest, AnotherMeterCanBeginInTheGrid)
     EXPECT_EQ(kwh().size(), 2u);
 }
 
-TEST_F(RoundChecksTest, AfterAResetTheRatedPowerStillHolds)
+TEST_F(RoundChecksTest, AfterAResetTheRatedPowerStillApplies)
 {
     open();
     typeInto("Box meter", "71.00"); // 35 h since the last reading: 2 kW
@@ -240,7 +240,7 @@ TEST_F(RoundChecksTest, AfterAResetTheRatedPowerStillHolds)
     EXPECT_EQ(lastEvent(), MeterEvent::reset);
 }
 
-TEST_F(RoundChecksTest, EarlierRoundsReachBackToThePitch)
+TEST_F(RoundChecksTest, EarlierRoundsGoBackToThePitch)
 {
     open();
     RoundsGrid& grid = *page().grid();

@@ -24,7 +24,7 @@ results::RoundRow row()
 
 } // namespace
 
-TEST(ParseReading, KeepsThePlacesThatWereTyped)
+TEST(ParseReading, PreservesTheTypedDecimals)
 {
     const auto reading = parseReading(" 58.310 ", noon, " warm ", '.');
     ASSERT_TRUE(reading);
@@ -34,20 +34,20 @@ TEST(ParseReading, KeepsThePlacesThatWereTyped)
     EXPECT_EQ(reading->at, noon);
 }
 
-TEST(ParseReading, TakesTheCommaWhereItIsUsual)
+TEST(ParseReading, AcceptsTheCommaWhereItIsUsual)
 {
     const auto reading = parseReading("58,31", noon, {}, ',');
     ASSERT_TRUE(reading);
     EXPECT_DOUBLE_EQ(reading->registerReading.kilowattHours(), 58.31);
 }
 
-TEST(ParseReading, RefusesWhatIsNoRegisterReading)
+TEST(ParseReading, RefusesTextsThatAreNoRegisterReading)
 {
     for (const char* text : {"abc", "5e", "-3", "nan", "inf", "1 2", ""})
         EXPECT_FALSE(parseReading(QString::fromLatin1(text), noon, {}, '.')) << text;
 }
 
-TEST(FarOutside, AsksBeyondThreeTimesTheMost)
+TEST(FarOutside, AsksBeyondThreeTimesTheMaximum)
 {
     EXPECT_FALSE(farOutside(row(), 58.25));
     EXPECT_FALSE(farOutside(row(), 58.70));
@@ -58,7 +58,7 @@ TEST(FarOutside, AsksBeyondThreeTimesTheMost)
     EXPECT_FALSE(farOutside(unknown, 900.0));
 }
 
-TEST(RoundWords, SayLastExpectedAndRound)
+TEST(RoundText, GivesLastExpectedAndRound)
 {
     EXPECT_EQ(expectedText(row()), "58.190 – 58.340");
     EXPECT_EQ(lastText(row()), "58.140");
@@ -97,7 +97,7 @@ TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
     EXPECT_TRUE(farOutside(beer, 86.0));
 }
 
-TEST(StatusText, SayTheNextRoundAndTheMetersOfRunningSetups)
+TEST(StatusText, NamesTheNextRoundAndTheMetersOfRunningSetups)
 {
     results::RoundsSheet sheet;
     sheet.zone = *Zone::named("America/Denver");

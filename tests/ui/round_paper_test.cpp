@@ -55,7 +55,7 @@ TEST(PaperSheet, SpeaksTheReadersLanguage)
     EXPECT_EQ(paper.lines.last(), "Mi. 25. März · abends");
 }
 
-TEST(PaperSheet, IsWrittenAsAPdfAndNeverHalf)
+TEST(PaperSheet, IsWrittenAsAPdfCompletelyOrNotAtAll)
 {
     const QTemporaryDir folder;
     const QString path = folder.filePath("rounds.pdf");

@@ -59,7 +59,7 @@ protected:
     }
 };
 
-TEST(RoundRows, StandInTheOrderOfTheDay)
+TEST(RoundRows, AreInTheOrderOfTheDay)
 {
     const auto rounds = roundsOf(rows({{"Night", "22:00", "24:00"}, {" Noon ", "12:00", "13:30"}}));
     ASSERT_TRUE(rounds) << rounds.error().sentence();
@@ -70,7 +70,7 @@ TEST(RoundRows, StandInTheOrderOfTheDay)
         << "one may begin as the other ends";
 }
 
-TEST(RoundRows, RefuseWhatCannotBe)
+TEST(RoundRows, RefuseImpossibleWindows)
 {
     EXPECT_EQ(problem({}), "rounds: a day needs at least one round; add one.");
     EXPECT_EQ(problem({{"A", "06:00", "08:00"}, {"B", "07:59", "09:00"}}),
@@ -132,7 +132,7 @@ TEST_F(RoundWindowsTest, AThirdRoundIsTypedByKeyboard)
     EXPECT_EQ(world().settings.tariff.pricePerKwh, 0.15) << "nothing else changed";
 }
 
-TEST_F(RoundWindowsTest, ARefusalKeepsWhatWasTypedAndAtMostSixAreAdded)
+TEST_F(RoundWindowsTest, ARefusalLeavesTheTypedTextAndAtMostSixAreAdded)
 {
     const auto dialog = openRounds();
     set(dialog->rounds(), 1, {"Evening", "16:00", "15:00"});

@@ -54,7 +54,7 @@ using State = RoundLine::State;
 
 } // namespace
 
-TEST_F(RoundsTest, TypingEnterTypingCtrlEnterKeepsTheRound)
+TEST_F(RoundsTest, TypingEnterTypingCtrlEnterSavesTheRound)
 {
     ASSERT_EQ(QApplication::focusWidget(), loop().field());
     type("15.10");
@@ -70,7 +70,7 @@ TEST_F(RoundsTest, TypingEnterTypingCtrlEnterKeepsTheRound)
     EXPECT_TRUE(loop().field()->text().isEmpty());
 }
 
-TEST_F(RoundsTest, CtrlEnterTwiceKeepsTheRoundOnceAndWhatIsTypedMeanwhile)
+TEST_F(RoundsTest, CtrlEnterTwiceSavesTheRoundOnceAndLeavesWhatIsTypedMeanwhile)
 {
     type("15.10");
     press(Qt::Key_Return);
@@ -127,7 +127,7 @@ TEST_F(RoundsTest, ANegativeReadingIsRefused)
     EXPECT_TRUE(loop().message().contains("below 0"));
 }
 
-TEST_F(RoundsTest, BelowTheLastAsksAndMistypedGivesTheFieldBack)
+TEST_F(RoundsTest, BelowTheLastAsksAndMistypedReturnsToTheField)
 {
     type("1.48");
     press(Qt::Key_Return);
@@ -139,7 +139,7 @@ TEST_F(RoundsTest, BelowTheLastAsksAndMistypedGivesTheFieldBack)
     EXPECT_FALSE(loop().question()->isVisible());
 }
 
-TEST_F(RoundsTest, ARestartIsKeptAsOne)
+TEST_F(RoundsTest, AResetIsSavedAsOne)
 {
     type("0.12");
     press(Qt::Key_Return);
@@ -164,7 +164,7 @@ TEST_F(RoundsTest, ARolloverIsNotOfferedWithoutAKnownTop)
     EXPECT_EQ(QApplication::focusWidget(), loop().field());
 }
 
-TEST_F(RoundsTest, AnotherMeterTakesItsPlaceAndTheRestOfTheRoundStays)
+TEST_F(RoundsTest, AnotherMeterReplacesItAndTheRestOfTheRoundStays)
 {
     cabinet().field()->setText("41.2");
     type("0.12");
@@ -178,7 +178,7 @@ TEST_F(RoundsTest, AnotherMeterTakesItsPlaceAndTheRestOfTheRoundStays)
     EXPECT_EQ(cabinet().field()->text(), "41.2");
 }
 
-TEST_F(RoundsTest, ACorrectionInTheGridKeepsWhatWasThere)
+TEST_F(RoundsTest, ACorrectionInTheGridPreservesTheOldValue)
 {
     QTableView* table = page().grid()->table();
     const RoundsGridModel& model = *page().grid()->model();
@@ -211,7 +211,7 @@ TEST_F(RoundsTest, ACorrectionInTheGridKeepsWhatWasThere)
     EXPECT_TRUE(was.endsWith("digits swapped")) << was.toStdString();
 }
 
-TEST_F(RoundsTest, ANoteIsMendedInTheGrid)
+TEST_F(RoundsTest, ANoteIsCorrectedInTheGrid)
 {
     type("15.10");
     loop().note()->setFocus();
@@ -236,7 +236,7 @@ TEST_F(RoundsTest, ANoteIsMendedInTheGrid)
     EXPECT_EQ(page().grid()->model()->sheet().cells[0].back().note, "fan of");
 }
 
-TEST_F(RoundsTest, RoundsBeforeTheLastAreTurnedToAndMended)
+TEST_F(RoundsTest, EarlierRoundsAreShownAndCorrected)
 {
     RoundsGrid& grid = *page().grid();
     EXPECT_FALSE(grid.earlier()->isEnabled()) << "there are no rounds before the most recent ones";
@@ -273,7 +273,7 @@ TEST_F(RoundsTest, RoundsBeforeTheLastAreTurnedToAndMended)
     EXPECT_FALSE(grid.later()->isEnabled());
 }
 
-TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
+TEST_F(RoundsTest, ADeletedReadingLeavesAnOpenCircle)
 {
     QTableView* table = page().grid()->table();
     const RoundsGridModel& model = *page().grid()->model();
@@ -291,7 +291,7 @@ TEST_F(RoundsTest, AReadingTakenAwayLeavesAnOpenCircle)
     EXPECT_THAT(kwhOf(m_logbook, "Loop meter"), ::testing::ElementsAre(12.4, 14.8));
 }
 
-TEST_F(RoundsTest, APastedTableOfReadingsIsShownBeforeItIsKept)
+TEST_F(RoundsTest, APastedTableOfReadingsIsShownBeforeItIsSaved)
 {
     QGuiApplication::clipboard()->setText("Time\tLoop meter (kWh)\n"
                                           "2026-03-10 07:00\t15.10\n2026-03-10 18:00\t15.40\n");
@@ -328,7 +328,7 @@ TEST_F(RoundsTest, ATimeInTheFutureIsRefused)
     EXPECT_EQ(loop().field()->text(), "15.1");
 }
 
-TEST_F(RoundsTest, WhatIsNoTimeIsSaidAndNothingIsLost)
+TEST_F(RoundsTest, AnInvalidTimeIsReportedAndNothingIsLost)
 {
     page().time()->button()->click();
     page().time()->field()->setText("half past six");
@@ -340,13 +340,13 @@ TEST_F(RoundsTest, WhatIsNoTimeIsSaidAndNothingIsLost)
     EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u);
 }
 
-TEST_F(RoundsTest, NothingTypedKeepsNothing)
+TEST_F(RoundsTest, NothingTypedSavesNothing)
 {
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(page().message(), "Nothing was typed.");
 }
 
-TEST_F(RoundsTest, AGravityIsKeptWithTheTemperatureOfItsSample)
+TEST_F(RoundsTest, AGravityIsSavedWithTheTemperatureOfItsSample)
 {
     RoundLine& gravity = *page().row("Pale 2");
     ASSERT_TRUE(gravity.sample());
@@ -374,7 +374,7 @@ TEST_F(RoundsTest, AGravityIsKeptWithTheTemperatureOfItsSample)
     EXPECT_TRUE(gravity.sample()->text().isEmpty());
 }
 
-TEST_F(RoundsTest, ASampleThatCannotBeIsRefusedInItsOwnField)
+TEST_F(RoundsTest, AnImpossibleSampleIsRefusedInItsOwnField)
 {
     RoundLine& gravity = *page().row("Pale 2");
     gravity.field()->setFocus();
@@ -403,7 +403,7 @@ TEST_F(RoundsTest, ASampleWithoutItsGravityIsAskedFor)
     EXPECT_EQ(gravity.sample()->text(), "68");
 }
 
-TEST_F(RoundsTest, TheTitleSaysWhichRoundItIs)
+TEST_F(RoundsTest, TheTitleNamesTheRound)
 {
     EXPECT_EQ(page().subtitle(), "Evening round · Thursday 12 March · now 18:12");
 }

@@ -71,7 +71,7 @@ TEST(RunChart, ExcursionsAreMarkedAtTheirPeak)
     EXPECT_NEAR(below.edgeDeviation, -1.0, 1e-9);
 }
 
-TEST(RunChart, ACauseStandsBesideItsExcursionAlsoOfOtherLimits)
+TEST(RunChart, ACauseIsShownWithItsExcursionAlsoWithOtherLimits)
 {
     results::RunReview review = workedReview();
     const auto at = [&](int minutes) {
@@ -122,7 +122,7 @@ TEST(RunChart, SettlingIsHatchedUntilTheArrival)
     EXPECT_TRUE(chart.excursions.empty());
 }
 
-TEST(RunChart, FahrenheitTurnsTemperaturesAndDifferences)
+TEST(RunChart, FahrenheitConvertsTemperaturesAndDifferences)
 {
     results::RunReview review = workedReview();
     review.settings.units = UnitSystem::us;
@@ -159,7 +159,7 @@ TEST(RunChart, TheRibbonIsWiderBetweenReadingsThanAtThem)
     EXPECT_NEAR(*energyAt(chart, 9 * h), 0.85, 1e-9);
 }
 
-TEST(PointerText, SayValuesInWords)
+TEST(PointerText, GivesValuesAsText)
 {
     const RunChart chart = chartOf(workedReview());
     const QStringList words = wordsAt(chart, hour(3));
@@ -169,19 +169,19 @@ TEST(PointerText, SayValuesInWords)
     EXPECT_EQ(words[2], "+2.0 from target, outside the band");
 }
 
-TEST(PointerText, SayWhatIsNotKnown)
+TEST(PointerText, NamesWhatIsUnknown)
 {
     const QStringList words = wordsAt(chartOf(workedReview()), hour(8));
     EXPECT_TRUE(words[1].startsWith("beer not known")) << words[1].toStdString();
 }
 
-TEST(PointerText, SaySettling)
+TEST(PointerText, NamesSettling)
 {
     const QStringList words = wordsAt(chartOf(settlingReview()), hour(2));
     EXPECT_TRUE(words.contains("settling, not judged"));
 }
 
-TEST(RunTables, StagesSaySettlingInsideAndWorst)
+TEST(RunTables, StagesShowSettlingInsideAndWorst)
 {
     const TableText stages = stageTable(settlingReview());
     ASSERT_EQ(stages.rows.size(), 2u);
@@ -192,7 +192,7 @@ TEST(RunTables, StagesSaySettlingInsideAndWorst)
     EXPECT_EQ(worked.rows[0][3].text, "+1.00");
 }
 
-TEST(RunTables, ExcursionsSaySideLengthAndPeak)
+TEST(RunTables, ExcursionsShowSideLengthAndPeak)
 {
     const TableText excursions = excursionTable(workedReview());
     ASSERT_EQ(excursions.rows.size(), 2u);

@@ -47,7 +47,7 @@ protected:
 
 } // namespace
 
-TEST_F(RunChartsTest, TheStripFramesWhatIsShown)
+TEST_F(RunChartsTest, TheStripFramesTheShownTime)
 {
     OverviewStrip* strip = charts().overview();
     const QRectF all = strip->frame();
@@ -73,7 +73,7 @@ TEST_F(RunChartsTest, ADragOfTheFrameMovesThePanels)
     EXPECT_TRUE(time().window().showsAll());
 }
 
-TEST_F(RunChartsTest, MoreReadingsLeaveWhatIsLookedAtInItsPlace)
+TEST_F(RunChartsTest, MoreReadingsDoNotMoveTheView)
 {
     showHours(5.0, 9.0);
     const Span seen = time().shown();
@@ -88,7 +88,7 @@ TEST_F(RunChartsTest, MoreReadingsLeaveWhatIsLookedAtInItsPlace)
     EXPECT_TRUE(time().window().showsAll()) << "another batch is shown in full";
 }
 
-TEST_F(RunChartsTest, CtrlAndArrowsLeadFromReadingToReading)
+TEST_F(RunChartsTest, CtrlAndArrowsGoFromReadingToReading)
 {
     TemperaturePanel* panel = charts().temperature();
     panel->setFocus();
@@ -101,7 +101,7 @@ TEST_F(RunChartsTest, CtrlAndArrowsLeadFromReadingToReading)
     EXPECT_EQ(time().pointer(), start);
 }
 
-TEST_F(RunChartsTest, NearAReadingThePointerStandsOnIt)
+TEST_F(RunChartsTest, NearAReadingThePointerSnapsToIt)
 {
     const Instant start = time().window().all().start;
     time().pointAt(start + std::chrono::minutes{58}, std::chrono::minutes{3});
@@ -110,7 +110,7 @@ TEST_F(RunChartsTest, NearAReadingThePointerStandsOnIt)
     EXPECT_EQ(time().pointer(), start + std::chrono::minutes{45});
 }
 
-TEST_F(RunChartsTest, ZoomedTheEnergyScaleFollowsWhatIsSeen)
+TEST_F(RunChartsTest, TheEnergyScaleFollowsTheZoom)
 {
     const ValueRange whole = charts().energy()->map().range;
     showHours(0.0, 6.0);
@@ -119,7 +119,7 @@ TEST_F(RunChartsTest, ZoomedTheEnergyScaleFollowsWhatIsSeen)
     EXPECT_GE(part.low, 0.0);
 }
 
-TEST_F(RunChartsTest, ANoteIsOfTheTimeThatIsPointedAt)
+TEST_F(RunChartsTest, ANoteHasTheTimeUnderThePointer)
 {
     time().setPointer(time().window().all().start + std::chrono::minutes{90});
     m_window->activateWindow();
@@ -159,7 +159,7 @@ TEST_F(RunChartsTest, ThePictureHasBeerBandAndRing)
     EXPECT_EQ(pixelsOf(*panel, colours.beer), 0);
 }
 
-TEST_F(RunChartsTest, TheTablesSayWhatThePanelsShow)
+TEST_F(RunChartsTest, TheTablesGiveWhatThePanelsShow)
 {
     const RunChart& chart = *charts().chart();
     const TableText temperature = temperatureTable(chart, chart.span);

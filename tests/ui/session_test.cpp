@@ -37,7 +37,7 @@ protected:
 
 } // namespace
 
-TEST_F(SessionTest, OpeningGoesOnBesideTheWindow)
+TEST_F(SessionTest, OpeningContinuesInTheBackground)
 {
     const QString logbook = makeLogbook();
     MainWindow window(now, QString());
@@ -51,7 +51,7 @@ TEST_F(SessionTest, OpeningGoesOnBesideTheWindow)
     EXPECT_FALSE(window.session().readOnly());
 }
 
-TEST_F(SessionTest, OfTwoThatAreOpenedTheLastIsTaken)
+TEST_F(SessionTest, OfTwoThatAreOpenedTheLastIsUsed)
 {
     const QString first = makeLogbook(QStringLiteral("first.holdband"));
     const QString second = makeLogbook(QStringLiteral("second.holdband"));
@@ -67,7 +67,7 @@ TEST_F(SessionTest, OfTwoThatAreOpenedTheLastIsTaken)
     EXPECT_FALSE(window.session().readOnly()) << "no other program holds it";
 }
 
-TEST_F(SessionTest, WhatCannotBeOpenedIsSaidAndTheOtherStays)
+TEST_F(SessionTest, AFileThatCannotBeOpenedIsReportedAndTheOtherStays)
 {
     const QString logbook = makeLogbook();
     const auto window = openWindow(logbook);

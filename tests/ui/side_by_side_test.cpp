@@ -94,7 +94,7 @@ protected:
 
 } // namespace
 
-TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllThatIsKnownOfThem)
+TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllFigures)
 {
     const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
     EXPECT_EQ(page().energySentence(), shown(wanted.text.energySentence));
@@ -111,7 +111,7 @@ TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllThatIsKnownOfThem)
     EXPECT_EQ(page().money()->sentence(), shown(wanted.text.money.scenarios[0].sentence));
 }
 
-TEST_F(SideBySideTest, EachNoteIsMarkedAtTheMeasureItTouches)
+TEST_F(SideBySideTest, EachNoteIsMarkedAtTheMeasureItAffects)
 {
     const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
     const auto first = std::find_if(wanted.text.measures.begin(), wanted.text.measures.end(),
@@ -144,7 +144,7 @@ TEST_F(SideBySideTest, TwoBatchesCanBeCountedFromAStage)
     EXPECT_EQ(from.currentText(), "Crash") << "it stays chosen";
 }
 
-TEST_F(SideBySideTest, ABatchThatIsTickedOffDoesNotCount)
+TEST_F(SideBySideTest, AnUntickedBatchDoesNotCount)
 {
     QMenu* ticks = page().choice()->batches()->menu();
     ASSERT_TRUE(ticks);
@@ -161,7 +161,7 @@ TEST_F(SideBySideTest, ABatchThatIsTickedOffDoesNotCount)
     EXPECT_EQ(page().choice()->batches()->text(), "3 + 2 batches");
 }
 
-TEST_F(SideBySideTest, AWeightIsKeptAndTakenBack)
+TEST_F(SideBySideTest, AWeightIsSavedAndUndone)
 {
     QSlider* weight = page().judgement()->weight("noise");
     ASSERT_TRUE(weight);
@@ -179,7 +179,7 @@ TEST_F(SideBySideTest, AWeightIsKeptAndTakenBack)
     EXPECT_EQ(page().judgement()->sentence(), before);
 }
 
-TEST_F(SideBySideTest, ACriterionOfOnesOwnIsAdded)
+TEST_F(SideBySideTest, ACustomCriterionIsAdded)
 {
     type(*page().judgement()->newCriterion(), "smell");
     wait();

@@ -68,7 +68,7 @@ TEST(TimeTicks, StepsGrowWithTheSpan)
         EXPECT_TRUE(tick.midnight);
 }
 
-TEST(TimeTicks, WithoutAMidnightTheFirstSaysTheDate)
+TEST(TimeTicks, WithoutAMidnightTheFirstHasTheDate)
 {
     const Span afternoon{utcTime("2026-04-01T19:00:00Z"), utcTime("2026-04-01T21:00:00Z")};
     EXPECT_THAT(labels(timeTicks(afternoon, denver(), 3)),

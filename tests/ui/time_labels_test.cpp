@@ -41,13 +41,13 @@ TEST(TimeLabels, AreDaysWhereFewAreShown)
                 ElementsAre("2 Mar 2026", "4 Mar", "6 Mar", "8 Mar", "10 Mar", "12 Mar"));
 }
 
-TEST(TimeLabels, AreMonthsAndTheFirstBearsTheYear)
+TEST(TimeLabels, AreMonthsAndTheFirstHasTheYear)
 {
     EXPECT_THAT(names("2025-10-10", "2026-02-20", 900.0),
                 ElementsAre("October 2025", "November", "December", "January 2026", "February"));
 }
 
-TEST(TimeLabels, TheYearStandsWithTheNextMonthWhereTheFirstHasNoRoom)
+TEST(TimeLabels, TheYearIsWithTheNextMonthIfTheFirstHasNoRoom)
 {
     const auto labels = placed("2025-10-28", "2026-02-20", 700.0);
     ASSERT_FALSE(labels.empty());
@@ -84,7 +84,7 @@ TEST(TimeLabels, NeverTouchAtAnyScale)
     }
 }
 
-TEST(TimeLabels, AreNoneOfNothing)
+TEST(TimeLabels, AreNoneForAnEmptySpan)
 {
     EXPECT_TRUE(placed("2026-03-01", "2026-03-01", 500.0).empty());
     EXPECT_TRUE(placed("2026-03-01", "2026-04-01", 0.0).empty());

@@ -26,7 +26,7 @@ bool press(TimeView& view, int key)
 
 } // namespace
 
-TEST(TimeWindow, ZoomKeepsThePivotInItsPlace)
+TEST(TimeWindow, ZoomLeavesThePivotInItsPlace)
 {
     TimeWindow window = tenDays();
     window.zoomAbout(hour(60), 0.5); // a quarter of the way from the left
@@ -58,7 +58,7 @@ TEST(TimeWindow, PanningStopsAtTheEnds)
     EXPECT_EQ(window.shown(), (Span{hour(0), hour(20)}));
 }
 
-TEST(TimeWindow, ShowsASpanWithRoomAround)
+TEST(TimeWindow, ShowsASpanWithAMargin)
 {
     TimeWindow window = tenDays();
     window.show({hour(100), hour(104)}, 0.5);

@@ -80,7 +80,7 @@ TEST_F(WindowTest, ABatchThatIsRenamedWhileItsRunIsShownStaysShown)
     EXPECT_EQ(window->pages()->run()->batch(), "Pale 1");
 }
 
-TEST_F(WindowTest, ACtrlClickPutsASecondBeside)
+TEST_F(WindowTest, ACtrlClickAddsASecondBatch)
 {
     const auto window = openWindow(makeLogbook());
     QTest::mouseClick(window->lanes(), Qt::LeftButton, Qt::ControlModifier,
@@ -121,7 +121,7 @@ TEST_F(WindowTest, AltAndNumbersWalkThroughThePages)
     }
 }
 
-TEST_F(WindowTest, ChamberAndCoolantAreDrawnWhenAskedFor)
+TEST_F(WindowTest, ChamberAndCoolantAreDrawnOnRequest)
 {
     const auto window = openWindow(makeLogbook());
     const TemperaturePanel* panel = window->pages()->run()->charts()->temperature();
@@ -187,7 +187,7 @@ TEST_F(WindowTest, TheWheelZoomsAboutThePointerAndADoubleClickShowsAll)
     EXPECT_TRUE(charts->time().window().showsAll());
 }
 
-TEST_F(WindowTest, AnEmptyLogbookSaysWhatToDoNext)
+TEST_F(WindowTest, AnEmptyLogbookShowsWhatToDoNext)
 {
     MainWindow window(now, QString());
     window.createLogbook(path("new.holdband"));
@@ -215,7 +215,7 @@ TEST_F(WindowTest, WithoutALogbookItOffersToOpenOne)
     EXPECT_TRUE(window.notice()->sentence().contains("There is no logbook at"));
 }
 
-TEST_F(WindowTest, ASecondWindowReadsOnlyAndSaysSo)
+TEST_F(WindowTest, ASecondWindowOnlyReadsAndReportsIt)
 {
     const QString logbook = makeLogbook();
     const auto first = openWindow(logbook);
@@ -254,7 +254,7 @@ TEST_F(WindowTest, EveryControlHasAName)
     }
 }
 
-TEST_F(WindowTest, NoUnderlinedLetterStandsForTwoThingsOnAPage)
+TEST_F(WindowTest, NoUnderlinedLetterIsUsedTwiceOnAPage)
 {
     const auto window = openWindow(makeLogbook());
     window->openRun(QStringLiteral("Pale 1"));
@@ -268,7 +268,7 @@ TEST_F(WindowTest, NoUnderlinedLetterStandsForTwoThingsOnAPage)
     }
 }
 
-TEST_F(WindowTest, MakesTheSampleLogbookOfItsDescriptionWhenItIsFirstAskedFor)
+TEST_F(WindowTest, MakesTheSampleLogbookFromItsDescriptionOnFirstUse)
 {
     const QString sample = path("data/holdband/sample.holdband");
     MainWindow window(now, sample);
