@@ -4,6 +4,7 @@
 #include "core/store/records/batches.h"
 #include "tests/properties/random_runs.h"
 #include "tests/results/described_logbook.h"
+#include "tests/store/saying.h"
 
 #include <rapidcheck/gtest.h>
 
