@@ -14,9 +14,9 @@ Series twoHoursAbove()
     return series({{0, 20}, {3, 20}, {4, 21}, {5, 22}, {6, 21}, {7, 20}, {10, 20}});
 }
 
-Verdict verdictOf(Batch batch, Series beer, double graceMinutes = 0.0, double gapMinutes = 180)
+Verdict verdictOf(Batch batch, Series beer, double ignoredMinutes = 0.0, double gapMinutes = 180)
 {
-    batch.ignoreShorterThan = toMilliseconds(Hours{graceMinutes / 60.0});
+    batch.ignoreShorterThan = toMilliseconds(Hours{ignoredMinutes / 60.0});
     return judged(batch, std::move(beer), gapMinutes).asPlanned.verdict;
 }
 

@@ -65,10 +65,10 @@ TEST(ImportOptions, TheZoneIsNamedAndAskedForIfTheHeaderHasNone)
     EXPECT_TRUE(holds(asked.err, "l.csv, column Time (CST): ")) << asked.err;
     EXPECT_TRUE(holds(asked.err, "--zone")) << asked.err;
     EXPECT_TRUE(program.read("log.holdband") == before);
-    const Outcome told =
+    const Outcome decided =
         program.run({"import", "log.holdband", "l.csv", "--zone", "Asia/Shanghai"});
-    EXPECT_EQ(told.status, 0) << told.err;
-    EXPECT_TRUE(holds(told.out, "times read as Asia/Shanghai (as set")) << told.out;
+    EXPECT_EQ(decided.status, 0) << decided.err;
+    EXPECT_TRUE(holds(decided.out, "times read as Asia/Shanghai (as set")) << decided.out;
     program.write("m.csv", "\"Date Time, GMT-05:00\",Beer\n2026-03-09 00:00,20.5\n");
     EXPECT_TRUE(holds(program.run({"import", "log.holdband", "m.csv"}).out,
                       "times read as UTC−05:00 (from the header \"Date Time, GMT-05:00\")"));

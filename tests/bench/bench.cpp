@@ -269,10 +269,10 @@ private:
         fresh("stall.holdband", "log.json");
         const fs::path program = fs::path(m_trivialWindow).parent_path() / "import_stall";
         runCommand({program.string(), in("stall.holdband"), in("log.csv"), in("stall.txt")});
-        double looking = 0.0, keeping = 0.0;
-        std::ifstream(in("stall.txt")) >> looking >> keeping;
+        double looking = 0.0, storing = 0.0;
+        std::ifstream(in("stall.txt")) >> looking >> storing;
         amount("longest stall of the window's events, looking at the log", looking, "ms", "<= 50");
-        amount("longest stall of the window's events, keeping it", keeping, "ms", "<= 50");
+        amount("longest stall of the window's events, keeping it", storing, "ms", "<= 50");
     }
 
     /// The panels of a run with as many readings as the log has rows.

@@ -66,7 +66,7 @@ TEST(ExportAndLoad, PreserveAReadingOfAMeterWithMoreDigitsThanAnyShows)
 }
 
 /// Three logs, of which the middle one is taken back and the last one brings its times again.
-void takeAnImportBack(const DescribedLogbook& files)
+void withdrawAnImport(const DescribedLogbook& files)
 {
     import(files, "Time,Beer (C)\n2026-03-09 00:00,20\n2026-03-09 01:00,21\n", {});
     import(files, "Time,Beer (C)\n2026-03-09 02:00,22\n2026-03-09 03:00,23\n", {});
@@ -84,7 +84,7 @@ TEST(ExportAndLoad, PreserveAWithdrawnImport)
 {
     const DescribedLogbook files;
     files.load(plain, "2026-03-10T00:00:00Z");
-    takeAnImportBack(files);
+    withdrawAnImport(files);
     expectSameAgain(files);
     const auto again = store::LogbookFile::open(files.path("again.holdband"), store::Access::write);
     ASSERT_TRUE(again);
@@ -118,11 +118,11 @@ void leaveReadingsOut(const DescribedLogbook& files)
     ASSERT_TRUE(store::correctMeterReading(*change, id, 4.5, 1,
                                            *parseRfc3339("2026-03-09T18:00:00Z"), "slip"));
     ASSERT_TRUE(store::deleteMeterReading(*change, id));
-    MeterReading anew;
-    anew.at = store::readRegisterRecord(**logbook, "M")->back().inForce.at;
-    anew.registerReading = Energy::kilowattHours(4.6);
-    anew.decimals = 1;
-    ASSERT_TRUE(store::addMeterReading(*change, "M", anew));
+    MeterReading retyped;
+    retyped.at = store::readRegisterRecord(**logbook, "M")->back().inForce.at;
+    retyped.registerReading = Energy::kilowattHours(4.6);
+    retyped.decimals = 1;
+    ASSERT_TRUE(store::addMeterReading(*change, "M", retyped));
     const store::HandOwner beer{store::HandOwner::Kind::sensor, "Beer"};
     const auto hand = store::addHandReading(
         *change, beer,

@@ -193,7 +193,7 @@ void weigh(const LogbookFile& logbook, const Change& change)
     RC_ASSERT(store::writeWeighing(change, weighing).has_value());
 }
 
-void takeAnImportBack(const LogbookFile& logbook, const Change& change)
+void withdrawAnImport(const LogbookFile& logbook, const Change& change)
 {
     const auto imports = *store::listImports(logbook);
     if (!imports.empty())
@@ -231,7 +231,7 @@ void enterSomething(const LogbookFile& logbook)
     else if (what == 6)
         watch(logbook, *change);
     else
-        takeAnImportBack(logbook, *change);
+        withdrawAnImport(logbook, *change);
     RC_ASSERT(change->commit().has_value());
 }
 

@@ -343,9 +343,9 @@ TEST_F(CsvRequirements, aSwappedMeterIsAskedAboutAndNeverNegative)
     intake::ImportOptions options;
     options.path = path("w.csv");
     options.registerDrop = MeterEvent::reset;
-    const auto told = intake::importLog(*m_logbook, options);
-    ASSERT_TRUE(told) << told.error().sentence();
-    EXPECT_EQ(told->added(), 4);
+    const auto decided = intake::importLog(*m_logbook, options);
+    ASSERT_TRUE(decided) << decided.error().sentence();
+    EXPECT_EQ(decided->added(), 4);
     const auto readings = store::readMeterReadings(*m_logbook, "Meter");
     ASSERT_TRUE(readings);
     EXPECT_EQ(readings->at(2).inForce.event, MeterEvent::reset);

@@ -47,7 +47,7 @@ protected:
         return store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)})
             ->at.size();
     }
-    void takeBackLast() const
+    void undoLastChange() const
     {
         auto change = store::Change::begin(*m_logbook, saying("take back"));
         ASSERT_TRUE(change);
@@ -69,7 +69,7 @@ std::string listOf(const std::vector<intake::ReportedRow>& rows)
 }
 
 /// All facts about the readings in a report.
-std::string told(const Result<ImportReport>& report)
+std::string factsOf(const Result<ImportReport>& report)
 {
     if (!report)
         return report.error().sentence();
@@ -113,10 +113,10 @@ TEST_F(DryRun, countsWhatTheImportThenStores)
             const auto dry = intake::importLog(*m_logbook, each);
             each.dryRun = false;
             const auto real = intake::importLog(*m_logbook, each);
-            EXPECT_EQ(told(dry), told(real)) << log;
+            EXPECT_EQ(factsOf(dry), factsOf(real)) << log;
             EXPECT_FALSE(dry && dry->import);
             if (withdrawn && real && real->import)
-                takeBackLast();
+                undoLastChange();
         }
         if (!withdrawn) { // the same again, although it was imported and withdrawn before
             const auto imports = store::listImports(*m_logbook);

@@ -87,8 +87,9 @@ TEST_F(RegisterColumn, aFewFallsAreAskedAboutAsBefore)
         EXPECT_EQ(asked.error().decision, Decision::registerDrop);
         EXPECT_THAT(asked.error().remedy, HasSubstr("--event reset"));
     }
-    const auto told = import({"8.0", "8.5", "0.2", "0.9", "0.1", "0.4"}, "kWh", MeterEvent::reset);
-    ASSERT_TRUE(told) << told.error().sentence();
+    const auto decided =
+        import({"8.0", "8.5", "0.2", "0.9", "0.1", "0.4"}, "kWh", MeterEvent::reset);
+    ASSERT_TRUE(decided) << decided.error().sentence();
     EXPECT_EQ(stored(), 6u);
 }
 

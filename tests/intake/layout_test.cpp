@@ -161,8 +161,8 @@ TEST_F(Layout, layoutsAreRememberedForFilesWithTheSameDetectedLayout)
     ASSERT_TRUE(simple);
     EXPECT_EQ(simple->preview.layout.headerLine, 1);
     EXPECT_TRUE(simple->remembered);
-    const auto anew = intake::detectAgain(*m_logbook, source(twoHeaders));
-    EXPECT_EQ(anew->preview.layout.headerLine, 3);
+    const auto again = intake::detectAgain(*m_logbook, source(twoHeaders));
+    EXPECT_EQ(again->preview.layout.headerLine, 3);
 }
 
 } // namespace

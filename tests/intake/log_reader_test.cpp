@@ -75,16 +75,17 @@ TEST_F(ReadLog, datesThatFitTwoOrdersAreAsked)
     const std::string text = "Time,Beer\n03/04/2026 06:30,66\n03/05/2026 06:30,67\n";
     EXPECT_EQ(problem(text), "log.csv, line 2, column Time: the dates fit more than one order, "
                              "such as \"03/04/2026 06:30\"; say --date-order mdy or dmy.");
-    LogRequest told = request(write(text));
-    told.dateOrder = DateOrder::dayMonthYear;
-    EXPECT_EQ(timesOf(readLog(told)->columns[0]), (Times{"2026-04-03T10:30", "2026-05-03T10:30"}));
+    LogRequest specified = request(write(text));
+    specified.dateOrder = DateOrder::dayMonthYear;
+    EXPECT_EQ(timesOf(readLog(specified)->columns[0]),
+              (Times{"2026-04-03T10:30", "2026-05-03T10:30"}));
 }
 
 TEST_F(ReadLog, aSetOrderRejectsRowsThatDoNotFit)
 {
-    LogRequest told = request(write("Time,Beer\n03/04/2026 06:30,66\n03/25/2026 06:30,67\n"));
-    told.dateOrder = DateOrder::dayMonthYear;
-    const auto log = readLog(told);
+    LogRequest specified = request(write("Time,Beer\n03/04/2026 06:30,66\n03/25/2026 06:30,67\n"));
+    specified.dateOrder = DateOrder::dayMonthYear;
+    const auto log = readLog(specified);
     ASSERT_EQ(log->rejected.size(), 1u);
     EXPECT_EQ(log->rejected.at(0),
               (RejectedRow{3, "Time", "03/25/2026 06:30", "is no date with the day first"}));
@@ -96,18 +97,18 @@ TEST_F(ReadLog, dateAndTimeInTwoColumns)
     const auto log = read(text);
     EXPECT_EQ(log->timeHeader, "Date+Clock");
     EXPECT_EQ(timesOf(log->columns[0]), (Times{"2026-03-07T11:30", "2026-03-07T11:35"}));
-    LogRequest told = request(write(text));
-    told.timeColumn = "date+CLOCK";
-    EXPECT_EQ(readLog(told)->columns[0].at, log->columns[0].at);
+    LogRequest specified = request(write(text));
+    specified.timeColumn = "date+CLOCK";
+    EXPECT_EQ(readLog(specified)->columns[0].at, log->columns[0].at);
 }
 
 TEST_F(ReadLog, twoTimeColumnsAndOneIsChosen)
 {
     const std::string text = "Sent,Logged,Beer\n2026-03-07 07:00,2026-03-07 06:30,66\n";
     EXPECT_EQ(read(text)->timeHeader, "Sent");
-    LogRequest told = request(write(text));
-    told.timeColumn = "Logged";
-    EXPECT_EQ(timesOf(readLog(told)->columns[0]), (Times{"2026-03-07T11:30"}));
+    LogRequest specified = request(write(text));
+    specified.timeColumn = "Logged";
+    EXPECT_EQ(timesOf(readLog(specified)->columns[0]), (Times{"2026-03-07T11:30"}));
 }
 
 TEST_F(ReadLog, unixSecondsAndMilliseconds)
@@ -184,9 +185,9 @@ TEST_F(ReadLog, decimalCommaInACommaLogIsRejectedAndNotShifted)
 
 TEST_F(ReadLog, firstRowsMayBeBroken)
 {
-    LogRequest told = request(write("Time,Beer\nnever,66\n2026-03-07 06:35,67\n"));
-    told.timeColumn = "Time";
-    const auto log = readLog(told);
+    LogRequest specified = request(write("Time,Beer\nnever,66\n2026-03-07 06:35,67\n"));
+    specified.timeColumn = "Time";
+    const auto log = readLog(specified);
     ASSERT_TRUE(log.has_value()) << log.error().sentence();
     EXPECT_EQ(log->rejected, (std::vector<RejectedRow>{{2, "Time", "never", "is not a time"}}));
 }
@@ -285,7 +286,8 @@ TEST_F(ReadLog, doubledHourNotShownByTheRowsIsAsked)
 
 TEST_F(ReadLog, fixedOffsetIsTheRemedy)
 {
-    LogRequest told = request(write("Time,Beer\n2026-11-01 01:30,67\n2026-03-08 02:30,68\n"));
-    told.zone = *Zone::named("-05:00");
-    EXPECT_EQ(timesOf(readLog(told)->columns[0]), (Times{"2026-03-08T07:30", "2026-11-01T06:30"}));
+    LogRequest specified = request(write("Time,Beer\n2026-11-01 01:30,67\n2026-03-08 02:30,68\n"));
+    specified.zone = *Zone::named("-05:00");
+    EXPECT_EQ(timesOf(readLog(specified)->columns[0]),
+              (Times{"2026-03-08T07:30", "2026-11-01T06:30"}));
 }

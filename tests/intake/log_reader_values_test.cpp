@@ -156,9 +156,9 @@ TEST_F(LogValues, unitThatTheValuesContradict)
     const std::string sentence = problem(text);
     EXPECT_TRUE(has(sentence, "column Beer (C): the median 68 is odd for °C")) << sentence;
     EXPECT_TRUE(has(sentence, "say --unit f")) << sentence;
-    LogRequest told = request(write(text));
-    told.temperatureUnit = ReadingUnit::fahrenheit;
-    const auto log = readLog(told);
+    LogRequest specified = request(write(text));
+    specified.temperatureUnit = ReadingUnit::fahrenheit;
+    const auto log = readLog(specified);
     EXPECT_EQ(log->columns[0].unit, ReadingUnit::fahrenheit);
     EXPECT_EQ(log->warnings,
               (std::vector<std::string>{"the header says °C, but the import was set to °F"}));
@@ -306,21 +306,22 @@ TEST_F(LogValues, timesThatCannotBeReadAreNamed)
     EXPECT_TRUE(
         has(words, "log.csv, line 3, column Time: the times can't be read: \"soon\" is not"))
         << words;
-    LogRequest told = request(write("A,B\n1,2\n"));
-    told.layoutWish.headerLine = 1;
-    EXPECT_TRUE(has(readLog(told).error().sentence(), "no column of times was found below it"));
-    told = request(write("When,Beer\n12/3/26 15h00,66\n"));
-    told.layoutWish.headerLine = 1;
+    LogRequest specified = request(write("A,B\n1,2\n"));
+    specified.layoutWish.headerLine = 1;
     EXPECT_TRUE(
-        has(readLog(told).error().sentence(), "line 2, column When: the times can't be read"));
+        has(readLog(specified).error().sentence(), "no column of times was found below it"));
+    specified = request(write("When,Beer\n12/3/26 15h00,66\n"));
+    specified.layoutWish.headerLine = 1;
+    EXPECT_TRUE(
+        has(readLog(specified).error().sentence(), "line 2, column When: the times can't be read"));
 }
 
 TEST_F(LogValues, aMissingColumnIsNamedEvenIfTheTimesAreSet)
 {
-    LogRequest told = request(write("Time,Beer\n2026-03-07 06:00,66\n"));
-    told.timeColumn = "Time";
-    told.wanted.front().header = "Bear";
-    EXPECT_EQ(readLog(told).error().sentence(),
+    LogRequest specified = request(write("Time,Beer\n2026-03-07 06:00,66\n"));
+    specified.timeColumn = "Time";
+    specified.wanted.front().header = "Bear";
+    EXPECT_EQ(readLog(specified).error().sentence(),
               "log.csv: the log has no column \"Bear\"; did you mean Beer?");
 }
 
@@ -329,9 +330,9 @@ TEST_F(LogValues, manyRejectsAreCountedAndTheFirstListed)
     std::string text = "Time,Beer\n2026-03-07 06:30,66\n";
     for (int i = 0; i < 120'000; ++i)
         text += "never,66\n";
-    LogRequest told = request(write(text));
-    told.timeColumn = "Time";
-    const auto log = readLog(told);
+    LogRequest specified = request(write(text));
+    specified.timeColumn = "Time";
+    const auto log = readLog(specified);
     EXPECT_EQ(log->rejectedTotal, 120'000);
     EXPECT_EQ(log->rejected.size(), maxRejectedStored);
     EXPECT_EQ(log->rejected.front().line, 3);
@@ -374,10 +375,10 @@ RC_GTEST_FIXTURE_PROP(LogValues, instantsInAnyLayoutReadBack, ())
             m + "/" + d + "/" + y.substr(2) + " " + clock, std::to_string(minute * 60LL)};
         text += written[static_cast<std::size_t>(layout)] + ";66\n";
     }
-    LogRequest told = request(write(text));
-    told.zone = zone;
-    told.dateOrder = layout == 2 ? DateOrder::dayMonthYear : DateOrder::monthDayYear;
-    const auto log = readLog(told);
+    LogRequest specified = request(write(text));
+    specified.zone = zone;
+    specified.dateOrder = layout == 2 ? DateOrder::dayMonthYear : DateOrder::monthDayYear;
+    const auto log = readLog(specified);
     RC_ASSERT(log.has_value());
     std::sort(all.begin(), all.end());
     all.erase(std::unique(all.begin(), all.end()), all.end());

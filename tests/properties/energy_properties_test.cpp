@@ -44,18 +44,18 @@ RC_GTEST_PROP(EnergyProperties, SplittingASpanAddsUp, ())
     RC_ASSERT(whole.high <= parts.high + tiny);
 }
 
-std::vector<ConcurrentBatch> randomTenants()
+std::vector<ConcurrentBatch> randomConcurrentBatches()
 {
     std::vector<ConcurrentBatch> concurrentBatches(static_cast<std::size_t>(between(1, 4)));
-    for (ConcurrentBatch& tenant : concurrentBatches)
-        tenant = {randomSpan(), between(1, 4) * 10.0};
+    for (ConcurrentBatch& concurrent : concurrentBatches)
+        concurrent = {randomSpan(), between(1, 4) * 10.0};
     return concurrentBatches;
 }
 
 RC_GTEST_PROP(ShareProperties, SharesAndIdleAddUpToTheMeter, ())
 {
     const SetupEnergy setup = randomSetup();
-    const std::vector<ConcurrentBatch> concurrentBatches = randomTenants();
+    const std::vector<ConcurrentBatch> concurrentBatches = randomConcurrentBatches();
     const Span span = randomSpan();
     double sum = 0.0;
     double time = 0.0;

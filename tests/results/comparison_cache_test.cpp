@@ -182,7 +182,7 @@ void correctSomething(const LogbookFile& logbook, const Change& change)
                   .has_value());
 }
 
-void takeALogBack(const LogbookFile& logbook, const Change& change)
+void withdrawALog(const LogbookFile& logbook, const Change& change)
 {
     const auto imports = *store::listImports(logbook);
     const auto& import =
@@ -205,7 +205,7 @@ void changeTheGarage(const LogbookFile& logbook)
 {
     using Entry = void (*)(const LogbookFile&, const Change&);
     constexpr std::array<Entry, 6> entries{editGarageBatch,  editEquipment, readSomething,
-                                           correctSomething, takeALogBack,  weigh};
+                                           correctSomething, withdrawALog,  weigh};
     const int what = between(0, 8);
     if (what == 7) { // except for the loading itself
         if (!undoText(logbook).starts_with("loaded"))

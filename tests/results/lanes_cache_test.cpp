@@ -87,7 +87,7 @@ void importSomething(const LogbookFile&, const Change& change)
     RC_ASSERT(store::dropEmptyImport(change, *id).has_value());
 }
 
-void takeOrPutBack(const LogbookFile& logbook, const Change& change)
+void withdrawOrRestore(const LogbookFile& logbook, const Change& change)
 {
     const auto imports = *store::listImports(logbook);
     if (imports.empty())
@@ -224,9 +224,9 @@ void growAnImport(const LogbookFile& logbook)
 void enterSomething(const LogbookFile& logbook)
 {
     using Entry = void (*)(const LogbookFile&, const Change&);
-    constexpr std::array<Entry, 9> entries{importSomething, takeOrPutBack, typeByHand,
-                                           correctALog,     exclude,       editSensor,
-                                           editSettings,    editBatch,     readAMeter};
+    constexpr std::array<Entry, 9> entries{importSomething, withdrawOrRestore, typeByHand,
+                                           correctALog,     exclude,           editSensor,
+                                           editSettings,    editBatch,         readAMeter};
     auto change = Change::begin(logbook, saying("entry"));
     RC_ASSERT(change.has_value());
     entries[static_cast<std::size_t>(between(0, 8))](logbook, *change);
@@ -406,7 +406,7 @@ TEST_F(LanesCached, MoreRowsOfOneLogJudgeOnlyTheBatchThatTheyAffect)
     Log log;
     for (int k = 0; k < (wholeHours - 10) * 6; ++k)
         log.add(10 * k - wholeHours * 60, 20.0 + 0.1 * (k % 7));
-    keep(*logbook, log);
+    addLog(*logbook, log);
     LanesCache cache;
     ASSERT_TRUE(results::reviewLanes(*logbook, &cache));
     for (int i = 0; i < 3; ++i) {

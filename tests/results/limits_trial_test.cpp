@@ -177,7 +177,7 @@ protected:
         m_logbook = std::move(*opened);
     }
 
-    Done keep(const Limits& limits)
+    Done save(const Limits& limits)
     {
         auto change = store::Change::begin(*m_logbook, results::limitsEntry("Ale 2"));
         HOLDBAND_TRY(change);
@@ -194,7 +194,7 @@ TEST_F(SavedLimits, ApplyToTheBatchAndAreUndoneAsOneChange)
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
     const Limits limits{TemperatureDifference::kelvins(1.5), std::chrono::minutes{20},
                         std::chrono::minutes{45}};
-    const Done stored = keep(limits);
+    const Done stored = save(limits);
     ASSERT_TRUE(stored) << stored.error().sentence();
     const auto run = results::reviewRun(*m_logbook, "Ale 2");
     ASSERT_TRUE(run);
@@ -207,7 +207,7 @@ TEST_F(SavedLimits, ApplyToTheBatchAndAreUndoneAsOneChange)
 TEST_F(SavedLimits, WithoutAToleranceTheStagesHaveTheirOwn)
 {
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
-    ASSERT_TRUE(keep({std::nullopt, std::chrono::minutes{7}, std::nullopt}));
+    ASSERT_TRUE(save({std::nullopt, std::chrono::minutes{7}, std::nullopt}));
     const Batch after = *store::readBatch(*m_logbook, "Ale 2");
     EXPECT_EQ(after.schedule, before.schedule);
     EXPECT_EQ(after.planChanges, before.planChanges);
@@ -217,10 +217,10 @@ TEST_F(SavedLimits, WithoutAToleranceTheStagesHaveTheirOwn)
 TEST_F(SavedLimits, RefusesInvalidLimits)
 {
     const Limits own{TemperatureDifference::kelvins(1.0), Milliseconds{0}, std::nullopt};
-    EXPECT_EQ(keep(withTolerance(own, 0.0)).error().what, "a tolerance must be above 0");
-    EXPECT_EQ(keep({{}, std::chrono::minutes{-1}, {}}).error().what,
+    EXPECT_EQ(save(withTolerance(own, 0.0)).error().what, "a tolerance must be above 0");
+    EXPECT_EQ(save({{}, std::chrono::minutes{-1}, {}}).error().what,
               "the time below which excursions are ignored can't be negative");
-    EXPECT_EQ(keep({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
+    EXPECT_EQ(save({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
     EXPECT_EQ(undoText(*m_logbook), "loaded d.json");
 }
 

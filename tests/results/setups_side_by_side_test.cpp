@@ -419,8 +419,8 @@ TEST(SetupsSideBySide, OneWithoutAMeterIsReported)
     const DescribedLogbook files;
     loadGarage(files, garage);
     std::filesystem::remove(files.path("d.holdband"));
-    const std::string shelf = R"("name":"Cabinet meter","setup":"Cabinet")";
-    description.replace(description.find(shelf), shelf.size(),
+    const std::string inUse = R"("name":"Cabinet meter","setup":"Cabinet")";
+    description.replace(description.find(inUse), inUse.size(),
                         R"("name":"Cabinet meter","setup":"Loop")");
     const auto logbook = files.load(description, "2026-06-01T00:00:00Z");
     const auto review = results::reviewSideBySide(*logbook, "Loop", "Cabinet");

@@ -17,13 +17,13 @@ using results::VerdictText;
 constexpr auto inCelsius = TemperatureUnit::celsius;
 constexpr auto fahrenheit = TemperatureUnit::fahrenheit;
 
-struct Told {
+struct ShownVerdict {
     VerdictText words;
     std::string mark;
 };
 
-Told tell(const Batch& batch, Series beer, std::optional<double> accuracy,
-          const results::VerdictFormat& format = inCelsius)
+ShownVerdict shownVerdict(const Batch& batch, Series beer, std::optional<double> accuracy,
+                          const results::VerdictFormat& format = inCelsius)
 {
     const RunInput input = runInput(batch, std::move(beer), 90, accuracy);
     RunFigures figures;
@@ -62,22 +62,23 @@ Series oneExcursion()
 
 TEST(VerdictText, LeftTheBandOnceTwiceAndMoreOften)
 {
-    EXPECT_EQ(tell(oneHold(4), oneExcursion(), {}).words.headline,
+    EXPECT_EQ(shownVerdict(oneHold(4), oneExcursion(), {}).words.headline,
               "Left the band once: 40 min of 4 h held (16.7 %), worst 0.5 °C past the edge");
-    EXPECT_EQ(tell(oneHold(10), workedSeries(), {}).words.headline,
+    EXPECT_EQ(shownVerdict(oneHold(10), workedSeries(), {}).words.headline,
               "Left the band twice: 3 h of 8 h held (37.5 %), worst 1 °C past the edge");
-    EXPECT_EQ(tell(oneHold(6), hourly({20, 21.5, 20, 21.5, 20, 18.5, 20}), {}).words.headline,
-              "Left the band 3 times: 2 h of 6 h held (33.3 %), worst 0.5 °C past the edge");
+    EXPECT_EQ(
+        shownVerdict(oneHold(6), hourly({20, 21.5, 20, 21.5, 20, 18.5, 20}), {}).words.headline,
+        "Left the band 3 times: 2 h of 6 h held (33.3 %), worst 0.5 °C past the edge");
 }
 
 TEST(VerdictText, DifferencesAreDifferencesInFahrenheitToo)
 {
-    const Told told = tell(oneHold(10), workedSeries(), 0.5, fahrenheit);
-    EXPECT_EQ(told.words.headline,
+    const ShownVerdict shown = shownVerdict(oneHold(10), workedSeries(), 0.5, fahrenheit);
+    EXPECT_EQ(shown.words.headline,
               "Left the band twice: 3 h of 8 h held (37.5 %), worst 1.8 °F past the edge");
-    EXPECT_EQ(told.words.detail, "Sure: it also leaves the band widened by the sensor's ±0.9 °F. "
-                                 "Covered 80.0 % of the hold time (no data for 2 h).");
-    EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}, fahrenheit).words.headline,
+    EXPECT_EQ(shown.words.detail, "Sure: it also leaves the band widened by the sensor's ±0.9 °F. "
+                                  "Covered 80.0 % of the hold time (no data for 2 h).");
+    EXPECT_EQ(shownVerdict(oneHold(2), hourly({20, 20, 20}), {}, fahrenheit).words.headline,
               "Stayed in the band of ±1.8 °F for all of the 2 h on target and recorded");
 }
 
@@ -91,22 +92,22 @@ TEST(VerdictText, SmallFiguresNeverRoundToZero)
     }
     const double outsideHours = 2.0 * 0.001 / 0.501;
     ASSERT_LT(outsideHours / 100.0, 0.0005);
-    EXPECT_EQ(tell(oneHold(100), log, {}).words.headline,
+    EXPECT_EQ(shownVerdict(oneHold(100), log, {}).words.headline,
               "Left the band once: 14 s of 4.2 days held (less than 0.1 %), worst less than 0.01 "
               "°C past the edge");
 }
 
 TEST(VerdictText, StayedInTheBand)
 {
-    const Told told = tell(oneHold(4), hourly({20, 20, 20, 20, 20}), 0.5);
-    EXPECT_EQ(told.words.headline,
+    const ShownVerdict shown = shownVerdict(oneHold(4), hourly({20, 20, 20, 20, 20}), 0.5);
+    EXPECT_EQ(shown.words.headline,
               "Stayed in the band of ±1 °C for all of the 4 h on target and recorded");
-    EXPECT_EQ(told.words.detail, "Sure: it also stays in the band narrowed by the sensor's ±0.5 "
-                                 "°C. Covered 100.0 % of the hold time.");
-    EXPECT_EQ(told.mark, "✓");
+    EXPECT_EQ(shown.words.detail, "Sure: it also stays in the band narrowed by the sensor's ±0.5 "
+                                  "°C. Covered 100.0 % of the hold time.");
+    EXPECT_EQ(shown.mark, "✓");
     Batch unequal = batchOf({hold("A", 20.0, 2.0), hold("B", 20.0)}, 4.0);
     unequal.schedule[1].tolerance = TemperatureDifference::kelvins(2.0);
-    EXPECT_EQ(tell(unequal, hourly({20, 20, 20, 20, 20}), {}).words.headline,
+    EXPECT_EQ(shownVerdict(unequal, hourly({20, 20, 20, 20, 20}), {}).words.headline,
               "Stayed in the band for all of the 4 h on target and recorded")
         << "there is no single tolerance to name";
 }
@@ -115,65 +116,69 @@ TEST(VerdictText, IgnoredExcursionsAreNamed)
 {
     Batch batch = oneHold(4);
     batch.ignoreShorterThan = std::chrono::hours{1};
-    EXPECT_EQ(tell(batch, oneExcursion(), {}).words.headline,
+    EXPECT_EQ(shownVerdict(batch, oneExcursion(), {}).words.headline,
               "Stayed in the band of ±1 °C: 1 excursion was ignored as shorter than 1 h");
-    EXPECT_EQ(tell(batch, hourly({20, 21.5, 20, 21.5, 20}), {}).words.headline,
+    EXPECT_EQ(shownVerdict(batch, hourly({20, 21.5, 20, 21.5, 20}), {}).words.headline,
               "Stayed in the band of ±1 °C: 2 excursions were ignored as shorter than 1 h");
 }
 
 TEST(VerdictText, MissedOneOrSeveralTargets)
 {
-    const Told one = tell(withCrash(), hourly({20, 20, 20, 20, 20, 20, 20, 20, 20}), 0.5);
+    const ShownVerdict one =
+        shownVerdict(withCrash(), hourly({20, 20, 20, 20, 20, 20, 20, 20, 20}), 0.5);
     EXPECT_EQ(one.words.headline, "Missed the target of Crash: the beer never came into its band");
     EXPECT_EQ(one.words.detail.substr(0, one.words.detail.find(". ") + 1),
               "Sure: it also misses with the band widened by the sensor's ±0.5 °C.");
     EXPECT_EQ(one.mark, "↛");
-    EXPECT_EQ(tell(withCrash(), hourly({25, 25, 25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
-              "Missed the targets of Primary and Crash: the beer never came into their bands");
+    EXPECT_EQ(
+        shownVerdict(withCrash(), hourly({25, 25, 25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
+        "Missed the targets of Primary and Crash: the beer never came into their bands");
     const Batch three = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0, 2.0), hold("C", 5.0)}, 6.0);
-    EXPECT_EQ(tell(three, hourly({25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
+    EXPECT_EQ(shownVerdict(three, hourly({25, 25, 25, 25, 25, 25, 25}), {}).words.headline,
               "Missed the targets of A, B and C: the beer never came into their bands");
     Batch open = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0)}, std::nullopt);
     open.schedule[1].tolerance = TemperatureDifference::kelvins(20.0);
-    EXPECT_EQ(tell(open, hourly({25, 25, 25, 25}), {}).words.headline,
+    EXPECT_EQ(shownVerdict(open, hourly({25, 25, 25, 25}), {}).words.headline,
               "So far: missed the target of A: the beer never came into its band");
 }
 
 TEST(VerdictText, ALeftBandAlsoNamesMissedTargets)
 {
-    const Told told = tell(withCrash(), hourly({20, 20, 21.5, 20, 20, 20, 20, 20, 20}), {});
-    EXPECT_TRUE(told.words.headline.starts_with("Left the band once")) << told.words.headline;
-    EXPECT_TRUE(told.words.detail.ends_with("It also missed Crash.")) << told.words.detail;
-    EXPECT_EQ(told.mark, "1");
+    const ShownVerdict shown =
+        shownVerdict(withCrash(), hourly({20, 20, 21.5, 20, 20, 20, 20, 20, 20}), {});
+    EXPECT_TRUE(shown.words.headline.starts_with("Left the band once")) << shown.words.headline;
+    EXPECT_TRUE(shown.words.detail.ends_with("It also missed Crash.")) << shown.words.detail;
+    EXPECT_EQ(shown.mark, "1");
 }
 
 TEST(VerdictText, NotEnoughDataNamesWhatWouldBeEnough)
 {
-    const Told none = tell(oneHold(4), {}, 0.5);
+    const ShownVerdict none = shownVerdict(oneHold(4), {}, 0.5);
     // 90 % of 4 h.
     EXPECT_EQ(none.words.headline, "Not enough data: there are no beer readings in this batch; 3 h "
                                    "36 min of its 4 h must be covered");
     EXPECT_EQ(none.words.detail, "Covered 0.0 % of the hold time (no data for 4 h).");
     EXPECT_EQ(none.mark, "?");
     // 4 h of 8 h, 7.2 h are needed.
-    EXPECT_EQ(tell(oneHold(8), series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), {})
-                  .words.headline,
-              "Not enough data: 50.0 % of 8 h hold time is covered, and 90 % is needed; 3 h 12 min "
-              "more of it is enough");
+    EXPECT_EQ(
+        shownVerdict(oneHold(8), series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}}), {})
+            .words.headline,
+        "Not enough data: 50.0 % of 8 h hold time is covered, and 90 % is needed; 3 h 12 min "
+        "more of it is enough");
 }
 
 TEST(VerdictText, NotEnoughDataYetNamesHowMuchToLog)
 {
-    const Told none = tell(oneHold({}), {}, 0.5);
+    const ShownVerdict none = shownVerdict(oneHold({}), {}, 0.5);
     EXPECT_EQ(none.words.headline, "So far: not enough data: there are no beer readings in this "
                                    "batch yet; log or import some");
     EXPECT_EQ(none.mark, "…");
     // 4 h of 8 h so far: after 32 h more, 36 h of 40 h are 90 %.
     const auto gappy = series({{0, 20}, {1, 20}, {2, 20}, {6, 20}, {7, 20}, {8, 20}});
-    EXPECT_EQ(tell(oneHold({}), gappy, {}).words.headline,
+    EXPECT_EQ(shownVerdict(oneHold({}), gappy, {}).words.headline,
               "So far: not enough data: 50.0 % of 8 h hold time is covered, and 90 % is needed; 32 "
               "h more held without a gap would do");
-    const Told settling = tell(oneHold({}), hourly({30, 29, 28}), 0.5);
+    const ShownVerdict settling = shownVerdict(oneHold({}), hourly({30, 29, 28}), 0.5);
     EXPECT_EQ(settling.words.headline,
               "So far: not enough data: there is no hold time to judge yet; it begins when the "
               "beer comes into the band of Hold");
@@ -206,18 +211,18 @@ TEST(VerdictText, TheNeededTimeIsEnoughAndAMinuteLessIsNot)
 
 TEST(VerdictText, AnOpenBatchIsJudgedSoFar)
 {
-    const Told told = tell(oneHold({}), hourly({20, 20, 20}), {});
-    EXPECT_EQ(told.words.headline,
+    const ShownVerdict shown = shownVerdict(oneHold({}), hourly({20, 20, 20}), {});
+    EXPECT_EQ(shown.words.headline,
               "So far: stayed in the band of ±1 °C for all of the 2 h on target and recorded");
-    EXPECT_EQ(told.mark, "…");
-    const Told left = tell(oneHold({}), oneExcursion(), {});
+    EXPECT_EQ(shown.mark, "…");
+    const ShownVerdict left = shownVerdict(oneHold({}), oneExcursion(), {});
     EXPECT_TRUE(left.words.headline.starts_with("So far: left the band once")) << left.mark;
     EXPECT_EQ(left.mark, "1");
 }
 
 TEST(VerdictText, AnUnknownAccuracyIsReported)
 {
-    EXPECT_EQ(tell(oneHold(2), hourly({20, 20, 20}), {}).words.detail,
+    EXPECT_EQ(shownVerdict(oneHold(2), hourly({20, 20, 20}), {}).words.detail,
               "How sure is unknown: the beer sensor's accuracy is not on record. Covered 100.0 % "
               "of the hold time.");
 }
@@ -225,7 +230,7 @@ TEST(VerdictText, AnUnknownAccuracyIsReported)
 TEST(VerdictText, WithinTheSensorsUncertaintyNamesTheDirection)
 {
     const auto doubt = [](const Batch& batch, Series beer, double accuracy) {
-        const std::string detail = tell(batch, std::move(beer), accuracy).words.detail;
+        const std::string detail = shownVerdict(batch, std::move(beer), accuracy).words.detail;
         return detail.substr(0, detail.find(". ") + 1);
     };
     EXPECT_EQ(doubt(oneHold(4), oneExcursion(), 0.6),
@@ -259,11 +264,11 @@ TEST(VerdictText, WithinTheSensorsUncertaintyNamesTheDirection)
 
 TEST(VerdictText, NumbersHaveTheReadersDecimalSign)
 {
-    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
-    EXPECT_EQ(told.words.headline,
+    const ShownVerdict shown = shownVerdict(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
+    EXPECT_EQ(shown.words.headline,
               "Left the band once: 40 min of 4 h held (16,7 %), worst 0,5 °C past the edge");
-    EXPECT_NE(told.words.detail.find("±0,25 °C"), std::string::npos) << told.words.detail;
-    EXPECT_EQ(told.words.detail.find("100.0"), std::string::npos) << told.words.detail;
+    EXPECT_NE(shown.words.detail.find("±0,25 °C"), std::string::npos) << shown.words.detail;
+    EXPECT_EQ(shown.words.detail.find("100.0"), std::string::npos) << shown.words.detail;
 }
 
 TEST(VerdictText, TheTextForPeopleIsTheNameInEnglish)
@@ -289,17 +294,18 @@ TEST(VerdictText, AnotherLanguageMayReorderTheSentence)
 {
     Turned turned;
     QCoreApplication::installTranslator(&turned);
-    const Told told = tell(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
+    const ShownVerdict shown = shownVerdict(oneHold(4), oneExcursion(), 0.25, {inCelsius, ','});
     QCoreApplication::removeTranslator(&turned);
-    EXPECT_EQ(told.words.headline, "Bis zu 0,5 °C daneben, 40 min von 4 h (16,7 %), 1-mal");
+    EXPECT_EQ(shown.words.headline, "Bis zu 0,5 °C daneben, 40 min von 4 h (16,7 %), 1-mal");
 }
 
 TEST(VerdictText, SettlingIsNamedStageByStage)
 {
     // 22 → 20 over 2 h is inside from 1 h on; 20 → 5 over 3 h is within 6 at 2:48.
-    const Told told = tell(withCrash(), hourly({22, 21, 20, 20, 20, 15, 10, 5, 5}), {});
-    EXPECT_TRUE(told.words.detail.ends_with("Settling, 1 h + 2 h 48 min, is not judged."))
-        << told.words.detail;
+    const ShownVerdict shown =
+        shownVerdict(withCrash(), hourly({22, 21, 20, 20, 20, 15, 10, 5, 5}), {});
+    EXPECT_TRUE(shown.words.detail.ends_with("Settling, 1 h + 2 h 48 min, is not judged."))
+        << shown.words.detail;
 }
 
 } // namespace

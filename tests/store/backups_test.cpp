@@ -30,10 +30,10 @@ const local_days firstDay =
 
 std::vector<DatedCopy> stored(const std::vector<DatedCopy>& copies)
 {
-    const std::vector<bool> keep = store::copiesToRetain(copies);
+    const std::vector<bool> retained = store::copiesToRetain(copies);
     std::vector<DatedCopy> result;
     for (std::size_t i = 0; i < copies.size(); ++i) {
-        if (keep.at(i))
+        if (retained.at(i))
             result.push_back(copies[i]);
     }
     return result;
@@ -54,14 +54,14 @@ std::vector<DatedCopy> someCopies()
 RC_GTEST_PROP(BackupRotation, RetainsTheNewestThreeAndNoMoreThanAllowed, ())
 {
     const std::vector<DatedCopy> copies = someCopies();
-    const std::vector<bool> keep = store::copiesToRetain(copies);
-    RC_ASSERT(keep.size() == copies.size());
+    const std::vector<bool> retained = store::copiesToRetain(copies);
+    RC_ASSERT(retained.size() == copies.size());
     std::uint64_t bytes = 0;
     std::size_t count = 0;
     for (std::size_t i = 0; i < copies.size(); ++i) {
-        RC_ASSERT(i >= 3 || keep[i]);
-        count += keep[i];
-        bytes += keep[i] ? copies[i].bytes : 0;
+        RC_ASSERT(i >= 3 || retained[i]);
+        count += retained[i];
+        bytes += retained[i] ? copies[i].bytes : 0;
     }
     RC_ASSERT(count <= 7u + 8u + 3u);
     RC_ASSERT(count <= 3u || bytes <= gibibyte);
@@ -108,7 +108,7 @@ protected:
         auto opened = LogbookFile::open(path(), store::Access::write, [this] { return m_now; });
         EXPECT_TRUE(opened) << opened.error().sentence();
         (*opened)->useBackups(
-            {[place] { return place; }, [this](const auto& made) { m_told.push_back(made); }});
+            {[place] { return place; }, [this](const auto& made) { m_reported.push_back(made); }});
         return std::move(*opened);
     }
 
@@ -134,7 +134,7 @@ protected:
     }
 
     Instant m_now = someday; ///< 2026-03-07 16:13:20 UTC
-    std::vector<Result<BackupCopy>> m_told;
+    std::vector<Result<BackupCopy>> m_reported;
 };
 
 TEST_F(Backups, AreMadeOnceADayBeforeItsFirstChange)
@@ -148,8 +148,8 @@ TEST_F(Backups, AreMadeOnceADayBeforeItsFirstChange)
     m_now += days{1};
     note(*logbook, "third");
     ASSERT_EQ(copies().size(), 2u);
-    ASSERT_EQ(m_told.size(), 2u);
-    EXPECT_EQ(*m_told[1], copies()[0]);
+    ASSERT_EQ(m_reported.size(), 2u);
+    EXPECT_EQ(*m_reported[1], copies()[0]);
     // The second copy has the state at the end of the first day, without the change that it
     // precedes.
     const auto copy = LogbookFile::open(copies()[0].path, store::Access::read);
@@ -172,7 +172,7 @@ TEST_F(Backups, AreNotMadeOfAnEmptyLogbook)
     create();
     note(*open(), "first");
     EXPECT_TRUE(copies().empty());
-    EXPECT_TRUE(m_told.empty());
+    EXPECT_TRUE(m_reported.empty());
 }
 
 TEST_F(Backups, AreRotated)
@@ -207,9 +207,9 @@ TEST_F(Backups, ThatCannotBeWrittenDoNotBlockTheChange)
     note(*logbook, "first");
     note(*logbook, "second");
     EXPECT_EQ(store::readJournal(*logbook)->size(), 2u);
-    ASSERT_EQ(m_told.size(), 1u); // reported once
-    ASSERT_FALSE(m_told[0]);
-    EXPECT_EQ(m_told[0].error().kind, ProblemKind::file);
+    ASSERT_EQ(m_reported.size(), 1u); // reported once
+    ASSERT_FALSE(m_reported[0]);
+    EXPECT_EQ(m_reported[0].error().kind, ProblemKind::file);
 }
 
 TEST_F(Backups, ThatWereLeftUnfinishedAreDeletedAndNeverListed)
@@ -235,8 +235,8 @@ TEST_F(Backups, OfADamagedLogbookAreNotMade)
         note(*logbook, "first");
     }
     EXPECT_TRUE(copies().empty());
-    ASSERT_EQ(m_told.size(), 1u);
-    EXPECT_FALSE(m_told[0]);
+    ASSERT_EQ(m_reported.size(), 1u);
+    EXPECT_FALSE(m_reported[0]);
 }
 
 TEST_F(Backups, ThatAreDamagedAreNotOffered)

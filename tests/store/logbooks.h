@@ -64,8 +64,8 @@ protected:
         }
     };
 
-    static store::AddedRows keep(const store::LogbookFile& logbook, const Log& log,
-                                 ReadingUnit unit = ReadingUnit::celsius)
+    static store::AddedRows addLog(const store::LogbookFile& logbook, const Log& log,
+                                   ReadingUnit unit = ReadingUnit::celsius)
     {
         auto change = store::Change::begin(logbook, saying("import"));
         EXPECT_TRUE(change);

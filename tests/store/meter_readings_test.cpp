@@ -31,7 +31,7 @@ protected:
         return {someday + std::chrono::hours{hour - 10}, Energy::kilowattHours(kwh), 1, {}, {}};
     }
 
-    std::vector<double> standing() const
+    std::vector<double> kwhInForce() const
     {
         std::vector<double> all;
         const auto readings = store::readMeterReadings(*m_logbook, "Meter");
@@ -55,7 +55,7 @@ protected:
         ASSERT_TRUE(change->commit());
     }
 
-    Done bringBack(store::MeterReadingId id) const
+    Done restore(store::MeterReadingId id) const
     {
         auto change = Change::begin(*m_logbook, saying("brought back"));
         HOLDBAND_TRY(store::restoreMeterReading(*change, id));
@@ -89,20 +89,20 @@ TEST_F(MeterReadings, NameTheirSource)
 TEST_F(MeterReadings, StoreTheReasonForWhichOneIsLeftOut)
 {
     leaveOut(m_ids[1], "wrong meter");
-    EXPECT_EQ(standing(), (std::vector<double>{10, 12}));
+    EXPECT_EQ(kwhInForce(), (std::vector<double>{10, 12}));
     const auto listed = list();
     ASSERT_EQ(listed.readings.size(), 3u);
     EXPECT_TRUE(listed.readings[1].leftOut);
     EXPECT_EQ(listed.readings[1].why, "wrong meter");
     EXPECT_FALSE(listed.readings[0].leftOut);
-    ASSERT_TRUE(bringBack(m_ids[1]));
-    EXPECT_EQ(standing(), (std::vector<double>{10, 11, 12}));
+    ASSERT_TRUE(restore(m_ids[1]));
+    EXPECT_EQ(kwhInForce(), (std::vector<double>{10, 11, 12}));
 }
 
 TEST_F(MeterReadings, TheReasonFollowsUndoAndRedo)
 {
     leaveOut(m_ids[1], "first");
-    ASSERT_TRUE(bringBack(m_ids[1]));
+    ASSERT_TRUE(restore(m_ids[1]));
     leaveOut(m_ids[1], "second");
     EXPECT_EQ(list().readings[1].why, "second");
     ASSERT_TRUE(store::undoLast(*m_logbook));
@@ -117,20 +117,20 @@ TEST_F(MeterReadings, OneIsNotRestoredOverAnother)
     auto change = Change::begin(*m_logbook, saying("typed"));
     ASSERT_TRUE(store::addMeterReading(*change, "Meter", reading(1, 11.5)));
     ASSERT_TRUE(change->commit());
-    const Done back = bringBack(m_ids[1]);
+    const Done back = restore(m_ids[1]);
     ASSERT_FALSE(back);
     EXPECT_EQ(back.error().kind, ProblemKind::data);
-    EXPECT_EQ(standing(), (std::vector<double>{10, 11.5, 12}));
+    EXPECT_EQ(kwhInForce(), (std::vector<double>{10, 11.5, 12}));
 }
 
 TEST_F(MeterReadings, OneLeftOutStaysSoWhenItsImportIsWithdrawnAndRestored)
 {
     leaveOut(m_ids[1], "wrong meter");
     changeImport(store::withdraw);
-    EXPECT_EQ(standing(), (std::vector<double>{12}));
+    EXPECT_EQ(kwhInForce(), (std::vector<double>{12}));
     EXPECT_EQ(list().readings.size(), 1u);
     changeImport(store::restoreImport);
-    EXPECT_EQ(standing(), (std::vector<double>{10, 12}));
+    EXPECT_EQ(kwhInForce(), (std::vector<double>{10, 12}));
     EXPECT_EQ(list().readings[1].why, "wrong meter");
 }
 

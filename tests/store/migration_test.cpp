@@ -110,7 +110,7 @@ protected:
         Log log;
         for (int minute = 0; minute < 5000; ++minute)
             log.add(minute, 20.0 + minute % 7);
-        keep(*logbook, log);
+        addLog(*logbook, log);
     }
 
     Result<Series> readAll() const

@@ -25,7 +25,7 @@ TEST_F(Readings, AreReadInOrderWithTheirNeighbours)
     Log log;
     for (int minute = 0; minute <= 50; minute += 10)
         log.add(minute, minute);
-    EXPECT_EQ(keep(*m_logbook, log).added, 6);
+    EXPECT_EQ(addLog(*m_logbook, log).added, 6);
     const auto inside = store::readSeries(*m_logbook, "Beer", minutes(15, 35));
     EXPECT_EQ(inside->value, (std::vector<double>{10, 20, 30, 40}));
     const auto edges = store::readSeries(*m_logbook, "Beer", minutes(20, 30));
@@ -40,14 +40,14 @@ TEST_F(Readings, AreStoredOnceAndTheFirstRemains)
     Log log;
     for (int minute = 0; minute < 1000; ++minute)
         log.add(minute, 20.0 + minute % 7);
-    EXPECT_EQ(keep(*m_logbook, log).added, 1000);
-    const store::AddedRows again = keep(*m_logbook, log);
+    EXPECT_EQ(addLog(*m_logbook, log).added, 1000);
+    const store::AddedRows again = addLog(*m_logbook, log);
     EXPECT_EQ(again.added, 0);
     EXPECT_EQ(again.alreadyThere, 1000);
     Log other;
     other.add(500, 99.0);
     other.add(2000, 20.0);
-    const store::AddedRows mixed = keep(*m_logbook, other);
+    const store::AddedRows mixed = addLog(*m_logbook, other);
     EXPECT_EQ(mixed.added, 1);
     ASSERT_EQ(mixed.conflicts.size(), 1u);
     EXPECT_EQ(mixed.conflicts[0].row, 0u);
@@ -62,8 +62,8 @@ TEST_F(Readings, FillGapsBetweenStoredOnes)
     Log odd;
     for (int minute = 0; minute < 900; ++minute)
         (minute % 2 == 0 ? even : odd).add(minute, minute);
-    keep(*m_logbook, even);
-    keep(*m_logbook, odd);
+    addLog(*m_logbook, even);
+    addLog(*m_logbook, odd);
     const auto all = store::readSeries(*m_logbook, "Beer", minutes(0, 899));
     ASSERT_EQ(all->size(), 900u);
     for (std::size_t i = 0; i < all->size(); ++i)
@@ -74,7 +74,7 @@ TEST_F(Readings, AreStoredWithTheirRawValueAndUnit)
 {
     Log fahrenheit;
     fahrenheit.add(0, 68.1);
-    keep(*m_logbook, fahrenheit, ReadingUnit::fahrenheit);
+    addLog(*m_logbook, fahrenheit, ReadingUnit::fahrenheit);
     const auto series = store::readSeries(*m_logbook, "Beer", minutes(0, 0));
     EXPECT_DOUBLE_EQ(series->value[0], (68.1 - 32.0) / 1.8);
     auto imports = store::readImports(*m_logbook);
@@ -91,7 +91,7 @@ TEST_F(Readings, HaveTheLineTheyCameFrom)
     log.add(1, 20);
     log.add(2, 20);
     log.line = {7, 8, 12};
-    keep(*m_logbook, log);
+    addLog(*m_logbook, log);
     auto imports = store::readImports(*m_logbook);
     ASSERT_TRUE(store::readRawColumns(*m_logbook, imports->at(0)));
     const auto& lines = imports->at(0).columns[0].lines;
@@ -125,7 +125,7 @@ TEST_F(Readings, TakeAtMostTwentyFiveBytesEach)
     for (int minute = 0; minute < 200'000; ++minute)
         log.add(minute, 66.0 + (minute % 37) / 10.0);
     const std::int64_t pagesBefore = *m_logbook->database().integer("PRAGMA page_count");
-    keep(*m_logbook, log);
+    addLog(*m_logbook, log);
     const std::int64_t pages = *m_logbook->database().integer("PRAGMA page_count") - pagesBefore;
     EXPECT_LE(static_cast<double>(pages * 4096) / 200'000.0, 25.0);
 }

@@ -21,7 +21,7 @@ protected:
         Log log;
         for (int minute = 0; minute < readings; ++minute)
             log.add(minute, 20.0 + minute % 7);
-        keep(*logbook, log);
+        addLog(*logbook, log);
     }
 
     Result<Series> read(int fromMinute, int toMinute)
@@ -117,7 +117,7 @@ TEST_F(SeriesChecksums, FollowAnImportThatIsWithdrawnUndoneAndRedone)
     Log log;
     for (int minute = 0; minute < 3000; ++minute)
         log.add(minute, 20.0);
-    keep(*logbook, log);
+    addLog(*logbook, log);
     const auto size = [&] { return read(0, 3000)->size(); };
     ASSERT_TRUE(store::undoLast(*logbook));
     EXPECT_EQ(size(), 0u);

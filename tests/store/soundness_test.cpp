@@ -20,7 +20,7 @@ protected:
         Log log;
         for (int minute = 0; minute < 3000; ++minute)
             log.add(minute, minute % 5 == 0 ? -0.0 : 20.0 + minute / 7.0);
-        keep(*logbook, log);
+        addLog(*logbook, log);
         auto change = store::Change::begin(*logbook, saying("round"));
         ASSERT_TRUE(change);
         for (int hour = 0; hour < 200; ++hour)

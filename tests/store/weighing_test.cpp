@@ -12,7 +12,7 @@ namespace {
 
 class WeighingTest : public LogbookTest {
 protected:
-    Done keepWeighing(const Weighing& weighing) const
+    Done saveWeighing(const Weighing& weighing) const
     {
         auto change = store::Change::begin(*m_logbook, saying("weighed anew"));
         EXPECT_TRUE(change);
@@ -43,22 +43,22 @@ TEST_F(WeighingTest, IsEmptyAtFirst)
 
 TEST_F(WeighingTest, IsStoredAndReplacedCompletely)
 {
-    ASSERT_TRUE(keepWeighing(someWeighing()));
+    ASSERT_TRUE(saveWeighing(someWeighing()));
     EXPECT_EQ(stored(), someWeighing());
     Weighing other;
     other.weights = {{"noise", 1.0}};
-    ASSERT_TRUE(keepWeighing(other));
+    ASSERT_TRUE(saveWeighing(other));
     EXPECT_EQ(stored(), other);
     EXPECT_TRUE(store::findDamage(*m_logbook)->empty());
 }
 
 TEST_F(WeighingTest, CanBeUndoneAndRedone)
 {
-    ASSERT_TRUE(keepWeighing(someWeighing()));
+    ASSERT_TRUE(saveWeighing(someWeighing()));
     Weighing other = someWeighing();
     other.weights["noise"] = 4.0;
     other.otherPricePerKwh.reset();
-    ASSERT_TRUE(keepWeighing(other));
+    ASSERT_TRUE(saveWeighing(other));
     ASSERT_TRUE(store::undoLast(*m_logbook));
     EXPECT_EQ(stored(), someWeighing());
     ASSERT_TRUE(store::redoLast(*m_logbook));
@@ -71,7 +71,7 @@ TEST_F(WeighingTest, CanBeUndoneAndRedone)
 TEST_F(WeighingTest, DoesNotTouchTheSettings)
 {
     const LogbookSettings before = *store::readSettings(*m_logbook);
-    ASSERT_TRUE(keepWeighing(someWeighing()));
+    ASSERT_TRUE(saveWeighing(someWeighing()));
     EXPECT_EQ(*store::readSettings(*m_logbook), before);
 }
 
@@ -80,7 +80,7 @@ TEST_F(WeighingTest, RefusesInvalidWeights)
     const auto why = [&](auto change) {
         Weighing weighing = someWeighing();
         change(weighing);
-        const Done done = keepWeighing(weighing);
+        const Done done = saveWeighing(weighing);
         return done ? std::string() : done.error().sentence();
     };
     EXPECT_EQ(why([](Weighing& w) { w.weights["noise"] = 5.5; }),

@@ -41,9 +41,9 @@ TEST(BatchSteps, TurningDownNamesTheStageThatBegins)
     ASSERT_TRUE(step) << step.error().sentence();
     EXPECT_EQ(step->words, "Primary ends at 12 Mar 18:12. Crash begins: hold at 34.0 °F.");
     EXPECT_EQ(store::historyText(step->entry), "ended Primary of Pale 2");
-    const auto laid = stagesInForce(step->batch);
-    ASSERT_EQ(laid.size(), 2u);
-    EXPECT_EQ(laid[1].start, now);
+    const auto stages = stagesInForce(step->batch);
+    ASSERT_EQ(stages.size(), 2u);
+    EXPECT_EQ(stages[1].start, now);
     EXPECT_EQ(step->batch.schedule, waitingBatch().schedule) << "what was planned stays";
     const auto again = stageEndStep(step->batch, denverTime("2026-03-12 18:13"),
                                     denverTime("2026-03-12 19:00"), us());

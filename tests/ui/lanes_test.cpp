@@ -42,7 +42,7 @@ LanesMetrics metricsOf(double plotWidth)
 }
 
 /// 20 pixels per day.
-LanesLayout laidOut()
+LanesLayout exampleLayout()
 {
     return layOut(lanes(), {day(0), day(30)}, *denverZone(), metricsOf(600.0));
 }
@@ -51,7 +51,7 @@ LanesLayout laidOut()
 
 TEST(LanesLayout, BarsArePlacedInTimeAndInRows)
 {
-    const LanesLayout layout = laidOut();
+    const LanesLayout layout = exampleLayout();
     ASSERT_EQ(layout.bars.size(), 3u);
     EXPECT_NEAR(layout.bars[0].box.left(), 130.0, 1e-6);
     EXPECT_NEAR(layout.bars[0].box.width(), 200.0, 1e-6);
@@ -62,14 +62,14 @@ TEST(LanesLayout, BarsArePlacedInTimeAndInRows)
 
 TEST(LanesLayout, FindsTheBarUnderThePointer)
 {
-    const LanesLayout layout = laidOut();
+    const LanesLayout layout = exampleLayout();
     EXPECT_EQ(layout.barAt(layout.bars[1].box.center()), 1u);
     EXPECT_FALSE(layout.barAt({layout.plot.right(), layout.plot.top() + 1.0}));
 }
 
 TEST(LanesLayout, MissedRoundsAreKnown)
 {
-    const LanesLayout layout = laidOut();
+    const LanesLayout layout = exampleLayout();
     ASSERT_EQ(layout.rounds.size(), 3u);
     EXPECT_EQ(layout.rounds[0].missed, 0);
     EXPECT_EQ(layout.rounds[1].missed, 1);
@@ -83,8 +83,8 @@ TEST(LanesLayout, MonthsAreNamedAndNowIsOutside)
     ASSERT_EQ(layout.labels.size(), 2u);
     EXPECT_EQ(layout.labels[0].label, "March 2026");
     EXPECT_EQ(layout.labels[1].label, "April");
-    EXPECT_FALSE(laidOut().nowX);
-    EXPECT_FALSE(laidOut().nowWordX);
+    EXPECT_FALSE(exampleLayout().nowX);
+    EXPECT_FALSE(exampleLayout().nowWordX);
 }
 
 TEST(LanesLayout, TheWordNowIsInTheLineOfRoundsRightOfThem)
@@ -216,7 +216,7 @@ TEST(LanesLayout, RowsBeyondTheRoomAreScrolledAway)
 
 TEST(LanesLayout, ArrowsLeadToNeighbours)
 {
-    const LanesLayout layout = laidOut();
+    const LanesLayout layout = exampleLayout();
     EXPECT_EQ(neighbour(layout, 0, Direction::down), 1u);
     EXPECT_EQ(neighbour(layout, 1, Direction::right), 2u);
     EXPECT_EQ(neighbour(layout, 2, Direction::left), 1u);

@@ -35,7 +35,7 @@ protected:
         FAIL() << "no " << text.toStdString();
     }
 
-    void keepANote()
+    void saveANote()
     {
         m_window->session().change<bool>(
             m_window.get(),
@@ -83,7 +83,7 @@ TEST_F(LanesWindowTest, AChangeLeavesTheShownTimeAndTheSelectedPair)
     ASSERT_EQ(m_window->lanes()->chosen(), pair);
     choose("Pale 1", "Show only its &time");
     const Span before = m_window->lanes()->shownSpan();
-    keepANote();
+    saveANote();
     EXPECT_EQ(m_window->lanes()->shownSpan(), before);
     EXPECT_EQ(m_window->lanes()->chosen(), pair);
     EXPECT_EQ(m_window->lanes()->current(), "Pale 1");

@@ -117,8 +117,8 @@ TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)
 {
     const QFont usual = QApplication::font();
     QMenu menu;
-    QString told;
-    addTextSizeMenu(menu, [&](const QString& words) { told = words; });
+    QString shownText;
+    addTextSizeMenu(menu, [&](const QString& words) { shownText = words; });
     QAction* larger = nullptr;
     for (QAction* action : menu.findChildren<QAction*>()) {
         if (action->text() == "150 %")
@@ -126,7 +126,7 @@ TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)
     }
     ASSERT_TRUE(larger);
     larger->trigger();
-    EXPECT_FALSE(told.isEmpty());
+    EXPECT_FALSE(shownText.isEmpty());
     applyStoredTextSize(*qApp);
     EXPECT_NEAR(QApplication::font().pointSizeF(), 1.5 * usual.pointSizeF(), 0.01);
     QApplication::setFont(usual);

@@ -26,9 +26,10 @@ class KeysLetGo : public ::testing::EmptyTestEventListener {
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QTemporaryDir desk; // so that no preferences of the person who runs the tests are changed
+    const QTemporaryDir
+        folder; // so that no preferences of the person who runs the tests are changed
     for (const char* home : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
-        qputenv(home, desk.path().toUtf8());
+        qputenv(home, folder.path().toUtf8());
     QLocale::setDefault(QLocale::c());
     QApplication application(argc, argv);
     holdband::ui::dress(application, holdband::ui::Scheme::light);
