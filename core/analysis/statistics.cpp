@@ -155,8 +155,7 @@ public:
         m_bins[first] += inFirst;
         for (std::size_t bin = first + 1; bin < last; ++bin)
             m_bins[bin] += msPerBin;
-        m_bins[last] +=
-            mass.ms - inFirst - msPerBin * static_cast<double>(last - first - 1);
+        m_bins[last] += mass.ms - inFirst - msPerBin * static_cast<double>(last - first - 1);
     }
 
     /// The bin in which the running sum reaches `wanted`, and the sum before it.
@@ -244,7 +243,7 @@ SampleSummary summarise(std::span<const double> values)
     SampleSummary summary;
     summary.count = values.size();
     const auto n = static_cast<double>(values.size());
-    // Shifted by the first value, so that large numbers with small differences keep their digits.
+    // Shifted by the first value, so that large numbers with small differences lose no digits.
     double shifted = 0.0;
     for (const double value : values)
         shifted += value - values.front();

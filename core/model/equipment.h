@@ -67,7 +67,7 @@ struct Sensor {
     std::optional<TemperatureDifference> accuracy; ///< ±; absent if unknown
     std::vector<Offset> offsets;                   ///< increasing in `from`
     std::string placement;   ///< "in the beer", "taped to the wall"; may be empty
-    bool readByHand = false; ///< read by eye in the rounds, with no log of its own
+    bool readByHand = false; ///< read by eye in the rounds, without a log
     std::optional<Instant> retired = {};
 
     bool operator==(const Sensor&) const = default;

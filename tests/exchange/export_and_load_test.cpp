@@ -47,7 +47,7 @@ TEST(ExportAndLoad, PreserveAnEightyFiveThatWasNoJumpBesideExistingReadings)
            "2026-03-09 05:00,20\n2026-03-09 06:00,20\n2026-03-09 07:00,20\n"
            "2026-03-09 08:00,20\n",
            {});
-    // Only what is new is kept of the second log: its 85 has no near neighbours of its own.
+    // Of the second log only new readings are stored: its 85 is then without near neighbours.
     import(files,
            "Time,Beer (C)\n2026-03-09 00:30,20\n2026-03-09 01:00,84\n2026-03-09 02:00,85\n"
            "2026-03-09 03:00,86\n2026-03-09 04:00,20\n2026-03-09 04:30,20\n"
@@ -65,7 +65,7 @@ TEST(ExportAndLoad, PreserveAReadingOfAMeterWithMoreDigitsThanAnyShows)
     expectSameAgain(files);
 }
 
-/// Three logs, of which the middle one is taken back and the last one brings its times again.
+/// Three logs, of which the middle one is withdrawn and the last one has its times again.
 void withdrawAnImport(const DescribedLogbook& files)
 {
     import(files, "Time,Beer (C)\n2026-03-09 00:00,20\n2026-03-09 01:00,21\n", {});
@@ -92,7 +92,7 @@ TEST(ExportAndLoad, PreserveAWithdrawnImport)
     const auto imports = *store::listImports(**again);
     ASSERT_EQ(imports.size(), 3u);
     EXPECT_TRUE(imports.back().withdrawnAt);
-    // What came again is taken back in its turn, and the old one put back.
+    // The newest import is withdrawn too, and the old one restored.
     auto change = store::Change::begin(**again, saying("changed my mind"));
     ASSERT_TRUE(store::withdraw(*change, imports.front().id));
     ASSERT_TRUE(store::restoreImport(*change, imports.back().id));
@@ -100,8 +100,8 @@ TEST(ExportAndLoad, PreserveAWithdrawnImport)
     EXPECT_EQ(*store::findDamage(**again), std::vector<std::string>{});
 }
 
-/// A log of registers that is taken back, one of which a reading was taken away, and typed readings
-/// that were taken away, one of them typed anew.
+/// A withdrawn log of registers, another one with a deleted reading, and deleted typed readings,
+/// one of them typed again.
 void leaveReadingsOut(const DescribedLogbook& files)
 {
     import(files, "Time,M (kWh)\n2026-03-08 00:00,1.5\n2026-03-08 12:00,2.5\n", {});
@@ -155,7 +155,7 @@ TEST(ExportAndLoad, PreserveReadingsThatNoLongerCount)
     ASSERT_EQ(listed.readings.size(), 3u) << "without those that went with their import";
     EXPECT_EQ(listed.readings[1].why, "it was the other meter");
     EXPECT_EQ(listed.readings[1].file, "log.csv");
-    // The log that was taken back is put back.
+    // The withdrawn log is restored.
     auto change = store::Change::begin(**again, saying("changed my mind"));
     ASSERT_TRUE(store::restoreImport(*change, store::listImports(**again)->back().id));
     ASSERT_TRUE(change->commit());

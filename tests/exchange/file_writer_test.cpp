@@ -1,5 +1,5 @@
 // The function that writes all files: completely or not at all, and never replacing a file without
-// being told to.
+// being asked to.
 #include "core/exchange/file_writer.h"
 
 #include <QTemporaryDir>

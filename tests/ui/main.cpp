@@ -26,8 +26,8 @@ class KeysLetGo : public ::testing::EmptyTestEventListener {
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QTemporaryDir
-        folder; // so that no preferences of the person who runs the tests are changed
+    // The tests must not change the preferences of the person who runs them.
+    const QTemporaryDir folder;
     for (const char* home : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
         qputenv(home, folder.path().toUtf8());
     QLocale::setDefault(QLocale::c());

@@ -18,7 +18,7 @@ namespace holdband::ui::test {
 
 namespace {
 
-/// Types into the focused widget and goes on by Tab.
+/// Types into the focused widget and presses Tab.
 void typeOn(const QString& text)
 {
     QWidget* focused = QApplication::focusWidget();

@@ -118,7 +118,7 @@ void EditTable::setVisibleRows(int least, int most)
     fit();
 }
 
-/// The view updates its column widths only when told to.
+/// The view updates its column widths only on request.
 void EditTable::fitColumns()
 {
     for (int i = 0; i < m_model->columnCount(); ++i)

@@ -37,7 +37,7 @@ QString reasonText(const LogState& log, std::size_t column)
     if (choice.meaning != guess.choice.meaning || choice.of != guess.choice.of)
         return Words::tr("as chosen");
     QString words = shown(guess.reason);
-    // A given layout is no reason; dates and patterns have a reason of their own.
+    // A given layout is no reason; dates and patterns have their own.
     const bool decided = log.report && (log.report->file.dateOrder || log.map.timePattern);
     if (choice.meaning == Meaning::time && decided)
         words = shown(log.report->file.timeReason);

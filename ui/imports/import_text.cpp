@@ -73,7 +73,7 @@ QString problemText(const Problem& problem)
 
 namespace {
 
-/// Otherwise nobody would notice that half of a long log is left out.
+/// Otherwise the user would not notice that half of a long log is left out.
 QString passedOver(const intake::ImportReport& report)
 {
     const std::vector<std::string>& names = report.file.ignoredNames;

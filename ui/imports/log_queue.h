@@ -80,7 +80,7 @@ private:
     std::vector<LogState> m_logs;
     std::deque<Task> m_tasks;
     bool m_running = false;
-    bool m_cancelling = false; ///< the log being stored was told to stop, and has not answered
+    bool m_cancelling = false; ///< storing was asked to stop, and has not answered yet
     int m_generation = 0;      ///< answers to cancelled work are dropped
     std::shared_ptr<std::atomic<bool>> m_cancelled;
 };

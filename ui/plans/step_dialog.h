@@ -20,7 +20,7 @@ public:
                const UnitFormat& format, std::string oldName, Steps steps,
                QWidget* parent = nullptr);
 
-    /// For a step without a time of its own: hides the time.
+    /// For a step without a time: hides the time.
     void hideTime();
     /// Sets the questions to ask once before the step is saved.
     void setQuestions(std::function<QStringList(const Batch&)> questions);

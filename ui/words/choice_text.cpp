@@ -67,7 +67,7 @@ QString roundWordInLine(const std::string& label)
     if (label == evening)
         return Words::tr("evening", "a round, beside its date");
     const bool english = wordsLocale().language() == QLocale::English;
-    // In other languages the names keep their capitals, as German nouns do.
+    // In other languages the names stay capitalized, as German nouns are.
     return english ? shown(label).toLower() : shown(label);
 }
 

@@ -31,7 +31,7 @@ struct Sample {
     char delimiter = ',';
     SampleRows rows;
     std::optional<Problem> problem; ///< why there are no more rows
-    bool cut = false;               ///< the text goes on
+    bool cut = false;               ///< the text continues
 };
 
 /// At most 200 rows of at most 64 KiB. `isWhole`: the text ends where the file ends.

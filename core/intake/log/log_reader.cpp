@@ -92,7 +92,7 @@ Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const D
     return columns;
 }
 
-/// Of a long log: each wanted name as a column of its own. Its unit is the one in the name, else
+/// Of a long log: each wanted name as a separate column. Its unit is the one in the name, else
 /// the one in the header of the values if it suits the kind.
 Result<std::vector<ReadColumn>> chooseNames(const LogRequest& request, const Dialect& dialect,
                                             std::size_t value)

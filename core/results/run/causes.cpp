@@ -117,7 +117,7 @@ Done giveCause(const store::Change& change, const RunReview& review, std::size_t
             continue;
         HOLDBAND_TRY(store::removeCause(change, stored.id));
         for (const PlacedSide& other : all) {
-            // Other excursions that shared this cause get a copy of their own, so that changing one
+            // Other excursions that shared this cause get a separate copy, so that changing one
             // doesn't change the others.
             if (other == which || causeAt(review.causes, other.span, other.side) != &stored.cause)
                 continue;

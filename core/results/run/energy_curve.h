@@ -14,7 +14,7 @@ struct EnergyPoint {
     double kwh = 0.0;          ///< kWh
     std::optional<double> low; ///< absent where unbounded
     std::optional<double> high;
-    bool read = false;       ///< a register reading stands here; else a stage's or batch's edge
+    bool read = false;       ///< a register reading; else a stage's or batch's edge
     bool afterReset = false; ///< the register restarted before this reading
     bool afterHole = false;  ///< not metered between the point before and this one
 };

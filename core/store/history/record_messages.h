@@ -1,5 +1,5 @@
 // Messages about named records, by kind: languages have cases and genders, so each kind has
-// complete sentences of its own. Not for use outside core/store.
+// separate, complete sentences. Not for use outside core/store.
 #pragma once
 
 #include <string_view>
