@@ -272,7 +272,7 @@ private:
         double looking = 0.0, storing = 0.0;
         std::ifstream(in("stall.txt")) >> looking >> storing;
         amount("longest stall of the window's events, looking at the log", looking, "ms", "<= 50");
-        amount("longest stall of the window's events, keeping it", storing, "ms", "<= 50");
+        amount("longest stall of the window's events, storing it", storing, "ms", "<= 50");
     }
 
     /// The panels of a run with as many readings as the log has rows.

@@ -76,7 +76,7 @@ int main(int argc, char** argv)
     const double looking = pulse.longestMs();
     pulse.restart();
     page.keep();
-    const auto stored = [&] { return page.message().startsWith(QStringLiteral("Kept")); };
+    const auto stored = [&] { return page.message().startsWith(QStringLiteral("Saved")); };
     if (!waitFor(stored) || !waitFor([&] { return window.session().idle(); }))
         return 1;
     std::ofstream(argv[3]) << looking << ' ' << pulse.longestMs() << '\n';
