@@ -156,11 +156,11 @@ Result<char> delimiterFrom(const std::string& text)
 /// The layout of columns and header, if the user specifies it.
 Result<LayoutRequest> layoutFrom(const Call& call)
 {
-    LayoutRequest wish;
+    LayoutRequest layoutRequest;
     if (const auto text = call.value("delimiter")) {
         auto sign = delimiterFrom(*text);
         HOLDBAND_TRY(sign);
-        wish.delimiter = *sign;
+        layoutRequest.delimiter = *sign;
     }
     if (const auto text = call.value("header-line")) {
         std::int64_t line = 0;
@@ -169,9 +169,9 @@ Result<LayoutRequest> layoutFrom(const Call& call)
         if (read.ec != std::errc{} || read.ptr != end || line < 0)
             return failure(wrongValue("header-line", *text,
                                       "the file's line numbers, from 1, or 0 for no header"));
-        wish.headerLine = line;
+        layoutRequest.headerLine = line;
     }
-    return wish;
+    return layoutRequest;
 }
 
 /// The columns of a log with one value per row, which must be given together.
@@ -233,7 +233,7 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
     options.longColumns = std::move(*longColumns);
     auto layout = layoutFrom(call);
     HOLDBAND_TRY(layout);
-    options.layoutWish = *layout;
+    options.layoutRequest = *layout;
     HOLDBAND_TRY(takeValueOptions(call, options));
     return options;
 }

@@ -25,17 +25,18 @@ protected:
     {
         return {"l.csv", std::make_shared<const std::string>(text)};
     }
-    Result<intake::LogPreview> look(const std::string& text, const LayoutRequest& wish = {}) const
+    Result<intake::LogPreview> look(const std::string& text,
+                                    const LayoutRequest& layoutRequest = {}) const
     {
-        return intake::previewLog(*m_logbook, source(text), wish);
+        return intake::previewLog(*m_logbook, source(text), layoutRequest);
     }
-    Result<intake::ImportReport> import(const std::string& text, const LayoutRequest& wish,
+    Result<intake::ImportReport> import(const std::string& text, const LayoutRequest& layoutRequest,
                                         const char* header = "Beer") const
     {
         intake::ImportOptions options;
         options.path = "l.csv";
         options.text = source(text).text;
-        options.layoutWish = wish;
+        options.layoutRequest = layoutRequest;
         options.columns = {{"Beer", header}};
         return intake::importLog(*m_logbook, options);
     }
@@ -123,8 +124,8 @@ TEST_F(Layout, theDelimiterThatIsSetSeparatesTheColumns)
 
 TEST_F(Layout, impossibleLayoutsAreRefusedWithTheirPlace)
 {
-    const auto sentence = [&](const LayoutRequest& wish) {
-        const auto report = import(twoHeaders, wish);
+    const auto sentence = [&](const LayoutRequest& layoutRequest) {
+        const auto report = import(twoHeaders, layoutRequest);
         return report ? std::string() : report.error().sentence();
     };
     EXPECT_THAT(sentence({{}, 40}), HasSubstr("l.csv: no row begins in line 40"));

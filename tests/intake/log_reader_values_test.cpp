@@ -307,11 +307,11 @@ TEST_F(LogValues, timesThatCannotBeReadAreNamed)
         has(words, "log.csv, line 3, column Time: the times can't be read: \"soon\" is not"))
         << words;
     LogRequest specified = request(write("A,B\n1,2\n"));
-    specified.layoutWish.headerLine = 1;
+    specified.layoutRequest.headerLine = 1;
     EXPECT_TRUE(
         has(readLog(specified).error().sentence(), "no column of times was found below it"));
     specified = request(write("When,Beer\n12/3/26 15h00,66\n"));
-    specified.layoutWish.headerLine = 1;
+    specified.layoutRequest.headerLine = 1;
     EXPECT_TRUE(
         has(readLog(specified).error().sentence(), "line 2, column When: the times can't be read"));
 }

@@ -90,13 +90,15 @@ LayoutChoices::LayoutChoices(QWidget* parent)
     }
 }
 
-void LayoutChoices::showLayout(const intake::LogPreview& preview, const LayoutRequest& wish)
+void LayoutChoices::showLayout(const intake::LogPreview& preview,
+                               const LayoutRequest& layoutRequest)
 {
-    fillDelimiters(preview, wish);
-    fillHeaders(preview, wish);
+    fillDelimiters(preview, layoutRequest);
+    fillHeaders(preview, layoutRequest);
 }
 
-void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const LayoutRequest& wish)
+void LayoutChoices::fillDelimiters(const intake::LogPreview& preview,
+                                   const LayoutRequest& layoutRequest)
 {
     m_delimiter->clear();
     m_delimiter->addItem(preview.found ? asFound(delimiterName(preview.found->delimiter),
@@ -104,15 +106,17 @@ void LayoutChoices::fillDelimiters(const intake::LogPreview& preview, const Layo
                                        : Words::tr("as found"));
     for (const auto& [sign, name] : delimiters)
         m_delimiter->addItem(QString::fromLatin1(name), QString(QLatin1Char(sign)));
-    finish(m_delimiter,
-           wish.delimiter ? QVariant(QString(QLatin1Char(*wish.delimiter))) : QVariant());
+    finish(m_delimiter, layoutRequest.delimiter
+                            ? QVariant(QString(QLatin1Char(*layoutRequest.delimiter)))
+                            : QVariant());
 }
 
-void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutRequest& wish)
+void LayoutChoices::fillHeaders(const intake::LogPreview& preview,
+                                const LayoutRequest& layoutRequest)
 {
     m_header->clear();
     // A delimiter chosen without a header line: the header is detected again.
-    const bool anew = wish.delimiter && preview.asked.delimiter == wish.delimiter;
+    const bool anew = layoutRequest.delimiter && preview.asked.delimiter == layoutRequest.delimiter;
     const auto line =
         anew && !preview.asked.headerLine
             ? std::optional(preview.layout.headerLine)
@@ -122,21 +126,24 @@ void LayoutChoices::fillHeaders(const intake::LogPreview& preview, const LayoutR
     m_header->addItem(Words::tr("none: the columns are numbered"), qlonglong{0});
     for (const intake::PreviewRow& row : preview.rows)
         m_header->addItem(rowText(row), static_cast<qlonglong>(row.line));
-    if (wish.headerLine && m_header->findData(static_cast<qlonglong>(*wish.headerLine)) < 0)
-        m_header->addItem(headerName(*wish.headerLine), static_cast<qlonglong>(*wish.headerLine));
-    finish(m_header,
-           wish.headerLine ? QVariant(static_cast<qlonglong>(*wish.headerLine)) : QVariant());
+    if (layoutRequest.headerLine &&
+        m_header->findData(static_cast<qlonglong>(*layoutRequest.headerLine)) < 0)
+        m_header->addItem(headerName(*layoutRequest.headerLine),
+                          static_cast<qlonglong>(*layoutRequest.headerLine));
+    finish(m_header, layoutRequest.headerLine
+                         ? QVariant(static_cast<qlonglong>(*layoutRequest.headerLine))
+                         : QVariant());
 }
 
-LayoutRequest LayoutChoices::wish() const
+LayoutRequest LayoutChoices::layoutRequest() const
 {
-    LayoutRequest wish;
+    LayoutRequest layoutRequest;
     const QString sign = m_delimiter->currentData().toString();
     if (!sign.isEmpty())
-        wish.delimiter = sign.front().toLatin1();
+        layoutRequest.delimiter = sign.front().toLatin1();
     if (m_header->currentData().isValid())
-        wish.headerLine = m_header->currentData().toLongLong();
-    return wish;
+        layoutRequest.headerLine = m_header->currentData().toLongLong();
+    return layoutRequest;
 }
 
 } // namespace holdband::ui

@@ -15,9 +15,9 @@ class LayoutChoices : public QWidget {
 public:
     explicit LayoutChoices(QWidget* parent = nullptr);
 
-    /// `wish`: the user's choice, shown even if the log can't be read that way.
-    void showLayout(const intake::LogPreview& preview, const LayoutRequest& wish);
-    LayoutRequest wish() const;
+    /// `layoutRequest`: the user's choice, shown even if the log can't be read that way.
+    void showLayout(const intake::LogPreview& preview, const LayoutRequest& layoutRequest);
+    LayoutRequest layoutRequest() const;
     QComboBox* delimiter() const { return m_delimiter; }
     QComboBox* header() const { return m_header; }
 
@@ -25,8 +25,8 @@ Q_SIGNALS:
     void changed();
 
 private:
-    void fillDelimiters(const intake::LogPreview& preview, const LayoutRequest& wish);
-    void fillHeaders(const intake::LogPreview& preview, const LayoutRequest& wish);
+    void fillDelimiters(const intake::LogPreview& preview, const LayoutRequest& layoutRequest);
+    void fillHeaders(const intake::LogPreview& preview, const LayoutRequest& layoutRequest);
 
     QComboBox* m_delimiter;
     QComboBox* m_header;

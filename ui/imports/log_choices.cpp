@@ -168,7 +168,7 @@ void LogChoices::showPattern()
 
 void LogChoices::fillIn(intake::ColumnMap& map) const
 {
-    map.layout = m_layout->wish();
+    map.layout = m_layout->layoutRequest();
     const QString zone = m_zone->currentText().trimmed();
     map.zone =
         zone.isEmpty() || zone == m_zone->itemText(0) ? std::nullopt : std::optional(core(zone));

@@ -65,7 +65,7 @@ void findTime(Candidate& candidate, const SampleRows& rows, std::size_t header,
         candidate.dialect.time = time.value_or(TimeColumns{});
         candidate.dialect.timeReason = Phrase::tr("as set");
     } else if (const auto time =
-                   timeByContent(rows, header, request.layoutWish.headerLine.has_value())) {
+                   timeByContent(rows, header, request.layoutRequest.headerLine.has_value())) {
         candidate.hasTime = true;
         candidate.dialect.time = *time;
         candidate.dialect.timeReason = Phrase::tr("the first column whose rows are times");
@@ -91,7 +91,7 @@ std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
 
 std::optional<Candidate> bestHeader(const Sample& sample, const LogRequest& request)
 {
-    const auto& wanted = request.layoutWish.headerLine;
+    const auto& wanted = request.layoutRequest.headerLine;
     const auto mayBeHeader = [&](std::size_t row) {
         return !wanted || sample.rows[row].line == *wanted;
     };
@@ -128,10 +128,11 @@ std::size_t widthOf(const SampleRows& rows)
 }
 
 /// Without a header the columns' numbers are used as one, in line 0.
-Sample sampleFor(std::string_view text, bool isWhole, char delimiter, const LayoutRequest& wish)
+Sample sampleFor(std::string_view text, bool isWhole, char delimiter,
+                 const LayoutRequest& layoutRequest)
 {
     Sample sample = sampleRows(text, isWhole, delimiter);
-    if (wish.headerLine == 0 && !sample.rows.empty())
+    if (layoutRequest.headerLine == 0 && !sample.rows.empty())
         sample.rows.insert(sample.rows.begin(), {0, numberedColumns(widthOf(sample.rows))});
     return sample;
 }
@@ -179,10 +180,10 @@ Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& la
 
 } // namespace
 
-std::vector<char> delimitersFor(const LayoutRequest& wish)
+std::vector<char> delimitersFor(const LayoutRequest& layoutRequest)
 {
-    if (wish.delimiter)
-        return {*wish.delimiter};
+    if (layoutRequest.delimiter)
+        return {*layoutRequest.delimiter};
     return {delimiters.begin(), delimiters.end()};
 }
 
@@ -192,15 +193,15 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
         return laidOut(text, isWhole, *request.layout);
     std::vector<Sample> samples;
     std::optional<Candidate> best;
-    const LayoutRequest& wish = request.layoutWish;
-    for (const char delimiter : delimitersFor(wish)) {
-        samples.push_back(sampleFor(text, isWhole, delimiter, wish));
+    const LayoutRequest& layoutRequest = request.layoutRequest;
+    for (const char delimiter : delimitersFor(layoutRequest)) {
+        samples.push_back(sampleFor(text, isWhole, delimiter, layoutRequest));
         const auto candidate = bestHeader(samples.back(), request);
         if (candidate && (!best || candidate->rank() > best->rank()))
             best = candidate;
     }
     if (!best || (!best->hasTime && !request.timeColumn))
-        return noHeader(samples, wish);
+        return noHeader(samples, layoutRequest);
     if (!best->hasTime) {
         const auto time = namedTimeColumns(best->dialect.header, *request.timeColumn);
         HOLDBAND_TRY(time);
@@ -208,7 +209,7 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
             if (wanted.header)
                 HOLDBAND_TRY(needColumn(best->dialect.header, *wanted.header));
         }
-        return noHeader(samples, wish);
+        return noHeader(samples, layoutRequest);
     }
     return best->dialect;
 }

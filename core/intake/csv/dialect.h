@@ -28,6 +28,6 @@ struct Dialect {
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request);
 
 /// The delimiters to try: the requested one, else comma, semicolon, tab and bar.
-std::vector<char> delimitersFor(const LayoutRequest& wish);
+std::vector<char> delimitersFor(const LayoutRequest& layoutRequest);
 
 } // namespace holdband

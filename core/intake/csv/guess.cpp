@@ -105,12 +105,12 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
 /// For a log without times or without a header: the delimiter that splits most rows alike. Absent:
 /// none does, or the requested header isn't there.
 std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
-                                           const LayoutRequest& wish)
+                                           const LayoutRequest& layoutRequest)
 {
     std::optional<Sample> best;
     std::size_t width = 0;
     std::pair<std::size_t, std::size_t> rank{0, 1};
-    for (const char delimiter : delimitersFor(wish)) {
+    for (const char delimiter : delimitersFor(layoutRequest)) {
         Sample sample = sampleRows(text, isWhole, delimiter);
         const std::size_t each = usualWidth(sample.rows);
         const std::pair next{tenthsOfWidth(sample.rows, each), each};
@@ -122,14 +122,14 @@ std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
     }
     if (!best)
         return std::nullopt;
-    const std::int64_t line = wish.headerLine.value_or(0);
+    const std::int64_t line = layoutRequest.headerLine.value_or(0);
     const auto first =
         line > 0 ? rowInLine(best->rows, line) : std::optional(firstOfWidth(best->rows, width));
     if (!first || best->rows[*first].fields.size() < 2)
         return std::nullopt;
-    const bool bare = wish.headerLine ? line == 0 : holdsData(best->rows[*first]);
+    const bool bare = layoutRequest.headerLine ? line == 0 : holdsData(best->rows[*first]);
     GuessedDialect guess = dialectOf(*best, *first, bare ? width : best->rows[*first].fields.size(),
-                                     bare, wish.headerLine.has_value());
+                                     bare, layoutRequest.headerLine.has_value());
     const bool headerOnly = !bare && isWhole && best->rows.back().line == guess.dialect.headerLine;
     return headerOnly ? std::nullopt : std::optional(std::move(guess));
 }
@@ -339,16 +339,17 @@ std::string GuessedDialect::reason() const
         .with(std::to_string(dialect.headerLine), headerReason);
 }
 
-Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const LayoutRequest& wish)
+Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
+                                    const LayoutRequest& layoutRequest)
 {
     LogRequest request;
-    request.layoutWish = wish;
+    request.layoutRequest = layoutRequest;
     auto found = findDialect(text, isWhole, request);
     if (!found && found.error().decision == Decision::layout)
         return failure(found.error());
     std::optional<GuessedDialect> guess;
     if (!found)
-        guess = guessByWidth(text, isWhole, wish);
+        guess = guessByWidth(text, isWhole, layoutRequest);
     else
         guess = GuessedDialect{
             *found, Phrase::tr("it gives times and numbers"),
@@ -356,9 +357,9 @@ Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole, const L
             true};
     if (!guess)
         return failure(found.error());
-    if (wish.delimiter)
+    if (layoutRequest.delimiter)
         guess->delimiterReason = Phrase::tr("as chosen");
-    if (wish.headerLine)
+    if (layoutRequest.headerLine)
         guess->headerReason = Phrase::tr("as chosen");
     return *guess;
 }

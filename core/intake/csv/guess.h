@@ -34,7 +34,7 @@ struct GuessedDialect {
 /// and a header if the first row is text. Requested settings are always used. Problem (data):
 /// empty, no rows of columns, no row in the requested header line.
 Result<GuessedDialect> guessDialect(std::string_view text, bool isWhole,
-                                    const LayoutRequest& wish = {});
+                                    const LayoutRequest& layoutRequest = {});
 
 /// Fills in the columns and names. `rows`: the first rows, including those before the header.
 void guessColumns(const GuessedDialect& guessed, const SampleRows& rows,

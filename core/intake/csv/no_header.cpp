@@ -227,12 +227,14 @@ tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int6
 
 } // namespace
 
-tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutRequest& wish)
+tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples,
+                                 const LayoutRequest& layoutRequest)
 {
     const bool anyRows = std::any_of(samples.begin(), samples.end(),
                                      [](const Sample& sample) { return !sample.rows.empty(); });
-    return anyRows && wish.headerLine.value_or(0) > 0 ? noHeaderAt(samples, *wish.headerLine)
-                                                      : noHeaderFound(samples);
+    return anyRows && layoutRequest.headerLine.value_or(0) > 0
+               ? noHeaderAt(samples, *layoutRequest.headerLine)
+               : noHeaderFound(samples);
 }
 
 } // namespace holdband

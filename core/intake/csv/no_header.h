@@ -10,6 +10,7 @@
 namespace holdband {
 
 /// `samples`: the first rows, one sample for each delimiter that was tried; not empty.
-tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples, const LayoutRequest& wish);
+tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples,
+                                 const LayoutRequest& layoutRequest);
 
 } // namespace holdband

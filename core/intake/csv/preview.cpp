@@ -117,13 +117,13 @@ ColumnMap LogPreview::map() const
 }
 
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
-                              const LayoutRequest& wish)
+                              const LayoutRequest& layoutRequest)
 {
     auto head = readHead(source);
     if (!head)
         return failure(head.error());
     const std::string name = fileName(source.path);
-    auto dialect = guessDialect(head->text, head->whole, wish);
+    auto dialect = guessDialect(head->text, head->whole, layoutRequest);
     if (!dialect) {
         dialect.error().place =
             dialect.error().place.empty() ? name : name + ", " + dialect.error().place;
@@ -137,8 +137,8 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     preview.layout = {dialect->dialect.delimiter, dialect->dialect.headerLine,
                       dialect->dialect.time.first, dialect->dialect.time.second};
     preview.layoutReason = dialect->reason();
-    preview.asked = wish;
-    preview.found = wish == LayoutRequest{} ? layoutOf(*dialect) : foundIn(*head);
+    preview.asked = layoutRequest;
+    preview.found = layoutRequest == LayoutRequest{} ? layoutOf(*dialect) : foundIn(*head);
     preview.shape = shapeFor(dialect->dialect);
     const Sample sample = sampleRows(head->text, head->whole, dialect->dialect.delimiter);
     preview.rows = previewRows(sample);

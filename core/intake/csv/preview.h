@@ -72,7 +72,7 @@ struct LogSource {
 /// without a column of times is not a Problem: the guess then has none. With requested settings
 /// also Problem (data): the header isn't in that line, or that delimiter splits nothing.
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
-                              const LayoutRequest& wish = {});
+                              const LayoutRequest& layoutRequest = {});
 
 /// Replaces the columns' guesses with the remembered choices. Names that the logbook no longer has
 /// are left out.

@@ -26,7 +26,7 @@ struct ImportOptions {
     std::shared_ptr<const std::string> text = {}; ///< the bytes, if there is no file
     /// What each column means, by position, with the layout for which it was chosen. Replaces
     /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`,
-    /// `layoutWish`.
+    /// `layoutRequest`.
     std::optional<ColumnMap> map = {};
     std::optional<LogLayout> layout = {};
     std::vector<std::pair<std::string, std::string>> columns; ///< sensor or meter name, header
@@ -34,7 +34,7 @@ struct ImportOptions {
     std::optional<std::string> zone; ///< absent: from the header, else the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
-    LayoutRequest layoutWish = {};
+    LayoutRequest layoutRequest = {};
     std::optional<LongColumns> longColumns = {};
     std::optional<std::string> timePattern = {};
     std::optional<char> decimalSign = {};

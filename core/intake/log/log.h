@@ -73,7 +73,7 @@ struct LogRequest {
     std::int64_t linesBefore = 0;
     std::vector<WantedColumn> wanted;
     std::optional<LogLayout> layout = {}; ///< overrides timeColumn
-    LayoutRequest layoutWish = {};        ///< used where there is no layout
+    LayoutRequest layoutRequest = {};     ///< used where there is no layout
     std::optional<LongForm> longForm = {};
     /// A header, or two joined by '+' (date and time of day). Absent: detected by content.
     std::optional<std::string> timeColumn;

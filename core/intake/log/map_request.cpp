@@ -108,7 +108,7 @@ Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
     request.dateOrder = options.dateOrder;
     request.timePattern = options.timePattern;
     request.decimalSign = options.decimalSign;
-    request.layoutWish = options.layoutWish;
+    request.layoutRequest = options.layoutRequest;
     if (!options.longColumns)
         return {};
     request.longForm = LongForm{{options.longColumns->name}, {options.longColumns->value}, {}};

@@ -7,13 +7,13 @@ namespace holdband::intake {
 namespace {
 
 Result<PreviewedLog> guessed(const store::LogbookFile& logbook, const LogSource& source,
-                             const LayoutRequest& wish)
+                             const LayoutRequest& layoutRequest)
 {
-    auto preview = previewLog(logbook, source, wish);
+    auto preview = previewLog(logbook, source, layoutRequest);
     HOLDBAND_TRY(preview);
     PreviewedLog looked{std::move(*preview), {}, false};
     looked.map = looked.preview.map();
-    looked.map.layout = wish;
+    looked.map.layout = layoutRequest;
     return looked;
 }
 
@@ -59,14 +59,14 @@ void rememberMap(const store::LogbookFile& logbook, const LogPreview& preview, c
 }
 
 Result<PreviewedLog> openPreview(const store::LogbookFile& logbook, const LogSource& source,
-                                 const LayoutRequest& wish)
+                                 const LayoutRequest& layoutRequest)
 {
-    auto looked = guessed(logbook, source, wish);
+    auto looked = guessed(logbook, source, layoutRequest);
     HOLDBAND_TRY(looked);
     const auto stored = rememberedMap(logbook, looked->preview.shape);
     if (!stored)
         return looked;
-    if (wish == LayoutRequest{} && stored->layout != wish) {
+    if (layoutRequest == LayoutRequest{} && stored->layout != layoutRequest) {
         auto again = guessed(logbook, source, stored->layout);
         if (!again)
             return looked; // the file has another shape after all

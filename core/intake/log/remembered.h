@@ -22,9 +22,9 @@ struct PreviewedLog {
     bool remembered = false; ///< whether the choices come from an earlier file of this shape
 };
 
-/// Problems as for previewLog. `wish`: the layout that the user requested.
+/// Problems as for previewLog. `layoutRequest`: the layout that the user requested.
 Result<PreviewedLog> openPreview(const store::LogbookFile& logbook, const LogSource& source,
-                                 const LayoutRequest& wish = {});
+                                 const LayoutRequest& layoutRequest = {});
 /// As openPreview, with these choices instead of the remembered ones.
 Result<PreviewedLog> openPreviewWith(const store::LogbookFile& logbook, const LogSource& source,
                                      const ColumnMap& chosen);
