@@ -147,9 +147,10 @@ void RoundsPage::printPaper()
 
 void RoundsPage::refresh()
 {
-    const results::RoundsWish wish{m_time->typed(), m_grid->sheetsBack(), decimalSign()};
+    const results::RoundsRequest request{m_time->typed(), m_grid->sheetsBack(), decimalSign()};
     m_session->ask<results::RoundsSheet>(
-        this, [wish](const store::LogbookFile& file) { return results::reviewRounds(file, wish); },
+        this,
+        [request](const store::LogbookFile& file) { return results::reviewRounds(file, request); },
         [this](Result<results::RoundsSheet> sheet) {
             if (sheet)
                 takeSheet(std::move(*sheet));

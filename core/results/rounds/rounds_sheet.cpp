@@ -17,11 +17,11 @@ namespace {
 /// Collects the rows and cells of one sheet.
 class SheetMaker {
 public:
-    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot, const RoundsWish& wish,
-               RoundsSheet& sheet)
-        : m_logbook(logbook), m_snapshot(snapshot), m_at(wish.at.value_or(sheet.now)),
+    SheetMaker(const store::LogbookFile& logbook, const Snapshot& snapshot,
+               const RoundsRequest& request, RoundsSheet& sheet)
+        : m_logbook(logbook), m_snapshot(snapshot), m_at(request.at.value_or(sheet.now)),
           m_sheet(sheet),
-          m_grid(sheet, wish.sheetsBack == 0), m_format{m_sheet.zone, wish.decimalSign}
+          m_grid(sheet, request.sheetsBack == 0), m_format{m_sheet.zone, request.decimalSign}
     {
     }
 
@@ -210,7 +210,7 @@ Instant nextDueAfter(Instant now, const Snapshot& snapshot, bool dueNow)
 
 } // namespace
 
-Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsWish& wish)
+Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsRequest& request)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
@@ -220,10 +220,10 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const Rounds
     sheet.settings = snapshot->settings;
     sheet.zone = snapshot->zone;
     sheet.now = logbook.now();
-    sheet.columns = columnsShown(*snapshot, sheet.now, wish.sheetsBack);
+    sheet.columns = columnsShown(*snapshot, sheet.now, request.sheetsBack);
     sheet.dueNow = isDue(*snapshot, sheet.now);
     sheet.nextDue = nextDueAfter(sheet.now, *snapshot, sheet.dueNow);
-    SheetMaker maker(logbook, *snapshot, wish, sheet);
+    SheetMaker maker(logbook, *snapshot, request, sheet);
     maker.addMeters();
     HOLDBAND_TRY(maker.addThermometers());
     HOLDBAND_TRY(maker.addGravities());

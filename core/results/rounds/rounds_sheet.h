@@ -73,13 +73,14 @@ struct RoundsSheet {
 RoundColumn roundOf(Instant at, const Zone& zone, const std::vector<RoundWindow>& windows);
 
 /// Which rounds to show.
-struct RoundsWish {
+struct RoundsRequest {
     std::optional<Instant> at; ///< time of the typed round, if not now: ranges are
                                ///< expected for then
     int sheetsBack = 0;        ///< how many sheets of 14 rounds before the last one the grid shows
     char decimalSign = '.';    ///< for the sentences
 };
 
-Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const RoundsWish& wish = {});
+Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook,
+                                 const RoundsRequest& request = {});
 
 } // namespace holdband::results
