@@ -78,47 +78,47 @@ Done checkUses(const Call& call, report::Form form)
     return {};
 }
 
-Result<report::Wish> wishOf(const Call& call)
+Result<report::ReportRequest> requestOf(const Call& call)
 {
-    report::Wish wish;
-    wish.counting = {call.value("from"), call.values("only")};
+    report::ReportRequest request;
+    request.counting = {call.value("from"), call.values("only")};
     for (int i = 1; i < call.argumentCount(); ++i)
-        wish.names.push_back(call.argument(i));
+        request.names.push_back(call.argument(i));
     const auto out = call.value("out");
     if (!out)
         return failure(wrong("the file to write is missing", "say --out FILE.pdf"));
-    wish.path = *out;
-    const auto form = report::formNamed(wish.path);
+    request.path = *out;
+    const auto form = report::formNamed(request.path);
     if (!form)
-        return failure(
-            wrong("no form of a report is said by the ending of \"" + shortened(wish.path) + "\"",
-                  "end it in .pdf, .html, .csv, .png or .svg"));
-    wish.form = *form;
+        return failure(wrong("no form of a report is said by the ending of \"" +
+                                 shortened(request.path) + "\"",
+                             "end it in .pdf, .html, .csv, .png or .svg"));
+    request.form = *form;
     HOLDBAND_TRY(checkUses(call, *form));
     auto paper = paperOf(call);
     HOLDBAND_TRY(paper);
     auto size = sizeOf(call);
     HOLDBAND_TRY(size);
-    wish.format.paper = *paper;
-    wish.format.size = *size;
-    wish.format.scheme = call.has("dark") ? ui::Scheme::dark : ui::Scheme::light;
-    wish.existing = call.has("force") ? exchange::Existing::replace : exchange::Existing::keep;
-    return wish;
+    request.format.paper = *paper;
+    request.format.size = *size;
+    request.format.scheme = call.has("dark") ? ui::Scheme::dark : ui::Scheme::light;
+    request.existing = call.has("force") ? exchange::Existing::replace : exchange::Existing::keep;
+    return request;
 }
 
 int writeReport(const Call& call, const Command& command)
 {
-    const auto wish = wishOf(call);
-    if (!wish) {
-        const Problem& problem = wish.error();
+    const auto request = requestOf(call);
+    if (!request) {
+        const Problem& problem = request.error();
         return wrongCall(problem.what + "; " + problem.remedy, usageLine(command));
     }
     auto logbook = openForFigures(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
-    if (Done made = report::make(**logbook, *wish); !made)
+    if (Done made = report::make(**logbook, *request); !made)
         return fail(made.error());
-    app::report("Wrote " + wish->path + ".");
+    app::report("Wrote " + request->path + ".");
     return exitDone;
 }
 

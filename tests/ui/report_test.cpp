@@ -289,7 +289,7 @@ TEST_F(ReportTest, ADarkPageIsLightOnPaper)
 
 TEST_F(ReportTest, EverySubjectHasEveryFormat)
 {
-    UnitFormat small;
+    ReportOptions small;
     small.size = QSize(640, 480);
     for (const auto& names :
          {std::vector<std::string>{"Pale 1"}, {"Pale 1", "Pale 2"}, {"Loop"}, {"Cabinet"}}) {
@@ -399,7 +399,7 @@ TEST_F(ReportTest, NamesOfAnyKindAreWritten)
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
     EXPECT_EQ(parsed(asCsv(document))[2][3], QString::fromStdString(ugly)) << "complete in the CSV";
     for (const Form form : {Form::pdf, Form::png, Form::svg})
-        EXPECT_TRUE(rendered(document, form, UnitFormat{}));
+        EXPECT_TRUE(rendered(document, form, ReportOptions{}));
 }
 
 /// Longer than any name can be: notes have no length limit.
@@ -445,8 +445,8 @@ TEST_F(ReportTest, ABatchWithNothingInItHasAClearPage)
     EXPECT_THAT(page, HasSubstr("No meter was read twice while this batch ran."));
     EXPECT_THAT(page, Not(HasSubstr("nan")));
     for (const Form form : {Form::pdf, Form::csv, Form::png, Form::svg})
-        EXPECT_TRUE(rendered(document, form, UnitFormat{}));
-    EXPECT_TRUE(rendered(of({"S"}), Form::pdf, UnitFormat{}));
+        EXPECT_TRUE(rendered(document, form, ReportOptions{}));
+    EXPECT_TRUE(rendered(of({"S"}), Form::pdf, ReportOptions{}));
 }
 
 TEST_F(ReportTest, ADecimalCommaIsForPeopleAndAPointForPrograms)
@@ -462,14 +462,14 @@ TEST_F(ReportTest, ADecimalCommaIsForPeopleAndAPointForPrograms)
 
 TEST_F(ReportTest, StoppedWritesNothing)
 {
-    Wish wish;
-    wish.names = {"Pale 1"};
-    wish.path = path("run.pdf").toStdString();
+    ReportRequest request;
+    request.names = {"Pale 1"};
+    request.path = path("run.pdf").toStdString();
     Progress progress;
     bool stop = false;
     progress.at = [&](const QString& step) { stop = step == "drawing"; };
     progress.stopped = [&] { return stop; };
-    const Done made = make(*m_logbook, wish, progress);
+    const Done made = make(*m_logbook, request, progress);
     ASSERT_FALSE(made);
     EXPECT_THAT(made.error().sentence(), HasSubstr("stopped"));
     EXPECT_FALSE(QFile::exists(path("run.pdf")));

@@ -81,7 +81,7 @@ Result<Document> composePair(const store::LogbookFile& logbook, const std::strin
     return pairDocument(*pair, provenances, originOf(logbook));
 }
 
-QByteArray bytesOf(const Document& document, Form form, const UnitFormat& format,
+QByteArray bytesOf(const Document& document, Form form, const ReportOptions& format,
                    const Progress& progress)
 {
     switch (form) {
@@ -142,7 +142,7 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
                                     : composeSeason(logbook, names[0]);
 }
 
-Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& format,
+Result<QByteArray> rendered(const Document& document, Form form, const ReportOptions& format,
                             const Progress& progress)
 {
     if (form != Form::csv && !fontThere())
@@ -157,20 +157,21 @@ Result<QByteArray> rendered(const Document& document, Form form, const UnitForma
     return bytes;
 }
 
-Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& progress)
+Done make(const store::LogbookFile& logbook, const ReportRequest& request, const Progress& progress)
 {
-    HOLDBAND_TRY(exchange::mayWrite(wish.path, wish.existing));
+    HOLDBAND_TRY(exchange::mayWrite(request.path, request.existing));
     progress.at(ui::Words::tr("reading", "a step of making a report"));
-    auto document = compose(logbook, wish.names, wish.counting);
+    auto document = compose(logbook, request.names, request.counting);
     HOLDBAND_TRY(document);
     if (progress.stopped())
         return stopped();
     progress.at(ui::Words::tr("drawing", "a step of making a report"));
-    auto bytes = rendered(*document, wish.form, wish.format, progress);
+    auto bytes = rendered(*document, request.form, request.format, progress);
     HOLDBAND_TRY(bytes);
     progress.at(ui::Words::tr("writing", "a step of making a report"));
-    return exchange::writeFile(
-        wish.path, {bytes->constData(), static_cast<std::size_t>(bytes->size())}, wish.existing);
+    return exchange::writeFile(request.path,
+                               {bytes->constData(), static_cast<std::size_t>(bytes->size())},
+                               request.existing);
 }
 
 } // namespace holdband::report

@@ -22,7 +22,7 @@ enum class Form { pdf, html, csv, png, svg };
 /// The form from the extension of a file's name, in either case; absent for any other.
 std::optional<Form> formNamed(const std::string& file);
 
-struct UnitFormat {
+struct ReportOptions {
     /// Of a PDF; else Letter for US units, A4 for metric ones.
     std::optional<QPageSize> paper;
     QSize size = landscape;                ///< of a picture, pixels
@@ -47,19 +47,20 @@ Result<Document> compose(const store::LogbookFile& logbook, const std::vector<st
                          const Counting& counting = {});
 
 /// Problem (file): no font is installed. Problem (data): stopped, or too large.
-Result<QByteArray> rendered(const Document& document, Form form, const UnitFormat& format,
+Result<QByteArray> rendered(const Document& document, Form form, const ReportOptions& format,
                             const Progress& progress = {});
 
-struct Wish {
+struct ReportRequest {
     std::vector<std::string> names;
     Counting counting = {};
     Form form = Form::pdf;
-    UnitFormat format;
+    ReportOptions format;
     std::string path;
     exchange::Existing existing = exchange::Existing::keep;
 };
 
 /// All steps. On a Problem nothing was written, and an existing file at the path is unchanged.
-Done make(const store::LogbookFile& logbook, const Wish& wish, const Progress& progress = {});
+Done make(const store::LogbookFile& logbook, const ReportRequest& request,
+          const Progress& progress = {});
 
 } // namespace holdband::report

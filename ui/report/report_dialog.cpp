@@ -159,7 +159,7 @@ void ReportDialog::suggestFile()
         return;
     }
     QStringList names;
-    for (const std::string& name : wish().names)
+    for (const std::string& name : request().names)
         names << shown(name);
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     m_file->setText(QDir(!folder.isEmpty() && QDir(folder).exists() ? folder : QDir::homePath())
@@ -178,21 +178,22 @@ void ReportDialog::chooseFile()
     foot()->reset();
 }
 
-report::Wish ReportDialog::wish() const
+report::ReportRequest ReportDialog::request() const
 {
-    report::Wish wish;
-    wish.names.push_back(core(m_of->currentData().toString()));
+    report::ReportRequest request;
+    request.names.push_back(core(m_of->currentData().toString()));
     if (const QString other = m_beside->currentData().toString(); !other.isEmpty())
-        wish.names.push_back(core(other));
+        request.names.push_back(core(other));
     if (m_looked == QStringList{m_of->currentData().toString(), m_beside->currentData().toString()})
-        wish.counting = m_counting;
-    wish.form = formAt(m_form).form;
-    if (wish.form == Form::pdf)
-        wish.format.paper = QPageSize(formAt(m_form).paper);
-    wish.format.size = sizes.at(static_cast<std::size_t>(std::max(m_size->currentIndex(), 0))).size;
-    wish.format.scheme = m_ground->currentIndex() == 1 ? Scheme::dark : Scheme::light;
-    wish.path = core(QFileInfo(m_file->text().trimmed()).absoluteFilePath());
-    return wish;
+        request.counting = m_counting;
+    request.form = formAt(m_form).form;
+    if (request.form == Form::pdf)
+        request.format.paper = QPageSize(formAt(m_form).paper);
+    request.format.size =
+        sizes.at(static_cast<std::size_t>(std::max(m_size->currentIndex(), 0))).size;
+    request.format.scheme = m_ground->currentIndex() == 1 ? Scheme::dark : Scheme::light;
+    request.path = core(QFileInfo(m_file->text().trimmed()).absoluteFilePath());
+    return request;
 }
 
 void ReportDialog::save()
@@ -205,7 +206,7 @@ void ReportDialog::save()
     if (report::formNamed(core(path)) != formAt(m_form).form)
         path += u'.' + QString::fromLatin1(formAt(m_form).ending);
     m_file->setText(path);
-    report::Wish wanted = wish();
+    report::ReportRequest wanted = request();
     if (QFileInfo(path).isFile()) {
         if (m_replaceAgreed != path) {
             m_replaceAgreed = path;

@@ -51,7 +51,7 @@ private:
     void suggestFile();
     void chooseFile();
     void takeEnd(const QString& problem);
-    report::Wish wish() const;
+    report::ReportRequest request() const;
 
     QStringList m_looked;
     report::Counting m_counting;

@@ -9,12 +9,13 @@ namespace holdband::ui {
 namespace {
 
 /// Empty, or why the report could not be made.
-QString made(const std::string& path, const report::Wish& wish, const report::Progress& progress)
+QString made(const std::string& path, const report::ReportRequest& request,
+             const report::Progress& progress)
 {
     const auto logbook = store::LogbookFile::open(path, store::Access::read);
     if (!logbook)
         return sentence(logbook.error());
-    const Done done = report::make(**logbook, wish, progress);
+    const Done done = report::make(**logbook, request, progress);
     return done ? QString() : sentence(done.error());
 }
 
@@ -33,7 +34,7 @@ ReportJob::~ReportJob()
     m_watcher.waitForFinished();
 }
 
-void ReportJob::start(const QString& logbook, report::Wish wish)
+void ReportJob::start(const QString& logbook, report::ReportRequest request)
 {
     m_stop = std::make_shared<std::atomic<bool>>(false);
     report::Progress progress;
@@ -42,9 +43,8 @@ void ReportJob::start(const QString& logbook, report::Wish wish)
         QMetaObject::invokeMethod(
             this, [this, step] { Q_EMIT stepped(step); }, Qt::QueuedConnection);
     };
-    m_watcher.setFuture(QtConcurrent::run([path = core(logbook), wish = std::move(wish), progress] {
-        return made(path, wish, progress);
-    }));
+    m_watcher.setFuture(QtConcurrent::run([path = core(logbook), request = std::move(request),
+                                           progress] { return made(path, request, progress); }));
 }
 
 } // namespace holdband::ui

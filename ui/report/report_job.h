@@ -18,7 +18,7 @@ public:
     /// Stops the work and waits for it.
     ~ReportJob() override;
 
-    void start(const QString& logbook, report::Wish wish);
+    void start(const QString& logbook, report::ReportRequest request);
     /// The work ends soon, with a Problem, and nothing is written.
     void stop() { *m_stop = true; }
     bool running() const { return m_watcher.isRunning(); }
