@@ -25,9 +25,9 @@ double kwhOf(const MeterReading& reading)
 
 } // namespace
 
-RegisterCheck::RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone,
+RegisterCheck::RegisterCheck(Meter meter, std::vector<MeterReading> stored, Zone zone,
                              char decimalSign)
-    : m_meter(std::move(meter)), m_standing(std::move(standing)), m_zone(std::move(zone)),
+    : m_meter(std::move(meter)), m_stored(std::move(stored)), m_zone(std::move(zone)),
       m_decimalSign(decimalSign)
 {
 }
@@ -135,9 +135,9 @@ std::string RegisterCheck::unusual(const MeterReading& reading, std::size_t next
         taken.event = MeterEvent::rollover;
     std::string why;
     if (next > 0)
-        why = aboveRatedPower(m_standing[next - 1], taken);
-    if (why.empty() && next < m_standing.size())
-        why = aboveRatedPower(taken, m_standing[next]);
+        why = aboveRatedPower(m_stored[next - 1], taken);
+    if (why.empty() && next < m_stored.size())
+        why = aboveRatedPower(taken, m_stored[next]);
     return why;
 }
 
@@ -148,9 +148,9 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
         result.doubt = std::move(doubt);
         return result;
     }
-    const auto next = std::lower_bound(m_standing.begin(), m_standing.end(), reading.at,
+    const auto next = std::lower_bound(m_stored.begin(), m_stored.end(), reading.at,
                                        [](const MeterReading& a, Instant at) { return a.at < at; });
-    if (next != m_standing.end() && next->at == reading.at) {
+    if (next != m_stored.end() && next->at == reading.at) {
         result.alreadyThere = kwhOf(*next) == kwhOf(reading);
         if (!result.alreadyThere)
             result.doubt = doubtful(
@@ -160,28 +160,28 @@ ReadingCheck RegisterCheck::check(const MeterReading& reading) const
                 Phrase::tr("correct that reading instead"));
         return result;
     }
-    if (next != m_standing.begin()) {
+    if (next != m_stored.begin()) {
         result.doubt = doubtBefore(reading, *std::prev(next));
         result.takenAsRollover =
             !result.doubt && !reading.event && kwhOf(reading) < kwhOf(*std::prev(next));
     }
-    if (!result.doubt && next != m_standing.end() && !next->event &&
-        kwhOf(reading) > kwhOf(*next) && !rolledOver(*next, reading))
+    if (!result.doubt && next != m_stored.end() && !next->event && kwhOf(reading) > kwhOf(*next) &&
+        !rolledOver(*next, reading))
         result.doubt =
             doubtful(ReadingDoubt::aboveAfter,
                      Phrase::tr("%1 is above the later %2").with(text(reading), text(*next)),
                      Phrase::tr("check the number and its time"));
     if (!result.doubt)
-        result.unusual = unusual(reading, static_cast<std::size_t>(next - m_standing.begin()),
+        result.unusual = unusual(reading, static_cast<std::size_t>(next - m_stored.begin()),
                                  result.takenAsRollover);
     return result;
 }
 
 void RegisterCheck::accept(const MeterReading& reading)
 {
-    const auto next = std::upper_bound(m_standing.begin(), m_standing.end(), reading.at,
+    const auto next = std::upper_bound(m_stored.begin(), m_stored.end(), reading.at,
                                        [](Instant at, const MeterReading& a) { return at < a.at; });
-    m_standing.insert(next, reading);
+    m_stored.insert(next, reading);
 }
 
 std::optional<MeterEvent> eventOf(const MeterReading& reading, const ReadingCheck& check)

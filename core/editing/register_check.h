@@ -13,10 +13,9 @@ namespace holdband::intake {
 
 class RegisterCheck {
 public:
-    /// `standing`: the stored readings in order of time, with corrections. `decimalSign`: used in
+    /// `stored`: the stored readings in order of time, with corrections. `decimalSign`: used in
     /// the sentences.
-    RegisterCheck(Meter meter, std::vector<MeterReading> standing, Zone zone,
-                  char decimalSign = '.');
+    RegisterCheck(Meter meter, std::vector<MeterReading> stored, Zone zone, char decimalSign = '.');
 
     /// The maximum power of the setups that the meter counts for, by name.
     void setRatedPower(std::map<std::string, Power> ratedPower);
@@ -31,7 +30,7 @@ public:
     /// tenth to its first.
     bool rolledOver(const MeterReading& reading, const MeterReading& before) const;
 
-    const std::vector<MeterReading>& standing() const { return m_standing; }
+    const std::vector<MeterReading>& stored() const { return m_stored; }
 
 private:
     std::optional<DoubtfulReading> ownDoubt(const MeterReading& reading) const;
@@ -43,7 +42,7 @@ private:
     std::string text(const MeterReading& reading) const;
 
     Meter m_meter;
-    std::vector<MeterReading> m_standing;
+    std::vector<MeterReading> m_stored;
     Zone m_zone;
     char m_decimalSign;
     std::map<std::string, Power> m_ratedPower;

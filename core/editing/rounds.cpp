@@ -49,9 +49,9 @@ Result<std::map<std::string, Power>> readRatedPower(const store::LogbookFile& lo
 }
 
 RegisterCheck checkOf(const MeterContext& context, const Meter& meter,
-                      std::vector<MeterReading> standing)
+                      std::vector<MeterReading> stored)
 {
-    RegisterCheck check(meter, std::move(standing), context.zone, context.decimalSign);
+    RegisterCheck check(meter, std::move(stored), context.zone, context.decimalSign);
     check.setRatedPower(context.ratedPower);
     return check;
 }

@@ -223,18 +223,18 @@ Done settle(const store::LogbookFile& logbook, const store::Change& change,
 {
     if (isNew)
         return {};
-    auto standing = store::readSettings(logbook);
-    HOLDBAND_TRY(standing);
+    auto existing = store::readSettings(logbook);
+    HOLDBAND_TRY(existing);
     const LogbookSettings& wanted = description.settings;
-    if (description.namesCurrency && !standing->currency.empty() &&
-        wanted.currency != standing->currency)
+    if (description.namesCurrency && !existing->currency.empty() &&
+        wanted.currency != existing->currency)
         return dataProblem(Phrase::tr("the logbook counts in %1, the description in %2")
-                               .with(standing->currency, wanted.currency),
+                               .with(existing->currency, wanted.currency),
                            logbook.path(), Phrase::tr("load it into another logbook"));
-    LogbookSettings merged = *standing;
+    LogbookSettings merged = *existing;
     if (description.namesCurrency)
         merged.currency = wanted.currency;
-    if (description.namesPrice && standing->tariff == Tariff{} && standing->tariffChanges.empty()) {
+    if (description.namesPrice && existing->tariff == Tariff{} && existing->tariffChanges.empty()) {
         merged.tariff = wanted.tariff;
         merged.tariffChanges = wanted.tariffChanges;
     }
@@ -247,9 +247,9 @@ Done settleWeighing(const store::LogbookFile& logbook, const store::Change& chan
 {
     if (description.weighing == Weighing{})
         return {};
-    auto standing = store::readWeighing(logbook);
-    HOLDBAND_TRY(standing);
-    return *standing == Weighing{} ? store::writeWeighing(change, description.weighing) : Done{};
+    auto existing = store::readWeighing(logbook);
+    HOLDBAND_TRY(existing);
+    return *existing == Weighing{} ? store::writeWeighing(change, description.weighing) : Done{};
 }
 
 Result<LoadReport> loadInto(const store::LogbookFile& logbook, const Description& description,

@@ -127,12 +127,12 @@ namespace {
 /// Saves only the prices: other settings may have changed meanwhile.
 Done savePrices(const store::Change& change, const LogbookSettings& typed)
 {
-    auto standing = store::readSettings(change.logbook());
-    HOLDBAND_TRY(standing);
-    standing->currency = typed.currency;
-    standing->tariff = typed.tariff;
-    standing->tariffChanges = typed.tariffChanges;
-    return store::writeSettings(change, *standing);
+    auto settings = store::readSettings(change.logbook());
+    HOLDBAND_TRY(settings);
+    settings->currency = typed.currency;
+    settings->tariff = typed.tariff;
+    settings->tariffChanges = typed.tariffChanges;
+    return store::writeSettings(change, *settings);
 }
 
 } // namespace

@@ -57,16 +57,16 @@ void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row
         row.usedWhy = Phrase::tr("The register rolled over in between: its top is added.");
 }
 
-void countAll(const Meter& meter, const std::vector<store::StoredReading>& standing,
+void countAll(const Meter& meter, const std::vector<store::StoredReading>& stored,
               std::vector<RegisterRow>& rows)
 {
     for (RegisterRow& row : rows) {
         if (row.reading.leftOut)
             continue;
         const auto here = std::lower_bound(
-            standing.begin(), standing.end(), row.reading.inForce.at,
+            stored.begin(), stored.end(), row.reading.inForce.at,
             [](const store::StoredReading& a, Instant at) { return a.inForce.at < at; });
-        if (here == standing.begin())
+        if (here == stored.begin())
             row.usedWhy = Phrase::tr("It is the first reading.");
         else
             countSince(meter, std::prev(here)->inForce, row);
@@ -76,16 +76,16 @@ void countAll(const Meter& meter, const std::vector<store::StoredReading>& stand
 Done readMeter(const store::LogbookFile& file, const Meter& meter, const std::optional<Span>& span,
                ReadingsView& view)
 {
-    auto standing = store::readMeterReadings(file, meter.name);
-    HOLDBAND_TRY(standing);
-    const Instant end = standing->empty() ? file.now() : standing->back().inForce.at;
+    auto stored = store::readMeterReadings(file, meter.name);
+    HOLDBAND_TRY(stored);
+    const Instant end = stored->empty() ? file.now() : stored->back().inForce.at;
     view.span = span.value_or(Span{end - meterStretch, end});
     auto list = store::listRegister(file, meter.name, view.span, mostShown);
     HOLDBAND_TRY(list);
     view.more = list->more;
     for (store::ListedRegister& reading : list->readings)
         view.registers.push_back({std::move(reading), {}, 0, {}});
-    countAll(meter, *standing, view.registers);
+    countAll(meter, *stored, view.registers);
     return {};
 }
 

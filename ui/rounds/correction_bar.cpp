@@ -90,23 +90,23 @@ void CorrectionBar::take(const results::RoundRow& row, const results::RoundCell&
     m_row = row;
     m_cell = cell;
     m_zone = zone;
-    const bool stands = cell.value.has_value();
+    const bool hasValue = cell.value.has_value();
     const QString when = shown(localText(cell.at, zone));
     QString words = shown(row.name) + QStringLiteral(" · ") + when;
-    if (stands)
+    if (hasValue)
         words += Words::tr(" · reads %1").arg(numberText(*cell.value, cell.decimals));
     else
         words += Words::tr(" · no reading: type what you wrote down");
     if (!cell.history.empty())
         words += QStringLiteral(" (") + shown(cell.history) + QLatin1Char(')');
     m_words->setText(words);
-    m_value->setText(stands ? numberText(*cell.value, cell.decimals) : QString());
+    m_value->setText(hasValue ? numberText(*cell.value, cell.decimals) : QString());
     m_time->setText(typedTime(cell.at, zone));
-    m_time->setVisible(!stands);
+    m_time->setVisible(!hasValue);
     m_why->clear();
     m_note->setText(shown(cell.note));
-    m_note->setVisible(stands);
-    m_away->setVisible(stands);
+    m_note->setVisible(hasValue);
+    m_away->setVisible(hasValue);
     m_message->clear();
     m_message->hide();
     m_question->hide();
@@ -169,12 +169,12 @@ void CorrectionBar::keep()
     if (sameValue && core(m_note->text().trimmed()) != m_cell.note)
         saveNote();
     else if (m_row.kind == results::RoundKind::meter)
-        keepRegister();
+        saveTypedRegister();
     else
         saveHand();
 }
 
-void CorrectionBar::keepRegister()
+void CorrectionBar::saveTypedRegister()
 {
     const auto at = instant();
     if (!at)
@@ -247,7 +247,7 @@ void CorrectionBar::takeAnswer(Answer answer)
 void CorrectionBar::saveRegister(const MeterReading& reading)
 {
     if (m_cell.value)
-        change(correctingRegister(standing(), reading, typedNote()), correctedText());
+        change(correctingRegister(stored(), reading, typedNote()), correctedText());
     else
         change(addingRegister(m_row, reading), addedText());
 }
@@ -278,7 +278,7 @@ void CorrectionBar::saveHand()
         !confirmed(askFarOutside(m_value->text(), m_row)))
         return;
     if (m_cell.value)
-        change(correctingHand(standing(), *reading, typedNote()), correctedText());
+        change(correctingHand(stored(), *reading, typedNote()), correctedText());
     else
         change(addingHand(m_row, *reading), addedText());
 }
@@ -286,17 +286,17 @@ void CorrectionBar::saveHand()
 /// Saves a change of the note alone.
 void CorrectionBar::saveNote()
 {
-    change(settingNote(standing(), core(m_note->text().trimmed())),
+    change(settingNote(stored(), core(m_note->text().trimmed())),
            Words::tr("The note is changed."));
 }
 
 void CorrectionBar::takeAway()
 {
-    change(takingAway(standing(), core(m_why->text().trimmed())),
+    change(deletingReading(stored(), core(m_why->text().trimmed())),
            Words::tr("Deleted. Undo restores it."));
 }
 
-StandingReading CorrectionBar::standing() const
+RowReading CorrectionBar::stored() const
 {
     return {m_row, m_cell.id};
 }

@@ -49,7 +49,7 @@ private:
     void layOut();
     void keep();
     void takeAway();
-    void keepRegister();
+    void saveTypedRegister();
     void saveHand();
     void saveNote();
     void checkRegister(const MeterReading& reading);
@@ -57,7 +57,7 @@ private:
     void takeAnswer(Answer answer);
     void saveRegister(const MeterReading& reading);
     void replaceMeter();
-    StandingReading standing() const;
+    RowReading stored() const;
     CorrectionNote typedNote() const;
     void change(const ReadingChange& work, const QString& words);
     std::optional<Instant> instant();

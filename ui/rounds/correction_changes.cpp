@@ -25,12 +25,11 @@ ReadingChange saving(const intake::TypedRound& round)
     });
 }
 
-Done setNote(const store::LogbookFile& file, const StandingReading& standing,
-             const std::string& note)
+Done setNote(const store::LogbookFile& file, const RowReading& stored, const std::string& note)
 {
-    if (standing.row.kind == results::RoundKind::meter)
-        return intake::setRegisterNote(file, standing.row.name, {standing.id}, note);
-    return intake::setHandNote(file, ownerOf(standing.row), {standing.id}, note);
+    if (stored.row.kind == results::RoundKind::meter)
+        return intake::setRegisterNote(file, stored.row.name, {stored.id}, note);
+    return intake::setHandNote(file, ownerOf(stored.row), {stored.id}, note);
 }
 
 } // namespace
@@ -57,41 +56,41 @@ ReadingChange replacingMeter(const results::RoundRow& row, const MeterReading& r
     });
 }
 
-ReadingChange correctingRegister(const StandingReading& standing, const MeterReading& reading,
+ReadingChange correctingRegister(const RowReading& stored, const MeterReading& reading,
                                  const CorrectionNote& note)
 {
-    return done([standing, reading, note](const store::LogbookFile& file) -> Done {
+    return done([stored, reading, note](const store::LogbookFile& file) -> Done {
         if (note.note)
-            HOLDBAND_TRY(setNote(file, standing, *note.note));
-        return intake::correctRegister(file, standing.row.name, {standing.id},
+            HOLDBAND_TRY(setNote(file, stored, *note.note));
+        return intake::correctRegister(file, stored.row.name, {stored.id},
                                        reading.registerReading.kilowattHours(), reading.decimals,
                                        note.why, decimalSign());
     });
 }
 
-ReadingChange correctingHand(const StandingReading& standing, const HandReading& reading,
+ReadingChange correctingHand(const RowReading& stored, const HandReading& reading,
                              const CorrectionNote& note)
 {
-    return done([standing, reading, note](const store::LogbookFile& file) -> Done {
+    return done([stored, reading, note](const store::LogbookFile& file) -> Done {
         if (note.note)
-            HOLDBAND_TRY(setNote(file, standing, *note.note));
-        return intake::correctHand(file, ownerOf(standing.row), {standing.id}, reading.value,
+            HOLDBAND_TRY(setNote(file, stored, *note.note));
+        return intake::correctHand(file, ownerOf(stored.row), {stored.id}, reading.value,
                                    reading.decimals, reading.unit, note.why);
     });
 }
 
-ReadingChange settingNote(const StandingReading& standing, const std::string& note)
+ReadingChange settingNote(const RowReading& stored, const std::string& note)
 {
     return done(
-        [standing, note](const store::LogbookFile& file) { return setNote(file, standing, note); });
+        [stored, note](const store::LogbookFile& file) { return setNote(file, stored, note); });
 }
 
-ReadingChange takingAway(const StandingReading& standing, const std::string& why)
+ReadingChange deletingReading(const RowReading& stored, const std::string& why)
 {
-    return done([standing, why](const store::LogbookFile& file) {
-        if (standing.row.kind == results::RoundKind::meter)
-            return intake::deleteRegister(file, standing.row.name, {standing.id}, why);
-        return intake::deleteHand(file, ownerOf(standing.row), {standing.id}, why);
+    return done([stored, why](const store::LogbookFile& file) {
+        if (stored.row.kind == results::RoundKind::meter)
+            return intake::deleteRegister(file, stored.row.name, {stored.id}, why);
+        return intake::deleteHand(file, ownerOf(stored.row), {stored.id}, why);
     });
 }
 

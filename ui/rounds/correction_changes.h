@@ -17,7 +17,7 @@ namespace holdband::ui {
 using ReadingChange = std::function<Result<bool>(const store::LogbookFile&)>;
 
 /// A stored reading: its row, and its id in the store.
-struct StandingReading {
+struct RowReading {
     results::RoundRow row;
     std::int64_t id = 0;
 };
@@ -34,11 +34,11 @@ ReadingChange addingHand(const results::RoundRow& row, const HandReading& readin
 /// Adds the reading as the first of another meter that replaced the row's.
 ReadingChange replacingMeter(const results::RoundRow& row, const MeterReading& reading);
 
-ReadingChange correctingRegister(const StandingReading& standing, const MeterReading& reading,
+ReadingChange correctingRegister(const RowReading& stored, const MeterReading& reading,
                                  const CorrectionNote& note);
-ReadingChange correctingHand(const StandingReading& standing, const HandReading& reading,
+ReadingChange correctingHand(const RowReading& stored, const HandReading& reading,
                              const CorrectionNote& note);
-ReadingChange settingNote(const StandingReading& standing, const std::string& note);
-ReadingChange takingAway(const StandingReading& standing, const std::string& why);
+ReadingChange settingNote(const RowReading& stored, const std::string& note);
+ReadingChange deletingReading(const RowReading& stored, const std::string& why);
 
 } // namespace holdband::ui

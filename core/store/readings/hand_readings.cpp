@@ -86,13 +86,13 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
     const Database& database = change.database();
     auto id = ownerId(database, owner);
     HOLDBAND_TRY(id);
-    auto standing = query(
+    auto existing = query(
         database,
         "SELECT 1 FROM hand_readings WHERE " + columnOf(owner) +
             " = ? AND at = ? AND set_aside = 0",
         [](const Statement&) { return true; }, *id, toMs(reading.at));
-    HOLDBAND_TRY(standing);
-    if (!standing->empty())
+    HOLDBAND_TRY(existing);
+    if (!existing->empty())
         return dataProblem(
             Phrase::tr("\"%1\" has a reading at that instant already").with(owner.name));
     HOLDBAND_TRY(execute(

@@ -52,7 +52,7 @@ Done moveBack(const Database& database, std::int64_t import)
     return execute(database, "DELETE FROM aside_readings WHERE import = ?", import);
 }
 
-Result<bool> stands(const Database& database, std::int64_t import)
+Result<bool> importIsInForce(const Database& database, std::int64_t import)
 {
     auto rows = query(
         database, "SELECT 1 FROM imports WHERE id = ? AND taken_back_at IS NULL",
@@ -64,7 +64,7 @@ Result<bool> stands(const Database& database, std::int64_t import)
 Done settleOne(const Database& database, std::int64_t import,
                const std::vector<std::int64_t>& sensors)
 {
-    auto wanted = stands(database, import);
+    auto wanted = importIsInForce(database, import);
     HOLDBAND_TRY(wanted);
     if (*wanted)
         return moveBack(database, import);
@@ -84,9 +84,9 @@ Done settleUnrecorded(const Change& change, ImportId import)
 }
 
 /// Readings that were deleted on their own stay deleted.
-Done setMetersWithdrawn(const Change& change, ImportId import, bool aside)
+Done setMetersWithdrawn(const Change& change, ImportId import, bool withdrawn)
 {
-    if (!aside) {
+    if (!withdrawn) {
         auto taken = query(
             change.database(),
             "SELECT 1 FROM meter_readings a JOIN meter_readings b ON b.meter = a.meter AND "
@@ -100,7 +100,7 @@ Done setMetersWithdrawn(const Change& change, ImportId import, bool aside)
     }
     return execute(change.database(),
                    "UPDATE meter_readings SET set_aside = ? WHERE import = ? AND set_aside = ?",
-                   aside ? 1 : 0, import.value, aside ? 0 : 1);
+                   withdrawn ? 1 : 0, import.value, withdrawn ? 0 : 1);
 }
 
 std::int64_t numberIn(const std::string& text)
@@ -136,9 +136,9 @@ Done withdraw(const Change& change, ImportId import)
 
 Done withdrawAt(const Change& change, ImportId import, Instant when)
 {
-    auto standing = stands(change.database(), import.value);
-    HOLDBAND_TRY(standing);
-    if (!*standing)
+    auto inForce = importIsInForce(change.database(), import.value);
+    HOLDBAND_TRY(inForce);
+    if (!*inForce)
         return {};
     HOLDBAND_TRY(execute(change.database(), "UPDATE imports SET taken_back_at = ? WHERE id = ?",
                          toMs(when), import.value));
@@ -168,9 +168,9 @@ Result<TouchedImports> TouchedImports::in(const Database& database, const Change
     }
     TouchedImports touched;
     for (auto& [import, listed] : sensors) {
-        auto standing = sensorsOf(database, import);
-        HOLDBAND_TRY(standing);
-        listed.insert(listed.end(), standing->begin(), standing->end());
+        auto stored = sensorsOf(database, import);
+        HOLDBAND_TRY(stored);
+        listed.insert(listed.end(), stored->begin(), stored->end());
         std::sort(listed.begin(), listed.end());
         listed.erase(std::unique(listed.begin(), listed.end()), listed.end());
         touched.m_sensors.emplace_back(import, std::move(listed));

@@ -37,10 +37,10 @@ RecordedRegister recordedFrom(const Statement& row)
     auto recorded = meterReadingFrom<RecordedRegister>(row);
     if (!row.isNull(6))
         recorded.source = ReadingSource{{row.integer(6)}, row.optionalInteger(7).value_or(0)};
-    const std::int64_t aside = row.integer(8);
-    recorded.withdrawn = aside == 1;
-    if (aside != 0 && aside != 1)
-        recorded.leftOutBy = HistoryEntryId{aside};
+    const std::int64_t setAside = row.integer(8);
+    recorded.withdrawn = setAside == 1;
+    if (setAside != 0 && setAside != 1)
+        recorded.leftOutBy = HistoryEntryId{setAside};
     return recorded;
 }
 
@@ -134,11 +134,11 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
     const Database& database = change.database();
     auto id = idOf(database, "meters", "meter", meter);
     HOLDBAND_TRY(id);
-    auto standing = query(
+    auto existing = query(
         database, "SELECT 1 FROM meter_readings WHERE meter = ? AND at = ? AND set_aside = 0",
         [](const Statement& row) { return row.integer(0); }, *id, toMs(reading.at));
-    HOLDBAND_TRY(standing);
-    if (!standing->empty())
+    HOLDBAND_TRY(existing);
+    if (!existing->empty())
         return dataProblem(
             Phrase::tr("the meter \"%1\" has a reading at that instant already").with(meter));
     std::optional<std::int64_t> import;

@@ -306,20 +306,20 @@ Result<std::vector<NamedPlan>> readPlans(const LogbookFile& logbook)
 Done savePlan(const Change& change, const NamedPlan& plan)
 {
     const Database& database = change.database();
-    auto standing = query(
+    auto existing = query(
         database, "SELECT id FROM plans WHERE name = ?",
         [](const Statement& row) { return row.integer(0); }, std::string_view(plan.name));
-    HOLDBAND_TRY(standing);
-    if (standing->empty()) {
+    HOLDBAND_TRY(existing);
+    if (existing->empty()) {
         HOLDBAND_TRY(checkNameIsFree(database, "plans", "plan", plan.name));
         HOLDBAND_TRY(execute(database, "INSERT INTO plans (name, note) VALUES (?, '')",
                              std::string_view(plan.name)));
-        standing->push_back(database.lastRowId());
+        existing->push_back(database.lastRowId());
     }
     HOLDBAND_TRY(execute(database, "UPDATE plans SET note = ?, tolerance_k = ? WHERE id = ?",
                          std::string_view(plan.note), storedNumber(plan.tolerance),
-                         standing->front()));
-    return writeSchedule(database, planStages, standing->front(), plan.schedule);
+                         existing->front()));
+    return writeSchedule(database, planStages, existing->front(), plan.schedule);
 }
 
 Done removePlan(const Change& change, const std::string& name)
