@@ -7,38 +7,38 @@ namespace holdband {
 namespace {
 
 /// The target of a stage's ramp at an instant inside it.
-Temperature rampAt(const ScheduledStage& laid, Instant at)
+Temperature rampAt(const ScheduledStage& scheduled, Instant at)
 {
-    const double whole = laid.stage.length ? laid.stage.length->count() : 0.0;
+    const double whole = scheduled.stage.length ? scheduled.stage.length->count() : 0.0;
     if (!(whole > 0.0))
-        return laid.stage.target;
-    const double share = std::clamp(hoursBetween(laid.start, at) / whole, 0.0, 1.0);
-    return laid.startTarget + (laid.stage.target - laid.startTarget) * share;
+        return scheduled.stage.target;
+    const double share = std::clamp(hoursBetween(scheduled.start, at) / whole, 0.0, 1.0);
+    return scheduled.startTarget + (scheduled.stage.target - scheduled.startTarget) * share;
 }
 
-Temperature standsAt(const ScheduledStage& laid, Instant at)
+Temperature targetOf(const ScheduledStage& scheduled, Instant at)
 {
-    return laid.stage.kind == StageKind::ramp ? rampAt(laid, at) : laid.stage.target;
+    return scheduled.stage.kind == StageKind::ramp ? rampAt(scheduled, at) : scheduled.stage.target;
 }
 
 /// Ends the stage at an instant inside it.
-void cutAt(ScheduledStage& laid, Instant at)
+void cutAt(ScheduledStage& scheduled, Instant at)
 {
-    if (laid.end && *laid.end <= at)
+    if (scheduled.end && *scheduled.end <= at)
         return;
-    laid.stage.target = standsAt(laid, at);
-    laid.end = at;
-    laid.stage.length = Hours{at - laid.start};
+    scheduled.stage.target = targetOf(scheduled, at);
+    scheduled.end = at;
+    scheduled.stage.length = Hours{at - scheduled.start};
 }
 
 /// Lets the stage begin at an instant inside it, from the target that applied until then.
-void beginAt(ScheduledStage& laid, Instant at, Temperature heldUntilThen)
+void beginAt(ScheduledStage& scheduled, Instant at, Temperature heldUntilThen)
 {
-    laid.start = at;
-    if (laid.stage.kind == StageKind::ramp)
-        laid.startTarget = heldUntilThen;
-    if (laid.end)
-        laid.stage.length = Hours{*laid.end - at};
+    scheduled.start = at;
+    if (scheduled.stage.kind == StageKind::ramp)
+        scheduled.startTarget = heldUntilThen;
+    if (scheduled.end)
+        scheduled.stage.length = Hours{*scheduled.end - at};
 }
 
 bool goesOn(const ScheduledStage& before, const ScheduledStage& after)
@@ -61,8 +61,10 @@ std::optional<Instant> plannedEnd(const Stage& stage, Instant start)
 std::vector<ScheduledStage> changedAt(std::vector<ScheduledStage> old,
                                       std::vector<ScheduledStage> fresh, Instant at)
 {
-    std::erase_if(old, [&](const ScheduledStage& laid) { return laid.start >= at; });
-    std::erase_if(fresh, [&](const ScheduledStage& laid) { return laid.end && *laid.end <= at; });
+    std::erase_if(old, [&](const ScheduledStage& scheduled) { return scheduled.start >= at; });
+    std::erase_if(fresh, [&](const ScheduledStage& scheduled) {
+        return scheduled.end && *scheduled.end <= at;
+    });
     if (old.empty() || fresh.empty())
         return old.empty() ? fresh : old;
     ScheduledStage& last = old.back();
@@ -86,7 +88,7 @@ std::vector<ScheduledStage> changedAt(std::vector<ScheduledStage> old,
 std::vector<ScheduledStage> layOut(const Schedule& schedule, Instant pitched,
                                    const std::vector<Instant>& stageEnds)
 {
-    std::vector<ScheduledStage> laid;
+    std::vector<ScheduledStage> scheduled;
     Instant start = pitched;
     Temperature before;
     for (const Stage& stage : schedule) {
@@ -95,40 +97,40 @@ std::vector<ScheduledStage> layOut(const Schedule& schedule, Instant pitched,
         const auto ended = std::upper_bound(stageEnds.begin(), stageEnds.end(), start);
         if (ended != stageEnds.end() && (!next.end || *ended < *next.end))
             cutAt(next, *ended);
-        laid.push_back(next);
+        scheduled.push_back(next);
         if (!next.end)
             break;
         start = *next.end;
         before = next.stage.target;
     }
-    return laid;
+    return scheduled;
 }
 
 std::vector<ScheduledStage> stagesInForce(const Batch& batch)
 {
-    std::vector<ScheduledStage> laid = layOut(batch.schedule, batch.pitched, batch.stageEnds);
+    std::vector<ScheduledStage> scheduled = layOut(batch.schedule, batch.pitched, batch.stageEnds);
     for (const PlanChange& change : batch.planChanges)
-        laid = changedAt(std::move(laid), layOut(change.schedule, batch.pitched, batch.stageEnds),
-                         change.from);
-    return laid;
+        scheduled = changedAt(std::move(scheduled),
+                              layOut(change.schedule, batch.pitched, batch.stageEnds), change.from);
+    return scheduled;
 }
 
 Schedule scheduleInForce(const Batch& batch)
 {
     Schedule schedule;
-    for (ScheduledStage& laid : stagesInForce(batch)) {
-        if (!laid.end)
-            laid.stage.length.reset();
-        schedule.push_back(std::move(laid.stage));
+    for (ScheduledStage& scheduled : stagesInForce(batch)) {
+        if (!scheduled.end)
+            scheduled.stage.length.reset();
+        schedule.push_back(std::move(scheduled.stage));
     }
     return schedule;
 }
 
-std::optional<Temperature> targetAt(const std::vector<ScheduledStage>& laid, Instant at)
+std::optional<Temperature> targetAt(const std::vector<ScheduledStage>& scheduled, Instant at)
 {
-    for (const ScheduledStage& stage : laid) {
+    for (const ScheduledStage& stage : scheduled) {
         if (stage.start <= at && (!stage.end || at < *stage.end))
-            return standsAt(stage, at);
+            return targetOf(stage, at);
     }
     return std::nullopt;
 }

@@ -34,6 +34,6 @@ std::vector<ScheduledStage> stagesInForce(const Batch& batch);
 Schedule scheduleInForce(const Batch& batch);
 
 /// The target at an instant, °C; absent outside all stages. A ramp without end has none.
-std::optional<Temperature> targetAt(const std::vector<ScheduledStage>& laid, Instant at);
+std::optional<Temperature> targetAt(const std::vector<ScheduledStage>& scheduled, Instant at);
 
 } // namespace holdband

@@ -33,19 +33,20 @@ Done notAhead(Instant at, Instant now)
     return {};
 }
 
-const ScheduledStage* inProgress(const std::vector<ScheduledStage>& laid, Instant at)
+const ScheduledStage* inProgress(const std::vector<ScheduledStage>& scheduled, Instant at)
 {
-    const auto found = std::find_if(laid.begin(), laid.end(), [&](const ScheduledStage& stage) {
-        return stage.start <= at && (!stage.end || at < *stage.end);
-    });
-    return found == laid.end() ? nullptr : &*found;
+    const auto found =
+        std::find_if(scheduled.begin(), scheduled.end(), [&](const ScheduledStage& stage) {
+            return stage.start <= at && (!stage.end || at < *stage.end);
+        });
+    return found == scheduled.end() ? nullptr : &*found;
 }
 
-const ScheduledStage* beginningAt(const std::vector<ScheduledStage>& laid, Instant at)
+const ScheduledStage* beginningAt(const std::vector<ScheduledStage>& scheduled, Instant at)
 {
-    const auto found = std::find_if(laid.begin(), laid.end(),
+    const auto found = std::find_if(scheduled.begin(), scheduled.end(),
                                     [&](const ScheduledStage& stage) { return stage.start == at; });
-    return found == laid.end() ? nullptr : &*found;
+    return found == scheduled.end() ? nullptr : &*found;
 }
 
 Done mayEndStage(const Batch& batch, Instant at, Instant now)
@@ -112,8 +113,8 @@ Result<Step> batchEndStep(const Batch& batch, Instant at, Instant now, const Uni
     Step step{batch, {}, {store::HistoryVerb::batchEnded, {batch.name}}};
     step.batch.ended = at;
     step.words = Words::tr("%1 ends at %2.").arg(shown(batch.name), timeWords(at, format));
-    const auto laid = stagesInForce(batch);
-    if (const ScheduledStage* current = inProgress(laid, at))
+    const auto scheduled = stagesInForce(batch);
+    if (const ScheduledStage* current = inProgress(scheduled, at))
         step.words += Words::tr(" %1 is its last stage.").arg(shown(current->stage.label));
     return step;
 }

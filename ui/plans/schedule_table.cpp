@@ -8,27 +8,28 @@ namespace holdband::ui {
 
 namespace {
 
-QString endText(const ScheduledStage& laid, const Batch& batch, const UnitFormat& format)
+QString endText(const ScheduledStage& scheduled, const Batch& batch, const UnitFormat& format)
 {
-    if (batch.ended && (!laid.end || *laid.end > *batch.ended))
+    if (batch.ended && (!scheduled.end || *scheduled.end > *batch.ended))
         return Words::tr("%1 (end)").arg(shown(localShortText(*batch.ended, format.zone)));
-    if (laid.end)
-        return shown(localShortText(*laid.end, format.zone));
-    if (laid.stage.until == StageUntil::gravity && laid.stage.untilGravity)
-        return Words::tr("until %1").arg(shown(gravityText(*laid.stage.untilGravity, format.sign)));
-    return laid.stage.until == StageUntil::turnedDown ? Words::tr("until turned down")
-                                                      : Words::tr("to the end");
+    if (scheduled.end)
+        return shown(localShortText(*scheduled.end, format.zone));
+    if (scheduled.stage.until == StageUntil::gravity && scheduled.stage.untilGravity)
+        return Words::tr("until %1")
+            .arg(shown(gravityText(*scheduled.stage.untilGravity, format.sign)));
+    return scheduled.stage.until == StageUntil::turnedDown ? Words::tr("until turned down")
+                                                           : Words::tr("to the end");
 }
 
 } // namespace
 
-TableText scheduleTable(const std::vector<ScheduledStage>& laid, const Batch& batch,
+TableText scheduleTable(const std::vector<ScheduledStage>& scheduled, const Batch& batch,
                         const UnitFormat& format)
 {
     TableText table;
     table.header = {Words::tr("Stage"), Words::tr("target"), Words::tr("from"), Words::tr("to")};
     table.numeric = {false, true, false, false};
-    for (const ScheduledStage& stage : laid) {
+    for (const ScheduledStage& stage : scheduled) {
         if (batch.ended && stage.start >= *batch.ended)
             break;
         const QString target =
@@ -44,11 +45,11 @@ TableText scheduleTable(const std::vector<ScheduledStage>& laid, const Batch& ba
 
 std::vector<ScheduledStage> firstPlanned(const Batch& batch)
 {
-    std::vector<ScheduledStage> laid;
+    std::vector<ScheduledStage> scheduled;
     std::vector<Instant> waiting; // ends that the brewer gave to stages without hours
     for (const Instant end : batch.stageEnds) {
-        laid = layOut(batch.schedule, batch.pitched, waiting);
-        if (!laid.empty() && !laid.back().end && laid.back().start < end)
+        scheduled = layOut(batch.schedule, batch.pitched, waiting);
+        if (!scheduled.empty() && !scheduled.back().end && scheduled.back().start < end)
             waiting.push_back(end);
     }
     return layOut(batch.schedule, batch.pitched, waiting);
@@ -62,9 +63,9 @@ QStringList planHistory(const Batch& batch, const UnitFormat& format)
                      .arg(shown(localShortText(change.from, format.zone)),
                           change.why.empty() ? QString()
                                              : QStringLiteral(": ") + shown(change.why));
-    const auto laid = stagesInForce(batch);
+    const auto scheduled = stagesInForce(batch);
     for (const Instant end : batch.stageEnds) {
-        for (const ScheduledStage& stage : laid) {
+        for (const ScheduledStage& stage : scheduled) {
             if (stage.end == end)
                 lines << Words::tr("%1 was ended by hand at %2.")
                              .arg(shown(stage.stage.label),

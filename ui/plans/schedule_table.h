@@ -8,7 +8,7 @@
 namespace holdband::ui {
 
 /// Stage, target, from, to.
-TableText scheduleTable(const std::vector<ScheduledStage>& laid, const Batch& batch,
+TableText scheduleTable(const std::vector<ScheduledStage>& scheduled, const Batch& batch,
                         const UnitFormat& format);
 /// The first plan, from pitching on.
 std::vector<ScheduledStage> firstPlanned(const Batch& batch);

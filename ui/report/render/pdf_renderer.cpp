@@ -73,9 +73,9 @@ private:
     double leastOf(const Block& block) const
     {
         if (const auto* table = std::get_if<Table>(&block)) {
-            const PdfTable laid(m_flow, *table, m_colours, tableFont());
+            const PdfTable layout(m_flow, *table, m_colours, tableFont());
             // A short table is not split.
-            return laid.height() < 0.3 * m_flow.height() ? laid.height() : laid.leastHeight();
+            return layout.height() < 0.3 * m_flow.height() ? layout.height() : layout.leastHeight();
         }
         if (const auto* figure = std::get_if<Figure>(&block))
             return heightOf(*figure);
@@ -125,9 +125,9 @@ private:
     {
         if (table.shown == Shown::amongFigures)
             return;
-        PdfTable laid(m_flow, table, m_colours, tableFont());
-        m_flow.need(laid.leastHeight());
-        laid.put();
+        PdfTable layout(m_flow, table, m_colours, tableFont());
+        m_flow.need(layout.leastHeight());
+        layout.put();
         m_flow.space(7.0);
         if (table.rows.size() > table.mostRows)
             words(moreRows(table.rows.size() - table.mostRows), fontOf(8.8), m_colours.muted);
