@@ -238,7 +238,7 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
     return options;
 }
 
-void reportAsides(const intake::ImportReport& imported)
+void reportIgnored(const intake::ImportReport& imported)
 {
     reportWarnings(imported);
     for (const std::string& header : imported.file.ignoredColumns)
@@ -290,7 +290,7 @@ int import(const Call& call)
     if (!imported)
         return fail(imported.error());
     print(importText(*imported, options->dryRun));
-    reportAsides(*imported);
+    reportIgnored(*imported);
     if (rejects) {
         const Done written = exchange::writeNewFile(*rejects, intake::rejectsCsv(*imported));
         if (!written)

@@ -182,8 +182,8 @@ void noteOneMeter(Notes& notes, const ComparisonSide& a, const ComparisonSide& b
 double batchesAtOnce(const ComparisonSide& side)
 {
     double weighted = 0.0;
-    for (const ConcurrentBatch& tenant : side.input->concurrentBatches)
-        weighted += intersection(tenant.span, side.input->span).hours();
+    for (const ConcurrentBatch& concurrent : side.input->concurrentBatches)
+        weighted += intersection(concurrent.span, side.input->span).hours();
     const double hours = side.input->span.hours();
     return hours > 0.0 ? weighted / hours : 1.0;
 }

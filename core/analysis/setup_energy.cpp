@@ -153,9 +153,9 @@ std::vector<WeightedSpan> sharesOf(const std::vector<ConcurrentBatch>& concurren
 {
     const ConcurrentBatch& own = concurrentBatches[which];
     std::vector<Instant> changes;
-    for (const ConcurrentBatch& tenant : concurrentBatches) {
-        changes.push_back(tenant.span.start);
-        changes.push_back(tenant.span.end);
+    for (const ConcurrentBatch& concurrent : concurrentBatches) {
+        changes.push_back(concurrent.span.start);
+        changes.push_back(concurrent.span.end);
     }
     std::vector<WeightedSpan> shares;
     if (own.span.empty())
@@ -164,8 +164,8 @@ std::vector<WeightedSpan> sharesOf(const std::vector<ConcurrentBatch>& concurren
     for (std::size_t i = 1; i < edges.size(); ++i) {
         const Span part{edges[i - 1], edges[i]};
         double all = 0.0;
-        for (const ConcurrentBatch& tenant : concurrentBatches)
-            all += intersection(tenant.span, part).empty() ? 0.0 : tenant.part;
+        for (const ConcurrentBatch& concurrent : concurrentBatches)
+            all += intersection(concurrent.span, part).empty() ? 0.0 : concurrent.part;
         const double weight = own.part / all;
         if (!shares.empty() && shares.back().weight == weight)
             shares.back().span.end = part.end;
@@ -191,8 +191,8 @@ std::vector<SharedTime> sharedTimes(const std::vector<ConcurrentBatch>& concurre
 std::vector<Span> idleSpans(const std::vector<ConcurrentBatch>& concurrentBatches, Span span)
 {
     std::vector<Span> busy;
-    for (const ConcurrentBatch& tenant : concurrentBatches)
-        busy.push_back(intersection(tenant.span, span));
+    for (const ConcurrentBatch& concurrent : concurrentBatches)
+        busy.push_back(intersection(concurrent.span, span));
     std::vector<Span> idle;
     Instant from = span.start;
     for (const Span& taken : unite(std::move(busy))) {

@@ -130,7 +130,7 @@ Done ReadingsLoader::addChecked(const DescribedReading& described)
     MeterReading inForce = described.inForce;
     inForce.event = intake::eventOf(inForce, check);
     (*meter)->accept(inForce);
-    return keepWithHistory(described, inForce);
+    return addWithHistory(described, inForce);
 }
 
 Done ReadingsLoader::addUnchecked(const std::function<bool(const DescribedReading&)>& which)
@@ -138,14 +138,13 @@ Done ReadingsLoader::addUnchecked(const std::function<bool(const DescribedReadin
     for (std::size_t i = 0; i < m_description.meterReadings.size(); ++i) {
         const DescribedReading& reading = m_description.meterReadings[i];
         if (which(reading))
-            HOLDBAND_TRY(
-                placed(keepWithHistory(reading, reading.inForce), at("meter_readings", i)));
+            HOLDBAND_TRY(placed(addWithHistory(reading, reading.inForce), at("meter_readings", i)));
     }
     return {};
 }
 
 /// The first typed value is added as the reading, each later value as a correction of it.
-Done ReadingsLoader::keepWithHistory(const DescribedReading& described, const MeterReading& inForce)
+Done ReadingsLoader::addWithHistory(const DescribedReading& described, const MeterReading& inForce)
 {
     MeterReading first = inForce;
     if (!described.before.empty()) {

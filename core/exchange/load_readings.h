@@ -39,7 +39,7 @@ private:
     Result<intake::RegisterCheck*> registerOf(const std::string& meter);
     Done addChecked(const DescribedReading& described);
     Done addUnchecked(const std::function<bool(const DescribedReading&)>& which);
-    Done keepWithHistory(const DescribedReading& described, const MeterReading& inForce);
+    Done addWithHistory(const DescribedReading& described, const MeterReading& inForce);
     Done addHandReading(const DescribedHandReading& described);
     std::optional<store::ReadingSource> sourceOf(const DescribedReading& described) const;
     std::optional<store::HistoryEntryId> leftOutBy(const DescribedReading& described) const;

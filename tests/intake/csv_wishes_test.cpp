@@ -159,7 +159,7 @@ TEST_F(CsvRequirements, duplicatesAreReadingsOfTheSameInstantOnly)
     EXPECT_EQ(again->alreadyThere(), 4);
     const auto other = import("Time,Beer\n2026-03-07 06:00,21\n");
     ASSERT_EQ(other->conflicting(), 1);
-    EXPECT_EQ(other->rows.conflicting.front().stands, 20.0);
+    EXPECT_EQ(other->rows.conflicting.front().stored, 20.0);
 }
 
 TEST_F(CsvRequirements, anImportIsWithdrawnCompletelyAndRestored)

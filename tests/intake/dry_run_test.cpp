@@ -64,7 +64,7 @@ std::string listOf(const std::vector<intake::ReportedRow>& rows)
     for (const intake::ReportedRow& row : rows)
         text += std::to_string(row.line) + "/" + std::to_string(row.column) + "/" +
                 std::to_string(toMs(row.at)) + "/" + std::to_string(row.value) + "/" +
-                (row.stands ? std::to_string(*row.stands) : "-") + " ";
+                (row.stored ? std::to_string(*row.stored) : "-") + " ";
     return text;
 }
 

@@ -116,12 +116,15 @@ void LayoutChoices::fillHeaders(const intake::LogPreview& preview,
 {
     m_header->clear();
     // A delimiter chosen without a header line: the header is detected again.
-    const bool anew = layoutRequest.delimiter && preview.asked.delimiter == layoutRequest.delimiter;
+    const bool detectedAgain =
+        layoutRequest.delimiter && preview.asked.delimiter == layoutRequest.delimiter;
     const auto line =
-        anew && !preview.asked.headerLine
+        detectedAgain && !preview.asked.headerLine
             ? std::optional(preview.layout.headerLine)
-            : (preview.found && !anew ? std::optional(preview.found->headerLine) : std::nullopt);
-    const std::string why = preview.found && !anew ? preview.found->headerReason : std::string();
+            : (preview.found && !detectedAgain ? std::optional(preview.found->headerLine)
+                                               : std::nullopt);
+    const std::string why =
+        preview.found && !detectedAgain ? preview.found->headerReason : std::string();
     m_header->addItem(line ? asFound(headerName(*line), why) : Words::tr("as found"));
     m_header->addItem(Words::tr("none: the columns are numbered"), qlonglong{0});
     for (const intake::PreviewRow& row : preview.rows)

@@ -209,10 +209,11 @@ void LogChoices::showPatternCheck(const Result<std::vector<PatternTry>>& tries)
         const auto bad = std::find_if(tries->begin(), tries->end(),
                                       [](const PatternTry& each) { return !each.fits; });
         good = bad == tries->end();
-        const PatternTry& told = good ? tries->front() : *bad;
-        words = good ? Words::tr("✓ %1 is %2").arg(shown(told.text), shown(told.result))
-                     : Words::tr("line %1: %2 %3")
-                           .arg(QString::number(told.line), shown(told.text), shown(told.result));
+        const PatternTry& tried = good ? tries->front() : *bad;
+        words = good
+                    ? Words::tr("✓ %1 is %2").arg(shown(tried.text), shown(tried.result))
+                    : Words::tr("line %1: %2 %3")
+                          .arg(QString::number(tried.line), shown(tried.text), shown(tried.result));
     } else {
         words = Words::tr("choose first which column has the time");
     }

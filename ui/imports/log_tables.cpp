@@ -93,7 +93,7 @@ std::vector<TableCell> cellsOf(const intake::ImportReport& report, const intake:
                                  plain(shown(localText(row.at, zone))),
                                  plain(valueText(row.value, column.unit))};
     if (conflict)
-        cells.push_back(plain(row.stands ? valueText(*row.stands, column.unit) : dash));
+        cells.push_back(plain(row.stored ? valueText(*row.stored, column.unit) : dash));
     return cells;
 }
 

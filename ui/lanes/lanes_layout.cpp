@@ -248,8 +248,8 @@ std::size_t neighbour(const LanesLayout& layout, std::size_t from, Direction dir
         if (along <= 1e-6)
             continue;
         // Left and right stay in the row if possible; up and down choose the nearest in time.
-        const double aside = std::abs(across ? y : box.center().x() - here.center().x());
-        const double distance = across ? along + 1e6 * (aside > 1.0) : 1000.0 * along + aside;
+        const double sideways = std::abs(across ? y : box.center().x() - here.center().x());
+        const double distance = across ? along + 1e6 * (sideways > 1.0) : 1000.0 * along + sideways;
         if (distance < nearest) {
             nearest = distance;
             best = i;

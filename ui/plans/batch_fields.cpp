@@ -61,15 +61,16 @@ BatchFields::BatchFields(For what, QWidget* parent)
       m_original(new QuantityField(Quantity::gravity, Words::tr("Original gravity"), this)),
       m_final(new QuantityField(Quantity::gravity, Words::tr("Final gravity"), this)),
       m_gap(new QuantityField(Quantity::hours, Words::tr("Gap limit"), this)),
-      m_grace(new QuantityField(Quantity::hours, Words::tr("Ignore shorter than"), this))
+      m_ignoreShorterThan(
+          new QuantityField(Quantity::hours, Words::tr("Ignore shorter than"), this))
 {
-    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
+    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan})
         field->setOptional(true);
     m_original->setRule(gravityRule);
     m_final->setRule(gravityRule);
     m_volume->setRule(aboveZero);
     m_gap->setRule(aboveZero);
-    m_grace->setRule(notNegative);
+    m_ignoreShorterThan->setRule(notNegative);
     m_ended->setOptional(true);
     m_ended->edit()->setPlaceholderText(Words::tr("still running"));
     m_vessel->setPlaceholderText(Words::tr("optional"));
@@ -96,9 +97,10 @@ void BatchFields::layOut(For what)
     addField(right, Words::tr("&Original gravity"), m_original);
     addField(right, Words::tr("&Final gravity"), m_final);
     addField(right, Words::tr("Gap &limit"), m_gap);
-    addField(right, Words::tr("I&gnore shorter than"), m_grace);
+    addField(right, Words::tr("I&gnore shorter than"), m_ignoreShorterThan);
     if (what == For::newBatch) {
-        for (QWidget* field : std::initializer_list<QWidget*>{m_ended, m_final, m_gap, m_grace}) {
+        for (QWidget* field :
+             std::initializer_list<QWidget*>{m_ended, m_final, m_gap, m_ignoreShorterThan}) {
             right->labelForField(field)->hide();
             field->hide();
         }
@@ -112,7 +114,7 @@ void BatchFields::setFormData(const BatchFormData& world, std::function<Instant(
         field->setZone(world.format.zone);
         field->setClock(now);
     }
-    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_grace})
+    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan})
         field->setFormat(world.format);
 }
 
@@ -129,8 +131,8 @@ void BatchFields::setBatch(const Batch& batch)
     m_original->set(batch.originalGravity);
     m_final->set(batch.finalGravity);
     m_gap->set(hoursOf(batch.gapLimit));
-    m_grace->set(batch.ignoreShorterThan.count() == 0 ? std::nullopt
-                                                      : hoursOf(batch.ignoreShorterThan));
+    m_ignoreShorterThan->set(
+        batch.ignoreShorterThan.count() == 0 ? std::nullopt : hoursOf(batch.ignoreShorterThan));
 }
 
 void BatchFields::fillSensors()
@@ -173,7 +175,7 @@ Result<Batch> BatchFields::readQuantities(Batch into)
     HOLDBAND_TRY(readField(m_original, into.originalGravity));
     HOLDBAND_TRY(readField(m_final, into.finalGravity));
     HOLDBAND_TRY(readField(m_gap, gap));
-    HOLDBAND_TRY(readField(m_grace, ignoreShorterThan));
+    HOLDBAND_TRY(readField(m_ignoreShorterThan, ignoreShorterThan));
     into.gapLimit = gap ? std::optional(toMilliseconds(*gap)) : std::nullopt;
     into.ignoreShorterThan =
         ignoreShorterThan ? toMilliseconds(*ignoreShorterThan) : Milliseconds{0};

@@ -58,7 +58,7 @@ private:
     QuantityField* m_original;
     QuantityField* m_final;
     QuantityField* m_gap;
-    QuantityField* m_grace;
+    QuantityField* m_ignoreShorterThan;
 };
 
 } // namespace holdband::ui

@@ -221,7 +221,7 @@ const store::StoredNote* JournalDialog::current() const
     return nullptr;
 }
 
-JournalDialog::Draft JournalDialog::keptText(const store::StoredNote& note) const
+JournalDialog::Draft JournalDialog::storedText(const store::StoredNote& note) const
 {
     return {exactTime(note.note.at, m_view.zone), shown(note.note.text)};
 }
@@ -232,7 +232,7 @@ void JournalDialog::rememberDraft()
     if (!note)
         return;
     const Draft typed{m_time->text(), m_text->toPlainText()};
-    if (typed == keptText(*note))
+    if (typed == storedText(*note))
         m_drafts.erase(note->id.value);
     else
         m_drafts[note->id.value] = typed;
@@ -252,7 +252,7 @@ void JournalDialog::showNote(int row)
         const store::StoredNote& note = m_view.notes[static_cast<std::size_t>(row)];
         m_shown = note.id;
         const auto draft = m_drafts.find(note.id.value);
-        words = draft == m_drafts.end() ? keptText(note) : draft->second;
+        words = draft == m_drafts.end() ? storedText(note) : draft->second;
     }
     m_time->setText(words.time);
     m_text->setPlainText(words.text);
@@ -284,12 +284,12 @@ void JournalDialog::keep()
         [this, id, note](Done done) {
             if (!done)
                 return say(sentence(done.error()));
-            takeKept(id, note);
+            takeSaved(id, note);
             say(Words::tr("Saved. Undo restores the old note."));
         });
 }
 
-void JournalDialog::takeKept(store::NoteId id, const JournalNote& note)
+void JournalDialog::takeSaved(store::NoteId id, const JournalNote& note)
 {
     m_drafts.erase(id.value);
     for (store::StoredNote& each : m_view.notes) {
@@ -297,8 +297,8 @@ void JournalDialog::takeKept(store::NoteId id, const JournalNote& note)
             continue;
         each.note = note;
         if (m_shown == id) {
-            m_time->setText(keptText(each).time);
-            m_text->setPlainText(keptText(each).text);
+            m_time->setText(storedText(each).time);
+            m_text->setPlainText(storedText(each).text);
         }
     }
 }

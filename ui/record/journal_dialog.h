@@ -64,10 +64,10 @@ private:
     void fillBatches();
     void showNote(int row);
     void rememberDraft();
-    Draft keptText(const store::StoredNote& note) const;
+    Draft storedText(const store::StoredNote& note) const;
     const store::StoredNote* current() const;
     void keep();
-    void takeKept(store::NoteId id, const JournalNote& note);
+    void takeSaved(store::NoteId id, const JournalNote& note);
     void remove();
     void say(const QString& words);
 

@@ -62,13 +62,13 @@ void ReadingsDialog::layOut()
     head->addWidget(m_from, 1);
     head->addWidget(new QLabel(Words::tr("to"), this));
     head->addWidget(m_to, 1);
-    auto* mend = new QHBoxLayout;
-    mend->addWidget(m_value);
-    mend->addWidget(m_why, 1);
+    auto* editing = new QHBoxLayout;
+    editing->addWidget(m_value);
+    editing->addWidget(m_why, 1);
     for (QPushButton* button : {m_correct, m_leaveOut, m_bringBack}) {
         button->setAutoDefault(false);
         button->setEnabled(!m_session->readOnly());
-        mend->addWidget(button);
+        editing->addWidget(button);
     }
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close, this);
     close->button(QDialogButtonBox::Close)->setAutoDefault(false);
@@ -76,7 +76,7 @@ void ReadingsDialog::layOut()
     auto* column = new QVBoxLayout(this);
     column->addLayout(head);
     column->addWidget(m_table, 1);
-    column->addLayout(mend);
+    column->addLayout(editing);
     column->addWidget(m_message);
     column->addWidget(close);
 }
@@ -193,11 +193,11 @@ void ReadingsDialog::askToCorrect()
     save(correct(m_view, chosenRows(), number.value_or(Decimal{}), core(m_why->text().trimmed())));
 }
 
-void ReadingsDialog::save(Result<ReadingEdit> mending)
+void ReadingsDialog::save(Result<ReadingEdit> edit)
 {
-    if (!mending)
-        return say(sentence(mending.error()));
-    m_session->change<void>(this, *mending, [this](Done stored) {
+    if (!edit)
+        return say(sentence(edit.error()));
+    m_session->change<void>(this, *edit, [this](Done stored) {
         if (!stored)
             return say(sentence(stored.error()));
         m_value->clear();

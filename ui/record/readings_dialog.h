@@ -50,7 +50,7 @@ private:
     std::vector<std::size_t> chosenRows() const; ///< in order
     void askToLeaveOut();
     void askToCorrect();
-    void save(Result<ReadingEdit> mending);
+    void save(Result<ReadingEdit> edit);
     void say(const QString& words);
 
     Session* m_session;

@@ -23,7 +23,7 @@ namespace {
 
 constexpr double fahrenheitStep = 1.0 / 9.0; ///< K; 0.2 °F, from 1 to 5 °F
 constexpr double celsiusStep = 0.1;          ///< K; from 0.5 to 2.8 °C
-constexpr int mostGraceMinutes = 24 * 60;
+constexpr int mostIgnoredMinutes = 24 * 60;
 constexpr int mostGapMinutes = 7 * 24 * 60;
 
 QSpinBox* makeMinutes(const QString& name, int most, QWidget* parent)
@@ -48,7 +48,7 @@ int minutesOf(Milliseconds length)
 LimitsCard::LimitsCard(QWidget* parent)
     : Card(Words::tr("Try other limits"), parent), m_tolerance(new QSlider(Qt::Horizontal, this)),
       m_toleranceText(new QLabel(this)),
-      m_grace(makeMinutes(Words::tr("Ignore shorter than"), mostGraceMinutes, this)),
+      m_ignoreShorterThan(makeMinutes(Words::tr("Ignore shorter than"), mostIgnoredMinutes, this)),
       m_gap(makeMinutes(Words::tr("Gap limit"), mostGapMinutes, this)),
       m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
       m_keep(new QPushButton(Words::tr("&Save for this batch"), this)),
@@ -57,7 +57,7 @@ LimitsCard::LimitsCard(QWidget* parent)
     setSecondaryText(Words::tr("nothing stored changes"));
     m_tolerance->setPageStep(5);
     m_tolerance->setAccessibleName(Words::tr("Hold band, ±"));
-    m_grace->setToolTip(Words::tr("Excursions shorter than this do not count."));
+    m_ignoreShorterThan->setToolTip(Words::tr("Excursions shorter than this do not count."));
     m_gap->setSpecialValueText(Words::tr("automatic"));
     m_gap->setToolTip(
         Words::tr("Readings farther apart than this leave a gap without data. Automatic: three "
@@ -68,7 +68,7 @@ LimitsCard::LimitsCard(QWidget* parent)
         showTolerance();
         changed();
     });
-    for (QSpinBox* box : {m_grace, m_gap})
+    for (QSpinBox* box : {m_ignoreShorterThan, m_gap})
         connect(box, &QSpinBox::valueChanged, this, &LimitsCard::changed);
     connect(m_back, &QPushButton::clicked, this, &LimitsCard::showOwn);
     connect(m_keep, &QPushButton::clicked, this, [this] { Q_EMIT saveWanted(limits()); });
@@ -85,7 +85,7 @@ void LimitsCard::layOut()
     auto* bandLabel = new QLabel(Words::tr("Hold ban&d"), this);
     bandLabel->setBuddy(m_tolerance);
     form->addRow(bandLabel, band);
-    form->addRow(Words::tr("I&gnore shorter than"), m_grace);
+    form->addRow(Words::tr("I&gnore shorter than"), m_ignoreShorterThan);
     form->addRow(Words::tr("Gap l&imit"), m_gap);
     contents()->addLayout(form);
     contents()->addWidget(m_verdict);
@@ -120,7 +120,7 @@ void LimitsCard::showOwn()
     m_filling = true;
     const double kelvins = own.tolerance ? own.tolerance->kelvins() : widest;
     m_tolerance->setValue(static_cast<int>(std::lround(kelvins / m_kelvinsAStep)));
-    m_grace->setValue(minutesOf(own.ignoreShorterThan));
+    m_ignoreShorterThan->setValue(minutesOf(own.ignoreShorterThan));
     m_gap->setValue(own.gapLimit ? minutesOf(*own.gapLimit) : 0);
     m_filling = false;
     m_toleranceMoved = false;
@@ -141,9 +141,10 @@ results::Limits LimitsCard::limits() const
                            ? std::optional(TemperatureDifference::kelvins(toleranceKelvins()))
                            : own.tolerance;
     // A box shows whole minutes; if the user didn't change it, the exact value is used.
-    limits.ignoreShorterThan = m_grace->value() == minutesOf(own.ignoreShorterThan)
-                                   ? own.ignoreShorterThan
-                                   : Milliseconds{std::chrono::minutes{m_grace->value()}};
+    limits.ignoreShorterThan =
+        m_ignoreShorterThan->value() == minutesOf(own.ignoreShorterThan)
+            ? own.ignoreShorterThan
+            : Milliseconds{std::chrono::minutes{m_ignoreShorterThan->value()}};
     if (own.gapLimit && m_gap->value() == minutesOf(*own.gapLimit))
         limits.gapLimit = own.gapLimit;
     else if (m_gap->value() > 0)

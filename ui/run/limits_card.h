@@ -24,7 +24,7 @@ public:
     /// The limits chosen now.
     results::Limits limits() const;
     QSlider* tolerance() const { return m_tolerance; }
-    QSpinBox* ignoreShorterThan() const { return m_grace; }
+    QSpinBox* ignoreShorterThan() const { return m_ignoreShorterThan; }
     QSpinBox* gap() const { return m_gap; }
     QPushButton* importButton() const { return m_keep; }
     QPushButton* backButton() const { return m_back; }
@@ -48,7 +48,7 @@ private:
     std::shared_ptr<const results::RunReview> m_review;
     QSlider* m_tolerance;
     QLabel* m_toleranceText;
-    QSpinBox* m_grace;
+    QSpinBox* m_ignoreShorterThan;
     QSpinBox* m_gap;
     QLabel* m_verdict;
     QLabel* m_detail;

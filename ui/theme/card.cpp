@@ -23,23 +23,23 @@ void paintFrame(QPainter& painter, const QWidget& widget, const QColor& fill, co
 } // namespace
 
 Card::Card(const QString& title, QWidget* parent, Tone tone)
-    : QWidget(parent), m_tone(tone), m_title(new QLabel(this)), m_aside(new QLabel(this))
+    : QWidget(parent), m_tone(tone), m_title(new QLabel(this)), m_secondaryText(new QLabel(this))
 {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(spacing::card, 9, spacing::card, 10);
     outer->setSpacing(5);
     auto* heading = new QHBoxLayout;
     setRole(m_title, tone == Tone::care ? "caretitle" : "title");
-    setRole(m_aside, "muted");
+    setRole(m_secondaryText, "muted");
     heading->addWidget(m_title);
     heading->addStretch();
-    heading->addWidget(m_aside);
+    heading->addWidget(m_secondaryText);
     outer->addLayout(heading);
     m_contents = new QVBoxLayout;
     m_contents->setSpacing(3);
     outer->addLayout(m_contents, 1);
     setTitle(title);
-    m_aside->hide();
+    m_secondaryText->hide();
 }
 
 void Card::setTitle(const QString& title)
@@ -51,8 +51,8 @@ void Card::setTitle(const QString& title)
 
 void Card::setSecondaryText(const QString& words)
 {
-    m_aside->setText(words);
-    m_aside->setVisible(!words.isEmpty());
+    m_secondaryText->setText(words);
+    m_secondaryText->setVisible(!words.isEmpty());
 }
 
 void Card::paintEvent(QPaintEvent*)

@@ -28,7 +28,7 @@ protected:
 private:
     Tone m_tone;
     QLabel* m_title;
-    QLabel* m_aside;
+    QLabel* m_secondaryText;
     QVBoxLayout* m_contents;
 };
 

@@ -36,10 +36,11 @@ bool install(std::unique_ptr<QTranslator> catalogue, bool loaded)
 
 } // namespace
 
-QString languageFor(const QStringList& wishes)
+QString languageFor(const QStringList& preferred)
 {
-    for (const QString& wish : wishes) {
-        const QString language = wish.section(QLatin1Char('-'), 0, 0).section(u'_', 0, 0).toLower();
+    for (const QString& locale : preferred) {
+        const QString language =
+            locale.section(QLatin1Char('-'), 0, 0).section(u'_', 0, 0).toLower();
         if (language == english || QFile::exists(catalogueOf(language)))
             return language;
     }

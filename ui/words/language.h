@@ -7,7 +7,7 @@
 namespace holdband::ui {
 
 /// The code of the language ("en", "de") for these preferred ones ("de-AT", "en-US" …), best first.
-QString languageFor(const QStringList& wishes);
+QString languageFor(const QStringList& preferred);
 
 /// Loads the catalogue of that language ("en" loads none) for the running application; also Qt's
 /// own, if it is installed. Call before the first text is made. False if there is none.

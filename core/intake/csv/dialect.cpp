@@ -148,7 +148,7 @@ Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
 
 /// Uses the layout that a person chose. Problem (data): the header's line doesn't exist, or has
 /// fewer columns.
-Result<Dialect> laidOut(std::string_view text, bool isWhole, const LogLayout& layout)
+Result<Dialect> withLayout(std::string_view text, bool isWhole, const LogLayout& layout)
 {
     const Sample sample = sampleRows(text, isWhole, layout.delimiter);
     const auto row =
@@ -190,7 +190,7 @@ std::vector<char> delimitersFor(const LayoutRequest& layoutRequest)
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request)
 {
     if (request.layout)
-        return laidOut(text, isWhole, *request.layout);
+        return withLayout(text, isWhole, *request.layout);
     std::vector<Sample> samples;
     std::optional<Candidate> best;
     const LayoutRequest& layoutRequest = request.layoutRequest;

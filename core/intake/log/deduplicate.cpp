@@ -71,7 +71,7 @@ bool jumps(const LogColumn& column, std::optional<double> before, std::optional<
     return (before || after) && far(before) && far(after);
 }
 
-void keepOnly(LogColumn& column, const std::vector<bool>& drop)
+void dropRows(LogColumn& column, const std::vector<bool>& drop)
 {
     std::size_t stored = 0;
     for (std::size_t i = 0; i < drop.size(); ++i) {
@@ -142,7 +142,7 @@ std::vector<RejectedRow> takeOutPowerOnValues(LogColumn& column)
         next = column.raw.begin() + static_cast<std::ptrdiff_t>(end);
     }
     if (!rejected.empty())
-        keepOnly(column, drop);
+        dropRows(column, drop);
     return rejected;
 }
 

@@ -63,7 +63,7 @@ struct ReportedRow {
     std::size_t column = 0; ///< in ImportReport::columns
     Instant at;
     double value = 0.0;                ///< in the column's unit
-    std::optional<double> stands = {}; ///< of a conflict: the stored value
+    std::optional<double> stored = {}; ///< of a conflict: the stored value
 };
 
 /// The first readings of each outcome, at most maxRowsListed of each column.

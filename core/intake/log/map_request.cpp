@@ -13,9 +13,9 @@ namespace holdband::intake {
 namespace {
 
 /// Turns each choice into a wanted column, and checks that each sensor and meter has only one.
-class Wishes {
+class MapColumns {
 public:
-    explicit Wishes(const std::vector<Target>& targets) : m_targets(targets) {}
+    explicit MapColumns(const std::vector<Target>& targets) : m_targets(targets) {}
 
     Done add(WantedColumn column)
     {
@@ -42,20 +42,21 @@ private:
     std::vector<WantedColumn> m_wanted;
 };
 
-Result<std::vector<WantedColumn>> wishes(const ColumnMap& map, const std::vector<Target>& targets)
+Result<std::vector<WantedColumn>> columnsOfMap(const ColumnMap& map,
+                                               const std::vector<Target>& targets)
 {
-    Wishes wishes(targets);
+    MapColumns columns(targets);
     for (std::size_t i = 0; i < map.columns.size(); ++i) {
         const ColumnChoice& choice = map.columns[i];
         if (choice.meaning == Meaning::reading)
-            HOLDBAND_TRY(wishes.add({choice.of, {}, std::nullopt, choice.unit, i}));
+            HOLDBAND_TRY(columns.add({choice.of, {}, std::nullopt, choice.unit, i}));
     }
     const bool isLong = map.columnOf(Meaning::name) && map.columnOf(Meaning::value);
     for (const NameChoice& choice : map.names) {
         if (isLong && !choice.of.empty())
-            HOLDBAND_TRY(wishes.add({choice.of, {}, choice.name, choice.unit, std::nullopt}));
+            HOLDBAND_TRY(columns.add({choice.of, {}, choice.name, choice.unit, std::nullopt}));
     }
-    auto wanted = wishes.take();
+    auto wanted = columns.take();
     if (wanted.empty() && isLong)
         return dataProblem(Phrase::tr("no name in the file is a sensor’s or meter’s yet"), {},
                            Phrase::tr("choose beside each name what it is"), Decision::columns);
@@ -71,7 +72,7 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     const ColumnMap& map = *options.map;
     auto targets = readTargets(logbook);
     HOLDBAND_TRY(targets);
-    auto wanted = wishes(map, *targets);
+    auto wanted = columnsOfMap(map, *targets);
     HOLDBAND_TRY(wanted);
     const auto time = map.columnOf(Meaning::time);
     if (!time)

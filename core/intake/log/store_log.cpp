@@ -49,11 +49,11 @@ public:
                  conflict.stored);
         }
         listRepeated(column);
-        return column.kind == SeriesKind::meter ? keepRegister(column) : keepSeries(column);
+        return column.kind == SeriesKind::meter ? storeRegister(column) : storeSeries(column);
     }
 
 private:
-    Done keepSeries(const LogColumn& column)
+    Done storeSeries(const LogColumn& column)
     {
         store::SensorRows rows{column.name, column.header, column.unit,
                                &column.at,  &column.raw,   &column.line};
@@ -77,7 +77,7 @@ private:
         return {};
     }
 
-    Done keepRegister(const LogColumn& column)
+    Done storeRegister(const LogColumn& column)
     {
         auto meter = registerOf(m_logbook, column.name);
         HOLDBAND_TRY(meter);
@@ -181,19 +181,19 @@ private:
     }
 
     void listRow(std::vector<ReportedRow>& rows, const LogColumn& column, std::size_t i,
-                 std::optional<double> stands = std::nullopt) const
+                 std::optional<double> stored = std::nullopt) const
     {
-        list(rows, column.line[i], column.at[i], column.raw[i], stands);
+        list(rows, column.line[i], column.at[i], column.raw[i], stored);
     }
 
     void list(std::vector<ReportedRow>& rows, std::int64_t line, Instant at, double value,
-              std::optional<double> stands) const
+              std::optional<double> stored) const
     {
         const std::size_t which = m_report.columns.size() - 1;
         // The rows of one column follow each other, so its count is taken from the end.
         if (rows.size() >= maxRowsListed && rows[rows.size() - maxRowsListed].column == which)
             return;
-        rows.push_back({line, which, at, value, stands});
+        rows.push_back({line, which, at, value, stored});
     }
 
     /// Lists rows that occur twice in the file.

@@ -38,7 +38,7 @@ void addLimits(Table& table, const results::Provenance& provenance, const Cells&
 {
     addFact(table, ui::Words::tr("Tolerance"), toleranceText(provenance, cells));
     addFact(table, ui::Words::tr("Gap limit"), gapLimitText(provenance));
-    addFact(table, ui::Words::tr("Ignore shorter than"), graceWords(provenance));
+    addFact(table, ui::Words::tr("Ignore shorter than"), ignoreShorterThanText(provenance));
     addFact(table, ui::Words::tr("Coverage needed"),
             ui::shown(shareText(provenance.coverageNeeded, 0, ui::decimalSign())));
 }
@@ -71,7 +71,7 @@ QString limitsText(const results::Provenance& provenance, const Cells& cells)
                              ? ui::Words::tr("band %1").arg(toleranceText(provenance, cells))
                              : ui::Words::tr("each stage its own band");
     return ui::Words::tr("%1; gap limit %2; ignored excursions: %3; coverage needed %4")
-        .arg(band, gapLimitText(provenance), graceWords(provenance),
+        .arg(band, gapLimitText(provenance), ignoreShorterThanText(provenance),
              ui::shown(shareText(provenance.coverageNeeded, 0, ui::decimalSign())));
 }
 

@@ -84,7 +84,7 @@ QString gapLimitText(const results::Provenance& provenance)
                                                 : QString());
 }
 
-QString graceWords(const results::Provenance& provenance)
+QString ignoreShorterThanText(const results::Provenance& provenance)
 {
     return provenance.ignoreShorterThan > Milliseconds{0}
                ? ui::Words::tr("shorter than %1").arg(lengthOf(provenance.ignoreShorterThan))

@@ -16,6 +16,6 @@ QString meterText(const Meter& meter);
 QString coverageWords(const results::Provenance& provenance, const Cells& cells);
 QString toleranceText(const results::Provenance& provenance, const Cells& cells);
 QString gapLimitText(const results::Provenance& provenance);
-QString graceWords(const results::Provenance& provenance);
+QString ignoreShorterThanText(const results::Provenance& provenance);
 
 } // namespace holdband::report
