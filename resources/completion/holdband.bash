@@ -1,13 +1,13 @@
-# Completion of holdband for bash. Names are offered as they are: readline quotes them, since they
-# are declared to be file names.
+# Completion of holdband for bash. Names are offered unquoted: readline quotes them, because they
+# are declared as file names.
 
-# What the word on the line says, without its quotes.
+# The word on the line without its quotes.
 _holdband_plain() {
     local word=${1#[\"\']}
     printf '%s' "${word//\\/}"
 }
 
-# "NAME · SETUP · FROM to TO", the words of a batch indented beneath.
+# Lines "NAME · SETUP · FROM to TO", each with the batch's verdict indented below.
 _holdband_batches() {
     holdband batches "$1" 2>/dev/null | sed -n 's/^\([^ ].*\) · .* · .*$/\1/p'
 }
@@ -16,7 +16,7 @@ _holdband_setups() {
     holdband batches "$1" 2>/dev/null | sed -n 's/^[^ ].* · \(.*\) · .*$/\1/p' | sort -u
 }
 
-# Puts those lines of standard input into COMPREPLY that begin like the word.
+# Adds the lines of standard input that begin with the word to COMPREPLY.
 _holdband_offer() {
     local word line
     word=$(_holdband_plain "$1")
@@ -45,7 +45,7 @@ _holdband_options() {
     printf '%s\n' --help
 }
 
-# What may follow the option before the word. Fails where that is no option with a value.
+# Completes the value of the option before the word. Fails if that option takes no value.
 _holdband_value() {
     local before=$1 word=$2 logbook=$3
     case $before in
