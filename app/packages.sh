@@ -4,7 +4,7 @@
 
 build_packages=(
     g++ cmake ninja-build
-    qt6-base-dev qt6-svg-dev libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
+    qt6-base-dev qt6-svg-dev libqt6sql6-sqlite libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev
     nlohmann-json3-dev
 )
 

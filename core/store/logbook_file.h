@@ -1,12 +1,14 @@
 // One logbook file: opened for reading, or for writing by one program at a time. Owns the
-// connection and the writer's lock. Belongs to the thread that opened it; a worker opens its own.
+// connection and the writer's lock. Belongs to the thread that opened it,
+// until that hands it to another one.
 #pragma once
 
 #include "core/model/equipment.h"
 #include "core/store/history/changeset.h"
 #include "core/store/history/history_entry.h"
 #include "core/store/records/ids.h"
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
+#include "core/store/sqlite/transaction.h"
 
 #include <functional>
 #include <memory>
@@ -34,6 +36,10 @@ public:
     static Result<std::unique_ptr<LogbookFile>> open(const std::string& path, Access access,
                                                      Clock clock = systemNow);
     ~LogbookFile();
+
+    /// Hands the file to another thread: the one that opened it leaves it, the other one takes it.
+    void leaveThread() const { m_database->leaveThread(); }
+    void takeIntoThread() const { m_database->takeIntoThread(); }
 
     const std::string& path() const { return m_database->path(); }
     Access access() const { return m_access; }

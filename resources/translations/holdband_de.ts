@@ -4596,6 +4596,38 @@
         <source>take the file out of the description and import it with --event rollover (it passed its top) or --event reset (it restarted at 0)</source>
         <translation>die Datei aus der Beschreibung nehmen und mit --event rollover (Überlauf) oder --event reset (auf 0 gesetzt) importieren</translation>
     </message>
+    <message>
+        <source>Qt&apos;s driver for SQLite is not installed, so no logbook can be opened</source>
+        <translation>Der SQLite-Treiber von Qt ist nicht installiert, daher kann kein Logbuch geöffnet werden</translation>
+    </message>
+    <message>
+        <source>install the package libqt6sql6-sqlite</source>
+        <translation>das Paket libqt6sql6-sqlite installieren</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s driver for SQLite has another SQLite (%1) than this program (%2)</source>
+        <translation>Der SQLite-Treiber von Qt hat ein anderes SQLite (%1) als dieses Programm (%2)</translation>
+    </message>
+    <message>
+        <source>install both from the same release of the system</source>
+        <translation>beide aus derselben Version des Systems installieren</translation>
+    </message>
+    <message>
+        <source>SQLite %1 is too old or was built without sessions</source>
+        <translation>SQLite %1 ist zu alt oder wurde ohne Sessions gebaut</translation>
+    </message>
+    <message>
+        <source>install SQLite 3.37 or later with the session extension</source>
+        <translation>SQLite ab 3.37 mit der Session-Erweiterung installieren</translation>
+    </message>
+    <message>
+        <source>a text is not in UTF-8</source>
+        <translation>ein Text ist nicht in UTF-8</translation>
+    </message>
+    <message>
+        <source>write it in UTF-8</source>
+        <translation>in UTF-8 schreiben</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>

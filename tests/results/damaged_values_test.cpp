@@ -2,7 +2,7 @@
 // figure is computed from it.
 #include "core/results/overview/batch_list.h"
 #include "core/results/run/run_review.h"
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 #include "tests/results/described_logbook.h"
 
 #include <gmock/gmock.h>

@@ -37,11 +37,14 @@ Result<Session::Files> Session::openFiles(const QString& path, const store::Cloc
     auto reader = LogbookFile::open(core(path), Access::read, clock);
     if (!reader)
         return failure(writer ? reader.error() : writer.error());
+    (*reader)->leaveThread();
     files.reader = std::move(*reader);
-    if (writer)
-        files.writer = std::move(*writer);
-    else
+    if (!writer) {
         files.readOnlyBecause = shown(writer.error().what);
+        return files;
+    }
+    (*writer)->leaveThread();
+    files.writer = std::move(*writer);
     return files;
 }
 
@@ -87,6 +90,8 @@ Done Session::create(const QString& path, const LogbookSettings& settings)
         return failure(writer.error());
     auto reader = LogbookFile::open(core(path), Access::read, m_clock);
     HOLDBAND_TRY(reader);
+    (*writer)->leaveThread();
+    (*reader)->leaveThread();
     ++m_openingCall;
     take(path, {std::move(*writer), std::move(*reader), {}});
     return {};

@@ -7,7 +7,10 @@ Worker::Worker(std::unique_ptr<store::LogbookFile> file)
 {
     m_place->moveToThread(&m_thread);
     QObject::connect(&m_thread, &QThread::finished, m_place, &QObject::deleteLater);
+    // Without a context: in the thread that ends.
+    QObject::connect(&m_thread, &QThread::finished, [this] { m_file.reset(); });
     m_thread.start();
+    post([](const store::LogbookFile& own) { own.takeIntoThread(); });
 }
 
 Worker::~Worker()

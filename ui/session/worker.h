@@ -14,6 +14,8 @@ class Worker {
 public:
     using Job = std::function<void(const store::LogbookFile&)>;
 
+    /// `file`: the thread that opened it has left it (LogbookFile::leaveThread). It is closed in
+    /// this worker's thread.
     explicit Worker(std::unique_ptr<store::LogbookFile> file);
     /// Finishes the running job and drops the waiting ones.
     ~Worker();

@@ -2,7 +2,7 @@
 // can be stored, read, applied again and applied in reverse. Not for use outside core/store.
 #pragma once
 
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 #include <functional>
 #include <memory>

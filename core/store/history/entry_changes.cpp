@@ -20,7 +20,7 @@ std::string digestOf(const Changeset& changes)
 Done storeChanges(const Database& database, HistoryEntryId entry, const Changeset& changes)
 {
     auto statement =
-        database.prepare("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
+        database.prepareBulk("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
     HOLDBAND_TRY(statement);
     const std::string digest = digestOf(changes);
     statement->bind(1, entry.value);
@@ -31,9 +31,9 @@ Done storeChanges(const Database& database, HistoryEntryId entry, const Changese
 
 Result<Changeset> changesOf(const Database& database, HistoryEntryId entry)
 {
-    auto rows = query(
+    auto rows = queryBulk(
         database, "SELECT changes, digest FROM act_changes WHERE act = ?",
-        [](const Statement& row) { return std::pair(row.bytes(0), row.text(1)); }, entry.value);
+        [](const BulkStatement& row) { return std::pair(row.bytes(0), row.text(1)); }, entry.value);
     HOLDBAND_TRY(rows);
     if (rows->empty())
         return Changeset();
@@ -47,8 +47,8 @@ Result<Changeset> changesOf(const Database& database, HistoryEntryId entry)
 Result<std::vector<HistoryEntryId>> damagedChanges(const Database& database)
 {
     std::vector<HistoryEntryId> damaged;
-    auto rows = query(database, "SELECT act, changes, digest FROM act_changes ORDER BY act",
-                      [&](const Statement& row) {
+    auto rows = queryBulk(database, "SELECT act, changes, digest FROM act_changes ORDER BY act",
+                      [&](const BulkStatement& row) {
                           if (digestOf(row.bytes(1)) != row.text(2))
                               damaged.push_back({row.integer(0)});
                           return true;

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/store/history/history_entry.h"
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 #include <string_view>
 

@@ -9,7 +9,7 @@ namespace holdband::store {
 
 namespace {
 
-ReadingSum sumFrom(const Statement& row, int column)
+ReadingSum sumFrom(const BulkStatement& row, int column)
 {
     return {row.integer(column), static_cast<std::uint64_t>(row.integer(column + 1))};
 }
@@ -18,16 +18,16 @@ ReadingSum sumFrom(const Statement& row, int column)
 
 Done addBlockSums(const Database& database, std::int64_t sensor, const BlockSums& sums)
 {
-    auto store = database.prepare("INSERT OR REPLACE INTO block_checksums "
+    auto store = database.prepareBulk("INSERT OR REPLACE INTO block_checksums "
                                   "(sensor, block, import, readings, checksum) "
                                   "VALUES (?, ?, ?, ?, ?)");
     HOLDBAND_TRY(store);
     for (const auto& [key, added] : sums) {
-        auto found = query(
+        auto found = queryBulk(
             database,
             "SELECT readings, checksum FROM block_checksums "
             "WHERE sensor = ? AND block = ? AND import = ?",
-            [](const Statement& row) { return sumFrom(row, 0); }, sensor, key.block, key.import);
+            [](const BulkStatement& row) { return sumFrom(row, 0); }, sensor, key.block, key.import);
         HOLDBAND_TRY(found);
         // Added here, because SQLite would turn a sum beyond 64 bits into a real number.
         const ReadingSum before = found->empty() ? ReadingSum{} : found->front();
@@ -42,12 +42,12 @@ Result<BlockSums> readBlockSums(const Database& database, std::int64_t sensor, s
                                 std::int64_t last)
 {
     BlockSums sums;
-    auto rows = query(
+    auto rows = queryBulk(
         database,
         "SELECT b.block, b.import, b.readings, b.checksum FROM block_checksums b "
         "JOIN imports i ON i.id = b.import AND i.taken_back_at IS NULL "
         "WHERE b.sensor = ? AND b.block BETWEEN ? AND ?",
-        [&](const Statement& row) {
+        [&](const BulkStatement& row) {
             sums[{row.integer(0), row.integer(1)}] = sumFrom(row, 2);
             return true;
         },
@@ -68,7 +68,7 @@ using BlocksOfColumns = std::map<ImportedColumn, std::map<std::int64_t, ReadingS
 
 Done addStored(const Database& database, const std::string& table, BlocksOfColumns& columns)
 {
-    auto statement = database.prepare("SELECT import, place, value FROM " + table);
+    auto statement = database.prepareBulk("SELECT import, place, value FROM " + table);
     HOLDBAND_TRY(statement);
     ReadingSum* current = nullptr;
     ImportedColumn column;
@@ -102,8 +102,8 @@ ReadingSum total(const std::map<std::int64_t, ReadingSum>& blocks)
 /// Imports that were undone have no record to check against; their blocks are left alone.
 Done dropDamaged(const Database& database, BlocksOfColumns& columns)
 {
-    auto rows = query(database, "SELECT sensor, import, readings, checksum FROM import_columns",
-                      [&](const Statement& row) {
+    auto rows = queryBulk(database, "SELECT sensor, import, readings, checksum FROM import_columns",
+                      [&](const BulkStatement& row) {
                           const auto found = columns.find({row.integer(0), row.integer(1)});
                           if (found != columns.end() && total(found->second) != sumFrom(row, 2))
                               columns.erase(found);

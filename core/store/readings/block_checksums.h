@@ -4,7 +4,7 @@
 
 #include "core/store/readings/row_checksum.h"
 #include "core/store/records/ids.h"
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 #include <compare>
 #include <cstdint>

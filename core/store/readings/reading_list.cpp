@@ -17,13 +17,13 @@ namespace {
 Result<std::vector<ListedReading>> logged(const Database& database, std::int64_t sensor, Span span,
                                           std::size_t most)
 {
-    return query(
+    return queryBulk(
         database,
         "SELECT r.place, r.value, c.unit, i.file FROM readings r "
         "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = ?1 "
         "LEFT JOIN imports i ON i.id = r.import "
         "WHERE r.place BETWEEN ?2 AND ?3 ORDER BY r.place LIMIT ?4",
-        [](const Statement& row) {
+        [](const BulkStatement& row) {
             ListedReading reading;
             reading.at = instantFromMs(msOfKey(row.integer(0)));
             reading.value = row.real(1);

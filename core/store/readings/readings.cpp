@@ -35,7 +35,7 @@ class BulkInsert {
 public:
     static Result<BulkInsert> make(const Database& database, std::int64_t sensor, ImportId import)
     {
-        auto many = database.prepare(insertSql(rowsPerInsert));
+        auto many = database.prepareBulk(insertSql(rowsPerInsert));
         HOLDBAND_TRY(many);
         return BulkInsert(database, std::move(*many), sensor, import.value);
     }
@@ -51,18 +51,18 @@ public:
     {
         if (m_places.empty())
             return {};
-        auto rest = m_database->prepare(insertSql(m_places.size()));
+        auto rest = m_database->prepareBulk(insertSql(m_places.size()));
         HOLDBAND_TRY(rest);
         return flush(*rest);
     }
 
 private:
-    BulkInsert(const Database& database, Statement many, std::int64_t sensor, std::int64_t import)
+    BulkInsert(const Database& database, BulkStatement many, std::int64_t sensor, std::int64_t import)
         : m_database(&database), m_many(std::move(many)), m_sensor(sensor), m_import(import)
     {
     }
 
-    Done flush(Statement& statement)
+    Done flush(BulkStatement& statement)
     {
         statement.bind(1, m_import);
         for (std::size_t i = 0; i < m_places.size(); ++i) {
@@ -79,7 +79,7 @@ private:
     }
 
     const Database* m_database;
-    Statement m_many;
+    BulkStatement m_many;
     std::int64_t m_sensor;
     std::int64_t m_import;
     std::vector<std::int64_t> m_places;
@@ -94,7 +94,7 @@ public:
     {
         auto units = ImportUnits::of(database, sensor);
         HOLDBAND_TRY(units);
-        auto statement = database.prepare("SELECT place, value, import FROM readings "
+        auto statement = database.prepareBulk("SELECT place, value, import FROM readings "
                                           "WHERE place BETWEEN ? AND ?");
         HOLDBAND_TRY(statement);
         statement->bindAll(readingKey(sensor, from), readingKey(sensor, to));
@@ -115,7 +115,7 @@ public:
     }
 
 private:
-    StoredWalk(ImportUnits units, Statement statement)
+    StoredWalk(ImportUnits units, BulkStatement statement)
         : m_units(std::move(units)), m_statement(std::move(statement))
     {
     }
@@ -129,7 +129,7 @@ private:
     }
 
     ImportUnits m_units;
-    Statement m_statement;
+    BulkStatement m_statement;
     bool m_more = false;
 };
 
@@ -179,7 +179,7 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
 Done addSourceLines(const Database& database, ImportId import, std::int64_t sensor,
                     const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
-    auto statement = database.prepare("INSERT INTO source_lines "
+    auto statement = database.prepareBulk("INSERT INTO source_lines "
                                       "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
     HOLDBAND_TRY(statement);
     std::int64_t expected = -1;
@@ -233,9 +233,9 @@ Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
     const auto count = static_cast<std::int64_t>(indices.size());
     const std::int64_t first = toMs((*rows.at)[indices.front()]);
     const std::int64_t last = toMs((*rows.at)[indices.back()]);
-    auto before = query(
+    auto before = queryBulk(
         database, "SELECT unit, checksum FROM import_columns WHERE import = ? AND sensor = ?",
-        [](const Statement& row) { return std::pair(row.text(0), row.integer(1)); }, import.value,
+        [](const BulkStatement& row) { return std::pair(row.text(0), row.integer(1)); }, import.value,
         sensor);
     HOLDBAND_TRY(before);
     if (before->empty())
@@ -271,9 +271,9 @@ Result<ImportId> addImport(const Change& change, const ImportedFile& file)
 
 bool isInForce(const Change& change, ImportId import)
 {
-    const auto there = query(
+    const auto there = queryBulk(
         change.database(), "SELECT 1 FROM imports WHERE id = ? AND taken_back_at IS NULL",
-        [](const Statement& row) { return row.integer(0); }, import.value);
+        [](const BulkStatement& row) { return row.integer(0); }, import.value);
     return there && !there->empty();
 }
 
@@ -324,9 +324,9 @@ Result<AddedRows> compareReadings(const LogbookFile& logbook, const SensorRows& 
 Done dropEmptyImport(const Change& change, ImportId import)
 {
     return execute(change.database(),
-                   "DELETE FROM imports WHERE id = ?1 "
-                   "AND NOT EXISTS (SELECT 1 FROM import_columns WHERE import = ?1) "
-                   "AND NOT EXISTS (SELECT 1 FROM meter_readings WHERE import = ?1)",
+                   "DELETE FROM imports WHERE id = ? "
+                   "AND NOT EXISTS (SELECT 1 FROM import_columns WHERE import = imports.id) "
+                   "AND NOT EXISTS (SELECT 1 FROM meter_readings WHERE import = imports.id)",
                    import.value);
 }
 
@@ -336,15 +336,15 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
 {
     auto sensor = idOf(database, "sensors", "sensor", column.sensor);
     HOLDBAND_TRY(sensor);
-    auto lines = query(
+    auto lines = queryBulk(
         database,
         "SELECT first_at, first_line FROM source_lines WHERE import = ? AND sensor = ? "
         "ORDER BY first_at",
-        [](const Statement& row) { return std::pair(row.instant(0), row.integer(1)); },
+        [](const BulkStatement& row) { return std::pair(row.instant(0), row.integer(1)); },
         import.value, *sensor);
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
-    auto statement = database.prepare("SELECT place, value FROM " +
+    auto statement = database.prepareBulk("SELECT place, value FROM " +
                                       std::string(aside ? "aside_readings" : "readings") +
                                       " WHERE place BETWEEN ? AND ? AND import = ? "
                                       "ORDER BY place");
@@ -367,14 +367,14 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
 {
     const Database& database = logbook.database();
     std::vector<RawImport> imports;
-    auto rows = query(
+    auto rows = queryBulk(
         database,
         "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
         "i.taken_back_at "
         "FROM imports i LEFT JOIN import_columns c ON c.import = i.id "
         "LEFT JOIN sensors s ON s.id = c.sensor "
         "ORDER BY i.taken_back_at IS NULL, i.id, c.sensor",
-        [&](const Statement& row) {
+        [&](const BulkStatement& row) {
             const ImportId id{row.integer(0)};
             if (imports.empty() || imports.back().id != id)
                 imports.push_back(

@@ -17,11 +17,11 @@ namespace holdband::store {
 namespace {
 
 /// Selects the sensor's readings in the span and their neighbours; `columns` of each.
-Result<Statement> openReadings(const Database& database, SensorId id, Span span,
+Result<BulkStatement> openReadings(const Database& database, SensorId id, Span span,
                                const std::string& columns)
 {
     // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
-    auto statement = database.prepare("SELECT " + columns +
+    auto statement = database.prepareBulk("SELECT " + columns +
                                       " FROM readings WHERE "
                                       "place >= coalesce((SELECT max(place) FROM readings WHERE "
                                       "place BETWEEN ?1 AND ?3 - 1), ?3) "
@@ -36,7 +36,7 @@ Result<Statement> openReadings(const Database& database, SensorId id, Span span,
 
 /// `importOf` and `valueOf` return the import and the base value of a row.
 template <typename ImportOf, typename ValueOf>
-Result<Series> seriesOf(Statement& statement, SeriesChecksums& checksums, ImportOf importOf,
+Result<Series> seriesOf(BulkStatement& statement, SeriesChecksums& checksums, ImportOf importOf,
                         ValueOf valueOf)
 {
     Series series;
@@ -177,19 +177,19 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     const Database& database = logbook.database();
     auto id = idOf(database, "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);
-    const auto instantAt = [](const Statement& row) {
+    const auto instantAt = [](const BulkStatement& row) {
         return row.isNull(0) ? std::nullopt : std::optional(row.instant(0));
     };
-    auto logged = query(
+    auto logged = queryBulk(
         database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
-        [](const Statement& row) {
+        [](const BulkStatement& row) {
             const auto place = row.optionalInteger(0);
             return place ? std::optional(instantFromMs(msOfKey(*place))) : std::nullopt;
         },
         readingKey(*id, Instant::min()), readingKey(*id, Instant::max()));
     HOLDBAND_TRY(logged);
     auto hand =
-        query(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",
+        queryBulk(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",
               instantAt, *id);
     HOLDBAND_TRY(hand);
     return std::max(logged->front(), hand->front()); // an absent one sorts first

@@ -14,11 +14,11 @@ Result<SeriesChecksums> SeriesChecksums::of(const Database& database, std::int64
 {
     SeriesChecksums checksums;
     checksums.m_sensor = sensor;
-    auto imports = query(
+    auto imports = queryBulk(
         database,
         "SELECT c.import FROM import_columns c JOIN imports i ON i.id = c.import "
         "WHERE c.sensor = ? AND i.taken_back_at IS NULL",
-        [](const Statement& row) { return row.integer(0); }, sensor);
+        [](const BulkStatement& row) { return row.integer(0); }, sensor);
     HOLDBAND_TRY(imports);
     checksums.m_imports = std::move(*imports);
     return checksums;
@@ -36,9 +36,9 @@ Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, s
 {
     if (first > last)
         return {};
-    auto rows = query(
+    auto rows = queryBulk(
         database, "SELECT place, value, import FROM readings WHERE place BETWEEN ? AND ?",
-        [this](const Statement& row) {
+        [this](const BulkStatement& row) {
             const std::int64_t ms = msOfKey(row.integer(0));
             m_seen[{blockOf(ms), row.integer(2)}].add(ms, row.real(1));
             return true;
@@ -50,9 +50,9 @@ Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, s
 
 Problem SeriesChecksums::damaged(const Database& database, std::int64_t import) const
 {
-    const auto names = query(
+    const auto names = queryBulk(
         database, "SELECT s.name, i.file FROM imports i, sensors s WHERE i.id = ? AND s.id = ?",
-        [](const Statement& row) { return std::pair(row.text(0), row.text(1)); }, import, m_sensor);
+        [](const BulkStatement& row) { return std::pair(row.text(0), row.text(1)); }, import, m_sensor);
     const Phrase how = Phrase::tr("`holdband check` says what is damaged");
     if (!names || names->empty())
         return {ProblemKind::file, Phrase::tr("there are readings that belong to no import"),

@@ -20,12 +20,12 @@ using Typed = SeriesFingerprint::Typed;
 /// Those in force: the readings of a withdrawn import are stored apart.
 Result<std::vector<Column>> columnsOf(const Database& database, std::int64_t sensor)
 {
-    return query(
+    return queryBulk(
         database,
         "SELECT c.import, c.unit, c.readings, c.checksum, c.first_at, c.last_at "
         "FROM import_columns c JOIN imports i ON i.id = c.import "
         "WHERE c.sensor = ? AND i.taken_back_at IS NULL ORDER BY c.import",
-        [](const Statement& row) {
+        [](const BulkStatement& row) {
             return Column{row.integer(0),         row.text(1),
                           row.integer(2),         row.integer(3),
                           row.optionalInteger(4), row.optionalInteger(5)};
@@ -43,13 +43,13 @@ bool mayTouch(const Column& column, Span span)
 Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sensor, Span span)
 {
     // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
-    return query(
+    return queryBulk(
         database,
         "SELECT r.place, r.value, r.import, coalesce(c.unit, '') FROM readings r "
         "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = r.place >> ?5 "
         "WHERE r.place IN ((SELECT max(place) FROM readings WHERE place BETWEEN ?1 AND ?3 - 1), "
         "(SELECT min(place) FROM readings WHERE place BETWEEN ?4 + 1 AND ?2)) ORDER BY r.place",
-        [](const Statement& row) {
+        [](const BulkStatement& row) {
             return Row{row.integer(0), row.real(1), row.integer(2), row.text(3)};
         },
         readingKey(sensor, Instant::min()), readingKey(sensor, Instant::max()),
@@ -121,7 +121,7 @@ Result<SeriesFingerprints::Tail> SeriesFingerprints::tailOf(std::int64_t sensor,
     const auto known = m_tails.find(key);
     if (known != m_tails.end())
         return known->second;
-    auto statement = m_logbook->database().prepare(
+    auto statement = m_logbook->database().prepareBulk(
         "SELECT place, value FROM readings WHERE place > ? AND place <= ? AND import = ?");
     HOLDBAND_TRY(statement);
     statement->bindAll(readingKey(sensor, instantFromMs(after)), readingKey(sensor, Instant::max()),

@@ -270,10 +270,10 @@ Done removeBatch(const Change& change, const std::string& name)
     HOLDBAND_TRY(id);
     auto users = query(
         database,
-        "SELECT 0 FROM journal WHERE batch = ?1 UNION ALL SELECT 1 "
-        "FROM hand_readings WHERE batch = ?1 UNION ALL SELECT 2 "
-        "FROM batches WHERE split_from = ?1 LIMIT 1",
-        [](const Statement& row) { return row.integer(0); }, *id);
+        "SELECT 0 FROM journal WHERE batch = ? UNION ALL SELECT 1 "
+        "FROM hand_readings WHERE batch = ? UNION ALL SELECT 2 "
+        "FROM batches WHERE split_from = ? LIMIT 1",
+        [](const Statement& row) { return row.integer(0); }, *id, *id, *id);
     HOLDBAND_TRY(users);
     if (!users->empty())
         return dataProblem(whatHolds(users->front(), name), {},

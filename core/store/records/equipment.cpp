@@ -274,7 +274,7 @@ Done removeSensor(const Change& change, const std::string& name)
     HOLDBAND_TRY(id);
     HOLDBAND_TRY(checkUnused(
         database, *id, name,
-        {{"SELECT 1 FROM batches WHERE ?1 IN (beer_sensor, ambient_sensor)",
+        {{"SELECT 1 FROM batches WHERE ? IN (beer_sensor, ambient_sensor)",
           Phrase::tr("a batch is read by it")},
          {"SELECT 1 FROM beer_uses WHERE sensor = ?", Phrase::tr("a batch was read by it")},
          {"SELECT 1 FROM import_columns WHERE sensor = ?", Phrase::tr("it has imported readings")},

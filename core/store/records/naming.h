@@ -2,7 +2,7 @@
 // core/store.
 #pragma once
 
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 namespace holdband::store {
 

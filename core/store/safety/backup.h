@@ -1,7 +1,7 @@
 // A copy of a logbook as one consistent file.
 #pragma once
 
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 namespace holdband::store {
 

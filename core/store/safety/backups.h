@@ -7,7 +7,7 @@
 #pragma once
 
 #include "core/store/safety/backup_rotation.h"
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 #include "core/text/zone.h"
 
 #include <string>

@@ -2,7 +2,7 @@
 // readings of each import have their own checksum.)
 #pragma once
 
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 namespace holdband::store {
 

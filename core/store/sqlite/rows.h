@@ -11,8 +11,8 @@
 namespace holdband::store {
 
 /// Runs the statement to its end and makes a value from each row.
-template <typename Make>
-auto collect(Statement& statement, Make make) -> Result<std::vector<decltype(make(statement))>>
+template <typename AnyStatement, typename Make>
+auto collect(AnyStatement& statement, Make make) -> Result<std::vector<decltype(make(statement))>>
 {
     std::vector<decltype(make(statement))> rows;
     for (;;) {
@@ -30,6 +30,17 @@ auto query(const Database& database, std::string_view sql, Make make, const Valu
     -> Result<std::vector<decltype(make(std::declval<Statement&>()))>>
 {
     auto statement = database.prepare(sql);
+    HOLDBAND_TRY(statement);
+    statement->bindAll(values...);
+    return collect(*statement, make);
+}
+
+/// The same with a BulkStatement.
+template <typename Make, typename... Values>
+auto queryBulk(const Database& database, std::string_view sql, Make make, const Values&... values)
+    -> Result<std::vector<decltype(make(std::declval<BulkStatement&>()))>>
+{
+    auto statement = database.prepareBulk(sql);
     HOLDBAND_TRY(statement);
     statement->bindAll(values...);
     return collect(*statement, make);

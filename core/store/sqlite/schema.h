@@ -2,7 +2,7 @@
 // transaction with the new user_version.
 #pragma once
 
-#include "core/store/sqlite/sqlite.h"
+#include "core/store/sqlite/database.h"
 
 #include <span>
 #include <string>

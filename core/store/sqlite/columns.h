@@ -1,0 +1,76 @@
+// Reading the columns of a row, the same for both kinds of statements. Not for use outside
+// core/store.
+#pragma once
+
+#include "core/problem.h"
+#include "core/quantity/instant.h"
+
+#include <cmath>
+#include <optional>
+#include <string>
+
+namespace holdband::store {
+
+/// The Problem of a row that holds an invalid value in that column.
+Problem invalidValue(const std::string& column, const std::string& path);
+
+/// Values that SQLite accepts but a logbook can't hold (infinite, a time outside the years 1 to
+/// 9999) are remembered, and the next step of the statement fails. `Row` has isNull(), integer(),
+/// number() and columnName().
+template <typename Row>
+class Columns {
+public:
+    /// Finite, or a Problem at the next step.
+    double real(int column) const
+    {
+        const double value = row().number(column);
+        if (std::isfinite(value))
+            return value;
+        noteInvalid(column);
+        return 0.0;
+    }
+    /// Within the years 1 to 9999, or a Problem at the next step.
+    Instant instant(int column) const
+    {
+        const Instant at = instantFromMs(row().integer(column));
+        if (at >= earliestInstant && at <= latestInstant)
+            return at;
+        noteInvalid(column);
+        return {};
+    }
+    std::optional<std::int64_t> optionalInteger(int column) const
+    {
+        return row().isNull(column) ? std::nullopt : std::optional(row().integer(column));
+    }
+    std::optional<double> optionalReal(int column) const
+    {
+        return row().isNull(column) ? std::nullopt : std::optional(real(column));
+    }
+    std::optional<Instant> optionalInstant(int column) const
+    {
+        return row().isNull(column) ? std::nullopt : std::optional(instant(column));
+    }
+
+protected:
+    Columns() = default;
+    ~Columns() = default;
+    Columns(Columns&&) = default;
+    Columns& operator=(Columns&&) = default;
+
+    const std::string& invalidColumn() const { return m_invalid; }
+    void forgetInvalid() { m_invalid.clear(); }
+
+private:
+    const Row& row() const { return static_cast<const Row&>(*this); }
+    void noteInvalid(int column) const
+    {
+        if (m_invalid.empty())
+            m_invalid = row().columnName(column);
+    }
+
+    /// The name of the first column with an invalid value. Mutable because reading a column is
+    /// const to its callers.
+    mutable std::string m_invalid;
+};
+
+} // namespace holdband::store

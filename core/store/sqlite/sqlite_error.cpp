@@ -1,0 +1,39 @@
+#include "core/store/sqlite/sqlite_error.h"
+
+#include <sqlite3.h>
+
+namespace holdband::store {
+
+Phrase lostItsName()
+{
+    return Phrase::tr("the logbook was deleted, moved or replaced while it was open; nothing was "
+                      "saved");
+}
+
+std::string sqliteErrorText(int code, const std::string& message)
+{
+    if (code == SQLITE_READONLY_DBMOVED)
+        return lostItsName();
+    switch (code & 0xff) {
+    case SQLITE_NOTADB:
+        return Phrase::tr("this is no logbook (it is not an SQLite file)");
+    case SQLITE_CORRUPT:
+        return Phrase::tr("the file is damaged");
+    case SQLITE_FULL:
+        return Phrase::tr("the disk is full; nothing was changed");
+    case SQLITE_READONLY:
+    case SQLITE_PERM:
+        return Phrase::tr("the file can't be written");
+    case SQLITE_CANTOPEN:
+        return Phrase::tr("the file can't be opened");
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return Phrase::tr("another program is using the file");
+    case SQLITE_IOERR:
+        return Phrase::tr("reading or writing the file failed (%1)").with(message);
+    default:
+        return message;
+    }
+}
+
+} // namespace holdband::store

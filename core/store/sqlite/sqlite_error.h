@@ -1,0 +1,16 @@
+// What SQLite's result codes mean to people. Not for use outside core/store.
+#pragma once
+
+#include "core/text/phrase.h"
+
+#include <string>
+
+namespace holdband::store {
+
+/// A sentence for an extended result code. `message`: SQLite's own, for what has no sentence here.
+std::string sqliteErrorText(int code, const std::string& message);
+
+/// The file that was opened is no longer the one with its name.
+Phrase lostItsName();
+
+} // namespace holdband::store

@@ -1,0 +1,112 @@
+#include "core/store/sqlite/statement.h"
+
+#include "core/store/sqlite/database.h"
+#include "core/text/phrase.h"
+
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QSqlRecord>
+#include <QVariant>
+
+namespace holdband::store {
+
+Statement::Statement(std::unique_ptr<QSqlQuery> query, const Database* database)
+    : m_query(std::move(query)), m_database(database)
+{
+}
+
+Statement::Statement(Statement&&) noexcept = default;
+Statement& Statement::operator=(Statement&&) noexcept = default;
+Statement::~Statement() = default;
+
+void Statement::bind(int index, std::int64_t value)
+{
+    m_query->bindValue(index - 1, QVariant(static_cast<qlonglong>(value)));
+}
+
+void Statement::bind(int index, double value)
+{
+    m_query->bindValue(index - 1, value);
+}
+
+void Statement::bind(int index, std::string_view value)
+{
+    const QUtf8StringView utf8(value.data(), static_cast<qsizetype>(value.size()));
+    m_notUtf8 = m_notUtf8 || !utf8.isValidUtf8();
+    // A null string would be bound as NULL.
+    m_query->bindValue(index - 1, value.empty() ? QStringLiteral("") : utf8.toString());
+}
+
+void Statement::bindNull(int index)
+{
+    m_query->bindValue(index - 1, QVariant());
+}
+
+Result<bool> Statement::step()
+{
+    if (m_notUtf8)
+        return dataProblem(Phrase::tr("a text is not in UTF-8"), {},
+                           Phrase::tr("write it in UTF-8"));
+    if (!invalidColumn().empty())
+        return failure(invalidValue(invalidColumn(), m_database->path()));
+    if (!m_started) {
+        m_started = true;
+        if (!m_query->exec())
+            return failure(problem());
+        if (!m_query->isSelect())
+            return false;
+    }
+    if (m_query->next())
+        return true;
+    if (m_query->lastError().isValid())
+        return failure(problem());
+    return false;
+}
+
+Done Statement::run()
+{
+    auto stepped = step();
+    reset();
+    HOLDBAND_TRY(stepped);
+    return {};
+}
+
+void Statement::reset()
+{
+    m_query->finish();
+    m_started = false;
+    m_notUtf8 = false;
+    forgetInvalid();
+}
+
+bool Statement::isNull(int column) const
+{
+    return m_query->isNull(column);
+}
+
+std::int64_t Statement::integer(int column) const
+{
+    return m_query->value(column).toLongLong();
+}
+
+double Statement::number(int column) const
+{
+    return m_query->value(column).toDouble();
+}
+
+std::string Statement::text(int column) const
+{
+    return m_query->value(column).toString().toStdString();
+}
+
+std::string Statement::columnName(int column) const
+{
+    return m_query->record().fieldName(column).toStdString();
+}
+
+Problem Statement::problem() const
+{
+    return m_database->problem(m_query->lastError());
+}
+
+} // namespace holdband::store

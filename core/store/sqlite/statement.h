@@ -1,0 +1,73 @@
+// One prepared statement for records: equipment, batches, plans, journal, settings, imports. It is
+// a QSqlQuery that only moves forward. Not for use outside core/store.
+#pragma once
+
+#include "core/store/sqlite/columns.h"
+
+#include <memory>
+#include <string_view>
+
+class QSqlQuery;
+
+namespace holdband::store {
+
+class Database;
+
+/// Bind all parameters, step, read columns. Errors while binding and invalid values are remembered
+/// and returned by the next step.
+class Statement : public Columns<Statement> {
+public:
+    Statement(Statement&&) noexcept;
+    Statement& operator=(Statement&&) noexcept;
+    ~Statement();
+
+    /// Indexes start at 1.
+    void bind(int index, std::int64_t value);
+    void bind(int index, int value) { bind(index, static_cast<std::int64_t>(value)); }
+    void bind(int index, double value);
+    /// Problem (data) at the next step: the text is not UTF-8.
+    void bind(int index, std::string_view value);
+    void bindNull(int index);
+    template <typename T>
+    void bind(int index, const std::optional<T>& value)
+    {
+        if (value)
+            bind(index, *value);
+        else
+            bindNull(index);
+    }
+    /// Binds all values from index 1 on.
+    template <typename... Values>
+    void bindAll(const Values&... values)
+    {
+        int index = 0;
+        (bind(++index, values), ...);
+    }
+
+    /// True: there is a row. False: done.
+    Result<bool> step();
+    /// For statements without rows: steps and resets.
+    Done run();
+    /// Before it is stepped again from the start. Bound values stay until they are bound again.
+    void reset();
+
+    bool isNull(int column) const;
+    std::int64_t integer(int column) const;
+    std::string text(int column) const;
+
+    // For Columns.
+    double number(int column) const;
+    std::string columnName(int column) const;
+
+private:
+    friend class Database;
+    Statement(std::unique_ptr<QSqlQuery> query, const Database* database);
+    Problem problem() const;
+
+    std::unique_ptr<QSqlQuery> m_query;
+    const Database* m_database;
+    bool m_started = false;
+    bool m_notUtf8 = false; ///< a text that was bound
+};
+
+} // namespace holdband::store
