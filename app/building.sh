@@ -3,7 +3,7 @@
 # what was built last, the progress, and the approximate time left.
 
 # Seconds as text: "40 s", "3 min".
-said_time() {
+time_text() {
     if (($1 < 100)); then
         printf '%d s' "$1"
     else
@@ -57,13 +57,13 @@ show_progress() {
         if ((total > 0)); then
             state_words="$finished of $total${folder:+ · $folder} · "
         fi
-        show_line "Building $1: ${state_words}about $(said_time $left) left"
+        show_line "Building $1: ${state_words}about $(time_text $left) left"
     done
     if [[ -t 2 ]]; then
         printf '\r\033[K' >&2
     fi
     if [[ -z $failed ]]; then
-        say "Built $1 in $(said_time $((SECONDS - began)))."
+        say "Built $1 in $(time_text $((SECONDS - began)))."
     fi
 }
 

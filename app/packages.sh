@@ -63,7 +63,7 @@ install_line() {
 install_missing() {
     if ! command -v apt-get >/dev/null || ! command -v dpkg-query >/dev/null; then
         say "This system has no apt-get. The job needs what Debian 12 calls: $*"
-        say "Going on with what is here; cmake names what it does not find."
+        say "Continuing with what is installed; cmake names what it does not find."
         return
     fi
     local missing
@@ -78,7 +78,7 @@ install_missing() {
         exit 1
     fi
     # Standard output is only for the results of the script.
-    as_root apt-get -q update >&2 || say "Not all package lists could be renewed; trying anyway."
+    as_root apt-get -q update >&2 || say "Not all package lists could be updated; trying anyway."
     if ! as_root apt-get -q -y --no-install-recommends install "${missing[@]}" >&2; then
         say "The packages could not be installed. The line was:"
         say "    $(install_line "${missing[@]}")"

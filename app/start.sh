@@ -52,7 +52,7 @@ print_results() {
     temporary=$(mktemp -d)
     local logbook=$temporary/sample.holdband
     local batch
-    say "No display: printing what the sample logbook says."
+    say "No display: printing the results of the sample logbook."
     "$holdband" load "$logbook" "$description" >&2
     show "Batches" batches "$logbook"
     for batch in "Lager 1" "Ale 1" "Saison 1" "Lager 2" "Ale 2" "Ale 3"; do

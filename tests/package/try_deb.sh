@@ -2,7 +2,7 @@
 # Builds the Debian package, installs it in a bare Debian 12 without the sources, runs the program
 # there, and removes it again. Takes some minutes and needs the network, so tests/run.sh
 # does not run it.
-# Needs root (debootstrap, chroot). Usage: try_deb.sh [KEPT_ROOT]; a named root is made once and
+# Needs root (debootstrap, chroot). Usage: try_deb.sh [ROOT]; a named root is made once and
 # reused.
 set -euo pipefail
 

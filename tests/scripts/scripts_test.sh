@@ -18,8 +18,8 @@ expect() {
 }
 
 # Times and folders in the line of progress.
-expect "$(said_time 40)" "40 s"
-expect "$(said_time 150)" "3 min"
+expect "$(time_text 40)" "40 s"
+expect "$(time_text 150)" "3 min"
 objects="Building CXX object core/CMakeFiles/holdband_core.dir"
 expect "$(folder_of "$objects/store/exclusions.cpp.o")" "core/store"
 expect "$(folder_of "$objects/Unity/unity_store_1_cxx.cxx.o")" "core/store"
@@ -28,33 +28,33 @@ expect "$(folder_of "Building CXX object tests/ui/CMakeFiles/ui_tests.dir/Unity/
 expect "$(folder_of "Linking CXX executable holdband")" ""
 
 # Other lines than progress go to the log, only complete ones; the last line names what was built.
-said=$(printf '%s\n' "[1/2] $objects/store/rows.cpp.o" "rows.cpp:1:1: error: no" "  int x" \
+shown=$(printf '%s\n' "[1/2] $objects/store/rows.cpp.o" "rows.cpp:1:1: error: no" "  int x" \
     "[2/2] Linking CXX executable holdband" |
     show_progress "the trial" 60 "$scratch/others" 2>&1)
 expect "$(cat "$scratch/others")" "$(printf 'rows.cpp:1:1: error: no\n  int x')"
-expect "${said%%$'\n'*}" "Building the trial: 1 of 2 · core/store · about 1 s left"
-expect "${said##*$'\n'}" "Built the trial in 0 s."
+expect "${shown%%$'\n'*}" "Building the trial: 1 of 2 · core/store · about 1 s left"
+expect "${shown##*$'\n'}" "Built the trial in 0 s."
 
 # A failed build is not reported as built, whichever step failed.
-said=$(printf '%s\n' "[1/1] Linking CXX executable holdband" "FAILED: holdband" |
+shown=$(printf '%s\n' "[1/1] Linking CXX executable holdband" "FAILED: holdband" |
     show_progress "the trial" 60 "$scratch/failure" 2>&1)
-expect "$(grep -c Built <<<"$said" || true)" "0"
+expect "$(grep -c Built <<<"$shown" || true)" "0"
 expect "$(cat "$scratch/failure")" "FAILED: holdband"
 
 # A forbidden include is found, and so is a cycle of rooms.
-house=$scratch/house
-mkdir -p "$house"/core/{text,store/readings} "$house"/ui/{rounds,window}
+tree=$scratch/tree
+mkdir -p "$tree"/core/{text,store/readings} "$tree"/ui/{rounds,window}
 printf 'core_room(text\n    SOURCES\n)\ncore_room(store\n    USES text\n    SOURCES\n)\n' \
-    >"$house/core/CMakeLists.txt"
-echo '#include "core/text/numbers.h"' >"$house/core/store/readings/imports.cpp"
-echo '#include "ui/rounds/rounds_page.h"' >"$house/ui/window/pages.h"
+    >"$tree/core/CMakeLists.txt"
+echo '#include "core/text/numbers.h"' >"$tree/core/store/readings/imports.cpp"
+echo '#include "ui/rounds/rounds_page.h"' >"$tree/ui/window/pages.h"
 layers() {
-    python3 "$root/tests/scripts/layers.py" "$house" || true
+    python3 "$root/tests/scripts/layers.py" "$tree" || true
 }
 expect "$(layers | tail -1)" "2 rooms of the core, 2 of the window, 2 includes between them, 0 wrong"
-echo '#include "core/store/readings/imports.h"' >"$house/core/text/numbers.cpp"
+echo '#include "core/store/readings/imports.h"' >"$tree/core/text/numbers.cpp"
 expect "$(layers | head -1)" "core/text/numbers.cpp: core/text must not include core/store"
-echo '#include "ui/window/pages.h"' >"$house/ui/rounds/rounds_page.h"
+echo '#include "ui/window/pages.h"' >"$tree/ui/rounds/rounds_page.h"
 expect "$(layers | grep -c "in a circle, among them: ui/rounds, ui/window")" "1"
 
 # Packages: installed ones are not listed.

@@ -62,6 +62,6 @@ for path in sys.argv[1:]:
                 wrong.append(f"{where} underlines another number of letters")
 if texts < 2000:
     wrong.append(f"only {texts} texts were found")
-print("\n".join(wrong) or f"{texts} texts are whole")
+print("\n".join(wrong) or f"{texts} texts are complete")
 sys.exit(1 if wrong else 0)
 END
