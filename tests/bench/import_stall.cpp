@@ -75,7 +75,7 @@ int main(int argc, char** argv)
     }
     const double looking = pulse.longestMs();
     pulse.restart();
-    page.keep();
+    page.save();
     const auto stored = [&] { return page.message().startsWith(QStringLiteral("Saved")); };
     if (!waitFor(stored) || !waitFor([&] { return window.session().idle(); }))
         return 1;

@@ -112,7 +112,7 @@ TEST_F(CorrectionsTest, AStretchIsLeftOutWithItsReasonAndRestored)
     EXPECT_EQ(readings.index(1, 2).data().toString(), dash);
     EXPECT_EQ(readings.index(0, 5).data().toString(), "");
     dialog.table()->selectRow(1);
-    dialog.bringBackButton()->click();
+    dialog.restoreButton()->click();
     settle(*m_window);
     EXPECT_EQ(readings.index(1, 5).data().toString(), "");
 }
@@ -155,12 +155,12 @@ TEST_F(CorrectionsTest, ANoteIsSavedWithItsTimeAndBatch)
     NoteDialog dialog(m_window->session(), m_window->pages()->run()->batch());
     dialog.show();
     settle(*m_window);
-    dialog.keep();
+    dialog.save();
     EXPECT_TRUE(dialog.message().startsWith("Type a reason")) << dialog.message().toStdString();
     EXPECT_TRUE(dialog.text()->hasFocus());
     QTest::keyClicks(dialog.text(), "lid opened");
     dialog.time()->setText("2026-03-09 18:30");
-    dialog.keep();
+    dialog.save();
     settle(*m_window);
     EXPECT_FALSE(dialog.isVisible());
     auto file = store::LogbookFile::open(m_logbook.toStdString(), store::Access::read);

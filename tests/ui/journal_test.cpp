@@ -138,13 +138,13 @@ TEST_F(Journal, DeletesWithTheDeleteKeyAndUndoRestoresIt)
 TEST_F(Journal, ARefusalLosesNothingTyped)
 {
     m_dialog->time()->setText("yesterday");
-    m_dialog->importButton()->click();
+    m_dialog->saveButton()->click();
     EXPECT_TRUE(m_dialog->time()->hasFocus());
     EXPECT_FALSE(m_dialog->message().isEmpty());
     EXPECT_EQ(m_dialog->time()->text(), "yesterday");
     m_dialog->time()->setText("2026-03-07 19:00");
     m_dialog->text()->setPlainText("  ");
-    m_dialog->importButton()->click();
+    m_dialog->saveButton()->click();
     EXPECT_TRUE(m_dialog->text()->hasFocus());
     EXPECT_THAT(texts(), testing::Contains("lid opened"));
 }

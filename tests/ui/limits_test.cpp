@@ -44,7 +44,7 @@ TEST_F(LimitsTest, BeginsWithTheBatchsOwnAndShowsNoText)
 {
     EXPECT_EQ(card().tolerance()->value(), 15) << "3 °F in steps of 0.2";
     EXPECT_EQ(card().verdict(), "");
-    EXPECT_FALSE(card().importButton()->isEnabled());
+    EXPECT_FALSE(card().saveButton()->isEnabled());
 }
 
 TEST_F(LimitsTest, AWiderBandIsTriedAndTheRecordIsUnchanged)
@@ -77,7 +77,7 @@ TEST_F(LimitsTest, SavedLimitsAreOfTheBatchAndCanBeUndone)
     ASSERT_NEAR(tolerance(), 3.0, 1e-9);
     card().tolerance()->setValue(20);
     ASSERT_TRUE(waitFor("eft the band")) << card().verdict().toStdString();
-    card().importButton()->click();
+    card().saveButton()->click();
     settle(*m_window);
     EXPECT_NEAR(tolerance(), 4.0, 1e-9);
     EXPECT_EQ(card().verdict(), "") << "they are its own now";

@@ -109,7 +109,7 @@ TEST_F(MeterReadings, AreRestoredByTheButtonAndByUndo)
 {
     leaveOut(1, "doubtful");
     m_dialog->table()->selectRow(1);
-    m_dialog->bringBackButton()->click();
+    m_dialog->restoreButton()->click();
     settle();
     EXPECT_EQ(kwhOf(logbook, "Loop meter").size(), 3u);
     EXPECT_EQ(cell(1, 5), none);
@@ -132,7 +132,7 @@ TEST_F(MeterReadings, SeveralAreLeftOutAndRestoredInOneChange)
     EXPECT_TRUE(kwhOf(logbook, "Loop meter").empty());
     m_dialog->from()->setText("2026-03-01 00:00"); // no reading that counts gives a default span
     m_dialog->table()->selectAll();
-    m_dialog->bringBackButton()->click();
+    m_dialog->restoreButton()->click();
     settle();
     EXPECT_EQ(kwhOf(logbook, "Loop meter").size(), 3u);
 }

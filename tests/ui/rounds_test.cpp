@@ -301,7 +301,7 @@ TEST_F(RoundsTest, APastedTableOfReadingsIsShownBeforeItIsSaved)
     EXPECT_TRUE(loop().field()->text().isEmpty());
     EXPECT_EQ(kwhOf(m_logbook, "Loop meter").size(), 3u) << "nothing is saved yet";
     ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->pages()->imports()->isAtWork(); }));
-    m_window->pages()->imports()->keep();
+    m_window->pages()->imports()->save();
     settle(*m_window);
     ASSERT_TRUE(QTest::qWaitFor([&] { return kwhOf(m_logbook, "Loop meter").size() == 5; }));
 }

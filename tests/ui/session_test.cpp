@@ -89,7 +89,7 @@ TEST_F(SessionTest, ClosingDuringAnImportStoresNothing)
     page.look(writeLongLog());
     settle(*window);
     ASSERT_TRUE(page.canImport()) << core(page.message());
-    page.keep();
+    page.save();
     QTest::qWait(20);
     ASSERT_FALSE(window->session().idle()) << "it is at work";
     EXPECT_TRUE(window->close());

@@ -92,8 +92,8 @@ void EquipmentActions::editRounds()
     open(new RoundWindowsDialog(*m_session, m_equipment.settings, m_window));
 }
 
-void EquipmentActions::keep(const store::HistoryEntry& entry,
-                            std::function<Done(const store::Change&)> work)
+void EquipmentActions::commitChange(const store::HistoryEntry& entry,
+                                    std::function<Done(const store::Change&)> work)
 {
     saveChange(*m_session, this, entry, std::move(work), [this, entry](const Done& done) {
         if (done)
@@ -112,63 +112,63 @@ bool EquipmentActions::toggle(std::optional<Instant>& retired) const
 void EquipmentActions::toggleRetired(Setup setup)
 {
     const bool retired = toggle(setup.retired);
-    keep({retired ? store::HistoryVerb::setupRetired : store::HistoryVerb::setupRestored,
-          {setup.name}},
-         [setup](const store::Change& change) {
-             return store::updateSetup(change, setup.name, setup);
-         });
+    commitChange({retired ? store::HistoryVerb::setupRetired : store::HistoryVerb::setupRestored,
+                  {setup.name}},
+                 [setup](const store::Change& change) {
+                     return store::updateSetup(change, setup.name, setup);
+                 });
 }
 
 void EquipmentActions::toggleRetired(Sensor sensor)
 {
     const bool retired = toggle(sensor.retired);
-    keep({retired ? store::HistoryVerb::sensorRetired : store::HistoryVerb::sensorRestored,
-          {sensor.name}},
-         [sensor](const store::Change& change) {
-             return store::updateSensor(change, sensor.name, sensor);
-         });
+    commitChange({retired ? store::HistoryVerb::sensorRetired : store::HistoryVerb::sensorRestored,
+                  {sensor.name}},
+                 [sensor](const store::Change& change) {
+                     return store::updateSensor(change, sensor.name, sensor);
+                 });
 }
 
 void EquipmentActions::toggleRetired(Meter meter)
 {
     const bool retired = toggle(meter.retired);
-    keep({retired ? store::HistoryVerb::meterRetired : store::HistoryVerb::meterRestored,
-          {meter.name}},
-         [meter](const store::Change& change) {
-             return store::updateMeter(change, meter.name, meter);
-         });
+    commitChange({retired ? store::HistoryVerb::meterRetired : store::HistoryVerb::meterRestored,
+                  {meter.name}},
+                 [meter](const store::Change& change) {
+                     return store::updateMeter(change, meter.name, meter);
+                 });
 }
 
 void EquipmentActions::remove(const Setup& setup)
 {
-    keep({store::HistoryVerb::setupRemoved, {setup.name}},
-         [name = setup.name](const store::Change& change) {
-             return store::removeSetup(change, name);
-         });
+    commitChange({store::HistoryVerb::setupRemoved, {setup.name}},
+                 [name = setup.name](const store::Change& change) {
+                     return store::removeSetup(change, name);
+                 });
 }
 
 void EquipmentActions::remove(const Sensor& sensor)
 {
-    keep({store::HistoryVerb::sensorRemoved, {sensor.name}},
-         [name = sensor.name](const store::Change& change) {
-             return store::removeSensor(change, name);
-         });
+    commitChange({store::HistoryVerb::sensorRemoved, {sensor.name}},
+                 [name = sensor.name](const store::Change& change) {
+                     return store::removeSensor(change, name);
+                 });
 }
 
 void EquipmentActions::remove(const Meter& meter)
 {
-    keep({store::HistoryVerb::meterRemoved, {meter.name}},
-         [name = meter.name](const store::Change& change) {
-             return store::removeMeter(change, name);
-         });
+    commitChange({store::HistoryVerb::meterRemoved, {meter.name}},
+                 [name = meter.name](const store::Change& change) {
+                     return store::removeMeter(change, name);
+                 });
 }
 
 void EquipmentActions::remove(const NamedPlan& plan)
 {
-    keep({store::HistoryVerb::planRemoved, {plan.name}},
-         [name = plan.name](const store::Change& change) {
-             return store::removePlan(change, name);
-         });
+    commitChange({store::HistoryVerb::planRemoved, {plan.name}},
+                 [name = plan.name](const store::Change& change) {
+                     return store::removePlan(change, name);
+                 });
 }
 
 } // namespace holdband::ui

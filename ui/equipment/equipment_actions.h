@@ -47,7 +47,8 @@ Q_SIGNALS:
 
 private:
     void open(FormDialog* dialog);
-    void keep(const store::HistoryEntry& entry, std::function<Done(const store::Change&)> work);
+    void commitChange(const store::HistoryEntry& entry,
+                      std::function<Done(const store::Change&)> work);
     /// Retires something in use as of now, or brings it back. True: it is retired now.
     bool toggle(std::optional<Instant>& retired) const;
 

@@ -37,11 +37,11 @@ protected:
     {
         if (!typed)
             return foot()->refuse(sentence(typed.error()));
-        keep({oldName.empty() ? storing.added : storing.changed, {typed->name}},
-             [thing = *typed, oldName, storing](const store::Change& change) {
-                 return oldName.empty() ? storing.add(change, thing)
-                                        : storing.update(change, oldName, thing);
-             });
+        commitChange({oldName.empty() ? storing.added : storing.changed, {typed->name}},
+                     [thing = *typed, oldName, storing](const store::Change& change) {
+                         return oldName.empty() ? storing.add(change, thing)
+                                                : storing.update(change, oldName, thing);
+                     });
     }
 };
 

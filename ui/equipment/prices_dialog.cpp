@@ -144,8 +144,9 @@ void PricesDialog::save()
     if (!settings)
         return foot()->refuse(sentence(settings.error()));
     m_tabs->setCurrentIndex(seen);
-    keep({store::HistoryVerb::pricesChanged},
-         [typed = *settings](const store::Change& change) { return savePrices(change, typed); });
+    commitChange(
+        {store::HistoryVerb::pricesChanged},
+        [typed = *settings](const store::Change& change) { return savePrices(change, typed); });
 }
 
 } // namespace holdband::ui

@@ -63,8 +63,9 @@ void RoundWindowsDialog::save()
         m_rounds->check();
         return foot()->refuse(sentence(rounds.error()));
     }
-    keep({store::HistoryVerb::roundsChanged},
-         [rounds = *rounds](const store::Change& change) { return saveRounds(change, rounds); });
+    commitChange(
+        {store::HistoryVerb::roundsChanged},
+        [rounds = *rounds](const store::Change& change) { return saveRounds(change, rounds); });
 }
 
 } // namespace holdband::ui

@@ -78,8 +78,8 @@ void UnitsDialog::save()
     if (!isCurrency(currency))
         return refuse(Words::tr("Three letters, such as USD or EUR, or leave it empty."),
                       m_currency);
-    keep({store::HistoryVerb::settingsChanged},
-         [typed](const store::Change& change) { return saveUnits(change, typed); });
+    commitChange({store::HistoryVerb::settingsChanged},
+                 [typed](const store::Change& change) { return saveUnits(change, typed); });
 }
 
 void openUnits(Session& session, QWidget* parent)

@@ -101,8 +101,8 @@ void FormDialog::refuse(const QString& sentence, QWidget* at)
         at->setFocus();
 }
 
-void FormDialog::keep(const store::HistoryEntry& entry,
-                      std::function<Done(const store::Change&)> work)
+void FormDialog::commitChange(const store::HistoryEntry& entry,
+                              std::function<Done(const store::Change&)> work)
 {
     m_foot->setBusy(true);
     saveChange(*m_session, this, entry, std::move(work), [this, entry](Done done) {

@@ -45,7 +45,8 @@ protected:
     /// Shows why nothing was saved and focuses the field.
     void refuse(const QString& sentence, QWidget* at);
     /// Saves on the worker, and closes the dialog when that is done.
-    void keep(const store::HistoryEntry& entry, std::function<Done(const store::Change&)> work);
+    void commitChange(const store::HistoryEntry& entry,
+                      std::function<Done(const store::Change&)> work);
     void setDirty();
     /// From now on typed text counts as unsaved. Call after the fields are filled.
     void watchFields();

@@ -39,8 +39,8 @@ ImportsPage::ImportsPage(Session& session, QWidget* parent)
       m_message(makeLabel({}, "muted", this)), m_tabs(new QTabBar(this)),
       m_stack(new QStackedWidget(this)), m_view(new LogView(this)),
       m_past(new PastImports(session, this)), m_watches(new WatchCard(session, this)),
-      m_keep(new QPushButton(Words::tr("&Save"), this)),
-      m_keepAll(new QPushButton(Words::tr("Save &all"), this)),
+      m_save(new QPushButton(Words::tr("&Save"), this)),
+      m_saveAll(new QPushButton(Words::tr("Save &all"), this)),
       m_cancel(new QPushButton(Words::tr("Cancel"), this)), m_progress(new QProgressBar(this))
 {
     auto* layout = new QVBoxLayout(this);
@@ -78,11 +78,11 @@ QWidget* ImportsPage::makeFoot()
     auto* foot = new QWidget(this);
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins(0, 0, 0, 0);
-    for (QPushButton* button : {m_keep, m_keepAll, m_cancel})
+    for (QPushButton* button : {m_save, m_saveAll, m_cancel})
         row->addWidget(button);
     row->addWidget(m_progress, 1);
     row->addStretch();
-    setRole(m_keep, "main");
+    setRole(m_save, "main");
     m_progress->setRange(0, 1000);
     m_progress->setTextVisible(false);
     m_progress->setAccessibleName(Words::tr("Share done"));
@@ -113,8 +113,8 @@ void ImportsPage::connectParts()
     connect(paste, &QShortcut::activated, this, &ImportsPage::paste);
     connect(m_choose, &QPushButton::clicked, this, &ImportsPage::chooseWanted);
     connect(m_paste, &QPushButton::clicked, this, &ImportsPage::paste);
-    connect(m_keep, &QPushButton::clicked, this, &ImportsPage::keep);
-    connect(m_keepAll, &QPushButton::clicked, m_queue, &LogQueue::importReady);
+    connect(m_save, &QPushButton::clicked, this, &ImportsPage::save);
+    connect(m_saveAll, &QPushButton::clicked, m_queue, &LogQueue::importReady);
     connect(m_cancel, &QPushButton::clicked, this, &ImportsPage::cancel);
     connect(m_tabs, &QTabBar::currentChanged, this, &ImportsPage::showCurrent);
     connect(m_queue, &LogQueue::changed, this, [this](int index) {
@@ -163,7 +163,7 @@ QString ImportsPage::subtitle() const
 
 bool ImportsPage::canImport() const
 {
-    return m_keep->isVisibleTo(this) && m_keep->isEnabled();
+    return m_save->isVisibleTo(this) && m_save->isEnabled();
 }
 
 void ImportsPage::say(const QString& words, bool trouble)
@@ -200,10 +200,10 @@ void ImportsPage::lookAtText(const QString& text)
     m_tabs->setCurrentIndex(m_queue->size() - 1);
 }
 
-void ImportsPage::keep()
+void ImportsPage::save()
 {
     if (current() >= 0)
-        m_queue->keep(current());
+        m_queue->save(current());
 }
 
 void ImportsPage::cancel()

@@ -32,7 +32,7 @@ public:
     void paste();
     void lookAtText(const QString& text);
     /// Stores the log that is shown.
-    void keep();
+    void save();
     /// Stops the running work; if there is none, closes the logs. Stores nothing.
     void cancel();
     /// Fetches the imports, watches, sensors and meters again.
@@ -44,8 +44,8 @@ public:
     /// Whether a log is shown.
     bool isAtWork() const { return m_queue->size() > 0; }
 
-    QPushButton* importButton() const { return m_keep; }
-    QPushButton* importAllButton() const { return m_keepAll; }
+    QPushButton* importButton() const { return m_save; }
+    QPushButton* importAllButton() const { return m_saveAll; }
     QTabBar* tabs() const { return m_tabs; }
     LogView* view() const { return m_view; }
     LogQueue* queue() const { return m_queue; }
@@ -86,8 +86,8 @@ private:
     LogView* m_view;
     PastImports* m_past;
     WatchCard* m_watches;
-    QPushButton* m_keep;
-    QPushButton* m_keepAll;
+    QPushButton* m_save;
+    QPushButton* m_saveAll;
     QPushButton* m_cancel;
     QProgressBar* m_progress;
     QWidget* m_foot = nullptr;

@@ -89,14 +89,14 @@ void ImportsPage::showState(const LogState& log)
 {
     const bool busy = m_queue->isBusy();
     say(stateSentence(log), isTrouble(log));
-    m_keep->setVisible(log.stage == LogStage::ready || log.stage == LogStage::asking);
-    m_keep->setEnabled(log.stage == LogStage::ready);
-    m_keep->setText(log.stage == LogStage::ready
+    m_save->setVisible(log.stage == LogStage::ready || log.stage == LogStage::asking);
+    m_save->setEnabled(log.stage == LogStage::ready);
+    m_save->setText(log.stage == LogStage::ready
                         ? Words::tr("&Save %1 readings").arg(countText(log.report->added()))
                         : Words::tr("&Save"));
     const int ready = m_queue->readyCount();
-    m_keepAll->setText(Words::tr("Save &all %1 that are ready").arg(ready));
-    m_keepAll->setVisible(ready > 1 && !busy);
+    m_saveAll->setText(Words::tr("Save &all %1 that are ready").arg(ready));
+    m_saveAll->setVisible(ready > 1 && !busy);
     const bool over = !busy && (log.stage == LogStage::saved || log.stage == LogStage::nothingNew);
     m_cancel->setText(over ? Words::tr("Close") : Words::tr("Cancel"));
     m_progress->setVisible(busy);
@@ -113,7 +113,7 @@ void ImportsPage::takeSettled(int index)
     if (log.problem)
         m_view->pointAt(log.problem->decision);
     else if (log.stage == LogStage::ready)
-        m_keep->setFocus();
+        m_save->setFocus();
     else
         m_cancel->setFocus();
 }

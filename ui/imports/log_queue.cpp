@@ -95,10 +95,10 @@ void LogQueue::next()
     const Task task = m_tasks.front();
     m_tasks.pop_front();
     m_running = true;
-    log(task.index).stage = task.work == Work::keep ? LogStage::saving : LogStage::looking;
+    log(task.index).stage = task.work == Work::save ? LogStage::saving : LogStage::looking;
     log(task.index).problem.reset();
     Q_EMIT changed(task.index);
-    if (task.work == Work::look || task.work == Work::keep)
+    if (task.work == Work::look || task.work == Work::save)
         run(task.index, task.work == Work::look);
     else
         preview(task.index, task.work);
@@ -243,12 +243,12 @@ void LogQueue::forgetMap(int index)
     next();
 }
 
-void LogQueue::keep(int index)
+void LogQueue::save(int index)
 {
     if (log(index).stage != LogStage::ready)
         return;
     log(index).changedSince = false;
-    enqueue(index, Work::keep);
+    enqueue(index, Work::save);
     next();
 }
 
@@ -257,7 +257,7 @@ void LogQueue::importReady()
     for (int i = 0; i < size(); ++i) {
         if (log(i).stage == LogStage::ready) {
             log(i).changedSince = false;
-            enqueue(i, Work::keep);
+            enqueue(i, Work::save);
         }
     }
     next();

@@ -32,7 +32,7 @@ public:
     void chooseRegisterDrop(int index, MeterEvent event);
     /// Detects again, ignoring the remembered choices for its shape.
     void forgetMap(int index);
-    void keep(int index);
+    void save(int index);
     /// Stores all logs that are ready.
     void importReady();
     int readyCount() const;
@@ -58,7 +58,7 @@ private:
         guess,    ///< without the remembered choices
         again,    ///< the file changed after its preview
         look,
-        keep,
+        save,
     };
     struct Task {
         int index;

@@ -242,10 +242,10 @@ void BatchDialog::save()
         return foot()->refuse(sentence(batch.error()));
     if (!foot()->agreed(batchQuestions(*batch, m_batch.name, m_world, session().now())))
         return;
-    keep({store::HistoryVerb::batchChanged, {m_batch.name}},
-         [stored = *batch, name = m_batch.name](const store::Change& change) {
-             return store::updateBatch(change, name, stored);
-         });
+    commitChange({store::HistoryVerb::batchChanged, {m_batch.name}},
+                 [stored = *batch, name = m_batch.name](const store::Change& change) {
+                     return store::updateBatch(change, name, stored);
+                 });
 }
 
 void BatchDialog::remove()
@@ -255,10 +255,10 @@ void BatchDialog::remove()
             Words::tr("Remove %1? Its readings stay with their sensors. Press again to remove "
                       "it.")
                 .arg(shown(m_batch.name)));
-    keep({store::HistoryVerb::batchRemoved, {m_batch.name}},
-         [name = m_batch.name](const store::Change& change) {
-             return store::removeBatch(change, name);
-         });
+    commitChange({store::HistoryVerb::batchRemoved, {m_batch.name}},
+                 [name = m_batch.name](const store::Change& change) {
+                     return store::removeBatch(change, name);
+                 });
 }
 
 } // namespace holdband::ui

@@ -138,8 +138,9 @@ void NewBatchDialog::save()
     if (!foot()->agreed(batchQuestions(*read, {}, m_world, session().now())))
         return;
     m_savedName = shown(read->name);
-    keep({store::HistoryVerb::batchPitched, {read->name}},
-         [made = *read](const store::Change& change) { return store::addBatch(change, made); });
+    commitChange(
+        {store::HistoryVerb::batchPitched, {read->name}},
+        [made = *read](const store::Change& change) { return store::addBatch(change, made); });
 }
 
 } // namespace holdband::ui

@@ -56,12 +56,12 @@ void PlanDialog::save()
     if (!foot()->agreed(questions))
         return;
     const std::string renamed = m_oldName != plan.name ? m_oldName : std::string();
-    keep({store::HistoryVerb::planSaved, {plan.name}},
-         [plan, renamed](const store::Change& change) -> Done {
-             if (!renamed.empty())
-                 HOLDBAND_TRY(store::removePlan(change, renamed));
-             return store::savePlan(change, plan);
-         });
+    commitChange({store::HistoryVerb::planSaved, {plan.name}},
+                 [plan, renamed](const store::Change& change) -> Done {
+                     if (!renamed.empty())
+                         HOLDBAND_TRY(store::removePlan(change, renamed));
+                     return store::savePlan(change, plan);
+                 });
 }
 
 } // namespace holdband::ui

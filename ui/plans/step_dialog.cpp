@@ -74,7 +74,7 @@ void StepDialog::save()
     }
     if (m_questions && !foot()->agreed(m_questions(step->batch)))
         return;
-    keep(step->entry, [batch = step->batch, name = m_oldName](const store::Change& change) {
+    commitChange(step->entry, [batch = step->batch, name = m_oldName](const store::Change& change) {
         return store::updateBatch(change, name, batch);
     });
 }

@@ -95,7 +95,7 @@ JournalDialog::JournalDialog(Session& session, const QString& batch, QWidget* pa
     : QDialog(parent), m_session(&session), m_wanted(batch), m_notes(new TableModel(this)),
       m_batch(new QComboBox(this)), m_table(makeListTable(Words::tr("Notes"), m_notes, this)),
       m_time(new QLineEdit(this)), m_text(new QPlainTextEdit(this)),
-      m_keep(new QPushButton(Words::tr("&Save change"), this)),
+      m_save(new QPushButton(Words::tr("&Save change"), this)),
       m_remove(new QPushButton(Words::tr("&Delete note"), this)),
       m_message(makeLabel({}, "muted", this))
 {
@@ -122,9 +122,9 @@ void JournalDialog::layOut()
     form->addRow(Words::tr("&Note"), m_text);
     m_text->setFixedHeight(m_text->fontMetrics().lineSpacing() * 5);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    buttons->addButton(m_keep, QDialogButtonBox::ActionRole);
+    buttons->addButton(m_save, QDialogButtonBox::ActionRole);
     buttons->addButton(m_remove, QDialogButtonBox::ActionRole);
-    for (QPushButton* button : {m_keep, m_remove, buttons->button(QDialogButtonBox::Close)})
+    for (QPushButton* button : {m_save, m_remove, buttons->button(QDialogButtonBox::Close)})
         button->setAutoDefault(false);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
@@ -148,8 +148,8 @@ void JournalDialog::connectParts()
                     m_message->clear();
                 showNote(row.row());
             });
-    connect(m_time, &QLineEdit::returnPressed, this, &JournalDialog::keep);
-    connect(m_keep, &QPushButton::clicked, this, &JournalDialog::keep);
+    connect(m_time, &QLineEdit::returnPressed, this, &JournalDialog::save);
+    connect(m_save, &QPushButton::clicked, this, &JournalDialog::save);
     connect(m_remove, &QPushButton::clicked, this, &JournalDialog::remove);
     connect(m_session, &Session::changed, this, &JournalDialog::refresh);
 }
@@ -242,7 +242,7 @@ void JournalDialog::showNote(int row)
 {
     const bool has = row >= 0 && row < static_cast<int>(m_view.notes.size());
     const bool mayChange = has && !m_session->readOnly();
-    for (QWidget* widget : {static_cast<QWidget*>(m_keep), static_cast<QWidget*>(m_remove)})
+    for (QWidget* widget : {static_cast<QWidget*>(m_save), static_cast<QWidget*>(m_remove)})
         widget->setEnabled(mayChange);
     m_time->setReadOnly(!mayChange);
     m_text->setReadOnly(!mayChange);
@@ -258,7 +258,7 @@ void JournalDialog::showNote(int row)
     m_text->setPlainText(words.text);
 }
 
-void JournalDialog::keep()
+void JournalDialog::save()
 {
     const store::StoredNote* stored = current();
     if (!stored)

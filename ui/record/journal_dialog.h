@@ -41,7 +41,7 @@ public:
     QComboBox* batch() const { return m_batch; }
     QLineEdit* time() const { return m_time; }
     QPlainTextEdit* text() const { return m_text; }
-    QPushButton* importButton() const { return m_keep; }
+    QPushButton* saveButton() const { return m_save; }
     QPushButton* removeButton() const { return m_remove; }
     QString message() const;
 
@@ -66,7 +66,7 @@ private:
     void rememberDraft();
     Draft storedText(const store::StoredNote& note) const;
     const store::StoredNote* current() const;
-    void keep();
+    void save();
     void takeSaved(store::NoteId id, const JournalNote& note);
     void remove();
     void say(const QString& words);
@@ -81,7 +81,7 @@ private:
     QTableView* m_table;
     QLineEdit* m_time;
     QPlainTextEdit* m_text;
-    QPushButton* m_keep;
+    QPushButton* m_save;
     QPushButton* m_remove;
     QLabel* m_message;
 };

@@ -75,9 +75,8 @@ void NoteDialog::layOut()
     form->addRow(Words::tr("&Batch"), m_batch);
     form->addRow(Words::tr("&Note"), m_text);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    QPushButton* importButton =
-        buttons->addButton(Words::tr("&Save"), QDialogButtonBox::AcceptRole);
-    connect(importButton, &QPushButton::clicked, this, &NoteDialog::keep);
+    QPushButton* saveButton = buttons->addButton(Words::tr("&Save"), QDialogButtonBox::AcceptRole);
+    connect(saveButton, &QPushButton::clicked, this, &NoteDialog::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->addLayout(form, 1);
@@ -102,7 +101,7 @@ void NoteDialog::fetch(const QString& batch)
     });
 }
 
-void NoteDialog::keep()
+void NoteDialog::save()
 {
     const auto at = parseTime(core(m_time->text()), m_zone);
     if (!at)

@@ -25,7 +25,7 @@ public:
     QComboBox* batch() const { return m_batch; }
     QPlainTextEdit* text() const { return m_text; }
     QString message() const;
-    void keep();
+    void save();
     void reject() override;
 
 private:

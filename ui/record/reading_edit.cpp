@@ -68,7 +68,7 @@ Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::si
     };
 }
 
-Result<ReadingEdit> bringBack(const ReadingsView& view, const std::vector<std::size_t>& rows)
+Result<ReadingEdit> restore(const ReadingsView& view, const std::vector<std::size_t>& rows)
 {
     std::vector<store::ListedRegister> registers;
     std::vector<store::ExclusionId> exclusions;

@@ -18,7 +18,7 @@ using ReadingEdit = std::function<Done(const store::LogbookFile&)>;
 /// for a meter each selected reading.
 Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
                              const std::string& why);
-Result<ReadingEdit> bringBack(const ReadingsView& view, const std::vector<std::size_t>& rows);
+Result<ReadingEdit> restore(const ReadingsView& view, const std::vector<std::size_t>& rows);
 /// The first logged or typed value remains on record, with the time and the reason of the
 /// correction.
 Result<ReadingEdit> correct(const ReadingsView& view, const std::vector<std::size_t>& rows,

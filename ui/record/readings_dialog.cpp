@@ -34,7 +34,7 @@ ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject
       m_to(new QLineEdit(this)), m_table(makeListTable(Words::tr("Readings"), m_readings, this)),
       m_value(new QLineEdit(this)), m_why(new QLineEdit(this)),
       m_leaveOut(new QPushButton(Words::tr("&Leave the chosen ones out"), this)),
-      m_bringBack(new QPushButton(Words::tr("&Restore"), this)),
+      m_restore(new QPushButton(Words::tr("&Restore"), this)),
       m_correct(new QPushButton(Words::tr("&Correct the chosen one"), this)),
       m_message(makeLabel({}, "muted", this))
 {
@@ -65,7 +65,7 @@ void ReadingsDialog::layOut()
     auto* editing = new QHBoxLayout;
     editing->addWidget(m_value);
     editing->addWidget(m_why, 1);
-    for (QPushButton* button : {m_correct, m_leaveOut, m_bringBack}) {
+    for (QPushButton* button : {m_correct, m_leaveOut, m_restore}) {
         button->setAutoDefault(false);
         button->setEnabled(!m_session->readOnly());
         editing->addWidget(button);
@@ -91,8 +91,8 @@ void ReadingsDialog::connectParts()
     connect(m_from, &QLineEdit::returnPressed, this, &ReadingsDialog::refresh);
     connect(m_to, &QLineEdit::returnPressed, this, &ReadingsDialog::refresh);
     connect(m_leaveOut, &QPushButton::clicked, this, &ReadingsDialog::askToLeaveOut);
-    connect(m_bringBack, &QPushButton::clicked, this,
-            [this] { save(bringBack(m_view, chosenRows())); });
+    connect(m_restore, &QPushButton::clicked, this,
+            [this] { save(restore(m_view, chosenRows())); });
     connect(m_correct, &QPushButton::clicked, this, &ReadingsDialog::askToCorrect);
     connect(m_session, &Session::changed, this, &ReadingsDialog::refresh);
 }

@@ -32,7 +32,7 @@ public:
     QLineEdit* value() const { return m_value; }
     QLineEdit* why() const { return m_why; }
     QPushButton* leaveOutButton() const { return m_leaveOut; }
-    QPushButton* bringBackButton() const { return m_bringBack; }
+    QPushButton* restoreButton() const { return m_restore; }
     QPushButton* correctButton() const { return m_correct; }
     QString message() const;
 
@@ -64,7 +64,7 @@ private:
     QLineEdit* m_value;
     QLineEdit* m_why;
     QPushButton* m_leaveOut;
-    QPushButton* m_bringBack;
+    QPushButton* m_restore;
     QPushButton* m_correct;
     QLabel* m_message;
 };

@@ -35,8 +35,8 @@ QString correctedText()
 CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_words(makeLabel({}, "field", this)),
       m_value(new QLineEdit(this)), m_time(new QLineEdit(this)), m_why(new QLineEdit(this)),
-      m_note(new QLineEdit(this)), m_keep(new QPushButton(Words::tr("&Save"), this)),
-      m_away(new QPushButton(Words::tr("&Delete"), this)), m_message(makeLabel({}, "warn", this)),
+      m_note(new QLineEdit(this)), m_save(new QPushButton(Words::tr("&Save"), this)),
+      m_delete(new QPushButton(Words::tr("&Delete"), this)), m_message(makeLabel({}, "warn", this)),
       m_question(new ReadingQuestion(this))
 {
     m_value->setAccessibleName(Words::tr("The right reading"));
@@ -51,10 +51,10 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     layOut();
     connect(m_value, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
     connect(m_time, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
-    connect(m_why, &QLineEdit::returnPressed, this, &CorrectionBar::keep);
-    connect(m_note, &QLineEdit::returnPressed, this, &CorrectionBar::keep);
-    connect(m_keep, &QPushButton::clicked, this, &CorrectionBar::keep);
-    connect(m_away, &QPushButton::clicked, this, &CorrectionBar::takeAway);
+    connect(m_why, &QLineEdit::returnPressed, this, &CorrectionBar::save);
+    connect(m_note, &QLineEdit::returnPressed, this, &CorrectionBar::save);
+    connect(m_save, &QPushButton::clicked, this, &CorrectionBar::save);
+    connect(m_delete, &QPushButton::clicked, this, &CorrectionBar::deleteReading);
     connect(m_question, &ReadingQuestion::answered, this, &CorrectionBar::takeAnswer);
     connect(m_value, &QLineEdit::textEdited, this, [this] {
         m_event.reset();
@@ -73,7 +73,7 @@ void CorrectionBar::layOut()
         fields->addWidget(widget);
     fields->addWidget(m_why, 1);
     fields->addWidget(m_note, 1);
-    for (QPushButton* button : {m_keep, m_away, close})
+    for (QPushButton* button : {m_save, m_delete, close})
         fields->addWidget(button);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 4);
@@ -106,7 +106,7 @@ void CorrectionBar::take(const results::RoundRow& row, const results::RoundCell&
     m_why->clear();
     m_note->setText(shown(cell.note));
     m_note->setVisible(hasValue);
-    m_away->setVisible(hasValue);
+    m_delete->setVisible(hasValue);
     m_message->clear();
     m_message->hide();
     m_question->hide();
@@ -162,7 +162,7 @@ std::optional<Instant> CorrectionBar::instant()
     return std::nullopt;
 }
 
-void CorrectionBar::keep()
+void CorrectionBar::save()
 {
     const bool sameValue =
         m_cell.value && core(m_value->text()) == core(numberText(*m_cell.value, m_cell.decimals));
@@ -241,7 +241,7 @@ void CorrectionBar::takeAnswer(Answer answer)
     }
     m_event = eventAnswered(answer);
     m_why->setFocus();
-    keep();
+    save();
 }
 
 void CorrectionBar::saveRegister(const MeterReading& reading)
@@ -290,7 +290,7 @@ void CorrectionBar::saveNote()
            Words::tr("The note is changed."));
 }
 
-void CorrectionBar::takeAway()
+void CorrectionBar::deleteReading()
 {
     change(deletingReading(stored(), core(m_why->text().trimmed())),
            Words::tr("Deleted. Undo restores it."));

@@ -47,8 +47,8 @@ protected:
 
 private:
     void layOut();
-    void keep();
-    void takeAway();
+    void save();
+    void deleteReading();
     void saveTypedRegister();
     void saveHand();
     void saveNote();
@@ -75,8 +75,8 @@ private:
     QLineEdit* m_time;
     QLineEdit* m_why;
     QLineEdit* m_note;
-    QPushButton* m_keep;
-    QPushButton* m_away;
+    QPushButton* m_save;
+    QPushButton* m_delete;
     QLabel* m_message;
     ReadingQuestion* m_question;
     std::optional<MeterEvent> m_event; ///< the user's answer to the question

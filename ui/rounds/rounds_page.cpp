@@ -446,10 +446,10 @@ void RoundsPage::continueSave()
     }
     if (typed == 0)
         return say(Words::tr("Nothing was typed."), true);
-    keep();
+    storeRound();
 }
 
-void RoundsPage::keep()
+void RoundsPage::storeRound()
 {
     intake::TypedRound round;
     std::map<QString, RoundLine::Texts> saved;

@@ -65,7 +65,7 @@ private:
     void rowSettled(RoundLine* row);
     void moveOn(RoundLine* row);
     void continueSave();
-    void keep();
+    void storeRound();
     void say(const QString& words, bool trouble);
 
     Session* m_session;

@@ -47,11 +47,12 @@ void CauseDialog::save()
 {
     const int chosen = m_cause->currentData().toInt();
     const auto cause = chosen == noCause ? std::nullopt : std::optional(static_cast<Cause>(chosen));
-    keep(results::causeEntry(*m_review, m_place.stage, m_place.excursion),
-         [review = m_review, place = m_place, cause,
-          note = core(m_note->text().trimmed())](const store::Change& change) {
-             return results::giveCause(change, *review, place.stage, place.excursion, cause, note);
-         });
+    commitChange(results::causeEntry(*m_review, m_place.stage, m_place.excursion),
+                 [review = m_review, place = m_place, cause,
+                  note = core(m_note->text().trimmed())](const store::Change& change) {
+                     return results::giveCause(change, *review, place.stage, place.excursion, cause,
+                                               note);
+                 });
 }
 
 } // namespace holdband::ui

@@ -51,7 +51,7 @@ LimitsCard::LimitsCard(QWidget* parent)
       m_ignoreShorterThan(makeMinutes(Words::tr("Ignore shorter than"), mostIgnoredMinutes, this)),
       m_gap(makeMinutes(Words::tr("Gap limit"), mostGapMinutes, this)),
       m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
-      m_keep(new QPushButton(Words::tr("&Save for this batch"), this)),
+      m_save(new QPushButton(Words::tr("&Save for this batch"), this)),
       m_back(new QPushButton(Words::tr("Back to its &own"), this))
 {
     setSecondaryText(Words::tr("nothing stored changes"));
@@ -71,7 +71,7 @@ LimitsCard::LimitsCard(QWidget* parent)
     for (QSpinBox* box : {m_ignoreShorterThan, m_gap})
         connect(box, &QSpinBox::valueChanged, this, &LimitsCard::changed);
     connect(m_back, &QPushButton::clicked, this, &LimitsCard::showOwn);
-    connect(m_keep, &QPushButton::clicked, this, [this] { Q_EMIT saveWanted(limits()); });
+    connect(m_save, &QPushButton::clicked, this, [this] { Q_EMIT saveWanted(limits()); });
 }
 
 void LimitsCard::layOut()
@@ -92,7 +92,7 @@ void LimitsCard::layOut()
     contents()->addWidget(m_detail);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_back);
-    buttons->addWidget(m_keep);
+    buttons->addWidget(m_save);
     buttons->addStretch();
     contents()->addLayout(buttons);
 }
@@ -101,7 +101,7 @@ void LimitsCard::setReview(std::shared_ptr<const results::RunReview> review, boo
 {
     m_review = std::move(review);
     setVisible(m_review && !m_review->figures.judged.stages.empty());
-    m_keep->setVisible(writable);
+    m_save->setVisible(writable);
     if (!m_review)
         return;
     const QSignalBlocker quiet(m_tolerance);
@@ -171,7 +171,7 @@ void LimitsCard::changed()
     const bool own = limits() == results::limitsOf(*m_review);
     for (QWidget* part : std::initializer_list<QWidget*>{m_verdict, m_detail, m_back})
         part->setVisible(!own);
-    m_keep->setEnabled(!own);
+    m_save->setEnabled(!own);
     if (own) {
         m_verdict->clear();
         Q_EMIT tried(nullptr);

@@ -26,7 +26,7 @@ public:
     QSlider* tolerance() const { return m_tolerance; }
     QSpinBox* ignoreShorterThan() const { return m_ignoreShorterThan; }
     QSpinBox* gap() const { return m_gap; }
-    QPushButton* importButton() const { return m_keep; }
+    QPushButton* saveButton() const { return m_save; }
     QPushButton* backButton() const { return m_back; }
     /// The verdict with the chosen limits; empty while they are the batch's own.
     QString verdict() const;
@@ -52,7 +52,7 @@ private:
     QSpinBox* m_gap;
     QLabel* m_verdict;
     QLabel* m_detail;
-    QPushButton* m_keep;
+    QPushButton* m_save;
     QPushButton* m_back;
     bool m_filling = false;
     double m_kelvinsAStep = 0.1;   ///< of the slider
