@@ -1,5 +1,6 @@
 // Opening a logbook runs in the background, and closing it does not wait for an import.
 #include "core/store/readings/imports.h"
+#include "core/text/times.h"
 #include "tests/ui/sample_window.h"
 #include "ui/imports/imports_page.h"
 #include "ui/window/notice_bar.h"
