@@ -75,11 +75,11 @@ void EquipmentActions::editMeter(const Meter& meter)
 
 void EquipmentActions::editPlan(const NamedPlan& plan)
 {
-    BatchFormData world;
-    world.settings = m_equipment.settings;
-    world.format = unitFormatOf(m_equipment.settings, m_equipment.zone);
-    world.plans = m_equipment.plans;
-    open(new PlanDialog(*m_session, world, plan, m_window));
+    BatchFormData formData;
+    formData.settings = m_equipment.settings;
+    formData.format = unitFormatOf(m_equipment.settings, m_equipment.zone);
+    formData.plans = m_equipment.plans;
+    open(new PlanDialog(*m_session, formData, plan, m_window));
 }
 
 void EquipmentActions::editPrices()

@@ -15,35 +15,35 @@ BatchActions::BatchActions(Session& session, QWidget* window)
 {
 }
 
-void BatchActions::withWorld(std::function<void(const BatchFormData&)> act)
+void BatchActions::withFormData(std::function<void(const BatchFormData&)> act)
 {
     if (m_session->readOnly())
         return Q_EMIT failed(
             Words::tr("The logbook is open for reading only: nothing can be saved."));
     m_session->ask<BatchFormData>(this, readFormData,
-                                  [this, act = std::move(act)](Result<BatchFormData> world) {
-                                      if (world)
-                                          act(*world);
+                                  [this, act = std::move(act)](Result<BatchFormData> formData) {
+                                      if (formData)
+                                          act(*formData);
                                       else
-                                          Q_EMIT failed(sentence(world.error()));
+                                          Q_EMIT failed(sentence(formData.error()));
                                   });
 }
 
 void BatchActions::withBatch(const QString& name,
                              std::function<void(const BatchFormData&, const Batch&)> act)
 {
-    withWorld([this, name, act = std::move(act)](const BatchFormData& world) {
-        const Batch* batch = world.batch(core(name));
+    withFormData([this, name, act = std::move(act)](const BatchFormData& formData) {
+        const Batch* batch = formData.batch(core(name));
         if (batch)
-            act(world, *batch);
+            act(formData, *batch);
         else
             Q_EMIT failed(Words::tr("No batch is open: choose one in the lanes first."));
     });
 }
 
-void BatchActions::openNew(const BatchFormData& world, const std::string& splitFrom)
+void BatchActions::openNew(const BatchFormData& formData, const std::string& splitFrom)
 {
-    auto* dialog = new NewBatchDialog(*m_session, world, splitFrom, m_window);
+    auto* dialog = new NewBatchDialog(*m_session, formData, splitFrom, m_window);
     connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
     connect(dialog, &FormDialog::saved, this,
             [this, dialog] { Q_EMIT pitched(dialog->savedName()); });
@@ -52,19 +52,20 @@ void BatchActions::openNew(const BatchFormData& world, const std::string& splitF
 
 void BatchActions::newBatch()
 {
-    withWorld([this](const BatchFormData& world) { openNew(world, {}); });
+    withFormData([this](const BatchFormData& formData) { openNew(formData, {}); });
 }
 
 void BatchActions::splitBatch(const QString& batch)
 {
-    withBatch(batch,
-              [this](const BatchFormData& world, const Batch& from) { openNew(world, from.name); });
+    withBatch(batch, [this](const BatchFormData& formData, const Batch& from) {
+        openNew(formData, from.name);
+    });
 }
 
 void BatchActions::editBatch(const QString& name)
 {
-    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
-        auto* dialog = new BatchDialog(*m_session, world, batch, m_window);
+    withBatch(name, [this](const BatchFormData& formData, const Batch& batch) {
+        auto* dialog = new BatchDialog(*m_session, formData, batch, m_window);
         connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         connect(dialog, &BatchDialog::splitWanted, this, [this, dialog](const QString& from) {
             dialog->reject();
@@ -79,13 +80,13 @@ namespace {
 
 using StepOf = Result<Step> (*)(const Batch&, Instant, Instant, const UnitFormat&);
 
-StepDialog* makeStep(Session& session, const BatchFormData& world, const Batch& batch,
+StepDialog* makeStep(Session& session, const BatchFormData& formData, const Batch& batch,
                      StepOf stepOf, const QString& title, const QString& words, QWidget* window)
 {
     return new StepDialog(
-        session, QStringLiteral("%1: %2").arg(shown(batch.name), title), words, world.format,
+        session, QStringLiteral("%1: %2").arg(shown(batch.name), title), words, formData.format,
         batch.name,
-        [&session, batch, stepOf, format = world.format](Instant at) {
+        [&session, batch, stepOf, format = formData.format](Instant at) {
             return stepOf(batch, at, session.now(), format);
         },
         window);
@@ -95,11 +96,11 @@ StepDialog* makeStep(Session& session, const BatchFormData& world, const Batch& 
 
 void BatchActions::pitchNow(const QString& name)
 {
-    withWorld([this, name](const BatchFormData& world) {
-        const Batch* batch = world.batch(core(name));
+    withFormData([this, name](const BatchFormData& formData) {
+        const Batch* batch = formData.batch(core(name));
         if (!batch || batch->pitched <= m_session->now())
-            return openNew(world, {});
-        auto* dialog = makeStep(*m_session, world, *batch, pitchStep, Words::tr("Pitch now"),
+            return openNew(formData, {});
+        auto* dialog = makeStep(*m_session, formData, *batch, pitchStep, Words::tr("Pitch now"),
                                 Words::tr("Pitch"), m_window);
         connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
@@ -108,9 +109,9 @@ void BatchActions::pitchNow(const QString& name)
 
 void BatchActions::endStageNow(const QString& name)
 {
-    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
-        auto* dialog = makeStep(*m_session, world, batch, stageEndStep, Words::tr("Turn down now"),
-                                Words::tr("Turn down"), m_window);
+    withBatch(name, [this](const BatchFormData& formData, const Batch& batch) {
+        auto* dialog = makeStep(*m_session, formData, batch, stageEndStep,
+                                Words::tr("Turn down now"), Words::tr("Turn down"), m_window);
         connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
     });
@@ -118,13 +119,13 @@ void BatchActions::endStageNow(const QString& name)
 
 void BatchActions::endBatchNow(const QString& name)
 {
-    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
+    withBatch(name, [this](const BatchFormData& formData, const Batch& batch) {
         if (batch.ended)
             return Q_EMIT failed(
                 Words::tr("%1 ended %2. Edit the batch to change that, or reopen it.")
-                    .arg(shown(batch.name), shown(localText(*batch.ended, world.format.zone))));
+                    .arg(shown(batch.name), shown(localText(*batch.ended, formData.format.zone))));
         auto* dialog =
-            makeStep(*m_session, world, batch, batchEndStep, Words::tr("End the batch now"),
+            makeStep(*m_session, formData, batch, batchEndStep, Words::tr("End the batch now"),
                      Words::tr("End the batch"), m_window);
         connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();
@@ -133,18 +134,18 @@ void BatchActions::endBatchNow(const QString& name)
 
 void BatchActions::reopen(const QString& name)
 {
-    withBatch(name, [this](const BatchFormData& world, const Batch& batch) {
+    withBatch(name, [this](const BatchFormData& formData, const Batch& batch) {
         if (!batch.ended)
             return Q_EMIT failed(Words::tr("%1 has not ended: it runs.").arg(shown(batch.name)));
         auto* dialog = new StepDialog(
             *m_session, Words::tr("%1: reopen").arg(shown(batch.name)), Words::tr("Reopen"),
-            world.format, batch.name,
-            [batch, format = world.format](Instant) { return reopenStep(batch, format); },
+            formData.format, batch.name,
+            [batch, format = formData.format](Instant) { return reopenStep(batch, format); },
             m_window);
         dialog->hideTime();
         dialog->setQuestions(
-            [world, name = batch.name, now = m_session->now()](const Batch& reopened) {
-                return batchQuestions(reopened, name, world, now);
+            [formData, name = batch.name, now = m_session->now()](const Batch& reopened) {
+                return batchQuestions(reopened, name, formData, now);
             });
         connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
         dialog->open();

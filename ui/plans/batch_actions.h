@@ -39,10 +39,10 @@ Q_SIGNALS:
     void pitched(const QString& batch);
 
 private:
-    void withWorld(std::function<void(const BatchFormData&)> act);
+    void withFormData(std::function<void(const BatchFormData&)> act);
     void withBatch(const QString& name,
                    std::function<void(const BatchFormData&, const Batch&)> act);
-    void openNew(const BatchFormData& world, const std::string& splitFrom);
+    void openNew(const BatchFormData& formData, const std::string& splitFrom);
 
     Session* m_session;
     QWidget* m_window;

@@ -38,11 +38,11 @@ QVBoxLayout* columnIn(QWidget* page)
     return column;
 }
 
-QStringList beerSensors(const BatchFormData& world, const Batch& batch)
+QStringList beerSensors(const BatchFormData& formData, const Batch& batch)
 {
     QStringList names;
     for (const std::string& name :
-         offeredSensors(world, SensorKind::beer, batch.setup, batch.beerSensor))
+         offeredSensors(formData, SensorKind::beer, batch.setup, batch.beerSensor))
         names << shown(name);
     for (const BeerUse& use : batch.beerUses) {
         if (!names.contains(shown(use.sensor)))
@@ -53,18 +53,18 @@ QStringList beerSensors(const BatchFormData& world, const Batch& batch)
 
 } // namespace
 
-BatchDialog::BatchDialog(Session& session, const BatchFormData& world, const Batch& batch,
+BatchDialog::BatchDialog(Session& session, const BatchFormData& formData, const Batch& batch,
                          QWidget* parent)
     : FormDialog(session, Words::tr("Batch %1").arg(shown(batch.name)), Words::tr("Save changes"),
                  parent),
-      m_world(world), m_batch(batch), m_tabs(new QTabWidget(this)),
+      m_formData(formData), m_batch(batch), m_tabs(new QTabWidget(this)),
       m_fields(new BatchFields(BatchFields::For::anyBatch, this)), m_editor(new PlanEditor(this)),
       m_fromNowOn(new QRadioButton(Words::tr("from a time on; &targets before stay"), this)),
       m_forThePast(new QRadioButton(Words::tr("it was planned &wrong: for the past too"), this)),
       m_from(new InstantField(Words::tr("The change of plan holds from"), this)),
       m_why(makeLine(Words::tr("Why the plan changed"))),
       m_uses(new EditTable(Words::tr("use of sensor and vessel"),
-                           useColumns(beerSensors(world, batch), world.format), 1, this)),
+                           useColumns(beerSensors(formData, batch), formData.format), 1, this)),
       m_split(new QPushButton(Words::tr("&Split into a second vessel…"), this)),
       m_remove(new QPushButton(Words::tr("&Remove this batch"), this))
 {
@@ -145,13 +145,13 @@ QWidget* BatchDialog::makeDone()
     QVBoxLayout* column = columnIn(page);
     auto* beside = new QHBoxLayout;
     auto* planned = new TableCard(Words::tr("First planned"), 0, page);
-    planned->setWords(scheduleTable(firstPlanned(m_batch), m_batch, m_world.format));
+    planned->setWords(scheduleTable(firstPlanned(m_batch), m_batch, m_formData.format));
     auto* done = new TableCard(Words::tr("Done"), 0, page);
-    done->setWords(scheduleTable(stagesInForce(m_batch), m_batch, m_world.format));
+    done->setWords(scheduleTable(stagesInForce(m_batch), m_batch, m_formData.format));
     beside->addWidget(planned, 1, Qt::AlignTop);
     beside->addWidget(done, 1, Qt::AlignTop);
     column->addLayout(beside);
-    for (const QString& line : planHistory(m_batch, m_world.format))
+    for (const QString& line : planHistory(m_batch, m_formData.format))
         column->addWidget(makeLabel(line, "muted", page));
     column->addStretch();
     return page;
@@ -165,12 +165,12 @@ bool BatchDialog::hasStarted() const
 void BatchDialog::fill()
 {
     const auto now = [this] { return session().now(); };
-    m_fields->setFormData(m_world, now);
+    m_fields->setFormData(m_formData, now);
     m_fields->setBatch(m_batch);
-    m_editor->setFormat(m_world.format);
+    m_editor->setFormat(m_formData.format);
     m_editor->setPlan(latestPlan(m_batch));
     m_editor->setPitched(m_batch.pitched);
-    m_from->setZone(m_world.format.zone);
+    m_from->setZone(m_formData.format.zone);
     m_from->setClock(now);
     m_from->setInstant(now());
     m_forThePast->setChecked(!hasStarted());
@@ -178,7 +178,7 @@ void BatchDialog::fill()
     m_fromNowOn->setEnabled(hasStarted());
     m_from->setEnabled(hasStarted());
     m_why->setEnabled(hasStarted());
-    m_uses->model()->setRows(useRows(m_batch.beerUses, m_world.format));
+    m_uses->model()->setRows(useRows(m_batch.beerUses, m_formData.format));
 }
 
 void BatchDialog::saveNamedPlan()
@@ -189,7 +189,7 @@ void BatchDialog::saveNamedPlan()
     NamedPlan plan;
     plan.schedule = typed->schedule;
     plan.tolerance = typed->tolerance;
-    (new PlanDialog(session(), m_world, plan, this))->open();
+    (new PlanDialog(session(), m_formData, plan, this))->open();
 }
 
 Result<Batch> BatchDialog::withTypedPlan(Batch batch)
@@ -224,7 +224,7 @@ Result<Batch> BatchDialog::typedBatch()
     auto planned = withTypedPlan(std::move(*batch));
     if (!planned)
         return planned;
-    auto uses = usesOf(m_uses->model()->rows(), m_batch.beerUses, *planned, m_world.format);
+    auto uses = usesOf(m_uses->model()->rows(), m_batch.beerUses, *planned, m_formData.format);
     if (!uses) {
         m_tabs->setCurrentIndex(usesTab);
         m_uses->check();
@@ -240,7 +240,7 @@ void BatchDialog::save()
     const auto batch = typedBatch();
     if (!batch)
         return foot()->refuse(sentence(batch.error()));
-    if (!foot()->agreed(batchQuestions(*batch, m_batch.name, m_world, session().now())))
+    if (!foot()->agreed(batchQuestions(*batch, m_batch.name, m_formData, session().now())))
         return;
     commitChange({store::HistoryVerb::batchChanged, {m_batch.name}},
                  [stored = *batch, name = m_batch.name](const store::Change& change) {

@@ -22,7 +22,7 @@ class BatchDialog : public FormDialog {
     Q_OBJECT
 public:
     /// `batch` must be in `world`.
-    BatchDialog(Session& session, const BatchFormData& world, const Batch& batch,
+    BatchDialog(Session& session, const BatchFormData& formData, const Batch& batch,
                 QWidget* parent = nullptr);
 
     QTabWidget* tabs() const { return m_tabs; }
@@ -54,7 +54,7 @@ private:
     Result<Batch> withTypedPlan(Batch batch);
     bool hasStarted() const;
 
-    BatchFormData m_world;
+    BatchFormData m_formData;
     Batch m_batch;
     bool m_removeAsked = false;
     QTabWidget* m_tabs;

@@ -107,15 +107,15 @@ void BatchFields::layOut(For what)
     }
 }
 
-void BatchFields::setFormData(const BatchFormData& world, std::function<Instant()> now)
+void BatchFields::setFormData(const BatchFormData& formData, std::function<Instant()> now)
 {
-    m_world = world;
+    m_formData = formData;
     for (InstantField* field : {m_pitched, m_ended}) {
-        field->setZone(world.format.zone);
+        field->setZone(formData.format.zone);
         field->setClock(now);
     }
     for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan})
-        field->setFormat(world.format);
+        field->setFormat(formData.format);
 }
 
 void BatchFields::setBatch(const Batch& batch)
@@ -123,7 +123,7 @@ void BatchFields::setBatch(const Batch& batch)
     m_batch = batch;
     m_name->setText(shown(batch.name));
     m_vessel->setText(shown(batch.vessel));
-    offerChoices(m_setup, offeredSetups(m_world, batch.setup), batch.setup, {});
+    offerChoices(m_setup, offeredSetups(m_formData, batch.setup), batch.setup, {});
     fillSensors();
     m_pitched->setInstant(batch.pitched);
     m_ended->setInstant(batch.ended);
@@ -139,12 +139,12 @@ void BatchFields::fillSensors()
 {
     const std::string setup = chosenIn(m_setup);
     const bool own = setup == m_batch.setup;
-    const auto beer = offeredSensors(m_world, SensorKind::beer, setup, m_batch.beerSensor);
+    const auto beer = offeredSensors(m_formData, SensorKind::beer, setup, m_batch.beerSensor);
     offerChoices(m_beer, beer, own ? m_batch.beerSensor : std::string("-"),
                  beer.empty() ? Words::tr("none yet") : QString());
     const std::string ambient = m_batch.ambientSensor.value_or(std::string());
-    offerChoices(m_ambient, offeredSensors(m_world, SensorKind::ambient, setup, ambient), ambient,
-                 Words::tr("none"));
+    offerChoices(m_ambient, offeredSensors(m_formData, SensorKind::ambient, setup, ambient),
+                 ambient, Words::tr("none"));
 }
 
 Result<Batch> BatchFields::readTimes(Batch into)

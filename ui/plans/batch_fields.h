@@ -22,7 +22,7 @@ public:
 
     explicit BatchFields(For what, QWidget* parent = nullptr);
 
-    void setFormData(const BatchFormData& world, std::function<Instant()> now);
+    void setFormData(const BatchFormData& formData, std::function<Instant()> now);
     void setBatch(const Batch& batch);
 
     /// Returns `into` with the contents of the fields. On a Problem the field gets the focus.
@@ -45,7 +45,7 @@ private:
     Result<Batch> readTimes(Batch into);
     Result<Batch> readQuantities(Batch into);
 
-    BatchFormData m_world;
+    BatchFormData m_formData;
     Batch m_batch;
     QLineEdit* m_name;
     QComboBox* m_setup;

@@ -19,9 +19,9 @@ namespace {
 
 constexpr Instant never{Milliseconds::max()};
 
-bool isTaken(const BatchFormData& world, const std::string& name)
+bool isTaken(const BatchFormData& formData, const std::string& name)
 {
-    return std::any_of(world.batches.begin(), world.batches.end(),
+    return std::any_of(formData.batches.begin(), formData.batches.end(),
                        [&](const Batch& batch) { return folded(batch.name) == folded(name); });
 }
 
@@ -79,11 +79,11 @@ QString shareWords(const Batch& batch, const Batch& other)
 }
 
 QString crowdText(const Batch& batch, const std::vector<const Batch*>& others,
-                  const BatchFormData& world)
+                  const BatchFormData& formData)
 {
-    const auto setup = std::find_if(world.setups.begin(), world.setups.end(),
+    const auto setup = std::find_if(formData.setups.begin(), formData.setups.end(),
                                     [&](const Setup& one) { return one.name == batch.setup; });
-    if (setup == world.setups.end() || others.empty())
+    if (setup == formData.setups.end() || others.empty())
         return {};
     if (static_cast<int>(others.size()) < setup->vessels)
         return {};
@@ -105,23 +105,23 @@ const Batch* BatchFormData::batch(const std::string& name) const
 
 Result<BatchFormData> readFormData(const store::LogbookFile& file)
 {
-    BatchFormData world;
-    HOLDBAND_TRY(assignResult(store::readSettings(file), world.settings));
+    BatchFormData formData;
+    HOLDBAND_TRY(assignResult(store::readSettings(file), formData.settings));
     Zone zone;
-    HOLDBAND_TRY(assignResult(Zone::named(world.settings.zone), zone));
-    HOLDBAND_TRY(assignResult(store::readSetups(file), world.setups));
-    HOLDBAND_TRY(assignResult(store::readSensors(file), world.sensors));
-    HOLDBAND_TRY(assignResult(store::readBatches(file), world.batches));
-    HOLDBAND_TRY(assignResult(store::readPlans(file), world.plans));
-    world.format = unitFormatOf(world.settings, zone);
-    return world;
+    HOLDBAND_TRY(assignResult(Zone::named(formData.settings.zone), zone));
+    HOLDBAND_TRY(assignResult(store::readSetups(file), formData.setups));
+    HOLDBAND_TRY(assignResult(store::readSensors(file), formData.sensors));
+    HOLDBAND_TRY(assignResult(store::readBatches(file), formData.batches));
+    HOLDBAND_TRY(assignResult(store::readPlans(file), formData.plans));
+    formData.format = unitFormatOf(formData.settings, zone);
+    return formData;
 }
 
-std::string suggestedName(const BatchFormData& world)
+std::string suggestedName(const BatchFormData& formData)
 {
     std::string stem = Phrase::tr("Batch ", "before its number");
     unsigned long number = 0;
-    if (const Batch* last = world.lastBatch()) {
+    if (const Batch* last = formData.lastBatch()) {
         const std::size_t digits = last->name.find_last_not_of("0123456789") + 1;
         const bool numbered = digits < last->name.size() && last->name.size() - digits <= 6;
         stem = numbered ? last->name.substr(0, digits) : last->name + " ";
@@ -129,35 +129,35 @@ std::string suggestedName(const BatchFormData& world)
     }
     do
         ++number;
-    while (isTaken(world, stem + std::to_string(number)));
+    while (isTaken(formData, stem + std::to_string(number)));
     return stem + std::to_string(number);
 }
 
-std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& stored)
+std::vector<std::string> offeredSetups(const BatchFormData& formData, const std::string& current)
 {
     std::vector<std::string> names;
-    for (const Setup& setup : world.setups) {
-        if (!setup.retired || setup.name == stored)
+    for (const Setup& setup : formData.setups) {
+        if (!setup.retired || setup.name == current)
             names.push_back(setup.name);
     }
-    if (const Batch* last = world.lastBatch())
+    if (const Batch* last = formData.lastBatch())
         putFirst(names, last->setup);
     return names;
 }
 
-std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
-                                        const std::string& setup, const std::string& stored)
+std::vector<std::string> offeredSensors(const BatchFormData& formData, SensorKind reads,
+                                        const std::string& setup, const std::string& current)
 {
     std::vector<std::string> names;
     for (const bool own : {true, false}) {
-        for (const Sensor& sensor : world.sensors) {
+        for (const Sensor& sensor : formData.sensors) {
             const bool offered =
-                sensor.reads == reads && (!sensor.retired || sensor.name == stored);
+                sensor.reads == reads && (!sensor.retired || sensor.name == current);
             if (offered && (sensor.setup == setup) == own)
                 names.push_back(sensor.name);
         }
     }
-    for (auto batch = world.batches.rbegin(); batch != world.batches.rend(); ++batch) {
+    for (auto batch = formData.batches.rbegin(); batch != formData.batches.rend(); ++batch) {
         if (batch->setup != setup)
             continue;
         const std::string ambient = batch->ambientSensor.value_or(std::string());
@@ -170,14 +170,14 @@ std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind r
 }
 
 QStringList batchQuestions(const Batch& batch, const std::string& oldName,
-                           const BatchFormData& world, Instant now)
+                           const BatchFormData& formData, Instant now)
 {
     QStringList questions;
     if (batch.pitched > now)
         questions << Words::tr("Pitching is in the future, at %1. Is that intended?")
-                         .arg(shown(localText(batch.pitched, world.format.zone)));
+                         .arg(shown(localText(batch.pitched, formData.format.zone)));
     std::vector<const Batch*> beside;
-    for (const Batch& other : world.batches) {
+    for (const Batch& other : formData.batches) {
         if ((!oldName.empty() && other.name == oldName) || !overlap(batch, other))
             continue;
         const QString shared = shareWords(batch, other);
@@ -186,12 +186,12 @@ QStringList batchQuestions(const Batch& batch, const std::string& oldName,
         else if (other.setup == batch.setup)
             beside.push_back(&other);
     }
-    const QString crowd = crowdText(batch, beside, world);
+    const QString crowd = crowdText(batch, beside, formData);
     if (!crowd.isEmpty())
         questions << crowd;
     const Schedule& plan =
         batch.planChanges.empty() ? batch.schedule : batch.planChanges.back().schedule;
-    return questions + planQuestions(plan, world.format);
+    return questions + planQuestions(plan, formData.format);
 }
 
 } // namespace holdband::ui

@@ -26,18 +26,19 @@ struct BatchFormData {
 Result<BatchFormData> readFormData(const store::LogbookFile& file);
 
 /// The last batch's name with its number one higher, else "Batch 1"; never a name that is taken.
-std::string suggestedName(const BatchFormData& world);
+std::string suggestedName(const BatchFormData& formData);
 
-/// Setups not retired, the last batch's first; `kept`, the batch's current one, is offered even if
+/// Setups not retired, the last batch's first; `current`, the batch's own, is offered even if
 /// it is retired.
-std::vector<std::string> offeredSetups(const BatchFormData& world, const std::string& stored = {});
+std::vector<std::string> offeredSetups(const BatchFormData& formData,
+                                       const std::string& current = {});
 /// Sensors of that kind not retired: the last batch's first, then those of `setup`, then the rest.
-std::vector<std::string> offeredSensors(const BatchFormData& world, SensorKind reads,
-                                        const std::string& setup, const std::string& stored = {});
+std::vector<std::string> offeredSensors(const BatchFormData& formData, SensorKind reads,
+                                        const std::string& setup, const std::string& current = {});
 
 /// Questions to ask before `batch` replaces `oldName` (empty: a new one): a vessel or a sensor that
 /// two batches share, more batches than vessels, a pitching in the future, unusual targets.
 QStringList batchQuestions(const Batch& batch, const std::string& oldName,
-                           const BatchFormData& world, Instant now);
+                           const BatchFormData& formData, Instant now);
 
 } // namespace holdband::ui

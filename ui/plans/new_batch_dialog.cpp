@@ -29,16 +29,16 @@ PlanValue emptyPlan(const UnitFormat& format)
 
 } // namespace
 
-NewBatchDialog::NewBatchDialog(Session& session, const BatchFormData& world,
+NewBatchDialog::NewBatchDialog(Session& session, const BatchFormData& formData,
                                const std::string& splitFrom, QWidget* parent)
     : FormDialog(session, Words::tr("New batch"), Words::tr("Start the batch"), parent),
-      m_world(world), m_splitFrom(splitFrom),
+      m_formData(formData), m_splitFrom(splitFrom),
       m_fields(new BatchFields(BatchFields::For::newBatch, this)), m_choice(new QComboBox(this)),
       m_editor(new PlanEditor(this))
 {
     addParts();
-    m_fields->setFormData(world, [this] { return this->session().now(); });
-    m_editor->setFormat(world.format);
+    m_fields->setFormData(formData, [this] { return this->session().now(); });
+    m_editor->setFormat(formData.format);
     m_fields->setBatch(suggested());
     offerPlans();
     takePlan();
@@ -48,7 +48,7 @@ NewBatchDialog::NewBatchDialog(Session& session, const BatchFormData& world,
         if (const auto typed = m_editor->plan()) {
             plan.schedule = typed->schedule;
             plan.tolerance = typed->tolerance;
-            (new PlanDialog(this->session(), m_world, plan, this))->open();
+            (new PlanDialog(this->session(), m_formData, plan, this))->open();
         } else {
             foot()->refuse(sentence(typed.error()));
         }
@@ -80,20 +80,20 @@ void NewBatchDialog::addParts()
 Batch NewBatchDialog::suggested() const
 {
     Batch batch;
-    const Batch* parent = m_splitFrom.empty() ? nullptr : m_world.batch(m_splitFrom);
-    const Batch* last = parent ? parent : m_world.lastBatch();
+    const Batch* parent = m_splitFrom.empty() ? nullptr : m_formData.batch(m_splitFrom);
+    const Batch* last = parent ? parent : m_formData.lastBatch();
     if (last) {
         batch.setup = last->setup;
         batch.ambientSensor = last->ambientSensor;
         batch.volume = last->volume;
         batch.originalGravity = parent ? parent->originalGravity : std::nullopt;
     }
-    const auto setups = offeredSetups(m_world);
+    const auto setups = offeredSetups(m_formData);
     if (!setups.empty() && std::find(setups.begin(), setups.end(), batch.setup) == setups.end())
         batch.setup = setups.front();
-    const auto beer = offeredSensors(m_world, SensorKind::beer, batch.setup);
+    const auto beer = offeredSensors(m_formData, SensorKind::beer, batch.setup);
     batch.beerSensor = beer.empty() ? std::string() : beer[parent && beer.size() > 1 ? 1 : 0];
-    batch.name = parent ? parent->name + " B" : suggestedName(m_world);
+    batch.name = parent ? parent->name + " B" : suggestedName(m_formData);
     batch.pitched = session().now();
     return batch;
 }
@@ -101,17 +101,18 @@ Batch NewBatchDialog::suggested() const
 void NewBatchDialog::offerPlans()
 {
     const QSignalBlocker quiet(m_choice);
-    const Batch* parent = m_splitFrom.empty() ? m_world.lastBatch() : m_world.batch(m_splitFrom);
+    const Batch* parent =
+        m_splitFrom.empty() ? m_formData.lastBatch() : m_formData.batch(m_splitFrom);
     if (parent) {
         m_choice->addItem(Words::tr("as %1").arg(shown(parent->name)));
         m_offered.push_back(latestPlan(*parent));
     }
-    for (const NamedPlan& plan : m_world.plans) {
+    for (const NamedPlan& plan : m_formData.plans) {
         m_choice->addItem(shown(plan.name));
         m_offered.push_back({plan.schedule, plan.tolerance});
     }
     m_choice->addItem(Words::tr("nothing: type it below"));
-    m_offered.push_back(emptyPlan(m_world.format));
+    m_offered.push_back(emptyPlan(m_formData.format));
 }
 
 void NewBatchDialog::takePlan()
@@ -135,7 +136,7 @@ void NewBatchDialog::save()
         return foot()->refuse(sentence(plan.error()));
     read->schedule = plan->schedule;
     read->tolerance = plan->tolerance;
-    if (!foot()->agreed(batchQuestions(*read, {}, m_world, session().now())))
+    if (!foot()->agreed(batchQuestions(*read, {}, m_formData, session().now())))
         return;
     m_savedName = shown(read->name);
     commitChange(

@@ -16,7 +16,7 @@ class NewBatchDialog : public FormDialog {
     Q_OBJECT
 public:
     /// `splitFrom`: the new batch is part of that one's beer, in a second vessel; may be empty.
-    NewBatchDialog(Session& session, const BatchFormData& world, const std::string& splitFrom,
+    NewBatchDialog(Session& session, const BatchFormData& formData, const std::string& splitFrom,
                    QWidget* parent = nullptr);
 
     BatchFields* fields() const { return m_fields; }
@@ -34,7 +34,7 @@ private:
     void takePlan();
     Batch suggested() const;
 
-    BatchFormData m_world;
+    BatchFormData m_formData;
     std::string m_splitFrom;
     std::vector<PlanValue> m_offered; ///< by the choice's index
     BatchFields* m_fields;

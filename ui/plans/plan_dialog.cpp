@@ -11,17 +11,17 @@
 
 namespace holdband::ui {
 
-PlanDialog::PlanDialog(Session& session, const BatchFormData& world, const NamedPlan& plan,
+PlanDialog::PlanDialog(Session& session, const BatchFormData& formData, const NamedPlan& plan,
                        QWidget* parent)
-    : FormDialog(session, Words::tr("Named plan"), Words::tr("Save plan"), parent), m_world(world),
-      m_name(makeLine(Words::tr("Name"))), m_note(makeLine(Words::tr("Note"))),
-      m_editor(new PlanEditor(this))
+    : FormDialog(session, Words::tr("Named plan"), Words::tr("Save plan"), parent),
+      m_formData(formData), m_name(makeLine(Words::tr("Name"))),
+      m_note(makeLine(Words::tr("Note"))), m_editor(new PlanEditor(this))
 {
     addRow(Words::tr("&Name"), m_name);
     addRow(Words::tr("No&te"), m_note);
     addWide(m_editor);
     m_editor->nameButton()->hide();
-    m_editor->setFormat(world.format);
+    m_editor->setFormat(formData.format);
     m_editor->setPlan({plan.schedule, plan.tolerance});
     m_name->setText(shown(plan.name));
     m_note->setText(shown(plan.note));
@@ -33,7 +33,7 @@ PlanDialog::PlanDialog(Session& session, const BatchFormData& world, const Named
 
 bool PlanDialog::isTaken(const std::string& name) const
 {
-    return std::any_of(m_world.plans.begin(), m_world.plans.end(),
+    return std::any_of(m_formData.plans.begin(), m_formData.plans.end(),
                        [&](const NamedPlan& plan) { return plan.name == name; });
 }
 

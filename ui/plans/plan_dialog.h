@@ -12,7 +12,7 @@ class PlanDialog : public FormDialog {
     Q_OBJECT
 public:
     /// Shows `plan`; if one of its name is already stored, saving changes that one.
-    PlanDialog(Session& session, const BatchFormData& world, const NamedPlan& plan,
+    PlanDialog(Session& session, const BatchFormData& formData, const NamedPlan& plan,
                QWidget* parent = nullptr);
 
     QLineEdit* name() const { return m_name; }
@@ -24,7 +24,7 @@ protected:
 private:
     bool isTaken(const std::string& name) const;
 
-    BatchFormData m_world;
+    BatchFormData m_formData;
     std::string m_oldName; ///< empty: a new one
     QLineEdit* m_name;
     QLineEdit* m_note;
