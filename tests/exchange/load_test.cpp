@@ -8,6 +8,7 @@
 #include "tests/exchange/exported_again.h"
 
 #include <filesystem>
+#include <gmock/gmock.h>
 #include <unistd.h>
 
 namespace holdband::test {
