@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/charts/run_chart.h"
+#include "ui/charts/value_range.h"
 #include "ui/theme/colours.h"
 
 #include <QFont>
@@ -11,11 +12,6 @@
 #include <optional>
 
 namespace holdband::ui {
-
-struct ValueRange {
-    double low = 0.0;
-    double high = 1.0;
-};
 
 /// Converts instants and values to coordinates in the panel.
 struct PlotMap {
