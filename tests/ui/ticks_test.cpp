@@ -87,6 +87,15 @@ TEST(ValueTicks, AreRoundAndInside)
     EXPECT_TRUE(valueTicks(1.0, 1.0, 4).empty());
 }
 
+TEST(AxisTicks, AreAtLeastThreeHoweverLittleSpaceThereIs)
+{
+    for (const double high : {0.37, 1.0, 1.9, 2.3, 4.9, 9.9, 19.0, 1234.0}) {
+        for (const int most : {0, 1, 2, 3, 5, 8})
+            EXPECT_GE(axisTicks(0.0, high, most).size(), 3U) << high << ' ' << most;
+    }
+    EXPECT_THAT(axisTicks(31.2, 71.9, 6), ::testing::ElementsAre(40.0, 50.0, 60.0, 70.0));
+}
+
 TEST(ValueTicks, KnowTheirPlaces)
 {
     EXPECT_EQ(decimalsOf({0.0, 0.5, 1.0}), 1);

@@ -123,6 +123,16 @@ std::vector<double> valueTicks(double low, double high, int most)
     return ticks;
 }
 
+std::vector<double> axisTicks(double low, double high, int most)
+{
+    constexpr std::size_t least = 3;
+    constexpr int always = 10; // so many are at least three
+    std::vector<double> ticks = valueTicks(low, high, std::max(most, 3));
+    for (int more = 4; ticks.size() < least && more <= always; ++more)
+        ticks = valueTicks(low, high, more);
+    return ticks;
+}
+
 int decimalsOf(const std::vector<double>& ticks)
 {
     if (ticks.size() < 2)

@@ -23,11 +23,14 @@ struct TimeTick {
 /// first pass.
 std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most);
 
-/// Round values (1, 2 or 5 times a power of ten apart) inside [low, high], at most about `most`.
 /// "day 3" at 72 h after `origin`: real elapsed time, without regard to clock changes.
 std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most);
 
+/// Round values (1, 2 or 5 times a power of ten apart) inside [low, high], at most about `most`.
 std::vector<double> valueTicks(double low, double high, int most);
+
+/// Such values for an axis of a chart: as many as fit, and at least three.
+std::vector<double> axisTicks(double low, double high, int most);
 
 /// The number of decimals that such ticks need.
 int decimalsOf(const std::vector<double>& ticks);
