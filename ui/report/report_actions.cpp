@@ -31,14 +31,6 @@ Result<ReportOffer> readOffer(const store::LogbookFile& file)
     return offer;
 }
 
-Result<QImage> drawn(const store::LogbookFile& file, const std::vector<std::string>& names,
-                     const report::Counting& counting, Scheme scheme)
-{
-    auto document = report::compose(file, names, counting);
-    HOLDBAND_TRY(document);
-    return report::asImage(*document, report::landscape, scheme);
-}
-
 } // namespace
 
 ReportActions::ReportActions(Session& session, QWidget* window)
@@ -71,20 +63,22 @@ void ReportActions::copyPicture(const Looked& looked)
     std::vector<std::string> names;
     for (const QString& name : looked.names)
         names.push_back(core(name));
-    const Scheme scheme = schemeOf(m_window->palette());
-    m_session->ask<QImage>(
+    // It is drawn here and not by the session's worker, because only this thread may use charts.
+    m_session->ask<report::Document>(
         this,
         [=, counting = looked.counting](const store::LogbookFile& file) {
-            return drawn(file, names, counting, scheme);
+            return report::compose(file, names, counting);
         },
-        [this, looked](Result<QImage> image) {
-            if (!image)
-                return Q_EMIT said(sentence(image.error()));
-            QGuiApplication::clipboard()->setImage(*image);
+        [this, looked](Result<report::Document> document) {
+            if (!document)
+                return Q_EMIT said(sentence(document.error()));
+            const QImage image =
+                report::asImage(*document, report::landscape, schemeOf(m_window->palette()));
+            QGuiApplication::clipboard()->setImage(image);
             Q_EMIT said(Words::tr("The picture of %1 is on the clipboard, %2 × %3.")
                             .arg(looked.names.join(Words::tr(" and ")))
-                            .arg(image->width())
-                            .arg(image->height()));
+                            .arg(image.width())
+                            .arg(image.height()));
         });
 }
 

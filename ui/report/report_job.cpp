@@ -1,7 +1,9 @@
 #include "ui/report/report_job.h"
 
+#include "ui/charts/gui_thread.h"
 #include "ui/words/words.h"
 
+#include <QThread>
 #include <QtConcurrent/QtConcurrentRun>
 
 namespace holdband::ui {
@@ -31,7 +33,10 @@ ReportJob::~ReportJob()
 {
     stop();
     m_watcher.disconnect(this);
-    m_watcher.waitForFinished();
+    while (!m_watcher.isFinished()) {
+        serveGuiWork(); // its charts are drawn here
+        QThread::msleep(1);
+    }
 }
 
 void ReportJob::start(const QString& logbook, report::ReportRequest request)

@@ -2,7 +2,7 @@
 
 #include "ui/words/language.h"
 
-#include <QGuiApplication>
+#include <QApplication>
 #include <QLoggingCategory>
 #include <string>
 
@@ -19,8 +19,8 @@ int withPainting(const char* program, const std::function<int()>& work)
     std::string name = program;
     char* arguments[] = {name.data(), nullptr};
     int count = 1;
-    QGuiApplication application(count, arguments);
-    QGuiApplication::setApplicationName(QStringLiteral("holdband"));
+    QApplication application(count, arguments);
+    QApplication::setApplicationName(QStringLiteral("holdband"));
     ui::useDesktopLanguage();
     return work();
 }

@@ -1,0 +1,186 @@
+#include "ui/charts/chart_scene.h"
+
+#include "ui/charts/clipping.h"
+#include "ui/charts/gui_thread.h"
+#include "ui/charts/plot.h"
+
+#include <QAreaSeries>
+#include <QChart>
+#include <QGraphicsScene>
+#include <QLegend>
+#include <QLineSeries>
+#include <QPicture>
+#include <QScatterSeries>
+#include <QValueAxis>
+
+namespace holdband::ui {
+
+namespace {
+
+/// The chart clips at its edges. So that it doesn't cut dots and pens on the plot's edge, its area
+/// is larger than the plot by this much; lines and areas are clipped at the plot's edge before.
+constexpr double edge = 8.0;
+
+ValueRange widened(ValueRange range, double by)
+{
+    return {range.low - by, range.high + by};
+}
+
+QValueAxis* hiddenAxis(ValueRange range)
+{
+    auto* axis = new QValueAxis;
+    axis->setRange(range.low, range.high);
+    axis->setVisible(false);
+    return axis;
+}
+
+/// The number of points up to which a line is drawn as one path. On the screen a longer one is
+/// drawn in pieces, because the cost of an antialiased path grows faster than its length.
+constexpr qsizetype mostOfPath = 200;
+
+/// Qt Charts draws a solid line piece by piece. A pattern whose first dash is longer than any line
+/// makes it one path: joined smoothly, and in SVG a ninth of the size.
+QPen drawnAsPath(QPen pen)
+{
+    pen.setCapStyle(Qt::FlatCap);
+    pen.setJoinStyle(Qt::RoundJoin);
+    if (pen.style() == Qt::SolidLine)
+        pen.setDashPattern({1e6, 1.0});
+    return pen;
+}
+
+/// One chart, made for one drawing. Belongs to the window's thread.
+class ChartScene {
+public:
+    explicit ChartScene(const Plot& plot)
+        : m_plot(plot),
+          m_inside(plot.across().low, plot.up().low, plot.across().high - plot.across().low,
+                   plot.up().high - plot.up().low)
+    {
+        addChart();
+    }
+
+    void render(QPainter& painter)
+    {
+        painter.save();
+        painter.setRenderHint(QPainter::Antialiasing);
+        m_scene.render(&painter, m_plot.box(), m_plot.box());
+        painter.restore();
+    }
+
+private:
+    void addChart()
+    {
+        m_chart = new QChart;
+        m_scene.addItem(m_chart);
+        m_chart->setBackgroundVisible(false);
+        m_chart->legend()->hide();
+        m_chart->resize(m_plot.box().right(), m_plot.box().bottom());
+        m_across = hiddenAxis(widened(m_plot.across(), m_plot.acrossOf(edge)));
+        m_up = hiddenAxis(widened(m_plot.up(), m_plot.upOf(edge)));
+        m_chart->addAxis(m_across, Qt::AlignBottom);
+        m_chart->addAxis(m_up, Qt::AlignLeft);
+        m_chart->setPlotArea(m_plot.area().adjusted(-edge, -edge, edge, edge));
+        for (const PlotSeries& series : m_plot.series())
+            std::visit([this](const auto& each) { take(each); }, series);
+    }
+
+    /// Pens of lines and areas come after this, because the chart sets its own.
+    void add(QAbstractSeries* series)
+    {
+        m_chart->addSeries(series);
+        series->attachAxis(m_across);
+        series->attachAxis(m_up);
+    }
+
+    /// A series of an area fills between an upper and a lower line. With the outline as the upper,
+    /// and its two ends as the lower one, it fills any outline.
+    void take(const PlotArea& area)
+    {
+        const QPolygonF outline = areaInside(area.outline, m_inside);
+        if (outline.size() < 3)
+            return;
+        auto* upper = new QLineSeries;
+        auto* lower = new QLineSeries;
+        upper->replace(outline);
+        lower->replace(QList<QPointF>{outline.front(), outline.back()});
+        auto* series = new QAreaSeries(upper, lower);
+        upper->setParent(series);
+        lower->setParent(series);
+        add(series);
+        series->setPen(Qt::NoPen);
+        series->setBrush(area.fill);
+    }
+
+    void take(const PlotLine& line)
+    {
+        for (const QPolygonF& part : lineInside(line.points, m_inside)) {
+            auto* series = new QLineSeries;
+            series->replace(part);
+            add(series);
+            const bool pieces = part.size() > mostOfPath && !m_plot.look().vectors;
+            series->setPen(pieces ? line.pen : drawnAsPath(line.pen));
+        }
+    }
+
+    /// One area for all: along the foot from bar to bar.
+    void take(const PlotBars& bars)
+    {
+        const double foot = m_plot.up().low;
+        QPolygonF outline;
+        for (const PlotBar& bar : bars.bars)
+            outline << QPointF(bar.left, foot) << QPointF(bar.left, bar.value)
+                    << QPointF(bar.right, bar.value) << QPointF(bar.right, foot);
+        take(PlotArea{std::move(outline), bars.fill});
+    }
+
+    /// A scatter series takes half the width of the pen off the place of a dot, of the pen that it
+    /// has when it is added; so the pen comes first, and the places make up for it.
+    void take(const PlotDots& dots)
+    {
+        constexpr double slack = 1e-6; // for rounding
+        const QRectF inside = m_plot.area().adjusted(-slack, -slack, slack, slack);
+        const double half = dots.edge.style() == Qt::NoPen ? 0.0 : dots.edge.widthF() / 2.0;
+        const QPointF back(m_plot.acrossOf(half), -m_plot.upOf(half));
+        auto* series = new QScatterSeries;
+        for (const QPointF& point : dots.points) {
+            if (inside.contains(m_plot.x(point.x()), m_plot.y(point.y())))
+                series->append(point + back); // there are few, and it isn't shown yet
+        }
+        series->setMarkerShape(dots.shape == DotShape::disc ? QScatterSeries::MarkerShapeCircle
+                                                            : QScatterSeries::MarkerShapeRectangle);
+        series->setMarkerSize(dots.size);
+        series->setPen(dots.edge);
+        series->setBrush(dots.fill);
+        add(series);
+    }
+
+    const Plot& m_plot;
+    QRectF m_inside; ///< the axes' ranges; its top is the lowest value
+    QGraphicsScene m_scene;
+    QChart* m_chart = nullptr; ///< of the scene, like its axes
+    QValueAxis* m_across = nullptr;
+    QValueAxis* m_up = nullptr;
+};
+
+QPicture recorded(const Plot& plot)
+{
+    QPicture picture;
+    runOnGuiThread([&] {
+        QPainter painter(&picture);
+        ChartScene(plot).render(painter);
+    });
+    return picture;
+}
+
+} // namespace
+
+void drawSeries(QPainter& painter, const Plot& plot)
+{
+    if (onGuiThread())
+        ChartScene(plot).render(painter);
+    else
+        painter.drawPicture(QPointF(), recorded(plot));
+}
+
+} // namespace holdband::ui
