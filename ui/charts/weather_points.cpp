@@ -1,8 +1,6 @@
 #include "ui/charts/weather_points.h"
 
 #include "core/text/quantities.h"
-#include "ui/charts/clipping.h"
-#include "ui/charts/plot_frame.h"
 #include "ui/words/words.h"
 
 #include <QFontMetricsF>
@@ -50,8 +48,7 @@ ValueRange WeatherPicture::powers() const
 }
 
 /// The line over the range of recorded lifts, and the 95 % interval of the mean.
-void WeatherPicture::paintModel(QPainter& painter, const PlotFrame& frame, const LiftModel& model,
-                                bool first, const PictureLook& look) const
+void WeatherPicture::addModel(Plot& plot, const LiftModel& model, bool first) const
 {
     if (!model.fit)
         return;
@@ -60,68 +57,56 @@ void WeatherPicture::paintModel(QPainter& painter, const PlotFrame& frame, const
     for (int i = 0; i <= pieces; ++i) {
         const double lift = model.leastLift + (model.mostLift - model.leastLift) * i / pieces;
         const analysis::Interval95 mean = model.fit->meanResponse(lift);
-        const double x = frame.x(inUnit(lift));
-        line << QPointF(x, frame.y(mean.value));
-        upper << QPointF(x, frame.y(mean.high()));
-        lower << QPointF(x, frame.y(mean.low()));
+        line << QPointF(inUnit(lift), mean.value);
+        upper << QPointF(inUnit(lift), mean.high());
+        lower << QPointF(inUnit(lift), mean.low());
     }
-    std::reverse(lower.begin(), lower.end());
-    QColor pale = m_sides.colour(first, look.colours());
-    pale.setAlpha(50);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(pale);
-    painter.drawPolygon(areaInside(upper + lower, frame.plot()));
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(m_sides.colour(first, look.colours()), 2.0, penStyle(first)));
-    for (const QPolygonF& part : lineInside(line, frame.plot()))
-        painter.drawPolyline(part);
+    const QColor colour = m_sides.colour(first, plot.colours());
+    plot.addRibbon(upper, lower, paleOf(colour, 50));
+    plot.addLine(line, QPen(colour, 2.0, penStyle(first)));
 }
 
 /// A's points are discs, B's squares.
-void WeatherPicture::paintPoints(QPainter& painter, const PlotFrame& frame, const LiftModel& model,
-                                 bool first, const PictureLook& look) const
+void WeatherPicture::addPoints(Plot& plot, const LiftModel& model, bool first) const
 {
-    painter.setPen(QPen(look.colours().card, 0.8));
-    painter.setBrush(m_sides.colour(first, look.colours()));
-    for (const analysis::WeatherPair& pair : model.pairs) {
-        const QPointF at(frame.x(inUnit(pair.liftK)), frame.y(pair.watts));
-        if (first)
-            painter.drawEllipse(at, 3.4, 3.4);
-        else
-            painter.drawRect(QRectF(at.x() - 3.0, at.y() - 3.0, 6.0, 6.0));
-    }
+    PlotDots dots;
+    dots.fill = m_sides.colour(first, plot.colours());
+    dots.edge = QPen(plot.colours().card, 0.8);
+    dots.shape = first ? DotShape::disc : DotShape::square;
+    dots.size = first ? 6.8 : 6.0;
+    for (const analysis::WeatherPair& pair : model.pairs)
+        dots.points << QPointF(inUnit(pair.liftK), pair.watts);
+    plot.addDots(std::move(dots));
 }
 
-void WeatherPicture::paintReference(QPainter& painter, const PlotFrame& frame,
-                                    const PictureLook& look) const
+void WeatherPicture::addReference(Plot& plot) const
 {
     if (!m_reference)
         return;
-    const double x = frame.x(inUnit(*m_reference));
-    painter.setPen(QPen(look.colours().muted, 1.0, Qt::DashLine));
-    painter.drawLine(QPointF(x, frame.plot().top()), QPointF(x, frame.plot().bottom()));
-    painter.setFont(frame.small());
-    const QString words = Words::tr("compared here");
-    const double width = QFontMetricsF(frame.small()).horizontalAdvance(words);
-    const bool left = x + width + 6.0 > frame.plot().right();
-    painter.drawText(QPointF(left ? x - width - 4.0 : x + 4.0, frame.plot().top() + 10.0), words);
+    plot.addUpright(inUnit(*m_reference), QPen(plot.colours().muted, 1.0, Qt::DashLine));
+    const double x = plot.x(inUnit(*m_reference));
+    const QString text = Words::tr("compared here");
+    const double width = QFontMetricsF(plot.small()).horizontalAdvance(text);
+    const bool left = x + width + 6.0 > plot.area().right();
+    plot.addLabel(
+        {text, {left ? x - width - 4.0 : x + 4.0, plot.area().top() + 10.0}, plot.colours().muted});
 }
 
-void WeatherPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+std::vector<Plot> WeatherPicture::plots(QSizeF size, const PictureLook& look) const
 {
-    PlotFrame frame(painter, QRectF({}, size), powers(), look);
-    frame.setAcross(lifts());
-    frame.leaveBelow(2);
-    frame.paintHeading(Words::tr("Mean power between readings, W"),
-                       Words::tr("● A %1 · ■ B %2").arg(m_sides.a, m_sides.b));
-    frame.paintValueAxis();
-    frame.paintAcross(Words::tr("room warmer than the beer, %1").arg(shown(unitText(m_unit))));
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintReference(painter, frame, look);
-    paintModel(painter, frame, m_a, true, look);
-    paintModel(painter, frame, m_b, false, look);
-    paintPoints(painter, frame, m_a, true, look);
-    paintPoints(painter, frame, m_b, false, look);
+    Plot plot(QRectF({}, size), look);
+    plot.leaveBelow(2);
+    plot.setRanges(lifts(), powers());
+    plot.setHeading(Words::tr("Mean power between readings, W"),
+                    Words::tr("● A %1 · ■ B %2").arg(m_sides.a, m_sides.b));
+    plot.addUpAxis();
+    plot.addAcrossAxis(Words::tr("room warmer than the beer, %1").arg(shown(unitText(m_unit))));
+    addReference(plot);
+    addModel(plot, m_a, true);
+    addModel(plot, m_b, false);
+    addPoints(plot, m_a, true);
+    addPoints(plot, m_b, false);
+    return {plot};
 }
 
 } // namespace holdband::ui

@@ -4,30 +4,25 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/charts/panel_art.h"
-#include "ui/charts/picture.h"
+#include "ui/charts/plot.h"
 
 namespace holdband::ui {
 
-class PlotFrame;
-
-class WeatherPicture : public Picture {
+class WeatherPicture : public PlotPicture {
 public:
     WeatherPicture(const results::SameWeather& weather, TemperatureUnit unit, PairSides sides);
 
     bool empty() const { return m_a.pairs.empty() && m_b.pairs.empty(); }
-    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override { return 0.42 * width; }
 
 private:
     double inUnit(double kelvins) const;
     ValueRange lifts() const; ///< in the display's unit
     ValueRange powers() const;
-    void paintModel(QPainter& painter, const PlotFrame& frame, const analysis::LiftModel& model,
-                    bool first, const PictureLook& look) const;
-    void paintPoints(QPainter& painter, const PlotFrame& frame, const analysis::LiftModel& model,
-                     bool first, const PictureLook& look) const;
-    void paintReference(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
+    void addModel(Plot& plot, const analysis::LiftModel& model, bool first) const;
+    void addPoints(Plot& plot, const analysis::LiftModel& model, bool first) const;
+    void addReference(Plot& plot) const;
 
     analysis::LiftModel m_a;
     analysis::LiftModel m_b;
