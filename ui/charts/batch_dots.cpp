@@ -1,11 +1,7 @@
 #include "ui/charts/batch_dots.h"
 
-#include "ui/charts/panel_art.h"
-#include "ui/charts/plot_frame.h"
-#include "ui/charts/ticks.h"
 #include "ui/words/words.h"
 
-#include <QFontMetricsF>
 #include <algorithm>
 
 namespace holdband::ui {
@@ -19,7 +15,7 @@ BatchDotsPicture::BatchDotsPicture(QString title, results::MeasureBatches figure
 {
 }
 
-BatchDotsPicture::Range BatchDotsPicture::range() const
+ValueRange BatchDotsPicture::range() const
 {
     double low = 0.0;
     double high = 0.0;
@@ -44,62 +40,47 @@ BatchDotsPicture::Range BatchDotsPicture::range() const
     return {low < 0.0 ? low - margin : low, high + margin};
 }
 
-double BatchDotsPicture::x(QRectF row, double value) const
-{
-    const Range shown = range();
-    return row.left() +
-           std::clamp((value * m_scale - shown.low) / (shown.high - shown.low), 0.0, 1.0) *
-               row.width();
-}
-
-void BatchDotsPicture::paintSide(QPainter& painter, QRectF row, bool first,
-                                 const PictureLook& look) const
+/// One row for each side, A above B.
+void BatchDotsPicture::addSide(Plot& plot, bool first) const
 {
     const SetupFigures& figures = first ? m_figures.a : m_figures.b;
-    const double middle = row.center().y();
-    painter.setPen(QPen(look.colours().grid, 1.0));
-    painter.drawLine(QPointF(row.left(), middle), QPointF(row.right(), middle));
-    if (figures.low && figures.high) {
-        QColor pale = m_sides.colour(first, look.colours());
-        pale.setAlpha(60);
-        painter.fillRect(QRectF(QPointF(x(row, *figures.low), middle - 9.0),
-                                QPointF(x(row, *figures.high), middle + 9.0)),
-                         pale);
-    }
-    if (figures.mean) {
-        painter.setPen(QPen(look.colours().text, 2.0));
-        const double at = x(row, *figures.mean);
-        painter.drawLine(QPointF(at, middle - 10.0), QPointF(at, middle + 10.0));
-    }
-    painter.setPen(QPen(look.colours().card, 1.0));
-    painter.setBrush(m_sides.colour(first, look.colours()));
+    const QColor colour = m_sides.colour(first, plot.colours());
+    const double row = first ? 1.0 : 0.0;
+    const auto inside = [&](double value) {
+        return std::clamp(value * m_scale, plot.across().low, plot.across().high);
+    };
+    plot.addLevel(row, QPen(plot.colours().grid, 1.0));
+    const double half = plot.upOf(9.0);
+    if (figures.low && figures.high)
+        plot.addArea(QRectF(QPointF(inside(*figures.low), row - half),
+                            QPointF(inside(*figures.high), row + half)),
+                     paleOf(colour, 60));
+    const double mark = plot.upOf(10.0);
+    if (figures.mean)
+        plot.addLine({{QPointF(inside(*figures.mean), row - mark),
+                       QPointF(inside(*figures.mean), row + mark)}},
+                     QPen(plot.colours().text, 2.0));
+    PlotDots dots{{}, colour, DotShape::disc, 10.0, QPen(plot.colours().card, 1.0)};
     for (const results::BatchFigure& batch : figures.batches)
-        painter.drawEllipse(QPointF(x(row, batch.value), middle), 5.0, 5.0);
-    QFont bold = look.font;
-    bold.setWeight(QFont::DemiBold);
-    painter.setFont(bold);
-    painter.setPen(m_sides.text(first, look.colours()));
-    painter.drawText(QRectF(0.0, row.top(), row.left() - 8.0, row.height()),
-                     Qt::AlignRight | Qt::AlignVCenter,
-                     first ? QStringLiteral("A") : QStringLiteral("B"));
+        dots.points << QPointF(inside(batch.value), row);
+    plot.addDots(std::move(dots));
+    plot.addRowLabel(row, first ? QStringLiteral("A") : QStringLiteral("B"),
+                     m_sides.text(first, plot.colours()));
 }
 
-void BatchDotsPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+std::vector<Plot> BatchDotsPicture::plots(QSizeF size, const PictureLook& look) const
 {
-    PlotFrame frame(painter, QRectF({}, size), {0.0, 1.0}, look);
-    const Range shown = range();
-    frame.setAcross({shown.low, shown.high});
-    frame.leaveBelow(1);
+    Plot plot(QRectF({}, size), look);
+    plot.leaveBelow(1);
+    plot.setRanges(range(), {-0.5, 1.5});
     const bool interval = m_figures.a.low || m_figures.b.low;
-    frame.paintHeading(Words::tr("Every batch: %1").arg(m_title),
-                       interval ? Words::tr("line: mean · pale: 95 % interval")
-                                : Words::tr("line: the mean"));
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QRectF plot = frame.plot();
-    frame.paintAcross();
-    paintSide(painter, {plot.left(), plot.top(), plot.width(), plot.height() / 2.0}, true, look);
-    paintSide(painter, {plot.left(), plot.center().y(), plot.width(), plot.height() / 2.0}, false,
-              look);
+    plot.setHeading(Words::tr("Every batch: %1").arg(m_title),
+                    interval ? Words::tr("line: mean · pale: 95 % interval")
+                             : Words::tr("line: the mean"));
+    plot.addAcrossAxis();
+    addSide(plot, true);
+    addSide(plot, false);
+    return {plot};
 }
 
 } // namespace holdband::ui

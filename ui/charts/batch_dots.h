@@ -3,27 +3,22 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/charts/picture.h"
+#include "ui/charts/plot.h"
 
 namespace holdband::ui {
 
-class BatchDotsPicture : public Picture {
+class BatchDotsPicture : public PlotPicture {
 public:
     /// `title`: the measure with its unit, "Energy, kWh". The figures are in that unit.
     BatchDotsPicture(QString title, results::MeasureBatches figures, double scale, PairSides sides);
 
     bool empty() const { return m_figures.a.batches.empty() && m_figures.b.batches.empty(); }
-    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override { return 0.24 * width; }
 
 private:
-    struct Range {
-        double low;
-        double high;
-    };
-    Range range() const;
-    void paintSide(QPainter& painter, QRectF row, bool first, const PictureLook& look) const;
-    double x(QRectF row, double value) const;
+    ValueRange range() const;
+    void addSide(Plot& plot, bool first) const;
 
     QString m_title;
     results::MeasureBatches m_figures;
