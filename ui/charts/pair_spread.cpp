@@ -1,12 +1,9 @@
 #include "ui/charts/pair_spread.h"
 
 #include "core/text/quantities.h"
-#include "ui/charts/panel_art.h"
-#include "ui/charts/plot_frame.h"
 #include "ui/charts/ticks.h"
 #include "ui/words/words.h"
 
-#include <QFontMetricsF>
 #include <algorithm>
 #include <cmath>
 
@@ -42,9 +39,9 @@ PairSpreadPicture::PairSpreadPicture(const results::DeviationCharts& charts, Tem
     }
 }
 
-double PairSpreadPicture::x(QRectF box, double kelvins) const
+double PairSpreadPicture::inUnit(double kelvins) const
 {
-    return box.left() + (kelvins - m_low) / (m_high - m_low) * box.width();
+    return valueIn(TemperatureDifference::kelvins(kelvins), m_unit);
 }
 
 double PairSpreadPicture::mostShare() const
@@ -57,79 +54,65 @@ double PairSpreadPicture::mostShare() const
     return most > 0.0 ? 1.06 * most : 1.0;
 }
 
-void PairSpreadPicture::paintTolerance(QPainter& painter, QRectF box, double tolerance,
-                                       const PictureLook& look) const
+void PairSpreadPicture::addTolerance(Plot& plot, double tolerance) const
 {
-    painter.fillRect(
-        QRectF(QPointF(x(box, -tolerance), box.top()), QPointF(x(box, tolerance), box.bottom())),
-        look.colours().band);
-    painter.setPen(QPen(look.colours().target, 1.0, Qt::DashLine));
-    for (const double at : {-tolerance, 0.0, tolerance})
-        painter.drawLine(QPointF(x(box, at), box.top()), QPointF(x(box, at), box.bottom()));
+    plot.addArea(QRectF(QPointF(-tolerance, plot.up().low), QPointF(tolerance, plot.up().high)),
+                 plot.colours().band);
+    for (const double edge : {-tolerance, 0.0, tolerance})
+        plot.addUpright(edge, QPen(plot.colours().target, 1.0, Qt::DashLine));
 }
 
-void PairSpreadPicture::paintSide(QPainter& painter, QRectF box, bool first,
-                                  const PictureLook& look) const
+void PairSpreadPicture::addSide(Plot& plot, bool first) const
 {
     const auto& all = first ? m_a : m_b;
-    paintTolerance(painter, box, first ? m_toleranceA : m_toleranceB, look);
-    const double most = mostShare();
+    addTolerance(plot, inUnit(first ? m_toleranceA : m_toleranceB));
+    PlotBars bars{{}, m_sides.colour(first, plot.colours())};
+    const double gap = plot.acrossOf(0.5);
     for (std::size_t bin = 0; all && bin < all->binMs.size(); ++bin) {
-        const double height = all->share(bin) / most * box.height();
-        const QRectF bar(QPointF(x(box, all->edges[bin]) + 0.5, box.bottom() - height),
-                         QPointF(x(box, all->edges[bin + 1]) - 0.5, box.bottom()));
-        if (height > 0.0)
-            painter.fillRect(bar.intersected(box), m_sides.colour(first, look.colours()));
+        if (all->binMs[bin] > 0.0)
+            bars.bars.push_back({inUnit(all->edges[bin]) + gap, inUnit(all->edges[bin + 1]) - gap,
+                                 all->share(bin)});
     }
-    painter.setPen(look.colours().fieldEdge);
-    painter.drawLine(box.bottomLeft(), box.bottomRight());
-    QFont bold = look.font;
-    bold.setWeight(QFont::DemiBold);
-    painter.setFont(bold);
-    painter.setPen(m_sides.text(first, look.colours()));
-    painter.drawText(QRectF(0.0, box.top(), box.left() - 8.0, box.height()),
-                     Qt::AlignRight | Qt::AlignVCenter,
-                     first ? QStringLiteral("A") : QStringLiteral("B"));
+    plot.addBars(std::move(bars));
+    plot.addLevel(0.0, QPen(plot.colours().fieldEdge, 1.0));
+    plot.addRowLabel((plot.up().low + plot.up().high) / 2.0,
+                     first ? QStringLiteral("A") : QStringLiteral("B"),
+                     m_sides.text(first, plot.colours()));
 }
 
-void PairSpreadPicture::paintAxis(QPainter& painter, QRectF box, const PictureLook& look) const
+void PairSpreadPicture::addAxis(Plot& plot) const
 {
-    const auto inUnit = [this](double kelvins) {
-        return valueIn(TemperatureDifference::kelvins(kelvins), m_unit);
-    };
-    painter.setFont(smallFont(look.font));
-    painter.setPen(look.colours().muted);
-    const QFontMetricsF metrics(painter.font());
-    auto ticks = valueTicks(inUnit(m_low), inUnit(m_high),
-                            std::max(3, static_cast<int>(box.width() / 70.0)));
+    auto values = valueTicks(plot.across().low, plot.across().high,
+                             std::max(3, static_cast<int>(plot.area().width() / 70.0)));
     const double edge = inUnit(std::max(m_toleranceA, m_toleranceB));
-    int decimals = decimalsOf(ticks);
-    if (ticks.size() < 5) { // too few to show where the band ends
-        ticks = {-edge, 0.0, edge};
+    int decimals = decimalsOf(values);
+    if (values.size() < 5) { // too few to show where the band ends
+        values = {-edge, 0.0, edge};
         decimals = edge == std::round(edge) ? 0 : 1;
     }
-    for (const double tick : ticks) {
-        const double at =
-            box.left() + (tick - inUnit(m_low)) / (inUnit(m_high) - inUnit(m_low)) * box.width();
-        const QString label = tick == 0.0 ? Words::tr("target") : signedText(tick, decimals);
-        painter.drawText(QPointF(at - metrics.horizontalAdvance(label) / 2.0,
-                                 box.bottom() + 3.0 + metrics.ascent()),
-                         label);
-    }
+    std::vector<PlotTick> ticks;
+    for (const double value : values)
+        ticks.push_back({value, value == 0.0 ? Words::tr("target") : signedText(value, decimals)});
+    plot.addAcrossTicks(std::move(ticks));
 }
 
-void PairSpreadPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+std::vector<Plot> PairSpreadPicture::plots(QSizeF size, const PictureLook& look) const
 {
-    PlotFrame frame(painter, QRectF({}, size), {0.0, 1.0}, look);
-    frame.leaveBelow(1);
-    frame.paintHeading(Words::tr("Time spent at each deviation, %1").arg(shown(unitText(m_unit))),
-                       m_sides, Words::tr("green: the band"));
-    const QRectF plot = frame.plot();
-    const double half = (plot.height() - 8.0) / 2.0;
-    paintSide(painter, {plot.left(), plot.top(), plot.width(), half}, true, look);
-    const QRectF lower(plot.left(), plot.top() + half + 8.0, plot.width(), half);
-    paintSide(painter, lower, false, look);
-    paintAxis(painter, lower, look);
+    constexpr double between = 8.0;
+    Plot upper(QRectF({}, size), look);
+    upper.leaveBelow(1);
+    const QRectF whole = upper.area();
+    const double half = (whole.height() - between) / 2.0;
+    upper.setArea({whole.left(), whole.top(), whole.width(), half});
+    upper.setRanges({inUnit(m_low), inUnit(m_high)}, {0.0, mostShare()});
+    Plot lower = upper;
+    lower.setArea(upper.area().translated(0.0, half + between));
+    upper.setHeading(Words::tr("Time spent at each deviation, %1").arg(shown(unitText(m_unit))),
+                     m_sides, Words::tr("green: the band"));
+    addSide(upper, true);
+    addSide(lower, false);
+    addAxis(lower);
+    return {upper, lower};
 }
 
 } // namespace holdband::ui

@@ -4,25 +4,25 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/charts/picture.h"
+#include "ui/charts/plot.h"
 
 namespace holdband::ui {
 
-class PairSpreadPicture : public Picture {
+class PairSpreadPicture : public PlotPicture {
 public:
     PairSpreadPicture(const results::DeviationCharts& charts, TemperatureUnit unit,
                       PairSides sides);
 
     bool empty() const { return !m_a && !m_b; }
-    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    /// A's above B's.
+    std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override { return 0.3 * width; }
 
 private:
-    void paintSide(QPainter& painter, QRectF box, bool first, const PictureLook& look) const;
-    void paintTolerance(QPainter& painter, QRectF box, double tolerance,
-                        const PictureLook& look) const;
-    void paintAxis(QPainter& painter, QRectF box, const PictureLook& look) const;
-    double x(QRectF box, double kelvins) const;
+    double inUnit(double kelvins) const;
+    void addTolerance(Plot& plot, double tolerance) const;
+    void addSide(Plot& plot, bool first) const;
+    void addAxis(Plot& plot) const;
     double mostShare() const;
 
     std::optional<analysis::Distribution> m_a;
