@@ -1,12 +1,11 @@
 #include "ui/charts/pair_deviation.h"
 
 #include "core/text/quantities.h"
-#include "ui/charts/clipping.h"
-#include "ui/charts/plot_frame.h"
 #include "ui/words/words.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace holdband::ui {
 
@@ -70,48 +69,41 @@ ValueRange PairDeviationPicture::range() const
 }
 
 /// While the beer settles there is no deviation to judge, so none is drawn.
-void PairDeviationPicture::paintLine(QPainter& painter, const PlotFrame& frame, const Line& line,
-                                     const QPen& pen, const PictureLook& look) const
+void PairDeviationPicture::addLine(Plot& plot, const Line& line, bool first) const
 {
-    const int columns = std::max(1, static_cast<int>(frame.plot().width() * look.columns));
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(pen);
+    const QPen pen(m_sides.colour(first, plot.colours()), 1.2);
+    const double wanted = plot.area().width() * plot.look().columns;
+    const int columns = std::max(1, static_cast<int>(wanted));
     for (const Polyline& run : decimate(line.track, 0.0, m_endMs, columns, &line.pyramid)) {
         QPolygonF points;
-        const auto draw = [&] {
-            for (const QPolygonF& part : lineInside(points, frame.plot()))
-                painter.drawPolyline(part);
-            points.clear();
-        };
         for (const DrawnPoint& point : run) {
-            if (settles(line.settling, point.ms))
-                draw();
-            else
-                points << QPointF(frame.x(point.ms / msAnHour), frame.y(point.value));
+            if (!settles(line.settling, point.ms))
+                points << QPointF(point.ms / msAnHour, point.value);
+            else if (!points.isEmpty())
+                plot.addLine(std::exchange(points, {}), pen);
         }
-        draw();
+        plot.addLine(points, pen);
     }
 }
 
-void PairDeviationPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+std::vector<Plot> PairDeviationPicture::plots(QSizeF size, const PictureLook& look) const
 {
-    PlotFrame frame(painter, QRectF({}, size), range(), look);
-    frame.setAcross({0.0, m_endMs / msAnHour});
-    frame.leaveBelow(1);
-    frame.paintHeading(Words::tr("Deviation from target, %1").arg(shown(unitText(m_unit))), m_sides,
-                       m_toleranceA == m_toleranceB
-                           ? Words::tr("band ± %1").arg(numberText(m_toleranceA, 1))
-                           : Words::tr("bands: A ± %1, B ± %2")
-                                 .arg(numberText(m_toleranceA, 1), numberText(m_toleranceB, 1)));
+    Plot plot(QRectF({}, size), look);
+    plot.leaveBelow(1);
+    plot.setRanges({0.0, m_endMs / msAnHour}, range());
+    plot.setHeading(Words::tr("Deviation from target, %1").arg(shown(unitText(m_unit))), m_sides,
+                    m_toleranceA == m_toleranceB
+                        ? Words::tr("band ± %1").arg(numberText(m_toleranceA, 1))
+                        : Words::tr("bands: A ± %1, B ± %2")
+                              .arg(numberText(m_toleranceA, 1), numberText(m_toleranceB, 1)));
+    plot.addUpAxis();
+    plot.addDays();
     const double inner = std::min(m_toleranceA, m_toleranceB);
-    painter.fillRect(QRectF(QPointF(frame.plot().left(), frame.y(inner)),
-                            QPointF(frame.plot().right(), frame.y(-inner))),
-                     look.colours().band);
-    frame.paintValueAxis();
-    frame.paintDays(m_endMs / msAnHour);
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintLine(painter, frame, m_b, QPen(m_sides.colour(false, look.colours()), 1.2), look);
-    paintLine(painter, frame, m_a, QPen(m_sides.colour(true, look.colours()), 1.2), look);
+    plot.addArea(QRectF(QPointF(0.0, -inner), QPointF(plot.across().high, inner)),
+                 plot.colours().band);
+    addLine(plot, m_b, false);
+    addLine(plot, m_a, true);
+    return {plot};
 }
 
 } // namespace holdband::ui

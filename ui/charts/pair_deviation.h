@@ -4,20 +4,17 @@
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/decimate.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/charts/panel_art.h"
-#include "ui/charts/picture.h"
+#include "ui/charts/plot.h"
 
 namespace holdband::ui {
 
-class PlotFrame;
-
-class PairDeviationPicture : public Picture {
+class PairDeviationPicture : public PlotPicture {
 public:
     PairDeviationPicture(const results::DeviationCharts& charts, TemperatureUnit unit,
                          PairSides sides);
 
     bool empty() const { return !(m_endMs > 0.0); }
-    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override { return 0.24 * width; }
 
 private:
@@ -28,8 +25,7 @@ private:
     };
     Line lineOf(const std::optional<results::DeviationLine>& line) const;
     ValueRange range() const;
-    void paintLine(QPainter& painter, const PlotFrame& frame, const Line& line, const QPen& pen,
-                   const PictureLook& look) const;
+    void addLine(Plot& plot, const Line& line, bool first) const;
 
     TemperatureUnit m_unit;
     PairSides m_sides;
