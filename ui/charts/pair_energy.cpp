@@ -1,7 +1,5 @@
 #include "ui/charts/pair_energy.h"
 
-#include "ui/charts/clipping.h"
-#include "ui/charts/plot_frame.h"
 #include "ui/words/words.h"
 
 #include <QFontMetrics>
@@ -24,33 +22,21 @@ struct Drawn {
 };
 
 /// The line of a figure and its bounds as a pale ribbon.
-void paintBounded(QPainter& painter, const PlotFrame& frame, const std::vector<RatioPoint>& curve,
-                  const Drawn& drawn)
+void addBounded(Plot& plot, const std::vector<RatioPoint>& curve, const Drawn& drawn)
 {
-    const QRectF plot = frame.plot();
-    const double all = curve.back().elapsedHours;
     QPolygonF line, upper, lower;
     for (const RatioPoint& point : curve) {
         const Bounded* figure = drawn.pick(point);
         if (!figure)
             continue;
-        const double x = plot.left() + point.elapsedHours / all * plot.width();
-        line << QPointF(x, frame.y(figure->value));
+        line << QPointF(point.elapsedHours, figure->value);
         if (figure->bounded() && std::isfinite(*figure->high) && std::isfinite(*figure->low)) {
-            upper << QPointF(x, frame.y(*figure->high));
-            lower << QPointF(x, frame.y(*figure->low));
+            upper << QPointF(point.elapsedHours, *figure->high);
+            lower << QPointF(point.elapsedHours, *figure->low);
         }
     }
-    std::reverse(lower.begin(), lower.end());
-    QColor pale = drawn.colour;
-    pale.setAlpha(60);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(pale);
-    painter.drawPolygon(areaInside(upper + lower, plot));
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(drawn.colour, 2.0, drawn.style, Qt::FlatCap, Qt::RoundJoin));
-    for (const QPolygonF& part : lineInside(line, plot))
-        painter.drawPolyline(part);
+    plot.addRibbon(upper, lower, paleOf(drawn.colour, 60));
+    plot.addLine(line, QPen(drawn.colour, 2.0, drawn.style));
 }
 
 } // namespace
@@ -63,23 +49,21 @@ PairEnergyPicture::PairEnergyPicture(const results::SideBySide& pair, PairSides 
 
 /// Marks the start of each crash. The later one's line starts below the earlier one's label, so
 /// that it does not cross it.
-void PairEnergyPicture::paintCrashes(QPainter& painter, const PlotFrame& frame,
-                                     const PictureLook& look) const
+void PairEnergyPicture::addCrashes(Plot& plot) const
 {
-    painter.setFont(frame.small());
     for (const bool first : {true, false}) {
         const auto& crash = first ? m_crashA : m_crashB;
         if (!crash || *crash <= 0.0 || *crash >= m_curve.back().elapsedHours)
             continue;
-        const double x = frame.x(*crash);
         const auto& other = first ? m_crashB : m_crashA;
         const bool later = other && (first ? *crash > *other : *crash >= *other);
-        const double top = frame.plot().top() + (later ? 14.0 : 0.0);
-        painter.setPen(QPen(look.colours().muted, 1.0, Qt::DotLine));
-        painter.drawLine(QPointF(x, top), QPointF(x, frame.plot().bottom()));
-        painter.setPen(m_sides.text(first, look.colours()));
-        painter.drawText(QPointF(x + 4.0, top + 10.0),
-                         first ? Words::tr("A’s crash") : Words::tr("B’s crash"));
+        const double down = later ? 14.0 : 0.0;
+        plot.addLine(
+            {{QPointF(*crash, plot.up().low), QPointF(*crash, plot.up().high - plot.upOf(down))}},
+            QPen(plot.colours().muted, 1.0, Qt::DotLine));
+        plot.addLabel({first ? Words::tr("A’s crash") : Words::tr("B’s crash"),
+                       {plot.x(*crash) + 4.0, plot.area().top() + down + 10.0},
+                       m_sides.text(first, plot.colours())});
     }
 }
 
@@ -119,39 +103,41 @@ double PairEnergyPicture::endRoom(const QFontMetrics& metrics) const
     return widest + 12.0;
 }
 
-void PairEnergyPicture::paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const
+/// Keeps the two labels apart even if the lines end together.
+void PairEnergyPicture::addEnds(Plot& plot) const
 {
-    PlotFrame frame(painter, box, {0.0, mostKwh()}, look);
-    const QString a = endText(true);
-    const QString b = endText(false);
-    const QFontMetrics metrics(frame.bold());
-    frame.leaveRight(endRoom(metrics));
-    const QString names = Words::tr("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
-    frame.setAcross({0.0, m_curve.back().elapsedHours});
-    frame.paintHeading(Words::tr("Energy since %1, kWh").arg(m_since),
-                       QFontMetrics(frame.small())
-                           .elidedText(names, Qt::ElideRight, static_cast<int>(0.6 * box.width())));
-    frame.paintValueAxis();
-    paintCrashes(painter, frame, look);
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintBounded(
-        painter, frame, m_curve,
-        {[](const RatioPoint& point) { return &point.a; }, m_sides.colour(true, look.colours())});
-    paintBounded(painter, frame, m_curve,
-                 {[](const RatioPoint& point) { return &point.b; },
-                  m_sides.colour(false, look.colours()), Qt::DashLine});
-    // Keeps the two labels apart even if the lines end together.
-    double yA = frame.y(m_curve.back().a.value) + 4.0;
-    double yB = frame.y(m_curve.back().b.value) + 4.0;
-    separateLabels(yA, yB, metrics.height());
-    painter.setFont(frame.bold());
-    painter.setPen(m_sides.text(true, look.colours()));
-    painter.drawText(QPointF(frame.plot().right() + 6.0, yA), a);
-    painter.setPen(m_sides.text(false, look.colours()));
-    painter.drawText(QPointF(frame.plot().right() + 6.0, yB), b);
+    double yA = plot.y(m_curve.back().a.value) + 4.0;
+    double yB = plot.y(m_curve.back().b.value) + 4.0;
+    separateLabels(yA, yB, QFontMetrics(plot.bold()).height());
+    for (const bool first : {true, false})
+        plot.addLabel({endText(first),
+                       {plot.area().right() + 6.0, first ? yA : yB},
+                       m_sides.text(first, plot.colours()),
+                       LabelFont::bold});
 }
 
-void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const
+Plot PairEnergyPicture::energies(QRectF box, const PictureLook& look) const
+{
+    Plot plot(box, look);
+    plot.leaveRight(endRoom(QFontMetrics(plot.bold())));
+    plot.setRanges({0.0, m_curve.back().elapsedHours}, {0.0, mostKwh()});
+    const QString names = Words::tr("A %1 · B %2, dashed").arg(m_sides.a, m_sides.b);
+    plot.setHeading(Words::tr("Energy since %1, kWh").arg(m_since),
+                    QFontMetrics(plot.small())
+                        .elidedText(names, Qt::ElideRight, static_cast<int>(0.6 * box.width())));
+    plot.addUpAxis();
+    addCrashes(plot);
+    addBounded(
+        plot, m_curve,
+        {[](const RatioPoint& point) { return &point.a; }, m_sides.colour(true, look.colours())});
+    addBounded(plot, m_curve,
+               {[](const RatioPoint& point) { return &point.b; },
+                m_sides.colour(false, look.colours()), Qt::DashLine});
+    addEnds(plot);
+    return plot;
+}
+
+ValueRange PairEnergyPicture::ratios() const
 {
     double most = 1.0;
     double least = 1.0;
@@ -169,34 +155,35 @@ void PairEnergyPicture::paintRatio(QPainter& painter, QRectF box, const PictureL
             most = std::max(most, std::min(point.ratio->high.value_or(0.0), 1.3 * values));
     }
     const double margin = 0.15 * std::max(most - least, 0.2);
-    PlotFrame frame(painter, box, {std::max(0.0, least - margin), most + margin}, look);
-    frame.leaveRight(endRoom(QFontMetrics(frame.bold())));
-    frame.leaveBelow(1);
-    frame.paintHeading(Words::tr("A’s energy ÷ B’s at the same age"),
-                       Words::tr("pale: the bounds"));
-    frame.paintValueAxis();
-    frame.paintDays(m_curve.back().elapsedHours);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(look.colours().muted, 1.0, Qt::DashLine));
-    painter.drawLine(QPointF(frame.plot().left(), frame.y(1.0)),
-                     QPointF(frame.plot().right(), frame.y(1.0)));
-    paintBounded(painter, frame, m_curve,
-                 {[](const RatioPoint& point) { return point.ratio ? &*point.ratio : nullptr; },
-                  look.colours().energy});
-    if (!m_curve.back().ratio)
-        return;
-    painter.setFont(frame.bold());
-    painter.setPen(look.colours().text);
-    painter.drawText(
-        QPointF(frame.plot().right() + 6.0, frame.y(m_curve.back().ratio->value) + 4.0),
-        ratioWords());
+    return {std::max(0.0, least - margin), most + margin};
 }
 
-void PairEnergyPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+Plot PairEnergyPicture::ratio(QRectF box, const PictureLook& look) const
+{
+    Plot plot(box, look);
+    plot.leaveRight(endRoom(QFontMetrics(plot.bold())));
+    plot.leaveBelow(1);
+    plot.setRanges({0.0, m_curve.back().elapsedHours}, ratios());
+    plot.setHeading(Words::tr("A’s energy ÷ B’s at the same age"), Words::tr("pale: the bounds"));
+    plot.addUpAxis();
+    plot.addDays();
+    plot.addLevel(1.0, QPen(look.colours().muted, 1.0, Qt::DashLine));
+    addBounded(plot, m_curve,
+               {[](const RatioPoint& point) { return point.ratio ? &*point.ratio : nullptr; },
+                look.colours().energy});
+    if (m_curve.back().ratio)
+        plot.addLabel({ratioWords(),
+                       {plot.area().right() + 6.0, plot.y(m_curve.back().ratio->value) + 4.0},
+                       look.colours().text,
+                       LabelFont::bold});
+    return plot;
+}
+
+std::vector<Plot> PairEnergyPicture::plots(QSizeF size, const PictureLook& look) const
 {
     const double upper = 0.6 * size.height();
-    paintEnergies(painter, {0.0, 0.0, size.width(), upper}, look);
-    paintRatio(painter, {0.0, upper + 8.0, size.width(), size.height() - upper - 8.0}, look);
+    return {energies({0.0, 0.0, size.width(), upper}, look),
+            ratio({0.0, upper + 8.0, size.width(), size.height() - upper - 8.0}, look)};
 }
 
 } // namespace holdband::ui

@@ -4,31 +4,32 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "ui/charts/pair_sides.h"
-#include "ui/charts/picture.h"
+#include "ui/charts/plot.h"
 
 #include <QFontMetrics>
 #include <vector>
 
 namespace holdband::ui {
 
-class PlotFrame;
-
-class PairEnergyPicture : public Picture {
+class PairEnergyPicture : public PlotPicture {
 public:
     PairEnergyPicture(const results::SideBySide& pair, PairSides sides);
 
     bool empty() const { return m_curve.size() < 2; }
-    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    /// The energies, and the ratio below them.
+    std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override { return 0.56 * width; }
 
 private:
-    void paintEnergies(QPainter& painter, QRectF box, const PictureLook& look) const;
-    void paintRatio(QPainter& painter, QRectF box, const PictureLook& look) const;
+    Plot energies(QRectF box, const PictureLook& look) const;
+    Plot ratio(QRectF box, const PictureLook& look) const;
+    ValueRange ratios() const;
     double mostKwh() const;
     QString endText(bool first) const;
     QString ratioWords() const;
     double endRoom(const QFontMetrics& metrics) const;
-    void paintCrashes(QPainter& painter, const PlotFrame& frame, const PictureLook& look) const;
+    void addCrashes(Plot& plot) const;
+    void addEnds(Plot& plot) const;
 
     std::vector<analysis::RatioPoint> m_curve;
     QString m_since;
