@@ -1,6 +1,5 @@
 #include "ui/charts/season_picture.h"
 
-#include "ui/charts/plot_frame.h"
 #include "ui/words/words.h"
 
 #include <QFontMetrics>
@@ -12,6 +11,7 @@ namespace holdband::ui {
 namespace {
 
 constexpr double leastLabel = 34.0; ///< narrower bars share a label
+constexpr double mostWidth = 64.0;  ///< of a bar
 
 } // namespace
 
@@ -39,65 +39,72 @@ bool SeasonPicture::empty() const
     return std::none_of(m_bars.begin(), m_bars.end(), [](const Bar& bar) { return bar.metered; });
 }
 
-void SeasonPicture::paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top,
-                             double foot, bool labelled, const PictureLook& look) const
+void SeasonPicture::addBars(Plot& plot) const
 {
-    const QFont small = smallFont(look.font);
-    const QFontMetrics metrics(small);
-    const double wide = std::min(0.62 * slot.width(), 64.0);
-    const double middle = slot.center().x();
-    painter.setFont(small);
-    if (bar.metered) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(mixed(look.colours().energy, look.colours().card, 0.5));
-        painter.drawRect(QRectF(middle - wide / 2.0, top, wide, foot - top));
+    const double half = std::min(0.62, plot.acrossOf(mostWidth)) / 2.0;
+    PlotBars bars{{}, mixed(plot.colours().energy, plot.colours().card, 0.5)};
+    for (std::size_t i = 0; i < m_bars.size(); ++i) {
+        const double middle = static_cast<double>(i) + 0.5;
+        if (m_bars[i].metered)
+            bars.bars.push_back({middle - half, middle + half, m_bars[i].kwh});
     }
-    if (!labelled)
-        return;
-    const QString figure = bar.metered ? numberText(bar.kwh, 1) : QStringLiteral("–");
-    painter.setPen(look.colours().text);
-    painter.drawText(QPointF(middle - metrics.horizontalAdvance(figure) / 2.0, slot.top() - 4.0),
-                     figure);
-    const auto below = [&](const QString& words, int line) {
-        const QString fit = metrics.elidedText(
-            words, Qt::ElideRight, static_cast<int>(std::max(slot.width(), leastLabel)) - 4);
-        painter.drawText(QPointF(middle - metrics.horizontalAdvance(fit) / 2.0,
-                                 foot + 4.0 + line * metrics.height() + metrics.ascent()),
-                         fit);
-    };
-    below(bar.name, 0);
-    painter.setPen(look.colours().muted);
-    below(bar.mark, 1);
+    plot.addBars(std::move(bars));
 }
 
-void SeasonPicture::paint(QPainter& painter, QSizeF size, const PictureLook& look) const
+void SeasonPicture::addWhisker(Plot& plot, const Bar& bar, double middle, double top) const
+{
+    const QPen pen(plot.colours().text, 1.2);
+    const double half = plot.acrossOf(4.0);
+    plot.addLine({{QPointF(middle, bar.low), QPointF(middle, top)}}, pen);
+    for (const double end : {top, bar.low})
+        plot.addLine({{QPointF(middle - half, end), QPointF(middle + half, end)}}, pen);
+}
+
+/// The figure above the bar, and below it the batch's name and mark.
+void SeasonPicture::addTexts(Plot& plot, const Bar& bar, double middle, double top) const
+{
+    const QFontMetrics metrics(plot.small());
+    const double foot = plot.area().bottom() + 4.0 + metrics.ascent();
+    const double slot = plot.area().width() / static_cast<double>(m_bars.size());
+    const int width = static_cast<int>(std::max(slot, leastLabel)) - 4;
+    const auto add = [&](const QString& text, double base, const QColor& colour) {
+        const double left = plot.x(middle) - metrics.horizontalAdvance(text) / 2.0;
+        plot.addLabel({text, {left, base}, colour});
+    };
+    const auto fit = [&](const QString& text) {
+        return metrics.elidedText(text, Qt::ElideRight, width);
+    };
+    add(bar.metered ? numberText(bar.kwh, 1) : QStringLiteral("–"), plot.y(top) - 4.0,
+        plot.colours().text);
+    add(fit(bar.name), foot, plot.colours().text);
+    add(fit(bar.mark), foot + metrics.height(), plot.colours().muted);
+}
+
+std::vector<Plot> SeasonPicture::plots(QSizeF size, const PictureLook& look) const
 {
     double most = 0.0;
     for (const Bar& bar : m_bars)
         most = std::max({most, bar.kwh, std::min(bar.high, 1.5 * bar.kwh)});
-    PlotFrame frame(painter, QRectF({}, size), {0.0, most > 0.0 ? most * 1.14 : 1.0}, look);
-    frame.leaveBelow(2);
-    frame.paintHeading(Words::tr("Energy of each batch, kWh"),
-                       Words::tr("whisker: the bounds of reading"));
-    frame.paintValueAxis();
-    painter.setRenderHint(QPainter::Antialiasing);
-    const double slot = frame.plot().width() / static_cast<double>(m_bars.size());
+    const auto count = static_cast<double>(m_bars.size());
+    Plot plot(QRectF({}, size), look);
+    plot.leaveBelow(2);
+    plot.setRanges({0.0, count}, {0.0, most > 0.0 ? most * 1.14 : 1.0});
+    plot.setHeading(Words::tr("Energy of each batch, kWh"),
+                    Words::tr("whisker: the bounds of reading"));
+    plot.addUpAxis();
+    addBars(plot);
+    const double slot = plot.area().width() / count;
     const auto every = static_cast<std::size_t>(std::ceil(leastLabel / std::max(slot, 0.1)));
+    const double highest = plot.up().high - plot.upOf(14.0); // leaves space for the figure
     for (std::size_t i = 0; i < m_bars.size(); ++i) {
-        const Bar& bar = m_bars[i];
-        const double left = frame.plot().left() + static_cast<double>(i) * slot;
-        const double upper = std::max(frame.plot().top() + 14.0, frame.y(bar.high));
-        const bool labelled = i % every == 0;
-        paintBar(painter, bar, {left, upper, slot, 1.0}, frame.y(bar.kwh), frame.plot().bottom(),
-                 labelled, look);
-        if (!bar.bounded)
-            continue;
-        const double middle = left + slot / 2.0;
-        painter.setPen(QPen(look.colours().text, 1.2));
-        painter.drawLine(QPointF(middle, upper), QPointF(middle, frame.y(bar.low)));
-        for (const double end : {upper, frame.y(bar.low)})
-            painter.drawLine(QPointF(middle - 4.0, end), QPointF(middle + 4.0, end));
+        const double middle = static_cast<double>(i) + 0.5;
+        const double top = std::min(highest, m_bars[i].high);
+        if (m_bars[i].bounded)
+            addWhisker(plot, m_bars[i], middle, top);
+        if (i % every == 0)
+            addTexts(plot, m_bars[i], middle, top);
     }
+    return {plot};
 }
 
 } // namespace holdband::ui

@@ -2,19 +2,19 @@
 #pragma once
 
 #include "core/results/overview/season.h"
-#include "ui/charts/picture.h"
+#include "ui/charts/plot.h"
 
 #include <vector>
 
 namespace holdband::ui {
 
-class SeasonPicture : public Picture {
+class SeasonPicture : public PlotPicture {
 public:
     explicit SeasonPicture(const results::Season& season);
 
     /// Nothing was metered.
     bool empty() const;
-    void paint(QPainter& painter, QSizeF size, const PictureLook& look) const override;
+    std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;
     double heightFor(double width) const override { return 0.42 * width; }
 
 private:
@@ -28,8 +28,9 @@ private:
         bool metered = false;
     };
     static Bar barOf(const results::SeasonLine& line);
-    void paintBar(QPainter& painter, const Bar& bar, QRectF slot, double top, double foot,
-                  bool labelled, const PictureLook& look) const;
+    void addBars(Plot& plot) const;
+    void addWhisker(Plot& plot, const Bar& bar, double middle, double top) const;
+    void addTexts(Plot& plot, const Bar& bar, double middle, double top) const;
 
     std::vector<Bar> m_bars;
 };
