@@ -48,6 +48,9 @@ QByteArray svgElement(const std::function<void(QPainter&)>& paint, QSizeF size,
     static const QRegularExpression family(QStringLiteral("font-family=\"[^\"]*\""));
     QString body = QString::fromUtf8(all);
     body.replace(family, QStringLiteral("font-family=\"sans-serif\""));
+    // Every change of the painter's state opens a group, also when nothing is drawn in it.
+    static const QRegularExpression emptyGroup(QStringLiteral("<g [^>]*>\\s*</g>\\s*"));
+    body.remove(emptyGroup);
     return opening(size, words) + body.toUtf8().trimmed() + '\n';
 }
 
