@@ -85,7 +85,8 @@ private:
             std::visit([this](const auto& each) { take(each); }, series);
     }
 
-    /// Pens of lines and areas come after this, because the chart sets its own.
+    /// Pens of lines and areas come after this, because the chart sets its own; their points last,
+    /// because each of these steps would compute the outlines of all of them again.
     void add(QAbstractSeries* series)
     {
         m_chart->addSeries(series);
@@ -102,24 +103,24 @@ private:
             return;
         auto* upper = new QLineSeries;
         auto* lower = new QLineSeries;
-        upper->replace(outline);
-        lower->replace(QList<QPointF>{outline.front(), outline.back()});
         auto* series = new QAreaSeries(upper, lower);
         upper->setParent(series);
         lower->setParent(series);
         add(series);
         series->setPen(Qt::NoPen);
         series->setBrush(area.fill);
+        lower->replace(QList<QPointF>{outline.front(), outline.back()});
+        upper->replace(outline);
     }
 
     void take(const PlotLine& line)
     {
         for (const QPolygonF& part : lineInside(line.points, m_inside)) {
             auto* series = new QLineSeries;
-            series->replace(part);
             add(series);
             const bool pieces = part.size() > mostOfPath && !m_plot.look().vectors;
             series->setPen(pieces ? line.pen : drawnAsPath(line.pen));
+            series->replace(part);
         }
     }
 
