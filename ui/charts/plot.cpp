@@ -304,6 +304,17 @@ void Plot::paintLabel(QPainter& painter, const PlotLabel& label) const
     painter.drawText(label.at, label.text);
 }
 
+void separateLabels(double& a, double& b, double least)
+{
+    const double missing = least - std::abs(a - b);
+    if (missing <= 0.0)
+        return;
+    double& upper = a <= b ? a : b;
+    double& lower = a <= b ? b : a;
+    upper -= missing / 2.0;
+    lower += missing / 2.0;
+}
+
 QColor paleOf(QColor colour, int alpha)
 {
     colour.setAlpha(alpha);
