@@ -35,6 +35,16 @@ PairDeviationPicture deviationPicture(double excursion = 0.2)
     return {charts, TemperatureUnit::celsius, {"Ale 2", "Ale 3"}};
 }
 
+QPolygonF withoutGaps(const QPolygonF& points)
+{
+    QPolygonF values;
+    for (const QPointF& point : points) {
+        if (!qIsNaN(point.y()))
+            values << point;
+    }
+    return values;
+}
+
 } // namespace
 
 TEST(PairDeviationPicture, ShowsBothLinesWithoutSettlingAndTheNarrowerBand)
@@ -44,9 +54,10 @@ TEST(PairDeviationPicture, ShowsBothLinesWithoutSettlingAndTheNarrowerBand)
     EXPECT_EQ(plot.up(), (ValueRange{-1.35, 1.35})); // settling does not widen it
     const auto lines = seriesOf<PlotLine>(plot);
     ASSERT_EQ(lines.size(), 2U); // B behind A
-    EXPECT_EQ(lines[0].points.front(), QPointF(3.0, 0.2));
-    EXPECT_EQ(lines[0].points.back(), QPointF(72.0, 0.2));
-    EXPECT_EQ(lines[1].points.back(), QPointF(48.0, 0.2));
+    const QPolygonF b = withoutGaps(lines[0].points);
+    EXPECT_EQ(b.front(), QPointF(3.0, 0.2));
+    EXPECT_EQ(b.back(), QPointF(72.0, 0.2));
+    EXPECT_EQ(withoutGaps(lines[1].points).back(), QPointF(48.0, 0.2));
     const QRectF band = seriesOf<PlotArea>(plot).at(0).outline.boundingRect();
     EXPECT_EQ(band.top(), -0.5);
     EXPECT_EQ(band.bottom(), 0.5);

@@ -132,6 +132,27 @@ TEST(Plot, DrawsBarsUpToTheirValues)
     EXPECT_EQ(drawnBySeries(plot, 1.0).outside, 0);
 }
 
+TEST(Plot, LeavesTheGapsOfALineEmpty)
+{
+    for (const int step : {1, 100}) { // few points, drawn as a path, and many, drawn in pieces
+        Plot plot(QRectF({}, plotSize), pictureLook());
+        plot.setRanges({0.0, 10.0}, {0.0, 100.0});
+        QPolygonF points;
+        for (int i = 0; i <= 10 * step; ++i) {
+            const double across = static_cast<double>(i) / step;
+            points << (across > 4.0 && across < 6.0 ? lineGap() : QPointF(across, 50.0));
+        }
+        plot.addLine(points, QPen(Qt::blue, 3.0));
+        const QImage image = imageOf(plot, 1.0);
+        const auto at = [&](double across) {
+            return image.pixelColor(QPointF(plot.x(across), plot.y(50.0)).toPoint());
+        };
+        EXPECT_NE(at(3.9), QColor(Qt::white)) << step;
+        EXPECT_EQ(at(5.0), QColor(Qt::white)) << step;
+        EXPECT_NE(at(6.1), QColor(Qt::white)) << step;
+    }
+}
+
 TEST(Plot, WritesALineAsOnePathOfVectors)
 {
     PictureLook look = pictureLook();

@@ -12,6 +12,8 @@
 #include <QPicture>
 #include <QScatterSeries>
 #include <QValueAxis>
+#include <algorithm>
+#include <iterator>
 
 namespace holdband::ui {
 
@@ -47,6 +49,35 @@ QPen drawnAsPath(QPen pen)
     if (pen.style() == Qt::SolidLine)
         pen.setDashPattern({1e6, 1.0});
     return pen;
+}
+
+/// The visible parts of a line.
+std::vector<QPolygonF> partsInside(const QPolygonF& points, const QRectF& inside)
+{
+    std::vector<QPolygonF> parts;
+    QPolygonF unbroken;
+    const auto take = [&] {
+        std::ranges::move(lineInside(unbroken, inside), std::back_inserter(parts));
+        unbroken.clear();
+    };
+    for (const QPointF& point : points) {
+        if (qIsNaN(point.y()))
+            take();
+        else
+            unbroken << point;
+    }
+    take();
+    return parts;
+}
+
+/// As one series: hundreds of them would take longer than all their points. Drawn piece by piece, a
+/// line has a gap where a value is missing; a path would not.
+QPolygonF joinedByGaps(const std::vector<QPolygonF>& parts)
+{
+    QPolygonF points;
+    for (const QPolygonF& part : parts)
+        points << part << lineGap();
+    return points;
 }
 
 /// One chart, made for one drawing. Belongs to the window's thread.
@@ -115,13 +146,20 @@ private:
 
     void take(const PlotLine& line)
     {
-        for (const QPolygonF& part : lineInside(line.points, m_inside)) {
-            auto* series = new QLineSeries;
-            add(series);
-            const bool pieces = part.size() > mostOfPath && !m_plot.look().vectors;
-            series->setPen(pieces ? line.pen : drawnAsPath(line.pen));
-            series->replace(part);
-        }
+        const std::vector<QPolygonF> parts = partsInside(line.points, m_inside);
+        if (!m_plot.look().vectors && line.pen.style() == Qt::SolidLine &&
+            line.points.size() > mostOfPath)
+            return addLine(joinedByGaps(parts), line.pen);
+        for (const QPolygonF& part : parts)
+            addLine(part, drawnAsPath(line.pen));
+    }
+
+    void addLine(const QPolygonF& points, const QPen& pen)
+    {
+        auto* series = new QLineSeries;
+        add(series);
+        series->setPen(pen);
+        series->replace(points);
     }
 
     /// One area for all: along the foot from bar to bar.

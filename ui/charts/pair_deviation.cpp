@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 namespace holdband::ui {
 
@@ -71,19 +70,17 @@ ValueRange PairDeviationPicture::range() const
 /// While the beer settles there is no deviation to judge, so none is drawn.
 void PairDeviationPicture::addLine(Plot& plot, const Line& line, bool first) const
 {
-    const QPen pen(m_sides.colour(first, plot.colours()), 1.2);
     const double wanted = plot.area().width() * plot.look().columns;
     const int columns = std::max(1, static_cast<int>(wanted));
+    QPolygonF points;
     for (const Polyline& run : decimate(line.track, 0.0, m_endMs, columns, &line.pyramid)) {
-        QPolygonF points;
-        for (const DrawnPoint& point : run) {
-            if (!settles(line.settling, point.ms))
-                points << QPointF(point.ms / msAnHour, point.value);
-            else if (!points.isEmpty())
-                plot.addLine(std::exchange(points, {}), pen);
-        }
-        plot.addLine(points, pen);
+        for (const DrawnPoint& point : run)
+            points << (settles(line.settling, point.ms)
+                           ? lineGap()
+                           : QPointF(point.ms / msAnHour, point.value));
+        points << lineGap();
     }
+    plot.addLine(points, QPen(m_sides.colour(first, plot.colours()), 1.2));
 }
 
 std::vector<Plot> PairDeviationPicture::plots(QSizeF size, const PictureLook& look) const

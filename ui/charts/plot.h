@@ -16,7 +16,13 @@
 
 namespace holdband::ui {
 
-/// An open line.
+/// A point that interrupts a line.
+inline QPointF lineGap()
+{
+    return {qQNaN(), qQNaN()};
+}
+
+/// An open line, possibly with gaps.
 struct PlotLine {
     QPolygonF points;
     QPen pen;
