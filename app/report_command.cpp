@@ -90,9 +90,9 @@ Result<report::ReportRequest> requestOf(const Call& call)
     request.path = *out;
     const auto form = report::formNamed(request.path);
     if (!form)
-        return failure(wrong("no form of a report is said by the ending of \"" +
-                                 shortened(request.path) + "\"",
-                             "end it in .pdf, .html, .csv, .png or .svg"));
+        return failure(
+            wrong("the ending of \"" + shortened(request.path) + "\" is none of a report's",
+                  "end it in .pdf, .html, .csv, .png or .svg"));
     request.form = *form;
     HOLDBAND_TRY(checkUses(call, *form));
     auto paper = paperOf(call);

@@ -244,11 +244,11 @@ void reportIgnored(const intake::ImportReport& imported)
     for (const std::string& header : imported.file.ignoredColumns)
         report("holdband: the column \"" + header +
                "\" was left out: it is no sensor's or "
-               "meter's name; take it with --column \"SENSOR=" +
+               "meter's name; import it with --column \"SENSOR=" +
                header + "\".");
     if (!imported.file.ignoredNames.empty())
-        report("holdband: passed over: " + joined(imported.file.ignoredNames) +
-               "; take one with --column \"SENSOR=NAME\".");
+        report("holdband: ignored: " + joined(imported.file.ignoredNames) +
+               "; import one with --column \"SENSOR=NAME\".");
 }
 
 /// The log had values, but none of them could be read.

@@ -394,7 +394,7 @@ TEST(UglyCsv, RejectedRowsGoIntoAFileAndALongLogToItsSensors)
                                          "--values", "What", "--rejects", "left-out.csv"});
     EXPECT_EQ(outcome.status, 0) << outcome.err;
     EXPECT_TRUE(holds(outcome.out, "1 reading new")) << outcome.out;
-    EXPECT_TRUE(holds(outcome.err, "passed over: Cat")) << outcome.err;
+    EXPECT_TRUE(holds(outcome.err, "ignored: Cat")) << outcome.err;
     EXPECT_EQ(program.read("left-out.csv"),
               "line,column,text,reason\n3,Beer,warm,is not a number\n");
 }
