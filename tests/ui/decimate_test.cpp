@@ -116,4 +116,22 @@ TEST(Decimate, ARunOutsideIsLeftOut)
     EXPECT_EQ(decimate(track, 0.0, 0.0, 10).size(), 0u);
 }
 
+TEST(Decimate, HundredsOfRunsShareTheColumns)
+{
+    analysis::Track track = trackOf(1'000'000, 60'000.0);
+    track.value[654'321] = 99.0;
+    track.runs.clear();
+    constexpr std::size_t runs = 500;
+    for (std::size_t run = 0; run < runs; ++run)
+        track.runs.push_back({run * 2000, run * 2000 + 1599});
+    const auto lines = decimate(track, 0.0, track.ms.back(), 800);
+    ASSERT_EQ(lines.size(), runs);
+    std::size_t points = 0;
+    for (const Polyline& line : lines)
+        points += line.size();
+    // Four for each column, a run's first and last column may be shared, and both its ends.
+    EXPECT_LE(points, 4 * (800 + 2 * runs) + 2 * runs);
+    EXPECT_TRUE(holds(lines[654'321 / 2000], track.ms[654'321], 99.0));
+}
+
 } // namespace holdband::ui

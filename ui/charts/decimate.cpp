@@ -58,16 +58,21 @@ public:
         first = first > run.first ? first - 1 : first;
         last = std::min(last, run.last);
         Polyline line;
-        if (last - first < 4 * static_cast<Index>(columns)) {
+        const double width = (toMs - fromMs) / columns;
+        // The run may be one of hundreds that share the columns.
+        const double begin = std::max(fromMs, m_track.ms[first]);
+        const double end = std::min(toMs, m_track.ms[last]);
+        const int own = std::min(columns, static_cast<int>((end - begin) / width) + 1);
+        if (last - first < 4 * static_cast<Index>(own)) {
             for (Index i = first; i <= last; ++i)
                 push(m_track, i, line);
             return line;
         }
-        line.reserve(4 * static_cast<Index>(columns) + 2);
+        line.reserve(4 * static_cast<Index>(own) + 6);
         push(m_track, first, line);
-        const double width = (toMs - fromMs) / columns;
         Index from = first + 1;
-        for (int column = 0; column < columns && from < last; ++column) {
+        for (int column = static_cast<int>((begin - fromMs) / width);
+             column < columns && from < last; ++column) {
             const Index to = atOrAfter(m_track, from, last, fromMs + (column + 1) * width);
             if (to > from)
                 pushColumn(from, std::min(to, last), line);
