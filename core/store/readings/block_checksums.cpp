@@ -19,15 +19,16 @@ ReadingSum sumFrom(const BulkStatement& row, int column)
 Done addBlockSums(const Database& database, std::int64_t sensor, const BlockSums& sums)
 {
     auto store = database.prepareBulk("INSERT OR REPLACE INTO block_checksums "
-                                  "(sensor, block, import, readings, checksum) "
-                                  "VALUES (?, ?, ?, ?, ?)");
+                                      "(sensor, block, import, readings, checksum) "
+                                      "VALUES (?, ?, ?, ?, ?)");
     HOLDBAND_TRY(store);
     for (const auto& [key, added] : sums) {
         auto found = queryBulk(
             database,
             "SELECT readings, checksum FROM block_checksums "
             "WHERE sensor = ? AND block = ? AND import = ?",
-            [](const BulkStatement& row) { return sumFrom(row, 0); }, sensor, key.block, key.import);
+            [](const BulkStatement& row) { return sumFrom(row, 0); }, sensor, key.block,
+            key.import);
         HOLDBAND_TRY(found);
         // Added here, because SQLite would turn a sum beyond 64 bits into a real number.
         const ReadingSum before = found->empty() ? ReadingSum{} : found->front();
@@ -103,12 +104,12 @@ ReadingSum total(const std::map<std::int64_t, ReadingSum>& blocks)
 Done dropDamaged(const Database& database, BlocksOfColumns& columns)
 {
     auto rows = queryBulk(database, "SELECT sensor, import, readings, checksum FROM import_columns",
-                      [&](const BulkStatement& row) {
-                          const auto found = columns.find({row.integer(0), row.integer(1)});
-                          if (found != columns.end() && total(found->second) != sumFrom(row, 2))
-                              columns.erase(found);
-                          return true;
-                      });
+                          [&](const BulkStatement& row) {
+                              const auto found = columns.find({row.integer(0), row.integer(1)});
+                              if (found != columns.end() && total(found->second) != sumFrom(row, 2))
+                                  columns.erase(found);
+                              return true;
+                          });
     HOLDBAND_TRY(rows);
     return {};
 }

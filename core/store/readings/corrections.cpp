@@ -26,12 +26,12 @@ Result<std::vector<Correction>> readCorrections(const Database& database,
                                                 const CorrectedReadings& tables,
                                                 const std::string& condition, std::int64_t owner)
 {
-    return query(
+    return queryBulk(
         database,
         std::string("SELECT c.reading, c.") + tables.value + ", c.decimals, c.at, c.why FROM " +
             tables.corrections + " c JOIN " + tables.readings + " r ON r.id = c.reading WHERE " +
             condition + " ORDER BY c.id",
-        [](const Statement& row) {
+        [](const BulkStatement& row) {
             return Correction{row.integer(0), row.real(1), static_cast<int>(row.integer(2)),
                               row.instant(3), row.text(4)};
         },

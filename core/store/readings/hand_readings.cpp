@@ -22,7 +22,7 @@ Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
                                                  : idOf(database, "batches", "batch", owner.name);
 }
 
-StoredHandReading handReadingFrom(const Statement& row)
+StoredHandReading handReadingFrom(const BulkStatement& row)
 {
     StoredHandReading stored;
     stored.id = {row.integer(0)};
@@ -53,12 +53,12 @@ Result<std::vector<StoredHandReading>> readStored(const LogbookFile& logbook,
     auto id = ownerId(database, owner);
     HOLDBAND_TRY(id);
     const std::string mine = columnOf(owner) + " = ?" + which;
-    auto readings =
-        query(database,
-              "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
-              "WHERE " +
-                  mine + " ORDER BY at, set_aside = 0, id",
-              handReadingFrom, *id);
+    auto readings = queryBulk(
+        database,
+        "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
+        "WHERE " +
+            mine + " ORDER BY at, set_aside = 0, id",
+        handReadingFrom, *id);
     HOLDBAND_TRY(readings);
     auto corrections = readCorrections(database, handTables, "r." + mine, *id);
     HOLDBAND_TRY(corrections);

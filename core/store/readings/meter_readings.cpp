@@ -19,7 +19,7 @@ constexpr CorrectedReadings registerTables{"meter_readings", "meter_corrections"
 constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
 
 template <typename Stored>
-Stored meterReadingFrom(const Statement& row)
+Stored meterReadingFrom(const BulkStatement& row)
 {
     Stored stored;
     stored.id = {row.integer(0)};
@@ -32,7 +32,7 @@ Stored meterReadingFrom(const Statement& row)
     return stored;
 }
 
-RecordedRegister recordedFrom(const Statement& row)
+RecordedRegister recordedFrom(const BulkStatement& row)
 {
     auto recorded = meterReadingFrom<RecordedRegister>(row);
     if (!row.isNull(6))
@@ -44,7 +44,7 @@ RecordedRegister recordedFrom(const Statement& row)
     return recorded;
 }
 
-ListedRegister listedFrom(const Statement& row)
+ListedRegister listedFrom(const BulkStatement& row)
 {
     auto listed = meterReadingFrom<ListedRegister>(row);
     listed.file = row.text(6);
@@ -70,13 +70,14 @@ constexpr const char* countsOnly = " AND r.set_aside = 0";
 /// placeholders are bound to `parts`.
 template <typename Stored, typename... Part>
 Result<std::vector<Stored>> readRegister(const LogbookFile& logbook, const std::string& meter,
-                                         Stored (*from)(const Statement&), const std::string& more,
-                                         const std::string& which, const Part&... parts)
+                                         Stored (*from)(const BulkStatement&),
+                                         const std::string& more, const std::string& which,
+                                         const Part&... parts)
 {
     const Database& database = logbook.database();
     auto id = idOf(database, "meters", "meter", meter);
     HOLDBAND_TRY(id);
-    auto readings = query(
+    auto readings = queryBulk(
         database, "SELECT " + std::string(readingColumns) + more + " WHERE r.meter = ?" + which,
         from, *id, parts...);
     HOLDBAND_TRY(readings);

@@ -57,7 +57,8 @@ public:
     }
 
 private:
-    BulkInsert(const Database& database, BulkStatement many, std::int64_t sensor, std::int64_t import)
+    BulkInsert(const Database& database, BulkStatement many, std::int64_t sensor,
+               std::int64_t import)
         : m_database(&database), m_many(std::move(many)), m_sensor(sensor), m_import(import)
     {
     }
@@ -95,7 +96,7 @@ public:
         auto units = ImportUnits::of(database, sensor);
         HOLDBAND_TRY(units);
         auto statement = database.prepareBulk("SELECT place, value, import FROM readings "
-                                          "WHERE place BETWEEN ? AND ?");
+                                              "WHERE place BETWEEN ? AND ?");
         HOLDBAND_TRY(statement);
         statement->bindAll(readingKey(sensor, from), readingKey(sensor, to));
         StoredWalk walk(std::move(*units), std::move(*statement));
@@ -179,8 +180,9 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
 Done addSourceLines(const Database& database, ImportId import, std::int64_t sensor,
                     const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
-    auto statement = database.prepareBulk("INSERT INTO source_lines "
-                                      "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
+    auto statement =
+        database.prepareBulk("INSERT INTO source_lines "
+                             "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
     HOLDBAND_TRY(statement);
     std::int64_t expected = -1;
     for (const std::uint32_t i : indices) {
@@ -235,8 +237,8 @@ Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
     const std::int64_t last = toMs((*rows.at)[indices.back()]);
     auto before = queryBulk(
         database, "SELECT unit, checksum FROM import_columns WHERE import = ? AND sensor = ?",
-        [](const BulkStatement& row) { return std::pair(row.text(0), row.integer(1)); }, import.value,
-        sensor);
+        [](const BulkStatement& row) { return std::pair(row.text(0), row.integer(1)); },
+        import.value, sensor);
     HOLDBAND_TRY(before);
     if (before->empty())
         return execute(database, "INSERT INTO import_columns VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
@@ -345,9 +347,9 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
     auto statement = database.prepareBulk("SELECT place, value FROM " +
-                                      std::string(aside ? "aside_readings" : "readings") +
-                                      " WHERE place BETWEEN ? AND ? AND import = ? "
-                                      "ORDER BY place");
+                                          std::string(aside ? "aside_readings" : "readings") +
+                                          " WHERE place BETWEEN ? AND ? AND import = ? "
+                                          "ORDER BY place");
     HOLDBAND_TRY(statement);
     statement->bindAll(readingKey(*sensor, Instant::min()), readingKey(*sensor, Instant::max()),
                        import.value);

@@ -18,16 +18,17 @@ namespace {
 
 /// Selects the sensor's readings in the span and their neighbours; `columns` of each.
 Result<BulkStatement> openReadings(const Database& database, SensorId id, Span span,
-                               const std::string& columns)
+                                   const std::string& columns)
 {
     // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
-    auto statement = database.prepareBulk("SELECT " + columns +
-                                      " FROM readings WHERE "
-                                      "place >= coalesce((SELECT max(place) FROM readings WHERE "
-                                      "place BETWEEN ?1 AND ?3 - 1), ?3) "
-                                      "AND "
-                                      "place <= coalesce((SELECT min(place) FROM readings WHERE "
-                                      "place BETWEEN ?4 + 1 AND ?2), ?4)");
+    auto statement =
+        database.prepareBulk("SELECT " + columns +
+                             " FROM readings WHERE "
+                             "place >= coalesce((SELECT max(place) FROM readings WHERE "
+                             "place BETWEEN ?1 AND ?3 - 1), ?3) "
+                             "AND "
+                             "place <= coalesce((SELECT min(place) FROM readings WHERE "
+                             "place BETWEEN ?4 + 1 AND ?2), ?4)");
     HOLDBAND_TRY(statement);
     statement->bindAll(readingKey(id.value, Instant::min()), readingKey(id.value, Instant::max()),
                        readingKey(id.value, span.start), readingKey(id.value, span.end));
@@ -190,7 +191,7 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     HOLDBAND_TRY(logged);
     auto hand =
         queryBulk(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",
-              instantAt, *id);
+                  instantAt, *id);
     HOLDBAND_TRY(hand);
     return std::max(logged->front(), hand->front()); // an absent one sorts first
 }

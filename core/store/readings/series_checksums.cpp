@@ -52,7 +52,8 @@ Problem SeriesChecksums::damaged(const Database& database, std::int64_t import) 
 {
     const auto names = queryBulk(
         database, "SELECT s.name, i.file FROM imports i, sensors s WHERE i.id = ? AND s.id = ?",
-        [](const BulkStatement& row) { return std::pair(row.text(0), row.text(1)); }, import, m_sensor);
+        [](const BulkStatement& row) { return std::pair(row.text(0), row.text(1)); }, import,
+        m_sensor);
     const Phrase how = Phrase::tr("`holdband check` says what is damaged");
     if (!names || names->empty())
         return {ProblemKind::file, Phrase::tr("there are readings that belong to no import"),
