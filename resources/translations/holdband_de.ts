@@ -1975,8 +1975,8 @@
         <translation>Mit einem Gewicht über %1 für „%2“ (jetzt %3) würde %4 führen.</translation>
     </message>
     <message>
-        <source>No one criterion turns that: neither leaving it out nor any weight up to 5.</source>
-        <translation>Kein einzelnes Kriterium dreht das: weder es auszulassen noch ein Gewicht bis 5.</translation>
+        <source>No single criterion changes that: neither leaving it out nor any weight up to 5.</source>
+        <translation>Kein einzelnes Kriterium ändert das: weder es auszulassen noch ein Gewicht bis 5.</translation>
     </message>
     <message>
         <source>What was measured is scored by its figure: the one ahead gets 5, the other 5 divided by how many times worse it is, at least 1; both get 3 where it is too close to call or nobody can be ahead. All else is as rated, 1 to 5, more is better. The total is the mean by weight.</source>

@@ -368,9 +368,10 @@ TEST(SetupsSideBySide, PossiblyNoCriterionChangesTheLead)
 {
     const SideBySide review = reviewOfGarage({});
     EXPECT_EQ(review.judgement.sheet.lead, Ahead::b);
-    EXPECT_THAT(review.text.judgement.turning,
-                ElementsAre("No one criterion turns that: neither leaving it out nor any weight up "
-                            "to 5."));
+    EXPECT_THAT(
+        review.text.judgement.turning,
+        ElementsAre("No single criterion changes that: neither leaving it out nor any weight up "
+                    "to 5."));
 }
 
 TEST(SetupsSideBySide, TheSpreadAddsUpTheBatches)

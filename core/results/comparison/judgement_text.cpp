@@ -149,9 +149,9 @@ void addTurns(const SideBySide& review, const SideFormat& format, JudgementText&
         text.criteria[i].turn = std::move(turn);
     }
     if (text.turning.empty())
-        text.turning.push_back(
-            Phrase::tr("No one criterion turns that: neither leaving it out nor any weight up to "
-                       "5."));
+        text.turning.push_back(Phrase::tr(
+            "No single criterion changes that: neither leaving it out nor any weight up to "
+            "5."));
 }
 
 std::string ruleText()
