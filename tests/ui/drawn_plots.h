@@ -48,8 +48,8 @@ inline QImage imageOf(const Plot& plot, double ratio, bool withSeries = true)
     if (withSeries)
         plot.draw(painter);
     else {
-        plot.paintAxes(painter);
-        plot.paintLabels(painter);
+        plot.paintBehind(painter);
+        plot.paintOver(painter);
     }
     return image;
 }

@@ -63,7 +63,7 @@ TEST(PairDeviationPicture, ShowsBothLinesWithoutSettlingAndTheNarrowerBand)
     EXPECT_EQ(band.bottom(), 0.5);
     EXPECT_TRUE(labelOf(plot, "bands: A ± 1.0, B ± 0.5"));
     EXPECT_GE(plot.upTicks().size(), 3U);
-    EXPECT_EQ(plot.acrossTicks().front().label, "day 0.0");
+    EXPECT_EQ(plot.acrossTicks().front().label, "day 0");
 }
 
 TEST(PairDeviationPicture, CutsOffWhatIsFarBeyondTheBand)

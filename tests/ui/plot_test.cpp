@@ -153,6 +153,21 @@ TEST(Plot, LeavesTheGapsOfALineEmpty)
     }
 }
 
+TEST(Plot, FillsNoLineWithTheBrushOfItsCaller)
+{
+    Plot plot(QRectF({}, plotSize), pictureLook());
+    plot.setRanges({0.0, 10.0}, {0.0, 100.0});
+    plot.addLine({{QPointF(0.0, 0.0), QPointF(5.0, 90.0), QPointF(10.0, 0.0)}},
+                 QPen(Qt::blue, 2.0, Qt::DashLine)); // drawn as a path
+    QImage image(plotSize.toSize(), QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.setBrush(Qt::red);
+    plot.draw(painter);
+    painter.end();
+    EXPECT_EQ(image.pixelColor(QPointF(plot.x(5.0), plot.y(30.0)).toPoint()), QColor(Qt::white));
+}
+
 TEST(Plot, WritesALineAsOnePathOfVectors)
 {
     PictureLook look = pictureLook();

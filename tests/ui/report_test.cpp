@@ -319,26 +319,56 @@ TEST_F(ReportTest, PicturesShowTheBandAndAreLightOrDark)
     }
 }
 
+/// "matrix(1,0,0,1,16,66)"
+QTransform transformOf(const QString& text)
+{
+    const QStringList numbers = text.mid(7).chopped(1).split(u',');
+    if (numbers.size() != 6)
+        return {};
+    return QTransform(numbers[0].toDouble(), numbers[1].toDouble(), numbers[2].toDouble(),
+                      numbers[3].toDouble(), numbers[4].toDouble(), numbers[5].toDouble());
+}
+
+/// The points of a polyline "x,y x,y" or of a path "Mx,yLx,y".
+QPolygonF pointsOf(QString text)
+{
+    QPolygonF points;
+    for (const QChar command : {u'M', u'L', u'C', u'Z'})
+        text.replace(command, u' ');
+    for (const QString& pair : text.split(u' ', Qt::SkipEmptyParts)) {
+        const QStringList place = pair.split(u',');
+        if (place.size() == 2)
+            points << QPointF(place[0].toDouble(), place[1].toDouble());
+    }
+    return points;
+}
+
 /// The chart of an SVG stays inside its frame although SVG does not clip.
 TEST_F(ReportTest, AnSvgDrawsNothingOutside)
 {
     QXmlStreamReader xml(asSvg(of({"Pale 1"}), QSize(1920, 1080), ui::Scheme::light));
-    int points = 0;
+    QTransform transform;
+    QRectF frame;
+    qsizetype count = 0;
     while (!xml.atEnd()) {
-        if (xml.readNext() != QXmlStreamReader::StartElement || xml.name() != u"polyline")
+        if (xml.readNext() != QXmlStreamReader::StartElement)
             continue;
-        const QString all = xml.attributes().value(QStringLiteral("points")).toString();
-        for (const QString& pair : all.split(u' ', Qt::SkipEmptyParts)) {
-            const QStringList place = pair.split(u',');
-            ++points;
-            EXPECT_GE(place[0].toDouble(), 0.0);
-            EXPECT_LE(place[0].toDouble(), 860.0);
-            EXPECT_GE(place[1].toDouble(), 0.0);
-            EXPECT_LE(place[1].toDouble(), 485.0);
+        const auto attribute = [&](const char* name) {
+            return xml.attributes().value(QLatin1String(name)).toString();
+        };
+        if (xml.name() == u"svg") {
+            const QStringList box = attribute("viewBox").split(u' ');
+            frame = QRectF(0.0, 0.0, box[2].toDouble() + 1.0, box[3].toDouble() + 1.0);
         }
+        if (xml.name() == u"g")
+            transform = transformOf(attribute("transform"));
+        const QPolygonF points = pointsOf(attribute("points") + attribute("d"));
+        count += points.size();
+        for (const QPointF& point : points)
+            EXPECT_TRUE(frame.contains(transform.map(point))) << point.x() << ' ' << point.y();
     }
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
-    EXPECT_GT(points, 100);
+    EXPECT_GT(count, 300);
     EXPECT_TRUE(QSvgRenderer(asSvg(of({"Pale 2"}), landscape, ui::Scheme::dark)).isValid());
 }
 

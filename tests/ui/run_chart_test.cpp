@@ -2,9 +2,9 @@
 #include "core/results/run/limits_trial.h"
 #include "ui/charts/run_chart.h"
 
-#include "ui/charts/deviation_panel.h"
+#include "ui/charts/deviation_plot.h"
 #include "ui/charts/pointer_text.h"
-#include "ui/charts/temperature_art.h"
+#include "ui/charts/temperature_plot.h"
 #include "ui/run/run_tables.h"
 
 #include "tests/analysis/builders.h"
@@ -95,7 +95,7 @@ TEST(RunChart, ACauseIsShownWithItsExcursionAlsoWithOtherLimits)
 TEST(RunChart, TheDeviationPanelShowsEveryExcursion)
 {
     const RunChart chart = chartOf(workedReview());
-    const ValueRange range = deviationRange(chart);
+    const ValueRange range = deviationRange(chart, chart.span);
     EXPECT_GT(range.high, 2.0);
     EXPECT_LT(range.low, -1.5);
 }

@@ -19,6 +19,7 @@
 #include <QMouseEvent>
 #include <QTest>
 #include <cmath>
+#include <gmock/gmock.h>
 
 namespace holdband::ui::test {
 
@@ -181,15 +182,30 @@ TEST(ElapsedTicks, CountRealDaysOverAClockChange)
     // Denver's clocks went forward on 8 March 2026 at 02:00.
     const Instant pitched = *parseRfc3339("2026-03-07T18:00:00-07:00");
     const auto ticks = elapsedTicks({pitched, pitched + std::chrono::hours{72}}, pitched, 6);
-    ASSERT_GE(ticks.size(), 4u);
-    for (const TimeTick& tick : ticks) {
-        const double hours = hoursBetween(pitched, tick.at);
-        EXPECT_EQ(tick.label,
-                  "day " + (std::fmod(hours, 24.0) == 0.0
-                                ? std::to_string(static_cast<int>(hours / 24.0))
-                                : std::to_string(static_cast<int>(hours / 24.0)) + ".5"))
-            << hours;
-    }
+    std::vector<std::string> labels;
+    for (const TimeTick& tick : ticks)
+        labels.push_back(tick.label);
+    EXPECT_THAT(labels, ::testing::ElementsAre("day 0", "+12 h", "day 1", "+12 h", "day 2", "+12 h",
+                                               "day 3"));
+    EXPECT_EQ(ticks[2].at, *parseRfc3339("2026-03-08T19:00:00-06:00")) << "24 real hours";
+}
+
+TEST(AgeTicks, SayTheDayAndNeverAFractionOfIt)
+{
+    const auto labels = [](double from, double to, int most) {
+        std::vector<std::string> found;
+        for (const AgeTick& tick : ageTicks(from, to, most))
+            found.push_back(tick.label);
+        return found;
+    };
+    using ::testing::ElementsAre;
+    EXPECT_THAT(labels(90.0, 99.0, 4), ElementsAre("+18 h", "+21 h", "day 4", "+3 h"));
+    EXPECT_THAT(labels(74.0, 83.0, 4), ElementsAre("day 3 +3 h", "+6 h", "+9 h"));
+    EXPECT_THAT(labels(72.0, 72.5, 3), ElementsAre("day 3", "+15 min", "+30 min"));
+    EXPECT_THAT(labels(73.25, 73.5, 3),
+                ElementsAre("day 3 +1 h 15 min", "+1 h 20 min", "+1 h 25 min", "+1 h 30 min"));
+    EXPECT_THAT(labels(0.0, 1000.0, 4), ElementsAre("day 0", "day 20", "day 40"));
+    EXPECT_THAT(labels(5.0, 5.0, 4), ElementsAre());
 }
 
 } // namespace holdband::ui::test

@@ -51,6 +51,13 @@ QPen drawnAsPath(QPen pen)
     return pen;
 }
 
+/// Pieces that end where the next begins: longer ones would overlap, and darken the line's edges.
+QPen drawnInPieces(QPen pen)
+{
+    pen.setCapStyle(Qt::FlatCap);
+    return pen;
+}
+
 /// The visible parts of a line.
 std::vector<QPolygonF> partsInside(const QPolygonF& points, const QRectF& inside)
 {
@@ -94,7 +101,8 @@ public:
     void render(QPainter& painter)
     {
         painter.save();
-        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setRenderHint(QPainter::Antialiasing, !m_plot.look().moving);
+        painter.setBrush(Qt::NoBrush); // a line drawn as a path would be filled with the caller's
         m_scene.render(&painter, m_plot.box(), m_plot.box());
         painter.restore();
     }
@@ -149,7 +157,7 @@ private:
         const std::vector<QPolygonF> parts = partsInside(line.points, m_inside);
         if (!m_plot.look().vectors && line.pen.style() == Qt::SolidLine &&
             line.points.size() > mostOfPath)
-            return addLine(joinedByGaps(parts), line.pen);
+            return addLine(joinedByGaps(parts), drawnInPieces(line.pen));
         for (const QPolygonF& part : parts)
             addLine(part, drawnAsPath(line.pen));
     }

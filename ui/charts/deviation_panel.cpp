@@ -5,7 +5,7 @@ namespace holdband::ui {
 DeviationPanel::DeviationPanel(TimeView& time, QWidget* parent) : ChartPanel(time, parent)
 {
     setMinimumHeight(70);
-    setHeading(m_art.heading());
+    setHeading(m_plot.heading());
 }
 
 } // namespace holdband::ui

@@ -1,7 +1,7 @@
-// The panel of the deviation in the window; deviation_art.h draws it.
+// The panel of the deviation in the window; deviation_plot.h draws it.
 #pragma once
 
-#include "ui/charts/deviation_art.h"
+#include "ui/charts/deviation_plot.h"
 #include "ui/charts/panel.h"
 
 namespace holdband::ui {
@@ -12,10 +12,10 @@ public:
     explicit DeviationPanel(TimeView& time, QWidget* parent = nullptr);
 
 private:
-    PanelArt& art() override { return m_art; }
-    const PanelArt& art() const override { return m_art; }
+    RunPlot& plot() override { return m_plot; }
+    const RunPlot& plot() const override { return m_plot; }
 
-    DeviationArt m_art;
+    DeviationPlot m_plot;
 };
 
 } // namespace holdband::ui

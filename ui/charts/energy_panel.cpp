@@ -5,7 +5,7 @@ namespace holdband::ui {
 EnergyPanel::EnergyPanel(TimeView& time, QWidget* parent) : ChartPanel(time, parent)
 {
     setMinimumHeight(88);
-    setHeading(m_art.heading());
+    setHeading(m_plot.heading());
 }
 
 } // namespace holdband::ui

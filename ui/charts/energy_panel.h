@@ -1,7 +1,7 @@
-// The panel of the energy in the window; energy_art.h draws it.
+// The panel of the energy in the window; energy_plot.h draws it.
 #pragma once
 
-#include "ui/charts/energy_art.h"
+#include "ui/charts/energy_plot.h"
 #include "ui/charts/panel.h"
 
 namespace holdband::ui {
@@ -12,10 +12,10 @@ public:
     explicit EnergyPanel(TimeView& time, QWidget* parent = nullptr);
 
 private:
-    PanelArt& art() override { return m_art; }
-    const PanelArt& art() const override { return m_art; }
+    RunPlot& plot() override { return m_plot; }
+    const RunPlot& plot() const override { return m_plot; }
 
-    EnergyArt m_art;
+    EnergyPlot m_plot;
 };
 
 } // namespace holdband::ui

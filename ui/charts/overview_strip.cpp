@@ -1,7 +1,8 @@
 #include "ui/charts/overview_strip.h"
 
 #include "core/text/times.h"
-#include "ui/charts/panel.h"
+#include "ui/charts/run_plot.h"
+#include "ui/charts/track_series.h"
 #include "ui/theme/card.h"
 #include "ui/words/words.h"
 
@@ -32,6 +33,7 @@ OverviewStrip::OverviewStrip(TimeView& time, QWidget* parent) : QWidget(parent),
 void OverviewStrip::setChart(const RunChart* chart)
 {
     m_chart = chart;
+    m_stale = true;
     update();
 }
 
@@ -42,9 +44,9 @@ QSize OverviewStrip::sizeHint() const
 
 QRectF OverviewStrip::plot() const
 {
-    return {static_cast<double>(ChartPanel::leftMargin), 5.0,
-            std::max(10.0, width() - ChartPanel::leftMargin - ChartPanel::rightMargin * 1.0),
-            height() - 10.0};
+    const double right = endRoom(m_chart, font(), width());
+    return {static_cast<double>(Plot::leftMargin), 5.0,
+            std::max(10.0, width() - Plot::leftMargin - right), height() - 10.0};
 }
 
 double OverviewStrip::x(Instant at) const
@@ -69,40 +71,62 @@ QRectF OverviewStrip::frame() const
     return {std::min(left, plot().right() - width), plot().top(), width, plot().height()};
 }
 
-void OverviewStrip::paintBeer(QPainter& painter) const
+/// The beer over the whole run.
+Plot OverviewStrip::beerPlot() const
 {
+    PictureLook look;
+    look.scheme = schemeOf(palette());
+    look.font = font();
+    look.columns = devicePixelRatioF();
+    Plot drawn(rect(), look);
     const ChartLine* beer = m_chart->line(LineRole::beer);
-    if (!beer || beer->track.empty())
-        return;
+    if (!beer || beer->track.empty() || m_time->window().all().empty())
+        return drawn;
     const auto [lowest, highest] = beer->pyramid.extremes(beer->track, 0, beer->track.value.size());
     const double least = beer->track.value[lowest];
-    const double spread = std::max(beer->track.value[highest] - least, 1e-9);
-    const QRectF area = plot().adjusted(0, 2, 0, -2);
-    const double end = m_chart->msOf(m_chart->span.end);
-    painter.setPen(QPen(coloursOf(*this).beer, 1.0));
-    for (const Polyline& line :
-         decimate(beer->track, 0.0, end, static_cast<int>(area.width()), &beer->pyramid)) {
-        QPolygonF points;
-        for (const DrawnPoint& point : line)
-            points << QPointF(x(m_chart->instantOf(point.ms)),
-                              area.bottom() - (point.value - least) / spread * area.height());
-        painter.drawPolyline(points);
-    }
+    const double greatest = std::max(beer->track.value[highest], least + 1e-9);
+    drawn.setArea(plot().adjusted(0, 2, 0, -2));
+    drawn.setRanges(shownMs(*m_chart, m_time->window().all()), {least, greatest});
+    addTrack(drawn, beer->track, beer->pyramid, QPen(look.colours().beer, 1.0));
+    return drawn;
+}
+
+/// Drawn once for each change; while the axis moves only the frame is drawn again.
+void OverviewStrip::renderPicture()
+{
+    const double ratio = devicePixelRatioF();
+    m_picture = QPixmap(size() * ratio);
+    m_picture.setDevicePixelRatio(ratio);
+    m_picture.fill(Qt::transparent);
+    QPainter painter(&m_picture);
+    paintCard(painter, *this);
+    if (!m_chart)
+        return;
+    painter.setFont(smallFont(font()));
+    painter.setPen(coloursOf(*this).muted);
+    painter.drawText(QRectF(0, 0, Plot::leftMargin - 7, height()),
+                     Qt::AlignRight | Qt::AlignVCenter, Words::tr("all"));
+    beerPlot().draw(painter);
+}
+
+void OverviewStrip::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
+        setChart(m_chart);
 }
 
 void OverviewStrip::paintEvent(QPaintEvent*)
 {
+    if (m_stale || m_picture.size() != size() * devicePixelRatioF())
+        renderPicture();
+    m_stale = false;
     QPainter painter(this);
-    paintCard(painter, *this);
+    painter.drawPixmap(0, 0, m_picture);
     if (!m_chart)
         return;
     const Colours& colours = coloursOf(*this);
-    painter.setFont(smallFont(*this));
-    painter.setPen(colours.muted);
-    painter.drawText(QRectF(0, 0, ChartPanel::leftMargin - 7, height()),
-                     Qt::AlignRight | Qt::AlignVCenter, Words::tr("all"));
     painter.setRenderHint(QPainter::Antialiasing);
-    paintBeer(painter);
     QColor veil = colours.card;
     veil.setAlpha(170);
     const QRectF seen = frame();

@@ -2,9 +2,11 @@
 // position when zoomed, and a click or a drag moves there.
 #pragma once
 
+#include "ui/charts/plot.h"
 #include "ui/charts/run_chart.h"
 #include "ui/charts/time_view.h"
 
+#include <QPixmap>
 #include <QWidget>
 
 namespace holdband::ui {
@@ -23,6 +25,7 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
@@ -33,11 +36,14 @@ private:
     QRectF plot() const;
     double x(Instant at) const;
     Instant instantAt(double x) const;
-    void paintBeer(QPainter& painter) const;
+    Plot beerPlot() const;
+    void renderPicture();
     void centreOn(double x);
 
     TimeView* m_time;
     const RunChart* m_chart = nullptr;
+    QPixmap m_picture;
+    bool m_stale = true;
     double m_grab = 0.0; ///< from the frame's middle to the point where it was grabbed
 };
 

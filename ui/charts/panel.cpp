@@ -16,11 +16,6 @@ constexpr double snapPixels = 4.0; ///< closer than this, the pointer snaps to a
 
 } // namespace
 
-QFont smallFont(const QWidget& widget)
-{
-    return smallFont(widget.font());
-}
-
 ChartPanel::ChartPanel(TimeView& time, QWidget* parent) : QWidget(parent), m_time(&time)
 {
     setMouseTracking(true);
@@ -37,20 +32,20 @@ ChartPanel::ChartPanel(TimeView& time, QWidget* parent) : QWidget(parent), m_tim
 
 void ChartPanel::setChart(const RunChart* chart)
 {
-    art().setChart(chart);
+    plot().setChart(chart);
     dataChanged();
 }
 
 void ChartPanel::setHeading(const QString& heading)
 {
-    art().setHeading(heading);
+    plot().setHeading(heading);
     setAccessibleName(heading);
     dataChanged();
 }
 
 void ChartPanel::setTimeLabels(bool wanted)
 {
-    art().setTimeLabels(wanted);
+    plot().setTimeLabels(wanted);
     dataChanged();
 }
 
@@ -73,7 +68,17 @@ PanelPlace ChartPanel::place() const
 
 PlotMap ChartPanel::map() const
 {
-    return art().map(place(), font());
+    return plot().map(place(), font());
+}
+
+PictureLook ChartPanel::look() const
+{
+    PictureLook look;
+    look.scheme = schemeOf(palette());
+    look.font = font();
+    look.moving = m_settle.isActive();
+    look.columns = devicePixelRatioF();
+    return look;
 }
 
 void ChartPanel::renderPicture()
@@ -84,12 +89,7 @@ void ChartPanel::renderPicture()
     m_picture.fill(Qt::transparent);
     QPainter painter(&m_picture);
     paintCard(painter, *this);
-    PanelLook look;
-    look.colours = &coloursOf(*this);
-    look.font = font();
-    look.moving = m_settle.isActive();
-    look.columns = ratio;
-    art().paint(painter, place(), look);
+    plot().plot(place(), look()).draw(painter);
     m_stale = false;
 }
 

@@ -3,7 +3,7 @@
 // the pointer moves only the crosshair is drawn again). All panels have the same plot edges.
 #pragma once
 
-#include "ui/charts/panel_art.h"
+#include "ui/charts/run_plot.h"
 #include "ui/charts/time_view.h"
 
 #include <QPixmap>
@@ -25,13 +25,12 @@ public:
     const TimeView& time() const { return *m_time; }
     PlotMap map() const;
 
-    static constexpr int leftMargin = PanelArt::leftMargin;
-    static constexpr int rightMargin = PanelArt::rightMargin;
-
 protected:
     /// What the panel draws.
-    virtual PanelArt& art() = 0;
-    virtual const PanelArt& art() const = 0;
+    virtual RunPlot& plot() = 0;
+    virtual const RunPlot& plot() const = 0;
+    PanelPlace place() const;
+    PictureLook look() const;
 
     void dataChanged();
 
@@ -47,7 +46,6 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    PanelPlace place() const;
     void shownMoved();
     void renderPicture();
     void paintCrosshair(QPainter& painter, const PlotMap& map);
@@ -59,8 +57,5 @@ private:
     bool m_dragging = false;
     double m_dragX = 0.0;
 };
-
-/// A smaller font for ticks and remarks.
-QFont smallFont(const QWidget& widget);
 
 } // namespace holdband::ui

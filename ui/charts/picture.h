@@ -12,8 +12,12 @@ namespace holdband::ui {
 
 struct PictureLook {
     Scheme scheme = Scheme::light;
-    QFont font;           ///< in pixels of the picture's own units
-    bool vectors = false; ///< see PanelLook
+    QFont font; ///< in pixels of the picture's own units
+    /// For a device of vectors: lines are one path each and clipped at the plot's edge, because not
+    /// every such device clips.
+    bool vectors = false;
+    /// The axis is moving: drawn quickly, a finer drawing follows.
+    bool moving = false;
     double columns = 1.0; ///< columns of points per unit of width
 
     const Colours& colours() const { return coloursOf(scheme); }

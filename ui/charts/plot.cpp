@@ -1,7 +1,5 @@
 #include "ui/charts/plot.h"
 
-#include "ui/charts/chart_scene.h"
-#include "ui/charts/panel_art.h"
 #include "ui/charts/ticks.h"
 #include "ui/words/words.h"
 
@@ -25,10 +23,17 @@ double widthBeside(const QFontMetrics& metrics)
     return squareBefore(metrics) + 4.0 * metrics.horizontalAdvance(u' ');
 }
 
-/// In the middle of a pixel, so that a thin line is crisp.
-double crisp(double at)
+constexpr double stroke = 19.0;  ///< the sample line in a key
+constexpr double beside = 5.0;   ///< from it to its text
+constexpr double between = 14.0; ///< from one entry of a key to the next
+
+double widthOf(const std::vector<PlotKey>& key, const QFontMetrics& metrics)
 {
-    return std::round(at) + 0.5;
+    double width = 0.0;
+    for (const PlotKey& entry : key)
+        width += metrics.horizontalAdvance(entry.text) + (entry.pen ? stroke + beside : 0.0) +
+                 (width > 0.0 ? between : 0.0);
+    return width;
 }
 
 } // namespace
@@ -36,7 +41,7 @@ double crisp(double at)
 Plot::Plot(QRectF box, const PictureLook& look) : m_box(box), m_look(look)
 {
     const double line = QFontMetrics(look.font).height();
-    m_area = box.adjusted(PanelArt::leftMargin, line + 12.0, -6.0, -8.0);
+    m_area = box.adjusted(leftMargin, line + 12.0, -6.0, -8.0);
 }
 
 void Plot::leaveRight(double width)
@@ -92,7 +97,7 @@ void Plot::setHeading(const QString& heading, const QString& remark)
     m_heading = heading;
     const QFontMetrics metrics(bold());
     const double base = m_box.top() + 4.0 + metrics.ascent();
-    addLabel({heading, {m_box.left() + 2.0, base}, colours().text, LabelFont::bold});
+    addLabel({heading, {m_box.left() + m_inset, base}, colours().text, LabelFont::bold});
     const double width = QFontMetrics(small()).horizontalAdvance(remark);
     if (!remark.isEmpty() && metrics.horizontalAdvance(heading) + width + 20.0 <= m_box.width())
         addLabel({remark, {m_box.right() - 6.0 - width, base}, colours().muted});
@@ -122,6 +127,33 @@ void Plot::setHeading(const QString& heading, const PairSides& sides, const QStr
                        metrics.elidedText(first ? a : b, Qt::ElideRight, each));
 }
 
+bool Plot::isKeyBelow(const QString& heading, const std::vector<PlotKey>& key) const
+{
+    const double room = m_area.right() - m_box.left() - m_inset -
+                        QFontMetrics(bold()).horizontalAdvance(heading) - 2.0 * between;
+    return !key.empty() && widthOf(key, QFontMetrics(small())) > room;
+}
+
+void Plot::setHeading(const QString& heading, const std::vector<PlotKey>& key)
+{
+    setHeading(heading);
+    const QFontMetrics metrics(small());
+    const bool below = isKeyBelow(heading, key);
+    double x = below ? m_box.left() + m_inset : m_area.right() - widthOf(key, metrics);
+    const double base =
+        below ? m_box.top() + 6.0 + QFontMetrics(m_look.font).height() + metrics.ascent()
+              : m_box.top() + 4.0 + QFontMetrics(m_look.font).ascent();
+    for (const PlotKey& entry : key) {
+        if (entry.pen) {
+            const double middle = std::round(base - metrics.xHeight() / 2.0) + 0.5;
+            m_samples.push_back({{x, middle, x + stroke, middle}, *entry.pen});
+            x += stroke + beside;
+        }
+        addLabel({entry.text, {x, base}, colours().muted});
+        x += metrics.horizontalAdvance(entry.text) + between;
+    }
+}
+
 /// Returns where the next one begins.
 double Plot::addSide(double x, double base, bool first, const PairSides& sides, const QString& name)
 {
@@ -136,10 +168,15 @@ double Plot::addSide(double x, double base, bool first, const PairSides& sides, 
 void Plot::addUpAxis()
 {
     const double line = QFontMetrics(small()).height();
-    const std::vector<double> ticks =
-        axisTicks(m_up.low, m_up.high, static_cast<int>(m_area.height() / (line * 1.9)));
-    for (const double value : ticks)
-        m_upTicks.push_back({value, numberText(value, decimalsOf(ticks))});
+    addUpTicks(axisTicks(m_up.low, m_up.high, static_cast<int>(m_area.height() / (line * 1.9))));
+}
+
+void Plot::addUpTicks(const std::vector<double>& values, bool isSigned)
+{
+    const int decimals = decimalsOf(values);
+    for (const double value : values)
+        m_upTicks.push_back({value, isSigned && value != 0.0 ? signedText(value, decimals)
+                                                             : numberText(value, decimals)});
 }
 
 void Plot::addAcrossAxis(const QString& words)
@@ -159,18 +196,21 @@ void Plot::addAcrossAxis(const QString& words)
 
 void Plot::addDays()
 {
-    constexpr double hoursADay = 24.0;
-    const std::vector<double> ticks =
-        valueTicks(m_across.low / hoursADay, m_across.high / hoursADay,
-                   std::max(2, static_cast<int>(m_area.width() / 70.0)));
-    for (const double day : ticks)
-        m_acrossTicks.push_back(
-            {day * hoursADay, Words::tr("day %1").arg(numberText(day, decimalsOf(ticks)))});
+    const int most = std::max(2, static_cast<int>(m_area.width() / 70.0));
+    for (const AgeTick& tick : ageTicks(m_across.low, m_across.high, most))
+        m_acrossTicks.push_back({tick.hours, shown(tick.label)});
 }
 
 void Plot::addAcrossTicks(std::vector<PlotTick> ticks)
 {
     m_acrossTicks = std::move(ticks);
+}
+
+void Plot::addTimes(std::vector<PlotTick> times, std::vector<PlotTick> elapsed)
+{
+    m_acrossTicks = std::move(times);
+    m_elapsedTicks = std::move(elapsed);
+    m_acrossLines = true;
 }
 
 void Plot::addArea(QPolygonF outline, const QColor& fill)
@@ -229,79 +269,6 @@ void Plot::addUpright(double across, const QPen& pen)
 void Plot::addLevel(double up, const QPen& pen)
 {
     addLine({{QPointF(m_across.low, up), QPointF(m_across.high, up)}}, pen);
-}
-
-void Plot::draw(QPainter& painter) const
-{
-    painter.save();
-    paintAxes(painter);
-    painter.restore();
-    drawSeries(painter, *this);
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintLabels(painter);
-    painter.restore();
-}
-
-void Plot::paintAxes(QPainter& painter) const
-{
-    painter.setRenderHint(QPainter::Antialiasing, false);
-    painter.setFont(small());
-    paintUpAxis(painter);
-    paintAcrossAxis(painter);
-}
-
-void Plot::paintUpAxis(QPainter& painter) const
-{
-    const QFontMetrics metrics(small());
-    for (const PlotTick& tick : m_upTicks) {
-        const double at = crisp(y(tick.value));
-        painter.setPen(colours().grid);
-        painter.drawLine(QPointF(m_area.left(), at), QPointF(m_area.right(), at));
-        painter.setPen(colours().muted);
-        const QRectF place(m_box.left(), at - metrics.height() / 2.0,
-                           m_area.left() - m_box.left() - 7.0, metrics.height());
-        painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter, tick.label);
-    }
-}
-
-void Plot::paintAcrossAxis(QPainter& painter) const
-{
-    const QFontMetricsF metrics(small());
-    for (const PlotTick& tick : m_acrossTicks) {
-        const double at = crisp(x(tick.value));
-        painter.setPen(colours().grid);
-        if (m_acrossLines)
-            painter.drawLine(QPointF(at, m_area.top()), QPointF(at, m_area.bottom()));
-        painter.setPen(colours().muted);
-        painter.drawText(QPointF(at - metrics.horizontalAdvance(tick.label) / 2.0,
-                                 m_area.bottom() + 3.0 + metrics.ascent()),
-                         tick.label);
-    }
-}
-
-void Plot::paintLabels(QPainter& painter) const
-{
-    for (const Square& square : m_squares)
-        painter.fillRect(square.box, square.fill);
-    for (const PlotLabel& label : m_labels)
-        paintLabel(painter, label);
-}
-
-void Plot::paintLabel(QPainter& painter, const PlotLabel& label) const
-{
-    const QFont font = label.font == LabelFont::bold ? bold() : small();
-    if (label.veiled) {
-        const QFontMetricsF metrics(font);
-        QColor back = colours().card;
-        back.setAlphaF(0.8F);
-        painter.fillRect(QRectF(label.at.x() - 2.0, label.at.y() - metrics.ascent(),
-                                metrics.horizontalAdvance(label.text) + 4.0, metrics.height()),
-                         back);
-    }
-    painter.setFont(font);
-    painter.setPen(label.colour);
-    painter.drawText(label.at, label.text);
 }
 
 void separateLabels(double& a, double& b, double least)

@@ -7,10 +7,13 @@
 
 #include "ui/charts/pair_sides.h"
 #include "ui/charts/picture.h"
+#include "ui/charts/plot_marks.h"
 #include "ui/charts/value_range.h"
+#include "ui/theme/small_font.h"
 
 #include <QPen>
 #include <QPolygonF>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -63,6 +66,15 @@ using PlotSeries = std::variant<PlotArea, PlotLine, PlotDots, PlotBars>;
 struct PlotTick {
     double value = 0.0;
     QString label;
+    bool strong = false; ///< a midnight
+
+    bool operator==(const PlotTick&) const = default;
+};
+
+/// The name of a line, next to a sample of it; without a pen only the name.
+struct PlotKey {
+    QString text;
+    std::optional<QPen> pen;
 };
 
 enum class LabelFont { small, bold };
@@ -78,6 +90,9 @@ struct PlotLabel {
 
 class Plot {
 public:
+    /// Space left of the plot, for the values' labels.
+    static constexpr int leftMargin = 52;
+
     /// `box` contains heading, axes and plot.
     Plot(QRectF box, const PictureLook& look);
 
@@ -87,18 +102,30 @@ public:
     void leaveBelow(int lines);
     void setArea(const QRectF& area) { m_area = area; }
     void setRanges(ValueRange across, ValueRange up);
+    /// From the box's left edge to the heading.
+    void setInset(double inset) { m_inset = inset; }
+    /// With it the plot has nothing but its heading and this text.
+    void setEmptyText(const QString& text) { m_emptyText = text; }
 
     void setHeading(const QString& heading, const QString& remark = {});
     /// With the names of both sides, each after a square in its colour, before the remark. Names
     /// that are too long are shortened.
     void setHeading(const QString& heading, const PairSides& sides, const QString& remark);
+    /// With the names of lines at the right of the plot, or below the heading; set the area first.
+    void setHeading(const QString& heading, const std::vector<PlotKey>& key);
+    /// Whether heading and key don't fit side by side.
+    bool isKeyBelow(const QString& heading, const std::vector<PlotKey>& key) const;
     void addUpAxis();
+    /// `isSigned`: with "+" where positive.
+    void addUpTicks(const std::vector<double>& values, bool isSigned = false);
     /// Values along the bottom with lines up to the top, and a label below them.
     void addAcrossAxis(const QString& words = {});
     /// Days of elapsed time along the bottom; the range across is in hours.
     void addDays();
     /// Labels of our own along the bottom, without lines.
     void addAcrossTicks(std::vector<PlotTick> ticks);
+    /// Lines at times of day, with their labels along the bottom, and below these elapsed times.
+    void addTimes(std::vector<PlotTick> times, std::vector<PlotTick> elapsed);
 
     // Series are drawn in the order of adding.
     void addArea(QPolygonF outline, const QColor& fill);
@@ -115,6 +142,9 @@ public:
     void addUpright(double across, const QPen& pen);
     void addLevel(double up, const QPen& pen);
 
+    PlotMarks& marks() { return m_marks; }
+    const PlotMarks& marks() const { return m_marks; }
+
     void draw(QPainter& painter) const;
 
     const QRectF& box() const { return m_box; }
@@ -128,6 +158,8 @@ public:
     const std::vector<PlotLabel>& labels() const { return m_labels; }
     const std::vector<PlotTick>& upTicks() const { return m_upTicks; }
     const std::vector<PlotTick>& acrossTicks() const { return m_acrossTicks; }
+    const std::vector<PlotTick>& elapsedTicks() const { return m_elapsedTicks; }
+    const QString& emptyText() const { return m_emptyText; }
 
     QFont small() const;
     QFont bold() const;
@@ -137,20 +169,27 @@ public:
     double acrossOf(double width) const;
     double upOf(double height) const;
 
-    /// Behind the series: the lines of the axes and their labels.
-    void paintAxes(QPainter& painter) const;
-    /// Over the series: heading and labels.
-    void paintLabels(QPainter& painter) const;
+    /// Behind the series: stretches of time, the lines of the axes and their labels.
+    void paintBehind(QPainter& painter) const;
+    /// Over the series: marks, heading and labels.
+    void paintOver(QPainter& painter) const;
 
 private:
     double addSide(double x, double base, bool first, const PairSides& sides, const QString& name);
     void paintUpAxis(QPainter& painter) const;
     void paintAcrossAxis(QPainter& painter) const;
+    void paintElapsed(QPainter& painter) const;
+    void paintTickLabel(QPainter& painter, double x, double base, const QString& label) const;
+    void paintEmpty(QPainter& painter) const;
     void paintLabel(QPainter& painter, const PlotLabel& label) const;
 
     struct Square {
         QRectF box;
         QColor fill;
+    };
+    struct Sample {
+        QLineF line;
+        QPen pen;
     };
 
     QRectF m_box;
@@ -158,12 +197,17 @@ private:
     ValueRange m_across;
     ValueRange m_up;
     PictureLook m_look;
+    double m_inset = 2.0;
     QString m_heading;
+    QString m_emptyText;
     std::vector<PlotSeries> m_series;
     std::vector<PlotLabel> m_labels;
     std::vector<Square> m_squares; ///< in the heading
+    std::vector<Sample> m_samples; ///< in the key
+    PlotMarks m_marks;
     std::vector<PlotTick> m_upTicks;
     std::vector<PlotTick> m_acrossTicks;
+    std::vector<PlotTick> m_elapsedTicks;
     bool m_acrossLines = false;
 };
 

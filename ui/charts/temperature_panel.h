@@ -1,9 +1,9 @@
 // The panel of the temperatures in the window, with tooltips for stages and remarks;
-// temperature_art.h draws it.
+// temperature_plot.h draws it.
 #pragma once
 
 #include "ui/charts/panel.h"
-#include "ui/charts/temperature_art.h"
+#include "ui/charts/temperature_plot.h"
 
 namespace holdband::ui {
 
@@ -11,18 +11,18 @@ class TemperaturePanel : public ChartPanel {
     Q_OBJECT
 public:
     explicit TemperaturePanel(TimeView& time, QWidget* parent = nullptr);
-    /// See TemperatureArt.
+    /// See TemperaturePlot.
     void setCoolingShown(bool shown);
-    bool isDrawn(const ChartLine& line) const { return m_art.isDrawn(line); }
+    bool isDrawn(const ChartLine& line) const { return m_plot.isDrawn(line); }
 
 protected:
     bool event(QEvent* event) override;
 
 private:
-    PanelArt& art() override { return m_art; }
-    const PanelArt& art() const override { return m_art; }
+    RunPlot& plot() override { return m_plot; }
+    const RunPlot& plot() const override { return m_plot; }
 
-    TemperatureArt m_art;
+    TemperaturePlot m_plot;
 };
 
 } // namespace holdband::ui

@@ -1,5 +1,6 @@
 #include "ui/charts/ticks.h"
 
+#include "core/text/durations.h"
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
@@ -18,6 +19,36 @@ using std::chrono::minutes;
 constexpr std::array stepsWithinDay{minutes{5},   minutes{15},  minutes{30},  minutes{60},
                                     minutes{120}, minutes{180}, minutes{360}, minutes{720}};
 constexpr std::array stepsOfDays{1, 2, 4, 7, 14, 28, 56, 112, 364};
+
+constexpr int minutesOfDay = 24 * 60;
+constexpr std::array ageSteps{minutes{5},
+                              minutes{15},
+                              minutes{30},
+                              minutes{60},
+                              minutes{180},
+                              minutes{360},
+                              minutes{720},
+                              minutes{minutesOfDay},
+                              minutes{2 * minutesOfDay},
+                              minutes{5 * minutesOfDay},
+                              minutes{10 * minutesOfDay},
+                              minutes{20 * minutesOfDay},
+                              minutes{50 * minutesOfDay},
+                              minutes{100 * minutesOfDay},
+                              minutes{500 * minutesOfDay}};
+
+bool isFullDay(minutes age)
+{
+    return age.count() % minutesOfDay == 0;
+}
+
+/// "day 3"; within a day "+6 h" or "+6 h 15 min".
+std::string ageLabel(minutes age)
+{
+    if (isFullDay(age))
+        return Phrase::tr("day %1").with(std::to_string(age.count() / minutesOfDay));
+    return "+" + durationText(Milliseconds(minutes{age.count() % minutesOfDay}), decimalSign());
+}
 
 /// The local times of one day that are multiples of the step, as instants.
 void addTimesOfDay(const LocalDay& day, minutes step, Span shown, const Zone& zone,
@@ -84,23 +115,37 @@ std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most)
     return ticksOfDays(shown, zone, stepsOfDays.back());
 }
 
+std::vector<AgeTick> ageTicks(double fromHours, double toHours, int most)
+{
+    std::vector<AgeTick> ticks;
+    if (!(toHours > fromHours) || most < 1)
+        return ticks;
+    const double wanted = (toHours - fromHours) * 60.0 / most;
+    const auto found = std::find_if(ageSteps.begin(), ageSteps.end(), [&](minutes step) {
+        return static_cast<double>(step.count()) >= wanted;
+    });
+    const minutes step = found == ageSteps.end() ? ageSteps.back() : *found;
+    const auto stepMinutes = static_cast<double>(step.count());
+    bool named = false; // some tick is at a full day
+    for (double count = std::ceil(fromHours * 60.0 / stepMinutes - 1e-9);
+         count * stepMinutes <= toHours * 60.0 + 1e-9; count += 1.0) {
+        const minutes age{std::llround(count * stepMinutes)};
+        named = named || isFullDay(age);
+        ticks.push_back({static_cast<double>(age.count()) / 60.0, ageLabel(age)});
+    }
+    if (!named && !ticks.empty())
+        ticks.front().label = Phrase::tr("day %1").with(
+                                  std::to_string(static_cast<int>(ticks.front().hours / 24.0))) +
+                              " " + ticks.front().label;
+    return ticks;
+}
+
 std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most)
 {
-    constexpr std::array steps{0.125, 0.25, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 500.0};
     std::vector<TimeTick> ticks;
-    if (shown.empty() || most < 1)
-        return ticks;
-    const double wanted = shown.hours() / 24.0 / most;
-    double step = steps.back();
-    for (auto each = steps.rbegin(); each != steps.rend(); ++each)
-        step = *each >= wanted ? *each : step;
-    const double from = hoursBetween(origin, shown.start) / 24.0;
-    const double to = hoursBetween(origin, shown.end) / 24.0;
-    for (double count = std::ceil(from / step - 1e-9); count * step <= to + 1e-9; count += 1.0) {
-        const double day = count * step;
-        ticks.push_back({origin + toMilliseconds(Hours{day * 24.0}),
-                         Phrase::tr("day %1").with(shortestText(day + 0.0, decimalSign())), false});
-    }
+    for (AgeTick& tick :
+         ageTicks(hoursBetween(origin, shown.start), hoursBetween(origin, shown.end), most))
+        ticks.push_back({origin + toMilliseconds(Hours{tick.hours}), std::move(tick.label), false});
     return ticks;
 }
 

@@ -23,7 +23,18 @@ struct TimeTick {
 /// first pass.
 std::vector<TimeTick> timeTicks(Span shown, const Zone& zone, int most);
 
-/// "day 3" at 72 h after `origin`: real elapsed time, without regard to clock changes.
+struct AgeTick {
+    double hours = 0.0;
+    std::string label;
+
+    bool operator==(const AgeTick&) const = default;
+};
+
+/// "day 3" at 72 h of age; between full days "+6 h", and "day 3 +6 h" at the first tick if no full
+/// day is in the range. At most about `most`.
+std::vector<AgeTick> ageTicks(double fromHours, double toHours, int most);
+
+/// The same from `origin` on: real elapsed time, without regard to clock changes.
 std::vector<TimeTick> elapsedTicks(Span shown, Instant origin, int most);
 
 /// Round values (1, 2 or 5 times a power of ten apart) inside [low, high], at most about `most`.

@@ -1,7 +1,7 @@
 // Draws the lanes; lanes_view.cpp has their behaviour.
-#include "ui/charts/panel.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/theme/card.h"
+#include "ui/theme/small_font.h"
 #include "ui/words/words.h"
 
 #include <QPainter>
@@ -111,12 +111,12 @@ void LanesView::paintGroup(QPainter& painter, const PlacedGroup& group)
     painter.fillRect(QRectF(seen.right() - edge, seen.top(), edge, seen.height()), colour);
     const QRectF inside = seen.adjusted(edge + 1.0, 0, -edge - 1.0, 0);
     const QString number = QString::number(group.bars.size());
-    const QFontMetrics small(smallFont(*this));
+    const QFontMetrics small(smallFont(font()));
     for (const QString& words : {Words::tr("%1 batches").arg(number), number}) {
         if (small.horizontalAdvance(words) > inside.width())
             continue;
         painter.setPen(colours.text);
-        painter.setFont(smallFont(*this));
+        painter.setFont(smallFont(font()));
         painter.drawText(inside, Qt::AlignCenter, words);
         return;
     }
@@ -179,7 +179,7 @@ void LanesView::paintRounds(QPainter& painter)
 void LanesView::paintLabels(QPainter& painter)
 {
     painter.setPen(coloursOf(*this).muted);
-    painter.setFont(smallFont(*this));
+    painter.setFont(smallFont(font()));
     const QFontMetrics metrics(painter.font());
     for (const PlacedLabel& label : m_layout.labels)
         painter.drawText(
@@ -193,7 +193,7 @@ void LanesView::paintWhere(QPainter& painter)
     if (m_window.showsAll())
         return;
     const Colours& colours = coloursOf(*this);
-    QFont link = smallFont(*this);
+    QFont link = smallFont(font());
     link.setUnderline(true);
     painter.setFont(link);
     painter.setPen(colours.text);
@@ -225,7 +225,7 @@ void LanesView::paintNow(QPainter& painter)
     if (!m_layout.nowWordX)
         return;
     painter.setPen(colours.muted);
-    painter.setFont(smallFont(*this));
+    painter.setFont(smallFont(font()));
     const QFontMetrics metrics(painter.font());
     painter.drawText(QPointF(*m_layout.nowWordX,
                              m_layout.roundsY + (metrics.ascent() - metrics.descent()) / 2.0),

@@ -1,9 +1,9 @@
 #include "ui/lanes/lanes_view.h"
 
-#include "ui/charts/panel.h"
 #include "ui/lanes/lanes_accessible.h"
 #include "ui/lanes/lanes_text.h"
 #include "ui/theme/card.h"
+#include "ui/theme/small_font.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
@@ -106,7 +106,7 @@ QString LanesView::current() const
 LanesMetrics LanesView::metrics() const
 {
     LanesMetrics metrics;
-    const QFontMetrics small(smallFont(*this));
+    const QFontMetrics small(smallFont(font()));
     metrics.width = width();
     metrics.rowHeight = fontMetrics().height() + 11.0;
     metrics.roundsHeight = fontMetrics().height() + 2.0;
@@ -258,7 +258,7 @@ QRectF LanesView::showAllBox() const
 {
     if (m_window.showsAll())
         return {};
-    const QFontMetrics small(smallFont(*this));
+    const QFontMetrics small(smallFont(font()));
     return {double(spacing::card), m_layout.labelsY,
             small.horizontalAdvance(Words::tr("Show all")) + 2.0, double(small.height())};
 }
