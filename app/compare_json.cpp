@@ -122,12 +122,14 @@ Json pairsJson(const analysis::LiftModel& model)
     return json;
 }
 
-void putFit(Json& json, const analysis::LinearFit& fit)
+void putLine(Json& json, const analysis::LiftInterval& line)
 {
-    putInterval(json, "standing_w", fit.interceptInterval());
-    json["standing_w_se"] = fit.interceptError;
-    putInterval(json, "w_per_c", fit.slopeInterval());
-    json["w_per_c_se"] = fit.slopeError;
+    const analysis::LinearFit& fit = line.fit();
+    putInterval(json, "standing_w", line.intercept());
+    putInterval(json, "w_per_c", line.slope());
+    json["interval_from"] =
+        line.source() == analysis::SpreadSource::byBatch ? "batches" : "assumed spread";
+    json["groups"] = line.groups();
     json["residual_sd_w"] = fit.residualSd;
     json["r_squared"] = fit.rSquared;
     json["cv_rmse"] = jsonNumber(fit.cvRmse());
@@ -139,8 +141,8 @@ Json modelJson(const results::SideModel& side, const results::SideModelText& tex
     json["n"] = side.model.pairs.size();
     json["least_lift_c"] = side.model.pairs.empty() ? Json(nullptr) : Json(side.model.leastLift);
     json["most_lift_c"] = side.model.pairs.empty() ? Json(nullptr) : Json(side.model.mostLift);
-    if (side.model.fit)
-        putFit(json, *side.model.fit);
+    if (side.model.interval)
+        putLine(json, *side.model.interval);
     if (side.atReference) {
         putInterval(json, "mean_w", side.atReference->watts);
         putInterval(json, "one_more_w", side.atReference->oneMoreWatts);

@@ -1,7 +1,6 @@
 #include "core/analysis/regression.h"
 
 #include <algorithm>
-#include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 #include <vector>
 
@@ -10,12 +9,6 @@ namespace holdband::analysis {
 namespace {
 
 constexpr std::size_t fewestPoints = 3;
-
-double studentT975(std::size_t count)
-{
-    const boost::math::students_t distribution(static_cast<double>(count) - 2.0);
-    return boost::math::quantile(distribution, 0.975);
-}
 
 /// The points with weights scaled to a mean of 1; empty where any weight is not positive.
 std::vector<FitPoint> scaledWeights(std::span<const FitPoint> points)
@@ -81,30 +74,6 @@ std::optional<LinearFit> fitLine(std::span<const FitPoint> given)
     fit.slopeError = fit.residualSd / std::sqrt(fit.spreadX);
     fit.interceptError = fit.residualSd * std::sqrt(1.0 / n + fit.meanX * fit.meanX / fit.spreadX);
     return fit;
-}
-
-Interval95 LinearFit::interceptInterval() const
-{
-    return {intercept, studentT975(count) * interceptError};
-}
-
-Interval95 LinearFit::slopeInterval() const
-{
-    return {slope, studentT975(count) * slopeError};
-}
-
-Interval95 LinearFit::meanResponse(double x) const
-{
-    const double away = (x - meanX) * (x - meanX) / spreadX;
-    const double error = residualSd * std::sqrt(1.0 / static_cast<double>(count) + away);
-    return {intercept + slope * x, studentT975(count) * error};
-}
-
-Interval95 LinearFit::prediction(double x) const
-{
-    const double away = (x - meanX) * (x - meanX) / spreadX;
-    const double error = residualSd * std::sqrt(1.0 + 1.0 / static_cast<double>(count) + away);
-    return {intercept + slope * x, studentT975(count) * error};
 }
 
 std::optional<double> LinearFit::cvRmse() const

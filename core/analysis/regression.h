@@ -15,7 +15,7 @@ struct FitPoint {
     double weight = 1.0; ///< relative, dimensionless
 };
 
-/// A value with the half width of its 95 % interval (Student t, n − 2 degrees of freedom).
+/// A value with the half width of its 95 % interval.
 struct Interval95 {
     double value = 0.0;     ///< the caller's unit
     double halfWidth = 0.0; ///< the same unit
@@ -38,12 +38,8 @@ struct LinearFit {
     double meanY = 0.0;          ///< weighted
     double spreadX = 0.0;        ///< Σ w (x − mean)², weights scaled
 
-    Interval95 interceptInterval() const;
-    Interval95 slopeInterval() const;
-    /// The line's own value at x: the mean of many points.
-    Interval95 meanResponse(double x) const;
-    /// The predicted value of one more point of mean weight at x.
-    Interval95 prediction(double x) const;
+    /// The line's value at x, in units of y.
+    double at(double x) const { return intercept + slope * x; }
     /// Residual SD over the mean of y, a fraction; absent where the mean is 0.
     std::optional<double> cvRmse() const;
 };

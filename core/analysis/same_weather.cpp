@@ -119,17 +119,13 @@ std::optional<WeatherPair> pairOf(const Span& span, const std::vector<SetupRun>&
 
 } // namespace
 
-namespace {
-
-std::size_t batchesIn(const std::vector<WeatherPair>& pairs)
+std::size_t LiftModel::batches() const
 {
     std::set<std::string> names;
     for (const WeatherPair& pair : pairs)
         names.insert(pair.of.begin(), pair.of.end());
     return names.size();
 }
-
-} // namespace
 
 double LiftModel::hours() const
 {
@@ -153,13 +149,20 @@ LiftModel liftModel(std::vector<WeatherPair> pairs)
         model.leastLift = least->x;
         model.mostLift = most->x;
     }
-    model.fit = fitLine(points);
+    std::vector<BatchPoint> byBatch;
+    for (std::size_t i = 0; i < points.size(); ++i)
+        byBatch.push_back({points[i], model.pairs[i].of});
+    model.interval = LiftInterval::of(byBatch);
+    if (model.interval)
+        model.fit = model.interval->fit();
     if (!model.fit)
         model.cautions.push_back(ModelCaution::noLine);
     if (points.size() < pairsNeeded)
         model.cautions.push_back(ModelCaution::fewPairs);
-    if (model.fit && batchesIn(model.pairs) < batchesNeeded)
+    if (model.fit && model.batches() < batchesNeeded)
         model.cautions.push_back(ModelCaution::fewBatches);
+    else if (model.interval && model.interval->source() == SpreadSource::assumed)
+        model.cautions.push_back(ModelCaution::fewGroups);
     if (model.mostLift - model.leastLift < liftRangeNeeded)
         model.cautions.push_back(ModelCaution::narrowLift);
     const auto scatter = model.fit ? model.fit->cvRmse() : std::nullopt;
@@ -170,11 +173,11 @@ LiftModel liftModel(std::vector<WeatherPair> pairs)
 
 std::optional<AtReference> atReference(const LiftModel& model, const ReferenceHold& hold)
 {
-    if (!model.fit)
+    if (!model.interval)
         return std::nullopt;
     AtReference at;
-    at.watts = model.fit->meanResponse(hold.liftK);
-    at.oneMoreWatts = model.fit->prediction(hold.liftK);
+    at.watts = model.interval->meanResponse(hold.liftK);
+    at.oneMoreWatts = model.interval->oneMoreBatch(hold.liftK);
     at.kwh = scaled(at.watts, hold.hours / 1000.0);
     at.oneMoreKwh = scaled(at.oneMoreWatts, hold.hours / 1000.0);
     at.outside = hold.liftK < model.leastLift || hold.liftK > model.mostLift;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/analysis/bounded.h"
+#include "core/analysis/lift_interval.h"
 #include "core/analysis/regression.h"
 #include "core/analysis/run.h"
 
@@ -28,6 +29,8 @@ enum class ModelCaution {
     noLine,     ///< fewer than 3 pairs, or all at one lift: no line can be fitted
     fewPairs,   ///< fewer than 6
     fewBatches, ///< fewer than 3 batches took part
+    fewGroups,  ///< enough batches, but they can't be told apart: they ran at once, or with too few
+                ///< pairs each; so their spread is assumed
     narrowLift, ///< a range of lift below 3 K
     scattered,  ///< CV(RMSE) over 30 %
 };
@@ -38,14 +41,16 @@ inline constexpr double liftRangeNeeded = 3.0; ///< K
 inline constexpr double scatterAllowed = 0.30; ///< CV(RMSE), a fraction
 
 struct LiftModel {
-    std::vector<WeatherPair> pairs; ///< in order of time
-    std::optional<LinearFit> fit;   ///< x: lift, K; y: mean power, W; weight: hours
-    double leastLift = 0.0;         ///< K; 0 without pairs
+    std::vector<WeatherPair> pairs;       ///< in order of time
+    std::optional<LinearFit> fit;         ///< x: lift, K; y: mean power, W; weight: hours
+    std::optional<LiftInterval> interval; ///< of the same line; absent without one
+    double leastLift = 0.0;               ///< K; 0 without pairs
     double mostLift = 0.0;
     std::vector<ModelCaution> cautions;
 
     bool decides() const { return cautions.empty(); }
-    double hours() const; ///< h, of all pairs together
+    double hours() const;        ///< h, of all pairs together
+    std::size_t batches() const; ///< how many took part
 };
 
 LiftModel liftModel(std::vector<WeatherPair> pairs);
@@ -56,11 +61,11 @@ struct ReferenceHold {
     double hours = 0.0; ///< h
 };
 
-/// A model's prediction for the reference hold. Intervals of 95 %, as computed: a low end below 0
-/// is what the line gives, though impossible in reality.
+/// A model's prediction for the reference hold. Intervals of 95 % by batch, as computed: a low end
+/// below 0 is what the line gives, though impossible in reality.
 struct AtReference {
     Interval95 watts;        ///< the mean of many batches
-    Interval95 oneMoreWatts; ///< for one more pair
+    Interval95 oneMoreWatts; ///< the mean of one more batch
     Interval95 kwh;          ///< watts over the hold's hours
     Interval95 oneMoreKwh;
     bool outside = false; ///< the reference lift is outside the range of recorded lifts

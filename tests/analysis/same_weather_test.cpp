@@ -188,9 +188,9 @@ std::vector<WeatherPair> line(int count, double leastLift, double step, double o
     return pairs;
 }
 
-TEST(LiftModel, DecidesWithSixPairsOverThreeKelvins)
+TEST(LiftModel, DecidesWithThreePairsOfEachOfThreeBatchesOverThreeKelvins)
 {
-    const LiftModel model = liftModel(line(6, 4.0, 0.6));
+    const LiftModel model = liftModel(line(9, 4.0, 0.375));
     EXPECT_TRUE(model.decides());
     EXPECT_DOUBLE_EQ(model.leastLift, 4.0);
     EXPECT_DOUBLE_EQ(model.mostLift, 7.0);
@@ -198,9 +198,12 @@ TEST(LiftModel, DecidesWithSixPairsOverThreeKelvins)
 
 TEST(LiftModel, HasItsCautions)
 {
-    EXPECT_THAT(liftModel(line(5, 4.0, 1.0)).cautions, ElementsAre(ModelCaution::fewPairs));
-    EXPECT_THAT(liftModel(line(6, 4.0, 0.59)).cautions, ElementsAre(ModelCaution::narrowLift));
-    EXPECT_THAT(liftModel(line(6, 4.0, 0.6, 30.0)).cautions, ElementsAre(ModelCaution::scattered));
+    EXPECT_THAT(liftModel(line(5, 4.0, 1.0)).cautions,
+                ElementsAre(ModelCaution::fewPairs, ModelCaution::fewGroups));
+    EXPECT_THAT(liftModel(line(9, 4.0, 0.37)).cautions, ElementsAre(ModelCaution::narrowLift));
+    EXPECT_THAT(liftModel(line(9, 4.0, 0.4, 30.0)).cautions, ElementsAre(ModelCaution::scattered));
+    EXPECT_THAT(liftModel(line(8, 4.0, 1.0)).cautions, ElementsAre(ModelCaution::fewGroups))
+        << "three batches, one of which has only two pairs (method, section 8.2)";
     EXPECT_THAT(liftModel(line(8, 4.0, 1.0, 1.0, 2)).cautions,
                 ElementsAre(ModelCaution::fewBatches))
         << "it takes three (method, section 5)";
@@ -236,8 +239,8 @@ TEST(LiftModel, TheReferenceHoldsIntervalIsTheMeansTimesItsHours)
 {
     const LiftModel model = liftModel(line(8, 3.0, 1.0));
     const auto at = atReference(model, {5.0, 200.0});
-    EXPECT_NEAR(at->kwh.halfWidth, model.fit->meanResponse(5.0).halfWidth * 0.2, 1e-12);
-    EXPECT_NEAR(at->oneMoreKwh.halfWidth, model.fit->prediction(5.0).halfWidth * 0.2, 1e-12);
+    EXPECT_NEAR(at->kwh.halfWidth, model.interval->meanResponse(5.0).halfWidth * 0.2, 1e-12);
+    EXPECT_NEAR(at->oneMoreKwh.halfWidth, model.interval->oneMoreBatch(5.0).halfWidth * 0.2, 1e-12);
     EXPECT_GT(at->oneMoreKwh.halfWidth, at->kwh.halfWidth);
 }
 
@@ -249,12 +252,12 @@ TEST(SameWeather, OneIsAheadOnlyIfBothDecideAndTheIntervalsDoNotOverlap)
         return aheadInSameWeather(left, atReference(left, {6.0, 1.0}), right,
                                   atReference(right, {6.0, 1.0}));
     };
-    auto dearer = line(8, 3.0, 1.0);
+    auto dearer = line(9, 3.0, 1.0);
     for (WeatherPair& pair : dearer)
         pair.watts += 20.0;
-    EXPECT_EQ(ahead(line(8, 3.0, 1.0), dearer), Ahead::a);
-    EXPECT_EQ(ahead(dearer, line(8, 3.0, 1.0)), Ahead::b);
-    EXPECT_EQ(ahead(line(8, 3.0, 1.0), line(8, 3.0, 1.0)), Ahead::tooClose);
+    EXPECT_EQ(ahead(line(9, 3.0, 1.0), dearer), Ahead::a);
+    EXPECT_EQ(ahead(dearer, line(9, 3.0, 1.0)), Ahead::b);
+    EXPECT_EQ(ahead(line(9, 3.0, 1.0), line(9, 3.0, 1.0)), Ahead::tooClose);
     EXPECT_EQ(ahead(line(5, 3.0, 1.0), dearer), std::nullopt) << "five pairs decide nothing";
     EXPECT_EQ(ahead({}, dearer), std::nullopt);
 }

@@ -1,7 +1,7 @@
 // Setups of known standby power and known watts per kelvin of lift, simulated minute by minute
 // through fourteen days of weather like the sample's, then logged, read twice a day, and analysed
-// with the same-weather model. Their true power must be inside the 95 % intervals about as often as
-// 95 % implies.
+// with the same-weather model. Their true power must be inside the 95 % intervals at least about as
+// often as 95 % implies.
 #include "core/analysis/same_weather.h"
 #include "sample-data/maker/noise.h"
 #include "tests/analysis/builders.h"
@@ -128,13 +128,12 @@ bool holds(const Interval95& interval, double truth)
 
 class SimulatedSetup : public ::testing::TestWithParam<Truth> {};
 
-// With a chance of 0.95 each, the count of 100 is outside 88 … 99 in 0.7 % of sets of runs with
-// correct intervals (binomial: 0.15 % at 87 or below, 0.59 % at 100). The seeds are fixed: it fails
-// always or never.
+// With a chance of 0.95 each, the count of 100 is below 88 in 0.15 % of sets of runs with correct
+// intervals (binomial). One batch's interval is partly assumed and wide on purpose (method, section
+// 8.2), so there is no upper limit. The seeds are fixed: it fails always or never.
 constexpr int fewestHeld = 88;
-constexpr int mostHeld = 99;
 
-TEST_P(SimulatedSetup, IsInItsIntervalsInAboutNinetyFiveOfAHundredRuns)
+TEST_P(SimulatedSetup, IsInItsIntervalsInNinetyFiveOfAHundredRunsOrMore)
 {
     const Truth truth = GetParam();
     constexpr double lift = 9.0;
@@ -145,17 +144,15 @@ TEST_P(SimulatedSetup, IsInItsIntervalsInAboutNinetyFiveOfAHundredRuns)
         const LiftModel model = modelled(simulate(truth, seed));
         ASSERT_TRUE(model.fit) << "seed " << seed;
         ASSERT_GE(model.pairs.size(), 20u);
-        standing += holds(model.fit->interceptInterval(), truth.standingW) ? 1 : 0;
-        perKelvin += holds(model.fit->slopeInterval(), truth.wattsPerKelvin) ? 1 : 0;
+        standing += holds(model.interval->intercept(), truth.standingW) ? 1 : 0;
+        perKelvin += holds(model.interval->slope(), truth.wattsPerKelvin) ? 1 : 0;
         power += holds(atReference(model, {lift, 168.0})->watts,
                        truth.standingW + truth.wattsPerKelvin * lift)
                      ? 1
                      : 0;
     }
-    for (const int held : {standing, perKelvin, power}) {
+    for (const int held : {standing, perKelvin, power})
         EXPECT_GE(held, fewestHeld);
-        EXPECT_LE(held, mostHeld);
-    }
     RecordProperty("standing", standing);
     RecordProperty("perKelvin", perKelvin);
     RecordProperty("power", power);

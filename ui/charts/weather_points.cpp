@@ -50,13 +50,13 @@ ValueRange WeatherPicture::powers() const
 /// The line over the range of recorded lifts, and the 95 % interval of the mean.
 void WeatherPicture::addModel(Plot& plot, const LiftModel& model, bool first) const
 {
-    if (!model.fit)
+    if (!model.interval)
         return;
     constexpr int pieces = 24;
     QPolygonF line, upper, lower;
     for (int i = 0; i <= pieces; ++i) {
         const double lift = model.leastLift + (model.mostLift - model.leastLift) * i / pieces;
-        const analysis::Interval95 mean = model.fit->meanResponse(lift);
+        const analysis::Interval95 mean = model.interval->meanResponse(lift);
         line << QPointF(inUnit(lift), mean.value);
         upper << QPointF(inUnit(lift), mean.high());
         lower << QPointF(inUnit(lift), mean.low());

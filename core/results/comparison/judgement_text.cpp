@@ -20,9 +20,12 @@ std::string quoted(const std::string& title)
 /// The figure that a criterion is scored from.
 std::string figureName(const ScoredFigure& figure, const SideFormat& format)
 {
-    if (figure.inSameWeather)
-        return Phrase::tr("the power drawn in the same weather");
     const MeasureId id = figure.measure.rule.id;
+    if (figure.basis == EnergyBasis::sameWeather)
+        return id == MeasureId::cost ? Phrase::tr("the cost of the power drawn in the same weather")
+                                     : Phrase::tr("the power drawn in the same weather");
+    if (figure.basis == EnergyBasis::perDegreeDay && id == MeasureId::cost)
+        return Phrase::tr("the cost of the energy for each degree-day of lift");
     const std::string title = measureTitle(id, format);
     return id == MeasureId::energyPerDegreeDay
                ? Phrase::tr("\"Energy %1\"", "%1: per degree-day of lift").with(title)

@@ -136,10 +136,18 @@ struct Money {
     std::optional<double> meanPriceB;
 };
 
+/// What energy is scored by. Its cost is scored by the same, so that they don't contradict each
+/// other.
+enum class EnergyBasis {
+    asUsed,
+    perDegreeDay, ///< of lift
+    sameWeather   ///< the power drawn in the same weather
+};
+
 /// The figure that a measured criterion is scored from.
 struct ScoredFigure {
     analysis::Measure measure;
-    bool inSameWeather = false; ///< the power drawn in the same weather, not the energy as used
+    EnergyBasis basis = EnergyBasis::asUsed;
 };
 
 struct Criterion {

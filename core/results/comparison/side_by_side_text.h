@@ -44,7 +44,7 @@ struct SameWeatherText {
     std::string sentence;
     std::string hold; ///< "7 days with the room 9 °F warmer than the beer (…)"; may be empty
     std::string energySentence;       ///< the reference hold's kWh of both; empty if unknown
-    std::vector<std::string> remarks; ///< for both: that successive pairs are not independent
+    std::vector<std::string> remarks; ///< for both: why the ranges are by batch
 };
 
 struct CostScenarioText {

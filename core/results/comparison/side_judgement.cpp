@@ -25,10 +25,24 @@ Measure inSameWeather(const SideBySide& review)
 ScoredFigure energyFigure(const SideBySide& review)
 {
     if (review.weather.ahead)
-        return {inSameWeather(review), true};
+        return {inSameWeather(review), EnergyBasis::sameWeather};
     const Measure& perDay = measureOf(review, MeasureId::energyPerDegreeDay);
-    const bool known = perDay.a && perDay.b;
-    return {known ? perDay : measureOf(review, MeasureId::energy)};
+    if (perDay.a && perDay.b)
+        return {perDay, EnergyBasis::perDegreeDay};
+    return {measureOf(review, MeasureId::energy)};
+}
+
+/// The energy's figure at the mean price that both paid for a kWh; as used it is what was paid.
+ScoredFigure costFigure(const SideBySide& review, const ScoredFigure& energy)
+{
+    Measure cost = measureOf(review, MeasureId::cost);
+    const std::optional<double> price = meanPriceOfBoth(review);
+    if (energy.basis == EnergyBasis::asUsed || !price)
+        return {cost};
+    cost.a = analysis::scaled(*energy.measure.a, *price);
+    cost.b = analysis::scaled(*energy.measure.b, *price);
+    cost.ahead = energy.measure.ahead;
+    return {cost, energy.basis};
 }
 
 ScoredFigure settlingFigure(const SideBySide& review)
@@ -64,11 +78,12 @@ std::vector<Criterion> measuredCriteria(const SideBySide& review)
     const auto by = [&](const char* name, MeasureId id) {
         return ofFigure(review, name, {measureOf(review, id)});
     };
+    const ScoredFigure energy = energyFigure(review);
     return {by("temperature", MeasureId::meanAbsoluteDeviation),
             by("time in the band", MeasureId::insideShare),
             ofFigure(review, "settling", settlingFigure(review)),
-            ofFigure(review, "energy", energyFigure(review)),
-            by("energy cost", MeasureId::cost),
+            ofFigure(review, "energy", energy),
+            ofFigure(review, "energy cost", costFigure(review, energy)),
             by("parts", MeasureId::parts)};
 }
 

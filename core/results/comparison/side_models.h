@@ -5,6 +5,7 @@
 #include "core/analysis/setup_comparison.h"
 #include "core/results/comparison/side_by_side.h"
 
+#include <optional>
 #include <vector>
 
 namespace holdband::results {
@@ -18,6 +19,9 @@ struct SidePairs {
 };
 
 void addWeather(SideBySide& review, SidePairs a, SidePairs b);
+
+/// The mean price that both sides paid for a kWh; absent where it is not known of both.
+std::optional<double> meanPriceOfBoth(const SideBySide& review);
 
 /// Needs the measures and the weather. `windows`: the price changes over the day.
 void addMoney(SideBySide& review, const Setup& setupA, const Setup& setupB, bool windows);

@@ -35,17 +35,12 @@ std::optional<double> onePrice(const LogbookSettings& settings, bool windows)
 /// batches themselves are seldom alike.
 void addSameWeatherScenario(SideBySide& review)
 {
-    const Measure& cost = measureOf(review, MeasureId::cost);
-    const Measure& energy = measureOf(review, MeasureId::energy);
-    if (!review.weather.ahead || !cost.a || !cost.b || !energy.a || !energy.b)
+    const std::optional<double> price = meanPriceOfBoth(review);
+    if (!review.weather.ahead || !price)
         return;
-    const double kwh = energy.a->value + energy.b->value;
-    if (!(kwh > 0.0))
-        return;
-    const double price = (cost.a->value + cost.b->value) / kwh;
     addScenario(review.money, CostBasis::sameWeather, price,
-                analysis::scaled(notNegative(review.weather.a.atReference->kwh), price),
-                analysis::scaled(notNegative(review.weather.b.atReference->kwh), price));
+                analysis::scaled(notNegative(review.weather.a.atReference->kwh), *price),
+                analysis::scaled(notNegative(review.weather.b.atReference->kwh), *price));
 }
 
 void addScenarios(SideBySide& review, bool windows)
@@ -87,6 +82,16 @@ int lastBatchOf(const SideBySide& review)
 }
 
 } // namespace
+
+std::optional<double> meanPriceOfBoth(const SideBySide& review)
+{
+    const Measure& cost = measureOf(review, MeasureId::cost);
+    const Measure& energy = measureOf(review, MeasureId::energy);
+    if (!cost.a || !cost.b || !energy.a || !energy.b)
+        return std::nullopt;
+    const double kwh = energy.a->value + energy.b->value;
+    return kwh > 0.0 ? std::optional((cost.a->value + cost.b->value) / kwh) : std::nullopt;
+}
 
 void addMoney(SideBySide& review, const Setup& setupA, const Setup& setupB, bool windows)
 {

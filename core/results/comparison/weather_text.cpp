@@ -69,14 +69,14 @@ std::vector<std::string> figuresText(const SideModel& side, const SideFormat& fo
         Phrase::tr("%1, %2 together, with the room %3 warmer than the beer")
             .with(timesText(model.pairs.size()), format.duration(model.hours()),
                   liftRange(model, format))};
-    if (!model.fit)
+    if (!model.interval)
         return figures;
-    const Interval95 slope = model.fit->slopeInterval();
+    const Interval95 slope = model.interval->slope();
     const Interval95 perDegree{slope.value / format.degrees(), slope.halfWidth / format.degrees()};
     figures.push_back(
         Phrase::tr("with the room no warmer than the beer it draws %1, and for each %2 that the "
                    "room is warmer %3 more")
-            .with(intervalText(model.fit->interceptInterval(), 1, format), format.degree(),
+            .with(intervalText(model.interval->intercept(), 1, format), format.degree(),
                   intervalText(perDegree, 2, format)));
     figures.push_back(fitText(*model.fit, format));
     if (side.atReference) {
@@ -109,6 +109,10 @@ std::string cautionText(const NamedModel& named, ModelCaution caution, const Sid
     case ModelCaution::fewBatches:
         return Phrase::tr("%1: fewer than %2 took part, so this decides nothing")
             .with(named.name, batchCount(analysis::batchesNeeded));
+    case ModelCaution::fewGroups:
+        return Phrase::tr("%1: its batches ran at the same time or have too few times between "
+                          "readings to tell how much they differ, so this decides nothing")
+            .with(named.name);
     case ModelCaution::narrowLift:
         return Phrase::tr("%1: the weather hardly changed (%2 of %3 needed), so this decides "
                           "nothing")
@@ -134,10 +138,26 @@ std::vector<std::string> cautionsText(const NamedModel& named, const SideFormat&
     return texts;
 }
 
+/// What the ranges rest on.
+std::string sourceText(const LiftModel& model)
+{
+    if (model.interval->source() == analysis::SpreadSource::assumed)
+        return Phrase::tr("its ranges are partly assumed: that batches differ by 5 %");
+    const std::size_t groups = model.interval->groups();
+    if (groups == model.batches())
+        return Phrase::tr("its ranges come from how much its %1 differ").with(batchCount(groups));
+    return Phrase::tr(
+               "its ranges come from how much its %1 differ, in %2 groups: those that ran at "
+               "once count as one")
+        .with(batchCount(model.batches()), std::to_string(groups));
+}
+
 std::vector<std::string> remarksText(const NamedModel& named, const SideFormat& format)
 {
     const LiftModel& model = named.side.model;
     std::vector<std::string> remarks;
+    if (model.interval)
+        remarks.push_back(sourceText(model));
     std::size_t most = 1;
     for (const analysis::WeatherPair& pair : model.pairs)
         most = std::max(most, pair.of.size());
@@ -207,8 +227,8 @@ std::string holdText(const SameWeather& weather, const SideFormat& format)
 std::vector<std::string> remarksOfBoth(const SideBySide& review, const SideFormat& format)
 {
     return {
-        Phrase::tr("Successive times between readings are not independent of each other (a "
-                   "warm day follows a warm day), so the ranges are on the narrow side."),
+        Phrase::tr("Successive times between readings are alike (a warm day follows a warm day), "
+                   "and batches differ, so the ranges are computed by batch."),
         Phrase::tr("Fermentation gives off heat of its own: the first %1 after pitching are "
                    "left out.")
             .with(format.duration(review.weighing.quietAfter.value_or(usualQuietAfter).count()))};
