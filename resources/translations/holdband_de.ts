@@ -2938,10 +2938,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>Successive times between readings are not independent of each other (a warm day follows a warm day), so the ranges are on the narrow side.</source>
-        <translation>Aufeinanderfolgende Zeiten zwischen Zählerständen sind nicht voneinander unabhängig (auf einen warmen Tag folgt ein warmer), deshalb sind die Bereiche eher zu schmal.</translation>
-    </message>
-    <message>
         <source>Fermentation gives off heat of its own: the first %1 after pitching are left out.</source>
         <translation>Die Gärung gibt selbst Wärme ab: die ersten %1 nach dem Anstellen sind ausgelassen.</translation>
     </message>
@@ -4627,6 +4623,34 @@
     <message>
         <source>write it in UTF-8</source>
         <translation>in UTF-8 schreiben</translation>
+    </message>
+    <message>
+        <source>the cost of the power drawn in the same weather</source>
+        <translation>die Kosten der Leistung bei gleichem Wetter</translation>
+    </message>
+    <message>
+        <source>the cost of the energy for each degree-day of lift</source>
+        <translation>die Kosten der Energie je Gradtag Hub</translation>
+    </message>
+    <message>
+        <source>%1: its batches ran at the same time or have too few times between readings to tell how much they differ, so this decides nothing</source>
+        <translation>%1: Die Sude liefen gleichzeitig oder haben zu wenige Zeiten zwischen Zählerständen, um zu sagen, wie sehr sie sich unterscheiden; deshalb entscheidet das nichts</translation>
+    </message>
+    <message>
+        <source>its ranges are partly assumed: that batches differ by 5 %</source>
+        <translation>die Bereiche sind zum Teil angenommen: dass Sude sich um 5 % unterscheiden</translation>
+    </message>
+    <message>
+        <source>its ranges come from how much its %1 differ</source>
+        <translation>die Bereiche kommen daher, wie sehr sich %1 unterscheiden</translation>
+    </message>
+    <message>
+        <source>its ranges come from how much its %1 differ, in %2 groups: those that ran at once count as one</source>
+        <translation>die Bereiche kommen daher, wie sehr sich %1 unterscheiden, in %2 Gruppen: Was gleichzeitig lief, zählt als eins</translation>
+    </message>
+    <message>
+        <source>Successive times between readings are alike (a warm day follows a warm day), and batches differ, so the ranges are computed by batch.</source>
+        <translation>Aufeinanderfolgende Zeiten zwischen Zählerständen ähneln sich (auf einen warmen Tag folgt ein warmer), und Sude unterscheiden sich; deshalb sind die Bereiche je Sud berechnet.</translation>
     </message>
 </context>
 <context>
@@ -6698,10 +6722,6 @@
     <message>
         <source>Mean power between readings, W</source>
         <translation>Mittlere Leistung zwischen Zählerständen, W</translation>
-    </message>
-    <message>
-        <source>● A %1 · ■ B %2</source>
-        <translation>● A %1 · ■ B %2</translation>
     </message>
     <message>
         <source>room warmer than the beer, %1</source>
@@ -9635,6 +9655,10 @@ Sicherheit:%1</translation>
     <message>
         <source>Each batch has a row for its gravity in the rounds.</source>
         <translation>Jeder Sud hat in den Runden eine eigene Zeile für die Dichte.</translation>
+    </message>
+    <message>
+        <source>A %1, filled · B %2, hollow</source>
+        <translation>A %1, gefüllt · B %2, hohl</translation>
     </message>
 </context>
 </TS>

@@ -105,14 +105,16 @@ TEST(Plot, PlacesValuesWhereItSaysTheyAre)
 
 TEST(Plot, CentresDotsOnTheirValuesWhateverTheirEdge)
 {
-    for (const double width : {0.0, 0.8, 1.6}) {
-        Plot plot(QRectF({}, plotSize), pictureLook());
-        plot.setRanges({0.0, 10.0}, {0.0, 100.0});
-        const QPen edge = width > 0.0 ? QPen(Qt::black, width) : QPen(Qt::NoPen);
-        plot.addDots({{{QPointF(5.0, 50.0)}}, Qt::black, DotShape::disc, 9.0, edge});
-        const QPointF centre = centreOfDrawn(imageOf(plot, 4.0));
-        EXPECT_NEAR(centre.x(), plot.x(5.0), 0.05) << width;
-        EXPECT_NEAR(centre.y(), plot.y(50.0), 0.05) << width;
+    for (const DotShape shape : {DotShape::disc, DotShape::square, DotShape::diamond}) {
+        for (const double width : {0.0, 0.8, 1.6}) {
+            Plot plot(QRectF({}, plotSize), pictureLook());
+            plot.setRanges({0.0, 10.0}, {0.0, 100.0});
+            const QPen edge = width > 0.0 ? QPen(Qt::black, width) : QPen(Qt::NoPen);
+            plot.addDots({{{QPointF(5.0, 50.0)}}, Qt::black, shape, 9.0, edge});
+            const QPointF centre = centreOfDrawn(imageOf(plot, 4.0));
+            EXPECT_NEAR(centre.x(), plot.x(5.0), 0.05) << width << static_cast<int>(shape);
+            EXPECT_NEAR(centre.y(), plot.y(50.0), 0.05) << width << static_cast<int>(shape);
+        }
     }
 }
 

@@ -87,6 +87,25 @@ QPolygonF joinedByGaps(const std::vector<QPolygonF>& parts)
     return points;
 }
 
+QScatterSeries::MarkerShape markerOf(DotShape shape)
+{
+    switch (shape) {
+    case DotShape::disc:
+        return QScatterSeries::MarkerShapeCircle;
+    case DotShape::square:
+        return QScatterSeries::MarkerShapeRectangle;
+    case DotShape::diamond:
+        return QScatterSeries::MarkerShapeRotatedRectangle;
+    case DotShape::triangle:
+        return QScatterSeries::MarkerShapeTriangle;
+    case DotShape::star:
+        return QScatterSeries::MarkerShapeStar;
+    case DotShape::pentagon:
+        break;
+    }
+    return QScatterSeries::MarkerShapePentagon;
+}
+
 /// One chart, made for one drawing. Belongs to the window's thread.
 class ChartScene {
 public:
@@ -194,8 +213,7 @@ private:
             if (inside.contains(m_plot.x(point.x()), m_plot.y(point.y())))
                 series->append(point + back); // there are few, and it isn't shown yet
         }
-        series->setMarkerShape(dots.shape == DotShape::disc ? QScatterSeries::MarkerShapeCircle
-                                                            : QScatterSeries::MarkerShapeRectangle);
+        series->setMarkerShape(markerOf(dots.shape));
         series->setMarkerSize(dots.size);
         series->setPen(dots.edge);
         series->setBrush(dots.fill);

@@ -37,7 +37,7 @@ struct PlotArea {
     QColor fill;
 };
 
-enum class DotShape { disc, square };
+enum class DotShape { disc, square, diamond, triangle, star, pentagon };
 
 struct PlotDots {
     QPolygonF points;

@@ -5,10 +5,45 @@
 
 #include <QFontMetricsF>
 #include <algorithm>
+#include <array>
 
 namespace holdband::ui {
 
 using analysis::LiftModel;
+
+namespace {
+
+struct BatchMark {
+    DotShape shape;
+    QString filled;
+    QString hollow;
+};
+
+/// The mark of a side's first, second … batch; they begin again after six.
+const BatchMark& markOf(std::size_t batch)
+{
+    static const std::array<BatchMark, 6> marks{
+        BatchMark{DotShape::disc, QStringLiteral("●"), QStringLiteral("○")},
+        {DotShape::square, QStringLiteral("■"), QStringLiteral("□")},
+        {DotShape::diamond, QStringLiteral("◆"), QStringLiteral("◇")},
+        {DotShape::triangle, QStringLiteral("▲"), QStringLiteral("△")},
+        {DotShape::star, QStringLiteral("★"), QStringLiteral("☆")},
+        {DotShape::pentagon, QStringLiteral("⬟"), QStringLiteral("⬠")}};
+    return marks[batch % marks.size()];
+}
+
+/// In the order of their first points. Of batches that ran at once the first one named.
+std::vector<std::string> batchesOf(const LiftModel& model)
+{
+    std::vector<std::string> names;
+    for (const analysis::WeatherPair& pair : model.pairs) {
+        if (std::find(names.begin(), names.end(), pair.of.front()) == names.end())
+            names.push_back(pair.of.front());
+    }
+    return names;
+}
+
+} // namespace
 
 WeatherPicture::WeatherPicture(const results::SameWeather& weather, TemperatureUnit unit,
                                PairSides sides)
@@ -47,7 +82,7 @@ ValueRange WeatherPicture::powers() const
     return {0.0, 1.1 * most};
 }
 
-/// The line over the range of recorded lifts, and the 95 % interval of the mean.
+/// The line over the range of recorded lifts, and the 95 % interval of the mean by batch.
 void WeatherPicture::addModel(Plot& plot, const LiftModel& model, bool first) const
 {
     if (!model.interval)
@@ -66,17 +101,45 @@ void WeatherPicture::addModel(Plot& plot, const LiftModel& model, bool first) co
     plot.addLine(line, QPen(colour, 2.0, penStyle(first)));
 }
 
-/// A's points are discs, B's squares.
+/// Each batch has a mark of its own: A's are filled, B's hollow.
 void WeatherPicture::addPoints(Plot& plot, const LiftModel& model, bool first) const
 {
-    PlotDots dots;
-    dots.fill = m_sides.colour(first, plot.colours());
-    dots.edge = QPen(plot.colours().card, 0.8);
-    dots.shape = first ? DotShape::disc : DotShape::square;
-    dots.size = first ? 6.8 : 6.0;
-    for (const analysis::WeatherPair& pair : model.pairs)
-        dots.points << QPointF(inUnit(pair.liftK), pair.watts);
-    plot.addDots(std::move(dots));
+    const QColor colour = m_sides.colour(first, plot.colours());
+    const std::vector<std::string> batches = batchesOf(model);
+    for (std::size_t batch = 0; batch < batches.size(); ++batch) {
+        PlotDots dots;
+        dots.fill = first ? colour : plot.colours().card;
+        dots.edge = first ? QPen(plot.colours().card, 0.8) : QPen(colour, 1.4);
+        dots.shape = markOf(batch).shape;
+        dots.size = dots.shape == DotShape::square ? 6.0 : 7.4;
+        for (const analysis::WeatherPair& pair : model.pairs) {
+            if (pair.of.front() == batches[batch])
+                dots.points << QPointF(inUnit(pair.liftK), pair.watts);
+        }
+        plot.addDots(std::move(dots));
+    }
+}
+
+/// "A ● Ale 1  ■ Ale 2 · B ○ Lager 1", below the axis.
+void WeatherPicture::addBatchNames(Plot& plot) const
+{
+    QStringList sides;
+    for (const bool first : {true, false}) {
+        const std::vector<std::string> batches = batchesOf(first ? m_a : m_b);
+        QStringList names{first ? QStringLiteral("A") : QStringLiteral("B")};
+        for (std::size_t batch = 0; batch < batches.size(); ++batch)
+            names << (first ? markOf(batch).filled : markOf(batch).hollow) + QChar(u'\u00a0') +
+                         shown(batches[batch]);
+        if (!batches.empty())
+            sides << names.join(QStringLiteral("  "));
+    }
+    const QFontMetricsF metrics(plot.small());
+    const QString text = metrics.elidedText(sides.join(QStringLiteral("  ·  ")), Qt::ElideRight,
+                                            plot.area().width());
+    plot.addLabel({text,
+                   {plot.area().left(),
+                    plot.area().bottom() + 3.0 + 2.0 * metrics.height() + metrics.ascent()},
+                   plot.colours().muted});
 }
 
 void WeatherPicture::addReference(Plot& plot) const
@@ -95,10 +158,10 @@ void WeatherPicture::addReference(Plot& plot) const
 std::vector<Plot> WeatherPicture::plots(QSizeF size, const PictureLook& look) const
 {
     Plot plot(QRectF({}, size), look);
-    plot.leaveBelow(2);
+    plot.leaveBelow(3);
     plot.setRanges(lifts(), powers());
     plot.setHeading(Words::tr("Mean power between readings, W"),
-                    Words::tr("● A %1 · ■ B %2").arg(m_sides.a, m_sides.b));
+                    Words::tr("A %1, filled · B %2, hollow").arg(m_sides.a, m_sides.b));
     plot.addUpAxis();
     plot.addAcrossAxis(Words::tr("room warmer than the beer, %1").arg(shown(unitText(m_unit))));
     addReference(plot);
@@ -106,6 +169,7 @@ std::vector<Plot> WeatherPicture::plots(QSizeF size, const PictureLook& look) co
     addModel(plot, m_b, false);
     addPoints(plot, m_a, true);
     addPoints(plot, m_b, false);
+    addBatchNames(plot);
     return {plot};
 }
 

@@ -22,6 +22,7 @@ private:
     ValueRange powers() const;
     void addModel(Plot& plot, const analysis::LiftModel& model, bool first) const;
     void addPoints(Plot& plot, const analysis::LiftModel& model, bool first) const;
+    void addBatchNames(Plot& plot) const;
     void addReference(Plot& plot) const;
 
     analysis::LiftModel m_a;
