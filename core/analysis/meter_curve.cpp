@@ -61,11 +61,14 @@ void MeterCurve::place(const MeterRegister& meter, std::size_t i)
     const double before = i > 0 ? m_kwh.back() : 0.0;
     bool holds = false;
     if (m_power && i > 0) {
-        const double most = powerTimes(*m_power, m_at.back(), reading.at) + m_resolution;
+        const double most =
+            powerTimes(*m_power, m_at.back() - m_doubt.back(), reading.at + reading.timeDoubt) +
+            m_resolution;
         holds = step <= most + sameEnergy;
         m_aboveRated += !holds;
     }
     m_at.push_back(reading.at);
+    m_doubt.push_back(reading.timeDoubt);
     m_kwh.push_back(before + step);
     m_pairs.push_back(pair);
     m_reset.push_back(pair == Pair::reset ? now : 0.0);
@@ -91,51 +94,92 @@ double MeterCurve::estimateAt(Instant at) const
     return m_kwh[i - 1] + (m_kwh[i] - m_kwh[i - 1]) * share;
 }
 
-double MeterCurve::lowAt(Instant at) const
+std::optional<std::size_t> MeterCurve::readingAt(Instant at) const
 {
-    const std::size_t i = pairHolding(at);
-    const double half = m_resolution / 2.0;
-    if (at == m_at[i])
-        return m_kwh[i] - half;
-    double low = m_kwh[i - 1] - half;
-    if (powerHolds(i) && at != m_at[i - 1])
-        low = std::max(low, m_kwh[i] - half - powerTimes(*m_power, at, m_at[i]));
-    return low;
+    const auto found = std::lower_bound(m_at.begin(), m_at.end(), at);
+    if (found == m_at.end() || *found != at)
+        return std::nullopt;
+    return static_cast<std::size_t>(found - m_at.begin());
 }
 
-double MeterCurve::highAt(Instant at) const
+MeterCurve::Bounds MeterCurve::boundsOfRead(std::size_t i) const
 {
-    const std::size_t i = pairHolding(at);
     const double half = m_resolution / 2.0;
-    if (at == m_at[i - 1])
-        return m_kwh[i - 1] + half;
-    double high = m_kwh[i] + half;
-    if (powerHolds(i) && at != m_at[i])
-        high = std::min(high, m_kwh[i - 1] + half + powerTimes(*m_power, m_at[i - 1], at));
-    return high;
+    return {m_kwh[i] - half, m_kwh[i] + half};
 }
 
-EnergyFigure MeterCurve::overChain(Span span) const
+/// By the rated power, from the readings that surround the instant. A pair among them that used
+/// more than it allows shows it to be wrong.
+void MeterCurve::tighten(Bounds& bounds, Instant at, const Chain& between) const
 {
+    for (std::size_t k = between.first + 1; k <= between.last; ++k) {
+        if (!powerHolds(k))
+            return;
+    }
+    if (between.first == between.last)
+        return;
+    for (std::size_t k = between.first; k <= between.last; ++k) {
+        const Bounds read = boundsOfRead(k);
+        const Instant latest = std::max(at, m_at[k] + m_doubt[k]);
+        const Instant earliest = std::min(at, m_at[k] - m_doubt[k]);
+        bounds.low = std::max(bounds.low, read.low - powerTimes(*m_power, at, latest));
+        bounds.high = std::min(bounds.high, read.high + powerTimes(*m_power, earliest, at));
+    }
+}
+
+MeterCurve::Bounds MeterCurve::boundsAt(Instant at, const Chain& chain) const
+{
+    if (const auto read = readingAt(at))
+        return boundsOfRead(*read);
+    const Instant first = m_at[chain.first] + m_doubt[chain.first];
+    const Instant last = m_at[chain.last] - m_doubt[chain.last];
+    const Instant inside = std::max(first, std::min(at, last));
+    const std::size_t pair = pairHolding(inside);
+    Chain between{std::max(pair - 1, chain.first), std::min(pair, chain.last)};
+    while (between.first > chain.first && m_at[between.first] + m_doubt[between.first] > inside)
+        --between.first;
+    while (between.last < chain.last && m_at[between.last] - m_doubt[between.last] < inside)
+        ++between.last;
+    Bounds bounds{boundsOfRead(between.first).low, boundsOfRead(between.last).high};
+    tighten(bounds, inside, between);
+    return bounds;
+}
+
+EnergyFigure MeterCurve::overChain(const Chain& chain, Span span) const
+{
+    const Bounds start = boundsAt(span.start, chain);
+    const Bounds end = boundsAt(span.end, chain);
     EnergyFigure figure;
     figure.kwh = estimateAt(span.end) - estimateAt(span.start);
-    figure.low = std::max(0.0, lowAt(span.end) - highAt(span.start));
-    figure.high = highAt(span.end) - lowAt(span.start);
+    figure.low = std::max(0.0, end.low - start.high);
+    figure.high = std::max(figure.low, end.high - start.low);
     holdEstimate(figure);
     figure.metered = {span};
     return figure;
 }
 
-EnergyFigure MeterCurve::overReset(std::size_t pair, Span span) const
+/// Whether the register's restart lies in the span for certain.
+bool MeterCurve::isWhole(std::size_t pair, Span span) const
+{
+    const auto reaches = [&](Instant edge, std::size_t reading, bool isBefore) {
+        if (edge == m_at[reading])
+            return true;
+        return isBefore ? edge <= m_at[reading] - m_doubt[reading]
+                        : edge >= m_at[reading] + m_doubt[reading];
+    };
+    return reaches(span.start, pair - 1, true) && reaches(span.end, pair, false);
+}
+
+/// `part`: of the pair; `span`: all that is asked for.
+EnergyFigure MeterCurve::overReset(std::size_t pair, Span part, Span span) const
 {
     const double whole = hoursBetween(m_at[pair - 1], m_at[pair]);
-    const bool isWhole = span.start == m_at[pair - 1] && span.end == m_at[pair];
     EnergyFigure figure;
-    figure.kwh = m_reset[pair] * (span.hours() / whole);
-    figure.low = isWhole ? std::max(0.0, m_reset[pair] - m_resolution / 2.0) : 0.0;
-    figure.high = powerHolds(pair) ? powerTimes(*m_power, span.start, span.end) : unbounded;
+    figure.kwh = m_reset[pair] * (part.hours() / whole);
+    figure.low = isWhole(pair, span) ? std::max(0.0, m_reset[pair] - m_resolution / 2.0) : 0.0;
+    figure.high = powerHolds(pair) ? powerTimes(*m_power, part.start, part.end) : unbounded;
     holdEstimate(figure);
-    figure.metered = {span};
+    figure.metered = {part};
     return figure;
 }
 
@@ -154,9 +198,9 @@ EnergyFigure MeterCurve::over(Span span) const
             ++last;
         const Span part = intersection(read, {m_at[first], m_at[last]});
         if (!part.empty() && kind == Pair::plain)
-            sum.append(overChain(part));
+            sum.append(overChain({first, last}, part));
         else if (!part.empty() && kind == Pair::reset)
-            sum.append(overReset(last, part));
+            sum.append(overReset(last, part, read));
         first = last;
     }
     return sum;

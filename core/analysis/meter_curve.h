@@ -1,6 +1,6 @@
 // The cumulative energy of one meter, from its register readings: exact at the readings, straight
-// between them, with the bounds that the reading's resolution gives. Section 4 of the method in
-// DEVELOPERS.md. No Qt, no SQL.
+// between them, with the bounds that the readings' resolution and the doubt of their times give.
+// Sections 4 and 8.5 of the method in DEVELOPERS.md. No Qt, no SQL.
 #pragma once
 
 #include "core/analysis/energy_figure.h"
@@ -36,6 +36,7 @@ public:
     bool empty() const { return m_at.size() < 2; }
     std::size_t size() const { return m_at.size(); }
     Instant at(std::size_t i) const { return m_at[i]; }
+    Milliseconds timeDoubt(std::size_t i) const { return m_doubt[i]; }
     /// From the first reading to the last; absent for fewer than two.
     std::optional<Span> readSpan() const
     {
@@ -47,23 +48,37 @@ public:
     std::size_t pairsAboveRatedPower() const { return m_aboveRated; }
 
     /// Energy of the metered part of the span: between first and last reading, without
-    /// unexplained pairs.
+    /// unexplained pairs. An edge that is a reading's time means the moment of that reading.
     EnergyFigure over(Span span) const;
 
 private:
+    /// Successive readings with plain pairs between them.
+    struct Chain {
+        std::size_t first;
+        std::size_t last;
+    };
+    /// Bounds of the energy at an instant, from the start of the record.
+    struct Bounds {
+        double low;
+        double high;
+    };
     double estimateAt(Instant at) const;
-    double lowAt(Instant at) const;
-    double highAt(Instant at) const;
+    Bounds boundsAt(Instant at, const Chain& chain) const;
+    Bounds boundsOfRead(std::size_t i) const;
+    void tighten(Bounds& bounds, Instant at, const Chain& between) const;
     std::size_t pairHolding(Instant at) const;
+    std::optional<std::size_t> readingAt(Instant at) const;
     bool powerHolds(std::size_t pair) const;
-    EnergyFigure overChain(Span span) const;
-    EnergyFigure overReset(std::size_t pair, Span span) const;
+    EnergyFigure overChain(const Chain& chain, Span span) const;
+    EnergyFigure overReset(std::size_t pair, Span part, Span span) const;
+    bool isWhole(std::size_t pair, Span span) const;
     void place(const MeterRegister& meter, std::size_t i);
 
     std::vector<Instant> m_at;
-    std::vector<double> m_kwh;   ///< unrolled: never decreasing over plain pairs
-    std::vector<Pair> m_pairs;   ///< m_pairs[i] is between readings i − 1 and i
-    std::vector<double> m_reset; ///< the new register over a reset pair, else 0
+    std::vector<Milliseconds> m_doubt; ///< of m_at
+    std::vector<double> m_kwh;         ///< unrolled: never decreasing over plain pairs
+    std::vector<Pair> m_pairs;         ///< m_pairs[i] is between readings i − 1 and i
+    std::vector<double> m_reset;       ///< the new register over a reset pair, else 0
     double m_resolution = 0.0;
     std::optional<Power> m_power;
     std::vector<bool> m_powerHolds; ///< per pair

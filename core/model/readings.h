@@ -39,6 +39,8 @@ struct MeterReading {
     int decimals = 0; ///< as typed: 5.00 has two
     std::optional<MeterEvent> event;
     std::string note;
+    /// It was truly read within `at` ± this.
+    Milliseconds timeDoubt{0};
 
     bool operator==(const MeterReading&) const = default;
 };

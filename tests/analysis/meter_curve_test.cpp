@@ -179,5 +179,67 @@ TEST(MeterCurve, ChainsOfPairsTakeTheirBoundsAtTheirEnds)
     expectFigure(chain.over(hourSpan(0, 20)), 3.0, 2.9, 3.1);
 }
 
+/// The method's meter, each reading's time good to 10 min.
+std::vector<MeterReading> doubted()
+{
+    std::vector<MeterReading> readings{meterReading(0, 5.00), meterReading(8, 5.80),
+                                       meterReading(20, 6.40)};
+    for (MeterReading& reading : readings)
+        reading.timeDoubt = std::chrono::minutes{10};
+    return readings;
+}
+
+// The example of section 8.5 of the method.
+TEST(DoubtOfTimes, IsTheWorkedExample)
+{
+    const Span past{hour(0), hour(8.1)};
+    // Estimate 0.80 + 0.60 × 6/720.
+    expectFigure(curve(doubted()).over(past), 0.805, 0.0, 1.41);
+    expectFigure(curve(doubted(), {}, 120).over(past), 0.805, 0.782, 0.842);
+    expectFigure(curve(doubted()).over(hourSpan(0, 10)), 0.9, 0.79, 1.41);
+    expectFigure(curve(doubted(), {}, 120).over(hourSpan(0, 10)), 0.9, 0.79, 1.07);
+    std::vector<MeterReading> sure = doubted();
+    for (MeterReading& reading : sure)
+        reading.timeDoubt = {};
+    expectFigure(curve(sure, {}, 120).over(past), 0.805, 0.79, 0.822);
+}
+
+TEST(DoubtOfTimes, AnEdgeAtAReadingIsTheMomentOfThatReading)
+{
+    expectFigure(curve(doubted()).over(hourSpan(0, 8)), 0.8, 0.79, 0.81);
+    expectFigure(curve(doubted()).over(hourSpan(8, 20)), 0.6, 0.59, 0.61);
+}
+
+TEST(DoubtOfTimes, AnEdgeNearTheFirstReadingMovesInward)
+{
+    // From 00:05, so from 00:10: at least 5.80 − 5.805, at most 5.805 − 4.995.
+    expectFigure(curve(doubted()).over({hour(5.0 / 60.0), hour(8)}), 0.8 * (475.0 / 480.0), 0.0,
+                 0.81);
+}
+
+TEST(DoubtOfTimes, ARestartIsWholeOnlyBeyondTheDoubt)
+{
+    std::vector<MeterReading> readings{meterReading(0, 5.0), meterReading(8, 0.5, 2),
+                                       meterReading(16, 1.0), meterReading(24, 1.5)};
+    readings[1].event = MeterEvent::reset;
+    readings.insert(readings.begin(), meterReading(-8, 4.0));
+    for (MeterReading& reading : readings)
+        reading.timeDoubt = std::chrono::minutes{10};
+    const MeterCurve reset = curve(readings);
+    EXPECT_NEAR(reset.over(hourSpan(-4, 12)).low, 0.495, 1e-9) << "and nothing of what is beside";
+    EXPECT_NEAR(reset.over({hour(-0.1), hour(12)}).low, 0.0, 1e-9) << "6 min before the reading";
+    EXPECT_NEAR(reset.over({hour(0), hour(8)}).low, 0.495, 1e-9) << "the readings themselves";
+}
+
+TEST(DoubtOfTimes, APairWithinItsDoubtDoesNotRefuteTheRatedPower)
+{
+    // 0.25 kWh in 2 h are 125 W; within ± 10 min each it may have been 0.25 kWh in 2 h 20 min.
+    std::vector<MeterReading> readings{meterReading(0, 1.0), meterReading(2, 1.25)};
+    EXPECT_EQ(curve(readings, {}, 110).pairsAboveRatedPower(), 1u);
+    for (MeterReading& reading : readings)
+        reading.timeDoubt = std::chrono::minutes{10};
+    EXPECT_EQ(curve(readings, {}, 110).pairsAboveRatedPower(), 0u);
+}
+
 } // namespace
 } // namespace holdband::test

@@ -108,5 +108,59 @@ RC_GTEST_PROP(MeterProperties, BoundsContainTheEnergyOfAnyLoadWithinItsPower, ()
     RC_ASSERT(used <= figure.high + tiny);
 }
 
+RC_GTEST_PROP(MeterProperties, BoundsWithDoubtContainThoseWithout, ())
+{
+    MeterRegister meter;
+    meter.readings = randomReadings(below(2) == 0);
+    const std::optional<Power> power = randomPower();
+    const Span span = randomSpan();
+    const MeterCurve sure(meter, power);
+    for (MeterReading& reading : meter.readings)
+        reading.timeDoubt = std::chrono::minutes{between(0, 40)};
+    const MeterCurve doubted(meter, power);
+    RC_ASSERT(doubted.over(span).kwh == sure.over(span).kwh);
+    // A pair that refutes the rated power may not do so within its doubt, and that tightens.
+    if (sure.pairsAboveRatedPower() > 0)
+        return;
+    RC_ASSERT(doubted.over(span).low <= sure.over(span).low + tiny);
+    RC_ASSERT(sure.over(span).high <= doubted.over(span).high + tiny);
+}
+
+RC_GTEST_PROP(MeterProperties, BoundsContainTheEnergyOfAnyLoadReadAWhileBeforeOrAfter, ())
+{
+    // As above, and each reading was made up to 20 min before or after the time that is written.
+    std::vector<double> truth{0.0};
+    for (int minute = 0; minute < 1400; ++minute)
+        truth.push_back(truth.back() + (below(3) == 0 ? 0.01 : 0.0));
+    MeterRegister meter;
+    for (int minute = 40; minute <= 1200; minute += between(60, 400)) {
+        const int doubt = between(0, 20);
+        const int truly = minute + between(-doubt, doubt);
+        const double shown = std::round(truth[static_cast<std::size_t>(truly)] * 100.0) / 100.0;
+        meter.readings.push_back(
+            {minutesFromZero(minute), Energy::kilowattHours(shown), 2, {}, {}});
+        meter.readings.back().timeDoubt = std::chrono::minutes{doubt};
+    }
+    RC_PRE(meter.readings.size() > 1);
+    // Not an edge at or near the first and the last reading: those mean the moment of the reading.
+    const auto minuteOf = [](Instant at) {
+        return static_cast<int>((at - zero) / std::chrono::minutes{1});
+    };
+    const int first = minuteOf(meter.readings.front().at) + 21;
+    const int last = minuteOf(meter.readings.back().at) - 21;
+    RC_PRE(first < last);
+    const int from = between(first, last - 1);
+    const int to = between(from + 1, last);
+    for (const MeterReading& reading : meter.readings)
+        RC_PRE(minuteOf(reading.at) != from && minuteOf(reading.at) != to);
+    const std::optional<Power> power =
+        below(2) == 0 ? std::optional(Power::watts(600)) : std::nullopt;
+    const EnergyFigure figure =
+        MeterCurve(meter, power).over({minutesFromZero(from), minutesFromZero(to)});
+    const double used = truth[static_cast<std::size_t>(to)] - truth[static_cast<std::size_t>(from)];
+    RC_ASSERT(figure.low <= used + tiny);
+    RC_ASSERT(used <= figure.high + tiny);
+}
+
 } // namespace
 } // namespace holdband::test
