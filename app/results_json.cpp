@@ -29,7 +29,7 @@ Json excursionJson(const analysis::Excursion& excursion, Span span, const Excurs
         {"start", rfc3339Utc(span.start)},
         {"end", rfc3339Utc(span.end)},
         {"side", excursion.side == analysis::Side::above ? "above" : "below"},
-        {"hours", hours(excursion.lengthMs())},
+        {"hours", hours(excursion.outsideMs)},
         {"peak_c", excursion.peak},
         {"area_ch", hours(excursion.areaMs)},
         {"cut", cut},

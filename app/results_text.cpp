@@ -77,7 +77,7 @@ std::string excursionsTable(const RunReview& review)
                                                                          : "coming back";
             table.add({localText(start, review.zone),
                        excursion.side == analysis::Side::above ? "above" : "below",
-                       duration(excursion.lengthMs()), kelvins(excursion.peak, review), end,
+                       duration(excursion.outsideMs), kelvins(excursion.peak, review), end,
                        cause.empty() ? "–" : cause});
         }
     }

@@ -7,7 +7,7 @@ namespace holdband::analysis {
 
 namespace {
 
-/// A return into the band shorter than this does not split an excursion.
+/// The shortest return into the band that ends an excursion, whatever the setting.
 constexpr double shortestReturnMs = 1.0;
 
 bool insideBand(double deviation, double tolerance)
@@ -39,7 +39,10 @@ Beyond beyondEdge(double t0, double a, double t1, double b)
 /// Collects time outside and excursions piece by piece, in order of time.
 class BandWalk {
 public:
-    explicit BandWalk(double tolerance) : m_tolerance(tolerance) {}
+    BandWalk(double tolerance, double returnMs)
+        : m_tolerance(tolerance), m_returnMs(std::max(returnMs, shortestReturnMs) - lengthSlackMs)
+    {
+    }
 
     void piece(double t0, double a, double t1, double b, bool joined)
     {
@@ -83,7 +86,8 @@ private:
         const double length = part.end - part.start;
         (side == Side::above ? m_above : m_below) += length;
         if (!goesOn(side, part.start)) {
-            m_excursions.push_back({side, part.start, part.end, part.peak, part.peakMs, part.area});
+            m_excursions.push_back({side, part.start, part.end, part.peak, part.peakMs, part.area,
+                                    Cut::cameBack, length});
             m_open = true;
             return;
         }
@@ -94,15 +98,17 @@ private:
             last.peakMs = part.peakMs;
         }
         last.areaMs += part.area;
+        last.outsideMs += length;
     }
 
     bool goesOn(Side side, double start) const
     {
         return m_open && m_excursions.back().side == side &&
-               start - m_excursions.back().endMs < shortestReturnMs;
+               start - m_excursions.back().endMs < m_returnMs;
     }
 
-    /// A beer that is exactly on the edge at the last covered instant counts as back inside.
+    /// A beer that is inside at the last covered instant, be it on the edge, has come back, however
+    /// short it was inside.
     void closeAtHole(Cut cut)
     {
         if (m_open && !m_endsInside && m_excursions.back().endMs >= m_lastEnd)
@@ -111,6 +117,7 @@ private:
     }
 
     double m_tolerance;
+    double m_returnMs;
     double m_covered = 0.0;
     double m_above = 0.0;
     double m_below = 0.0;
@@ -120,40 +127,87 @@ private:
     std::vector<Excursion> m_excursions;
 };
 
-/// The first covered instant inside the band after the stage's start.
-std::optional<Arrival> firstInside(const StageTrack& track, double tolerance)
+/// Where the straight piece from (t0, a) to (t1, b) crosses ± tolerance on the side of `edge`.
+Arrival crossing(double t0, double a, double t1, double b, double edge)
 {
-    std::optional<Arrival> found;
-    const Track& deviation = track.deviation;
-    for (const Run& run : deviation.runs) {
-        const double first = deviation.value[run.first];
-        if (insideBand(first, tolerance)) {
-            const double ms = deviation.ms[run.first];
-            return Arrival{ms, first, ms <= 0.0 && track.coveredBefore};
-        }
-        for (std::size_t i = run.first; i < run.last; ++i) {
-            const double a = deviation.value[i];
-            const double b = deviation.value[i + 1];
-            const bool crossesAll = (a > 0.0) != (b > 0.0);
-            if (!insideBand(b, tolerance) && !crossesAll)
-                continue;
-            const double edge = a > 0.0 ? tolerance : -tolerance;
-            const double share = std::clamp((edge - a) / (b - a), 0.0, 1.0);
-            const double t0 = deviation.ms[i];
-            return Arrival{t0 + share * (deviation.ms[i + 1] - t0), a + share * (b - a), true};
-        }
-    }
-    return found;
+    const double share = std::clamp((edge - a) / (b - a), 0.0, 1.0);
+    return {t0 + share * (t1 - t0), a + share * (b - a), true};
 }
 
-std::optional<Arrival> findArrival(const StageTrack& track, const PlacedStage& stage,
-                                   double tolerance)
+/// Looks for the first stay inside the band that lasts for the dwell, or until the covered stretch
+/// ends. Takes each covered stretch point by point, in order of time.
+class ArrivalSearch {
+public:
+    ArrivalSearch(double tolerance, double dwellMs)
+        : m_tolerance(tolerance), m_dwellMs(dwellMs - lengthSlackMs)
+    {
+    }
+
+    /// The first point of a covered stretch.
+    void begin(double ms, double deviation)
+    {
+        m_entry.reset();
+        if (insideBand(deviation, m_tolerance))
+            m_entry = Arrival{ms, deviation, false};
+    }
+
+    /// The piece that follows; true once the beer has arrived.
+    bool arrives(double t0, double a, double t1, double b)
+    {
+        const bool endsInside = insideBand(b, m_tolerance);
+        const bool crossesAll = !m_entry && !endsInside && (a > 0.0) != (b > 0.0);
+        if (!m_entry && (endsInside || crossesAll))
+            m_entry = crossing(t0, a, t1, b, std::copysign(m_tolerance, a));
+        if (!m_entry)
+            return false;
+        if (endsInside)
+            return stayedUntil(t1);
+        if (stayedUntil(crossing(t0, a, t1, b, std::copysign(m_tolerance, b)).ms))
+            return true;
+        m_entry.reset();
+        ++m_visits;
+        return false;
+    }
+
+    /// The stay that lasts now; it has become the arrival once arrives() or stayedUntil() says so,
+    /// or where the covered stretch ends.
+    const std::optional<Arrival>& entry() const { return m_entry; }
+    bool stayedUntil(double ms) const { return m_entry && ms - m_entry->ms >= m_dwellMs; }
+    std::size_t visits() const { return m_visits; }
+
+private:
+    double m_tolerance;
+    double m_dwellMs;
+    std::optional<Arrival> m_entry;
+    std::size_t m_visits = 0;
+};
+
+/// The arrival in a stage that begins outside the band, and how often the beer was inside before.
+void searchArrival(const Track& deviation, double dwellMs, BandJudgement& judged)
+{
+    ArrivalSearch search(judged.tolerance, dwellMs);
+    for (const Run& run : deviation.runs) {
+        const double start = deviation.ms[run.first];
+        search.begin(start, deviation.value[run.first]);
+        bool arrived = search.stayedUntil(start);
+        for (std::size_t i = run.first; i < run.last && !arrived; ++i)
+            arrived = search.arrives(deviation.ms[i], deviation.value[i], deviation.ms[i + 1],
+                                     deviation.value[i + 1]);
+        judged.arrival = search.entry();
+        if (judged.arrival)
+            break;
+    }
+    judged.visits = search.visits();
+}
+
+/// Without a jump the beer has arrived at the stage's start; after a jump into its band, at the
+/// first covered instant.
+std::optional<Arrival> arrivalAtOnce(const StageTrack& track, const PlacedStage& stage)
 {
     if (track.deviation.empty())
         return std::nullopt;
-    if (stage.jumps)
-        return firstInside(track, tolerance);
-    return Arrival{0.0, track.deviation.value.front(), track.coveredBefore};
+    const double ms = stage.jumps ? track.deviation.ms.front() : 0.0;
+    return Arrival{ms, track.deviation.value.front(), ms <= 0.0 && track.coveredBefore};
 }
 
 /// The stage jumps, and the beer is outside at the first covered instant.
@@ -190,13 +244,17 @@ StageTrack stageTrack(const Series& beer, Milliseconds gapLimit, const PlacedSta
     return result;
 }
 
-BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, double tolerance)
+BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, double tolerance,
+                         const BandTimes& times)
 {
     BandJudgement judged;
     judged.tolerance = tolerance;
-    judged.arrival = findArrival(track, stage, tolerance);
-    const auto length = static_cast<double>((stage.span.end - stage.span.start).count());
     judged.settles = beginsOutside(track, stage, tolerance);
+    if (judged.settles)
+        searchArrival(track.deviation, static_cast<double>(times.dwell.count()), judged);
+    else
+        judged.arrival = arrivalAtOnce(track, stage);
+    const auto length = static_cast<double>((stage.span.end - stage.span.start).count());
     if (judged.settles) {
         const auto allowed = static_cast<double>(stage.settleAllowed.count());
         judged.holdFromMs =
@@ -205,7 +263,7 @@ BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, doub
     }
     judged.missed = stage.ended && !track.deviation.empty() && !judged.arrival;
     judged.holdMs = length - judged.settlingMs;
-    BandWalk walk(tolerance);
+    BandWalk walk(tolerance, static_cast<double>(times.returnTime.count()));
     forEachPiece(track.deviation, judged.holdFromMs,
                  [&](double t0, double a, double t1, double b, bool joined) {
                      walk.piece(t0, a, t1, b, joined);

@@ -5,6 +5,7 @@
 #include "core/analysis/held_time.h"
 #include "core/analysis/target.h"
 #include "core/analysis/track.h"
+#include "core/model/batch.h"
 #include "core/model/cause.h"
 
 #include <optional>
@@ -16,23 +17,27 @@ namespace holdband::analysis {
 /// classified with this slack, K. Crossings, peaks and areas use the tolerance itself.
 inline constexpr double edgeSlack = 1e-6;
 
+/// Lengths are compared with a limit to the microsecond, ms: rounding must not decide.
+inline constexpr double lengthSlackMs = 1e-3;
+
 using holdband::Side;
 
 /// What ended an excursion.
 enum class Cut { cameBack, gap, stageEnd };
 
-/// A longest continuous stretch of covered hold time beyond one edge. Times in ms from the stage's
-/// start.
+/// From the beer's leaving the band by one edge to its last crossing back before it stayed inside
+/// for the return time, crossed the other edge, or a gap or the stage's end came. Times in ms from
+/// the stage's start.
 struct Excursion {
     Side side = Side::above;
     double startMs = 0.0; ///< ms from the stage's start
-    double endMs = 0.0;   ///< ms from the stage's start
+    double endMs = 0.0;   ///< ms from the stage's start: the last crossing back, or the cut
     double peak = 0.0;    ///< K beyond the edge
     double peakMs = 0.0;  ///< ms from the stage's start: where the peak is first
     double areaMs = 0.0;  ///< K·ms beyond the edge
     Cut cut = Cut::cameBack;
+    double outsideMs = 0.0; ///< ms: the sum of its stretches beyond the edge
 
-    double lengthMs() const { return endMs - startMs; }
     /// K beyond the edge, below 0 for the lower one.
     double signedPeak() const { return side == Side::above ? peak : -peak; }
     bool operator==(const Excursion&) const = default;
@@ -44,7 +49,8 @@ const Excursion* worstOf(const std::vector<Excursion>& excursions);
 /// The instants of an excursion of that stage.
 Span spanOf(const PlacedStage& stage, const Excursion& excursion);
 
-/// Where the beer first was inside the band.
+/// The first covered instant inside the band from which the beer stayed inside for the dwell. The
+/// look ahead ends early at a gap, the last reading or the stage's end.
 struct Arrival {
     double ms = 0.0;        ///< from the stage's start
     double deviation = 0.0; ///< K, at that instant
@@ -57,6 +63,8 @@ struct Arrival {
 struct BandJudgement : HeldTime {
     double tolerance = 0.0; ///< K
     std::optional<Arrival> arrival;
+    /// Stays inside the band before the arrival, each shorter than the dwell.
+    std::size_t visits = 0;
     bool settles = false; ///< began with a jump and outside the band
     bool missed = false;
     double holdFromMs = 0.0; ///< ms from the stage's start; covered time from here on is judged
@@ -72,8 +80,10 @@ struct StageTrack {
 
 StageTrack stageTrack(const Series& beer, Milliseconds gapLimit, const PlacedStage& stage);
 
-/// Judges the stage with the given tolerance (K, may be ≤ 0: then almost nothing is inside).
-BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, double tolerance);
+/// Judges the stage with the given tolerance (K, may be ≤ 0: then almost nothing is inside). Reads
+/// each piece once for the arrival and once for the rest.
+BandJudgement judgeStage(const StageTrack& track, const PlacedStage& stage, double tolerance,
+                         const BandTimes& times);
 
 /// How the beer moved to a new target. Figures are absent where the stage did not settle, or never
 /// arrived.

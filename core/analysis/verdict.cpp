@@ -25,7 +25,7 @@ BandTotals sumUp(const std::vector<BandJudgement>& stages)
     return totals;
 }
 
-/// The number of excursions that are at least as long as the shortest that counts. An excursion cut
+/// The number of excursions that are outside at least as long as the shortest that counts. One cut
 /// by a stage's end counts together with the one that continues it at once, on the same side, in
 /// the next stage.
 std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double ignoreShorterThanMs)
@@ -37,10 +37,10 @@ std::size_t countedExcursions(const std::vector<BandJudgement>& stages, double i
         const Excursion* cutAtEnd = nullptr;
         double cutMs = 0.0;
         for (const Excursion& excursion : stage.excursions) {
-            double length = excursion.lengthMs();
+            double length = excursion.outsideMs;
             if (carried && carried->side == excursion.side && excursion.startMs < atOnceMs)
                 length += carriedMs;
-            if (length >= ignoreShorterThanMs)
+            if (length >= ignoreShorterThanMs - lengthSlackMs)
                 ++counted;
             if (excursion.cut == Cut::stageEnd) {
                 cutAtEnd = &excursion;
@@ -66,19 +66,20 @@ Verdict decide(const Judging& judging, const JudgingSettings& settings)
 
 /// Judges every stage with its tolerance moved by `shift` (K). A tolerance is never below 0, where
 /// only a beer exactly on target is inside.
-Judging judgeAll(const JudgedBatch& batch, double shift, double ignoreShorterThanMs,
+Judging judgeAll(const JudgedBatch& batch, double shift, const JudgingRules& rules,
                  const JudgingSettings& settings)
 {
     Judging judging;
     for (std::size_t i = 0; i < batch.stages.size(); ++i) {
         const PlacedStage& stage = batch.stages[i];
         const double tolerance = std::max(0.0, stage.tolerance.kelvins() + shift);
-        judging.stages.push_back(judgeStage(batch.tracks[i], stage, tolerance));
+        judging.stages.push_back(judgeStage(batch.tracks[i], stage, tolerance, rules.bandTimes));
         if (judging.stages.back().missed)
             judging.missed.push_back(stage.label);
     }
     judging.totals = sumUp(judging.stages);
-    judging.totals.counted = countedExcursions(judging.stages, ignoreShorterThanMs);
+    judging.totals.counted =
+        countedExcursions(judging.stages, static_cast<double>(rules.ignoreShorterThan.count()));
     judging.verdict = decide(judging, settings);
     return judging;
 }
@@ -127,8 +128,7 @@ JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack>
     JudgedBatch batch;
     batch.stages = std::move(stages);
     batch.tracks = std::move(tracks);
-    const auto ignoreShorterThanMs = static_cast<double>(rules.ignoreShorterThan.count());
-    batch.asPlanned = judgeAll(batch, 0.0, ignoreShorterThanMs, settings);
+    batch.asPlanned = judgeAll(batch, 0.0, rules, settings);
     for (std::size_t i = 0; i < batch.stages.size(); ++i) {
         batch.statistics.push_back(describe(batch.tracks[i], batch.stages[i],
                                             batch.asPlanned.stages[i].holdFromMs, detail));
@@ -136,8 +136,8 @@ JudgedBatch judgeTracks(std::vector<PlacedStage> stages, std::vector<StageTrack>
     }
     if (rules.accuracy) {
         const double doubt = rules.accuracy->kelvins();
-        batch.tighter = judgeAll(batch, -doubt, ignoreShorterThanMs, settings);
-        batch.wider = judgeAll(batch, doubt, ignoreShorterThanMs, settings);
+        batch.tighter = judgeAll(batch, -doubt, rules, settings);
+        batch.wider = judgeAll(batch, doubt, rules, settings);
         batch.sure = howSure(batch, doubt);
     }
     return batch;

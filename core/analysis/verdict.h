@@ -27,7 +27,7 @@ struct StageExcursion {
 /// Sums over the stages of one judging.
 struct BandTotals : HeldTime {
     std::size_t excursions = 0;
-    std::size_t counted = 0;             ///< of these, at least as long as what is ignored
+    std::size_t counted = 0;             ///< of these, outside at least as long as what is ignored
     std::optional<StageExcursion> worst; ///< of all stages; absent without excursions
 
     /// K beyond an edge; 0 without excursions.
@@ -65,6 +65,7 @@ struct JudgingRules {
     Milliseconds gapLimit{0};
     std::optional<TemperatureDifference> accuracy; ///< u
     Milliseconds ignoreShorterThan{0};
+    BandTimes bandTimes;
     bool open = false;
 };
 

@@ -64,6 +64,16 @@ struct BeerUse {
     bool operator==(const BeerUse&) const = default;
 };
 
+/// When the beer has arrived in a band, and when an excursion is over.
+struct BandTimes {
+    /// The beer has arrived once it has stayed inside for this long; 0: as soon as it is inside.
+    Milliseconds dwell = std::chrono::minutes{60};
+    /// An excursion is over once the beer has been back inside for this long without a break.
+    Milliseconds returnTime = std::chrono::minutes{15};
+
+    bool operator==(const BandTimes&) const = default;
+};
+
 struct Batch {
     std::string name;
     std::string setup;
@@ -76,6 +86,7 @@ struct Batch {
     std::optional<TemperatureDifference> tolerance; ///< ±; absent only if each stage has its own
     std::optional<Milliseconds> gapLimit;
     Milliseconds ignoreShorterThan{0};
+    BandTimes bandTimes = {};
     std::optional<Gravity> originalGravity;
     std::optional<Gravity> finalGravity;
     Schedule schedule; ///< as first planned

@@ -71,6 +71,7 @@ inline analysis::RunInput runInput(const Batch& batch, Series beer, double gapMi
     if (accuracy)
         input.judging.accuracy = TemperatureDifference::kelvins(*accuracy);
     input.judging.ignoreShorterThan = batch.ignoreShorterThan;
+    input.judging.bandTimes = batch.bandTimes;
     input.judging.open = !batch.ended;
     input.concurrentBatches = {{input.span, 1.0}};
     return input;

@@ -101,9 +101,9 @@ TEST(HoldBand, BothEdgesWithinOnePiece)
     EXPECT_DOUBLE_EQ(stage.belowMs, 2 * hourMs);
     ASSERT_EQ(stage.excursions.size(), 2u);
     EXPECT_EQ(stage.excursions[0],
-              (Excursion{Side::above, 0, 2 * hourMs, 2, 0, 2 * hourMs, Cut::cameBack}));
+              (Excursion{Side::above, 0, 2 * hourMs, 2, 0, 2 * hourMs, Cut::cameBack, 2 * hourMs}));
     EXPECT_EQ(stage.excursions[1], (Excursion{Side::below, 4 * hourMs, 6 * hourMs, 2, 6 * hourMs,
-                                              2 * hourMs, Cut::stageEnd}));
+                                              2 * hourMs, Cut::stageEnd, 2 * hourMs}));
 }
 
 TEST(HoldBand, UpwardThroughBothEdgesInOrder)
@@ -192,10 +192,16 @@ Series shortReturn(int legMs)
 
 TEST(Excursions, AReturnOfLessThanAMillisecondDoesNotSplit)
 {
+    // With the shortest return that a batch can set.
+    Batch batch = batchOf({hold("Hold", 20)}, 3);
+    batch.bandTimes.returnTime = Milliseconds{0};
+    const auto excursions = [&](int legMs) {
+        return judged(batch, shortReturn(legMs), 60).asPlanned.totals.excursions;
+    };
     // Each way is 1.5 K, of which 0.5 K inside: a third of a leg. 2 × 1/3 ms is less than 1 ms.
-    EXPECT_EQ(judgeOne({hold("Hold", 20)}, 3, shortReturn(1), 60).excursions.size(), 1u);
+    EXPECT_EQ(excursions(1), 1u);
     // 2 × 2/3 ms is more.
-    EXPECT_EQ(judgeOne({hold("Hold", 20)}, 3, shortReturn(2), 60).excursions.size(), 2u);
+    EXPECT_EQ(excursions(2), 2u);
 }
 
 TEST(Excursions, PeakAndAreaAddUpOverPieces)
@@ -204,7 +210,7 @@ TEST(Excursions, PeakAndAreaAddUpOverPieces)
     const BandJudgement stage = judgeOne(
         {hold("Hold", 20)}, 6, series({{0, 20}, {1, 21}, {2, 23}, {3, 22}, {5, 21}, {6, 20}}), 120);
     ASSERT_EQ(stage.excursions.size(), 1u);
-    EXPECT_DOUBLE_EQ(stage.excursions[0].lengthMs(), 4 * hourMs);
+    EXPECT_DOUBLE_EQ(stage.excursions[0].outsideMs, 4 * hourMs);
     EXPECT_DOUBLE_EQ(stage.excursions[0].peak, 2.0);
     EXPECT_DOUBLE_EQ(stage.excursions[0].areaMs, 3.5 * hourMs);
 }

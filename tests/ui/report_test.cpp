@@ -122,7 +122,7 @@ TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
     const QString name = ui::shown(localIso(start, review->zone));
     EXPECT_EQ(value(rows, "Excursions", name, "side"), "above");
     EXPECT_EQ(value(rows, "Excursions", name, "lasted").toDouble(),
-              excursion.lengthMs() / 3'600'000.0);
+              excursion.outsideMs / 3'600'000.0);
     EXPECT_EQ(value(rows, "Computed from", "", "Logbook"), "small.holdband");
     EXPECT_THAT(value(rows, "Computed from", "", "Beer sensor").toStdString(),
                 HasSubstr("Loop beer, accurate to ± 0.36 °F"));

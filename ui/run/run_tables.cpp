@@ -46,7 +46,7 @@ std::vector<TableCell> excursionRow(const Excursion& excursion, Span span, const
         (cause.isEmpty() ? QString() : QStringLiteral(" · ") + cause);
     return {{above ? QStringLiteral("▲") : QStringLiteral("▼"), why, false},
             {shown(timeInRun(review, span.start)), why, false},
-            {lengthText(excursion.lengthMs()), why, false},
+            {lengthText(excursion.outsideMs), why, false},
             {peak, why, false}};
 }
 

@@ -226,7 +226,7 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     const std::string cause = causeText(causeOf(review, stage, excursion));
     std::string text =
         phrase.with(judged.stages[stage].label, words.time(span.start), words.time(span.end),
-                    spanText(which.lengthMs()), words.difference(which.peak),
+                    spanText(which.outsideMs), words.difference(which.peak),
                     words.degreeHours(which.areaMs / msPerHour)) +
         " " + endText(which.cut).text();
     if (!cause.empty())

@@ -94,7 +94,7 @@ std::vector<Cell> excursionRow(const RunReview& review, std::size_t stage, std::
     return {cells.instant(start),
             {above ? ui::Words::tr("▲ above") : ui::Words::tr("▼ below"),
              above ? ui::Words::tr("above") : ui::Words::tr("below")},
-            cells.length(excursion.lengthMs()),
+            cells.length(excursion.outsideMs),
             cells.pastEdge(excursion.peak),
             endCell(excursion),
             cause.empty() ? cells.absent() : cells.text(cause)};
