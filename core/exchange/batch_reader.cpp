@@ -129,6 +129,8 @@ void readBatch(Fields fields, Description& into)
     batch.tolerance = fields.difference("tolerance", 0.0);
     batch.gapLimit = fields.minutes("gap_limit_min");
     batch.ignoreShorterThan = fields.minutes("grace_min").value_or(Milliseconds{0});
+    batch.bandTimes.dwell = fields.minutes("dwell_min").value_or(batch.bandTimes.dwell);
+    batch.bandTimes.returnTime = fields.minutes("return_min").value_or(batch.bandTimes.returnTime);
     batch.originalGravity = readGravity(fields, "original_gravity");
     batch.finalGravity = readGravity(fields, "final_gravity");
     if (!fields.has("schedule"))

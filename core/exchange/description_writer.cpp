@@ -218,6 +218,8 @@ Json batchJson(const Batch& batch)
     if (batch.gapLimit)
         json["gap_limit_min"] = minutesOf(*batch.gapLimit);
     json["grace_min"] = minutesOf(batch.ignoreShorterThan);
+    json["dwell_min"] = minutesOf(batch.bandTimes.dwell);
+    json["return_min"] = minutesOf(batch.bandTimes.returnTime);
     if (batch.originalGravity)
         json["original_gravity"] = batch.originalGravity->specific();
     if (batch.finalGravity)

@@ -265,6 +265,7 @@ Done addBeer(const store::LogbookFile& logbook, const Snapshot& snapshot, const 
     judging.accuracy = beerAccuracy(snapshot, batch, input.span);
     judging.gapLimit = gapLimitOf(batch, judging.beer, input.span);
     judging.ignoreShorterThan = batch.ignoreShorterThan;
+    judging.bandTimes = batch.bandTimes;
     judging.open = !batch.ended;
     judging.leftOut = leftOutOf(snapshot, batch, input.span);
     if (judging.leftOut.empty())

@@ -209,6 +209,7 @@ Batch batch()
     result.tolerance = kelvins(0.01, 5);
     result.gapLimit = optionally([] { return Milliseconds{between(1, 90'000'000)}; });
     result.ignoreShorterThan = Milliseconds{between(0, 90'000'000)};
+    result.bandTimes = {Milliseconds{between(0, 90'000'000)}, Milliseconds{between(0, 90'000'000)}};
     result.originalGravity = optionally([] { return Gravity::specific(number(1.0, 1.15)); });
     result.finalGravity = optionally([] { return Gravity::specific(number(0.99, 1.1)); });
     result.schedule = schedule();

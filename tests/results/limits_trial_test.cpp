@@ -89,6 +89,34 @@ TEST(LimitsTrial, AWiderBandAShortestExcursionAndAGapLimitByHand)
         << "a trial has no lasting effect";
 }
 
+TEST(LimitsTrial, ADwellAndAReturnByHand)
+{
+    // 20 ± 1 from 23: inside from 2/3 h on for half an hour, out 1:10–1:30, in for good. Above
+    // 5:15–5:45 and 6:15–6:45.
+    const RunReview review = reviewOf(batchOf({hold("Hold", 20.0)}, 10.0),
+                                      series({{0, 23},
+                                              {1, 20},
+                                              {4 / 3.0, 22},
+                                              {5 / 3.0, 20},
+                                              {5, 20},
+                                              {5.5, 22},
+                                              {6, 20},
+                                              {6.5, 22},
+                                              {7, 20},
+                                              {10, 20}}),
+                                      240.0);
+    const Limits own = results::limitsOf(review);
+    EXPECT_EQ(own.bandTimes, BandTimes{});
+    EXPECT_EQ(review.figures.judged.asPlanned.totals.excursions, 2u);
+    EXPECT_NEAR(review.figures.judged.asPlanned.totals.settlingMs, 1.5 * hourMs, 1e-3);
+    Limits limits = own;
+    limits.bandTimes = {std::chrono::minutes{30}, std::chrono::minutes{31}};
+    const analysis::BandTotals tried = tryLimits(review, limits).judged.asPlanned.totals;
+    EXPECT_NEAR(tried.settlingMs, 2 / 3.0 * hourMs, 1e-3);
+    EXPECT_EQ(tried.excursions, 2u) << "1:10–1:30, and both of the afternoon as one";
+    EXPECT_NEAR(tried.aboveMs, 4 / 3.0 * hourMs, 1e-3);
+}
+
 TEST(LimitsTrial, StagesHaveTheirOwnToleranceUntilOneIsTried)
 {
     Batch batch = batchOf({hold("A", 20.0, 2.0), hold("B", 20.0)}, 4.0);
@@ -192,8 +220,10 @@ protected:
 TEST_F(SavedLimits, ApplyToTheBatchAndAreUndoneAsOneChange)
 {
     const Batch before = *store::readBatch(*m_logbook, "Ale 2");
-    const Limits limits{TemperatureDifference::kelvins(1.5), std::chrono::minutes{20},
-                        std::chrono::minutes{45}};
+    const Limits limits{TemperatureDifference::kelvins(1.5),
+                        std::chrono::minutes{20},
+                        std::chrono::minutes{45},
+                        {std::chrono::minutes{90}, std::chrono::minutes{5}}};
     const Done stored = save(limits);
     ASSERT_TRUE(stored) << stored.error().sentence();
     const auto run = results::reviewRun(*m_logbook, "Ale 2");
@@ -221,6 +251,9 @@ TEST_F(SavedLimits, RefusesInvalidLimits)
     EXPECT_EQ(save({{}, std::chrono::minutes{-1}, {}}).error().what,
               "the time below which excursions are ignored can't be negative");
     EXPECT_EQ(save({{}, {}, Milliseconds{0}}).error().what, "a gap limit must be above 0");
+    EXPECT_EQ(save({{}, {}, {}, {std::chrono::minutes{-1}, Milliseconds{0}}}).error().what,
+              "the time inside after which the beer is settled, or an excursion ends, can't be "
+              "negative");
     EXPECT_EQ(undoText(*m_logbook), "loaded d.json");
 }
 

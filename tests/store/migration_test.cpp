@@ -1,6 +1,8 @@
 // A logbook of the first format is migrated with all its contents, also by readers, and a copy of
 // the original is made.
+#include "core/store/history/history.h"
 #include "core/store/records/causes.h"
+#include "core/store/records/judging_notice.h"
 #include "core/store/records/weighing.h"
 #include "core/store/safety/backup.h"
 #include "core/store/safety/seal.h"
@@ -96,6 +98,8 @@ void forgetBlocks(const std::string& path, const std::string& more = {})
     ASSERT_TRUE(
         (*database)->execute("DROP TABLE block_checksums; ALTER TABLE acts DROP COLUMN arguments; "
                              "ALTER TABLE acts RENAME COLUMN verb TO what; "
+                             "ALTER TABLE batches DROP COLUMN dwell_ms; "
+                             "ALTER TABLE batches DROP COLUMN return_ms; "
                              "PRAGMA user_version = 4; " +
                              more));
     ASSERT_TRUE(store::renewSeal(**database));
@@ -234,6 +238,50 @@ TEST_F(Migration, OfTheThirdFormatGainsWeights)
     ASSERT_TRUE(change->commit());
     EXPECT_EQ(*store::readWeighing(**logbook), weighing);
     EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
+}
+
+TEST_F(Migration, OfTheSixthFormatJudgesByTheUsualTimesAndTellsItOnce)
+{
+    makeOldLogbook();
+    {
+        auto database = store::Database::open(path(), store::Access::write, false);
+        ASSERT_TRUE(database);
+        ASSERT_TRUE(store::migrate(**database, std::span(store::schemaSteps()).first(6)));
+        ASSERT_TRUE(store::renewSeal(**database));
+    }
+    auto logbook = store::LogbookFile::open(path(), store::Access::write, [] { return someday; });
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    EXPECT_TRUE(std::filesystem::exists(path() + ".format6.backup"));
+    expectEverything(**logbook);
+    Batch batch = *store::readBatch(**logbook, "Ale");
+    EXPECT_EQ(batch.bandTimes, (BandTimes{std::chrono::minutes{60}, std::chrono::minutes{15}}));
+    // One that is pitched after the migration was never judged by the rules before.
+    batch.name = "Ale 2";
+    auto change = store::Change::begin(**logbook, saying("pitched"));
+    ASSERT_TRUE(store::addBatch(*change, batch));
+    ASSERT_TRUE(change->commit());
+    const auto before = store::batchesJudgedBefore(**logbook);
+    ASSERT_TRUE(before);
+    EXPECT_EQ(*before, std::optional(std::vector<std::string>{"Ale"}));
+    const std::size_t entries = store::readHistoryEntries(**logbook)->size();
+    ASSERT_TRUE(store::noteJudgingTold(**logbook));
+    EXPECT_EQ(*store::batchesJudgedBefore(**logbook), std::nullopt);
+    EXPECT_EQ(store::readHistoryEntries(**logbook)->size(), entries);
+    EXPECT_EQ(*store::findDamage(**logbook), std::vector<std::string>{});
+}
+
+TEST_F(Migration, TellsNothingInALogbookWithoutOlderBatches)
+{
+    EXPECT_EQ(*store::batchesJudgedBefore(*create()), std::nullopt);
+    {
+        auto database = store::Database::open(path("old.holdband"), store::Access::write, true);
+        ASSERT_TRUE(database);
+        ASSERT_TRUE(store::migrate(**database, std::span(store::schemaSteps()).first(6)));
+        ASSERT_TRUE(store::renewSeal(**database));
+    }
+    const auto old = store::LogbookFile::open(path("old.holdband"), store::Access::write);
+    ASSERT_TRUE(old) << old.error().sentence();
+    EXPECT_EQ(*store::batchesJudgedBefore(**old), std::nullopt);
 }
 
 TEST_F(Migration, DoesNotSealDamagedData)

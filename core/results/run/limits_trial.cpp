@@ -53,6 +53,9 @@ Done checkLimits(const Limits& limits)
     if (limits.ignoreShorterThan < Milliseconds{0})
         return dataProblem(
             Phrase::tr("the time below which excursions are ignored can't be negative"));
+    if (limits.bandTimes.dwell < Milliseconds{0} || limits.bandTimes.returnTime < Milliseconds{0})
+        return dataProblem(Phrase::tr("the time inside after which the beer is settled, or an "
+                                      "excursion ends, can't be negative"));
     if (limits.gapLimit && *limits.gapLimit <= Milliseconds{0})
         return dataProblem(Phrase::tr("a gap limit must be above 0"));
     return {};
@@ -64,6 +67,7 @@ Limits limitsOf(const RunReview& review)
 {
     Limits limits;
     limits.ignoreShorterThan = review.input.judging.ignoreShorterThan;
+    limits.bandTimes = review.input.judging.bandTimes;
     limits.gapLimit = review.batch().gapLimit;
     const auto& stages = review.figures.judged.stages;
     const bool one = std::all_of(stages.begin(), stages.end(), [&](const PlacedStage& stage) {
@@ -80,6 +84,7 @@ LimitsTrial tryLimits(const RunReview& review, const Limits& limits)
 {
     JudgingRules rules = review.input.judging;
     rules.ignoreShorterThan = limits.ignoreShorterThan;
+    rules.bandTimes = limits.bandTimes;
     rules.gapLimit = gapLimitOf(review, limits);
     LimitsTrial trial;
     trial.judged =
@@ -110,6 +115,7 @@ Done saveLimits(const store::Change& change, const std::string& name, const Limi
             replaceTolerances(planned.schedule);
     }
     batch->ignoreShorterThan = limits.ignoreShorterThan;
+    batch->bandTimes = limits.bandTimes;
     batch->gapLimit = limits.gapLimit;
     return store::updateBatch(change, name, *batch);
 }

@@ -1,5 +1,6 @@
 // Tries other limits on a run without changing the record: the same judging with another tolerance,
-// gap limit or shortest excursion that counts. Needs no store and may be called from any thread.
+// gap limit, shortest excursion that counts, or time inside that ends settling or an excursion.
+// Needs no store and may be called from any thread.
 #pragma once
 
 #include "core/results/run/run_review.h"
@@ -13,6 +14,7 @@ struct Limits {
     std::optional<TemperatureDifference> tolerance;
     Milliseconds ignoreShorterThan{0};
     std::optional<Milliseconds> gapLimit; ///< absent: by default, from the readings
+    BandTimes bandTimes = {};
 
     bool operator==(const Limits&) const = default;
 };
@@ -35,7 +37,7 @@ store::HistoryEntry limitsEntry(const std::string& batch);
 
 /// Saves the limits in the batch: a tolerance replaces those of all stages, of the plan and of its
 /// changes. Problem (data): no such batch, or an invalid limit (a tolerance of 0, a negative
-/// shortest excursion, a gap limit of 0).
+/// shortest excursion or time inside, a gap limit of 0).
 Done saveLimits(const store::Change& change, const std::string& batch, const Limits& limits);
 
 } // namespace holdband::results

@@ -48,6 +48,7 @@ Provenance begunProvenance(const RunReview& review)
     provenance.gapLimit = review.input.judging.gapLimit;
     provenance.usualGapLimit = !batch.gapLimit;
     provenance.ignoreShorterThan = batch.ignoreShorterThan;
+    provenance.bandTimes = batch.bandTimes;
     provenance.coverageNeeded = review.input.settings.coverageNeeded;
     return provenance;
 }

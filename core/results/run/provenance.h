@@ -29,6 +29,7 @@ struct Provenance {
     /// Derived from the intervals between the readings, not set in the batch.
     bool usualGapLimit = true;
     Milliseconds ignoreShorterThan{0};
+    BandTimes bandTimes;
     double coverageNeeded = 0.0; ///< a fraction
 };
 

@@ -32,6 +32,7 @@ Batch batchFrom(const Statement& row)
     batch.vessel = row.text(13);
     if (!row.isNull(14))
         batch.splitFrom = row.text(14);
+    batch.bandTimes = {Milliseconds{row.integer(15)}, Milliseconds{row.integer(16)}};
     return batch;
 }
 
@@ -163,14 +164,17 @@ Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
         database,
         "UPDATE batches SET name = ?, setup = ?, volume_l = ?, pitched = ?, ended = ?, "
         "beer_sensor = ?, ambient_sensor = ?, tolerance_k = ?, gap_limit_ms = ?, grace_ms = ?, "
-        "original_gravity = ?, final_gravity = ?, vessel = ?, split_from = ? WHERE id = ?",
+        "original_gravity = ?, final_gravity = ?, vessel = ?, split_from = ?, dwell_ms = ?, "
+        "return_ms = ? WHERE id = ?",
         std::string_view(batch.name), named->setup,
         batch.volume ? std::optional(batch.volume->litres()) : std::nullopt, toMs(batch.pitched),
         msOf(batch.ended), named->beer, named->ambient, storedNumber(batch.tolerance),
         batch.gapLimit ? std::optional<std::int64_t>(batch.gapLimit->count()) : std::nullopt,
         static_cast<std::int64_t>(batch.ignoreShorterThan.count()),
         storedNumber(batch.originalGravity), storedNumber(batch.finalGravity),
-        std::string_view(batch.vessel), named->splitFrom, id);
+        std::string_view(batch.vessel), named->splitFrom,
+        static_cast<std::int64_t>(batch.bandTimes.dwell.count()),
+        static_cast<std::int64_t>(batch.bandTimes.returnTime.count()), id);
 }
 
 } // namespace
@@ -183,7 +187,7 @@ Result<std::vector<Batch>> readBatches(const LogbookFile& logbook)
         query(database,
               "SELECT b.id, b.name, u.name, b.volume_l, b.pitched, b.ended, s.name, a.name, "
               "b.tolerance_k, b.gap_limit_ms, b.grace_ms, b.original_gravity, b.final_gravity, "
-              "b.vessel, o.name "
+              "b.vessel, o.name, b.dwell_ms, b.return_ms "
               "FROM batches b JOIN setups u ON u.id = b.setup "
               "JOIN sensors s ON s.id = b.beer_sensor "
               "LEFT JOIN sensors a ON a.id = b.ambient_sensor "

@@ -75,6 +75,10 @@ Done checkPlan(const Batch& batch)
         return dataProblem(
             Phrase::tr("the time below which excursions are ignored must be 0 minutes or more"),
             place);
+    if (batch.bandTimes.dwell.count() < 0 || batch.bandTimes.returnTime.count() < 0)
+        return dataProblem(Phrase::tr("the time inside after which the beer is settled, or an "
+                                      "excursion ends, must be 0 minutes or more"),
+                           place);
     for (std::size_t i = 0; i < batch.schedule.size(); ++i) {
         if (Done checked = checkStage(batch, i); !checked)
             return checked;

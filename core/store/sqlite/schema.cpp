@@ -1,15 +1,16 @@
 #include "core/store/sqlite/schema.h"
 
 #include "core/store/sqlite/schema_steps.h" // generated from resources/schema by the build
+#include "core/store/sqlite/transaction.h"
 #include "core/text/phrase.h"
 
 namespace holdband::store {
 
 const std::vector<SchemaStep>& schemaSteps()
 {
-    static const std::vector<SchemaStep> steps{{1, schemaStep0001}, {2, schemaStep0002},
-                                               {3, schemaStep0003}, {4, schemaStep0004},
-                                               {5, schemaStep0005}, {6, schemaStep0006}};
+    static const std::vector<SchemaStep> steps{
+        {1, schemaStep0001}, {2, schemaStep0002}, {3, schemaStep0003}, {4, schemaStep0004},
+        {5, schemaStep0005}, {6, schemaStep0006}, {7, schemaStep0007}};
     return steps;
 }
 
