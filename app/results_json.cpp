@@ -2,6 +2,7 @@
 
 #include "app/json_values.h"
 #include "core/results/run/causes.h"
+#include "core/results/run/sampling_text.h"
 #include "core/text/times.h"
 
 namespace holdband::app {
@@ -20,8 +21,13 @@ Json instant(const std::optional<Instant>& at)
     return at ? Json(rfc3339Utc(*at)) : Json(nullptr);
 }
 
-Json excursionJson(const analysis::Excursion& excursion, Span span, const ExcursionCause* cause)
+Json excursionJson(const results::RunReview& review, std::size_t stage, std::size_t index)
 {
+    const analysis::JudgedBatch& judged = review.figures.judged;
+    const analysis::Excursion& excursion = judged.asPlanned.stages[stage].excursions[index];
+    const Span span = spanOf(judged.stages[stage], excursion);
+    const ExcursionCause* cause = results::causeOf(review, stage, index);
+    const analysis::SamplingDoubt hidden = results::samplingDoubtOf(judged, stage, excursion);
     const char* cut = excursion.cut == analysis::Cut::gap        ? "gap"
                       : excursion.cut == analysis::Cut::stageEnd ? "stage end"
                                                                  : "";
@@ -32,6 +38,8 @@ Json excursionJson(const analysis::Excursion& excursion, Span span, const Excurs
         {"hours", hours(excursion.outsideMs)},
         {"peak_c", excursion.peak},
         {"area_ch", hours(excursion.areaMs)},
+        {"log_hides_c", hidden.peak},
+        {"log_hides_h", hours(hidden.lengthMs)},
         {"cut", cut},
         {"cause", cause && cause->cause ? Json(results::causeName(*cause->cause)) : Json(nullptr)},
         {"note", cause ? cause->note : std::string()}};
@@ -89,9 +97,7 @@ Json stageJson(const results::RunReview& review, std::size_t i)
         figures.ratePerMs ? Json(*figures.ratePerMs * msPerHour) : Json(nullptr);
     json["excursions"] = Json::array();
     for (std::size_t k = 0; k < judged.excursions.size(); ++k)
-        json["excursions"].push_back(excursionJson(judged.excursions[k],
-                                                   spanOf(stage, judged.excursions[k]),
-                                                   results::causeOf(review, i, k)));
+        json["excursions"].push_back(excursionJson(review, i, k));
     return json;
 }
 

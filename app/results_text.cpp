@@ -65,7 +65,7 @@ std::string stagesTable(const RunReview& review)
 std::string excursionsTable(const RunReview& review)
 {
     const analysis::JudgedBatch& judged = review.figures.judged;
-    Table table({"excursion", "side", "lasted", "worst past edge", "ended by", "cause"});
+    Table table({"excursion", "side", "outside", "worst past edge", "ended by", "cause"});
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         const auto& excursions = judged.asPlanned.stages[i].excursions;
         for (std::size_t k = 0; k < excursions.size(); ++k) {

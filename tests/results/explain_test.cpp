@@ -80,14 +80,21 @@ TEST(Explain, TimesOfTheWorkedExample)
               "Hold time between readings at most 1 h 30 min apart (three times the usual "
               "interval, 2 h at most), over all hold time: 8 h of 10 h = 80.0 %.");
     EXPECT_EQ(worked(Figure::excursions),
-              "Unbroken stretches of covered hold time beyond one edge of the band: 2 (1 above, 1 "
-              "below). Each counts, however short.");
+              "How often the beer left the band in covered hold time: 2 (1 above, 1 below). Each "
+              "ends once the beer has been back inside for 15 min; shorter returns are part of it, "
+              "though their time is not counted as outside. Each counts, however short.");
     // hour(0) is 2026-02-25 06:13:20 UTC; the excursion lasts from 1:30 to 3:30.
-    EXPECT_EQ(worked(Figure::worst), "The furthest past an edge of the band: 1 °C above in Hold, "
-                                     "between 25 Feb 07:43 and 25 Feb 09:43.");
-    EXPECT_EQ(worked(Figure::worst, UnitSystem::us),
-              "The furthest past an edge of the band: 1.8 °F above in Hold, between 25 Feb 07:43 "
-              "and 25 Feb 09:43.");
+    // At the peak, 22 °C at 3:00, the hour after it falls by 2 K, half of which the log can hide.
+    // The edge is passed between 1:00 and 2:00 and between 3:00 and 4:00, known to half an hour
+    // each.
+    EXPECT_EQ(worked(Figure::worst),
+              "The furthest past an edge of the band: 1 °C above in Hold, between 25 Feb 07:43 and "
+              "25 Feb 09:43. The log's 1 h between readings can hide up to 1 °C more at the "
+              "peak, and the length is only known to ±1 h.");
+    EXPECT_THAT(worked(Figure::worst, UnitSystem::us),
+                StartsWith("The furthest past an edge of the band: 1.8 °F above in Hold, between "
+                           "25 Feb 07:43 and 25 Feb 09:43. The log's 1 h between readings can hide "
+                           "up to 1.8 °F more"));
 }
 
 TEST(Explain, DeviationsOfTheWorkedExample)
@@ -158,8 +165,8 @@ TEST(Explain, SettlingAndTheCrash)
 {
     const RunReview review = reviewOf(crashInput());
     EXPECT_EQ(explain(review, Figure::settling),
-              "Recorded time from a stage's start until the beer first came into its band, where "
-              "the target jumped; it is not judged: Crash 2 h 48 min.");
+              "Recorded time from a stage's start until the beer came into its band and stayed for "
+              "1 h, where the target jumped; it is not judged: Crash 2 h 48 min.");
     EXPECT_THAT(explain(review, Figure::beforeCrash),
                 ::testing::AllOf(StartsWith("The crash begins with Crash, 25 Feb 10:13. "),
                                  HasSubstr("0.40 kWh (0.39 – 0.41) in 4 h.")));
@@ -178,9 +185,9 @@ TEST(Explain, StagesHaveExplanations)
 {
     const RunReview review = reviewOf(crashInput());
     EXPECT_EQ(explainStage(review, 1, StageFigure::settledIn),
-              "From the stage's start, 25 Feb 10:13, until the beer first came into the band: 2 h "
-              "48 min on the clock. 2 h 48 min of it are covered and not judged; time without data "
-              "counts as hold time.");
+              "From the stage's start, 25 Feb 10:13, until the beer came into the band and stayed "
+              "for 1 h: 2 h 48 min on the clock. 2 h 48 min of it are covered and not judged; time "
+              "without data counts as hold time.");
     EXPECT_EQ(explainStage(review, 1, StageFigure::settlingRate),
               "How fast the beer came to the band: from +15 °C to +1 °C off the target in 2 h 48 "
               "min = 5 °C an hour.");
@@ -200,7 +207,69 @@ TEST(Explain, StagesHaveExplanations)
                            "1 °C past the edge, "));
     EXPECT_EQ(explainExcursion(out, 0, 1),
               "Below the band of Hold from 25 Feb 11:43 to 25 Feb 12:43, 1 h: at most 0.5 °C past "
-              "the edge, 0.25 °C·h beyond it in all. It ended when the beer came back.");
+              "the edge, 0.25 °C·h beyond it in all. It ended when the beer came back. The log's 1 "
+              "h between readings can hide up to 0.5 °C more at the peak, and the length is only "
+              "known to ±1 h.");
+}
+
+/// 23 °C, in the band from 0:40 to 1:10 and from 1:30 on; above again from 5:30 to 6:30 and, 10 min
+/// later, from 6:40 to 7:00.
+analysis::RunInput arrivingInput(BandTimes times)
+{
+    Batch batch = batchOf({hold("Hold", 20.0)}, 10.0);
+    batch.bandTimes = times;
+    const auto at = [](int minutes) { return minutes / 60.0; };
+    return runInput(batch,
+                    series({{0, 23},
+                            {1, 20},
+                            {at(80), 22},
+                            {at(100), 20},
+                            {5, 20},
+                            {6, 22},
+                            {at(390), 21},
+                            {at(395), 20.5},
+                            {at(400), 21},
+                            {at(410), 22},
+                            {at(420), 21},
+                            {at(430), 20},
+                            {10, 20}}),
+                    240.0);
+}
+
+TEST(Explain, TheDwellAndTheReturnAreThoseOfTheBatch)
+{
+    const RunReview usual = reviewOf(arrivingInput({}));
+    EXPECT_THAT(explainStage(usual, 0, StageFigure::settledIn),
+                StartsWith("From the stage's start, 25 Feb 06:13, until the beer came into the "
+                           "band and stayed for 1 h: 1 h 30 min on the clock. Before that it was "
+                           "inside once for less. "));
+    // Above 5:30–6:30 and 6:40–7:00: 1 h 20 min of 1 h 30 min.
+    EXPECT_THAT(explainExcursion(usual, 0, 0),
+                StartsWith("Above the band of Hold from 25 Feb 11:43 to 25 Feb 13:13, outside for "
+                           "1 h 20 min of it: at most 1 °C past the edge, "));
+    EXPECT_THAT(explain(usual, Figure::excursions), StartsWith("How often the beer left the band "
+                                                               "in covered hold time: 1 (1 above, "
+                                                               "0 below). Each ends once the beer "
+                                                               "has been back inside for 15 min;"));
+    const RunReview without = reviewOf(arrivingInput({Milliseconds{0}, Milliseconds{0}}));
+    EXPECT_THAT(explainStage(without, 0, StageFigure::settledIn),
+                StartsWith("From the stage's start, 25 Feb 06:13, until the beer first came into "
+                           "the band: 40 min on the clock. "));
+    EXPECT_EQ(explain(without, Figure::settling),
+              "Recorded time from a stage's start until the beer first came into its band, where "
+              "the target jumped; it is not judged: Hold 40 min.");
+    EXPECT_THAT(explain(without, Figure::excursions),
+                HasSubstr("3 (3 above, 0 below). Each ends as soon as the beer is back inside. "));
+}
+
+TEST(Explain, AMissedStageThatWasVisitedSaysHowOften)
+{
+    // Inside from 0:40 to 1:10 only.
+    const RunReview review = reviewOf(
+        runInput(batchOf({hold("Hold", 20.0)}, 2.0), series({{0, 23}, {1, 20}, {2, 26}}), 240.0));
+    EXPECT_EQ(explainStage(review, 0, StageFigure::settledIn),
+              "The beer came into the band of Hold once, but did not stay for 1 h: its target was "
+              "missed.");
 }
 
 TEST(Explain, GravitiesNameTheirFormula)

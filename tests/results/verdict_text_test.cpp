@@ -76,8 +76,12 @@ TEST(VerdictText, DifferencesAreDifferencesInFahrenheitToo)
     const ShownVerdict shown = shownVerdict(oneHold(10), workedSeries(), 0.5, fahrenheit);
     EXPECT_EQ(shown.words.headline,
               "Left the band twice: 3 h of 8 h held (37.5 %), worst 1.8 °F past the edge");
-    EXPECT_EQ(shown.words.detail, "Sure: it also leaves the band widened by the sensor's ±0.9 °F. "
-                                  "Covered 80.0 % of the hold time (no data for 2 h).");
+    // The beer falls by 2 K in the hour after the peak: the log can hide half of that.
+    EXPECT_EQ(
+        shown.words.detail,
+        "Sure: it also leaves the band widened by the sensor's ±0.9 °F. The log's 1 h between "
+        "readings can hide up to 1.8 °F more than the worst that was read. Covered 80.0 % of "
+        "the hold time (no data for 2 h).");
     EXPECT_EQ(shownVerdict(oneHold(2), hourly({20, 20, 20}), {}, fahrenheit).words.headline,
               "Stayed in the band of ±1.8 °F for all of the 2 h on target and recorded");
 }
@@ -142,6 +146,36 @@ TEST(VerdictText, MissedOneOrSeveralTargets)
               "So far: missed the target of A: the beer never came into its band");
 }
 
+TEST(VerdictText, AMissedTargetThatWasVisitedNamesTheDwell)
+{
+    // 23 → 20 → 26: inside from 0:40 to 1:10 only.
+    EXPECT_EQ(shownVerdict(oneHold(2), hourly({23, 20, 26}), {}).words.headline,
+              "Missed the target of Hold: the beer never stayed in its band for 1 h");
+    const Batch two = batchOf({hold("A", 20.0, 2.0), hold("B", 10.0)}, 4.0);
+    EXPECT_EQ(shownVerdict(two, hourly({23, 20, 26, 26, 26}), {}).words.headline,
+              "Missed the targets of A and B: the beer never stayed in their bands for 1 h");
+}
+
+TEST(VerdictText, WhatTheLogCanHideIsSaidWhereItIsNotable)
+{
+    const auto detail = [](double peak, const results::VerdictFormat& format) {
+        return shownVerdict(oneHold(4), hourly({20.9, 20.9, peak, 20.9, 20.9}), {}, format)
+            .words.detail;
+    };
+    // 0.3 K an hour beside the peak: 0.15 K, more than a tenth of the tolerance of 1 K.
+    EXPECT_NE(detail(21.2, fahrenheit)
+                  .find(" The log's 1 h between readings can hide up to 0.3 °F "
+                        "more than the worst that was read. "),
+              std::string::npos)
+        << detail(21.2, fahrenheit);
+    // 0.15 K an hour: 0.075 K.
+    EXPECT_EQ(detail(21.05, inCelsius).find("hide"), std::string::npos);
+    EXPECT_EQ(
+        shownVerdict(oneHold(4), hourly({20, 20, 20.9, 20, 20}), {}).words.detail.find("hide"),
+        std::string::npos)
+        << "without an excursion there is no worst";
+}
+
 TEST(VerdictText, ALeftBandAlsoNamesMissedTargets)
 {
     const ShownVerdict shown =
@@ -181,7 +215,7 @@ TEST(VerdictText, NotEnoughDataYetNamesHowMuchToLog)
     const ShownVerdict settling = shownVerdict(oneHold({}), hourly({30, 29, 28}), 0.5);
     EXPECT_EQ(settling.words.headline,
               "So far: not enough data: there is no hold time to judge yet; it begins when the "
-              "beer comes into the band of Hold");
+              "beer is settled in the band of Hold");
     EXPECT_EQ(settling.words.detail, "Settling, 2 h, is not judged.");
     EXPECT_EQ(settling.mark, "…");
 }

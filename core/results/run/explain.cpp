@@ -1,6 +1,7 @@
 #include "core/results/run/explain.h"
 
 #include "core/results/run/explain_band.h"
+#include "core/text/durations.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
@@ -21,8 +22,7 @@ Held heldOf(const JudgedBatch& judged)
 PlacedExcursion worstOf(const JudgedBatch& judged)
 {
     const auto& worst = judged.asPlanned.totals.worst;
-    return worst ? PlacedExcursion{&judged.stages[worst->stage], &worst->excursion}
-                 : PlacedExcursion{};
+    return worst ? PlacedExcursion{worst->stage, &worst->excursion} : PlacedExcursion{};
 }
 
 std::vector<PlacedExcursion> excursionsOf(const JudgedBatch& judged)
@@ -30,13 +30,27 @@ std::vector<PlacedExcursion> excursionsOf(const JudgedBatch& judged)
     std::vector<PlacedExcursion> all;
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
         for (const analysis::Excursion& excursion : judged.asPlanned.stages[i].excursions)
-            all.push_back({&judged.stages[i], &excursion});
+            all.push_back({i, &excursion});
     }
     return all;
 }
 
-std::string settling(const JudgedBatch& judged)
+/// The rule, and the sum over the stages.
+std::string settlingSum(const ExplainText& words, const std::string& parts)
 {
+    const Milliseconds dwell = words.review().input.judging.bandTimes.dwell;
+    if (dwell <= Milliseconds{0})
+        return Phrase::tr("Recorded time from a stage's start until the beer first came into its "
+                          "band, where the target jumped; it is not judged: %1.")
+            .with(parts);
+    return Phrase::tr("Recorded time from a stage's start until the beer came into its band and "
+                      "stayed for %1, where the target jumped; it is not judged: %2.")
+        .with(durationText(dwell, words.sign()), parts);
+}
+
+std::string settling(const ExplainText& words)
+{
+    const JudgedBatch& judged = words.review().figures.judged;
     std::string parts;
     std::size_t count = 0;
     for (std::size_t i = 0; i < judged.stages.size(); ++i) {
@@ -51,9 +65,7 @@ std::string settling(const JudgedBatch& judged)
                           "already or there is no data.");
     if (count > 1)
         parts += " = " + spanText(judged.asPlanned.totals.settlingMs);
-    return Phrase::tr("Recorded time from a stage's start until the beer first came into its band, "
-                      "where the target jumped; it is not judged: %1.")
-        .with(parts);
+    return settlingSum(words, parts);
 }
 
 std::string certainty(const ExplainText& words)
@@ -98,7 +110,7 @@ std::string explain(const RunReview& review, Figure figure, char decimalSign)
     case Figure::worst:
         return worstWords(words, held, worstOf(judged));
     case Figure::settling:
-        return settling(judged);
+        return settling(words);
     case Figure::coverage:
         return coverageWords(words, held);
     case Figure::certainty:

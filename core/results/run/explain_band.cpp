@@ -1,5 +1,6 @@
 #include "core/results/run/explain_band.h"
 
+#include "core/results/run/sampling_text.h"
 #include "core/text/durations.h"
 #include "core/text/phrase.h"
 
@@ -72,6 +73,21 @@ std::string coverageWords(const ExplainText& words, const Held& held)
                      spanText(held.holdMs), words.share(*held.coverage()));
 }
 
+namespace {
+
+/// When an excursion is over, with the batch's own return.
+std::string endRule(const ExplainText& words)
+{
+    const Milliseconds back = words.review().input.judging.bandTimes.returnTime;
+    if (back <= Milliseconds{0})
+        return Phrase::tr("Each ends as soon as the beer is back inside.");
+    return Phrase::tr("Each ends once the beer has been back inside for %1; shorter returns are "
+                      "part of it, though their time is not counted as outside.")
+        .with(durationText(back, words.sign()));
+}
+
+} // namespace
+
 std::string excursionText(const ExplainText& words, const Held& held,
                           const std::vector<PlacedExcursion>& excursions)
 {
@@ -84,12 +100,12 @@ std::string excursionText(const ExplainText& words, const Held& held,
     const std::string count = std::to_string(excursions.size());
     const std::string text =
         excursions.empty()
-            ? Phrase::tr("Unbroken stretches of covered hold time beyond one edge of the band: %1.")
-                  .with(count)
-            : Phrase::tr("Unbroken stretches of covered hold time beyond one edge of the band: %1 "
-                         "(%2 above, %3 below).")
-                  .with(count, std::to_string(above),
-                        std::to_string(excursions.size() - static_cast<std::size_t>(above)));
+            ? Phrase::tr("How often the beer left the band in covered hold time: %1.").with(count)
+            : Phrase::tr("How often the beer left the band in covered hold time: %1 (%2 above, %3 "
+                         "below).")
+                      .with(count, std::to_string(above),
+                            std::to_string(excursions.size() - static_cast<std::size_t>(above))) +
+                  " " + endRule(words);
     const Milliseconds ignoreShorterThan = words.review().input.judging.ignoreShorterThan;
     if (ignoreShorterThan > Milliseconds{0})
         return text + " " +
@@ -111,9 +127,14 @@ std::string worstWords(const ExplainText& words, const Held& held, const PlacedE
                          "%4.")
             : Phrase::tr("The furthest past an edge of the band: %1 below in %2, between %3 and "
                          "%4.");
-    const Span span = analysis::spanOf(*worst.stage, *worst.excursion);
-    return phrase.with(words.difference(worst.excursion->peak), worst.stage->label,
-                       words.time(span.start), words.time(span.end));
+    const analysis::JudgedBatch& judged = words.review().figures.judged;
+    const analysis::PlacedStage& stage = judged.stages[worst.stage];
+    const Span span = analysis::spanOf(stage, *worst.excursion);
+    const std::string text = phrase.with(words.difference(worst.excursion->peak), stage.label,
+                                         words.time(span.start), words.time(span.end));
+    const std::string hidden =
+        samplingText(judged, worst.stage, *worst.excursion, words.verdictFormat());
+    return hidden.empty() ? text : text + " " + hidden;
 }
 
 namespace {

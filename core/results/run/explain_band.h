@@ -4,6 +4,7 @@
 
 #include "core/results/run/explain_text.h"
 
+#include <cstddef>
 #include <vector>
 
 namespace holdband::results {
@@ -14,7 +15,7 @@ struct Held : analysis::HeldTime {
 };
 
 struct PlacedExcursion {
-    const analysis::PlacedStage* stage = nullptr;
+    std::size_t stage = 0; ///< index of the judged stage
     const analysis::Excursion* excursion = nullptr;
 };
 

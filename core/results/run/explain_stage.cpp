@@ -2,6 +2,7 @@
 #include "core/results/run/causes.h"
 #include "core/results/run/explain.h"
 #include "core/results/run/explain_band.h"
+#include "core/results/run/sampling_text.h"
 #include "core/text/durations.h"
 #include "core/text/phrase.h"
 
@@ -55,7 +56,7 @@ private:
     {
         std::vector<PlacedExcursion> placed;
         for (const analysis::Excursion& excursion : m_judged.excursions)
-            placed.push_back({&m_stage, &excursion});
+            placed.push_back({m_index, &excursion});
         return placed;
     }
 
@@ -71,7 +72,7 @@ private:
         case StageFigure::excursions:
             return excursionText(m_words, held(), excursions());
         case StageFigure::worst:
-            return worstWords(m_words, held(), {&m_stage, worstOf(m_judged.excursions)});
+            return worstWords(m_words, held(), {m_index, worstOf(m_judged.excursions)});
         case StageFigure::meanDeviation:
             return meanText(m_words, held());
         case StageFigure::spread:
@@ -83,6 +84,43 @@ private:
         }
     }
 
+    std::string dwell() const
+    {
+        return durationText(m_words.review().input.judging.bandTimes.dwell, m_words.sign());
+    }
+
+    std::string whyMissed() const
+    {
+        if (m_judged.visits == 0)
+            return Phrase::tr("No reading is in the band of %1: its target was missed.")
+                .with(m_stage.label);
+        return Phrase::counted("The beer came into the band of %1 %n times, but never stayed for "
+                               "%2: its target was missed.",
+                               "The beer came into the band of %1 once, but did not stay for %2: "
+                               "its target was missed.",
+                               m_judged.visits)
+            .with(m_stage.label, dwell());
+    }
+
+    /// The rule and the length; with a dwell also how often the beer was inside for less.
+    std::string untilArrival(const std::string& clock) const
+    {
+        const std::string start = m_words.time(m_stage.span.start);
+        if (m_words.review().input.judging.bandTimes.dwell <= Milliseconds{0})
+            return Phrase::tr("From the stage's start, %1, until the beer first came into the "
+                              "band: %2 on the clock.")
+                .with(start, clock);
+        std::string text = Phrase::tr("From the stage's start, %1, until the beer came into the "
+                                      "band and stayed for %2: %3 on the clock.")
+                               .with(start, dwell(), clock);
+        if (m_judged.visits > 0)
+            text +=
+                " " + Phrase::counted("Before that it was inside %n times for less.",
+                                      "Before that it was inside once for less.", m_judged.visits)
+                          .text();
+        return text;
+    }
+
     /// The reason why the stage has no settling figures; empty if it settled and arrived.
     std::string whyNotSettled() const
     {
@@ -90,8 +128,7 @@ private:
             return Phrase::tr("There is no data for %1, so no arrival is known.")
                 .with(m_stage.label);
         if (m_judged.missed)
-            return Phrase::tr("No reading is in the band of %1: its target was missed.")
-                .with(m_stage.label);
+            return whyMissed();
         if (!m_stage.jumps)
             return Phrase::tr("Nothing to settle: the target did not jump at the start of %1.")
                 .with(m_stage.label);
@@ -110,11 +147,7 @@ private:
         if (const std::string why = whyNotSettled(); !why.empty())
             return why;
         const SettlingFigures figures = analysis::settlingFigures(m_track, m_judged);
-        const std::string text =
-            Phrase::tr("From the stage's start, %1, until the beer first came into the band: %2 on "
-                       "the clock.")
-                .with(m_words.time(m_stage.span.start), spanText(*figures.clockMs)) +
-            " ";
+        const std::string text = untilArrival(spanText(*figures.clockMs)) + " ";
         if (*figures.clockMs > m_judged.holdFromMs)
             return text + Phrase::tr("Only %1 are allowed for settling; what followed is judged.")
                               .with(durationText(m_stage.settleAllowed));
@@ -201,6 +234,28 @@ Phrase endText(analysis::Cut cut)
     return Phrase::tr("The stage's end cut it.");
 }
 
+/// Whether the beer was back inside for a while during the excursion.
+bool hasReturns(const analysis::Excursion& excursion)
+{
+    constexpr double shortestNamed = 1000.0; // ms; lengths are shown to the second
+    return excursion.endMs - excursion.startMs - excursion.outsideMs >= shortestNamed;
+}
+
+Phrase whereText(const analysis::Excursion& excursion)
+{
+    if (excursion.side == analysis::Side::above)
+        return hasReturns(excursion)
+                   ? Phrase::tr("Above the band of %1 from %2 to %3, outside for %4 of it: at most "
+                                "%5 past the edge, %6 beyond it in all.")
+                   : Phrase::tr("Above the band of %1 from %2 to %3, %4: at most %5 past the edge, "
+                                "%6 beyond it in all.");
+    return hasReturns(excursion)
+               ? Phrase::tr("Below the band of %1 from %2 to %3, outside for %4 of it: at most %5 "
+                            "past the edge, %6 beyond it in all.")
+               : Phrase::tr("Below the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
+                            "beyond it in all.");
+}
+
 } // namespace
 
 std::string explainStage(const RunReview& review, std::size_t stage, StageFigure figure,
@@ -217,18 +272,16 @@ std::string explainExcursion(const RunReview& review, std::size_t stage, std::si
     const analysis::JudgedBatch& judged = review.figures.judged;
     const analysis::Excursion& which = judged.asPlanned.stages.at(stage).excursions.at(excursion);
     const Span span = spanOf(judged.stages.at(stage), which);
-    const Phrase phrase =
-        which.side == analysis::Side::above
-            ? Phrase::tr("Above the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
-                         "beyond it in all.")
-            : Phrase::tr("Below the band of %1 from %2 to %3, %4: at most %5 past the edge, %6 "
-                         "beyond it in all.");
+    const Phrase phrase = whereText(which);
     const std::string cause = causeText(causeOf(review, stage, excursion));
     std::string text =
         phrase.with(judged.stages[stage].label, words.time(span.start), words.time(span.end),
                     spanText(which.outsideMs), words.difference(which.peak),
                     words.degreeHours(which.areaMs / msPerHour)) +
         " " + endText(which.cut).text();
+    const std::string hidden = samplingText(judged, stage, which, words.verdictFormat());
+    if (!hidden.empty())
+        text += " " + hidden;
     if (!cause.empty())
         text += " " + Phrase::tr("Cause given: %1.").with(cause);
     return text;

@@ -34,6 +34,7 @@ public:
     /// The bounds in brackets, with a space before; empty if neither is known.
     std::string bounds(const analysis::EnergyFigure& energy) const;
     bool fahrenheit() const;
+    VerdictFormat verdictFormat() const { return {m_review.settings.temperatureUnit(), m_sign}; }
 
     const RunReview& review() const { return m_review; }
     char sign() const { return m_sign; }

@@ -1,5 +1,6 @@
 #include "core/results/run/verdict_text.h"
 
+#include "core/results/run/sampling_text.h"
 #include "core/text/durations.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
@@ -7,6 +8,7 @@
 #include "core/text/quantities.h"
 #include "core/text/times.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace holdband::results {
@@ -120,13 +122,32 @@ std::string stayedHeadline(const JudgedBy& by, const JudgedBatch& judged,
         .with(band, held);
 }
 
-std::string missedHeadline(const std::vector<std::string>& missed)
+/// Whether the beer was inside the band of a missed stage at all, though not for the dwell.
+bool visitedMissed(const JudgedBatch& judged)
 {
+    const auto& stages = judged.asPlanned.stages;
+    return std::any_of(stages.begin(), stages.end(), [](const analysis::BandJudgement& stage) {
+        return stage.missed && stage.visits > 0;
+    });
+}
+
+std::string missedHeadline(const JudgedBy& by, const JudgedBatch& judged,
+                           const VerdictFormat& format)
+{
+    const std::vector<std::string>& missed = judged.asPlanned.missed;
+    const bool visited = visitedMissed(judged);
+    const std::string dwell = durationText(by.rules.bandTimes.dwell, format.decimalSign);
     if (missed.size() == 1)
-        return Phrase::tr("missed the target of %1: the beer never came into its band")
-            .with(missed.front());
-    return Phrase::tr("missed the targets of %1: the beer never came into their bands")
-        .with(listed(missed));
+        return visited
+                   ? Phrase::tr("missed the target of %1: the beer never stayed in its band for %2")
+                         .with(missed.front(), dwell)
+                   : Phrase::tr("missed the target of %1: the beer never came into its band")
+                         .with(missed.front());
+    return visited
+               ? Phrase::tr("missed the targets of %1: the beer never stayed in their bands for %2")
+                     .with(listed(missed), dwell)
+               : Phrase::tr("missed the targets of %1: the beer never came into their bands")
+                     .with(listed(missed));
 }
 
 /// Rounded up to a minute, so that the length given is really enough. Coverage is compared to the
@@ -171,7 +192,7 @@ std::string noHoldHeadline(const JudgedBy& by, const JudgedBatch& judged)
     const auto& stages = judged.asPlanned.stages;
     if (!stages.empty() && stages.back().settles && !stages.back().arrival)
         return Phrase::tr("not enough data: there is no hold time to judge yet; it begins when the "
-                          "beer comes into the band of %1")
+                          "beer is settled in the band of %1")
             .with(judged.stages.back().label);
     return Phrase::tr("not enough data: there is no hold time to judge yet");
 }
@@ -199,7 +220,7 @@ std::string headlineFor(const JudgedBy& by, const JudgedBatch& judged, const Ver
     case Verdict::stayed:
         return stayedHeadline(by, judged, format);
     case Verdict::missed:
-        return missedHeadline(judged.asPlanned.missed);
+        return missedHeadline(by, judged, format);
     case Verdict::notEnoughData:
         break;
     }
@@ -350,8 +371,9 @@ VerdictText verdictWords(const JudgedBatch& judged, const JudgedBy& by, const Ve
     words.headline =
         by.rules.open ? Phrase::tr("So far: %1").with(headline) : capitalised(headline);
     for (const std::string& sentence :
-         {certainty(by, judged, format), coverageText(judged.asPlanned.totals, format),
-          settlingText(judged, format), alsoMissed(judged)}) {
+         {certainty(by, judged, format), worstSamplingText(judged, format),
+          coverageText(judged.asPlanned.totals, format), settlingText(judged, format),
+          alsoMissed(judged)}) {
         if (!sentence.empty())
             words.detail += (words.detail.empty() ? "" : " ") + sentence;
     }
