@@ -166,8 +166,8 @@ TEST_F(ReportCommandTest, TheFiguresAreUnroundedAndOnePerLine)
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,kWh,"), 0.90, 1e-12);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,minimum,"), 0.79, 1e-12);
     EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,maximum,"), 1.41, 1e-12);
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T01:30:00+00:00,lasted,"), 2.0);
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T05:30:00+00:00,lasted,"), 1.0);
+    EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T01:30:00+00:00,outside,"), 2.0);
+    EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T05:30:00+00:00,outside,"), 1.0);
     EXPECT_EQ(std::count(csv.begin(), csv.end(), '\n'), std::count(csv.begin(), csv.end(), '\r'));
 }
 

@@ -49,11 +49,29 @@ TEST_F(NewBatchTest, DetailsAreChangedAndNothingElse)
     EXPECT_TRUE(dialog->forThePast()->isChecked()) << "it has ended";
     dialog->fields()->name()->setText("Pale ale 1");
     dialog->fields()->finalGravity()->edit()->setText("1.010");
+    EXPECT_EQ(dialog->fields()->dwell()->edit()->text(), "1 h");
+    EXPECT_EQ(dialog->fields()->returnTime()->edit()->text(), "0.25 h");
+    dialog->fields()->dwell()->edit()->setText("0");
+    dialog->fields()->returnTime()->edit()->setText("0.5");
     press(*dialog);
     Batch wanted = before;
+    wanted.bandTimes = {Milliseconds{0}, std::chrono::minutes{30}};
     wanted.name = "Pale ale 1";
     wanted.finalGravity = Gravity::specific(1.010);
     EXPECT_EQ(batch("Pale ale 1"), wanted);
+}
+
+TEST_F(NewBatchTest, AnEmptyTimeInsideIsTheUsualOne)
+{
+    const auto dialog = openEdit("Pale 1");
+    dialog->fields()->dwell()->edit()->setText("2");
+    press(*dialog);
+    EXPECT_EQ(batch("Pale 1").bandTimes.dwell, std::chrono::hours{2});
+    const auto again = openEdit("Pale 1");
+    again->fields()->dwell()->edit()->clear();
+    again->fields()->returnTime()->edit()->clear();
+    press(*again);
+    EXPECT_EQ(batch("Pale 1").bandTimes, BandTimes{});
 }
 
 TEST_F(NewBatchTest, ABatchIsReopenedByEmptyingItsEnd)

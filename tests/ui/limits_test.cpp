@@ -6,6 +6,7 @@
 #include "ui/run/limits_card.h"
 #include "ui/run/run_page.h"
 #include "ui/window/pages.h"
+#include "ui/words/words.h"
 
 #include <QPushButton>
 #include <QSlider>
@@ -64,6 +65,17 @@ TEST_F(LimitsTest, IgnoresAShorterExcursion)
 {
     card().ignoreShorterThan()->setValue(300);
     EXPECT_TRUE(waitFor("ignored as shorter than")) << card().verdict().toStdString();
+}
+
+TEST_F(LimitsTest, TheTimesInsideAreThoseOfTheBatchAndAreTried)
+{
+    EXPECT_EQ(card().dwell()->value(), 60);
+    EXPECT_EQ(card().returnTime()->value(), 15);
+    card().returnTime()->setValue(30);
+    card().dwell()->setValue(0);
+    EXPECT_TRUE(waitFor("eft the band once")) << "the same: " << core(card().verdict());
+    EXPECT_EQ(card().limits().bandTimes, (BandTimes{Milliseconds{0}, std::chrono::minutes{30}}));
+    EXPECT_TRUE(card().saveButton()->isEnabled());
 }
 
 TEST_F(LimitsTest, SavedLimitsAreOfTheBatchAndCanBeUndone)

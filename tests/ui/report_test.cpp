@@ -121,7 +121,7 @@ TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
     const Instant start = stage.span.start + Milliseconds{std::llround(excursion.startMs)};
     const QString name = ui::shown(localIso(start, review->zone));
     EXPECT_EQ(value(rows, "Excursions", name, "side"), "above");
-    EXPECT_EQ(value(rows, "Excursions", name, "lasted").toDouble(),
+    EXPECT_EQ(value(rows, "Excursions", name, "outside").toDouble(),
               excursion.outsideMs / 3'600'000.0);
     EXPECT_EQ(value(rows, "Computed from", "", "Logbook"), "small.holdband");
     EXPECT_THAT(value(rows, "Computed from", "", "Beer sensor").toStdString(),
@@ -176,7 +176,8 @@ TEST_F(ReportTest, TheBasisOfEachOfSeveralBatchesIsListed)
                 HasSubstr("Loop beer, accurate to ± 0.36 °F"));
     EXPECT_EQ(value(season, table, "Pale 1", "limits"),
               "band ± 3 °F; gap limit 1 h 30 min (3 × the median interval); ignored "
-              "excursions: none; coverage needed 90 %");
+              "excursions: none; settled after 1 h inside the band; an excursion ends after 15 min "
+              "back inside; coverage needed 90 %");
     const Rows pair = parsed(asCsv(of({"Pale 1", "Pale 2"})));
     EXPECT_EQ(value(pair, table, "A · Pale 1", "covered").toDouble(), coverage);
     EXPECT_NE(value(pair, table, "B · Pale 2", "meters"), QString());

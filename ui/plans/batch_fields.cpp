@@ -1,11 +1,13 @@
 #include "ui/plans/batch_fields.h"
 
+#include "core/text/durations.h"
 #include "core/text/phrase.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/choices.h"
 #include "ui/forms/instant_field.h"
 #include "ui/forms/number_rules.h"
 #include "ui/forms/quantity_field.h"
+#include "ui/words/band_times_text.h"
 #include "ui/words/words.h"
 
 #include <QComboBox>
@@ -43,6 +45,20 @@ void addField(QFormLayout* column, const QString& words, QWidget* field)
     column->addRow(label, field);
 }
 
+/// A field that is left empty has the usual length.
+QString usualText(Milliseconds length)
+{
+    return Words::tr("%1 if empty").arg(shown(durationText(length, decimalSign())));
+}
+
+void hideRows(const QFormLayout* column, std::initializer_list<QWidget*> fields)
+{
+    for (QWidget* field : fields) {
+        column->labelForField(field)->hide();
+        field->hide();
+    }
+}
+
 std::optional<Hours> hoursOf(const std::optional<Milliseconds>& length)
 {
     return length ? std::optional<Hours>(*length) : std::nullopt;
@@ -62,19 +78,28 @@ BatchFields::BatchFields(For what, QWidget* parent)
       m_final(new QuantityField(Quantity::gravity, Words::tr("Final gravity"), this)),
       m_gap(new QuantityField(Quantity::hours, Words::tr("Gap limit"), this)),
       m_ignoreShorterThan(
-          new QuantityField(Quantity::hours, Words::tr("Ignore shorter than"), this))
+          new QuantityField(Quantity::hours, Words::tr("Ignore shorter than"), this)),
+      m_dwell(new QuantityField(Quantity::hours, Words::tr("Settled after"), this)),
+      m_return(new QuantityField(Quantity::hours, Words::tr("Excursion ends after"), this))
 {
-    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan})
+    for (QuantityField* field :
+         {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan, m_dwell, m_return})
         field->setOptional(true);
     m_original->setRule(gravityRule);
     m_final->setRule(gravityRule);
     m_volume->setRule(aboveZero);
     m_gap->setRule(aboveZero);
-    m_ignoreShorterThan->setRule(notNegative);
+    for (QuantityField* field : {m_ignoreShorterThan, m_dwell, m_return})
+        field->setRule(notNegative);
+    m_dwell->setToolTip(dwellTip());
+    m_return->setToolTip(returnTip());
     m_ended->setOptional(true);
     m_ended->edit()->setPlaceholderText(Words::tr("still running"));
     m_vessel->setPlaceholderText(Words::tr("optional"));
     m_gap->edit()->setPlaceholderText(Words::tr("automatic"));
+    const BandTimes usual;
+    m_dwell->edit()->setPlaceholderText(usualText(usual.dwell));
+    m_return->edit()->setPlaceholderText(usualText(usual.returnTime));
     layOut(what);
     connect(m_setup, &QComboBox::currentIndexChanged, this, &BatchFields::fillSensors);
 }
@@ -90,6 +115,8 @@ void BatchFields::layOut(For what)
     addField(left, Words::tr("&Vessel"), m_vessel);
     addField(left, Words::tr("&Beer sensor"), m_beer);
     addField(left, Words::tr("&Ambient"), m_ambient);
+    addField(left, Words::tr("Se&ttled after"), m_dwell);
+    addField(left, Words::tr("Excurs&ion ends after"), m_return);
     QFormLayout* right = addColumn(columns);
     addField(right, Words::tr("&Pitched"), m_pitched);
     addField(right, Words::tr("&Ended"), m_ended);
@@ -99,11 +126,8 @@ void BatchFields::layOut(For what)
     addField(right, Words::tr("Gap &limit"), m_gap);
     addField(right, Words::tr("I&gnore shorter than"), m_ignoreShorterThan);
     if (what == For::newBatch) {
-        for (QWidget* field :
-             std::initializer_list<QWidget*>{m_ended, m_final, m_gap, m_ignoreShorterThan}) {
-            right->labelForField(field)->hide();
-            field->hide();
-        }
+        hideRows(left, {m_dwell, m_return});
+        hideRows(right, {m_ended, m_final, m_gap, m_ignoreShorterThan});
     }
 }
 
@@ -114,7 +138,8 @@ void BatchFields::setFormData(const BatchFormData& formData, std::function<Insta
         field->setZone(formData.format.zone);
         field->setClock(now);
     }
-    for (QuantityField* field : {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan})
+    for (QuantityField* field :
+         {m_volume, m_original, m_final, m_gap, m_ignoreShorterThan, m_dwell, m_return})
         field->setFormat(formData.format);
 }
 
@@ -133,6 +158,8 @@ void BatchFields::setBatch(const Batch& batch)
     m_gap->set(hoursOf(batch.gapLimit));
     m_ignoreShorterThan->set(
         batch.ignoreShorterThan.count() == 0 ? std::nullopt : hoursOf(batch.ignoreShorterThan));
+    m_dwell->set(hoursOf(batch.bandTimes.dwell));
+    m_return->set(hoursOf(batch.bandTimes.returnTime));
 }
 
 void BatchFields::fillSensors()
@@ -170,15 +197,20 @@ Result<Batch> BatchFields::readTimes(Batch into)
 
 Result<Batch> BatchFields::readQuantities(Batch into)
 {
-    std::optional<Hours> gap, ignoreShorterThan;
+    std::optional<Hours> gap, ignoreShorterThan, dwell, returnTime;
     HOLDBAND_TRY(readField(m_volume, into.volume));
     HOLDBAND_TRY(readField(m_original, into.originalGravity));
     HOLDBAND_TRY(readField(m_final, into.finalGravity));
     HOLDBAND_TRY(readField(m_gap, gap));
     HOLDBAND_TRY(readField(m_ignoreShorterThan, ignoreShorterThan));
+    HOLDBAND_TRY(readField(m_dwell, dwell));
+    HOLDBAND_TRY(readField(m_return, returnTime));
     into.gapLimit = gap ? std::optional(toMilliseconds(*gap)) : std::nullopt;
     into.ignoreShorterThan =
         ignoreShorterThan ? toMilliseconds(*ignoreShorterThan) : Milliseconds{0};
+    const BandTimes usual;
+    into.bandTimes = {dwell ? toMilliseconds(*dwell) : usual.dwell,
+                      returnTime ? toMilliseconds(*returnTime) : usual.returnTime};
     return into;
 }
 

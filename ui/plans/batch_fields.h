@@ -38,6 +38,9 @@ public:
     QuantityField* volume() const { return m_volume; }
     QuantityField* originalGravity() const { return m_original; }
     QuantityField* finalGravity() const { return m_final; }
+    /// How long the beer must stay inside to be settled, and back inside to end an excursion.
+    QuantityField* dwell() const { return m_dwell; }
+    QuantityField* returnTime() const { return m_return; }
 
 private:
     void layOut(For what);
@@ -59,6 +62,8 @@ private:
     QuantityField* m_final;
     QuantityField* m_gap;
     QuantityField* m_ignoreShorterThan;
+    QuantityField* m_dwell;
+    QuantityField* m_return;
 };
 
 } // namespace holdband::ui

@@ -205,10 +205,12 @@ QString valueText(const std::string& column, const std::string& value, const Uni
     QT_TRANSLATE_NOOP("Words", "what"),
     QT_TRANSLATE_NOOP("Words", "why")};
 
-/// Columns of the file with names older than the current terms.
-constexpr std::array<std::pair<std::string_view, const char*>, 4> olderNames{
+/// Columns of the file with other names than the screen.
+constexpr std::array<std::pair<std::string_view, const char*>, 6> olderNames{
     {{"doubt", QT_TRANSLATE_NOOP("Words", "uncertainty")},
+     {"dwell", QT_TRANSLATE_NOOP("Words", "settled after")},
      {"grace", QT_TRANSLATE_NOOP("Words", "ignore shorter than")},
+     {"return", QT_TRANSLATE_NOOP("Words", "excursion ends after")},
      {"set_aside", QT_TRANSLATE_NOOP("Words", "deleted")},
      {"taken_back_at", QT_TRANSLATE_NOOP("Words", "withdrawn at")}}};
 

@@ -2,6 +2,7 @@
 
 #include "core/text/quantities.h"
 #include "ui/theme/theme.h"
+#include "ui/words/band_times_text.h"
 #include "ui/words/words.h"
 
 #include <QFormLayout>
@@ -43,6 +44,12 @@ int minutesOf(Milliseconds length)
     return static_cast<int>(std::chrono::round<std::chrono::minutes>(length).count());
 }
 
+/// A box shows whole minutes; if the user didn't change it, the exact value is used.
+Milliseconds valueOf(const QSpinBox& box, Milliseconds own)
+{
+    return box.value() == minutesOf(own) ? own : Milliseconds{std::chrono::minutes{box.value()}};
+}
+
 } // namespace
 
 LimitsCard::LimitsCard(QWidget* parent)
@@ -50,6 +57,8 @@ LimitsCard::LimitsCard(QWidget* parent)
       m_toleranceText(new QLabel(this)),
       m_ignoreShorterThan(makeMinutes(Words::tr("Ignore shorter than"), mostIgnoredMinutes, this)),
       m_gap(makeMinutes(Words::tr("Gap limit"), mostGapMinutes, this)),
+      m_dwell(makeMinutes(Words::tr("Settled after"), mostIgnoredMinutes, this)),
+      m_return(makeMinutes(Words::tr("Excursion ends after"), mostIgnoredMinutes, this)),
       m_verdict(makeLabel({}, "plain", this)), m_detail(makeLabel({}, "muted", this)),
       m_save(new QPushButton(Words::tr("&Save for this batch"), this)),
       m_back(new QPushButton(Words::tr("Back to its &own"), this))
@@ -62,13 +71,15 @@ LimitsCard::LimitsCard(QWidget* parent)
     m_gap->setToolTip(
         Words::tr("Readings farther apart than this leave a gap without data. Automatic: three "
                   "times the median interval between readings, at most 2 h."));
+    m_dwell->setToolTip(dwellTip());
+    m_return->setToolTip(returnTip());
     layOut();
     connect(m_tolerance, &QSlider::valueChanged, this, [this] {
         m_toleranceMoved = m_toleranceMoved || !m_filling;
         showTolerance();
         changed();
     });
-    for (QSpinBox* box : {m_ignoreShorterThan, m_gap})
+    for (QSpinBox* box : {m_ignoreShorterThan, m_gap, m_dwell, m_return})
         connect(box, &QSpinBox::valueChanged, this, &LimitsCard::changed);
     connect(m_back, &QPushButton::clicked, this, &LimitsCard::showOwn);
     connect(m_save, &QPushButton::clicked, this, [this] { Q_EMIT saveWanted(limits()); });
@@ -87,6 +98,8 @@ void LimitsCard::layOut()
     form->addRow(bandLabel, band);
     form->addRow(Words::tr("I&gnore shorter than"), m_ignoreShorterThan);
     form->addRow(Words::tr("Gap l&imit"), m_gap);
+    form->addRow(Words::tr("Se&ttled after"), m_dwell);
+    form->addRow(Words::tr("E&xcursion ends after"), m_return);
     contents()->addLayout(form);
     contents()->addWidget(m_verdict);
     contents()->addWidget(m_detail);
@@ -122,6 +135,8 @@ void LimitsCard::showOwn()
     m_tolerance->setValue(static_cast<int>(std::lround(kelvins / m_kelvinsAStep)));
     m_ignoreShorterThan->setValue(minutesOf(own.ignoreShorterThan));
     m_gap->setValue(own.gapLimit ? minutesOf(*own.gapLimit) : 0);
+    m_dwell->setValue(minutesOf(own.bandTimes.dwell));
+    m_return->setValue(minutesOf(own.bandTimes.returnTime));
     m_filling = false;
     m_toleranceMoved = false;
     showTolerance();
@@ -140,11 +155,9 @@ results::Limits LimitsCard::limits() const
     limits.tolerance = m_toleranceMoved
                            ? std::optional(TemperatureDifference::kelvins(toleranceKelvins()))
                            : own.tolerance;
-    // A box shows whole minutes; if the user didn't change it, the exact value is used.
-    limits.ignoreShorterThan =
-        m_ignoreShorterThan->value() == minutesOf(own.ignoreShorterThan)
-            ? own.ignoreShorterThan
-            : Milliseconds{std::chrono::minutes{m_ignoreShorterThan->value()}};
+    limits.ignoreShorterThan = valueOf(*m_ignoreShorterThan, own.ignoreShorterThan);
+    limits.bandTimes = {valueOf(*m_dwell, own.bandTimes.dwell),
+                        valueOf(*m_return, own.bandTimes.returnTime)};
     if (own.gapLimit && m_gap->value() == minutesOf(*own.gapLimit))
         limits.gapLimit = own.gapLimit;
     else if (m_gap->value() > 0)

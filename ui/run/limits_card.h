@@ -26,6 +26,8 @@ public:
     QSlider* tolerance() const { return m_tolerance; }
     QSpinBox* ignoreShorterThan() const { return m_ignoreShorterThan; }
     QSpinBox* gap() const { return m_gap; }
+    QSpinBox* dwell() const { return m_dwell; }
+    QSpinBox* returnTime() const { return m_return; }
     QPushButton* saveButton() const { return m_save; }
     QPushButton* backButton() const { return m_back; }
     /// The verdict with the chosen limits; empty while they are the batch's own.
@@ -50,6 +52,8 @@ private:
     QLabel* m_toleranceText;
     QSpinBox* m_ignoreShorterThan;
     QSpinBox* m_gap;
+    QSpinBox* m_dwell;
+    QSpinBox* m_return;
     QLabel* m_verdict;
     QLabel* m_detail;
     QPushButton* m_save;

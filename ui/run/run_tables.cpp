@@ -97,7 +97,7 @@ TableText stageTable(const results::RunReview& review)
 TableText excursionTable(const results::RunReview& review)
 {
     TableText table;
-    table.header = {{}, Words::tr("from"), Words::tr("for"), Words::tr("past the edge")};
+    table.header = {{}, Words::tr("from"), Words::tr("outside"), Words::tr("past the edge")};
     table.numeric = {false, false, false, false};
     forEachExcursion(review, [&](std::size_t stage, std::size_t k, Span span) {
         const QString why = shown(results::explainExcursion(review, stage, k, decimalSign()));

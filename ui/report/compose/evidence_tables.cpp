@@ -39,6 +39,8 @@ void addLimits(Table& table, const results::Provenance& provenance, const Cells&
     addFact(table, ui::Words::tr("Tolerance"), toleranceText(provenance, cells));
     addFact(table, ui::Words::tr("Gap limit"), gapLimitText(provenance));
     addFact(table, ui::Words::tr("Ignore shorter than"), ignoreShorterThanText(provenance));
+    addFact(table, ui::Words::tr("Settled after"), dwellText(provenance));
+    addFact(table, ui::Words::tr("Excursion ends after"), returnText(provenance));
     addFact(table, ui::Words::tr("Coverage needed"),
             ui::shown(shareText(provenance.coverageNeeded, 0, ui::decimalSign())));
 }
@@ -70,8 +72,10 @@ QString limitsText(const results::Provenance& provenance, const Cells& cells)
     const QString band = provenance.tolerance
                              ? ui::Words::tr("band %1").arg(toleranceText(provenance, cells))
                              : ui::Words::tr("each stage its own band");
-    return ui::Words::tr("%1; gap limit %2; ignored excursions: %3; coverage needed %4")
+    return ui::Words::tr("%1; gap limit %2; ignored excursions: %3; settled after %4; an excursion "
+                         "ends after %5; coverage needed %6")
         .arg(band, gapLimitText(provenance), ignoreShorterThanText(provenance),
+             dwellText(provenance), returnText(provenance),
              ui::shown(shareText(provenance.coverageNeeded, 0, ui::decimalSign())));
 }
 

@@ -91,6 +91,20 @@ QString ignoreShorterThanText(const results::Provenance& provenance)
                : ui::Words::tr("none");
 }
 
+QString dwellText(const results::Provenance& provenance)
+{
+    return provenance.bandTimes.dwell > Milliseconds{0}
+               ? ui::Words::tr("%1 inside the band").arg(lengthOf(provenance.bandTimes.dwell))
+               : ui::Words::tr("the first moment inside the band");
+}
+
+QString returnText(const results::Provenance& provenance)
+{
+    return provenance.bandTimes.returnTime > Milliseconds{0}
+               ? ui::Words::tr("%1 back inside").arg(lengthOf(provenance.bandTimes.returnTime))
+               : ui::Words::tr("the first moment back inside");
+}
+
 bool readsRoom(const results::SensorProvenance& sensor)
 {
     return sensor.sensor.reads == SensorKind::ambient;

@@ -17,5 +17,9 @@ QString coverageWords(const results::Provenance& provenance, const Cells& cells)
 QString toleranceText(const results::Provenance& provenance, const Cells& cells);
 QString gapLimitText(const results::Provenance& provenance);
 QString ignoreShorterThanText(const results::Provenance& provenance);
+/// After what the beer is settled: "1 h inside the band".
+QString dwellText(const results::Provenance& provenance);
+/// After what an excursion ends: "15 min back inside".
+QString returnText(const results::Provenance& provenance);
 
 } // namespace holdband::report

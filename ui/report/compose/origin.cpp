@@ -54,8 +54,10 @@ QString methodInShort()
     return ui::Words::tr(
         "Readings are joined by straight lines where they are no further apart than the gap limit; "
         "time between readings further apart has no data. A stage is judged from where the beer "
-        "first enters its band (before that it settles) to its end: the beer is inside where it is "
-        "no further from the target than the tolerance, edges included. Sure means that the "
+        "enters its band and stays there (before that it settles) to its end: the beer is inside "
+        "where it is no further from the target than the tolerance, edges included. An excursion "
+        "ends once the beer has been back inside for a while; its time is the time outside. Sure "
+        "means that the "
         "verdict is the same with the band made narrower and wider by the sensor’s accuracy. "
         "Energy is exact at a meter’s readings and drawn straight between them; minimum and "
         "maximum are what the readings before and after, their last digit and the rated power "

@@ -137,7 +137,7 @@ void addExcursions(Document& document, const RunReview& review)
     table.title = ui::Words::tr("Excursions");
     table.columns = {words(ui::Words::tr("From")),
                      words(ui::Words::tr("side")),
-                     figures(ui::Words::tr("lasted"), "h"),
+                     figures(ui::Words::tr("outside"), "h"),
                      figures(ui::Words::tr("worst past edge, %1"), cells.degrees()),
                      words(ui::Words::tr("ended by")),
                      wideWords(ui::Words::tr("cause"))};
