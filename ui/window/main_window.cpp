@@ -28,6 +28,7 @@
 #include "ui/run/run_page.h"
 #include "ui/theme/theme.h"
 #include "ui/window/help_dialog.h"
+#include "ui/window/judging_notice.h"
 #include "ui/window/menus.h"
 #include "ui/window/notice_bar.h"
 #include "ui/window/pages.h"
@@ -134,6 +135,8 @@ void MainWindow::connectParts()
                           .arg(sentence(problem)));
     });
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
+    connect(m_notice, &NoticeBar::helpWanted, this,
+            [this](const QString& page) { openHelp(*this, page); });
     connect(m_batchActions, &BatchActions::saved, m_notice, &NoticeBar::say);
     connect(m_batchActions, &BatchActions::pitched, this, &MainWindow::openRun);
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
@@ -246,6 +249,7 @@ void MainWindow::takeOpened()
     m_pages->refresh();
     refreshBackups();
     checkSeal();
+    tellChangedVerdicts(m_session, *m_notice);
 }
 
 void MainWindow::refreshLanes()

@@ -10,11 +10,17 @@
 
 namespace holdband::ui {
 
-NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent), m_label(makeLabel({}, "care", this))
+NoticeBar::NoticeBar(QWidget* parent)
+    : QWidget(parent), m_label(makeLabel({}, "care", this)), m_help(new QLabel(this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(spacing::card, 6, 6, 6);
     layout->addWidget(m_label, 1);
+    layout->addWidget(m_help);
+    m_help->setTextFormat(Qt::RichText);
+    m_help->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    m_help->hide();
+    connect(m_help, &QLabel::linkActivated, this, &NoticeBar::helpWanted);
     auto* close = new QPushButton(Words::tr("OK"), this);
     layout->addWidget(close);
     connect(close, &QPushButton::clicked, this, &NoticeBar::hideBar);
@@ -26,7 +32,17 @@ void NoticeBar::say(const QString& sentence)
 {
     m_label->setText(sentence);
     m_label->setAccessibleName(sentence);
+    m_help->hide();
     show();
+}
+
+void NoticeBar::sayWithHelp(const QString& sentence, const QString& page)
+{
+    say(sentence);
+    const QString words = Words::tr("How it is computed");
+    m_help->setText(QStringLiteral("<a href=\"%1\">%2</a>").arg(page, words.toHtmlEscaped()));
+    m_help->setAccessibleName(words);
+    m_help->show();
 }
 
 void NoticeBar::hideBar()

@@ -13,14 +13,22 @@ public:
     explicit NoticeBar(QWidget* parent = nullptr);
 
     void say(const QString& sentence);
+    /// With a link to a page of the help, such as "figures.md".
+    void sayWithHelp(const QString& sentence, const QString& page);
     void hideBar();
     QString sentence() const;
+    /// Hidden where the message has no link.
+    QLabel* helpLink() const { return m_help; }
+
+Q_SIGNALS:
+    void helpWanted(const QString& page);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
     QLabel* m_label;
+    QLabel* m_help;
 };
 
 } // namespace holdband::ui
