@@ -2768,10 +2768,6 @@
         <translation>zu wenig Daten: es gibt keine Haltezeit zu beurteilen</translation>
     </message>
     <message>
-        <source>not enough data: there is no hold time to judge yet; it begins when the beer comes into the band of %1</source>
-        <translation>zu wenig Daten: es gibt noch keine Haltezeit zu beurteilen; sie beginnt, wenn das Bier in das Band von %1 kommt</translation>
-    </message>
-    <message>
         <source>not enough data: there is no hold time to judge yet</source>
         <translation>zu wenig Daten: es gibt noch keine Haltezeit zu beurteilen</translation>
     </message>
@@ -3941,14 +3937,6 @@
         <translation>Es gibt noch keine Haltezeit, also auch keine Abdeckung.</translation>
     </message>
     <message>
-        <source>Unbroken stretches of covered hold time beyond one edge of the band: %1.</source>
-        <translation>Ununterbrochene Strecken abgedeckter Haltezeit außerhalb des Bandes auf einer Seite: %1.</translation>
-    </message>
-    <message>
-        <source>Unbroken stretches of covered hold time beyond one edge of the band: %1 (%2 above, %3 below).</source>
-        <translation>Ununterbrochene Strecken abgedeckter Haltezeit außerhalb des Bandes auf einer Seite: %1 (%2 darüber, %3 darunter).</translation>
-    </message>
-    <message>
         <source>Those shorter than %1 are ignored in the verdict.</source>
         <translation>Die kürzer als %1 sind, zählen nicht für das Urteil.</translation>
     </message>
@@ -4623,6 +4611,103 @@
     <message>
         <source>write it in UTF-8</source>
         <translation>in UTF-8 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 (was: %2, now: %3)</source>
+        <comment>a batch and its two verdicts</comment>
+        <translation>%1 (zuvor: %2, jetzt: %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more batches</source>
+        <comment>%n more batch</comment>
+        <translation>
+            <numerusform>%n weiterer Sud</numerusform>
+            <numerusform>%n weitere Sude</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The beer now has to stay in the band to have arrived, and a short return no longer ends an excursion. That changes the verdict of %1.</source>
+        <translation>Das Bier gilt jetzt erst als eingeschwungen, wenn es im Band bleibt, und eine kurze Rückkehr beendet keine Bandverletzung mehr. Das ändert das Urteil über %1.</translation>
+    </message>
+    <message>
+        <source>Recorded time from a stage&apos;s start until the beer came into its band and stayed for %1, where the target jumped; it is not judged: %2.</source>
+        <translation>Aufgezeichnete Zeit vom Beginn eines Abschnitts, bis das Bier in sein Band kam und %1 lang blieb, wo der Sollwert sprang; sie wird nicht beurteilt: %2.</translation>
+    </message>
+    <message>
+        <source>Each ends as soon as the beer is back inside.</source>
+        <translation>Jede endet, sobald das Bier wieder im Band ist.</translation>
+    </message>
+    <message>
+        <source>Each ends once the beer has been back inside for %1; shorter returns are part of it, though their time is not counted as outside.</source>
+        <translation>Jede endet, wenn das Bier %1 lang wieder im Band ist; kürzere Rückkehren gehören dazu, ihre Zeit zählt aber nicht als außerhalb.</translation>
+    </message>
+    <message>
+        <source>How often the beer left the band in covered hold time: %1.</source>
+        <translation>Wie oft das Bier in abgedeckter Haltezeit das Band verließ: %1.</translation>
+    </message>
+    <message>
+        <source>How often the beer left the band in covered hold time: %1 (%2 above, %3 below).</source>
+        <translation>Wie oft das Bier in abgedeckter Haltezeit das Band verließ: %1 (%2 darüber, %3 darunter).</translation>
+    </message>
+    <message numerus="yes">
+        <source>The beer came into the band of %1 %n times, but never stayed for %2: its target was missed.</source>
+        <comment>The beer came into the band of %1 once, but did not stay for %2: its target was missed.</comment>
+        <translation>
+            <numerusform>Das Bier kam einmal in das Band von %1, blieb aber nicht %2 lang: der Sollwert wurde verfehlt.</numerusform>
+            <numerusform>Das Bier kam %n-mal in das Band von %1, blieb aber nie %2 lang: der Sollwert wurde verfehlt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From the stage&apos;s start, %1, until the beer came into the band and stayed for %2: %3 on the clock.</source>
+        <translation>Vom Beginn des Abschnitts, %1, bis das Bier in das Band kam und %2 lang blieb: %3 auf der Uhr.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Before that it was inside %n times for less.</source>
+        <comment>Before that it was inside once for less.</comment>
+        <translation>
+            <numerusform>Davor war es einmal kürzer darin.</numerusform>
+            <numerusform>Davor war es %n-mal kürzer darin.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Above the band of %1 from %2 to %3, outside for %4 of it: at most %5 past the edge, %6 beyond it in all.</source>
+        <translation>Über dem Band von %1 von %2 bis %3, davon %4 außerhalb: höchstens %5 jenseits des Rands, insgesamt %6 darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>Below the band of %1 from %2 to %3, outside for %4 of it: at most %5 past the edge, %6 beyond it in all.</source>
+        <translation>Unter dem Band von %1 von %2 bis %3, davon %4 außerhalb: höchstens %5 jenseits des Rands, insgesamt %6 darüber hinaus.</translation>
+    </message>
+    <message>
+        <source>the time inside after which the beer is settled, or an excursion ends, can&apos;t be negative</source>
+        <translation>die Zeit im Band, nach der das Bier eingeschwungen ist oder eine Bandverletzung endet, kann nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>The log&apos;s %1 between readings can hide up to %2 more than the worst that was read.</source>
+        <translation>Die %1 zwischen den Messwerten können bis zu %2 mehr verbergen als das Schlimmste, was gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>The log&apos;s %1 between readings can hide up to %2 more at the peak.</source>
+        <translation>Die %1 zwischen den Messwerten können an der Spitze bis zu %2 mehr verbergen.</translation>
+    </message>
+    <message>
+        <source>The log&apos;s %1 between readings can hide up to %2 more at the peak, and the length is only known to ±%3.</source>
+        <translation>Die %1 zwischen den Messwerten können an der Spitze bis zu %2 mehr verbergen, und die Länge ist nur auf ±%3 bekannt.</translation>
+    </message>
+    <message>
+        <source>missed the target of %1: the beer never stayed in its band for %2</source>
+        <translation>verfehlte den Sollwert von %1: das Bier blieb nie %2 lang in seinem Band</translation>
+    </message>
+    <message>
+        <source>missed the targets of %1: the beer never stayed in their bands for %2</source>
+        <translation>verfehlte die Sollwerte von %1: das Bier blieb nie %2 lang in ihren Bändern</translation>
+    </message>
+    <message>
+        <source>not enough data: there is no hold time to judge yet; it begins when the beer is settled in the band of %1</source>
+        <translation>zu wenig Daten: es gibt noch keine Haltezeit zu beurteilen; sie beginnt, wenn das Bier im Band von %1 eingeschwungen ist</translation>
+    </message>
+    <message>
+        <source>the time inside after which the beer is settled, or an excursion ends, must be 0 minutes or more</source>
+        <translation>die Zeit im Band, nach der das Bier eingeschwungen ist oder eine Bandverletzung endet, muss mindestens 0 Minuten sein</translation>
     </message>
     <message>
         <source>the cost of the power drawn in the same weather</source>
@@ -7842,10 +7927,6 @@
         <translation>Bandverletzungen</translation>
     </message>
     <message>
-        <source>lasted</source>
-        <translation>dauerte</translation>
-    </message>
-    <message>
         <source>ended by</source>
         <translation>beendet durch</translation>
     </message>
@@ -8257,10 +8338,6 @@
     <message>
         <source>%1 ± %2, from %3</source>
         <translation>%1 ± %2, ab %3</translation>
-    </message>
-    <message>
-        <source>for</source>
-        <translation>Dauer</translation>
     </message>
     <message>
         <source>past the edge</source>
@@ -9581,10 +9658,6 @@ Ein Klick zeigt sie größer.</numerusform>
         <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
-        <source>Readings are joined by straight lines where they are no further apart than the gap limit; time between readings further apart has no data. A stage is judged from where the beer first enters its band (before that it settles) to its end: the beer is inside where it is no further from the target than the tolerance, edges included. Sure means that the verdict is the same with the band made narrower and wider by the sensor’s accuracy. Energy is exact at a meter’s readings and drawn straight between them; minimum and maximum are what the readings before and after, their last digit and the rated power allow. Heat is an estimate from volume and temperatures, within a few percent.</source>
-        <translation>Messwerte werden durch gerade Linien verbunden, wo sie nicht weiter auseinanderliegen als die Lückengrenze; Zeit zwischen weiter entfernten hat keine Daten. Ein Abschnitt wird von dort an beurteilt, wo das Bier zuerst in sein Band kommt (davor schwingt es ein), bis zu seinem Ende: das Bier ist im Band, wo es vom Sollwert nicht weiter entfernt ist als die Toleranz, Ränder eingeschlossen. Sicher heißt, dass das Urteil dasselbe ist, wenn das Band um die Genauigkeit des Sensors enger und weiter gemacht wird. Energie ist an den Zählerständen exakt und dazwischen gerade gezogen; Minimum und Maximum sind, was die Stände davor und danach, ihre letzte Stelle und die Nennleistung zulassen. Wärme ist eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
-    </message>
-    <message>
         <source>An estimate from volume and temperatures, within a few percent.</source>
         <translation>Eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
     </message>
@@ -9629,10 +9702,6 @@ Sicherheit:%1</translation>
         <translation>%1 zurü&amp;ckziehen</translation>
     </message>
     <message>
-        <source>%1; gap limit %2; ignored excursions: %3; coverage needed %4</source>
-        <translation>%1; Lückengrenze %2; nicht gewertete Bandverletzungen: %3; nötige Abdeckung %4</translation>
-    </message>
-    <message>
         <source>accurate to ± %1</source>
         <translation>auf ± %1 genau</translation>
     </message>
@@ -9655,6 +9724,78 @@ Sicherheit:%1</translation>
     <message>
         <source>Each batch has a row for its gravity in the rounds.</source>
         <translation>Jeder Sud hat in den Runden eine eigene Zeile für die Dichte.</translation>
+    </message>
+    <message>
+        <source>Settled after</source>
+        <translation>Eingeschwungen nach</translation>
+    </message>
+    <message>
+        <source>Excursion ends after</source>
+        <translation>Bandverletzung endet nach</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttled after</source>
+        <translation>Eingesch&amp;wungen nach</translation>
+    </message>
+    <message>
+        <source>E&amp;xcursion ends after</source>
+        <translation>Band&amp;verletzung endet nach</translation>
+    </message>
+    <message>
+        <source>%1 if empty</source>
+        <translation>%1, wenn leer</translation>
+    </message>
+    <message>
+        <source>Excurs&amp;ion ends after</source>
+        <translation>Bandverletz&amp;ung endet nach</translation>
+    </message>
+    <message>
+        <source>settled after</source>
+        <translation>eingeschwungen nach</translation>
+    </message>
+    <message>
+        <source>excursion ends after</source>
+        <translation>Bandverletzung endet nach</translation>
+    </message>
+    <message>
+        <source>%1; gap limit %2; ignored excursions: %3; settled after %4; an excursion ends after %5; coverage needed %6</source>
+        <translation>%1; Lückengrenze %2; nicht gewertete Bandverletzungen: %3; eingeschwungen nach %4; eine Bandverletzung endet nach %5; nötige Abdeckung %6</translation>
+    </message>
+    <message>
+        <source>%1 inside the band</source>
+        <translation>%1 im Band</translation>
+    </message>
+    <message>
+        <source>the first moment inside the band</source>
+        <translation>dem ersten Moment im Band</translation>
+    </message>
+    <message>
+        <source>%1 back inside</source>
+        <translation>%1 wieder im Band</translation>
+    </message>
+    <message>
+        <source>the first moment back inside</source>
+        <translation>dem ersten Moment wieder im Band</translation>
+    </message>
+    <message>
+        <source>Readings are joined by straight lines where they are no further apart than the gap limit; time between readings further apart has no data. A stage is judged from where the beer enters its band and stays there (before that it settles) to its end: the beer is inside where it is no further from the target than the tolerance, edges included. An excursion ends once the beer has been back inside for a while; its time is the time outside. Sure means that the verdict is the same with the band made narrower and wider by the sensor’s accuracy. Energy is exact at a meter’s readings and drawn straight between them; minimum and maximum are what the readings before and after, their last digit and the rated power allow. Heat is an estimate from volume and temperatures, within a few percent.</source>
+        <translation>Messwerte werden durch gerade Linien verbunden, wo sie nicht weiter auseinanderliegen als die Lückengrenze; Zeit zwischen weiter entfernten hat keine Daten. Ein Abschnitt wird von dort an beurteilt, wo das Bier in sein Band kommt und dort bleibt (davor schwingt es ein), bis zu seinem Ende: das Bier ist im Band, wo es vom Sollwert nicht weiter entfernt ist als die Toleranz, Ränder eingeschlossen. Eine Bandverletzung endet, wenn das Bier eine Weile wieder im Band ist; ihre Zeit ist die Zeit außerhalb. Sicher heißt, dass das Urteil dasselbe ist, wenn das Band um die Genauigkeit des Sensors enger und weiter gemacht wird. Energie ist an den Zählerständen exakt und dazwischen gerade gezogen; Minimum und Maximum sind, was die Stände davor und danach, ihre letzte Stelle und die Nennleistung zulassen. Wärme ist eine Schätzung aus Volumen und Temperaturen, auf wenige Prozent genau.</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>How it is computed</source>
+        <translation>Wie es berechnet wird</translation>
+    </message>
+    <message>
+        <source>The beer is settled once it has stayed in the band for this long; 0: as soon as it comes in.</source>
+        <translation>Das Bier ist eingeschwungen, wenn es so lange im Band geblieben ist; 0: sobald es hineinkommt.</translation>
+    </message>
+    <message>
+        <source>An excursion ends once the beer has been back in the band for this long; shorter returns are part of it.</source>
+        <translation>Eine Bandverletzung endet, wenn das Bier so lange wieder im Band ist; kürzere Rückkehren gehören dazu.</translation>
     </message>
     <message>
         <source>A %1, filled · B %2, hollow</source>
