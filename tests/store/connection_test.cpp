@@ -42,7 +42,7 @@ protected:
         const auto records = store::query(
             database, "SELECT text FROM t WHERE id = ?",
             [](const Statement& row) { return row.text(0); }, id);
-        const auto bulk = store::queryBulk(
+        const auto bulk = store::query<BulkStatement>(
             database, "SELECT text FROM t WHERE id = ?",
             [](const BulkStatement& row) { return row.text(0); }, id);
         ASSERT_TRUE(records && bulk);
@@ -105,8 +105,8 @@ TEST_F(Connection, BothStatementsAreOfOneConnection)
     auto transaction = store::Transaction::begin(*database);
     ASSERT_TRUE(transaction);
     ASSERT_TRUE(store::execute(*database, "INSERT INTO t (whole) VALUES (?)", 7));
-    const auto seen = store::queryBulk(*database, "SELECT whole FROM t",
-                                       [](const BulkStatement& row) { return row.integer(0); });
+    const auto seen = store::query<BulkStatement>(
+        *database, "SELECT whole FROM t", [](const BulkStatement& row) { return row.integer(0); });
     ASSERT_TRUE(seen);
     EXPECT_EQ(*seen, std::vector<std::int64_t>{7}) << "before the commit";
 }

@@ -19,8 +19,8 @@ std::string digestOf(const Changeset& changes)
 
 Done storeChanges(const Database& database, HistoryEntryId entry, const Changeset& changes)
 {
-    auto statement =
-        database.prepareBulk("INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
+    auto statement = database.prepare<BulkStatement>(
+        "INSERT INTO act_changes (act, changes, digest) VALUES (?, ?, ?)");
     HOLDBAND_TRY(statement);
     const std::string digest = digestOf(changes);
     statement->bind(1, entry.value);
@@ -31,7 +31,7 @@ Done storeChanges(const Database& database, HistoryEntryId entry, const Changese
 
 Result<Changeset> changesOf(const Database& database, HistoryEntryId entry)
 {
-    auto rows = queryBulk(
+    auto rows = query<BulkStatement>(
         database, "SELECT changes, digest FROM act_changes WHERE act = ?",
         [](const BulkStatement& row) { return std::pair(row.bytes(0), row.text(1)); }, entry.value);
     HOLDBAND_TRY(rows);
@@ -47,12 +47,13 @@ Result<Changeset> changesOf(const Database& database, HistoryEntryId entry)
 Result<std::vector<HistoryEntryId>> damagedChanges(const Database& database)
 {
     std::vector<HistoryEntryId> damaged;
-    auto rows = queryBulk(database, "SELECT act, changes, digest FROM act_changes ORDER BY act",
-                      [&](const BulkStatement& row) {
-                          if (digestOf(row.bytes(1)) != row.text(2))
-                              damaged.push_back({row.integer(0)});
-                          return true;
-                      });
+    auto rows =
+        query<BulkStatement>(database, "SELECT act, changes, digest FROM act_changes ORDER BY act",
+                             [&](const BulkStatement& row) {
+                                 if (digestOf(row.bytes(1)) != row.text(2))
+                                     damaged.push_back({row.integer(0)});
+                                 return true;
+                             });
     HOLDBAND_TRY(rows);
     return damaged;
 }

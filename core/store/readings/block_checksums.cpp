@@ -18,12 +18,12 @@ ReadingSum sumFrom(const BulkStatement& row, int column)
 
 Done addBlockSums(const Database& database, std::int64_t sensor, const BlockSums& sums)
 {
-    auto store = database.prepareBulk("INSERT OR REPLACE INTO block_checksums "
-                                      "(sensor, block, import, readings, checksum) "
-                                      "VALUES (?, ?, ?, ?, ?)");
+    auto store = database.prepare<BulkStatement>("INSERT OR REPLACE INTO block_checksums "
+                                                 "(sensor, block, import, readings, checksum) "
+                                                 "VALUES (?, ?, ?, ?, ?)");
     HOLDBAND_TRY(store);
     for (const auto& [key, added] : sums) {
-        auto found = queryBulk(
+        auto found = query<BulkStatement>(
             database,
             "SELECT readings, checksum FROM block_checksums "
             "WHERE sensor = ? AND block = ? AND import = ?",
@@ -43,7 +43,7 @@ Result<BlockSums> readBlockSums(const Database& database, std::int64_t sensor, s
                                 std::int64_t last)
 {
     BlockSums sums;
-    auto rows = queryBulk(
+    auto rows = query<BulkStatement>(
         database,
         "SELECT b.block, b.import, b.readings, b.checksum FROM block_checksums b "
         "JOIN imports i ON i.id = b.import AND i.taken_back_at IS NULL "
@@ -69,7 +69,7 @@ using BlocksOfColumns = std::map<ImportedColumn, std::map<std::int64_t, ReadingS
 
 Done addStored(const Database& database, const std::string& table, BlocksOfColumns& columns)
 {
-    auto statement = database.prepareBulk("SELECT import, place, value FROM " + table);
+    auto statement = database.prepare<BulkStatement>("SELECT import, place, value FROM " + table);
     HOLDBAND_TRY(statement);
     ReadingSum* current = nullptr;
     ImportedColumn column;
@@ -103,13 +103,14 @@ ReadingSum total(const std::map<std::int64_t, ReadingSum>& blocks)
 /// Imports that were undone have no record to check against; their blocks are left alone.
 Done dropDamaged(const Database& database, BlocksOfColumns& columns)
 {
-    auto rows = queryBulk(database, "SELECT sensor, import, readings, checksum FROM import_columns",
-                          [&](const BulkStatement& row) {
-                              const auto found = columns.find({row.integer(0), row.integer(1)});
-                              if (found != columns.end() && total(found->second) != sumFrom(row, 2))
-                                  columns.erase(found);
-                              return true;
-                          });
+    auto rows = query<BulkStatement>(
+        database, "SELECT sensor, import, readings, checksum FROM import_columns",
+        [&](const BulkStatement& row) {
+            const auto found = columns.find({row.integer(0), row.integer(1)});
+            if (found != columns.end() && total(found->second) != sumFrom(row, 2))
+                columns.erase(found);
+            return true;
+        });
     HOLDBAND_TRY(rows);
     return {};
 }

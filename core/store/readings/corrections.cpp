@@ -26,7 +26,7 @@ Result<std::vector<Correction>> readCorrections(const Database& database,
                                                 const CorrectedReadings& tables,
                                                 const std::string& condition, std::int64_t owner)
 {
-    return queryBulk(
+    return query<BulkStatement>(
         database,
         std::string("SELECT c.reading, c.") + tables.value + ", c.decimals, c.at, c.why FROM " +
             tables.corrections + " c JOIN " + tables.readings + " r ON r.id = c.reading WHERE " +

@@ -53,7 +53,7 @@ Result<std::vector<StoredHandReading>> readStored(const LogbookFile& logbook,
     auto id = ownerId(database, owner);
     HOLDBAND_TRY(id);
     const std::string mine = columnOf(owner) + " = ?" + which;
-    auto readings = queryBulk(
+    auto readings = query<BulkStatement>(
         database,
         "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
         "WHERE " +

@@ -77,7 +77,7 @@ Result<std::vector<Stored>> readRegister(const LogbookFile& logbook, const std::
     const Database& database = logbook.database();
     auto id = idOf(database, "meters", "meter", meter);
     HOLDBAND_TRY(id);
-    auto readings = queryBulk(
+    auto readings = query<BulkStatement>(
         database, "SELECT " + std::string(readingColumns) + more + " WHERE r.meter = ?" + which,
         from, *id, parts...);
     HOLDBAND_TRY(readings);

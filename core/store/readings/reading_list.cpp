@@ -17,7 +17,7 @@ namespace {
 Result<std::vector<ListedReading>> logged(const Database& database, std::int64_t sensor, Span span,
                                           std::size_t most)
 {
-    return queryBulk(
+    return query<BulkStatement>(
         database,
         "SELECT r.place, r.value, c.unit, i.file FROM readings r "
         "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = ?1 "

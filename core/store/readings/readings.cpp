@@ -35,7 +35,7 @@ class BulkInsert {
 public:
     static Result<BulkInsert> make(const Database& database, std::int64_t sensor, ImportId import)
     {
-        auto many = database.prepareBulk(insertSql(rowsPerInsert));
+        auto many = database.prepare<BulkStatement>(insertSql(rowsPerInsert));
         HOLDBAND_TRY(many);
         return BulkInsert(database, std::move(*many), sensor, import.value);
     }
@@ -51,7 +51,7 @@ public:
     {
         if (m_places.empty())
             return {};
-        auto rest = m_database->prepareBulk(insertSql(m_places.size()));
+        auto rest = m_database->prepare<BulkStatement>(insertSql(m_places.size()));
         HOLDBAND_TRY(rest);
         return flush(*rest);
     }
@@ -95,8 +95,9 @@ public:
     {
         auto units = ImportUnits::of(database, sensor);
         HOLDBAND_TRY(units);
-        auto statement = database.prepareBulk("SELECT place, value, import FROM readings "
-                                              "WHERE place BETWEEN ? AND ?");
+        auto statement =
+            database.prepare<BulkStatement>("SELECT place, value, import FROM readings "
+                                            "WHERE place BETWEEN ? AND ?");
         HOLDBAND_TRY(statement);
         statement->bindAll(readingKey(sensor, from), readingKey(sensor, to));
         StoredWalk walk(std::move(*units), std::move(*statement));
@@ -180,9 +181,9 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
 Done addSourceLines(const Database& database, ImportId import, std::int64_t sensor,
                     const SensorRows& rows, const std::vector<std::uint32_t>& indices)
 {
-    auto statement =
-        database.prepareBulk("INSERT INTO source_lines "
-                             "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
+    auto statement = database.prepare<BulkStatement>(
+        "INSERT INTO source_lines "
+        "(import, sensor, first_at, first_line) VALUES (?, ?, ?, ?)");
     HOLDBAND_TRY(statement);
     std::int64_t expected = -1;
     for (const std::uint32_t i : indices) {
@@ -235,7 +236,7 @@ Done addColumn(const Database& database, ImportId import, std::int64_t sensor,
     const auto count = static_cast<std::int64_t>(indices.size());
     const std::int64_t first = toMs((*rows.at)[indices.front()]);
     const std::int64_t last = toMs((*rows.at)[indices.back()]);
-    auto before = queryBulk(
+    auto before = query<BulkStatement>(
         database, "SELECT unit, checksum FROM import_columns WHERE import = ? AND sensor = ?",
         [](const BulkStatement& row) { return std::pair(row.text(0), row.integer(1)); },
         import.value, sensor);
@@ -273,7 +274,7 @@ Result<ImportId> addImport(const Change& change, const ImportedFile& file)
 
 bool isInForce(const Change& change, ImportId import)
 {
-    const auto there = queryBulk(
+    const auto there = query<BulkStatement>(
         change.database(), "SELECT 1 FROM imports WHERE id = ? AND taken_back_at IS NULL",
         [](const BulkStatement& row) { return row.integer(0); }, import.value);
     return there && !there->empty();
@@ -338,7 +339,7 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
 {
     auto sensor = idOf(database, "sensors", "sensor", column.sensor);
     HOLDBAND_TRY(sensor);
-    auto lines = queryBulk(
+    auto lines = query<BulkStatement>(
         database,
         "SELECT first_at, first_line FROM source_lines WHERE import = ? AND sensor = ? "
         "ORDER BY first_at",
@@ -346,10 +347,10 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
         import.value, *sensor);
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
-    auto statement = database.prepareBulk("SELECT place, value FROM " +
-                                          std::string(aside ? "aside_readings" : "readings") +
-                                          " WHERE place BETWEEN ? AND ? AND import = ? "
-                                          "ORDER BY place");
+    auto statement = database.prepare<BulkStatement>(
+        "SELECT place, value FROM " + std::string(aside ? "aside_readings" : "readings") +
+        " WHERE place BETWEEN ? AND ? AND import = ? "
+        "ORDER BY place");
     HOLDBAND_TRY(statement);
     statement->bindAll(readingKey(*sensor, Instant::min()), readingKey(*sensor, Instant::max()),
                        import.value);
@@ -369,7 +370,7 @@ Result<std::vector<RawImport>> readImports(const LogbookFile& logbook)
 {
     const Database& database = logbook.database();
     std::vector<RawImport> imports;
-    auto rows = queryBulk(
+    auto rows = query<BulkStatement>(
         database,
         "SELECT i.id, i.file, i.sha256, i.rows_read, s.name, c.header, c.unit, "
         "i.taken_back_at "

@@ -22,13 +22,13 @@ Result<BulkStatement> openReadings(const Database& database, SensorId id, Span s
 {
     // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
     auto statement =
-        database.prepareBulk("SELECT " + columns +
-                             " FROM readings WHERE "
-                             "place >= coalesce((SELECT max(place) FROM readings WHERE "
-                             "place BETWEEN ?1 AND ?3 - 1), ?3) "
-                             "AND "
-                             "place <= coalesce((SELECT min(place) FROM readings WHERE "
-                             "place BETWEEN ?4 + 1 AND ?2), ?4)");
+        database.prepare<BulkStatement>("SELECT " + columns +
+                                        " FROM readings WHERE "
+                                        "place >= coalesce((SELECT max(place) FROM readings WHERE "
+                                        "place BETWEEN ?1 AND ?3 - 1), ?3) "
+                                        "AND "
+                                        "place <= coalesce((SELECT min(place) FROM readings WHERE "
+                                        "place BETWEEN ?4 + 1 AND ?2), ?4)");
     HOLDBAND_TRY(statement);
     statement->bindAll(readingKey(id.value, Instant::min()), readingKey(id.value, Instant::max()),
                        readingKey(id.value, span.start), readingKey(id.value, span.end));
@@ -181,7 +181,7 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     const auto instantAt = [](const BulkStatement& row) {
         return row.isNull(0) ? std::nullopt : std::optional(row.instant(0));
     };
-    auto logged = queryBulk(
+    auto logged = query<BulkStatement>(
         database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
         [](const BulkStatement& row) {
             const auto place = row.optionalInteger(0);
@@ -189,9 +189,9 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
         },
         readingKey(*id, Instant::min()), readingKey(*id, Instant::max()));
     HOLDBAND_TRY(logged);
-    auto hand =
-        queryBulk(database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0",
-                  instantAt, *id);
+    auto hand = query<BulkStatement>(
+        database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0", instantAt,
+        *id);
     HOLDBAND_TRY(hand);
     return std::max(logged->front(), hand->front()); // an absent one sorts first
 }

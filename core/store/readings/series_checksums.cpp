@@ -14,7 +14,7 @@ Result<SeriesChecksums> SeriesChecksums::of(const Database& database, std::int64
 {
     SeriesChecksums checksums;
     checksums.m_sensor = sensor;
-    auto imports = queryBulk(
+    auto imports = query<BulkStatement>(
         database,
         "SELECT c.import FROM import_columns c JOIN imports i ON i.id = c.import "
         "WHERE c.sensor = ? AND i.taken_back_at IS NULL",
@@ -36,7 +36,7 @@ Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, s
 {
     if (first > last)
         return {};
-    auto rows = queryBulk(
+    auto rows = query<BulkStatement>(
         database, "SELECT place, value, import FROM readings WHERE place BETWEEN ? AND ?",
         [this](const BulkStatement& row) {
             const std::int64_t ms = msOfKey(row.integer(0));
@@ -50,7 +50,7 @@ Done SeriesChecksums::addBetween(const Database& database, std::int64_t first, s
 
 Problem SeriesChecksums::damaged(const Database& database, std::int64_t import) const
 {
-    const auto names = queryBulk(
+    const auto names = query<BulkStatement>(
         database, "SELECT s.name, i.file FROM imports i, sensors s WHERE i.id = ? AND s.id = ?",
         [](const BulkStatement& row) { return std::pair(row.text(0), row.text(1)); }, import,
         m_sensor);

@@ -20,7 +20,7 @@ using Typed = SeriesFingerprint::Typed;
 /// Those in force: the readings of a withdrawn import are stored apart.
 Result<std::vector<Column>> columnsOf(const Database& database, std::int64_t sensor)
 {
-    return queryBulk(
+    return query<BulkStatement>(
         database,
         "SELECT c.import, c.unit, c.readings, c.checksum, c.first_at, c.last_at "
         "FROM import_columns c JOIN imports i ON i.id = c.import "
@@ -43,7 +43,7 @@ bool mayTouch(const Column& column, Span span)
 Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sensor, Span span)
 {
     // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
-    return queryBulk(
+    return query<BulkStatement>(
         database,
         "SELECT r.place, r.value, r.import, coalesce(c.unit, '') FROM readings r "
         "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = r.place >> ?5 "
@@ -121,7 +121,7 @@ Result<SeriesFingerprints::Tail> SeriesFingerprints::tailOf(std::int64_t sensor,
     const auto known = m_tails.find(key);
     if (known != m_tails.end())
         return known->second;
-    auto statement = m_logbook->database().prepareBulk(
+    auto statement = m_logbook->database().prepare<BulkStatement>(
         "SELECT place, value FROM readings WHERE place > ? AND place <= ? AND import = ?");
     HOLDBAND_TRY(statement);
     statement->bindAll(readingKey(sensor, instantFromMs(after)), readingKey(sensor, Instant::max()),

@@ -10,7 +10,7 @@ namespace {
 
 Result<std::vector<std::string>> sealedTables(const Database& database)
 {
-    auto statement = database.prepareBulk(
+    auto statement = database.prepare<BulkStatement>(
         "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' "
         "AND name NOT IN ('readings', 'aside_readings', 'block_checksums', 'seal', "
         "'act_changes', 'log_maps', 'watches') "
@@ -54,7 +54,7 @@ void addColumn(Digest& digest, sqlite3_stmt* statement, int column)
 Done addTable(Digest& digest, const Database& database, const std::string& table)
 {
     // Without an ORDER BY, SQLite reads the table in the order of its key.
-    auto statement = database.prepareBulk("SELECT * FROM \"" + table + "\"");
+    auto statement = database.prepare<BulkStatement>("SELECT * FROM \"" + table + "\"");
     HOLDBAND_TRY(statement);
     digest.add(table);
     const int columns = sqlite3_column_count(statement->raw());
@@ -83,7 +83,8 @@ Done renewSeal(const Database& database)
 {
     auto now = digestOf(database);
     HOLDBAND_TRY(now);
-    auto statement = database.prepareBulk("INSERT OR REPLACE INTO seal (id, digest) VALUES (1, ?)");
+    auto statement =
+        database.prepare<BulkStatement>("INSERT OR REPLACE INTO seal (id, digest) VALUES (1, ?)");
     HOLDBAND_TRY(statement);
     statement->bindAll(*now);
     return statement->run();

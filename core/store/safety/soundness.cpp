@@ -19,7 +19,7 @@ using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
 /// Adds up the sums of the rows in `readings` or `aside_readings`.
 Done addSums(const Database& database, const std::string& table, std::map<Key, ReadingSum>& sums)
 {
-    auto statement = database.prepareBulk("SELECT import, place, value FROM " + table);
+    auto statement = database.prepare<BulkStatement>("SELECT import, place, value FROM " + table);
     HOLDBAND_TRY(statement);
     ReadingSum* current = nullptr;
     Key key{-1, -1};
@@ -45,8 +45,9 @@ Done addWithdrawn(const Database& database, std::map<Key, ReadingSum>& sums,
 {
     std::map<Key, ReadingSum> aside;
     HOLDBAND_TRY(addSums(database, "aside_readings", aside));
-    auto withdrawn = queryBulk(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
-                           [](const BulkStatement& row) { return row.integer(0); });
+    auto withdrawn =
+        query<BulkStatement>(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
+                             [](const BulkStatement& row) { return row.integer(0); });
     HOLDBAND_TRY(withdrawn);
     for (const auto& [key, sum] : aside) {
         if (std::find(withdrawn->begin(), withdrawn->end(), key.first) == withdrawn->end())
@@ -74,13 +75,14 @@ Done checkRecord(const Database& database, std::vector<std::string>& damage)
 Result<std::map<Key, ReadingSum>> blockTotals(const Database& database)
 {
     std::map<Key, ReadingSum> totals;
-    auto rows = queryBulk(database, "SELECT import, sensor, readings, checksum FROM block_checksums",
-                      [&](const BulkStatement& row) {
-                          ReadingSum& total = totals[{row.integer(0), row.integer(1)}];
-                          total.readings += row.integer(2);
-                          total.checksum += static_cast<std::uint64_t>(row.integer(3));
-                          return true;
-                      });
+    auto rows = query<BulkStatement>(
+        database, "SELECT import, sensor, readings, checksum FROM block_checksums",
+        [&](const BulkStatement& row) {
+            ReadingSum& total = totals[{row.integer(0), row.integer(1)}];
+            total.readings += row.integer(2);
+            total.checksum += static_cast<std::uint64_t>(row.integer(3));
+            return true;
+        });
     HOLDBAND_TRY(rows);
     return totals;
 }
@@ -92,7 +94,7 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
     std::map<Key, ReadingSum> sums;
     HOLDBAND_TRY(addSums(database, "readings", sums));
     HOLDBAND_TRY(addWithdrawn(database, sums, damage));
-    auto columns = queryBulk(
+    auto columns = query<BulkStatement>(
         database,
         "SELECT c.import, c.sensor, i.file, s.name, c.readings, c.checksum "
         "FROM import_columns c JOIN imports i ON i.id = c.import "
@@ -128,17 +130,18 @@ Phrase brokenSeal()
 
 Done checkSqlite(const Database& database, std::vector<std::string>& damage)
 {
-    auto lines = queryBulk(database, "PRAGMA integrity_check(20)",
-                       [](const BulkStatement& row) { return row.text(0); });
+    auto lines = query<BulkStatement>(database, "PRAGMA integrity_check(20)",
+                                      [](const BulkStatement& row) { return row.text(0); });
     HOLDBAND_TRY(lines);
     for (std::string& line : *lines) {
         if (line != "ok")
             damage.push_back(Phrase::tr("SQLite reports: %1").with(line));
     }
-    auto orphans = queryBulk(database, "PRAGMA foreign_key_check", [](const BulkStatement& row) {
-        return Phrase::tr("a row of %1 refers to one of %2 that is not there")
-            .with(row.text(0), row.text(2));
-    });
+    auto orphans =
+        query<BulkStatement>(database, "PRAGMA foreign_key_check", [](const BulkStatement& row) {
+            return Phrase::tr("a row of %1 refers to one of %2 that is not there")
+                .with(row.text(0), row.text(2));
+        });
     HOLDBAND_TRY(orphans);
     damage.insert(damage.end(), orphans->begin(), orphans->end());
     return {};

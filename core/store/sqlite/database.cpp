@@ -129,6 +129,7 @@ Done Database::guard(Access access) const
     return {};
 }
 
+template <>
 Result<Statement> Database::prepare(std::string_view sql) const
 {
     auto query = std::make_unique<QSqlQuery>(*m_connection);
@@ -138,7 +139,8 @@ Result<Statement> Database::prepare(std::string_view sql) const
     return Statement(std::move(query), this);
 }
 
-Result<BulkStatement> Database::prepareBulk(std::string_view sql) const
+template <>
+Result<BulkStatement> Database::prepare(std::string_view sql) const
 {
     sqlite3_stmt* statement = nullptr;
     const int code =

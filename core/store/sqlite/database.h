@@ -39,8 +39,9 @@ public:
     /// The same connection as SQLite knows it, for changesets, backups and file controls.
     sqlite3* raw() const { return m_handle; }
 
-    Result<Statement> prepare(std::string_view sql) const;
-    Result<BulkStatement> prepareBulk(std::string_view sql) const;
+    /// A Statement, or with prepare<BulkStatement> one of those.
+    template <typename AnyStatement = Statement>
+    Result<AnyStatement> prepare(std::string_view sql) const;
     /// Runs a script of several statements.
     Done execute(const std::string& script) const;
     /// The first column of the first row.
@@ -63,5 +64,10 @@ private:
     std::unique_ptr<QSqlDatabase> m_connection;
     sqlite3* m_handle = nullptr;
 };
+
+template <>
+Result<Statement> Database::prepare(std::string_view sql) const;
+template <>
+Result<BulkStatement> Database::prepare(std::string_view sql) const;
 
 } // namespace holdband::store

@@ -24,23 +24,12 @@ auto collect(AnyStatement& statement, Make make) -> Result<std::vector<decltype(
     }
 }
 
-/// prepare, bindAll and collect in one.
-template <typename Make, typename... Values>
+/// prepare, bindAll and collect in one: of records, or with query<BulkStatement> of rows in bulk.
+template <typename AnyStatement = Statement, typename Make, typename... Values>
 auto query(const Database& database, std::string_view sql, Make make, const Values&... values)
-    -> Result<std::vector<decltype(make(std::declval<Statement&>()))>>
+    -> Result<std::vector<decltype(make(std::declval<AnyStatement&>()))>>
 {
-    auto statement = database.prepare(sql);
-    HOLDBAND_TRY(statement);
-    statement->bindAll(values...);
-    return collect(*statement, make);
-}
-
-/// The same with a BulkStatement.
-template <typename Make, typename... Values>
-auto queryBulk(const Database& database, std::string_view sql, Make make, const Values&... values)
-    -> Result<std::vector<decltype(make(std::declval<BulkStatement&>()))>>
-{
-    auto statement = database.prepareBulk(sql);
+    auto statement = database.prepare<AnyStatement>(sql);
     HOLDBAND_TRY(statement);
     statement->bindAll(values...);
     return collect(*statement, make);

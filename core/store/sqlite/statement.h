@@ -2,7 +2,7 @@
 // a QSqlQuery that only moves forward. Not for use outside core/store.
 #pragma once
 
-#include "core/store/sqlite/columns.h"
+#include "core/store/sqlite/statement_base.h"
 
 #include <memory>
 #include <string_view>
@@ -15,7 +15,7 @@ class Database;
 
 /// Bind all parameters, step, read columns. Errors while binding and invalid values are remembered
 /// and returned by the next step.
-class Statement : public Columns<Statement> {
+class Statement : public StatementBase<Statement> {
 public:
     Statement(Statement&&) noexcept;
     Statement& operator=(Statement&&) noexcept;
@@ -36,13 +36,6 @@ public:
         else
             bindNull(index);
     }
-    /// Binds all values from index 1 on.
-    template <typename... Values>
-    void bindAll(const Values&... values)
-    {
-        int index = 0;
-        (bind(++index, values), ...);
-    }
 
     /// True: there is a row. False: done.
     Result<bool> step();
@@ -55,7 +48,7 @@ public:
     std::int64_t integer(int column) const;
     std::string text(int column) const;
 
-    // For Columns.
+    // For StatementBase.
     double number(int column) const;
     std::string columnName(int column) const;
 

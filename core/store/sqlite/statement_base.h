@@ -1,5 +1,5 @@
-// Reading the columns of a row, the same for both kinds of statements. Not for use outside
-// core/store.
+// What both kinds of statements share: binding all values, reading the columns of a row. Not for
+// use outside core/store.
 #pragma once
 
 #include "core/problem.h"
@@ -15,15 +15,23 @@ namespace holdband::store {
 Problem invalidValue(const std::string& column, const std::string& path);
 
 /// Values that SQLite accepts but a logbook can't hold (infinite, a time outside the years 1 to
-/// 9999) are remembered, and the next step of the statement fails. `Row` has isNull(), integer(),
-/// number() and columnName().
-template <typename Row>
-class Columns {
+/// 9999) are remembered, and the next step of the statement fails. `Own` is the statement; it has
+/// bind(), isNull(), integer(), number() and columnName().
+template <typename Own>
+class StatementBase {
 public:
+    /// Binds all values from index 1 on.
+    template <typename... Values>
+    void bindAll(const Values&... values)
+    {
+        int index = 0;
+        (static_cast<Own&>(*this).bind(++index, values), ...);
+    }
+
     /// Finite, or a Problem at the next step.
     double real(int column) const
     {
-        const double value = row().number(column);
+        const double value = own().number(column);
         if (std::isfinite(value))
             return value;
         noteInvalid(column);
@@ -32,7 +40,7 @@ public:
     /// Within the years 1 to 9999, or a Problem at the next step.
     Instant instant(int column) const
     {
-        const Instant at = instantFromMs(row().integer(column));
+        const Instant at = instantFromMs(own().integer(column));
         if (at >= earliestInstant && at <= latestInstant)
             return at;
         noteInvalid(column);
@@ -40,32 +48,32 @@ public:
     }
     std::optional<std::int64_t> optionalInteger(int column) const
     {
-        return row().isNull(column) ? std::nullopt : std::optional(row().integer(column));
+        return own().isNull(column) ? std::nullopt : std::optional(own().integer(column));
     }
     std::optional<double> optionalReal(int column) const
     {
-        return row().isNull(column) ? std::nullopt : std::optional(real(column));
+        return own().isNull(column) ? std::nullopt : std::optional(real(column));
     }
     std::optional<Instant> optionalInstant(int column) const
     {
-        return row().isNull(column) ? std::nullopt : std::optional(instant(column));
+        return own().isNull(column) ? std::nullopt : std::optional(instant(column));
     }
 
 protected:
-    Columns() = default;
-    ~Columns() = default;
-    Columns(Columns&&) = default;
-    Columns& operator=(Columns&&) = default;
+    StatementBase() = default;
+    ~StatementBase() = default;
+    StatementBase(StatementBase&&) = default;
+    StatementBase& operator=(StatementBase&&) = default;
 
     const std::string& invalidColumn() const { return m_invalid; }
     void forgetInvalid() { m_invalid.clear(); }
 
 private:
-    const Row& row() const { return static_cast<const Row&>(*this); }
+    const Own& own() const { return static_cast<const Own&>(*this); }
     void noteInvalid(int column) const
     {
         if (m_invalid.empty())
-            m_invalid = row().columnName(column);
+            m_invalid = own().columnName(column);
     }
 
     /// The name of the first column with an invalid value. Mutable because reading a column is
