@@ -124,6 +124,102 @@ TEST_F(Connection, AStatementCanRunManyTimes)
               "0text,1-,2text");
 }
 
+TEST_F(Connection, TwoStatementsOfOneTextDontDisturbEachOther)
+{
+    const auto database = withTable();
+    ASSERT_TRUE(database->execute("INSERT INTO t (whole) VALUES (1), (2), (3)"));
+    constexpr std::string_view sql = "SELECT whole FROM t WHERE whole >= ? ORDER BY whole";
+    for (int round = 0; round < 2; ++round) {
+        auto outer = database->prepare(sql);
+        auto inner = database->prepare(sql);
+        ASSERT_TRUE(outer && inner);
+        outer->bindAll(1);
+        inner->bindAll(3);
+        EXPECT_EQ(outer->step(), true);
+        EXPECT_EQ(inner->step(), true);
+        EXPECT_EQ(inner->integer(0), 3);
+        EXPECT_EQ(inner->step(), false);
+        EXPECT_EQ(outer->step(), true);
+        EXPECT_EQ(outer->integer(0), 2);
+    }
+}
+
+TEST_F(Connection, AStatementUsedAgainHasNothingOfItsLastUse)
+{
+    const auto database = withTable();
+    constexpr std::string_view sql = "SELECT ?, ?";
+    const auto twoValues = [](const Statement& row) {
+        return std::pair(row.optionalInteger(0), row.optionalInteger(1));
+    };
+    ASSERT_TRUE(store::query(*database, sql, twoValues, 7, 8));
+    auto again = database->prepare(sql);
+    ASSERT_TRUE(again);
+    again->bind(2, 9);
+    EXPECT_EQ(again->step(), true);
+    EXPECT_EQ(twoValues(*again), std::pair(std::optional<std::int64_t>(), std::optional(9L)));
+}
+
+TEST_F(Connection, AStatementUsedAgainSeesANewSchema)
+{
+    const auto database = withTable();
+    const auto texts = [&] {
+        return store::query(*database, "SELECT text FROM t",
+                            [](const Statement& row) { return row.text(0); });
+    };
+    const auto columns = [&] {
+        auto all = database->prepare("SELECT * FROM t");
+        return all && all->step() == true ? all->text(all->isNull(1) ? 2 : 1) : std::string();
+    };
+    ASSERT_TRUE(database->execute("INSERT INTO t (text) VALUES ('first')"));
+    ASSERT_EQ(texts(), std::vector<std::string>{"first"});
+    ASSERT_EQ(columns(), "first");
+    ASSERT_TRUE(database->execute("DROP TABLE t; CREATE TABLE t (a, b, text TEXT, d, e, f, g, h);"
+                                  "INSERT INTO t (text) VALUES ('second')"));
+    EXPECT_EQ(texts(), std::vector<std::string>{"second"});
+    EXPECT_EQ(columns(), "second");
+    ASSERT_TRUE(database->execute("DROP TABLE t"));
+    const auto gone = texts();
+    ASSERT_FALSE(gone);
+    EXPECT_THAT(gone.error().what, ::testing::HasSubstr("no such table: t"));
+    EXPECT_EQ(sqlite3_extended_errcode(database->raw()), SQLITE_ERROR);
+}
+
+TEST_F(Connection, APragmaIsReadAgain)
+{
+    // SQLite reads some of them while it prepares them: sqlite.org/pragma.html, at the top.
+    const auto database = opened();
+    ASSERT_EQ(database->integer("PRAGMA cache_size"), -2000) << "SQLite's own";
+    ASSERT_TRUE(database->execute("PRAGMA cache_size = 100"));
+    EXPECT_EQ(database->integer("PRAGMA cache_size"), 100);
+    ASSERT_TRUE(database->execute("PRAGMA synchronous = OFF"));
+    EXPECT_EQ(database->integer("PRAGMA synchronous"), 0);
+}
+
+TEST_F(Connection, AStatementLeftBeforeItsEndKeepsNoLock)
+{
+    const auto writer = withTable();
+    ASSERT_TRUE(writer->execute("INSERT INTO t (whole) VALUES (1), (2)"));
+    const auto reader = opened(Access::read);
+    EXPECT_EQ(reader->integer("SELECT whole FROM t"), 1) << "the first of two rows";
+    ASSERT_TRUE(writer->execute("PRAGMA busy_timeout = 0"));
+    EXPECT_TRUE(writer->execute("UPDATE t SET whole = 3"));
+    EXPECT_EQ(reader->integer("SELECT whole FROM t"), 3);
+}
+
+TEST_F(Connection, AfterAnErrorTheSameTextRunsAgain)
+{
+    const auto database = withTable();
+    const auto insert = [&](int id) {
+        return store::execute(*database, "INSERT INTO t (id) VALUES (?)", id);
+    };
+    ASSERT_TRUE(insert(1));
+    const Done twice = insert(1);
+    ASSERT_FALSE(twice);
+    EXPECT_EQ(sqlite3_extended_errcode(database->raw()), SQLITE_CONSTRAINT_PRIMARYKEY);
+    EXPECT_TRUE(insert(2));
+    EXPECT_EQ(database->integer("SELECT sum(id) FROM t"), 3);
+}
+
 TEST_F(Connection, ErrorsKeepSqlitesExtendedCode)
 {
     const auto database = withTable();
@@ -156,6 +252,7 @@ TEST_F(Connection, ItsNameIsGoneWithItsOwner)
     {
         const auto first = withTable();
         const auto second = opened(Access::read);
+        EXPECT_EQ(second->integer("SELECT count(*) FROM t"), 0) << "leaves a prepared query";
         EXPECT_EQ(QSqlDatabase::connectionNames().size(), 2);
         const auto refused = Database::open(path() + "/none", Access::write, true);
         EXPECT_FALSE(refused);

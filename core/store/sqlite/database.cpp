@@ -90,6 +90,7 @@ Done Database::connect(Access access, bool create)
 
 Database::~Database()
 {
+    m_queries.clear();
     if (!m_connection)
         return;
     m_connection.reset(); // the last copy: else it would not be removed
@@ -98,6 +99,7 @@ Database::~Database()
 
 void Database::leaveThread() const
 {
+    m_queries.clear();
     m_connection->driver()->moveToThread(nullptr);
 }
 
@@ -132,11 +134,13 @@ Done Database::guard(Access access) const
 template <>
 Result<Statement> Database::prepare(std::string_view sql) const
 {
+    if (auto waiting = m_queries.take(sql))
+        return Statement(std::move(waiting), this);
     auto query = std::make_unique<QSqlQuery>(*m_connection);
     query->setForwardOnly(true);
     if (!query->prepare(QString::fromUtf8(sql.data(), static_cast<qsizetype>(sql.size()))))
         return failure(problem(query->lastError()));
-    return Statement(std::move(query), this);
+    return Statement(QueryPool::made(sql, std::move(query)), this);
 }
 
 template <>

@@ -5,6 +5,7 @@
 
 #include "core/problem.h"
 #include "core/store/sqlite/bulk_statement.h"
+#include "core/store/sqlite/query_pool.h"
 #include "core/store/sqlite/statement.h"
 
 #include <memory>
@@ -39,7 +40,8 @@ public:
     /// The same connection as SQLite knows it, for changesets, backups and file controls.
     sqlite3* raw() const { return m_handle; }
 
-    /// A Statement, or with prepare<BulkStatement> one of those.
+    /// A Statement, which may have been prepared before, or with prepare<BulkStatement> one of
+    /// those.
     template <typename AnyStatement = Statement>
     Result<AnyStatement> prepare(std::string_view sql) const;
     /// Runs a script of several statements.
@@ -58,11 +60,14 @@ private:
     explicit Database(std::string path);
     Done connect(Access access, bool create);
     Done guard(Access access) const;
+    friend class Statement;
+    void giveBack(QueryPool::Query query) const { m_queries.giveBack(std::move(query)); }
 
     std::string m_path;
     std::string m_name; ///< of the connection
     std::unique_ptr<QSqlDatabase> m_connection;
     sqlite3* m_handle = nullptr;
+    mutable QueryPool m_queries; ///< reading with a statement changes nothing else
 };
 
 template <>

@@ -10,14 +10,18 @@
 
 namespace holdband::store {
 
-Statement::Statement(std::unique_ptr<QSqlQuery> query, const Database* database)
-    : m_query(std::move(query)), m_database(database)
+Statement::Statement(QueryPool::Query query, const Database* database)
+    : m_prepared(std::move(query)), m_query(m_prepared.mapped().get()), m_database(database)
 {
 }
 
 Statement::Statement(Statement&&) noexcept = default;
-Statement& Statement::operator=(Statement&&) noexcept = default;
-Statement::~Statement() = default;
+
+Statement::~Statement()
+{
+    if (!m_prepared.empty() && !m_failed)
+        m_database->giveBack(std::move(m_prepared));
+}
 
 void Statement::bind(int index, std::int64_t value)
 {
@@ -52,14 +56,14 @@ Result<bool> Statement::step()
     if (!m_started) {
         m_started = true;
         if (!m_query->exec())
-            return failure(problem());
+            return failure(failed());
         if (!m_query->isSelect())
             return false;
     }
     if (m_query->next())
         return true;
     if (m_query->lastError().isValid())
-        return failure(problem());
+        return failure(failed());
     return false;
 }
 
@@ -104,8 +108,9 @@ std::string Statement::columnName(int column) const
     return m_query->record().fieldName(column).toStdString();
 }
 
-Problem Statement::problem() const
+Problem Statement::failed()
 {
+    m_failed = true;
     return m_database->problem(m_query->lastError());
 }
 

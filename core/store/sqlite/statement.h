@@ -2,12 +2,10 @@
 // a QSqlQuery that only moves forward. Not for use outside core/store.
 #pragma once
 
+#include "core/store/sqlite/query_pool.h"
 #include "core/store/sqlite/statement_base.h"
 
-#include <memory>
 #include <string_view>
-
-class QSqlQuery;
 
 namespace holdband::store {
 
@@ -18,7 +16,7 @@ class Database;
 class Statement : public StatementBase<Statement> {
 public:
     Statement(Statement&&) noexcept;
-    Statement& operator=(Statement&&) noexcept;
+    Statement& operator=(Statement&&) = delete;
     ~Statement();
 
     /// Indexes start at 1.
@@ -54,12 +52,14 @@ public:
 
 private:
     friend class Database;
-    Statement(std::unique_ptr<QSqlQuery> query, const Database* database);
-    Problem problem() const;
+    Statement(QueryPool::Query query, const Database* database);
+    Problem failed();
 
-    std::unique_ptr<QSqlQuery> m_query;
+    QueryPool::Query m_prepared; ///< goes back to the database's pool; empty once moved from
+    QSqlQuery* m_query;          ///< in m_prepared
     const Database* m_database;
     bool m_started = false;
+    bool m_failed = false;
     bool m_notUtf8 = false; ///< a text that was bound
 };
 
