@@ -1,5 +1,6 @@
 #include "core/store/records/batches.h"
 
+#include "core/assign_result.h"
 #include "core/store/records/naming.h"
 #include "core/store/records/schedules.h"
 #include "core/store/sqlite/rows.h"
@@ -36,50 +37,51 @@ Batch batchFrom(const Statement& row)
     return batch;
 }
 
-Result<std::vector<PlanChange>> readPlanChanges(const Database& database, std::int64_t batch)
+Result<ByOwner<PlanChange>> readPlanChanges(const Database& database)
 {
-    std::vector<std::int64_t> ids;
-    auto changes = query(
-        database, "SELECT id, from_at, why FROM plan_changes WHERE batch = ? ORDER BY from_at, id",
+    auto schedules = readSchedules(database, changedStages);
+    HOLDBAND_TRY(schedules);
+    return queryByOwner(
+        database, "SELECT batch, id, from_at, why FROM plan_changes ORDER BY from_at, id",
         [&](const Statement& row) {
-            ids.push_back(row.integer(0));
-            return PlanChange{row.instant(1), row.text(2), {}};
-        },
-        batch);
-    HOLDBAND_TRY(changes);
-    for (std::size_t i = 0; i < changes->size(); ++i) {
-        auto schedule = readSchedule(database, changedStages, ids[i]);
-        HOLDBAND_TRY(schedule);
-        (*changes)[i].schedule = std::move(*schedule);
-    }
-    return changes;
+            return PlanChange{row.instant(2), row.text(3), std::move((*schedules)[row.integer(1)])};
+        });
 }
 
-/// Reads the parts that are in other tables.
-Done readDetails(const Database& database, std::int64_t id, Batch& batch)
+/// The parts of the batches that are in other tables.
+struct Details {
+    ByOwner<Stage> schedules;
+    ByOwner<PlanChange> planChanges;
+    ByOwner<Instant> stageEnds;
+    ByOwner<BeerUse> beerUses;
+
+    void moveInto(Batch& batch, std::int64_t id)
+    {
+        batch.schedule = std::move(schedules[id]);
+        batch.planChanges = std::move(planChanges[id]);
+        batch.stageEnds = std::move(stageEnds[id]);
+        batch.beerUses = std::move(beerUses[id]);
+    }
+};
+
+Result<Details> readDetails(const Database& database)
 {
-    auto schedule = readSchedule(database, batchStages, id);
-    HOLDBAND_TRY(schedule);
-    batch.schedule = std::move(*schedule);
-    auto changes = readPlanChanges(database, id);
-    HOLDBAND_TRY(changes);
-    batch.planChanges = std::move(*changes);
-    auto ends = query(
-        database, "SELECT at FROM stage_ends WHERE batch = ? ORDER BY at",
-        [](const Statement& row) { return row.instant(0); }, id);
-    HOLDBAND_TRY(ends);
-    batch.stageEnds = std::move(*ends);
-    auto uses = query(
-        database,
-        "SELECT u.from_at, s.name, u.vessel FROM beer_uses u JOIN sensors s ON s.id = u.sensor "
-        "WHERE u.batch = ? ORDER BY u.from_at",
-        [](const Statement& row) {
-            return BeerUse{row.instant(0), row.text(1), row.text(2)};
-        },
-        id);
-    HOLDBAND_TRY(uses);
-    batch.beerUses = std::move(*uses);
-    return {};
+    Details details;
+    HOLDBAND_TRY(assignResult(readSchedules(database, batchStages), details.schedules));
+    HOLDBAND_TRY(assignResult(readPlanChanges(database), details.planChanges));
+    HOLDBAND_TRY(
+        assignResult(queryByOwner(database, "SELECT batch, at FROM stage_ends ORDER BY batch, at",
+                                  [](const Statement& row) { return row.instant(1); }),
+                     details.stageEnds));
+    HOLDBAND_TRY(
+        assignResult(queryByOwner(database,
+                                  "SELECT u.batch, u.from_at, s.name, u.vessel FROM beer_uses u "
+                                  "JOIN sensors s ON s.id = u.sensor ORDER BY u.batch, u.from_at",
+                                  [](const Statement& row) {
+                                      return BeerUse{row.instant(1), row.text(2), row.text(3)};
+                                  }),
+                     details.beerUses));
+    return details;
 }
 
 Done removePlanChanges(const Database& database, std::int64_t batch)
@@ -197,8 +199,10 @@ Result<std::vector<Batch>> readBatches(const LogbookFile& logbook)
                   return batchFrom(row);
               });
     HOLDBAND_TRY(batches);
+    auto details = readDetails(database);
+    HOLDBAND_TRY(details);
     for (std::size_t i = 0; i < batches->size(); ++i)
-        HOLDBAND_TRY(readDetails(database, ids[i], (*batches)[i]));
+        details->moveInto((*batches)[i], ids[i]);
     return batches;
 }
 
@@ -299,11 +303,10 @@ Result<std::vector<NamedPlan>> readPlans(const LogbookFile& logbook)
                       row.text(1), row.text(2), quantityOf(row.optionalReal(3), asKelvins), {}};
               });
     HOLDBAND_TRY(plans);
-    for (std::size_t i = 0; i < plans->size(); ++i) {
-        auto schedule = readSchedule(database, planStages, ids[i]);
-        HOLDBAND_TRY(schedule);
-        (*plans)[i].schedule = std::move(*schedule);
-    }
+    auto schedules = readSchedules(database, planStages);
+    HOLDBAND_TRY(schedules);
+    for (std::size_t i = 0; i < plans->size(); ++i)
+        (*plans)[i].schedule = std::move((*schedules)[ids[i]]);
     return plans;
 }
 

@@ -1,7 +1,6 @@
 #include "core/store/records/schedules.h"
 
 #include "core/model/names.h"
-#include "core/store/sqlite/rows.h"
 
 namespace holdband::store {
 
@@ -11,27 +10,28 @@ Stage stageFrom(const Statement& row)
 {
     const auto hours = [](double value) { return Hours{value}; };
     Stage stage;
-    stage.label = row.text(0);
-    stage.kind = choiceNamed<StageKind>(row.text(1)).value_or(StageKind::hold);
-    stage.target = Temperature::celsius(row.real(2));
-    stage.length = quantityOf(row.optionalReal(3), hours);
-    stage.tolerance = quantityOf(row.optionalReal(4), asKelvins);
-    stage.settleAllowed = quantityOf(row.optionalReal(5), hours);
-    stage.until = choiceNamed<StageUntil>(row.text(6)).value_or(StageUntil::hours);
-    stage.untilGravity = quantityOf(row.optionalReal(7), asGravity);
+    stage.label = row.text(1);
+    stage.kind = choiceNamed<StageKind>(row.text(2)).value_or(StageKind::hold);
+    stage.target = Temperature::celsius(row.real(3));
+    stage.length = quantityOf(row.optionalReal(4), hours);
+    stage.tolerance = quantityOf(row.optionalReal(5), asKelvins);
+    stage.settleAllowed = quantityOf(row.optionalReal(6), hours);
+    stage.until = choiceNamed<StageUntil>(row.text(7)).value_or(StageUntil::hours);
+    stage.untilGravity = quantityOf(row.optionalReal(8), asGravity);
     return stage;
 }
 
 } // namespace
 
-Result<Schedule> readSchedule(const Database& database, StageTable table, std::int64_t owner)
+Result<ByOwner<Stage>> readSchedules(const Database& database, StageTable table)
 {
-    return query(database,
-                 "SELECT label, kind, target_c, hours, tolerance_k, settle_hours, ends_by, "
-                 "until_gravity FROM " +
-                     std::string(table.table) + " WHERE " + std::string(table.owner) +
-                     " = ? ORDER BY position",
-                 stageFrom, owner);
+    const std::string owner(table.owner);
+    return queryByOwner(database,
+                        "SELECT " + owner +
+                            ", label, kind, target_c, hours, tolerance_k, settle_hours, ends_by, "
+                            "until_gravity FROM " +
+                            std::string(table.table) + " ORDER BY " + owner + ", position",
+                        stageFrom);
 }
 
 Done removeSchedule(const Database& database, StageTable table, std::int64_t owner)

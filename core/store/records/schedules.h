@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/model/batch.h"
-#include "core/store/logbook_file.h"
+#include "core/store/sqlite/rows.h"
 
 namespace holdband::store {
 
@@ -17,7 +17,8 @@ inline constexpr StageTable batchStages{"stages", "batch"};
 inline constexpr StageTable changedStages{"changed_stages", "plan_change"};
 inline constexpr StageTable planStages{"plan_stages", "plan"};
 
-Result<Schedule> readSchedule(const Database& database, StageTable table, std::int64_t owner);
+/// All of the table.
+Result<ByOwner<Stage>> readSchedules(const Database& database, StageTable table);
 /// Replaces the stored schedule.
 Done writeSchedule(const Database& database, StageTable table, std::int64_t owner,
                    const Schedule& schedule);

@@ -5,6 +5,7 @@
 #include "core/quantity/volume.h"
 #include "core/store/logbook_file.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -33,6 +34,25 @@ auto query(const Database& database, std::string_view sql, Make make, const Valu
     HOLDBAND_TRY(statement);
     statement->bindAll(values...);
     return collect(*statement, make);
+}
+
+/// Values by the id of what they belong to.
+template <typename Value>
+using ByOwner = std::map<std::int64_t, std::vector<Value>>;
+
+/// Reads the values of all owners at once, where a query for each would take longer. The first
+/// column is the owner's id.
+template <typename Make>
+auto queryByOwner(const Database& database, std::string_view sql, Make make)
+    -> Result<ByOwner<decltype(make(std::declval<Statement&>()))>>
+{
+    ByOwner<decltype(make(std::declval<Statement&>()))> all;
+    auto rows = query(database, sql, [&](const Statement& row) {
+        all[row.integer(0)].push_back(make(row));
+        return true;
+    });
+    HOLDBAND_TRY(rows);
+    return all;
 }
 
 /// prepare, bindAll and run in one.
