@@ -11,9 +11,9 @@ namespace {
 
 constexpr CorrectedReadings handTables{"hand_readings", "hand_corrections", "value"};
 
-std::string columnOf(const HandOwner& owner)
+std::string columnOf(HandOwner::Kind kind)
 {
-    return owner.kind == HandOwner::Kind::sensor ? "sensor" : "batch";
+    return kind == HandOwner::Kind::sensor ? "sensor" : "batch";
 }
 
 Result<std::int64_t> ownerId(const Database& database, const HandOwner& owner)
@@ -46,38 +46,50 @@ void correctInForce(StoredHandReading& stored, const Correction& correction)
 }
 
 /// `which`: SQL, a condition in addition to the owner's.
-Result<std::vector<StoredHandReading>> readStored(const LogbookFile& logbook,
-                                                  const HandOwner& owner, const std::string& which)
+Result<std::vector<StoredHandReading>> readStored(const Database& database, HandOwner::Kind kind,
+                                                  std::int64_t owner, const std::string& which)
 {
-    const Database& database = logbook.database();
-    auto id = ownerId(database, owner);
-    HOLDBAND_TRY(id);
-    const std::string mine = columnOf(owner) + " = ?" + which;
+    const std::string mine = columnOf(kind) + " = ?" + which;
     auto readings = query<BulkStatement>(
         database,
         "SELECT id, at, value, unit, decimals, sample_c, note, set_aside FROM hand_readings "
         "WHERE " +
             mine + " ORDER BY at, set_aside = 0, id",
-        handReadingFrom, *id);
+        handReadingFrom, owner);
     HOLDBAND_TRY(readings);
-    auto corrections = readCorrections(database, handTables, "r." + mine, *id);
+    auto corrections = readCorrections(database, handTables, "r." + mine, owner);
     HOLDBAND_TRY(corrections);
     applyCorrections(*readings, *corrections, correctInForce);
     return readings;
 }
+
+Result<std::vector<StoredHandReading>> readOf(const LogbookFile& logbook, const HandOwner& owner,
+                                              const std::string& which)
+{
+    auto id = ownerId(logbook.database(), owner);
+    HOLDBAND_TRY(id);
+    return readStored(logbook.database(), owner.kind, *id, which);
+}
+
+constexpr const char* thoseThatCount = " AND set_aside = 0";
 
 } // namespace
 
 Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
                                                         const HandOwner& owner)
 {
-    return readStored(logbook, owner, " AND set_aside = 0");
+    return readOf(logbook, owner, thoseThatCount);
+}
+
+Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook, SensorId sensor)
+{
+    return readStored(logbook.database(), HandOwner::Kind::sensor, sensor.value, thoseThatCount);
 }
 
 Result<std::vector<StoredHandReading>> readHandRecord(const LogbookFile& logbook,
                                                       const HandOwner& owner)
 {
-    return readStored(logbook, owner, "");
+    return readOf(logbook, owner, "");
 }
 
 Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owner,
@@ -88,7 +100,7 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
     HOLDBAND_TRY(id);
     auto existing = query(
         database,
-        "SELECT 1 FROM hand_readings WHERE " + columnOf(owner) +
+        "SELECT 1 FROM hand_readings WHERE " + columnOf(owner.kind) +
             " = ? AND at = ? AND set_aside = 0",
         [](const Statement&) { return true; }, *id, toMs(reading.at));
     HOLDBAND_TRY(existing);
@@ -97,7 +109,7 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
             Phrase::tr("\"%1\" has a reading at that instant already").with(owner.name));
     HOLDBAND_TRY(execute(
         database,
-        "INSERT INTO hand_readings (" + columnOf(owner) +
+        "INSERT INTO hand_readings (" + columnOf(owner.kind) +
             ", at, value, unit, decimals, sample_c, note, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         *id, toMs(reading.at), reading.value, nameOf(reading.unit), reading.decimals,
         reading.sample ? std::optional(reading.sample->celsius()) : std::nullopt,

@@ -39,6 +39,9 @@ struct StoredHandReading {
 /// In order of time. Problem (data): unknown sensor or batch.
 Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
                                                         const HandOwner& owner);
+/// Of a sensor whose id is known.
+Result<std::vector<StoredHandReading>> readHandReadings(const LogbookFile& logbook,
+                                                        SensorId sensor);
 
 /// All of them, including deleted ones: in order of time, at one instant the one that counts last.
 /// Problem (data): unknown sensor or batch.

@@ -166,7 +166,7 @@ Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
     HOLDBAND_TRY(logged);
     HOLDBAND_TRY(allFinite(logbook, sensor, *logged));
     HOLDBAND_TRY(correct(logbook, {*id}, *logged));
-    auto hand = readHandReadings(logbook, {HandOwner::Kind::sensor, sensor});
+    auto hand = readHandReadings(logbook, SensorId{*id});
     HOLDBAND_TRY(hand);
     if (!hand->empty())
         *logged = merged(*logged, around(std::move(*hand), span));

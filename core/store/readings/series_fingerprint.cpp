@@ -79,7 +79,7 @@ Done SeriesFingerprints::readRecords(const std::string& sensor, SensorRecords& i
     HOLDBAND_TRY(corrections);
     for (const ValueCorrection& correction : *corrections)
         into.corrections.push_back({correction.at, correction.value, correction.unit});
-    auto hand = readHandReadings(*m_logbook, {HandOwner::Kind::sensor, sensor});
+    auto hand = readHandReadings(*m_logbook, SensorId{into.id});
     HOLDBAND_TRY(hand);
     for (const StoredHandReading& stored : *hand)
         into.hand.push_back({stored.inForce.at, stored.inForce.value, stored.inForce.unit});
