@@ -1,4 +1,5 @@
-// The unit of each import's column for one sensor. Not for use outside core/store.
+// The imports that have a column for one sensor, and its unit in each. Not for use outside
+// core/store.
 #pragma once
 
 #include "core/model/names.h"
@@ -7,6 +8,8 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace holdband::store {
 
@@ -16,14 +19,21 @@ public:
     static Result<ImportUnits> of(const Database& database, std::int64_t sensor)
     {
         ImportUnits units;
-        auto rows = query(
-            database, "SELECT import, unit FROM import_columns WHERE sensor = ?",
-            [](const Statement& row) { return std::pair(row.integer(0), row.text(1)); }, sensor);
+        auto rows = query<BulkStatement>(
+            database,
+            "SELECT c.import, c.unit, i.id IS NOT NULL AND i.taken_back_at IS NULL "
+            "FROM import_columns c LEFT JOIN imports i ON i.id = c.import WHERE c.sensor = ?",
+            [&](const BulkStatement& row) {
+                units.add(row.integer(0), row.text(1), row.integer(2) != 0);
+                return true;
+            },
+            sensor);
         HOLDBAND_TRY(rows);
-        for (const auto& [import, name] : *rows)
-            units.m_units[import] = choiceNamed<ReadingUnit>(name).value_or(ReadingUnit::celsius);
         return units;
     }
+
+    /// The imports that are not withdrawn.
+    const std::vector<std::int64_t>& inForce() const { return m_inForce; }
 
     /// The unit that all its imports share; absent if they differ, or there are none.
     std::optional<ReadingUnit> only() const
@@ -47,7 +57,15 @@ public:
     }
 
 private:
+    void add(std::int64_t import, const std::string& unit, bool inForce)
+    {
+        m_units[import] = choiceNamed<ReadingUnit>(unit).value_or(ReadingUnit::celsius);
+        if (inForce)
+            m_inForce.push_back(import);
+    }
+
     std::map<std::int64_t, ReadingUnit> m_units;
+    std::vector<std::int64_t> m_inForce;
     std::int64_t m_last = -1;
     ReadingUnit m_unit = ReadingUnit::celsius;
 };

@@ -58,11 +58,9 @@ Result<Series> seriesOf(BulkStatement& statement, SeriesChecksums& checksums, Im
 
 /// This runs for a million rows, so it is faster not to read the import if there is only one, nor
 /// the unit if all have the same.
-Result<Series> loggedRows(const Database& database, SensorId id, Span span,
+Result<Series> loggedRows(const Database& database, SensorId id, Span span, ImportUnits& units,
                           SeriesChecksums& checksums)
 {
-    auto units = ImportUnits::of(database, id.value);
-    HOLDBAND_TRY(units);
     const bool oneImport = checksums.onlyOne();
     auto rows =
         openReadings(database, id, span, oneImport ? "place, value" : "place, value, import");
@@ -70,10 +68,10 @@ Result<Series> loggedRows(const Database& database, SensorId id, Span span,
     const auto importOf = [first = checksums.firstImport(), oneImport](sqlite3_stmt* row) {
         return oneImport ? first : sqlite3_column_int64(row, 2);
     };
-    const std::optional<ReadingUnit> only = units->only();
+    const std::optional<ReadingUnit> only = units.only();
     if (!only)
         return seriesOf(*rows, checksums, importOf, [&](double value, std::int64_t import) {
-            return baseValue(value, units->unitOf(import));
+            return baseValue(value, units.unitOf(import));
         });
     auto series =
         seriesOf(*rows, checksums, importOf, [](double value, std::int64_t) { return value; });
@@ -85,11 +83,12 @@ Result<Series> loggedRows(const Database& database, SensorId id, Span span,
 
 Result<Series> loggedSeries(const Database& database, SensorId id, Span span)
 {
-    auto checksums = SeriesChecksums::of(database, id.value);
-    HOLDBAND_TRY(checksums);
-    auto logged = loggedRows(database, id, span, *checksums);
+    auto units = ImportUnits::of(database, id.value);
+    HOLDBAND_TRY(units);
+    SeriesChecksums checksums(id.value, units->inForce());
+    auto logged = loggedRows(database, id, span, *units, checksums);
     HOLDBAND_TRY(logged);
-    HOLDBAND_TRY(checksums->check(database, span));
+    HOLDBAND_TRY(checksums.check(database, span));
     return logged;
 }
 

@@ -1,6 +1,5 @@
 #include "core/store/readings/series_checksums.h"
 
-#include "core/assign_result.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/sqlite/rows.h"
 #include "core/text/phrase.h"
@@ -9,20 +8,6 @@
 #include <string>
 
 namespace holdband::store {
-
-Result<SeriesChecksums> SeriesChecksums::of(const Database& database, std::int64_t sensor)
-{
-    SeriesChecksums checksums;
-    checksums.m_sensor = sensor;
-    auto imports = query<BulkStatement>(
-        database,
-        "SELECT c.import FROM import_columns c JOIN imports i ON i.id = c.import "
-        "WHERE c.sensor = ? AND i.taken_back_at IS NULL",
-        [](const BulkStatement& row) { return row.integer(0); }, sensor);
-    HOLDBAND_TRY(imports);
-    checksums.m_imports = std::move(*imports);
-    return checksums;
-}
 
 void SeriesChecksums::beginBlock(BlockKey key, std::int64_t ms)
 {

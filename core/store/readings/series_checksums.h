@@ -6,14 +6,18 @@
 #include "core/store/readings/block_checksums.h"
 
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace holdband::store {
 
 class SeriesChecksums {
 public:
-    /// For the imports in force of one sensor.
-    static Result<SeriesChecksums> of(const Database& database, std::int64_t sensor);
+    /// For one sensor and its imports in force.
+    SeriesChecksums(std::int64_t sensor, std::vector<std::int64_t> imports)
+        : m_sensor(sensor), m_imports(std::move(imports))
+    {
+    }
 
     /// The sensor has only one import: rows need no import id.
     bool onlyOne() const { return m_imports.size() == 1; }
@@ -39,7 +43,7 @@ private:
     Done addBetween(const Database& database, std::int64_t first, std::int64_t last);
     Problem damaged(const Database& database, std::int64_t import) const;
 
-    std::int64_t m_sensor = 0;
+    std::int64_t m_sensor;
     std::vector<std::int64_t> m_imports;
     BlockSums m_seen;
     BlockKey m_lastKey{-1, -1};
