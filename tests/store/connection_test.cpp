@@ -6,6 +6,7 @@
 #include <QSqlDatabase>
 #include <QThread>
 #include <filesystem>
+#include <gmock/gmock.h>
 #include <limits>
 
 namespace holdband::test {
