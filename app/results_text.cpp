@@ -197,10 +197,11 @@ std::string verdictText(const RunReview& review)
 
 std::string energyText(const RunReview& review)
 {
-    const std::string shared = results::sharedSentence(review);
-    return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" +
-           (shared.empty() ? "" : shared + "\n") + costLine(review) + weatherLine(review) + "\n" +
-           energyTable(review) + findingsText(review);
+    std::string remarks;
+    for (const std::string& remark : results::energyRemarks(review))
+        remarks += remark + "\n";
+    return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" + remarks + costLine(review) +
+           weatherLine(review) + "\n" + energyTable(review) + findingsText(review);
 }
 
 std::string batchesText(const results::BatchList& list)

@@ -315,7 +315,9 @@ Result<intake::TypedReading> typedReading(const Call& call, const store::Logbook
     typed.reading.decimals = std::min(number->decimals, mostDecimals);
     typed.reading.note = call.value("note").value_or("");
     typed.reading.at = logbook.now();
+    typed.reading.timeDoubt = Milliseconds{0};
     if (const auto at = call.value("at")) {
+        typed.reading.timeDoubt.reset(); // the logbook's
         auto settings = store::readSettings(logbook);
         HOLDBAND_TRY(settings);
         auto zone = Zone::named(settings->zone);

@@ -45,6 +45,7 @@ MeterCurve::MeterCurve(const MeterRegister& meter, std::optional<Power> ratedPow
 void MeterCurve::place(const MeterRegister& meter, std::size_t i)
 {
     const MeterReading& reading = meter.readings[i];
+    const Milliseconds doubt = reading.timeDoubt.value_or(meter.timeDoubt);
     const double now = reading.registerReading.kilowattHours();
     double used = 0.0;
     Pair pair = Pair::plain;
@@ -62,13 +63,12 @@ void MeterCurve::place(const MeterRegister& meter, std::size_t i)
     bool holds = false;
     if (m_power && i > 0) {
         const double most =
-            powerTimes(*m_power, m_at.back() - m_doubt.back(), reading.at + reading.timeDoubt) +
-            m_resolution;
+            powerTimes(*m_power, m_at.back() - m_doubt.back(), reading.at + doubt) + m_resolution;
         holds = step <= most + sameEnergy;
         m_aboveRated += !holds;
     }
     m_at.push_back(reading.at);
-    m_doubt.push_back(reading.timeDoubt);
+    m_doubt.push_back(doubt);
     m_kwh.push_back(before + step);
     m_pairs.push_back(pair);
     m_reset.push_back(pair == Pair::reset ? now : 0.0);

@@ -19,6 +19,7 @@ struct MeterRegister {
     std::vector<MeterReading> readings; ///< strictly increasing in time, corrections applied
     std::optional<Energy> resolution;   ///< absent: finestDecimal(readings)
     std::optional<Energy> rollsOverAt;
+    Milliseconds timeDoubt{0}; ///< of readings without one of their own
 };
 
 class MeterCurve {
@@ -43,6 +44,8 @@ public:
         return empty() ? std::nullopt : std::optional(Span{m_at.front(), m_at.back()});
     }
     Pair pairBefore(std::size_t i) const { return m_pairs[i]; }
+    /// The index of the reading at exactly that instant.
+    std::optional<std::size_t> readingAt(Instant at) const;
     double resolutionKwh() const { return m_resolution; }
     /// How many pairs used more than the rated power allows.
     std::size_t pairsAboveRatedPower() const { return m_aboveRated; }
@@ -67,7 +70,6 @@ private:
     Bounds boundsOfRead(std::size_t i) const;
     void tighten(Bounds& bounds, Instant at, const Chain& between) const;
     std::size_t pairHolding(Instant at) const;
-    std::optional<std::size_t> readingAt(Instant at) const;
     bool powerHolds(std::size_t pair) const;
     EnergyFigure overChain(const Chain& chain, Span span) const;
     EnergyFigure overReset(std::size_t pair, Span part, Span span) const;

@@ -75,6 +75,19 @@ std::optional<Span> PowerCurve::readSpan() const
     return Span{m_watts.at.front(), m_watts.at.back()};
 }
 
+Milliseconds largestTimeDoubt(const SetupEnergy& setup, Span span)
+{
+    Milliseconds largest{0};
+    for (const EnergySource& source : setup.sources()) {
+        const auto* curve = std::get_if<MeterCurve>(&source.curve);
+        for (std::size_t i = 1; curve && i < curve->size(); ++i) {
+            if (!intersection(Span{curve->at(i - 1), curve->at(i)}, span).empty())
+                largest = std::max({largest, curve->timeDoubt(i - 1), curve->timeDoubt(i)});
+        }
+    }
+    return largest;
+}
+
 std::optional<Span> readSpan(const SetupEnergy& setup)
 {
     std::optional<Span> whole;

@@ -66,6 +66,9 @@ private:
     std::vector<EnergySource> m_sources;
 };
 
+/// The largest doubt of a reading's time whose energy belongs to the span.
+Milliseconds largestTimeDoubt(const SetupEnergy& setup, Span span);
+
 /// From the first reading of any of the sources to the last; absent where none was read twice.
 std::optional<Span> readSpan(const SetupEnergy& setup);
 

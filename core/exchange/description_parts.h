@@ -36,6 +36,8 @@ void checkIncreasing(Fields& fields, const char* key, const std::vector<Value>& 
         fields.fail(key, Phrase::tr("these must be in order of their \"from\", each time once"));
 }
 
+/// Of a reading, or of all typed with a time of their own. Absent where the key is.
+std::optional<Milliseconds> timeDoubt(Fields& fields);
 void readSettings(Fields& fields, Description& into);
 Setup readSetup(Fields fields);
 Sensor readSensor(Fields fields);

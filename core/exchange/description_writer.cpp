@@ -313,6 +313,8 @@ Json readingJson(const DescribedReading& reading)
     if (reading.inForce.event)
         json["event"] = nameOf(*reading.inForce.event);
     putText(json, "note", reading.inForce.note);
+    if (reading.inForce.timeDoubt && !reading.source) // imported ones have none anyhow
+        json["time_doubt_min"] = minutesOf(*reading.inForce.timeDoubt);
     for (const store::Replaced& before : reading.before) {
         Json item;
         putRegister(item, before.kwh, before.decimals);
@@ -455,6 +457,8 @@ std::string writeDescription(const Description& description)
         putAll(document, "time_of_use", settings.tariff.windows, windowJson);
     if (!settings.tariffChanges.empty())
         putAll(document, "tariff_changes", settings.tariffChanges, tariffChangeJson);
+    if (settings.timeDoubt != Milliseconds{0})
+        document["time_doubt_min"] = minutesOf(settings.timeDoubt);
     if (settings.rounds != usualRounds())
         putAll(document, "rounds", settings.rounds, roundJson);
     putAll(document, "setups", description.setups, setupJson);

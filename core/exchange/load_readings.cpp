@@ -1,8 +1,10 @@
 #include "core/exchange/load_readings.h"
 
+#include "core/assign_result.h"
 #include "core/exchange/load_place.h"
 #include "core/store/readings/hand_readings.h"
 #include "core/store/readings/meter_readings.h"
+#include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
@@ -143,6 +145,18 @@ Done ReadingsLoader::addUnchecked(const std::function<bool(const DescribedReadin
     return {};
 }
 
+/// The description's, if the logbook that it is loaded into has another one.
+Result<std::optional<Milliseconds>> ReadingsLoader::ownTimeDoubt()
+{
+    if (!m_usualDoubt) {
+        auto settings = store::readSettings(m_logbook);
+        HOLDBAND_TRY(settings);
+        m_usualDoubt = settings->timeDoubt;
+    }
+    const Milliseconds described = m_description.settings.timeDoubt;
+    return described == *m_usualDoubt ? std::nullopt : std::optional(described);
+}
+
 /// The first typed value is added as the reading, each later value as a correction of it.
 Done ReadingsLoader::addWithHistory(const DescribedReading& described, const MeterReading& inForce)
 {
@@ -151,6 +165,8 @@ Done ReadingsLoader::addWithHistory(const DescribedReading& described, const Met
         first.registerReading = Energy::kilowattHours(described.before.front().kwh);
         first.decimals = described.before.front().decimals;
     }
+    if (!first.timeDoubt && !described.source)
+        HOLDBAND_TRY(assignResult(ownTimeDoubt(), first.timeDoubt));
     auto id = store::addMeterReading(m_change, described.meter, first, sourceOf(described));
     HOLDBAND_TRY(id);
     for (std::size_t i = 0; i < described.before.size(); ++i) {

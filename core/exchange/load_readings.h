@@ -41,6 +41,7 @@ private:
     Done addUnchecked(const std::function<bool(const DescribedReading&)>& which);
     Done addWithHistory(const DescribedReading& described, const MeterReading& inForce);
     Done addHandReading(const DescribedHandReading& described);
+    Result<std::optional<Milliseconds>> ownTimeDoubt();
     std::optional<store::ReadingSource> sourceOf(const DescribedReading& described) const;
     std::optional<store::HistoryEntryId> leftOutBy(const DescribedReading& described) const;
     bool isWithdrawn(const DescribedReading& described) const;
@@ -53,6 +54,7 @@ private:
     std::vector<store::HistoryEntryId> m_pastEntries;
     std::map<std::size_t, store::ImportId> m_imports; ///< by index of the file entry
     std::map<std::string, intake::RegisterCheck> m_registers;
+    std::optional<Milliseconds> m_usualDoubt; ///< the logbook's, once it was needed
 };
 
 } // namespace holdband::exchange

@@ -71,6 +71,7 @@ DescribedReading readMeterReading(Fields fields)
         fields.integer("decimals", 0, mostDecimals).value_or(fields.decimalsOf("kwh").value_or(0));
     reading.inForce.event = choice<MeterEvent>(fields, "event");
     reading.inForce.note = fields.text("note").value_or("");
+    reading.inForce.timeDoubt = timeDoubt(fields);
     for (Fields& before : fields.objects("was"))
         reading.before.push_back(readReplaced(before));
     readCourse(fields, reading);

@@ -103,6 +103,13 @@ void readRounds(Fields& fields, LogbookSettings& into)
 
 } // namespace
 
+std::optional<Milliseconds> timeDoubt(Fields& fields)
+{
+    const double most = std::chrono::duration<double, std::ratio<60>>(mostTimeDoubt).count();
+    const auto minutes = fields.number("time_doubt_min", 0.0, most);
+    return minutes ? std::optional(toMilliseconds(Hours{*minutes / 60.0})) : std::nullopt;
+}
+
 void readSettings(Fields& fields, Description& into)
 {
     into.namesCurrency = fields.has("currency");
@@ -122,6 +129,7 @@ void readSettings(Fields& fields, Description& into)
     for (Fields& change : fields.objects("tariff_changes"))
         into.settings.tariffChanges.push_back(readTariffChange(change));
     checkIncreasing(fields, "tariff_changes", into.settings.tariffChanges);
+    into.settings.timeDoubt = timeDoubt(fields).value_or(into.settings.timeDoubt);
     readRounds(fields, into.settings);
 }
 

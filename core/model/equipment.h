@@ -144,6 +144,8 @@ struct LogbookSettings {
     Tariff tariff;                                   ///< until the first change
     std::vector<TariffChange> tariffChanges = {};    ///< increasing in `from`
     std::vector<RoundWindow> rounds = usualRounds(); ///< in order of the day, not overlapping
+    /// How far the times of register readings may be off that were typed with a time of their own.
+    Milliseconds timeDoubt{0};
 
     TemperatureUnit temperatureUnit() const
     {

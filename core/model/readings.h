@@ -33,14 +33,18 @@ inline constexpr int mostDecimals = 12;
 /// A register reading this high is a typing error.
 inline constexpr Energy mostOfARegister = Energy::kilowattHours(1e9);
 
+/// The most that a reading's time may be off.
+inline constexpr Milliseconds mostTimeDoubt = std::chrono::hours{12};
+
 struct MeterReading {
     Instant at;
     Energy registerReading;
     int decimals = 0; ///< as typed: 5.00 has two
     std::optional<MeterEvent> event;
     std::string note;
-    /// It was truly read within `at` ± this.
-    Milliseconds timeDoubt{0};
+    /// It was truly read within `at` ± this. Absent: typed with a time of its own, so the logbook's
+    /// setting counts. Imported and saved as "now": 0.
+    std::optional<Milliseconds> timeDoubt = {};
 
     bool operator==(const MeterReading&) const = default;
 };

@@ -75,13 +75,15 @@ Done addSpan(const store::LogbookFile& logbook, const Batch& batch, Snapshot& in
 }
 
 analysis::MeterRegister registerOf(const Meter& meter,
-                                   const std::vector<store::StoredReading>& readings)
+                                   const std::vector<store::StoredReading>& readings,
+                                   Milliseconds timeDoubt)
 {
     analysis::MeterRegister result;
     for (const store::StoredReading& stored : readings)
         result.readings.push_back(stored.inForce);
     result.resolution = meter.resolution;
     result.rollsOverAt = meter.rollsOverAt;
+    result.timeDoubt = timeDoubt;
     return result;
 }
 
@@ -92,8 +94,8 @@ std::vector<analysis::EnergySource> meterSources(const Snapshot& snapshot, const
         for (const MeterService& service : servicesOf(meter)) {
             if (service.setup != setup.name)
                 continue;
-            const analysis::MeterRegister readings =
-                registerOf(meter, snapshot.meterReadings.at(meter.name));
+            const analysis::MeterRegister readings = registerOf(
+                meter, snapshot.meterReadings.at(meter.name), snapshot.settings.timeDoubt);
             sources.push_back({meter.name, analysis::MeterCurve(readings, setup.ratedPower),
                                service.from, service.to, meter.accuracy});
         }

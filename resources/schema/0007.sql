@@ -6,6 +6,10 @@
 ALTER TABLE batches ADD COLUMN dwell_ms INTEGER NOT NULL DEFAULT 3600000;
 ALTER TABLE batches ADD COLUMN return_ms INTEGER NOT NULL DEFAULT 900000;
 
+-- How far the time of a register reading may be off. NULL: typed with a time of its own, so the
+-- setting `time_doubt_min` counts; imported ones have none.
+ALTER TABLE meter_readings ADD COLUMN time_doubt_ms INTEGER;
+
 -- Batches from before are judged by these from now on. The window says once which verdicts that
 -- changes, and then deletes this row. Its value is the id of the last batch from before.
 INSERT INTO settings (key, value)

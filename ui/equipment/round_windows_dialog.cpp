@@ -10,18 +10,23 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 
 namespace holdband::ui {
 
 namespace {
 
+constexpr Milliseconds minute = std::chrono::minutes{1};
+
 /// Saves only the rounds: other settings may have changed meanwhile.
-Done saveRounds(const store::Change& change, const std::vector<RoundWindow>& rounds)
+Done saveRounds(const store::Change& change, const std::vector<RoundWindow>& rounds,
+                Milliseconds timeDoubt)
 {
     LogbookSettings settings;
     HOLDBAND_TRY(assignResult(store::readSettings(change.logbook()), settings));
     settings.rounds = rounds;
+    settings.timeDoubt = timeDoubt;
     return store::writeSettings(change, settings);
 }
 
@@ -30,7 +35,8 @@ Done saveRounds(const store::Change& change, const std::vector<RoundWindow>& rou
 RoundWindowsDialog::RoundWindowsDialog(Session& session, const LogbookSettings& settings,
                                        QWidget* parent)
     : FormDialog(session, Words::tr("Rounds"), Words::tr("Save rounds"), parent),
-      m_rounds(new EditTable(Words::tr("round"), roundColumns(), 0, this))
+      m_rounds(new EditTable(Words::tr("round"), roundColumns(), 0, this)),
+      m_timeDoubt(new QSpinBox(this))
 {
     addWide(makeLabel(Words::tr("The times of day in which the meters are to be read, in "
                                 "local time. A round that passes without a reading counts as "
@@ -43,6 +49,16 @@ RoundWindowsDialog::RoundWindowsDialog(Session& session, const LogbookSettings& 
     for (const auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
         connect(m_rounds->model(), signal, this, &RoundWindowsDialog::limitRows);
     limitRows();
+    m_timeDoubt->setRange(0, static_cast<int>(mostTimeDoubt / minute));
+    m_timeDoubt->setSuffix(Words::tr(" min"));
+    m_timeDoubt->setSpecialValueText(Words::tr("exact"));
+    m_timeDoubt->setValue(static_cast<int>(settings.timeDoubt / minute));
+    addRow(Words::tr("&Typed times are good to"), m_timeDoubt);
+    addWide(makeLabel(Words::tr("A reading that is typed later, with a time from memory or from "
+                                "paper, may have been read a while before or after. Ranges of "
+                                "energy widen by this. Readings saved as \"now\" and imported ones "
+                                "are exact."),
+                      "muted", this));
     m_rounds->view()->setFocus();
     m_rounds->chooseRow(0);
     resize(460, height());
@@ -63,9 +79,9 @@ void RoundWindowsDialog::save()
         m_rounds->check();
         return foot()->refuse(sentence(rounds.error()));
     }
-    commitChange(
-        {store::HistoryVerb::roundsChanged},
-        [rounds = *rounds](const store::Change& change) { return saveRounds(change, rounds); });
+    commitChange({store::HistoryVerb::roundsChanged},
+                 [rounds = *rounds, doubt = m_timeDoubt->value() * minute](
+                     const store::Change& change) { return saveRounds(change, rounds, doubt); });
 }
 
 } // namespace holdband::ui

@@ -4,6 +4,8 @@
 #include "core/model/equipment.h"
 #include "ui/forms/form_dialog.h"
 
+class QSpinBox;
+
 namespace holdband::ui {
 
 class EditTable;
@@ -15,6 +17,8 @@ public:
                        QWidget* parent = nullptr);
 
     EditTable* rounds() const { return m_rounds; }
+    /// How far a typed time may be off, in minutes.
+    QSpinBox* timeDoubt() const { return m_timeDoubt; }
 
 protected:
     void save() override;
@@ -23,6 +27,7 @@ private:
     void limitRows();
 
     EditTable* m_rounds;
+    QSpinBox* m_timeDoubt;
 };
 
 } // namespace holdband::ui

@@ -100,7 +100,7 @@ void RoundLine::setState(State state, const QString& message)
         m_question->hide();
 }
 
-void RoundLine::commit(Instant at)
+void RoundLine::commit(Instant at, bool isNow)
 {
     if (m_state == State::waiting)
         return;
@@ -112,13 +112,13 @@ void RoundLine::commit(Instant at)
         return;
     }
     m_unusualSeen = m_unusualSeen || m_state == State::unusual;
-    if (isMeter() ? !commitMeter(at) : !commitHand(at))
+    if (isMeter() ? !commitMeter(at, isNow) : !commitHand(at))
         return;
     setState(State::waiting);
     Q_EMIT checkWanted();
 }
 
-bool RoundLine::commitMeter(Instant at)
+bool RoundLine::commitMeter(Instant at, bool isNow)
 {
     const auto reading = parseReading(m_field->text(), at, m_note->text(), decimalSign());
     if (!reading) {
@@ -127,6 +127,8 @@ bool RoundLine::commitMeter(Instant at)
     }
     m_reading = *reading;
     m_reading.event = m_event;
+    if (isNow)
+        m_reading.timeDoubt = Milliseconds{0};
     return true;
 }
 

@@ -61,7 +61,7 @@ public:
     QLineEdit* troubled() const { return m_sampleRefused ? m_sample : m_field; }
 
     /// Reads the field for the time `at`. Emits checkWanted() for a reading that can be checked.
-    void commit(Instant at);
+    void commit(Instant at, bool isNow);
     void takeCheck(const intake::ReadingCheck& check);
     void refuse(const QString& sentence);
     /// The check found the hand reading possible.
@@ -100,7 +100,7 @@ private:
     void takeAnswer(Answer answer);
     void takeDoubt(const intake::DoubtfulReading& doubt);
 
-    bool commitMeter(Instant at);
+    bool commitMeter(Instant at, bool isNow);
     bool commitHand(Instant at);
     bool refuseSample(const Problem& problem);
     void addSample(QHBoxLayout* layout);

@@ -1,5 +1,6 @@
 #include "ui/rounds/round_time.h"
 
+#include "core/text/durations.h"
 #include "core/text/times.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -35,9 +36,10 @@ RoundTime::RoundTime(QWidget* parent)
     });
 }
 
-void RoundTime::setNow(Instant now, const Zone& zone)
+void RoundTime::setNow(Instant now, const Zone& zone, Milliseconds doubt)
 {
     m_now = now;
+    m_doubt = doubt;
     m_zone = zone;
     if (!m_field->isVisibleTo(this))
         m_words->setText(Words::tr("the time is %1 for all").arg(shown(localClockText(now, zone))));
@@ -45,7 +47,12 @@ void RoundTime::setNow(Instant now, const Zone& zone)
 
 void RoundTime::startTyping()
 {
-    m_words->setText(Words::tr("the time for all:"));
+    m_words->setText(m_doubt == Milliseconds{0}
+                         ? Words::tr("the time for all:")
+                         : Words::tr("the time for all, taken as good to %1:")
+                               .arg(shown(durationText(m_doubt, decimalSign()))));
+    m_words->setToolTip(Words::tr("How far a typed time may be off is set with the rounds, on the "
+                                  "page Equipment. Ranges of energy widen by it."));
     const QString local = shown(localIso(m_now, m_zone)).left(16);
     m_field->setText(QString(local).replace(QLatin1Char('T'), QLatin1Char(' ')));
     m_field->show();
@@ -58,7 +65,8 @@ void RoundTime::backToNow()
 {
     m_field->hide();
     m_change->setText(Words::tr("Change the &time"));
-    setNow(m_now, m_zone);
+    m_words->setToolTip({});
+    setNow(m_now, m_zone, m_doubt);
     Q_EMIT changed();
 }
 

@@ -18,7 +18,8 @@ class RoundTime : public QWidget {
 public:
     explicit RoundTime(QWidget* parent = nullptr);
 
-    void setNow(Instant now, const Zone& zone);
+    /// `doubt`: the logbook's, of a time that is typed.
+    void setNow(Instant now, const Zone& zone, Milliseconds doubt);
     /// `now`, unless another time was typed. Problem (data): the typed text is no time.
     Result<Instant> at(Instant now) const;
     /// Absent if it is now, or no time.
@@ -38,6 +39,7 @@ private:
 
     Zone m_zone;
     Instant m_now;
+    Milliseconds m_doubt{0};
     QLabel* m_words;
     QLineEdit* m_field;
     QPushButton* m_change;

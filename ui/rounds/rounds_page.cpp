@@ -184,7 +184,7 @@ void RoundsPage::takeSheet(results::RoundsSheet sheet)
         m_rows[i]->setEnabled(!m_session->readOnly());
     }
     m_save->setEnabled(!m_session->readOnly() && !m_rows.empty());
-    m_time->setNow(sheet.now, sheet.zone);
+    m_time->setNow(sheet.now, sheet.zone, sheet.settings.timeDoubt);
     m_subtitle = roundTitle(sheet);
     m_grid->setSheet(std::move(sheet));
     Q_EMIT sheetShown();
@@ -385,7 +385,7 @@ void RoundsPage::enterRow(RoundLine* row)
         return;
     }
     m_entered = row;
-    row->commit(*at);
+    row->commit(*at, !m_time->typed());
     if (row->state() == RoundLine::State::empty)
         moveOn(row);
 }
@@ -421,7 +421,7 @@ void RoundsPage::save()
     m_saveWanted = true;
     for (RoundLine* row : m_rows) {
         if (row->state() != RoundLine::State::question)
-            row->commit(*at);
+            row->commit(*at, !m_time->typed());
     }
     if (m_saveWanted)
         continueSave();

@@ -203,7 +203,7 @@ void RunPage::fillCards(const results::RunReview& review)
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
-                            ? shown(results::sharedSentence(review))
+                            ? sentences(results::energyRemarks(review)).join(QLatin1Char(' '))
                             : Words::tr("No meter was read twice while this batch ran."));
     m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);

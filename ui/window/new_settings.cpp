@@ -17,6 +17,7 @@ LogbookSettings usualSettings()
     settings.units = locale.measurementSystem() == QLocale::ImperialUSSystem ? UnitSystem::us
                                                                              : UnitSystem::metric;
     settings.currency = locale.currencySymbol(QLocale::CurrencyIsoCode).toStdString();
+    settings.timeDoubt = std::chrono::minutes{10}; // a clock read by eye, a while before typing
     return settings;
 }
 

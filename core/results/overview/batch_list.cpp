@@ -75,6 +75,7 @@ void addMeterOddities(const Snapshot& snapshot, Sentences& odd)
         analysis::MeterRegister values;
         values.resolution = meter.resolution;
         values.rollsOverAt = meter.rollsOverAt;
+        values.timeDoubt = snapshot.settings.timeDoubt;
         for (const auto& stored : readings)
             values.readings.push_back(stored.inForce);
         const analysis::MeterCurve curve(values, setup ? setup->ratedPower : std::nullopt);

@@ -37,19 +37,43 @@ CurveInstants curveInstants(const RunInput& input)
     return instants;
 }
 
-/// Bounds jump at a reading and bend with the rated power: they are computed just inside both ends
-/// of [from, to] and at some places in between.
-std::vector<Instant> placesBetween(Instant from, Instant to)
+/// The doubt of a reading's time at that instant; 0 without one.
+Milliseconds doubtAt(const RunInput& input, Instant at)
+{
+    Milliseconds doubt{0};
+    for (const analysis::EnergySource& source : input.setup.sources()) {
+        const auto* curve = std::get_if<MeterCurve>(&source.curve);
+        if (const auto reading = curve ? curve->readingAt(at) : std::nullopt)
+            doubt = std::max(doubt, curve->timeDoubt(*reading));
+    }
+    return doubt;
+}
+
+/// Bounds jump at a reading, or where its doubt ends, and bend with the rated power: they are
+/// computed just inside both ends of [from, to], on both sides of these jumps, and at some places
+/// in between. Where a reading's time is in doubt its own moment is left out: there the bounds are
+/// as narrow as the reading, but nobody knows when that was.
+std::vector<Instant> placesBetween(const RunInput& input, Instant from, Instant to)
 {
     constexpr int pieces = 6;
     const double length = static_cast<double>((to - from).count());
     const double inside = std::min(1000.0, length / 20.0);
-    std::vector<Instant> places{from, plusMs(from, inside)};
+    std::set<Instant> places{plusMs(from, inside), plusMs(from, length - inside)};
+    const auto addEnd = [&](Instant end, double sign) {
+        const Milliseconds doubt = doubtAt(input, end);
+        if (doubt == Milliseconds{0}) {
+            places.insert(end);
+            return;
+        }
+        for (const double off : {-inside, inside})
+            places.insert(plusMs(end, sign * (static_cast<double>(doubt.count()) + off)));
+    };
+    addEnd(from, 1.0);
+    addEnd(to, -1.0);
     for (int k = 1; k < pieces; ++k)
-        places.push_back(plusMs(from, length * k / pieces));
-    places.push_back(plusMs(from, length - inside));
-    places.push_back(to);
-    return places;
+        places.insert(plusMs(from, length * k / pieces));
+    std::erase_if(places, [&](Instant at) { return at < from || at > to; });
+    return {places.begin(), places.end()};
 }
 
 } // namespace
@@ -94,7 +118,8 @@ EnergyRange energyRangeOf(const RunInput& input, const analysis::RunEnergy& ener
         if (curve[i].afterHole)
             continue;
         const Instant from = curve[i - 1].at;
-        for (const Instant at : placesBetween(from, curve[i].at)) {
+        bool joined = i > 1 && !curve[i - 1].afterHole && !range.points.empty();
+        for (const Instant at : placesBetween(input, from, curve[i].at)) {
             const EnergyFigure until =
                 shareOver(input.setup, energy.shares, {input.span.start, at});
             if (!until.any() && at > from)
@@ -103,7 +128,9 @@ EnergyRange energyRangeOf(const RunInput& input, const analysis::RunEnergy& ener
                 range.unbounded = true;
                 continue;
             }
-            range.points.push_back({at, until.low, until.high, at > from});
+            // Without doubt there is a point at the reading itself, and the bounds jump there.
+            range.points.push_back({at, until.low, until.high, joined && at > from});
+            joined = true;
         }
     }
     return range;

@@ -6,6 +6,8 @@
 #include "core/text/numbers.h"
 #include "core/text/phrase.h"
 
+#include <array>
+
 #include <cmath>
 
 namespace holdband::results {
@@ -74,16 +76,42 @@ std::string sharedWithText(const std::vector<analysis::SharedTime>& shared)
     return listed(names);
 }
 
+namespace {
+
 std::string sharedSentence(const RunReview& review)
 {
     std::vector<std::string> parts;
     for (const analysis::SharedTime& each : review.figures.energy.sharedWith)
         parts.push_back(each.batch + " (" + durationText(each.length, review.decimalSign) + ")");
-    if (parts.empty() || !review.figures.energy.whole.any())
+    if (parts.empty())
         return {};
     return Phrase::tr(
                "The energy was shared with %1: each batch that runs on %2 has an equal part.")
         .with(listed(parts), review.setup.name);
+}
+
+} // namespace
+
+std::string timeDoubtSentence(const RunReview& review, Span span)
+{
+    const Milliseconds doubt = analysis::largestTimeDoubt(review.input.setup, span);
+    if (doubt == Milliseconds{0})
+        return {};
+    return Phrase::tr("Reading times are taken as good to %1.")
+        .with(durationText(doubt, review.decimalSign));
+}
+
+std::vector<std::string> energyRemarks(const RunReview& review)
+{
+    std::vector<std::string> remarks;
+    if (!review.figures.energy.whole.any())
+        return remarks;
+    for (std::string& sentence :
+         std::array{sharedSentence(review), timeDoubtSentence(review, review.input.span)}) {
+        if (!sentence.empty())
+            remarks.push_back(std::move(sentence));
+    }
+    return remarks;
 }
 
 } // namespace holdband::results

@@ -27,9 +27,11 @@ struct EnergyPart {
 };
 std::vector<EnergyPart> energyParts(const RunReview& review);
 
-/// A sentence about the batches with which the energy was shared and how; empty if it was not
-/// shared.
-std::string sharedSentence(const RunReview& review);
+/// Sentences about the energy: the batches with which it was shared and how, and how good the times
+/// of readings are. Empty where nothing was metered.
+std::vector<std::string> energyRemarks(const RunReview& review);
+/// "Reading times are taken as good to 10 min."; empty where they are exact.
+std::string timeDoubtSentence(const RunReview& review, Span span);
 /// "Ale 2", "Ale 2 and Ale 3", "Ale 2, Ale 3 and Ale 4"
 std::string sharedWithText(const std::vector<analysis::SharedTime>& shared);
 

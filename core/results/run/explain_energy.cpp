@@ -53,6 +53,13 @@ std::string sharedText(const RunReview& review, Span span)
                      .with(spanText(shared), review.setup.name, sharedWithText(with));
 }
 
+/// " Reading times are taken as good to 10 min."
+std::string doubtText(const RunReview& review, Span span)
+{
+    const std::string sentence = timeDoubtSentence(review, span);
+    return sentence.empty() ? sentence : " " + sentence;
+}
+
 /// %1 is the energy with its bounds, %2 the metered time of %3.
 Phrase meteredPhrase(bool fromPower, bool partly)
 {
@@ -81,7 +88,7 @@ std::string meteredText(const ExplainText& words, const EnergyFigure& energy, Sp
     return meteredPhrase(byPowerLog(review), metered < msOf(span))
                .with(words.kwh(energy.kwh) + words.bounds(energy), spanText(metered),
                      spanText(msOf(span))) +
-           sharedText(review, span);
+           doubtText(review, span) + sharedText(review, span);
 }
 
 std::string powerWords(const ExplainText& words, const EnergyFigure& energy)

@@ -16,7 +16,10 @@ constexpr CorrectedReadings registerTables{"meter_readings", "meter_corrections"
 // meter_readings.set_aside: 0 while the reading counts, 1 while its import is withdrawn, else the
 // id of the history entry that deleted it on its own. That is never entry 1, because the meter had
 // to be added first; entries of another logbook are below 0.
-constexpr std::string_view readingColumns = "r.id, r.at, r.kwh, r.decimals, r.event, r.note";
+constexpr std::string_view readingColumns =
+    "r.id, r.at, r.kwh, r.decimals, r.event, r.note, "
+    "coalesce(r.time_doubt_ms, iif(r.import IS NULL, NULL, 0))";
+constexpr int firstFurther = 7; // the first column after these
 
 template <typename Stored>
 Stored meterReadingFrom(const BulkStatement& row)
@@ -29,15 +32,18 @@ Stored meterReadingFrom(const BulkStatement& row)
     if (!row.isNull(4))
         stored.inForce.event = choiceNamed<MeterEvent>(row.text(4));
     stored.inForce.note = row.text(5);
+    if (!row.isNull(6))
+        stored.inForce.timeDoubt = Milliseconds{row.integerBetween(6, 0, mostTimeDoubt.count())};
     return stored;
 }
 
 RecordedRegister recordedFrom(const BulkStatement& row)
 {
     auto recorded = meterReadingFrom<RecordedRegister>(row);
-    if (!row.isNull(6))
-        recorded.source = ReadingSource{{row.integer(6)}, row.optionalInteger(7).value_or(0)};
-    const std::int64_t setAside = row.integer(8);
+    if (!row.isNull(firstFurther))
+        recorded.source = ReadingSource{{row.integer(firstFurther)},
+                                        row.optionalInteger(firstFurther + 1).value_or(0)};
+    const std::int64_t setAside = row.integer(firstFurther + 2);
     recorded.withdrawn = setAside == 1;
     if (setAside != 0 && setAside != 1)
         recorded.leftOutBy = HistoryEntryId{setAside};
@@ -47,10 +53,10 @@ RecordedRegister recordedFrom(const BulkStatement& row)
 ListedRegister listedFrom(const BulkStatement& row)
 {
     auto listed = meterReadingFrom<ListedRegister>(row);
-    listed.file = row.text(6);
-    listed.line = row.optionalInteger(7).value_or(0);
-    listed.leftOut = row.integer(8) != 0;
-    listed.why = row.text(9);
+    listed.file = row.text(firstFurther);
+    listed.line = row.optionalInteger(firstFurther + 1).value_or(0);
+    listed.leftOut = row.integer(firstFurther + 2) != 0;
+    listed.why = row.text(firstFurther + 3);
     return listed;
 }
 
@@ -151,12 +157,15 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
     std::optional<std::string_view> event;
     if (reading.event)
         event = nameOf(*reading.event);
+    std::optional<std::int64_t> doubt;
+    if (reading.timeDoubt && !source)
+        doubt = reading.timeDoubt->count();
     HOLDBAND_TRY(execute(
         database,
-        "INSERT INTO meter_readings (meter, at, kwh, decimals, event, note, import, line, act) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO meter_readings (meter, at, kwh, decimals, event, note, import, line, act, "
+        "time_doubt_ms) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         *id, toMs(reading.at), reading.registerReading.kilowattHours(), reading.decimals, event,
-        std::string_view(reading.note), import, line, change.entry().value));
+        std::string_view(reading.note), import, line, change.entry().value, doubt));
     return MeterReadingId{database.lastRowId()};
 }
 

@@ -6,6 +6,9 @@
 #include "core/store/sqlite/rows.h"
 #include "core/text/numbers.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace holdband::store {
 
 namespace {
@@ -14,6 +17,25 @@ Done writeSetting(const Database& database, std::string_view key, const std::str
 {
     return execute(database, "INSERT OR REPLACE INTO settings (key, value) VALUES (?, ?)", key,
                    std::string_view(value));
+}
+
+constexpr std::string_view timeDoubtKey = "time_doubt_min";
+
+/// From a number of minutes, within what is possible.
+Milliseconds timeDoubtOf(double minutes)
+{
+    const double ms = std::round(minutes * 60'000.0);
+    return wholeMs(std::clamp(ms, 0.0, static_cast<double>(mostTimeDoubt.count())));
+}
+
+/// None is not written.
+Done writeTimeDoubt(const Database& database, Milliseconds doubt)
+{
+    HOLDBAND_TRY(execute(database, "DELETE FROM settings WHERE key = ?", timeDoubtKey));
+    if (doubt == Milliseconds{0})
+        return {};
+    return writeSetting(database, timeDoubtKey,
+                        shortestText(static_cast<double>(doubt.count()) / 60000.0));
 }
 
 Result<std::vector<RoundWindow>> readRoundWindows(const Database& database)
@@ -55,8 +77,10 @@ Result<LogbookSettings> readSettings(const LogbookFile& logbook)
             settings.units = choiceNamed<UnitSystem>(value).value_or(settings.units);
         else if (key == "currency")
             settings.currency = value;
-        else if (const auto price = scanDecimal(value); key == "price_per_kwh" && price)
-            settings.tariff.pricePerKwh = price->value;
+        else if (const auto number = scanDecimal(value); number && key == "price_per_kwh")
+            settings.tariff.pricePerKwh = number->value;
+        else if (number && key == timeDoubtKey)
+            settings.timeDoubt = timeDoubtOf(number->value);
     }
     HOLDBAND_TRY(assignResult(readFirstWindows(database), settings.tariff.windows));
     HOLDBAND_TRY(assignResult(readTariffChanges(database), settings.tariffChanges));
@@ -77,6 +101,7 @@ Done writeSettings(const Change& change, const LogbookSettings& settings)
     if (settings.tariff.pricePerKwh)
         HOLDBAND_TRY(
             writeSetting(database, "price_per_kwh", shortestText(*settings.tariff.pricePerKwh)));
+    HOLDBAND_TRY(writeTimeDoubt(database, settings.timeDoubt));
     HOLDBAND_TRY(writeFirstWindows(database, settings.tariff.windows));
     HOLDBAND_TRY(writeTariffChanges(database, settings.tariffChanges));
     return writeRoundWindows(database, settings.rounds);

@@ -46,6 +46,15 @@ public:
         noteInvalid(column);
         return {};
     }
+    /// In [least, most], or a Problem at the next step.
+    std::int64_t integerBetween(int column, std::int64_t least, std::int64_t most) const
+    {
+        const std::int64_t value = own().integer(column);
+        if (value >= least && value <= most)
+            return value;
+        noteInvalid(column);
+        return least;
+    }
     std::optional<std::int64_t> optionalInteger(int column) const
     {
         return own().isNull(column) ? std::nullopt : std::optional(own().integer(column));

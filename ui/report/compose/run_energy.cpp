@@ -209,8 +209,8 @@ void addEnergy(Document& document, const RunReview& review)
         return;
     }
     document.add(spansTable(review, cells));
-    if (const std::string shared = results::sharedSentence(review); !shared.empty())
-        document.add(Paragraph{ui::shown(shared), Tone::muted});
+    for (const std::string& remark : results::energyRemarks(review))
+        document.add(Paragraph{ui::shown(remark), Tone::muted});
     if (Table rates = ratesTable(review, cells); !rates.rows.empty())
         document.add(std::move(rates));
     document.add(Heading{ui::Words::tr("Energy by day")});
