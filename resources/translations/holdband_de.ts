@@ -4737,6 +4737,10 @@
         <source>Successive times between readings are alike (a warm day follows a warm day), and batches differ, so the ranges are computed by batch.</source>
         <translation>Aufeinanderfolgende Zeiten zwischen Zählerständen ähneln sich (auf einen warmen Tag folgt ein warmer), und Sude unterscheiden sich; deshalb sind die Bereiche je Sud berechnet.</translation>
     </message>
+    <message>
+        <source>Reading times are taken as good to %1.</source>
+        <translation>Ablesezeiten gelten als auf %1 genau.</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9800,6 +9804,30 @@ Sicherheit:%1</translation>
     <message>
         <source>A %1, filled · B %2, hollow</source>
         <translation>A %1, gefüllt · B %2, hohl</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <translation>exakt</translation>
+    </message>
+    <message>
+        <source>&amp;Typed times are good to</source>
+        <translation>&amp;Getippte Zeiten gelten auf</translation>
+    </message>
+    <message>
+        <source>A reading that is typed later, with a time from memory or from paper, may have been read a while before or after. Ranges of energy widen by this. Readings saved as &quot;now&quot; and imported ones are exact.</source>
+        <translation>Ein Stand, der später mit einer Zeit aus dem Gedächtnis oder vom Papier getippt wird, kann eine Weile davor oder danach gelesen sein. Bereiche der Energie werden um so viel weiter. Als „jetzt“ gespeicherte und importierte Stände sind exakt.</translation>
+    </message>
+    <message>
+        <source>the time for all, taken as good to %1:</source>
+        <translation>die Zeit für alle, gilt als auf %1 genau:</translation>
+    </message>
+    <message>
+        <source>How far a typed time may be off is set with the rounds, on the page Equipment. Ranges of energy widen by it.</source>
+        <translation>Wie weit eine getippte Zeit daneben liegen darf, wird bei den Rundgängen auf der Seite Ausrüstung eingestellt. Bereiche der Energie werden um so viel weiter.</translation>
     </message>
 </context>
 </TS>

@@ -239,6 +239,23 @@ TEST(CommandLine, MeterReadingsAreCheckedBeforeTheyAreStored)
     EXPECT_EQ(meter({"0.10", "--at", "2026-03-08 20:00"}).status, 0) << "no energy used is fine";
 }
 
+TEST(CommandLine, AReadingSavedAsNowHasNoDoubtOfItsTimeAndOneWithATimeHasTheLogbooks)
+{
+    const Program program;
+    program.write("d.json", R"({"holdband":1,"time_doubt_min":20,"setups":[{"name":"S"}],
+        "sensors":[{"name":"Beer","reads":"beer"}],"meters":[{"name":"M","setup":"S"}]})");
+    ASSERT_EQ(program.run({"load", "z.holdband", "d.json"}).status, 0);
+    ASSERT_EQ(program.run({"meter", "z.holdband", "M", "5", "--at", "2026-01-01 01:30"}).status, 0);
+    ASSERT_EQ(program.run({"meter", "z.holdband", "M", "6"}).status, 0);
+    const auto logbook = store::LogbookFile::open(program.path("z.holdband"), store::Access::read);
+    ASSERT_TRUE(logbook);
+    EXPECT_EQ(store::readSettings(**logbook)->timeDoubt, Milliseconds(std::chrono::minutes{20}));
+    const auto readings = store::readMeterReadings(**logbook, "M");
+    ASSERT_EQ(readings->size(), 2u);
+    EXPECT_EQ((*readings)[0].inForce.timeDoubt, std::nullopt) << "the logbook's";
+    EXPECT_EQ((*readings)[1].inForce.timeDoubt, Milliseconds{0});
+}
+
 TEST(CommandLine, ARegisterPassingItsDeclaredTopIsARollover)
 {
     // A five-digit register 99986 → 11 with set highest value 100000: 25 kWh (arithmetic).

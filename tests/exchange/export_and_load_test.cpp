@@ -210,5 +210,40 @@ TEST(ExportAndLoad, ARegisterThatCouldNotBeLoadedAgainIsRefused)
     EXPECT_EQ(check->doubt->doubt, intake::ReadingDoubt::tooManyDigits);
 }
 
+/// The doubts of the register readings that count, in order of time.
+std::vector<std::optional<Milliseconds>> doubtsOf(const store::LogbookFile& logbook)
+{
+    std::vector<std::optional<Milliseconds>> doubts;
+    for (const auto& stored : *store::readMeterReadings(logbook, "M"))
+        doubts.push_back(stored.inForce.timeDoubt);
+    return doubts;
+}
+
+TEST(ExportAndLoad, PreserveTheDoubtOfReadingTimes)
+{
+    const DescribedLogbook files;
+    files.load(plain, "2026-03-10T00:00:00Z");
+    import(files, "Time,M (kWh)\n2026-03-09 20:00,46.5\n2026-03-09 21:00,47.5\n", {});
+    {
+        const auto logbook =
+            store::LogbookFile::open(files.path("d.holdband"), store::Access::write);
+        auto change = store::Change::begin(**logbook, saying("typed"));
+        auto settings = *store::readSettings(**logbook);
+        settings.timeDoubt = std::chrono::minutes{15};
+        ASSERT_TRUE(store::writeSettings(*change, settings));
+        MeterReading now{
+            *parseRfc3339("2026-03-09T22:00:00Z"), Energy::kilowattHours(48.0), 1, {}, {}};
+        now.timeDoubt = Milliseconds{0};
+        ASSERT_TRUE(store::addMeterReading(*change, "M", now));
+        ASSERT_TRUE(change->commit());
+    }
+    expectSameAgain(files);
+    const auto first = store::LogbookFile::open(files.path("d.holdband"), store::Access::read);
+    const auto again = store::LogbookFile::open(files.path("again.holdband"), store::Access::read);
+    EXPECT_EQ(store::readSettings(**again)->timeDoubt, Milliseconds(std::chrono::minutes{15}));
+    EXPECT_EQ(doubtsOf(**again), doubtsOf(**first));
+    EXPECT_EQ(doubtsOf(**again).back(), Milliseconds{0});
+}
+
 } // namespace
 } // namespace holdband::test

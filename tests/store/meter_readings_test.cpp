@@ -134,5 +134,36 @@ TEST_F(MeterReadings, OneLeftOutStaysSoWhenItsImportIsWithdrawnAndRestored)
     EXPECT_EQ(list().readings[1].why, "wrong meter");
 }
 
+TEST_F(MeterReadings, KnowHowFarTheirTimesMayBeOff)
+{
+    auto change = Change::begin(*m_logbook, saying("a round"));
+    MeterReading now = reading(3, 13.0);
+    now.timeDoubt = Milliseconds{0};
+    MeterReading doubted = reading(4, 14.0);
+    doubted.timeDoubt = std::chrono::minutes{25};
+    ASSERT_TRUE(store::addMeterReading(*change, "Meter", now));
+    ASSERT_TRUE(store::addMeterReading(*change, "Meter", doubted));
+    ASSERT_TRUE(change->commit());
+    const auto readings = store::readMeterReadings(*m_logbook, "Meter");
+    ASSERT_TRUE(readings);
+    ASSERT_EQ(readings->size(), 5u);
+    EXPECT_EQ((*readings)[0].inForce.timeDoubt, Milliseconds{0}) << "imported";
+    EXPECT_EQ((*readings)[2].inForce.timeDoubt, std::nullopt) << "the logbook's";
+    EXPECT_EQ((*readings)[3].inForce.timeDoubt, Milliseconds{0});
+    EXPECT_EQ((*readings)[4].inForce.timeDoubt, Milliseconds(std::chrono::minutes{25}));
+}
+
+TEST_F(MeterReadings, AnImpossibleDoubtIsDamage)
+{
+    for (const char* value : {"-1", "43200001"}) {
+        ASSERT_TRUE(m_logbook->database().execute(
+            (std::string("UPDATE meter_readings SET time_doubt_ms = ") + value + " WHERE id = 3")
+                .c_str()));
+        const auto readings = store::readMeterReadings(*m_logbook, "Meter");
+        ASSERT_FALSE(readings) << value;
+        EXPECT_EQ(readings.error().kind, ProblemKind::file) << value;
+    }
+}
+
 } // namespace
 } // namespace holdband::test

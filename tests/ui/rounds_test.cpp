@@ -328,6 +328,27 @@ TEST_F(RoundsTest, ATimeInTheFutureIsRefused)
     EXPECT_EQ(loop().field()->text(), "15.1");
 }
 
+TEST_F(RoundsTest, ATypedTimeHasTheLogbooksDoubtAndNowHasNone)
+{
+    type("15.10");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    page().time()->button()->click();
+    page().time()->field()->setText("2026-03-12 06:10");
+    cabinet().field()->setFocus();
+    type("41.0");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    const auto lastOf = [&](const char* meter) {
+        const auto file = store::LogbookFile::open(core(m_logbook), store::Access::read);
+        const auto readings = store::readMeterReadings(**file, meter);
+        return readings->back().inForce;
+    };
+    EXPECT_EQ(lastOf("Loop meter").timeDoubt, Milliseconds{0});
+    EXPECT_EQ(lastOf("Cabinet meter").registerReading.kilowattHours(), 41.0);
+    EXPECT_EQ(lastOf("Cabinet meter").timeDoubt, std::nullopt);
+}
+
 TEST_F(RoundsTest, AnInvalidTimeIsReportedAndNothingIsLost)
 {
     page().time()->button()->click();
