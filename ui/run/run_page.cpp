@@ -26,14 +26,6 @@ namespace holdband::ui {
 
 namespace {
 
-QString energyRemarksText(const results::RunReview& review)
-{
-    QStringList remarks;
-    for (const std::string& remark : results::energyRemarks(review))
-        remarks << shown(remark);
-    return remarks.join(QLatin1Char(' '));
-}
-
 constexpr int rightWidth = 386;
 constexpr int rightFigures = 48;
 
@@ -211,7 +203,7 @@ void RunPage::fillCards(const results::RunReview& review)
     m_cause->setVisible(!m_excursionSpans.empty() && !m_session->readOnly());
     m_energy->setWords(energyTable(review));
     m_energy->setRemark(review.figures.energy.whole.any()
-                            ? energyRemarksText(review)
+                            ? sentencesOf(results::energyRemarks(review)).join(QLatin1Char(' '))
                             : Words::tr("No meter was read twice while this batch ran."));
     m_limits->setReview(m_review, !m_session->readOnly());
     m_deviation->setReview(review);
