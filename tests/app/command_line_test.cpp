@@ -1,5 +1,7 @@
 // Calls, exit statuses and messages of the command line.
 #include "core/store/logbook_file.h"
+#include "core/store/readings/meter_readings.h"
+#include "core/store/records/equipment.h"
 #include "tests/app/program.h"
 
 #include <QCoreApplication>

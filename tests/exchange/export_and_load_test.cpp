@@ -5,6 +5,7 @@
 #include "core/store/history/history_text.h"
 #include "core/store/history/undo.h"
 #include "core/store/readings/imports.h"
+#include "core/store/records/equipment.h"
 #include "core/store/records/log_maps.h"
 #include "core/store/records/watches.h"
 #include "core/store/safety/soundness.h"

@@ -57,7 +57,7 @@ TEST_F(OpenBatch, ThatWasForgottenTakesNoShareOfALaterOne)
     const auto second = run(description, "Second");
     EXPECT_DOUBLE_EQ(second.figures.energy.whole.kwh, 2.0);
     EXPECT_THAT(second.figures.energy.sharedWith, IsEmpty());
-    EXPECT_EQ(results::sharedSentence(second), "");
+    EXPECT_THAT(results::energyRemarks(second), IsEmpty());
     EXPECT_THAT(results::explain(second, results::Figure::wholeEnergy), Not(HasSubstr("shared")));
 }
 
@@ -81,9 +81,9 @@ TEST_F(OpenBatch, AShareNamesTheOtherBatches)
     EXPECT_DOUBLE_EQ(second.figures.energy.whole.kwh, 2.5);
     EXPECT_THAT(second.figures.energy.sharedWith,
                 ElementsAre(analysis::SharedTime{"First", std::chrono::hours(24)}));
-    EXPECT_EQ(results::sharedSentence(second),
-              "The energy was shared with First (24 h): each batch that runs on S has an equal "
-              "part.");
+    EXPECT_THAT(results::energyRemarks(second),
+                ElementsAre("The energy was shared with First (24 h): each batch that runs on S "
+                            "has an equal part."));
     EXPECT_THAT(results::explain(second, results::Figure::wholeEnergy),
                 HasSubstr("For 24 h the batch shared S with First, and has an equal part"));
 }
