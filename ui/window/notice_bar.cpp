@@ -18,6 +18,7 @@ NoticeBar::NoticeBar(QWidget* parent)
     layout->addWidget(m_label, 1);
     layout->addWidget(m_help);
     m_help->setTextFormat(Qt::RichText);
+    m_help->setAccessibleName(Words::tr("How it is computed"));
     m_help->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     m_help->hide();
     connect(m_help, &QLabel::linkActivated, this, &NoticeBar::helpWanted);
@@ -39,9 +40,8 @@ void NoticeBar::say(const QString& sentence)
 void NoticeBar::sayWithHelp(const QString& sentence, const QString& page)
 {
     say(sentence);
-    const QString words = Words::tr("How it is computed");
-    m_help->setText(QStringLiteral("<a href=\"%1\">%2</a>").arg(page, words.toHtmlEscaped()));
-    m_help->setAccessibleName(words);
+    m_help->setText(QStringLiteral("<a href=\"%1\">%2</a>")
+                        .arg(page, m_help->accessibleName().toHtmlEscaped()));
     m_help->show();
 }
 
