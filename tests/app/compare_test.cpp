@@ -66,7 +66,13 @@ TEST_F(CompareCommand, TheFixedKeysAreUnchangedAndFurtherOnesFollow)
     EXPECT_GT(model["n"].get<int>(), 6);
     EXPECT_LT(model["w_per_c_low"].get<double>(), model["w_per_c"].get<double>());
     EXPECT_LT(model["mean_w_high"].get<double>(), model["one_more_w_high"].get<double>());
-    EXPECT_EQ(json["same_weather"]["ahead"], "b");
+    EXPECT_EQ(model["interval_from"], "batches");
+    EXPECT_EQ(model["groups"], 3);
+    // Two of Loop's three batches ran at once, so they are two groups and their spread is assumed:
+    // that decides nothing (method, section 8.2).
+    EXPECT_EQ(json["same_weather"]["a"]["interval_from"], "assumed spread");
+    EXPECT_EQ(json["same_weather"]["a"]["groups"], 2);
+    EXPECT_TRUE(json["same_weather"]["ahead"].is_null());
     EXPECT_TRUE(json["money"]["scenarios"][0].contains("crossing"));
     EXPECT_EQ(json["judgement"]["lead"], "b");
 }

@@ -215,7 +215,8 @@ TEST(ExportAndLoad, ARegisterThatCouldNotBeLoadedAgainIsRefused)
 std::vector<std::optional<Milliseconds>> doubtsOf(const store::LogbookFile& logbook)
 {
     std::vector<std::optional<Milliseconds>> doubts;
-    for (const auto& stored : *store::readMeterReadings(logbook, "M"))
+    const auto readings = store::readMeterReadings(logbook, "M");
+    for (const auto& stored : *readings)
         doubts.push_back(stored.inForce.timeDoubt);
     return doubts;
 }

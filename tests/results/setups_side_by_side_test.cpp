@@ -156,7 +156,7 @@ TEST(SetupsSideBySide, GiveThePowerInTheSameWeather)
     EXPECT_EQ(text.hold, "6 days (the mean of both) with the room 8.5 °C warmer than the "
                          "beer (the mean of both)");
     EXPECT_THAT(text.a.cautions, IsEmpty());
-    EXPECT_THAT(text.remarks.at(0), HasSubstr("not independent of each other"));
+    EXPECT_THAT(text.remarks.at(0), HasSubstr("so the ranges are computed by batch"));
     EXPECT_THAT(text.remarks.at(1), HasSubstr("the first 3 days after pitching are left out"));
 }
 

@@ -113,6 +113,7 @@ TEST_F(HistoryMigration, UndoStillWorksAfterTheChangeOfFormat)
         const auto database = store::Database::open(path(), store::Access::write, false);
         ASSERT_TRUE((*database)->execute(
             "ALTER TABLE acts DROP COLUMN arguments; ALTER TABLE acts RENAME COLUMN verb TO what; "
+            "ALTER TABLE meter_readings DROP COLUMN time_doubt_ms; "
             "ALTER TABLE batches DROP COLUMN dwell_ms; ALTER TABLE batches DROP COLUMN return_ms; "
             "UPDATE acts SET what = 'setup Loop added' WHERE id = 2; PRAGMA user_version = 5"));
         ASSERT_TRUE(store::renewSeal(**database));

@@ -98,6 +98,7 @@ void forgetBlocks(const std::string& path, const std::string& more = {})
     ASSERT_TRUE(
         (*database)->execute("DROP TABLE block_checksums; ALTER TABLE acts DROP COLUMN arguments; "
                              "ALTER TABLE acts RENAME COLUMN verb TO what; "
+                             "ALTER TABLE meter_readings DROP COLUMN time_doubt_ms; "
                              "ALTER TABLE batches DROP COLUMN dwell_ms; "
                              "ALTER TABLE batches DROP COLUMN return_ms; "
                              "PRAGMA user_version = 4; " +

@@ -51,7 +51,7 @@ RunChart fourDays()
     chart.gaps = {{44 * h, 50 * h}};
     chart.settling = {{72 * h, 80 * h}};
     chart.leftOut = {{{10 * h, 12 * h}, "probe out"}};
-    chart.excursions = {{{32 * h, 40 * h}, 36 * h, 23.0, 3.0, 1.0, true, "lid open"}};
+    chart.excursions = {{{32 * h, 40 * h}, 7 * h, 36 * h, 23.0, 3.0, 1.0, true, "lid open"}};
     chart.notes = {{20 * h, "dry hops"}};
     chart.energy = {{0, 0.0, true, false, false},
                     {24 * h, 2.0, true, true, false},
@@ -143,6 +143,13 @@ TEST(TemperaturePlot, FindsTheRingAndTheNoteUnderThePointer)
     EXPECT_EQ(ringAt(plot, ring + QPointF(6.0, -6.0)), 0);
     EXPECT_EQ(ringAt(plot, ring + QPointF(20.0, 0.0)), -1);
     EXPECT_TRUE(noteBox(plot, 0).contains(QPointF(plot.x(20 * h), plot.area().bottom() - 6.0)));
+}
+
+TEST(TemperaturePlot, AnExcursionsTipSaysHowLongItWasOutsideWithoutShortReturns)
+{
+    const RunChart chart = fourDays();
+    EXPECT_EQ(excursionText(chart, chart.excursions[0]),
+              "Outside from 3 Mar 08:00, 7 h, up to 2.0 °C above the band · lid open");
 }
 
 TEST(TemperaturePlot, ChamberAndCoolantOnlyOnRequest)

@@ -128,6 +128,7 @@ ExcursionMark markOf(const analysis::Excursion& excursion, const BandPiece& band
     ExcursionMark mark;
     mark.above = excursion.side == analysis::Side::above;
     mark.time = {offset + excursion.startMs, offset + excursion.endMs};
+    mark.outsideMs = excursion.outsideMs;
     mark.peakMs = offset + excursion.peakMs;
     mark.edgeDeviation = mark.above ? band.tolerance : -band.tolerance;
     mark.peakDeviation = mark.edgeDeviation + differenceIn(excursion.signedPeak(), unit);

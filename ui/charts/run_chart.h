@@ -51,7 +51,8 @@ struct StageBox {
 };
 
 struct ExcursionMark {
-    Stretch time;
+    Stretch time;           ///< from its beginning to its end, with short returns
+    double outsideMs = 0.0; ///< the part of it outside the band
     double peakMs = 0.0;
     double peakTemperature = 0.0;
     double peakDeviation = 0.0; ///< signed

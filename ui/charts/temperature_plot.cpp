@@ -268,7 +268,7 @@ QString noteWords(const RunChart& chart, std::size_t note)
 QString excursionText(const RunChart& chart, const ExcursionMark& mark)
 {
     const double past = std::abs(mark.peakDeviation) - std::abs(mark.edgeDeviation);
-    const Milliseconds length = wholeMs(mark.time.toMs - mark.time.fromMs);
+    const Milliseconds length = wholeMs(mark.outsideMs);
     QString words =
         Words::tr("Outside from %1, %2, up to %3 %4 %5 the band")
             .arg(shown(localShortText(chart.instantOf(mark.time.fromMs), chart.zone)),

@@ -156,8 +156,6 @@ std::vector<std::string> remarksText(const NamedModel& named, const SideFormat& 
 {
     const LiftModel& model = named.side.model;
     std::vector<std::string> remarks;
-    if (model.interval)
-        remarks.push_back(sourceText(model));
     std::size_t most = 1;
     for (const analysis::WeatherPair& pair : model.pairs)
         most = std::max(most, pair.of.size());
@@ -169,6 +167,8 @@ std::vector<std::string> remarksText(const NamedModel& named, const SideFormat& 
         remarks.push_back(Phrase::tr("%1 was only recorded with the room %2 warmer than the beer; "
                                      "beyond that the line is uncertain")
                               .with(named.name, liftRange(model, format)));
+    if (model.interval)
+        remarks.push_back(sourceText(model));
     return remarks;
 }
 
