@@ -335,6 +335,12 @@ TEST(SetupsSideBySide, TheSheetScoresMeasuredCriteriaAndUsesTheRatings)
     // 21.96 W against 53.92 W.
     EXPECT_NEAR(criterion(review, "energy").scores->a, 5.0 * 21.96 / 53.92, 0.005);
     EXPECT_DOUBLE_EQ(criterion(review, "energy").scores->b, 5.0);
+    // Its cost is scored by the same figure, so that they don't contradict each other.
+    EXPECT_NEAR(criterion(review, "energy cost").scores->a, criterion(review, "energy").scores->a,
+                1e-9);
+    EXPECT_DOUBLE_EQ(criterion(review, "energy cost").scores->b, 5.0);
+    EXPECT_THAT(textOf(review, "energy cost").how,
+                HasSubstr("the cost of the power drawn in the same weather"));
     EXPECT_DOUBLE_EQ(criterion(review, "parts").scores->a, 5.0 / 3.0);
     EXPECT_DOUBLE_EQ(criterion(review, "noise").weight, 2.0);
     EXPECT_TRUE(criterion(review, "looks").own);
