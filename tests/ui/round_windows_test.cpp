@@ -8,10 +8,12 @@
 #include "ui/forms/edit_table.h"
 #include "ui/forms/save_row.h"
 #include "ui/tables/table_card.h"
+#include "ui/window/new_settings.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 #include <gmock/gmock.h>
 
@@ -146,6 +148,20 @@ TEST_F(RoundWindowsTest, ARefusalLeavesTheTypedTextAndAtMostSixAreAdded)
     EXPECT_FALSE(dialog->rounds()->addButton()->isEnabled());
     dialog->rounds()->removeRow();
     EXPECT_TRUE(dialog->rounds()->addButton()->isEnabled());
+}
+
+TEST_F(RoundWindowsTest, HowGoodTypedTimesAreIsSavedWithThem)
+{
+    EXPECT_EQ(world().settings.timeDoubt, Milliseconds{0}) << "in a loaded logbook";
+    const auto dialog = openRounds();
+    EXPECT_EQ(dialog->timeDoubt()->text(), "exact");
+    dialog->timeDoubt()->setValue(20);
+    press(*dialog);
+    EXPECT_FALSE(dialog->isVisible());
+    EXPECT_EQ(world().settings.timeDoubt, Milliseconds(std::chrono::minutes{20}));
+    EXPECT_EQ(world().settings.rounds, usualRounds());
+    EXPECT_EQ(usualSettings().timeDoubt, Milliseconds(std::chrono::minutes{10}))
+        << "in a logbook newly made in the window";
 }
 
 TEST_F(RoundWindowsTest, ThePageShowsThemAndOpensTheDialog)
