@@ -94,14 +94,10 @@ Plot OverviewStrip::beerPlot() const
 /// Drawn once for each change; while the axis moves only the frame is drawn again.
 void OverviewStrip::renderPicture()
 {
-    const double ratio = devicePixelRatioF();
-    m_picture = QPixmap(size() * ratio);
-    m_picture.setDevicePixelRatio(ratio);
-    m_picture.fill(Qt::transparent);
-    QPainter painter(&m_picture);
-    paintCard(painter, *this);
+    m_picture = cardPicture(*this);
     if (!m_chart)
         return;
+    QPainter painter(&m_picture);
     painter.setFont(smallFont(font()));
     painter.setPen(coloursOf(*this).muted);
     painter.drawText(QRectF(0, 0, Plot::leftMargin - 7, height()),

@@ -83,12 +83,8 @@ PictureLook ChartPanel::look() const
 
 void ChartPanel::renderPicture()
 {
-    const double ratio = devicePixelRatioF();
-    m_picture = QPixmap(size() * ratio);
-    m_picture.setDevicePixelRatio(ratio);
-    m_picture.fill(Qt::transparent);
+    m_picture = cardPicture(*this);
     QPainter painter(&m_picture);
-    paintCard(painter, *this);
     plot().plot(place(), look()).draw(painter);
     m_stale = false;
 }

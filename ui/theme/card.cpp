@@ -71,6 +71,17 @@ void paintCard(QPainter& painter, const QWidget& widget)
     paintFrame(painter, widget, colours.card, colours.cardEdge);
 }
 
+QPixmap cardPicture(const QWidget& widget)
+{
+    const double ratio = widget.devicePixelRatioF();
+    QPixmap picture(widget.size() * ratio);
+    picture.setDevicePixelRatio(ratio);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    paintCard(painter, widget);
+    return picture;
+}
+
 void clearLayout(QLayout* layout)
 {
     while (QLayoutItem* item = layout->takeAt(0)) {

@@ -1,6 +1,7 @@
 // A pale frame with a heading that holds a page's contents.
 #pragma once
 
+#include <QPixmap>
 #include <QWidget>
 
 class QLabel;
@@ -34,6 +35,10 @@ private:
 
 /// Draws a card's frame for a widget that paints itself.
 void paintCard(QPainter& painter, const QWidget& widget);
+
+/// A card's frame for a widget that paints itself, as a picture at the screen's resolution to draw
+/// more on.
+QPixmap cardPicture(const QWidget& widget);
 
 /// Removes and deletes everything in the layout.
 void clearLayout(QLayout* layout);
