@@ -1,0 +1,110 @@
+#include "core/analysis/crash_duration.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace holdband::analysis {
+
+namespace {
+
+constexpr std::size_t firstReadings = 3; // a crash begins at the greatest of them
+constexpr double belowStartK = 0.01;
+constexpr double firstQuarter = 0.25;
+
+/// The first time at or below the level from `fromMs` on, ms; absent where it is never, or where it
+/// fell below in a gap.
+std::optional<double> firstAtOrBelow(const Track& track, double level, double fromMs)
+{
+    std::optional<double> found;
+    bool first = true;
+    bool lost = false;
+    forEachPiece(track, fromMs, [&](double t0, double v0, double t1, double v1, bool joined) {
+        if (found || lost)
+            return;
+        if (v0 <= level) {
+            lost = !first && !joined;
+            if (!lost)
+                found = t0;
+        } else if (v1 <= level) {
+            found = along(v0, t0, v1, t1, level);
+        }
+        first = false;
+    });
+    return found;
+}
+
+/// Where a crash began: the greatest of its first readings.
+std::size_t greatestAtStart(const Track& beer)
+{
+    const auto end = beer.value.begin() +
+                     static_cast<std::ptrdiff_t>(std::min(firstReadings, beer.value.size()));
+    return static_cast<std::size_t>(std::max_element(beer.value.begin(), end) - beer.value.begin());
+}
+
+/// The hours of a crash that began below `fromCelsius`, at `began` or a little after `beganMs`.
+std::optional<double> extendedHours(const Track& beer, double beganMs, double began,
+                                    double fromCelsius, double toCelsius)
+{
+    const double top = began - belowStartK;
+    const double way = top - toCelsius;
+    if (!(way > 0.0))
+        return std::nullopt;
+    const auto start = firstAtOrBelow(beer, top, beganMs);
+    const auto quarter = firstAtOrBelow(beer, top - firstQuarter * way, beganMs);
+    const auto arrived = firstAtOrBelow(beer, toCelsius, beganMs);
+    if (!start || !quarter || !arrived)
+        return std::nullopt;
+    const double msPerK = (*quarter - *start) / (firstQuarter * way);
+    return (*arrived - *start + (fromCelsius - top) * msPerK) / msPerHour;
+}
+
+} // namespace
+
+std::optional<double> hoursToCool(const Track& beer, double fromCelsius, double toCelsius)
+{
+    if (beer.empty() || !(fromCelsius > toCelsius))
+        return std::nullopt;
+    const std::size_t greatest = greatestAtStart(beer);
+    const double beganMs = beer.ms[greatest];
+    const double began = beer.value[greatest];
+    if (began < fromCelsius)
+        return extendedHours(beer, beganMs, began, fromCelsius, toCelsius);
+    const auto start = firstAtOrBelow(beer, fromCelsius, beganMs);
+    const auto arrived = firstAtOrBelow(beer, toCelsius, beganMs);
+    if (!start || !arrived)
+        return std::nullopt;
+    return (*arrived - *start) / msPerHour;
+}
+
+std::optional<CrashDuration> crashDuration(std::span<const PastCrash> past, const CrashPlan& plan,
+                                           bool shared)
+{
+    std::vector<double> logs;
+    for (const PastCrash& crash : past) {
+        const auto hours = hoursToCool(crash.beer, plan.fromCelsius, plan.toCelsius);
+        if (hours && *hours > 0.0)
+            logs.push_back(std::log(*hours * plan.litres / crash.litres));
+    }
+    if (logs.empty())
+        return std::nullopt;
+    const auto n = static_cast<double>(logs.size());
+    double mean = 0.0;
+    for (const double value : logs)
+        mean += value / n;
+    double squares = 0.0;
+    for (const double value : logs)
+        squares += (value - mean) * (value - mean);
+    const double assumed = assumedSpreadOf(shared).crashDuration;
+    CrashDuration made;
+    made.crashes = logs.size();
+    made.spread = moderatedSpread(assumed * assumed, squares, logs.size());
+    const double half =
+        forecastQuantile(made.spread) * std::sqrt(made.spread.variance * (1.0 + 1.0 / n));
+    made.hours = std::exp(mean);
+    made.low = std::exp(mean - half);
+    made.high = std::exp(mean + half);
+    return made;
+}
+
+} // namespace holdband::analysis
