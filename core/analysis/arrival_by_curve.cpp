@@ -112,7 +112,7 @@ ArrivalForecast answerWithin(const HourBounds& bounds)
     forecast.answer = ArrivalAnswer::openTop;
     if (bounds.least < infiniteHours)
         forecast.lowH = lowMargin * bounds.least;
-    if (bounds.greatest == infiniteHours)
+    if (!(bounds.greatest < infiniteHours))
         return forecast;
     forecast.answer = ArrivalAnswer::hours;
     forecast.middleH = std::sqrt(bounds.least * bounds.greatest);
@@ -130,18 +130,23 @@ ArrivalForecast willNotArrive(const CoolingCurve& best, const FallingWay& way)
     return forecast;
 }
 
-/// Of the accepted curves; where none arrives, from the soonest that any could at its rate now.
+/// Of the accepted curves that arrive. Where none does, the top is open, and no way is shorter than
+/// straight on at the rate of now.
 HourBounds boundsOf(const CoolingCurves& curves, const FallingWay& way)
 {
     HourBounds bounds;
-    for (const CoolingCurve& curve : curves.accepted)
-        bounds.include(curve.hoursTo(way.bandK).value_or(infiniteHours));
-    bounds.greatest =
-        std::max(bounds.greatest, hoursToFloor(curves.best.now, curves.best.rate, way));
-    if (bounds.least < infiniteHours)
+    for (const CoolingCurve& curve : curves.accepted) {
+        if (const auto hours = curve.hoursTo(way.bandK))
+            bounds.include(*hours);
+    }
+    if (bounds.least < infiniteHours) {
+        bounds.greatest =
+            std::max(bounds.greatest, hoursToFloor(curves.best.now, curves.best.rate, way));
         return bounds;
+    }
     for (const CoolingCurve& curve : curves.accepted)
         bounds.least = std::min(bounds.least, straightHours(curve.now, curve.rate, way.bandK));
+    bounds.greatest = infiniteHours;
     return bounds;
 }
 
