@@ -14,8 +14,6 @@ namespace {
 constexpr double soonestByPastH = 0.5;  // h after turning down
 constexpr double paceStartShare = 0.15; // of the whole way: the pace counts from there
 constexpr double paceShare = 0.25;      // of the whole way, past that start
-constexpr double crashSdAlone = 0.15;   // assumed, of the logarithm of hours
-constexpr double crashSdShared = 0.25;
 
 /// How the running crash's pace is compared with a past one's.
 struct Pace {
@@ -45,7 +43,7 @@ double volumeRatio(const std::optional<double>& litres, const std::optional<doub
 
 /// The logarithm of the hours that a past crash promises; absent where it did not pass from the
 /// temperature now to the band.
-std::optional<double> promised(const PastCrash& crash, const ArrivalQuestion& question,
+std::optional<double> promised(const CrashRecord& crash, const ArrivalQuestion& question,
                                const FallingWay& way, const std::optional<Pace>& pace)
 {
     const std::vector<TemperatureAt> fall = way.inKelvins(crash.readings);
@@ -66,7 +64,7 @@ std::vector<double> allPromised(const ArrivalQuestion& question, const FallingWa
                                 const std::optional<Pace>& pace)
 {
     std::vector<double> logarithms;
-    for (const PastCrash& crash : question.past) {
+    for (const CrashRecord& crash : question.past) {
         if (crash.shared != question.shared)
             continue;
         if (const auto each = promised(crash, question, way, pace))
@@ -78,7 +76,7 @@ std::vector<double> allPromised(const ArrivalQuestion& question, const FallingWa
 
 ArrivalForecast byPastCrashes(std::span<const double> logarithms, bool shared)
 {
-    const HoursRange hours = oneMoreOf(logarithms, shared ? crashSdShared : crashSdAlone);
+    const HoursRange hours = oneMoreOf(logarithms, assumedSpreadOf(shared).crashDuration);
     ArrivalForecast forecast;
     forecast.answer = ArrivalAnswer::hours;
     forecast.source = ArrivalSource::pastCrashes;

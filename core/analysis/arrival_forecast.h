@@ -12,7 +12,7 @@
 
 namespace holdband::analysis {
 
-struct PastCrash {
+struct CrashRecord {
     std::vector<TemperatureAt> readings; ///< since it was turned down
     std::optional<double> litres;        ///< absent where unknown
     bool shared = false;                 ///< another batch ran on its setup meanwhile
@@ -27,7 +27,7 @@ struct ArrivalQuestion {
     std::optional<double> floorC; ///< the lowest (warm-up: highest) it could cool to, where known
     std::optional<double> litres; ///< absent where unknown
     bool shared = false;          ///< another batch runs on the setup now
-    std::vector<PastCrash> past;
+    std::vector<CrashRecord> past;
 };
 
 enum class ArrivalAnswer {

@@ -26,7 +26,7 @@ ArrivalQuestion exampleAt(double hours)
     return toTwo(NewtonFall{2.0, 16.0, 0.2}.readings(hours));
 }
 
-PastCrash pastCrash(const NewtonFall& fall, double litres = 20.0, bool shared = false)
+CrashRecord pastCrash(const NewtonFall& fall, double litres = 20.0, bool shared = false)
 {
     return {fall.readings(60.0), litres, shared};
 }

@@ -50,7 +50,7 @@ inline analysis::ArrivalQuestion mirrored(analysis::ArrivalQuestion question, do
     const auto mirror = [axis](double& celsius) { celsius = 2.0 * axis - celsius; };
     for (analysis::TemperatureAt& reading : question.readings)
         mirror(reading.celsius);
-    for (analysis::PastCrash& crash : question.past) {
+    for (analysis::CrashRecord& crash : question.past) {
         for (analysis::TemperatureAt& reading : crash.readings)
             mirror(reading.celsius);
     }

@@ -37,7 +37,7 @@ ArrivalQuestion anyQuestion(int mostPast)
     if (between(0, 1) == 1)
         question.litres = between(10, 40);
     for (int past = between(0, mostPast); past > 0; --past) {
-        PastCrash crash{
+        CrashRecord crash{
             noisyFall(60.0), {}, between(0, 3) == 1 ? !question.shared : question.shared};
         if (between(0, 1) == 1)
             crash.litres = between(10, 40);
@@ -105,7 +105,7 @@ RC_GTEST_PROP(ArrivalProperty, AllTemperaturesShiftedByTheSameChangeNothing, ())
             reading.celsius += shift;
     };
     move(question.readings);
-    for (PastCrash& crash : question.past)
+    for (CrashRecord& crash : question.past)
         move(crash.readings);
     question.targetC += shift;
     if (question.floorC)
@@ -136,7 +136,7 @@ RC_GTEST_PROP(ArrivalProperty, HoursThatRunSlowerByAFactorAreLongerByIt, ())
     const ArrivalForecast before = arrivalForecastOf(question);
     RC_PRE(before.source == ArrivalSource::pastCrashes);
     const double factor = between(10, 40) / 10.0;
-    for (PastCrash& crash : question.past) {
+    for (CrashRecord& crash : question.past) {
         for (TemperatureAt& reading : crash.readings)
             reading.hours *= factor;
     }
