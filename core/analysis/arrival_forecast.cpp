@@ -49,12 +49,12 @@ std::optional<double> promised(const CrashRecord& crash, const ArrivalQuestion& 
     const std::vector<TemperatureAt> fall = way.inKelvins(crash.readings);
     if (fall.empty() || beginningOf(fall) < way.nowK)
         return std::nullopt;
-    const std::optional<double> hours = hoursBetween(fall, way.nowK, way.bandK);
+    const std::optional<double> hours = hoursFromTo(fall, way.nowK, way.bandK);
     if (!hours || !(*hours > 0.0))
         return std::nullopt;
     if (!pace)
         return std::log(*hours * volumeRatio(question.litres, crash.litres));
-    const std::optional<double> then = hoursBetween(fall, pace->startK, way.nowK);
+    const std::optional<double> then = hoursFromTo(fall, pace->startK, way.nowK);
     if (!then || !(*then > 0.0))
         return std::nullopt;
     return std::log(*hours * pace->hours / *then);

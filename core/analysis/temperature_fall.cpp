@@ -58,7 +58,7 @@ std::optional<double> firstAtOrBelow(std::span<const TemperatureAt> fall, double
     return std::nullopt;
 }
 
-std::optional<double> hoursBetween(std::span<const TemperatureAt> fall, double from, double to)
+std::optional<double> hoursFromTo(std::span<const TemperatureAt> fall, double from, double to)
 {
     const double beginning = beginningOf(fall) - belowBeginningK;
     const double begin = std::min(from, beginning);

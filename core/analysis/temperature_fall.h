@@ -28,7 +28,7 @@ std::optional<double> firstAtOrBelow(std::span<const TemperatureAt> fall, double
 /// The hours from first passing one temperature to first passing a lower one. A fall that began
 /// below the first one is taken from its beginning less 0.01 K, and the missing start is added at
 /// the mean rate of its first quarter. Absent where it never came so low, or began that low.
-std::optional<double> hoursBetween(std::span<const TemperatureAt> fall, double from, double to);
+std::optional<double> hoursFromTo(std::span<const TemperatureAt> fall, double from, double to);
 
 /// The means of the readings from one hour to another in `count` blocks of equal length; blocks
 /// without a reading are left out. A reading on an edge belongs to the later block.

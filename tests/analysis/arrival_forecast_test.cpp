@@ -369,11 +369,12 @@ TEST(ArrivalForecast, ALongStandstillDoesNotOverflow)
 // method.md 8, head: s = c and ν = 4 without errors; (4c² + Q)/(3 + n) with them.
 TEST(ArrivalSpread, IsModerated)
 {
-    EXPECT_DOUBLE_EQ(moderatedSpread(0.15, 0.0, 0).sd, 0.15);
-    EXPECT_DOUBLE_EQ(moderatedSpread(0.15, 0.0, 0).freedom, 4.0);
-    EXPECT_DOUBLE_EQ(moderatedSpread(0.15, 0.0, 1).sd, 0.15);
-    EXPECT_DOUBLE_EQ(moderatedSpread(0.15, 0.06, 2).sd, std::sqrt(0.03));
-    EXPECT_DOUBLE_EQ(moderatedSpread(0.15, 0.06, 2).freedom, 5.0);
+    constexpr double assumed = 0.15 * 0.15;
+    EXPECT_DOUBLE_EQ(moderatedSpread(assumed, 0.0, 0).variance, assumed);
+    EXPECT_DOUBLE_EQ(moderatedSpread(assumed, 0.0, 0).freedom, 4.0);
+    EXPECT_DOUBLE_EQ(moderatedSpread(assumed, 0.0, 1).variance, assumed);
+    EXPECT_DOUBLE_EQ(moderatedSpread(assumed, 0.06, 2).variance, 0.03);
+    EXPECT_DOUBLE_EQ(moderatedSpread(assumed, 0.06, 2).freedom, 5.0);
 }
 
 } // namespace
