@@ -130,8 +130,8 @@ ArrivalForecast willNotArrive(const CoolingCurve& best, const FallingWay& way)
     return forecast;
 }
 
-/// Of the accepted curves that arrive. Where none does, the top is open, and no way is shorter than
-/// straight on at the rate of now.
+/// Of the accepted curves that arrive. Where the best one does not, the top is open; where none
+/// does, no way is shorter than straight on at the rate of now.
 HourBounds boundsOf(const CoolingCurves& curves, const FallingWay& way)
 {
     HourBounds bounds;
@@ -139,14 +139,14 @@ HourBounds boundsOf(const CoolingCurves& curves, const FallingWay& way)
         if (const auto hours = curve.hoursTo(way.bandK))
             bounds.include(*hours);
     }
-    if (bounds.least < infiniteHours) {
-        bounds.greatest =
-            std::max(bounds.greatest, hoursToFloor(curves.best.now, curves.best.rate, way));
+    const CoolingCurve& best = curves.best;
+    const double slowest =
+        best.hoursTo(way.bandK) ? hoursToFloor(best.now, best.rate, way) : infiniteHours;
+    bounds.greatest = std::max(bounds.greatest, slowest);
+    if (bounds.least < infiniteHours)
         return bounds;
-    }
     for (const CoolingCurve& curve : curves.accepted)
         bounds.least = std::min(bounds.least, straightHours(curve.now, curve.rate, way.bandK));
-    bounds.greatest = infiniteHours;
     return bounds;
 }
 
