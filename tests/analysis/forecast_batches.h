@@ -6,6 +6,7 @@
 #include "core/analysis/heat.h"
 #include "tests/analysis/lift_batches.h"
 
+#include <optional>
 #include <string>
 
 namespace holdband::test {
