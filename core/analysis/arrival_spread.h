@@ -14,6 +14,7 @@ struct HoursRange {
     double middle = 0.0; ///< hours
     double low = 0.0;    ///< hours
     double high = 0.0;   ///< hours
+    ModeratedSpread spread;
 };
 
 /// One more value like those whose logarithms are given (of hours, at least one).
@@ -29,7 +30,7 @@ inline HoursRange oneMoreOf(std::span<const double> logarithms, double assumedSd
     const ModeratedSpread spread =
         moderatedSpread(assumedSd * assumedSd, squares, logarithms.size());
     const double half = forecastQuantile(spread) * std::sqrt(spread.variance * (1.0 + 1.0 / count));
-    return {std::exp(mean), std::exp(mean - half), std::exp(mean + half)};
+    return {std::exp(mean), std::exp(mean - half), std::exp(mean + half), spread};
 }
 
 } // namespace holdband::analysis

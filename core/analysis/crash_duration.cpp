@@ -1,5 +1,7 @@
 #include "core/analysis/crash_duration.h"
 
+#include "core/analysis/arrival_spread.h"
+
 #include <algorithm>
 #include <cmath>
 #include <vector>
@@ -88,23 +90,8 @@ std::optional<CrashDuration> crashDuration(std::span<const PastCrash> past, cons
     }
     if (logs.empty())
         return std::nullopt;
-    const auto n = static_cast<double>(logs.size());
-    double mean = 0.0;
-    for (const double value : logs)
-        mean += value / n;
-    double squares = 0.0;
-    for (const double value : logs)
-        squares += (value - mean) * (value - mean);
-    const double assumed = assumedSpreadOf(shared).crashDuration;
-    CrashDuration made;
-    made.crashes = logs.size();
-    made.spread = moderatedSpread(assumed * assumed, squares, logs.size());
-    const double half =
-        forecastQuantile(made.spread) * std::sqrt(made.spread.variance * (1.0 + 1.0 / n));
-    made.hours = std::exp(mean);
-    made.low = std::exp(mean - half);
-    made.high = std::exp(mean + half);
-    return made;
+    const HoursRange hours = oneMoreOf(logs, assumedSpreadOf(shared).crashDuration);
+    return CrashDuration{hours.middle, hours.low, hours.high, hours.spread, logs.size()};
 }
 
 } // namespace holdband::analysis
