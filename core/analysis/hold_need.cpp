@@ -11,7 +11,7 @@ namespace holdband::analysis {
 
 namespace {
 
-constexpr double windowMs = 12.0 * msPerHour;
+constexpr double holdWindowMs = 12.0 * msPerHour;
 constexpr std::chrono::hours quietAfterPitching{96};
 constexpr double edgeShare = 0.9;
 
@@ -50,7 +50,7 @@ std::optional<double> neededLift(const std::vector<PlacedStage>& stages, const P
     const auto length =
         static_cast<double>((stages.back().span.end - stages.front().span.start).count());
     const std::optional<double> mean =
-        greatestMean(aboveTargets(stages, room), std::min(windowMs, length));
+        greatestMean(aboveTargets(stages, room), std::min(holdWindowMs, length));
     const auto* typed = std::get_if<TypedRoom>(&room);
     return mean && typed ? *mean + typed->swingK / std::numbers::pi : mean;
 }
@@ -87,7 +87,7 @@ std::optional<double> seenLift(const Track& lift, const std::vector<Span>& inBan
         const Instant start = std::max(span.start, quiet);
         const Track part = clip(lift, static_cast<double>((start - lift.origin).count()),
                                 static_cast<double>((span.end - lift.origin).count()));
-        if (const std::optional<double> mean = greatestMean(part, windowMs))
+        if (const std::optional<double> mean = greatestMean(part, holdWindowMs))
             seen = std::max(seen.value_or(*mean), *mean);
     }
     return seen;
