@@ -153,20 +153,18 @@ LiftModel liftModel(std::vector<WeatherPair> pairs)
     for (std::size_t i = 0; i < points.size(); ++i)
         byBatch.push_back({points[i], model.pairs[i].of});
     model.interval = LiftInterval::of(byBatch);
-    if (model.interval)
-        model.fit = model.interval->fit();
-    if (!model.fit)
+    if (!model.fit())
         model.cautions.push_back(ModelCaution::noLine);
     if (points.size() < pairsNeeded)
         model.cautions.push_back(ModelCaution::fewPairs);
-    if (model.fit && model.batches() < batchesNeeded)
+    if (model.fit() && model.batches() < batchesNeeded)
         model.cautions.push_back(ModelCaution::fewBatches);
     else if (model.interval && model.interval->source() == SpreadSource::assumed)
         model.cautions.push_back(ModelCaution::fewGroups);
     if (model.mostLift - model.leastLift < liftRangeNeeded)
         model.cautions.push_back(ModelCaution::narrowLift);
-    const auto scatter = model.fit ? model.fit->cvRmse() : std::nullopt;
-    if (model.fit && scatter.value_or(std::numeric_limits<double>::infinity()) > scatterAllowed)
+    const auto scatter = model.fit() ? model.fit()->cvRmse() : std::nullopt;
+    if (model.fit() && scatter.value_or(std::numeric_limits<double>::infinity()) > scatterAllowed)
         model.cautions.push_back(ModelCaution::scattered);
     return model;
 }

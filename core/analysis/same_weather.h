@@ -41,16 +41,19 @@ inline constexpr double liftRangeNeeded = 3.0; ///< K
 inline constexpr double scatterAllowed = 0.30; ///< CV(RMSE), a fraction
 
 struct LiftModel {
-    std::vector<WeatherPair> pairs;       ///< in order of time
-    std::optional<LinearFit> fit;         ///< x: lift, K; y: mean power, W; weight: hours
-    std::optional<LiftInterval> interval; ///< of the same line; absent without one
-    double leastLift = 0.0;               ///< K; 0 without pairs
+    std::vector<WeatherPair> pairs; ///< in order of time
+    /// The line (x: lift, K; y: mean power, W; weight: hours) and how sure it is; absent where
+    /// there is none.
+    std::optional<LiftInterval> interval;
+    double leastLift = 0.0; ///< K; 0 without pairs
     double mostLift = 0.0;
     std::vector<ModelCaution> cautions;
 
     bool decides() const { return cautions.empty(); }
     double hours() const;        ///< h, of all pairs together
     std::size_t batches() const; ///< how many took part
+    /// Null without a line.
+    const LinearFit* fit() const { return interval ? &interval->fit() : nullptr; }
 };
 
 LiftModel liftModel(std::vector<WeatherPair> pairs);

@@ -218,9 +218,9 @@ TEST(LiftModel, WeighsByHours)
     // Two long times on one line and a short one off it.
     const LiftModel model =
         liftModel({point(0, 0, 10, 1000), point(1000, 10, 30, 1000), point(2000, 5, 80, 0.001)});
-    ASSERT_TRUE(model.fit);
-    EXPECT_NEAR(model.fit->intercept, 10.0, 0.001);
-    EXPECT_NEAR(model.fit->slope, 2.0, 1e-6);
+    ASSERT_TRUE(model.fit());
+    EXPECT_NEAR(model.fit()->intercept, 10.0, 0.001);
+    EXPECT_NEAR(model.fit()->slope, 2.0, 1e-6);
 }
 
 TEST(LiftModel, GivesTheEnergyOfTheReferenceHold)

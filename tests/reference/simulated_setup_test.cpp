@@ -142,7 +142,7 @@ TEST_P(SimulatedSetup, IsInItsIntervalsInNinetyFiveOfAHundredRunsOrMore)
     int power = 0;
     for (std::uint64_t seed = 1; seed <= 100; ++seed) {
         const LiftModel model = modelled(simulate(truth, seed));
-        ASSERT_TRUE(model.fit) << "seed " << seed;
+        ASSERT_TRUE(model.fit()) << "seed " << seed;
         ASSERT_GE(model.pairs.size(), 20u);
         standing += holds(model.interval->intercept(), truth.standingW) ? 1 : 0;
         perKelvin += holds(model.interval->slope(), truth.wattsPerKelvin) ? 1 : 0;

@@ -141,8 +141,8 @@ TEST(SetupsSideBySide, GiveThePowerInTheSameWeather)
     // Lifts of 78, 90 … 138 h after pitching: 6.68 … 10.28 K, in the mean 8.48.
     EXPECT_NEAR(weather.hold->liftK, 8.48, 1e-6);
     EXPECT_NEAR(weather.hold->hours, 144.0, 1e-9);
-    EXPECT_NEAR(weather.a.model.fit->intercept, 20.0, 0.5);
-    EXPECT_NEAR(weather.a.model.fit->slope, 4.0, 0.05);
+    EXPECT_NEAR(weather.a.model.fit()->intercept, 20.0, 0.5);
+    EXPECT_NEAR(weather.a.model.fit()->slope, 4.0, 0.05);
     EXPECT_NEAR(weather.a.atReference->watts.value, 53.92, 0.03);
     EXPECT_NEAR(weather.b.atReference->watts.value, 21.96, 0.03);
     EXPECT_NEAR(weather.a.atReference->kwh.value, 7.764, 0.005);

@@ -57,10 +57,9 @@ void DeviationPlot::addUpAxis(Plot& plot) const
 
 QString DeviationPlot::emptyText() const
 {
-    const bool any =
-        chart() && std::any_of(chart()->deviation.begin(), chart()->deviation.end(),
-                               [](const analysis::Track& track) { return !track.empty(); });
-    return any || !chart() ? QString() : Words::tr("Appears after the first reading of the beer.");
+    return !chart() || chart()->hasDeviation()
+               ? QString()
+               : Words::tr("Appears after the first reading of the beer.");
 }
 
 void DeviationPlot::addMarks(Plot& plot, const PanelPlace&) const

@@ -217,6 +217,18 @@ double BandPiece::targetAt(double ms) const
     return startTarget + (endTarget - startTarget) * std::clamp(share, 0.0, 1.0);
 }
 
+bool RunChart::hasReadings() const
+{
+    return std::any_of(lines.begin(), lines.end(),
+                       [](const ChartLine& line) { return !line.track.empty(); });
+}
+
+bool RunChart::hasDeviation() const
+{
+    return std::any_of(deviation.begin(), deviation.end(),
+                       [](const analysis::Track& track) { return !track.empty(); });
+}
+
 const ChartLine* RunChart::line(LineRole role) const
 {
     const auto found = std::find_if(lines.begin(), lines.end(),

@@ -108,6 +108,9 @@ struct RunChart {
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return plusMs(origin, ms); }
     const ChartLine* line(LineRole role) const;
+    /// Any sensor was logged.
+    bool hasReadings() const;
+    bool hasDeviation() const;
     /// The left-out stretch at that time; null if there is none.
     const LeftOutStretch* leftOutAt(double ms) const;
 };

@@ -6,34 +6,16 @@
 #include "ui/charts/temperature_plot.h"
 #include "ui/words/words.h"
 
-#include <algorithm>
-
 namespace holdband::ui {
-
-namespace {
-
-bool anyLine(const RunChart& chart)
-{
-    return std::any_of(chart.lines.begin(), chart.lines.end(),
-                       [](const ChartLine& line) { return !line.track.empty(); });
-}
-
-bool anyDeviation(const RunChart& chart)
-{
-    return std::any_of(chart.deviation.begin(), chart.deviation.end(),
-                       [](const analysis::Track& track) { return !track.empty(); });
-}
-
-} // namespace
 
 RunPicture::RunPicture(RunChart chart) : m_chart(std::move(chart))
 {
     const QString unit = shown(unitText(m_chart.unit));
-    if (anyLine(m_chart)) {
+    if (m_chart.hasReadings()) {
         add(std::make_unique<TemperaturePlot>(), 9.5);
         m_panels.back().plot->setHeading(Words::tr("Temperature, %1").arg(unit));
     }
-    if (anyDeviation(m_chart)) {
+    if (m_chart.hasDeviation()) {
         add(std::make_unique<DeviationPlot>(), 5.0);
         m_panels.back().plot->setHeading(Words::tr("Deviation from target, %1").arg(unit));
     }

@@ -75,25 +75,32 @@ QRectF RunPlot::areaOf(const PanelPlace& place, const QFont& font) const
             std::max(10.0, place.size.height() - top - bottom)};
 }
 
-Plot RunPlot::frame(const PanelPlace& place, const PictureLook& look) const
+/// Area and ranges only: every move of the pointer asks for these.
+Plot RunPlot::emptyFrame(const PanelPlace& place, const PictureLook& look) const
 {
     constexpr double above = 3.0;
     Plot plot({0.0, place.top + above, place.size.width(), place.size.height() - above}, look);
     plot.setInset(place.inset);
     plot.setArea(areaOf(place, look.font));
-    const QString empty = emptyText();
-    if (!empty.isEmpty() || !m_chart) {
-        plot.setHeading(m_heading);
-        plot.setEmptyText(empty);
+    if (!hasContents())
         return plot;
-    }
-    const std::vector<PlotKey> names = key(place, look);
-    if (plot.isKeyBelow(m_heading, names)) {
+    if (plot.isKeyBelow(m_heading, key(place, look))) {
         const double line = QFontMetricsF(plot.small()).height() + 2.0;
         plot.setArea(plot.area().adjusted(0.0, line, 0.0, 0.0));
     }
     plot.setRanges(shownMs(*m_chart, place.shown), range(place));
-    plot.setHeading(m_heading, names);
+    return plot;
+}
+
+Plot RunPlot::frame(const PanelPlace& place, const PictureLook& look) const
+{
+    Plot plot = emptyFrame(place, look);
+    if (!hasContents()) {
+        plot.setHeading(m_heading);
+        plot.setEmptyText(emptyText());
+        return plot;
+    }
+    plot.setHeading(m_heading, key(place, look));
     addUpAxis(plot);
     addTimes(plot, place);
     addMarks(plot, place);
@@ -103,7 +110,7 @@ Plot RunPlot::frame(const PanelPlace& place, const PictureLook& look) const
 Plot RunPlot::plot(const PanelPlace& place, const PictureLook& look) const
 {
     Plot plot = frame(place, look);
-    if (m_chart && plot.emptyText().isEmpty())
+    if (hasContents())
         addData(plot);
     return plot;
 }
@@ -112,7 +119,7 @@ PlotMap RunPlot::map(const PanelPlace& place, const QFont& font) const
 {
     PictureLook look;
     look.font = font;
-    const Plot plot = frame(place, look);
+    const Plot plot = emptyFrame(place, look);
     return {plot.area(), place.shown, plot.up()};
 }
 

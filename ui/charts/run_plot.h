@@ -52,6 +52,8 @@ protected:
 
 private:
     QRectF areaOf(const PanelPlace& place, const QFont& font) const;
+    Plot emptyFrame(const PanelPlace& place, const PictureLook& look) const;
+    bool hasContents() const { return m_chart && emptyText().isEmpty(); }
     void addTimes(Plot& plot, const PanelPlace& place) const;
 
     const RunChart* m_chart = nullptr;

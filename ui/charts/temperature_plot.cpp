@@ -138,12 +138,10 @@ bool TemperaturePlot::isDrawn(const ChartLine& line) const
 
 QString TemperaturePlot::emptyText() const
 {
-    const bool any =
-        chart() && std::any_of(chart()->lines.begin(), chart()->lines.end(),
-                               [](const ChartLine& line) { return !line.track.empty(); });
-    return any || !chart() ? QString()
-                           : Words::tr("Nothing is logged yet. Drop a log on the window, or "
-                                       "import one (Ctrl+I).");
+    return !chart() || chart()->hasReadings()
+               ? QString()
+               : Words::tr("Nothing is logged yet. Drop a log on the window, or "
+                           "import one (Ctrl+I).");
 }
 
 double TemperaturePlot::headRoom(const QFont& font) const

@@ -78,7 +78,7 @@ std::vector<std::string> figuresText(const SideModel& side, const SideFormat& fo
                    "room is warmer %3 more")
             .with(intervalText(model.interval->intercept(), 1, format), format.degree(),
                   intervalText(perDegree, 2, format)));
-    figures.push_back(fitText(*model.fit, format));
+    figures.push_back(fitText(*model.fit(), format));
     if (side.atReference) {
         const analysis::Bounded one = analysis::notNegative(side.atReference->oneMoreWatts);
         figures.push_back(Phrase::tr("one more batch would draw between %1 and %2 in that weather")
@@ -121,7 +121,7 @@ std::string cautionText(const NamedModel& named, ModelCaution caution, const Sid
     case ModelCaution::scattered:
         return Phrase::tr("%1: the points are far off the line (%2 of the mean power, at most %3 "
                           "is allowed), so this decides nothing")
-            .with(named.name, format.share(model.fit->cvRmse().value_or(1.0)),
+            .with(named.name, format.share(model.fit()->cvRmse().value_or(1.0)),
                   format.share(analysis::scatterAllowed));
     }
     return {};
