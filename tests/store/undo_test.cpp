@@ -187,6 +187,10 @@ TEST_F(Undo, AnImportIsNotRestoredOverAnother)
     auto put = store::restoreImport(*back, id);
     ASSERT_FALSE(put);
     EXPECT_NE(put.error().sentence().find("another import"), std::string::npos);
+    ASSERT_TRUE(back->commit());
+    EXPECT_EQ(store::listImports(*m_logbook)->back().withdrawnAt, someday) << "nothing was written";
+    EXPECT_EQ(values(), std::vector{20.0});
+    expectSound();
 }
 
 TEST_F(Undo, AChangeThatOthersDependOnIsNotUndone)

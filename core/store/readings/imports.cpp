@@ -31,7 +31,8 @@ Done moveToWithdrawn(const Database& database, std::int64_t import, std::int64_t
                    first, last, import);
 }
 
-Done moveBack(const Database& database, std::int64_t import)
+/// Problem (data): another import has readings at the times of the withdrawn one.
+Done checkTimesAreFree(const Database& database, std::int64_t import)
 {
     auto taken = query(
         database,
@@ -45,6 +46,12 @@ Done moveBack(const Database& database, std::int64_t import)
                             "another import has since added readings for %n of the same times",
                             static_cast<std::uint64_t>(count)),
             {}, Phrase::tr("withdraw that one first"));
+    return {};
+}
+
+Done moveBack(const Database& database, std::int64_t import)
+{
+    HOLDBAND_TRY(checkTimesAreFree(database, import));
     HOLDBAND_TRY(execute(database,
                          "INSERT INTO readings (place, value, import) SELECT place, value, import "
                          "FROM aside_readings WHERE import = ? ORDER BY place",
@@ -83,21 +90,24 @@ Done settleUnrecorded(const Change& change, ImportId import)
     return change.resumeRecording();
 }
 
+/// Problem (data): a meter has other readings at the times of the withdrawn import's.
+Done checkMetersAreFree(const Database& database, std::int64_t import)
+{
+    auto taken = query(
+        database,
+        "SELECT 1 FROM meter_readings a JOIN meter_readings b ON b.meter = a.meter AND "
+        "b.at = a.at AND b.set_aside = 0 WHERE a.import = ? AND a.set_aside = 1",
+        [](const Statement&) { return true; }, import);
+    HOLDBAND_TRY(taken);
+    if (!taken->empty())
+        return dataProblem(Phrase::tr("meter readings have since been entered for the same times"),
+                           {}, Phrase::tr("delete those first"));
+    return {};
+}
+
 /// Readings that were deleted on their own stay deleted.
 Done setMetersWithdrawn(const Change& change, ImportId import, bool withdrawn)
 {
-    if (!withdrawn) {
-        auto taken = query(
-            change.database(),
-            "SELECT 1 FROM meter_readings a JOIN meter_readings b ON b.meter = a.meter AND "
-            "b.at = a.at AND b.set_aside = 0 WHERE a.import = ? AND a.set_aside = 1",
-            [](const Statement&) { return true; }, import.value);
-        HOLDBAND_TRY(taken);
-        if (!taken->empty())
-            return dataProblem(
-                Phrase::tr("meter readings have since been entered for the same times"), {},
-                Phrase::tr("delete those first"));
-    }
     return execute(change.database(),
                    "UPDATE meter_readings SET set_aside = ? WHERE import = ? AND set_aside = ?",
                    withdrawn ? 1 : 0, import.value, withdrawn ? 0 : 1);
@@ -148,6 +158,8 @@ Done withdrawAt(const Change& change, ImportId import, Instant when)
 
 Done restoreImport(const Change& change, ImportId import)
 {
+    HOLDBAND_TRY(checkTimesAreFree(change.database(), import.value));
+    HOLDBAND_TRY(checkMetersAreFree(change.database(), import.value));
     HOLDBAND_TRY(execute(change.database(), "UPDATE imports SET taken_back_at = NULL WHERE id = ?",
                          import.value));
     HOLDBAND_TRY(setMetersWithdrawn(change, import, false));

@@ -28,7 +28,8 @@ Result<std::vector<ImportLine>> listImports(const LogbookFile& logbook);
 Done withdraw(const Change& change, ImportId import);
 /// As withdraw, with the given time.
 Done withdrawAt(const Change& change, ImportId import, Instant when);
-/// Problem (data): another import has since added readings for the same times.
+/// Problem (data): another import has since added readings for the same times; then nothing was
+/// written.
 Done restoreImport(const Change& change, ImportId import);
 
 /// The id for the next import: never one of an import whose withdrawn readings are still stored.
