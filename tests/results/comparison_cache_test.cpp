@@ -1,6 +1,6 @@
 // A comparison from the cache equals one computed again, whatever is entered and undone in between;
 // and a change summarises no batch that it doesn't touch.
-#include "core/results/comparison/comparison_cache.h"
+#include "core/results/batch_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/store/history/undo.h"
 #include "core/store/readings/hand_readings.h"

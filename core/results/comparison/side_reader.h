@@ -2,10 +2,10 @@
 // use outside core/results.
 #pragma once
 
-#include "core/results/comparison/comparison_cache.h"
+#include "core/results/batch_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/results/comparison/side_format.h"
-#include "core/results/comparison/side_loading.h"
+#include "core/results/setup_loading.h"
 #include "core/results/comparison/side_models.h"
 
 #include <deque>

@@ -4,7 +4,7 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "core/results/comparison/side_format.h"
-#include "core/results/comparison/side_loading.h"
+#include "core/results/setup_loading.h"
 
 namespace holdband::results {
 

@@ -1,4 +1,4 @@
-#include "core/results/comparison/comparison_cache.h"
+#include "core/results/batch_cache.h"
 
 #include "core/analysis/meter_curve.h"
 #include "core/assign_result.h"

@@ -6,7 +6,7 @@
 #pragma once
 
 #include "core/results/cache_key.h"
-#include "core/results/comparison/side_loading.h"
+#include "core/results/setup_loading.h"
 
 #include <map>
 #include <optional>

@@ -1,4 +1,4 @@
-#include "core/results/comparison/side_loading.h"
+#include "core/results/setup_loading.h"
 
 #include "core/assign_result.h"
 
