@@ -1,4 +1,4 @@
-#include "core/results/batch_cache.h"
+#include "core/results/batch_sources.h"
 
 #include "core/analysis/meter_curve.h"
 #include "core/assign_result.h"
@@ -10,7 +10,7 @@ namespace holdband::results {
 
 namespace {
 
-/// Sensors whose readings a summary of the batch uses.
+/// Sensors whose readings a figure of the batch uses.
 std::set<std::string> sensorsOf(const Snapshot& snapshot, const Batch& batch, bool hasMeter)
 {
     std::set<std::string> names = beerSensorsOf(batch);
@@ -58,66 +58,39 @@ std::optional<double> resolutionOf(const Meter& meter,
 
 } // namespace
 
-void ComparisonCache::begin(const store::LogbookFile& logbook, const Snapshot& snapshot)
+Result<BatchSources> BatchSources::of(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                                      const Batch& batch, const LoadedSetup& setup,
+                                      store::SeriesFingerprints& fingerprints)
 {
-    if (m_of.changed(logbook, snapshot))
-        m_entries.clear();
-    std::erase_if(m_entries, [&](const auto& entry) { return !snapshot.batch(entry.first.first); });
-    m_summed = 0;
-}
-
-Result<ComparisonCache::Key> ComparisonCache::keyOf(const store::LogbookFile& logbook,
-                                                    const Snapshot& snapshot, const Batch& batch,
-                                                    const LoadedSetup& setup,
-                                                    const SummaryRules& rules,
-                                                    store::SeriesFingerprints& fingerprints)
-{
-    Key key{BatchKey(snapshot, batch), {}};
-    const Span span = key.batch.span();
-    Surroundings& around = key.surroundings;
-    around.setup = *setup.setup;
-    around.rules = rules;
+    BatchSources sources;
+    sources.m_batch = BatchKey(snapshot, batch);
+    sources.m_setup = *setup.setup;
+    const Span span = sources.m_batch.span();
     for (const analysis::ConcurrentBatch& other : setup.concurrentBatches(snapshot)) {
         if (!intersection(other.span, span).empty())
-            around.concurrentBatches.push_back(other.span);
+            sources.m_concurrentBatches.push_back(other.span);
     }
     for (const Meter& meter : snapshot.meters) {
         const auto& stored = snapshot.meterReadings.at(meter.name);
         if (countsFor(meter, batch.setup))
-            around.meters.push_back(
+            sources.m_meters.push_back(
                 {meter, resolutionOf(meter, stored), readingsAround(stored, span)});
     }
-    HOLDBAND_TRY(assignResult(gravitiesOf(logbook, batch), around.gravities));
-    for (const std::string& name : sensorsOf(snapshot, batch, !around.meters.empty())) {
+    HOLDBAND_TRY(assignResult(gravitiesOf(logbook, batch), sources.m_gravities));
+    for (const std::string& name : sensorsOf(snapshot, batch, !sources.m_meters.empty())) {
         if (const Sensor* sensor = snapshot.sensor(name)) // loading reports a missing sensor
-            HOLDBAND_TRY(key.batch.add(snapshot, *sensor, fingerprints));
+            HOLDBAND_TRY(sources.m_batch.add(snapshot, *sensor, fingerprints));
     }
-    return key;
+    return sources;
 }
 
-Result<std::optional<analysis::BatchSummary>>
-ComparisonCache::known(const store::LogbookFile& logbook, const Snapshot& snapshot,
-                       const Batch& batch, const LoadedSetup& setup, const SummaryRules& rules,
-                       store::SeriesFingerprints& fingerprints)
+Result<bool> BatchSources::isSame(const BatchSources& now,
+                                  store::SeriesFingerprints& fingerprints) const
 {
-    auto key = keyOf(logbook, snapshot, batch, setup, rules, fingerprints);
-    HOLDBAND_TRY(key);
-    Entry& entry = m_entries[{batch.name, rules.edges.size()}];
-    if (entry.summary) {
-        auto sameBatch = entry.key.batch.isSame(key->batch, fingerprints);
-        HOLDBAND_TRY(sameBatch);
-        if (!*sameBatch || entry.key.surroundings != key->surroundings)
-            entry.summary.reset();
-    }
-    entry.key = std::move(*key); // what the next comparison is compared with
-    return entry.summary;
-}
-
-void ComparisonCache::remember(const Batch& batch, const SummaryRules& rules,
-                               analysis::BatchSummary summary)
-{
-    ++m_summed;
-    m_entries[{batch.name, rules.edges.size()}].summary = std::move(summary);
+    auto sameBatch = m_batch.isSame(now.m_batch, fingerprints);
+    HOLDBAND_TRY(sameBatch);
+    return *sameBatch && m_gravities == now.m_gravities && m_setup == now.m_setup &&
+           m_concurrentBatches == now.m_concurrentBatches && m_meters == now.m_meters;
 }
 
 } // namespace holdband::results

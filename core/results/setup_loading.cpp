@@ -57,11 +57,4 @@ Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot&
     return loaded;
 }
 
-analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
-                                const SummaryRules& rules)
-{
-    run.figures = analysis::analyseRun(run.input, analysis::Detail::withoutQuantiles);
-    return analysis::summaryOf(run.side(), rules.edges, betweenReadings, rules.quietAfter);
-}
-
 } // namespace holdband::results

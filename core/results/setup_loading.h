@@ -1,4 +1,4 @@
-// Loads the sides of a comparison: a batch with its computed figures, and a setup with its energy.
+// Loads a batch with its computed figures, and a setup with its energy.
 // Not for use outside core/results.
 #pragma once
 
@@ -38,18 +38,5 @@ struct LoadedSetup {
 
 Result<LoadedSetup> loadSetup(const store::LogbookFile& logbook, const Snapshot& snapshot,
                               const Setup& setup);
-
-/// Settings for summing up batches for a comparison.
-struct SummaryRules {
-    std::vector<double> edges; ///< of the distribution of deviation, K
-    Milliseconds quietAfter{0};
-
-    bool operator==(const SummaryRules&) const = default;
-};
-
-/// Computes the run, which was only read so far, and sums it up. Uses only its arguments, so it may
-/// run on any thread.
-analysis::BatchSummary summedUp(LoadedRun run, const std::vector<Span>& betweenReadings,
-                                const SummaryRules& rules);
 
 } // namespace holdband::results

@@ -1,6 +1,6 @@
 #include "tests/bench/side_by_side.h"
 
-#include "core/results/batch_cache.h"
+#include "core/results/comparison/comparison_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/store/readings/meter_readings.h"
 #include "core/store/readings/readings.h"

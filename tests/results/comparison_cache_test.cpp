@@ -1,6 +1,6 @@
 // A comparison from the cache equals one computed again, whatever is entered and undone in between;
 // and a change summarises no batch that it doesn't touch.
-#include "core/results/batch_cache.h"
+#include "core/results/comparison/comparison_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/store/history/undo.h"
 #include "core/store/readings/hand_readings.h"
@@ -264,7 +264,7 @@ TEST_F(CachedComparison, ChangesSumUpTheBatchesThatTheyAffect)
     ComparisonCache cache;
     const auto summed = [&] {
         compared(*logbook, &cache);
-        return cache.summed();
+        return cache.computed();
     };
     EXPECT_EQ(summed(), 6);
     EXPECT_EQ(summed(), 0);
@@ -318,11 +318,11 @@ TEST_F(CachedComparison, TickingBatchesSumsUpNone)
     results::SideBySideRequest request = setups();
     request.only = {"L1", "C2", "C3"};
     const std::string some = compared(*logbook, &cache, request);
-    EXPECT_EQ(cache.summed(), 0);
+    EXPECT_EQ(cache.computed(), 0);
     EXPECT_EQ(some, compared(*logbook, nullptr, request));
     std::swap(request.a, request.b);
     compared(*logbook, &cache, request);
-    EXPECT_EQ(cache.summed(), 0) << "nor does swapping";
+    EXPECT_EQ(cache.computed(), 0) << "nor does swapping";
 }
 
 } // namespace

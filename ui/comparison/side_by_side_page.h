@@ -2,7 +2,7 @@
 // money and judgement. Shows results::SideBySide and computes nothing.
 #pragma once
 
-#include "core/results/batch_cache.h"
+#include "core/results/comparison/comparison_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/results/overview/lanes.h"
 #include "ui/charts/pair_sides.h"

@@ -91,7 +91,7 @@ SummaryRules rulesFor(const SideReader& reader, const SetupSide& a, const SetupS
 
 Done sumUp(SideReader& reader, SetupSide& side, const SummaryRules& rules)
 {
-    SummingUp summing(reader, side.setup, rules);
+    auto summing = summingUp(reader, side.setup, rules);
     for (const std::string& name : side.taken)
         HOLDBAND_TRY(summing.add(*reader.snapshot.batch(name)));
     side.summaries = summing.finish();

@@ -7,49 +7,14 @@ namespace holdband::results {
 
 using analysis::BatchSummary;
 
-namespace {
-
-constexpr std::size_t mostAtWork = 2; ///< batches whose readings are in memory at the same time
-
-}
-
-Done SummingUp::add(const Batch& batch)
+EachBatch<BatchSummary, SummaryRules> summingUp(SideReader& reader, const LoadedSetup& setup,
+                                                const SummaryRules& rules)
 {
-    if (ComparisonCache* cache = m_reader->cache) {
-        auto known = cache->known(m_reader->logbook, m_reader->snapshot, batch, *m_setup, *m_rules,
-                                  m_reader->fingerprints);
-        HOLDBAND_TRY(known);
-        if (*known) {
-            m_done.emplace(batch.name, std::move(**known));
-            return {};
-        }
-    }
-    auto run = loadInput(m_reader->logbook, m_reader->snapshot, batch);
-    HOLDBAND_TRY(run);
-    takeOldest(mostAtWork - 1);
-    const auto work = [between = &m_setup->betweenReadings, rules = m_rules](LoadedRun loaded) {
-        return summedUp(std::move(loaded), *between, *rules);
-    };
-    m_atWork.push_back({&batch, std::async(std::launch::async, work, std::move(*run))});
-    return {};
-}
-
-Summaries SummingUp::finish()
-{
-    takeOldest(0);
-    return std::move(m_done);
-}
-
-void SummingUp::takeOldest(std::size_t untilLeft)
-{
-    while (m_atWork.size() > untilLeft) {
-        Work work = std::move(m_atWork.front());
-        m_atWork.pop_front();
-        BatchSummary summary = work.summary.get();
-        if (m_reader->cache)
-            m_reader->cache->remember(*work.batch, *m_rules, summary);
-        m_done.emplace(work.batch->name, std::move(summary));
-    }
+    return {{&reader.logbook, &reader.snapshot, &reader.fingerprints},
+            setup,
+            rules,
+            summedUp,
+            reader.cache};
 }
 
 double widestTolerance(const Batch& batch)
@@ -80,7 +45,7 @@ Result<Summaries> summariesBeside(SideReader& reader, const LoadedSetup& setup,
                                   const std::vector<Span>& spans, const Summaries& known,
                                   const SummaryRules& rules)
 {
-    SummingUp summing(reader, setup, rules);
+    auto summing = summingUp(reader, setup, rules);
     const std::vector<Span> busy = analysis::unite(spans);
     for (const Batch* batch : setup.batches) {
         const Span span = reader.snapshot.batchSpans.at(batch->name);

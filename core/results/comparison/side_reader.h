@@ -2,14 +2,12 @@
 // use outside core/results.
 #pragma once
 
-#include "core/results/batch_cache.h"
+#include "core/results/comparison/comparison_cache.h"
 #include "core/results/comparison/side_by_side.h"
 #include "core/results/comparison/side_format.h"
-#include "core/results/setup_loading.h"
 #include "core/results/comparison/side_models.h"
+#include "core/results/each_batch.h"
 
-#include <deque>
-#include <future>
 #include <map>
 
 namespace holdband::results {
@@ -35,30 +33,9 @@ struct SideReader {
 
 using Summaries = std::map<std::string, analysis::BatchSummary>; ///< by batch
 
-/// Sums batches up one after the other: while one is computed on another thread, the next is read.
-/// `setup` and `rules` must outlive it.
-class SummingUp {
-public:
-    SummingUp(SideReader& reader, const LoadedSetup& setup, const SummaryRules& rules)
-        : m_reader(&reader), m_setup(&setup), m_rules(&rules)
-    {
-    }
-    Done add(const Batch& batch);
-    Summaries finish();
-
-private:
-    struct Work {
-        const Batch* batch;
-        std::future<analysis::BatchSummary> summary;
-    };
-    void takeOldest(std::size_t untilLeft);
-
-    SideReader* m_reader;
-    const LoadedSetup* m_setup;
-    const SummaryRules* m_rules;
-    std::deque<Work> m_atWork;
-    Summaries m_done;
-};
+/// Sums up batches of the setup, which must outlive it, as the rules must.
+EachBatch<analysis::BatchSummary, SummaryRules>
+summingUp(SideReader& reader, const LoadedSetup& setup, const SummaryRules& rules);
 
 double widestTolerance(const Batch& batch); ///< K
 
