@@ -11,6 +11,7 @@ namespace holdband::app {
 std::vector<Command> allCommands();
 
 std::vector<Command> readingCommands();     ///< batches, verdict, energy, compare
+std::vector<Command> forecastCommands();    ///< forecast
 std::vector<Command> writingCommands();     ///< new, load, import, meter
 std::vector<Command> maintenanceCommands(); ///< export, check, backup
 std::vector<Command> reportCommands();      ///< report

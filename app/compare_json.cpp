@@ -1,9 +1,17 @@
 #include "app/compare_json.h"
 
-#include "app/json_values.h"
 #include "core/text/times.h"
 
 namespace holdband::app {
+
+Json aheadJson(const std::optional<analysis::Ahead>& ahead)
+{
+    if (!ahead)
+        return nullptr;
+    if (*ahead == analysis::Ahead::tooClose)
+        return "too close to call";
+    return *ahead == analysis::Ahead::a ? "a" : "b";
+}
 
 namespace {
 
@@ -22,15 +30,6 @@ void putInterval(Json& json, const std::string& name, const analysis::Interval95
     json[name] = jsonNumber(interval.value);
     json[name + "_low"] = jsonNumber(interval.low());
     json[name + "_high"] = jsonNumber(interval.high());
-}
-
-Json aheadJson(const std::optional<analysis::Ahead>& ahead)
-{
-    if (!ahead)
-        return nullptr;
-    if (*ahead == analysis::Ahead::tooClose)
-        return "too close to call";
-    return *ahead == analysis::Ahead::a ? "a" : "b";
 }
 
 Json measureJson(const analysis::Measure& measure, const LogbookSettings& settings)

@@ -93,8 +93,8 @@ std::vector<Command> maintenanceCommands()
 std::vector<Command> allCommands()
 {
     std::vector<Command> all = writingCommands();
-    for (const auto& some :
-         {readingCommands(), reportCommands(), maintenanceCommands(), schemaCommands()})
+    for (const auto& some : {readingCommands(), forecastCommands(), reportCommands(),
+                             maintenanceCommands(), schemaCommands()})
         all.insert(all.end(), some.begin(), some.end());
     return all;
 }

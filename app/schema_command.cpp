@@ -9,8 +9,8 @@ namespace holdband::app {
 
 namespace {
 
-constexpr std::array<const char*, 5> schemaNames{"verdict", "energy", "compare", "batches",
-                                                 "description"};
+constexpr std::array<const char*, 6> schemaNames{"verdict",  "energy",  "compare",
+                                                 "forecast", "batches", "description"};
 
 std::string schemaArguments()
 {

@@ -94,4 +94,30 @@ std::optional<CrashDuration> crashDuration(std::span<const PastCrash> past, cons
     return CrashDuration{hours.middle, hours.low, hours.high, hours.spread, logs.size()};
 }
 
+std::vector<double> crashShape(std::span<const PastCrash> past, const CrashPlan& plan,
+                               std::size_t steps)
+{
+    std::vector<double> shape(steps + 1, 0.0);
+    double crashes = 0.0;
+    for (const PastCrash& crash : past) {
+        const auto all = hoursToCool(crash.beer, plan.fromCelsius, plan.toCelsius);
+        if (!all || !(*all > 0.0))
+            continue;
+        ++crashes;
+        double passed = 0.0;
+        for (std::size_t i = 1; i <= steps; ++i) {
+            const double way = static_cast<double>(i) / static_cast<double>(steps);
+            const auto hours = hoursToCool(crash.beer, plan.fromCelsius,
+                                           along(0.0, plan.fromCelsius, 1.0, plan.toCelsius, way));
+            passed = std::clamp(hours.value_or(0.0) / *all, passed, 1.0);
+            shape[i] += passed;
+        }
+    }
+    if (crashes == 0.0)
+        return {};
+    for (double& share : shape)
+        share /= crashes;
+    return shape;
+}
+
 } // namespace holdband::analysis

@@ -8,6 +8,7 @@
 #include <cstddef>
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace holdband::analysis {
 
@@ -42,5 +43,11 @@ std::optional<double> hoursToCool(const Track& beer, double fromCelsius, double 
 /// Absent without a past crash that got there.
 std::optional<CrashDuration> crashDuration(std::span<const PastCrash> past, const CrashPlan& plan,
                                            bool shared);
+
+/// How past crashes went between the plan's temperatures: the mean share of their hours after which
+/// they had passed each of `steps` equal steps of temperature, from 0 (the start) to 1. Empty
+/// without a past crash that got there.
+std::vector<double> crashShape(std::span<const PastCrash> past, const CrashPlan& plan,
+                               std::size_t steps);
 
 } // namespace holdband::analysis

@@ -78,6 +78,11 @@ std::vector<Instant> placesBetween(const RunInput& input, Instant from, Instant 
 
 } // namespace
 
+bool registerRestarts(const RunInput& input)
+{
+    return !curveInstants(input).afterReset.empty();
+}
+
 std::vector<EnergyPoint> energyCurveOf(const RunInput& input, const analysis::RunEnergy& energy)
 {
     std::vector<EnergyPoint> points;

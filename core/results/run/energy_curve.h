@@ -32,6 +32,9 @@ struct EnergyRange {
     bool unbounded = false;           ///< somewhere one of them is not
 };
 
+/// Whether a register of the setup restarted at 0 during the batch.
+bool registerRestarts(const analysis::RunInput& input);
+
 /// Each point is the energy from pitching until then, so its bounds are those of that span.
 std::vector<EnergyPoint> energyCurveOf(const analysis::RunInput& input,
                                        const analysis::RunEnergy& energy);

@@ -51,8 +51,7 @@ std::vector<std::string> findingsOf(const RunInput& input, const analysis::RunFi
     if (!figures.energy.whole.any() && !input.setup.sources().empty())
         findings.push_back(Phrase::tr("No meter of this setup was read twice during the batch, so "
                                       "nothing was metered."));
-    const bool restarted = !curveInstants(input).afterReset.empty();
-    if (restarted && figures.energy.whole.any() && !figures.energy.whole.highKnown())
+    if (registerRestarts(input) && figures.energy.whole.any() && !figures.energy.whole.highKnown())
         findings.push_back(Phrase::tr("The register restarted at 0 during the batch and no rated "
                                       "power is known: what it used has no upper bound."));
     return findings;

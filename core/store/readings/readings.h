@@ -67,7 +67,8 @@ Done dropEmptyImport(const Change& change, ImportId import);
 /// (file): a reading is not finite, or the readings no longer match their checksum.
 Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor, Span span);
 
-/// The time of the sensor's last reading.
+/// The times of the sensor's first logged reading and of its last reading.
+Result<std::optional<Instant>> firstLoggedAt(const LogbookFile& logbook, const std::string& sensor);
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor);
 
 /// The readings that one import added for one sensor, as they were in the file.

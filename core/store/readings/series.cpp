@@ -172,6 +172,32 @@ Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
     return logged;
 }
 
+namespace {
+
+/// `ofPlaces` is min(place) or max(place).
+Result<std::optional<Instant>> loggedAt(const Database& database, std::int64_t sensor,
+                                        const std::string& ofPlaces)
+{
+    auto logged = query<BulkStatement>(
+        database, "SELECT " + ofPlaces + " FROM readings WHERE place BETWEEN ? AND ?",
+        [](const BulkStatement& row) {
+            const auto place = row.optionalInteger(0);
+            return place ? std::optional(instantFromMs(msOfKey(*place))) : std::nullopt;
+        },
+        readingKey(sensor, Instant::min()), readingKey(sensor, Instant::max()));
+    HOLDBAND_TRY(logged);
+    return logged->front();
+}
+
+} // namespace
+
+Result<std::optional<Instant>> firstLoggedAt(const LogbookFile& logbook, const std::string& sensor)
+{
+    auto id = idOf(logbook.database(), "sensors", "sensor", sensor);
+    HOLDBAND_TRY(id);
+    return loggedAt(logbook.database(), *id, "min(place)");
+}
+
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor)
 {
     const Database& database = logbook.database();
@@ -180,19 +206,13 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     const auto instantAt = [](const BulkStatement& row) {
         return row.isNull(0) ? std::nullopt : std::optional(row.instant(0));
     };
-    auto logged = query<BulkStatement>(
-        database, "SELECT max(place) FROM readings WHERE place BETWEEN ? AND ?",
-        [](const BulkStatement& row) {
-            const auto place = row.optionalInteger(0);
-            return place ? std::optional(instantFromMs(msOfKey(*place))) : std::nullopt;
-        },
-        readingKey(*id, Instant::min()), readingKey(*id, Instant::max()));
+    auto logged = loggedAt(database, *id, "max(place)");
     HOLDBAND_TRY(logged);
     auto hand = query<BulkStatement>(
         database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0", instantAt,
         *id);
     HOLDBAND_TRY(hand);
-    return std::max(logged->front(), hand->front()); // an absent one sorts first
+    return std::max(*logged, hand->front()); // an absent one sorts first
 }
 
 } // namespace holdband::store

@@ -1,0 +1,67 @@
+#include "app/forecast_text.h"
+
+#include "app/table.h"
+
+namespace holdband::app {
+
+namespace {
+
+using results::NextBatch;
+using results::SetupForecastText;
+
+void addLine(std::string& text, const std::string& line)
+{
+    if (!line.empty())
+        text += line + "\n";
+}
+
+std::string shown(const std::string& figure)
+{
+    return figure.empty() ? "–" : figure;
+}
+
+/// A row for each setup.
+std::string figuresTable(const NextBatch& review)
+{
+    Table table({"setup", "energy", "cost", "cold after", "can it hold?"}, true);
+    for (std::size_t i = 0; i < review.setups.size(); ++i) {
+        const SetupForecastText& text = review.text.setups[i];
+        table.add({review.setups[i].setup.name, shown(text.energy), shown(text.cost),
+                   shown(text.coldAfter), text.hold});
+    }
+    return "\n" + table.text();
+}
+
+std::string setupText(const NextBatch& review, std::size_t index)
+{
+    const SetupForecastText& text = review.text.setups[index];
+    std::string all = "\n" + review.setups[index].setup.name + "\n";
+    for (const std::string& stage : text.stages)
+        all += "  " + stage + "\n";
+    if (!text.missing.empty())
+        all += "  " + text.missing + "\n";
+    if (!text.work.empty())
+        all += "  rated: " + text.work + "\n";
+    for (const std::string& assumed : text.assumed)
+        all += "  assumed: " + assumed + "\n";
+    return all + "  past batches, each forecast from the others: " + text.backtest + "\n";
+}
+
+} // namespace
+
+std::string forecastText(const NextBatch& review)
+{
+    std::string text;
+    addLine(text, review.text.headline);
+    addLine(text, review.text.also);
+    addLine(text, review.text.basis);
+    text += "\nPlan: " + review.text.plan + "\nRoom: " + review.text.room + "\n";
+    if (!review.text.need.empty())
+        text += "Needs at most " + review.text.need + " of lift over 12 hours.\n";
+    text += figuresTable(review);
+    for (std::size_t i = 0; i < review.setups.size(); ++i)
+        text += setupText(review, i);
+    return text;
+}
+
+} // namespace holdband::app

@@ -1,0 +1,41 @@
+// The sentences and figures of a forecast as text, in the logbook's units.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace holdband::results {
+
+struct SetupForecastText {
+    std::string energy;    ///< "8.5 kWh (7.5 – 9.6)"; empty without a forecast
+    std::string cost;      ///< "$1.28 ($1.13 – $1.44)"; empty where unknown
+    std::string coldAfter; ///< "14 h (11 – 18)"; empty without a crash or a past one
+    std::string hold;      ///< "yes: was seen holding 30 °F of lift"
+    std::string work;      ///< its ratings; empty where not rated
+    std::string missing;   ///< a sentence: what would give a forecast; empty where there is one
+    std::string backtest;  ///< "2 of 2 inside; typically off by 5 %."
+    std::vector<std::string> assumed; ///< what is assumed, in short
+    std::vector<std::string> stages;  ///< "Primary: 6.1 kWh (5.2 – 7.1), …", one for each
+    std::string explainEnergy;        ///< how the figures came about, with their numbers
+    std::string explainCost;
+    std::string explainCrash;
+    std::string explainHold;
+    std::string explainBacktest;
+};
+
+struct NextBatchText {
+    std::string headline; ///< one sentence that answers
+    std::string also;     ///< cold sooner, can it hold, what the ranges mean
+    std::string basis;    ///< on how many batches it rests, and what is assumed
+    std::string plan;     ///< "Ale, 15 days"
+    std::string room;     ///< "77 °F, from 68 to 86 °F in a day; Jul 2025, 99 % covered"
+    std::string need;     ///< "19 °F of lift"; empty where unknown
+    std::vector<SetupForecastText> setups;
+};
+
+struct NextBatch;
+
+/// Of a review whose numbers are complete.
+NextBatchText nextBatchText(const NextBatch& review, char decimalSign);
+
+} // namespace holdband::results
