@@ -43,7 +43,7 @@ void Cabinet::fill(const Batch* now, double roomC)
 
 void Cabinet::stepHeat(Instant at, double roomC, double seconds, double beltNowW, double takenW)
 {
-    const double wall = wallWperK + (m_scenario.lidOpen.contains(at) ? openLidWperK : 0.0);
+    const double wall = wallWperK + (within(m_scenario.lidOpen, at) ? openLidWperK : 0.0);
     const double beerToAir = m_batch ? beerToAirWperK * (m_beerC - m_airC) : 0.0;
     const double fan = m_batch ? fanW : 0.0;
     const double airHeat = wall * (roomC - m_airC) + beerToAir + fan - takenW;

@@ -2,6 +2,7 @@
 
 #include "sample-data/maker/text.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace holdband::sample {
@@ -60,6 +61,12 @@ WallParts parts(Instant wall)
             static_cast<int>(time.hours().count()),
             static_cast<int>(time.minutes().count()),
             static_cast<int>(time.seconds().count())};
+}
+
+bool within(const std::vector<Span>& spans, Instant at)
+{
+    return std::any_of(spans.begin(), spans.end(),
+                       [at](const Span& span) { return span.contains(at); });
 }
 
 Span denverSpan(std::string_view from, std::string_view to)

@@ -1,10 +1,11 @@
 // Time in the sample's scenario: instants are UTC seconds; local times are those of America/Denver
-// in the spring of 2026 (UTC-7, from 8 March 2026 09:00 UTC on UTC-6).
+// from January to October 2026 (UTC-7, from 8 March 2026 09:00 UTC on UTC-6).
 #pragma once
 
 #include <chrono>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace holdband::sample {
 
@@ -37,6 +38,9 @@ struct Span {
 
     bool contains(Instant at) const { return at >= from && at < to; }
 };
+
+/// Whether one of the spans contains the instant.
+bool within(const std::vector<Span>& spans, Instant at);
 
 Span denverSpan(std::string_view from, std::string_view to);
 

@@ -90,7 +90,23 @@ const char* journalText()
     { "at": "2026-05-24 08:20", "batch": "Ale 3",
       "text": "Compressor runs without a pause and the beer hangs well above 35 °F." },
     { "at": "2026-05-25 12:00", "batch": "Ale 3",
-      "text": "Gave up on the crash and packaged it warm." } ])json";
+      "text": "Gave up on the crash and packaged it warm." },
+    { "at": "2026-06-01 10:00",
+      "text": "Both setups and the room's sensor moved into the garage." },
+    { "at": "2026-06-16 17:50", "batch": "Ale 5",
+      "text": "Lid of the cabinet found ajar after a sample. Closed." },
+    { "at": "2026-07-21 18:00", "batch": "Ale 6",
+      "text": "Turned down to 35 °F. Garage at 84 °F." },
+    { "at": "2026-07-23 06:30", "batch": "Ale 6",
+      "text": "Cold at last, after the second night. Yesterday it got warmer again until dark." },
+    { "at": "2026-07-23 18:30", "batch": "Ale 6",
+      "text": "Above its band again: garage at 88 °F, and the compressor runs without a pause." },
+    { "at": "2026-08-05 18:30", "batch": "Ale 7",
+      "text": "Turned down to 35 °F. Garage at 96 °F." },
+    { "at": "2026-08-06 07:10", "batch": "Ale 7",
+      "text": "Cold since half past one, the logger says." },
+    { "at": "2026-09-10 08:30", "batch": "Ale 8",
+      "text": "Cold by the morning: the nights are cool again." } ])json";
 }
 
 } // namespace holdband::sample

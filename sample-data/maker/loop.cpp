@@ -2,8 +2,6 @@
 
 #include "sample-data/maker/beer.h"
 
-#include <algorithm>
-
 namespace holdband::sample {
 
 namespace {
@@ -19,12 +17,6 @@ constexpr double stirrerW = 5.0;
 constexpr double loopBeltW = 24.0;
 constexpr double loopControllerW = 3.0;
 constexpr double loopCompressorW = 150.0;
-
-bool within(const std::vector<Span>& spans, Instant at)
-{
-    return std::any_of(spans.begin(), spans.end(),
-                       [at](const Span& span) { return span.contains(at); });
-}
 
 /// Heat that the compressor removes from the bath for each joule it uses; falls with the lift.
 double performance(double roomC, double bathC)

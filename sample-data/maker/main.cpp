@@ -3,6 +3,7 @@
 #include "sample-data/maker/description.h"
 #include "sample-data/maker/logs.h"
 #include "sample-data/maker/rounds.h"
+#include "sample-data/maker/summer.h"
 #include "sample-data/maker/text.h"
 #include "sample-data/maker/trace.h"
 
@@ -15,7 +16,7 @@ using namespace holdband::sample;
 
 bool writeAll(const std::filesystem::path& folder)
 {
-    const Scenario scenario = springTrials();
+    const Scenario scenario = springAndSummer();
     const Trace trace(scenario);
     const std::pair<const char*, std::string> files[] = {
         {"spring-trials.json", description(scenario, meterReadings(scenario, trace))},

@@ -9,7 +9,7 @@ std::string plansText()
         { "stage": "Primary", "target_f": 66, "hours": 216 },
         { "stage": "Rise", "kind": "ramp", "target_f": 69, "hours": 24 },
         { "stage": "Rest", "target_f": 69, "hours": 72, "until": "turned down" },
-        { "stage": "Crash", "target_f": 35, "settle_hours": 72 } ] },
+        { "stage": "Crash", "target_f": 35, "hours": 72, "settle_hours": 72 } ] },
     { "name": "Lager with rest", "note": "Made up; common practice", "tolerance_f": 3, "schedule": [
         { "stage": "Primary", "target_f": 52, "hours": 192, "until": "gravity",
           "until_gravity": 1.020 },

@@ -54,10 +54,8 @@ bool missed(const Scenario& scenario, const Round& round)
 /// Twice a day while the arrangement is in use; otherwise on Sunday mornings.
 bool due(const std::vector<Span>& inUse, const Round& round)
 {
-    const bool busy = std::any_of(inUse.begin(), inUse.end(),
-                                  [&](const Span& span) { return span.contains(round.at); });
     const std::chrono::weekday weekday{std::chrono::floor<std::chrono::days>(denverWall(round.at))};
-    return busy || (weekday == std::chrono::Sunday && !round.evening);
+    return within(inUse, round.at) || (weekday == std::chrono::Sunday && !round.evening);
 }
 
 std::string registerText(double kwh, int decimals)

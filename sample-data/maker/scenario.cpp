@@ -2,14 +2,12 @@
 
 namespace holdband::sample {
 
-namespace {
-
 std::vector<Stage> aleSchedule(double riseF, double restHours, double settleHours)
 {
     return {{"Primary", 66, 216},
             {"Rise", riseF, 24, true},
             {"Rest", riseF, restHours},
-            {"Crash", 35, 0, false, settleHours}};
+            {"Crash", crashF, 0, false, settleHours}};
 }
 
 std::vector<Stage> lagerSchedule(double primaryHours, double restHours)
@@ -17,10 +15,10 @@ std::vector<Stage> lagerSchedule(double primaryHours, double restHours)
     return {{"Primary", 52, primaryHours},
             {"Rise", 62, 36, true},
             {"Diacetyl rest", 62, restHours},
-            {"Crash", 35, 0, false, 36}};
+            {"Crash", crashF, 0, false, 36}};
 }
 
-Batch batch(const char* name, Vessel vessel, const char* pitched, const char* ended)
+Batch batchOf(const char* name, Vessel vessel, const char* pitched, const char* ended)
 {
     using namespace std::chrono_literals;
     const Instant start = denver(pitched);
@@ -28,9 +26,11 @@ Batch batch(const char* name, Vessel vessel, const char* pitched, const char* en
     return {name, vessel, start - 50min, start, end, end + 40min, 66, 1.050, 1.010, 44, 9, {}};
 }
 
+namespace {
+
 Batch ale1()
 {
-    Batch b = batch("Ale 1", Vessel::loop1, "2026-02-26 17:30", "2026-03-13 18:30");
+    Batch b = batchOf("Ale 1", Vessel::loop1, "2026-02-26 17:30", "2026-03-13 18:30");
     b.originalGravity = 1.052;
     b.finalGravity = 1.011;
     b.fillF = 67.5;
@@ -40,7 +40,7 @@ Batch ale1()
 
 Batch saison1()
 {
-    Batch b = batch("Saison 1", Vessel::loop2, "2026-03-04 19:00", "2026-03-19 18:00");
+    Batch b = batchOf("Saison 1", Vessel::loop2, "2026-03-04 19:00", "2026-03-19 18:00");
     b.originalGravity = 1.056;
     b.finalGravity = 1.006;
     b.fillF = 65;
@@ -52,7 +52,7 @@ Batch saison1()
 
 Batch ale2()
 {
-    Batch b = batch("Ale 2", Vessel::loop1, "2026-04-20 18:15", "2026-05-05 18:00");
+    Batch b = batchOf("Ale 2", Vessel::loop1, "2026-04-20 18:15", "2026-05-05 18:00");
     b.finalGravity = 1.012;
     b.fillF = 68;
     b.schedule = aleSchedule(70, 48, 36);
@@ -61,7 +61,7 @@ Batch ale2()
 
 Batch lager1()
 {
-    Batch b = batch("Lager 1", Vessel::cabinet, "2026-02-16 17:45", "2026-03-14 17:30");
+    Batch b = batchOf("Lager 1", Vessel::cabinet, "2026-02-16 17:45", "2026-03-14 17:30");
     b.originalGravity = 1.048;
     b.finalGravity = 1.009;
     b.fillF = 58;
@@ -73,7 +73,7 @@ Batch lager1()
 
 Batch lager2()
 {
-    Batch b = batch("Lager 2", Vessel::cabinet, "2026-03-24 18:30", "2026-04-18 17:00");
+    Batch b = batchOf("Lager 2", Vessel::cabinet, "2026-03-24 18:30", "2026-04-18 17:00");
     b.originalGravity = 1.049;
     b.finalGravity = 1.010;
     b.fillF = 57;
@@ -85,7 +85,7 @@ Batch lager2()
 
 Batch ale3()
 {
-    Batch b = batch("Ale 3", Vessel::cabinet, "2026-05-09 18:00", "2026-05-25 12:00");
+    Batch b = batchOf("Ale 3", Vessel::cabinet, "2026-05-09 18:00", "2026-05-25 12:00");
     b.originalGravity = 1.053;
     b.finalGravity = 1.012;
     b.fillF = 68;
@@ -99,6 +99,9 @@ Scenario springTrials()
 {
     Scenario s;
     s.whole = denverSpan("2026-02-14 12:00", "2026-05-31 12:00");
+    s.weather.spring = s.whole;
+    s.weather.movedToGarage = s.whole.to;
+    s.weather.warmSpells = {{denverSpan("2026-05-20 12:00", "2026-05-29 12:00"), 9.5}};
     s.batches = {lager1(), ale1(), saison1(), lager2(), ale2(), ale3()};
     s.bathOn = {denverSpan("2026-02-25 19:30", "2026-03-20 08:30"),
                 denverSpan("2026-04-19 19:00", "2026-05-06 08:00")};
@@ -116,10 +119,9 @@ Scenario springTrials()
                 {"2026-04-11", true}, {"2026-05-02", true},  {"2026-05-16", false}};
     s.powerCut = denverSpan("2026-04-28 03:10", "2026-04-28 03:52");
     s.pumpStopped = denverSpan("2026-02-28 12:20", "2026-02-28 16:45");
-    s.lidOpen = denverSpan("2026-03-28 16:10", "2026-03-28 19:15");
+    s.lidOpen = {denverSpan("2026-03-28 16:10", "2026-03-28 19:15")};
     s.probeOut = denverSpan("2026-03-01 10:05", "2026-03-01 10:30");
     s.loopLogGap = denverSpan("2026-04-24 21:40", "2026-04-25 15:25");
-    s.warmSpell = denverSpan("2026-05-20 12:00", "2026-05-29 12:00");
     s.mistyped = denver("2026-03-02 12:00");
     return s;
 }

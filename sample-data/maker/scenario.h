@@ -4,6 +4,7 @@
 
 #include "sample-data/maker/clock.h"
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -49,8 +50,23 @@ struct MissedRound {
     bool evening;
 };
 
+/// A few days that are warmer than the season.
+struct WarmSpell {
+    Span span;
+    double riseC;
+};
+
+/// What decides the room's temperature.
+struct Weather {
+    Span spring;           ///< in the cool room, which warms over these months
+    Instant movedToGarage; ///< from then on the room is the garage
+    std::vector<WarmSpell> warmSpells;
+    std::uint64_t start = 20260214; ///< of the random phases of the slow waves
+};
+
 struct Scenario {
     Span whole;
+    Weather weather;
     std::vector<Batch> batches;
     std::vector<Span> bathOn;  ///< when the loop's coolant is cooled
     std::vector<Span> loopLog; ///< when the loop's logger writes
@@ -60,15 +76,26 @@ struct Scenario {
     std::vector<Span> cabinetRounds;
     std::vector<MissedRound> missed;
     Span powerCut;
-    Span pumpStopped; ///< of vessel 1
-    Span lidOpen;     ///< of the cabinet
-    Span probeOut;    ///< the cabinet's beer probe hangs in the room
+    Span pumpStopped;          ///< of vessel 1
+    std::vector<Span> lidOpen; ///< of the cabinet
+    Span probeOut;             ///< the cabinet's beer probe hangs in the room
     Span loopLogGap;
-    Span warmSpell;
     Instant mistyped; ///< the loop's next round after this was typed wrongly
 };
 
+/// February to May: the six batches in the cool room.
 Scenario springTrials();
+
+inline constexpr double crashF = 35.0;
+
+/// An ale: 9 days at 66 °F, a day's rise, a rest and a crash.
+std::vector<Stage> aleSchedule(double riseF, double restHours, double settleHours);
+/// A lager: 52 °F, a rise to 62 in a day and a half, a rest and a crash.
+std::vector<Stage> lagerSchedule(double primaryHours, double restHours);
+
+/// A batch with an ale's usual gravities and pace, filled 50 minutes before pitching and emptied
+/// 40 minutes after the end. The times are Denver's.
+Batch batchOf(const char* name, Vessel vessel, const char* pitched, const char* ended);
 
 /// The batch's target at an instant, °C; before pitching the first one, after the end the last.
 double targetC(const Batch& batch, Instant at);

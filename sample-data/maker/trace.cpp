@@ -11,7 +11,7 @@ using namespace std::chrono_literals;
 Trace::Trace(const Scenario& scenario) : m_start(scenario.whole.from)
 {
     constexpr auto step = 10s;
-    const Room room(scenario);
+    const Room room(scenario.weather);
     CoolantLoop loop(scenario);
     Cabinet cabinet(scenario);
     for (Instant at = m_start; at < scenario.whole.to; at += step) {

@@ -1,4 +1,5 @@
-// The temperature of the room with both arrangements: seasons, days, weather, and one warm spell.
+// The temperature of the room with both arrangements: seasons, days, weather
+// and warm spells. In spring it is a cool room, from June on a garage.
 #pragma once
 
 #include "sample-data/maker/scenario.h"
@@ -9,16 +10,15 @@ namespace holdband::sample {
 
 class Room {
 public:
-    explicit Room(const Scenario& scenario);
+    explicit Room(const Weather& weather);
 
     /// The room's air, °C.
     double temperatureC(Instant at) const;
 
 private:
-    double spellC(Instant at) const;
+    double spellsC(Instant at) const;
 
-    Span m_whole;
-    Span m_spell;
+    Weather m_weather;
     std::array<double, 3> m_phases;
 };
 

@@ -109,9 +109,10 @@ def main() -> None:
     try:
         app = waited_for("the program", program)
         # The verdict sentence of the newest batch.
-        waited_for("the verdict", lambda: named(app, "Missed the target of Crash"))
+        waited_for("the verdict", lambda: named(app, "Stayed in the band"))
         # Every batch is an item of the lanes, with its verdict as text.
-        for batch in ("Ale 1", "Saison 1", "Ale 2", "Lager 1", "Lager 2", "Ale 3"):
+        ales = [f"Ale {number}" for number in range(1, 9)]
+        for batch in [*ales, "Saison 1", "Lager 1", "Lager 2", "Lager 3"]:
             waited_for(batch, lambda batch=batch: named(app, batch + ","))
         trouble = nameless(app)
         for page, sign in (

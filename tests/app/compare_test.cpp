@@ -54,11 +54,11 @@ TEST_F(CompareCommand, TheFixedKeysAreUnchangedAndFurtherOnesFollow)
         EXPECT_TRUE(json.contains(key)) << key;
     EXPECT_EQ(json["measures"].size(), 17u);
     const auto& energy = json["each_batch"][0]["a"];
-    ASSERT_EQ(energy["batches"].size(), 3u);
+    ASSERT_EQ(energy["batches"].size(), 6u);
     double sum = 0.0;
     for (const auto& batch : energy["batches"])
         sum += batch["value"].get<double>();
-    EXPECT_NEAR(energy["mean"].get<double>(), sum / 3.0, 1e-9);
+    EXPECT_NEAR(energy["mean"].get<double>(), sum / 6.0, 1e-9);
     EXPECT_EQ(energy["mean"], json["measures"][0]["a"]);
     EXPECT_EQ(json["idle"].size(), 2u);
     const auto& model = json["same_weather"]["b"];
@@ -67,12 +67,11 @@ TEST_F(CompareCommand, TheFixedKeysAreUnchangedAndFurtherOnesFollow)
     EXPECT_LT(model["w_per_c_low"].get<double>(), model["w_per_c"].get<double>());
     EXPECT_LT(model["mean_w_high"].get<double>(), model["one_more_w_high"].get<double>());
     EXPECT_EQ(model["interval_from"], "batches");
-    EXPECT_EQ(model["groups"], 3);
-    // Two of Loop's three batches ran at once, so they are two groups and their spread is assumed:
-    // that decides nothing (method, section 8.2).
-    EXPECT_EQ(json["same_weather"]["a"]["interval_from"], "assumed spread");
-    EXPECT_EQ(json["same_weather"]["a"]["groups"], 2);
-    EXPECT_TRUE(json["same_weather"]["ahead"].is_null());
+    EXPECT_EQ(model["groups"], 6);
+    // Two of Loop's six batches ran at once and are one group (method, section 8.2).
+    EXPECT_EQ(json["same_weather"]["a"]["interval_from"], "batches");
+    EXPECT_EQ(json["same_weather"]["a"]["groups"], 5);
+    EXPECT_EQ(json["same_weather"]["ahead"], "b");
     EXPECT_TRUE(json["money"]["scenarios"][0].contains("crossing"));
     EXPECT_EQ(json["judgement"]["lead"], "b");
 }
@@ -92,7 +91,7 @@ TEST_F(CompareCommand, UsesTheTickedBatches)
     const auto json =
         compare({"Loop", "Cabinet", "--only", "Ale 1", "--only", "Ale 2", "--json"}).json();
     EXPECT_EQ(json["batches_a"], (nlohmann::json{"Ale 1", "Ale 2"}));
-    EXPECT_EQ(json["batches_b"].size(), 3u);
+    EXPECT_EQ(json["batches_b"].size(), 6u);
     const Outcome refused = compare({"Loop", "Cabinet", "--only", "Ale 9"});
     EXPECT_EQ(refused.status, 1);
     EXPECT_THAT(refused.err, HasSubstr("there is no batch \"Ale 9\"; did you mean "));

@@ -97,8 +97,9 @@ protected:
 
     static const std::vector<std::string>& batches()
     {
-        static const std::vector<std::string> names{"Lager 1", "Ale 1", "Saison 1",
-                                                    "Lager 2", "Ale 2", "Ale 3"};
+        static const std::vector<std::string> names{"Lager 1", "Ale 1", "Saison 1", "Lager 2",
+                                                    "Ale 2",   "Ale 3", "Ale 4",    "Ale 5",
+                                                    "Lager 3", "Ale 6", "Ale 7",    "Ale 8"};
         return names;
     }
 

@@ -156,9 +156,10 @@ TEST_F(SideBySideTest, AnUntickedBatchDoesNotCount)
     (*lager)->trigger();
     wait();
     results::SideBySideRequest request = pair("Loop", "Cabinet");
-    request.only = {"Ale 1", "Saison 1", "Ale 2", "Lager 1", "Ale 3"};
+    request.only = {"Ale 1",   "Saison 1", "Ale 2", "Ale 4", "Lager 3", "Ale 7",
+                    "Lager 1", "Ale 3",    "Ale 5", "Ale 6", "Ale 8"};
     EXPECT_EQ(page().energySentence(), shown(reviewed(request).text.energySentence));
-    EXPECT_EQ(page().choice()->batches()->text(), "3 + 2 batches");
+    EXPECT_EQ(page().choice()->batches()->text(), "6 + 5 batches");
 }
 
 TEST_F(SideBySideTest, AWeightIsSavedAndUndone)
