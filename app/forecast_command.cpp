@@ -85,14 +85,21 @@ Result<analysis::TypedRoom> typedRoom(const Call& call, TemperatureUnit unit)
         swing->value_or(0.0) / degreesPerKelvin(unit)};
 }
 
+/// A time, or a date alone for its midnight.
+Result<Instant> timeOf(const std::string& typed, const Zone& zone)
+{
+    constexpr std::size_t dateLength = 10; // 2026-07-01
+    return parseTime(typed.size() == dateLength ? typed + " 00:00" : typed, zone);
+}
+
 Result<results::RoomStretch> roomStretch(const Call& call, const std::string& zoneName)
 {
     auto zone = Zone::named(zoneName);
     HOLDBAND_TRY(zone);
     results::RoomStretch stretch;
-    auto from = parseTime(*call.value("room-from"), *zone);
+    auto from = timeOf(*call.value("room-from"), *zone);
     HOLDBAND_TRY(from);
-    auto to = parseTime(*call.value("room-to"), *zone);
+    auto to = timeOf(*call.value("room-to"), *zone);
     HOLDBAND_TRY(to);
     stretch.span = {*from, *to};
     stretch.sensor = call.value("room-sensor").value_or("");

@@ -40,6 +40,8 @@ _holdband_options() {
         meter) printf '%s\n' --at --event --note ;;
         batches | verdict | energy) printf '%s\n' --json ;;
         compare) printf '%s\n' --json --from --only ;;
+        forecast) printf '%s\n' --plan --like --volume --og --fg --room --swing --room-from \
+            --room-to --room-sensor --shared --json ;;
         report) printf '%s\n' --out --force --paper --size --dark --from --only ;;
     esac
     printf '%s\n' --help
@@ -57,10 +59,11 @@ _holdband_value() {
         --decimal) _holdband_offer "$word" <<< $'comma\npoint' ;;
         --delimiter) _holdband_offer "$word" <<< $'comma\nsemicolon\ntab\nbar' ;;
         --date-order) _holdband_offer "$word" <<< $'ymd\nmdy\ndmy' ;;
-        --only) _holdband_offer "$word" < <(_holdband_batches "$logbook") ;;
+        --only | --like) _holdband_offer "$word" < <(_holdband_batches "$logbook") ;;
         --out | --rejects) _holdband_files "$word" ;;
         --zone | --currency | --column | --time | --pattern | --names | --values | --unit-column | \
-            --header-line | --at | --note | --from) ;; # typed by hand
+            --header-line | --at | --note | --from | --plan | --volume | --og | --fg | --room | \
+            --swing | --room-from | --room-to | --room-sensor) ;; # typed by hand
         *) return 1 ;;
     esac
 }
@@ -70,12 +73,12 @@ _holdband() {
     logbook=$(_holdband_plain "${COMP_WORDS[2]}")
     COMPREPLY=()
     if [[ $COMP_CWORD -eq 1 ]]; then
-        _holdband_offer "$word" <<< $'new\nload\nimport\nmeter\nbatches\nverdict\nenergy\ncompare\nreport\nexport\ncheck\nbackup\nschema'
+        _holdband_offer "$word" <<< $'new\nload\nimport\nmeter\nbatches\nverdict\nenergy\ncompare\nforecast\nreport\nexport\ncheck\nbackup\nschema'
         _holdband_files "$word" -X '!*.holdband'
         return
     fi
     if [[ $command == schema && $COMP_CWORD -eq 2 && $word != -* ]]; then
-        _holdband_offer "$word" <<< $'verdict\nenergy\ncompare\nbatches\ndescription'
+        _holdband_offer "$word" <<< $'verdict\nenergy\ncompare\nforecast\nbatches\ndescription'
         return
     fi
     _holdband_value "${COMP_WORDS[COMP_CWORD - 1]}" "$word" "$logbook" && return
@@ -83,6 +86,8 @@ _holdband() {
         _holdband_offer "$word" < <(_holdband_options "$command")
     elif [[ $COMP_CWORD -eq 2 || $command =~ ^(load|import|export|backup)$ ]]; then
         _holdband_files "$word"
+    elif [[ $command == forecast ]]; then
+        _holdband_offer "$word" < <(_holdband_setups "$logbook")
     elif [[ $command =~ ^(verdict|energy|compare|report)$ ]]; then
         _holdband_offer "$word" < <(_holdband_batches "$logbook")
         if [[ $command =~ ^(compare|report)$ ]]; then

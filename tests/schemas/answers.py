@@ -20,7 +20,7 @@ SOURCES = pathlib.Path(sys.argv[2]).resolve()
 SCHEMAS = SOURCES / "resources" / "json-schema"
 EVERY_KEY = SOURCES / "tests" / "schemas" / "every_key.json"
 SAMPLE = SOURCES / "sample-data" / "spring-trials.json"
-NAMES = ("verdict", "energy", "compare", "batches", "description")
+NAMES = ("verdict", "energy", "compare", "forecast", "batches", "description")
 
 # No currency, no price, no ambient sensor, no accuracy; a ramp; a batch without readings.
 BARE = {
@@ -161,6 +161,17 @@ class Schemas(unittest.TestCase):
         self.answer("compare", "sample.holdband", "Ale 1", "Saison 1")
         self.assertIsNone(self.answer("compare", "bare.holdband", "Open", "Ended")["currency"])
 
+    def test_forecasts_fit(self):
+        july = ("--room-from", "2026-07-01", "--room-to", "2026-08-01")
+        both = self.answer("forecast", "sample.holdband", "--plan", "Ale", *july)
+        self.assertEqual((both["holdband"], both["currency"], both["less"]), (1, "USD", "b"))
+        self.assertTrue(both["setups"][0]["backtest"] and both["setups"][0]["assumed"])
+        one = self.answer("forecast", "sample.holdband", "Loop", "--like", "Ale 2", "--room", "70")
+        self.assertNotIn("less", one)
+        none = self.answer("forecast", "bare.holdband", "--like", "Open", "--room", "20")
+        self.assertEqual([each["kwh"] for each in none["setups"]], [None, None])
+        self.assertIsNone(none["less"])
+
     def test_descriptions_fit(self):
         self.assert_fits("description", json.loads(SAMPLE.read_text(encoding="utf-8")))
         for logbook in ("sample", "bare"):
@@ -188,7 +199,8 @@ class Schemas(unittest.TestCase):
     def test_a_key_that_is_not_described_fails(self):
         for arguments in (("verdict", "sample.holdband", "Lager 2"),
                           ("energy", "sample.holdband", "Lager 2"),
-                          ("compare", "sample.holdband", "Loop", "Cabinet")):
+                          ("compare", "sample.holdband", "Loop", "Cabinet"),
+                          ("forecast", "sample.holdband", "--like", "Ale 2", "--room", "70")):
             value = self.answer(*arguments)
             validator = Draft202012Validator(schema_of(arguments[0]))
             shapes = set()

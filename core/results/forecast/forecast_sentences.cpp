@@ -36,9 +36,9 @@ std::string headlineOfTwo(const SetupForecast& a, const SetupForecast& b, Ahead 
             .with(a.setup.name, figureOf(a, format), b.setup.name, figureOf(b, format));
     const SetupForecast& lower = less == Ahead::a ? a : b;
     const SetupForecast& higher = less == Ahead::a ? b : a;
-    return Phrase::tr("%1 would use less: %2 against %3 (%4).")
-        .with(lower.setup.name, figureOf(lower, format), figureOf(higher, format),
-              higher.setup.name);
+    return Phrase::tr("%1 would use less: %2, %3 %4.", "a setup, its energy, the other one")
+        .with(lower.setup.name, figureOf(lower, format), higher.setup.name,
+              figureOf(higher, format));
 }
 
 /// Which of two is cold sooner, where their intervals don't overlap; else that they do.
@@ -76,13 +76,13 @@ std::string holdSentence(const SetupForecast& setup)
 
 std::string holdSentences(const std::vector<SetupForecast>& setups)
 {
-    const bool all = setups.size() > 1 &&
-                     std::all_of(setups.begin(), setups.end(), [](const SetupForecast& setup) {
-                         return setup.hold == HoldOutlook::heldMore;
-                     });
-    if (all)
-        return setups.size() == 2 ? Phrase::tr("Both were seen holding more than this asks for.")
-                                  : Phrase::tr("All were seen holding more than this asks for.");
+    const auto all = [&](HoldOutlook hold) {
+        return setups.size() == 2 && setups[0].hold == hold && setups[1].hold == hold;
+    };
+    if (all(HoldOutlook::heldMore))
+        return Phrase::tr("Both were seen holding more than this asks for.");
+    if (all(HoldOutlook::beyondSeen))
+        return Phrase::tr("This asks for more than either was seen holding.");
     std::string text;
     for (const SetupForecast& setup : setups) {
         const std::string sentence = holdSentence(setup);
