@@ -23,11 +23,11 @@ std::string shown(const std::string& figure)
 /// A row for each setup.
 std::string figuresTable(const NextBatch& review)
 {
-    Table table({"setup", "energy", "cost", "cold after", "can it hold?"}, true);
+    Table table({"setup", "energy", "cost", "cold after", "can it hold?", "held so far"});
     for (std::size_t i = 0; i < review.setups.size(); ++i) {
         const SetupForecastText& text = review.text.setups[i];
         table.add({review.setups[i].setup.name, shown(text.energy), shown(text.cost),
-                   shown(text.coldAfter), text.hold});
+                   shown(text.coldAfter), text.hold, shown(text.seen)});
     }
     return "\n" + table.text();
 }
@@ -40,8 +40,10 @@ std::string setupText(const NextBatch& review, std::size_t index)
         all += "  " + stage + "\n";
     if (!text.missing.empty())
         all += "  " + text.missing + "\n";
-    if (!text.work.empty())
-        all += "  rated: " + text.work + "\n";
+    if (!text.easeOfUse.empty())
+        all += "  ease of use: " + text.easeOfUse + "\n";
+    if (!text.cleaning.empty())
+        all += "  cleaning: " + text.cleaning + "\n";
     for (const std::string& assumed : text.assumed)
         all += "  assumed: " + assumed + "\n";
     return all + "  past batches, each forecast from the others: " + text.backtest + "\n";

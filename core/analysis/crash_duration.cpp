@@ -94,6 +94,24 @@ std::optional<CrashDuration> crashDuration(std::span<const PastCrash> past, cons
     return CrashDuration{hours.middle, hours.low, hours.high, hours.spread, logs.size()};
 }
 
+namespace {
+
+/// The hours after which a crash had passed a temperature, of the `all` that it took between the
+/// plan's. What is missing of a crash that began lower is a straight line.
+double hoursToPass(const PastCrash& crash, const CrashPlan& plan, double all, double celsius)
+{
+    const double began = crash.beer.value[greatestAtStart(crash.beer)];
+    if (began >= plan.fromCelsius)
+        return hoursToCool(crash.beer, plan.fromCelsius, celsius).value_or(0.0);
+    const double top = began - belowStartK;
+    const double seen = hoursToCool(crash.beer, top, plan.toCelsius).value_or(all);
+    if (celsius >= top)
+        return along(plan.fromCelsius, 0.0, top, all - seen, celsius);
+    return all - seen + hoursToCool(crash.beer, top, celsius).value_or(0.0);
+}
+
+} // namespace
+
 std::vector<double> crashShape(std::span<const PastCrash> past, const CrashPlan& plan,
                                std::size_t steps)
 {
@@ -107,9 +125,8 @@ std::vector<double> crashShape(std::span<const PastCrash> past, const CrashPlan&
         double passed = 0.0;
         for (std::size_t i = 1; i <= steps; ++i) {
             const double way = static_cast<double>(i) / static_cast<double>(steps);
-            const auto hours = hoursToCool(crash.beer, plan.fromCelsius,
-                                           along(0.0, plan.fromCelsius, 1.0, plan.toCelsius, way));
-            passed = std::clamp(hours.value_or(0.0) / *all, passed, 1.0);
+            const double celsius = along(0.0, plan.fromCelsius, 1.0, plan.toCelsius, way);
+            passed = std::clamp(hoursToPass(crash, plan, *all, celsius) / *all, passed, 1.0);
             shape[i] += passed;
         }
     }

@@ -268,6 +268,8 @@ TEST(NonBreakingUnits, NumbersAndTheirUnitsStayOnOneLine)
               "Settling, 13" + nb + "h" + nb + "49" + nb + "min + 5" + nb + "min, is not judged.");
     EXPECT_EQ(withNoBreakSpaces("24.3 days held (0.6 %), 3 °F past"),
               "24.3" + nb + "days held (0.6" + nb + "%), 3" + nb + "°F past");
+    EXPECT_EQ(withNoBreakSpaces("15.0 kWh (13.4 – 16.7) – late"),
+              "15.0\u00a0kWh (13.4\u00a0–\u00a016.7) – late");
     EXPECT_EQ(withNoBreakSpaces("2 stages, 3 hops"), "2 stages, 3 hops");
 }
 

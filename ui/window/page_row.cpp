@@ -21,6 +21,8 @@ QString pageTitle(PageId page)
         return Words::tr("Run");
     case PageId::sideBySide:
         return Words::tr("Side by side");
+    case PageId::nextBatch:
+        return Words::tr("Next batch");
     case PageId::equipment:
         return Words::tr("Equipment");
     case PageId::imports:
@@ -38,6 +40,8 @@ QString helpFor(PageId page)
         return QStringLiteral("run.md");
     case PageId::sideBySide:
         return QStringLiteral("side-by-side.md");
+    case PageId::nextBatch:
+        return QStringLiteral("next-batch.md");
     case PageId::equipment:
         return QStringLiteral("equipment.md");
     case PageId::imports:

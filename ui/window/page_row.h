@@ -9,8 +9,8 @@ namespace holdband::ui {
 
 class ElidedLabel;
 
-enum class PageId { rounds, run, sideBySide, equipment, imports };
-inline constexpr int pageCount = 5;
+enum class PageId { rounds, run, sideBySide, nextBatch, equipment, imports };
+inline constexpr int pageCount = 6;
 
 QString pageTitle(PageId page);
 /// The help page for a page.

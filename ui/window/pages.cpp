@@ -3,6 +3,7 @@
 #include "ui/charts/run_charts.h"
 #include "ui/comparison/side_by_side_page.h"
 #include "ui/equipment/equipment_page.h"
+#include "ui/forecast/next_batch_page.h"
 #include "ui/imports/imports_page.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
@@ -41,6 +42,13 @@ SideBySidePage* Pages::sideBySide()
     return m_sideBySide;
 }
 
+NextBatchPage* Pages::nextBatch()
+{
+    if (!m_nextBatch)
+        makeNextBatch();
+    return m_nextBatch;
+}
+
 EquipmentPage* Pages::equipment()
 {
     if (!m_equipment)
@@ -73,6 +81,17 @@ void Pages::makeSideBySide()
     m_sideBySide->setLanes(m_lanes);
 }
 
+void Pages::makeNextBatch()
+{
+    m_nextBatch = new NextBatchPage(*m_session, this);
+    addWidget(m_nextBatch);
+    connect(m_nextBatch, &NextBatchPage::forecastShown, this, &Pages::subtitleChanged);
+    connect(m_nextBatch, &NextBatchPage::failed, this, &Pages::failed);
+    connect(m_nextBatch, &NextBatchPage::pitchWanted, this, &Pages::pitchWanted);
+    if (m_session->isOpen())
+        m_nextBatch->refresh();
+}
+
 void Pages::makeEquipment()
 {
     m_equipment = new EquipmentPage(*m_session, this);
@@ -96,8 +115,8 @@ void Pages::makeImports()
 /// The page of imports first, because it polls the watched files.
 bool Pages::makeNext()
 {
-    for (const PageId page :
-         {PageId::imports, PageId::rounds, PageId::sideBySide, PageId::equipment}) {
+    for (const PageId page : {PageId::imports, PageId::rounds, PageId::sideBySide,
+                              PageId::nextBatch, PageId::equipment}) {
         const int before = count();
         widgetOf(page);
         if (count() > before)
@@ -127,6 +146,8 @@ QWidget* Pages::widgetOf(PageId page)
         return m_run;
     case PageId::sideBySide:
         return sideBySide();
+    case PageId::nextBatch:
+        return nextBatch();
     case PageId::equipment:
         return equipment();
     case PageId::imports:
@@ -155,6 +176,8 @@ void Pages::clear()
         m_rounds->clear();
     if (m_sideBySide)
         m_sideBySide->clear();
+    if (m_nextBatch)
+        m_nextBatch->clear();
     if (m_equipment)
         m_equipment->clear();
     if (m_imports)
@@ -163,6 +186,8 @@ void Pages::clear()
 
 void Pages::refresh()
 {
+    if (m_nextBatch)
+        m_nextBatch->refresh();
     if (m_rounds)
         m_rounds->refresh();
     if (m_equipment)
@@ -204,6 +229,8 @@ QString Pages::subtitle() const
         return m_run->subtitle();
     case PageId::sideBySide:
         return m_sideBySide->subtitle();
+    case PageId::nextBatch:
+        return m_nextBatch->subtitle();
     case PageId::equipment:
         return m_equipment->subtitle();
     case PageId::imports:

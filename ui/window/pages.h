@@ -1,7 +1,8 @@
-// The five pages in a stack, and their updates when another logbook is opened or this one has
+// The six pages in a stack, and their updates when another logbook is opened or this one has
 // changed. A page is made when it is first needed, or when idle after the window is shown.
 #pragma once
 
+#include "core/results/forecast/next_batch.h"
 #include "core/results/overview/lanes.h"
 #include "ui/window/menus.h"
 #include "ui/window/page_row.h"
@@ -12,6 +13,7 @@ namespace holdband::ui {
 
 class EquipmentPage;
 class ImportsPage;
+class NextBatchPage;
 class RoundsPage;
 class RunPage;
 class Session;
@@ -40,6 +42,7 @@ public:
     RoundsPage* rounds();
     RunPage* run() const { return m_run; }
     SideBySidePage* sideBySide();
+    NextBatchPage* nextBatch();
     EquipmentPage* equipment();
     ImportsPage* imports();
 
@@ -51,6 +54,8 @@ Q_SIGNALS:
     void failed(const QString& sentence);
     void tablePasted(const QString& text);
     void logsWanted();
+    /// A forecast is to be pitched.
+    void pitchWanted(const holdband::results::NextBatch& review);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -59,6 +64,7 @@ private:
     QWidget* widgetOf(PageId page);
     void makeRounds();
     void makeSideBySide();
+    void makeNextBatch();
     void makeEquipment();
     void makeImports();
     void makeRest();
@@ -69,6 +75,7 @@ private:
     RunPage* m_run;
     RoundsPage* m_rounds = nullptr;
     SideBySidePage* m_sideBySide = nullptr;
+    NextBatchPage* m_nextBatch = nullptr;
     EquipmentPage* m_equipment = nullptr;
     ImportsPage* m_imports = nullptr;
 };

@@ -61,7 +61,9 @@ QString withNoBreakSpaces(QString text)
     static const QRegularExpression unit(
         QStringLiteral("(?<=\\d) (?=(?:s|min|h|d|days?|kWh|W|°F|°C)\\b|%)"));
     static const QRegularExpression minutes(QStringLiteral("(?<=\\d\u00a0h) (?=\\d+\u00a0min)"));
+    static const QRegularExpression range(QStringLiteral("(?<=\\d) – (?=\\d)"));
     text.replace(unit, QStringLiteral("\u00a0"));
+    text.replace(range, QStringLiteral("\u00a0–\u00a0"));
     return text.replace(minutes, QStringLiteral("\u00a0"));
 }
 

@@ -55,7 +55,7 @@ QString capitalised(QString text);
 /// A sentence as written after a colon: in English with a small first letter.
 QString afterColon(const QString& sentence);
 
-/// With no-break spaces between a number and its unit: "13 h 49 min".
+/// With no-break spaces between a number and its unit, and in a range: "13 h 49 min", "2 – 3".
 QString withNoBreakSpaces(QString text);
 
 inline const QString dash = QStringLiteral("–");

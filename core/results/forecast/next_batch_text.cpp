@@ -1,6 +1,5 @@
 #include "core/results/forecast/next_batch_text.h"
 
-#include "core/results/comparison/side_by_side_text.h"
 #include "core/results/forecast/forecast_texts.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
@@ -13,30 +12,30 @@ using analysis::HoldOutlook;
 
 namespace {
 
-std::string holdText(const SetupForecast& setup, const ForecastFormat& format)
+std::string holdText(HoldOutlook hold)
 {
-    const std::string seen = setup.seenLiftK ? format.lift(*setup.seenLiftK) : std::string();
-    switch (setup.hold) {
+    switch (hold) {
     case HoldOutlook::heldMore:
-        return Phrase::tr("yes, was seen holding %1").with(seen);
+        return Phrase::tr("yes", "can it hold?");
     case HoldOutlook::atEdge:
-        return Phrase::tr("at the edge, was seen holding %1").with(seen);
+        return Phrase::tr("at the edge", "can it hold?");
     case HoldOutlook::beyondSeen:
-        return Phrase::tr("not seen yet, held up to %1").with(seen);
+        return Phrase::tr("not seen yet", "can it hold?");
     case HoldOutlook::unknown:
         break;
     }
-    return Phrase::tr("not known");
+    return Phrase::tr("not known", "can it hold?");
 }
 
-/// "cleaning 3, noise 2 of 5 points"
-std::string ratingsText(const Setup& setup, const ForecastFormat& format)
+/// "4 of 5"; empty where it is not rated.
+std::string ratingText(const Setup& setup, const std::string& criterion,
+                       const ForecastFormat& format)
 {
-    std::string text;
-    for (const auto& [criterion, points] : setup.ratings)
-        text += (text.empty() ? "" : ", ") + criterionWord(criterion) + " " +
-                shortestText(points, format.decimalSign);
-    return text.empty() ? text : Phrase::tr("%1 of 5 points", "ratings").with(text);
+    const auto rated = setup.ratings.find(criterion);
+    if (rated == setup.ratings.end())
+        return {};
+    return Phrase::tr("%1 of 5", "points of a rating")
+        .with(shortestText(rated->second, format.decimalSign));
 }
 
 std::string costText(const SetupForecast& setup, const ForecastFormat& format)
@@ -84,8 +83,11 @@ SetupForecastText setupText(const NextBatch& review, const SetupForecast& setup,
     text.cost = costText(setup, format);
     if (setup.crash)
         text.coldAfter = format.hours(setup.crash->hours, setup.crash->low, setup.crash->high);
-    text.hold = holdText(setup, format);
-    text.work = ratingsText(setup.setup, format);
+    text.hold = holdText(setup.hold);
+    if (setup.seenLiftK)
+        text.seen = format.lift(*setup.seenLiftK);
+    text.easeOfUse = ratingText(setup.setup, "ease of use", format);
+    text.cleaning = ratingText(setup.setup, "cleaning", format);
     text.missing = missingForForecast(review, setup, format);
     text.backtest = backtestText(setup.backtest, format);
     text.assumed = assumedIn(review, setup, format);
@@ -95,6 +97,11 @@ SetupForecastText setupText(const NextBatch& review, const SetupForecast& setup,
     text.explainHold = explainForecastHold(review, setup, format);
     text.explainBacktest = explainForecastBacktest(setup, format);
     return text;
+}
+
+std::string dayOf(Instant at, const Zone& zone)
+{
+    return dateText(zone.localDate(at));
 }
 
 std::string roomText(const NextBatch& review, const ForecastFormat& format)
@@ -107,8 +114,8 @@ std::string roomText(const NextBatch& review, const ForecastFormat& format)
                   format.temperature(room.meanCelsius + room.swingK / 2.0));
     const RoomRecord& record = *room.record;
     std::string text = Phrase::tr("%1, %2 to %3: mean %4", "sensor, first and last day, mean")
-                           .with(record.sensor, localText(record.span.start, review.zone),
-                                 localText(record.span.end, review.zone), mean);
+                           .with(record.sensor, dayOf(record.span.start, review.zone),
+                                 dayOf(record.span.end - Milliseconds(1), review.zone), mean);
     if (record.dayLow)
         text += Phrase::tr(", from %1 to %2 in a day")
                     .with(format.temperature(*record.dayLow), format.temperature(*record.dayHigh));

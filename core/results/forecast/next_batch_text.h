@@ -10,8 +10,10 @@ struct SetupForecastText {
     std::string energy;    ///< "8.5 kWh (7.5 – 9.6)"; empty without a forecast
     std::string cost;      ///< "$1.28 ($1.13 – $1.44)"; empty where unknown
     std::string coldAfter; ///< "14 h (11 – 18)"; empty without a crash or a past one
-    std::string hold;      ///< "yes: was seen holding 30 °F of lift"
-    std::string work;      ///< its ratings; empty where not rated
+    std::string hold;      ///< "yes", "at the edge", "not seen yet", "not known"
+    std::string seen;      ///< "54.2 °F", the most lift that it was seen holding; may be empty
+    std::string easeOfUse; ///< its rating, "4 of 5"; empty where not rated
+    std::string cleaning;  ///< the same
     std::string missing;   ///< a sentence: what would give a forecast; empty where there is one
     std::string backtest;  ///< "2 of 2 inside; typically off by 5 %."
     std::vector<std::string> assumed; ///< what is assumed, in short
@@ -29,7 +31,7 @@ struct NextBatchText {
     std::string basis;    ///< on how many batches it rests, and what is assumed
     std::string plan;     ///< "Ale, 15 days"
     std::string room;     ///< "77 °F, from 68 to 86 °F in a day; Jul 2025, 99 % covered"
-    std::string need;     ///< "19 °F of lift"; empty where unknown
+    std::string need;     ///< "19 °F", the most lift that the plan needs; empty where unknown
     std::vector<SetupForecastText> setups;
 };
 

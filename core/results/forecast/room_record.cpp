@@ -73,6 +73,15 @@ void addDays(RoomRecord& record, const Zone& zone)
     record.dayHigh = high / days;
 }
 
+/// From the first covered instant to the last.
+Span coveredSpan(const Track& track)
+{
+    if (track.empty())
+        return {track.origin, track.origin};
+    return {plusMs(track.origin, track.ms[track.runs.front().first]),
+            plusMs(track.origin, track.ms[track.runs.back().last])};
+}
+
 Result<RoomRecord> recordOfSensor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                   const Sensor& sensor, Span span)
 {
@@ -80,13 +89,19 @@ Result<RoomRecord> recordOfSensor(const store::LogbookFile& logbook, const Snaps
     HOLDBAND_TRY(judged);
     RoomRecord record;
     record.sensor = sensor.name;
-    record.span = span;
     record.track = analysis::cover(judged->series, judged->gapLimit, span);
+    record.span = coveredSpan(record.track);
     const MeanAndRange all = meanAndRange(record.track);
-    record.coverage = all.coveredMs / static_cast<double>((span.end - span.start).count());
+    const auto length = static_cast<double>((record.span.end - record.span.start).count());
+    record.coverage = length > 0.0 ? all.coveredMs / length : 0.0;
     if (all.coveredMs > 0.0)
         record.meanCelsius = all.area / all.coveredMs;
     return record;
+}
+
+double coveredHours(const RoomRecord& record)
+{
+    return record.coverage * record.span.hours();
 }
 
 Result<std::vector<std::string>> wantedSensors(const Snapshot& snapshot, const std::string& sensor)
@@ -118,11 +133,14 @@ Result<RoomRecord> roomRecord(const store::LogbookFile& logbook, const Snapshot&
     for (const std::string& name : *names) {
         auto record = recordOfSensor(logbook, snapshot, *snapshot.sensor(name), span);
         HOLDBAND_TRY(record);
-        if (!best || record->coverage > best->coverage)
+        if (!best || coveredHours(*record) > coveredHours(*best))
             best = std::move(*record);
     }
     if (best->track.empty())
         return dataProblem(Phrase::tr("the room has no readings in that time"), {},
+                           Phrase::tr("choose another stretch, or type its temperature"));
+    if (best->span.end - best->span.start < oneRoomDay)
+        return dataProblem(Phrase::tr("the room has readings of less than a day in that time"), {},
                            Phrase::tr("choose another stretch, or type its temperature"));
     addDays(*best, snapshot.zone);
     return std::move(*best);
@@ -153,7 +171,7 @@ Result<std::vector<RoomMonth>> roomMonths(const store::LogbookFile& logbook,
         const Span span{snapshot.zone.startOfDay(month / 1), snapshot.zone.startOfDay(next / 1)};
         if (span.start > *last)
             return months;
-        months.push_back({month, span});
+        months.push_back({month, span, span.end <= *last + oneRoomDay});
     }
 }
 

@@ -25,7 +25,8 @@ struct RoomRecord {
 };
 
 /// The record of `sensor`, or, where that is empty, of the room's sensor that covers most of the
-/// span. Problem (data): no such sensor, less than a day, or no readings.
+/// span. Problem (data): no such sensor, or less
+/// than a day, or with readings of less than a day.
 Result<RoomRecord> roomRecord(const store::LogbookFile& logbook, const Snapshot& snapshot,
                               const std::string& sensor, Span span);
 
@@ -33,6 +34,7 @@ Result<RoomRecord> roomRecord(const store::LogbookFile& logbook, const Snapshot&
 struct RoomMonth {
     std::chrono::year_month month;
     Span span;
+    bool whole = true; ///< the readings go on to its end
 };
 
 /// In order of time, from the first reading of any sensor of the room to the last.

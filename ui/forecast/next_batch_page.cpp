@@ -1,0 +1,279 @@
+#include "ui/forecast/next_batch_page.h"
+
+#include "core/results/forecast/setup_history.h"
+#include "ui/charts/forecast_crash.h"
+#include "ui/charts/forecast_energy.h"
+#include "ui/charts/forecast_past.h"
+#include "ui/charts/picture_view.h"
+#include "ui/forecast/forecast_tables.h"
+#include "ui/forecast/plan_card.h"
+#include "ui/forecast/room_card.h"
+#include "ui/forecast/setup_ticks.h"
+#include "ui/session/session.h"
+#include "ui/tables/notes_card.h"
+#include "ui/tables/table_card.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <mutex>
+
+namespace holdband::ui {
+
+namespace {
+
+constexpr int questionsWidth = 340;
+constexpr int wideEnough = 900;  // questions beside the answers
+constexpr int wideForTwo = 1120; // answers in two columns
+
+QLabel* selectable(QLabel* label)
+{
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+} // namespace
+
+struct NextBatchPage::Shared {
+    std::mutex mutex;
+    results::ForecastCache cache;
+};
+
+NextBatchPage::NextBatchPage(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(&session), m_shared(std::make_shared<Shared>()),
+      m_plan(new PlanCard(this)), m_room(new RoomCard(this)), m_setups(new SetupTicks(this)),
+      m_pitch(new QPushButton(Words::tr("Pitch &this…"), this)),
+      m_headline(selectable(makeLabel({}, "title", this))),
+      m_also(selectable(makeLabel({}, "plain", this))),
+      m_basis(selectable(makeLabel({}, "muted", this))),
+      m_missing(new NotesCard(Words::tr("What is missing"), this, Card::Tone::plain)),
+      m_energy(new PictureView(Words::tr("Energy of the next batch by stage"), this)),
+      m_table(new TableCard(Words::tr("What it means"), 0, this)),
+      m_past(
+          new PictureView(Words::tr("Past batches as they would have been forecast"), this, false)),
+      m_pastCard(new Card({}, this)), m_pastWords(selectable(makeLabel({}, "muted", this))),
+      m_crash(new PictureView(Words::tr("Temperature of the crash"), this))
+{
+    setRole(m_pitch, "main");
+    m_pitch->setToolTip(Words::tr("Starts a batch with this plan and keeps the forecast with it."));
+    m_table->table()->setAccessibleName(Words::tr("Forecast for each setup"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(makeBody());
+    connect(m_plan, &PlanCard::changed, this, &NextBatchPage::ask);
+    connect(m_room, &RoomCard::changed, this, &NextBatchPage::ask);
+    connect(m_setups, &SetupTicks::changed, this, &NextBatchPage::ask);
+    connect(m_pitch, &QPushButton::clicked, this, [this] {
+        if (m_review)
+            Q_EMIT pitchWanted(*m_review);
+    });
+    clear();
+}
+
+NextBatchPage::~NextBatchPage() = default;
+
+QWidget* NextBatchPage::makeBody()
+{
+    auto* inner = new QWidget;
+    inner->setObjectName(QStringLiteral("inner"));
+    m_body = new QBoxLayout(QBoxLayout::LeftToRight, inner);
+    m_body->setContentsMargins(0, 0, 0, 0);
+    m_body->setSpacing(spacing::gap);
+    m_body->addWidget(makeQuestions());
+    m_body->addWidget(makeAnswers(), 1);
+    auto* area = new QScrollArea(this);
+    area->setWidget(inner);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    return area;
+}
+
+QWidget* NextBatchPage::makeQuestions()
+{
+    m_questions = new QWidget;
+    auto* column = new QVBoxLayout(m_questions);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing::gap);
+    for (QWidget* card : std::initializer_list<QWidget*>{m_plan, m_room, m_setups}) {
+        card->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+        column->addWidget(card);
+    }
+    column->addWidget(m_pitch, 0, Qt::AlignRight);
+    column->addStretch();
+    return m_questions;
+}
+
+QWidget* NextBatchPage::makeHeadline()
+{
+    auto* card = new Card({}, this);
+    QFont large = m_headline->font();
+    large.setPointSizeF(large.pointSizeF() * 1.3);
+    m_headline->setFont(large);
+    for (QLabel* label : {m_headline, m_also, m_basis})
+        card->contents()->addWidget(label);
+    card->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    return card;
+}
+
+QWidget* NextBatchPage::makeAnswers()
+{
+    auto* answers = new QWidget;
+    auto* column = new QVBoxLayout(answers);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing::gap);
+    column->addWidget(makeHeadline());
+    column->addWidget(m_missing);
+    m_rows = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_rows->setSpacing(spacing::gap);
+    const auto addColumn = [this](std::initializer_list<QWidget*> parts, int stretch) {
+        auto* part = new QVBoxLayout;
+        part->setSpacing(spacing::gap);
+        for (QWidget* widget : parts)
+            part->addWidget(widget);
+        part->addStretch();
+        m_rows->addLayout(part, stretch);
+    };
+    m_pastCard->contents()->addWidget(m_past);
+    m_pastCard->contents()->addWidget(m_pastWords);
+    addColumn({m_energy, m_pastCard}, 3);
+    addColumn({m_table, m_crash}, 2);
+    column->addLayout(m_rows);
+    column->addStretch();
+    return answers;
+}
+
+void NextBatchPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    const bool wide = width() >= wideEnough;
+    m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_questions->setMaximumWidth(wide ? questionsWidth : QWIDGETSIZE_MAX);
+    m_questions->setMinimumWidth(wide ? questionsWidth : 0);
+    m_rows->setDirection(width() >= wideForTwo ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void NextBatchPage::refresh()
+{
+    m_session->ask<results::NextBatchOffer>(
+        this, results::readNextBatchOffer, [this](Result<results::NextBatchOffer> offer) {
+            if (!offer)
+                return showProblem(sentence(offer.error()));
+            const UnitFormat format = unitFormatOf(offer->settings, offer->zone);
+            m_plan->setOffer(*offer, format);
+            m_room->setOffer(*offer, format, m_session->now());
+            m_setups->setOffer(*offer);
+            ask();
+        });
+}
+
+void NextBatchPage::ask()
+{
+    if (!m_plan->hasPlan())
+        return showProblem(
+            Words::tr("A forecast needs a plan: save one, or log a first batch (Ctrl+N)."));
+    results::NextBatchRequest request;
+    request.setups = m_setups->ticked();
+    if (request.setups.empty())
+        return showProblem(Words::tr("Tick a setup."));
+    auto plan = m_plan->plan();
+    auto room = m_room->room();
+    if (!plan || !room)
+        return showProblem(sentence(plan ? room.error() : plan.error()));
+    request.plan = std::move(*plan);
+    request.room = std::move(*room);
+    request.decimalSign = decimalSign();
+    m_session->ask<results::NextBatch>(
+        this,
+        [request, shared = m_shared](const store::LogbookFile& file) {
+            const std::lock_guard alone(shared->mutex);
+            return results::reviewNextBatch(file, request, &shared->cache);
+        },
+        [this, asked = ++m_asked](Result<results::NextBatch> review) {
+            if (asked != m_asked)
+                return;
+            if (review)
+                fill(*review);
+            else
+                showProblem(sentence(review.error()));
+        });
+}
+
+void NextBatchPage::fill(const results::NextBatch& review)
+{
+    m_review = review;
+    showHeadline(shown(review.text.headline), shown(review.text.also), shown(review.text.basis));
+    m_room->showRoom(review.room, shown(review.text.room));
+    m_missing->setSentences(missingSentences(review));
+    m_table->setWords(forecastTable(review));
+    m_table->setRemark(review.text.need.empty()
+                           ? QString()
+                           : Words::tr("The plan needs at most %1 of lift over 12 hours.")
+                                 .arg(shown(review.text.need)));
+    m_table->show();
+    fillPictures(review);
+    m_subtitle = shown(review.text.plan);
+    m_pitch->setEnabled(!m_session->readOnly());
+    Q_EMIT forecastShown();
+}
+
+void NextBatchPage::fillPictures(const results::NextBatch& review)
+{
+    const auto show = [](PictureView* view, auto picture, const QString& words) {
+        view->setPicture(picture->empty() ? nullptr : std::move(picture), words);
+    };
+    const ForecastSides sides = m_setups->sidesOf(review);
+    QStringList explained;
+    for (const results::SetupForecastText& text : review.text.setups)
+        explained << shown(text.explainBacktest);
+    show(m_energy, std::make_shared<ForecastEnergyPicture>(review, sides),
+         shown(review.text.headline));
+    show(m_past, std::make_shared<ForecastPastPicture>(review, sides), pastSentences(review));
+    show(m_crash, std::make_shared<ForecastCrashPicture>(review, sides), shown(review.text.also));
+    m_past->setToolTip(explained.join(QLatin1Char('\n')));
+    m_pastWords->setText(withNoBreakSpaces(pastSentences(review)));
+    m_pastWords->setToolTip(m_past->toolTip());
+    m_pastCard->show();
+}
+
+void NextBatchPage::showHeadline(const QString& headline, const QString& also, const QString& basis)
+{
+    m_headline->setText(withNoBreakSpaces(headline));
+    m_headline->setAccessibleName(headline);
+    m_also->setText(withNoBreakSpaces(also));
+    m_also->setVisible(!also.isEmpty());
+    m_basis->setText(withNoBreakSpaces(basis));
+    m_basis->setVisible(!basis.isEmpty());
+}
+
+void NextBatchPage::showProblem(const QString& words)
+{
+    ++m_asked;
+    m_review.reset();
+    showHeadline(words, {}, {});
+    m_room->clearRoom();
+    m_missing->setSentences({});
+    m_table->setWords({});
+    m_table->hide();
+    for (PictureView* view : {m_energy, m_past, m_crash})
+        view->setPicture(nullptr);
+    m_pastCard->hide();
+    m_pitch->setEnabled(false);
+    m_subtitle.clear();
+    Q_EMIT forecastShown();
+}
+
+void NextBatchPage::clear()
+{
+    showProblem(Words::tr("A forecast needs a plan and a setup."));
+}
+
+QString NextBatchPage::headline() const
+{
+    return m_headline->accessibleName();
+}
+
+} // namespace holdband::ui

@@ -1,0 +1,55 @@
+#include "ui/forecast/setup_ticks.h"
+
+#include "ui/words/words.h"
+
+#include <QCheckBox>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace holdband::ui {
+
+SetupTicks::SetupTicks(QWidget* parent) : Card(Words::tr("Setups"), parent) {}
+
+void SetupTicks::setOffer(const results::NextBatchOffer& offer)
+{
+    std::vector<std::string> unticked;
+    for (std::size_t i = 0; i < m_boxes.size(); ++i) {
+        if (!m_boxes[i]->isChecked())
+            unticked.push_back(m_names[i]);
+    }
+    m_all = offer.setups;
+    if (m_names == offer.inUse)
+        return;
+    clearLayout(contents());
+    m_boxes.clear();
+    m_names = offer.inUse;
+    for (const std::string& name : m_names) {
+        auto* box = new QCheckBox(shown(name), this);
+        box->setChecked(std::find(unticked.begin(), unticked.end(), name) == unticked.end());
+        connect(box, &QCheckBox::toggled, this, &SetupTicks::changed);
+        contents()->addWidget(box);
+        m_boxes.push_back(box);
+    }
+}
+
+std::vector<std::string> SetupTicks::ticked() const
+{
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < m_boxes.size(); ++i) {
+        if (m_boxes[i]->isChecked())
+            names.push_back(m_names[i]);
+    }
+    return names;
+}
+
+ForecastSides SetupTicks::sidesOf(const results::NextBatch& review) const
+{
+    ForecastSides sides;
+    for (const results::SetupForecast& setup : review.setups) {
+        const auto at = std::find(m_all.begin(), m_all.end(), setup.setup.name);
+        sides.push_back({shown(setup.setup.name), static_cast<int>(at - m_all.begin())});
+    }
+    return sides;
+}
+
+} // namespace holdband::ui
