@@ -80,8 +80,40 @@ BeerUse readUse(Fields fields)
     return use;
 }
 
+/// Three keys: the figure, and the ends of its range. Absent without the first.
+std::optional<ForecastFigure> readForecastFigure(Fields& fields, const std::string& value,
+                                                 const std::string& low, const std::string& high)
+{
+    constexpr double most = 1e6;
+    const auto figure = fields.number(value.c_str(), 0.0, most);
+    const auto least = fields.number(low.c_str(), 0.0, most);
+    const auto greatest = fields.number(high.c_str(), 0.0, most);
+    if (!figure)
+        return std::nullopt;
+    const ForecastFigure read{*figure, least.value_or(*figure), greatest.value_or(*figure)};
+    if (read.low > read.value || read.high < read.value)
+        fields.fail(value, Phrase::tr("the figure is outside its own range"));
+    return read;
+}
+
+BatchForecast readForecast(Fields fields)
+{
+    BatchForecast forecast;
+    forecast.made = fields.requiredTime("made");
+    const auto energy = readForecastFigure(fields, "kwh", "kwh_low", "kwh_high");
+    if (!energy)
+        fields.fail("kwh", Phrase::tr("the key is missing"));
+    forecast.energy = energy.value_or(ForecastFigure{});
+    forecast.crashHours = readForecastFigure(fields, "crash_h", "crash_h_low", "crash_h_high");
+    forecast.room = fields.temperature("room");
+    fields.refuseUnknown();
+    return forecast;
+}
+
 void readCourse(Fields& fields, Batch& into)
 {
+    if (auto forecast = fields.object("forecast"))
+        into.forecast = readForecast(*forecast);
     into.vessel = fields.text("vessel").value_or("");
     into.splitFrom = fields.text("split_from");
     for (Fields& change : fields.objects("plan_changes"))

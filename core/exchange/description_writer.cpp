@@ -177,11 +177,30 @@ void putSchedule(Json& json, const Schedule& schedule)
         json["schedule"].push_back(stageJson(stage));
 }
 
+Json forecastJson(const BatchForecast& forecast)
+{
+    Json json;
+    json["made"] = rfc3339Utc(forecast.made);
+    json["kwh"] = forecast.energy.value;
+    json["kwh_low"] = forecast.energy.low;
+    json["kwh_high"] = forecast.energy.high;
+    if (forecast.crashHours) {
+        json["crash_h"] = forecast.crashHours->value;
+        json["crash_h_low"] = forecast.crashHours->low;
+        json["crash_h_high"] = forecast.crashHours->high;
+    }
+    if (forecast.room)
+        json["room_c"] = forecast.room->celsius();
+    return json;
+}
+
 /// Writes what happened to the batch's plan, sensors and vessels while it ran.
 void putCourse(Json& json, const Batch& batch)
 {
     putText(json, "vessel", batch.vessel);
     put(json, "split_from", batch.splitFrom);
+    if (batch.forecast)
+        json["forecast"] = forecastJson(*batch.forecast);
     for (const PlanChange& change : batch.planChanges) {
         Json item;
         item["from"] = rfc3339Utc(change.from);

@@ -1,6 +1,7 @@
 // Plain values for a batch and its plan. No Qt.
 #pragma once
 
+#include "core/model/batch_forecast.h"
 #include "core/quantity/gravity.h"
 #include "core/quantity/instant.h"
 #include "core/quantity/temperature.h"
@@ -98,6 +99,7 @@ struct Batch {
     std::vector<BeerUse> beerUses = {}; ///< increasing in `from`: after the first sensor and vessel
     /// The batch from which this beer was moved into a second vessel.
     std::optional<std::string> splitFrom = {};
+    std::optional<BatchForecast> forecast = {}; ///< made when it was pitched
 
     bool operator==(const Batch&) const = default;
 };

@@ -36,6 +36,23 @@ QLabel* selectable(QLabel* label)
     return label;
 }
 
+/// On the setup that uses less, else on the first one.
+PlannedBatch plannedFrom(const results::NextBatch& review, Instant now)
+{
+    PlannedBatch planned;
+    const bool second = review.less == analysis::Ahead::b;
+    planned.setup = review.setups[second ? 1 : 0].setup.name;
+    planned.volume = review.plan.volume;
+    planned.originalGravity = review.plan.originalGravity;
+    planned.planName = Words::tr("as forecast");
+    planned.plan = {review.plan.schedule, review.plan.tolerance};
+    for (const results::SetupForecast& setup : review.setups) {
+        if (const auto forecast = results::batchForecast(review, setup, now))
+            planned.forecasts.emplace(setup.setup.name, *forecast);
+    }
+    return planned;
+}
+
 } // namespace
 
 struct NextBatchPage::Shared {
@@ -69,7 +86,7 @@ NextBatchPage::NextBatchPage(Session& session, QWidget* parent)
     connect(m_setups, &SetupTicks::changed, this, &NextBatchPage::ask);
     connect(m_pitch, &QPushButton::clicked, this, [this] {
         if (m_review)
-            Q_EMIT pitchWanted(*m_review);
+            Q_EMIT pitchWanted(plannedFrom(*m_review, m_session->now()));
     });
     clear();
 }

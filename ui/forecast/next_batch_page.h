@@ -6,6 +6,7 @@
 #include "core/results/forecast/next_batch.h"
 #include "core/results/forecast/next_batch_offer.h"
 #include "ui/charts/forecast_sides.h"
+#include "ui/plans/planned_batch.h"
 
 #include <QWidget>
 #include <memory>
@@ -53,7 +54,7 @@ public:
 Q_SIGNALS:
     void forecastShown();
     /// "Pitch this" was pressed.
-    void pitchWanted(const holdband::results::NextBatch& review);
+    void pitchWanted(const holdband::ui::PlannedBatch& planned);
     void failed(const QString& sentence);
 
 protected:

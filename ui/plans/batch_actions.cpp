@@ -41,13 +41,21 @@ void BatchActions::withBatch(const QString& name,
     });
 }
 
-void BatchActions::openNew(const BatchFormData& formData, const std::string& splitFrom)
+NewBatchDialog* BatchActions::openNew(const BatchFormData& formData, const std::string& splitFrom)
 {
     auto* dialog = new NewBatchDialog(*m_session, formData, splitFrom, m_window);
     connect(dialog, &FormDialog::saved, this, &BatchActions::saved);
     connect(dialog, &FormDialog::saved, this,
             [this, dialog] { Q_EMIT pitched(dialog->savedName()); });
     dialog->open();
+    return dialog;
+}
+
+void BatchActions::pitchPlanned(const PlannedBatch& planned)
+{
+    withFormData([this, planned](const BatchFormData& formData) {
+        openNew(formData, {})->startFrom(planned);
+    });
 }
 
 void BatchActions::newBatch()
@@ -99,7 +107,7 @@ void BatchActions::pitchNow(const QString& name)
     withFormData([this, name](const BatchFormData& formData) {
         const Batch* batch = formData.batch(core(name));
         if (!batch || batch->pitched <= m_session->now())
-            return openNew(formData, {});
+            return static_cast<void>(openNew(formData, {}));
         auto* dialog = makeStep(*m_session, formData, *batch, pitchStep, Words::tr("Pitch now"),
                                 Words::tr("Pitch"), m_window);
         connect(dialog, &FormDialog::saved, this, &BatchActions::saved);

@@ -4,6 +4,7 @@
 
 #include "core/problem.h"
 #include "ui/plans/batch_form_data.h"
+#include "ui/plans/planned_batch.h"
 
 #include <QObject>
 #include <QString>
@@ -11,6 +12,7 @@
 
 namespace holdband::ui {
 
+class NewBatchDialog;
 class Session;
 
 class BatchActions : public QObject {
@@ -20,6 +22,8 @@ public:
     BatchActions(Session& session, QWidget* window);
 
     void newBatch();
+    /// A new batch as it was forecast.
+    void pitchPlanned(const PlannedBatch& planned);
     void editBatch(const QString& batch);
     void splitBatch(const QString& batch);
     /// Pitches a batch whose pitching is in the future; without a name, or if it has already been
@@ -42,7 +46,7 @@ private:
     void withFormData(std::function<void(const BatchFormData&)> act);
     void withBatch(const QString& name,
                    std::function<void(const BatchFormData&, const Batch&)> act);
-    void openNew(const BatchFormData& formData, const std::string& splitFrom);
+    NewBatchDialog* openNew(const BatchFormData& formData, const std::string& splitFrom);
 
     Session* m_session;
     QWidget* m_window;

@@ -123,6 +123,32 @@ void NewBatchDialog::takePlan()
     m_editor->setPitched(pitched ? *pitched : std::nullopt);
 }
 
+void NewBatchDialog::startFrom(const PlannedBatch& planned)
+{
+    m_planned = planned;
+    Batch batch = suggested();
+    batch.setup = planned.setup;
+    batch.volume = planned.volume;
+    batch.originalGravity = planned.originalGravity;
+    const auto beer = offeredSensors(m_formData, SensorKind::beer, batch.setup);
+    batch.beerSensor = beer.empty() ? std::string() : beer.front();
+    m_fields->setBatch(batch);
+    m_choice->insertItem(0, planned.planName);
+    m_offered.insert(m_offered.begin(), planned.plan);
+    m_choice->setCurrentIndex(0);
+    takePlan();
+}
+
+/// Only where it is the batch that was forecast.
+std::optional<BatchForecast> NewBatchDialog::forecastFor(const Batch& batch) const
+{
+    if (!m_planned || batch.schedule != m_planned->plan.schedule ||
+        batch.tolerance != m_planned->plan.tolerance || batch.volume != m_planned->volume)
+        return std::nullopt;
+    const auto found = m_planned->forecasts.find(batch.setup);
+    return found == m_planned->forecasts.end() ? std::nullopt : std::optional(found->second);
+}
+
 void NewBatchDialog::save()
 {
     Batch batch;
@@ -136,6 +162,7 @@ void NewBatchDialog::save()
         return foot()->refuse(sentence(plan.error()));
     read->schedule = plan->schedule;
     read->tolerance = plan->tolerance;
+    read->forecast = forecastFor(*read);
     if (!foot()->agreed(batchQuestions(*read, {}, m_formData, session().now())))
         return;
     m_savedName = shown(read->name);

@@ -4,6 +4,7 @@
 #include "ui/forms/form_dialog.h"
 #include "ui/plans/batch_form_data.h"
 #include "ui/plans/plan_rows.h"
+#include "ui/plans/planned_batch.h"
 
 class QComboBox;
 
@@ -19,6 +20,9 @@ public:
     NewBatchDialog(Session& session, const BatchFormData& formData, const std::string& splitFrom,
                    QWidget* parent = nullptr);
 
+    /// Fills in what was forecast.
+    void startFrom(const PlannedBatch& planned);
+
     BatchFields* fields() const { return m_fields; }
     QComboBox* planChoice() const { return m_choice; }
     PlanEditor* editor() const { return m_editor; }
@@ -33,9 +37,11 @@ private:
     void offerPlans();
     void takePlan();
     Batch suggested() const;
+    std::optional<BatchForecast> forecastFor(const Batch& batch) const;
 
     BatchFormData m_formData;
     std::string m_splitFrom;
+    std::optional<PlannedBatch> m_planned;
     std::vector<PlanValue> m_offered; ///< by the choice's index
     BatchFields* m_fields;
     QComboBox* m_choice;

@@ -161,6 +161,7 @@ void MainWindow::connectParts()
     connect(m_pages, &Pages::subtitleChanged, this, &MainWindow::updateSubtitle);
     connect(m_pages, &Pages::failed, m_notice, &NoticeBar::say);
     connect(m_pages, &Pages::logsWanted, this, &MainWindow::askImport);
+    connect(m_pages, &Pages::pitchWanted, m_batchActions, &BatchActions::pitchPlanned);
     connect(m_welcome, &WelcomePage::openWanted, this, &MainWindow::askOpen);
     connect(m_welcome, &WelcomePage::newWanted, this, &MainWindow::askNew);
     connect(m_welcome, &WelcomePage::loadWanted, this, &MainWindow::askLoad);

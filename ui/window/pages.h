@@ -2,8 +2,8 @@
 // changed. A page is made when it is first needed, or when idle after the window is shown.
 #pragma once
 
-#include "core/results/forecast/next_batch.h"
 #include "core/results/overview/lanes.h"
+#include "ui/plans/planned_batch.h"
 #include "ui/window/menus.h"
 #include "ui/window/page_row.h"
 
@@ -55,7 +55,7 @@ Q_SIGNALS:
     void tablePasted(const QString& text);
     void logsWanted();
     /// A forecast is to be pitched.
-    void pitchWanted(const holdband::results::NextBatch& review);
+    void pitchWanted(const holdband::ui::PlannedBatch& planned);
 
 protected:
     void showEvent(QShowEvent* event) override;

@@ -283,6 +283,21 @@ const analysis::EnergyForecast* partEnergy(const SetupForecast& setup, BatchPart
     return figure ? &figure->energy : nullptr;
 }
 
+std::optional<BatchForecast> batchForecast(const NextBatch& review, const SetupForecast& setup,
+                                           Instant made)
+{
+    if (!setup.usable())
+        return std::nullopt;
+    const analysis::EnergyForecast& total = *setup.energy.total;
+    BatchForecast kept;
+    kept.made = made;
+    kept.energy = {total.kwh, total.low(), total.high()};
+    if (setup.crash)
+        kept.crashHours = ForecastFigure{setup.crash->hours, setup.crash->low, setup.crash->high};
+    kept.room = Temperature::celsius(review.room.meanCelsius);
+    return kept;
+}
+
 Result<NextBatch> reviewNextBatch(const store::LogbookFile& logbook,
                                   const NextBatchRequest& request, ForecastCache* cache)
 {

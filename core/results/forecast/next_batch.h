@@ -89,6 +89,10 @@ struct NextBatch {
 Result<NextBatch> reviewNextBatch(const store::LogbookFile& logbook,
                                   const NextBatchRequest& request, ForecastCache* cache = nullptr);
 
+/// The forecast to be kept with a batch that is pitched on that setup; absent without a figure.
+std::optional<BatchForecast> batchForecast(const NextBatch& review, const SetupForecast& setup,
+                                           Instant made);
+
 /// kWh of the part; absent without a forecast of it.
 const analysis::EnergyForecast* partEnergy(const SetupForecast& setup, analysis::BatchPart part);
 

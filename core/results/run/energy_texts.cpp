@@ -1,5 +1,7 @@
 #include "core/results/run/energy_texts.h"
 
+#include "core/results/run/forecast_outcome.h"
+
 #include "core/results/run/stage_texts.h"
 #include "core/text/durations.h"
 #include "core/text/name_suggestions.h"
@@ -103,7 +105,7 @@ std::string timeDoubtSentence(const RunReview& review, Span span)
 
 std::vector<std::string> energyRemarks(const RunReview& review)
 {
-    std::vector<std::string> remarks;
+    std::vector<std::string> remarks = forecastOutcome(review);
     if (!review.figures.energy.whole.any())
         return remarks;
     for (std::string& sentence :

@@ -13,6 +13,26 @@ namespace holdband::store {
 
 namespace {
 
+/// From eight columns that begin at `first`.
+std::optional<BatchForecast> forecastFrom(const Statement& row, int first)
+{
+    if (row.isNull(first) || row.isNull(first + 1))
+        return std::nullopt;
+    const auto figureAt = [&](int column) {
+        return ForecastFigure{row.optionalReal(column).value_or(0.0),
+                              row.optionalReal(column + 1).value_or(0.0),
+                              row.optionalReal(column + 2).value_or(0.0)};
+    };
+    BatchForecast forecast;
+    forecast.made = row.instant(first);
+    forecast.energy = figureAt(first + 1);
+    if (!row.isNull(first + 4))
+        forecast.crashHours = figureAt(first + 4);
+    if (const auto room = row.optionalReal(first + 7))
+        forecast.room = Temperature::celsius(*room);
+    return forecast;
+}
+
 Batch batchFrom(const Statement& row)
 {
     Batch batch;
@@ -34,6 +54,7 @@ Batch batchFrom(const Statement& row)
     if (!row.isNull(14))
         batch.splitFrom = row.text(14);
     batch.bandTimes = {Milliseconds{row.integer(15)}, Milliseconds{row.integer(16)}};
+    batch.forecast = forecastFrom(row, 17);
     return batch;
 }
 
@@ -179,6 +200,31 @@ Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
         static_cast<std::int64_t>(batch.bandTimes.returnTime.count()), id);
 }
 
+/// The columns of the batch's forecast; all NULL without one.
+Done writeForecast(const Database& database, std::int64_t id,
+                   const std::optional<BatchForecast>& forecast)
+{
+    if (!forecast)
+        return execute(database,
+                       "UPDATE batches SET forecast_at = NULL, forecast_kwh = NULL, "
+                       "forecast_low_kwh = NULL, forecast_high_kwh = NULL, forecast_crash_h = "
+                       "NULL, forecast_crash_low_h = NULL, forecast_crash_high_h = NULL, "
+                       "forecast_room_c = NULL WHERE id = ?",
+                       id);
+    const auto& crash = forecast->crashHours;
+    const auto ofCrash = [&](double ForecastFigure::*part) {
+        return crash ? std::optional(*crash.*part) : std::nullopt;
+    };
+    return execute(database,
+                   "UPDATE batches SET forecast_at = ?, forecast_kwh = ?, forecast_low_kwh = ?, "
+                   "forecast_high_kwh = ?, forecast_crash_h = ?, forecast_crash_low_h = ?, "
+                   "forecast_crash_high_h = ?, forecast_room_c = ? WHERE id = ?",
+                   toMs(forecast->made), forecast->energy.value, forecast->energy.low,
+                   forecast->energy.high, ofCrash(&ForecastFigure::value),
+                   ofCrash(&ForecastFigure::low), ofCrash(&ForecastFigure::high),
+                   forecast->room ? std::optional(forecast->room->celsius()) : std::nullopt, id);
+}
+
 } // namespace
 
 Result<std::vector<Batch>> readBatches(const LogbookFile& logbook)
@@ -189,7 +235,9 @@ Result<std::vector<Batch>> readBatches(const LogbookFile& logbook)
         query(database,
               "SELECT b.id, b.name, u.name, b.volume_l, b.pitched, b.ended, s.name, a.name, "
               "b.tolerance_k, b.gap_limit_ms, b.grace_ms, b.original_gravity, b.final_gravity, "
-              "b.vessel, o.name, b.dwell_ms, b.return_ms "
+              "b.vessel, o.name, b.dwell_ms, b.return_ms, b.forecast_at, b.forecast_kwh, "
+              "b.forecast_low_kwh, b.forecast_high_kwh, b.forecast_crash_h, "
+              "b.forecast_crash_low_h, b.forecast_crash_high_h, b.forecast_room_c "
               "FROM batches b JOIN setups u ON u.id = b.setup "
               "JOIN sensors s ON s.id = b.beer_sensor "
               "LEFT JOIN sensors a ON a.id = b.ambient_sensor "
@@ -244,6 +292,7 @@ Done addBatch(const Change& change, const Batch& batch)
                          named->beer, change.entry().value));
     const std::int64_t id = database.lastRowId();
     HOLDBAND_TRY(writeRow(database, id, batch));
+    HOLDBAND_TRY(writeForecast(database, id, batch.forecast));
     return writeDetails(database, id, batch);
 }
 
@@ -254,6 +303,7 @@ Done updateBatch(const Change& change, const std::string& name, const Batch& bat
     HOLDBAND_TRY(id);
     HOLDBAND_TRY(checkNameIsFree(database, "batches", "batch", batch.name, *id));
     HOLDBAND_TRY(writeRow(database, *id, batch));
+    HOLDBAND_TRY(writeForecast(database, *id, batch.forecast));
     return writeDetails(database, *id, batch);
 }
 

@@ -10,7 +10,7 @@ const std::vector<SchemaStep>& schemaSteps()
 {
     static const std::vector<SchemaStep> steps{
         {1, schemaStep0001}, {2, schemaStep0002}, {3, schemaStep0003}, {4, schemaStep0004},
-        {5, schemaStep0005}, {6, schemaStep0006}, {7, schemaStep0007}};
+        {5, schemaStep0005}, {6, schemaStep0006}, {7, schemaStep0007}, {8, schemaStep0008}};
     return steps;
 }
 
