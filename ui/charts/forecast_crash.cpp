@@ -8,9 +8,9 @@
 
 namespace holdband::ui {
 
-ForecastCrashPicture::ForecastCrashPicture(const results::NextBatch& review,
-                                           const ForecastSides& sides)
+ForecastCrashPicture::ForecastCrashPicture(const results::NextBatch& review)
 {
+    const ForecastSides sides = sidesOf(review);
     const auto crash = analysis::crashStage(review.placed.stages);
     if (!review.crashPlan || !crash)
         return;

@@ -11,7 +11,7 @@ namespace holdband::ui {
 
 class ForecastCrashPicture : public PlotPicture {
 public:
-    ForecastCrashPicture(const results::NextBatch& review, const ForecastSides& sides);
+    explicit ForecastCrashPicture(const results::NextBatch& review);
 
     bool empty() const { return m_fans.empty(); }
     std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;

@@ -34,9 +34,9 @@ int decimalsOf(double kwh)
 
 } // namespace
 
-ForecastEnergyPicture::ForecastEnergyPicture(const results::NextBatch& review,
-                                             const ForecastSides& sides)
+ForecastEnergyPicture::ForecastEnergyPicture(const results::NextBatch& review)
 {
+    const ForecastSides sides = sidesOf(review);
     for (std::size_t i = 0; i < review.setups.size(); ++i) {
         const results::SetupForecast& setup = review.setups[i];
         if (!setup.usable())

@@ -9,7 +9,7 @@ namespace holdband::ui {
 
 class ForecastEnergyPicture : public PlotPicture {
 public:
-    ForecastEnergyPicture(const results::NextBatch& review, const ForecastSides& sides);
+    explicit ForecastEnergyPicture(const results::NextBatch& review);
 
     bool empty() const { return m_bars.empty(); }
     std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;

@@ -15,9 +15,9 @@ constexpr double aroundPastRows = 74.0;
 
 } // namespace
 
-ForecastPastPicture::ForecastPastPicture(const results::NextBatch& review,
-                                         const ForecastSides& sides)
+ForecastPastPicture::ForecastPastPicture(const results::NextBatch& review)
 {
+    const ForecastSides sides = sidesOf(review);
     for (std::size_t i = 0; i < review.setups.size(); ++i) {
         std::vector<Row> rows;
         for (const analysis::BacktestedBatch& batch : review.setups[i].backtest.batches) {

@@ -9,7 +9,7 @@ namespace holdband::ui {
 
 class ForecastPastPicture : public PlotPicture {
 public:
-    ForecastPastPicture(const results::NextBatch& review, const ForecastSides& sides);
+    explicit ForecastPastPicture(const results::NextBatch& review);
 
     bool empty() const { return m_rows.empty(); }
     std::vector<Plot> plots(QSizeF size, const PictureLook& look) const override;

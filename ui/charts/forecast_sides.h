@@ -21,4 +21,12 @@ struct ForecastSide {
 /// In the order of `setups`.
 using ForecastSides = std::vector<ForecastSide>;
 
+inline ForecastSides sidesOf(const results::NextBatch& review)
+{
+    ForecastSides sides;
+    for (const results::SetupForecast& setup : review.setups)
+        sides.push_back({shown(setup.setup.name), static_cast<int>(setup.place)});
+    return sides;
+}
+
 } // namespace holdband::ui

@@ -1,5 +1,6 @@
 #include "ui/forecast/next_batch_page.h"
 
+#include "core/assign_result.h"
 #include "core/results/forecast/setup_history.h"
 #include "ui/charts/forecast_crash.h"
 #include "ui/charts/forecast_energy.h"
@@ -187,31 +188,36 @@ void NextBatchPage::refresh()
         });
 }
 
+Result<results::NextBatchRequest> NextBatchPage::request()
+{
+    results::NextBatchRequest request;
+    request.setups = m_setups->ticked();
+    HOLDBAND_TRY(assignResult(m_plan->plan(), request.plan));
+    HOLDBAND_TRY(assignResult(m_room->room(), request.room));
+    request.decimalSign = decimalSign();
+    return request;
+}
+
 void NextBatchPage::ask()
 {
     if (!m_plan->hasPlan())
         return showProblem(
             Words::tr("A forecast needs a plan: save one, or log a first batch (Ctrl+N)."));
-    results::NextBatchRequest request;
-    request.setups = m_setups->ticked();
-    if (request.setups.empty())
+    if (m_setups->ticked().empty())
         return showProblem(Words::tr("Tick a setup."));
-    auto plan = m_plan->plan();
-    auto room = m_room->room();
-    if (!plan || !room)
-        return showProblem(sentence(plan ? room.error() : plan.error()));
-    request.plan = std::move(*plan);
-    request.room = std::move(*room);
-    request.decimalSign = decimalSign();
+    auto asking = request();
+    if (!asking)
+        return showProblem(sentence(asking.error()));
     m_session->ask<results::NextBatch>(
         this,
-        [request, shared = m_shared](const store::LogbookFile& file) {
+        [request = *asking, shared = m_shared](const store::LogbookFile& file) {
             const std::lock_guard alone(shared->mutex);
             return results::reviewNextBatch(file, request, &shared->cache);
         },
-        [this, asked = ++m_asked](Result<results::NextBatch> review) {
+        [this, asked = ++m_asked, request = *asking](Result<results::NextBatch> review) {
             if (asked != m_asked)
                 return;
+            m_shown = request;
             if (review)
                 fill(*review);
             else
@@ -242,14 +248,12 @@ void NextBatchPage::fillPictures(const results::NextBatch& review)
     const auto show = [](PictureView* view, auto picture, const QString& words) {
         view->setPicture(picture->empty() ? nullptr : std::move(picture), words);
     };
-    const ForecastSides sides = m_setups->sidesOf(review);
     QStringList explained;
     for (const results::SetupForecastText& text : review.text.setups)
         explained << shown(text.explainBacktest);
-    show(m_energy, std::make_shared<ForecastEnergyPicture>(review, sides),
-         shown(review.text.headline));
-    show(m_past, std::make_shared<ForecastPastPicture>(review, sides), pastSentences(review));
-    show(m_crash, std::make_shared<ForecastCrashPicture>(review, sides), shown(review.text.also));
+    show(m_energy, std::make_shared<ForecastEnergyPicture>(review), shown(review.text.headline));
+    show(m_past, std::make_shared<ForecastPastPicture>(review), pastSentences(review));
+    show(m_crash, std::make_shared<ForecastCrashPicture>(review), shown(review.text.also));
     m_past->setToolTip(explained.join(QLatin1Char('\n')));
     m_pastWords->setText(withNoBreakSpaces(pastSentences(review)));
     m_pastWords->setToolTip(m_past->toolTip());
@@ -270,6 +274,7 @@ void NextBatchPage::showProblem(const QString& words)
 {
     ++m_asked;
     m_review.reset();
+    m_shown.reset();
     showHeadline(words, {}, {});
     m_room->clearRoom();
     m_missing->setSentences({});

@@ -5,7 +5,6 @@
 
 #include "core/results/forecast/next_batch.h"
 #include "core/results/forecast/next_batch_offer.h"
-#include "ui/charts/forecast_sides.h"
 #include "ui/plans/planned_batch.h"
 
 #include <QWidget>
@@ -41,6 +40,9 @@ public:
     /// What is shown; null before the first forecast.
     const results::NextBatch* review() const { return m_review ? &*m_review : nullptr; }
 
+    /// What was asked for it; for reports.
+    const std::optional<results::NextBatchRequest>& asked() const { return m_shown; }
+
     PlanCard* plan() const { return m_plan; }
     RoomCard* room() const { return m_room; }
     SetupTicks* setups() const { return m_setups; }
@@ -66,6 +68,8 @@ private:
     QWidget* makeAnswers();
     QWidget* makeHeadline();
     void ask();
+    /// Problem (data): something typed is refused.
+    Result<results::NextBatchRequest> request();
     void fill(const results::NextBatch& review);
     void fillPictures(const results::NextBatch& review);
     void showProblem(const QString& words);
@@ -94,6 +98,7 @@ private:
     QBoxLayout* m_rows = nullptr;
     QWidget* m_questions = nullptr;
     std::optional<results::NextBatch> m_review;
+    std::optional<results::NextBatchRequest> m_shown; ///< of m_review
     QString m_subtitle;
 };
 

@@ -17,12 +17,11 @@ void SetupTicks::setOffer(const results::NextBatchOffer& offer)
         if (!m_boxes[i]->isChecked())
             unticked.push_back(m_names[i]);
     }
-    m_all = offer.setups;
-    if (m_names == offer.inUse)
+    if (m_names == offer.setups)
         return;
     clearLayout(contents());
     m_boxes.clear();
-    m_names = offer.inUse;
+    m_names = offer.setups;
     for (const std::string& name : m_names) {
         auto* box = new QCheckBox(shown(name), this);
         box->setChecked(std::find(unticked.begin(), unticked.end(), name) == unticked.end());
@@ -40,16 +39,6 @@ std::vector<std::string> SetupTicks::ticked() const
             names.push_back(m_names[i]);
     }
     return names;
-}
-
-ForecastSides SetupTicks::sidesOf(const results::NextBatch& review) const
-{
-    ForecastSides sides;
-    for (const results::SetupForecast& setup : review.setups) {
-        const auto at = std::find(m_all.begin(), m_all.end(), setup.setup.name);
-        sides.push_back({shown(setup.setup.name), static_cast<int>(at - m_all.begin())});
-    }
-    return sides;
 }
 
 } // namespace holdband::ui

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "core/results/forecast/next_batch_offer.h"
-#include "ui/charts/forecast_sides.h"
 #include "ui/theme/card.h"
 
 #include <string>
@@ -21,7 +20,6 @@ public:
     void setOffer(const results::NextBatchOffer& offer);
     /// In the logbook's order.
     std::vector<std::string> ticked() const;
-    ForecastSides sidesOf(const results::NextBatch& review) const;
     QCheckBox* box(int index) const { return m_boxes.at(static_cast<std::size_t>(index)); }
 
 Q_SIGNALS:
@@ -29,7 +27,6 @@ Q_SIGNALS:
 
 private:
     std::vector<std::string> m_names; ///< of the boxes
-    std::vector<std::string> m_all;   ///< every setup, for its colour
     std::vector<QCheckBox*> m_boxes;
 };
 

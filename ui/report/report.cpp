@@ -5,6 +5,7 @@
 #include "core/store/records/equipment.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
+#include "ui/report/compose/forecast_document.h"
 #include "ui/report/compose/pair_document.h"
 #include "ui/report/compose/run_document.h"
 #include "ui/report/compose/season_document.h"
@@ -131,6 +132,14 @@ std::optional<Form> formNamed(const std::string& file)
     return std::nullopt;
 }
 
+Result<Document> composeForecast(const store::LogbookFile& logbook,
+                                 const results::NextBatchRequest& request)
+{
+    auto review = results::reviewNextBatch(logbook, request);
+    HOLDBAND_TRY(review);
+    return forecastDocument(*review, originOf(logbook));
+}
+
 Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names,
                          const Counting& counting)
 {
@@ -161,7 +170,8 @@ Done make(const store::LogbookFile& logbook, const ReportRequest& request, const
 {
     HOLDBAND_TRY(exchange::mayWrite(request.path, request.existing));
     progress.at(ui::Words::tr("reading", "a step of making a report"));
-    auto document = compose(logbook, request.names, request.counting);
+    auto document = request.nextBatch ? composeForecast(logbook, *request.nextBatch)
+                                      : compose(logbook, request.names, request.counting);
     HOLDBAND_TRY(document);
     if (progress.stopped())
         return stopped();

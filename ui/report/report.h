@@ -4,6 +4,7 @@
 
 #include "core/exchange/file_writer.h"
 #include "core/problem.h"
+#include "core/results/forecast/next_batch.h"
 #include "core/store/logbook_file.h"
 #include "ui/report/compose/document.h"
 #include "ui/report/render/picture_renderer.h"
@@ -46,6 +47,10 @@ struct Counting {
 Result<Document> compose(const store::LogbookFile& logbook, const std::vector<std::string>& names,
                          const Counting& counting = {});
 
+/// What the next batch would use. Problem: as reviewNextBatch().
+Result<Document> composeForecast(const store::LogbookFile& logbook,
+                                 const results::NextBatchRequest& request);
+
 /// Problem (file): no font is installed. Problem (data): stopped, or too large.
 Result<QByteArray> rendered(const Document& document, Form form, const ReportOptions& format,
                             const Progress& progress = {});
@@ -53,6 +58,8 @@ Result<QByteArray> rendered(const Document& document, Form form, const ReportOpt
 struct ReportRequest {
     std::vector<std::string> names;
     Counting counting = {};
+    /// A forecast instead of the names.
+    std::optional<results::NextBatchRequest> nextBatch = {};
     Form form = Form::pdf;
     ReportOptions format;
     std::string path;

@@ -50,6 +50,7 @@ void ReportActions::openDialog(const Looked& looked)
                                          "setup and no batch."));
         offer->chosen = looked.names;
         offer->counting = looked.counting;
+        offer->nextBatch = looked.nextBatch;
         auto* dialog = new ReportDialog(*m_session, *offer, m_window);
         connect(dialog, &ReportDialog::said, this, &ReportActions::said);
         dialog->open();
@@ -58,7 +59,7 @@ void ReportActions::openDialog(const Looked& looked)
 
 void ReportActions::copyPicture(const Looked& looked)
 {
-    if (!m_session->isOpen() || looked.names.isEmpty())
+    if (!m_session->isOpen() || (looked.names.isEmpty() && !looked.nextBatch))
         return;
     std::vector<std::string> names;
     for (const QString& name : looked.names)
@@ -66,8 +67,9 @@ void ReportActions::copyPicture(const Looked& looked)
     // It is drawn here and not by the session's worker, because only this thread may use charts.
     m_session->ask<report::Document>(
         this,
-        [=, counting = looked.counting](const store::LogbookFile& file) {
-            return report::compose(file, names, counting);
+        [=](const store::LogbookFile& file) {
+            return looked.nextBatch ? report::composeForecast(file, *looked.nextBatch)
+                                    : report::compose(file, names, looked.counting);
         },
         [this, looked](Result<report::Document> document) {
             if (!document)
@@ -76,7 +78,8 @@ void ReportActions::copyPicture(const Looked& looked)
                 report::asImage(*document, report::landscape, schemeOf(m_window->palette()));
             QGuiApplication::clipboard()->setImage(image);
             Q_EMIT said(Words::tr("The picture of %1 is on the clipboard, %2 × %3.")
-                            .arg(looked.names.join(Words::tr(" and ")))
+                            .arg(looked.nextBatch ? Words::tr("the next batch")
+                                                  : looked.names.join(Words::tr(" and ")))
                             .arg(image.width())
                             .arg(image.height()));
         });

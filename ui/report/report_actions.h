@@ -12,10 +12,11 @@ namespace holdband::ui {
 
 class Session;
 
-/// The batch that is shown, or the two sides and what is included.
+/// The batch that is shown, or the two sides and what is included, or a forecast.
 struct Looked {
     QStringList names;
     report::Counting counting = {};
+    std::optional<results::NextBatchRequest> nextBatch = {}; ///< a forecast instead
 };
 
 class ReportActions : public QObject {

@@ -123,6 +123,9 @@ QWidget* ReportDialog::makeFileRow()
 void ReportDialog::offer(const ReportOffer& offered)
 {
     m_beside->addItem(Words::tr("nothing"));
+    m_nextBatch = offered.nextBatch;
+    if (m_nextBatch)
+        m_of->addItem(Words::tr("the next batch, as it is shown"));
     for (QComboBox* list : {m_of, m_beside}) {
         for (const QString& batch : offered.batches)
             list->addItem(batch, batch);
@@ -143,6 +146,7 @@ void ReportDialog::offer(const ReportOffer& offered)
 void ReportDialog::fitToForm()
 {
     const Form form = formAt(m_form).form;
+    m_beside->setEnabled(!isForecast());
     m_size->setEnabled(form == Form::png || form == Form::svg);
     m_ground->setEnabled(m_size->isEnabled() || form == Form::html);
     foot()->reset();
@@ -161,6 +165,8 @@ void ReportDialog::suggestFile()
     QStringList names;
     for (const std::string& name : request().names)
         names << shown(name);
+    if (isForecast())
+        names << Words::tr("next batch");
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     m_file->setText(QDir(!folder.isEmpty() && QDir(folder).exists() ? folder : QDir::homePath())
                         .filePath(fileNameOf(names) + u'.' + ending));
@@ -178,11 +184,20 @@ void ReportDialog::chooseFile()
     foot()->reset();
 }
 
+/// Its item has no name.
+bool ReportDialog::isForecast() const
+{
+    return m_nextBatch && m_of->currentData().toString().isEmpty();
+}
+
 report::ReportRequest ReportDialog::request() const
 {
     report::ReportRequest request;
-    request.names.push_back(core(m_of->currentData().toString()));
-    if (const QString other = m_beside->currentData().toString(); !other.isEmpty())
+    if (isForecast())
+        request.nextBatch = m_nextBatch;
+    else
+        request.names.push_back(core(m_of->currentData().toString()));
+    if (const QString other = m_beside->currentData().toString(); !other.isEmpty() && !isForecast())
         request.names.push_back(core(other));
     if (m_looked == QStringList{m_of->currentData().toString(), m_beside->currentData().toString()})
         request.counting = m_counting;

@@ -19,8 +19,9 @@ struct ReportOffer {
     QStringList batches;
     QStringList setups;
     QStringList chosen;
-    report::Counting counting = {}; ///< for the subjects shown now
-    bool us = false;                ///< uses Letter paper by default
+    report::Counting counting = {};                          ///< for the subjects shown now
+    std::optional<results::NextBatchRequest> nextBatch = {}; ///< the forecast shown now
+    bool us = false;                                         ///< uses Letter paper by default
 };
 
 class ReportDialog : public FormDialog {
@@ -52,9 +53,11 @@ private:
     void chooseFile();
     void takeEnd(const QString& problem);
     report::ReportRequest request() const;
+    bool isForecast() const;
 
     QStringList m_looked;
     report::Counting m_counting;
+    std::optional<results::NextBatchRequest> m_nextBatch;
     ReportJob m_job{this};
     QComboBox* m_of;
     QComboBox* m_beside;

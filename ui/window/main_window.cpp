@@ -12,6 +12,7 @@
 #include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/equipment/units_dialog.h"
+#include "ui/forecast/next_batch_page.h"
 #include "ui/imports/imports_page.h"
 #include "ui/lanes/lanes_area.h"
 #include "ui/lanes/lanes_view.h"
@@ -384,13 +385,15 @@ void MainWindow::setReminding(bool on)
     m_reminder->setOn(on);
 }
 
-/// The run, or the two runs compared.
+/// The run, or the two runs compared, or the forecast.
 Looked MainWindow::lookedAt() const
 {
     if (m_pages->page() == PageId::sideBySide) {
         const results::SideBySideRequest request = m_pages->sideBySide()->choice()->request();
         return {m_pages->sideBySide()->compared(), {request.fromStage, request.only}};
     }
+    if (m_pages->page() == PageId::nextBatch && m_pages->nextBatch()->asked())
+        return {{}, {}, m_pages->nextBatch()->asked()};
     const QString batch = m_pages->run()->batch();
     return {batch.isEmpty() ? QStringList() : QStringList{batch}};
 }

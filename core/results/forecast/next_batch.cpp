@@ -185,6 +185,7 @@ Result<SetupForecast> forecastOf(ForecastReader& reader, const Setup& setup,
     HOLDBAND_TRY(history);
     SetupForecast made;
     made.setup = setup;
+    made.place = static_cast<std::size_t>(&setup - reader.snapshot.setups.data());
     made.batches = history->basis.batches.size();
     made.otherKind = history->otherKind;
     made.unmetered = history->unmetered;

@@ -43,6 +43,7 @@ using CrashShape = std::vector<double>;
 
 struct SetupForecast {
     Setup setup;
+    std::size_t place = 0;     ///< among the logbook's setups, for its colour
     std::size_t batches = 0;   ///< past ones of the plan's kind
     std::size_t otherKind = 0; ///< past ones of the other kind: shared, or alone
     std::size_t unmetered = 0; ///< of `batches`, of which no part counts

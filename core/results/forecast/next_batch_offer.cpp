@@ -58,9 +58,8 @@ Result<NextBatchOffer> readNextBatchOffer(const store::LogbookFile& logbook)
         offer.plans.push_back(std::move(plan));
     }
     for (const Setup& setup : snapshot->setups) {
-        offer.setups.push_back(setup.name);
         if (!setup.retired)
-            offer.inUse.push_back(setup.name);
+            offer.setups.push_back(setup.name);
     }
     HOLDBAND_TRY(assignResult(roomMonths(logbook, *snapshot), offer.months));
     HOLDBAND_TRY(addRoomNow(logbook, *snapshot, offer));

@@ -15,8 +15,7 @@ struct NextBatchOffer {
     Zone zone;
     std::vector<NextPlan> plans;   ///< named ones, with the volume and gravities of the last batch
     std::vector<NextPlan> batches; ///< like past ones, the latest first
-    std::vector<std::string> setups;    ///< all, in the logbook's order
-    std::vector<std::string> inUse;     ///< those that are not retired
+    std::vector<std::string> setups;    ///< those that are not retired, in the logbook's order
     std::vector<RoomMonth> months;      ///< of the room's record, in order of time
     std::optional<Temperature> roomNow; ///< the mean of the last day of the room's record
 };
