@@ -31,6 +31,14 @@ PlacedStage placeStage(const Batch& batch, const Stage& stage, const Stage* befo
     return placed;
 }
 
+/// How far the target of a stage lies below the end of the stage before it, K. Not for the first.
+double dropInto(const std::vector<PlacedStage>& stages, std::size_t i)
+{
+    const PlacedStage& before = stages[i - 1];
+    const double length = static_cast<double>((before.span.end - before.span.start).count());
+    return before.targetCelsiusAt(length) - stages[i].startTarget.celsius();
+}
+
 } // namespace
 
 std::vector<PlacedStage> placeStages(const Batch& batch, Instant end)
@@ -52,13 +60,20 @@ std::vector<PlacedStage> placeStages(const Batch& batch, Instant end)
     return placed;
 }
 
+std::vector<TargetTurn> targetTurns(const std::vector<PlacedStage>& stages)
+{
+    std::vector<TargetTurn> turns;
+    for (std::size_t i = 1; i < stages.size(); ++i) {
+        if (stages[i].jumps)
+            turns.push_back({i, dropInto(stages, i) > 0.0 ? Turned::down : Turned::up});
+    }
+    return turns;
+}
+
 std::optional<std::size_t> crashStage(const std::vector<PlacedStage>& stages)
 {
     for (std::size_t i = 1; i < stages.size(); ++i) {
-        const PlacedStage& before = stages[i - 1];
-        const double length = static_cast<double>((before.span.end - before.span.start).count());
-        const double drop = before.targetCelsiusAt(length) - stages[i].startTarget.celsius();
-        if (stages[i].kind == StageKind::hold && drop >= crashDepth - sameTarget)
+        if (stages[i].kind == StageKind::hold && dropInto(stages, i) >= crashDepth - sameTarget)
             return i;
     }
     return std::nullopt;

@@ -35,6 +35,19 @@ inline constexpr Milliseconds defaultSettleAllowed = std::chrono::hours{48};
 /// beer reading while it is open. Time after the schedule has no stage.
 std::vector<PlacedStage> placeStages(const Batch& batch, Instant end);
 
+/// A stage at whose start the setup was turned down or up.
+enum class Turned { down, up };
+struct TargetTurn {
+    std::size_t stage = 0; ///< index of the placed stage
+    Turned turned = Turned::down;
+
+    bool operator==(const TargetTurn&) const = default;
+};
+
+/// The stages whose target jumps from the one before it, in order. The first stage is none of them:
+/// nothing was turned before it.
+std::vector<TargetTurn> targetTurns(const std::vector<PlacedStage>& stages);
+
 /// Index of the crash: the first hold whose target is at least 5 K below the stage before it.
 std::optional<std::size_t> crashStage(const std::vector<PlacedStage>& stages);
 

@@ -162,7 +162,7 @@ std::vector<std::pair<std::string, Span>> beerSpans(const Batch& batch, Span spa
         if (use.sensor == spans.back().first)
             continue; // moved to another vessel with its sensor
         spans.back().second.end = std::min(use.from, span.end);
-        spans.push_back({use.sensor, {use.from, span.end}});
+        spans.push_back({use.sensor, {std::max(use.from, span.start), span.end}});
     }
     std::erase_if(spans, [](const auto& each) { return each.second.empty(); });
     return spans;
@@ -336,6 +336,14 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
     JudgedSeries judged{std::move(*read), {}};
     judged.gapLimit = ownGapLimit ? *ownGapLimit : analysis::defaultGapLimit(judged.series, span);
     return judged;
+}
+
+Result<Series> beerInside(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                          const Batch& batch, Span span)
+{
+    auto beer = beerSeries(logbook, snapshot, batch, span, LeftOutReadings::without);
+    HOLDBAND_TRY(beer);
+    return inside(*beer, span.start, span.end + Milliseconds{1});
 }
 
 Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,

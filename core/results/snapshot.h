@@ -53,6 +53,11 @@ Result<JudgedSeries> judgedSeries(const store::LogbookFile& logbook, const Snaps
                                   const Sensor& sensor, Span span,
                                   const std::optional<Milliseconds>& ownGapLimit);
 
+/// The batch's beer in a part of its time, °C, from all the sensors that read it, with offsets
+/// added and exclusions removed; only the readings inside the span, its ends included.
+Result<Series> beerInside(const store::LogbookFile& logbook, const Snapshot& snapshot,
+                          const Batch& batch, Span span);
+
 /// The input for judging one batch: its beer, plan and span. Energy, weather and money are absent.
 Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
                                            const Snapshot& snapshot, const Batch& batch);

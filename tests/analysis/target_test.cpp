@@ -84,6 +84,21 @@ TEST(Schedule, AStageHasEndedWhenALaterOneBeganOrTheBatchEnded)
     EXPECT_FALSE(open.at(1).ended);
 }
 
+TEST(TargetTurns, AreTheJumpsAfterTheFirstStage)
+{
+    using Turns = std::vector<TargetTurn>;
+    EXPECT_EQ(targetTurns(placed({hold("A", 20, 5), hold("B", 2)}, 10)),
+              (Turns{{1, Turned::down}}));
+    EXPECT_EQ(targetTurns(placed({hold("A", 20, 5), hold("B", 21, 5), hold("C", 20.5)}, 20)),
+              (Turns{{1, Turned::up}, {2, Turned::down}}));
+    EXPECT_EQ(targetTurns(placed({hold("A", 20, 5), hold("B", 20, 5), ramp("C", 22, 5)}, 20)),
+              Turns())
+        << "the same target, and a ramp";
+    EXPECT_EQ(targetTurns(placed({hold("A", 20, 5), ramp("R", 22, 5), hold("C", 2)}, 20)),
+              (Turns{{2, Turned::down}}));
+    EXPECT_EQ(targetTurns(placed({hold("A", 20, 5), hold("B", 2)}, 5)), Turns()) << "not begun";
+}
+
 TEST(Crash, IsTheFirstHoldFiveDegreesBelowTheStageBefore)
 {
     EXPECT_EQ(crashStage(placed({hold("A", 20, 5), hold("B", 15)}, 10)), 1u);

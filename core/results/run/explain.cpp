@@ -128,6 +128,8 @@ std::string explain(const RunReview& review, Figure figure, char decimalSign)
     case Figure::alcoholSimple:
     case Figure::alcoholBalling:
         return explainBeer(words, figure);
+    case Figure::arrival:
+        return explainArrival(words);
     default:
         return explainEnergy(words, figure);
     }

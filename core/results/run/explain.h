@@ -36,6 +36,7 @@ enum class Figure {
     realAttenuation,
     alcoholSimple,
     alcoholBalling,
+    arrival, ///< when the crash or warm-up in progress reaches its band
 };
 
 /// A figure of one stage.

@@ -44,9 +44,10 @@ private:
     char m_sign;
 };
 
-/// Explanations of energy, money, weather, heat and gravity, each in its own file.
+/// Explanations of energy, money, weather, heat, gravity and arrival, each in its own file.
 std::string explainEnergy(const ExplainText& words, Figure figure);
 std::string explainBeer(const ExplainText& words, Figure figure);
+std::string explainArrival(const ExplainText& words);
 
 /// The metered energy of a span: the rule, and "0.90 kWh (0.79 – 1.41) in 10 h".
 std::string meteredText(const ExplainText& words, const analysis::EnergyFigure& energy, Span span);

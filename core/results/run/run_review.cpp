@@ -1,6 +1,7 @@
 #include "core/results/run/run_review.h"
 
 #include "core/assign_result.h"
+#include "core/results/run/arrival_text.h"
 #include "core/results/run/causes.h"
 #include "core/results/run/cautions.h"
 #include "core/results/snapshot.h"
@@ -93,6 +94,18 @@ Done addCauses(const store::LogbookFile& logbook, RunReview& review)
     return {};
 }
 
+Done addArrival(const store::LogbookFile& logbook, const Snapshot& snapshot, RunReview& review)
+{
+    HOLDBAND_TRY(
+        assignResult(arrivalOf(logbook, snapshot, review.input, review.figures), review.arrival));
+    if (!review.arrival)
+        return {};
+    const VerdictFormat format{review.settings.temperatureUnit(), review.decimalSign};
+    review.arrival->sentence = arrivalSentence(*review.arrival, format, review.zone);
+    review.arrival->datedSentence = datedArrivalSentence(*review.arrival, format, review.zone);
+    return {};
+}
+
 void addSentence(std::string& text, const std::string& sentence)
 {
     if (!sentence.empty())
@@ -157,6 +170,7 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.dailyEnergy = dailyEnergyOf(review.figures.energy, review.zone);
     review.findings = findingsOf(review.input, review.figures);
     review.cautions = cautionsFor(review.setup);
+    HOLDBAND_TRY(addArrival(logbook, *snapshot, review));
     HOLDBAND_TRY(addSides(logbook, *snapshot, review));
     HOLDBAND_TRY(addJournal(logbook, review));
     HOLDBAND_TRY(addCauses(logbook, review));

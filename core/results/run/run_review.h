@@ -5,6 +5,7 @@
 #include "core/analysis/run.h"
 #include "core/model/equipment.h"
 #include "core/model/readings.h"
+#include "core/results/run/arrival.h"
 #include "core/results/run/daily_energy.h"
 #include "core/results/run/energy_curve.h"
 #include "core/results/run/verdict_text.h"
@@ -35,6 +36,7 @@ struct RunReview {
     analysis::RunInput input;
     analysis::RunFigures figures;
     VerdictText words;
+    std::optional<ArrivalReview> arrival; ///< of an open batch on its way to a new target
     std::vector<EnergyPoint> energyCurve;
     EnergyRange energyRange;
     std::optional<DailyEnergy> dailyEnergy; ///< absent without a day that was metered whole
