@@ -1,6 +1,7 @@
 #include "app/results_json.h"
 
 #include "app/json_values.h"
+#include "core/results/run/arrival_text.h"
 #include "core/results/run/causes.h"
 #include "core/results/run/sampling_text.h"
 #include "core/text/times.h"
@@ -101,6 +102,25 @@ Json stageJson(const results::RunReview& review, std::size_t i)
     return json;
 }
 
+/// null where nothing is on its way to a new target.
+Json arrivalJson(const std::optional<results::ArrivalReview>& arrival)
+{
+    if (!arrival)
+        return nullptr;
+    const analysis::ArrivalForecast& forecast = arrival->forecast;
+    return {{"stage", arrival->label},
+            {"answer", results::arrivalAnswerName(forecast.answer)},
+            {"as_of", rfc3339Utc(arrival->now)},
+            {"low_h", jsonNumber(forecast.lowH)},
+            {"middle_h", jsonNumber(forecast.middleH)},
+            {"high_h", jsonNumber(forecast.highH)},
+            {"at", instant(arrival->middle)},
+            {"at_low", instant(arrival->low)},
+            {"at_high", instant(arrival->high)},
+            {"levels_off_c", jsonNumber(forecast.levelsOffC)},
+            {"past_crashes", forecast.pastCrashes}};
+}
+
 void putEnergy(Json& json, const EnergyFigure& energy)
 {
     const bool any = energy.any();
@@ -148,6 +168,7 @@ std::string verdictJson(const results::RunReview& review)
     const auto& leftOut = review.figures.leftOut;
     json["excluded_h"] = hours(leftOut ? leftOut->ms : 0.0);
     json["excluded_changes_verdict"] = leftOut && leftOut->changesVerdict;
+    json["arrival"] = arrivalJson(review.arrival);
     json["stages"] = Json::array();
     for (std::size_t i = 0; i < judged.stages.size(); ++i)
         json["stages"].push_back(stageJson(review, i));

@@ -190,8 +190,9 @@ std::string countLine(std::int64_t count, const std::string& one, const std::str
 
 std::string verdictText(const RunReview& review)
 {
-    return titleOf(review) + "\n" + review.words.headline + ".\n" + review.words.detail + "\n\n" +
-           stagesTable(review) + excursionsTable(review) + gravityLine(review) +
+    const std::string arrival = review.arrival ? review.arrival->sentence + "\n" : std::string();
+    return titleOf(review) + "\n" + review.words.headline + ".\n" + arrival + review.words.detail +
+           "\n\n" + stagesTable(review) + excursionsTable(review) + gravityLine(review) +
            findingsText(review);
 }
 

@@ -5,6 +5,7 @@ Usage: answers.py HOLDBAND SOURCES
 """
 import copy
 import json
+import math
 import os
 import pathlib
 import re
@@ -41,6 +42,18 @@ BARE = {
                       {"stage": "Rest", "target_c": 22}]}],
     "files": [{"file": "beer.csv", "columns": {"Other": "Other (C)"}}],
 }
+# A crash in progress: 18 °C, then 2 + 16·e^(-0.2 t) °C, read each 15 min for nine hours.
+CRASH = {
+    "holdband": 1, "setups": [{"name": "Loop"}], "sensors": [{"name": "Beer", "reads": "beer"}],
+    "batches": [{"name": "Cold", "setup": "Loop", "pitched": "2026-03-01 00:00",
+                 "beer_sensor": "Beer", "tolerance_c": 1,
+                 "schedule": [{"stage": "Primary", "target_c": 18, "hours": 1},
+                              {"stage": "Crash", "target_c": 2}]}],
+    "files": [{"file": "crash.csv", "columns": {"Beer": "Beer (C)"}}],
+}
+CRASH_LOG = "Time,Beer (C)\n2026-03-01 00:30,18\n" + "".join(
+    f"2026-03-01 {1 + i // 4:02}:{i % 4 * 15:02},{2 + 16 * math.exp(-0.05 * i)}\n"
+    for i in range(37))
 BARE_LOG = "Time,Other (C)\n" + "".join(
     f"2026-03-01 {hour:02}:00,{20 if hour < 2 or hour > 4 else 23}\n" for hour in range(12))
 
@@ -79,6 +92,9 @@ class Schemas(unittest.TestCase):
         cls.folder = pathlib.Path(cls.scratch.name)
         (cls.folder / "bare.json").write_text(json.dumps(BARE), encoding="utf-8")
         (cls.folder / "beer.csv").write_text(BARE_LOG, encoding="utf-8")
+        (cls.folder / "crash.json").write_text(json.dumps(CRASH), encoding="utf-8")
+        (cls.folder / "crash.csv").write_text(CRASH_LOG, encoding="utf-8")
+        cls.run_program("load", "crash.holdband", "crash.json")
         cls.run_program("load", "sample.holdband", str(SAMPLE))
         cls.run_program("load", "bare.holdband", "bare.json")
 
@@ -150,6 +166,11 @@ class Schemas(unittest.TestCase):
         found = [each for stage in stages for each in stage["excursions"]]
         self.assertEqual([each["cause"] for each in found], ["lid open"])
         self.assertEqual(self.answer("verdict", "bare.holdband", "Open")["coverage"], None)
+
+    def test_a_crash_in_progress_fits(self):
+        arrival = self.answer("verdict", "crash.holdband", "Cold")["arrival"]
+        self.assertEqual((arrival["stage"], arrival["answer"]), ("Crash", "hours"))
+        self.assertIsNone(self.answer("verdict", "bare.holdband", "Open")["arrival"])
 
     def test_comparisons_fit(self):
         of_batches = self.answer("compare", "sample.holdband", "Ale 2", "Ale 3")
