@@ -28,6 +28,8 @@ const BandPiece* bandAt(const RunChart& chart, double ms)
 
 QString missingBeer(const RunChart& chart, double ms)
 {
+    if (chart.fan && ms > chart.fan->nowMs)
+        return Words::tr("not read yet");
     const LeftOutStretch* leftOut = chart.leftOutAt(ms);
     if (!leftOut)
         return Words::tr("beer not known");

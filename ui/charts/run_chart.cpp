@@ -229,6 +229,11 @@ bool RunChart::hasDeviation() const
                        [](const analysis::Track& track) { return !track.empty(); });
 }
 
+Span RunChart::wholeSpan() const
+{
+    return fan ? Span{span.start, std::max(span.end, instantOf(fan->endMs))} : span;
+}
+
 const ChartLine* RunChart::line(LineRole role) const
 {
     const auto found = std::find_if(lines.begin(), lines.end(),
@@ -275,6 +280,7 @@ RunChart chartOf(const results::RunReview& review)
     addEnergyBounds(review, chart);
     addUnmetered(review, chart);
     addNotes(review, chart);
+    chart.fan = fanOf(review, chart.origin);
     return chart;
 }
 

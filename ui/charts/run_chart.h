@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/results/run/run_review.h"
+#include "ui/charts/arrival_fan.h"
 #include "ui/charts/decimate.h"
 
 #include <cmath>
@@ -104,9 +105,12 @@ struct RunChart {
     std::vector<Stretch> unmetered;         ///< no meter covers this time
     std::vector<NoteMark> notes;            ///< in order of time
     std::vector<store::StoredCause> causes; ///< of excursions, including those with other limits
+    std::optional<ArrivalFan> fan;          ///< after the last reading
 
     double msOf(Instant at) const { return static_cast<double>((at - origin).count()); }
     Instant instantOf(double ms) const { return plusMs(origin, ms); }
+    /// The span, and what is forecast after it.
+    Span wholeSpan() const;
     const ChartLine* line(LineRole role) const;
     /// Any sensor was logged.
     bool hasReadings() const;

@@ -46,7 +46,7 @@ void RunCharts::setChart(std::unique_ptr<RunChart> chart)
         m_temperature->setHeading(Words::tr("Temperature, %1").arg(unit));
         m_deviation->setHeading(Words::tr("Deviation from target, %1").arg(unit));
     }
-    const Span all = m_chart ? m_chart->span : Span{};
+    const Span all = m_chart ? m_chart->wholeSpan() : Span{};
     offerReadings();
     same ? m_time.extend(all) : m_time.reset(all);
 }

@@ -47,10 +47,11 @@ std::vector<Plot> RunPicture::plots(QSizeF size, const PictureLook& look) const
     for (const Panel& panel : m_panels)
         shares += panel.share;
     std::vector<Plot> plots;
+    const Span all = m_chart.wholeSpan();
     double top = 0.0;
     for (const Panel& panel : m_panels) {
         const double height = size.height() * panel.share / shares;
-        const PanelPlace place{{size.width(), height}, m_chart.span, m_chart.span, 2.0, top};
+        const PanelPlace place{{size.width(), height}, all, all, 2.0, top};
         plots.push_back(panel.plot->plot(place, look));
         top += height;
     }

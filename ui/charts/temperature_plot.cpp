@@ -103,6 +103,34 @@ void addBand(const BandPiece& band, ValueRange ms, Extent& extent)
     }
 }
 
+void addFanRange(const ArrivalFan& fan, ValueRange ms, Extent& extent)
+{
+    if (fan.nowMs > ms.high || fan.endMs < ms.low)
+        return;
+    for (const double value : {fan.beer, fan.target - fan.tolerance, fan.target + fan.tolerance})
+        extent.add(value);
+}
+
+/// Target and band as they go on for the forecast, after the stages; absent without one.
+std::optional<BandPiece> bandAhead(const RunChart& chart)
+{
+    if (!chart.fan || chart.bands.empty())
+        return std::nullopt;
+    const ArrivalFan& fan = *chart.fan;
+    const double from = std::max(fan.nowMs, chart.bands.back().time.toMs);
+    if (from >= fan.endMs)
+        return std::nullopt;
+    return BandPiece{{from, fan.endMs}, fan.target, fan.target, fan.tolerance};
+}
+
+QPolygonF bandOutline(const BandPiece& band)
+{
+    return {{QPointF(band.time.fromMs, band.startTarget + band.tolerance),
+             QPointF(band.time.toMs, band.endTarget + band.tolerance),
+             QPointF(band.time.toMs, band.endTarget - band.tolerance),
+             QPointF(band.time.fromMs, band.startTarget - band.tolerance)}};
+}
+
 /// The last reading in the shown part; absent where there is none.
 std::optional<QPointF> endOf(const ChartLine& line, ValueRange ms)
 {
@@ -128,6 +156,8 @@ ValueRange TemperaturePlot::range(const PanelPlace& place) const
         if (isDrawn(line))
             addLine(line, ms, extent);
     }
+    if (chart()->fan)
+        addFanRange(*chart()->fan, ms, extent);
     return extent.isEmpty() ? ValueRange{0.0, 100.0} : extent.widenedBy(0.05);
 }
 
@@ -172,6 +202,8 @@ std::vector<PlotKey> TemperaturePlot::key(const PanelPlace& place, const Picture
             entries.push_back({shown(line->name), QPen(colourOf(line->role, look.colours()),
                                                        line->role == LineRole::beer ? 2.4 : 1.4)});
     }
+    if (chart()->fan)
+        entries.push_back({Words::tr("forecast"), fanKeyPen(*chart()->fan, look.colours())});
     return entries;
 }
 
@@ -220,6 +252,9 @@ void TemperaturePlot::addTarget(Plot& plot) const
     for (const BandPiece& band : chart()->bands)
         line << QPointF(band.time.fromMs, band.startTarget)
              << QPointF(band.time.toMs, band.endTarget);
+    if (const auto ahead = bandAhead(*chart()))
+        line << QPointF(ahead->time.fromMs, ahead->startTarget)
+             << QPointF(ahead->time.toMs, ahead->endTarget);
     plot.addLine(std::move(line), QPen(plot.colours().target, 1.5, Qt::DashLine));
 }
 
@@ -227,12 +262,13 @@ void TemperaturePlot::addData(Plot& plot) const
 {
     std::vector<QPolygonF> bands;
     for (const BandPiece& band : chart()->bands)
-        bands.push_back({{QPointF(band.time.fromMs, band.startTarget + band.tolerance),
-                          QPointF(band.time.toMs, band.endTarget + band.tolerance),
-                          QPointF(band.time.toMs, band.endTarget - band.tolerance),
-                          QPointF(band.time.fromMs, band.startTarget - band.tolerance)}});
+        bands.push_back(bandOutline(band));
+    if (const auto ahead = bandAhead(*chart()))
+        bands.push_back(bandOutline(*ahead));
     if (!bands.empty())
         plot.addArea(joinedAreas(bands), plot.colours().band);
+    if (chart()->fan)
+        addFan(plot, *chart()->fan);
     for (const ChartLine& line : chart()->lines) {
         if (!isDrawn(line))
             continue;

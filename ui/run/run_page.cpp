@@ -1,6 +1,7 @@
 #include "ui/run/run_page.h"
 
 #include "core/results/run/energy_texts.h"
+#include "core/results/run/explain.h"
 #include "core/store/records/batches.h"
 #include "ui/charts/run_charts.h"
 #include "ui/forms/save_change.h"
@@ -187,6 +188,12 @@ void RunPage::fill(const results::RunReview& review)
     m_subtitle = runSubtitle(review);
     m_verdict->setVerdict(review.figures.judged.asPlanned.verdict, shown(review.words.headline),
                           shown(review.words.detail));
+    if (review.arrival)
+        m_verdict->setArrival(shown(review.arrival->sentence),
+                              shown(results::explain(review, results::Figure::arrival,
+                                                     review.decimalSign)));
+    else
+        m_verdict->setArrival({}, {});
     fillCards(review);
     Q_EMIT reviewShown();
 }
@@ -226,6 +233,7 @@ void RunPage::clear()
     m_charts->setChart(nullptr);
     m_verdict->setVerdict(analysis::Verdict::notEnoughData, Words::tr("No batch is open."),
                           Words::tr("Click a bar in the lanes to open its run."));
+    m_verdict->setArrival({}, {});
     for (TableCard* card : {m_stages, m_excursions, m_energy})
         card->setWords({});
     for (QWidget* card : std::initializer_list<QWidget*>{m_limits, m_deviation, m_heat, m_gravity})

@@ -40,6 +40,7 @@ public:
     /// The text beside the row of pages.
     const QString& subtitle() const { return m_subtitle; }
     QString headline() const;
+    VerdictHeader* verdict() const { return m_verdict; }
     RunCharts* charts() const { return m_charts; }
     TableCard* stages() const { return m_stages; }
     TableCard* excursions() const { return m_excursions; }

@@ -1,5 +1,6 @@
 #include "ui/run/verdict_header.h"
 
+#include "ui/run/explained_label.h"
 #include "ui/theme/card.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -31,12 +32,16 @@ QColor stripeOf(analysis::Verdict verdict, const Colours& colours)
 
 VerdictHeader::VerdictHeader(QWidget* parent)
     : QWidget(parent), m_headline(makeLabel({}, "title", this)),
-      m_detail(makeLabel({}, "muted", this))
+      m_arrival(new ExplainedLabel(this)), m_detail(makeLabel({}, "muted", this))
 {
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 9, spacing::card, 10);
-    layout->setSpacing(3);
+    constexpr int focusRoom = 5; // between a text and the frame of its focus
+    layout->setContentsMargins(20 - focusRoom, 9, spacing::card - focusRoom, 10);
+    layout->setSpacing(2);
+    for (QLabel* label : std::initializer_list<QLabel*>{m_headline, m_arrival, m_detail})
+        label->setContentsMargins(focusRoom, label == m_arrival ? 1 : 0, focusRoom, 1);
     layout->addWidget(m_headline);
+    layout->addWidget(m_arrival);
     layout->addWidget(m_detail);
     QFont large = m_headline->font();
     large.setPointSizeF(large.pointSizeF() * 1.25);
@@ -55,6 +60,11 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
     m_detail->setVisible(!detail.isEmpty());
     m_headline->setAccessibleName(headline);
     update();
+}
+
+void VerdictHeader::setArrival(const QString& sentence, const QString& explanation)
+{
+    m_arrival->setWords(sentence, explanation);
 }
 
 QString VerdictHeader::headline() const

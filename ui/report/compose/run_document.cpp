@@ -69,6 +69,8 @@ QString captionOf(const ui::RunChart& chart)
         parts << ui::Words::tr("Upright lines: left out by hand.");
     if (!chart.gaps.empty() || !chart.unmetered.empty())
         parts << ui::Words::tr("Grey: no data, or not metered.");
+    if (chart.fan)
+        parts << ui::Words::tr("Pale fan: when the beer may come into its band.");
     if (!chart.excursions.empty())
         parts << ui::Words::tr("Rings: the worst of each excursion.");
     if (!chart.notes.empty())
@@ -119,6 +121,9 @@ Document runDocument(const RunReview& review, const results::Provenance& provena
     document.footer = footerOf(origin, review.zone);
     document.us = review.settings.units == UnitSystem::us;
     document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("verdict")});
+    if (review.arrival)
+        document.add(Paragraph{ui::shown(review.arrival->datedSentence), Tone::plain,
+                               ui::Words::tr("arrival", "forecast of a crash")});
     if (!review.words.detail.empty())
         document.add(
             Paragraph{ui::shown(review.words.detail), Tone::muted, ui::Words::tr("certainty")});
