@@ -97,8 +97,8 @@ void notifyDesktop(const QString& title, const QString& words)
         QStringLiteral("org.freedesktop.Notifications"), QStringLiteral("Notify"));
     constexpr uint replacesNone = 0;
     constexpr int asLongAsUsual = -1;
-    call << QStringLiteral("Holdband") << replacesNone << QString() << title << words
-         << QStringList() << QVariantMap() << asLongAsUsual;
+    call << QStringLiteral("Holdband") << replacesNone << QString() << title
+         << words.toHtmlEscaped() << QStringList() << QVariantMap() << asLongAsUsual;
     QDBusConnection::sessionBus().asyncCall(call);
 }
 

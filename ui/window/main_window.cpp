@@ -26,6 +26,7 @@
 #include "ui/report/report_actions.h"
 #include "ui/rounds/reminder.h"
 #include "ui/rounds/status_text.h"
+#include "ui/run/batch_watch.h"
 #include "ui/run/run_page.h"
 #include "ui/theme/theme.h"
 #include "ui/window/help_dialog.h"
@@ -50,6 +51,8 @@ namespace {
 
 const QString remindKey = QStringLiteral("remind-of-rounds");
 const QString reminded = QStringLiteral("true");
+const QString watchBatchesKey = QStringLiteral("watch-batches");
+const QString unwatched = QStringLiteral("false");
 
 struct LanesAndZone {
     results::LanesReview lanes;
@@ -87,6 +90,7 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
     : QMainWindow(parent), m_session(std::move(clock)), m_undo(new UndoActions(m_session, this)),
       m_batchActions(new BatchActions(m_session, this)),
       m_reminder(new Reminder(m_session, notifyDesktop, this)),
+      m_batchWatch(new BatchWatch(m_session, notifyDesktop, this)),
       m_reports(new ReportActions(m_session, this)), m_sampleLogbook(sampleLogbook),
       m_lanes(new LanesView), m_pageRow(new PageRow), m_pages(new Pages(m_session)),
       m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_notice(new NoticeBar),
@@ -187,6 +191,9 @@ void MainWindow::addMenus()
     actions.remind = [this](bool on) { setReminding(on); };
     actions.reminding = storedChoice(remindKey) == reminded;
     m_reminder->setOn(actions.reminding);
+    actions.watchBatches = [this](bool on) { setWatchingBatches(on); };
+    actions.watchingBatches = storedChoice(watchBatchesKey) != unwatched;
+    m_batchWatch->setOn(actions.watchingBatches);
     actions.showHistory = [this] { openDialog<HistoryDialog>(*this, m_session); };
     actions.showReadings = [this] { showReadings(); };
     actions.addNote = [this] { addNote(m_pages->run()->batch()); };
@@ -383,6 +390,12 @@ void MainWindow::setReminding(bool on)
 {
     storeChoice(remindKey, on ? reminded : QStringLiteral("false"));
     m_reminder->setOn(on);
+}
+
+void MainWindow::setWatchingBatches(bool on)
+{
+    storeChoice(watchBatchesKey, on ? QStringLiteral("true") : unwatched);
+    m_batchWatch->setOn(on);
 }
 
 /// The run, or the two runs compared, or the forecast.

@@ -19,6 +19,7 @@ namespace holdband::ui {
 
 class BackupsDialog;
 class BatchActions;
+class BatchWatch;
 class LanesView;
 class NoticeBar;
 class Pages;
@@ -55,6 +56,7 @@ public:
     NoticeBar* notice() const { return m_notice; }
     QString status() const;
     Reminder* reminder() const { return m_reminder; }
+    BatchWatch* batchWatch() const { return m_batchWatch; }
     UndoActions* undoActions() const { return m_undo; }
     bool showsWelcome() const;
 
@@ -86,6 +88,7 @@ private:
     /// Starts with the sensor of the shown batch's beer.
     void showReadings();
     void setReminding(bool on);
+    void setWatchingBatches(bool on);
     void refreshBackups();
     void checkSeal();
     void loadInto(const QString& logbook, const QString& description);
@@ -98,6 +101,7 @@ private:
     UndoActions* m_undo;
     BatchActions* m_batchActions;
     Reminder* m_reminder;
+    BatchWatch* m_batchWatch;
     ReportActions* m_reports;
     std::shared_ptr<results::LanesCache> m_lanesCache; ///< used only by the reading worker
     QStringList m_running;                             ///< setups with a running batch

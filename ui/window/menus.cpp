@@ -23,6 +23,15 @@ void add(QMenu* menu, const QString& text, const QKeySequence& keys, std::functi
     QObject::connect(action, &QAction::triggered, menu, [act = std::move(act)] { act(); });
 }
 
+void addSwitch(QMenu* menu, const QString& text, bool on, std::function<void(bool)> set)
+{
+    QAction* action = menu->addAction(text);
+    action->setCheckable(true);
+    action->setChecked(on);
+    QObject::connect(action, &QAction::toggled, menu,
+                     [set = std::move(set)](bool now) { set(now); });
+}
+
 /// Filled each time the menu is opened.
 void addRecentMenu(QMenu* menu, const MenuActions& actions)
 {
@@ -110,10 +119,9 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
     menu->addSeparator();
     add(menu, Words::tr("The run as &tables…"), QKeySequence(QStringLiteral("Ctrl+Shift+T")),
         actions.showTables);
-    QAction* remind = menu->addAction(Words::tr("&Notify me of due rounds"));
-    remind->setCheckable(true);
-    remind->setChecked(actions.reminding);
-    QObject::connect(remind, &QAction::toggled, menu, [set = actions.remind](bool on) { set(on); });
+    addSwitch(menu, Words::tr("&Notify me of due rounds"), actions.reminding, actions.remind);
+    addSwitch(menu, Words::tr("Notify me about running &batches"), actions.watchingBatches,
+              actions.watchBatches);
     QAction* cooling = menu->addAction(Words::tr("&Chamber and coolant"));
     cooling->setCheckable(true);
     cooling->setShortcut(QKeySequence(QStringLiteral("Ctrl+K")));

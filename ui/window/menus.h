@@ -33,6 +33,8 @@ struct MenuActions {
     std::function<void()> showJournal;
     std::function<void(bool)> remind; ///< of due rounds, by desktop notifications
     bool reminding = false;
+    std::function<void(bool)> watchBatches; ///< tells what happens to running batches
+    bool watchingBatches = true;
     std::function<void()> newLogbook;
     std::function<void()> openLogbook;
     std::function<QStringList()> recentLogbooks; ///< newest first
