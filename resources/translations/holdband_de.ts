@@ -4741,6 +4741,130 @@
         <source>Reading times are taken as good to %1.</source>
         <translation>Ablesezeiten gelten als auf %1 genau.</translation>
     </message>
+    <message>
+        <source>Cold at about %1 (%2 – %3).</source>
+        <translation>Kalt gegen %1 (%2 – %3).</translation>
+    </message>
+    <message>
+        <source>At %1 at about %2 (%3 – %4).</source>
+        <translation>Bei %1 gegen %2 (%3 – %4).</translation>
+    </message>
+    <message>
+        <source>Cold in about %1, at about %2 (%3 – %4).</source>
+        <translation>Kalt in etwa %1, gegen %2 (%3 – %4).</translation>
+    </message>
+    <message>
+        <source>At %1 in about %2, at about %3 (%4 – %5).</source>
+        <translation>Bei %1 in etwa %2, gegen %3 (%4 – %5).</translation>
+    </message>
+    <message>
+        <source>Last reading %1.</source>
+        <translation>Letzter Messwert %1.</translation>
+    </message>
+    <message>
+        <source>Not moving towards %1 now: may not get there.</source>
+        <translation>Kommt %1 zurzeit nicht näher: erreicht den Sollwert vielleicht nicht.</translation>
+    </message>
+    <message>
+        <source>Not cold before about %1, and may not get there.</source>
+        <translation>Nicht vor etwa %1 kalt, und vielleicht gar nicht.</translation>
+    </message>
+    <message>
+        <source>Not at %1 before about %2, and may not get there.</source>
+        <translation>Nicht vor etwa %2 bei %1, und vielleicht gar nicht.</translation>
+    </message>
+    <message>
+        <source>Will not come to %1 at this rate: levels off near %2.</source>
+        <translation>Erreicht %1 so nicht: bleibt bei etwa %2 stehen.</translation>
+    </message>
+    <message>
+        <source>Too few readings yet to say when the beer will be at %1.</source>
+        <translation>Noch zu wenige Messwerte, um zu sagen, wann das Bier bei %1 ist.</translation>
+    </message>
+    <message>
+        <source>Too early to say when the beer will be at %1: it has hardly moved.</source>
+        <translation>Noch zu früh, um zu sagen, wann das Bier bei %1 ist: Es hat sich kaum geändert.</translation>
+    </message>
+    <message>
+        <source>Too early to say when the beer will be at %1.</source>
+        <translation>Noch zu früh, um zu sagen, wann das Bier bei %1 ist.</translation>
+    </message>
+    <message>
+        <source>The beer has been in its band of %1 since %2.</source>
+        <translation>Das Bier ist seit %2 in seinem Band von %1.</translation>
+    </message>
+    <message>
+        <source>The beer has been above its band for %1.</source>
+        <translation>Das Bier ist seit %1 über seinem Band.</translation>
+    </message>
+    <message>
+        <source>The beer has been below its band for %1.</source>
+        <translation>Das Bier ist seit %1 unter seinem Band.</translation>
+    </message>
+    <message>
+        <source>No reading of %1 since %2.</source>
+        <translation>Kein Messwert von %1 seit %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>From %n past crashes on %1: the hours that each took from %2, where the beer is now, to %3, the edge of its band.</source>
+        <comment>From %n past crash on %1: the hours that it took from %2, where the beer is now, to %3, the edge of its band.</comment>
+        <translation>
+            <numerusform>Aus %n früheren Cold Crash mit %1: die Stunden, die er von %2, wo das Bier jetzt ist, bis %3 brauchte, dem Rand des Bandes.</numerusform>
+            <numerusform>Aus %n früheren Cold Crashs mit %1: die Stunden, die jeder von %2, wo das Bier jetzt ist, bis %3 brauchte, dem Rand des Bandes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>From %n past warm-ups on %1: the hours that each took from %2, where the beer is now, to %3, the edge of its band.</source>
+        <comment>From %n past warm-up on %1: the hours that it took from %2, where the beer is now, to %3, the edge of its band.</comment>
+        <translation>
+            <numerusform>Aus %n früheren Erwärmung mit %1: die Stunden, die sie von %2, wo das Bier jetzt ist, bis %3 brauchte, dem Rand des Bandes.</numerusform>
+            <numerusform>Aus %n früheren Erwärmungen mit %1: die Stunden, die jede von %2, wo das Bier jetzt ist, bis %3 brauchte, dem Rand des Bandes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They are scaled by the pace of this one so far.</source>
+        <translation>Sie sind umgerechnet auf das bisherige Tempo.</translation>
+    </message>
+    <message>
+        <source>They are scaled by volume, where both are known.</source>
+        <translation>Sie sind umgerechnet auf das Volumen, wo beide bekannt sind.</translation>
+    </message>
+    <message>
+        <source>The interval is meant to hold nine times in ten; by how much one differs from another is partly assumed.</source>
+        <translation>Der Bereich soll neunmal von zehn stimmen; wie sehr sie sich voneinander unterscheiden, ist zum Teil angenommen.</translation>
+    </message>
+    <message>
+        <source>From the beer&apos;s last readings: curves of cooling that fit them, and when each reaches %1, the edge of the band. No past crash on %2 helps: none came from %3 to there.</source>
+        <translation>Aus den letzten Messwerten des Biers: Abkühlungskurven, die zu ihnen passen, und wann jede %1 erreicht, den Rand des Bandes. Kein früherer Cold Crash mit %2 hilft: keiner kam von %3 bis dorthin.</translation>
+    </message>
+    <message>
+        <source>From the beer&apos;s last readings: curves of warming that fit them, and when each reaches %1, the edge of the band. No past warm-up on %2 helps: none came from %3 to there.</source>
+        <translation>Aus den letzten Messwerten des Biers: Erwärmungskurven, die zu ihnen passen, und wann jede %1 erreicht, den Rand des Bandes. Keine frühere Erwärmung mit %2 hilft: keine kam von %3 bis dorthin.</translation>
+    </message>
+    <message>
+        <source>Another batch ran on the setup meanwhile, so the rate may change.</source>
+        <translation>Ein anderer Sud lief währenddessen auf der Anlage, darum kann sich das Tempo ändern.</translation>
+    </message>
+    <message>
+        <source>The readings also fit curves that never get there, so there is no latest time.</source>
+        <translation>Zu den Messwerten passen auch Kurven, die nie dorthin kommen; darum gibt es keine späteste Zeit.</translation>
+    </message>
+    <message>
+        <source>None of them gets there; the best one levels off at %1.</source>
+        <translation>Keine kommt dorthin; die beste bleibt bei %1 stehen.</translation>
+    </message>
+    <message>
+        <source>The interval is meant to hold nine times in ten.</source>
+        <translation>Der Bereich soll neunmal von zehn stimmen.</translation>
+    </message>
+    <message>
+        <source>A forecast needs half an hour of readings where a past crash or warm-up of the setup passed the same temperatures; else an hour and a half, readings spread over it, and a beer that has moved by %1 and a tenth of its way.</source>
+        <translation>Eine Vorhersage braucht eine halbe Stunde Messwerte, wo ein früherer Cold Crash oder eine frühere Erwärmung der Anlage dieselben Temperaturen durchlief; sonst anderthalb Stunden mit verteilten Messwerten und ein Bier, das sich um %1 und ein Zehntel seines Weges geändert hat.</translation>
+    </message>
+    <message>
+        <source>There is nothing to forecast: the batch has ended, its stage has no new target, or the beer came into its band.</source>
+        <translation>Es gibt nichts vorherzusagen: Der Sud ist beendet, sein Abschnitt hat keinen neuen Sollwert, oder das Bier kam in sein Band.</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9828,6 +9952,27 @@ Sicherheit:%1</translation>
     <message>
         <source>How far a typed time may be off is set with the rounds, on the page Equipment. Ranges of energy widen by it.</source>
         <translation>Wie weit eine getippte Zeit daneben liegen darf, wird bei den Rundgängen auf der Seite Ausrüstung eingestellt. Bereiche der Energie werden um so viel weiter.</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation>Vorhersage</translation>
+    </message>
+    <message>
+        <source>Pale fan: when the beer may come into its band.</source>
+        <translation>Blasser Fächer: wann das Bier in sein Band kommen dürfte.</translation>
+    </message>
+    <message>
+        <source>arrival</source>
+        <comment>forecast of a crash</comment>
+        <translation>Ankunft</translation>
+    </message>
+    <message>
+        <source>Notify me about running &amp;batches</source>
+        <translation>&amp;Laufende Sude melden</translation>
     </message>
 </context>
 </TS>
