@@ -1,12 +1,15 @@
 #include "core/analysis/forecast.h"
 
+#include "core/analysis/lines_without.h"
+
 #include <algorithm>
 #include <cmath>
 #include <iterator>
 #include <limits>
 #include <numbers>
-#include <set>
 #include <string>
+#include <string_view>
+#include <unordered_set>
 
 namespace holdband::analysis {
 
@@ -22,15 +25,17 @@ double square(double value)
     return value * value;
 }
 
-std::set<std::string> namesOf(const std::vector<PastBatch>& batches)
+using Names = std::unordered_set<std::string_view>;
+
+Names namesOf(const std::vector<PastBatch>& batches)
 {
-    std::set<std::string> names;
+    Names names;
     for (const PastBatch& batch : batches)
         names.insert(batch.batch);
     return names;
 }
 
-bool anyOf(const BatchPoint& pair, const std::set<std::string>& names)
+bool anyOf(const BatchPoint& pair, const Names& names)
 {
     return std::any_of(pair.of.begin(), pair.of.end(),
                        [&](const std::string& batch) { return names.contains(batch); });
@@ -38,7 +43,7 @@ bool anyOf(const BatchPoint& pair, const std::set<std::string>& names)
 
 std::vector<BatchPoint> pairsOf(const ForecastBasis& basis)
 {
-    const std::set<std::string> names = namesOf(basis.batches);
+    const Names names = namesOf(basis.batches);
     std::vector<BatchPoint> pairs;
     std::copy_if(basis.pairs.begin(), basis.pairs.end(), std::back_inserter(pairs),
                  [&](const BatchPoint& pair) { return anyOf(pair, names); });
@@ -79,15 +84,17 @@ HeatRule heatRule(const std::vector<PastBatch>& batches, const PartConditions& p
     return {known && sum > 0.0};
 }
 
-/// Absent where no batch counts in the part.
+constexpr std::size_t nobody = std::numeric_limits<std::size_t>::max();
+
+/// Without batch `left`. Absent where no other one counts in the part.
 std::optional<double> extraPerHeat(const std::vector<PastBatch>& batches, BatchPart part,
-                                   const LinearFit& line, const HeatRule& rule)
+                                   const LinearFit& line, const HeatRule& rule, std::size_t left)
 {
     double extra = 0.0;
     double heat = 0.0;
-    for (const PastBatch& batch : batches) {
-        const auto& past = batch.parts[part];
-        if (!past)
+    for (std::size_t i = 0; i < batches.size(); ++i) {
+        const auto& past = batches[i].parts[part];
+        if (!past || i == left)
             continue;
         extra += past->kwh - lineKwh(line, past->conditions);
         heat += rule.of(past->conditions);
@@ -98,9 +105,9 @@ std::optional<double> extraPerHeat(const std::vector<PastBatch>& batches, BatchP
 /// Line and heat of one part, without an interval.
 std::optional<PartForecast> estimate(const std::vector<PastBatch>& batches, BatchPart part,
                                      const LinearFit& line, const PartConditions& conditions,
-                                     const HeatRule& rule)
+                                     const HeatRule& rule, std::size_t left = nobody)
 {
-    const std::optional<double> extra = extraPerHeat(batches, part, line, rule);
+    const std::optional<double> extra = extraPerHeat(batches, part, line, rule, left);
     if (!extra)
         return std::nullopt;
     PartForecast made;
@@ -116,9 +123,11 @@ std::optional<PartForecast> estimate(const std::vector<PastBatch>& batches, Batc
 struct Sources {
     const ForecastBasis& basis;
     const ForecastPlan& plan;
-    std::vector<BatchPoint> pairs;
+    const std::vector<BatchPoint>& pairs;
     LinearFit line;
     ByPart<HeatRule> rules;
+    LinesWithout lines;
+    std::vector<std::vector<std::size_t>> groups; ///< of the pairs
 };
 
 /// The parts of the plan that a figure covers: one of them, or all.
@@ -135,16 +144,15 @@ std::optional<double> leaveOneOutError(const Sources& from, const Planned& parts
 {
     const PastBatch& left = from.basis.batches[which];
     const double came = left.kwh(parts);
-    const ForecastBasis others = without(from.basis, which);
-    const std::optional<LinearFit> line = lineThrough(pairsOf(others));
+    const std::optional<LinearFit> line = from.lines.without(which);
     if (!line || !(came > 0.0))
         return std::nullopt;
     double kwh = 0.0;
     for (const BatchPart part : bothParts) {
         if (!parts[part])
             continue;
-        const auto made =
-            estimate(others.batches, part, *line, left.parts[part]->conditions, from.rules[part]);
+        const auto made = estimate(from.basis.batches, part, *line, left.parts[part]->conditions,
+                                   from.rules[part], which);
         if (!made)
             return std::nullopt;
         kwh += made->energy.kwh;
@@ -181,10 +189,9 @@ bool liftOutside(const Sources& from, const Planned& parts)
 }
 
 /// The groups of section 8.2 that hold one of the batches.
-std::size_t groupsOf(const Sources& from, const std::set<std::string>& batches)
+std::size_t groupsOf(const Sources& from, const Names& batches)
 {
-    const auto groups = batchGroups(from.pairs);
-    const auto held = std::count_if(groups.begin(), groups.end(), [&](const auto& group) {
+    const auto held = std::count_if(from.groups.begin(), from.groups.end(), [&](const auto& group) {
         return std::any_of(group.begin(), group.end(),
                            [&](std::size_t i) { return anyOf(from.pairs[i], batches); });
     });
@@ -213,7 +220,7 @@ EnergyForecast withInterval(const Sources& from, const Planned& parts, double kw
     EnergyForecast made;
     made.kwh = kwh;
     std::vector<std::size_t> counted;
-    std::set<std::string> names;
+    Names names;
     for (std::size_t i = 0; i < from.basis.batches.size(); ++i) {
         if (!from.basis.batches[i].counts(parts))
             continue;
@@ -289,13 +296,19 @@ Forecast forecast(const ForecastBasis& basis, const ForecastPlan& plan)
     Forecast made;
     if (basis.batches.empty())
         return made;
-    Sources from{basis, plan, pairsOf(basis), {}, {}};
-    made.line = lineThrough(from.pairs);
+    const Names names = namesOf(basis.batches);
+    const bool allCount = std::all_of(basis.pairs.begin(), basis.pairs.end(),
+                                      [&](const BatchPoint& pair) { return anyOf(pair, names); });
+    const std::vector<BatchPoint> some = allCount ? std::vector<BatchPoint>() : pairsOf(basis);
+    const std::vector<BatchPoint>& pairs = allCount ? basis.pairs : some;
+    made.line = lineThrough(pairs);
     if (!made.line) {
         made.lack = ForecastLack::noLine;
         return made;
     }
-    from.line = *made.line;
+    LinesWithout lines(basis.batches, pairs);
+    auto groups = batchGroups(pairs);
+    Sources from{basis, plan, pairs, *made.line, {}, std::move(lines), std::move(groups)};
     const AssumedSpread& assumed = assumedSpreadOf(basis.shared);
     for (const BatchPart part : bothParts) {
         if (!plan.parts[part])

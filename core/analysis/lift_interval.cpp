@@ -5,6 +5,8 @@
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <string_view>
+#include <unordered_map>
 
 namespace holdband::analysis {
 
@@ -21,7 +23,7 @@ constexpr double alikeFactor = 2.5;      // variance of points that are alike: (
 /// Batches that are connected by shared points, by union-find.
 class Connected {
 public:
-    std::size_t indexOf(const std::string& batch)
+    std::size_t indexOf(std::string_view batch)
     {
         const auto [found, isNew] = m_indices.try_emplace(batch, m_parent.size());
         if (isNew)
@@ -37,7 +39,7 @@ public:
     void join(std::size_t a, std::size_t b) { m_parent[root(a)] = root(b); }
 
 private:
-    std::map<std::string, std::size_t> m_indices;
+    std::unordered_map<std::string_view, std::size_t> m_indices; ///< names of the points
     std::vector<std::size_t> m_parent;
 };
 

@@ -76,6 +76,59 @@ std::optional<LinearFit> fitLine(std::span<const FitPoint> given)
     return fit;
 }
 
+void FitSums::addTimes(const FitPoint& point, double times)
+{
+    const double x = point.x - m_originX;
+    const double y = point.y - m_originY;
+    const double w = times * point.weight;
+    m_count += times;
+    m_w += w;
+    m_wx += w * x;
+    m_wy += w * y;
+    m_wxx += w * x * x;
+    m_wxy += w * x * y;
+    m_wyy += w * y * y;
+}
+
+void FitSums::remove(const FitSums& sums)
+{
+    m_count -= sums.m_count;
+    m_w -= sums.m_w;
+    m_wx -= sums.m_wx;
+    m_wy -= sums.m_wy;
+    m_wxx -= sums.m_wxx;
+    m_wxy -= sums.m_wxy;
+    m_wyy -= sums.m_wyy;
+}
+
+std::optional<LinearFit> FitSums::fit() const
+{
+    constexpr double nothing = 1e-12; // of a sum, where only rounding is left
+    const double n = std::round(m_count);
+    if (n < static_cast<double>(fewestPoints) || !(m_w > 0.0))
+        return std::nullopt;
+    const double scale = n / m_w;
+    const double meanX = m_wx / m_w;
+    const double meanY = m_wy / m_w;
+    LinearFit fit;
+    fit.count = static_cast<std::size_t>(n);
+    fit.meanX = m_originX + meanX;
+    fit.meanY = m_originY + meanY;
+    fit.spreadX = scale * (m_wxx - m_wx * meanX);
+    if (!(fit.spreadX > nothing * scale * m_wxx))
+        return std::nullopt;
+    const double spreadY = std::max(0.0, scale * (m_wyy - m_wy * meanY));
+    const double products = scale * (m_wxy - m_wx * meanY);
+    fit.slope = products / fit.spreadX;
+    fit.intercept = fit.meanY - fit.slope * fit.meanX;
+    const double squares = std::max(0.0, spreadY - fit.slope * products);
+    fit.residualSd = std::sqrt(squares / (n - 2.0));
+    fit.rSquared = spreadY > 0.0 ? std::max(0.0, 1.0 - squares / spreadY) : 0.0;
+    fit.slopeError = fit.residualSd / std::sqrt(fit.spreadX);
+    fit.interceptError = fit.residualSd * std::sqrt(1.0 / n + fit.meanX * fit.meanX / fit.spreadX);
+    return fit;
+}
+
 std::optional<double> LinearFit::cvRmse() const
 {
     return meanY != 0.0 ? std::optional(residualSd / std::abs(meanY)) : std::nullopt;

@@ -47,6 +47,34 @@ struct LinearFit {
 /// Absent for fewer than 3 points, weights that are not positive, or x all the same.
 std::optional<LinearFit> fitLine(std::span<const FitPoint> points);
 
+/// Sums of points, from which a line follows, so that points can be taken out again. Positions are
+/// taken from an origin near the points, which keeps the digits.
+class FitSums {
+public:
+    FitSums(double originX, double originY) : m_originX(originX), m_originY(originY) {}
+
+    void add(const FitPoint& point) { addTimes(point, 1.0); }
+    void remove(const FitPoint& point) { addTimes(point, -1.0); }
+    /// Of the same origin.
+    void remove(const FitSums& sums);
+
+    /// As fitLine() to rounding; absent where that is.
+    std::optional<LinearFit> fit() const;
+
+private:
+    void addTimes(const FitPoint& point, double times);
+
+    double m_originX;
+    double m_originY;
+    double m_count = 0.0;
+    double m_w = 0.0;
+    double m_wx = 0.0;
+    double m_wy = 0.0;
+    double m_wxx = 0.0;
+    double m_wxy = 0.0;
+    double m_wyy = 0.0;
+};
+
 /// Coefficient of variation of the root mean square error: √(Σ (measured − predicted)² / (n − 2))
 /// over the mean of the measured, a fraction. After CalTRACK §4.3.2 and ASHRAE Guideline 14; the
 /// divisor n − 2 is our choice. Absent for fewer than 3 values, sizes that differ, or a mean of 0.

@@ -71,5 +71,44 @@ TEST(FitGrade, CoefficientOfVariationAndBias)
     EXPECT_FALSE(cvRmse(std::vector<double>{-1, 0, 1}, std::vector<double>{1, 2, 3}));
 }
 
+TEST(FitSums, GiveTheLineOfThePointsThatAreLeft)
+{
+    // Far from the origin, so that sums of squares alone would lose digits.
+    std::vector<FitPoint> points;
+    for (int i = 0; i < 40; ++i)
+        points.push_back({1000.0 + 0.37 * i, 5000.0 + 2.0 * i + (i % 7) - (i % 3), 1.0 + i % 5});
+    FitSums sums(points.front().x, points.front().y);
+    FitSums taken(points.front().x, points.front().y);
+    for (int i = 0; i < 40; ++i) {
+        sums.add(points[i]);
+        if (i >= 25)
+            taken.add(points[i]);
+    }
+    sums.remove(taken);
+    sums.remove(points[24]);
+    const auto wanted = fitLine({points.data(), 24});
+    const auto fit = sums.fit();
+    ASSERT_TRUE(wanted && fit);
+    EXPECT_EQ(fit->count, 24u);
+    EXPECT_NEAR(fit->slope, wanted->slope, 1e-10);
+    EXPECT_NEAR(fit->at(1003.0), wanted->at(1003.0), 1e-8);
+    EXPECT_NEAR(fit->residualSd, wanted->residualSd, 1e-9);
+    EXPECT_NEAR(fit->meanX, wanted->meanX, 1e-9);
+    EXPECT_NEAR(fit->spreadX, wanted->spreadX, 1e-8);
+    EXPECT_NEAR(fit->slopeError, wanted->slopeError, 1e-9);
+}
+
+TEST(FitSums, HaveNoLineWhereThePointsHaveNone)
+{
+    FitSums sums(5.0, 1.0);
+    for (const double y : {1.0, 2.0, 3.0, 4.0})
+        sums.add({5.1, y, 1.0});
+    EXPECT_FALSE(sums.fit()) << "all at one x";
+    sums.add({9.0, 1.0, 1.0});
+    EXPECT_TRUE(sums.fit());
+    sums.remove({9.0, 1.0, 1.0});
+    EXPECT_FALSE(sums.fit()) << "again";
+}
+
 } // namespace
 } // namespace holdband::test
