@@ -48,7 +48,7 @@ TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
     EXPECT_TRUE(holds(program.run({"verdcit", "a", "b"}).err, "verdict"));
     EXPECT_TRUE(holds(program.run({"verdict", "a"}).err, "usage: holdband verdict LOGBOOK BATCH"));
     EXPECT_TRUE(holds(program.run({"schema", "verdcit"}).err,
-                      "usage: holdband schema verdict|energy|compare|batches|description"));
+                      "usage: holdband schema verdict|energy|compare|forecast|batches|description"));
 }
 
 TEST(CommandLine, UnknownNamesListSuggestions)

@@ -6,6 +6,7 @@
 #include "core/store/safety/soundness.h"
 #include "tests/store/logbooks.h"
 #include "tests/store/old_history.h"
+#include "tests/store/older_schema.h"
 
 #include <QTemporaryDir>
 
@@ -112,9 +113,9 @@ TEST_F(HistoryMigration, UndoStillWorksAfterTheChangeOfFormat)
         // The schema of format 5.
         const auto database = store::Database::open(path(), store::Access::write, false);
         ASSERT_TRUE((*database)->execute(
-            "ALTER TABLE acts DROP COLUMN arguments; ALTER TABLE acts RENAME COLUMN verb TO what; "
-            "ALTER TABLE meter_readings DROP COLUMN time_doubt_ms; "
-            "ALTER TABLE batches DROP COLUMN dwell_ms; ALTER TABLE batches DROP COLUMN return_ms; "
+            "ALTER TABLE acts DROP COLUMN arguments; ALTER TABLE acts RENAME COLUMN verb TO "
+            "what; " +
+            dropStepsFrom7 +
             "UPDATE acts SET what = 'setup Loop added' WHERE id = 2; PRAGMA user_version = 5"));
         ASSERT_TRUE(store::renewSeal(**database));
     }

@@ -10,6 +10,7 @@
 #include "core/store/sqlite/rows.h"
 #include "core/store/sqlite/schema.h"
 #include "tests/store/logbooks.h"
+#include "tests/store/older_schema.h"
 #include "tests/store/saying.h"
 
 #include <filesystem>
@@ -97,12 +98,8 @@ void forgetBlocks(const std::string& path, const std::string& more = {})
     ASSERT_TRUE(database);
     ASSERT_TRUE(
         (*database)->execute("DROP TABLE block_checksums; ALTER TABLE acts DROP COLUMN arguments; "
-                             "ALTER TABLE acts RENAME COLUMN verb TO what; "
-                             "ALTER TABLE meter_readings DROP COLUMN time_doubt_ms; "
-                             "ALTER TABLE batches DROP COLUMN dwell_ms; "
-                             "ALTER TABLE batches DROP COLUMN return_ms; "
-                             "PRAGMA user_version = 4; " +
-                             more));
+                             "ALTER TABLE acts RENAME COLUMN verb TO what; " +
+                             dropStepsFrom7 + "PRAGMA user_version = 4; " + more));
     ASSERT_TRUE(store::renewSeal(**database));
 }
 
