@@ -14,28 +14,6 @@ constexpr std::size_t firstReadings = 3; // a crash begins at the greatest of th
 constexpr double belowStartK = 0.01;
 constexpr double firstQuarter = 0.25;
 
-/// The first time at or below the level from `fromMs` on, ms; absent where it is never, or where it
-/// fell below in a gap.
-std::optional<double> firstAtOrBelow(const Track& track, double level, double fromMs)
-{
-    std::optional<double> found;
-    bool first = true;
-    bool lost = false;
-    forEachPiece(track, fromMs, [&](double t0, double v0, double t1, double v1, bool joined) {
-        if (found || lost)
-            return;
-        if (v0 <= level) {
-            lost = !first && !joined;
-            if (!lost)
-                found = t0;
-        } else if (v1 <= level) {
-            found = along(v0, t0, v1, t1, level);
-        }
-        first = false;
-    });
-    return found;
-}
-
 /// Where a crash began: the greatest of its first readings.
 std::size_t greatestAtStart(const Track& beer)
 {

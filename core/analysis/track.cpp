@@ -223,4 +223,24 @@ Track difference(const Track& a, const Track& b)
     return builder.take();
 }
 
+std::optional<double> firstAtOrBelow(const Track& track, double level, double fromMs)
+{
+    std::optional<double> found;
+    bool first = true;
+    bool lost = false;
+    forEachPiece(track, fromMs, [&](double t0, double v0, double t1, double v1, bool joined) {
+        if (found || lost)
+            return;
+        if (v0 <= level) {
+            lost = !first && !joined;
+            if (!lost)
+                found = t0;
+        } else if (v1 <= level) {
+            found = along(v0, t0, v1, t1, level);
+        }
+        first = false;
+    });
+    return found;
+}
+
 } // namespace holdband::analysis

@@ -5,6 +5,7 @@
 #include "core/quantity/series.h"
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace holdband::analysis {
@@ -47,6 +48,10 @@ Track difference(const Track& a, const Track& b);
 
 /// The part of a track from `fromMs` to `toMs`, ends interpolated.
 Track clip(const Track& track, double fromMs, double toMs);
+
+/// The first time at or below the level from `fromMs` on, ms; absent where it is never, or where it
+/// fell below in a gap.
+std::optional<double> firstAtOrBelow(const Track& track, double level, double fromMs);
 
 /// The straight line through (t0, v0) and (t1, v1) at t. t1 must differ from t0.
 inline double along(double t0, double v0, double t1, double v1, double t)

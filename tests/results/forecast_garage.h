@@ -24,6 +24,7 @@ struct ForecastGarage {
     std::vector<ForecastSetup> setups{{"Loop", {22.0, 24.0}}};
     int hoursApart = 336;    ///< from pitching to pitching
     std::string moreBatches; ///< with a comma before them
+    std::string batchMore;   ///< further keys of each batch, with a comma before them
 
     static constexpr int crashHour = 216;
     static constexpr int endHour = 288;
@@ -85,8 +86,8 @@ struct ForecastGarage {
                     R"(","setup":")" + setup.name + R"(","beer_sensor":")" + setup.name +
                     R"( beer","ambient_sensor":")" + setup.name +
                     R"( room","tolerance_c":1,"volume_l":20,"original_gravity":1.05,)"
-                    R"("final_gravity":1.01,"pitched":")" +
-                    rfc3339Utc(pitched(batch)) + R"(","ended":")" +
+                    R"("final_gravity":1.01)" +
+                    batchMore + R"(,"pitched":")" + rfc3339Utc(pitched(batch)) + R"(","ended":")" +
                     rfc3339Utc(pitched(batch) + std::chrono::hours{endHour}) +
                     R"(","schedule":[{"stage":"Primary","target_c":18,"hours":216},)"
                     R"({"stage":"Crash","target_c":2}]})";

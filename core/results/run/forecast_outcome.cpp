@@ -48,22 +48,7 @@ std::optional<double> hoursToBand(const RunReview& review)
     const std::size_t crash = *review.figures.crash;
     const analysis::Track& deviation = review.figures.judged.tracks[crash].deviation;
     const double edge = review.figures.judged.stages[crash].tolerance.kelvins();
-    std::optional<double> found;
-    bool first = true;
-    bool lost = false;
-    analysis::forEachPiece(
-        deviation, 0.0, [&](double t0, double v0, double t1, double v1, bool joined) {
-            if (found || lost)
-                return;
-            if (v0 <= edge) {
-                lost = !first && !joined; // it came in while nothing was recorded
-                if (!lost)
-                    found = t0;
-            } else if (v1 <= edge) {
-                found = analysis::along(v0, t0, v1, t1, edge);
-            }
-            first = false;
-        });
+    const auto found = analysis::firstAtOrBelow(deviation, edge, 0.0);
     return found ? std::optional(*found / msPerHour) : std::nullopt;
 }
 
