@@ -23,7 +23,7 @@ std::string shown(const std::string& figure)
 /// A row for each setup.
 std::string figuresTable(const NextBatch& review)
 {
-    Table table({"setup", "energy", "cost", "cold after", "can it hold?", "held so far"});
+    Table table({"setup", "energy, kWh", "cost", "cold after, h", "can it hold?", "held so far"});
     for (std::size_t i = 0; i < review.setups.size(); ++i) {
         const SetupForecastText& text = review.text.setups[i];
         table.add({review.setups[i].setup.name, shown(text.energy), shown(text.cost),

@@ -195,6 +195,22 @@ Schedule schedule()
     return result;
 }
 
+ForecastFigure forecastFigure()
+{
+    const double value = number(0.0, 500.0);
+    return {value, value / 2.0, value * 2.0};
+}
+
+BatchForecast forecastOf()
+{
+    BatchForecast result;
+    result.made = instant();
+    result.energy = forecastFigure();
+    result.crashHours = optionally(forecastFigure);
+    result.room = optionally([] { return Temperature::celsius(number(-20, 50)); });
+    return result;
+}
+
 Batch batch()
 {
     Batch result;
@@ -215,6 +231,7 @@ Batch batch()
     result.schedule = schedule();
     result.vessel = maybe() ? text() : "";
     result.splitFrom = optionally(text);
+    result.forecast = optionally(forecastOf);
     for (const Instant from : increasing(result.pitched, 2))
         result.planChanges.push_back({from, maybe() ? text() : "", schedule()});
     result.stageEnds = increasing(result.pitched, 2);

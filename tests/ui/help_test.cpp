@@ -65,6 +65,7 @@ TEST_F(HelpTest, F1ShowsThePageOfTheCurrentView)
     window->activateWindow();
     for (const auto& [page, wanted] : {std::pair{PageId::rounds, "rounds.md"},
                                        {PageId::sideBySide, "side-by-side.md"},
+                                       {PageId::nextBatch, "next-batch.md"},
                                        {PageId::imports, "imports.md"}}) {
         window->setPage(page);
         settle(*window);

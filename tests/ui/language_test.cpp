@@ -134,8 +134,8 @@ TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)
 
 class LanguageWindow : public WindowTest {
 protected:
-    static constexpr std::array pages{PageId::rounds, PageId::run, PageId::sideBySide,
-                                      PageId::equipment, PageId::imports};
+    static constexpr std::array pages{PageId::rounds,    PageId::run,       PageId::sideBySide,
+                                      PageId::nextBatch, PageId::equipment, PageId::imports};
 };
 
 TEST_F(LanguageWindow, SpeaksGermanWithItsDecimalCommaAndItsDates)

@@ -108,8 +108,8 @@ TEST_F(PlainTipsTest, NoNameIsReadAsMarkupOnAnyPage)
         core(logbook), core(path(QStringLiteral("d.json"))), [] { return Instant(now()); });
     ASSERT_TRUE(loaded) << loaded.error().sentence();
     const auto window = openWindow(logbook);
-    for (const PageId page :
-         {PageId::rounds, PageId::run, PageId::sideBySide, PageId::equipment, PageId::imports}) {
+    for (const PageId page : {PageId::rounds, PageId::run, PageId::sideBySide, PageId::nextBatch,
+                              PageId::equipment, PageId::imports}) {
         window->setPage(page);
         settle(*window);
         lookAt(*window);

@@ -109,11 +109,10 @@ TEST_F(WindowTest, AltAndNumbersWalkThroughThePages)
     const auto window = openWindow(makeLogbook());
     window->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-    const std::pair<Qt::Key, PageId> keys[] = {{Qt::Key_1, PageId::rounds},
-                                               {Qt::Key_3, PageId::sideBySide},
-                                               {Qt::Key_4, PageId::equipment},
-                                               {Qt::Key_5, PageId::imports},
-                                               {Qt::Key_2, PageId::run}};
+    const std::pair<Qt::Key, PageId> keys[] = {
+        {Qt::Key_1, PageId::rounds},    {Qt::Key_3, PageId::sideBySide},
+        {Qt::Key_4, PageId::nextBatch}, {Qt::Key_5, PageId::equipment},
+        {Qt::Key_6, PageId::imports},   {Qt::Key_2, PageId::run}};
     for (const auto& [key, page] : keys) {
         QTest::keyClick(window.get(), key, Qt::AltModifier);
         EXPECT_EQ(window->pages()->page(), page);
@@ -259,8 +258,8 @@ TEST_F(WindowTest, NoUnderlinedLetterIsUsedTwiceOnAPage)
     const auto window = openWindow(makeLogbook());
     window->openRun(QStringLiteral("Pale 1"));
     settle(*window);
-    for (const PageId page :
-         {PageId::rounds, PageId::run, PageId::sideBySide, PageId::equipment, PageId::imports}) {
+    for (const PageId page : {PageId::rounds, PageId::run, PageId::sideBySide, PageId::nextBatch,
+                              PageId::equipment, PageId::imports}) {
         window->setPage(page);
         settle(*window);
         const QStringList twice = underlinedTwice(*window);

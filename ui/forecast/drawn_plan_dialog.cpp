@@ -19,8 +19,8 @@ DrawnPlanDialog::DrawnPlanDialog(const PlanValue& plan, const UnitFormat& format
     m_editor->setFormat(format);
     m_editor->setPlan(plan);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    auto* use = buttons->addButton(Words::tr("Use this plan"), QDialogButtonBox::AcceptRole);
-    setRole(use, "main");
+    m_use = buttons->addButton(Words::tr("Use this plan"), QDialogButtonBox::AcceptRole);
+    setRole(m_use, "main");
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(makeLabel(Words::tr("For the forecast only; \"Pitch this\" takes it along."),
                                 "muted", this));

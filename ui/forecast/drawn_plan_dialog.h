@@ -6,6 +6,8 @@
 
 #include <QDialog>
 
+class QPushButton;
+
 namespace holdband::ui {
 
 class PlanEditor;
@@ -16,6 +18,7 @@ public:
     DrawnPlanDialog(const PlanValue& plan, const UnitFormat& format, QWidget* parent);
 
     PlanEditor* editor() const { return m_editor; }
+    QPushButton* useButton() const { return m_use; }
 
 Q_SIGNALS:
     void drawn(const holdband::ui::PlanValue& plan);
@@ -24,6 +27,7 @@ private:
     void take();
 
     PlanEditor* m_editor;
+    QPushButton* m_use;
 };
 
 } // namespace holdband::ui

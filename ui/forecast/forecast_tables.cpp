@@ -35,15 +35,15 @@ TableText forecastTable(const NextBatch& review)
         table.numeric.push_back(false);
     }
     table.rows = {
-        figureRow(review, Words::tr("Energy"), &SetupForecastText::energy,
+        figureRow(review, Words::tr("Energy, kWh"), &SetupForecastText::energy,
                   &SetupForecastText::explainEnergy),
-        figureRow(review, Words::tr("Energy cost"), &SetupForecastText::cost,
+        figureRow(review, Words::tr("Cost"), &SetupForecastText::cost,
                   &SetupForecastText::explainCost),
-        figureRow(review, Words::tr("Cold after"), &SetupForecastText::coldAfter,
+        figureRow(review, Words::tr("Cold after, h"), &SetupForecastText::coldAfter,
                   &SetupForecastText::explainCrash),
         figureRow(review, Words::tr("Can it hold?"), &SetupForecastText::hold,
                   &SetupForecastText::explainHold),
-        figureRow(review, Words::tr("Held so far, lift"), &SetupForecastText::seen,
+        figureRow(review, Words::tr("Held so far"), &SetupForecastText::seen,
                   &SetupForecastText::explainHold),
         figureRow(review, Words::tr("Ease of use"), &SetupForecastText::easeOfUse, nullptr),
         figureRow(review, Words::tr("Cleaning"), &SetupForecastText::cleaning, nullptr),
@@ -68,6 +68,15 @@ QString pastSentences(const NextBatch& review)
         all << Words::tr("%1: %2").arg(shown(review.setups[i].setup.name),
                                        shown(review.text.setups[i].backtest));
     return all.join(QLatin1Char(' '));
+}
+
+QString explanations(const NextBatch& review, FigureOf explained)
+{
+    QStringList all;
+    for (std::size_t i = 0; i < review.setups.size(); ++i)
+        all << Words::tr("%1: %2").arg(shown(review.setups[i].setup.name),
+                                       shown(review.text.setups[i].*explained));
+    return all.join(QLatin1Char('\n'));
 }
 
 } // namespace holdband::ui

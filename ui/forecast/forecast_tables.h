@@ -17,4 +17,8 @@ QStringList missingSentences(const results::NextBatch& review);
 /// How often past batches lay in their ranges, one sentence for each setup.
 QString pastSentences(const results::NextBatch& review);
 
+/// How a figure of each setup came about, one paragraph for each.
+QString explanations(const results::NextBatch& review,
+                     std::string results::SetupForecastText::*explained);
+
 } // namespace holdband::ui

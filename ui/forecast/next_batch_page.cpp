@@ -202,7 +202,7 @@ void NextBatchPage::ask()
 {
     if (!m_plan->hasPlan())
         return showProblem(
-            Words::tr("A forecast needs a plan: save one, or log a first batch (Ctrl+N)."));
+            Words::tr("A forecast needs a plan: save one, or begin a first batch (Ctrl+B)."));
     if (m_setups->ticked().empty())
         return showProblem(Words::tr("Tick a setup."));
     auto asking = request();
@@ -245,16 +245,18 @@ void NextBatchPage::fill(const results::NextBatch& review)
 
 void NextBatchPage::fillPictures(const results::NextBatch& review)
 {
-    const auto show = [](PictureView* view, auto picture, const QString& words) {
-        view->setPicture(picture->empty() ? nullptr : std::move(picture), words);
+    using Text = results::SetupForecastText;
+    const auto show = [&](PictureView* view, auto picture, const std::string& words,
+                          std::string Text::*explained) {
+        view->setPicture(picture->empty() ? nullptr : std::move(picture), shown(words));
+        view->setToolTip(explanations(review, explained));
     };
-    QStringList explained;
-    for (const results::SetupForecastText& text : review.text.setups)
-        explained << shown(text.explainBacktest);
-    show(m_energy, std::make_shared<ForecastEnergyPicture>(review), shown(review.text.headline));
-    show(m_past, std::make_shared<ForecastPastPicture>(review), pastSentences(review));
-    show(m_crash, std::make_shared<ForecastCrashPicture>(review), shown(review.text.also));
-    m_past->setToolTip(explained.join(QLatin1Char('\n')));
+    show(m_energy, std::make_shared<ForecastEnergyPicture>(review), review.text.headline,
+         &Text::explainEnergy);
+    show(m_past, std::make_shared<ForecastPastPicture>(review), core(pastSentences(review)),
+         &Text::explainBacktest);
+    show(m_crash, std::make_shared<ForecastCrashPicture>(review), review.text.also,
+         &Text::explainCrash);
     m_pastWords->setText(withNoBreakSpaces(pastSentences(review)));
     m_pastWords->setToolTip(m_past->toolTip());
     m_pastCard->show();

@@ -27,7 +27,7 @@ PlanCard::PlanCard(QWidget* parent)
       m_volume(new QuantityField(Quantity::volume, Words::tr("Volume"), this)),
       m_original(new QuantityField(Quantity::gravity, Words::tr("Original gravity"), this)),
       m_final(new QuantityField(Quantity::gravity, Words::tr("Final gravity"), this)),
-      m_shared(new QCheckBox(Words::tr("Another batch runs &beside it"), this))
+      m_shared(new QCheckBox(Words::tr("&Another batch runs beside it"), this))
 {
     m_drawing->setAccessibleName(Words::tr("Stages of the plan"));
     m_shared->setToolTip(Words::tr(
@@ -57,9 +57,9 @@ void PlanCard::layOut()
         setBuddyOf(*label, *field);
         fields->addRow(label, field);
     };
-    addField(Words::tr("&Volume"), m_volume);
+    addField(Words::tr("Vol&ume"), m_volume);
     addField(Words::tr("&Original gravity"), m_original);
-    addField(Words::tr("F&inal gravity"), m_final);
+    addField(Words::tr("Fi&nal gravity"), m_final);
     contents()->addLayout(fields);
     contents()->addWidget(m_shared);
 }

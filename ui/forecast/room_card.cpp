@@ -63,12 +63,12 @@ void RoomCard::layOut()
     };
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    addField(form, Words::tr("&Like"), m_choice);
+    addField(form, Words::tr("Li&ke"), m_choice);
     contents()->addLayout(form);
     auto* stretch = new QFormLayout(m_stretch);
     stretch->setContentsMargins(0, 0, 0, 0);
     addField(stretch, Words::tr("F&rom"), m_from);
-    addField(stretch, Words::tr("T&o"), m_to);
+    addField(stretch, Words::tr("To"), m_to);
     contents()->addWidget(m_stretch);
     auto* numbers = new QFormLayout;
     addField(numbers, Words::tr("&Mean"), m_mean);

@@ -248,7 +248,7 @@ void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
         focusFirst();
     if (m_rows.empty())
         m_gridLayout->addWidget(
-            makeLabel(Words::tr("No meter is in service. Add one on the Equipment page (Alt+4)."),
+            makeLabel(Words::tr("No meter is in service. Add one on the Equipment page (Alt+5)."),
                       "muted", m_card),
             1, 1, 1, 6);
 }

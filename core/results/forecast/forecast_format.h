@@ -15,16 +15,22 @@ struct ForecastFormat : SideFormat {
     {
         return energyText(Energy::kilowattHours(value), places(value), decimalSign);
     }
+    /// "8.5 (7.5 – 9.6)"
+    std::string withRange(double value, double low, double high, int decimals) const
+    {
+        return fixed(value, decimals) + " (" + range(low, high, decimals) + ")";
+    }
     /// "8.5 kWh (7.5 – 9.6)"
     std::string kwh(double value, double low, double high) const
     {
         return kwh(value) + " (" + range(low, high, places(value)) + ")";
     }
+    static int hourPlaces(double hours) { return hours < 10.0 ? 1 : 0; }
     /// "14 h", below 10 h "3.5 h"
-    std::string hours(double value) const { return fixed(value, value < 10.0 ? 1 : 0) + " h"; }
+    std::string hours(double value) const { return fixed(value, hourPlaces(value)) + " h"; }
     std::string hours(double value, double low, double high) const
     {
-        return hours(value) + " (" + range(low, high, value < 10.0 ? 1 : 0) + ")";
+        return hours(value) + " (" + range(low, high, hourPlaces(value)) + ")";
     }
     /// "19 °F of lift" without its words
     std::string lift(double kelvins) const { return difference(kelvins, 1); }

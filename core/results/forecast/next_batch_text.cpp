@@ -77,12 +77,14 @@ SetupForecastText setupText(const NextBatch& review, const SetupForecast& setup,
     SetupForecastText text;
     if (setup.usable()) {
         const auto& total = *setup.energy.total;
-        text.energy = format.kwh(total.kwh, total.low(), total.high());
+        text.energy =
+            format.withRange(total.kwh, total.low(), total.high(), format.places(total.kwh));
         text.stages = stageTexts(setup, format);
     }
     text.cost = costText(setup, format);
     if (setup.crash)
-        text.coldAfter = format.hours(setup.crash->hours, setup.crash->low, setup.crash->high);
+        text.coldAfter = format.withRange(setup.crash->hours, setup.crash->low, setup.crash->high,
+                                          format.hourPlaces(setup.crash->hours));
     text.hold = holdText(setup.hold);
     if (setup.seenLiftK)
         text.seen = format.lift(*setup.seenLiftK);

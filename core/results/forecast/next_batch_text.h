@@ -7,9 +7,9 @@
 namespace holdband::results {
 
 struct SetupForecastText {
-    std::string energy;    ///< "8.5 kWh (7.5 – 9.6)"; empty without a forecast
+    std::string energy;    ///< kWh, "8.5 (7.5 – 9.6)"; empty without a forecast
     std::string cost;      ///< "$1.28 ($1.13 – $1.44)"; empty where unknown
-    std::string coldAfter; ///< "14 h (11 – 18)"; empty without a crash or a past one
+    std::string coldAfter; ///< h, "14 (11 – 18)"; empty without a crash or a past one
     std::string hold;      ///< "yes", "at the edge", "not seen yet", "not known"
     std::string seen;      ///< "54.2 °F", the most lift that it was seen holding; may be empty
     std::string easeOfUse; ///< its rating, "4 of 5"; empty where not rated
