@@ -4865,6 +4865,398 @@
         <source>There is nothing to forecast: the batch has ended, its stage has no new target, or the beer came into its band.</source>
         <translation>Es gibt nichts vorherzusagen: Der Sud ist beendet, sein Abschnitt hat keinen neuen Sollwert, oder das Bier kam in sein Band.</translation>
     </message>
+    <message>
+        <source>the figure is outside its own range</source>
+        <translation>die Zahl liegt außerhalb ihres eigenen Bereichs</translation>
+    </message>
+    <message>
+        <source>Before the crash the line gives %1 for the planned hours and weather, and the heat of fermentation %2 more.</source>
+        <translation>Vor dem Cold Crash gibt die Gerade %1 für die geplanten Stunden und das Wetter, und die Wärme der Gärung %2 dazu.</translation>
+    </message>
+    <message>
+        <source>In the crash the line gives %1, and cooling the beer down %2 more.</source>
+        <translation>Im Cold Crash gibt die Gerade %1, und das Abkühlen des Biers %2 dazu.</translation>
+    </message>
+    <message>
+        <source>While it held, %1 drew %2 and %3 for each %4 that the room was warmer than the beer.</source>
+        <translation>Beim Halten zog %1 %2 und dazu %3 für jedes %4, um das der Raum wärmer war als das Bier.</translation>
+    </message>
+    <message>
+        <source>The range goes up to %1 more: how far batches differ is assumed.</source>
+        <translation>Der Bereich reicht bis %1 mehr: wie sehr Sude sich unterscheiden, ist angenommen.</translation>
+    </message>
+    <message>
+        <source>The range goes up to %1 more: from how far each past batch was off when it was forecast from the others, together with an assumed spread that weighs as much as four more batches.</source>
+        <translation>Der Bereich reicht bis %1 mehr: daraus, wie weit jeder vergangene Sud daneben lag, als er aus den anderen vorhergesagt wurde, zusammen mit einer angenommenen Streuung, die so viel zählt wie vier weitere Sude.</translation>
+    </message>
+    <message>
+        <source>Assumed: %1.</source>
+        <translation>Angenommen: %1.</translation>
+    </message>
+    <message>
+        <source>The price of energy is not known. Enter it under Equipment.</source>
+        <translation>Der Preis der Energie ist nicht bekannt. Er wird unter Ausrüstung eingetragen.</translation>
+    </message>
+    <message>
+        <source>Each stage&apos;s energy at the mean price of its hours, %1 in all: %2 for %3.</source>
+        <translation>Die Energie jedes Abschnitts zum mittleren Preis seiner Stunden, zusammen %1: %2 für %3.</translation>
+    </message>
+    <message>
+        <source>The plan has no crash.</source>
+        <translation>Der Plan hat keinen Cold Crash.</translation>
+    </message>
+    <message>
+        <source>No past crash of %1 went from %2 to %3, the upper edge of the band.</source>
+        <translation>Kein früherer Cold Crash von %1 ging von %2 auf %3, die obere Kante des Bandes.</translation>
+    </message>
+    <message>
+        <source>From turning down at %1 to the upper edge of the band at %2: the hours that %3 took for it, in proportion to the volume. Their spread is partly assumed.</source>
+        <translation>Vom Herunterkühlen bei %1 an bis zur oberen Kante des Bandes bei %2: die Stunden, die %3 dafür gebraucht haben, im Verhältnis zum Volumen. Ihre Streuung ist zum Teil angenommen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n past crashes</source>
+        <comment>%n past crash</comment>
+        <translation>
+            <numerusform>%n früherer Cold Crash</numerusform>
+            <numerusform>%n frühere Cold Crashs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What the plan needs is not known: the room&apos;s record has gaps.</source>
+        <translation>Was der Plan braucht, ist nicht bekannt: die Aufzeichnung des Raums hat Lücken.</translation>
+    </message>
+    <message>
+        <source>In its hardest 12 hours the plan needs the beer %1 below the room. No past batch of %2 was in its band for 12 hours on end, later than four days after pitching, with the room known.</source>
+        <translation>In seinen schwersten 12 Stunden braucht der Plan das Bier %1 unter dem Raum. Kein vergangener Sud von %2 war später als vier Tage nach dem Anstellen 12 Stunden lang ohne Unterbrechung in seinem Band, mit bekanntem Raum.</translation>
+    </message>
+    <message>
+        <source>In its hardest 12 hours the plan needs the beer %1 below the room. The most that %2 was seen holding over 12 hours, in its band and later than four days after pitching, is %3.</source>
+        <translation>In seinen schwersten 12 Stunden braucht der Plan das Bier %1 unter dem Raum. Das Meiste, was %2 über 12 Stunden in seinem Band und später als vier Tage nach dem Anstellen gehalten hat, sind %3.</translation>
+    </message>
+    <message>
+        <source>Each past batch of %1 was forecast from the others, with its own hours, heat and weather. It tests the energy, not the forecast of the weather.</source>
+        <translation>Jeder vergangene Sud von %1 wurde aus den anderen vorhergesagt, mit seinen eigenen Stunden, seiner Wärme und seinem Wetter. Das prüft die Energie, nicht die Vorhersage des Wetters.</translation>
+    </message>
+    <message>
+        <source>%1: %2 forecast, %3 came.</source>
+        <translation>%1: %2 vorhergesagt, %3 kam.</translation>
+    </message>
+    <message>
+        <source>%1 would use about %2</source>
+        <comment>a setup, an energy</comment>
+        <translation>%1 würde etwa %2 verbrauchen</translation>
+    </message>
+    <message>
+        <source>Too close to call: %1 would use %2, %3 would use %4.</source>
+        <translation>Zu knapp für ein Urteil: %1 würde %2 verbrauchen, %3 würde %4 verbrauchen.</translation>
+    </message>
+    <message>
+        <source>%1 would use less: %2, %3 %4.</source>
+        <comment>a setup, its energy, the other one</comment>
+        <translation>%1 würde weniger verbrauchen: %2, %3 %4.</translation>
+    </message>
+    <message>
+        <source>%1 would be cold about %2 sooner.</source>
+        <translation>%1 wäre etwa %2 früher kalt.</translation>
+    </message>
+    <message>
+        <source>Which is cold sooner is too close to call (%1 after %2, %3 after %4).</source>
+        <translation>Welche früher kalt ist, ist zu knapp für ein Urteil (%1 nach %2, %3 nach %4).</translation>
+    </message>
+    <message>
+        <source>%1 was seen holding more than this asks for.</source>
+        <translation>%1 hat schon mehr gehalten, als hier verlangt ist.</translation>
+    </message>
+    <message>
+        <source>This is at the edge of what %1 was seen holding.</source>
+        <translation>Das ist an der Grenze dessen, was %1 schon gehalten hat.</translation>
+    </message>
+    <message>
+        <source>This asks for more than %1 was seen holding.</source>
+        <translation>Das verlangt mehr, als %1 schon gehalten hat.</translation>
+    </message>
+    <message>
+        <source>Both were seen holding more than this asks for.</source>
+        <translation>Beide haben schon mehr gehalten, als hier verlangt ist.</translation>
+    </message>
+    <message>
+        <source>This asks for more than either was seen holding.</source>
+        <translation>Das verlangt mehr, als eine der beiden schon gehalten hat.</translation>
+    </message>
+    <message>
+        <source>%1 has no finished batch yet. After one metered batch there is a forecast.</source>
+        <translation>%1 hat noch keinen beendeten Sud. Nach einem gemessenen Sud gibt es eine Vorhersage.</translation>
+    </message>
+    <message>
+        <source>No finished batch of %1 ran beside another one, so nothing is known of a shared batch.</source>
+        <translation>Kein beendeter Sud von %1 lief neben einem anderen, daher ist über einen geteilten Sud nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>Every finished batch of %1 ran beside another one. After one metered batch alone there is a forecast.</source>
+        <translation>Jeder beendete Sud von %1 lief neben einem anderen. Nach einem gemessenen Sud allein gibt es eine Vorhersage.</translation>
+    </message>
+    <message>
+        <source>The past batches don&apos;t say yet what this plan would use.</source>
+        <translation>Die vergangenen Sude sagen noch nicht, was dieser Plan verbrauchen würde.</translation>
+    </message>
+    <message>
+        <source>Nine such batches in ten lie in the ranges.</source>
+        <translation>Neun von zehn solchen Suden liegen in den Bereichen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>3 batches of a setup</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>that batches differ by %1 is assumed</source>
+        <translation>dass Sude sich um %1 unterscheiden, ist angenommen</translation>
+    </message>
+    <message>
+        <source>that batches differ by %1 is partly assumed</source>
+        <translation>dass Sude sich um %1 unterscheiden, ist zum Teil angenommen</translation>
+    </message>
+    <message>
+        <source>From %1; %2.</source>
+        <comment>counts of batches; what is assumed</comment>
+        <translation>Grundlage: %1; %2.</translation>
+    </message>
+    <message>
+        <source>No meter of %1 was read. Enter its readings under Rounds.</source>
+        <translation>Kein Zähler von %1 wurde abgelesen. Seine Stände werden unter Rundgänge eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 has too few readings between rounds in quiet days to see how its power follows the weather. After one more metered batch there may be a forecast.</source>
+        <translation>%1 hat an ruhigen Tagen zu wenige Stände, um zu sehen, wie die Leistung dem Wetter folgt. Nach einem weiteren gemessenen Sud kann es eine Vorhersage geben.</translation>
+    </message>
+    <message>
+        <source>The past batches of %1 say too little: the range would be %2. After one more metered batch it is narrower.</source>
+        <translation>Die vergangenen Sude von %1 sagen zu wenig: der Bereich wäre %2. Nach einem weiteren gemessenen Sud ist er enger.</translation>
+    </message>
+    <message>
+        <source>No finished batch of %1 is metered and has the room&apos;s temperature over at least 90 % of what is planned. After one more metered batch there is a forecast.</source>
+        <translation>Kein beendeter Sud von %1 ist über mindestens 90 % dessen gemessen, was geplant ist, mit der Temperatur des Raums. Nach einem weiteren gemessenen Sud gibt es eine Vorhersage.</translation>
+    </message>
+    <message>
+        <source>batches differ by %1</source>
+        <translation>Sude unterscheiden sich um %1</translation>
+    </message>
+    <message>
+        <source>batches differ by %1, in part</source>
+        <translation>Sude unterscheiden sich um %1, zum Teil</translation>
+    </message>
+    <message>
+        <source>the room is like the one picked</source>
+        <translation>der Raum ist wie der gewählte</translation>
+    </message>
+    <message>
+        <source>the typed room is good to %1</source>
+        <translation>der eingetippte Raum ist auf %1 genau</translation>
+    </message>
+    <message>
+        <source>every batch gives off as much heat, because a volume or a gravity is unknown</source>
+        <translation>jeder Sud gibt gleich viel Wärme ab, weil ein Volumen oder eine Dichte unbekannt ist</translation>
+    </message>
+    <message>
+        <source>the line goes on beyond the lifts that were seen, so the range is half as wide again</source>
+        <translation>die Gerade geht über die gesehenen Hübe hinaus weiter, daher ist der Bereich um die Hälfte breiter</translation>
+    </message>
+    <message>
+        <source>the last stage lasts %1</source>
+        <translation>der letzte Abschnitt dauert %1</translation>
+    </message>
+    <message>
+        <source>the band is ±%1</source>
+        <translation>das Band ist ±%1</translation>
+    </message>
+    <message>
+        <source>no room is as cold or as warm as that</source>
+        <translation>so kalt oder so warm ist kein Raum</translation>
+    </message>
+    <message>
+        <source>check the room&apos;s temperature and its unit</source>
+        <translation>die Temperatur des Raums und ihre Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>the room&apos;s swing is the difference between the lowest and the highest temperature of a day, so it is not negative</source>
+        <translation>die Schwankung des Raums ist der Unterschied zwischen der tiefsten und der höchsten Temperatur eines Tages, also nicht negativ</translation>
+    </message>
+    <message>
+        <source>the logbook has no setup</source>
+        <translation>das Logbuch hat keine Anlage</translation>
+    </message>
+    <message>
+        <source>add one under Equipment</source>
+        <translation>unter Ausrüstung eine hinzufügen</translation>
+    </message>
+    <message>
+        <source>the room&apos;s record has too many gaps in that time</source>
+        <translation>die Aufzeichnung des Raums hat in dieser Zeit zu viele Lücken</translation>
+    </message>
+    <message>
+        <source>choose another stretch, or type its temperature</source>
+        <translation>ein anderes Stück wählen oder die Temperatur eintippen</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>can it hold?</comment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>at the edge</source>
+        <comment>can it hold?</comment>
+        <translation>an der Grenze</translation>
+    </message>
+    <message>
+        <source>not seen yet</source>
+        <comment>can it hold?</comment>
+        <translation>noch nicht gesehen</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>can it hold?</comment>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 of 5</source>
+        <comment>points of a rating</comment>
+        <translation>%1 von 5</translation>
+    </message>
+    <message>
+        <source>No past batch could be forecast from the others.</source>
+        <translation>Kein vergangener Sud ließ sich aus den anderen vorhersagen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 inside</source>
+        <comment>forecasts whose interval held what came</comment>
+        <translation>%1 von %2 im Bereich</translation>
+    </message>
+    <message>
+        <source>; typically off by %1</source>
+        <translation>; meist um %1 daneben</translation>
+    </message>
+    <message>
+        <source>The ranges were too narrow here.</source>
+        <translation>Die Bereiche waren hier zu eng.</translation>
+    </message>
+    <message>
+        <source>%1: %2 over %3, %4 of lift</source>
+        <comment>stage, energy, time, temperature</comment>
+        <translation>%1: %2 über %3, %4 Hub</translation>
+    </message>
+    <message>
+        <source>typed: %1, from %2 to %3 in a day</source>
+        <translation>eingetippt: %1, am Tag von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3: mean %4</source>
+        <comment>sensor, first and last day, mean</comment>
+        <translation>%1, %2 bis %3: Mittel %4</translation>
+    </message>
+    <message>
+        <source>, from %1 to %2 in a day</source>
+        <translation>, am Tag von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>, %1 covered</source>
+        <translation>, %1 abgedeckt</translation>
+    </message>
+    <message numerus="yes">
+        <source>; the mean of %n days of pitching</source>
+        <comment>; one day of pitching</comment>
+        <translation>
+            <numerusform>; ein Tag des Anstellens</numerusform>
+            <numerusform>; das Mittel von %n Tagen des Anstellens</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; repeated, because the plan is longer</source>
+        <translation>; wiederholt, weil der Plan länger ist</translation>
+    </message>
+    <message>
+        <source>a drawn plan, %1</source>
+        <comment>its length</comment>
+        <translation>ein gezeichneter Plan, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a plan&apos;s name and its length</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>the stage &quot;%1&quot; doesn&apos;t say how long it is</source>
+        <translation>der Abschnitt „%1“ sagt nicht, wie lang er ist</translation>
+    </message>
+    <message>
+        <source>give it an expected length</source>
+        <translation>ihm eine erwartete Länge geben</translation>
+    </message>
+    <message>
+        <source>no plan is called &quot;%1&quot;</source>
+        <translation>kein Plan heißt „%1“</translation>
+    </message>
+    <message>
+        <source>no sensor reads the room</source>
+        <translation>kein Sensor misst den Raum</translation>
+    </message>
+    <message>
+        <source>type the room&apos;s temperature instead</source>
+        <translation>stattdessen die Temperatur des Raums eintippen</translation>
+    </message>
+    <message>
+        <source>no sensor of the room is called &quot;%1&quot;</source>
+        <translation>kein Sensor des Raums heißt „%1“</translation>
+    </message>
+    <message>
+        <source>the stretch of the room is shorter than a day</source>
+        <translation>das Stück des Raums ist kürzer als ein Tag</translation>
+    </message>
+    <message>
+        <source>choose a longer one</source>
+        <translation>ein längeres wählen</translation>
+    </message>
+    <message>
+        <source>the room has no readings in that time</source>
+        <translation>der Raum hat in dieser Zeit keine Messwerte</translation>
+    </message>
+    <message>
+        <source>the room has readings of less than a day in that time</source>
+        <translation>der Raum hat in dieser Zeit Messwerte von weniger als einem Tag</translation>
+    </message>
+    <message>
+        <source>inside the range</source>
+        <translation>im Bereich</translation>
+    </message>
+    <message>
+        <source>more than the range</source>
+        <translation>mehr als der Bereich</translation>
+    </message>
+    <message>
+        <source>less than the range</source>
+        <translation>weniger als der Bereich</translation>
+    </message>
+    <message>
+        <source>When it was pitched it was forecast to use %1.</source>
+        <translation>Beim Anstellen wurde ein Verbrauch von %1 vorhergesagt.</translation>
+    </message>
+    <message>
+        <source>When it was pitched it was forecast to use %1; so far it used %2.</source>
+        <translation>Beim Anstellen wurde ein Verbrauch von %1 vorhergesagt; bisher waren es %2.</translation>
+    </message>
+    <message>
+        <source>When it was pitched it was forecast to use %1; of what it used only a part is metered.</source>
+        <translation>Beim Anstellen wurde ein Verbrauch von %1 vorhergesagt; vom Verbrauch ist nur ein Teil gemessen.</translation>
+    </message>
+    <message>
+        <source>When it was pitched it was forecast to use %1; it used %2, %3.</source>
+        <comment>ranges, an energy, &apos;inside the range&apos;</comment>
+        <translation>Beim Anstellen wurde ein Verbrauch von %1 vorhergesagt; es waren %2, %3.</translation>
+    </message>
+    <message>
+        <source>It was forecast to be cold %1 after turning down; it took %2, %3.</source>
+        <comment>range of hours, hours, &apos;inside the range&apos;</comment>
+        <translation>Kalt sollte er %1 nach dem Herunterkühlen sein; es dauerte %2, %3.</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -8316,10 +8708,6 @@
         <translation>jetzt erwartet</translation>
     </message>
     <message>
-        <source>No meter is in service. Add one on the Equipment page (Alt+4).</source>
-        <translation>Kein Zähler ist im Einsatz. Auf der Seite Ausrüstung (Alt+4) einen hinzufügen.</translation>
-    </message>
-    <message>
         <source>That is still to come; a round can be typed later, not before.</source>
         <translation>Das kommt erst noch; ein Rundgang kann später getippt werden, nicht vorher.</translation>
     </message>
@@ -9973,6 +10361,294 @@ Sicherheit:%1</translation>
     <message>
         <source>Notify me about running &amp;batches</source>
         <translation>&amp;Laufende Sude melden</translation>
+    </message>
+    <message>
+        <source>Cold when? Beer in the crash, %1</source>
+        <translation>Wann kalt? Bier im Cold Crash, %1</translation>
+    </message>
+    <message>
+        <source>hours after turning down</source>
+        <translation>Stunden nach dem Herunterkühlen</translation>
+    </message>
+    <message>
+        <source>Energy by stage, kWh</source>
+        <translation>Energie nach Abschnitt, kWh</translation>
+    </message>
+    <message>
+        <source>line below: nine in ten</source>
+        <translation>Strich darunter: neun von zehn</translation>
+    </message>
+    <message>
+        <source>How well would it have known? (kWh)</source>
+        <translation>Wie gut hätte sie es gewusst? (kWh)</translation>
+    </message>
+    <message>
+        <source>pale: nine in ten · line: forecast · dot: what came</source>
+        <translation>blass: neun von zehn · Strich: Vorhersage · Punkt: was kam</translation>
+    </message>
+    <message>
+        <source>Draw a plan</source>
+        <translation>Einen Plan zeichnen</translation>
+    </message>
+    <message>
+        <source>Use this plan</source>
+        <translation>Diesen Plan nehmen</translation>
+    </message>
+    <message>
+        <source>For the forecast only; &quot;Pitch this&quot; takes it along.</source>
+        <translation>Nur für die Vorhersage; „Diesen anstellen“ nimmt ihn mit.</translation>
+    </message>
+    <message>
+        <source>Can it hold?</source>
+        <translation>Hält sie das?</translation>
+    </message>
+    <message>
+        <source>Ease of use</source>
+        <translation>Handhabung</translation>
+    </message>
+    <message>
+        <source>Cleaning</source>
+        <translation>Reinigung</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>as forecast</source>
+        <translation>wie vorhergesagt</translation>
+    </message>
+    <message>
+        <source>Pitch &amp;this…</source>
+        <translation>Diesen ans&amp;tellen…</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <source>Energy of the next batch by stage</source>
+        <translation>Energie des nächsten Suds nach Abschnitt</translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <translation>Was es bedeutet</translation>
+    </message>
+    <message>
+        <source>Past batches as they would have been forecast</source>
+        <translation>Vergangene Sude, wie sie vorhergesagt worden wären</translation>
+    </message>
+    <message>
+        <source>Temperature of the crash</source>
+        <translation>Temperatur im Cold Crash</translation>
+    </message>
+    <message>
+        <source>Starts a batch with this plan and keeps the forecast with it.</source>
+        <translation>Beginnt einen Sud mit diesem Plan und behält die Vorhersage bei ihm.</translation>
+    </message>
+    <message>
+        <source>Forecast for each setup</source>
+        <translation>Vorhersage für jede Anlage</translation>
+    </message>
+    <message>
+        <source>Tick a setup.</source>
+        <translation>Eine Anlage ankreuzen.</translation>
+    </message>
+    <message>
+        <source>The plan needs at most %1 of lift over 12 hours.</source>
+        <translation>Der Plan braucht über 12 Stunden höchstens %1 Hub.</translation>
+    </message>
+    <message>
+        <source>A forecast needs a plan and a setup.</source>
+        <translation>Eine Vorhersage braucht einen Plan und eine Anlage.</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
+        <source>&amp;Draw…</source>
+        <translation>Z&amp;eichnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Another batch runs beside it</source>
+        <translation>Ein an&amp;derer Sud läuft daneben</translation>
+    </message>
+    <message>
+        <source>Stages of the plan</source>
+        <translation>Abschnitte des Plans</translation>
+    </message>
+    <message>
+        <source>On the same setup at the same time. Only past batches that shared it count then.</source>
+        <translation>Zur selben Zeit auf derselben Anlage. Dann zählen nur vergangene Sude, die sie geteilt haben.</translation>
+    </message>
+    <message>
+        <source>&amp;Plan</source>
+        <translation>&amp;Plan</translation>
+    </message>
+    <message>
+        <source>Vol&amp;ume</source>
+        <translation>V&amp;olumen</translation>
+    </message>
+    <message>
+        <source>Fi&amp;nal gravity</source>
+        <translation>E&amp;nddichte</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>gezeichnet</translation>
+    </message>
+    <message>
+        <source>%1, from the room&apos;s log</source>
+        <translation>%1, aus dem Protokoll des Raums</translation>
+    </message>
+    <message>
+        <source>The room it will stand in</source>
+        <translation>Der Raum, in dem er stehen wird</translation>
+    </message>
+    <message>
+        <source>Room like</source>
+        <translation>Raum wie</translation>
+    </message>
+    <message>
+        <source>Mean of the room</source>
+        <translation>Mittel des Raums</translation>
+    </message>
+    <message>
+        <source>Daily swing of the room</source>
+        <translation>Tagesschwankung des Raums</translation>
+    </message>
+    <message>
+        <source>From the lowest to the highest temperature of a day.</source>
+        <translation>Von der tiefsten zur höchsten Temperatur eines Tages.</translation>
+    </message>
+    <message>
+        <source>Li&amp;ke</source>
+        <translation>&amp;Wie</translation>
+    </message>
+    <message>
+        <source>F&amp;rom</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>&amp;Mean</source>
+        <translation>&amp;Mittel</translation>
+    </message>
+    <message>
+        <source>Daily &amp;swing</source>
+        <translation>Tagesschwan&amp;kung</translation>
+    </message>
+    <message>
+        <source>a stretch of the room&apos;s log</source>
+        <translation>ein Stück aus dem Protokoll des Raums</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>eingetippt</translation>
+    </message>
+    <message>
+        <source>Setups</source>
+        <translation>Anlagen</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>cold after, h</source>
+        <translation>kalt nach, h</translation>
+    </message>
+    <message>
+        <source>can it hold?</source>
+        <translation>hält sie das?</translation>
+    </message>
+    <message>
+        <source>Energy by stage</source>
+        <translation>Energie nach Abschnitt</translation>
+    </message>
+    <message>
+        <source>How well would it have known?</source>
+        <translation>Wie gut hätte sie es gewusst?</translation>
+    </message>
+    <message>
+        <source>forecast, kWh</source>
+        <translation>Vorhersage, kWh</translation>
+    </message>
+    <message>
+        <source>came, kWh</source>
+        <translation>kam, kWh</translation>
+    </message>
+    <message>
+        <source>%1, assumed: %2.</source>
+        <translation>%1, angenommen: %2.</translation>
+    </message>
+    <message>
+        <source>What it rests on</source>
+        <translation>Worauf es beruht</translation>
+    </message>
+    <message>
+        <source>Forecast of the next batch</source>
+        <translation>Vorhersage des nächsten Suds</translation>
+    </message>
+    <message>
+        <source>Room: %1</source>
+        <translation>Raum: %1</translation>
+    </message>
+    <message>
+        <source>The line below a bar: in nine of ten such batches it lies there.</source>
+        <translation>Der Strich unter einem Balken: bei neun von zehn solchen Suden liegt der Verbrauch dort.</translation>
+    </message>
+    <message>
+        <source>Cold when?</source>
+        <translation>Wann kalt?</translation>
+    </message>
+    <message>
+        <source>the next batch</source>
+        <translation>dem nächsten Sud</translation>
+    </message>
+    <message>
+        <source>the next batch, as it is shown</source>
+        <translation>der nächste Sud, wie er gezeigt wird</translation>
+    </message>
+    <message>
+        <source>next batch</source>
+        <translation>Nächster Sud</translation>
+    </message>
+    <message>
+        <source>No meter is in service. Add one on the Equipment page (Alt+5).</source>
+        <translation>Kein Zähler ist im Einsatz. Auf der Seite Ausrüstung (Alt+5) einen hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Next batch</source>
+        <translation>Nächster Sud</translation>
+    </message>
+    <message>
+        <source>A forecast needs a plan: save one, or begin a first batch (Ctrl+B).</source>
+        <translation>Eine Vorhersage braucht einen Plan: einen speichern oder einen ersten Sud beginnen (Strg+B).</translation>
+    </message>
+    <message>
+        <source>Energy, kWh</source>
+        <translation>Energie, kWh</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>Cold after, h</source>
+        <translation>Kalt nach, h</translation>
+    </message>
+    <message>
+        <source>Held so far</source>
+        <translation>Bisher gehalten</translation>
     </message>
 </context>
 </TS>
