@@ -1,5 +1,6 @@
 #include "core/exchange/file_writer.h"
 
+#include "core/disk.h"
 #include "core/store/safety/new_file.h"
 #include "core/text/phrase.h"
 
@@ -23,13 +24,13 @@ public:
     ~Descriptor()
     {
         if (m_number >= 0)
-            ::close(m_number);
+            disk().close(m_number);
     }
     Descriptor(const Descriptor&) = delete;
     Descriptor& operator=(const Descriptor&) = delete;
 
     int number() const { return m_number; }
-    bool close() { return ::close(std::exchange(m_number, -1)) == 0; }
+    bool close() { return disk().close(std::exchange(m_number, -1)) == 0; }
 
 private:
     int m_number;
@@ -43,7 +44,7 @@ std::string reason()
 bool writeAll(int descriptor, std::string_view text)
 {
     while (!text.empty()) {
-        const ssize_t written = ::write(descriptor, text.data(), text.size());
+        const ssize_t written = disk().write(descriptor, text.data(), text.size());
         if (written < 0 && errno == EINTR)
             continue;
         if (written <= 0)
@@ -55,12 +56,12 @@ bool writeAll(int descriptor, std::string_view text)
 
 Done writeUnfinished(const std::string& unfinished, const std::string& path, std::string_view text)
 {
-    Descriptor file(
-        ::open(unfinished.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0644));
+    Descriptor file(disk().open(unfinished.c_str(),
+                                O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0644));
     if (file.number() < 0)
         return fileProblem(Phrase::tr("the file can't be made: %1").with(reason()), path,
                            Phrase::tr("check the folder and its permissions"));
-    if (!writeAll(file.number(), text) || ::fsync(file.number()) != 0 || !file.close())
+    if (!writeAll(file.number(), text) || disk().sync(file.number()) != 0 || !file.close())
         return fileProblem(Phrase::tr("the file can't be written: %1").with(reason()), path,
                            Phrase::tr("make room on the disk, or choose another place"));
     return {};
@@ -120,20 +121,25 @@ Done writeNewFile(const std::string& path, std::string_view text)
     return writeAndName(path, path, text, Existing::keep);
 }
 
-Done makeFolder(const std::string& path)
+Done mayMakeFolder(const std::string& path)
 {
     std::error_code error;
     if (fs::is_directory(path, error) && fs::is_empty(path, error) && !error)
         return {};
-    HOLDBAND_TRY(store::refuseTakenName(path, Phrase::tr("choose a new or an empty folder")));
-    if (!fs::create_directories(path, error) || error)
-        return fileProblem(Phrase::tr("the folder can't be made: %1").with(error.message()), path);
+    return store::refuseTakenName(path, Phrase::tr("choose a new or an empty folder"));
+}
+
+Done makeFolder(const std::string& path)
+{
+    HOLDBAND_TRY(mayMakeFolder(path));
+    if (!makeFolders(path))
+        return fileProblem(Phrase::tr("the folder can't be made: %1").with(reason()), path);
     return {};
 }
 
 Result<std::string> readWholeFile(const std::string& path, std::size_t most)
 {
-    Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+    Descriptor file(disk().open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK, 0));
     if (file.number() < 0)
         return fileProblem(Phrase::tr("the file can't be read: %1").with(reason()), path,
                            Phrase::tr("check its name"));

@@ -25,7 +25,10 @@ Done mayWrite(const std::string& path, Existing existing);
 /// atomically. Problems as for mayWrite and writeNewFile.
 Done writeFile(const std::string& path, std::string_view bytes, Existing existing);
 
-/// Makes a folder, which must not exist yet or must be empty.
+/// Problem (file): something that is no empty folder is there.
+Done mayMakeFolder(const std::string& path);
+
+/// Makes a folder, which must not exist yet or must be empty, and syncs the one above it.
 Done makeFolder(const std::string& path);
 
 /// The contents of a regular file of at most `most` bytes. Problem (file): missing, a folder, no

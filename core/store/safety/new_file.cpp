@@ -1,5 +1,6 @@
 #include "core/store/safety/new_file.h"
 
+#include "core/disk.h"
 #include "core/text/phrase.h"
 
 #include <atomic>
@@ -33,24 +34,9 @@ std::optional<pid_t> writerOf(const std::string& name)
     return rest.empty() || rest == "-journal" ? std::optional(pid_t{process}) : std::nullopt;
 }
 
-bool syncPath(const std::string& path, int flags)
-{
-    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | flags);
-    if (descriptor < 0)
-        return false;
-    // Some file systems can't sync folders.
-    const bool synced = ::fsync(descriptor) == 0 || ((flags & O_DIRECTORY) && errno == EINVAL);
-    const int why = errno;
-    const bool closed = ::close(descriptor) == 0;
-    if (!synced)
-        errno = why;
-    return synced && closed;
-}
-
 Done syncFolderOf(const std::string& path)
 {
-    const std::string folder = fs::path(path).parent_path().string();
-    if (syncPath(folder.empty() ? "." : folder, O_DIRECTORY))
+    if (syncFolder(folderOf(path)))
         return {};
     return fileProblem(Phrase::tr("the file is written, but its folder could not be synced: %1; it "
                                   "may be missing after a power loss")
@@ -60,9 +46,8 @@ Done syncFolderOf(const std::string& path)
 
 void removeUnfinished(const std::string& unfinished)
 {
-    std::error_code ignored;
-    fs::remove(unfinished, ignored);
-    fs::remove(unfinished + "-journal", ignored); // may be left after a full disk
+    (void)disk().remove(unfinished.c_str());
+    (void)disk().remove((unfinished + "-journal").c_str()); // may be left after a full disk
 }
 
 tl::unexpected<Problem> namingFailed(const std::string& path)
@@ -97,13 +82,17 @@ void clearAbandoned(const std::string& path)
             continue;
         const std::optional<pid_t> writer = writerOf(entry->path().filename().string());
         if (writer && ::kill(*writer, 0) != 0 && errno == ESRCH)
-            fs::remove(entry->path(), unknown);
+            (void)disk().remove(entry->path().c_str());
     }
 }
 
 bool syncFile(const std::string& path)
 {
-    return syncPath(path, 0);
+    const int descriptor = disk().open(path.c_str(), O_RDONLY | O_CLOEXEC, 0);
+    if (descriptor < 0)
+        return false;
+    const bool synced = disk().sync(descriptor) == 0;
+    return disk().close(descriptor) == 0 && synced;
 }
 
 Done refuseTakenName(const std::string& path, const std::string& remedy)
@@ -120,11 +109,11 @@ Done refuseTakenName(const std::string& path, const std::string& remedy)
 
 Done nameNewFile(const std::string& unfinished, const std::string& path)
 {
-    if (::renameat2(AT_FDCWD, unfinished.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0)
+    if (disk().renameToNew(unfinished.c_str(), path.c_str()) == 0)
         return syncFolderOf(path);
     // The name is taken, or the file system can't refuse to replace: check first, then rename.
     HOLDBAND_TRY(refuseTakenName(path, Phrase::tr("choose another name")));
-    if (::rename(unfinished.c_str(), path.c_str()) != 0)
+    if (disk().rename(unfinished.c_str(), path.c_str()) != 0)
         return namingFailed(path);
     return syncFolderOf(path);
 }
@@ -135,7 +124,7 @@ Done replaceFile(const std::string& unfinished, const std::string& path)
     if (::stat(path.c_str(), &old) == 0)
         // The new file is good even if this fails.
         (void)::chmod(unfinished.c_str(), old.st_mode & 0777);
-    if (::rename(unfinished.c_str(), path.c_str()) != 0)
+    if (disk().rename(unfinished.c_str(), path.c_str()) != 0)
         return namingFailed(path);
     return syncFolderOf(path);
 }
