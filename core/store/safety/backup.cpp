@@ -79,6 +79,22 @@ bool sameContent(const Database& logbook, const std::string& copy)
 
 } // namespace
 
+bool readsWhole(const Database& database)
+{
+    sqlite3_file* file = nullptr;
+    sqlite3_int64 size = 0;
+    sqlite3_file_control(database.raw(), "main", SQLITE_FCNTL_FILE_POINTER, &file);
+    if (!file || !file->pMethods || file->pMethods->xFileSize(file, &size) != SQLITE_OK)
+        return false;
+    std::vector<char> bytes(1 << 16);
+    for (sqlite3_int64 at = 0; at < size; at += static_cast<sqlite3_int64>(bytes.size())) {
+        const auto count = std::min<sqlite3_int64>(size - at, static_cast<int>(bytes.size()));
+        if (file->pMethods->xRead(file, bytes.data(), static_cast<int>(count), at) != SQLITE_OK)
+            return false;
+    }
+    return true;
+}
+
 Done backupTo(const Database& database, const std::string& target)
 {
     HOLDBAND_TRY(refuseTakenName(target, Phrase::tr("choose another name")));

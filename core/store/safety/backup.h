@@ -15,4 +15,7 @@ Done backupTo(const Database& database, const std::string& target);
 /// full disk interrupted. Returns the copy's path.
 Result<std::string> backupBeside(const Database& database, const std::string& target);
 
+/// Whether the disk gives all bytes of the database's file, whatever they are.
+bool readsWhole(const Database& database);
+
 } // namespace holdband::store

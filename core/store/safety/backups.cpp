@@ -1,6 +1,7 @@
 #include "core/store/safety/backups.h"
 
 #include "core/digest.h"
+#include "core/disk.h"
 #include "core/store/safety/backup.h"
 #include "core/store/safety/new_file.h"
 #include "core/store/safety/seal.h"
@@ -63,7 +64,7 @@ void clearUnfinished(const std::string& folder, const std::string& name)
         }
     }
     for (const fs::path& path : left)
-        fs::remove(path, error);
+        (void)disk().remove(path.c_str());
 }
 
 void makeRoom(const std::string& logbook, const std::string& place)
@@ -73,10 +74,9 @@ void makeRoom(const std::string& logbook, const std::string& place)
     for (const BackupCopy& copy : copies)
         dated.push_back({std::chrono::floor<std::chrono::days>(copy.taken), copy.bytes});
     const std::vector<bool> keep = copiesToRetain(dated);
-    std::error_code ignored; // a copy that can't be removed is tried again tomorrow
     for (std::size_t i = 0; i < copies.size(); ++i) {
-        if (!keep[i])
-            fs::remove(copies[i].path, ignored);
+        if (!keep[i]) // one that can't be removed is tried again tomorrow
+            (void)disk().remove(copies[i].path.c_str());
     }
 }
 
@@ -86,15 +86,36 @@ bool isSound(const std::string& path)
     if (!database)
         return false;
     const int newest = schemaSteps().back().version;
-    if (!checkIdentity(**database, newest))
+    const auto version = (*database)->integer("PRAGMA user_version");
+    if (!version || !checkIdentity(**database, newest))
         return false;
-    if (*(*database)->integer("PRAGMA user_version") == newest) {
+    if (*version == newest) {
         const auto damage = findDamage(**database);
         return damage && damage->empty();
     }
     const auto pages = (*database)->text("PRAGMA quick_check(1)");
     const auto seal = sealHolds(**database);
     return pages && *pages == "ok" && seal && *seal;
+}
+
+/// Not another program's or a newer one.
+bool isBroken(const std::string& path)
+{
+    const auto database = Database::open(path, Access::read, false);
+    if (!database)
+        return true;
+    const auto version = (*database)->integer("PRAGMA user_version");
+    const auto id = (*database)->integer("PRAGMA application_id");
+    if (!version || !id)
+        return true;
+    return *id == applicationId && *version <= schemaSteps().back().version && !isSound(path);
+}
+
+/// Whether the disk gives all bytes of the file.
+bool canBeRead(const std::string& path)
+{
+    const auto database = Database::open(path, Access::read, false);
+    return database && readsWhole(**database);
 }
 
 } // namespace
@@ -138,8 +159,7 @@ Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place,
             Phrase::tr("the logbook no longer fits its seal, so no copy was made of it"),
             logbook.path(), Phrase::tr("`holdband check` says more"));
     std::error_code error;
-    fs::create_directories(folder, error);
-    if (error || !fs::is_directory(folder, error))
+    if (!makeFolders(folder))
         return fileProblem(
             Phrase::tr("the folder for the copies can't be made"), folder,
             Phrase::tr("make room for it there, or choose another place for backups"));
@@ -171,14 +191,8 @@ bool needsBackup(const std::string& logbook)
         return false;
     if (fs::file_size(logbook, error) == 0 && !error)
         return true;
-    const auto database = Database::open(logbook, Access::read, false);
-    if (!database)
-        return true;
-    const auto version = (*database)->integer("PRAGMA user_version");
-    const auto id = (*database)->integer("PRAGMA application_id");
-    if (!version || !id)
-        return true;
-    return *id == applicationId && *version <= schemaSteps().back().version && !isSound(logbook);
+    // Not if the disk failed meanwhile.
+    return isBroken(logbook) && canBeRead(logbook) && isBroken(logbook);
 }
 
 Result<std::string> restoreBeside(const std::string& logbook, const BackupCopy& copy)

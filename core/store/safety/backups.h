@@ -38,7 +38,8 @@ Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place,
 /// completely.
 std::vector<BackupCopy> soundBackups(const std::string& logbook, const std::string& place);
 
-/// The logbook is missing or broken; false for one that is only locked, newer or another program's.
+/// The logbook is missing or broken; false for one that is only locked, newer or another program's,
+/// or that the disk can't read now.
 bool needsBackup(const std::string& logbook);
 
 /// Copies the backup to a new file beside the logbook ("garage restored.holdband") and returns its

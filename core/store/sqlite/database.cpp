@@ -181,17 +181,16 @@ Result<std::string> Database::text(std::string_view sql) const
 Problem Database::problem(int code) const
 {
     const char* message = m_handle ? sqlite3_errmsg(m_handle) : sqlite3_errstr(code);
-    return {ProblemKind::file, sqliteErrorText(code, message), m_path, {}};
+    return {ProblemKind::file, sqliteErrorText(code, message), m_path, sqliteErrorRemedy(code)};
 }
 
 Problem Database::problem(const QSqlError& error) const
 {
     // Without a code it is Qt's own error, such as a parameter that was not bound.
     const QString message = error.nativeErrorCode().isEmpty() ? error.text() : error.databaseText();
-    return {ProblemKind::file,
-            sqliteErrorText(error.nativeErrorCode().toInt(), message.toStdString()),
-            m_path,
-            {}};
+    const int code = error.nativeErrorCode().toInt();
+    return {ProblemKind::file, sqliteErrorText(code, message.toStdString()), m_path,
+            sqliteErrorRemedy(code)};
 }
 
 } // namespace holdband::store

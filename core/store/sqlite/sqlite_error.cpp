@@ -30,10 +30,19 @@ std::string sqliteErrorText(int code, const std::string& message)
     case SQLITE_LOCKED:
         return Phrase::tr("another program is using the file");
     case SQLITE_IOERR:
+        if (code == SQLITE_IOERR_READ || code == SQLITE_IOERR_SHORT_READ)
+            return Phrase::tr("the file can't be read now (%1)").with(message);
         return Phrase::tr("reading or writing the file failed (%1)").with(message);
     default:
         return message;
     }
+}
+
+std::string sqliteErrorRemedy(int code)
+{
+    if ((code & 0xff) == SQLITE_IOERR)
+        return Phrase::tr("check the disk, then try again");
+    return {};
 }
 
 } // namespace holdband::store

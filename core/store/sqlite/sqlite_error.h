@@ -10,6 +10,9 @@ namespace holdband::store {
 /// A sentence for an extended result code. `message`: SQLite's own, for what has no sentence here.
 std::string sqliteErrorText(int code, const std::string& message);
 
+/// What to do about it; empty where there is no advice.
+std::string sqliteErrorRemedy(int code);
+
 /// The file that was opened is no longer the one with its name.
 Phrase lostItsName();
 
