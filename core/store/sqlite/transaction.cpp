@@ -2,8 +2,22 @@
 
 #include "core/store/sqlite/database.h"
 #include "core/store/sqlite/sqlite_error.h"
+#include "core/text/phrase.h"
 
 namespace holdband::store {
+
+namespace {
+
+/// The journal is gone, so that the change is in the file; but a power loss could bring the journal
+/// back, and with it the state before.
+Problem perhapsSaved(const std::string& path)
+{
+    return {ProblemKind::file,
+            Phrase::tr("the change may have been saved, but the disk did not confirm it"), path,
+            Phrase::tr("check the disk; then look whether the change is there")};
+}
+
+} // namespace
 
 Result<Transaction> Transaction::begin(const Database& database)
 {
@@ -37,9 +51,12 @@ Done Transaction::commit()
     if (moved != 0)
         return fileProblem(lostItsName(), m_database->path(),
                            Phrase::tr("move it back, or open the one that is there now"));
-    HOLDBAND_TRY(m_database->execute("COMMIT"));
-    m_database = nullptr;
-    return {};
+    Done committed = m_database->execute("COMMIT");
+    if (committed)
+        m_database = nullptr;
+    else if (sqlite3_extended_errcode(m_database->raw()) == SQLITE_IOERR_DIR_FSYNC)
+        return failure(perhapsSaved(m_database->path()));
+    return committed;
 }
 
 } // namespace holdband::store
