@@ -152,23 +152,29 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
         path,
         Phrase::tr(
             "choose another name"))); // another program may have made it before we got the lock
-    const auto build = [&]() -> Result<std::unique_ptr<LogbookFile>> {
-        auto database = Database::open(path, Access::write, true);
-        HOLDBAND_TRY(database);
-        HOLDBAND_TRY(migrate(**database, schemaSteps()));
-        std::unique_ptr<LogbookFile> file(new LogbookFile(std::move(*database), std::move(*lock),
-                                                          Access::write, std::move(clock)));
-        auto change = Change::begin(*file, {HistoryVerb::logbookCreated, {}, {}, HistoryKind::own});
-        HOLDBAND_TRY(change);
-        HOLDBAND_TRY(writeSettings(*change, settings));
-        HOLDBAND_TRY(change->commit());
-        return file;
-    };
-    auto built = build();
-    std::error_code ignored;
-    if (!built)
-        fs::remove(path, ignored);
-    return built;
+    HOLDBAND_TRY(writeBeside(
+        path, [&](const std::string& unfinished) { return makeFile(unfinished, settings, clock); },
+        nameNewFile));
+    auto database = Database::open(path, Access::write, false);
+    if (!database)
+        return fileProblem(Phrase::tr("the new logbook is written, but it can't be opened now"),
+                           path, Phrase::tr("check the disk, then open it"));
+    return std::unique_ptr<LogbookFile>(
+        new LogbookFile(std::move(*database), std::move(*lock), Access::write, std::move(clock)));
+}
+
+/// The file is closed when this returns.
+Done LogbookFile::makeFile(const std::string& path, const LogbookSettings& settings,
+                           const Clock& clock)
+{
+    auto database = Database::open(path, Access::write, true);
+    HOLDBAND_TRY(database);
+    HOLDBAND_TRY(migrate(**database, schemaSteps()));
+    const LogbookFile file(std::move(*database), nullptr, Access::write, clock);
+    auto change = Change::begin(file, {HistoryVerb::logbookCreated, {}, {}, HistoryKind::own});
+    HOLDBAND_TRY(change);
+    HOLDBAND_TRY(writeSettings(*change, settings));
+    return change->commit();
 }
 
 Result<std::unique_ptr<LogbookFile>> LogbookFile::open(const std::string& path, Access access,

@@ -27,7 +27,8 @@ Instant systemNow();
 
 class LogbookFile {
 public:
-    /// Makes a new logbook. Problem (file): the file already exists, or it can't be written.
+    /// Makes a new logbook, under another name until it is whole. Problem (file): the file already
+    /// exists, or it can't be written.
     static Result<std::unique_ptr<LogbookFile>>
     create(const std::string& path, const LogbookSettings& settings, Clock clock = systemNow);
     /// Opens an existing logbook; brings an older format up to date when opened for writing.
@@ -54,6 +55,8 @@ public:
 private:
     LogbookFile(std::unique_ptr<Database> database, std::unique_ptr<QLockFile> lock, Access access,
                 Clock clock);
+    static Done makeFile(const std::string& path, const LogbookSettings& settings,
+                         const Clock& clock);
 
     std::unique_ptr<QLockFile> m_lock;
     std::unique_ptr<Database> m_database;
