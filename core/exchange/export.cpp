@@ -1,6 +1,7 @@
 #include "core/exchange/export.h"
 
 #include "core/assign_result.h"
+#include "core/disk.h"
 #include "core/exchange/description.h"
 #include "core/exchange/file_writer.h"
 #include "core/model/names.h"
@@ -12,6 +13,7 @@
 #include "core/store/records/weighing.h"
 #include "core/text/csv_cell.h"
 #include "core/text/numbers.h"
+#include "core/text/phrase.h"
 #include "core/text/times.h"
 
 #include <algorithm>
@@ -203,6 +205,26 @@ Result<Description> collect(const store::LogbookFile& logbook,
     return description;
 }
 
+/// The description comes last, so that a folder without one is known to be incomplete.
+Done writeInto(const std::string& folder, const store::LogbookFile& logbook,
+               std::vector<store::RawImport>& imports, Description& description)
+{
+    HOLDBAND_TRY(makeFolder(folder));
+    HOLDBAND_TRY(exportImports(logbook, folder, imports, description));
+    return writeNewFile((fs::path(folder) / "logbook.json").string(),
+                        writeDescription(description));
+}
+
+/// The folder was empty or missing. False: something could not be removed.
+bool restoreFolder(const std::string& folder, bool stood)
+{
+    if (!stood)
+        return removeWhole(folder);
+    // The description first: it makes the folder look complete.
+    const bool description = removeWhole((fs::path(folder) / "logbook.json").string());
+    return removeWhole((fs::path(folder) / "readings").string()) && description;
+}
+
 } // namespace
 
 Done exportLogbook(const store::LogbookFile& logbook, const std::string& folder)
@@ -213,15 +235,14 @@ Done exportLogbook(const store::LogbookFile& logbook, const std::string& folder)
     HOLDBAND_TRY(imports);
     auto description = collect(logbook, *imports);
     HOLDBAND_TRY(description);
-    std::error_code error;
-    const bool stood = fs::exists(folder, error);
-    HOLDBAND_TRY(makeFolder(folder));
-    Done written = exportImports(logbook, folder, *imports, *description);
-    if (written)
-        written = writeNewFile((fs::path(folder) / "logbook.json").string(),
-                               writeDescription(*description));
-    if (!written) // the folder was empty or missing: restore that
-        fs::remove_all(stood ? fs::path(folder) / "readings" : fs::path(folder), error);
+    std::error_code unknown;
+    const bool stood = fs::is_directory(folder, unknown);
+    // Before anything is written: what already holds something must not be restored.
+    HOLDBAND_TRY(mayMakeFolder(folder));
+    Done written = writeInto(folder, logbook, *imports, *description);
+    if (!written && !restoreFolder(folder, stood))
+        written.error().remedy =
+            Phrase::tr("what was written of it could not be removed: delete it yourself");
     return written;
 }
 
