@@ -38,16 +38,24 @@ void DailyBackup::beforeChange(const LogbookFile& file)
     if (m_done.start <= now && now < m_done.end)
         return;
     const auto worth = holdsAnything(file.database());
+    if (worth && !*worth)
+        return;
     const auto zone = zoneOf(file);
-    if (!worth || !*worth || !zone)
-        return; // the change itself will meet the error and report it
+    if (!worth || !zone) { // tried again at the next change
+        tell(failure(worth ? zone.error() : worth.error()));
+        return;
+    }
     const Date today = zone->localDate(now);
     m_done = {zone->startOfDay(today),
               zone->startOfDay(Date(std::chrono::local_days(today) + std::chrono::days{1}))};
     const std::string place = m_options.place ? m_options.place() : std::string();
     if (hasCopyOf(today, listBackups(file.path(), place)))
         return;
-    const auto made = makeBackup(file.database(), place, zone->toLocal(now));
+    tell(makeBackup(file.database(), place, zone->toLocal(now)));
+}
+
+void DailyBackup::tell(const Result<BackupCopy>& made) const
+{
     if (m_options.onResult)
         m_options.onResult(made);
 }

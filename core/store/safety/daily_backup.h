@@ -28,6 +28,8 @@ public:
     void beforeChange(const LogbookFile& file);
 
 private:
+    void tell(const Result<BackupCopy>& made) const;
+
     BackupOptions m_options;
     Span m_done = {}; ///< the local day already handled
 };
