@@ -1,0 +1,17 @@
+// A VFS for SQLite over the system's: what the fault engine lets through is done by the system's
+// files (https://www.sqlite.org/vfs.html).
+#pragma once
+
+namespace holdband::faults {
+
+/// While it lives, SQLite and the calls of core/disk.h go through the fault engine; then they are
+/// the system's again.
+class FaultyFiles {
+public:
+    FaultyFiles();
+    ~FaultyFiles();
+    FaultyFiles(const FaultyFiles&) = delete;
+    FaultyFiles& operator=(const FaultyFiles&) = delete;
+};
+
+} // namespace holdband::faults
