@@ -5257,6 +5257,34 @@
         <comment>range of hours, hours, &apos;inside the range&apos;</comment>
         <translation>Kalt sollte er %1 nach dem Herunterkühlen sein; es dauerte %2, %3.</translation>
     </message>
+    <message>
+        <source>what was written of it could not be removed: delete it yourself</source>
+        <translation>was davon geschrieben wurde, konnte nicht gelöscht werden: Bitte selbst löschen</translation>
+    </message>
+    <message>
+        <source>the new logbook is written, but it can&apos;t be opened now</source>
+        <translation>das neue Logbuch ist geschrieben, kann aber gerade nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>check the disk, then open it</source>
+        <translation>Datenträger prüfen, dann das Logbuch öffnen</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read now (%1)</source>
+        <translation>die Datei kann gerade nicht gelesen werden (%1)</translation>
+    </message>
+    <message>
+        <source>check the disk, then try again</source>
+        <translation>Datenträger prüfen, dann noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>the change may have been saved, but the disk did not confirm it</source>
+        <translation>die Änderung wurde vielleicht gespeichert, aber der Datenträger hat es nicht bestätigt</translation>
+    </message>
+    <message>
+        <source>check the disk; then look whether the change is there</source>
+        <translation>Datenträger prüfen; dann nachsehen, ob die Änderung da ist</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
