@@ -27,7 +27,8 @@ int systemRenameToNew(const char* from, const char* to)
 }
 
 constexpr DiskCalls systemCalls{
-    systemOpen, ::write, ::fsync, ::close, systemRenameToNew, std::rename, std::remove, ::mkdir,
+    systemOpen,        ::read,      ::write,     ::fsync, ::close,
+    systemRenameToNew, std::rename, std::remove, ::mkdir,
 };
 
 std::atomic<const DiskCalls*> callsInUse{&systemCalls};

@@ -1,6 +1,6 @@
-// The system calls that change files and folders beside the logbook, in one table, so that a test
-// can make any of them fail or lose what was not yet synced. (The logbook itself is written by
-// SQLite, which has a seam of its own, its VFS.) No Qt.
+// The system calls that read and change files and folders beside the logbook, in one table, so that
+// a test can make any of them fail or lose what was not yet synced. (The logbook itself is written
+// by SQLite, which has a seam of its own, its VFS.) No Qt.
 #pragma once
 
 #include <cstddef>
@@ -12,6 +12,7 @@ namespace holdband {
 /// Each returns what the system's call of that purpose returns, and sets errno.
 struct DiskCalls {
     int (*open)(const char* path, int flags, mode_t mode);
+    ssize_t (*read)(int descriptor, void* bytes, std::size_t count);
     ssize_t (*write)(int descriptor, const void* bytes, std::size_t count);
     int (*sync)(int descriptor); ///< of a file or a folder
     int (*close)(int descriptor);

@@ -154,7 +154,7 @@ Result<std::string> readWholeFile(const std::string& path, std::size_t most)
     std::string text(static_cast<std::size_t>(about.st_size), '\0');
     std::size_t got = 0;
     while (got < text.size()) {
-        const ssize_t count = ::read(file.number(), text.data() + got, text.size() - got);
+        const ssize_t count = disk().read(file.number(), text.data() + got, text.size() - got);
         if (count < 0 && errno == EINTR)
             continue;
         if (count < 0)

@@ -1,5 +1,6 @@
 #include "core/intake/csv/source_file.h"
 
+#include "core/disk.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
@@ -61,7 +62,7 @@ SourceFile::~SourceFile()
     if (m_hashing.valid())
         m_hashing.wait();
     if (m_descriptor >= 0)
-        ::close(m_descriptor);
+        disk().close(m_descriptor);
 }
 
 Result<SourceFile> SourceFile::open(const std::string& path)
@@ -69,7 +70,7 @@ Result<SourceFile> SourceFile::open(const std::string& path)
     if (path.find('\0') != path.npos)
         return fileProblem(Phrase::tr("the file's name holds a NUL character"));
     // Non-blocking: opening a pipe would wait for a writer.
-    const int descriptor = ::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC);
+    const int descriptor = disk().open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC, 0);
     if (descriptor < 0)
         return fileProblem(whyNot(errno), path);
     SourceFile file(descriptor, path, 0);
@@ -108,7 +109,7 @@ Result<std::size_t> SourceFile::fill(char* to, std::size_t most)
     }
     std::size_t filled = 0;
     while (filled < most) {
-        const ssize_t count = ::read(m_descriptor, to + filled, most - filled);
+        const ssize_t count = disk().read(m_descriptor, to + filled, most - filled);
         if (count < 0 && errno == EINTR)
             continue;
         if (count < 0)
