@@ -75,14 +75,14 @@ TEST_P(Faults, OfThePowerLoseNothing)
     Trial trial(act());
     Verdicts verdicts;
     const auto calls = static_cast<long>(trial.calls().size());
-    const long losses = wantsLongSet() ? calls : std::min(calls, 8L);
+    const long losses = wantsLongSet() ? calls : std::min(calls, 6L);
     const std::uint64_t survivors = wantsLongSet() ? 2 : 1;
     for (long i = 1; i <= losses; ++i) {
         const long call = i * calls / losses;
         for (std::uint64_t each = 0; each < survivors; ++each)
             verdicts.take(trial.powerLoss(call, static_cast<std::uint64_t>(call) * 31 + each));
     }
-    const std::uint64_t afterwards = wantsLongSet() ? 40 : 3;
+    const std::uint64_t afterwards = wantsLongSet() ? 40 : 2;
     for (std::uint64_t seed = 1; seed <= afterwards; ++seed)
         verdicts.take(trial.powerLoss(calls + 1, seed));
 }

@@ -52,6 +52,13 @@ int openIt(const char* path, int flags, mode_t mode)
     return descriptor;
 }
 
+ssize_t readIt(int descriptor, void* bytes, std::size_t count)
+{
+    if (openPaths().contains(descriptor) && engine().next(Call::read) != Answer::go)
+        return failed();
+    return systemDisk().read(descriptor, bytes, count);
+}
+
 ssize_t writeIt(int descriptor, const void* bytes, std::size_t count)
 {
     const auto path = openPaths().find(descriptor);
@@ -131,7 +138,7 @@ int makeFolderIt(const char* path, mode_t mode)
 
 const DiskCalls& faultyDisk()
 {
-    static constexpr DiskCalls calls{openIt,        writeIt,      syncIt,   closeIt,
+    static constexpr DiskCalls calls{openIt,        readIt,       writeIt,  syncIt,      closeIt,
                                      renameToNewIt, renameAnyway, removeIt, makeFolderIt};
     return calls;
 }

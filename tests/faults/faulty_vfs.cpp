@@ -5,11 +5,12 @@
 
 #include <cerrno>
 #include <filesystem>
-#include <new>
+#include <optional>
 #include <sqlite3.h>
 #include <string>
 #include <string_view>
 #include <unistd.h>
+#include <utility>
 
 namespace holdband::faults {
 
@@ -215,6 +216,16 @@ FaultyFiles::~FaultyFiles()
 {
     sqlite3_vfs_register(systemVfs(), 1);
     replaceDisk(nullptr);
+}
+
+UndisturbedFiles::UndisturbedFiles(const std::string& folder)
+{
+    FaultEngine::only().arm(folder, std::nullopt);
+}
+
+UndisturbedFiles::~UndisturbedFiles()
+{
+    FaultEngine::only().disarm();
 }
 
 } // namespace holdband::faults

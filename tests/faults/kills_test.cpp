@@ -2,6 +2,7 @@
 // confirmed act is there and the one under way is whole or absent. That is no power loss: the
 // system still writes what the process gave it.
 #include "core/store/safety/soundness.h"
+#include "tests/faults/faulty_vfs.h"
 #include "tests/faults/kill_acts.h"
 #include "tests/faults/trial.h"
 #include "tests/faults/world.h"
@@ -109,6 +110,7 @@ protected:
     {
         m_folder = fs::canonical(m_place.path().toStdString()).string() + "/run";
         fs::create_directory(m_folder);
+        const UndisturbedFiles files(m_folder);
         const Done prepared = prepareForKills(m_folder);
         ASSERT_TRUE(prepared) << prepared.error().sentence();
         m_start.emplace(m_folder);

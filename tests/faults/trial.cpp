@@ -128,7 +128,10 @@ Trial::Trial(const Act& act) : m_act(act)
     m_survived = (place / "survived").string();
     fs::create_directory(m_folder);
     fs::create_directory(m_survived);
-    m_act.prepare(m_folder);
+    {
+        const UndisturbedFiles files(m_folder);
+        m_act.prepare(m_folder);
+    }
     m_start.emplace(m_folder);
     m_before = pictureOf(m_folder);
     restore();
@@ -140,14 +143,10 @@ Trial::Trial(const Act& act) : m_act(act)
     ++totals().acts;
 }
 
-/// Without waiting for the disk.
 Outcome Trial::runUndisturbed() const
 {
-    const FaultyFiles files;
-    FaultEngine::only().arm(m_folder, std::nullopt);
-    Outcome outcome = m_act.run(m_folder);
-    FaultEngine::only().disarm();
-    return outcome;
+    const UndisturbedFiles files(m_folder);
+    return m_act.run(m_folder);
 }
 
 void Trial::restore()
@@ -280,6 +279,7 @@ std::string Trial::checkWrites(const std::string& folder) const
 {
     if (!fs::exists(logbookIn(folder)))
         return {};
+    const UndisturbedFiles files(folder);
     const auto save = [&]() -> Done {
         auto logbook = LogbookFile::open(logbookIn(folder), Access::write, clockOfTests);
         HOLDBAND_TRY(logbook);
@@ -290,10 +290,7 @@ std::string Trial::checkWrites(const std::string& folder) const
         HOLDBAND_TRY(store::writeSettings(*change, settings));
         return change->commit();
     };
-    const FaultyFiles files; // which sync nothing, so that it is quick
-    FaultEngine::only().arm(folder, std::nullopt);
     const Done saved = save();
-    FaultEngine::only().disarm();
     return saved ? std::string() : line("  afterwards: " + saved.error().sentence());
 }
 
