@@ -135,8 +135,9 @@ protected:
         while (inside && !hasChangeUnderWay(m_folder) &&
                std::chrono::steady_clock::now() < deadline)
             ;
+        const int mostWait = inside ? 300 : 3000; // a change may take less than a millisecond
         std::this_thread::sleep_for(
-            std::chrono::microseconds{std::uniform_int_distribution<>(0, 3000)(m_random)});
+            std::chrono::microseconds{std::uniform_int_distribution<>(0, mostWait)(m_random)});
         child.kill();
         if (!child.wasKilled())
             return std::nullopt;
