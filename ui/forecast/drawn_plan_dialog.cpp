@@ -5,6 +5,7 @@
 #include "ui/words/words.h"
 
 #include <QDialogButtonBox>
+#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
