@@ -152,6 +152,7 @@ LogbookFile::create(const std::string& path, const LogbookSettings& settings, Cl
         path,
         Phrase::tr(
             "choose another name"))); // another program may have made it before we got the lock
+    clearAbandoned(path);
     HOLDBAND_TRY(writeBeside(
         path, [&](const std::string& unfinished) { return makeFile(unfinished, settings, clock); },
         nameNewFile));
