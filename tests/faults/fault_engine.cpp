@@ -1,6 +1,7 @@
 #include "tests/faults/fault_engine.h"
 
 #include <cerrno>
+#include <limits>
 
 namespace holdband::faults {
 
@@ -40,6 +41,13 @@ void FaultEngine::armPowerLoss(const std::string& root, PowerModel& model, long 
     m_lossAt = lossAt;
 }
 
+void FaultEngine::armFailedSync(const std::string& root, PowerModel& model, const Fault& fault)
+{
+    arm(root, fault);
+    m_model = &model;
+    m_lossAt = std::numeric_limits<long>::max();
+}
+
 void FaultEngine::disarm()
 {
     m_root.clear();
@@ -56,7 +64,8 @@ Answer FaultEngine::next(Call call)
     m_calls.push_back(call);
     if (m_model) {
         m_dead = m_dead || count() >= m_lossAt;
-        return m_dead ? Answer::fail : Answer::go;
+        if (m_dead)
+            return Answer::fail;
     }
     if (!m_fault || count() < m_fault->at || (m_fired && !m_fault->lasting) ||
         (m_fault->error == ENOSPC && !needsRoom(call)))

@@ -33,6 +33,8 @@ public:
     /// it, and the power goes at call `lossAt`: nothing changes from there on.
     void arm(const std::string& root, std::optional<Fault> fault);
     void armPowerLoss(const std::string& root, PowerModel& model, long lossAt);
+    /// A sync fails; when the power goes afterwards, what it should have synced counts as unsynced.
+    void armFailedSync(const std::string& root, PowerModel& model, const Fault& fault);
     void disarm();
 
     bool watches(const std::string& path) const;

@@ -87,6 +87,25 @@ TEST_P(Faults, OfThePowerLoseNothing)
         verdicts.take(trial.powerLoss(calls + 1, seed));
 }
 
+/// A sync that fails leaves the bytes in doubt, whatever the next one says.
+TEST_P(Faults, OfASyncAndThenOfThePowerLoseNothing)
+{
+    Trial trial(act());
+    Verdicts verdicts;
+    std::vector<long> syncs;
+    for (std::size_t i = 0; i < trial.calls().size(); ++i) {
+        if (trial.calls()[i] == Call::sync)
+            syncs.push_back(static_cast<long>(i) + 1);
+    }
+    if (!wantsLongSet() && act().quickStep > 1 && !syncs.empty())
+        syncs = {syncs.back()};
+    const std::uint64_t survivors = wantsLongSet() ? 10 : 1;
+    for (const long call : syncs) {
+        for (std::uint64_t each = 0; each < survivors; ++each)
+            verdicts.take(trial.failedSync(call, static_cast<std::uint64_t>(call) * 17 + each));
+    }
+}
+
 std::string nameOfAct(const ::testing::TestParamInfo<std::size_t>& act)
 {
     std::string name = allActs().at(act.param).name;

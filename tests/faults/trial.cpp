@@ -294,6 +294,27 @@ std::string Trial::checkWrites(const std::string& folder) const
     return saved ? std::string() : line("  afterwards: " + saved.error().sentence());
 }
 
+std::string Trial::checkSurvivor(const PowerModel& model, const Outcome& outcome,
+                                 std::uint64_t seed)
+{
+    ++totals().losses;
+    clearFolder(m_survived);
+    model.lose(seed, m_survived);
+    if (seed % 3 != 0)
+        leaveLock(logbookIn(m_survived), seed % 3 == 1);
+    std::string wrong = m_act.migrates ? std::string() : checkOpens(m_survived);
+    const Picture left = withoutUnfinished(pictureOf(m_survived));
+    if (!outcome.done)
+        wrong += checkFiles(left, true);
+    else if (outcome.copyFailed)
+        wrong += differences(withoutCopies(left), withoutCopies(m_after));
+    else
+        wrong += differences(left, withoutUnfinished(m_after));
+    if (m_act.migrates)
+        wrong += checkOpens(m_survived);
+    return wrong + checkWrites(m_survived);
+}
+
 std::string Trial::powerLoss(long at, std::uint64_t seed)
 {
     restore();
@@ -305,26 +326,33 @@ std::string Trial::powerLoss(long at, std::uint64_t seed)
         outcome = m_act.run(m_folder);
         FaultEngine::only().disarm();
     }
-    ++totals().losses;
-    clearFolder(m_survived);
-    model.lose(seed, m_survived);
-    if (seed % 3 != 0)
-        leaveLock(logbookIn(m_survived), seed % 3 == 1);
-    std::string wrong = m_act.migrates ? std::string() : checkOpens(m_survived);
-    const Picture left = withoutUnfinished(pictureOf(m_survived));
-    if (outcome.done)
-        wrong += outcome.copyFailed ? differences(withoutCopies(left), withoutCopies(m_after))
-                                    : differences(left, withoutUnfinished(m_after));
-    else
-        wrong += checkFiles(left, true);
-    if (m_act.migrates)
-        wrong += checkOpens(m_survived);
-    wrong += checkWrites(m_survived);
+    const std::string wrong = checkSurvivor(model, outcome, seed);
     if (wrong.empty())
         return wrong;
     return line(m_act.name + ", power lost at call " + std::to_string(at) + " of " +
                 std::to_string(m_calls.size()) + ", seed " + std::to_string(seed) + ": " +
                 (outcome.done ? "was done" : "was under way")) +
+           wrong;
+}
+
+std::string Trial::failedSync(long at, std::uint64_t seed)
+{
+    restore();
+    PowerModel model(m_folder);
+    Outcome outcome;
+    {
+        const FaultyFiles files;
+        FaultEngine::only().armFailedSync(m_folder, model, {at, EIO});
+        outcome = m_act.run(m_folder);
+        FaultEngine::only().disarm();
+    }
+    ++totals().faults;
+    const std::string wrong = checkSurvivor(model, outcome, seed);
+    if (wrong.empty())
+        return wrong;
+    return line(m_act.name + ", sync failed at call " + std::to_string(at) + " of " +
+                std::to_string(m_calls.size()) + ", seed " + std::to_string(seed) + ": " +
+                (outcome.done ? "done" : outcome.done.error().sentence())) +
            wrong;
 }
 

@@ -35,10 +35,13 @@ public:
     std::string fault(const Fault& fault);
     /// The power goes at call `at`; after the act has ended, if it has fewer calls.
     std::string powerLoss(long at, std::uint64_t seed);
+    /// The sync at call `at` fails, and the power goes after the act.
+    std::string failedSync(long at, std::uint64_t seed);
 
 private:
     Outcome runUndisturbed() const;
     void restore();
+    std::string checkSurvivor(const PowerModel& model, const Outcome& outcome, std::uint64_t seed);
     std::string checkLeft(const Fault& fault, const Outcome& outcome);
     std::string checkOpens(const std::string& folder) const;
     std::string checkFiles(const Picture& left, bool mayLeaveUnfinished) const;
