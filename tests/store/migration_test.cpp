@@ -19,18 +19,7 @@
 namespace holdband::test {
 namespace {
 
-constexpr const char* oldContents = R"sql(
-INSERT INTO settings VALUES ('zone', 'America/Denver'), ('units', 'us'), ('currency', 'USD');
-INSERT INTO acts VALUES (1, 1772000000000, 'loaded garage.json');
-INSERT INTO setups VALUES (1, 'Loop', 'coolant loop', 2, 600.0, 1);
-INSERT INTO sensors VALUES (1, 'Beer', 'beer', 1, 0.2, 'in the beer', 1);
-INSERT INTO offsets VALUES (1, 1772000000000, 0.3, 0.1);
-INSERT INTO meters VALUES (1, 'Meter', 1, 0.01, NULL, NULL, NULL, NULL, 1);
-INSERT INTO batches VALUES (1, 'Ale', 1, 20.0, 1772000000000, NULL, 1, NULL, 1.5, NULL, 0, 1.050,
-                            NULL, 1);
-INSERT INTO stages VALUES (1, 0, 'Primary', 'hold', 19.0, NULL, NULL, NULL);
-INSERT INTO meter_readings VALUES (1, 1, 1772000000000, 5.0, 2, NULL, 'first', NULL, NULL, 1),
-                                  (2, 1, 1772100000000, 6.5, 2, NULL, '', NULL, NULL, 1);
+const std::string oldContents = contentsOfFormat1 + R"sql(
 INSERT INTO meter_corrections VALUES (1, 2, 5.6, 2, 1772200000000, 'digits swapped', 1);
 )sql";
 
