@@ -57,7 +57,6 @@ Q_SIGNALS:
     void forecastShown();
     /// "Pitch this" was pressed.
     void pitchWanted(const holdband::ui::PlannedBatch& planned);
-    void failed(const QString& sentence);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

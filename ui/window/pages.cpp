@@ -86,7 +86,6 @@ void Pages::makeNextBatch()
     m_nextBatch = new NextBatchPage(*m_session, this);
     addWidget(m_nextBatch);
     connect(m_nextBatch, &NextBatchPage::forecastShown, this, &Pages::subtitleChanged);
-    connect(m_nextBatch, &NextBatchPage::failed, this, &Pages::failed);
     connect(m_nextBatch, &NextBatchPage::pitchWanted, this, &Pages::pitchWanted);
     if (m_session->isOpen())
         m_nextBatch->refresh();
