@@ -38,8 +38,15 @@ store::BackupOptions backupOptions()
 Result<std::unique_ptr<store::LogbookFile>> openForWriting(const std::string& path)
 {
     auto logbook = store::LogbookFile::open(path, store::Access::write);
-    if (logbook)
-        (*logbook)->useBackups(backupOptions());
+    HOLDBAND_TRY(logbook);
+    (*logbook)->useBackups(backupOptions());
+    auto sealed = (*logbook)->isSealed();
+    HOLDBAND_TRY(sealed);
+    if (!*sealed)
+        report("holdband: " + path +
+               " is damaged, or another program wrote in it: it no longer "
+               "fits its seal. The change is saved all the same; `holdband "
+               "check` says what is damaged.");
     return logbook;
 }
 

@@ -12,6 +12,7 @@
 #include "core/store/safety/writer_lock.h"
 #include "core/store/sqlite/rows.h"
 #include "core/store/sqlite/schema.h"
+#include "core/store/sqlite/schema_check.h"
 #include "core/text/phrase.h"
 
 #include <filesystem>
@@ -141,6 +142,18 @@ void LogbookFile::beforeChange() const
         m_backups->beforeChange(*this);
 }
 
+Result<bool> LogbookFile::isSealed() const
+{
+    auto version = m_database->integer("PRAGMA data_version");
+    HOLDBAND_TRY(version);
+    if (!m_seal || m_seal->dataVersion != *version) {
+        auto holds = sealHolds(*m_database);
+        HOLDBAND_TRY(holds);
+        m_seal = {*version, *holds};
+    }
+    return m_seal->holds;
+}
+
 Result<std::unique_ptr<LogbookFile>>
 LogbookFile::create(const std::string& path, const LogbookSettings& settings, Clock clock)
 {
@@ -171,6 +184,7 @@ Done LogbookFile::makeFile(const std::string& path, const LogbookSettings& setti
     auto database = Database::open(path, Access::write, true);
     HOLDBAND_TRY(database);
     HOLDBAND_TRY(migrate(**database, schemaSteps()));
+    HOLDBAND_TRY(renewSeal(**database));
     const LogbookFile file(std::move(*database), nullptr, Access::write, clock);
     auto change = Change::begin(file, {HistoryVerb::logbookCreated, {}, {}, HistoryKind::own});
     HOLDBAND_TRY(change);
@@ -192,6 +206,7 @@ Result<std::unique_ptr<LogbookFile>> LogbookFile::open(const std::string& path, 
         access == Access::write ? Database::open(path, access, false) : openForReading(path);
     HOLDBAND_TRY(database);
     HOLDBAND_TRY(checkIdentity(**database, schemaSteps().back().version));
+    HOLDBAND_TRY(checkSchema(**database));
     HOLDBAND_TRY(access == Access::write ? bringUpToDate(**database)
                                          : bringUpToDateFor(path, **database));
     return std::unique_ptr<LogbookFile>(
@@ -203,6 +218,8 @@ Result<Change> Change::begin(const LogbookFile& file, const HistoryEntry& entry)
     file.beforeChange();
     auto transaction = Transaction::begin(file.database());
     HOLDBAND_TRY(transaction);
+    auto sealed = file.isSealed();
+    HOLDBAND_TRY(sealed);
     const Instant now = file.now();
     auto id = addHistoryEntry(file.database(), entry, now);
     HOLDBAND_TRY(id);
@@ -212,7 +229,7 @@ Result<Change> Change::begin(const LogbookFile& file, const HistoryEntry& entry)
         HOLDBAND_TRY(begun);
         recording = std::make_unique<Recording>(std::move(*begun));
     }
-    return Change(file, std::move(*transaction), *id, now, std::move(recording));
+    return Change(file, std::move(*transaction), *id, now, *sealed, std::move(recording));
 }
 
 Done Change::storeRecord()
@@ -231,7 +248,8 @@ Done Change::storeRecord()
 Done Change::commit()
 {
     HOLDBAND_TRY(storeRecord());
-    HOLDBAND_TRY(renewSeal(database()));
+    if (m_sealed)
+        HOLDBAND_TRY(renewSeal(database()));
     return m_transaction.commit();
 }
 

@@ -12,6 +12,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 
 class QLockFile;
@@ -47,6 +48,9 @@ public:
     const Database& database() const { return *m_database; }
     Instant now() const { return m_clock(); }
 
+    /// Whether the seal holds. Computed when first asked, and again after another program wrote.
+    Result<bool> isSealed() const;
+
     /// From now on a copy is made before the first change of a local day. For programs with which
     /// people use their logbook; commands that only read, and tests, don't call it.
     void useBackups(BackupOptions options);
@@ -63,11 +67,17 @@ private:
     Access m_access;
     Clock m_clock;
     std::unique_ptr<DailyBackup> m_backups;
+
+    struct SealState {
+        std::int64_t dataVersion; ///< of SQLite: another one after another program's change
+        bool holds;
+    };
+    mutable std::optional<SealState> m_seal;
 };
 
 /// One change of the logbook: a transaction with its entry in the history. Everything is rolled
-/// back unless committed; committing renews the seal and stores the changed rows for undo and
-/// history.
+/// back unless committed; committing stores the changed rows for undo and history, and renews the
+/// seal. The seal of a damaged logbook is not renewed, so that the damage is still noticed.
 class Change {
 public:
     static Result<Change> begin(const LogbookFile& file, const HistoryEntry& entry);
@@ -85,9 +95,9 @@ public:
 
 private:
     Change(const LogbookFile& file, Transaction transaction, HistoryEntryId entry, Instant at,
-           std::unique_ptr<Recording> recording)
+           bool sealed, std::unique_ptr<Recording> recording)
         : m_file(&file), m_transaction(std::move(transaction)), m_entry(entry), m_at(at),
-          m_recording(std::move(recording))
+          m_sealed(sealed), m_recording(std::move(recording))
     {
     }
     Done storeRecord();
@@ -96,6 +106,7 @@ private:
     Transaction m_transaction;
     HistoryEntryId m_entry;
     Instant m_at;
+    bool m_sealed;                          ///< before this change
     std::unique_ptr<Recording> m_recording; ///< absent during undo and redo
 };
 

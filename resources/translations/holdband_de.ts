@@ -5285,6 +5285,42 @@
         <source>check the disk; then look whether the change is there</source>
         <translation>Datenträger prüfen; dann nachsehen, ob die Änderung da ist</translation>
     </message>
+    <message>
+        <source>in the table %1: %2</source>
+        <translation>in der Tabelle %1: %2</translation>
+    </message>
+    <message>
+        <source>the file is damaged, or another program changed it: use a backup</source>
+        <translation>die Datei ist beschädigt, oder ein anderes Programm hat sie geändert: eine Sicherung verwenden</translation>
+    </message>
+    <message>
+        <source>there is not enough memory to check the file</source>
+        <translation>der Speicher reicht nicht, um die Datei zu prüfen</translation>
+    </message>
+    <message>
+        <source>close other programs, then try again</source>
+        <translation>andere Programme schließen und es dann noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>missing in the file: %1</source>
+        <translation>fehlt in der Datei: %1</translation>
+    </message>
+    <message>
+        <source>not as Holdband makes it: %1</source>
+        <translation>nicht so, wie Holdband es anlegt: %1</translation>
+    </message>
+    <message>
+        <source>in the file, but never made by Holdband: %1</source>
+        <translation>in der Datei, aber nie von Holdband angelegt: %1</translation>
+    </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation>der Speicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>a value in the file is larger than %1 MiB, which no logbook holds</source>
+        <translation>ein Wert in der Datei ist größer als %1 MiB; so große hat kein Logbuch</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>

@@ -8,6 +8,7 @@
 #include "core/store/safety/soundness.h"
 #include "core/store/safety/writer_lock.h"
 #include "core/store/sqlite/schema.h"
+#include "core/store/sqlite/schema_check.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 
@@ -87,7 +88,7 @@ bool isSound(const std::string& path)
         return false;
     const int newest = schemaSteps().back().version;
     const auto version = (*database)->integer("PRAGMA user_version");
-    if (!version || !checkIdentity(**database, newest))
+    if (!version || !checkIdentity(**database, newest) || !checkSchema(**database))
         return false;
     if (*version == newest) {
         const auto damage = findDamage(**database);

@@ -1,6 +1,9 @@
 #include "core/store/safety/seal.h"
 
 #include "core/digest.h"
+#include "core/store/safety/integrity.h"
+#include "core/store/sqlite/rows.h"
+#include "core/text/phrase.h"
 
 #include <vector>
 
@@ -8,21 +11,32 @@ namespace holdband::store {
 
 namespace {
 
-Result<std::vector<std::string>> sealedTables(const Database& database)
+/// Since this format the seal covers `log_maps` and `watches`.
+constexpr std::int64_t firstWithSealedMaps = 9;
+
+struct SealedTable {
+    std::string name;
+    bool hasIndex = false; ///< besides its own key
+};
+
+/// All but the bulk of readings and the records for undo, which have checksums of their own.
+Result<std::vector<SealedTable>> sealedTables(const Database& database)
 {
-    auto statement = database.prepare<BulkStatement>(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' "
-        "AND name NOT IN ('readings', 'aside_readings', 'block_checksums', 'seal', "
-        "'act_changes', 'log_maps', 'watches') "
-        "ORDER BY name");
-    HOLDBAND_TRY(statement);
-    std::vector<std::string> names;
-    for (auto row = statement->step();; row = statement->step()) {
-        HOLDBAND_TRY(row);
-        if (!*row)
-            return names;
-        names.push_back(statement->text(0));
-    }
+    auto version = database.integer("PRAGMA user_version");
+    HOLDBAND_TRY(version);
+    const std::string unsealedThen =
+        *version < firstWithSealedMaps ? ", 'log_maps', 'watches'" : "";
+    return query<BulkStatement>(
+        database,
+        "SELECT t.name, (SELECT count(*) FROM sqlite_schema i WHERE i.type = 'index' "
+        "AND i.tbl_name = t.name) FROM sqlite_schema t "
+        "WHERE t.type = 'table' AND t.name NOT LIKE 'sqlite_%' "
+        "AND t.name NOT IN ('readings', 'aside_readings', 'block_checksums', 'seal', "
+        "'act_changes'" +
+            unsealedThen + ") ORDER BY t.name",
+        [](const BulkStatement& row) {
+            return SealedTable{row.text(0), row.integer(1) > 0};
+        });
 }
 
 void addNumber(Digest& digest, std::int64_t number)
@@ -67,21 +81,44 @@ Done addTable(Digest& digest, const Database& database, const std::string& table
     }
 }
 
-Result<std::string> digestOf(const Database& database)
+Problem inTable(Problem problem, const std::string& table)
 {
-    auto tables = sealedTables(database);
-    HOLDBAND_TRY(tables);
+    problem.what = Phrase::tr("in the table %1: %2").with(table, problem.what);
+    return problem;
+}
+
+Result<std::string> digestOf(const Database& database, const std::vector<SealedTable>& tables)
+{
     Digest digest;
-    for (const std::string& table : *tables)
-        HOLDBAND_TRY(addTable(digest, database, table));
+    for (const SealedTable& table : tables) {
+        if (Done added = addTable(digest, database, table.name); !added)
+            return failure(inTable(added.error(), table.name));
+    }
     return digest.hex();
+}
+
+/// The digest reads each table by its key. A row that is looked up through an index is the same
+/// only if the index fits its table.
+Result<bool> indexesFit(const Database& database, const std::vector<SealedTable>& tables)
+{
+    for (const SealedTable& table : tables) {
+        if (!table.hasIndex)
+            continue;
+        auto findings = integrityFindings(database, table.name);
+        HOLDBAND_TRY(findings);
+        if (!findings->empty())
+            return false;
+    }
+    return true;
 }
 
 } // namespace
 
 Done renewSeal(const Database& database)
 {
-    auto now = digestOf(database);
+    auto tables = sealedTables(database);
+    HOLDBAND_TRY(tables);
+    auto now = digestOf(database, *tables);
     HOLDBAND_TRY(now);
     auto statement =
         database.prepare<BulkStatement>("INSERT OR REPLACE INTO seal (id, digest) VALUES (1, ?)");
@@ -92,11 +129,15 @@ Done renewSeal(const Database& database)
 
 Result<bool> sealHolds(const Database& database)
 {
-    auto now = digestOf(database);
+    auto tables = sealedTables(database);
+    HOLDBAND_TRY(tables);
+    auto now = digestOf(database, *tables);
     HOLDBAND_TRY(now);
     auto stored = database.text("SELECT digest FROM seal WHERE id = 1");
     HOLDBAND_TRY(stored);
-    return *now == *stored;
+    if (*now != *stored)
+        return false;
+    return indexesFit(database, *tables);
 }
 
 } // namespace holdband::store

@@ -9,7 +9,7 @@ namespace holdband::store {
 /// Computes the digest again and stores it. Call inside a transaction.
 Done renewSeal(const Database& database);
 
-/// True if the digest matches the tables.
+/// True if the digest matches the tables, and their indexes match them.
 Result<bool> sealHolds(const Database& database);
 
 } // namespace holdband::store

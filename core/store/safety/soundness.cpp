@@ -3,17 +3,13 @@
 #include "core/store/history/entry_changes.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/readings/row_checksum.h"
+#include "core/store/safety/integrity.h"
 #include "core/store/safety/seal.h"
 #include "core/store/sqlite/rows.h"
-#include "core/store/sqlite/sqlite_error.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <map>
-#include <optional>
-#include <sqlite3.h>
-#include <string_view>
 
 namespace holdband::store {
 
@@ -133,30 +129,12 @@ Phrase brokenSeal()
                       "a bit changed, or another program wrote here");
 }
 
-/// SQLite lists a page that the disk failed to read like a damaged one, but with the error's code
-/// (https://www.sqlite.org/rescode.html).
-std::optional<int> failedRead(const std::string& line)
-{
-    constexpr std::string_view mark = "error code=";
-    const std::size_t at = line.find(mark);
-    if (at == std::string::npos)
-        return std::nullopt;
-    const int code = std::atoi(line.c_str() + at + mark.size());
-    return (code & 0xff) == SQLITE_IOERR ? std::optional(code) : std::nullopt;
-}
-
 Done checkSqlite(const Database& database, std::vector<std::string>& damage)
 {
-    auto lines = query<BulkStatement>(database, "PRAGMA integrity_check(20)",
-                                      [](const BulkStatement& row) { return row.text(0); });
+    auto lines = integrityFindings(database);
     HOLDBAND_TRY(lines);
-    for (std::string& line : *lines) {
-        if (const auto code = failedRead(line))
-            return fileProblem(sqliteErrorText(*code, sqlite3_errstr(*code)), database.path(),
-                               sqliteErrorRemedy(*code));
-        if (line != "ok")
-            damage.push_back(Phrase::tr("SQLite reports: %1").with(line));
-    }
+    for (const std::string& line : *lines)
+        damage.push_back(Phrase::tr("SQLite reports: %1").with(line));
     auto orphans =
         query<BulkStatement>(database, "PRAGMA foreign_key_check", [](const BulkStatement& row) {
             return Phrase::tr("a row of %1 refers to one of %2 that is not there")

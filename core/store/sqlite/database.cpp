@@ -85,6 +85,7 @@ Done Database::connect(Access access, bool create)
     if (!m_handle)
         return fileProblem(Phrase::tr("the database can't be guarded"), m_path);
     sqlite3_extended_result_codes(m_handle, 1);
+    sqlite3_limit(m_handle, SQLITE_LIMIT_LENGTH, mostBytesOfValue);
     return {};
 }
 

@@ -29,6 +29,11 @@ std::string sqliteErrorText(int code, const std::string& message)
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return Phrase::tr("another program is using the file");
+    case SQLITE_NOMEM:
+        return Phrase::tr("there is not enough memory");
+    case SQLITE_TOOBIG:
+        return Phrase::tr("a value in the file is larger than %1 MiB, which no logbook holds")
+            .with(std::to_string(mostBytesOfValue >> 20));
     case SQLITE_IOERR:
         if (code == SQLITE_IOERR_READ || code == SQLITE_IOERR_SHORT_READ)
             return Phrase::tr("the file can't be read now (%1)").with(message);
@@ -42,6 +47,8 @@ std::string sqliteErrorRemedy(int code)
 {
     if ((code & 0xff) == SQLITE_IOERR)
         return Phrase::tr("check the disk, then try again");
+    if ((code & 0xff) == SQLITE_NOMEM)
+        return Phrase::tr("close other programs, then try again");
     return {};
 }
 

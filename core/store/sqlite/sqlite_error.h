@@ -7,6 +7,10 @@
 
 namespace holdband::store {
 
+/// The longest text or blob that is read or written, in bytes. The longest that a logbook really
+/// holds is the record of a large change, far below this.
+inline constexpr int mostBytesOfValue = 256 << 20;
+
 /// A sentence for an extended result code. `message`: SQLite's own, for what has no sentence here.
 std::string sqliteErrorText(int code, const std::string& message);
 

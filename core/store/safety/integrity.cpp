@@ -1,0 +1,54 @@
+#include "core/store/safety/integrity.h"
+
+#include "core/store/sqlite/rows.h"
+#include "core/store/sqlite/sqlite_error.h"
+
+#include <cstdlib>
+#include <optional>
+#include <sqlite3.h>
+#include <string_view>
+
+namespace holdband::store {
+
+namespace {
+
+/// SQLite lists a page that the disk failed to read like a damaged one, but with the error's code
+/// (https://www.sqlite.org/rescode.html).
+std::optional<int> failedRead(const std::string& line)
+{
+    constexpr std::string_view mark = "error code=";
+    const std::size_t at = line.find(mark);
+    if (at == std::string::npos)
+        return std::nullopt;
+    const int code = std::atoi(line.c_str() + at + mark.size());
+    return (code & 0xff) == SQLITE_IOERR ? std::optional(code) : std::nullopt;
+}
+
+Result<std::vector<std::string>> findingsOf(const Database& database, const std::string& pragma)
+{
+    auto lines = query<BulkStatement>(database, pragma,
+                                      [](const BulkStatement& row) { return row.text(0); });
+    HOLDBAND_TRY(lines);
+    for (const std::string& line : *lines) {
+        if (const auto code = failedRead(line))
+            return fileProblem(sqliteErrorText(*code, sqlite3_errstr(*code)), database.path(),
+                               sqliteErrorRemedy(*code));
+    }
+    std::erase(*lines, "ok");
+    return lines;
+}
+
+} // namespace
+
+Result<std::vector<std::string>> integrityFindings(const Database& database)
+{
+    return findingsOf(database, "PRAGMA integrity_check(20)");
+}
+
+Result<std::vector<std::string>> integrityFindings(const Database& database,
+                                                   const std::string& table)
+{
+    return findingsOf(database, "PRAGMA integrity_check(\"" + table + "\")");
+}
+
+} // namespace holdband::store

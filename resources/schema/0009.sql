@@ -1,0 +1,2 @@
+-- Schema step 9: the seal covers `log_maps` and `watches` too, since a bit that flips in them would
+-- change how a log is read. The tables are those of step 8.
