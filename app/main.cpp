@@ -14,6 +14,9 @@
 #include <csignal>
 #include <cstdlib>
 #include <filesystem>
+#include <new>
+#include <string_view>
+#include <unistd.h>
 
 namespace holdband::app {
 
@@ -165,5 +168,12 @@ int run(int argc, char** argv)
 
 int main(int argc, char** argv)
 {
-    return holdband::app::run(argc, argv);
+    try {
+        return holdband::app::run(argc, argv);
+    } catch (const std::bad_alloc&) { // what was begun is rolled back by now
+        constexpr std::string_view text =
+            "holdband: there is not enough memory; close other programs, then try again.\n";
+        [[maybe_unused]] const auto written = ::write(STDERR_FILENO, text.data(), text.size());
+        return holdband::app::exitFile;
+    }
 }

@@ -80,6 +80,24 @@ TEST_F(SessionTest, AFileThatCannotBeOpenedIsReportedAndTheOtherStays)
     EXPECT_EQ(window->session().path(), logbook);
 }
 
+TEST_F(SessionTest, TooLittleMemoryIsAProblemAndTheNextRequestIsAnswered)
+{
+    MainWindow window(now, QString());
+    window.openLogbook(makeLogbook());
+    settle(window);
+    std::string said;
+    int answer = 0;
+    window.session().ask<int>(
+        &window, [](const store::LogbookFile&) -> Result<int> { throw std::bad_alloc(); },
+        [&](const Result<int>& result) { said = result ? "" : result.error().sentence(); });
+    window.session().ask<int>(
+        &window, [](const store::LogbookFile&) -> Result<int> { return 7; },
+        [&](const Result<int>& result) { answer = result.value_or(0); });
+    settle(window);
+    EXPECT_THAT(said, ::testing::HasSubstr("not enough memory"));
+    EXPECT_EQ(answer, 7);
+}
+
 TEST_F(SessionTest, ClosingDuringAnImportStoresNothing)
 {
     const QString logbook = makeLogbook();

@@ -79,7 +79,8 @@ void Session::openInBackground(const QString& path, std::function<void(Done)> do
                 done({});
             });
     watcher->setFuture(QtConcurrent::run([path, clock = m_clock] {
-        return std::make_shared<Result<Files>>(openFiles(path, clock));
+        return std::make_shared<Result<Files>>(
+            withinMemory([&] { return openFiles(path, clock); }));
     }));
 }
 

@@ -6,6 +6,7 @@
 #include "ui/session/worker.h"
 
 #include "core/problem.h"
+#include "core/text/memory.h"
 
 #include <QObject>
 #include <QPointer>
@@ -82,7 +83,7 @@ private:
         worker->post([this, context = QPointer<QObject>(context), generation = m_generation,
                       work = std::move(work),
                       deliver = std::move(deliver)](const store::LogbookFile& file) {
-            auto result = std::make_shared<Result<T>>(work(file));
+            auto result = std::make_shared<Result<T>>(withinMemory([&] { return work(file); }));
             QMetaObject::invokeMethod(
                 this,
                 [this, context, generation, deliver, result] {

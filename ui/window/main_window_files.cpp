@@ -3,6 +3,7 @@
 
 #include "core/exchange/load.h"
 #include "core/preferences/preferences.h"
+#include "core/text/memory.h"
 #include "ui/window/new_settings.h"
 #include "ui/window/notice_bar.h"
 #include "ui/words/words.h"
@@ -105,9 +106,11 @@ void MainWindow::loadInto(const QString& logbook, const QString& path)
             m_notice->say(sentence(loaded->error()));
     });
     watcher->setFuture(QtConcurrent::run([logbook = core(logbook), path = core(path)] {
-        return std::make_shared<Loaded>(exchange::loadDescription(
-            logbook, path, store::systemNow,
-            store::BackupOptions{[] { return core(preferences::backupPlace()); }, {}}));
+        return std::make_shared<Loaded>(withinMemory([&] {
+            return exchange::loadDescription(
+                logbook, path, store::systemNow,
+                store::BackupOptions{[] { return core(preferences::backupPlace()); }, {}});
+        }));
     }));
 }
 
