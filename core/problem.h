@@ -57,8 +57,30 @@ template <typename T>
 using Result = tl::expected<T, Problem>;
 using Done = Result<void>;
 
+/// Without the middle of a text that is too long for a message, such as a quoted value of a megabyte.
+inline std::string withoutItsMiddle(std::string text)
+{
+    constexpr std::size_t most = 1'000;
+    constexpr std::size_t begin = 500;
+    constexpr std::size_t end = 300;
+    if (text.size() <= most)
+        return text;
+    const auto startsCharacter = [&](std::size_t at) {
+        return (static_cast<unsigned char>(text[at]) & 0xc0) != 0x80;
+    };
+    std::size_t from = begin;
+    while (from > 0 && !startsCharacter(from))
+        --from;
+    std::size_t to = text.size() - end;
+    while (to < text.size() && !startsCharacter(to))
+        ++to;
+    return text.replace(from, to - from, " … ");
+}
+
 inline tl::unexpected<Problem> failure(Problem problem)
 {
+    problem.what = withoutItsMiddle(std::move(problem.what));
+    problem.place = withoutItsMiddle(std::move(problem.place));
     return tl::unexpected<Problem>(std::move(problem));
 }
 

@@ -5321,6 +5321,14 @@
         <source>a value in the file is larger than %1 MiB, which no logbook holds</source>
         <translation>ein Wert in der Datei ist größer als %1 MiB; so große hat kein Logbuch</translation>
     </message>
+    <message>
+        <source>a text is too long: it has %1 bytes, and at most %2 are stored</source>
+        <translation>ein Text ist zu lang: er hat %1 Bytes, und höchstens %2 werden gespeichert</translation>
+    </message>
+    <message>
+        <source>shorten it, or split it</source>
+        <translation>ihn kürzen oder aufteilen</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>

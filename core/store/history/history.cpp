@@ -25,7 +25,7 @@ Done insertEntry(const Database& database, std::optional<std::int64_t> id, Insta
                    "INSERT INTO acts (id, at, verb, arguments, kind, of, why) "
                    "VALUES (?, ?, ?, ?, ?, ?, ?)",
                    id, toMs(at), codeOf(entry.verb), std::string_view(arguments),
-                   nameOf(entry.kind), of, std::string_view(entry.why));
+                   nameOf(entry.kind), of, FreeText{entry.why});
 }
 
 } // namespace

@@ -11,7 +11,7 @@ Done addCorrection(const Change& change, const CorrectedReadings& tables,
                    std::string("INSERT INTO ") + tables.corrections + " (reading, " + tables.value +
                        ", decimals, at, why, act) VALUES (?, ?, ?, ?, ?, ?)",
                    correction.reading, correction.value, correction.decimals, toMs(correction.at),
-                   std::string_view(correction.why), change.entry().value);
+                   FreeText{correction.why}, change.entry().value);
 }
 
 Done setReadingNote(const Change& change, const CorrectedReadings& tables, std::int64_t reading,
@@ -19,7 +19,7 @@ Done setReadingNote(const Change& change, const CorrectedReadings& tables, std::
 {
     return execute(change.database(),
                    std::string("UPDATE ") + tables.readings + " SET note = ? WHERE id = ?",
-                   std::string_view(note), reading);
+                   FreeText{note}, reading);
 }
 
 Result<std::vector<Correction>> readCorrections(const Database& database,

@@ -113,7 +113,7 @@ Result<HandReadingId> addHandReading(const Change& change, const HandOwner& owne
             ", at, value, unit, decimals, sample_c, note, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         *id, toMs(reading.at), reading.value, nameOf(reading.unit), reading.decimals,
         reading.sample ? std::optional(reading.sample->celsius()) : std::nullopt,
-        std::string_view(reading.note), change.entry().value));
+        FreeText{reading.note}, change.entry().value));
     return HandReadingId{database.lastRowId()};
 }
 

@@ -165,7 +165,7 @@ Result<MeterReadingId> addMeterReading(const Change& change, const std::string& 
         "INSERT INTO meter_readings (meter, at, kwh, decimals, event, note, import, line, act, "
         "time_doubt_ms) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         *id, toMs(reading.at), reading.registerReading.kilowattHours(), reading.decimals, event,
-        std::string_view(reading.note), import, line, change.entry().value, doubt));
+        FreeText{reading.note}, import, line, change.entry().value, doubt));
     return MeterReadingId{database.lastRowId()};
 }
 

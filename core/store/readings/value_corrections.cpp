@@ -42,7 +42,7 @@ Done addValueCorrection(const Change& change, const ValueCorrection& correction)
         "INSERT INTO value_corrections (sensor, at, value, unit, corrected_at, why, act) "
         "VALUES (?, ?, ?, ?, ?, ?, ?)",
         *sensor, toMs(correction.at), correction.value, nameOf(correction.unit),
-        toMs(correction.corrected), std::string_view(correction.why), change.entry().value);
+        toMs(correction.corrected), FreeText{correction.why}, change.entry().value);
 }
 
 } // namespace holdband::store

@@ -129,7 +129,7 @@ Done writeDetails(const Database& database, std::int64_t id, const Batch& batch)
     for (const PlanChange& change : batch.planChanges) {
         HOLDBAND_TRY(execute(database,
                              "INSERT INTO plan_changes (batch, from_at, why) VALUES (?, ?, ?)", id,
-                             toMs(change.from), std::string_view(change.why)));
+                             toMs(change.from), FreeText{change.why}));
         HOLDBAND_TRY(writeSchedule(database, changedStages, database.lastRowId(), change.schedule));
     }
     for (const Instant at : batch.stageEnds)
@@ -138,7 +138,7 @@ Done writeDetails(const Database& database, std::int64_t id, const Batch& batch)
         auto sensor = idOf(database, "sensors", "sensor", use.sensor);
         HOLDBAND_TRY(sensor);
         HOLDBAND_TRY(execute(database, "INSERT INTO beer_uses VALUES (?, ?, ?, ?)", id,
-                             toMs(use.from), *sensor, std::string_view(use.vessel)));
+                             toMs(use.from), *sensor, FreeText{use.vessel, longestName}));
     }
     return {};
 }
@@ -195,7 +195,7 @@ Done writeRow(const Database& database, std::int64_t id, const Batch& batch)
         batch.gapLimit ? std::optional<std::int64_t>(batch.gapLimit->count()) : std::nullopt,
         static_cast<std::int64_t>(batch.ignoreShorterThan.count()),
         storedNumber(batch.originalGravity), storedNumber(batch.finalGravity),
-        std::string_view(batch.vessel), named->splitFrom,
+        FreeText{batch.vessel, longestName}, named->splitFrom,
         static_cast<std::int64_t>(batch.bandTimes.dwell.count()),
         static_cast<std::int64_t>(batch.bandTimes.returnTime.count()), id);
 }
@@ -374,8 +374,7 @@ Done savePlan(const Change& change, const NamedPlan& plan)
         existing->push_back(database.lastRowId());
     }
     HOLDBAND_TRY(execute(database, "UPDATE plans SET note = ?, tolerance_k = ? WHERE id = ?",
-                         std::string_view(plan.note), storedNumber(plan.tolerance),
-                         existing->front()));
+                         FreeText{plan.note}, storedNumber(plan.tolerance), existing->front()));
     return writeSchedule(database, planStages, existing->front(), plan.schedule);
 }
 

@@ -53,7 +53,7 @@ Done addCause(const Change& change, const std::string& batch, const ExcursionCau
                    "INSERT INTO causes (batch, from_at, to_at, side, cause, note, act) "
                    "VALUES (?, ?, ?, ?, ?, ?, ?)",
                    *id, toMs(cause.span.start), toMs(cause.span.end), nameOf(cause.side), name,
-                   std::string_view(cause.note), change.entry().value);
+                   FreeText{cause.note}, change.entry().value);
 }
 
 Done removeCause(const Change& change, CauseId cause)

@@ -75,12 +75,12 @@ Done writePartsAndRatings(const Database& database, std::int64_t id, const Setup
     for (std::size_t i = 0; i < setup.parts.size(); ++i) {
         const Part& part = setup.parts[i];
         HOLDBAND_TRY(execute(database, "INSERT INTO parts VALUES (?, ?, ?, ?, ?)", id,
-                             static_cast<std::int64_t>(i), std::string_view(part.item),
+                             static_cast<std::int64_t>(i), FreeText{part.item, longestName},
                              part.quantity, part.price));
     }
     for (const auto& [criterion, rating] : setup.ratings)
         HOLDBAND_TRY(execute(database, "INSERT INTO ratings VALUES (?, ?, ?)", id,
-                             std::string_view(criterion), rating));
+                             FreeText{criterion, longestName}, rating));
     return {};
 }
 
@@ -134,8 +134,8 @@ Done addSetup(const Change& change, const Setup& setup)
     HOLDBAND_TRY(execute(database,
                          "INSERT INTO setups (name, kind, vessels, rated_power_w, retired_at, act) "
                          "VALUES (?, ?, ?, ?, ?, ?)",
-                         std::string_view(setup.name), std::string_view(setup.kind), setup.vessels,
-                         storedNumber(setup.ratedPower), msOf(setup.retired),
+                         std::string_view(setup.name), FreeText{setup.kind, longestName},
+                         setup.vessels, storedNumber(setup.ratedPower), msOf(setup.retired),
                          change.entry().value));
     return writePartsAndRatings(database, database.lastRowId(), setup);
 }
@@ -149,8 +149,8 @@ Done updateSetup(const Change& change, const std::string& name, const Setup& set
     HOLDBAND_TRY(execute(database,
                          "UPDATE setups SET name = ?, kind = ?, vessels = ?, rated_power_w = ?, "
                          "retired_at = ? WHERE id = ?",
-                         std::string_view(setup.name), std::string_view(setup.kind), setup.vessels,
-                         storedNumber(setup.ratedPower), msOf(setup.retired), *id));
+                         std::string_view(setup.name), FreeText{setup.kind, longestName},
+                         setup.vessels, storedNumber(setup.ratedPower), msOf(setup.retired), *id));
     return writePartsAndRatings(database, *id, setup);
 }
 
@@ -193,7 +193,7 @@ Done writeOffsets(const Database& database, std::int64_t id, const Sensor& senso
                                sensorPlace(sensor.name));
         HOLDBAND_TRY(execute(database, "INSERT INTO offsets VALUES (?, ?, ?, ?, ?)", id,
                              toMs(offset.from), offset.add.kelvins(), storedNumber(offset.doubt),
-                             std::string_view(offset.why)));
+                             FreeText{offset.why}));
     }
     return {};
 }
@@ -246,7 +246,7 @@ Done addSensor(const Change& change, const Sensor& sensor)
         "INSERT INTO sensors (name, reads, setup, accuracy_k, placement, by_hand, retired_at, act) "
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         std::string_view(sensor.name), nameOf(sensor.reads), *setup, storedNumber(sensor.accuracy),
-        std::string_view(sensor.placement), sensor.readByHand ? 1 : 0, msOf(sensor.retired),
+        FreeText{sensor.placement}, sensor.readByHand ? 1 : 0, msOf(sensor.retired),
         change.entry().value));
     return writeOffsets(database, database.lastRowId(), sensor);
 }
@@ -262,7 +262,7 @@ Done updateSensor(const Change& change, const std::string& name, const Sensor& s
                          "UPDATE sensors SET name = ?, reads = ?, setup = ?, accuracy_k = ?, "
                          "placement = ?, by_hand = ?, retired_at = ? WHERE id = ?",
                          std::string_view(sensor.name), nameOf(sensor.reads), *setup,
-                         storedNumber(sensor.accuracy), std::string_view(sensor.placement),
+                         storedNumber(sensor.accuracy), FreeText{sensor.placement},
                          sensor.readByHand ? 1 : 0, msOf(sensor.retired), *id));
     return writeOffsets(database, *id, sensor);
 }

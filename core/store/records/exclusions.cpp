@@ -26,7 +26,7 @@ Done addExclusion(const Change& change, const Exclusion& exclusion)
                    "INSERT INTO exclusions (sensor, from_at, to_at, why, act) "
                    "VALUES (?, ?, ?, ?, ?)",
                    *sensor, toMs(exclusion.span.start), toMs(exclusion.span.end),
-                   std::string_view(exclusion.why), change.entry().value);
+                   FreeText{exclusion.why}, change.entry().value);
 }
 
 Done removeExclusion(const Change& change, ExclusionId exclusion)

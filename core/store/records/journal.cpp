@@ -55,7 +55,7 @@ Done addNote(const Change& change, const JournalNote& note)
     HOLDBAND_TRY(batch);
     return execute(change.database(),
                    "INSERT INTO journal (at, batch, text, act) VALUES (?, ?, ?, ?)", toMs(note.at),
-                   *batch, std::string_view(note.text), change.entry().value);
+                   *batch, FreeText{note.text}, change.entry().value);
 }
 
 Done updateNote(const Change& change, NoteId id, const JournalNote& note)
@@ -64,7 +64,7 @@ Done updateNote(const Change& change, NoteId id, const JournalNote& note)
     auto batch = batchId(change.database(), note);
     HOLDBAND_TRY(batch);
     return execute(change.database(), "UPDATE journal SET at = ?, batch = ?, text = ? WHERE id = ?",
-                   toMs(note.at), *batch, std::string_view(note.text), id.value);
+                   toMs(note.at), *batch, FreeText{note.text}, id.value);
 }
 
 Done removeNote(const Change& change, NoteId id)

@@ -2,12 +2,10 @@
 // core/store.
 #pragma once
 
+#include "core/model/text_limits.h"
 #include "core/store/sqlite/database.h"
 
 namespace holdband::store {
-
-/// The longest name or label that is accepted, bytes.
-inline constexpr std::size_t longestName = 200;
 
 /// Problem (data): empty, too long, contains a control character, taken, or different from a taken
 /// one only in case or white space.

@@ -53,7 +53,7 @@ Done writeSchedule(const Database& database, StageTable table, std::int64_t owne
     for (std::size_t i = 0; i < schedule.size(); ++i) {
         const Stage& stage = schedule[i];
         HOLDBAND_TRY(execute(
-            database, sql, owner, static_cast<std::int64_t>(i), std::string_view(stage.label),
+            database, sql, owner, static_cast<std::int64_t>(i), FreeText{stage.label, longestName},
             nameOf(stage.kind), stage.target.celsius(), storedNumber(stage.length),
             stage.tolerance ? std::optional(stage.tolerance->kelvins()) : std::nullopt,
             storedNumber(stage.settleAllowed), nameOf(stage.until),

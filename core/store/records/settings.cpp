@@ -16,7 +16,7 @@ namespace {
 Done writeSetting(const Database& database, std::string_view key, const std::string& value)
 {
     return execute(database, "INSERT OR REPLACE INTO settings (key, value) VALUES (?, ?)", key,
-                   std::string_view(value));
+                   FreeText{value, longestName});
 }
 
 constexpr std::string_view timeDoubtKey = "time_doubt_min";
@@ -56,7 +56,7 @@ Done writeRoundWindows(const Database& database, const std::vector<RoundWindow>&
         return {};
     for (std::size_t i = 0; i < rounds.size(); ++i)
         HOLDBAND_TRY(execute(database, "INSERT INTO round_windows VALUES (?, ?, ?, ?)",
-                             static_cast<std::int64_t>(i), std::string_view(rounds[i].label),
+                             static_cast<std::int64_t>(i), FreeText{rounds[i].label, longestName},
                              rounds[i].fromMinute, rounds[i].toMinute));
     return {};
 }

@@ -7,8 +7,22 @@
 #include <QSqlQuery>
 #include <QSqlRecord>
 #include <QVariant>
+#include <algorithm>
 
 namespace holdband::store {
+
+namespace {
+
+/// The first words of a text, so that people recognise it.
+std::string startOf(std::string_view text)
+{
+    constexpr qsizetype shown = 30;
+    const QString start = QString::fromUtf8(
+        text.data(), std::min<qsizetype>(200, static_cast<qsizetype>(text.size())));
+    return "\"" + start.left(shown).simplified().toStdString() + " …\"";
+}
+
+} // namespace
 
 Statement::Statement(QueryPool::Query query, const Database* database)
     : m_prepared(std::move(query)), m_query(m_prepared.mapped().get()), m_database(database)
@@ -41,6 +55,17 @@ void Statement::bind(int index, std::string_view value)
     m_query->bindValue(index - 1, value.empty() ? QStringLiteral("") : utf8.toString());
 }
 
+void Statement::bind(int index, FreeText value)
+{
+    if (value.text.size() > value.mostBytes && !m_tooLong)
+        m_tooLong =
+            Problem{ProblemKind::data,
+                    Phrase::tr("a text is too long: it has %1 bytes, and at most %2 are stored")
+                        .with(std::to_string(value.text.size()), std::to_string(value.mostBytes)),
+                    startOf(value.text), Phrase::tr("shorten it, or split it")};
+    bind(index, value.text);
+}
+
 void Statement::bindNull(int index)
 {
     m_query->bindValue(index - 1, QVariant());
@@ -51,6 +76,8 @@ Result<bool> Statement::step()
     if (m_notUtf8)
         return dataProblem(Phrase::tr("a text is not in UTF-8"), {},
                            Phrase::tr("write it in UTF-8"));
+    if (m_tooLong)
+        return failure(*m_tooLong);
     if (!invalidColumn().empty())
         return failure(invalidValue(invalidColumn(), m_database->path()));
     if (!m_started) {
@@ -80,6 +107,7 @@ void Statement::reset()
     m_query->finish();
     m_started = false;
     m_notUtf8 = false;
+    m_tooLong.reset();
     forgetInvalid();
 }
 

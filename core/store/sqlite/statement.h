@@ -2,14 +2,23 @@
 // a QSqlQuery that only moves forward. Not for use outside core/store.
 #pragma once
 
+#include "core/model/text_limits.h"
+#include "core/problem.h"
 #include "core/store/sqlite/query_pool.h"
 #include "core/store/sqlite/statement_base.h"
 
+#include <optional>
 #include <string_view>
 
 namespace holdband::store {
 
 class Database;
+
+/// A text as a person typed it, for `bind`.
+struct FreeText {
+    std::string_view text;
+    std::size_t mostBytes = longestText;
+};
 
 /// Bind all parameters, step, read columns. Errors while binding and invalid values are remembered
 /// and returned by the next step.
@@ -25,6 +34,8 @@ public:
     void bind(int index, double value);
     /// Problem (data) at the next step: the text is not UTF-8.
     void bind(int index, std::string_view value);
+    /// Problem (data) at the next step: it is too long.
+    void bind(int index, FreeText value);
     void bindNull(int index);
     template <typename T>
     void bind(int index, const std::optional<T>& value)
@@ -60,7 +71,8 @@ private:
     const Database* m_database;
     bool m_started = false;
     bool m_failed = false;
-    bool m_notUtf8 = false; ///< a text that was bound
+    bool m_notUtf8 = false;           ///< a text that was bound
+    std::optional<Problem> m_tooLong; ///< likewise
 };
 
 } // namespace holdband::store
