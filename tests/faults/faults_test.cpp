@@ -4,6 +4,7 @@
 // The quick set lets each call of each act fail once and loses the power at some of them;
 // HOLDBAND_FAULTS=long tries every kind of fault at every call, and several survivors of a power
 // loss at each.
+#include "tests/faults/long_set.h"
 #include "tests/faults/trial.h"
 
 #include <algorithm>

@@ -3,6 +3,7 @@
 #include "core/editing/rounds.h"
 #include "core/intake/log/import.h"
 #include "core/store/history/undo.h"
+#include "core/store/records/batches.h"
 #include "core/store/safety/backup.h"
 #include "core/text/times.h"
 #include "tests/faults/some_equipment.h"
@@ -19,12 +20,13 @@ using store::Access;
 using store::LogbookFile;
 
 constexpr int kindsOfActs = 4;
+const Instant pitched = someday - std::chrono::hours{24 * 300};
 
 /// Made data: a reading every minute for two days, later ones with each number.
 std::string madeLog(int number)
 {
     std::string log = "Time (UTC),Beer (C)\n";
-    const Instant begin = someday - std::chrono::hours{24 * 300} + std::chrono::hours{48 * number};
+    const Instant begin = pitched + std::chrono::hours{48 * number};
     for (int minute = 0; minute < 2880; ++minute)
         log += rfc3339Utc(begin + std::chrono::minutes{minute}) + "," +
                std::to_string(18 + minute % 5) + "." + std::to_string(minute % 10) + "\n";
@@ -45,7 +47,7 @@ Done saveOneRound(const LogbookFile& logbook, int number)
 {
     intake::TypedReading typed;
     typed.meter = "Meter";
-    typed.reading.at = someday - std::chrono::hours{2000 - number};
+    typed.reading.at = pitched + std::chrono::hours{4 * number};
     typed.reading.registerReading = Energy::kilowattHours(100.0 + number);
     auto saved = intake::saveRound(logbook, {typed});
     HOLDBAND_TRY(saved);
@@ -59,6 +61,22 @@ Done undoOnce(const LogbookFile& logbook)
     return {};
 }
 
+/// "Pale" at 20 ± 1 °C, still open.
+Done addOpenBatch(const store::Change& change)
+{
+    Batch batch;
+    batch.name = "Pale";
+    batch.setup = "Loop";
+    batch.beerSensor = "Beer";
+    batch.pitched = pitched;
+    batch.tolerance = TemperatureDifference::kelvins(1.0);
+    Stage stage;
+    stage.label = "Hold";
+    stage.target = Temperature::celsius(20.0);
+    batch.schedule = {stage};
+    return store::addBatch(change, batch);
+}
+
 } // namespace
 
 Done prepareForKills(const std::string& folder)
@@ -69,6 +87,7 @@ Done prepareForKills(const std::string& folder)
         store::Change::begin(**logbook, {store::HistoryVerb::other, {"equipment"}, {}, {}});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(addSomeEquipment(*change));
+    HOLDBAND_TRY(addOpenBatch(*change));
     return change->commit();
 }
 
@@ -82,20 +101,25 @@ std::string copyOf(const std::string& folder, int number)
     return folder + "/copy " + std::to_string(number);
 }
 
+Done killAct(const LogbookFile& logbook, const std::string& folder, int number)
+{
+    switch (number % kindsOfActs) {
+    case 0:
+        return importPiece(logbook, number);
+    case 1:
+        return saveOneRound(logbook, number);
+    case 2:
+        return undoOnce(logbook);
+    default:
+        return store::backupTo(logbook.database(), copyOf(folder, number));
+    }
+}
+
 Done killAct(const std::string& folder, int number)
 {
     auto logbook = LogbookFile::open(logbookIn(folder), Access::write, clockOfTests);
     HOLDBAND_TRY(logbook);
-    switch (number % kindsOfActs) {
-    case 0:
-        return importPiece(**logbook, number);
-    case 1:
-        return saveOneRound(**logbook, number);
-    case 2:
-        return undoOnce(**logbook);
-    default:
-        return store::backupTo((*logbook)->database(), copyOf(folder, number));
-    }
+    return killAct(**logbook, folder, number);
 }
 
 } // namespace holdband::faults

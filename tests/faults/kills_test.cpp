@@ -4,22 +4,20 @@
 #include "core/store/safety/soundness.h"
 #include "tests/faults/faulty_vfs.h"
 #include "tests/faults/kill_acts.h"
-#include "tests/faults/trial.h"
+#include "tests/faults/long_set.h"
 #include "tests/faults/world.h"
+#include "tests/processes/child.h"
 
 #include <QTemporaryDir>
 #include <algorithm>
 #include <chrono>
-#include <csignal>
 #include <cstdio>
 #include <filesystem>
 #include <gtest/gtest.h>
 #include <optional>
 #include <random>
 #include <string>
-#include <sys/wait.h>
 #include <thread>
-#include <unistd.h>
 #include <vector>
 
 namespace holdband::faults {
@@ -29,65 +27,6 @@ namespace fs = std::filesystem;
 using namespace std::chrono_literals;
 
 constexpr int actsOfAChild = 24;
-
-/// A child process that does acts in a folder, and its confirmations.
-class Child {
-public:
-    explicit Child(const std::string& folder)
-    {
-        int ends[2];
-        EXPECT_EQ(::pipe(ends), 0);
-        m_process = ::fork();
-        if (m_process == 0) {
-            ::dup2(ends[1], STDOUT_FILENO);
-            ::close(ends[0]);
-            ::close(ends[1]);
-            ::execl(HOLDBAND_KILL_CHILD, HOLDBAND_KILL_CHILD, folder.c_str(),
-                    std::to_string(actsOfAChild).c_str(), nullptr);
-            ::_exit(127);
-        }
-        ::close(ends[1]);
-        m_confirmations = ends[0];
-    }
-    ~Child() { ::close(m_confirmations); }
-    Child(const Child&) = delete;
-    Child& operator=(const Child&) = delete;
-
-    /// Waits for that many confirmations; false: the child ended before.
-    bool confirms(int acts)
-    {
-        while (m_confirmed < acts) {
-            if (!readSome())
-                return false;
-        }
-        return true;
-    }
-    /// Ends this one process, and reads what it confirmed until then.
-    void kill()
-    {
-        ::kill(m_process, SIGKILL);
-        ::waitpid(m_process, &m_status, 0);
-        while (readSome())
-            ;
-    }
-    bool wasKilled() const { return WIFSIGNALED(m_status); }
-    int confirmed() const { return m_confirmed; }
-
-private:
-    bool readSome()
-    {
-        char bytes[256];
-        const ssize_t count = ::read(m_confirmations, bytes, sizeof bytes);
-        for (ssize_t i = 0; i < count; ++i)
-            m_confirmed += bytes[i] == '\n';
-        return count > 0;
-    }
-
-    pid_t m_process = -1;
-    int m_confirmations = -1;
-    int m_status = 0;
-    int m_confirmed = 0;
-};
 
 /// A journal that holds something: a change is under way.
 bool hasChangeUnderWay(const std::string& folder)
@@ -127,10 +66,13 @@ protected:
     {
         clearFolder(m_folder);
         m_start->writeInto(m_folder);
-        Child child(m_folder);
+        test::Child child({HOLDBAND_KILL_CHILD, m_folder, std::to_string(actsOfAChild)});
         const int before = std::uniform_int_distribution<>(0, actsOfAChild - 4)(m_random);
-        if (!child.confirms(before))
-            ADD_FAILURE() << "the child ended after " << child.confirmed() << " acts";
+        int confirmed = 0;
+        while (confirmed < before && child.line())
+            ++confirmed;
+        if (confirmed < before)
+            ADD_FAILURE() << "the child ended after " << confirmed << " acts";
         const auto deadline = std::chrono::steady_clock::now() + 20s;
         while (inside && !hasChangeUnderWay(m_folder) &&
                std::chrono::steady_clock::now() < deadline)
@@ -139,10 +81,11 @@ protected:
         std::this_thread::sleep_for(
             std::chrono::microseconds{std::uniform_int_distribution<>(0, mostWait)(m_random)});
         child.kill();
-        if (!child.wasKilled())
+        confirmed += static_cast<int>(child.rest().size());
+        if (child.wait() != -1)
             return std::nullopt;
         const bool died = hasChangeUnderWay(m_folder);
-        check(child.confirmed());
+        check(confirmed);
         return died;
     }
 

@@ -6,11 +6,9 @@
 #include "tests/store/saying.h"
 
 #include <cerrno>
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
-#include <string_view>
 
 namespace holdband::faults {
 
@@ -113,12 +111,6 @@ Totals& totals()
 {
     static Totals all;
     return all;
-}
-
-bool wantsLongSet()
-{
-    const char* set = std::getenv("HOLDBAND_FAULTS");
-    return set && std::string_view(set) == "long";
 }
 
 Trial::Trial(const Act& act) : m_act(act)

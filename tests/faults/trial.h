@@ -20,9 +20,6 @@ struct Totals {
 };
 Totals& totals();
 
-/// HOLDBAND_FAULTS=long: every kind of fault at every call, instead of the quick set.
-bool wantsLongSet();
-
 class Trial {
 public:
     explicit Trial(const Act& act);
