@@ -5,7 +5,9 @@
 
 #include <atomic>
 #include <fstream>
+#include <functional>
 #include <random>
+#include <sqlite3.h>
 #include <thread>
 
 namespace holdband::test {
@@ -137,6 +139,67 @@ TEST_F(Soundness, ASaveByAnotherProgramMeanwhileIsNoDamage)
         EXPECT_EQ(*damage, std::vector<std::string>{});
     }
     writer.join();
+}
+
+/// Runs an act inside a connection, as another process could between two statements of it: before
+/// the given statement begins.
+class ActBefore {
+public:
+    ActBefore(const store::Database& reader, std::string statement, std::function<void()> act)
+        : m_reader(reader), m_statement(std::move(statement)), m_act(std::move(act))
+    {
+        sqlite3_trace_v2(reader.raw(), SQLITE_TRACE_STMT, &ActBefore::begins, this);
+    }
+    ~ActBefore() { sqlite3_trace_v2(m_reader.raw(), 0, nullptr, nullptr); }
+    ActBefore(const ActBefore&) = delete;
+    ActBefore& operator=(const ActBefore&) = delete;
+
+    bool ran() const { return m_ran; }
+
+private:
+    static int begins(unsigned, void* self, void*, void* sql)
+    {
+        auto& each = *static_cast<ActBefore*>(self);
+        if (!each.m_ran && static_cast<const char*>(sql) == each.m_statement) {
+            each.m_ran = true;
+            each.m_act();
+        }
+        return 0;
+    }
+
+    const store::Database& m_reader;
+    std::string m_statement;
+    std::function<void()> m_act;
+    bool m_ran = false;
+};
+
+TEST_F(Soundness, ASealThatIsCheckedWhileAnotherSavesIsNoFalseAlarm)
+{
+    const auto writer = store::LogbookFile::open(path(), store::Access::write);
+    const auto reader = store::LogbookFile::open(path(), store::Access::read);
+    ASSERT_TRUE(writer && reader);
+    sqlite3_busy_timeout((*writer)->database().raw(), 0); // it would wait for the reader below
+    int hour = 5000;
+    const auto save = [&] {
+        auto change = store::Change::begin(**writer, saying("round"));
+        ASSERT_TRUE(change);
+        const MeterReading reading{
+            someday + std::chrono::hours{++hour}, Energy::kilowattHours(hour), 0, {}, {}};
+        ASSERT_TRUE(store::addMeterReading(*change, "Meter", reading));
+        (void)change->commit(); // refused where the reader holds its state
+    };
+    for (const char* before :
+         {"SELECT digest FROM seal WHERE id = 1", "SELECT * FROM \"meter_readings\""}) {
+        SCOPED_TRACE(before);
+        const ActBefore other((*reader)->database(), before, save);
+        const Done seal = store::checkSeal((*reader)->database());
+        EXPECT_TRUE(other.ran());
+        EXPECT_TRUE(seal) << seal.error().sentence();
+    }
+    save();
+    EXPECT_EQ(*(*reader)->database().integer("SELECT max(at) FROM meter_readings"),
+              toMs(someday + std::chrono::hours{hour}))
+        << "the reader holds nothing afterwards";
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/digest.h"
 #include "core/store/safety/integrity.h"
 #include "core/store/sqlite/rows.h"
+#include "core/store/sqlite/transaction.h"
 #include "core/text/phrase.h"
 
 #include <vector>
@@ -129,6 +130,9 @@ Done renewSeal(const Database& database)
 
 Result<bool> sealHolds(const Database& database)
 {
+    // Else what another program saves between two statements would look like damage.
+    auto steady = Transaction::beginReading(database);
+    HOLDBAND_TRY(steady);
     auto tables = sealedTables(database);
     HOLDBAND_TRY(tables);
     auto now = digestOf(database, *tables);
