@@ -5,7 +5,11 @@
 #include <QFileInfo>
 #include <QSysInfo>
 #include <QThread>
+#include <fcntl.h>
 #include <filesystem>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 namespace holdband::store {
 
@@ -38,16 +42,49 @@ Problem heldElsewhere(const std::string& path, const QLockFile& lock)
             path, Phrase::tr("close it there first; reading commands work meanwhile")};
 }
 
+/// More than a program needs between two steps of making or removing its lock file.
+constexpr unsigned long longestStepMs = 200;
+
 /// A lock is empty for a moment while its program writes it, and stays empty if a full disk or
 /// another program left it so.
 bool staysEmpty(const QString& file)
 {
-    constexpr unsigned long longestWriteMs = 200;
     if (QFileInfo(file).size() != 0)
         return false;
-    QThread::msleep(longestWriteMs);
+    QThread::msleep(longestStepMs);
     const QFileInfo later(file);
     return later.exists() && later.size() == 0;
+}
+
+bool isOfThisComputer(const QLockFile& lock)
+{
+    qint64 pid = 0;
+    QString host;
+    QString program;
+    return lock.getLockInfo(&pid, &host, &program) && host == QSysInfo::machineHostName();
+}
+
+/// Removes the lock file of a program of this computer that has died. The number in it may belong
+/// to another Holdband now, even to this one, as in a container. But QLockFile locks the file
+/// (flock) before it writes it, and the system drops that lock with its process.
+bool removeAbandoned(const std::string& file)
+{
+    const int descriptor = ::open(file.c_str(), O_RDWR | O_CLOEXEC);
+    if (descriptor < 0)
+        return false;
+    struct stat ours {};
+    struct stat named {};
+    // One that is not yet written may not yet be held.
+    bool abandoned = ::fstat(descriptor, &ours) == 0 && ours.st_size > 0 &&
+                     ::flock(descriptor, LOCK_EX | LOCK_NB) == 0;
+    if (abandoned) {
+        QThread::msleep(longestStepMs); // its program may be closing: it unlocks, then removes
+        abandoned = ::stat(file.c_str(), &named) == 0 && ours.st_ino == named.st_ino &&
+                    ours.st_dev == named.st_dev;
+    }
+    const bool removed = abandoned && ::unlink(file.c_str()) == 0;
+    ::close(descriptor);
+    return removed;
 }
 
 Problem lockFailed(const std::string& path, const QLockFile& lock)
@@ -85,6 +122,9 @@ Result<std::unique_ptr<QLockFile>> lockForWriting(const std::string& path)
     // Qt refuses if the file belongs to a running program after all.
     if (lock->error() == QLockFile::LockFailedError && staysEmpty(lock->fileName()) &&
         lock->removeStaleLockFile() && lock->tryLock(0))
+        return lock;
+    if (lock->error() == QLockFile::LockFailedError && isOfThisComputer(*lock) &&
+        removeAbandoned(lock->fileName().toStdString()) && lock->tryLock(0))
         return lock;
     return failure(lockFailed(path, *lock));
 }

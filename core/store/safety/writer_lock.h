@@ -1,6 +1,6 @@
 // Lets only one program at a time write a logbook: the lock file LOGBOOK.lock next to it. The
 // QLockFile removes it when destroyed; an empty one or one left by a program that died is taken
-// over.
+// over, also where another process has the number of that program now.
 #pragma once
 
 #include "core/problem.h"
