@@ -101,7 +101,17 @@ ReadingCheck checkTyped(const RegisterCheck& meter, const TypedReading& typed, I
                         meterPlace(typed.meter), Phrase::tr("check the time")};
         return {DoubtfulReading{ReadingDoubt::inFuture, std::move(problem)}, false, false};
     }
-    return meter.check(typed.reading);
+    ReadingCheck check = meter.check(typed.reading);
+    if (check.doubt && check.doubt->doubt == ReadingDoubt::aboveAfter) {
+        const auto later =
+            std::find_if(meter.stored().begin(), meter.stored().end(),
+                         [&](const MeterReading& each) { return each.at > typed.reading.at; });
+        if (later != meter.stored().end() && later->at > now + clockSlack)
+            check.doubt->problem.remedy =
+                Phrase::tr("that time is in the future: the computer's clock was wrong when it was "
+                           "saved, or is wrong now; set the clock, or correct that reading's time");
+    }
+    return check;
 }
 
 constexpr double coldestBeer = -30.0; ///< °C; a value beyond has a wrong digit or unit
