@@ -24,13 +24,18 @@ Result<Instant> lastMidnight(const LogbookFile& logbook)
     return zone->resolve(LocalTime{day}).earlier;
 }
 
+/// The steps after the last one from before that time. Counted by their ids: a clock that was set
+/// back dates a later step earlier, and one left out of the middle would be undone twice or out of
+/// order.
 Result<std::vector<UndoStep>> stepsSince(const LogbookFile& logbook, Instant from)
 {
     return query(
         logbook.database(),
         // An edit without a record changed nothing that can be undone; the same for the undo of one
         // from another logbook.
-        "SELECT id, verb, arguments, why, kind, of FROM acts a WHERE at >= ? AND kind <> 'own' "
+        "SELECT id, verb, arguments, why, kind, of FROM acts a WHERE kind <> 'own' "
+        "AND id > coalesce((SELECT id FROM acts WHERE at < ? AND kind <> 'own' "
+        "ORDER BY id DESC LIMIT 1), -9223372036854775808) "
         "AND EXISTS (SELECT 1 FROM act_changes c WHERE c.act = coalesce(a.of, a.id)) ORDER BY id",
         [](const Statement& row) {
             return UndoStep{{row.integer(0)}, historyEntryFrom(row, 1)};
