@@ -30,7 +30,7 @@ const local_days firstDay =
 
 std::vector<DatedCopy> stored(const std::vector<DatedCopy>& copies)
 {
-    const std::vector<bool> retained = store::copiesToRetain(copies);
+    const std::vector<bool> retained = store::copiesToRetain(copies, firstDay + days{3000});
     std::vector<DatedCopy> result;
     for (std::size_t i = 0; i < copies.size(); ++i) {
         if (retained.at(i))
@@ -54,7 +54,7 @@ std::vector<DatedCopy> someCopies()
 RC_GTEST_PROP(BackupRotation, RetainsTheNewestThreeAndNoMoreThanAllowed, ())
 {
     const std::vector<DatedCopy> copies = someCopies();
-    const std::vector<bool> retained = store::copiesToRetain(copies);
+    const std::vector<bool> retained = store::copiesToRetain(copies, firstDay + days{3000});
     RC_ASSERT(retained.size() == copies.size());
     std::uint64_t bytes = 0;
     std::size_t count = 0;
@@ -88,6 +88,31 @@ TEST(BackupRotation, OfDailyCopiesRetainsSevenDaysAndEightWeeks)
         EXPECT_EQ(copies[static_cast<std::size_t>(i)].day, last - days{i});
     for (int i = 0; i < 7; ++i)
         EXPECT_EQ(copies[static_cast<std::size_t>(7 + i)].day, last - days{7 * (i + 1)});
+}
+
+TEST(BackupRotation, OfCopiesFromAClockThatWasAheadRetainsAsManyAgain)
+{
+    std::vector<DatedCopy> copies;
+    for (int day = 399; day >= 0; --day)
+        copies.push_back({firstDay + days{day}, 1000});
+    const std::vector<bool> retained = store::copiesToRetain(copies, firstDay + days{199});
+    const std::vector<bool> real(retained.begin() + 200, retained.end());
+    EXPECT_EQ(real, store::copiesToRetain(std::span(copies).subspan(200), firstDay + days{199}));
+    EXPECT_EQ(std::count(real.begin(), real.end(), true), 7 + 7);
+    EXPECT_TRUE(retained[200]) << "the copy of today";
+    const std::vector<bool> later(retained.begin(), retained.begin() + 200);
+    EXPECT_EQ(later, store::copiesToRetain(std::span(copies).first(200), firstDay + days{399}));
+    EXPECT_TRUE(later[0]);
+}
+
+TEST(BackupRotation, OfLargeCopiesFromAClockThatWasAheadRetainsThree)
+{
+    std::vector<DatedCopy> copies;
+    for (int day = 9; day >= 0; --day)
+        copies.push_back({firstDay + days{day}, gibibyte / 5});
+    // Those of real days take all bytes.
+    EXPECT_EQ(store::copiesToRetain(copies, firstDay + days{4}),
+              (std::vector<bool>{true, true, true, false, false, true, true, true, true, true}));
 }
 
 TEST(BackupRotation, OfLargeCopiesRetainsOneGibibyte)

@@ -33,14 +33,13 @@ private:
     std::optional<std::int64_t> m_last;
 };
 
-} // namespace
-
-std::vector<bool> copiesToRetain(std::span<const DatedCopy> newestFirst, RotationLimits limits)
+/// Adds the size of those that it retains to `bytes`.
+std::vector<bool> retained(std::span<const DatedCopy> newestFirst, const RotationLimits& limits,
+                           std::uint64_t& bytes)
 {
     FirstOfPeriods days(limits.days);
     FirstOfPeriods weeks(limits.weeks);
     std::vector<bool> keep;
-    std::uint64_t bytes = 0;
     bool full = false;
     for (const DatedCopy& copy : newestFirst) {
         const bool ofDay = days.begins(copy.day.time_since_epoch().count());
@@ -52,6 +51,22 @@ std::vector<bool> copiesToRetain(std::span<const DatedCopy> newestFirst, Rotatio
         if (keep.back())
             bytes += copy.bytes;
     }
+    return keep;
+}
+
+} // namespace
+
+std::vector<bool> copiesToRetain(std::span<const DatedCopy> newestFirst,
+                                 std::chrono::local_days today, RotationLimits limits)
+{
+    const auto firstReal =
+        std::find_if(newestFirst.begin(), newestFirst.end(),
+                     [today](const DatedCopy& copy) { return copy.day <= today; });
+    const auto later = static_cast<std::size_t>(firstReal - newestFirst.begin());
+    std::uint64_t bytes = 0;
+    const std::vector<bool> real = retained(newestFirst.subspan(later), limits, bytes);
+    std::vector<bool> keep = retained(newestFirst.first(later), limits, bytes);
+    keep.insert(keep.end(), real.begin(), real.end());
     return keep;
 }
 

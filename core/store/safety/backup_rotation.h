@@ -25,7 +25,11 @@ struct RotationLimits {
 /// copy are not counted, so that a logbook that is not used for a season retains its copies. The
 /// newest is always retained; if the limit of bytes is exceeded, the oldest of those that days and
 /// weeks would retain are not.
+///
+/// Copies dated after `today` are from a clock that was ahead. They are chosen by the same limits
+/// on their own, from what the others leave of the bytes, so that they push out no copy of a real
+/// day.
 std::vector<bool> copiesToRetain(std::span<const DatedCopy> newestFirst,
-                                 RotationLimits limits = {});
+                                 std::chrono::local_days today, RotationLimits limits = {});
 
 } // namespace holdband::store

@@ -68,13 +68,14 @@ void clearUnfinished(const std::string& folder, const std::string& name)
         (void)disk().remove(path.c_str());
 }
 
-void makeRoom(const std::string& logbook, const std::string& place)
+void makeRoom(const std::string& logbook, const std::string& place, LocalTime now)
 {
     const std::vector<BackupCopy> copies = listBackups(logbook, place);
     std::vector<DatedCopy> dated;
     for (const BackupCopy& copy : copies)
         dated.push_back({std::chrono::floor<std::chrono::days>(copy.taken), copy.bytes});
-    const std::vector<bool> keep = copiesToRetain(dated);
+    const std::vector<bool> keep =
+        copiesToRetain(dated, std::chrono::floor<std::chrono::days>(now));
     for (std::size_t i = 0; i < copies.size(); ++i) {
         if (!keep[i]) // one that can't be removed is tried again tomorrow
             (void)disk().remove(copies[i].path.c_str());
@@ -171,7 +172,7 @@ Result<BackupCopy> makeBackup(const Database& logbook, const std::string& place,
     copy.taken = std::chrono::floor<std::chrono::minutes>(now);
     HOLDBAND_TRY(backupTo(logbook, copy.path));
     copy.bytes = fs::file_size(copy.path, error);
-    makeRoom(logbook.path(), place);
+    makeRoom(logbook.path(), place, now);
     return copy;
 }
 

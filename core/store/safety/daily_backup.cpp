@@ -3,6 +3,7 @@
 #include "core/store/logbook_file.h"
 #include "core/store/records/equipment.h"
 
+#include <algorithm>
 #include <optional>
 
 namespace holdband::store {
@@ -24,10 +25,12 @@ Result<Zone> zoneOf(const LogbookFile& file)
     return Zone::named(settings->zone);
 }
 
+/// Not only of the newest: a clock that was ahead may have left copies of later days.
 bool hasCopyOf(Date day, const std::vector<BackupCopy>& copies)
 {
-    return !copies.empty() && std::chrono::floor<std::chrono::days>(copies.front().taken) >=
-                                  std::chrono::local_days(day);
+    return std::any_of(copies.begin(), copies.end(), [day](const BackupCopy& copy) {
+        return std::chrono::floor<std::chrono::days>(copy.taken) == std::chrono::local_days(day);
+    });
 }
 
 } // namespace
