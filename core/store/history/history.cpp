@@ -94,9 +94,9 @@ Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logb
 
 Result<std::string> revisionOf(const LogbookFile& logbook)
 {
-    // Remembered columns of logs have no entry.
+    // Remembered columns of logs have no entry. The sum, not the latest: the clock may go back.
     return logbook.database().text("SELECT (SELECT coalesce(max(id), 0) FROM acts) || '.' || "
-                                   "count(*) || '.' || coalesce(max(used_at), 0) FROM log_maps");
+                                   "count(*) || '.' || total(used_at) FROM log_maps");
 }
 
 Result<std::vector<HistoryEntryId>> readHistoryEntryIds(const LogbookFile& logbook)
