@@ -102,6 +102,15 @@ TEST(BatchEvents, ALogIsSilentAfterItsGapLimit)
     EXPECT_TRUE(kindsOf(state, 30).empty()) << "nobody reads by hand every hour";
 }
 
+TEST(BatchEvents, WhereTheClockIsADayBackTimesHaveTheirDate)
+{
+    const BatchState cold =
+        holding(series({{0, 20}, {1, 20}, {2, 20}, {3, 10}, {4, 4}, {5, 2}}), {}, 2.0);
+    EXPECT_EQ(sentenceOf(cold, -19), "The beer has been in its band of 2 °C since 25 Feb 10:43.");
+    EXPECT_THAT(kindsOf(holding(series({{0, 20}, {1, 20}})), -23), testing::IsEmpty())
+        << "its readings are ahead of the clock: the log is not silent";
+}
+
 TEST(BatchEvents, ABatchWithoutReadingsIsNone)
 {
     EXPECT_TRUE(kindsOf(holding({}), 50).empty());

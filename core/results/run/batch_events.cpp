@@ -45,11 +45,13 @@ std::optional<BeerOutside> outsideNow(const analysis::RunInput& input,
     return BeerOutside{last.side, spanOf(stage, last).start, length};
 }
 
-/// The time of day, with the date if it is not of the last hours.
+/// The time of day, with the date if it is not within some hours of now (after it only if the clock
+/// is behind).
 std::string timeBefore(const BatchState& state, Instant at, Instant now)
 {
     constexpr std::chrono::hours near{20};
-    return now - at < near ? localClockText(at, state.zone) : localShortText(at, state.zone);
+    return std::chrono::abs(now - at) < near ? localClockText(at, state.zone)
+                                             : localShortText(at, state.zone);
 }
 
 std::string arrivedSentence(const BatchState& state, Instant now)
