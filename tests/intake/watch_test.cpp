@@ -1,5 +1,6 @@
 // A file to which a logger appends: only complete lines, nothing twice, and a replaced file is
 // reported.
+#include "core/disk.h"
 #include "core/intake/log/remembered.h"
 #include "core/intake/watch/watch.h"
 #include "core/store/history/undo.h"
@@ -10,7 +11,10 @@
 #include "tests/store/logbooks.h"
 #include "tests/store/saying.h"
 
+#include <QStringEncoder>
 #include <fstream>
+#include <functional>
+#include <gmock/gmock.h>
 
 namespace holdband::test {
 namespace {
@@ -19,7 +23,7 @@ class WatchedFile : public LogbookTest {
 protected:
     void SetUp() override
     {
-        m_logbook = create();
+        m_logbook = std::move(*store::LogbookFile::create(path(), {}, [this] { return m_now; }));
         ASSERT_TRUE(m_logbook);
         addEquipment(*m_logbook);
         write("Time,Beer\n");
@@ -56,6 +60,7 @@ protected:
     }
     std::size_t imports() const { return store::listImports(*m_logbook)->size(); }
 
+    Instant m_now = someday;
     std::unique_ptr<store::LogbookFile> m_logbook;
     intake::WatchMemory m_memory;
 };
@@ -152,6 +157,40 @@ TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainAfterTheUsersChange)
     EXPECT_EQ(poll().added, 1);
 }
 
+TEST_F(WatchedFile, aFileThatNeedsAPersonIsReadAgainAfterTheUsersChangeThoughTheClockWentBack)
+{
+    const auto remember = [this](std::optional<DateOrder> order) {
+        const auto looked = intake::openPreview(*m_logbook, {file()});
+        ASSERT_TRUE(looked) << looked.error().sentence();
+        intake::ColumnMap map = looked->map;
+        map.dateOrderFound = order;
+        intake::rememberMap(*m_logbook, looked->preview, map);
+    };
+    write("Time,Beer\n10.11.2026 08:00,20\n");
+    remember(std::nullopt);
+    ASSERT_EQ(poll().problems.size(), 1u);
+    m_now -= std::chrono::days{400};
+    remember(DateOrder::dayMonthYear);
+    EXPECT_EQ(poll().added, 1);
+}
+
+TEST_F(WatchedFile, aClockThatGoesBackAndForthLosesNothing)
+{
+    append("2026-03-07 00:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    m_now -= std::chrono::days{366};
+    append("2026-03-07 01:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    m_now += std::chrono::days{800};
+    append("2026-03-07 02:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    m_now = someday;
+    append("2026-03-07 03:00,20\n");
+    EXPECT_EQ(poll().added, 1);
+    EXPECT_EQ(readings(), 4u);
+    EXPECT_EQ(poll().added, 0);
+}
+
 TEST_F(WatchedFile, theRowsOfOtherWatchedFilesAreNotAUsersChange)
 {
     const std::string other = path("other.csv");
@@ -190,6 +229,119 @@ TEST_F(WatchedFile, aHalfWrittenLastLineWaitsForItsEnd)
     const auto series =
         store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)});
     EXPECT_EQ(series->value, (std::vector<double>{20, 21.5}));
+}
+
+/// The line feed's byte is also half of other characters of UTF-16, here of U+010A.
+TEST_F(WatchedFile, aHalfWrittenLineInUtf16WaitsForItsEnd)
+{
+    for (const bool little : {true, false}) {
+        SCOPED_TRACE(little);
+        const std::string day = little ? "2026-03-07" : "2026-03-08";
+        const auto coded = [little](const QString& text) {
+            QStringEncoder encoder(little ? QStringEncoder::Utf16LE : QStringEncoder::Utf16BE,
+                                   QStringEncoder::Flag::WriteBom);
+            return QByteArray(encoder.encode(text)).toStdString();
+        };
+        const std::string all =
+            coded(QStringLiteral("Time,Note,Beer\n%1 00:00,\u010A\u0A0A,20\n%1 01:00,b,21.5\n")
+                      .arg(QString::fromStdString(day)));
+        write("");
+        const std::size_t before = readings();
+        std::int64_t added = 0;
+        for (const char byte : all) {
+            append(std::string(1, byte));
+            added += poll().added;
+        }
+        EXPECT_EQ(poll().problems, std::vector<std::string>{});
+        EXPECT_EQ(added, 2);
+        EXPECT_EQ(readings(), before + 2);
+    }
+}
+
+TEST_F(WatchedFile, aHeaderWhoseLineEndIsHalfWrittenIsOneLine)
+{
+    write("Time,Beer\r");
+    poll();
+    append("\n2026-03-07 00:00,20\r\n");
+    EXPECT_EQ(poll().added, 1);
+    append("2026-03-07 01:00,warm\r\n");
+    const auto report = poll();
+    ASSERT_EQ(report.remarks.size(), 1u);
+    EXPECT_NE(report.remarks.front().find("line 3"), std::string::npos) << report.remarks.front();
+}
+
+/// What happens once a file was opened and closed for the given time, counted from 1.
+class AfterClose {
+public:
+    AfterClose(int number, std::function<void()> act)
+    {
+        left() = number;
+        event() = std::move(act);
+        static DiskCalls calls = systemDisk();
+        calls.close = [](int descriptor) {
+            const int closed = systemDisk().close(descriptor);
+            if (--left() == 0)
+                event()();
+            return closed;
+        };
+        replaceDisk(&calls);
+    }
+    ~AfterClose() { replaceDisk(nullptr); }
+    AfterClose(const AfterClose&) = delete;
+    AfterClose& operator=(const AfterClose&) = delete;
+
+private:
+    static int& left()
+    {
+        static int count = 0;
+        return count;
+    }
+    static std::function<void()>& event()
+    {
+        static std::function<void()> act;
+        return act;
+    }
+};
+
+TEST_F(WatchedFile, aFileThatIsReplacedWhileItIsReadIsNotReadByHalves)
+{
+    // The other file is cut where the first one's rows end: in "22.5" or "23.5".
+    const std::string first = "Time,Beer\n2026-03-07 00:00,20\n2026-03-07 01:00,21\n";
+    const std::string other =
+        "Time,Beer\n2026-03-08 00:00,22.5\n2026-03-08 01:00,23.5\n2026-03-08 02:00,24\n";
+    for (int close = 1; close <= 3; ++close) {
+        SCOPED_TRACE(close);
+        const std::string name = path(("log" + std::to_string(close) + ".csv").c_str());
+        const auto put = [&](const std::string& text, int day) {
+            std::string dated = text;
+            for (std::size_t at = 0; (at = dated.find("-03-", at)) != dated.npos; ++at)
+                dated.replace(at + 1, 2,
+                              day < 10 ? "0" + std::to_string(day) : std::to_string(day));
+            std::ofstream(name + ".new", std::ios::binary) << dated;
+            std::filesystem::rename(name + ".new", name);
+        };
+        for (const bool grown : {false, true}) {
+            SCOPED_TRACE(grown ? "grown" : "first");
+            const int month = 2 * close + (grown ? 1 : 0);
+            put(grown ? "Time,Beer\n2026-03-07 00:00,20\n" : "", month);
+            if (!grown)
+                watch(name);
+            ASSERT_TRUE(intake::pollWatches(*m_logbook, m_memory));
+            const std::size_t before = readings();
+            put(first, month);
+            {
+                const AfterClose swap(close, [&] { put(other, month); });
+                ASSERT_TRUE(intake::pollWatches(*m_logbook, m_memory));
+            }
+            ASSERT_TRUE(intake::pollWatches(*m_logbook, m_memory));
+            const auto series =
+                store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)});
+            ASSERT_TRUE(series);
+            for (const double value : series->value)
+                EXPECT_THAT((std::vector{20.0, 21.0, 22.5, 23.5, 24.0}), testing::Contains(value));
+            EXPECT_GE(readings(), before + 3) << "the other file's rows";
+        }
+    }
 }
 
 TEST_F(WatchedFile, aReplacedFileIsReportedAndNotImportedTwice)

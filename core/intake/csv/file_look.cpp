@@ -33,27 +33,51 @@ std::string digestOf(const std::string& path, std::int64_t bytes)
     return digest.hex();
 }
 
+enum class Coding { bytes, littleUtf16, bigUtf16 };
+
+Coding codingOf(std::string_view head)
+{
+    if (head.starts_with("\xFF\xFE") || (head.size() > 1 && head[0] != 0 && head[1] == 0))
+        return Coding::littleUtf16;
+    if (head.starts_with("\xFE\xFF") || (head.size() > 1 && head[0] == 0 && head[1] != 0))
+        return Coding::bigUtf16;
+    return Coding::bytes;
+}
+
 /// Counts line ends and stores the position of the last one.
 struct LineEnds {
     std::int64_t lines = 0;
     std::int64_t end = 0; ///< after the last line end
 
-    void take(std::string_view piece, std::int64_t at, char lineEnd)
+    /// Of UTF-16 the piece begins with a whole unit.
+    void take(std::string_view piece, std::int64_t at, char lineEnd, Coding coding)
     {
         for (std::size_t i = piece.find(lineEnd); i != piece.npos; i = piece.find(lineEnd, i + 1)) {
+            const std::size_t unit = coding == Coding::bytes ? i : i - i % 2;
+            const std::size_t bytes = coding == Coding::bytes ? 1 : 2;
+            if (unit + bytes > piece.size() || !isWhole(piece, unit, i, coding))
+                continue;
             ++lines;
-            end = at + static_cast<std::int64_t>(i) + 1;
+            end = at + static_cast<std::int64_t>(unit + bytes);
         }
+    }
+
+private:
+    /// In UTF-16 the byte of a line end is also half of other characters.
+    static bool isWhole(std::string_view piece, std::size_t unit, std::size_t i, Coding coding)
+    {
+        if (coding == Coding::littleUtf16)
+            return i == unit && piece[unit + 1] == 0;
+        return coding == Coding::bytes || (i != unit && piece[unit] == 0);
     }
 };
 
-/// Whether it is little-endian UTF-16, where a zero byte follows the line feed.
-bool isLittleUtf16(std::string_view head)
-{
-    return head.starts_with("\xFF\xFE") || (head.size() > 1 && head[0] != 0 && head[1] == 0);
-}
-
 } // namespace
+
+bool stillHas(const std::string& path, const FileState& look)
+{
+    return digestOf(path, look.bytes) == look.digest;
+}
 
 Result<FileState> inspectFile(const std::string& path, const std::optional<FileSeen>& seen)
 {
@@ -61,8 +85,9 @@ Result<FileState> inspectFile(const std::string& path, const std::optional<FileS
     if (!file)
         return failure(file.error());
     const std::string head = bytesOf(path, 0, digestReach);
-    const bool little = isLittleUtf16(head);
-    const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') != head.npos;
+    const Coding coding = codingOf(head);
+    // A return at the very end may be half of a line end.
+    const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') < head.size() - 1;
     const bool goesOn =
         seen && file->size() >= seen->bytes && digestOf(path, seen->bytes) == seen->digest;
     FileState look;
@@ -73,9 +98,9 @@ Result<FileState> inspectFile(const std::string& path, const std::optional<FileS
     constexpr auto step = static_cast<std::int64_t>(SourceFile::pieceSize);
     for (std::int64_t at = ends.end; at < file->size(); at += step)
         ends.take(bytesOf(path, at, std::min(step, file->size() - at)), at,
-                  onlyReturns ? '\r' : '\n');
+                  onlyReturns ? '\r' : '\n', coding);
     const bool any = !goesOn || ends.end > seen->bytes;
-    look.bytes = ends.end + (little && any && ends.end > 0 ? 1 : 0);
+    look.bytes = ends.end;
     look.lines = ends.lines;
     look.digest = digestOf(path, look.bytes);
     if (!seen)

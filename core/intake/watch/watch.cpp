@@ -185,6 +185,8 @@ private:
     {
         auto file = readLog(request);
         HOLDBAND_TRY(file);
+        if (!stillHas(path, look)) // replaced meanwhile, so that a line may be cut: the next poll
+            return {};             // looks again
         if (file->dateOrder)
             seen.map.dateOrder = file->dateOrder;
         if (file->decimalSign == ',')

@@ -47,6 +47,9 @@ struct FileState {
 /// Problem (file): it can't be read.
 Result<FileState> inspectFile(const std::string& path, const std::optional<FileSeen>& seen);
 
+/// Whether the lines that were there at that look are still there.
+bool stillHas(const std::string& path, const FileState& look);
+
 /// The result of one poll of a watched path.
 struct WatchReport {
     std::string path;
