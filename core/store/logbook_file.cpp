@@ -68,7 +68,10 @@ Result<std::unique_ptr<Database>> openForReading(const std::string& path)
 {
     auto database = Database::open(path, Access::read, false);
     HOLDBAND_TRY(database);
-    if ((*database)->integer("SELECT count(*) FROM sqlite_schema") || !hasJournal(path))
+    const Done readable = (*database)->execute("SELECT count(*) FROM sqlite_schema");
+    if (!readable && (*database)->wasBusy()) // its program is alive: there is nothing to roll back
+        return failure(readable.error());
+    if (readable || !hasJournal(path))
         return database;
     auto lock = lockForWriting(path);
     HOLDBAND_TRY(lock);

@@ -299,6 +299,14 @@ TEST_F(Backups, AreOfferedOnlyIfTheLogbookIsDamagedOrMissing)
     EXPECT_FALSE(store::needsBackup(path()));
 }
 
+TEST_F(Backups, AreNotOfferedWhileAnotherProgramHasTheLogbookToItself)
+{
+    addEquipment(*create());
+    const auto other = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(other && (*other)->execute("BEGIN EXCLUSIVE"));
+    EXPECT_FALSE(store::needsBackup(path()));
+}
+
 TEST_F(Backups, AreRestoredUnderANewNameAndOverwriteNothing)
 {
     addEquipment(*create());

@@ -8,6 +8,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <sqlite3.h>
 
 namespace holdband::test {
 namespace {
@@ -282,6 +283,50 @@ TEST_F(LogbookFiles, AReaderIsNotLockedOutByALargeChange)
     const auto reader = LogbookFile::open(path(), Access::read);
     ASSERT_TRUE(reader) << reader.error().sentence();
     EXPECT_TRUE(store::readSettings(**reader));
+}
+
+TEST_F(LogbookFiles, AChangeThatAReaderHoldsUpSavesNothingAndCanBeRepeated)
+{
+    const auto writer = create();
+    const auto reader = LogbookFile::open(path(), Access::read);
+    ASSERT_TRUE(reader);
+    sqlite3_busy_timeout(writer->database().raw(), 0);
+    const auto save = [&]() -> Done {
+        auto change = store::Change::begin(*writer, saying("setup"));
+        HOLDBAND_TRY(change);
+        holdband::Setup setup;
+        setup.name = "Loop";
+        HOLDBAND_TRY(store::addSetup(*change, setup));
+        return change->commit();
+    };
+    {
+        const auto steady = store::Transaction::beginReading((*reader)->database());
+        ASSERT_TRUE(steady);
+        ASSERT_TRUE(store::readSetups(**reader));
+        const Done refused = save();
+        ASSERT_FALSE(refused);
+        EXPECT_EQ(refused.error().sentence(), path() + ": another program is using the file; wait "
+                                                       "until it has finished, then try again.");
+        EXPECT_TRUE(store::readSetups(*writer)->empty());
+    }
+    EXPECT_TRUE(save());
+    EXPECT_EQ(store::readSetups(**reader)->size(), 1u);
+}
+
+/// Waits the busy time, 5 s.
+TEST_F(LogbookFiles, AReaderOfAFileThatIsBeingSavedBlamesNobody)
+{
+    create();
+    const auto writer = store::Database::open(path(), Access::write, false);
+    // As in the middle of a commit: the journal is there, and so is the writer.
+    ASSERT_TRUE(writer && (*writer)->execute("BEGIN EXCLUSIVE; CREATE TABLE more (id INTEGER)"));
+    ASSERT_TRUE(std::filesystem::exists(path() + "-journal"));
+    const auto lock = store::lockForWriting(path());
+    ASSERT_TRUE(lock);
+    const auto reader = LogbookFile::open(path(), Access::read);
+    ASSERT_FALSE(reader);
+    EXPECT_EQ(reader.error().sentence(), path() + ": another program is using the file; wait until "
+                                                  "it has finished, then try again.");
 }
 
 TEST_F(LogbookFiles, ANameIsNeverReadAsAUri)

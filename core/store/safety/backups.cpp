@@ -100,12 +100,15 @@ bool isSound(const std::string& path)
     return pages && *pages == "ok" && seal && *seal;
 }
 
-/// Not another program's or a newer one.
+/// Not another program's, a newer one, or one that another program has to itself now.
 bool isBroken(const std::string& path)
 {
     const auto database = Database::open(path, Access::read, false);
     if (!database)
         return true;
+    sqlite3_busy_timeout((*database)->raw(), 0);
+    if (!(*database)->execute("SELECT count(*) FROM sqlite_schema") && (*database)->wasBusy())
+        return false;
     const auto version = (*database)->integer("PRAGMA user_version");
     const auto id = (*database)->integer("PRAGMA application_id");
     if (!version || !id)

@@ -52,6 +52,9 @@ public:
     std::int64_t lastRowId() const { return sqlite3_last_insert_rowid(m_handle); }
     std::int64_t changes() const { return sqlite3_changes64(m_handle); }
 
+    /// Whether the last call of this connection failed because another program has the file to
+    /// itself, as for a moment of each save.
+    bool wasBusy() const { return (sqlite3_errcode(m_handle) & 0xff) == SQLITE_BUSY; }
     /// The Problem of the last failed call.
     Problem problem(int code) const;
     Problem problem(const QSqlError& error) const;

@@ -49,6 +49,8 @@ std::string sqliteErrorRemedy(int code)
         return Phrase::tr("check the disk, then try again");
     if ((code & 0xff) == SQLITE_NOMEM)
         return Phrase::tr("close other programs, then try again");
+    if ((code & 0xff) == SQLITE_BUSY)
+        return Phrase::tr("wait until it has finished, then try again");
     return {};
 }
 
