@@ -111,6 +111,20 @@ TEST(BatchEvents, WhereTheClockIsADayBackTimesHaveTheirDate)
         << "its readings are ahead of the clock: the log is not silent";
 }
 
+TEST(BatchEvents, AJumpOfTheClockBetweenTwoLooksIsFound)
+{
+    using namespace std::chrono_literals;
+    results::LookClock clock(1min);
+    const Instant start = hour(0);
+    EXPECT_TRUE(clock.ranEvenly(start)) << "the first look";
+    EXPECT_TRUE(clock.ranEvenly(start + 1min));
+    EXPECT_TRUE(clock.ranEvenly(start + 3min)) << "a busy computer";
+    EXPECT_FALSE(clock.ranEvenly(start + 8h)) << "a suspend";
+    EXPECT_TRUE(clock.ranEvenly(start + 8h + 1min));
+    EXPECT_FALSE(clock.ranEvenly(start + 7h)) << "the clock was set back";
+    EXPECT_TRUE(clock.ranEvenly(start + 7h + 1min));
+}
+
 TEST(BatchEvents, ABatchWithoutReadingsIsNone)
 {
     EXPECT_TRUE(kindsOf(holding({}), 50).empty());

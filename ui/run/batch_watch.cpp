@@ -14,8 +14,6 @@ using results::BatchState;
 
 namespace {
 
-constexpr std::chrono::minutes clockEvery{1};
-
 /// None while nothing is watched.
 Result<std::vector<BatchState>> readWatched(const store::LogbookFile& file)
 {
@@ -89,6 +87,12 @@ void BatchWatch::look()
 
 void BatchWatch::lookAtClock()
 {
+    if (m_clock.ranEvenly(m_session->now()))
+        tell();
+}
+
+void BatchWatch::tell()
+{
     for (const BatchState& state : m_states) {
         for (const BatchEvent& event : m_told.take(state, m_session->now()))
             m_notify(shown(event.batch), shown(event.sentence));
@@ -98,7 +102,7 @@ void BatchWatch::lookAtClock()
 void BatchWatch::take(std::vector<BatchState> states)
 {
     m_states = std::move(states);
-    lookAtClock();
+    tell();
 }
 
 } // namespace holdband::ui

@@ -39,15 +39,19 @@ public:
     void setOn(bool on);
     /// Reads the open batches again and tells what is new: after each change of the logbook.
     void look();
-    /// Whether a log has become silent: each minute.
+    /// Whether a log has become silent: each minute. Not at the first look after a suspend, when
+    /// the watched files were not read yet.
     void lookAtClock();
 
 private:
     void take(std::vector<results::BatchState> states);
+    void tell();
 
+    static constexpr std::chrono::minutes clockEvery{1};
     Session* m_session;
     Notify m_notify;
     bool m_on = false;
+    results::LookClock m_clock{clockEvery};
     ToldEvents m_told;
     std::vector<results::BatchState> m_states;
 };

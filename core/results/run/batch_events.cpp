@@ -7,6 +7,8 @@
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 
+#include <utility>
+
 namespace holdband::results {
 
 using analysis::BandJudgement;
@@ -117,6 +119,12 @@ Result<std::vector<BatchState>> openBatchStates(const store::LogbookFile& logboo
         states.push_back(std::move(*state));
     }
     return states;
+}
+
+bool LookClock::ranEvenly(Instant now)
+{
+    const std::optional<Instant> last = std::exchange(m_last, now);
+    return !last || (now >= *last && now - *last < 3 * m_every);
 }
 
 std::vector<BatchEvent> eventsOf(const BatchState& state, Instant now)

@@ -67,4 +67,19 @@ Result<std::vector<BatchState>> openBatchStates(const store::LogbookFile& logboo
 /// All that can be told of the batch at that time. A log that is read by hand is never silent.
 std::vector<BatchEvent> eventsOf(const BatchState& state, Instant now);
 
+/// Finds jumps of the clock between two looks that a timer makes: after a suspend, or where the
+/// clock was set. The watched files may have gone on meanwhile and were not read yet, so that a
+/// log's silence says nothing until the next look.
+class LookClock {
+public:
+    explicit LookClock(Milliseconds every) : m_every(every) {}
+
+    /// Whether the time since the look before is about the timer's.
+    bool ranEvenly(Instant now);
+
+private:
+    Milliseconds m_every;
+    std::optional<Instant> m_last;
+};
+
 } // namespace holdband::results
