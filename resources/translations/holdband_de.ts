@@ -5329,6 +5329,14 @@
         <source>shorten it, or split it</source>
         <translation>ihn kürzen oder aufteilen</translation>
     </message>
+    <message>
+        <source>that time is in the future: the computer&apos;s clock was wrong when it was saved, or is wrong now; set the clock, or correct that reading&apos;s time</source>
+        <translation>dieser Zeitpunkt liegt in der Zukunft: die Uhr des Computers ging beim Speichern falsch oder geht jetzt falsch; die Uhr stellen oder die Zeit jenes Zählerstands berichtigen</translation>
+    </message>
+    <message>
+        <source>wait until it has finished, then try again</source>
+        <translation>warten, bis es fertig ist, dann noch einmal versuchen</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
