@@ -32,8 +32,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t largestDescription = std::size_t{256} << 20;
-
 /// Puts one description into one logbook, inside one change.
 class Loader {
 public:

@@ -11,6 +11,9 @@
 
 namespace holdband::exchange {
 
+/// Bytes.
+inline constexpr std::size_t largestDescription = std::size_t{256} << 20;
+
 struct LoadReport {
     std::size_t setups = 0;
     std::size_t sensors = 0;

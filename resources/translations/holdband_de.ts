@@ -5337,6 +5337,10 @@
         <source>wait until it has finished, then try again</source>
         <translation>warten, bis es fertig ist, dann noch einmal versuchen</translation>
     </message>
+    <message>
+        <source>%1 holds %2 logs: only the first %3 by name are read; move old ones to another folder</source>
+        <translation>%1 enthält %2 Protokolle: nur die ersten %3 nach dem Namen werden gelesen; alte in einen anderen Ordner verschieben</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -10729,6 +10733,74 @@ Sicherheit:%1</translation>
     <message>
         <source>Held so far</source>
         <translation>Bisher gehalten</translation>
+    </message>
+    <message>
+        <source>%1 MiB</source>
+        <translation>%1 MiB</translation>
+    </message>
+    <message>
+        <source>%1 bytes</source>
+        <translation>%1 Bytes</translation>
+    </message>
+    <message>
+        <source>a name, a label</source>
+        <translation>ein Name, eine Bezeichnung</translation>
+    </message>
+    <message>
+        <source>a note, a reason, a remark</source>
+        <translation>eine Notiz, ein Grund, eine Bemerkung</translation>
+    </message>
+    <message>
+        <source>decimals of a typed reading</source>
+        <translation>Nachkommastellen einer getippten Ablesung</translation>
+    </message>
+    <message>
+        <source>a register&apos;s reading</source>
+        <translation>ein Zählerstand</translation>
+    </message>
+    <message>
+        <source>%1 kWh</source>
+        <translation>%1 kWh</translation>
+    </message>
+    <message>
+        <source>rounds a day</source>
+        <translation>Rundgänge am Tag</translation>
+    </message>
+    <message>
+        <source>columns of a log</source>
+        <translation>Spalten eines Protokolls</translation>
+    </message>
+    <message>
+        <source>columns of a log that the window shows; others are ignored</source>
+        <translation>Spalten eines Protokolls, die das Fenster zeigt; weitere werden nicht gelesen</translation>
+    </message>
+    <message>
+        <source>one field of a log</source>
+        <translation>ein Feld eines Protokolls</translation>
+    </message>
+    <message>
+        <source>one row of a log</source>
+        <translation>eine Zeile eines Protokolls</translation>
+    </message>
+    <message>
+        <source>rejected rows that are listed; others are counted</source>
+        <translation>abgelehnte Zeilen, die aufgeführt werden; weitere werden gezählt</translation>
+    </message>
+    <message>
+        <source>logs of a watched folder</source>
+        <translation>Protokolle eines beobachteten Ordners</translation>
+    </message>
+    <message>
+        <source>a description file</source>
+        <translation>eine Beschreibungsdatei</translation>
+    </message>
+    <message>
+        <source>one value in a logbook</source>
+        <translation>ein Wert in einem Logbuch</translation>
+    </message>
+    <message>
+        <source>| what | at most |</source>
+        <translation>| was | höchstens |</translation>
     </message>
 </context>
 </TS>

@@ -6,10 +6,10 @@
 // after every third flip; HOLDBAND_FAULTS=long flips 24 and every bit of the header, and always
 // writes.
 #include "tests/damage/damaged_copy.h"
+#include "tests/faults/long_set.h"
 #include "tests/results/forecast_garage.h"
 
 #include <cstdio>
-#include <cstdlib>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <iterator>
@@ -19,17 +19,12 @@
 namespace holdband::damage {
 namespace {
 
+using faults::wantsLongSet;
 using test::DescribedLogbook;
 using test::ForecastGarage;
 
 constexpr int mostShown = 6;
 constexpr std::size_t headerBytes = 100; ///< https://www.sqlite.org/fileformat.html, section 1.3
-
-bool isLong()
-{
-    const char* wish = std::getenv("HOLDBAND_FAULTS");
-    return wish && std::string(wish) == "long";
-}
 
 std::string bytesOf(const std::string& path)
 {
@@ -108,7 +103,7 @@ protected:
 
     void flip(std::size_t bit)
     {
-        const std::string wrong = m_copy->flip(bit, isLong() || m_flips++ % 3 == 0);
+        const std::string wrong = m_copy->flip(bit, wantsLongSet() || m_flips++ % 3 == 0);
         if (!wrong.empty() && ++m_wrong <= mostShown)
             ADD_FAILURE() << wrong;
     }
@@ -136,8 +131,8 @@ protected:
 
 TEST_P(FlippedBit, InAPageIsNoticedOrHarmless)
 {
-    const int flips = isLong() ? 24 : 1;
-    const std::size_t step = isLong() || m_copy->pages() < 70 ? 1 : 2;
+    const int flips = wantsLongSet() ? 24 : 1;
+    const std::size_t step = wantsLongSet() || m_copy->pages() < 70 ? 1 : 2;
     for (std::size_t page = 0; page < m_copy->pages(); page += step) {
         for (int each = 0; each < flips; ++each)
             flip(bitOf(page, static_cast<int>((page / step + static_cast<std::size_t>(each)) % 4)));
@@ -147,7 +142,7 @@ TEST_P(FlippedBit, InAPageIsNoticedOrHarmless)
 TEST_P(FlippedBit, InTheHeaderIsNoticedOrHarmless)
 {
     for (std::size_t bit = 0; bit < 8 * headerBytes; ++bit) {
-        if (isLong() || bit % 37 == 0)
+        if (wantsLongSet() || bit % 37 == 0)
             flip(bit);
     }
 }

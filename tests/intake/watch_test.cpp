@@ -418,6 +418,21 @@ TEST_F(WatchedFile, theExtendedImportHasAValidChecksum)
     EXPECT_TRUE(findings->empty());
 }
 
+TEST_F(WatchedFile, aFolderWithTooManyLogsSaysSo)
+{
+    std::filesystem::create_directory(path("many"));
+    for (std::size_t i = 0; i <= intake::mostWatchedFiles; ++i)
+        std::ofstream(path("many") + "/" + std::to_string(10'000 + i) + ".csv");
+    watch(path("many"));
+    const auto reports = intake::pollWatches(*m_logbook, m_memory);
+    ASSERT_TRUE(reports);
+    ASSERT_FALSE(reports->back().problems.empty());
+    EXPECT_NE(reports->back().problems.front().find(
+                  "holds 1001 logs: only the first 1000 by name are read"),
+              std::string::npos)
+        << reports->back().problems.front();
+}
+
 TEST_F(WatchedFile, aFolderIsReadFileByFile)
 {
     const std::string folder = path("logs");

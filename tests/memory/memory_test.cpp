@@ -4,6 +4,7 @@
 // The quick set lets some allocations fail; HOLDBAND_FAULTS=long hundreds, in both ways.
 #include "core/store/safety/soundness.h"
 #include "tests/app/program.h"
+#include "tests/faults/long_set.h"
 #include "tests/faults/world.h"
 
 #include <csignal>
@@ -20,12 +21,7 @@ namespace {
 
 namespace fs = std::filesystem;
 using faults::contentOf;
-
-bool isLong()
-{
-    const char* wish = std::getenv("HOLDBAND_FAULTS");
-    return wish && std::string(wish) == "long";
-}
+using faults::wantsLongSet;
 
 /// Made data: a reading each minute for half a day.
 std::string halfADay()
@@ -153,12 +149,12 @@ protected:
 
 TEST_P(LittleMemory, EndsInASentenceOrAnExit)
 {
-    const long trials = isLong() ? 1000 : 32;
+    const long trials = wantsLongSet() ? 1000 : 32;
     int wrong = 0;
     for (long trial = 0; trial < trials; ++trial) {
         const long at = 1 + trial * (m_allocations - 1) / trials;
         std::vector<std::string> ways{std::to_string(at)};
-        if (isLong() || trial % 4 == 0)
+        if (wantsLongSet() || trial % 4 == 0)
             ways.push_back(std::to_string(at) + "+");
         for (const std::string& way : ways) {
             const std::string what = odd(run(way));

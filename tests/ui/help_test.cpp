@@ -59,6 +59,17 @@ TEST(Help, EveryLinkLeadsToAPageAndEveryPageIsLinked)
 
 class HelpTest : public WindowTest {};
 
+TEST_F(HelpTest, ThePageOfLimitsHasThoseOfTheCode)
+{
+    HelpDialog help;
+    help.showPage("limits.md");
+    const QString text = help.text()->toPlainText();
+    EXPECT_FALSE(text.contains("%limits%"));
+    EXPECT_TRUE(text.contains("a note, a reason, a remark\n20,000 bytes")) << text.toStdString();
+    EXPECT_TRUE(text.contains("one field of a log\n1 MiB")) << text.toStdString();
+    EXPECT_TRUE(text.contains("logs of a watched folder\n1,000")) << text.toStdString();
+}
+
 TEST_F(HelpTest, F1ShowsThePageOfTheCurrentView)
 {
     const auto window = openWindow(makeLogbook());

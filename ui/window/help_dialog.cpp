@@ -1,5 +1,6 @@
 #include "ui/window/help_dialog.h"
 
+#include "ui/window/limits_table.h"
 #include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
@@ -26,7 +27,8 @@ QString markdownOf(const QString& page)
     for (const QString& folder : {language + u'/', QString()}) {
         QFile file(QStringLiteral(":/help/") + folder + page);
         if (file.open(QIODevice::ReadOnly))
-            return QString::fromUtf8(file.readAll());
+            return QString::fromUtf8(file.readAll())
+                .replace(QStringLiteral("%limits%"), limitsTable());
     }
     return {};
 }

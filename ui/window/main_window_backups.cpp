@@ -35,7 +35,9 @@ void MainWindow::checkSeal()
     m_session.ask<bool>(
         this, [](const store::LogbookFile& file) { return store::sealHolds(file.database()); },
         [this](Result<bool> holds) {
-            if (holds && *holds)
+            if (!holds) // the file is busy, or the disk failed
+                return m_notice->say(sentence(holds.error()));
+            if (*holds)
                 return;
             const QString name = QFileInfo(m_session.path()).fileName();
             const QString why = Words::tr("%1 is damaged, or another program wrote in it: it "

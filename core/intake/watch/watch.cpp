@@ -20,8 +20,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t mostFiles = 1'000; ///< of one folder
-
 bool isLogName(const fs::path& path)
 {
     const std::string extension = path.extension().string();
@@ -39,7 +37,7 @@ std::vector<std::string> filesOf(const std::string& path)
     std::vector<std::string> files;
     for (fs::directory_iterator each(path, error), end; !error && each != end;
          each.increment(error)) {
-        if (each->is_regular_file(error) && isLogName(each->path()) && files.size() < mostFiles)
+        if (each->is_regular_file(error) && isLogName(each->path()))
             files.push_back(each->path().string());
     }
     std::sort(files.begin(), files.end());
@@ -75,7 +73,16 @@ public:
 
     WatchReport run()
     {
-        for (const std::string& file : filesOf(m_watch.path))
+        std::vector<std::string> files = filesOf(m_watch.path);
+        if (files.size() > mostWatchedFiles) {
+            m_report.problems.push_back(
+                Phrase::tr("%1 holds %2 logs: only the first %3 by name are read; move old ones to "
+                           "another folder")
+                    .with(m_watch.path, std::to_string(files.size()),
+                          std::to_string(mostWatchedFiles)));
+            files.resize(mostWatchedFiles);
+        }
+        for (const std::string& file : files)
             lookAt(file);
         return std::move(m_report);
     }

@@ -44,6 +44,10 @@ struct FileState {
     bool bytewise = true; ///< lines end in a line feed of one byte: new ones can be read alone
 };
 
+/// Of a watched folder: as many logs are read, the first ones by name. A poll says if there are
+/// more.
+inline constexpr std::size_t mostWatchedFiles = 1'000;
+
 /// Problem (file): it can't be read.
 Result<FileState> inspectFile(const std::string& path, const std::optional<FileSeen>& seen);
 
