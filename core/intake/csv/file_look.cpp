@@ -86,8 +86,7 @@ Result<FileState> inspectFile(const std::string& path, const std::optional<FileS
         return failure(file.error());
     const std::string head = bytesOf(path, 0, digestReach);
     const Coding coding = codingOf(head);
-    // A return at the very end may be half of a line end.
-    const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') < head.size() - 1;
+    const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') != head.npos;
     const bool goesOn =
         seen && file->size() >= seen->bytes && digestOf(path, seen->bytes) == seen->digest;
     FileState look;
