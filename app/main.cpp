@@ -58,6 +58,17 @@ bool looksLikeCommand(const std::string& word)
            !std::filesystem::exists(word, error);
 }
 
+int wrongCommand(const std::vector<Command>& commands, const std::string& word)
+{
+    std::vector<std::string> names;
+    for (const Command& command : commands)
+        names.emplace_back(command.name);
+    return wrongCall("there is no command \"" + word + "\" (" + suggestion(word, names) + ")",
+                     "holdband COMMAND …, or " + std::string(windowUsage));
+}
+
+#ifdef HOLDBAND_HAS_WINDOW
+
 /// A desktop may pass a file:// URL instead of a path.
 Result<std::string> pathOf(const std::string& argument)
 {
@@ -72,17 +83,6 @@ Result<std::string> pathOf(const std::string& argument)
                         "give the logbook's path"});
     return url.path(QUrl::FullyDecoded).toStdString();
 }
-
-int wrongCommand(const std::vector<Command>& commands, const std::string& word)
-{
-    std::vector<std::string> names;
-    for (const Command& command : commands)
-        names.emplace_back(command.name);
-    return wrongCall("there is no command \"" + word + "\" (" + suggestion(word, names) + ")",
-                     "holdband COMMAND …, or " + std::string(windowUsage));
-}
-
-#ifdef HOLDBAND_HAS_WINDOW
 
 /// The description for the sample logbook, if it was installed with the program.
 std::optional<std::string> sampleDescription()

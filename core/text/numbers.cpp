@@ -99,7 +99,7 @@ std::optional<Decimal> scanDecimal(std::string_view text, char decimalSign)
     if (at == end && count <= 15) {
         const double value =
             static_cast<double>(digits) / powersOfTen[static_cast<std::size_t>(decimals)];
-        return std::optional<Decimal>(std::in_place, minus ? -value : value, decimals);
+        return Decimal{minus ? -value : value, decimals};
     }
     const auto value = scanSlowly(text, decimalSign);
     if (!value)

@@ -267,7 +267,7 @@ wantedColumns(const store::LogbookFile& logbook,
     for (const auto& [name, header] : mapped) {
         const auto found =
             std::find_if(wanted.begin(), wanted.end(),
-                         [&](const WantedColumn& each) { return each.name == name; });
+                         [&, &name = name](const WantedColumn& each) { return each.name == name; });
         if (found == wanted.end())
             return dataProblem(Phrase::tr("there is no sensor and no meter \"%1\"").with(name), {},
                                suggestion(name, names), Decision::columns);

@@ -116,7 +116,7 @@ std::vector<std::string> ratedCriteria(const SideBySide& review, const Setup& a,
             const bool taken =
                 std::find(names.begin(), names.end(), name) != names.end() ||
                 std::any_of(measured.begin(), measured.end(),
-                            [&](const Criterion& each) { return each.name == name; });
+                            [&, &name = name](const Criterion& each) { return each.name == name; });
             if (!taken)
                 names.push_back(name);
         }
