@@ -47,8 +47,9 @@ TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
     }
     EXPECT_TRUE(holds(program.run({"verdcit", "a", "b"}).err, "verdict"));
     EXPECT_TRUE(holds(program.run({"verdict", "a"}).err, "usage: holdband verdict LOGBOOK BATCH"));
-    EXPECT_TRUE(holds(program.run({"schema", "verdcit"}).err,
-                      "usage: holdband schema verdict|energy|compare|forecast|batches|description"));
+    EXPECT_TRUE(
+        holds(program.run({"schema", "verdcit"}).err,
+              "usage: holdband schema verdict|energy|compare|forecast|batches|description"));
 }
 
 TEST(CommandLine, UnknownNamesListSuggestions)
@@ -350,6 +351,8 @@ TEST(CommandLine, CopiesGoToThePlaceInThePreferences)
 
 TEST(CommandLine, AUrlOfAnotherComputerIsNotALogbook)
 {
+    if (!hasWindow)
+        GTEST_SKIP() << "only the window opens URLs";
     const Program program;
     const Outcome refused = program.run({"file://elsewhere/log.holdband"});
     EXPECT_EQ(refused.status, 2);

@@ -15,6 +15,12 @@ inline bool holds(const std::string& text, const std::string& part)
     return text.find(part) != std::string::npos;
 }
 
+#ifdef HOLDBAND_HAS_WINDOW
+inline constexpr bool hasWindow = true;
+#else
+inline constexpr bool hasWindow = false;
+#endif
+
 struct Outcome {
     int status = -1;
     std::string out;

@@ -367,6 +367,8 @@ TEST(UglyNames, AreEscapedInTextAndUnchangedInJson)
 
 TEST(UglyCalls, WithoutADisplayTheWindowReportsIt)
 {
+    if (!hasWindow)
+        GTEST_SKIP() << "this build has no window";
     const WorkedProgram program;
     const Outcome outcome =
         program.shell("unset QT_QPA_PLATFORM; \"$HOLDBAND\" log.holdband; echo status $?");
