@@ -9,18 +9,21 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 namespace holdband::intake {
 
 namespace {
 
-/// A register is assumed to have rolled over only from its last tenth to its first.
-constexpr double lastTenth = 0.9;
-constexpr double firstTenth = 0.1;
-
 double kwhOf(const MeterReading& reading)
 {
     return reading.registerReading.kilowattHours();
+}
+
+bool isBefore(const MeterReading& reading, Instant at)
+{
+    return reading.at < at;
 }
 
 } // namespace
@@ -44,14 +47,6 @@ DoubtfulReading RegisterCheck::doubtful(ReadingDoubt doubt, std::string what,
 {
     return {doubt,
             {ProblemKind::data, std::move(what), meterPlace(m_meter.name), std::move(remedy)}};
-}
-
-bool RegisterCheck::rolledOver(const MeterReading& reading, const MeterReading& before) const
-{
-    if (!m_meter.rollsOverAt)
-        return false;
-    const double top = m_meter.rollsOverAt->kilowattHours();
-    return kwhOf(before) >= lastTenth * top && kwhOf(reading) <= firstTenth * top;
 }
 
 std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& reading) const
@@ -84,16 +79,38 @@ std::optional<DoubtfulReading> RegisterCheck::ownDoubt(const MeterReading& readi
     return std::nullopt;
 }
 
-std::optional<DoubtfulReading> RegisterCheck::doubtBefore(const MeterReading& reading,
-                                                          const MeterReading& before) const
+std::optional<DoubtfulReading> RegisterCheck::sameInstant(const MeterReading& reading,
+                                                          const MeterReading& stored) const
 {
-    if (reading.event || kwhOf(reading) >= kwhOf(before) || rolledOver(reading, before))
+    if (kwhOf(stored) == kwhOf(reading))
         return std::nullopt;
-    return doubtful(ReadingDoubt::belowBefore,
-                    Phrase::tr("%1 is below %2").with(text(reading), text(before)),
-                    Phrase::tr("is it mistyped? Else say the event: rollover (it passed its top) "
-                               "or reset (it restarted at 0); another meter is entered as one of "
-                               "its own"));
+    return doubtful(
+        ReadingDoubt::sameInstant,
+        Phrase::tr("%1 is already stored, not %2")
+            .with(text(stored), fixedText(kwhOf(reading), reading.decimals, m_decimalSign)),
+        Phrase::tr("correct that reading instead"));
+}
+
+std::optional<DoubtfulReading> RegisterCheck::unexplained(const RegisterChange& change,
+                                                          RegisterEvents::Unexplained which) const
+{
+    switch (which) {
+    case RegisterEvents::Unexplained::none:
+        break;
+    case RegisterEvents::Unexplained::now:
+        return doubtful(
+            ReadingDoubt::belowBefore,
+            Phrase::tr("%1 is below %2").with(text(*change.now), text(*change.before)),
+            Phrase::tr("is it mistyped? Else say the event: rollover (it passed its top) "
+                       "or reset (it restarted at 0); another meter is entered as one of "
+                       "its own"));
+    case RegisterEvents::Unexplained::after:
+        return doubtful(
+            ReadingDoubt::aboveAfter,
+            Phrase::tr("%1 is above the later %2").with(text(*change.now), text(*change.after)),
+            Phrase::tr("check the number and its time"));
+    }
+    return std::nullopt;
 }
 
 void RegisterCheck::setRatedPower(std::map<std::string, Power> ratedPower)
@@ -127,66 +144,166 @@ std::string RegisterCheck::aboveRatedPower(const MeterReading& from, const Meter
               powerText(rated->second, 0, m_decimalSign));
 }
 
-std::string RegisterCheck::unusual(const MeterReading& reading, std::size_t next,
-                                   bool rollover) const
+std::string RegisterCheck::unusual(const RegisterChange& change, const RegisterEvents& events) const
 {
-    MeterReading taken = reading;
-    if (rollover)
-        taken.event = MeterEvent::rollover;
+    MeterReading now = *change.now;
+    now.event = events.now;
     std::string why;
-    if (next > 0)
-        why = aboveRatedPower(m_stored[next - 1], taken);
-    if (why.empty() && next < m_stored.size())
-        why = aboveRatedPower(taken, m_stored[next]);
-    return why;
+    if (change.before)
+        why = aboveRatedPower(*change.before, now);
+    if (!why.empty() || !change.after)
+        return why;
+    MeterReading after = *change.after;
+    after.event = events.after;
+    return aboveRatedPower(now, after);
+}
+
+ReadingCheck RegisterCheck::judge(const RegisterChange& change) const
+{
+    ReadingCheck result;
+    result.doubt = ownDoubt(*change.now);
+    if (result.doubt)
+        return result;
+    const RegisterEvents events = eventsAfter(m_meter, change);
+    result.doubt = unexplained(change, events.unexplained);
+    if (result.doubt)
+        return result;
+    result.event = events.now;
+    result.nextEvent = events.after;
+    result.takenAsRollover = events.now == MeterEvent::rollover && !change.now->event;
+    result.unusual = unusual(change, events);
+    return result;
+}
+
+RegisterChange RegisterCheck::around(const MeterReading& reading) const
+{
+    RegisterChange change;
+    change.now = &reading;
+    auto next = std::lower_bound(m_stored.begin(), m_stored.end(), reading.at, isBefore);
+    if (next != m_stored.begin())
+        change.before = &*std::prev(next);
+    if (next != m_stored.end() && next->at == reading.at)
+        change.was = &*next++;
+    if (next != m_stored.end())
+        change.after = &*next;
+    return change;
 }
 
 ReadingCheck RegisterCheck::check(const MeterReading& reading) const
 {
+    const RegisterChange change = around(reading);
+    if (!change.was)
+        return judge(change);
     ReadingCheck result;
-    if (auto doubt = ownDoubt(reading)) {
-        result.doubt = std::move(doubt);
+    result.doubt = ownDoubt(reading);
+    if (result.doubt)
         return result;
-    }
-    const auto next = std::lower_bound(m_stored.begin(), m_stored.end(), reading.at,
-                                       [](const MeterReading& a, Instant at) { return a.at < at; });
-    if (next != m_stored.end() && next->at == reading.at) {
-        result.alreadyThere = kwhOf(*next) == kwhOf(reading);
-        if (!result.alreadyThere)
-            result.doubt = doubtful(
-                ReadingDoubt::sameInstant,
-                Phrase::tr("%1 is already stored, not %2")
-                    .with(text(*next), fixedText(kwhOf(reading), reading.decimals, m_decimalSign)),
-                Phrase::tr("correct that reading instead"));
-        return result;
-    }
-    if (next != m_stored.begin()) {
-        result.doubt = doubtBefore(reading, *std::prev(next));
-        result.takenAsRollover =
-            !result.doubt && !reading.event && kwhOf(reading) < kwhOf(*std::prev(next));
-    }
-    if (!result.doubt && next != m_stored.end() && !next->event && kwhOf(reading) > kwhOf(*next) &&
-        !rolledOver(*next, reading))
-        result.doubt =
-            doubtful(ReadingDoubt::aboveAfter,
-                     Phrase::tr("%1 is above the later %2").with(text(reading), text(*next)),
-                     Phrase::tr("check the number and its time"));
-    if (!result.doubt)
-        result.unusual = unusual(reading, static_cast<std::size_t>(next - m_stored.begin()),
-                                 result.takenAsRollover);
+    result.doubt = sameInstant(reading, *change.was);
+    result.alreadyThere = !result.doubt;
     return result;
 }
 
-void RegisterCheck::accept(const MeterReading& reading)
+ReadingCheck RegisterCheck::checkCorrection(const MeterReading& corrected) const
 {
-    const auto next = std::upper_bound(m_stored.begin(), m_stored.end(), reading.at,
-                                       [](Instant at, const MeterReading& a) { return at < a.at; });
-    m_stored.insert(next, reading);
+    return judge(around(corrected));
 }
 
-std::optional<MeterEvent> eventOf(const MeterReading& reading, const ReadingCheck& check)
+void RegisterCheck::setEvent(MeterReading& reading, const std::optional<MeterEvent>& event)
 {
-    return check.takenAsRollover ? MeterEvent::rollover : reading.event;
+    if (reading.event == event)
+        return;
+    reading.event = event;
+    m_moved.insert(reading.at);
+}
+
+void RegisterCheck::accept(const MeterReading& reading, const ReadingCheck& check)
+{
+    const auto next = std::lower_bound(m_stored.begin(), m_stored.end(), reading.at, isBefore);
+    if (next != m_stored.end())
+        setEvent(*next, check.nextEvent);
+    m_stored.insert(next, reading)->event = check.event;
+}
+
+void RegisterCheck::correct(const MeterReading& corrected, const ReadingCheck& check)
+{
+    const auto here = std::lower_bound(m_stored.begin(), m_stored.end(), corrected.at, isBefore);
+    if (here == m_stored.end() || here->at != corrected.at)
+        return;
+    const auto event = here->event;
+    *here = corrected;
+    here->event = event;
+    setEvent(*here, check.event);
+    if (const auto next = std::next(here); next != m_stored.end())
+        setEvent(*next, check.nextEvent);
+}
+
+void RegisterCheck::remove(const std::set<Instant>& instants)
+{
+    std::vector<MeterReading> remaining;
+    for (std::size_t i = 0; i < m_stored.size(); ++i) {
+        if (!instants.contains(m_stored[i].at)) {
+            remaining.push_back(std::move(m_stored[i]));
+            continue;
+        }
+        RegisterChange change;
+        change.before = remaining.empty() ? nullptr : &remaining.back();
+        change.was = &m_stored[i];
+        change.after = i + 1 < m_stored.size() ? &m_stored[i + 1] : nullptr;
+        if (change.after)
+            setEvent(m_stored[i + 1], eventsAfter(m_meter, change).after);
+    }
+    m_stored = std::move(remaining);
+}
+
+std::optional<DoubtfulReading> RegisterCheck::restore(const std::vector<MeterReading>& readings)
+{
+    std::vector<MeterReading> all;
+    auto later = m_stored.begin();
+    for (const MeterReading& stored : readings) {
+        while (later != m_stored.end() && later->at < stored.at)
+            all.push_back(std::move(*later++));
+        if (later != m_stored.end() && later->at == stored.at) {
+            if (auto doubt = sameInstant(stored, *later))
+                return doubt;
+            continue;
+        }
+        MeterReading restored = stored;
+        RegisterChange change;
+        change.before = all.empty() ? nullptr : &all.back();
+        change.now = &restored;
+        change.after = later != m_stored.end() ? &*later : nullptr;
+        restored.event = eventRestored(change);
+        ReadingCheck result = judge(change);
+        if (result.doubt)
+            return std::move(result.doubt);
+        if (change.after)
+            setEvent(*later, result.nextEvent);
+        restored.event = stored.event;
+        setEvent(restored, result.event);
+        all.push_back(std::move(restored));
+    }
+    std::move(later, m_stored.end(), std::back_inserter(all));
+    m_stored = std::move(all);
+    return std::nullopt;
+}
+
+std::vector<MeterReading> RegisterCheck::takeMovedEvents()
+{
+    std::vector<MeterReading> moved;
+    for (const Instant at : std::exchange(m_moved, {})) {
+        const auto here = std::lower_bound(m_stored.begin(), m_stored.end(), at, isBefore);
+        if (here != m_stored.end() && here->at == at)
+            moved.push_back(*here);
+    }
+    return moved;
+}
+
+Done saveMovedEvents(const store::Change& change, RegisterCheck& check)
+{
+    for (const MeterReading& reading : check.takeMovedEvents())
+        HOLDBAND_TRY(
+            store::setMeterReadingEvent(change, check.meter().name, reading.at, reading.event));
+    return {};
 }
 
 } // namespace holdband::intake

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace holdband::intake {
 
@@ -69,10 +70,8 @@ Result<MeterContext> readContext(const store::LogbookFile& logbook, char decimal
     return MeterContext{std::move(*meters), *zone, decimalSign, std::move(*rated)};
 }
 
-/// `without`: ignores that reading.
 Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const MeterContext& context,
-                                   const std::string& name,
-                                   std::optional<store::MeterReadingId> without = {})
+                                   const std::string& name)
 {
     const auto meter = std::find_if(context.meters.begin(), context.meters.end(),
                                     [&](const Meter& each) { return each.name == name; });
@@ -81,10 +80,8 @@ Result<RegisterCheck> openRegister(const store::LogbookFile& logbook, const Mete
     auto stored = store::readMeterReadings(logbook, name);
     HOLDBAND_TRY(stored);
     std::vector<MeterReading> readings;
-    for (const store::StoredReading& reading : *stored) {
-        if (reading.id != without)
-            readings.push_back(reading.inForce);
-    }
+    for (store::StoredReading& reading : *stored)
+        readings.push_back(std::move(reading.inForce));
     return checkOf(context, *meter, std::move(readings));
 }
 
@@ -166,11 +163,13 @@ Result<int> saveRegisters(const store::LogbookFile& logbook, const store::Change
         if (check.alreadyThere)
             continue;
         MeterReading reading = typed.reading;
-        reading.event = eventOf(reading, check);
+        reading.event = check.event;
         HOLDBAND_TRY(store::addMeterReading(change, typed.meter, reading));
-        meter.accept(reading);
+        meter.accept(reading, check);
         ++added;
     }
+    for (auto& [name, meter] : meters)
+        HOLDBAND_TRY(saveMovedEvents(change, meter));
     return added;
 }
 
@@ -245,37 +244,53 @@ bool isGravity(const store::HandOwner& owner)
     return owner.kind == store::HandOwner::Kind::batch;
 }
 
+/// A stored reading with another value, and the register that it belongs to.
+struct CorrectedRegister {
+    RegisterCheck check;
+    MeterReading reading;
+};
+
+Result<CorrectedRegister> correctedRegister(const store::LogbookFile& logbook,
+                                            const std::string& meter, store::MeterReadingId id,
+                                            double kwh, int decimals, char decimalSign)
+{
+    auto stored = storedReadingOf(logbook, meter, id);
+    HOLDBAND_TRY(stored);
+    auto check = registerOf(logbook, meter, decimalSign);
+    HOLDBAND_TRY(check);
+    CorrectedRegister corrected{std::move(*check), std::move(stored->inForce)};
+    corrected.reading.registerReading = Energy::kilowattHours(kwh);
+    corrected.reading.decimals = decimals;
+    return corrected;
+}
+
 } // namespace
 
 Result<ReadingCheck> checkCorrection(const store::LogbookFile& logbook, const std::string& meter,
                                      store::MeterReadingId reading, double kwh, int decimals,
                                      char decimalSign)
 {
-    auto context = readContext(logbook, decimalSign);
-    HOLDBAND_TRY(context);
-    auto stored = storedReadingOf(logbook, meter, reading);
-    HOLDBAND_TRY(stored);
-    auto beside = openRegister(logbook, *context, meter, reading);
-    HOLDBAND_TRY(beside);
-    MeterReading corrected = stored->inForce;
-    corrected.registerReading = Energy::kilowattHours(kwh);
-    corrected.decimals = decimals;
-    return beside->check(corrected);
+    auto corrected = correctedRegister(logbook, meter, reading, kwh, decimals, decimalSign);
+    HOLDBAND_TRY(corrected);
+    return corrected->check.checkCorrection(corrected->reading);
 }
 
 Done correctRegister(const store::LogbookFile& logbook, const std::string& meter,
                      store::MeterReadingId reading, double kwh, int decimals,
                      const std::string& why, char decimalSign)
 {
-    auto checked = checkCorrection(logbook, meter, reading, kwh, decimals, decimalSign);
-    HOLDBAND_TRY(checked);
-    const ReadingCheck& check = *checked;
-    if (check.doubt)
-        return failure(check.doubt->problem);
+    auto corrected = correctedRegister(logbook, meter, reading, kwh, decimals, decimalSign);
+    HOLDBAND_TRY(corrected);
+    RegisterCheck& check = corrected->check;
+    const ReadingCheck result = check.checkCorrection(corrected->reading);
+    if (result.doubt)
+        return failure(result.doubt->problem);
     auto change =
         store::Change::begin(logbook, {store::HistoryVerb::readingCorrected, {meter}, why});
     HOLDBAND_TRY(change);
     HOLDBAND_TRY(store::correctMeterReading(*change, reading, kwh, decimals, change->at(), why));
+    check.correct(corrected->reading, result);
+    HOLDBAND_TRY(saveMovedEvents(*change, check));
     return change->commit();
 }
 
@@ -336,14 +351,22 @@ Done deleteRegister(const store::LogbookFile& logbook, const std::string& meter,
 Done deleteRegisters(const store::LogbookFile& logbook, const std::string& meter,
                      const std::vector<store::MeterReadingId>& readings, const std::string& why)
 {
-    for (const store::MeterReadingId reading : readings)
-        HOLDBAND_TRY(storedReadingOf(logbook, meter, reading));
+    std::set<Instant> instants;
+    for (const store::MeterReadingId reading : readings) {
+        auto stored = storedReadingOf(logbook, meter, reading);
+        HOLDBAND_TRY(stored);
+        instants.insert(stored->inForce.at);
+    }
+    auto check = registerOf(logbook, meter);
+    HOLDBAND_TRY(check);
     auto change = store::Change::begin(
         logbook,
         {store::HistoryVerb::readingDeleted, {meter, std::to_string(readings.size())}, why});
     HOLDBAND_TRY(change);
     for (const store::MeterReadingId reading : readings)
         HOLDBAND_TRY(store::deleteMeterReading(*change, reading));
+    check->remove(instants);
+    HOLDBAND_TRY(saveMovedEvents(*change, *check));
     return change->commit();
 }
 
@@ -355,12 +378,16 @@ Done restoreRegisters(const store::LogbookFile& logbook, const std::string& mete
     auto change = store::Change::begin(
         logbook, {store::HistoryVerb::readingRestored, {meter, std::to_string(readings.size())}});
     HOLDBAND_TRY(change);
+    std::vector<MeterReading> restored;
     for (const store::ListedRegister& reading : readings) {
-        if (const auto result = check->check(reading.inForce); result.doubt)
-            return failure(result.doubt->problem);
-        check->accept(reading.inForce);
+        restored.push_back(reading.inForce);
         HOLDBAND_TRY(store::restoreMeterReading(*change, reading.id));
     }
+    std::sort(restored.begin(), restored.end(),
+              [](const MeterReading& a, const MeterReading& b) { return a.at < b.at; });
+    if (const auto doubt = check->restore(restored))
+        return failure(doubt->problem);
+    HOLDBAND_TRY(saveMovedEvents(*change, *check));
     return change->commit();
 }
 

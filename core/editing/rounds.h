@@ -36,9 +36,9 @@ struct DoubtfulReading {
     Problem problem; ///< the sentence, with how to fix it
 };
 
-/// The result of checking one reading against the stored ones. `declaredRollover`: the register
+/// The result of checking one reading against the stored ones. `takenAsRollover`: the register
 /// passed its set highest value so clearly (from its last tenth to its first) that the reading
-/// counts as a rollover.
+/// counts as a rollover, or the rollover known so far was before it.
 struct ReadingCheck {
     std::optional<DoubtfulReading> doubt;
     bool alreadyThere = false;
@@ -46,6 +46,8 @@ struct ReadingCheck {
     /// A sentence if a setup's rated power does not allow the reading: the user is asked once, and
     /// then it is saved.
     std::string unusual = {};
+    std::optional<MeterEvent> event = {};     ///< to store with it
+    std::optional<MeterEvent> nextEvent = {}; ///< to store with the next reading then
 };
 /// Here and below, `decimalSign` is used in the sentences.
 Result<ReadingCheck> checkReading(const store::LogbookFile& logbook, const TypedReading& typed,

@@ -77,6 +77,8 @@ Result<std::size_t> ReadingsLoader::addRegisters()
                 at("meter_readings", i) + (problem.place.empty() ? "" : ", " + problem.place);
         return failure(std::move(problem));
     }
+    for (auto& [meter, check] : m_registers)
+        HOLDBAND_TRY(intake::saveMovedEvents(m_change, check));
     return order.size();
 }
 
@@ -130,8 +132,8 @@ Done ReadingsLoader::addChecked(const DescribedReading& described)
         return dataProblem(Phrase::tr("the meter \"%1\" has a reading at that instant already")
                                .with(described.meter));
     MeterReading inForce = described.inForce;
-    inForce.event = intake::eventOf(inForce, check);
-    (*meter)->accept(inForce);
+    inForce.event = check.event;
+    (*meter)->accept(inForce, check);
     return addWithHistory(described, inForce);
 }
 

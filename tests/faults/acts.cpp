@@ -1,5 +1,6 @@
 #include "tests/faults/acts.h"
 
+#include "core/editing/import_withdrawal.h"
 #include "core/editing/rounds.h"
 #include "core/exchange/export.h"
 #include "core/exchange/file_writer.h"
@@ -142,7 +143,7 @@ Done withdraw(const std::string& folder)
         HOLDBAND_TRY(imports);
         auto change = Change::begin(logbook, saying("withdrawn"));
         HOLDBAND_TRY(change);
-        HOLDBAND_TRY(store::withdraw(*change, imports->at(0).id));
+        HOLDBAND_TRY(intake::withdrawImport(*change, imports->at(0).id));
         return change->commit();
     });
 }

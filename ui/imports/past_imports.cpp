@@ -1,5 +1,6 @@
 #include "ui/imports/past_imports.h"
 
+#include "core/editing/import_withdrawal.h"
 #include "core/store/history/history_text.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/times.h"
@@ -117,7 +118,8 @@ void PastImports::turn()
         [entry, back, id = line->id](const store::LogbookFile& file) -> Result<bool> {
             auto change = store::Change::begin(file, entry);
             HOLDBAND_TRY(change);
-            HOLDBAND_TRY(back ? store::withdraw(*change, id) : store::restoreImport(*change, id));
+            HOLDBAND_TRY(back ? intake::withdrawImport(*change, id)
+                              : intake::restoreImport(*change, id, decimalSign()));
             HOLDBAND_TRY(change->commit());
             return true;
         },

@@ -11,7 +11,8 @@ ColumnFalls fallsOf(const std::vector<MeterReading>& readings, const RegisterChe
         if (reading.registerReading == before.registerReading)
             continue;
         ++found.steps;
-        if (reading.registerReading > before.registerReading || meter.rolledOver(reading, before))
+        if (reading.registerReading > before.registerReading ||
+            rolledOver(meter.meter(), before, reading))
             continue;
         ++found.falls;
         if (found.firstAt.size() < mostFallsListed)

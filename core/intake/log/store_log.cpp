@@ -90,7 +90,7 @@ private:
             return failure(intervalsIn(column, falls));
         for (std::size_t i = 0; i < readings.size(); ++i)
             HOLDBAND_TRY(storeRegisterReading(*meter, column, i, std::move(readings[i])));
-        return {};
+        return m_destination ? saveMovedEvents(m_destination->change, *meter) : Done{};
     }
 
     static MeterReading readingOf(const LogColumn& column, std::size_t i)
@@ -130,12 +130,12 @@ private:
             listRow(m_report.rows.alreadyThere, column, i);
             return {};
         }
-        reading.event = eventOf(reading, check);
+        reading.event = check.event;
         if (m_destination)
             HOLDBAND_TRY(store::addMeterReading(
                 m_destination->change, column.name, reading,
                 store::ReadingSource{m_destination->import, column.line[i]}));
-        meter.accept(reading);
+        meter.accept(reading, check);
         ++counts.added;
         listRow(m_report.rows.added, column, i);
         return {};

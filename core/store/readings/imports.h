@@ -24,7 +24,8 @@ struct ImportLine {
 Result<std::vector<ImportLine>> listImports(const LogbookFile& logbook);
 
 /// Withdraws an import: moves everything that it added out of the record, to be stored apart. Does
-/// nothing if it is already withdrawn.
+/// nothing if it is already withdrawn. Rollovers and resets of a meter's other readings stay as
+/// they are, here and where it is restored: core/editing/import_withdrawal.h moves them.
 Done withdraw(const Change& change, ImportId import);
 /// As withdraw, with the given time.
 Done withdrawAt(const Change& change, ImportId import, Instant when);

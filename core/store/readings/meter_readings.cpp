@@ -202,14 +202,18 @@ Done restoreMeterReading(const Change& change, MeterReadingId reading)
                    reading.value);
 }
 
-Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
+Done setMeterReadingEvent(const Change& change, const std::string& meter, Instant at,
                           const std::optional<MeterEvent>& event)
 {
+    auto id = idOf(change.database(), "meters", "meter", meter);
+    HOLDBAND_TRY(id);
     std::optional<std::string_view> name;
     if (event)
         name = nameOf(*event);
-    return execute(change.database(), "UPDATE meter_readings SET event = ? WHERE id = ?", name,
-                   reading.value);
+    return execute(
+        change.database(),
+        "UPDATE meter_readings SET event = ? WHERE meter = ? AND at = ? AND set_aside = 0", name,
+        *id, toMs(at));
 }
 
 } // namespace holdband::store

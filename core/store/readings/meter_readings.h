@@ -70,8 +70,9 @@ Done deleteMeterReading(const Change& change, MeterReadingId reading,
 /// instant by now.
 Done restoreMeterReading(const Change& change, MeterReadingId reading);
 
-/// Sets whether the register rolled over or was reset before this reading.
-Done setMeterReadingEvent(const Change& change, MeterReadingId reading,
+/// Sets whether the register rolled over or was reset before the reading that counts at that
+/// instant.
+Done setMeterReadingEvent(const Change& change, const std::string& meter, Instant at,
                           const std::optional<MeterEvent>& event);
 
 /// A reading for a list: includes those that were deleted on their own.
