@@ -44,8 +44,8 @@ std::string noFile(mode_t mode)
 } // namespace
 
 SourceFile::SourceFile(int descriptor, std::string path, std::int64_t size)
-    : m_descriptor(descriptor), m_path(std::move(path)), m_size(size), m_buffer(pieceSize),
-      m_other(pieceSize), m_hash(std::make_unique<Digest>())
+    : m_descriptor(descriptor), m_path(std::move(path)), m_size(size),
+      m_hash(std::make_unique<Digest>())
 {
 }
 
@@ -80,6 +80,8 @@ Result<SourceFile> SourceFile::open(const std::string& path)
     if (!S_ISREG(status.st_mode))
         return fileProblem(noFile(status.st_mode), path);
     file.m_size = status.st_size;
+    file.m_buffer.resize(pieceSize);
+    file.m_other.resize(pieceSize);
     return file;
 }
 
@@ -103,10 +105,6 @@ Done SourceFile::endAt(std::int64_t bytes)
 /// Reads up to `most` bytes, fewer at the end.
 Result<std::size_t> SourceFile::fill(char* to, std::size_t most)
 {
-    if (m_text) {
-        const auto from = static_cast<std::size_t>(m_read);
-        return m_text->copy(to, std::min(most, m_text->size() - from), from);
-    }
     std::size_t filled = 0;
     while (filled < most) {
         const ssize_t count = disk().read(m_descriptor, to + filled, most - filled);
@@ -121,8 +119,22 @@ Result<std::size_t> SourceFile::fill(char* to, std::size_t most)
     return filled;
 }
 
+/// The text is in memory, and usually short: it is neither copied nor hashed on another thread.
+std::string_view SourceFile::nextOfText()
+{
+    const auto end = static_cast<std::size_t>(m_size);
+    const auto from = static_cast<std::size_t>(m_read);
+    const std::string_view piece =
+        std::string_view(*m_text).substr(from, std::min(pieceSize, end - from));
+    m_read += static_cast<std::int64_t>(piece.size());
+    m_hash->add(piece);
+    return piece;
+}
+
 Result<std::string_view> SourceFile::next()
 {
+    if (m_text)
+        return nextOfText();
     std::size_t wanted = m_other.size();
     if (m_end)
         wanted = std::min(wanted, static_cast<std::size_t>(*m_end - m_read));

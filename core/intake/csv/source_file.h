@@ -46,9 +46,10 @@ public:
 private:
     SourceFile(int descriptor, std::string path, std::int64_t size);
 
+    std::string_view nextOfText();
     Result<std::size_t> fill(char* to, std::size_t most);
 
-    int m_descriptor; ///< -1: m_text is read
+    int m_descriptor; ///< -1: m_text is read, without buffers
     std::shared_ptr<const std::string> m_text;
     std::optional<std::int64_t> m_end;
     std::string m_path;
