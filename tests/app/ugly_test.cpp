@@ -425,7 +425,7 @@ TEST(UglyLogbooks, AreRefusedForWhatTheyAre)
     program.shell(
         "head -c 3000 log.holdband > short.holdband;"
         "sqlite3 other.holdband 'CREATE TABLE t (x)';"
-        "cp log.holdband newer.holdband; sqlite3 newer.holdband 'PRAGMA user_version=9';"
+        "cp log.holdband newer.holdband; sqlite3 newer.holdband 'PRAGMA user_version=1000';"
         "cp log.holdband hostile.holdband;"
         "sqlite3 hostile.holdband 'CREATE TRIGGER t AFTER INSERT ON acts BEGIN DELETE FROM "
         "readings; END'");
