@@ -5,7 +5,7 @@
 build_packages=(
     g++ cmake ninja-build
     qt6-base-dev qt6-charts-dev libqt6opengl6-dev qt6-svg-dev libqt6sql6-sqlite
-    libsqlite3-dev libssl-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
+    libsqlite3-dev libssl-dev zlib1g-dev libcsv-dev libboost-dev libexpected-dev nlohmann-json3-dev
 )
 
 # At run time: the display's plugin, time zones, and a font (without one every label is a row of

@@ -1,4 +1,5 @@
 #include "core/digest.h"
+#include "core/intake/container/container_kind.h"
 #include "core/intake/csv/source_file.h"
 #include "core/intake/watch/watch.h"
 
@@ -72,6 +73,27 @@ private:
     }
 };
 
+/// Whether only the program that packed the file knows where its rows are.
+bool isPacked(std::string_view head)
+{
+    const auto kind = containerKindOf(head);
+    return !kind || *kind != ContainerKind::none;
+}
+
+/// A packed file is read as a whole, and again when its beginning, its end or its size has changed:
+/// the end holds a checksum of what is in it.
+FileState packedState(const std::string& path, std::int64_t size,
+                      const std::optional<FileSeen>& seen)
+{
+    FileState look;
+    look.bytewise = false;
+    look.bytes = size;
+    look.digest = digestOf(path, size);
+    const bool same = seen && seen->bytes == look.bytes && seen->digest == look.digest;
+    look.news = !seen ? FileNews::first : same ? FileNews::nothing : FileNews::grown;
+    return look;
+}
+
 } // namespace
 
 bool stillHas(const std::string& path, const FileState& look)
@@ -85,6 +107,8 @@ Result<FileState> inspectFile(const std::string& path, const std::optional<FileS
     if (!file)
         return failure(file.error());
     const std::string head = bytesOf(path, 0, digestReach);
+    if (isPacked(head))
+        return packedState(path, file->size(), seen);
     const Coding coding = codingOf(head);
     const bool onlyReturns = head.find('\n') == head.npos && head.find('\r') != head.npos;
     const bool goesOn =

@@ -1,10 +1,10 @@
 #include "core/intake/csv/preview.h"
 
+#include "core/intake/container/log_bytes.h"
 #include "core/intake/csv/cells.h"
 #include "core/intake/csv/dialect.h"
 #include "core/intake/csv/encoding.h"
 #include "core/intake/csv/guess.h"
-#include "core/intake/csv/source_file.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/time/date_order.h"
 #include "core/text/name_suggestions.h"
@@ -30,14 +30,11 @@ struct Head {
 /// The first piece of the file as UTF-8.
 Result<Head> readHead(const LogSource& source)
 {
-    auto file = source.text ? Result<SourceFile>(SourceFile::ofText(source.text))
-                            : SourceFile::open(source.path);
-    if (!file)
-        return failure(file.error());
+    auto file = LogBytes::open({source.path, source.text});
+    HOLDBAND_TRY(file);
     const auto piece = file->next();
-    if (!piece)
-        return failure(piece.error());
-    const bool whole = file->bytesRead() >= file->size();
+    HOLDBAND_TRY(piece);
+    const bool whole = piece->size() < SourceFile::pieceSize;
     Decoder decoder;
     std::string_view text = decoder.decode(*piece, whole);
     Decoder windows(Encoding::windows1252);
@@ -119,16 +116,13 @@ ColumnMap LogPreview::map() const
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
                               const LayoutRequest& layoutRequest)
 {
+    const std::string name = fileName(source.path);
     auto head = readHead(source);
     if (!head)
-        return failure(head.error());
-    const std::string name = fileName(source.path);
+        return inFile(head.error(), source.path);
     auto dialect = guessDialect(head->text, head->whole, layoutRequest);
-    if (!dialect) {
-        dialect.error().place =
-            dialect.error().place.empty() ? name : name + ", " + dialect.error().place;
-        return failure(dialect.error());
-    }
+    if (!dialect)
+        return inFile(dialect.error(), source.path);
     auto targets = readTargets(logbook);
     HOLDBAND_TRY(targets);
     LogPreview preview;

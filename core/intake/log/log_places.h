@@ -1,6 +1,7 @@
 // Names a part of a log as the place of a Problem.
 #pragma once
 
+#include "core/problem.h"
 #include "core/text/phrase.h"
 
 #include <cstdint>
@@ -26,6 +27,15 @@ inline std::string linePlace(std::int64_t line)
 inline std::string columnPlace(std::string_view header)
 {
     return Phrase::tr("column %1").with(header);
+}
+
+/// Puts the file's name before the place of a problem with its data.
+inline tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
+{
+    if (problem.kind == ProblemKind::data)
+        problem.place =
+            problem.place.empty() ? fileName(path) : fileName(path) + ", " + problem.place;
+    return failure(std::move(problem));
 }
 
 } // namespace holdband

@@ -1,7 +1,7 @@
 #include "core/intake/log/log_reader.h"
 
+#include "core/intake/container/log_bytes.h"
 #include "core/intake/csv/encoding.h"
-#include "core/intake/csv/source_file.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/log_row_accumulator.h"
 #include "core/text/name_suggestions.h"
@@ -15,15 +15,6 @@
 namespace holdband {
 
 namespace {
-
-/// Puts the file's name before the problem's place.
-tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
-{
-    if (problem.kind == ProblemKind::data)
-        problem.place =
-            problem.place.empty() ? fileName(path) : fileName(path) + ", " + problem.place;
-    return failure(std::move(problem));
-}
 
 Result<std::size_t> placeOf(const ColumnRef& column, const Dialect& dialect)
 {
@@ -144,12 +135,9 @@ public:
 
     Done run(LogFile& file)
     {
-        auto source = m_request.text ? Result<SourceFile>(SourceFile::ofText(m_request.text))
-                                     : SourceFile::open(m_request.path);
+        auto source = LogBytes::open({m_request.path, m_request.text, m_request.readUpTo});
         if (!source)
             return failure(source.error());
-        if (m_request.readUpTo)
-            HOLDBAND_TRY(source->endAt(*m_request.readUpTo));
         for (;;) {
             const auto bytes = source->next();
             if (!bytes)

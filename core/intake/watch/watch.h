@@ -1,5 +1,6 @@
 // Watches a file that a logger appends to, or a folder of such files, and imports the rows
-// that are new since the last poll. Only complete lines are read; an unfinished last line waits.
+// that are new since the last poll. Only complete lines are read; an unfinished last line waits. A
+// packed file or a workbook is read as a whole whenever it has changed.
 #pragma once
 
 #include "core/intake/log/column_map.h"
@@ -31,7 +32,7 @@ struct FileSeen {
 enum class FileNews {
     nothing,
     first,    ///< never read before
-    grown,    ///< new complete lines after those already read
+    grown,    ///< new complete lines after those already read, or another content of a packed file
     shrunk,   ///< shorter than the part already read
     replaced, ///< the part already read has changed
 };
