@@ -1,0 +1,259 @@
+#include "app/import_command.h"
+
+#include "app/command_options.h"
+#include "app/logbook_call.h"
+#include "app/results_text.h"
+#include "core/exchange/file_writer.h"
+#include "core/model/names.h"
+#include "core/text/name_suggestions.h"
+
+#include <charconv>
+
+namespace holdband::app {
+
+void reportWarnings(const intake::ImportReport& imported)
+{
+    for (const std::string& warning : imported.file.warnings)
+        report("holdband: " + imported.file.fileName + ": " + warning + ".");
+}
+
+namespace {
+
+Result<std::pair<std::string, std::string>> columnFrom(const std::string& text)
+{
+    const std::size_t equals = text.find('=');
+    if (equals == std::string::npos || equals == 0 || equals + 1 == text.size())
+        return failure({ProblemKind::call,
+                        "--column \"" + text + "\" is not of the form \"SENSOR OR METER=COLUMN\"",
+                        {},
+                        {}});
+    return std::pair(text.substr(0, equals), text.substr(equals + 1));
+}
+
+Result<DateOrder> dateOrderFrom(const std::string& text)
+{
+    if (text == "ymd")
+        return DateOrder::yearMonthDay;
+    if (text == "mdy")
+        return DateOrder::monthDayYear;
+    if (text == "dmy")
+        return DateOrder::dayMonthYear;
+    return failure(wrongValue("date-order", text, "ymd, mdy, dmy"));
+}
+
+Result<TemperatureUnit> unitFrom(const std::string& text)
+{
+    if (text == "f")
+        return TemperatureUnit::fahrenheit;
+    if (text == "c")
+        return TemperatureUnit::celsius;
+    return failure(wrongValue("unit", text, "f, c"));
+}
+
+Result<char> decimalSignFrom(const std::string& text)
+{
+    if (text == "comma")
+        return ',';
+    if (text == "point")
+        return '.';
+    return failure(wrongValue("decimal", text, "comma, point"));
+}
+
+Result<char> delimiterFrom(const std::string& text)
+{
+    static constexpr std::pair<std::string_view, char> named[] = {
+        {"comma", ','}, {"semicolon", ';'}, {"tab", '\t'}, {"bar", '|'}};
+    for (const auto& [name, sign] : named) {
+        if (text == name || text == std::string(1, sign))
+            return sign;
+    }
+    return failure(wrongValue("delimiter", text, "comma, semicolon, tab, bar"));
+}
+
+/// The layout of columns and header, if the user specifies it.
+Result<LayoutRequest> layoutFrom(const Call& call)
+{
+    LayoutRequest layoutRequest;
+    if (const auto text = call.value("delimiter")) {
+        auto sign = delimiterFrom(*text);
+        HOLDBAND_TRY(sign);
+        layoutRequest.delimiter = *sign;
+    }
+    if (const auto text = call.value("header-line")) {
+        std::int64_t line = 0;
+        const char* end = text->data() + text->size();
+        const auto read = std::from_chars(text->data(), end, line);
+        if (read.ec != std::errc{} || read.ptr != end || line < 0)
+            return failure(wrongValue("header-line", *text,
+                                      "the file's line numbers, from 1, or 0 for no header"));
+        layoutRequest.headerLine = line;
+    }
+    return layoutRequest;
+}
+
+/// The columns of a log with one value per row, which must be given together.
+Result<std::optional<intake::LongColumns>> longColumnsFrom(const Call& call)
+{
+    const auto names = call.value("names");
+    const auto values = call.value("values");
+    const auto units = call.value("unit-column");
+    if (units && !(names && values))
+        return failure({ProblemKind::call, "--unit-column goes with --names and --values", {}, {}});
+    if (names.has_value() != values.has_value())
+        return failure({ProblemKind::call, "--names and --values go together", {}, {}});
+    if (!names)
+        return std::optional<intake::LongColumns>();
+    return std::optional(intake::LongColumns{*names, *values, units});
+}
+
+/// The options about values: unit, decimal sign, a register that falls.
+Done takeValueOptions(const Call& call, intake::ImportOptions& options)
+{
+    if (const auto text = call.value("unit")) {
+        auto unit = unitFrom(*text);
+        HOLDBAND_TRY(unit);
+        options.unit = *unit;
+    }
+    if (const auto text = call.value("decimal")) {
+        auto sign = decimalSignFrom(*text);
+        HOLDBAND_TRY(sign);
+        options.decimalSign = *sign;
+    }
+    if (const auto text = call.value("event")) {
+        options.registerDrop = choiceNamed<MeterEvent>(*text);
+        if (!options.registerDrop)
+            return failure(wrongValue("event", *text, choicesText<MeterEvent>()));
+    }
+    return {};
+}
+
+Result<intake::ImportOptions> importOptionsFrom(const Call& call)
+{
+    intake::ImportOptions options;
+    options.path = call.argument(1);
+    options.timeColumn = call.value("time");
+    options.timePattern = call.value("pattern");
+    options.zone = call.value("zone");
+    options.dryRun = call.has("dry-run");
+    for (const std::string& text : call.values("column")) {
+        auto column = columnFrom(text);
+        HOLDBAND_TRY(column);
+        options.columns.push_back(std::move(*column));
+    }
+    if (const auto text = call.value("date-order")) {
+        auto order = dateOrderFrom(*text);
+        HOLDBAND_TRY(order);
+        options.dateOrder = *order;
+    }
+    auto longColumns = longColumnsFrom(call);
+    HOLDBAND_TRY(longColumns);
+    options.longColumns = std::move(*longColumns);
+    auto layout = layoutFrom(call);
+    HOLDBAND_TRY(layout);
+    options.layoutRequest = *layout;
+    HOLDBAND_TRY(takeValueOptions(call, options));
+    return options;
+}
+
+void reportIgnored(const intake::ImportReport& imported)
+{
+    reportWarnings(imported);
+    for (const std::string& header : imported.file.ignoredColumns)
+        report("holdband: the column \"" + header +
+               "\" was left out: it is no sensor's or "
+               "meter's name; import it with --column \"SENSOR=" +
+               header + "\".");
+    if (!imported.file.ignoredNames.empty())
+        report("holdband: ignored: " + joined(imported.file.ignoredNames) +
+               "; import one with --column \"SENSOR=NAME\".");
+}
+
+/// The log had values, but none of them could be read.
+bool wasAllRejected(const intake::ImportReport& imported)
+{
+    return imported.file.rejectedTotal > 0 &&
+           imported.added() + imported.alreadyThere() + imported.conflicting() == 0;
+}
+
+/// The readings are stored already, and the message says so.
+int failRejects(Problem problem, const intake::ImportReport& imported, bool dryRun)
+{
+    if (!dryRun && imported.added() > 0)
+        problem.remedy =
+            "the readings are stored; import the file again to write its rejected rows";
+    return fail(problem);
+}
+
+int import(const Call& call)
+{
+    auto options = importOptionsFrom(call);
+    if (!options)
+        return fail(options.error());
+    const auto rejects = call.value("rejects");
+    if (rejects) {
+        // Checked before anything is stored: afterwards the readings would already be in the
+        // logbook.
+        Done may = exchange::mayWrite(*rejects, exchange::Existing::keep);
+        if (!may) {
+            may.error().remedy = "choose another name"; // there is no --force for this file
+            return fail(may.error());
+        }
+    }
+    auto logbook = options->dryRun ? store::LogbookFile::open(call.argument(0), store::Access::read)
+                                   : openForWriting(call.argument(0));
+    if (!logbook)
+        return failOpening(logbook.error(), call.argument(0));
+    auto imported = intake::importLog(**logbook, *options);
+    if (!imported)
+        return fail(imported.error());
+    print(importText(*imported, options->dryRun));
+    reportIgnored(*imported);
+    if (rejects) {
+        const Done written = exchange::writeNewFile(*rejects, intake::rejectsCsv(*imported));
+        if (!written)
+            return failRejects(written.error(), *imported, options->dryRun);
+    }
+    if (!wasAllRejected(*imported))
+        return exitDone;
+    report("holdband: " + imported->file.fileName +
+           ": every row was rejected; nothing was stored.");
+    return exitData;
+}
+
+} // namespace
+
+Command importCommand()
+{
+    return {
+        "import",
+        "LOGBOOK FILE.csv",
+        "Read a CSV log of sensors or meters.",
+        2,
+        2,
+        {valueOption("column", "which column is a sensor's or meter's; may be repeated",
+                     "\"SENSOR OR METER=COLUMN\""),
+         valueOption("time", "the time's column, or date and time joined by +", "COLUMN"),
+         valueOption("zone", "the zone of its local times; default the logbook's", "IANA"),
+         valueOption("date-order", "how its dates are written", "ymd|mdy|dmy"),
+         valueOption("unit", "the unit of its temperatures, whatever the headers say", "f|c"),
+         valueOption("pattern", "its times' layout, where no usual one fits", "\"dd.MM.yy HH:mm\""),
+         valueOption("decimal", "what a comma in its numbers is", "comma|point"),
+         valueOption("names", "of a log with one value a row: the column that says whose",
+                     "COLUMN"),
+         valueOption("values", "and the column that holds the value", "COLUMN"),
+         valueOption("unit-column", "and the column that says its unit, if one does", "COLUMN"),
+         valueOption("delimiter", "what separates its columns, where that is detected wrongly",
+                     "comma|semicolon|tab|bar"),
+         valueOption("header-line",
+                     "the line of the header row; 0: there is none, and the columns "
+                     "are called \"column 1\" …",
+                     "LINE"),
+         valueOption("event", "what happened wherever a register falls", "rollover|reset"),
+         valueOption("rejects", "write the rejected rows there, as CSV; it must not exist",
+                     "FILE.csv"),
+         {QStringLiteral("dry-run"),
+          QStringLiteral("say what would be stored, and store nothing")}},
+        import};
+}
+
+} // namespace holdband::app
