@@ -1,4 +1,4 @@
-// Any bytes as a CSV log: preview and reader end with a result or a sentence, the preview shows
+// Any bytes as a log: preview and reader end with a result or a sentence, the preview shows
 // what an import would read, and a dry run counts what an import stores. The first byte chooses
 // settings.
 #include "core/intake/csv/preview.h"
@@ -107,11 +107,12 @@ std::optional<double> shownNumber(const LogPreview& preview, const std::string& 
 void expectPreviewed(const LogPreview& preview, const ImportReport& report)
 {
     for (const intake::ResultRow& result : report.firstRows) {
-        if (preview.rows.empty() || result.line > preview.rows.back().line)
+        const std::int64_t line = result.line + preview.addedLines;
+        if (preview.rows.empty() || line > preview.rows.back().line)
             continue;
         const auto row =
             std::find_if(preview.rows.begin(), preview.rows.end(),
-                         [&](const intake::PreviewRow& each) { return each.line == result.line; });
+                         [&](const intake::PreviewRow& each) { return each.line == line; });
         expect(row != preview.rows.end(), "the preview has the row of each value",
                "line " + std::to_string(result.line));
         for (std::size_t k = 0; k < report.columns.size(); ++k) {

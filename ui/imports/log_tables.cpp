@@ -140,7 +140,9 @@ TableText rawTable(const intake::LogPreview& preview)
         table.header << (i < preview.columns.size() ? shown(preview.columns[i].header) : QString());
     for (const intake::PreviewRow& row : preview.rows) {
         const bool header = row.line == preview.layout.headerLine;
-        std::vector<TableCell> cells{plain(countText(row.line))};
+        const bool added = row.line <= preview.addedLines; // a header that the file doesn't have
+        std::vector<TableCell> cells{
+            plain(added ? QString() : countText(row.line - preview.addedLines))};
         for (std::size_t i = 0; i < width; ++i)
             cells.push_back({i < row.cells.size() ? shown(row.cells[i]) : QString(), {}, header});
         table.rows.push_back(std::move(cells));
@@ -159,8 +161,9 @@ TableText resultTable(const LogState& log, const Zone& zone)
     for (const intake::ResultRow& row : report.firstRows)
         byLine[row.line] = &row;
     for (const intake::PreviewRow& row : log.preview->rows) {
-        const auto found = byLine.find(row.line);
-        auto cells = resultCells(report, found == byLine.end() ? nullptr : found->second, row.line,
+        const std::int64_t line = row.line - log.preview->addedLines; // in the file
+        const auto found = byLine.find(line);
+        auto cells = resultCells(report, found == byLine.end() ? nullptr : found->second, line,
                                  leftOut, zone);
         if (row.line <= log.preview->layout.headerLine)
             cells[0] =

@@ -1,13 +1,23 @@
 #include "core/intake/container/log_bytes.h"
 
-#include "core/intake/container/container_kind.h"
+#include "core/intake/container/json_lines.h"
 #include "core/intake/container/limits.h"
+#include "core/intake/container/workbook.h"
 #include "core/intake/container/zip_archive.h"
 #include "core/text/phrase.h"
 
 #include <utility>
 
 namespace holdband {
+
+namespace {
+
+tl::unexpected<Problem> noWorkbook(const std::string& sheet)
+{
+    return dataProblem(Phrase::tr("this file is no workbook: it has no sheet \"%1\"").with(sheet));
+}
+
+} // namespace
 
 Result<LogBytes> LogBytes::open(const LogInput& input)
 {
@@ -22,11 +32,23 @@ Result<LogBytes> LogBytes::open(const LogInput& input)
     bytes.m_pending = *first;
     const auto kind = containerKindOf(*first);
     HOLDBAND_TRY(kind);
-    if (*kind == ContainerKind::gzip)
-        HOLDBAND_TRY(bytes.unpackGzip());
-    if (*kind == ContainerKind::zip)
-        HOLDBAND_TRY(bytes.unpackZip());
+    HOLDBAND_TRY(bytes.unpack(*kind, input));
+    if (bytes.m_table)
+        return bytes;
+    const auto json = isJsonLines(*bytes.m_pending);
+    HOLDBAND_TRY(json);
+    if (*json)
+        HOLDBAND_TRY(bytes.readJsonLines(input.beginningOnly));
     return bytes;
+}
+
+Done LogBytes::unpack(ContainerKind kind, const LogInput& input)
+{
+    if (kind == ContainerKind::zip)
+        return unpackZip(input);
+    if (input.sheet)
+        return noWorkbook(*input.sheet);
+    return kind == ContainerKind::gzip ? unpackGzip() : Done();
 }
 
 /// Reads all bytes of the container into memory.
@@ -55,11 +77,21 @@ Done LogBytes::unpackGzip()
     return beginUnpacked();
 }
 
-Done LogBytes::unpackZip()
+Done LogBytes::unpackZip(const LogInput& input)
 {
+    constexpr auto beginning = static_cast<std::int64_t>(SourceFile::pieceSize);
     HOLDBAND_TRY(readPacked());
     const auto entries = zipEntries(*m_packed);
     HOLDBAND_TRY(entries);
+    if (isOfficeDocument(*entries)) {
+        auto table = sheetTable(*m_packed, *entries, input.sheet,
+                                input.beginningOnly ? std::optional(beginning) : std::nullopt);
+        HOLDBAND_TRY(table);
+        useTable(std::move(*table));
+        return {};
+    }
+    if (input.sheet)
+        return noWorkbook(*input.sheet);
     const auto entry = onlyFileOf(*entries);
     HOLDBAND_TRY(entry);
     auto unpacker = unpackEntry(*m_packed, *entry);
@@ -67,6 +99,40 @@ Done LogBytes::unpackZip()
     m_unpacker = std::move(*unpacker);
     m_entry = entry->name;
     return beginUnpacked();
+}
+
+/// The table is read from now on, instead of the file.
+void LogBytes::useTable(TableText table)
+{
+    m_notes = std::move(table.notes);
+    m_pending.reset();
+    m_unpacker.reset();
+    m_packed.reset();
+    m_table = std::make_unique<SourceFile>(
+        SourceFile::ofText(std::make_shared<const std::string>(std::move(table.csv))));
+}
+
+Done LogBytes::readJsonLines(bool beginningOnly)
+{
+    std::string text;
+    bool isAll = false;
+    while (!isAll && !(beginningOnly && !text.empty())) {
+        const auto piece = next();
+        HOLDBAND_TRY(piece);
+        isAll = piece->size() < SourceFile::pieceSize;
+        text += *piece;
+        if (static_cast<std::int64_t>(text.size()) > mostWhole)
+            return dataProblem(Phrase::tr("the file is larger than 512 MiB"), {},
+                               Phrase::tr("split the log into several files"));
+    }
+    if (!isAll) // the last line may be cut
+        text.erase(text.find_last_of('\n') + 1);
+    auto table = jsonLinesTable(text);
+    HOLDBAND_TRY(table);
+    m_read = 0;
+    m_addedLines = 1;
+    useTable(std::move(*table));
+    return {};
 }
 
 /// Unpacks the first piece, to see whether it is text.
@@ -102,6 +168,7 @@ Result<std::string_view> LogBytes::next()
 {
     auto piece = m_pending    ? Result<std::string_view>(*m_pending)
                  : m_unpacker ? nextUnpacked()
+                 : m_table    ? m_table->next()
                               : m_source.next();
     m_pending.reset();
     if (piece)
@@ -111,12 +178,14 @@ Result<std::string_view> LogBytes::next()
 
 std::int64_t LogBytes::size() const
 {
-    return m_unpacker ? m_unpacker->expectedSize() : m_source.size();
+    if (m_unpacker)
+        return m_unpacker->expectedSize();
+    return m_table ? m_table->size() : m_source.size();
 }
 
 std::string LogBytes::sha256()
 {
-    return m_unpacker ? m_sha256 : m_source.sha256();
+    return m_sha256.empty() ? m_source.sha256() : m_sha256;
 }
 
 } // namespace holdband

@@ -1,7 +1,10 @@
 // The text of a log, in pieces: the bytes of a file or of a text in memory, unpacked where they are
-// in a container. Containers are recognised by their first bytes.
+// in a container, and as CSV where they are a workbook or JSON lines. The kind of a file is
+// recognised by its first bytes.
 #pragma once
 
+#include "core/intake/container/container_kind.h"
+#include "core/intake/container/table_text.h"
 #include "core/intake/container/unpacker.h"
 #include "core/intake/csv/source_file.h"
 #include "core/problem.h"
@@ -19,6 +22,8 @@ struct LogInput {
     std::string path;
     std::shared_ptr<const std::string> text = {}; ///< the bytes themselves; `path` is only a name
     std::optional<std::int64_t> readUpTo = {};    ///< bytes of the file; absent: all of it
+    std::optional<std::string> sheet = {};        ///< of a workbook; absent: the first one
+    bool beginningOnly = false;                   ///< only the first piece will be read
 };
 
 class LogBytes {
@@ -35,15 +40,24 @@ public:
     std::int64_t size() const;
     std::int64_t bytesRead() const { return m_read; }
 
+    /// What to say about how the text was made: sentences without their full stop.
+    const std::vector<std::string>& notes() const { return m_notes; }
+
+    /// Lines of the text before the file's first one: a header that was made for it.
+    std::int64_t addedLines() const { return m_addedLines; }
+
     /// Of the file's own bytes, packed as they are; complete after the last piece.
     std::string sha256();
 
 private:
     explicit LogBytes(SourceFile source) : m_source(std::move(source)) {}
 
+    Done unpack(ContainerKind kind, const LogInput& input);
     Done unpackGzip();
-    Done unpackZip();
+    Done unpackZip(const LogInput& input);
     Done readPacked();
+    void useTable(TableText table);
+    Done readJsonLines(bool beginningOnly);
     Done beginUnpacked();
     Result<std::string_view> nextUnpacked();
     tl::unexpected<Problem> inContainer(Problem problem) const;
@@ -54,7 +68,10 @@ private:
     std::unique_ptr<Unpacker> m_unpacker;      ///< of m_packed
     std::string m_entry;                       ///< the file's name in an archive
     std::vector<char> m_buffer;
-    std::string m_sha256; ///< of a container
+    std::unique_ptr<SourceFile> m_table; ///< the CSV that was made of it
+    std::string m_sha256;                ///< of a container
+    std::vector<std::string> m_notes;
+    std::int64_t m_addedLines = 0;
     std::int64_t m_read = 0;
 };
 

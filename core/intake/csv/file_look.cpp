@@ -1,5 +1,6 @@
 #include "core/digest.h"
 #include "core/intake/container/container_kind.h"
+#include "core/intake/container/json_lines.h"
 #include "core/intake/csv/source_file.h"
 #include "core/intake/watch/watch.h"
 
@@ -114,7 +115,7 @@ Result<FileState> inspectFile(const std::string& path, const std::optional<FileS
     const bool goesOn =
         seen && file->size() >= seen->bytes && digestOf(path, seen->bytes) == seen->digest;
     FileState look;
-    look.bytewise = !onlyReturns && head.find('\0') == head.npos;
+    look.bytewise = !onlyReturns && head.find('\0') == head.npos && !mayBeJsonLines(head);
     LineEnds ends;
     if (goesOn)
         ends = {seen->lines, seen->bytes};

@@ -25,12 +25,13 @@ struct Head {
     std::string text;
     std::string encoding;
     bool whole = false;
+    std::int64_t addedLines = 0;
 };
 
 /// The first piece of the file as UTF-8.
 Result<Head> readHead(const LogSource& source)
 {
-    auto file = LogBytes::open({source.path, source.text});
+    auto file = LogBytes::open({source.path, source.text, {}, source.sheet, true});
     HOLDBAND_TRY(file);
     const auto piece = file->next();
     HOLDBAND_TRY(piece);
@@ -39,7 +40,8 @@ Result<Head> readHead(const LogSource& source)
     std::string_view text = decoder.decode(*piece, whole);
     Decoder windows(Encoding::windows1252);
     if (!decoder.contradicted())
-        return Head{std::string(text), std::string(encodingName(decoder.encoding())), whole};
+        return Head{std::string(text), std::string(encodingName(decoder.encoding())), whole,
+                    file->addedLines()};
     text = windows.decode(*piece, whole);
     return Head{std::string(text), std::string(encodingName(windows.encoding())), whole};
 }
@@ -121,6 +123,8 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     if (!head)
         return inFile(head.error(), source.path);
     auto dialect = guessDialect(head->text, head->whole, layoutRequest);
+    if (!dialect && head->addedLines > 0)
+        dialect = inTable(dialect.error());
     if (!dialect)
         return inFile(dialect.error(), source.path);
     auto targets = readTargets(logbook);
@@ -128,6 +132,7 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     LogPreview preview;
     preview.fileName = name;
     preview.encoding = head->encoding;
+    preview.addedLines = head->addedLines;
     preview.layout = {dialect->dialect.delimiter, dialect->dialect.headerLine,
                       dialect->dialect.time.first, dialect->dialect.time.second};
     preview.layoutReason = dialect->reason();

@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -45,6 +46,9 @@ struct FoundLayout {
 struct LogPreview {
     std::string fileName;
     std::string encoding;
+    /// Of JSON lines: a header that was made for them. By as much the lines of `rows` and `layout`
+    /// are greater than the file's own, which reports give.
+    std::int64_t addedLines = 0;
     LogLayout layout;
     std::string layoutReason; ///< "the header is in line 4: times follow below it"
     LayoutRequest asked;      ///< the user's requested settings
@@ -66,6 +70,7 @@ inline constexpr std::size_t mostPreviewRows = 50;
 struct LogSource {
     std::string path;
     std::shared_ptr<const std::string> text = {};
+    std::optional<std::string> sheet = {}; ///< of a workbook; absent: the first one
 };
 
 /// Problem (file): it can't be read. Problem (data): it is empty, or not text in rows. A log

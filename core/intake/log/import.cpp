@@ -9,6 +9,7 @@
 #include "core/text/csv_cell.h"
 #include "core/text/phrase.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace holdband::intake {
@@ -151,6 +152,26 @@ Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOp
         };
     return options.dryRun ? compareLog(logbook, std::move(*file), keep)
                           : storeLog(logbook, std::move(*file), keep, progress);
+}
+
+Result<std::optional<Instant>> firstReading(const store::LogbookFile& logbook,
+                                            const ImportOptions& options)
+{
+    auto request = requestFor(logbook, options);
+    HOLDBAND_TRY(request);
+    request->beginningOnly = true;
+    auto file = readLog(*request);
+    if (!file) {
+        request->beginningOnly = false;
+        file = readLog(*request);
+    }
+    HOLDBAND_TRY(file);
+    std::optional<Instant> first;
+    for (const LogColumn& column : file->columns) {
+        if (!column.at.empty())
+            first = std::min(first.value_or(column.at.front()), column.at.front());
+    }
+    return first;
 }
 
 } // namespace holdband::intake

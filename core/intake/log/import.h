@@ -24,6 +24,7 @@ struct LongColumns {
 struct ImportOptions {
     std::string path;
     std::shared_ptr<const std::string> text = {}; ///< the bytes, if there is no file
+    std::optional<std::string> sheet = {};        ///< of a workbook; absent: the first one
     /// What each column means, by position, with the layout for which it was chosen. Replaces
     /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`,
     /// `layoutRequest`.
@@ -113,5 +114,10 @@ using Progress = std::function<bool(double)>;
 /// or a register reading that is refused. Then nothing is stored, nor on a dry run.
 Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOptions& options,
                                const Progress& progress = {});
+
+/// The earliest reading of the log's first rows; of all rows if those alone leave something open.
+/// Absent: every row is rejected. Problem as importLog.
+Result<std::optional<Instant>> firstReading(const store::LogbookFile& logbook,
+                                            const ImportOptions& options);
 
 } // namespace holdband::intake

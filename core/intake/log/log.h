@@ -69,6 +69,8 @@ struct LogRequest {
     /// name.
     std::shared_ptr<const std::string> text = {};
     std::optional<std::int64_t> readUpTo = {}; ///< bytes of the file; absent: all of it
+    std::optional<std::string> sheet = {};     ///< of a workbook; absent: the first one
+    bool beginningOnly = false;                ///< the first piece (1 MiB); its last row may be cut
     /// Lines skipped between the header and the first row.
     std::int64_t linesBefore = 0;
     std::vector<WantedColumn> wanted;

@@ -29,6 +29,14 @@ inline std::string columnPlace(std::string_view header)
     return Phrase::tr("column %1").with(header);
 }
 
+/// Of a problem with the layout of a table that was made of a file: its lines are the table's.
+inline tl::unexpected<Problem> inTable(Problem problem)
+{
+    if (!problem.place.empty())
+        problem.place = Phrase::tr("read as a table, %1").with(problem.place);
+    return failure(std::move(problem));
+}
+
 /// Puts the file's name before the place of a problem with its data.
 inline tl::unexpected<Problem> inFile(Problem problem, const std::string& path)
 {

@@ -135,14 +135,16 @@ public:
 
     Done run(LogFile& file)
     {
-        auto source = LogBytes::open({m_request.path, m_request.text, m_request.readUpTo});
+        auto source =
+            LogBytes::open({m_request.path, m_request.text, m_request.readUpTo, m_request.sheet});
         if (!source)
             return failure(source.error());
+        m_request.linesBefore -= source->addedLines();
         for (;;) {
             const auto bytes = source->next();
             if (!bytes)
                 return failure(bytes.error());
-            const bool isLast = bytes->size() < SourceFile::pieceSize;
+            const bool isLast = bytes->size() < SourceFile::pieceSize || m_request.beginningOnly;
             m_size = source->size();
             const Done done = take(m_decoder.decode(*bytes, isLast), isLast, file);
             if (!done || m_decoder.contradicted())
@@ -154,7 +156,9 @@ public:
                 break;
         }
         file.sha256 = source->sha256();
-        return finish(file);
+        HOLDBAND_TRY(finish(file));
+        file.warnings.insert(file.warnings.begin(), source->notes().begin(), source->notes().end());
+        return {};
     }
 
     bool mustBeWindows() const { return m_decoder.contradicted() && !m_decoder.hadMark(); }
@@ -177,7 +181,7 @@ private:
     {
         auto dialect = findDialect(text, isWhole, m_request);
         if (!dialect)
-            return failure(dialect.error());
+            return m_request.linesBefore < 0 ? inTable(dialect.error()) : failure(dialect.error());
         std::optional<TimePattern> pattern;
         if (m_request.timePattern) {
             auto compiled = TimePattern::compile(*m_request.timePattern);
@@ -245,7 +249,7 @@ private:
         return m_store->finishInto(file);
     }
 
-    const LogRequest& m_request;
+    LogRequest m_request;
     const ReadHook& m_hook;
     Decoder m_decoder;
     std::int64_t m_size = 0;

@@ -133,6 +133,7 @@ Result<LogRequest> requestFor(const store::LogbookFile& logbook, const ImportOpt
     LogRequest request;
     request.path = options.path;
     request.text = options.text;
+    request.sheet = options.sheet;
     request.zone = *zone;
     request.zoneSet = named.has_value();
     request.zoneReason = named ? Phrase::tr("as set") : Phrase::tr("the logbook's zone");

@@ -1,5 +1,6 @@
 #include "core/intake/watch/watch.h"
 
+#include "core/intake/log/log_names.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/map_request.h"
 #include "core/intake/log/remembered.h"
@@ -11,38 +12,11 @@
 #include "core/text/times.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <fstream>
 
 namespace holdband::intake {
 
-namespace fs = std::filesystem;
-
 namespace {
-
-bool isLogName(const fs::path& path)
-{
-    const std::string extension = path.extension().string();
-    const std::string name = path.filename().string();
-    return !name.starts_with('.') && (extension == ".csv" || extension == ".txt" ||
-                                      extension == ".tsv" || extension == ".log");
-}
-
-/// The file itself, or the logs of the folder, by name.
-std::vector<std::string> filesOf(const std::string& path)
-{
-    std::error_code error;
-    if (!fs::is_directory(path, error))
-        return {path};
-    std::vector<std::string> files;
-    for (fs::directory_iterator each(path, error), end; !error && each != end;
-         each.increment(error)) {
-        if (each->is_regular_file(error) && isLogName(each->path()))
-            files.push_back(each->path().string());
-    }
-    std::sort(files.begin(), files.end());
-    return files;
-}
 
 /// The header and the text after the lines already read.
 std::shared_ptr<const std::string> freshText(const std::string& path, const FileSeen& seen,
@@ -73,7 +47,7 @@ public:
 
     WatchReport run()
     {
-        std::vector<std::string> files = filesOf(m_watch.path);
+        std::vector<std::string> files = logsOf(m_watch.path, PackedLogs::leaveOut);
         if (files.size() > mostWatchedFiles) {
             m_report.problems.push_back(
                 Phrase::tr("%1 holds %2 logs: only the first %3 by name are read; move old ones to "

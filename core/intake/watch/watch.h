@@ -42,7 +42,8 @@ struct FileState {
     std::int64_t bytes = 0; ///< up to the end of the last complete line
     std::int64_t lines = 0;
     std::string digest;
-    bool bytewise = true; ///< lines end in a line feed of one byte: new ones can be read alone
+    /// Lines end in a line feed of one byte, and stand for themselves: new ones can be read alone.
+    bool bytewise = true;
 };
 
 /// Of a watched folder: as many logs are read, the first ones by name. A poll says if there are
