@@ -13,6 +13,8 @@ namespace {
 
 QString delimiterWord(char delimiter)
 {
+    if (delimiter == ' ')
+        return Words::tr("blanks");
     return delimiter == '\t' ? Words::tr("tab") : QString(QLatin1Char(delimiter));
 }
 

@@ -19,7 +19,8 @@ constexpr std::pair<char, const char*> delimiters[] = {
     {',', QT_TRANSLATE_NOOP("Words", "comma ,")},
     {';', QT_TRANSLATE_NOOP("Words", "semicolon ;")},
     {'\t', QT_TRANSLATE_NOOP("Words", "tab")},
-    {'|', QT_TRANSLATE_NOOP("Words", "bar |")}};
+    {'|', QT_TRANSLATE_NOOP("Words", "bar |")},
+    {' ', QT_TRANSLATE_NOOP("Words", "blanks")}};
 
 QString delimiterName(char delimiter)
 {

@@ -187,6 +187,36 @@ std::vector<char> delimitersFor(const LayoutRequest& layoutRequest)
     return {delimiters.begin(), delimiters.end()};
 }
 
+namespace {
+
+constexpr char blanksDelimiter = ' ';
+
+/// Problem (data): most rows below the header have another number of fields, so that a name or a
+/// value with a blank in it would shift the columns.
+Done checkBlanks(const Sample& sample, const Dialect& dialect)
+{
+    const auto header =
+        std::find_if(sample.rows.begin(), sample.rows.end(),
+                     [&](const SampleRow& row) { return row.line == dialect.headerLine; });
+    if (dialect.delimiter != blanksDelimiter || header == sample.rows.end())
+        return {};
+    const auto below =
+        rowsBelow(sample.rows, static_cast<std::size_t>(header - sample.rows.begin()));
+    const std::size_t width = header->fields.size();
+    const auto alike = std::count_if(below.begin(), below.end(), [&](const SampleRow& row) {
+        return row.fields.size() == width;
+    });
+    if (static_cast<std::size_t>(alike) * 2 >= below.size())
+        return {};
+    return dataProblem(
+        Phrase::tr("blanks part the header into %1 columns and the next row into %2")
+            .with(std::to_string(width), std::to_string(below.front().fields.size())),
+        linePlace(dialect.headerLine), Phrase::tr("write names with blanks in them in quotes"),
+        Decision::layout);
+}
+
+} // namespace
+
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request)
 {
     if (request.layout)
@@ -199,6 +229,16 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
         const auto candidate = bestHeader(samples.back(), request);
         if (candidate && (!best || candidate->rank() > best->rank()))
             best = candidate;
+    }
+    if (!best && !layoutRequest.delimiter) {
+        const Sample sample = sampleFor(text, isWhole, blanksDelimiter, layoutRequest);
+        best = bestHeader(sample, request);
+        if (best && best->hasTime)
+            HOLDBAND_TRY(checkBlanks(sample, best->dialect));
+        else
+            best.reset();
+    } else if (best && best->hasTime) {
+        HOLDBAND_TRY(checkBlanks(samples.front(), best->dialect));
     }
     if (!best || (!best->hasTime && !request.timeColumn))
         return noHeader(samples, layoutRequest);

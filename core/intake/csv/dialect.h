@@ -23,8 +23,9 @@ struct Dialect {
 /// Finds the dialect of a log that begins with this text; uses the request's layout if there is
 /// one. The header is the first row that has the requested columns, or that has a column of times
 /// and data below it; the rows before it may be anything. If several delimiters give a header, the
-/// one with most columns is taken. A requested delimiter or header line is always used. Problem
-/// (data): empty, no header, no rows, no time column, an unknown column.
+/// one with most columns is taken; blanks only if no other gives one, and if the rows have as many
+/// fields as the header, because names can hold blanks. A requested delimiter or header line is
+/// always used. Problem (data): empty, no header, no rows, no time column, an unknown column.
 Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogRequest& request);
 
 /// The delimiters to try: the requested one, else comma, semicolon, tab and bar.

@@ -11,6 +11,8 @@ namespace holdband {
 
 namespace {
 
+constexpr char blanks = ' ';
+
 int neverSpace(unsigned char)
 {
     return 0;
@@ -47,7 +49,8 @@ bool CsvRow::isBlank() const
 CsvTokens::CsvTokens(char delimiter, Sink sink) : m_delimiter(delimiter), m_sink(std::move(sink))
 {
     // csv_init fails for a null pointer only.
-    csv_init(&m_parser, CSV_STRICT | CSV_STRICT_FINI | CSV_REPALL_NL);
+    csv_init(&m_parser, CSV_STRICT | CSV_STRICT_FINI | CSV_REPALL_NL |
+                            (delimiter == blanks ? CSV_EMPTY_IS_NULL : 0));
     csv_set_delim(&m_parser, static_cast<unsigned char>(delimiter));
     csv_set_space_func(&m_parser, neverSpace);
 }
@@ -109,32 +112,51 @@ bool CsvTokens::storePlainTail(std::string_view tail)
     const std::size_t field = m_tail.size() - (last == m_tail.npos ? 0 : last + 1);
     if (m_tail.size() > maxRow || field > maxField)
         m_problem = tooLong().value();
-    else if (std::count(m_tail.begin(), m_tail.end(), m_delimiter) >=
-             static_cast<std::ptrdiff_t>(maxFields))
+    else if (m_delimiter != blanks && std::count(m_tail.begin(), m_tail.end(), m_delimiter) >=
+                                          static_cast<std::ptrdiff_t>(maxFields))
         m_problem = tooMany(m_line);
     return !m_problem;
+}
+
+/// Sets the fields; returns the length of the longest.
+std::size_t CsvTokens::splitPlain(std::string_view row)
+{
+    std::size_t from = 0;
+    std::size_t longest = 0;
+    for (std::size_t i = 0; i <= row.size() && m_fields.size() <= maxFields; ++i) {
+        if (i < row.size() && row[i] != m_delimiter)
+            continue;
+        longest = std::max(longest, i - from);
+        m_fields.push_back(row.substr(from, i - from));
+        from = i + 1;
+    }
+    return longest;
+}
+
+/// The same where runs of spaces and tabs part the fields.
+std::size_t CsvTokens::splitAtBlanks(std::string_view row)
+{
+    std::size_t longest = 0;
+    for (std::size_t at = row.find_first_not_of(" \t");
+         at != row.npos && m_fields.size() <= maxFields; at = row.find_first_not_of(" \t", at)) {
+        const std::size_t end = std::min(row.find_first_of(" \t", at), row.size());
+        longest = std::max(longest, end - at);
+        m_fields.push_back(row.substr(at, end - at));
+        at = end;
+    }
+    return longest;
 }
 
 void CsvTokens::deliverPlain(std::string_view row, bool ended)
 {
     m_afterCr = false;
     m_fields.clear();
-    std::size_t from = 0;
-    std::size_t longest = 0;
-    for (std::size_t i = 0; i <= row.size(); ++i) {
-        if (i < row.size() && row[i] != m_delimiter)
-            continue;
-        longest = std::max(longest, i - from);
-        m_fields.push_back(row.substr(from, i - from));
-        from = i + 1;
-        if (m_fields.size() > maxFields) {
-            m_problem = tooMany(m_line);
-            return;
-        }
-    }
-    if (longest > maxField || row.size() > maxRow)
+    const std::size_t longest = m_delimiter == blanks ? splitAtBlanks(row) : splitPlain(row);
+    if (m_fields.size() > maxFields)
+        m_problem = tooMany(m_line);
+    else if (longest > maxField || row.size() > maxRow)
         m_problem = tooLong().value();
-    else
+    else if (!m_fields.empty())
         m_stopped = !m_sink({m_line, m_fields, ended});
 }
 
@@ -142,7 +164,8 @@ Done CsvTokens::feedQuoted(std::string_view text)
 {
     constexpr std::size_t step = std::size_t{64} << 10;
     while (!text.empty() && !m_stopped) {
-        const std::string_view part = text.substr(0, step);
+        const std::string_view part =
+            m_delimiter == blanks ? withSpaces(text.substr(0, step)) : text.substr(0, step);
         const std::size_t done =
             csv_parse(&m_parser, part.data(), part.size(), onField, onRowEnd, this);
         if (m_problem)
@@ -164,6 +187,14 @@ Done CsvTokens::feedQuoted(std::string_view text)
     return {};
 }
 
+/// The text with spaces for tabs, of which the parser knows only one; valid until the next call.
+std::string_view CsvTokens::withSpaces(std::string_view text)
+{
+    m_spaces = text;
+    std::replace(m_spaces.begin(), m_spaces.end(), '\t', ' ');
+    return m_spaces;
+}
+
 Done CsvTokens::finish()
 {
     if (m_stopped)
@@ -178,7 +209,8 @@ Done CsvTokens::finish()
 
 void CsvTokens::onField(void* text, std::size_t size, void* self)
 {
-    static_cast<CsvTokens*>(self)->takeField({static_cast<const char*>(text), size});
+    if (text) // null: nothing between two blanks
+        static_cast<CsvTokens*>(self)->takeField({static_cast<const char*>(text), size});
 }
 
 void CsvTokens::onRowEnd(int end, void* self)

@@ -1,7 +1,8 @@
 // Rows and fields of CSV text (RFC 4180: spaces count, quotes around a field, "" inside it), fed in
 // pieces. LF, CR LF and CR end a row; empty lines are not rows. Until the first quote, rows are
 // split here, in place; from then on libcsv finds the fields. A test checks that both give the same
-// rows. Physical line numbers are counted here, line breaks in quotes included.
+// rows. The delimiter ' ' is any run of spaces and tabs, also before the first and after the last
+// field. Physical line numbers are counted here, line breaks in quotes included.
 #pragma once
 
 #include "core/problem.h"
@@ -52,8 +53,11 @@ private:
     Done feedPlain(std::string_view text);
     std::string_view plainRows(std::string_view text);
     Done feedQuoted(std::string_view text);
+    std::string_view withSpaces(std::string_view text);
     bool storePlainTail(std::string_view tail);
     void deliverPlain(std::string_view row, bool ended);
+    std::size_t splitPlain(std::string_view row);
+    std::size_t splitAtBlanks(std::string_view row);
     void takeField(std::string_view text);
     void takeRowEnd(int end);
     void countBreaks(std::string_view text);
@@ -62,7 +66,8 @@ private:
 
     csv_parser m_parser{};
     char m_delimiter;
-    std::string m_tail; ///< before any quote: the unfinished row
+    std::string m_spaces; ///< a part of the text, its tabs replaced by spaces
+    std::string m_tail;   ///< before any quote: the unfinished row
     Sink m_sink;
     std::string m_text;              ///< the row's fields, one after the other
     std::vector<std::size_t> m_ends; ///< where each ends in m_text
