@@ -1,13 +1,17 @@
 #include "app/import_command.h"
 
 #include "app/command_options.h"
+#include "app/import_inputs.h"
 #include "app/logbook_call.h"
 #include "app/results_text.h"
 #include "core/exchange/file_writer.h"
 #include "core/model/names.h"
 #include "core/text/name_suggestions.h"
 
+#include <algorithm>
 #include <charconv>
+#include <limits>
+#include <optional>
 
 namespace holdband::app {
 
@@ -62,12 +66,12 @@ Result<char> decimalSignFrom(const std::string& text)
 Result<char> delimiterFrom(const std::string& text)
 {
     static constexpr std::pair<std::string_view, char> named[] = {
-        {"comma", ','}, {"semicolon", ';'}, {"tab", '\t'}, {"bar", '|'}};
+        {"comma", ','}, {"semicolon", ';'}, {"tab", '\t'}, {"bar", '|'}, {"space", ' '}};
     for (const auto& [name, sign] : named) {
         if (text == name || text == std::string(1, sign))
             return sign;
     }
-    return failure(wrongValue("delimiter", text, "comma, semicolon, tab, bar"));
+    return failure(wrongValue("delimiter", text, "comma, semicolon, tab, bar, space"));
 }
 
 /// The layout of columns and header, if the user specifies it.
@@ -130,7 +134,7 @@ Done takeValueOptions(const Call& call, intake::ImportOptions& options)
 Result<intake::ImportOptions> importOptionsFrom(const Call& call)
 {
     intake::ImportOptions options;
-    options.path = call.argument(1);
+    options.sheet = call.value("sheet");
     options.timeColumn = call.value("time");
     options.timePattern = call.value("pattern");
     options.zone = call.value("zone");
@@ -158,13 +162,14 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
 void reportIgnored(const intake::ImportReport& imported)
 {
     reportWarnings(imported);
+    const std::string file = "holdband: " + imported.file.fileName + ": ";
     for (const std::string& header : imported.file.ignoredColumns)
-        report("holdband: the column \"" + header +
+        report(file + "the column \"" + header +
                "\" was left out: it is no sensor's or "
                "meter's name; import it with --column \"SENSOR=" +
                header + "\".");
     if (!imported.file.ignoredNames.empty())
-        report("holdband: ignored: " + joined(imported.file.ignoredNames) +
+        report(file + "ignored: " + joined(imported.file.ignoredNames) +
                "; import one with --column \"SENSOR=NAME\".");
 }
 
@@ -184,40 +189,100 @@ int failRejects(Problem problem, const intake::ImportReport& imported, bool dryR
     return fail(problem);
 }
 
+/// One file of a call, and how it went.
+struct ImportOutcome {
+    int status = exitDone;
+    std::string summary; ///< "2 readings new"
+};
+
+ImportOutcome importOne(const store::LogbookFile& logbook, const intake::ImportOptions& options,
+                        const std::optional<std::string>& rejects)
+{
+    const auto imported = intake::importLog(logbook, options);
+    if (!imported)
+        return {fail(imported.error()), "refused"};
+    print(importText(*imported, options.dryRun));
+    reportIgnored(*imported);
+    if (rejects) {
+        const Done written = exchange::writeNewFile(*rejects, intake::rejectsCsv(*imported));
+        if (!written)
+            return {failRejects(written.error(), *imported, options.dryRun), "refused"};
+    }
+    if (wasAllRejected(*imported)) {
+        report("holdband: " + imported->file.fileName +
+               ": every row was rejected; nothing was stored.");
+        return {exitData, "every row was rejected"};
+    }
+    return {exitDone, countLine(imported->added(), "reading", "readings") + " new"};
+}
+
+/// Each file by itself: one that is refused does not stop the others. The status is the highest of
+/// theirs.
+int importAll(const store::LogbookFile& logbook, intake::ImportOptions options,
+              const std::vector<ImportInput>& inputs)
+{
+    int status = exitDone;
+    std::int64_t refused = 0;
+    std::string lines;
+    for (const ImportInput& input : inputs) {
+        options.path = input.path;
+        options.text = input.text;
+        const ImportOutcome outcome = importOne(logbook, options, std::nullopt);
+        status = std::max(status, outcome.status);
+        refused += outcome.status == exitDone ? 0 : 1;
+        lines += "  " + oneLine(input.path) + ": " + outcome.summary + "\n";
+    }
+    const auto count = static_cast<std::int64_t>(inputs.size());
+    print(countLine(count, "file", "files") + ": " + std::to_string(count - refused) +
+          (options.dryRun ? " can be imported, " : " imported, ") + std::to_string(refused) +
+          " refused.\n" + lines);
+    return status;
+}
+
+/// Checked before anything is stored: afterwards the readings would already be in the logbook.
+Done mayWriteRejects(const std::string& path, std::size_t files)
+{
+    if (files > 1)
+        return failure({ProblemKind::call, "--rejects goes with one file", {}, {}});
+    Done may = exchange::mayWrite(path, exchange::Existing::keep);
+    if (!may)
+        may.error().remedy = "choose another name"; // there is no --force for this file
+    return may;
+}
+
+std::vector<std::string> fileArguments(const Call& call)
+{
+    std::vector<std::string> files;
+    for (int i = 1; i < call.argumentCount(); ++i)
+        files.push_back(call.argument(i));
+    return files;
+}
+
 int import(const Call& call)
 {
     auto options = importOptionsFrom(call);
     if (!options)
         return fail(options.error());
+    auto inputs = importInputs(fileArguments(call));
+    if (!inputs)
+        return fail(inputs.error());
     const auto rejects = call.value("rejects");
     if (rejects) {
-        // Checked before anything is stored: afterwards the readings would already be in the
-        // logbook.
-        Done may = exchange::mayWrite(*rejects, exchange::Existing::keep);
-        if (!may) {
-            may.error().remedy = "choose another name"; // there is no --force for this file
+        const Done may = mayWriteRejects(*rejects, inputs->size());
+        if (!may)
             return fail(may.error());
-        }
     }
     auto logbook = options->dryRun ? store::LogbookFile::open(call.argument(0), store::Access::read)
                                    : openForWriting(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
-    auto imported = intake::importLog(**logbook, *options);
-    if (!imported)
-        return fail(imported.error());
-    print(importText(*imported, options->dryRun));
-    reportIgnored(*imported);
-    if (rejects) {
-        const Done written = exchange::writeNewFile(*rejects, intake::rejectsCsv(*imported));
-        if (!written)
-            return failRejects(written.error(), *imported, options->dryRun);
+    if (inputs->size() > 1) {
+        sortByFirstReading(**logbook, *options, *inputs);
+        return importAll(**logbook, *options, *inputs);
     }
-    if (!wasAllRejected(*imported))
-        return exitDone;
-    report("holdband: " + imported->file.fileName +
-           ": every row was rejected; nothing was stored.");
-    return exitData;
+    options->path = inputs->front().path;
+    options->text = inputs->front().text;
+    return importOne(**logbook, *options, rejects).status;
 }
 
 } // namespace
@@ -226,10 +291,12 @@ Command importCommand()
 {
     return {
         "import",
-        "LOGBOOK FILE.csv",
-        "Read a CSV log of sensors or meters.",
+        "LOGBOOK FILE …",
+        "Read logs of sensors or meters: CSV, JSON lines, workbooks (.xlsx), packed or not; "
+        "folders "
+        "of them; - for standard input.",
         2,
-        2,
+        std::numeric_limits<int>::max(),
         {valueOption("column", "which column is a sensor's or meter's; may be repeated",
                      "\"SENSOR OR METER=COLUMN\""),
          valueOption("time", "the time's column, or date and time joined by +", "COLUMN"),
@@ -243,11 +310,12 @@ Command importCommand()
          valueOption("values", "and the column that holds the value", "COLUMN"),
          valueOption("unit-column", "and the column that says its unit, if one does", "COLUMN"),
          valueOption("delimiter", "what separates its columns, where that is detected wrongly",
-                     "comma|semicolon|tab|bar"),
+                     "comma|semicolon|tab|bar|space"),
          valueOption("header-line",
                      "the line of the header row; 0: there is none, and the columns "
                      "are called \"column 1\" …",
                      "LINE"),
+         valueOption("sheet", "of a workbook: the sheet to read; default the first", "NAME"),
          valueOption("event", "what happened wherever a register falls", "rollover|reset"),
          valueOption("rejects", "write the rejected rows there, as CSV; it must not exist",
                      "FILE.csv"),

@@ -175,7 +175,8 @@ std::string weatherLine(const RunReview& review)
     return line + "\n";
 }
 
-/// Text from a file, which may contain line ends, as one line.
+} // namespace
+
 std::string oneLine(const std::string& text)
 {
     return visible(text, LineEnds::escaped);
@@ -185,8 +186,6 @@ std::string countLine(std::int64_t count, const std::string& one, const std::str
 {
     return std::to_string(count) + " " + (count == 1 ? one : more);
 }
-
-} // namespace
 
 std::string verdictText(const RunReview& review)
 {

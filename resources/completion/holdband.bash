@@ -36,7 +36,8 @@ _holdband_options() {
     case $1 in
         new) printf '%s\n' --zone --units --currency ;;
         import) printf '%s\n' --column --time --zone --date-order --unit --pattern --decimal \
-            --names --values --unit-column --delimiter --header-line --event --rejects --dry-run ;;
+            --names --values --unit-column --delimiter --header-line --sheet --event --rejects \
+            --dry-run ;;
         meter) printf '%s\n' --at --event --note ;;
         batches | verdict | energy) printf '%s\n' --json ;;
         compare) printf '%s\n' --json --from --only ;;
@@ -57,12 +58,12 @@ _holdband_value() {
         --unit) _holdband_offer "$word" <<< $'f\nc' ;;
         --event) _holdband_offer "$word" <<< $'rollover\nreset' ;;
         --decimal) _holdband_offer "$word" <<< $'comma\npoint' ;;
-        --delimiter) _holdband_offer "$word" <<< $'comma\nsemicolon\ntab\nbar' ;;
+        --delimiter) _holdband_offer "$word" <<< $'comma\nsemicolon\ntab\nbar\nspace' ;;
         --date-order) _holdband_offer "$word" <<< $'ymd\nmdy\ndmy' ;;
         --only | --like) _holdband_offer "$word" < <(_holdband_batches "$logbook") ;;
         --out | --rejects) _holdband_files "$word" ;;
         --zone | --currency | --column | --time | --pattern | --names | --values | --unit-column | \
-            --header-line | --at | --note | --from | --plan | --volume | --og | --fg | --room | \
+            --header-line | --sheet | --at | --note | --from | --plan | --volume | --og | --fg | --room | \
             --swing | --room-from | --room-to | --room-sensor) ;; # typed by hand
         *) return 1 ;;
     esac

@@ -5341,6 +5341,226 @@
         <source>%1 holds %2 logs: only the first %3 by name are read; move old ones to another folder</source>
         <translation>%1 enthält %2 Protokolle: nur die ersten %3 nach dem Namen werden gelesen; alte in einen anderen Ordner verschieben</translation>
     </message>
+    <message>
+        <source>this is a part of an archive in several parts</source>
+        <translation>das ist ein Teil eines mehrteiligen Archivs</translation>
+    </message>
+    <message>
+        <source>unpack it first</source>
+        <translation>zuerst auspacken</translation>
+    </message>
+    <message>
+        <source>this is a workbook with a password, or of the old format (.xls)</source>
+        <translation>das ist eine Arbeitsmappe mit Passwort oder im alten Format (.xls)</translation>
+    </message>
+    <message>
+        <source>save it as .xlsx without a password, or as CSV</source>
+        <translation>als .xlsx ohne Passwort speichern, oder als CSV</translation>
+    </message>
+    <message>
+        <source>this file is packed in a way that can&apos;t be read</source>
+        <translation>diese Datei ist auf eine Art gepackt, die nicht gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>unpack it first, or pack it as gzip or zip</source>
+        <translation>zuerst auspacken, oder mit gzip oder zip packen</translation>
+    </message>
+    <message>
+        <source>the line is longer than 1 MiB</source>
+        <translation>die Zeile ist länger als 1 MiB</translation>
+    </message>
+    <message>
+        <source>the objects have more than %1 different keys</source>
+        <translation>die Objekte haben mehr als %1 verschiedene Schlüssel</translation>
+    </message>
+    <message>
+        <source>this is JSON over several lines</source>
+        <translation>das ist JSON über mehrere Zeilen</translation>
+    </message>
+    <message>
+        <source>write one object in each line, without a list around them</source>
+        <translation>in jede Zeile ein Objekt schreiben, ohne eine Liste darum</translation>
+    </message>
+    <message>
+        <source>this file is no workbook: it has no sheet &quot;%1&quot;</source>
+        <translation>diese Datei ist keine Arbeitsmappe: sie hat kein Blatt „%1“</translation>
+    </message>
+    <message>
+        <source>the packed file is larger than 256 MiB</source>
+        <translation>die gepackte Datei ist größer als 256 MiB</translation>
+    </message>
+    <message>
+        <source>the file is larger than 512 MiB</source>
+        <translation>die Datei ist größer als 512 MiB</translation>
+    </message>
+    <message>
+        <source>split the log into several files</source>
+        <translation>das Protokoll in mehrere Dateien teilen</translation>
+    </message>
+    <message>
+        <source>this is an archive inside an archive</source>
+        <translation>das ist ein Archiv in einem Archiv</translation>
+    </message>
+    <message>
+        <source>the packed file is damaged here</source>
+        <translation>die gepackte Datei ist hier beschädigt</translation>
+    </message>
+    <message>
+        <source>byte %1</source>
+        <translation>Byte %1</translation>
+    </message>
+    <message>
+        <source>copy or download it again</source>
+        <translation>noch einmal kopieren oder herunterladen</translation>
+    </message>
+    <message>
+        <source>the packed file ends too early: its end is missing</source>
+        <translation>die gepackte Datei endet zu früh: ihr Ende fehlt</translation>
+    </message>
+    <message>
+        <source>it unpacks to more than 1 GiB</source>
+        <translation>ausgepackt ist sie größer als 1 GiB</translation>
+    </message>
+    <message>
+        <source>it unpacks to more than %1 times its size, which no log does</source>
+        <translation>ausgepackt ist sie mehr als %1-mal so groß, was bei keinem Protokoll vorkommt</translation>
+    </message>
+    <message>
+        <source>if you trust it, unpack it first</source>
+        <translation>wenn sie vertrauenswürdig ist, zuerst auspacken</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n formulas have no stored value (the first in %1): open the workbook, compute it and save it</source>
+        <comment>%n formula has no stored value (%1): open the workbook, compute it and save it</comment>
+        <translation>
+            <numerusform>%n Formel hat keinen gespeicherten Wert (%1): die Arbeitsmappe öffnen, berechnen und speichern</numerusform>
+            <numerusform>%n Formeln haben keinen gespeicherten Wert (die erste in %1): die Arbeitsmappe öffnen, berechnen und speichern</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>its rows are not in order</source>
+        <translation>seine Zeilen sind nicht in der richtigen Reihenfolge</translation>
+    </message>
+    <message>
+        <source>a cell has no place in it</source>
+        <translation>eine Zelle hat keinen Platz darin</translation>
+    </message>
+    <message>
+        <source>it has more than %1 columns</source>
+        <translation>es hat mehr als %1 Spalten</translation>
+    </message>
+    <message>
+        <source>it has the same cell twice</source>
+        <translation>es hat dieselbe Zelle zweimal</translation>
+    </message>
+    <message>
+        <source>a cell has a text that is missing</source>
+        <translation>der Text einer Zelle fehlt</translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>save the workbook again, or export the sheet as CSV</source>
+        <translation>die Arbeitsmappe noch einmal speichern, oder das Blatt als CSV exportieren</translation>
+    </message>
+    <message>
+        <source>there is no sheet &quot;%1&quot;</source>
+        <translation>es gibt kein Blatt „%1“</translation>
+    </message>
+    <message>
+        <source>the sheets are: %1</source>
+        <translation>die Blätter sind: %1</translation>
+    </message>
+    <message>
+        <source>the sheet &quot;%1&quot; was read; the workbook also has: %2</source>
+        <translation>gelesen wurde das Blatt „%1“; die Arbeitsmappe hat auch: %2</translation>
+    </message>
+    <message>
+        <source>the sheet &quot;%1&quot; is missing</source>
+        <translation>das Blatt „%1“ fehlt</translation>
+    </message>
+    <message>
+        <source>the sheet &quot;%1&quot; is larger than 512 MiB</source>
+        <translation>das Blatt „%1“ ist größer als 512 MiB</translation>
+    </message>
+    <message>
+        <source>sheet %1, %2</source>
+        <translation>Blatt %1, %2</translation>
+    </message>
+    <message>
+        <source>the workbook holds too many texts</source>
+        <translation>die Arbeitsmappe enthält zu viele Texte</translation>
+    </message>
+    <message>
+        <source>this is a document that can&apos;t be read</source>
+        <translation>das ist ein Dokument, das nicht gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>save it as a workbook (.xlsx) or as CSV</source>
+        <translation>als Arbeitsmappe (.xlsx) oder als CSV speichern</translation>
+    </message>
+    <message>
+        <source>there is no sheet of cells in it</source>
+        <translation>es ist kein Blatt mit Zellen darin</translation>
+    </message>
+    <message>
+        <source>the workbook is damaged: this part is no sound XML</source>
+        <translation>die Arbeitsmappe ist beschädigt: dieser Teil ist kein gültiges XML</translation>
+    </message>
+    <message>
+        <source>save it again, or export the sheet as CSV</source>
+        <translation>noch einmal speichern, oder das Blatt als CSV exportieren</translation>
+    </message>
+    <message>
+        <source>the archive is damaged here</source>
+        <translation>das Archiv ist hier beschädigt</translation>
+    </message>
+    <message>
+        <source>the archive ends too early: its list of files is missing</source>
+        <translation>das Archiv endet zu früh: seine Liste der Dateien fehlt</translation>
+    </message>
+    <message>
+        <source>this is an archive for very large files (ZIP64)</source>
+        <translation>das ist ein Archiv für sehr große Dateien (ZIP64)</translation>
+    </message>
+    <message>
+        <source>the archive is empty</source>
+        <translation>das Archiv ist leer</translation>
+    </message>
+    <message>
+        <source>the archive holds only folders</source>
+        <translation>das Archiv enthält nur Ordner</translation>
+    </message>
+    <message>
+        <source>the archive holds %1 files: %2</source>
+        <translation>das Archiv enthält %1 Dateien: %2</translation>
+    </message>
+    <message>
+        <source>unpack it, and import the logs among them</source>
+        <translation>auspacken und die Protokolle darunter importieren</translation>
+    </message>
+    <message>
+        <source>the file has a password</source>
+        <translation>die Datei hat ein Passwort</translation>
+    </message>
+    <message>
+        <source>the file is packed in a way that can&apos;t be read</source>
+        <translation>die Datei ist auf eine Art gepackt, die nicht gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>blanks part the header into %1 columns and the next row into %2</source>
+        <translation>Leerzeichen teilen die Kopfzeile in %1 Spalten und die nächste Zeile in %2</translation>
+    </message>
+    <message>
+        <source>write names with blanks in them in quotes</source>
+        <translation>Namen mit Leerzeichen in Anführungszeichen schreiben</translation>
+    </message>
+    <message>
+        <source>read as a table, %1</source>
+        <translation>als Tabelle gelesen, %1</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -6783,10 +7003,6 @@
     <message>
         <source>Watch a file</source>
         <translation>Eine Datei überwachen</translation>
-    </message>
-    <message>
-        <source>Logs (*.csv *.txt *.tsv *.log);;All files (*)</source>
-        <translation>Protokolle (*.csv *.txt *.tsv *.log);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>comma ,</source>
@@ -10801,6 +11017,14 @@ Sicherheit:%1</translation>
     <message>
         <source>| what | at most |</source>
         <translation>| was | höchstens |</translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation>Leerzeichen</translation>
+    </message>
+    <message>
+        <source>Logs (*.csv *.txt *.tsv *.log *.xlsx *.jsonl *.ndjson *.gz *.zip);;All files (*)</source>
+        <translation>Protokolle (*.csv *.txt *.tsv *.log *.xlsx *.jsonl *.ndjson *.gz *.zip);;Alle Dateien (*)</translation>
     </message>
 </context>
 </TS>

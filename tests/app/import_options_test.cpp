@@ -42,7 +42,7 @@ TEST(ImportOptions, ImpossibleOptionsAreRefusedWithTheirPlaceAndStoreNothing)
         {{"--delimiter", "tab", "--header-line", "1"}, 1, "l.csv, line 1: the header has only one"},
         {{"--header-line", "first"}, 2, "--header-line can't be \"first\""},
         {{"--header-line", "-1"}, 2, "--header-line can't be \"-1\""},
-        {{"--delimiter", "dash"}, 2, "comma, semicolon, tab, bar"},
+        {{"--delimiter", "dash"}, 2, "comma, semicolon, tab, bar, space"},
         {{"--unit-column", "Unit"}, 2, "--names and --values"},
     };
     for (const Case& each : cases) {

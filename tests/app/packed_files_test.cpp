@@ -36,6 +36,7 @@ TEST(PackedFiles, BrokenOnesAreRefusedAndTheLogbookIsUnchanged)
         {zipped({{"a.csv", log}}).substr(0, 60), "l.zip, byte 60: "},
         {gzipped(log).substr(0, 30), "l.zip, byte 30: "},
         {"\x1F\x8B noise \x01\x02", "l.zip, byte "},
+        {"\x7F\x02 noise, \"of\xFF\" any \x01 kind;\n\x03\t\x80", "l.zip"},
     };
     for (const Case& each : cases) {
         program.write("l.zip", each.bytes);

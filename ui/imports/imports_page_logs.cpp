@@ -177,11 +177,12 @@ void ImportsPage::askSaveRejects()
 
 void ImportsPage::askWatch(bool folder)
 {
-    const QString path = folder
-                             ? QFileDialog::getExistingDirectory(this, Words::tr("Watch a folder"))
-                             : QFileDialog::getOpenFileName(
-                                   this, Words::tr("Watch a file"), {},
-                                   Words::tr("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+    const QString path =
+        folder
+            ? QFileDialog::getExistingDirectory(this, Words::tr("Watch a folder"))
+            : QFileDialog::getOpenFileName(this, Words::tr("Watch a file"), {},
+                                           Words::tr("Logs (*.csv *.txt *.tsv *.log *.xlsx *.jsonl "
+                                                     "*.ndjson *.gz *.zip);;All files (*)"));
     if (!path.isEmpty())
         m_watches->watch(path);
 }

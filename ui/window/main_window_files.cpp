@@ -144,9 +144,10 @@ void MainWindow::askLoad()
 
 void MainWindow::askImport()
 {
-    const QStringList paths =
-        QFileDialog::getOpenFileNames(this, Words::tr("Import logs"), {},
-                                      Words::tr("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+    const QStringList paths = QFileDialog::getOpenFileNames(
+        this, Words::tr("Import logs"), {},
+        Words::tr(
+            "Logs (*.csv *.txt *.tsv *.log *.xlsx *.jsonl *.ndjson *.gz *.zip);;All files (*)"));
     if (!paths.isEmpty())
         importFiles(paths);
 }
