@@ -5,8 +5,16 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <sys/ioctl.h>
+#include <unistd.h>
 
 namespace holdband::app {
+
+namespace {
+
+bool isQuiet = false; ///< --quiet of the command that runs
+
+} // namespace
 
 void print(const std::string& text)
 {
@@ -17,6 +25,27 @@ void print(const std::string& text)
 void printLine(const std::string& line)
 {
     print(visible(line, LineEnds::escaped) + "\n");
+}
+
+void printSummary(const std::string& text)
+{
+    if (!isQuiet)
+        print(text);
+}
+
+std::optional<std::size_t> terminalWidth()
+{
+    struct winsize size {};
+    if (::isatty(STDOUT_FILENO) == 0 || ::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 ||
+        size.ws_col == 0)
+        return std::nullopt;
+    return size.ws_col;
+}
+
+void confirm(const std::string& line)
+{
+    if (!isQuiet)
+        report(line);
 }
 
 void report(const std::string& line)
@@ -121,35 +150,51 @@ QStringList withoutShields(QStringList arguments)
     return arguments;
 }
 
-std::string helpText(const Command& command)
+/// "-h, --help", "--zone IANA"
+std::string spelling(const QCommandLineOption& option)
 {
-    std::string text = "usage: " + usageLine(command) + "\n" + command.summary + "\n";
-    for (const QCommandLineOption& option : command.options) {
-        std::string name = "  --" + option.names().first().toStdString();
-        if (!option.valueName().isEmpty())
-            name += " " + option.valueName().toStdString();
-        text += name + "\n      " + option.description().toStdString() + "\n";
+    std::string text;
+    for (const QString& name : option.names()) {
+        text += text.empty() ? "" : ", ";
+        text += (name.size() == 1 ? "-" : "--") + name.toStdString();
     }
-    return text;
+    return option.valueName().isEmpty() ? text : text + " " + option.valueName().toStdString();
 }
 
 std::string unknownOption(const Command& command, const QCommandLineParser& parser)
 {
     const std::string name = parser.unknownOptionNames().first().toStdString();
     std::vector<std::string> known;
-    for (const QCommandLineOption& option : command.options)
-        known.push_back(option.names().first().toStdString());
+    for (const QCommandLineOption& option : command.options + commonOptions())
+        known.push_back(option.names().last().toStdString());
     return "there is no option --" + name + " (" + suggestion(name, known) + ")";
 }
 
 } // namespace
 
+QList<QCommandLineOption> commonOptions()
+{
+    return {
+        {{QStringLiteral("q"), QStringLiteral("quiet")},
+         QStringLiteral("print results, warnings and problems, but no summary of what was done")},
+        {{QStringLiteral("h"), QStringLiteral("help")}, QStringLiteral("print this help")},
+        {{QStringLiteral("V"), QStringLiteral("version")},
+         QStringLiteral("print the version of the program")}};
+}
+
+std::string helpText(const Command& command)
+{
+    std::string text = "usage: " + usageLine(command) + "\n" + command.summary + "\n";
+    for (const QCommandLineOption& option : command.options + commonOptions())
+        text += "  " + spelling(option) + "\n      " + option.description().toStdString() + "\n";
+    return text;
+}
+
 int runCommand(const Command& command, const QStringList& arguments)
 {
     QCommandLineParser parser;
     parser.addOptions(command.options);
-    parser.addOption({QStringLiteral("help"), QString()});
-    parser.addOption({QStringLiteral("version"), QString()});
+    parser.addOptions(commonOptions());
     QStringList all{QStringLiteral("holdband")};
     all += withNumbersShielded(command, arguments);
     const bool parsed = parser.parse(all);
@@ -170,6 +215,7 @@ int runCommand(const Command& command, const QStringList& arguments)
             why.chop(1);
         return wrongCall(why.toStdString(), usage);
     }
+    isQuiet = parser.isSet(QStringLiteral("quiet"));
     const QStringList positional = withoutShields(parser.positionalArguments());
     if (positional.size() < command.leastArguments)
         return wrongCall("an argument is missing", usage);

@@ -25,7 +25,13 @@ enum ExitStatus {
 // (core/text/visible.h).
 void print(const std::string& text);     ///< to standard output; line breaks remain
 void printLine(const std::string& line); ///< to standard output
-void report(const std::string& line);    ///< to standard error
+/// To standard output, what was read or saved: not with --quiet.
+void printSummary(const std::string& text);
+void report(const std::string& line); ///< to standard error
+/// The columns of the terminal that standard output goes to; absent: to a file or another program.
+std::optional<std::size_t> terminalWidth();
+/// To standard error, that something was done: not with --quiet.
+void confirm(const std::string& line);
 /// Prints the problem and returns its exit status.
 int fail(const Problem& problem);
 /// Flushes standard output; a full disk or closed pipe there gives its own exit status.
@@ -63,6 +69,12 @@ struct Command {
 
 /// Parses the arguments after the command's name and runs it.
 int runCommand(const Command& command, const QStringList& arguments);
+
+/// What `--help` of the command prints.
+std::string helpText(const Command& command);
+
+/// The options that every command has.
+QList<QCommandLineOption> commonOptions();
 
 std::string usageLine(const Command& command);
 

@@ -3,6 +3,8 @@
 #include "app/forecast_json.h"
 #include "app/forecast_text.h"
 #include "app/logbook_call.h"
+#include "app/meant_names.h"
+#include "core/assign_result.h"
 #include "core/store/records/equipment.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
@@ -54,11 +56,25 @@ Done setVolume(const Call& call, UnitSystem units, NextPlan& plan)
     return {};
 }
 
+Result<NextPlan> chosenPlan(const store::LogbookFile& logbook, const std::string& typed)
+{
+    auto name = meantPlan(logbook, typed);
+    HOLDBAND_TRY(name);
+    return results::planNamed(logbook, *name);
+}
+
+Result<NextPlan> chosenLike(const store::LogbookFile& logbook, const std::string& typed)
+{
+    auto name = meantBatch(logbook, typed);
+    HOLDBAND_TRY(name);
+    return results::planLike(logbook, *name);
+}
+
 Result<NextPlan> planOf(const Call& call, const store::LogbookFile& logbook,
                         const LogbookSettings& settings)
 {
-    auto plan = call.has("plan") ? results::planNamed(logbook, *call.value("plan"))
-                                 : results::planLike(logbook, *call.value("like"));
+    auto plan = call.has("plan") ? chosenPlan(logbook, *call.value("plan"))
+                                 : chosenLike(logbook, *call.value("like"));
     HOLDBAND_TRY(plan);
     HOLDBAND_TRY(setVolume(call, settings.units, *plan));
     auto original = gravityOf(call, "og");
@@ -92,7 +108,8 @@ Result<Instant> timeOf(const std::string& typed, const Zone& zone)
     return parseTime(typed.size() == dateLength ? typed + " 00:00" : typed, zone);
 }
 
-Result<results::RoomStretch> roomStretch(const Call& call, const std::string& zoneName)
+Result<results::RoomStretch> roomStretch(const Call& call, const store::LogbookFile& logbook,
+                                         const std::string& zoneName)
 {
     auto zone = Zone::named(zoneName);
     HOLDBAND_TRY(zone);
@@ -102,7 +119,8 @@ Result<results::RoomStretch> roomStretch(const Call& call, const std::string& zo
     auto to = timeOf(*call.value("room-to"), *zone);
     HOLDBAND_TRY(to);
     stretch.span = {*from, *to};
-    stretch.sensor = call.value("room-sensor").value_or("");
+    if (const auto typed = call.value("room-sensor"))
+        HOLDBAND_TRY(assignResult(meantSensor(logbook, *typed), stretch.sensor));
     return stretch;
 }
 
@@ -111,8 +129,11 @@ Result<results::NextBatch> forecastOf(const Call& call, const store::LogbookFile
     auto settings = store::readSettings(logbook);
     HOLDBAND_TRY(settings);
     NextBatchRequest request;
-    for (int i = 1; i < call.argumentCount(); ++i)
-        request.setups.push_back(call.argument(i));
+    for (int i = 1; i < call.argumentCount(); ++i) {
+        auto setup = meantSetup(logbook, call.argument(i));
+        HOLDBAND_TRY(setup);
+        request.setups.push_back(std::move(*setup));
+    }
     auto plan = planOf(call, logbook, *settings);
     HOLDBAND_TRY(plan);
     request.plan = std::move(*plan);
@@ -121,7 +142,7 @@ Result<results::NextBatch> forecastOf(const Call& call, const store::LogbookFile
         HOLDBAND_TRY(typed);
         request.room = *typed;
     } else {
-        auto stretch = roomStretch(call, settings->zone);
+        auto stretch = roomStretch(call, logbook, settings->zone);
         HOLDBAND_TRY(stretch);
         request.room = *stretch;
     }
@@ -170,7 +191,7 @@ std::vector<Command> forecastCommands()
         "What the next batch would use, when it would be cold, and whether it can be held.",
         1,
         100,
-        {valued("plan", "a named plan of the logbook", "NAME"),
+        {valued("plan", "a named plan of the logbook", "PLAN"),
          valued("like", "the plan, volume and gravities of that batch", "BATCH"),
          valued("volume", "gallons or litres, as the logbook has them", "N"),
          valued("og", "original gravity, such as 1.052", "N"),

@@ -3,7 +3,9 @@
 #include "app/command_options.h"
 #include "app/import_inputs.h"
 #include "app/logbook_call.h"
+#include "app/meant_names.h"
 #include "app/results_text.h"
+#include "core/assign_result.h"
 #include "core/exchange/file_writer.h"
 #include "core/model/names.h"
 #include "core/text/name_suggestions.h"
@@ -189,6 +191,22 @@ int failRejects(Problem problem, const intake::ImportReport& imported, bool dryR
     return fail(problem);
 }
 
+/// What a dry run finds is its result.
+void printImport(const std::string& text, bool dryRun)
+{
+    if (dryRun)
+        print(text);
+    else
+        printSummary(text);
+}
+
+Done useMeantNames(const store::LogbookFile& logbook, intake::ImportOptions& options)
+{
+    for (auto& [name, header] : options.columns)
+        HOLDBAND_TRY(assignResult(meantSensorOrMeter(logbook, name), name));
+    return {};
+}
+
 /// One file of a call, and how it went.
 struct ImportOutcome {
     int status = exitDone;
@@ -201,7 +219,7 @@ ImportOutcome importOne(const store::LogbookFile& logbook, const intake::ImportO
     const auto imported = intake::importLog(logbook, options);
     if (!imported)
         return {fail(imported.error()), "refused"};
-    print(importText(*imported, options.dryRun));
+    printImport(importText(*imported, options.dryRun), options.dryRun);
     reportIgnored(*imported);
     if (rejects) {
         const Done written = exchange::writeNewFile(*rejects, intake::rejectsCsv(*imported));
@@ -233,9 +251,10 @@ int importAll(const store::LogbookFile& logbook, intake::ImportOptions options,
         lines += "  " + oneLine(input.path) + ": " + outcome.summary + "\n";
     }
     const auto count = static_cast<std::int64_t>(inputs.size());
-    print(countLine(count, "file", "files") + ": " + std::to_string(count - refused) +
-          (options.dryRun ? " can be imported, " : " imported, ") + std::to_string(refused) +
-          " refused.\n" + lines);
+    printImport(countLine(count, "file", "files") + ": " + std::to_string(count - refused) +
+                    (options.dryRun ? " can be imported, " : " imported, ") +
+                    std::to_string(refused) + " refused.\n" + lines,
+                options.dryRun);
     return status;
 }
 
@@ -276,6 +295,8 @@ int import(const Call& call)
                                    : openForWriting(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
+    if (const Done named = useMeantNames(**logbook, *options); !named)
+        return fail(named.error());
     if (inputs->size() > 1) {
         sortByFirstReading(**logbook, *options, *inputs);
         return importAll(**logbook, *options, *inputs);
@@ -291,7 +312,7 @@ Command importCommand()
 {
     return {
         "import",
-        "LOGBOOK FILE …",
+        "LOGBOOK FILE...",
         "Read logs of sensors or meters: CSV, JSON lines, workbooks (.xlsx), packed or not; "
         "folders "
         "of them; - for standard input.",

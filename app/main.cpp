@@ -31,7 +31,7 @@ std::string overview(const std::vector<Command>& commands)
                        std::string(windowUsage) + "\n      opens the window\n";
     for (const Command& command : commands)
         text += "usage: " + usageLine(command) + "\n      " + command.summary + "\n";
-    return text + "`holdband COMMAND --help` explains the options. Exit status: 0 done, 1 the data "
+    return text + "`holdband help COMMAND` explains the options. Exit status: 0 done, 1 the data "
                   "forbids it or needs a decision,\n2 the call is wrong, 3 a file can't be read or "
                   "written.\n";
 }
@@ -137,19 +137,38 @@ int openTheWindow(int, char**)
 
 #endif
 
+/// Of all commands, or of the one.
+int help(const std::vector<Command>& commands, const std::string& name)
+{
+    if (name.empty()) {
+        print(overview(commands));
+        return finish(exitDone);
+    }
+    const auto named = std::find_if(commands.begin(), commands.end(),
+                                    [&](const Command& each) { return each.name == name; });
+    if (named == commands.end())
+        return wrongCommand(commands, name);
+    print(helpText(*named));
+    return finish(exitDone);
+}
+
 int run(int argc, char** argv)
 {
     // Exceeding a limit on file sizes makes the write fail instead of killing the program.
     std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<Command> commands = allCommands();
     const std::string word = argc > 1 ? argv[1] : "";
-    if (word == "--help") {
-        print(overview(commands));
-        return finish(exitDone);
-    }
-    if (word == "--version") {
+    if (word == "--help" || word == "-h")
+        return help(commands, "");
+    if (word == "help")
+        return help(commands, argc > 2 ? argv[2] : "");
+    if (word == "--version" || word == "-V") {
         printLine("holdband " HOLDBAND_VERSION);
         return finish(exitDone);
+    }
+    if (word == "complete" && argc > 2 && std::string_view(argv[2]) == "--") {
+        const QCoreApplication application(argc, argv);
+        return complete({argv + 3, argv + argc});
     }
     const auto named = std::find_if(commands.begin(), commands.end(),
                                     [&](const Command& each) { return each.name == word; });

@@ -36,7 +36,7 @@ int exportAll(const Call& call)
         warnOfDamage(logbook);
         if (Done written = exchange::exportLogbook(logbook, call.argument(1)); !written)
             return fail(written.error());
-        report("Exported to " + call.argument(1) + ".");
+        confirm("Exported to " + call.argument(1) + ".");
         return static_cast<int>(exitDone);
     });
 }
@@ -68,7 +68,7 @@ int backup(const Call& call)
     return withLogbook(call, [&](const store::LogbookFile& logbook) {
         if (Done copied = store::backupTo(logbook.database(), call.argument(1)); !copied)
             return fail(copied.error());
-        report("Backed up to " + call.argument(1) + ".");
+        confirm("Backed up to " + call.argument(1) + ".");
         return static_cast<int>(exitDone);
     });
 }

@@ -25,7 +25,7 @@ test_packages=(
     node-csv-spectrum qt6-l10n-tools sqlite3
     poppler-utils tidy libxml2-utils
     at-spi2-core gir1.2-atspi-2.0 python3-gi dbus-daemon xvfb xauth
-    desktop-file-utils appstream mandoc shared-mime-info python3-jsonschema
+    desktop-file-utils appstream mandoc shared-mime-info python3-jsonschema zsh fish
 )
 
 # The benchmark measures a window on its own display.

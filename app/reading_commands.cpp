@@ -3,8 +3,10 @@
 #include "app/compare_json.h"
 #include "app/compare_text.h"
 #include "app/logbook_call.h"
+#include "app/meant_names.h"
 #include "app/results_json.h"
 #include "app/results_text.h"
+#include "core/assign_result.h"
 
 namespace holdband::app {
 
@@ -32,10 +34,17 @@ int batches(const Call& call)
     return show(call, results::reviewBatches, batchesText, batchesJson);
 }
 
+Result<results::RunReview> reviewNamed(const store::LogbookFile& logbook, const std::string& typed)
+{
+    auto batch = meantBatch(logbook, typed);
+    HOLDBAND_TRY(batch);
+    return results::reviewRun(logbook, *batch);
+}
+
 int verdict(const Call& call)
 {
     const auto review = [&](const store::LogbookFile& logbook) {
-        return results::reviewRun(logbook, call.argument(1));
+        return reviewNamed(logbook, call.argument(1));
     };
     return show(call, review, verdictText, verdictJson);
 }
@@ -43,7 +52,7 @@ int verdict(const Call& call)
 int energy(const Call& call)
 {
     const auto review = [&](const store::LogbookFile& logbook) {
-        return results::reviewRun(logbook, call.argument(1));
+        return reviewNamed(logbook, call.argument(1));
     };
     return show(call, review, energyText, energyJson);
 }
@@ -62,12 +71,13 @@ const QCommandLineOption
 
 int compare(const Call& call)
 {
-    results::SideBySideRequest request;
-    request.a = call.argument(1);
-    request.b = call.argument(2);
-    request.only = call.values("only");
-    request.fromStage = call.value("from");
-    const auto review = [&](const store::LogbookFile& logbook) {
+    const auto review = [&](const store::LogbookFile& logbook) -> Result<results::SideBySide> {
+        results::SideBySideRequest request;
+        HOLDBAND_TRY(assignResult(meantBatchOrSetup(logbook, call.argument(1)), request.a));
+        HOLDBAND_TRY(assignResult(meantBatchOrSetup(logbook, call.argument(2)), request.b));
+        HOLDBAND_TRY(
+            assignResult(allMeant(logbook, call.values("only"), meantBatch), request.only));
+        request.fromStage = call.value("from");
         return results::reviewSideBySide(logbook, request);
     };
     return show(call, review, compareText, compareJson);

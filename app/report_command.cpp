@@ -1,6 +1,8 @@
 // The command that writes reports: a run, two side by side, a season, as PDF, HTML, CSV or picture.
 #include "app/commands.h"
 #include "app/logbook_call.h"
+#include "app/meant_names.h"
+#include "core/assign_result.h"
 
 #ifdef HOLDBAND_HAS_WINDOW
 #include "ui/report/report.h"
@@ -106,6 +108,15 @@ Result<report::ReportRequest> requestOf(const Call& call)
     return request;
 }
 
+Result<report::ReportRequest> withMeantNames(const store::LogbookFile& logbook,
+                                             report::ReportRequest request)
+{
+    HOLDBAND_TRY(assignResult(allMeant(logbook, request.names, meantBatchOrSetup), request.names));
+    HOLDBAND_TRY(
+        assignResult(allMeant(logbook, request.counting.only, meantBatch), request.counting.only));
+    return request;
+}
+
 int writeReport(const Call& call, const Command& command)
 {
     const auto request = requestOf(call);
@@ -116,9 +127,12 @@ int writeReport(const Call& call, const Command& command)
     auto logbook = openForFigures(call.argument(0));
     if (!logbook)
         return failOpening(logbook.error(), call.argument(0));
-    if (Done made = report::make(**logbook, *request); !made)
+    auto named = withMeantNames(**logbook, *request);
+    if (!named)
+        return fail(named.error());
+    if (Done made = report::make(**logbook, *named); !made)
         return fail(made.error());
-    app::report("Wrote " + request->path + ".");
+    app::confirm("Wrote " + request->path + ".");
     return exitDone;
 }
 
@@ -143,15 +157,14 @@ std::vector<Command> reportCommands()
 {
     Command command{
         "report",
-        "LOGBOOK BATCH [BATCH]",
+        "LOGBOOK BATCH|SETUP [BATCH|SETUP]",
         "Write a report of a batch, of two side by side, or of all batches of a setup.",
         2,
         3,
         {option("out", "the file to write: .pdf, .html (one file), .csv (the figures), .png, .svg",
                 "FILE"),
          option("force", "replace a file that already exists"),
-         option("paper", "of a PDF: a4 or letter; else the usual one of the logbook's units",
-                "NAME"),
+         option("paper", "of a PDF; else the usual one of the logbook's units", "a4|letter"),
          option("size", "of a picture in pixels, such as 1080x1920; else 1920x1080", "WxH"),
          option("dark", "pictures and HTML on a dark background"),
          option("from",

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace holdband::app {
 
@@ -115,6 +116,24 @@ void addEnergyRow(Table& table, const std::string& label, const EnergyFigure& en
     table.add({label, texts.kwh, texts.bounds, texts.metered, texts.watts});
 }
 
+/// Successive days of which nothing was metered are one row.
+void addDays(Table& table, const std::vector<analysis::SpanEnergy>& days)
+{
+    for (auto day = days.begin(); day != days.end();) {
+        const auto unmetered = std::find_if(
+            day, days.end(), [](const analysis::SpanEnergy& each) { return each.energy.any(); });
+        const auto count = unmetered - day;
+        if (count < 2) {
+            addEnergyRow(table, day->label, day->energy);
+            ++day;
+            continue;
+        }
+        table.add({day->label + " – " + std::prev(unmetered)->label, "–", "–",
+                   "not metered, " + std::to_string(count) + " days", "–"});
+        day = unmetered;
+    }
+}
+
 std::string energyTable(const RunReview& review)
 {
     const analysis::RunEnergy& energy = review.figures.energy;
@@ -123,8 +142,7 @@ std::string energyTable(const RunReview& review)
         addEnergyRow(table, part.label, part.energy);
     for (const analysis::SpanEnergy& stage : energy.stages)
         addEnergyRow(table, "stage " + stage.label, stage.energy);
-    for (const analysis::SpanEnergy& day : energy.days)
-        addEnergyRow(table, day.label, day.energy);
+    addDays(table, energy.days);
     return table.text();
 }
 

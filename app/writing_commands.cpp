@@ -3,7 +3,9 @@
 #include "app/commands.h"
 #include "app/import_command.h"
 #include "app/logbook_call.h"
+#include "app/meant_names.h"
 #include "app/results_text.h"
+#include "core/assign_result.h"
 #include "core/editing/register_check.h"
 #include "core/editing/rounds.h"
 #include "core/exchange/load.h"
@@ -57,8 +59,8 @@ int makeNew(const Call& call)
     auto logbook = store::LogbookFile::create(call.argument(0), *settings);
     if (!logbook)
         return fail(logbook.error());
-    report("Made " + call.argument(0) + " (zone " + settings->zone + ", " +
-           std::string(nameOf(settings->units)) + " units).");
+    confirm("Made " + call.argument(0) + " (zone " + settings->zone + ", " +
+            std::string(nameOf(settings->units)) + " units).");
     return exitDone;
 }
 
@@ -70,7 +72,7 @@ int load(const Call& call)
                                             backupOptions());
     if (!loaded)
         return fail(loaded.error());
-    print(loadText(*loaded));
+    printSummary(loadText(*loaded));
     for (const intake::ImportReport& file : loaded->files) {
         reportWarnings(file);
         for (const std::string& header : file.file.ignoredColumns)
@@ -87,7 +89,7 @@ Result<intake::TypedReading> typedReading(const Call& call, const store::Logbook
     auto number = parseTypedNumber(call.argument(2));
     HOLDBAND_TRY(number);
     intake::TypedReading typed;
-    typed.meter = call.argument(1);
+    HOLDBAND_TRY(assignResult(meantMeter(logbook, call.argument(1)), typed.meter));
     typed.reading.registerReading = Energy::kilowattHours(number->value);
     typed.reading.decimals = std::min(number->decimals, mostDecimals);
     typed.reading.note = call.value("note").value_or("");
@@ -134,10 +136,12 @@ int meter(const Call& call)
     auto saved = intake::saveRound(**logbook, {*typed});
     if (!saved)
         return fail(saved.error());
-    printLine(typed->meter + ": " +
-              fixedText(typed->reading.registerReading.kilowattHours(), typed->reading.decimals) +
-              (check->alreadyThere ? " kWh is already stored." : " kWh stored.") +
-              (check->takenAsRollover ? " The register passed its top: taken as a rollover." : ""));
+    printSummary(
+        typed->meter + ": " +
+        fixedText(typed->reading.registerReading.kilowattHours(), typed->reading.decimals) +
+        (check->alreadyThere ? " kWh is already stored." : " kWh stored.") +
+        (check->takenAsRollover ? " The register passed its top: taken as a rollover." : "") +
+        "\n");
     return exitDone;
 }
 

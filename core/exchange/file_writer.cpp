@@ -100,7 +100,7 @@ Done mayWrite(const std::string& path, Existing existing)
         return fileProblem(Phrase::tr("this is no regular file"), path,
                            Phrase::tr("choose another name"));
     if (existing == Existing::keep)
-        return dataProblem(Phrase::tr("the file already exists; nothing was changed"), path,
+        return fileProblem(Phrase::tr("the file already exists; nothing was changed"), path,
                            Phrase::tr("choose another name, or --force to replace it"));
     return {};
 }

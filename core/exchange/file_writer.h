@@ -17,8 +17,8 @@ Done writeNewFile(const std::string& path, std::string_view text);
 enum class Existing { keep, replace };
 
 /// Whether a file can be written there, as far as can be checked in advance; writeFile reports the
-/// rest. Problem (data): something exists there and must not be replaced. Problem (file): it is no
-/// regular file, or its folder is missing.
+/// rest. Problem (file): something exists there and must not be replaced, it is no regular file, or
+/// its folder is missing.
 Done mayWrite(const std::string& path, Existing existing);
 
 /// As writeNewFile; a file that may be replaced stays intact until the finished new one replaces it

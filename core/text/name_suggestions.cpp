@@ -63,6 +63,22 @@ std::string folded(std::string_view text)
         .toStdString();
 }
 
+std::optional<std::string> meantName(std::string_view wanted, const std::vector<std::string>& known)
+{
+    if (std::find(known.begin(), known.end(), wanted) != known.end())
+        return std::string(wanted);
+    const std::string meant = folded(wanted);
+    std::optional<std::string> found;
+    for (const std::string& name : known) {
+        if (folded(name) != meant)
+            continue;
+        if (found)
+            return std::nullopt;
+        found = name;
+    }
+    return found;
+}
+
 std::vector<std::string> suggestedNames(std::string_view wanted,
                                         const std::vector<std::string>& known, std::size_t most)
 {

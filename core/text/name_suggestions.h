@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,6 +12,11 @@ namespace holdband {
 /// Trims white space, turns runs of it inside into one space, and folds case: two texts that fold
 /// to the same are the same name to a person.
 std::string folded(std::string_view text);
+
+/// The known name that is meant: the same one, else the only one that folds to the same. Absent if
+/// there is none.
+std::optional<std::string> meantName(std::string_view wanted,
+                                     const std::vector<std::string>& known);
 
 /// The known names most similar to the wanted one, best first, at most `most`: those that differ by
 /// case or by few typing slips (insert, drop, change, swap: at most a third of the letters), or

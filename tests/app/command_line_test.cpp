@@ -55,7 +55,7 @@ TEST(CommandLine, WrongCallsAreStatusTwoWithTheUsage)
 TEST(CommandLine, UnknownNamesListSuggestions)
 {
     const WorkedProgram program;
-    const Outcome batch = program.run({"verdict", "log.holdband", "worked"});
+    const Outcome batch = program.run({"verdict", "log.holdband", "worke"});
     EXPECT_EQ(batch.status, 1);
     EXPECT_TRUE(holds(batch.err, "Worked")) << batch.err;
     const Outcome meter = program.run({"meter", "log.holdband", "Metre", "7"});

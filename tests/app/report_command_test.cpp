@@ -209,7 +209,7 @@ TEST_F(ReportCommandTest, AnExistingFileIsUnchanged)
 {
     program.write("run.csv", "mine");
     const Outcome refused = report({"Worked", "--out", "run.csv"});
-    EXPECT_EQ(refused.status, 1);
+    EXPECT_EQ(refused.status, 3);
     EXPECT_THAT(refused.err, HasSubstr("--force"));
     EXPECT_EQ(program.read("run.csv"), "mine");
     EXPECT_EQ(report({"Worked", "--out", "run.csv", "--force"}).status, 0);

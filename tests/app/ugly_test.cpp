@@ -285,7 +285,7 @@ TEST(UglyCsv, AFileThatExistsForTheRejectsStopsTheImportBeforeItStores)
     program.write("r.csv", "mine");
     program.write("r.csv.part", "mine too");
     const Outcome outcome = program.run({"import", "log.holdband", "u.csv", "--rejects", "r.csv"});
-    EXPECT_EQ(outcome.status, 1) << outcome.out << outcome.err;
+    EXPECT_EQ(outcome.status, 3) << outcome.out << outcome.err;
     EXPECT_TRUE(holds(outcome.err, "r.csv: ")) << outcome.err;
     EXPECT_TRUE(holds(outcome.err, "nothing was changed; choose another name.")) << outcome.err;
     EXPECT_EQ(program.read("log.holdband"), before);

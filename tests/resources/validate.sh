@@ -8,7 +8,7 @@ holdband=$1
 resources=$2
 # shellcheck source=/dev/null
 source "$(dirname -- "${BASH_SOURCE[0]}")/../needs.sh"
-needs desktop-file-validate appstreamcli mandoc update-mime-database xmllint
+needs desktop-file-validate appstreamcli mandoc update-mime-database xmllint zsh fish
 scratch=$(mktemp -d)
 trap 'rm -rf -- "$scratch"' EXIT
 
@@ -32,7 +32,7 @@ grep -q '^50:application/x-holdband:\*\.holdband$' "$scratch/mime/globs2" || fai
 [[ $(head -c 15 "$scratch/new.holdband") == "SQLite format 3" ]] || fail "no SQLite file"
 [[ $(tail -c +69 "$scratch/new.holdband" | head -c 4) == HLDB ]] || fail "no application id"
 
-# Every command and option is in the manual and the completion.
+# Every command and option is in the manual.
 manual_of() { # what the manual says of a command: up to the next one
     awk -v start=".It Cm $1 " '/^\.It Cm / { inside = index($0, start) == 1 } inside' \
         "$resources/man/holdband.1"
@@ -41,14 +41,16 @@ mapfile -t commands < <("$holdband" --help | sed -n 's/^usage: holdband \([a-z]*
 [[ ${#commands[@]} -ge 13 ]] || fail "the help lists too few commands"
 for command in "${commands[@]}"; do
     grep -q "^\.It Cm $command " "$resources/man/holdband.1" || fail "the manual lacks $command"
-    grep -q "n$command\\\\n\|n$command'\|'$command\\\\n" "$resources/completion/holdband.bash" ||
-        fail "the completion lacks $command"
     while IFS= read -r option; do
-        grep -q -e "$option\b" "$resources/completion/holdband.bash" ||
-            fail "the completion lacks $option of $command"
-        manual_of "$command" | grep -q -e "Fl -${option#--}\b" ||
-            fail "the manual lacks $option of $command"
-    done < <("$holdband" "$command" --help | sed -n 's/^  \(--[a-z-]*\).*/\1/p')
+        case $option in
+            --quiet | --help | --version) # once, for all commands
+                grep -q -e "Fl -${option#--}$" "$resources/man/holdband.1" ||
+                    fail "the manual lacks $option" ;;
+            *)
+                manual_of "$command" | grep -q -e "Fl -${option#--}\b" ||
+                    fail "the manual lacks $option of $command" ;;
+        esac
+    done < <("$holdband" "$command" --help | sed -n 's/^  \(-[a-zA-Z], \)\{0,1\}\(--[a-z-]*\).*/\2/p')
 done
 
 # Names complete on a real line.
@@ -65,6 +67,6 @@ END
 mkdir "$scratch/line"
 "$holdband" load "$scratch/line/l.holdband" "$scratch/d.json" >/dev/null
 ln -s "$holdband" "$scratch/line/holdband"
-python3 "$(dirname -- "$0")/completion.py" "$resources/completion/holdband.bash" "$scratch/line" ||
+python3 "$(dirname -- "$0")/completion.py" "$resources/completion" "$scratch/line" ||
     fail "the completion"
 echo "all are sound"
