@@ -11026,5 +11026,17 @@ Sicherheit:%1</translation>
         <source>Logs (*.csv *.txt *.tsv *.log *.xlsx *.jsonl *.ndjson *.gz *.zip);;All files (*)</source>
         <translation>Protokolle (*.csv *.txt *.tsv *.log *.xlsx *.jsonl *.ndjson *.gz *.zip);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>a packed log, as it is</source>
+        <translation>ein gepacktes Protokoll, so wie es ist</translation>
+    </message>
+    <message>
+        <source>a packed log, unpacked</source>
+        <translation>ein gepacktes Protokoll, entpackt</translation>
+    </message>
+    <message>
+        <source>a workbook&apos;s sheet, JSON lines, standard input</source>
+        <translation>das Blatt einer Arbeitsmappe, JSON-Zeilen, Standardeingabe</translation>
+    </message>
 </context>
 </TS>

@@ -1,6 +1,7 @@
 #include "ui/window/limits_table.h"
 
 #include "core/exchange/load.h"
+#include "core/intake/container/limits.h"
 #include "core/intake/csv/tokens.h"
 #include "core/intake/log/log.h"
 #include "core/intake/watch/watch.h"
@@ -47,6 +48,10 @@ std::vector<Limit> allLimits()
          grouped(ColumnHeads::mostColumns)},
         {Words::tr("one field of a log"), bytesText(CsvTokens::maxField)},
         {Words::tr("one row of a log"), bytesText(CsvTokens::maxRow)},
+        {Words::tr("a packed log, as it is"), bytesText(std::size_t{mostPacked})},
+        {Words::tr("a packed log, unpacked"), bytesText(std::size_t{mostUnpacked})},
+        {Words::tr("a workbook's sheet, JSON lines, standard input"),
+         bytesText(std::size_t{mostWhole})},
         {Words::tr("rejected rows that are listed; others are counted"),
          grouped(maxRejectedStored)},
         {Words::tr("logs of a watched folder"), grouped(intake::mostWatchedFiles)},
