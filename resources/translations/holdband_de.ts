@@ -992,10 +992,6 @@
         <translation>keine Spalte heißt wie ein Sensor oder Zähler</translation>
     </message>
     <message>
-        <source>say which is which with --column &quot;SENSOR=COLUMN&quot;; the columns are: %1</source>
-        <translation>mit --column &quot;SENSOR=COLUMN&quot; zuordnen; die Spalten sind: %1</translation>
-    </message>
-    <message>
         <source>the reading was stopped</source>
         <translation>das Lesen wurde abgebrochen</translation>
     </message>
@@ -4189,10 +4185,6 @@
         <translation>es muss mindestens einer sein, nach der Tageszeit geordnet und ohne Überschneidung</translation>
     </message>
     <message>
-        <source>add a header row with the names of the columns</source>
-        <translation>eine Kopfzeile mit den Namen der Spalten davorsetzen</translation>
-    </message>
-    <message>
         <source>it splits most rows into the same number of columns</source>
         <translation>es teilt die meisten Zeilen in gleich viele Spalten</translation>
     </message>
@@ -5560,6 +5552,50 @@
     <message>
         <source>read as a table, %1</source>
         <translation>als Tabelle gelesen, %1</translation>
+    </message>
+    <message>
+        <source>only &quot;%1&quot; begins with its header</source>
+        <translation>nur „%1“ beginnt mit seiner Kopfzeile</translation>
+    </message>
+    <message>
+        <source>say --header-line 0, and which column is which, such as --column &quot;SENSOR=column 2&quot;; or add a header row with the names of the columns</source>
+        <translation>--header-line 0 angeben und die Spalten zuordnen, etwa --column &quot;SENSOR=column 2&quot;; oder eine Kopfzeile mit den Namen der Spalten davorsetzen</translation>
+    </message>
+    <message>
+        <source>, such as --column &quot;%1=%2&quot;</source>
+        <translation>, etwa --column &quot;%1=%2&quot;</translation>
+    </message>
+    <message>
+        <source>say which is which with --column &quot;SENSOR=COLUMN&quot;%1; the columns are: %2</source>
+        <translation>mit --column &quot;SENSOR=COLUMN&quot; zuordnen%1; die Spalten sind: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows are shorter than the header: their missing last cells count as no value</source>
+        <comment>%n row is shorter than the header: its missing last cells count as no value</comment>
+        <translation>
+            <numerusform>%n Zeile ist kürzer als die Kopfzeile: ihre fehlenden letzten Zellen haben keinen Wert</numerusform>
+            <numerusform>%n Zeilen sind kürzer als die Kopfzeile: ihre fehlenden letzten Zellen haben keinen Wert</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>says %1, but the import was set to %2</source>
+        <translation>nennt %1, aber für den Import ist %2 gewählt</translation>
+    </message>
+    <message>
+        <source>its rows say K: converted to °C</source>
+        <translation>seine Zeilen sagen K: in °C umgerechnet</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit, but &quot;%2&quot; in line %3 has one</source>
+        <translation>„%1“ hat keine Einheit, aber „%2“ in Zeile %3 hat eine</translation>
+    </message>
+    <message>
+        <source>say --unit c if those without a unit are in °C, or --unit f if they are in °F</source>
+        <translation>--unit c angeben, wenn die ohne Einheit in °C sind, oder --unit f, wenn sie in °F sind</translation>
+    </message>
+    <message>
+        <source>the header says K: converted to °C</source>
+        <translation>die Kopfzeile sagt K: in °C umgerechnet</translation>
     </message>
 </context>
 <context>

@@ -93,7 +93,7 @@ TEST(ImportOptions, ALongLogNamesTheUnitOfEachRow)
 {
     const WorkedProgram program;
     program.write("l.csv", "Time,Name,Value,Unit\n2026-03-08 00:00,Beer,68,°F\n"
-                           "2026-03-08 01:00,Beer,20,°C\n2026-03-08 02:00,Beer,293,K\n");
+                           "2026-03-08 01:00,Beer,20,°C\n2026-03-08 02:00,Beer,528,°R\n");
     const Outcome outcome = program.run({"import", "log.holdband", "l.csv", "--names", "Name",
                                          "--values", "Value", "--unit-column", "Unit"});
     EXPECT_EQ(outcome.status, 0) << outcome.err;

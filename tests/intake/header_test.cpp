@@ -12,6 +12,12 @@ namespace {
 
 using Unit = std::optional<ReadingUnit>;
 
+std::optional<ReadingUnit> readingUnit(std::string_view text)
+{
+    const auto unit = unitNamed(text);
+    return unit ? std::optional(unit->unit) : std::nullopt;
+}
+
 ReadingUnit chosen(const std::string& name, const std::vector<std::string>& header,
                    std::size_t column, SeriesKind kind = SeriesKind::temperature)
 {
@@ -27,17 +33,17 @@ ReadingUnit chosen(const std::string& name, const std::vector<std::string>& head
 TEST(Header, unitsByTheirNames)
 {
     for (const char* text : {"°F", "F", "degF", "deg F", "Fahrenheit", "º F", "℉", "°f", "DEG_F"})
-        EXPECT_EQ(unitNamed(text), Unit(ReadingUnit::fahrenheit)) << text;
+        EXPECT_EQ(readingUnit(text), Unit(ReadingUnit::fahrenheit)) << text;
     for (const char* text : {"°C", "C", "degC", "Celsius", "℃"})
-        EXPECT_EQ(unitNamed(text), Unit(ReadingUnit::celsius)) << text;
-    EXPECT_EQ(unitNamed("kWh"), Unit(ReadingUnit::kilowattHour));
-    EXPECT_EQ(unitNamed("Wh"), Unit(ReadingUnit::wattHour));
-    EXPECT_EQ(unitNamed("W"), Unit(ReadingUnit::watt));
-    EXPECT_EQ(unitNamed("kW"), Unit(ReadingUnit::kilowatt));
-    EXPECT_EQ(unitNamed("SG"), Unit(ReadingUnit::specificGravity));
-    EXPECT_EQ(unitNamed("°P"), Unit(ReadingUnit::degreePlato));
-    EXPECT_EQ(unitNamed("K"), std::nullopt);
-    EXPECT_EQ(unitNamed(""), std::nullopt);
+        EXPECT_EQ(readingUnit(text), Unit(ReadingUnit::celsius)) << text;
+    EXPECT_EQ(readingUnit("kWh"), Unit(ReadingUnit::kilowattHour));
+    EXPECT_EQ(readingUnit("Wh"), Unit(ReadingUnit::wattHour));
+    EXPECT_EQ(readingUnit("W"), Unit(ReadingUnit::watt));
+    EXPECT_EQ(readingUnit("kW"), Unit(ReadingUnit::kilowatt));
+    EXPECT_EQ(readingUnit("SG"), Unit(ReadingUnit::specificGravity));
+    EXPECT_EQ(readingUnit("°P"), Unit(ReadingUnit::degreePlato));
+    EXPECT_EQ(unitNamed("K"), (LogUnit{ReadingUnit::celsius, true}));
+    EXPECT_EQ(readingUnit(""), std::nullopt);
 }
 
 TEST(Header, isSplit)
@@ -136,9 +142,10 @@ TEST(Header, columnsAreFound)
 
 TEST(Values, missingWords)
 {
-    for (const char* text : {"", "-", "--", "NA", "na", "N/A", "NaN", "nan", "null", "NULL"})
+    for (const char* text : {"", "-", "--", "---", "NA", "na", "N/A", "NaN", "nan", "null", "NULL",
+                             "ERR", "err", "unavailable", "Unavailable"})
         EXPECT_TRUE(isMissing(text)) << text;
-    for (const char* text : {"0", "none", "---", "inf", "nanny"})
+    for (const char* text : {"0", "none", "----", "inf", "nanny", "error 5"})
         EXPECT_FALSE(isMissing(text)) << text;
 }
 

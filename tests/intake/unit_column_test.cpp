@@ -85,7 +85,7 @@ TEST_F(UnitColumn, theFirstRowsUnitIsStoredAndTheConversionReported)
 
 TEST_F(UnitColumn, rowsWithAnUnknownUnitAreRejectedWithTheirLine)
 {
-    const auto report = import(head + "2026-03-07 06:00,Beer,20,°C\n2026-03-07 07:00,Beer,293,K\n"
+    const auto report = import(head + "2026-03-07 06:00,Beer,20,°C\n2026-03-07 07:00,Beer,528,°R\n"
                                       "2026-03-07 08:00,Beer,20,\n2026-03-07 09:00,Beer,20,kWh\n"
                                       "2026-03-07 10:00,Beer,,\n2026-03-07 11:00,Beer,900,°F\n");
     ASSERT_TRUE(report) << report.error().sentence();
@@ -94,7 +94,7 @@ TEST_F(UnitColumn, rowsWithAnUnknownUnitAreRejectedWithTheirLine)
     for (const RejectedRow& row : report->file.rejected)
         rejected.push_back(std::to_string(row.line) + " " + row.column + ": " + row.reason);
     ASSERT_EQ(rejected.size(), 4u);
-    EXPECT_EQ(rejected[0], "3 Beer: its unit \"K\" is not known here");
+    EXPECT_EQ(rejected[0], "3 Beer: its unit \"°R\" is not known here");
     EXPECT_EQ(rejected[1], "4 Beer: its row has no unit");
     EXPECT_EQ(rejected[2], "5 Beer: its unit kWh is none of temperature");
     EXPECT_THAT(rejected[3], HasSubstr("7 Beer: ")); // outside the range of a probe

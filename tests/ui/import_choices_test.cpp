@@ -182,7 +182,7 @@ TEST_F(ImportTest, RowsThatNameTheirUnitAreReadInIt)
                      "2026-03-12T19:00:00Z,Loop meter,15.2,kWh\n"
                      "2026-03-12T20:00:00Z,Room,17,°C\n"
                      "2026-03-12T20:00:00Z,Loop meter,15300,Wh\n"
-                     "2026-03-12T21:00:00Z,Room,290,K\n");
+                     "2026-03-12T21:00:00Z,Room,522,°R\n");
     EXPECT_EQ(view().heads()->box(3)->currentText(), "units of the values");
     EXPECT_EQ(view().heads()->reason(3), "its rows are units");
     EXPECT_EQ(count(RowOutcome::added), "4 new") << said();
@@ -191,7 +191,7 @@ TEST_F(ImportTest, RowsThatNameTheirUnitAreReadInIt)
     EXPECT_EQ(result(3, 2), "62.6"); // 17 °C
     view().countButton(RowOutcome::rejected)->click();
     EXPECT_EQ(view().rows()->model()->index(0, 0).data(), "6");
-    EXPECT_EQ(view().rows()->model()->index(0, 3).data(), "its unit \"K\" is not known here");
+    EXPECT_EQ(view().rows()->model()->index(0, 3).data(), "its unit \"°R\" is not known here");
 }
 
 TEST_F(ImportTest, AColumnIsSetAsTheUnitsAndReplacesTheOneBefore)
@@ -269,11 +269,11 @@ TEST_F(ImportTest, AChosenLayoutIsUsedForTheNextSimilarFile)
 
 TEST_F(ImportTest, AValueThatCannotBeReadIsNamedAndNoTimeIsAskedFor)
 {
-    look("units.csv", "time,Room\n2026-03-12T19:00:00Z,62 °F\n2026-03-12T20:00:00Z,62 °F\n");
+    look("units.csv", "time,Room\n2026-03-12T19:00:00Z,62 warm\n2026-03-12T20:00:00Z,62 warm\n");
     EXPECT_FALSE(page().canImport());
     EXPECT_EQ(view().heads()->box(0)->currentText(), "time");
     EXPECT_TRUE(page().message().contains(
-        "No value could be read. The first: line 2, column Room: 62 °F is not a number."))
+        "No value could be read. The first: line 2, column Room: 62 warm is not a number."))
         << said();
     EXPECT_FALSE(page().message().contains("nothing new")) << said();
 }

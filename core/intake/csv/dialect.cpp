@@ -3,6 +3,7 @@
 #include "core/intake/csv/no_header.h"
 #include "core/intake/csv/sample.h"
 #include "core/intake/csv/time_columns.h"
+#include "core/intake/csv/units_row.h"
 #include "core/intake/log/log_places.h"
 #include "core/text/phrase.h"
 
@@ -37,11 +38,31 @@ struct Candidate {
     auto rank() const { return std::tuple{byName, hasTime, dialect.header.size()}; }
 };
 
+/// The headers that were requested. Those of a long log's wanted columns are names in its rows.
+std::vector<std::string> requestedHeaders(const LogRequest& request)
+{
+    std::vector<std::string> headers;
+    const auto add = [&headers](const ColumnRef& column) {
+        if (!column.index)
+            headers.push_back(column.header);
+    };
+    if (request.longForm) {
+        add(request.longForm->name);
+        add(request.longForm->value);
+        if (request.longForm->unit)
+            add(*request.longForm->unit);
+        return headers;
+    }
+    for (const WantedColumn& wanted : request.wanted) {
+        if (wanted.header)
+            headers.push_back(*wanted.header);
+    }
+    return headers;
+}
+
 bool asksForNames(const LogRequest& request)
 {
-    return request.timeColumn ||
-           std::any_of(request.wanted.begin(), request.wanted.end(),
-                       [](const WantedColumn& wanted) { return wanted.header.has_value(); });
+    return request.timeColumn || !requestedHeaders(request).empty();
 }
 
 bool hasAllNames(const std::vector<std::string>& names, const LogRequest& request)
@@ -50,9 +71,8 @@ bool hasAllNames(const std::vector<std::string>& names, const LogRequest& reques
         const auto found = findColumn(names, name);
         return !found || found->has_value(); // a duplicate exists, and is refused later
     };
-    return std::all_of(
-        request.wanted.begin(), request.wanted.end(),
-        [&](const WantedColumn& wanted) { return !wanted.header || there(*wanted.header); });
+    const std::vector<std::string> headers = requestedHeaders(request);
+    return std::all_of(headers.begin(), headers.end(), there);
 }
 
 /// Finds the time columns of a header that has the requested names.
@@ -77,9 +97,13 @@ std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
 {
     Candidate candidate;
     candidate.dialect = {
-        sample.delimiter, sample.rows[row].line, headerAbove(sample.rows, row), {}, {}};
+        sample.delimiter, sample.rows[row].line, headerAbove(sample.rows, row), {}, {}, 0};
     if (candidate.dialect.header.size() < 2)
         return std::nullopt;
+    const bool hasUnits =
+        sample.unitsLine > sample.rows[row].line &&
+        (row + 1 >= sample.rows.size() || sample.unitsLine < sample.rows[row + 1].line);
+    candidate.dialect.unitsLine = hasUnits ? sample.unitsLine : 0;
     candidate.byName = byName && hasAllNames(candidate.dialect.header, request);
     if (byName && !candidate.byName)
         return std::nullopt;
@@ -134,6 +158,8 @@ Sample sampleFor(std::string_view text, bool isWhole, char delimiter,
     Sample sample = sampleRows(text, isWhole, delimiter);
     if (layoutRequest.headerLine == 0 && !sample.rows.empty())
         sample.rows.insert(sample.rows.begin(), {0, numberedColumns(widthOf(sample.rows))});
+    else
+        sample.unitsLine = joinUnitsRow(sample.rows, layoutRequest.headerLine);
     return sample;
 }
 
@@ -143,14 +169,16 @@ Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
                    0,
                    numberedColumns(widthOf(sample.rows)),
                    {layout.timeColumn, layout.clockColumn},
-                   Phrase::tr("as set")};
+                   Phrase::tr("as set"),
+                   0};
 }
 
 /// Uses the layout that a person chose. Problem (data): the header's line doesn't exist, or has
 /// fewer columns.
 Result<Dialect> withLayout(std::string_view text, bool isWhole, const LogLayout& layout)
 {
-    const Sample sample = sampleRows(text, isWhole, layout.delimiter);
+    Sample sample = sampleRows(text, isWhole, layout.delimiter);
+    sample.unitsLine = joinUnitsRow(sample.rows, layout.headerLine);
     const auto row =
         std::find_if(sample.rows.begin(), sample.rows.end(),
                      [&](const SampleRow& each) { return each.line == layout.headerLine; });
@@ -169,7 +197,8 @@ Result<Dialect> withLayout(std::string_view text, bool isWhole, const LogLayout&
                   layout.headerLine,
                   headerAbove(sample.rows, static_cast<std::size_t>(row - sample.rows.begin())),
                   {layout.timeColumn, layout.clockColumn},
-                  Phrase::tr("as set")});
+                  Phrase::tr("as set"),
+                  sample.unitsLine});
     const std::size_t width = dialect->header.size();
     if (layout.timeColumn >= width || layout.clockColumn.value_or(0) >= width)
         return dataProblem(Phrase::tr("there are only %1 columns").with(std::to_string(width)),
@@ -245,10 +274,8 @@ Result<Dialect> findDialect(std::string_view text, bool isWhole, const LogReques
     if (!best->hasTime) {
         const auto time = namedTimeColumns(best->dialect.header, *request.timeColumn);
         HOLDBAND_TRY(time);
-        for (const WantedColumn& wanted : request.wanted) {
-            if (wanted.header)
-                HOLDBAND_TRY(needColumn(best->dialect.header, *wanted.header));
-        }
+        for (const std::string& header : requestedHeaders(request))
+            HOLDBAND_TRY(needColumn(best->dialect.header, header));
         return noHeader(samples, layoutRequest);
     }
     return best->dialect;

@@ -18,6 +18,7 @@ struct Dialect {
     std::vector<std::string> header; ///< white space at the ends and empty ones at the end removed
     TimeColumns time;
     std::string timeReason;
+    std::int64_t unitsLine = 0; ///< below the header; its units are in the header; 0: none
 };
 
 /// Finds the dialect of a log that begins with this text; uses the request's layout if there is

@@ -1,6 +1,7 @@
 #include "core/intake/csv/guess.h"
 
 #include "core/intake/csv/time_columns.h"
+#include "core/intake/csv/units_row.h"
 #include "core/intake/log/units.h"
 #include "core/intake/log/values.h"
 #include "core/intake/time/stamps.h"
@@ -11,6 +12,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <map>
 #include <set>
 #include <utility>
@@ -57,7 +59,7 @@ bool holdsData(const SampleRow& row)
 {
     return std::any_of(row.fields.begin(), row.fields.end(), [](const std::string& field) {
         const std::string_view text = trimmed(field);
-        return isNumber(text) || looksLikeTime(text) || isDateAlone(text) || isClockAlone(text);
+        return isValue(text) || looksLikeTime(text) || isDateAlone(text) || isClockAlone(text);
     });
 }
 
@@ -88,6 +90,7 @@ GuessedDialect dialectOf(const Sample& sample, std::size_t first, std::size_t wi
     guess.dialect.delimiter = sample.delimiter;
     guess.delimiterReason = Phrase::tr("it splits most rows into the same number of columns");
     guess.dialect.headerLine = bare ? 0 : row.line;
+    guess.dialect.unitsLine = bare ? 0 : sample.unitsLine;
     guess.dialect.header = numberedColumns(width);
     for (std::size_t i = 0; !bare && i < width; ++i)
         guess.dialect.header[i] = trimmed(row.fields[i]);
@@ -112,6 +115,8 @@ std::optional<GuessedDialect> guessByWidth(std::string_view text, bool isWhole,
     std::pair<std::size_t, std::size_t> rank{0, 1};
     for (const char delimiter : delimitersFor(layoutRequest)) {
         Sample sample = sampleRows(text, isWhole, delimiter);
+        if (layoutRequest.headerLine != 0)
+            sample.unitsLine = joinUnitsRow(sample.rows, layoutRequest.headerLine);
         const std::size_t each = usualWidth(sample.rows);
         const std::pair next{tenthsOfWidth(sample.rows, each), each};
         if (each > 1 && next > rank) {
@@ -144,15 +149,15 @@ struct Contents {
     bool isWords() const { return !texts.empty() && numbers == 0; }
 };
 
-Contents contentsOf(const SampleRows& rows, std::int64_t headerLine, std::size_t column)
+Contents contentsOf(const SampleRows& rows, const Dialect& dialect, std::size_t column)
 {
     Contents contents;
     for (const SampleRow& row : rows) {
         const std::string_view text = row.cell(column);
-        if (row.line <= headerLine || isMissing(text))
+        if (row.line <= dialect.headerLine || row.line == dialect.unitsLine || isMissing(text))
             continue;
         ++contents.filled;
-        if (isNumber(text))
+        if (isValue(text))
             ++contents.numbers;
         else
             ++contents.texts[std::string(text)];
@@ -163,13 +168,35 @@ Contents contentsOf(const SampleRows& rows, std::int64_t headerLine, std::size_t
 const Target* targetCalled(const std::vector<Target>& targets, const std::string& text)
 {
     const auto bare = [](const std::string& name) { return folded(headerParts(name).bare); };
-    for (const bool whole : {true, false}) {
+    const std::array same{
+        std::function([&](const std::string& name) { return folded(name) == folded(text); }),
+        std::function([&](const std::string& name) { return bare(name) == bare(text); }),
+        std::function([&](const std::string& name) {
+            return nameWithoutUnit(name) == nameWithoutUnit(text);
+        })};
+    for (const auto& isSame : same) {
         for (const Target& target : targets) {
-            if (whole ? folded(target.name) == folded(text) : bare(target.name) == bare(text))
+            if (isSame(target.name))
                 return &target;
         }
     }
     return nullptr;
+}
+
+/// The only target whose name begins with the header's words and that can have its unit.
+const Target* targetBegunBy(const std::vector<Target>& targets, const std::string& header)
+{
+    const auto unit = headerParts(header).unit;
+    std::vector<std::string> names;
+    std::vector<const Target*> fitting;
+    for (const Target& target : targets) {
+        if (unit && !fits(*unit, target.kind))
+            continue;
+        names.push_back(target.name);
+        fitting.push_back(&target);
+    }
+    const auto found = nameBegunBy(header, names);
+    return found ? fitting[*found] : nullptr;
 }
 
 std::string headerIsName(const Target& target)
@@ -201,7 +228,7 @@ public:
         : m_guessed(guessed), m_dialect(guessed.dialect), m_targets(targets), m_preview(preview)
     {
         for (std::size_t i = 0; i < m_dialect.header.size(); ++i)
-            m_contents.push_back(contentsOf(rows, m_dialect.headerLine, i));
+            m_contents.push_back(contentsOf(rows, m_dialect, i));
     }
 
     void run()
@@ -213,6 +240,8 @@ public:
         }
         if (!anyNamed)
             guessLong();
+        if (m_dialect.headerLine > 0 && m_preview.names.empty())
+            guessByBeginning();
     }
 
 private:
@@ -240,9 +269,24 @@ private:
                             : target                   ? Phrase::tr("another column has that name")
                                      : Phrase::tr("nothing in the logbook has that name");
         }
-        if (const auto unit = headerParts(column.header).unit)
+        if (const auto unit = headerParts(column.header).logUnit())
             column.unitReason = headerUnitReason(*unit);
         return column;
+    }
+
+    /// Columns of numbers that are still unknown, by the beginning of a name.
+    void guessByBeginning()
+    {
+        for (std::size_t i = 0; i < m_preview.columns.size(); ++i) {
+            ColumnGuess& column = m_preview.columns[i];
+            if (column.choice.meaning != Meaning::ignored || !m_contents[i].isNumeric())
+                continue;
+            const Target* target = targetBegunBy(m_targets, column.header);
+            if (!target || !m_used.insert(target->name).second)
+                continue;
+            column.choice = {Meaning::reading, target->name, std::nullopt};
+            column.reason = Phrase::tr("only \"%1\" begins with its header").with(target->name);
+        }
     }
 
     /// One column has texts and one has numbers: the texts may name the sensor of each number.

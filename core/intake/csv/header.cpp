@@ -14,6 +14,7 @@ namespace {
 struct NamedUnit {
     std::string_view text; ///< folded
     ReadingUnit unit;
+    bool kelvin = false;
 };
 
 constexpr std::array unitNames{
@@ -33,6 +34,10 @@ constexpr std::array unitNames{
     NamedUnit{"deg_c", ReadingUnit::celsius},
     NamedUnit{"celsius", ReadingUnit::celsius},
     NamedUnit{"degrees celsius", ReadingUnit::celsius},
+    NamedUnit{"k", ReadingUnit::celsius, true},
+    NamedUnit{"°k", ReadingUnit::celsius, true},
+    NamedUnit{"degk", ReadingUnit::celsius, true},
+    NamedUnit{"kelvin", ReadingUnit::celsius, true},
     NamedUnit{"w", ReadingUnit::watt},
     NamedUnit{"watt", ReadingUnit::watt},
     NamedUnit{"watts", ReadingUnit::watt},
@@ -103,12 +108,18 @@ std::vector<std::string> named(const std::vector<std::string>& header)
 
 } // namespace
 
-std::optional<ReadingUnit> unitNamed(std::string_view text)
+std::optional<LogUnit> HeaderParts::logUnit() const
+{
+    return unit ? std::optional(LogUnit{*unit, kelvin}) : std::nullopt;
+}
+
+std::optional<LogUnit> unitNamed(std::string_view text)
 {
     const std::string name = plainDegree(folded(text));
     const auto* found = std::find_if(unitNames.begin(), unitNames.end(),
                                      [&](const NamedUnit& unit) { return unit.text == name; });
-    return found == unitNames.end() ? std::nullopt : std::optional{found->unit};
+    return found == unitNames.end() ? std::nullopt
+                                    : std::optional{LogUnit{found->unit, found->kelvin}};
 }
 
 std::string_view unitSymbol(ReadingUnit unit)
@@ -118,25 +129,57 @@ std::string_view unitSymbol(ReadingUnit unit)
     return symbols[static_cast<std::size_t>(unit)];
 }
 
+std::string_view unitSymbol(const LogUnit& unit)
+{
+    return unit.kelvin ? std::string_view("K") : unitSymbol(unit.unit);
+}
+
 HeaderParts headerParts(std::string_view header)
 {
+    const auto withUnit = [](std::string_view bare, std::string_view text, const LogUnit& unit,
+                             bool inBrackets) {
+        return HeaderParts{std::string(bare), std::string(text), unit.unit, inBrackets,
+                           unit.kelvin};
+    };
     header = trimmed(header);
     if (const auto parts = bracketed(header)) {
-        const auto unit = unitNamed(parts->second);
-        if (unit)
-            return {std::string(parts->first), std::string(parts->second), unit, true};
+        if (const auto unit = unitNamed(parts->second))
+            return withUnit(parts->first, parts->second, *unit, true);
     }
     if (const auto whole = unitNamed(header))
-        return {std::string(header), std::string(header), whole, false};
+        return withUnit(header, header, *whole, false);
     const std::size_t gap = header.find_last_of(" _-,/");
-    HeaderParts parts{std::string(header), {}, std::nullopt, false};
-    if (gap != header.npos) {
-        parts.unitText = std::string(header.substr(gap + 1));
-        parts.unit = unitNamed(parts.unitText);
+    const auto last = gap == header.npos ? std::string_view{} : header.substr(gap + 1);
+    if (const auto unit = unitNamed(last))
+        return withUnit(header, last, *unit, false);
+    return {std::string(header), {}, std::nullopt, false, false};
+}
+
+std::string nameWithoutUnit(std::string_view header)
+{
+    const HeaderParts parts = headerParts(header);
+    std::string_view name = parts.bare;
+    if (parts.unit && !parts.inBrackets && parts.unitText != parts.bare &&
+        parts.unitText.size() > 1)
+        name.remove_suffix(parts.unitText.size());
+    constexpr std::string_view between = " _-,/";
+    name = name.substr(0, name.find_last_not_of(between) + 1);
+    return folded(name.empty() ? std::string_view(parts.bare) : name);
+}
+
+std::optional<std::size_t> nameBegunBy(std::string_view header,
+                                       const std::vector<std::string>& names)
+{
+    const std::string begin = nameWithoutUnit(header) + " ";
+    std::optional<std::size_t> found;
+    for (std::size_t i = 0; begin.size() > 1 && i < names.size(); ++i) {
+        if (!folded(names[i]).starts_with(begin))
+            continue;
+        if (found)
+            return std::nullopt;
+        found = i;
     }
-    if (!parts.unit)
-        parts.unitText.clear();
-    return parts;
+    return found;
 }
 
 Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& header,
@@ -147,8 +190,11 @@ Result<std::optional<std::size_t>> findColumn(const std::vector<std::string>& he
     const std::array tries{
         columnsWhere(header, [&](const std::string& text) { return text == trimmed(name); }),
         columnsWhere(header, [&](const std::string& text) { return folded(text) == wanted; }),
+        columnsWhere(
+            header,
+            [&](const std::string& text) { return folded(headerParts(text).bare) == bare; }),
         columnsWhere(header, [&](const std::string& text) {
-            return folded(headerParts(text).bare) == bare;
+            return nameWithoutUnit(text) == nameWithoutUnit(name);
         })};
     for (const auto& found : tries) {
         if (found.size() > 1)

@@ -10,7 +10,6 @@
 #include "core/text/visible.h"
 
 #include <algorithm>
-#include <array>
 
 namespace holdband {
 
@@ -32,7 +31,9 @@ std::string cellPlace(std::int64_t line, const std::string& header)
 /// the times, are what to ask about.
 std::optional<Problem> valuesUnread(const SampleRows& rows, std::size_t header)
 {
-    const auto time = timeWithoutData(rows, header);
+    auto time = timeWithoutData(rows, header);
+    if (!time)
+        time = unixTimeWithoutData(rows, header);
     const std::vector<std::string> names = headerNames(rows[header]);
     if (!time || names.size() < 2 || time->first >= names.size())
         return std::nullopt;
@@ -52,16 +53,6 @@ std::optional<Problem> valuesUnread(const SampleRows& rows, std::size_t header)
         }
     }
     return std::nullopt;
-}
-
-/// Whether it is a usual header of times, in English or German.
-bool soundsLikeTime(const std::string& header)
-{
-    constexpr std::array<std::string_view, 9> words{"time",   "date", "when",  "stamp", "clock",
-                                                    "logged", "zeit", "datum", "uhr"};
-    const std::string name = folded(header);
-    return std::any_of(words.begin(), words.end(),
-                       [&](std::string_view word) { return name.find(word) != std::string::npos; });
 }
 
 /// The column that is most likely meant to be the time: by its header, else the first one that has
@@ -172,7 +163,10 @@ tl::unexpected<Problem> noHeaderFound(const std::vector<Sample>& samples)
     using enum Decision;
     if (hasTime(first))
         return dataProblem(Phrase::tr("there is no header: the first row has a time in it"), place,
-                           Phrase::tr("add a header row with the names of the columns"), columns);
+                           Phrase::tr("say --header-line 0, and which column is which, such as "
+                                      "--column \"SENSOR=column 2\"; or add a header row with the "
+                                      "names of the columns"),
+                           columns);
     if (widest.rows.size() == 1 && first.fields.size() > 1)
         return dataProblem(Phrase::tr("there are no rows below the header"), place);
     if (auto unread = unreadBelow(samples, widest))

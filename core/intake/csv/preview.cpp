@@ -66,7 +66,7 @@ std::string orderReasonOf(const LogPreview& preview, std::size_t timeColumn)
 {
     DateOrderVotes votes;
     for (const PreviewRow& row : preview.rows) {
-        if (row.line <= preview.layout.headerLine || timeColumn >= row.cells.size())
+        if (row.line <= preview.layout.lastHeaderLine() || timeColumn >= row.cells.size())
             continue;
         std::string text(trimmed(row.cells[timeColumn]));
         if (isDateAlone(text))
@@ -134,7 +134,8 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     preview.encoding = head->encoding;
     preview.addedLines = head->addedLines;
     preview.layout = {dialect->dialect.delimiter, dialect->dialect.headerLine,
-                      dialect->dialect.time.first, dialect->dialect.time.second};
+                      dialect->dialect.time.first, dialect->dialect.time.second,
+                      dialect->dialect.unitsLine};
     preview.layoutReason = dialect->reason();
     preview.asked = layoutRequest;
     preview.found = layoutRequest == LayoutRequest{} ? layoutOf(*dialect) : foundIn(*head);
@@ -188,7 +189,7 @@ Result<std::vector<PatternTry>> tryPattern(const LogPreview& preview, const Colu
     const auto time = map.columnOf(Meaning::time);
     const auto clock = map.columnOf(Meaning::clock);
     for (const PreviewRow& row : preview.rows) {
-        if (!time || row.line <= preview.layout.headerLine || *time >= row.cells.size())
+        if (!time || row.line <= preview.layout.lastHeaderLine() || *time >= row.cells.size())
             continue;
         std::string text(trimmed(row.cells[*time]));
         if (clock && *clock < row.cells.size())

@@ -32,6 +32,7 @@ struct Sample {
     SampleRows rows;
     std::optional<Problem> problem; ///< why there are no more rows
     bool cut = false;               ///< the text continues
+    std::int64_t unitsLine = 0;     ///< see units_row.h; 0: it was not looked for, or there is none
 };
 
 /// At most 200 rows of at most 64 KiB. `isWhole`: the text ends where the file ends.

@@ -2,9 +2,11 @@
 
 #include "core/intake/log/values.h"
 #include "core/intake/time/stamps.h"
+#include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
 
 #include <algorithm>
+#include <array>
 
 namespace holdband {
 
@@ -39,7 +41,7 @@ bool dataFollows(const SampleRows& rows, std::size_t header, const TimeColumns& 
     for (const SampleRow& row : rowsBelow(rows, header)) {
         for (std::size_t i = 0; i < row.fields.size(); ++i) {
             const std::string_view text = row.cell(i);
-            if (!time.has(i) && (isNumber(text) || isMissing(text)))
+            if (!time.has(i) && (isValue(text) || isMissing(text)))
                 return true;
         }
     }
@@ -74,7 +76,7 @@ std::optional<TimeColumns> timeBelow(const SampleRows& rows, std::size_t header,
                                                                          : Found();
         }))
         return two;
-    if (!besideData) // a number alone is not certain to be a time
+    if (!besideData)
         return std::nullopt;
     return first([&](std::size_t i) {
         return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();
@@ -91,6 +93,26 @@ std::optional<TimeColumns> timeByContent(const SampleRows& rows, std::size_t hea
 std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t header)
 {
     return timeBelow(rows, header, false, false);
+}
+
+std::optional<TimeColumns> unixTimeWithoutData(const SampleRows& rows, std::size_t header)
+{
+    for (std::size_t i = 0; i < rows[header].fields.size(); ++i) {
+        if (soundsLikeTime(rows[header].cell(i)) &&
+            columnPasses(rows, header, i, isUnixTime, false))
+            return TimeColumns{i, std::nullopt};
+    }
+    return std::nullopt;
+}
+
+bool soundsLikeTime(std::string_view header)
+{
+    constexpr std::array<std::string_view, 13> words{
+        "time",  "date", "when", "stamp",   "clock",  "logged",  "zeit",
+        "datum", "uhr",  "unix", "elapsed", "uptime", "duration"};
+    const std::string name = folded(header);
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return name.find(word) != std::string::npos; });
 }
 
 } // namespace holdband

@@ -15,7 +15,14 @@ namespace holdband {
 std::optional<TimeColumns> timeByContent(const SampleRows& rows, std::size_t header,
                                          bool said = false);
 
-/// The same, but the rows need no number beside the times.
+/// The same, but the rows need no number beside the times. A number alone is not certain to be a
+/// time: Unix times are not looked for.
 std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t header);
+
+/// The first column of Unix times below a header of times; the rows need no number beside them.
+std::optional<TimeColumns> unixTimeWithoutData(const SampleRows& rows, std::size_t header);
+
+/// Whether it is a usual header of times, in English or German.
+bool soundsLikeTime(std::string_view header);
 
 } // namespace holdband

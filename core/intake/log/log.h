@@ -59,7 +59,10 @@ struct LogLayout {
     std::int64_t headerLine = 1; ///< 0: there is no header, and the columns are numbered
     std::size_t timeColumn = 0;
     std::optional<std::size_t> clockColumn = {}; ///< if the time of day has its own column
+    std::int64_t unitsLine = 0; ///< a second header line, with the columns' units; 0: none
 
+    /// Of the line after which rows begin.
+    std::int64_t lastHeaderLine() const { return unitsLine > headerLine ? unitsLine : headerLine; }
     bool operator==(const LogLayout&) const = default;
 };
 

@@ -60,6 +60,22 @@ Result<ReadColumn> readColumn(const WantedColumn& wanted, const LogRequest& requ
     return read;
 }
 
+/// "such as --column "Vessel 1 probe=Vessel 1 (F)"" where a name begins with a header; else empty.
+std::string suggestedColumn(const LogRequest& request, const Dialect& dialect)
+{
+    std::vector<std::string> names;
+    for (const WantedColumn& wanted : request.wanted)
+        names.push_back(wanted.name);
+    for (std::size_t i = 0; i < dialect.header.size(); ++i) {
+        const auto found =
+            dialect.time.has(i) ? std::nullopt : nameBegunBy(dialect.header[i], names);
+        if (found)
+            return Phrase::tr(", such as --column \"%1=%2\"")
+                .with(names[*found], dialect.header[i]);
+    }
+    return {};
+}
+
 Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const Dialect& dialect)
 {
     std::vector<ReadColumn> columns;
@@ -77,8 +93,8 @@ Result<std::vector<ReadColumn>> chooseColumns(const LogRequest& request, const D
     if (columns.empty())
         return dataProblem(
             Phrase::tr("no column is called like a sensor or meter"), {},
-            Phrase::tr("say which is which with --column \"SENSOR=COLUMN\"; the columns are: %1")
-                .with(joined(dialect.header)),
+            Phrase::tr("say which is which with --column \"SENSOR=COLUMN\"%1; the columns are: %2")
+                .with(suggestedColumn(request, dialect), joined(dialect.header)),
             Decision::columns, dialect.header);
     return columns;
 }
@@ -161,6 +177,8 @@ public:
         return {};
     }
 
+    /// See LogRowAccumulator: the pass gave no readings.
+    std::optional<char> signToReadAgain() const { return m_signToReadAgain; }
     bool mustBeWindows() const { return m_decoder.contradicted() && !m_decoder.hadMark(); }
     bool brokeItsMark() const { return m_decoder.contradicted() && m_decoder.hadMark(); }
 
@@ -246,13 +264,15 @@ private:
         if (m_store->rowsRead() == 0)
             return dataProblem(Phrase::tr("there are no rows below the header"),
                                linePlace(file.headerLine));
-        return m_store->finishInto(file);
+        m_signToReadAgain = m_store->signToReadAgain();
+        return m_signToReadAgain ? Done() : m_store->finishInto(file);
     }
 
     LogRequest m_request;
     const ReadHook& m_hook;
     Decoder m_decoder;
     std::int64_t m_size = 0;
+    std::optional<char> m_signToReadAgain;
     std::unique_ptr<LogRowAccumulator> m_store;
     std::unique_ptr<CsvTokens> m_tokens;
 };
@@ -262,9 +282,10 @@ private:
 Result<LogFile> readLog(const LogRequest& request, const ReadHook& hook)
 {
     std::optional<Encoding> forced;
+    LogRequest asked = request;
     for (;;) {
         LogFile file;
-        LogPass pass(request, hook, forced);
+        LogPass pass(asked, hook, forced);
         const Done done = pass.run(file);
         if (!done && forced) {
             Problem problem = done.error();
@@ -280,9 +301,12 @@ Result<LogFile> readLog(const LogRequest& request, const ReadHook& hook)
                            {},
                            Phrase::tr("save the file again as UTF-8")},
                           request.path);
-        if (!pass.mustBeWindows())
+        if (pass.mustBeWindows())
+            forced = Encoding::windows1252;
+        else if (pass.signToReadAgain())
+            asked.decimalSign = pass.signToReadAgain();
+        else
             return file;
-        forced = Encoding::windows1252;
     }
 }
 

@@ -3,7 +3,6 @@
 #include "core/intake/csv/cells.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/time/header_zone.h"
-#include "core/store/readings/reading_units.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
@@ -85,73 +84,12 @@ std::optional<std::size_t> NamedRows::which(std::string_view name)
     return m_last;
 }
 
-RowUnits::RowUnits(std::size_t unitColumn, std::vector<ReadColumn>& columns)
-    : m_column(unitColumn), m_columns(columns), m_settled(columns.size()),
-      m_converted(columns.size())
-{
-}
-
-tl::expected<ReadingUnit, std::string> RowUnits::read(std::string_view text,
-                                                      std::size_t which) const
-{
-    if (isMissing(text))
-        return tl::unexpected<std::string>(Phrase::tr("its row has no unit"));
-    const auto unit = unitNamed(text);
-    if (!unit)
-        return tl::unexpected<std::string>(
-            Phrase::tr("its unit \"%1\" is not known here").with(shown(text)));
-    const SeriesKind kind = m_columns[which].column.kind;
-    if (!fits(*unit, kind))
-        return tl::unexpected<std::string>(
-            Phrase::tr("its unit %1 is none of %2").with(unitSymbol(*unit), kindWords(kind)));
-    return *unit;
-}
-
-Decimal RowUnits::inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t which)
-{
-    ReadColumn& read = m_columns[which];
-    if (!m_settled[which]) {
-        m_settled[which] = true;
-        read.column.unit = read.unit.unit = unit;
-        read.column.unitReason = read.unit.reason =
-            Phrase::tr("its rows say %1").with(unitSymbol(unit));
-        read.unit.byFallback = false;
-    }
-    if (unit == read.column.unit)
-        return number;
-    ++m_converted[which];
-    constexpr double fine = 1e9; // further digits come from the conversion, not from the value
-    number.value =
-        std::round(store::rawValue(store::baseValue(number.value, unit), read.column.unit) * fine) /
-        fine;
-    constexpr int thousand = 3;
-    if (unit == ReadingUnit::wattHour)
-        number.decimals += thousand;
-    else if (unit == ReadingUnit::kilowattHour)
-        number.decimals = std::max(0, number.decimals - thousand);
-    return number;
-}
-
-std::vector<std::string> RowUnits::remarks() const
-{
-    std::vector<std::string> remarks;
-    for (std::size_t i = 0; i < m_columns.size(); ++i) {
-        const LogColumn& column = m_columns[i].column;
-        if (m_converted[i] > 0)
-            remarks.push_back(Phrase::counted("%1: %n values in another unit converted to %2",
-                                              "%1: %n value in another unit converted to %2",
-                                              static_cast<std::uint64_t>(m_converted[i]))
-                                  .with(column.header, unitSymbol(column.unit)));
-    }
-    return remarks;
-}
-
 LogRowAccumulator::LogRowAccumulator(const LogRequest& request, Dialect dialect,
                                      std::vector<ReadColumn> columns,
                                      std::optional<TimePattern> pattern)
     : m_request(request), m_dialect(std::move(dialect)), m_timeHeader(timeHeader(m_dialect)),
       m_columns(std::move(columns)), m_values(m_columns.size()), m_pattern(std::move(pattern)),
-      m_numbers(request.decimalSign)
+      m_units(m_columns), m_numbers(request.decimalSign)
 {
 }
 
@@ -162,7 +100,7 @@ void LogRowAccumulator::setNameColumn(std::size_t column)
 
 void LogRowAccumulator::setUnitColumn(std::size_t column)
 {
-    m_units.emplace(column, m_columns);
+    m_units.setColumn(column);
 }
 
 std::int64_t LogRowAccumulator::lineOf(const CsvRow& row) const
@@ -186,7 +124,7 @@ void LogRowAccumulator::expect(std::size_t rows)
 
 void LogRowAccumulator::take(const CsvRow& row)
 {
-    if (row.line <= m_dialect.headerLine || row.isBlank())
+    if (row.line <= m_dialect.headerLine || row.line == m_dialect.unitsLine || row.isBlank())
         return;
     ++m_rowsRead;
     if (m_named && hasRightWidth(row))
@@ -201,7 +139,9 @@ void LogRowAccumulator::take(const CsvRow& row)
 /// A column's values begin with its first row; rows before it have none.
 void LogRowAccumulator::takeNamed(const CsvRow& row)
 {
-    const auto which = m_named->which(trimmed(row.fields[m_named->column()]));
+    if (m_named->column() >= row.fields.size())
+        return rejectWidth(row);
+    const auto which = m_named->which(cell(row, m_named->column()));
     if (!which || !takeTime(row))
         return;
     ColumnInFileOrder& values = m_values[*which];
@@ -212,40 +152,55 @@ void LogRowAccumulator::takeNamed(const CsvRow& row)
     takeValue(row, *which);
 }
 
+/// The text of a cell; empty where the row is shorter.
+std::string_view LogRowAccumulator::cell(const CsvRow& row, std::size_t column) const
+{
+    return column < row.fields.size() ? trimmed(row.fields[column]) : std::string_view{};
+}
+
+/// A row may lack its last cells, which then have no value.
 bool LogRowAccumulator::hasRightWidth(const CsvRow& row)
 {
     const std::size_t width = m_dialect.header.size();
     const bool extraText =
         row.fields.size() > width && !CsvRow{row.line, row.fields.subspan(width), true}.isBlank();
-    if (row.fields.size() >= width && !extraText)
-        return true;
-    const std::string text = shown(row.fields.front());
-    if (!row.ended && !extraText)
-        m_rejects.add(lineOf(row), {}, text,
+    const bool unfinished = row.fields.size() < width && !row.ended;
+    if (unfinished)
+        m_rejects.add(lineOf(row), {}, shown(row.fields.front()),
                       [] { return Phrase::tr("the last line is not finished").text(); });
-    else
-        m_rejects.add(lineOf(row), {}, text, [&] {
-            return Phrase::counted("has %n fields, the header has %1",
-                                   "has %n field, the header has %1", row.fields.size())
-                .with(std::to_string(width));
-        });
-    return false;
+    else if (extraText)
+        rejectWidth(row);
+    return !unfinished && !extraText;
+}
+
+void LogRowAccumulator::rejectWidth(const CsvRow& row)
+{
+    m_rejects.add(lineOf(row), {}, shown(row.fields.front()), [&] {
+        return Phrase::counted("has %n fields, the header has %1",
+                               "has %n field, the header has %1", row.fields.size())
+            .with(std::to_string(m_dialect.header.size()));
+    });
 }
 
 std::string_view LogRowAccumulator::timeText(const CsvRow& row)
 {
     if (!m_dialect.time.second)
-        return row.fields[m_dialect.time.first];
-    m_joined = trimmed(row.fields[m_dialect.time.first]);
+        return cell(row, m_dialect.time.first);
+    m_joined = cell(row, m_dialect.time.first);
     m_joined += ' ';
-    m_joined += trimmed(row.fields[*m_dialect.time.second]);
+    m_joined += cell(row, *m_dialect.time.second);
     return m_joined;
 }
 
 bool LogRowAccumulator::takeTime(const CsvRow& row)
 {
     const std::string_view text = timeText(row);
+    const bool isShort = row.fields.size() < m_dialect.header.size();
     const auto stamp = m_pattern ? m_pattern->read(text) : scanStamp(text);
+    if (!stamp && isShort) {
+        rejectWidth(row);
+        return false;
+    }
     if (!stamp) {
         const bool nul = text.find('\0') != text.npos;
         m_rejects.add(lineOf(row), m_timeHeader, text, [&] {
@@ -254,6 +209,7 @@ bool LogRowAccumulator::takeTime(const CsvRow& row)
         });
         return false;
     }
+    m_shortRows += isShort ? 1 : 0;
     if (stamp->kind == StampKind::loose)
         return takeLoose(unpacked(stamp->value), row);
     m_anyLocal = m_anyLocal || stamp->kind == StampKind::local;
@@ -286,10 +242,12 @@ void LogRowAccumulator::takeValue(const CsvRow& row, std::size_t which)
 {
     const ReadColumn& read = m_columns[which];
     ColumnInFileOrder& values = m_values[which];
-    const std::string_view text = trimmed(row.fields[read.index]);
+    const std::string_view text = cell(row, read.index);
     const bool missing = isMissing(text);
-    auto number = missing ? std::nullopt : m_numbers.take(text, read.column.kind, lineOf(row));
-    const char* reason = missing ? nullptr : whyNot(number, row, which);
+    const ValueCell value = missing ? ValueCell{} : valueCell(text);
+    auto number = missing ? std::nullopt
+                          : m_numbers.take(value.number, read.column.kind, lineOf(row), read.index);
+    const char* reason = missing ? nullptr : whyNot(number, row, which, value.unit);
     if (reason != nullptr)
         m_rejects.add(lineOf(row), read.column.header, text, [&] { return said(reason); });
     values.value.push_back(number && reason == nullptr ? number->value : noValue);
@@ -304,25 +262,45 @@ std::string LogRowAccumulator::said(const char* reason) const
     return reason == m_reason.c_str() ? m_reason : Phrase::tr(reason).text();
 }
 
+/// The unit that the value's cell or row names; absent: the column's. Else the reason against it.
+tl::expected<std::optional<LogUnit>, std::string>
+LogRowAccumulator::unitOf(const CsvRow& row, std::size_t which,
+                          const std::optional<LogUnit>& cellUnit)
+{
+    const ReadColumn& read = m_columns[which];
+    const std::string_view text = cell(row, read.index);
+    if (cellUnit)
+        return m_units.readCell(*cellUnit, which, text, lineOf(row));
+    if (m_units.column() && !read.unit.said) // a setting for this import takes precedence
+        return m_units.read(cell(row, *m_units.column()), which);
+    m_units.takeBare(which, text, lineOf(row));
+    return read.unit.kelvin ? std::optional(LogUnit{read.unit.unit, true}) : std::nullopt;
+}
+
 /// Checks the number in its own unit, and converts it to the column's. Returns null if it is
 /// possible.
 const char* LogRowAccumulator::whyNot(std::optional<Decimal>& number, const CsvRow& row,
-                                      std::size_t which)
+                                      std::size_t which, const std::optional<LogUnit>& cellUnit)
 {
-    const ReadColumn& read = m_columns[which];
     if (!number)
         return QT_TRANSLATE_NOOP("Phrase", "is not a number");
-    if (!m_units || read.unit.said) // a setting for this import takes precedence
-        return impossible(read.column.unit, number->value);
-    const auto unit = m_units->read(trimmed(row.fields[m_units->column()]), which);
+    const auto unit = unitOf(row, which, cellUnit);
     if (!unit) {
         m_reason = unit.error();
         return m_reason.c_str();
     }
-    const char* reason = impossible(*unit, number->value);
+    if (!*unit)
+        return impossible(m_columns[which].column.unit, number->value);
+    const double shift = (*unit)->kelvin ? kelvinOfZeroCelsius : 0.0;
+    const char* reason = impossible((*unit)->unit, number->value - shift);
     if (reason == nullptr)
-        number = m_units->inUnitOfColumn(*number, *unit, which);
+        number = m_units.inUnitOfColumn(*number, **unit, which);
     return reason;
+}
+
+std::optional<char> LogRowAccumulator::signToReadAgain() const
+{
+    return m_numbers.readGroupsWrong() ? std::optional(*m_numbers.decimalSign()) : std::nullopt;
 }
 
 Done LogRowAccumulator::finishInto(LogFile& file)
@@ -332,6 +310,7 @@ Done LogRowAccumulator::finishInto(LogFile& file)
     file.timeReason = m_pattern ? Phrase::tr("by the pattern %1").with(*m_request.timePattern)
                                 : m_dialect.timeReason;
     HOLDBAND_TRY(checkNamesKnown());
+    HOLDBAND_TRY(m_units.checkBareCells());
     const auto sign = m_numbers.decimalSign();
     if (!sign)
         return failure(sign.error());
@@ -445,8 +424,13 @@ Done LogRowAccumulator::fillColumns(LogFile& file)
 {
     if (m_named)
         file.ignoredNames = m_named->ignored();
-    const auto converted = m_units ? m_units->remarks() : std::vector<std::string>();
+    const auto converted = m_units.remarks();
     file.warnings.insert(file.warnings.end(), converted.begin(), converted.end());
+    if (m_shortRows > 0)
+        file.warnings.push_back(Phrase::counted(
+            "%n rows are shorter than the header: their missing last cells count as no value",
+            "%n row is shorter than the header: its missing last cells count as no value",
+            static_cast<std::uint64_t>(m_shortRows)));
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
         LogColumn& column = m_columns[i].column;
         if (m_named && m_values[i].value.empty())

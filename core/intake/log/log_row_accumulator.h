@@ -75,24 +75,48 @@ private:
     std::set<std::string, std::less<>> m_ignored;
 };
 
-/// The unit of each row of a long log that has a column for it.
+/// The units beside the values: in the cells ("68.2 °F"), or in a column of a long log. Values in
+/// other units than their column's are converted; a column's unit is the header's, else that of its
+/// first value.
 class RowUnits {
 public:
-    RowUnits(std::size_t unitColumn, std::vector<ReadColumn>& columns);
+    explicit RowUnits(std::vector<ReadColumn>& columns);
 
-    std::size_t column() const { return m_column; }
-    /// The unit that the text names, if it suits the column `which`; else a text with the reason.
-    tl::expected<ReadingUnit, std::string> read(std::string_view text, std::size_t which) const;
-    /// The value in the column's unit, which is the unit of its first value.
-    Decimal inUnitOfColumn(Decimal number, ReadingUnit unit, std::size_t which);
+    /// A column has the unit of each row's value.
+    void setColumn(std::size_t unitColumn);
+    std::optional<std::size_t> column() const { return m_unitColumn; }
+    /// The unit that the text of the unit column names, if it suits the column `which`; else a text
+    /// with the reason.
+    tl::expected<LogUnit, std::string> read(std::string_view text, std::size_t which) const;
+    /// The unit behind a number, if it suits the column and is the one set for the import, if one
+    /// is.
+    tl::expected<LogUnit, std::string> readCell(const LogUnit& unit, std::size_t which,
+                                                std::string_view text, std::int64_t line);
+    /// A number without a unit, which is in the column's unit.
+    void takeBare(std::size_t which, std::string_view text, std::int64_t line);
+    /// The value in the column's unit.
+    Decimal inUnitOfColumn(Decimal number, const LogUnit& unit, std::size_t which);
+    /// Problem (data): some cells of a column have a unit, others don't, and nothing says theirs.
+    Done checkBareCells() const;
     /// Sentences about what was converted.
     std::vector<std::string> remarks() const;
 
 private:
-    std::size_t m_column;
+    struct Seen {
+        std::int64_t line = 0; ///< 0: never
+        std::string text;
+    };
+    struct ColumnUnits {
+        bool settled = false;       ///< its unit is known
+        std::int64_t converted = 0; ///< how many values
+        Seen bare;                  ///< the first cell without a unit
+        Seen withUnit;
+    };
+    tl::expected<LogUnit, std::string> fitting(const LogUnit& unit, std::size_t which) const;
+
+    std::optional<std::size_t> m_unitColumn;
     std::vector<ReadColumn>& m_columns;
-    std::vector<bool> m_settled;           ///< by column: its first value was read
-    std::vector<std::int64_t> m_converted; ///< by column: how many values
+    std::vector<ColumnUnits> m_of; ///< as m_columns
 };
 
 class LogRowAccumulator {
@@ -109,6 +133,9 @@ public:
     void expect(std::size_t rows);
     void take(const CsvRow& row);
     std::int64_t rowsRead() const { return m_rowsRead; }
+    /// The decimal sign with which the log must be read again: later rows showed that a sign read
+    /// as decimal separates thousands.
+    std::optional<char> signToReadAgain() const;
 
     /// Decides the times and the decimal sign, and fills the file's columns. Empties this
     /// accumulator.
@@ -121,7 +148,12 @@ private:
     bool takeLoose(const LooseTime& time, const CsvRow& row);
     void takeValue(const CsvRow& row, std::size_t which);
     std::string said(const char* reason) const;
-    const char* whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which);
+    const char* whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which,
+                       const std::optional<LogUnit>& cellUnit);
+    tl::expected<std::optional<LogUnit>, std::string>
+    unitOf(const CsvRow& row, std::size_t which, const std::optional<LogUnit>& cellUnit);
+    std::string_view cell(const CsvRow& row, std::size_t column) const;
+    void rejectWidth(const CsvRow& row);
     std::int64_t lineOf(const CsvRow& row) const;
     Done checkNamesKnown() const;
     std::string_view timeText(const CsvRow& row);
@@ -138,7 +170,7 @@ private:
     std::vector<ColumnInFileOrder> m_values; ///< as m_columns
     std::optional<TimePattern> m_pattern;
     std::optional<NamedRows> m_named;
-    std::optional<RowUnits> m_units;
+    RowUnits m_units;
     std::string m_reason; ///< of the value rejected last
     RowTimes m_times;
     DateOrderVotes m_votes;
@@ -146,6 +178,7 @@ private:
     Rejects m_rejects;
     std::string m_joined; ///< date and time of day of two columns
     std::int64_t m_rowsRead = 0;
+    std::int64_t m_shortRows = 0; ///< without their last cells
     bool m_anyLocal = false;
 };
 

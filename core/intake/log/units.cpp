@@ -47,8 +47,10 @@ std::string kindWords(SeriesKind kind)
     return {};
 }
 
-std::string headerUnitReason(ReadingUnit unit)
+std::string headerUnitReason(const LogUnit& unit)
 {
+    if (unit.kelvin)
+        return Phrase::tr("the header says K: converted to °C");
     return Phrase::tr("the header says %1").with(unitSymbol(unit));
 }
 
@@ -78,32 +80,32 @@ bool lettersNumber(const std::vector<std::string>& header, std::size_t column)
     return std::any_of(header.begin(), header.end(), [&](const std::string& other) {
         const std::string text = folded(headerParts(other).bare);
         return text.size() == own.size() && text.starts_with(stem) && text.back() != 'c' &&
-               text.back() != 'f' && text != own;
+               text.back() != 'f' && text.back() != 'k' && text != own;
     });
 }
 
 /// The unit in the header, if the text is meant as one.
-std::optional<ReadingUnit> headerUnit(const WantedColumn& wanted,
-                                      const std::vector<std::string>& header, std::size_t column)
+std::optional<LogUnit> headerUnit(const WantedColumn& wanted,
+                                  const std::vector<std::string>& header, std::size_t column)
 {
     const HeaderParts parts = headerParts(header[column]);
     if (!parts.unit || parts.inBrackets || parts.unitText.size() != 1)
-        return parts.unit;
+        return parts.logUnit();
     const bool isName = folded(header[column]) == folded(wanted.name);
     const bool whole = parts.unitText == parts.bare;
     if (!whole && (isName || lettersNumber(header, column)))
         return std::nullopt;
-    return parts.unit;
+    return parts.logUnit();
 }
 
 Result<ChosenUnit> said(ReadingUnit unit, const WantedColumn& wanted,
-                        std::optional<ReadingUnit> byHeader)
+                        std::optional<LogUnit> byHeader)
 {
     if (!fits(unit, wanted.kind))
         return dataProblem(Phrase::tr("\"%1\" reads %2, which is not in %3")
                                .with(wanted.name, kindWords(wanted.kind), unitSymbol(unit)));
     ChosenUnit chosen{unit, Phrase::tr("set to %1").with(unitSymbol(unit)), true, false, false, {}};
-    if (byHeader && *byHeader != unit)
+    if (byHeader && *byHeader != LogUnit{unit})
         chosen.warning = Phrase::tr("the header says %1, but the import was set to %2")
                              .with(unitSymbol(*byHeader), unitSymbol(unit));
     return chosen;
@@ -152,13 +154,14 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
         return said(*wanted.unit, wanted, byHeader);
     if (request.temperatureUnit && wanted.kind == SeriesKind::temperature)
         return said(*request.temperatureUnit, wanted, byHeader);
-    if (byHeader && !fits(*byHeader, wanted.kind))
+    if (byHeader && !fits(byHeader->unit, wanted.kind))
         return dataProblem(Phrase::tr("the header says %1, but \"%2\" reads %3")
                                .with(unitSymbol(*byHeader), wanted.name, kindWords(wanted.kind)),
                            columnPlace(header[column]), Phrase::tr("choose another column for it"),
                            Decision::columns);
     if (byHeader)
-        return ChosenUnit{*byHeader, headerUnitReason(*byHeader), false, true, false, {}};
+        return ChosenUnit{byHeader->unit,  headerUnitReason(*byHeader), false, true, false, {},
+                          byHeader->kelvin};
     const ReadingUnit unit = fallback(wanted.kind, request.fallbackUnit);
     if (request.fallbackSaid && wanted.kind == SeriesKind::temperature)
         return said(unit, wanted, byHeader);

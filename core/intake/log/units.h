@@ -12,6 +12,8 @@
 
 namespace holdband {
 
+inline constexpr double kelvinOfZeroCelsius = 273.15; ///< K
+
 struct ChosenUnit {
     ReadingUnit unit = ReadingUnit::celsius;
     std::string reason;      ///< "the header says °F"
@@ -19,6 +21,7 @@ struct ChosenUnit {
     bool byHeader = false;   ///< the column's header says it
     bool byFallback = false; ///< nothing says it
     std::string warning;     ///< empty where there is none
+    bool kelvin = false;     ///< the header says K: its numbers are converted to `unit`
 };
 
 /// The quantity that a sensor of that kind records.
@@ -31,7 +34,7 @@ bool fits(ReadingUnit unit, SeriesKind kind);
 std::string kindWords(SeriesKind kind);
 
 /// "the header says °F"
-std::string headerUnitReason(ReadingUnit unit);
+std::string headerUnitReason(const LogUnit& unit);
 
 /// Takes the first that is set: the column's own unit, --unit (temperatures only), the header's
 /// unit, the fallback. A last word of one letter ("Beer F") counts as a unit only if the header

@@ -24,7 +24,7 @@ std::shared_ptr<const std::string> freshText(const std::string& path, const File
 {
     std::ifstream file(path, std::ios::binary);
     std::string text, line;
-    for (std::int64_t i = 0; i < seen.layout.headerLine && std::getline(file, line); ++i)
+    for (std::int64_t i = 0; i < seen.layout.lastHeaderLine() && std::getline(file, line); ++i)
         text += line + "\n";
     file.clear();
     file.seekg(seen.bytes);
@@ -121,7 +121,7 @@ private:
         options.layout = seen.layout;
         auto request = requestFor(m_logbook, options);
         HOLDBAND_TRY(request);
-        request->linesBefore = seen.lines - seen.layout.headerLine;
+        request->linesBefore = seen.lines - seen.layout.lastHeaderLine();
         return keep(path, *request, seen, look);
     }
 

@@ -16,6 +16,7 @@ Json jsonOf(const FileSeen& seen)
               {"map", columnMapText(seen.map)},
               {"delimiter", std::string(1, seen.layout.delimiter)},
               {"header_line", seen.layout.headerLine},
+              {"units_line", seen.layout.unitsLine},
               {"time_column", seen.layout.timeColumn},
               {"import", seen.import},
               {"day", seen.day}};
@@ -46,6 +47,7 @@ FileSeen seenFrom(const Json& json)
     const std::string delimiter = text(json, "delimiter");
     seen.layout.delimiter = delimiter.empty() ? ',' : delimiter.front();
     seen.layout.headerLine = number(json, "header_line");
+    seen.layout.unitsLine = number(json, "units_line");
     seen.layout.timeColumn = static_cast<std::size_t>(number(json, "time_column"));
     if (json.contains("clock_column"))
         seen.layout.clockColumn = static_cast<std::size_t>(number(json, "clock_column"));
