@@ -7,6 +7,7 @@
 #include "app/results_text.h"
 #include "core/assign_result.h"
 #include "core/exchange/file_writer.h"
+#include "core/intake/csv/time_numbers.h"
 #include "core/model/names.h"
 #include "core/text/name_suggestions.h"
 
@@ -140,6 +141,12 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
     options.timeColumn = call.value("time");
     options.timePattern = call.value("pattern");
     options.zone = call.value("zone");
+    options.start = call.value("start");
+    if (const auto text = call.value("time-unit")) {
+        options.timeUnit = timeUnitOption(*text);
+        if (!options.timeUnit)
+            return failure(wrongValue("time-unit", *text, "seconds, minutes, hours, days"));
+    }
     options.dryRun = call.has("dry-run");
     for (const std::string& text : call.values("column")) {
         auto column = columnFrom(text);
@@ -325,6 +332,12 @@ Command importCommand()
          valueOption("date-order", "how its dates are written", "ymd|mdy|dmy"),
          valueOption("unit", "the unit of its temperatures, whatever the headers say", "f|c"),
          valueOption("pattern", "its times' layout, where no usual one fits", "\"dd.MM.yy HH:mm\""),
+         valueOption("time-unit",
+                     "what its times count, where they are numbers: since --start, or days of a "
+                     "spreadsheet's calendar",
+                     "seconds|minutes|hours|days"),
+         valueOption("start", "when it began, if its times count from its start",
+                     "\"2026-03-07 06:30\""),
          valueOption("decimal", "what a comma in its numbers is", "comma|point"),
          valueOption("names", "of a log with one value a row: the column that says whose",
                      "COLUMN"),

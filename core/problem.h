@@ -30,6 +30,8 @@ enum class Decision {
     columns,      ///< what each column of a log is
     layout,       ///< how a log's columns are separated, and where its header is
     registerDrop, ///< why a register reads less than before
+    timeUnit,     ///< what the numbers in a log's column of times count
+    start,        ///< when a log began whose times count from its start
 };
 
 struct Problem {

@@ -63,6 +63,10 @@ std::string keysFor(const Problem& problem, const std::string& place)
     case Decision::registerDrop:
         return Phrase::tr("take the file out of the description and import it with --event "
                           "rollover (it passed its top) or --event reset (it restarted at 0)");
+    case Decision::timeUnit:
+        return Phrase::tr("take the file out of the description and import it with --time-unit");
+    case Decision::start:
+        return Phrase::tr("take the file out of the description and import it with --start");
     case Decision::none:
     case Decision::layout:
         break;
@@ -74,7 +78,7 @@ std::string keysFor(const Problem& problem, const std::string& place)
 
 Problem solvedInDescription(Problem problem, const std::string& place)
 {
-    if (problem.options.empty())
+    if (problem.options.empty() && problem.decision != Decision::start)
         return problem;
     if (std::string keys = keysFor(problem, place); !keys.empty())
         problem.remedy = std::move(keys);

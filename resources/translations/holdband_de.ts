@@ -1284,10 +1284,6 @@
         <translation>das Jahr liegt nicht zwischen 1990 und 2100</translation>
     </message>
     <message>
-        <source>has an offset behind a date that is not ISO 8601</source>
-        <translation>hat einen Zeitversatz hinter einem Datum, das nicht ISO 8601 ist</translation>
-    </message>
-    <message>
         <source>as Unix time is not between 1990 and 2100</source>
         <translation>liegt als Unix-Zeit nicht zwischen 1990 und 2100</translation>
     </message>
@@ -5596,6 +5592,106 @@
     <message>
         <source>the header says K: converted to °C</source>
         <translation>die Kopfzeile sagt K: in °C umgerechnet</translation>
+    </message>
+    <message>
+        <source>take the file out of the description and import it with --time-unit</source>
+        <translation>die Datei aus der Beschreibung nehmen und mit --time-unit importieren</translation>
+    </message>
+    <message>
+        <source>take the file out of the description and import it with --start</source>
+        <translation>die Datei aus der Beschreibung nehmen und mit --start importieren</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>nothing says what the numbers in the column of times count, such as &quot;%1&quot;</source>
+        <translation>nichts sagt, was die Zahlen in der Spalte der Zeiten zählen, etwa „%1“</translation>
+    </message>
+    <message>
+        <source>say --time-unit days (of a spreadsheet&apos;s calendar), or --time-unit seconds, minutes or hours and with --start when they began; or name the column of the times with --time</source>
+        <translation>--time-unit days angeben (Tage des Kalenders einer Tabellenkalkulation), oder --time-unit seconds, minutes oder hours und mit --start den Beginn; oder die Spalte der Zeiten mit --time nennen</translation>
+    </message>
+    <message>
+        <source>say --time-unit seconds, minutes or hours, and with --start when they began; or name the column of the times with --time</source>
+        <translation>--time-unit seconds, minutes oder hours angeben und mit --start den Beginn; oder die Spalte der Zeiten mit --time nennen</translation>
+    </message>
+    <message>
+        <source>is before the start</source>
+        <translation>liegt vor dem Beginn</translation>
+    </message>
+    <message>
+        <source>is more than a hundred years after the start</source>
+        <translation>liegt mehr als hundert Jahre nach dem Beginn</translation>
+    </message>
+    <message>
+        <source>the times since the start fall at &quot;%1&quot;: they count from several starts</source>
+        <translation>die Zeiten seit dem Beginn fallen bei „%1“: sie zählen ab mehreren Anfängen</translation>
+    </message>
+    <message>
+        <source>make a file of each part, and import each with its own --start</source>
+        <translation>aus jedem Teil eine Datei machen und jede mit eigenem --start importieren</translation>
+    </message>
+    <message>
+        <source>the times are %1 since a start that the file doesn&apos;t say</source>
+        <translation>die Zeiten sind %1 seit einem Beginn, den die Datei nicht nennt</translation>
+    </message>
+    <message>
+        <source>say when they began, such as --start &quot;2026-03-07 06:30&quot;</source>
+        <translation>den Beginn angeben, etwa --start &quot;2026-03-07 06:30&quot;</translation>
+    </message>
+    <message>
+        <source>the times don&apos;t count from a start</source>
+        <translation>die Zeiten zählen nicht ab einem Beginn</translation>
+    </message>
+    <message>
+        <source>leave out --start</source>
+        <translation>--start weglassen</translation>
+    </message>
+    <message>
+        <source>names no zone, but the rows above name %1</source>
+        <translation>nennt keine Zeitzone, aber die Zeilen darüber nennen %1</translation>
+    </message>
+    <message>
+        <source>names a zone, but the rows above name none</source>
+        <translation>nennt eine Zeitzone, aber die Zeilen darüber nennen keine</translation>
+    </message>
+    <message>
+        <source>its zone is not that of the rows above, %1</source>
+        <translation>seine Zeitzone ist nicht die der Zeilen darüber, %1</translation>
+    </message>
+    <message>
+        <source>days of a spreadsheet&apos;s calendar</source>
+        <translation>Tage des Kalenders einer Tabellenkalkulation</translation>
+    </message>
+    <message>
+        <source>as the rows say</source>
+        <translation>wie die Zeilen sagen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; behind the times is no single time zone</source>
+        <translation>„%1“ hinter den Zeiten ist keine eindeutige Zeitzone</translation>
+    </message>
+    <message>
+        <source>%1 since %2</source>
+        <translation>%1 seit %2</translation>
+    </message>
+    <message>
+        <source>has an offset that no zone has</source>
+        <translation>hat einen Abstand zur Weltzeit, den keine Zeitzone hat</translation>
     </message>
 </context>
 <context>

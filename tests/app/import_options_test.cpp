@@ -44,6 +44,8 @@ TEST(ImportOptions, ImpossibleOptionsAreRefusedWithTheirPlaceAndStoreNothing)
         {{"--header-line", "-1"}, 2, "--header-line can't be \"-1\""},
         {{"--delimiter", "dash"}, 2, "comma, semicolon, tab, bar, space"},
         {{"--unit-column", "Unit"}, 2, "--names and --values"},
+        {{"--time-unit", "weeks"}, 2, "seconds, minutes, hours, days"},
+        {{"--start", "2026-03-08 00:00"}, 1, "the times don't count from a start"},
     };
     for (const Case& each : cases) {
         std::vector<std::string> call{"import", "log.holdband", "l.csv"};
@@ -53,6 +55,23 @@ TEST(ImportOptions, ImpossibleOptionsAreRefusedWithTheirPlaceAndStoreNothing)
         EXPECT_TRUE(holds(outcome.err, each.says)) << outcome.err;
     }
     EXPECT_EQ(program.read("log.holdband"), before);
+}
+
+TEST(ImportOptions, AStartAndAUnitOfTimeDecideWhatItsTimesAre)
+{
+    const WorkedProgram program;
+    program.write("l.csv", "x,Beer\n0,20.5\n90,20.6\n");
+    const Outcome asked = program.run({"import", "log.holdband", "l.csv"});
+    EXPECT_EQ(asked.status, 1);
+    EXPECT_TRUE(holds(asked.err, "--time-unit seconds")) << asked.err;
+    const Outcome unit = program.run({"import", "log.holdband", "l.csv", "--time-unit", "minutes"});
+    EXPECT_EQ(unit.status, 1);
+    EXPECT_TRUE(holds(unit.err, "minutes since a start that the file doesn't say")) << unit.err;
+    const Outcome decided = program.run({"import", "log.holdband", "l.csv", "--time-unit",
+                                         "minutes", "--start", "2026-03-09 06:30"});
+    EXPECT_EQ(decided.status, 0) << decided.err;
+    EXPECT_TRUE(holds(decided.out, "2 readings new")) << decided.out;
+    EXPECT_TRUE(holds(decided.out, "(minutes since 2026-03-09 06:30)")) << decided.out;
 }
 
 TEST(ImportOptions, TheZoneIsNamedAndAskedForIfTheHeaderHasNone)

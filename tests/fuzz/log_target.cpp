@@ -1,6 +1,7 @@
 // Any bytes as a log: preview and reader end with a result or a sentence, the preview shows
 // what an import would read, and a dry run counts what an import stores. The first byte chooses
 // settings.
+#include "core/intake/csv/header.h"
 #include "core/intake/csv/preview.h"
 #include "core/intake/log/map_request.h"
 #include "core/intake/log/store_log.h"
@@ -98,6 +99,8 @@ std::optional<double> shownNumber(const LogPreview& preview, const std::string& 
         const intake::ColumnChoice& choice = preview.columns[c].choice;
         if (choice.meaning != intake::Meaning::reading || choice.of != name)
             continue;
+        if (headerParts(preview.columns[c].header).kelvin)
+            return std::nullopt; // converted
         const auto number = scanDecimal(trimmed(row.cells[c]), decimalSign);
         return number ? std::optional(number->value) : std::nullopt;
     }

@@ -28,6 +28,20 @@ TEST_F(WatchedFile, watchingIsUndoneAndRedoneEvenAfterItsFileWasRead)
     EXPECT_EQ(readings(), 2u);
 }
 
+TEST_F(WatchedFile, newRowsHaveTheUnitsOfTheSecondHeaderLine)
+{
+    write("Time,Beer\n,°F\n2026-11-10 08:00,68\n");
+    EXPECT_EQ(poll().added, 1);
+    append("2026-11-10 09:00,66.2\n2026-11-10 10:00,warm\n");
+    const intake::WatchReport report = poll();
+    EXPECT_EQ(report.added, 1);
+    EXPECT_THAT(report.remarks, testing::ElementsAre(testing::HasSubstr("line 5")));
+    const auto series =
+        store::readSeries(*m_logbook, "Beer", {instantFromMs(0), instantFromMs(1LL << 42)});
+    ASSERT_EQ(series->value.size(), 2u);
+    EXPECT_NEAR(series->value[1], 19.0, 1e-9);
+}
+
 TEST_F(WatchedFile, aRestoredWatchContinuesWhereItStopped)
 {
     append("2026-11-10 08:00,20\n");

@@ -39,6 +39,9 @@ QString problemText(const Problem& problem)
     Problem page = problem;
     switch (problem.decision) {
     case Decision::none:
+    case Decision::timeUnit: // The window has no control for these two: the remedy names the
+                             // options.
+    case Decision::start:
         break;
     case Decision::timeColumn:
     case Decision::timeOfDay:

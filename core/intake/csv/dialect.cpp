@@ -92,12 +92,18 @@ void findTime(Candidate& candidate, const SampleRows& rows, std::size_t header,
     }
 }
 
+void noteTimeNumbers(Dialect& dialect, const SampleRows& rows, std::size_t header)
+{
+    if (!dialect.time.second)
+        dialect.timeNumbers = timeNumbers(rows, header, dialect.time.first);
+}
+
 std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
                                      const LogRequest& request, bool byName)
 {
     Candidate candidate;
     candidate.dialect = {
-        sample.delimiter, sample.rows[row].line, headerAbove(sample.rows, row), {}, {}, 0};
+        sample.delimiter, sample.rows[row].line, headerAbove(sample.rows, row), {}, {}, {}, 0};
     if (candidate.dialect.header.size() < 2)
         return std::nullopt;
     const bool hasUnits =
@@ -110,6 +116,7 @@ std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
     findTime(candidate, sample.rows, row, request);
     if (!candidate.hasTime && (!byName || request.timeColumn))
         return std::nullopt;
+    noteTimeNumbers(candidate.dialect, sample.rows, row);
     return candidate;
 }
 
@@ -170,6 +177,7 @@ Result<Dialect> numbered(const Sample& sample, const LogLayout& layout)
                    numberedColumns(widthOf(sample.rows)),
                    {layout.timeColumn, layout.clockColumn},
                    Phrase::tr("as set"),
+                   {},
                    0};
 }
 
@@ -189,21 +197,25 @@ Result<Dialect> withLayout(std::string_view text, bool isWhole, const LogLayout&
         return dataProblem(
             Phrase::tr("the header is not in line %1").with(std::to_string(layout.headerLine)), {},
             Phrase::tr("look at the file again"), Decision::columns);
-    auto dialect =
-        layout.headerLine == 0
-            ? numbered(sample, layout)
-            : Result<Dialect>(Dialect{
-                  layout.delimiter,
-                  layout.headerLine,
-                  headerAbove(sample.rows, static_cast<std::size_t>(row - sample.rows.begin())),
-                  {layout.timeColumn, layout.clockColumn},
-                  Phrase::tr("as set"),
-                  sample.unitsLine});
+    const std::size_t headerRow =
+        layout.headerLine == 0 ? 0 : static_cast<std::size_t>(row - sample.rows.begin());
+    auto dialect = layout.headerLine == 0
+                       ? numbered(sample, layout)
+                       : Result<Dialect>(Dialect{layout.delimiter,
+                                                 layout.headerLine,
+                                                 headerAbove(sample.rows, headerRow),
+                                                 {layout.timeColumn, layout.clockColumn},
+                                                 Phrase::tr("as set"),
+                                                 {},
+                                                 sample.unitsLine});
     const std::size_t width = dialect->header.size();
     if (layout.timeColumn >= width || layout.clockColumn.value_or(0) >= width)
         return dataProblem(Phrase::tr("there are only %1 columns").with(std::to_string(width)),
                            linePlace(layout.headerLine),
                            Phrase::tr("choose the column of the time"), Decision::timeColumn);
+    if (layout.headerLine == 0)
+        sample.rows.insert(sample.rows.begin(), {0, dialect->header});
+    noteTimeNumbers(*dialect, sample.rows, headerRow);
     return dialect;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/intake/csv/header.h"
+#include "core/intake/csv/time_numbers.h"
 #include "core/intake/log/log.h"
 #include "core/problem.h"
 
@@ -18,6 +19,7 @@ struct Dialect {
     std::vector<std::string> header; ///< white space at the ends and empty ones at the end removed
     TimeColumns time;
     std::string timeReason;
+    std::optional<TimeNumbers> timeNumbers = {}; ///< if the times are numbers, but no Unix times
     std::int64_t unitsLine = 0; ///< below the header; its units are in the header; 0: none
 };
 

@@ -71,7 +71,7 @@ std::string orderReasonOf(const LogPreview& preview, std::size_t timeColumn)
         std::string text(trimmed(row.cells[timeColumn]));
         if (isDateAlone(text))
             text += " 00:00";
-        const auto stamp = scanStamp(text);
+        const auto stamp = scanStamp(zonedText(text).stamp);
         if (stamp && stamp->kind == StampKind::loose)
             votes.take(unpacked(stamp->value), row.line, trimmed(row.cells[timeColumn]));
     }

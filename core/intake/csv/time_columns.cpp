@@ -1,5 +1,6 @@
 #include "core/intake/csv/time_columns.h"
 
+#include "core/intake/csv/time_numbers.h"
 #include "core/intake/log/values.h"
 #include "core/intake/time/stamps.h"
 #include "core/text/name_suggestions.h"
@@ -78,9 +79,21 @@ std::optional<TimeColumns> timeBelow(const SampleRows& rows, std::size_t header,
         return two;
     if (!besideData)
         return std::nullopt;
+    if (const Found unix = first([&](std::size_t i) {
+            return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();
+        }))
+        return unix;
     return first([&](std::size_t i) {
-        return passes(i, isUnixTime) ? Found({i, std::nullopt}) : Found();
+        return countsTime(rows, header, i) ? Found({i, std::nullopt}) : Found();
     });
+}
+
+template <std::size_t Size>
+bool hasWord(std::string_view header, const std::array<std::string_view, Size>& words)
+{
+    const std::string name = folded(header);
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return name.find(word) != std::string::npos; });
 }
 
 } // namespace
@@ -107,12 +120,16 @@ std::optional<TimeColumns> unixTimeWithoutData(const SampleRows& rows, std::size
 
 bool soundsLikeTime(std::string_view header)
 {
-    constexpr std::array<std::string_view, 13> words{
-        "time",  "date", "when", "stamp",   "clock",  "logged",  "zeit",
-        "datum", "uhr",  "unix", "elapsed", "uptime", "duration"};
-    const std::string name = folded(header);
-    return std::any_of(words.begin(), words.end(),
-                       [&](std::string_view word) { return name.find(word) != std::string::npos; });
+    constexpr std::array<std::string_view, 10> words{"time",   "date", "when",  "stamp", "clock",
+                                                     "logged", "zeit", "datum", "uhr",   "unix"};
+    return hasWord(header, words) || soundsLikeElapsed(header);
+}
+
+bool soundsLikeElapsed(std::string_view header)
+{
+    constexpr std::array<std::string_view, 5> words{"elapsed", "uptime", "duration", "dauer",
+                                                    "laufzeit"};
+    return hasWord(header, words);
 }
 
 } // namespace holdband

@@ -22,7 +22,8 @@ std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t h
 /// The first column of Unix times below a header of times; the rows need no number beside them.
 std::optional<TimeColumns> unixTimeWithoutData(const SampleRows& rows, std::size_t header);
 
-/// Whether it is a usual header of times, in English or German.
+/// Whether it is a usual header of times, in English or German; and of times since a start.
 bool soundsLikeTime(std::string_view header);
+bool soundsLikeElapsed(std::string_view header);
 
 } // namespace holdband

@@ -1,5 +1,6 @@
 #include "core/intake/log/column_map.h"
 
+#include "core/intake/csv/time_numbers.h"
 #include "core/intake/time/date_order.h"
 #include "core/model/names.h"
 #include "core/text/name_suggestions.h"
@@ -59,6 +60,11 @@ std::optional<DateOrder> orderNamed(const std::optional<std::string>& name)
     return std::nullopt;
 }
 
+std::optional<TimeUnit> timeUnitOf(const std::optional<std::string>& name)
+{
+    return name ? timeUnitOption(*name) : std::nullopt;
+}
+
 LayoutRequest layoutFrom(const Json& json)
 {
     LayoutRequest layout;
@@ -111,6 +117,8 @@ std::string columnMapText(const ColumnMap& map)
         json["pattern"] = *map.timePattern;
     if (map.decimalSign)
         json["decimal"] = std::string(1, *map.decimalSign);
+    if (map.timeUnit)
+        json["time_unit"] = std::string(optionText(*map.timeUnit));
     if (map.layout.delimiter)
         json["delimiter"] = std::string(1, *map.layout.delimiter);
     if (map.layout.headerLine)
@@ -138,6 +146,7 @@ Result<ColumnMap> columnMapFrom(const std::string& text)
     const auto sign = textAt(json, "decimal");
     if (sign == "." || sign == ",")
         map.decimalSign = sign->front();
+    map.timeUnit = timeUnitOf(textAt(json, "time_unit"));
     map.layout = layoutFrom(json);
     return map;
 }

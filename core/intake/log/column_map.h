@@ -46,6 +46,8 @@ struct ColumnMap {
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern;
     std::optional<char> decimalSign = {};
+    std::optional<TimeUnit> timeUnit = {}; ///< see LogRequest
+    std::optional<std::string> start = {}; ///< of this file: it is not stored for the next one
     LayoutRequest layout = {};
     /// The date order found in the last file of this kind: used where a watched file's own rows
     /// leave the order open, because no user is there to choose.

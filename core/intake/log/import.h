@@ -27,7 +27,7 @@ struct ImportOptions {
     std::optional<std::string> sheet = {};        ///< of a workbook; absent: the first one
     /// What each column means, by position, with the layout for which it was chosen. Replaces
     /// `columns`, `timeColumn`, `zone`, `dateOrder`, `longColumns`, `timePattern`, `decimalSign`,
-    /// `layoutRequest`.
+    /// `timeUnit`, `start`, `layoutRequest`.
     std::optional<ColumnMap> map = {};
     std::optional<LogLayout> layout = {};
     std::vector<std::pair<std::string, std::string>> columns; ///< sensor or meter name, header
@@ -39,6 +39,8 @@ struct ImportOptions {
     std::optional<LongColumns> longColumns = {};
     std::optional<std::string> timePattern = {};
     std::optional<char> decimalSign = {};
+    std::optional<TimeUnit> timeUnit = {}; ///< see LogRequest
+    std::optional<std::string> start = {};
     /// What happened where a register reads less than before; absent: such a reading is refused.
     std::optional<MeterEvent> registerDrop = {};
     /// Of a file that was previewed before: the digest of its bytes at that time. A file with other

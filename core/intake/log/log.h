@@ -18,6 +18,9 @@ namespace holdband {
 
 enum class DateOrder { yearMonthDay, monthDayYear, dayMonthYear };
 
+/// What numbers count that are times: since a start, or (days) since 1900 in a spreadsheet.
+enum class TimeUnit { seconds, minutes, hours, days };
+
 /// The kind of a column's numbers. Decides which units it may have and which values are impossible.
 enum class SeriesKind { temperature, power, gravity, meter };
 
@@ -88,7 +91,9 @@ struct LogRequest {
     std::string zoneReason = {}; ///< "the logbook's zone"; shown if the header gives no zone
     std::optional<DateOrder> dateOrder;
     std::optional<std::string> timePattern = {}; ///< see time_pattern.h; overrides dateOrder
-    std::optional<char> decimalSign = {};        ///< '.' makes the comma a separator of thousands
+    std::optional<TimeUnit> timeUnit = {}; ///< where the times are numbers; overrides the header
+    std::optional<std::string> start = {}; ///< of times that count from a start; see parseTime
+    std::optional<char> decimalSign = {};  ///< '.' makes the comma a separator of thousands
     /// Set for this import (--unit): overrides the headers of temperature columns.
     std::optional<ReadingUnit> temperatureUnit;
     /// Used where neither of the above nor the header gives one.

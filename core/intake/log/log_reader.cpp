@@ -2,6 +2,7 @@
 
 #include "core/intake/container/log_bytes.h"
 #include "core/intake/csv/encoding.h"
+#include "core/intake/log/elapsed_times.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/log_row_accumulator.h"
 #include "core/text/name_suggestions.h"
@@ -210,6 +211,7 @@ private:
         auto columns = chooseAll(*dialect, places);
         if (!columns)
             return failure(columns.error());
+        HOLDBAND_TRY(settleTimeNumbers(*dialect));
         file.delimiter = dialect->delimiter;
         file.headerLine = dialect->headerLine;
         nameIgnored(*dialect, *columns, places, file);
@@ -225,6 +227,30 @@ private:
             return true;
         });
         return {};
+    }
+
+    /// Decides what times that are numbers count, or asks.
+    Done settleTimeNumbers(Dialect& dialect) const
+    {
+        if (m_request.timePattern)
+            dialect.timeNumbers.reset();
+        const std::string header = timeHeader(dialect);
+        if (!dialect.timeNumbers)
+            return refuseStart(header);
+        if (m_request.timeUnit)
+            dialect.timeNumbers->unit = m_request.timeUnit;
+        HOLDBAND_TRY(needTimeUnit(*dialect.timeNumbers, header));
+        if (dialect.timeNumbers->unit == TimeUnit::days)
+            return refuseStart(header);
+        return needStart(m_request, *dialect.timeNumbers->unit, header);
+    }
+
+    Done refuseStart(const std::string& header) const
+    {
+        if (!m_request.start)
+            return {};
+        return dataProblem(Phrase::tr("the times don't count from a start"), columnPlace(header),
+                           Phrase::tr("leave out --start"));
     }
 
     Result<std::vector<ReadColumn>> chooseAll(const Dialect& dialect, LongPlaces& places) const

@@ -42,6 +42,12 @@ std::string orderReason(DateOrder order)
     return Phrase::tr("is no date with the day first");
 }
 
+std::string zoneRemedy()
+{
+    return Phrase::tr("say --zone with the zone of the logger's clock, such as America/Denver or "
+                      "-07:00");
+}
+
 } // namespace
 
 std::string timeHeader(const Dialect& dialect)
@@ -91,6 +97,9 @@ LogRowAccumulator::LogRowAccumulator(const LogRequest& request, Dialect dialect,
       m_columns(std::move(columns)), m_values(m_columns.size()), m_pattern(std::move(pattern)),
       m_units(m_columns), m_numbers(request.decimalSign)
 {
+    const auto& numbers = m_dialect.timeNumbers;
+    if (numbers && numbers->unit && *numbers->unit != TimeUnit::days)
+        m_elapsed.emplace(*numbers->unit);
 }
 
 void LogRowAccumulator::setNameColumn(std::size_t column)
@@ -196,7 +205,11 @@ bool LogRowAccumulator::takeTime(const CsvRow& row)
 {
     const std::string_view text = timeText(row);
     const bool isShort = row.fields.size() < m_dialect.header.size();
-    const auto stamp = m_pattern ? m_pattern->read(text) : scanStamp(text);
+    auto stamp = stampOf(row, text);
+    const bool mayName = !stamp && !m_pattern && !m_dialect.timeNumbers;
+    const ZonedText zoned = mayName ? zonedText(text) : ZonedText{};
+    if (!zoned.zone.empty())
+        stamp = scanStamp(zoned.stamp);
     if (!stamp && isShort) {
         rejectWidth(row);
         return false;
@@ -209,6 +222,10 @@ bool LogRowAccumulator::takeTime(const CsvRow& row)
         });
         return false;
     }
+    if (stamp->kind != StampKind::instant && !suitsOtherZones(zoned.zone)) {
+        m_rejects.add(lineOf(row), m_timeHeader, text, [&] { return zoneDiffers(zoned.zone); });
+        return false;
+    }
     m_shortRows += isShort ? 1 : 0;
     if (stamp->kind == StampKind::loose)
         return takeLoose(unpacked(stamp->value), row);
@@ -218,23 +235,74 @@ bool LogRowAccumulator::takeTime(const CsvRow& row)
     return true;
 }
 
+/// A time without a zone's name behind it, or the reason why it is none.
+tl::expected<Stamp, const char*> LogRowAccumulator::stampOf(const CsvRow& row,
+                                                            std::string_view text)
+{
+    if (m_dialect.timeNumbers)
+        return numberStamp(row, text);
+    return m_pattern ? m_pattern->read(text) : scanStamp(text);
+}
+
+/// Of times since a start an instant is what has to be added to it.
+tl::expected<Stamp, const char*> LogRowAccumulator::numberStamp(const CsvRow& row,
+                                                                std::string_view text)
+{
+    const auto reason = [](const char* why) { return tl::unexpected<const char*>(why); };
+    if (text.empty())
+        return reason(QT_TRANSLATE_NOOP("Phrase", "is missing"));
+    const auto number = m_numbers.take(text, SeriesKind::power, lineOf(row), m_dialect.time.first);
+    if (!number)
+        return reason(QT_TRANSLATE_NOOP("Phrase", "is not a number"));
+    if (m_elapsed) {
+        const auto ms = m_elapsed->take(*number, text, lineOf(row));
+        return ms ? tl::expected<Stamp, const char*>(Stamp{StampKind::instant, *ms})
+                  : reason(ms.error());
+    }
+    const auto wall = wallOfDays(number->value, number->decimals);
+    if (!wall)
+        return reason(QT_TRANSLATE_NOOP("Phrase", "its year is not between 1990 and 2100"));
+    return Stamp{StampKind::local, *wall};
+}
+
+/// One zone for all local times of a log. Two abbreviations, such as EST and EDT, can be of one
+/// zone.
+bool LogRowAccumulator::suitsOtherZones(std::string_view zone)
+{
+    if (!m_anyLocal)
+        m_zoneOfRows = zone;
+    else if (zone != m_zoneOfRows)
+        return !zone.empty() && !headerZone({zone}).zone && !headerZone({m_zoneOfRows}).zone &&
+               !m_zoneOfRows.empty();
+    return true;
+}
+
+std::string LogRowAccumulator::zoneDiffers(std::string_view zone) const
+{
+    if (zone.empty())
+        return Phrase::tr("names no zone, but the rows above name %1").with(shown(m_zoneOfRows));
+    return m_zoneOfRows.empty()
+               ? Phrase::tr("names a zone, but the rows above name none").text()
+               : Phrase::tr("its zone is not that of the rows above, %1").with(shown(m_zoneOfRows));
+}
+
 bool LogRowAccumulator::takeLoose(const LooseTime& time, const CsvRow& row)
 {
-    m_anyLocal = true;
+    m_anyLocal = m_anyLocal || !time.offset;
     if (!m_request.dateOrder) {
         m_votes.take(time, lineOf(row), trimmed(timeText(row)));
         m_times.kind.push_back(StampKind::loose);
         m_times.value.push_back(packed(time));
         return true;
     }
-    const auto wall = inOrder(time, *m_request.dateOrder);
-    if (!wall) {
+    const auto stamp = stampInOrder(time, *m_request.dateOrder);
+    if (!stamp) {
         m_rejects.add(lineOf(row), m_timeHeader, timeText(row),
                       [this] { return orderReason(*m_request.dateOrder); });
         return false;
     }
-    m_times.kind.push_back(StampKind::local);
-    m_times.value.push_back(wall->time_since_epoch().count());
+    m_times.kind.push_back(stamp->kind);
+    m_times.value.push_back(stamp->value);
     return true;
 }
 
@@ -309,6 +377,8 @@ Done LogRowAccumulator::finishInto(LogFile& file)
     file.timeHeader = m_timeHeader;
     file.timeReason = m_pattern ? Phrase::tr("by the pattern %1").with(*m_request.timePattern)
                                 : m_dialect.timeReason;
+    if (m_dialect.timeNumbers && m_dialect.timeNumbers->unit == TimeUnit::days)
+        file.timeReason = Phrase::tr("days of a spreadsheet's calendar");
     HOLDBAND_TRY(checkNamesKnown());
     HOLDBAND_TRY(m_units.checkBareCells());
     const auto sign = m_numbers.decimalSign();
@@ -351,12 +421,11 @@ Done LogRowAccumulator::settleOrder(LogFile& file)
     for (std::size_t i = 0; i < m_times.value.size(); ++i) {
         if (m_times.kind[i] != StampKind::loose)
             continue;
-        m_times.kind[i] = StampKind::local;
         // Every row fits the order: orders that some row doesn't fit were excluded.
-        m_times.value[i] = inOrder(unpacked(m_times.value[i]), decided->order)
-                               .value_or(LocalTime{})
-                               .time_since_epoch()
-                               .count();
+        const Stamp stamp =
+            stampInOrder(unpacked(m_times.value[i]), decided->order).value_or(Stamp{});
+        m_times.kind[i] = stamp.kind;
+        m_times.value[i] = stamp.value;
     }
     return {};
 }
@@ -367,6 +436,15 @@ Result<Zone> LogRowAccumulator::zoneOfTimes(LogFile& file) const
     std::vector<std::string_view> headers{m_dialect.header[m_dialect.time.first]};
     if (m_dialect.time.second)
         headers.emplace_back(m_dialect.header[*m_dialect.time.second]);
+    const HeaderZone ofRows = headerZone({m_zoneOfRows});
+    if (ofRows.zone) {
+        file.zoneReason = Phrase::tr("as the rows say");
+        return *ofRows.zone;
+    }
+    if (!ofRows.unclear.empty() && !m_request.zoneSet)
+        return dataProblem(
+            Phrase::tr("\"%1\" behind the times is no single time zone").with(shown(m_zoneOfRows)),
+            columnPlace(m_timeHeader), zoneRemedy(), Decision::zone, {"America/Denver", "-07:00"});
     const HeaderZone said = headerZone(headers);
     file.zoneReason = m_request.zoneReason;
     if (m_request.zoneSet) {
@@ -379,17 +457,30 @@ Result<Zone> LogRowAccumulator::zoneOfTimes(LogFile& file) const
     if (!said.unclear.empty())
         return dataProblem(
             Phrase::tr("\"%1\" in the header is no single time zone").with(shown(said.unclear)),
-            columnPlace(m_timeHeader),
-            Phrase::tr("say --zone with the zone of the logger's clock, such as America/Denver or "
-                       "-07:00"),
-            Decision::zone, {"America/Denver", "-07:00"});
+            columnPlace(m_timeHeader), zoneRemedy(), Decision::zone, {"America/Denver", "-07:00"});
     if (said.zone)
         file.zoneReason = Phrase::tr("from the header \"%1\"").with(shown(m_timeHeader));
     return said.zone.value_or(m_request.zone);
 }
 
+/// Turns times since the start into instants.
+Done LogRowAccumulator::addStart(LogFile& file)
+{
+    const std::string start = m_request.start.value_or("");
+    const auto zone = zoneOfTimes(file);
+    HOLDBAND_TRY(zone);
+    HOLDBAND_TRY(m_elapsed->addStart(start, *zone, m_times.value, m_timeHeader));
+    file.timeReason = Phrase::tr("%1 since %2").with(timeUnitText(m_elapsed->unit()), start);
+    const auto own = scanStamp(start);
+    if (!own || own->kind != StampKind::instant)
+        file.zoneName = zone->name();
+    return {};
+}
+
 Done LogRowAccumulator::resolve(LogFile& file)
 {
+    if (m_elapsed)
+        return addStart(file);
     file.someOwnOffset = std::find(m_times.kind.begin(), m_times.kind.end(), StampKind::instant) !=
                          m_times.kind.end();
     if (!m_anyLocal)

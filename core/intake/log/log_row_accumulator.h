@@ -5,6 +5,7 @@
 #include "core/intake/csv/dialect.h"
 #include "core/intake/csv/tokens.h"
 #include "core/intake/log/deduplicate.h"
+#include "core/intake/log/elapsed_times.h"
 #include "core/intake/log/log.h"
 #include "core/intake/log/units.h"
 #include "core/intake/log/values.h"
@@ -145,7 +146,11 @@ private:
     bool hasRightWidth(const CsvRow& row);
     void takeNamed(const CsvRow& row);
     bool takeTime(const CsvRow& row);
+    tl::expected<Stamp, const char*> stampOf(const CsvRow& row, std::string_view text);
+    tl::expected<Stamp, const char*> numberStamp(const CsvRow& row, std::string_view text);
     bool takeLoose(const LooseTime& time, const CsvRow& row);
+    bool suitsOtherZones(std::string_view zone);
+    std::string zoneDiffers(std::string_view zone) const;
     void takeValue(const CsvRow& row, std::size_t which);
     std::string said(const char* reason) const;
     const char* whyNot(std::optional<Decimal>& number, const CsvRow& row, std::size_t which,
@@ -159,6 +164,7 @@ private:
     std::string_view timeText(const CsvRow& row);
     Done settleOrder(LogFile& file);
     Result<Zone> zoneOfTimes(LogFile& file) const;
+    Done addStart(LogFile& file);
     Done resolve(LogFile& file);
     Done fillColumns(LogFile& file);
     Done judgeValues(LogColumn& column, const ChosenUnit& unit, LogFile& file);
@@ -172,6 +178,7 @@ private:
     std::optional<NamedRows> m_named;
     RowUnits m_units;
     std::string m_reason; ///< of the value rejected last
+    std::optional<ElapsedTimes> m_elapsed;
     RowTimes m_times;
     DateOrderVotes m_votes;
     NumberCells m_numbers;
@@ -180,6 +187,7 @@ private:
     std::int64_t m_rowsRead = 0;
     std::int64_t m_shortRows = 0; ///< without their last cells
     bool m_anyLocal = false;
+    std::string m_zoneOfRows; ///< behind the local times: "America/Denver", "EST", or nothing
 };
 
 /// The header of the time column: "Logged", or "Date+Time" for two.

@@ -95,6 +95,8 @@ Done fillByMap(const store::LogbookFile& logbook, const ImportOptions& options, 
     request.dateOrder = map.dateOrder;
     request.timePattern = map.timePattern;
     request.decimalSign = map.decimalSign;
+    request.timeUnit = map.timeUnit;
+    request.start = map.start;
     return {};
 }
 
@@ -109,6 +111,8 @@ Done fillByName(const store::LogbookFile& logbook, const ImportOptions& options,
     request.dateOrder = options.dateOrder;
     request.timePattern = options.timePattern;
     request.decimalSign = options.decimalSign;
+    request.timeUnit = options.timeUnit;
+    request.start = options.start;
     request.layoutRequest = options.layoutRequest;
     if (!options.longColumns)
         return {};

@@ -96,7 +96,8 @@ std::optional<int> halfDayHour(TextCursor& cursor, int hour)
     if (half != 'a' && half != 'p')
         return hour;
     cursor.skip();
-    cursor.take('.');
+    if (cursor.take('.'))
+        cursor.skipSpaces(); // "p. m."
     if (!cursor.take('m') && !cursor.take('M'))
         return std::nullopt;
     cursor.take('.');
@@ -117,25 +118,30 @@ bool takeWord(TextCursor& cursor, std::string_view word)
 /// Leaves `offset` absent if there is none; returns false for an invalid one.
 bool scanOffset(TextCursor& cursor, std::optional<Milliseconds>& offset)
 {
-    if (takeWord(cursor, "Z") || takeWord(cursor, "z") || takeWord(cursor, "UTC") ||
-        takeWord(cursor, "GMT")) {
+    if (takeWord(cursor, "Z") || takeWord(cursor, "z")) {
         offset = Milliseconds{0};
         return true;
     }
-    const char sign = cursor.peek();
-    if (sign != '+' && sign != '-')
+    const bool behindUtc = takeWord(cursor, "UTC") || takeWord(cursor, "GMT");
+    if (behindUtc) {
+        offset = Milliseconds{0};
+        cursor.skipSpaces();
+    }
+    const bool minus = cursor.peek() == '-' || takeWord(cursor, "\u2212");
+    if (!minus && cursor.peek() != '+')
         return true;
-    cursor.skip();
+    if (cursor.peek() == '-' || cursor.peek() == '+')
+        cursor.skip();
     int width = 0;
     const int hour = cursor.digits(2, width);
-    if (width != 2 || hour > 23)
+    if ((width != 2 && !(behindUtc && width == 1)) || hour > 23)
         return false;
     const bool colon = cursor.take(':');
     const int minute = cursor.digits(2, width);
     if ((width != 2 && (width != 0 || colon)) || minute > 59)
         return false;
     const Milliseconds size = hours{hour} + minutes{minute};
-    offset = sign == '-' ? -size : size;
+    offset = minus ? -size : size;
     return true;
 }
 

@@ -70,8 +70,8 @@ struct ScannedClock {
 /// A date; moves the cursor past it. Absent: there is none, and the cursor may have moved.
 std::optional<ScannedDate> scanDate(TextCursor& cursor);
 
-/// "6:30", "06:30:15.250", "6:30 PM", with "Z", "UTC", "+02:00", "-0700" or nothing after it.
-/// Fractions of a second to the nearest millisecond.
+/// "6:30", "06:30:15.250", "6:30 PM", with "Z", "UTC", "UTC+1", "+02:00", "-0700" or nothing after
+/// it. Fractions of a second to the nearest millisecond.
 std::optional<ScannedClock> scanClock(TextCursor& cursor);
 
 /// As scanClock, with the separator between date and time; after a compact date also "063015".

@@ -1,6 +1,7 @@
 #include "core/intake/time/stamps.h"
 
 #include "core/intake/time/clock_scan.h"
+#include "core/intake/time/header_zone.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
 #include "core/text/trimmed.h"
@@ -56,15 +57,24 @@ Scan withKnownOrder(int y, int m, int d, const ScannedClock& clock)
     return date ? settled(*date, clock) : reason(noSuchDate);
 }
 
+/// Offsets of loose times are whole quarters of an hour, up to 14 h.
+constexpr int mostQuarters = 14 * 4;
+constexpr Milliseconds quarterHour = minutes{15};
+
+bool canPack(Milliseconds offset)
+{
+    return offset % quarterHour == Milliseconds{0} && offset / quarterHour <= mostQuarters &&
+           offset / quarterHour >= -mostQuarters;
+}
+
 Scan withOpenOrder(const ScannedDate& date, const ScannedClock& clock)
 {
     if (date.thirdWidth == 4 && !plausible(date.third))
         return reason(badYear);
-    if (clock.offset)
-        return reason(
-            QT_TRANSLATE_NOOP("Phrase", "has an offset behind a date that is not ISO 8601"));
-    const LooseTime time{date.first,           date.second,          date.third,
-                         date.thirdWidth == 2, date.firstWidth == 2, clock.msOfDay};
+    if (clock.offset && !canPack(*clock.offset))
+        return reason(QT_TRANSLATE_NOOP("Phrase", "has an offset that no zone has"));
+    const LooseTime time{date.first,           date.second,   date.third,  date.thirdWidth == 2,
+                         date.firstWidth == 2, clock.msOfDay, clock.offset};
     for (const DateOrder order : allDateOrders) {
         if (inOrder(time, order))
             return Stamp{StampKind::loose, packed(time)};
@@ -101,30 +111,48 @@ std::optional<std::int64_t> commonLayout(std::string_view text)
     return Milliseconds{date->time_since_epoch()}.count() + msOfDay;
 }
 
-/// Seconds or milliseconds since 1970; both only within 1990 … 2100, so that they can't be
-/// confused.
+bool isDateAndClock(std::string_view text)
+{
+    TextCursor cursor(trimmed(text));
+    const auto date = scanDate(cursor);
+    return date && !cursor.atEnd() && scanClockBehindDate(cursor, date->compact) && cursor.atEnd();
+}
+
+/// Seconds, milliseconds, microseconds or nanoseconds since 1970; all only within 1990 … 2100, so
+/// that they can't be confused.
 Scan unixTime(double value)
 {
     constexpr double from = 631152000.0; // 1990-01-01T00:00:00Z
     constexpr double to = 4133980800.0;  // 2101-01-01T00:00:00Z
-    if (value >= from && value < to)
-        return Stamp{StampKind::instant, std::llround(value * 1000.0)};
-    if (value >= from * 1000.0 && value < to * 1000.0)
-        return Stamp{StampKind::instant, std::llround(value)};
+    constexpr double msInSecond = 1e3;
+    for (const double inSecond : {1.0, 1e3, 1e6, 1e9}) {
+        if (value >= from * inSecond && value < to * inSecond)
+            return Stamp{StampKind::instant, inSecond == 1.0
+                                                 ? std::llround(value * msInSecond)
+                                                 : std::llround(value / (inSecond / msInSecond))};
+    }
     return reason(QT_TRANSLATE_NOOP("Phrase", "as Unix time is not between 1990 and 2100"));
 }
 
 } // namespace
 
-// 27 bits of milliseconds, 14 of the third number, 7 of each other, 2 flags.
+// 27 bits of milliseconds, 14 of the third number, 7 of each other, 2 flags, 7 of the offset in
+// quarters of an hour (0: there is none).
 std::int64_t packed(const LooseTime& time)
 {
-    std::int64_t value = time.shortYear ? 1 : 0;
-    value = value << 1 | (time.yearMayLead ? 1 : 0);
-    value = value << 7 | time.first;
-    value = value << 7 | time.second;
-    value = value << 14 | time.third;
-    return value << 27 | time.msOfDay;
+    std::uint64_t value = 0;
+    if (time.offset)
+        value = static_cast<std::uint64_t>(*time.offset / quarterHour + mostQuarters + 1);
+    const auto add = [&value](int bits, int part) {
+        value = value << bits | static_cast<std::uint64_t>(part);
+    };
+    add(1, time.shortYear ? 1 : 0);
+    add(1, time.yearMayLead ? 1 : 0);
+    add(7, time.first);
+    add(7, time.second);
+    add(14, time.third);
+    add(27, time.msOfDay);
+    return static_cast<std::int64_t>(value);
 }
 
 LooseTime unpacked(std::int64_t value)
@@ -136,7 +164,20 @@ LooseTime unpacked(std::int64_t value)
     time.first = static_cast<int>(value >> 48 & 0x7F);
     time.yearMayLead = (value >> 55 & 1) != 0;
     time.shortYear = (value >> 56 & 1) != 0;
+    const int quarters = static_cast<int>(value >> 57 & 0x7F);
+    if (quarters != 0)
+        time.offset = (quarters - mostQuarters - 1) * quarterHour;
     return time;
+}
+
+std::optional<Stamp> stampInOrder(const LooseTime& time, DateOrder order)
+{
+    const auto wall = inOrder(time, order);
+    if (!wall)
+        return std::nullopt;
+    if (time.offset)
+        return Stamp{StampKind::instant, (wall->time_since_epoch() - *time.offset).count()};
+    return Stamp{StampKind::local, wall->time_since_epoch().count()};
 }
 
 std::optional<LocalTime> inOrder(const LooseTime& time, DateOrder order)
@@ -179,11 +220,30 @@ Scan scanStamp(std::string_view text)
     return withOpenOrder(*date, *clock);
 }
 
+ZonedText zonedText(std::string_view text)
+{
+    text = trimmed(text);
+    if (text.empty() || (text.back() >= '0' && text.back() <= '9'))
+        return {text, {}};
+    std::size_t from = text.rfind(' ');
+    if (text.back() == ']' || text.back() == ')')
+        from = text.rfind(text.back() == ']' ? '[' : '(');
+    if (from == text.npos || from == 0)
+        return {text, {}};
+    const std::string_view stamp = trimmed(text.substr(0, from));
+    if (!isDateAndClock(stamp))
+        return {text, {}};
+    const std::string_view zone = trimmed(text.substr(from));
+    const HeaderZone named = headerZone({zone});
+    if (!named.zone && named.unclear.empty())
+        return {text, {}};
+    const bool brackets = text.back() == ']' || text.back() == ')';
+    return {stamp, brackets ? zone.substr(1, zone.size() - 2) : zone};
+}
+
 bool looksLikeTime(std::string_view text)
 {
-    TextCursor cursor(trimmed(text));
-    const auto date = scanDate(cursor);
-    return date && !cursor.atEnd() && scanClockBehindDate(cursor, date->compact) && cursor.atEnd();
+    return isDateAndClock(text) || !zonedText(text).zone.empty();
 }
 
 bool isDateAlone(std::string_view text)
