@@ -40,8 +40,12 @@ bool isTimeLayout(std::string_view text)
     return text.size() >= shortest && hasHourOrYear && hasMinuteOrMonth;
 }
 
+/// Not of "02/26/2026 04:30 PM", whose slash would make it a name to look up, which is slow.
 bool namesZone(std::string_view text)
 {
+    const char first = asciiLower(text.front());
+    if (first < 'a' || first > 'z')
+        return false;
     const HeaderZone zone = headerZone({text});
     return zone.zone || !zone.unclear.empty();
 }
