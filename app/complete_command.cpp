@@ -14,7 +14,7 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-const std::string files = ":files";
+const std::string anyFile = ":files";
 
 Words splitAt(const std::string& text, char sign)
 {
@@ -66,7 +66,7 @@ Words wordsFor(const std::string& placeholder, const std::string& logbook)
     for (const std::string& part : splitAt(placeholder, '|')) {
         const bool literal = QString::fromStdString(part) != QString::fromStdString(part).toUpper();
         if (isFile(part))
-            words.push_back(files);
+            words.push_back(anyFile);
         else if (literal)
             words.push_back(part);
         else
@@ -155,7 +155,7 @@ Words nextWords(const Words& words)
 {
     if (words.size() < 2) {
         Words names = commandNames();
-        names.push_back(files); // a logbook for the window
+        names.push_back(anyFile); // a logbook for the window
         return names;
     }
     if (words.front() == "help")
