@@ -1,4 +1,5 @@
 // The units beside a log's values, in cells or in a column.
+#include "core/intake/csv/cells.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/log_row_accumulator.h"
 #include "core/store/readings/reading_units.h"
