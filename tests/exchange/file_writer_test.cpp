@@ -48,7 +48,7 @@ TEST_F(FileWriterTest, LeavesAnExistingFileUnlessItMayBeReplaced)
     ASSERT_TRUE(writeFile(path("f"), "old", Existing::keep));
     const Done refused = writeFile(path("f"), "new", Existing::keep);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().kind, ProblemKind::data);
+    EXPECT_EQ(refused.error().kind, ProblemKind::file);
     EXPECT_THAT(refused.error().sentence(), HasSubstr("--force"));
     EXPECT_EQ(content("f"), "old");
     ASSERT_TRUE(writeFile(path("f"), "new", Existing::replace));

@@ -205,6 +205,10 @@ bool LogRowAccumulator::takeTime(const CsvRow& row)
 {
     const std::string_view text = timeText(row);
     const bool isShort = row.fields.size() < m_dialect.header.size();
+    if (isShort && m_dialect.delimiter == ' ') { // any of its cells may be the missing one
+        rejectWidth(row);
+        return false;
+    }
     auto stamp = stampOf(row, text);
     const bool mayName = !stamp && !m_pattern && !m_dialect.timeNumbers;
     const ZonedText zoned = mayName ? zonedText(text) : ZonedText{};
