@@ -1,7 +1,7 @@
-// The units beside a log's values, in cells or in a column.
+#include "core/intake/log/row_units.h"
+
 #include "core/intake/csv/cells.h"
 #include "core/intake/log/log_places.h"
-#include "core/intake/log/log_row_accumulator.h"
 #include "core/store/readings/reading_units.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
