@@ -48,13 +48,20 @@ Result<DateOrder> dateOrderFrom(const std::string& text)
     return failure(wrongValue("date-order", text, "ymd, mdy, dmy"));
 }
 
-Result<TemperatureUnit> unitFrom(const std::string& text)
+/// "f" or "c" of the temperatures, "wh" or "kwh" of the energies.
+Done takeUnit(const std::string& text, intake::ImportOptions& options)
 {
     if (text == "f")
-        return TemperatureUnit::fahrenheit;
-    if (text == "c")
-        return TemperatureUnit::celsius;
-    return failure(wrongValue("unit", text, "f, c"));
+        options.unit = TemperatureUnit::fahrenheit;
+    else if (text == "c")
+        options.unit = TemperatureUnit::celsius;
+    else if (text == "wh")
+        options.energyUnit = ReadingUnit::wattHour;
+    else if (text == "kwh")
+        options.energyUnit = ReadingUnit::kilowattHour;
+    else
+        return failure(wrongValue("unit", text, "f, c, wh, kwh"));
+    return {};
 }
 
 Result<char> decimalSignFrom(const std::string& text)
@@ -116,11 +123,8 @@ Result<std::optional<intake::LongColumns>> longColumnsFrom(const Call& call)
 /// The options about values: unit, decimal sign, a register that falls.
 Done takeValueOptions(const Call& call, intake::ImportOptions& options)
 {
-    if (const auto text = call.value("unit")) {
-        auto unit = unitFrom(*text);
-        HOLDBAND_TRY(unit);
-        options.unit = *unit;
-    }
+    for (const std::string& text : call.values("unit"))
+        HOLDBAND_TRY(takeUnit(text, options));
     if (const auto text = call.value("decimal")) {
         auto sign = decimalSignFrom(*text);
         HOLDBAND_TRY(sign);
@@ -168,15 +172,27 @@ Result<intake::ImportOptions> importOptionsFrom(const Call& call)
     return options;
 }
 
+std::vector<std::string> inQuotes(std::vector<std::string> names)
+{
+    for (std::string& name : names)
+        name = '"' + name + '"';
+    return names;
+}
+
 void reportIgnored(const intake::ImportReport& imported)
 {
     reportWarnings(imported);
     const std::string file = "holdband: " + imported.file.fileName + ": ";
-    for (const std::string& header : imported.file.ignoredColumns)
-        report(file + "the column \"" + header +
-               "\" was left out: it is no sensor's or "
-               "meter's name; import it with --column \"SENSOR=" +
-               header + "\".");
+    const std::vector<std::string>& columns = imported.file.ignoredColumns;
+    if (columns.size() == 1)
+        report(file + "the column \"" + columns.front() +
+               "\" was ignored: it is no sensor's or meter's name; import it with --column "
+               "\"SENSOR=" +
+               columns.front() + "\".");
+    else if (!columns.empty())
+        report(file + std::to_string(columns.size()) +
+               " columns were ignored, no sensor or meter has their names: " +
+               joined(inQuotes(columns)) + "; import one with --column \"SENSOR=COLUMN\".");
     if (!imported.file.ignoredNames.empty())
         report(file + "ignored: " + joined(imported.file.ignoredNames) +
                "; import one with --column \"SENSOR=NAME\".");
@@ -330,7 +346,10 @@ Command importCommand()
          valueOption("time", "the time's column, or date and time joined by +", "COLUMN"),
          valueOption("zone", "the zone of its local times; default the logbook's", "IANA"),
          valueOption("date-order", "how its dates are written", "ymd|mdy|dmy"),
-         valueOption("unit", "the unit of its temperatures, whatever the headers say", "f|c"),
+         valueOption("unit",
+                     "the unit of its temperatures (f, c) or of its energies (wh, kwh), whatever "
+                     "the headers say; may be repeated",
+                     "f|c|wh|kwh"),
          valueOption("pattern", "its times' layout, where no usual one fits", "\"dd.MM.yy HH:mm\""),
          valueOption("time-unit",
                      "what its times count, where they are numbers: since --start, or days of a "

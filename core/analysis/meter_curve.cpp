@@ -36,7 +36,7 @@ Energy finestDecimal(const std::vector<MeterReading>& readings)
 
 MeterCurve::MeterCurve(const MeterRegister& meter, std::optional<Power> ratedPower)
     : m_resolution(meter.resolution.value_or(finestDecimal(meter.readings)).kilowattHours()),
-      m_power(ratedPower)
+      m_roundedEach(meter.roundedEach), m_power(ratedPower)
 {
     for (std::size_t i = 0; i < meter.readings.size(); ++i)
         place(meter, i);
@@ -53,10 +53,12 @@ void MeterCurve::place(const MeterRegister& meter, std::size_t i)
         used = now - meter.readings[i - 1].registerReading.kilowattHours();
         if (reading.event == MeterEvent::rollover && meter.rollsOverAt)
             used += meter.rollsOverAt->kilowattHours();
-        if (reading.event == MeterEvent::reset)
+        if (std::binary_search(meter.gapsBefore.begin(), meter.gapsBefore.end(), i))
+            pair = Pair::unknown;
+        else if (reading.event == MeterEvent::reset)
             pair = Pair::reset;
         else if (used < 0.0)
-            pair = Pair::unexplained;
+            pair = Pair::unknown;
     }
     const double step = pair == Pair::plain ? used : pair == Pair::reset ? now : 0.0;
     const double before = i > 0 ? m_kwh.back() : 0.0;
@@ -104,7 +106,7 @@ std::optional<std::size_t> MeterCurve::readingAt(Instant at) const
 
 MeterCurve::Bounds MeterCurve::boundsOfRead(std::size_t i) const
 {
-    const double half = m_resolution / 2.0;
+    const double half = m_roundedEach ? 0.0 : m_resolution / 2.0;
     return {m_kwh[i] - half, m_kwh[i] + half};
 }
 
@@ -145,14 +147,25 @@ MeterCurve::Bounds MeterCurve::boundsAt(Instant at, const Chain& chain) const
     return bounds;
 }
 
+/// How far the sum of the steps inside the span may be off if each was rounded by itself (kWh).
+double MeterCurve::roundingOver(Span span) const
+{
+    if (!m_roundedEach)
+        return 0.0;
+    const auto after = std::upper_bound(m_at.begin(), m_at.end(), span.start);
+    const auto end = std::lower_bound(after, m_at.end(), span.end);
+    return static_cast<double>(end - after + 1) * m_resolution / 2.0;
+}
+
 EnergyFigure MeterCurve::overChain(const Chain& chain, Span span) const
 {
     const Bounds start = boundsAt(span.start, chain);
     const Bounds end = boundsAt(span.end, chain);
     EnergyFigure figure;
     figure.kwh = estimateAt(span.end) - estimateAt(span.start);
-    figure.low = std::max(0.0, end.low - start.high);
-    figure.high = std::max(figure.low, end.high - start.low);
+    const double rounding = roundingOver(span);
+    figure.low = std::max(0.0, end.low - start.high - rounding);
+    figure.high = std::max(figure.low, end.high - start.low + rounding);
     holdEstimate(figure);
     figure.metered = {span};
     return figure;

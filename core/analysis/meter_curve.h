@@ -20,6 +20,12 @@ struct MeterRegister {
     std::optional<Energy> resolution;   ///< absent: finestDecimal(readings)
     std::optional<Energy> rollsOverAt;
     Milliseconds timeDoubt{0}; ///< of readings without one of their own
+    /// Indices of readings (increasing) before which nothing was recorded: the energy since the
+    /// reading before is unknown.
+    std::vector<std::size_t> gapsBefore = {};
+    /// Each step was rounded by itself, as the logged energy of an interval is, not the register
+    /// as a whole: the errors of several steps add up.
+    bool roundedEach = false;
 };
 
 class MeterCurve {
@@ -27,9 +33,9 @@ public:
     /// What happened between two successive readings.
     enum class Pair {
         plain,
-        reset,       ///< the register restarted at 0 between the two
-        unexplained, ///< it reads less than before and no reason was given: its energy is not
-                     ///< counted
+        reset,   ///< the register restarted at 0 between the two
+        unknown, ///< nothing was recorded, or it reads less than before and no reason was
+                 ///< given: its energy is not counted
     };
 
     MeterCurve(const MeterRegister& meter, std::optional<Power> ratedPower);
@@ -51,7 +57,7 @@ public:
     std::size_t pairsAboveRatedPower() const { return m_aboveRated; }
 
     /// Energy of the metered part of the span: between first and last reading, without
-    /// unexplained pairs. An edge that is a reading's time means the moment of that reading.
+    /// unknown pairs. An edge that is a reading's time means the moment of that reading.
     EnergyFigure over(Span span) const;
 
 private:
@@ -73,6 +79,7 @@ private:
     bool powerHolds(std::size_t pair) const;
     EnergyFigure overChain(const Chain& chain, Span span) const;
     EnergyFigure overReset(std::size_t pair, Span part, Span span) const;
+    double roundingOver(Span span) const;
     bool isWhole(std::size_t pair, Span span) const;
     void place(const MeterRegister& meter, std::size_t i);
 
@@ -82,6 +89,7 @@ private:
     std::vector<Pair> m_pairs;         ///< m_pairs[i] is between readings i − 1 and i
     std::vector<double> m_reset;       ///< the new register over a reset pair, else 0
     double m_resolution = 0.0;
+    bool m_roundedEach = false;
     std::optional<Power> m_power;
     std::vector<bool> m_powerHolds; ///< per pair
     std::size_t m_aboveRated = 0;

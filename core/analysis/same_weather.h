@@ -92,7 +92,7 @@ struct QuietPair {
 std::vector<QuietPair> quietPairs(const RunInput& input, const JudgedBatch& judged,
                                   const std::vector<Span>& between, Milliseconds quietAfter);
 
-/// The times between successive readings of a setup's meter, without resets and unexplained pairs.
+/// The times between successive readings of a setup's meter, without resets and unknown pairs.
 /// With several meters at once the first one's readings are used; the others are interpolated.
 std::vector<Span> timesBetweenReadings(const SetupEnergy& setup);
 

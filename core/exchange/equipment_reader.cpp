@@ -75,6 +75,8 @@ Sensor readSensor(Fields fields)
     sensor.placement = fields.text("placement").value_or("");
     sensor.readByHand = fields.flag("read_by_hand").value_or(false);
     sensor.retired = fields.time("retired");
+    sensor.intervalTime =
+        choice<IntervalTime>(fields, "interval_time").value_or(IntervalTime::start);
     for (Fields& offset : fields.objects("offsets"))
         sensor.offsets.push_back(readOffset(offset));
     std::sort(sensor.offsets.begin(), sensor.offsets.end(),

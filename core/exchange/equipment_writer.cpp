@@ -92,6 +92,8 @@ Json sensorJson(const Sensor& sensor)
     }
     if (sensor.readByHand)
         json["read_by_hand"] = true;
+    if (sensor.intervalTime != IntervalTime::start)
+        json["interval_time"] = nameOf(sensor.intervalTime);
     put(json, "retired", sensor.retired);
     return json;
 }

@@ -30,7 +30,9 @@ std::string keysFor(const Problem& problem, const std::string& place)
     const std::vector<std::string>& options = problem.options;
     switch (problem.decision) {
     case Decision::unit:
-        return unitKeys(options.front(), place);
+        return options.empty() || (options.front() != "c" && options.front() != "f")
+                   ? Phrase::tr("write the right unit in the header, in brackets")
+                   : unitKeys(options.front(), place);
     case Decision::headerUnit:
         return Phrase::tr("correct the header, or take the file out of the description and import "
                           "it with --unit");

@@ -48,7 +48,31 @@ inline std::optional<double> partsTotal(const Setup& setup)
     return sum;
 }
 
-enum class SensorKind { beer, ambient, chamber, coolant, gravity, power };
+enum class SensorKind {
+    beer,
+    ambient,
+    chamber,
+    coolant,
+    gravity,
+    power,
+    intervalEnergy, ///< the energy that each interval used, where a meter counts a running total
+};
+
+/// A thermometer, which has offsets and an accuracy.
+constexpr bool readsTemperature(SensorKind kind)
+{
+    return kind == SensorKind::beer || kind == SensorKind::ambient || kind == SensorKind::chamber ||
+           kind == SensorKind::coolant;
+}
+
+/// Electricity, from which a setup without a meter gets its energy.
+constexpr bool readsElectricity(SensorKind kind)
+{
+    return kind == SensorKind::power || kind == SensorKind::intervalEnergy;
+}
+
+/// Which end of its interval the time of a logged energy is.
+enum class IntervalTime { start, end };
 
 /// A calibration: added to each reading from `from` on, until the next offset replaces it.
 struct Offset {
@@ -69,6 +93,7 @@ struct Sensor {
     std::string placement;   ///< "in the beer", "taped to the wall"; may be empty
     bool readByHand = false; ///< read by eye in the rounds, without a log
     std::optional<Instant> retired = {};
+    IntervalTime intervalTime = IntervalTime::start; ///< of intervalEnergy only
 
     bool operator==(const Sensor&) const = default;
 };

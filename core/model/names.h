@@ -19,13 +19,22 @@ struct ChoiceNames;
 
 template <>
 struct ChoiceNames<SensorKind> {
-    static constexpr std::array<std::pair<SensorKind, std::string_view>, 6> all{{
+    static constexpr std::array<std::pair<SensorKind, std::string_view>, 7> all{{
         {SensorKind::beer, "beer"},
         {SensorKind::ambient, "ambient"},
         {SensorKind::chamber, "chamber"},
         {SensorKind::coolant, "coolant"},
         {SensorKind::gravity, "gravity"},
         {SensorKind::power, "power_w"},
+        {SensorKind::intervalEnergy, "interval_energy"},
+    }};
+};
+
+template <>
+struct ChoiceNames<IntervalTime> {
+    static constexpr std::array<std::pair<IntervalTime, std::string_view>, 2> all{{
+        {IntervalTime::start, "start"},
+        {IntervalTime::end, "end"},
     }};
 };
 

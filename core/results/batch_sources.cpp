@@ -17,7 +17,7 @@ std::set<std::string> sensorsOf(const Snapshot& snapshot, const Batch& batch, bo
     if (batch.ambientSensor)
         names.insert(*batch.ambientSensor);
     for (const Sensor& sensor : snapshot.sensors) {
-        if (!hasMeter && sensor.reads == SensorKind::power && sensor.setup == batch.setup)
+        if (!hasMeter && readsElectricity(sensor.reads) && sensor.setup == batch.setup)
             names.insert(sensor.name);
     }
     return names;

@@ -1,6 +1,7 @@
 #include "core/results/snapshot.h"
 
 #include "core/analysis/calibration.h"
+#include "core/analysis/interval_energy.h"
 #include "core/assign_result.h"
 #include "core/model/meter_service.h"
 #include "core/model/plan_in_force.h"
@@ -103,20 +104,42 @@ std::vector<analysis::EnergySource> meterSources(const Snapshot& snapshot, const
     return sources;
 }
 
-/// Power logs are used if the setup has no meter.
-Result<std::vector<analysis::EnergySource>> powerSources(const store::LogbookFile& logbook,
-                                                         const Snapshot& snapshot,
-                                                         const Setup& setup, Span span)
+analysis::PowerCurve powerCurve(JudgedSeries watts)
+{
+    return {std::move(watts.series), watts.gapLimit};
+}
+
+/// The logged energies of intervals as a register.
+analysis::MeterCurve intervalCurve(const Snapshot& snapshot, const Sensor& sensor,
+                                   const Setup& setup, const Series& energies)
+{
+    const analysis::DayStep sameTimeOfDay = [&](Instant at, int days) {
+        const LocalTime local = snapshot.zone.toLocal(at);
+        return snapshot.zone.resolve(local + std::chrono::days{days}).earlier;
+    };
+    return {
+        analysis::registerOf(analysis::intervalsOf(energies, sensor.intervalTime, sameTimeOfDay)),
+        setup.ratedPower};
+}
+
+/// Logs of power and of interval energy are used if the setup has no meter.
+Result<std::vector<analysis::EnergySource>> loggedSources(const store::LogbookFile& logbook,
+                                                          const Snapshot& snapshot,
+                                                          const Setup& setup, Span span)
 {
     std::vector<analysis::EnergySource> sources;
     for (const Sensor& sensor : snapshot.sensors) {
-        if (sensor.reads != SensorKind::power || sensor.setup != setup.name)
+        if (!readsElectricity(sensor.reads) || sensor.setup != setup.name)
             continue;
-        auto watts = judgedSeries(logbook, snapshot, sensor, span, std::nullopt);
-        HOLDBAND_TRY(watts);
-        sources.push_back({sensor.name,
-                           analysis::PowerCurve(std::move(watts->series), watts->gapLimit),
-                           std::nullopt, std::nullopt, std::nullopt});
+        auto logged = judgedSeries(logbook, snapshot, sensor, span, std::nullopt);
+        HOLDBAND_TRY(logged);
+        analysis::EnergySource source{sensor.name, analysis::MeterCurve({}, {}), std::nullopt,
+                                      std::nullopt, std::nullopt};
+        if (sensor.reads == SensorKind::power)
+            source.curve = powerCurve(std::move(*logged));
+        else
+            source.curve = intervalCurve(snapshot, sensor, setup, logged->series);
+        sources.push_back(std::move(source));
     }
     return sources;
 }
@@ -147,7 +170,7 @@ Result<Series> calibratedSeries(const store::LogbookFile& logbook, const Snapsho
 {
     auto read = store::readSeries(logbook, sensor.name, span);
     HOLDBAND_TRY(read);
-    if (sensor.reads != SensorKind::power && sensor.reads != SensorKind::gravity)
+    if (readsTemperature(sensor.reads))
         analysis::applyOffsets(*read, sensor.offsets);
     if (leftOut == LeftOutReadings::without)
         analysis::applyExclusions(*read, exclusionsOf(snapshot, sensor.name));
@@ -376,9 +399,9 @@ Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
 {
     std::vector<analysis::EnergySource> sources = meterSources(snapshot, setup);
     if (sources.empty()) {
-        auto power = powerSources(logbook, snapshot, setup, span);
-        HOLDBAND_TRY(power);
-        sources = std::move(*power);
+        auto logged = loggedSources(logbook, snapshot, setup, span);
+        HOLDBAND_TRY(logged);
+        sources = std::move(*logged);
     }
     return analysis::SetupEnergy(std::move(sources));
 }

@@ -66,8 +66,8 @@ Result<analysis::RunInput> judgingInputFor(const store::LogbookFile& logbook,
 Result<std::vector<analysis::GravityReading>> gravitiesOf(const store::LogbookFile& logbook,
                                                           const Batch& batch);
 
-/// The setup's energy: its meters with all their readings, or, without a meter, its power logs over
-/// the span.
+/// The setup's energy: its meters with all their readings, or, without a meter, its logs of power
+/// and of interval energy over the span.
 Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
                                             const Snapshot& snapshot, const Setup& setup,
                                             Span span);

@@ -5,6 +5,7 @@
 #include "core/store/history/history_migration.h"
 #include "core/store/readings/block_checksums.h"
 #include "core/store/records/equipment.h"
+#include "core/store/records/zone_offsets.h"
 #include "core/store/safety/backup.h"
 #include "core/store/safety/daily_backup.h"
 #include "core/store/safety/new_file.h"
@@ -113,6 +114,7 @@ Done bringUpToDate(const Database& database)
         HOLDBAND_TRY(makeBlockSums(database));
     if (*version < firstWithVerbs)
         HOLDBAND_TRY(convertSentences(database));
+    HOLDBAND_TRY(storeZoneOffsets(database));
     if (*sound) // a file damaged before the migration must still be reported as damaged
         HOLDBAND_TRY(renewSeal(database));
     return transaction->commit();
@@ -251,6 +253,7 @@ Done Change::storeRecord()
 Done Change::commit()
 {
     HOLDBAND_TRY(storeRecord());
+    HOLDBAND_TRY(storeZoneOffsets(database()));
     if (m_sealed)
         HOLDBAND_TRY(renewSeal(database()));
     return m_transaction.commit();

@@ -203,6 +203,17 @@ Milliseconds Zone::offsetAt(Instant at) const
     return m_table->at(at).offset;
 }
 
+std::vector<std::pair<Instant, Milliseconds>> Zone::offsets(Span span) const
+{
+    std::vector<std::pair<Instant, Milliseconds>> list;
+    for (const Table::Range& range : m_table->ranges) {
+        const Span part = intersection({range.start, range.end}, span);
+        if (!part.empty())
+            list.emplace_back(part.start, range.offset);
+    }
+    return list;
+}
+
 Date Zone::localDate(Instant at) const
 {
     return Date{std::chrono::floor<days>(toLocal(at))};

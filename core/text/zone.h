@@ -68,6 +68,9 @@ public:
     LocalTime toLocal(Instant at) const;
     /// Local minus UTC.
     Milliseconds offsetAt(Instant at) const;
+    /// Each offset of the span with the instant from which it applies; the first applies from the
+    /// start of the span.
+    std::vector<std::pair<Instant, Milliseconds>> offsets(Span span) const;
 
     Date localDate(Instant at) const;
     /// The first instant of that local day, even if its midnight does not exist.

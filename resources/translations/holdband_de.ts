@@ -3130,14 +3130,6 @@
         <translation>eine Sicherung nehmen</translation>
     </message>
     <message>
-        <source>the file holds triggers or views, which Holdband never makes</source>
-        <translation>die Datei enthält Trigger oder Views, die Holdband nie anlegt</translation>
-    </message>
-    <message>
-        <source>somebody changed it: use a backup</source>
-        <translation>jemand hat sie verändert: eine Sicherung nehmen</translation>
-    </message>
-    <message>
         <source>the readings of &quot;%1&quot; imported from %2 no longer fit their checksum</source>
         <translation>die aus %2 importierten Messwerte von „%1“ passen nicht mehr zu ihrer Prüfsumme</translation>
     </message>
@@ -3671,10 +3663,6 @@
     <message>
         <source>the values fall in %1 of the %2 rows in which they change, first from %3 to %4 (lines %5 …): the column looks like the energy of each interval, not like a meter&apos;s register, which only rises</source>
         <translation>die Werte fallen in %1 der %2 Zeilen, in denen sie sich ändern, zuerst von %3 auf %4 (Zeilen %5 …): die Spalte sieht nach der Energie jedes Zeitabschnitts aus, nicht nach einem Zählerstand, der nur steigt</translation>
-    </message>
-    <message>
-        <source>import a column that holds the register&apos;s running total; energy per interval can&apos;t be read yet: add it up in a column of its own first</source>
-        <translation>eine Spalte mit dem fortlaufenden Zählerstand importieren; Energie je Zeitabschnitt wird noch nicht gelesen: vorher in einer eigenen Spalte aufsummieren</translation>
     </message>
     <message>
         <source>say --event rollover (it passed its top) or --event reset (it restarted at 0); another meter gets a name of its own, and the energy of each interval is no register</source>
@@ -5692,6 +5680,59 @@
     <message>
         <source>has an offset that no zone has</source>
         <translation>hat einen Abstand zur Weltzeit, den keine Zeitzone hat</translation>
+    </message>
+    <message>
+        <source>its rows are days</source>
+        <translation>ihre Zeilen sind Tage</translation>
+    </message>
+    <message>
+        <source>import it for a sensor that reads the energy of each interval, or a column that holds the register&apos;s running total for the meter</source>
+        <translation>importiere sie für einen Sensor, der die Energie je Zeitabschnitt misst, oder für den Zähler eine Spalte mit dem fortlaufenden Zählerstand</translation>
+    </message>
+    <message>
+        <source>the values never fall in %1 rows and rise in at least %2 of them: the column looks like a meter&apos;s register, not like the energy of each interval</source>
+        <translation>die Werte fallen in %1 Zeilen nie und steigen in mindestens %2 davon: Die Spalte sieht nach einem Zählerstand aus, nicht nach der Energie je Zeitabschnitt</translation>
+    </message>
+    <message>
+        <source>import it for a meter</source>
+        <translation>importiere sie für einen Zähler</translation>
+    </message>
+    <message>
+        <source>nothing says in which unit the energy of its intervals is</source>
+        <translation>nichts sagt, in welcher Einheit die Energie ihrer Zeitabschnitte ist</translation>
+    </message>
+    <message>
+        <source>say --unit wh or --unit kwh</source>
+        <translation>gib --unit wh oder --unit kwh an</translation>
+    </message>
+    <message>
+        <source>on target, of %1 recorded</source>
+        <translation>am Ziel, von %1 Messzeit</translation>
+    </message>
+    <message>
+        <source>outside, twice</source>
+        <translation>außerhalb, zweimal</translation>
+    </message>
+    <message numerus="yes">
+        <source>outside, %n times</source>
+        <comment>outside, once</comment>
+        <translation>
+            <numerusform>außerhalb, einmal</numerusform>
+            <numerusform>außerhalb, %n-mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>worst past the edge</source>
+        <translation>am weitesten über den Rand</translation>
+    </message>
+    <message>
+        <source>%1 settled in</source>
+        <comment>a stage</comment>
+        <translation>%1 eingeschwungen nach</translation>
+    </message>
+    <message>
+        <source>of the hold time recorded</source>
+        <translation>der Haltezeit gemessen</translation>
     </message>
 </context>
 <context>
@@ -11169,6 +11210,34 @@ Sicherheit:%1</translation>
     <message>
         <source>a workbook&apos;s sheet, JSON lines, standard input</source>
         <translation>das Blatt einer Arbeitsmappe, JSON-Zeilen, Standardeingabe</translation>
+    </message>
+    <message>
+        <source>Which end of its interval a time is</source>
+        <translation>Welches Ende seines Abschnitts eine Zeit ist</translation>
+    </message>
+    <message>
+        <source>Its times &amp;mark</source>
+        <translation>Seine &amp;Zeiten nennen</translation>
+    </message>
+    <message>
+        <source>the start of each interval</source>
+        <translation>den Anfang jedes Abschnitts</translation>
+    </message>
+    <message>
+        <source>the end of each interval</source>
+        <translation>das Ende jedes Abschnitts</translation>
+    </message>
+    <message>
+        <source>energy of each interval</source>
+        <translation>Energie je Zeitabschnitt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <comment>%n note</comment>
+        <translation>
+            <numerusform>%n Notiz</numerusform>
+            <numerusform>%n Notizen</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

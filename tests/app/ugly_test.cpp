@@ -428,11 +428,15 @@ TEST(UglyLogbooks, AreRefusedForWhatTheyAre)
         "cp log.holdband newer.holdband; sqlite3 newer.holdband 'PRAGMA user_version=1000';"
         "cp log.holdband hostile.holdband;"
         "sqlite3 hostile.holdband 'CREATE TRIGGER t AFTER INSERT ON acts BEGIN DELETE FROM "
-        "readings; END'");
+        "readings; END';"
+        "cp log.holdband changed.holdband; sqlite3 changed.holdband 'DROP VIEW v_energy; "
+        "CREATE VIEW v_energy AS SELECT 1 AS kwh';"
+        "cp log.holdband view.holdband; sqlite3 view.holdband 'CREATE VIEW v_mine AS SELECT 1'");
     const std::pair<const char*, const char*> cases[] = {
-        {"empty.holdband", "empty"},   {"text.holdband", "no logbook"},
-        {"short.holdband", "damaged"}, {"other.holdband", "another program"},
-        {"newer.holdband", "newer"},   {"hostile.holdband", "triggers"}};
+        {"empty.holdband", "empty"},           {"text.holdband", "no logbook"},
+        {"short.holdband", "damaged"},         {"other.holdband", "another program"},
+        {"newer.holdband", "newer"},           {"hostile.holdband", "trigger t"},
+        {"changed.holdband", "view v_energy"}, {"view.holdband", "view v_mine"}};
     for (const auto& [file, says] : cases) {
         for (const auto& call : {std::vector<std::string>{"verdict", file, "Worked"},
                                  {"check", file},

@@ -113,10 +113,10 @@ TEST_F(HistoryMigration, UndoStillWorksAfterTheChangeOfFormat)
         // The schema of format 5.
         const auto database = store::Database::open(path(), store::Access::write, false);
         ASSERT_TRUE((*database)->execute(
-            "ALTER TABLE acts DROP COLUMN arguments; ALTER TABLE acts RENAME COLUMN verb TO "
-            "what; " +
             dropStepsFrom7 +
-            "UPDATE acts SET what = 'setup Loop added' WHERE id = 2; PRAGMA user_version = 5"));
+            "ALTER TABLE acts DROP COLUMN arguments; ALTER TABLE acts RENAME COLUMN verb TO "
+            "what; UPDATE acts SET what = 'setup Loop added' WHERE id = 2; PRAGMA user_version = "
+            "5"));
         ASSERT_TRUE(store::renewSeal(**database));
     }
     const auto logbook =

@@ -86,9 +86,11 @@ void forgetBlocks(const std::string& path, const std::string& more = {})
     auto database = store::Database::open(path, store::Access::write, false);
     ASSERT_TRUE(database);
     ASSERT_TRUE(
-        (*database)->execute("DROP TABLE block_checksums; ALTER TABLE acts DROP COLUMN arguments; "
-                             "ALTER TABLE acts RENAME COLUMN verb TO what; " +
-                             dropStepsFrom7 + "PRAGMA user_version = 4; " + more));
+        (*database)->execute(dropStepsFrom7 +
+                             "DROP TABLE block_checksums; ALTER TABLE acts DROP COLUMN arguments; "
+                             "ALTER TABLE acts RENAME COLUMN verb TO what; "
+                             "PRAGMA user_version = 4; " +
+                             more));
     ASSERT_TRUE(store::renewSeal(**database));
 }
 

@@ -20,8 +20,10 @@ INSERT INTO meter_readings VALUES (1, 1, 1772000000000, 5.0, 2, NULL, 'first', N
                                   (2, 1, 1772100000000, 6.5, 2, NULL, '', NULL, NULL, 1);
 )sql";
 
-/// What steps 7 and 8 added.
+/// What steps 7, 8 and 10 added; to be run before other changes, which views would hinder.
 inline const std::string dropStepsFrom7 =
+    "DROP VIEW v_energy; DROP VIEW v_batches; DROP VIEW v_meter_readings; DROP VIEW v_readings; "
+    "DROP TABLE zone_offsets; ALTER TABLE sensors DROP COLUMN interval_time; "
     "ALTER TABLE meter_readings DROP COLUMN time_doubt_ms; "
     "ALTER TABLE batches DROP COLUMN dwell_ms; ALTER TABLE batches DROP COLUMN return_ms; "
     "ALTER TABLE batches DROP COLUMN forecast_at; ALTER TABLE batches DROP COLUMN forecast_kwh; "

@@ -77,8 +77,7 @@ QString movesInFull(const Meter& meter, const Zone& zone)
 
 QString readsText(const Sensor& sensor)
 {
-    const QString what =
-        sensor.reads == SensorKind::power ? Words::tr("power, W") : readsWord(sensor.reads);
+    const QString what = readsWord(sensor.reads);
     return sensor.readByHand ? Words::tr("%1, by eye").arg(what) : what;
 }
 

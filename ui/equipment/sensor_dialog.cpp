@@ -19,8 +19,9 @@ namespace holdband::ui {
 
 namespace {
 
-const std::array allReads{SensorKind::beer,    SensorKind::ambient, SensorKind::chamber,
-                          SensorKind::coolant, SensorKind::gravity, SensorKind::power};
+const std::array allReads{SensorKind::beer,          SensorKind::ambient, SensorKind::chamber,
+                          SensorKind::coolant,       SensorKind::gravity, SensorKind::power,
+                          SensorKind::intervalEnergy};
 
 QStringList usualPlacements()
 {
@@ -42,6 +43,7 @@ SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const S
       m_format(unitFormatOf(equipment.settings, equipment.zone)), m_equipment(equipment),
       m_sensor(sensor), m_name(makeLine(Words::tr("Name"))),
       m_reads(makeChoice(Words::tr("What it reads"), this)),
+      m_intervalTime(makeChoice(Words::tr("Which end of its interval a time is"), this)),
       m_setup(makeChoice(Words::tr("Setup"), this)),
       m_placement(makeChoice(Words::tr("Where the probe sits"), this)),
       m_accuracy(new QuantityField(Quantity::difference, Words::tr("Accuracy"), this)),
@@ -51,7 +53,7 @@ SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const S
 {
     addFields();
     fill();
-    connect(m_reads, &QComboBox::currentIndexChanged, this, &SensorDialog::offerReadingByEye);
+    connect(m_reads, &QComboBox::currentIndexChanged, this, &SensorDialog::offerWhatFitsKind);
     connect(m_ice, &IcePanel::offsetFound, this, &SensorDialog::takeIcePoint);
     m_name->setFocus();
     resize(720, height());
@@ -62,6 +64,7 @@ void SensorDialog::addFields()
 {
     addRow(Words::tr("&Name"), m_name);
     addRow(Words::tr("R&eads"), m_reads);
+    addRow(Words::tr("Its times &mark"), m_intervalTime);
     addRow(Words::tr("Belongs &to"), m_setup);
     addRow(Words::tr("&Probe sits"), m_placement);
     addRow(Words::tr("&Accuracy ±"), m_accuracy);
@@ -83,7 +86,10 @@ void SensorDialog::fill()
 {
     m_name->setText(shown(m_sensor.name));
     for (const SensorKind reads : allReads)
-        m_reads->addItem(reads == SensorKind::power ? Words::tr("power, W") : readsWord(reads));
+        m_reads->addItem(readsWord(reads));
+    m_intervalTime->addItems(
+        {Words::tr("the start of each interval"), Words::tr("the end of each interval")});
+    m_intervalTime->setCurrentIndex(m_sensor.intervalTime == IntervalTime::end ? 1 : 0);
     const auto at = std::find(allReads.begin(), allReads.end(), m_sensor.reads);
     m_reads->setCurrentIndex(static_cast<int>(at - allReads.begin()));
     offerSetups(m_setup, m_equipment, m_sensor.setup.value_or(std::string()),
@@ -91,16 +97,20 @@ void SensorDialog::fill()
     m_placement->setEditText(shown(m_sensor.placement));
     m_accuracy->set(m_sensor.accuracy);
     m_byHand->setChecked(m_sensor.readByHand);
-    offerReadingByEye();
+    offerWhatFitsKind();
     m_offsets->model()->setRows(offsetRows(m_sensor.offsets, m_format));
 }
 
-void SensorDialog::offerReadingByEye()
+SensorKind SensorDialog::chosenKind() const
 {
-    const SensorKind kind =
-        allReads[static_cast<std::size_t>(std::max(0, m_reads->currentIndex()))];
-    const bool thermometer = kind != SensorKind::gravity && kind != SensorKind::power;
-    m_byHand->setEnabled(thermometer);
+    return allReads[static_cast<std::size_t>(std::max(0, m_reads->currentIndex()))];
+}
+
+void SensorDialog::offerWhatFitsKind()
+{
+    const SensorKind kind = chosenKind();
+    m_intervalTime->setEnabled(kind == SensorKind::intervalEnergy);
+    m_byHand->setEnabled(readsTemperature(kind));
     m_byHand->setToolTip(kind == SensorKind::gravity
                              ? Words::tr("Each batch has a row for its gravity in the rounds.")
                              : QString());
@@ -124,7 +134,10 @@ Result<Sensor> SensorDialog::typedSensor()
 {
     Sensor sensor = m_sensor;
     sensor.name = core(m_name->text().trimmed());
-    sensor.reads = allReads[static_cast<std::size_t>(std::max(0, m_reads->currentIndex()))];
+    sensor.reads = chosenKind();
+    sensor.intervalTime = m_intervalTime->isEnabled() && m_intervalTime->currentIndex() == 1
+                              ? IntervalTime::end
+                              : IntervalTime::start;
     const std::string setup = chosenIn(m_setup);
     sensor.setup = setup.empty() ? std::nullopt : std::optional(setup);
     sensor.placement = core(m_placement->currentText().trimmed());

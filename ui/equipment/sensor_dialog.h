@@ -38,7 +38,8 @@ private:
     void addFields();
     void fill();
     /// Enables "read by eye" for temperatures only: the rounds have no other sensors.
-    void offerReadingByEye();
+    void offerWhatFitsKind();
+    SensorKind chosenKind() const;
     void takeIcePoint(const results::IcePoint& point);
     Result<Sensor> typedSensor();
 
@@ -47,6 +48,7 @@ private:
     Sensor m_sensor;
     QLineEdit* m_name;
     QComboBox* m_reads;
+    QComboBox* m_intervalTime;
     QComboBox* m_setup;
     QComboBox* m_placement;
     QuantityField* m_accuracy;

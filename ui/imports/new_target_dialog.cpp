@@ -18,9 +18,9 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr SensorKind readsChoices[] = {SensorKind::beer,    SensorKind::ambient,
-                                       SensorKind::chamber, SensorKind::coolant,
-                                       SensorKind::gravity, SensorKind::power};
+constexpr SensorKind readsChoices[] = {
+    SensorKind::beer,    SensorKind::ambient, SensorKind::chamber,       SensorKind::coolant,
+    SensorKind::gravity, SensorKind::power,   SensorKind::intervalEnergy};
 
 Done addTarget(const store::LogbookFile& file, NewTargetDialog::Kind kind, const std::string& name,
                SensorKind reads, const std::optional<std::string>& setup)
@@ -53,7 +53,7 @@ NewTargetDialog::NewTargetDialog(Session& session, Kind kind, const QString& nam
     setWindowTitle(sensor ? Words::tr("A new sensor") : Words::tr("A new meter"));
     m_reads->addItems({Words::tr("the beer"), Words::tr("the room around it"),
                        Words::tr("the chamber"), Words::tr("the coolant"), Words::tr("gravity"),
-                       Words::tr("power")});
+                       Words::tr("power"), Words::tr("energy of each interval")});
     auto* form = new QFormLayout;
     form->addRow(Words::tr("&Name"), m_name);
     if (sensor)

@@ -26,6 +26,7 @@ std::vector<ReadingUnit> unitsOf(SeriesKind kind)
     case SeriesKind::gravity:
         return {ReadingUnit::specificGravity, ReadingUnit::degreePlato};
     case SeriesKind::meter:
+    case SeriesKind::intervalEnergy:
         return {ReadingUnit::kilowattHour, ReadingUnit::wattHour};
     }
     return {};

@@ -44,7 +44,7 @@ void countSince(const Meter& meter, const MeterReading& before, RegisterRow& row
     const MeterReading& now = row.reading.inForce;
     const MeterCurve pair({{before, now}, meter.resolution, meter.rollsOverAt}, {});
     row.decimals = std::max(before.decimals, now.decimals);
-    if (pair.pairBefore(1) == MeterCurve::Pair::unexplained) {
+    if (pair.pairBefore(1) == MeterCurve::Pair::unknown) {
         row.usedWhy = Phrase::tr("It is lower than the reading before and no reason is given, so "
                                  "this pair is not used.");
         return;

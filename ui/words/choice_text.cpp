@@ -38,9 +38,11 @@ QString readsWord(SensorKind reads)
     case SensorKind::gravity:
         return Words::tr("gravity");
     case SensorKind::power:
+        return Words::tr("power, W");
+    case SensorKind::intervalEnergy:
         break;
     }
-    return shown(nameOf(SensorKind::power));
+    return Words::tr("energy of each interval");
 }
 
 QString stageKindWord(StageKind kind)

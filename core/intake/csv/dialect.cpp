@@ -5,6 +5,7 @@
 #include "core/intake/csv/time_columns.h"
 #include "core/intake/csv/units_row.h"
 #include "core/intake/log/log_places.h"
+#include "core/intake/time/stamps.h"
 #include "core/text/phrase.h"
 
 #include <algorithm>
@@ -75,6 +76,13 @@ bool hasAllNames(const std::vector<std::string>& names, const LogRequest& reques
     return std::all_of(headers.begin(), headers.end(), there);
 }
 
+bool wantsIntervalEnergy(const LogRequest& request)
+{
+    return std::any_of(
+        request.wanted.begin(), request.wanted.end(),
+        [](const WantedColumn& wanted) { return wanted.kind == SeriesKind::intervalEnergy; });
+}
+
 /// Finds the time columns of a header that has the requested names.
 void findTime(Candidate& candidate, const SampleRows& rows, std::size_t header,
               const LogRequest& request)
@@ -89,7 +97,22 @@ void findTime(Candidate& candidate, const SampleRows& rows, std::size_t header,
         candidate.hasTime = true;
         candidate.dialect.time = *time;
         candidate.dialect.timeReason = Phrase::tr("the first column whose rows are times");
+    } else if (const auto dates =
+                   wantsIntervalEnergy(request) ? datesByContent(rows, header) : std::nullopt) {
+        candidate.hasTime = true;
+        candidate.dialect.time = *dates;
+        candidate.dialect.timeReason = Phrase::tr("its rows are days");
     }
+}
+
+void noteDateAlone(Dialect& dialect, const SampleRows& rows, std::size_t header)
+{
+    const std::span<const SampleRow> below = rowsBelow(rows, header);
+    if (dialect.time.second || below.empty())
+        return;
+    const std::string_view text = below.front().cell(dialect.time.first);
+    if (isDateAlone(text))
+        dialect.dateAlone = DateAlone{below.front().line, std::string(text)};
 }
 
 void noteTimeNumbers(Dialect& dialect, const SampleRows& rows, std::size_t header)
@@ -117,6 +140,7 @@ std::optional<Candidate> candidateAt(const Sample& sample, std::size_t row,
     if (!candidate.hasTime && (!byName || request.timeColumn))
         return std::nullopt;
     noteTimeNumbers(candidate.dialect, sample.rows, row);
+    noteDateAlone(candidate.dialect, sample.rows, row);
     return candidate;
 }
 
@@ -216,6 +240,7 @@ Result<Dialect> withLayout(std::string_view text, bool isWhole, const LogLayout&
     if (layout.headerLine == 0)
         sample.rows.insert(sample.rows.begin(), {0, dialect->header});
     noteTimeNumbers(*dialect, sample.rows, headerRow);
+    noteDateAlone(*dialect, sample.rows, headerRow);
     return dialect;
 }
 

@@ -13,6 +13,12 @@
 
 namespace holdband {
 
+/// A date without a time of day.
+struct DateAlone {
+    std::int64_t line = 0;
+    std::string text;
+};
+
 struct Dialect {
     char delimiter = ',';
     std::int64_t headerLine = 1;
@@ -21,6 +27,8 @@ struct Dialect {
     std::string timeReason;
     std::optional<TimeNumbers> timeNumbers = {}; ///< if the times are numbers, but no Unix times
     std::int64_t unitsLine = 0; ///< below the header; its units are in the header; 0: none
+    /// The first of the times, if they are dates alone: only the energy of a day can do with them.
+    std::optional<DateAlone> dateAlone = {};
 };
 
 /// Finds the dialect of a log that begins with this text; uses the request's layout if there is

@@ -27,6 +27,16 @@ std::string cellPlace(std::int64_t line, const std::string& header)
     return linePlace(line) + ", " + columnPlace(header);
 }
 
+Problem unreadTimes(std::string_view text, const char* why, std::int64_t line,
+                    const std::string& name)
+{
+    return {ProblemKind::data,
+            Phrase::tr("the times can't be read: \"%1\" %2")
+                .with(cellText(text), Phrase::tr(why).text()),
+            cellPlace(line, name),
+            {}};
+}
+
 /// The Problem if there are times below that row but no numbers beside them: then the values, not
 /// the times, are what to ask about.
 std::optional<Problem> valuesUnread(const SampleRows& rows, std::size_t header)
@@ -88,19 +98,9 @@ std::optional<Problem> timesUnread(const SampleRows& rows, std::size_t header)
     if (stamp)
         return std::nullopt;
     const std::string name(rows[header].cell(*column));
-    Problem problem{ProblemKind::data,
-                    Phrase::tr("the times can't be read: \"%1\" %2")
-                        .with(cellText(text), Phrase::tr(stamp.error()).text()),
-                    cellPlace(below.line, name),
-                    {}};
-    if (isDateAlone(text)) {
-        problem.decision = Decision::timeOfDay;
-        problem.options = {name};
-        problem.remedy = Phrase::tr("say which column has the time of day with --time \"%1+TIME "
-                                    "COLUMN\", or write it behind the date")
-                             .with(name);
-        return problem;
-    }
+    if (isDateAlone(text))
+        return dateAloneProblem(text, below.line, name);
+    Problem problem = unreadTimes(text, stamp.error(), below.line, name);
     problem.decision = Decision::timePattern;
     problem.options = headerNames(rows[header]);
     problem.remedy =
@@ -220,6 +220,17 @@ tl::unexpected<Problem> noHeaderAt(const std::vector<Sample>& samples, std::int6
 }
 
 } // namespace
+
+Problem dateAloneProblem(std::string_view text, std::int64_t line, const std::string& name)
+{
+    Problem problem = unreadTimes(text, scanStamp(text).error(), line, name);
+    problem.decision = Decision::timeOfDay;
+    problem.options = {name};
+    problem.remedy = Phrase::tr("say which column has the time of day with --time \"%1+TIME "
+                                "COLUMN\", or write it behind the date")
+                         .with(name);
+    return problem;
+}
 
 tl::unexpected<Problem> noHeader(const std::vector<Sample>& samples,
                                  const LayoutRequest& layoutRequest)

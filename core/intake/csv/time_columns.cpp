@@ -108,6 +108,16 @@ std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t h
     return timeBelow(rows, header, false, false);
 }
 
+std::optional<TimeColumns> datesByContent(const SampleRows& rows, std::size_t header)
+{
+    for (std::size_t i = 0; i < rows[header].fields.size(); ++i) {
+        const TimeColumns dates{i, std::nullopt};
+        if (columnPasses(rows, header, i, isDateAlone, false) && dataFollows(rows, header, dates))
+            return dates;
+    }
+    return std::nullopt;
+}
+
 std::optional<TimeColumns> unixTimeWithoutData(const SampleRows& rows, std::size_t header)
 {
     for (std::size_t i = 0; i < rows[header].fields.size(); ++i) {

@@ -19,6 +19,9 @@ std::optional<TimeColumns> timeByContent(const SampleRows& rows, std::size_t hea
 /// time: Unix times are not looked for.
 std::optional<TimeColumns> timeWithoutData(const SampleRows& rows, std::size_t header);
 
+/// The first column of dates without a time of day, for a log in which each row is a day.
+std::optional<TimeColumns> datesByContent(const SampleRows& rows, std::size_t header);
+
 /// The first column of Unix times below a header of times; the rows need no number beside them.
 std::optional<TimeColumns> unixTimeWithoutData(const SampleRows& rows, std::size_t header);
 

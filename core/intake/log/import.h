@@ -35,6 +35,7 @@ struct ImportOptions {
     std::optional<std::string> zone; ///< absent: from the header, else the logbook's
     std::optional<DateOrder> dateOrder;
     std::optional<TemperatureUnit> unit;
+    std::optional<ReadingUnit> energyUnit = {}; ///< of registers and interval energies: Wh or kWh
     LayoutRequest layoutRequest = {};
     std::optional<LongColumns> longColumns = {};
     std::optional<std::string> timePattern = {};

@@ -21,4 +21,15 @@ ColumnFalls fallsOf(const std::vector<MeterReading>& readings, const RegisterChe
     return found;
 }
 
+bool looksLikeRegister(const std::vector<double>& energies)
+{
+    std::size_t rises = 0;
+    for (std::size_t i = 1; i < energies.size(); ++i) {
+        if (energies[i] < energies[i - 1])
+            return false;
+        rises += energies[i] > energies[i - 1];
+    }
+    return rises >= mostRises;
+}
+
 } // namespace holdband::intake

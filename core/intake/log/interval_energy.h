@@ -24,6 +24,12 @@ struct ColumnFalls {
 
 inline constexpr std::size_t mostFallsListed = 3;
 
+/// Whether the energies of intervals, in order of time, look like a register's running total: they
+/// rise at least mostRises times and never fall.
+bool looksLikeRegister(const std::vector<double>& energies);
+
+inline constexpr std::size_t mostRises = 20;
+
 /// `readings` in order of time. A clear rollover is not a fall.
 ColumnFalls fallsOf(const std::vector<MeterReading>& readings, const RegisterCheck& meter);
 

@@ -22,7 +22,7 @@ enum class DateOrder { yearMonthDay, monthDayYear, dayMonthYear };
 enum class TimeUnit { seconds, minutes, hours, days };
 
 /// The kind of a column's numbers. Decides which units it may have and which values are impossible.
-enum class SeriesKind { temperature, power, gravity, meter };
+enum class SeriesKind { temperature, power, gravity, meter, intervalEnergy };
 
 struct WantedColumn {
     std::string name; ///< the sensor's or meter's
@@ -96,6 +96,7 @@ struct LogRequest {
     std::optional<char> decimalSign = {};  ///< '.' makes the comma a separator of thousands
     /// Set for this import (--unit): overrides the headers of temperature columns.
     std::optional<ReadingUnit> temperatureUnit;
+    std::optional<ReadingUnit> energyUnit = {}; ///< the same of registers and interval energies
     /// Used where neither of the above nor the header gives one.
     TemperatureUnit fallbackUnit = TemperatureUnit::celsius;
     bool fallbackSaid = false; ///< set for this import, not just the logbook's units

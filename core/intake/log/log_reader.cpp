@@ -2,6 +2,7 @@
 
 #include "core/intake/container/log_bytes.h"
 #include "core/intake/csv/encoding.h"
+#include "core/intake/csv/no_header.h"
 #include "core/intake/log/elapsed_times.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/log/log_row_accumulator.h"
@@ -212,6 +213,7 @@ private:
         if (!columns)
             return failure(columns.error());
         HOLDBAND_TRY(settleTimeNumbers(*dialect));
+        HOLDBAND_TRY(checkDates(*dialect, *columns));
         file.delimiter = dialect->delimiter;
         file.headerLine = dialect->headerLine;
         nameIgnored(*dialect, *columns, places, file);
@@ -243,6 +245,19 @@ private:
         if (dialect.timeNumbers->unit == TimeUnit::days)
             return refuseStart(header);
         return needStart(m_request, *dialect.timeNumbers->unit, header);
+    }
+
+    /// Only the energy of a day has a date without a time of day.
+    Done checkDates(const Dialect& dialect, const std::vector<ReadColumn>& columns) const
+    {
+        const bool fit = !dialect.dateAlone || m_request.timePattern ||
+                         std::all_of(columns.begin(), columns.end(), [](const ReadColumn& read) {
+                             return read.column.kind == SeriesKind::intervalEnergy;
+                         });
+        if (fit)
+            return {};
+        return failure(dateAloneProblem(dialect.dateAlone->text, dialect.dateAlone->line,
+                                        dialect.header[dialect.time.first]));
     }
 
     Done refuseStart(const std::string& header) const

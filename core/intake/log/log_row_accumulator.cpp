@@ -188,7 +188,10 @@ tl::expected<Stamp, const char*> LogRowAccumulator::stampOf(const CsvRow& row,
 {
     if (m_dialect.timeNumbers)
         return numberStamp(row, text);
-    return m_pattern ? m_pattern->read(text) : scanStamp(text);
+    if (m_pattern)
+        return m_pattern->read(text);
+    return m_dialect.dateAlone && isDateAlone(text) ? scanStamp(std::string(text) + " 00:00")
+                                                    : scanStamp(text);
 }
 
 /// Of times since a start an instant is what has to be added to it.

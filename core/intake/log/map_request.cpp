@@ -149,6 +149,7 @@ Result<LogRequest> requestFor(const store::LogbookFile& logbook, const ImportOpt
         request.temperatureUnit = *options.unit == TemperatureUnit::celsius
                                       ? ReadingUnit::celsius
                                       : ReadingUnit::fahrenheit;
+    request.energyUnit = options.energyUnit;
     request.fallbackUnit = settings->temperatureUnit();
     return request;
 }

@@ -55,6 +55,8 @@ public:
 private:
     Done storeSeries(const LogColumn& column)
     {
+        if (column.kind == SeriesKind::intervalEnergy && looksLikeRegister(column.raw))
+            return failure(registerIn(column));
         store::SensorRows rows{column.name, column.header, column.unit,
                                &column.at,  &column.raw,   &column.line};
         auto added = m_destination
@@ -162,8 +164,18 @@ private:
                       shortestText(column.raw[first - 1]), shortestText(column.raw[first]),
                       joined(lines)),
             placeIn(column, first),
-            Phrase::tr("import a column that holds the register's running total; energy per "
-                       "interval can't be read yet: add it up in a column of its own first")};
+            Phrase::tr("import it for a sensor that reads the energy of each interval, or a column "
+                       "that holds the register's running total for the meter")};
+    }
+
+    Problem registerIn(const LogColumn& column) const
+    {
+        return {ProblemKind::data,
+                Phrase::tr("the values never fall in %1 rows and rise in at least %2 of them: the "
+                           "column looks like a meter's register, not like the energy of each "
+                           "interval")
+                    .with(std::to_string(column.raw.size()), std::to_string(mostRises)),
+                placeIn(column, 0), Phrase::tr("import it for a meter"), Decision::columns};
     }
 
     Problem doubtIn(const LogColumn& column, std::size_t i, const DoubtfulReading& doubt) const

@@ -14,6 +14,8 @@ SeriesKind seriesKind(SensorKind reads)
 {
     if (reads == SensorKind::power)
         return SeriesKind::power;
+    if (reads == SensorKind::intervalEnergy)
+        return SeriesKind::intervalEnergy;
     return reads == SensorKind::gravity ? SeriesKind::gravity : SeriesKind::temperature;
 }
 
@@ -27,6 +29,7 @@ bool fits(ReadingUnit unit, SeriesKind kind)
     case SeriesKind::gravity:
         return unit == ReadingUnit::specificGravity || unit == ReadingUnit::degreePlato;
     case SeriesKind::meter:
+    case SeriesKind::intervalEnergy:
         return unit == ReadingUnit::wattHour || unit == ReadingUnit::kilowattHour;
     }
     return false;
@@ -42,6 +45,7 @@ std::string kindWords(SeriesKind kind)
     case SeriesKind::gravity:
         return Phrase::tr("gravity");
     case SeriesKind::meter:
+    case SeriesKind::intervalEnergy:
         return Phrase::tr("energy");
     }
     return {};
@@ -67,6 +71,7 @@ ReadingUnit fallback(SeriesKind kind, TemperatureUnit temperature)
     case SeriesKind::gravity:
         return ReadingUnit::specificGravity;
     case SeriesKind::meter:
+    case SeriesKind::intervalEnergy:
         return ReadingUnit::kilowattHour;
     }
     return ReadingUnit::celsius;
@@ -154,6 +159,8 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
         return said(*wanted.unit, wanted, byHeader);
     if (request.temperatureUnit && wanted.kind == SeriesKind::temperature)
         return said(*request.temperatureUnit, wanted, byHeader);
+    if (request.energyUnit && fits(*request.energyUnit, wanted.kind))
+        return said(*request.energyUnit, wanted, byHeader);
     if (byHeader && !fits(byHeader->unit, wanted.kind))
         return dataProblem(Phrase::tr("the header says %1, but \"%2\" reads %3")
                                .with(unitSymbol(*byHeader), wanted.name, kindWords(wanted.kind)),
@@ -175,6 +182,10 @@ Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& uni
 {
     if (column.raw.empty())
         return std::string{};
+    if (column.kind == SeriesKind::intervalEnergy && unit.byFallback)
+        return dataProblem(Phrase::tr("nothing says in which unit the energy of its intervals is"),
+                           columnPlace(column.header), Phrase::tr("say --unit wh or --unit kwh"),
+                           Decision::unit, {"wh", "kwh"});
     const double middle = median(column.raw);
     const Doubt doubt = doubtOf(column.unit, middle, unit.byFallback);
     if (!doubt.any)

@@ -45,8 +45,9 @@ Result<ChosenUnit> chooseUnit(const WantedColumn& wanted, const LogRequest& requ
 
 /// Compares a column's median with what beer, rooms and coolant can be: a °C column with a median
 /// above 45, a °F column that only the fallback calls so below 28, a gravity outside 0.9 … 1.3 SG
-/// or −5 … 50 °P. If the user hasn't set the unit: a Problem that proposes units. Else, and
-/// for a °F column below 28 by its header: a warning (empty: none).
+/// or −5 … 50 °P; the energy of intervals has no likely range, so its unit must be said. If the
+/// user hasn't set the unit: a Problem that proposes units. Else, and for a °F column below 28 by
+/// its header: a warning (empty: none).
 Result<std::string> contradiction(const LogColumn& column, const ChosenUnit& unit);
 
 } // namespace holdband

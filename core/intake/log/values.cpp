@@ -36,7 +36,8 @@ bool couldBeGroups(std::string_view text, char sign)
 /// temperature it may be the mistake of a logger.
 bool canBeThousands(SeriesKind kind)
 {
-    return kind == SeriesKind::power || kind == SeriesKind::meter;
+    return kind == SeriesKind::power || kind == SeriesKind::meter ||
+           kind == SeriesKind::intervalEnergy;
 }
 
 const char* impossibleTemperature(double celsius)

@@ -47,10 +47,8 @@ public:
     Done addThermometers()
     {
         for (const Sensor& sensor : m_snapshot.sensors) {
-            // A gravity belongs to its batch's row; power is not read by eye.
-            const bool thermometer =
-                sensor.reads != SensorKind::gravity && sensor.reads != SensorKind::power;
-            if (!sensor.readByHand || !thermometer ||
+            // A gravity belongs to its batch's row; electricity is not read by eye here.
+            if (!sensor.readByHand || !readsTemperature(sensor.reads) ||
                 (sensor.retired && *sensor.retired <= m_sheet.now))
                 continue;
             auto stored =

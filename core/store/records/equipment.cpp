@@ -209,6 +209,7 @@ Sensor sensorFrom(const Statement& row)
     sensor.placement = row.text(5);
     sensor.readByHand = row.integer(6) != 0;
     sensor.retired = row.optionalInstant(7);
+    sensor.intervalTime = choiceNamed<IntervalTime>(row.text(8)).value_or(IntervalTime::start);
     return sensor;
 }
 
@@ -220,7 +221,7 @@ Result<std::vector<Sensor>> readSensors(const LogbookFile& logbook)
     std::vector<std::int64_t> ids;
     auto sensors = query(database,
                          "SELECT s.id, s.name, s.reads, u.name, s.accuracy_k, s.placement, "
-                         "s.by_hand, s.retired_at "
+                         "s.by_hand, s.retired_at, s.interval_time "
                          "FROM sensors s LEFT JOIN setups u ON u.id = s.setup ORDER BY s.id",
                          [&](const Statement& row) {
                              ids.push_back(row.integer(0));
@@ -243,11 +244,11 @@ Done addSensor(const Change& change, const Sensor& sensor)
     HOLDBAND_TRY(setup);
     HOLDBAND_TRY(execute(
         database,
-        "INSERT INTO sensors (name, reads, setup, accuracy_k, placement, by_hand, retired_at, act) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO sensors (name, reads, setup, accuracy_k, placement, by_hand, retired_at, "
+        "interval_time, act) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         std::string_view(sensor.name), nameOf(sensor.reads), *setup, storedNumber(sensor.accuracy),
         FreeText{sensor.placement}, sensor.readByHand ? 1 : 0, msOf(sensor.retired),
-        change.entry().value));
+        nameOf(sensor.intervalTime), change.entry().value));
     return writeOffsets(database, database.lastRowId(), sensor);
 }
 
@@ -260,10 +261,12 @@ Done updateSensor(const Change& change, const std::string& name, const Sensor& s
     HOLDBAND_TRY(setup);
     HOLDBAND_TRY(execute(database,
                          "UPDATE sensors SET name = ?, reads = ?, setup = ?, accuracy_k = ?, "
-                         "placement = ?, by_hand = ?, retired_at = ? WHERE id = ?",
+                         "placement = ?, by_hand = ?, retired_at = ?, interval_time = ? "
+                         "WHERE id = ?",
                          std::string_view(sensor.name), nameOf(sensor.reads), *setup,
                          storedNumber(sensor.accuracy), FreeText{sensor.placement},
-                         sensor.readByHand ? 1 : 0, msOf(sensor.retired), *id));
+                         sensor.readByHand ? 1 : 0, msOf(sensor.retired),
+                         nameOf(sensor.intervalTime), *id));
     return writeOffsets(database, *id, sensor);
 }
 

@@ -9,9 +9,9 @@ namespace holdband::store {
 const std::vector<SchemaStep>& schemaSteps()
 {
     static const std::vector<SchemaStep> steps{
-        {1, schemaStep0001}, {2, schemaStep0002}, {3, schemaStep0003},
-        {4, schemaStep0004}, {5, schemaStep0005}, {6, schemaStep0006},
-        {7, schemaStep0007}, {8, schemaStep0008}, {9, schemaStep0009}};
+        {1, schemaStep0001}, {2, schemaStep0002}, {3, schemaStep0003}, {4, schemaStep0004},
+        {5, schemaStep0005}, {6, schemaStep0006}, {7, schemaStep0007}, {8, schemaStep0008},
+        {9, schemaStep0009}, {10, schemaStep0010}};
     return steps;
 }
 
@@ -60,13 +60,6 @@ Done checkIdentity(const Database& database, int newest)
     if (*version < 1)
         return fileProblem(Phrase::tr("this logbook has no format number: it is damaged"),
                            database.path(), Phrase::tr("use a backup"));
-    auto strange =
-        database.integer("SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view')");
-    HOLDBAND_TRY(strange);
-    if (*strange != 0)
-        return fileProblem(
-            Phrase::tr("the file holds triggers or views, which Holdband never makes"),
-            database.path(), Phrase::tr("somebody changed it: use a backup"));
     return {};
 }
 

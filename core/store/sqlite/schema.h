@@ -28,7 +28,7 @@ Done applySteps(const Database& database, std::span<const SchemaStep> steps);
 Done migrate(const Database& database, std::span<const SchemaStep> steps);
 
 /// Refuses any file that is not a logbook of a version up to `newest`: an empty file, another
-/// program's file, a newer logbook, one with triggers or views.
+/// program's file, a newer logbook. Foreign triggers and views are for checkSchema().
 Done checkIdentity(const Database& database, int newest);
 
 } // namespace holdband::store
