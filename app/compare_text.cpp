@@ -1,5 +1,6 @@
 #include "app/compare_text.h"
 
+#include "app/colors.h"
 #include "app/table.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/numbers.h"
@@ -24,8 +25,8 @@ std::string indented(const std::vector<std::string>& lines)
 
 std::string headText(const SideBySide& review)
 {
-    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" + review.text.headline +
-                       "\n" + review.text.belowHeadline + "\n";
+    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" +
+                       emphasized(review.text.headline) + "\n" + review.text.belowHeadline + "\n";
     if (!review.ofSetups && review.alignment.stage)
         text += "Counted from " + review.text.alignedFrom + ".\n";
     if (!review.text.scope.empty())

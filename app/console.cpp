@@ -1,5 +1,7 @@
 #include "app/console.h"
 
+#include "app/colors.h"
+#include "app/command_options.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/visible.h"
 
@@ -18,7 +20,7 @@ bool isQuiet = false; ///< --quiet of the command that runs
 
 void print(const std::string& text)
 {
-    const std::string plain = visible(text, LineEnds::stay);
+    const std::string plain = paintedEmphasis(visible(text, LineEnds::stay));
     std::fwrite(plain.data(), 1, plain.size(), stdout);
 }
 
@@ -48,15 +50,25 @@ void confirm(const std::string& line)
         report(line);
 }
 
+namespace {
+
+/// `start` comes from the program and may have colors.
+void reportAfter(const std::string& start, const std::string& line)
+{
+    const std::string text = start + visible(line, LineEnds::escaped) + "\n";
+    std::fwrite(text.data(), 1, text.size(), stderr);
+}
+
+} // namespace
+
 void report(const std::string& line)
 {
-    const std::string text = visible(line, LineEnds::escaped) + "\n";
-    std::fwrite(text.data(), 1, text.size(), stderr);
+    reportAfter({}, line);
 }
 
 int fail(const Problem& problem)
 {
-    report("holdband: " + problem.sentence());
+    reportAfter(problemStart(), problem.sentence());
     switch (problem.kind) {
     case ProblemKind::data:
         return exitData;
@@ -105,7 +117,7 @@ std::string usageLine(const Command& command)
 
 int wrongCall(const std::string& why, const std::string& usage)
 {
-    report("holdband: " + why + ".");
+    reportAfter(problemStart(), why + ".");
     report("usage: " + usage);
     return exitCall;
 }
@@ -117,11 +129,11 @@ constexpr QChar shield(0xE000);
 
 bool takesValue(const Command& command, const QString& argument)
 {
-    return std::any_of(command.options.begin(), command.options.end(),
-                       [&](const QCommandLineOption& option) {
-                           return !option.valueName().isEmpty() &&
-                                  argument == QStringLiteral("--") + option.names().first();
-                       });
+    const QList<QCommandLineOption> options = command.options + commonOptions();
+    return std::any_of(options.begin(), options.end(), [&](const QCommandLineOption& option) {
+        return !option.valueName().isEmpty() &&
+               argument == QStringLiteral("--") + option.names().last();
+    });
 }
 
 /// A number such as -5 is an argument, not an option. The parser already treats the value of an
@@ -177,6 +189,9 @@ QList<QCommandLineOption> commonOptions()
     return {
         {{QStringLiteral("q"), QStringLiteral("quiet")},
          QStringLiteral("print results, warnings and problems, but no summary of what was done")},
+        {QStringLiteral("color"),
+         QStringLiteral("emphasis at a terminal; auto, the default, respects NO_COLOR"),
+         QStringLiteral("auto|always|never")},
         {{QStringLiteral("h"), QStringLiteral("help")}, QStringLiteral("print this help")},
         {{QStringLiteral("V"), QStringLiteral("version")},
          QStringLiteral("print the version of the program")}};
@@ -189,6 +204,21 @@ std::string helpText(const Command& command)
         text += "  " + spelling(option) + "\n      " + option.description().toStdString() + "\n";
     return text;
 }
+
+namespace {
+
+Done takeColors(const Call& call)
+{
+    const std::string text = call.value("color").value_or("auto");
+    if (text != "auto" && text != "always" && text != "never")
+        return failure(wrongValue("color", text, "auto, always, never"));
+    chooseColors(text == "always"  ? ColorChoice::always
+                 : text == "never" ? ColorChoice::never
+                                   : ColorChoice::automatic);
+    return {};
+}
+
+} // namespace
 
 int runCommand(const Command& command, const QStringList& arguments)
 {
@@ -216,6 +246,8 @@ int runCommand(const Command& command, const QStringList& arguments)
         return wrongCall(why.toStdString(), usage);
     }
     isQuiet = parser.isSet(QStringLiteral("quiet"));
+    if (const Done chosen = takeColors(Call(parser, {})); !chosen)
+        return fail(chosen.error());
     const QStringList positional = withoutShields(parser.positionalArguments());
     if (positional.size() < command.leastArguments)
         return wrongCall("an argument is missing", usage);

@@ -1,5 +1,6 @@
 #include "app/forecast_text.h"
 
+#include "app/colors.h"
 #include "app/table.h"
 
 namespace holdband::app {
@@ -54,7 +55,7 @@ std::string setupText(const NextBatch& review, std::size_t index)
 std::string forecastText(const NextBatch& review)
 {
     std::string text;
-    addLine(text, review.text.headline);
+    addLine(text, emphasized(review.text.headline));
     addLine(text, review.text.also);
     addLine(text, review.text.basis);
     text += "\nPlan: " + review.text.plan + "\nRoom: " + review.text.room + "\n";

@@ -1,5 +1,6 @@
 #include "app/results_text.h"
 
+#include "app/colors.h"
 #include "app/table.h"
 #include "core/results/run/causes.h"
 #include "core/results/run/energy_texts.h"
@@ -208,9 +209,9 @@ std::string countLine(std::int64_t count, const std::string& one, const std::str
 std::string verdictText(const RunReview& review)
 {
     const std::string arrival = review.arrival ? review.arrival->sentence + "\n" : std::string();
-    return titleOf(review) + "\n" + review.words.headline + ".\n" + arrival + review.words.detail +
-           "\n\n" + stagesTable(review) + excursionsTable(review) + gravityLine(review) +
-           findingsText(review);
+    return titleOf(review) + "\n" + emphasized(review.words.headline + ".") + "\n" + arrival +
+           review.words.detail + "\n\n" + stagesTable(review) + excursionsTable(review) +
+           gravityLine(review) + findingsText(review);
 }
 
 std::string energyText(const RunReview& review)
@@ -218,8 +219,9 @@ std::string energyText(const RunReview& review)
     std::string remarks;
     for (const std::string& remark : results::energyRemarks(review))
         remarks += remark + "\n";
-    return titleOf(review) + "\n" + headlineOfEnergy(review) + "\n" + remarks + costLine(review) +
-           weatherLine(review) + "\n" + energyTable(review) + findingsText(review);
+    return titleOf(review) + "\n" + emphasized(headlineOfEnergy(review)) + "\n" + remarks +
+           costLine(review) + weatherLine(review) + "\n" + energyTable(review) +
+           findingsText(review);
 }
 
 std::string batchesText(const results::BatchList& list)
@@ -228,9 +230,10 @@ std::string batchesText(const results::BatchList& list)
         return "The logbook has no batch yet.\n";
     std::string text;
     for (const results::BatchLine& line : list.batches) {
-        text += line.name + " · " + line.setup + " · " + localText(line.pitched, list.zone) +
-                " to " + (line.ended ? localText(*line.ended, list.zone) : "now, still open") +
-                "\n  " + line.mark + " " + line.headline + ".\n";
+        text += emphasized(line.name) + " · " + line.setup + " · " +
+                localText(line.pitched, list.zone) + " to " +
+                (line.ended ? localText(*line.ended, list.zone) : "now, still open") + "\n  " +
+                line.mark + " " + line.headline + ".\n";
     }
     return text;
 }

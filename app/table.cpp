@@ -1,5 +1,6 @@
 #include "app/table.h"
 
+#include "app/colors.h"
 #include "app/console.h"
 #include "core/text/visible.h"
 
@@ -80,7 +81,7 @@ std::string Table::block(const std::vector<std::size_t>& widths, std::size_t fir
         for (std::size_t i = first; i < end; ++i)
             add(i);
         line.erase(line.find_last_not_of(' ') + 1);
-        text += margin + line + "\n";
+        text += margin + (&row == &m_rows.front() ? emphasized(line) : line) + "\n";
     }
     return text;
 }

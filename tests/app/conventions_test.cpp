@@ -37,6 +37,41 @@ TEST(Conventions, QuietLeavesOutWhatWasDoneButNoResultAndNoWarning)
     EXPECT_NE(program.run({"verdict", "-q", "log.holdband", "Wrked"}).err, "");
 }
 
+TEST(Conventions, ColorsAreForTerminalsOrWhereTheyAreSaid)
+{
+    const WorkedProgram program;
+    const std::string escape = "\x1b[";
+    const std::string plain = program.run({"verdict", "log.holdband", "Worked"}).out;
+    EXPECT_FALSE(holds(plain, escape)) << "standard output is no terminal here";
+    const Outcome colored = program.run({"verdict", "log.holdband", "Worked", "--color", "always"});
+    EXPECT_TRUE(holds(colored.out, "\x1b[1m")) << colored.out;
+    const Outcome stripped = program.shell("$HOLDBAND verdict log.holdband Worked --color always "
+                                           "| sed 's/\\x1b\\[[0-9;]*m//g'");
+    EXPECT_EQ(stripped.out, plain) << "colors add nothing but emphasis";
+    const Outcome failed =
+        program.run({"verdict", "log.holdband", "Worked\x1b[31m", "--color", "always"});
+    EXPECT_TRUE(failed.err.starts_with("\x1b[1;31mholdband:\x1b[0m ")) << failed.err;
+    EXPECT_FALSE(holds(failed.err, "\x1b[31m")) << "a name's own control characters are shown";
+    EXPECT_EQ(program.run({"verdict", "log.holdband", "Worked", "--color", "red"}).status, 2);
+}
+
+/// `script` gives the program a terminal.
+TEST(Conventions, ATerminalGetsColorsUnlessNoColorIsSet)
+{
+    const WorkedProgram program;
+    const auto atTerminal = [&](const std::string& settings, const std::string& options) {
+        return program
+            .shell(settings + " script -qec \"$HOLDBAND verdict log.holdband Worked " + options +
+                   "\" /dev/null </dev/null")
+            .out;
+    };
+    EXPECT_TRUE(holds(atTerminal("NO_COLOR= TERM=xterm", ""), "\x1b[1m"));
+    EXPECT_FALSE(holds(atTerminal("NO_COLOR=1 TERM=xterm", ""), "\x1b["));
+    EXPECT_FALSE(holds(atTerminal("NO_COLOR= TERM=dumb", ""), "\x1b["));
+    EXPECT_FALSE(holds(atTerminal("NO_COLOR= TERM=xterm", "--color never"), "\x1b["));
+    EXPECT_TRUE(holds(atTerminal("NO_COLOR=1 TERM=xterm", "--color always"), "\x1b[1m"));
+}
+
 TEST(Conventions, NamesAreFoundInOtherLetters)
 {
     const WorkedProgram program;
