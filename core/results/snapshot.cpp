@@ -322,6 +322,11 @@ const Setup* Snapshot::setup(const std::string& name) const
     return named(setups, name);
 }
 
+int Snapshot::indexOfSetup(const std::string& name) const
+{
+    return static_cast<int>(setup(name) - setups.data());
+}
+
 const Sensor* Snapshot::sensor(const std::string& name) const
 {
     return named(sensors, name);

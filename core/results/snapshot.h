@@ -37,6 +37,8 @@ struct Snapshot {
     std::map<std::string, Instant> beerKnownTo; ///< of open batches; pitching where nothing is
 
     const Setup* setup(const std::string& name) const;
+    /// Its place among the setups; it must be one of them.
+    int indexOfSetup(const std::string& name) const;
     const Sensor* sensor(const std::string& name) const;
     const Batch* batch(const std::string& name) const;
 };

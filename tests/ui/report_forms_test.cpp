@@ -83,7 +83,7 @@ TEST_F(ReportTest, PicturesShowTheBandAndAreLightOrDark)
         int beer = 0;
         for (int y = 0; y < image.height(); ++y) {
             for (int x = 0; x < image.width(); ++x)
-                beer += image.pixelColor(x, y) == colours.beer;
+                beer += image.pixelColor(x, y) == ui::setupLine(0, colours);
         }
         EXPECT_GT(beer, 1500);
     }

@@ -153,11 +153,11 @@ TEST_F(RunChartsTest, ThePictureHasBeerBandAndRing)
     TemperaturePanel* panel = charts().temperature();
     const Colours& colours = coloursOf(*panel);
     const QColor band = mixed(QColor(0x00, 0x9E, 0x73), colours.card, 34.0 / 255.0);
-    EXPECT_GT(pixelsOf(*panel, colours.beer), 400);
+    EXPECT_GT(pixelsOf(*panel, setupLine(0, colours)), 400);
     EXPECT_GT(pixelsOf(*panel, band), 2'000);
     EXPECT_GT(pixelsOf(*panel, colours.excursion), 40) << "the ring about the peak";
     charts().setChart(nullptr);
-    EXPECT_EQ(pixelsOf(*panel, colours.beer), 0);
+    EXPECT_EQ(pixelsOf(*panel, setupLine(0, colours)), 0);
 }
 
 TEST_F(RunChartsTest, TheTablesGiveWhatThePanelsShow)

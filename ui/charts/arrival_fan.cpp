@@ -17,16 +17,16 @@ double endOfFan(const ArrivalFan& fan)
     return fan.nowMs + std::min(length, static_cast<double>(longestFan.count()));
 }
 
-QColor fanFill(const Colours& colours)
+QColor fanFill(const ArrivalFan& fan, const Colours& colours)
 {
-    QColor pale = colours.beer;
+    QColor pale = setupLine(fan.setup, colours);
     pale.setAlpha(46);
     return pale;
 }
 
-QPen middlePen(const Colours& colours)
+QPen middlePen(const ArrivalFan& fan, const Colours& colours)
 {
-    return {colours.beer, 1.4, Qt::DashLine};
+    return {setupLine(fan.setup, colours), 1.4, Qt::DashLine};
 }
 
 } // namespace
@@ -42,6 +42,7 @@ std::optional<ArrivalFan> fanOf(const results::RunReview& review, Instant origin
         return at ? std::optional(ms(*at)) : std::nullopt;
     };
     ArrivalFan fan;
+    fan.setup = review.setupIndex;
     fan.nowMs = ms(arrival->now);
     fan.beer = valueIn(arrival->beer, unit);
     fan.target = valueIn(arrival->target, unit);
@@ -64,17 +65,17 @@ QPolygonF outlineOf(const ArrivalFan& fan)
 
 void addFan(Plot& plot, const ArrivalFan& fan)
 {
-    plot.addArea(outlineOf(fan), fanFill(plot.colours()));
+    plot.addArea(outlineOf(fan), fanFill(fan, plot.colours()));
     if (fan.middleMs)
         plot.addLine({{QPointF(fan.nowMs, fan.beer), QPointF(*fan.middleMs, fan.edge)}},
-                     middlePen(plot.colours()));
+                     middlePen(fan, plot.colours()));
 }
 
 QPen fanKeyPen(const ArrivalFan& fan, const Colours& colours)
 {
     constexpr double asWideAsText = 7.0;
-    return fan.middleMs ? middlePen(colours)
-                        : QPen(fanFill(colours), asWideAsText, Qt::SolidLine, Qt::FlatCap);
+    return fan.middleMs ? middlePen(fan, colours)
+                        : QPen(fanFill(fan, colours), asWideAsText, Qt::SolidLine, Qt::FlatCap);
 }
 
 } // namespace holdband::ui

@@ -11,6 +11,7 @@
 namespace holdband::ui {
 
 struct ArrivalFan {
+    int setup = 0;          ///< of setupColour
     double nowMs = 0.0;     ///< of the last reading
     double beer = 0.0;      ///< at that reading
     double target = 0.0;    ///< of the stage in progress

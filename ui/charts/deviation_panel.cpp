@@ -4,7 +4,7 @@ namespace holdband::ui {
 
 DeviationPanel::DeviationPanel(TimeView& time, QWidget* parent) : ChartPanel(time, parent)
 {
-    setMinimumHeight(70);
+    setMinimumHeight(6 * fontMetrics().height());
     setHeading(m_plot.heading());
 }
 

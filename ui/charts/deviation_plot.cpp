@@ -82,7 +82,7 @@ void DeviationPlot::addData(Plot& plot) const
     plot.addLevel(0.0, QPen(plot.colours().target, 1.0, Qt::DashLine));
     for (std::size_t i = 0; i < chart()->deviation.size(); ++i)
         addTrack(plot, chart()->deviation[i], chart()->deviationPyramids[i],
-                 QPen(plot.colours().beer, 1.5));
+                 QPen(setupLine(chart()->setup, plot.colours()), 1.5));
 }
 
 /// The area between the curve and the edge that it crossed.

@@ -4,7 +4,7 @@ namespace holdband::ui {
 
 EnergyPanel::EnergyPanel(TimeView& time, QWidget* parent) : ChartPanel(time, parent)
 {
-    setMinimumHeight(88);
+    setMinimumHeight(7 * fontMetrics().height());
     setHeading(m_plot.heading());
 }
 

@@ -107,7 +107,20 @@ void EnergyPlot::addRibbons(Plot& plot) const
     }
     finish();
     if (!ribbons.empty())
-        plot.addArea(joinedAreas(ribbons), plot.colours().energyFill);
+        plot.addArea(joinedAreas(ribbons), energyFill(plot));
+}
+
+QColor EnergyPlot::energyColour(const Plot& plot) const
+{
+    return setupLine(chart()->setup, plot.colours());
+}
+
+QColor EnergyPlot::energyFill(const Plot& plot) const
+{
+    constexpr int alpha = 80;
+    QColor pale = energyColour(plot);
+    pale.setAlpha(alpha);
+    return pale;
 }
 
 /// The estimate, interrupted where no meter covers the time.
@@ -124,7 +137,7 @@ void EnergyPlot::addEstimate(Plot& plot) const
         part << QPointF(dot.ms, dot.kwh);
     }
     finish();
-    plot.addLine(std::move(line), QPen(plot.colours().energy, plot.look().moving ? 1.0 : 1.6));
+    plot.addLine(std::move(line), QPen(energyColour(plot), plot.look().moving ? 1.0 : 1.6));
 }
 
 void EnergyPlot::addReadings(Plot& plot) const
@@ -137,11 +150,11 @@ void EnergyPlot::addReadings(Plot& plot) const
         else if (dot.read)
             read << QPointF(dot.ms, dot.kwh);
     }
-    plot.addDots({thinned(plot, read, dotColumn), plot.colours().energy, DotShape::disc, 5.2});
+    plot.addDots({thinned(plot, read, dotColumn), energyColour(plot), DotShape::disc, 5.2});
     // An open square: the register was reset to 0 before this reading.
     if (!resets.empty())
         plot.addDots(
-            {resets, plot.colours().card, DotShape::square, 7.0, QPen(plot.colours().energy, 1.6)});
+            {resets, plot.colours().card, DotShape::square, 7.0, QPen(energyColour(plot), 1.6)});
 }
 
 void EnergyPlot::addData(Plot& plot) const

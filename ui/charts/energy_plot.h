@@ -22,6 +22,9 @@ private:
     void addRibbons(Plot& plot) const;
     void addEstimate(Plot& plot) const;
     void addReadings(Plot& plot) const;
+    /// Of the setup.
+    QColor energyColour(const Plot& plot) const;
+    QColor energyFill(const Plot& plot) const;
 
     ValueRange m_range;
 };

@@ -87,7 +87,8 @@ Plot OverviewStrip::beerPlot() const
     const double greatest = std::max(beer->track.value[highest], least + 1e-9);
     drawn.setArea(plot().adjusted(0, 2, 0, -2));
     drawn.setRanges(shownMs(*m_chart, m_time->window().all()), {least, greatest});
-    addTrack(drawn, beer->track, beer->pyramid, QPen(look.colours().beer, 1.0));
+    addTrack(drawn, beer->track, beer->pyramid,
+             QPen(setupLine(m_chart->setup, look.colours()), 1.0));
     return drawn;
 }
 

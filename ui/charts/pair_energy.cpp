@@ -170,7 +170,7 @@ Plot PairEnergyPicture::ratio(QRectF box, const PictureLook& look) const
     plot.addLevel(1.0, QPen(look.colours().muted, 1.0, Qt::DashLine));
     addBounded(plot, m_curve,
                {[](const RatioPoint& point) { return point.ratio ? &*point.ratio : nullptr; },
-                look.colours().energy});
+                look.colours().text});
     if (m_curve.back().ratio)
         plot.addLabel({ratioWords(),
                        {plot.area().right() + 6.0, plot.y(m_curve.back().ratio->value) + 4.0},

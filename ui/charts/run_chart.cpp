@@ -266,6 +266,7 @@ RunChart chartOf(const results::RunReview& review)
 {
     RunChart chart;
     chart.batch = review.batch().name;
+    chart.setup = review.setupIndex;
     chart.origin = review.input.span.start;
     chart.span = review.input.span;
     chart.zone = review.zone;

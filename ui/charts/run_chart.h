@@ -86,6 +86,7 @@ struct NoteMark {
 
 struct RunChart {
     std::string batch;
+    int setup = 0; ///< of setupColour: the beer and the energy have their setup's colour
     Instant origin;
     Span span;
     Zone zone;

@@ -28,7 +28,7 @@ SeasonPicture::Bar SeasonPicture::barOf(const results::SeasonLine& line)
     return bar;
 }
 
-SeasonPicture::SeasonPicture(const results::Season& season)
+SeasonPicture::SeasonPicture(const results::Season& season) : m_setup(season.setupIndex)
 {
     for (const results::SeasonLine& line : season.batches)
         m_bars.push_back(barOf(line));
@@ -42,7 +42,7 @@ bool SeasonPicture::empty() const
 void SeasonPicture::addBars(Plot& plot) const
 {
     const double half = std::min(0.62, plot.acrossOf(mostWidth)) / 2.0;
-    PlotBars bars{{}, mixed(plot.colours().energy, plot.colours().card, 0.5)};
+    PlotBars bars{{}, mixed(setupLine(m_setup, plot.colours()), plot.colours().card, 0.5)};
     for (std::size_t i = 0; i < m_bars.size(); ++i) {
         const double middle = static_cast<double>(i) + 0.5;
         if (m_bars[i].metered)

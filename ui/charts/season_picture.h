@@ -33,6 +33,7 @@ private:
     void addTexts(Plot& plot, const Bar& bar, double middle, double top) const;
 
     std::vector<Bar> m_bars;
+    int m_setup = 0; ///< of setupColour
 };
 
 } // namespace holdband::ui

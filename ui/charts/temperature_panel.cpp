@@ -10,7 +10,7 @@ namespace holdband::ui {
 
 TemperaturePanel::TemperaturePanel(TimeView& time, QWidget* parent) : ChartPanel(time, parent)
 {
-    setMinimumHeight(118);
+    setMinimumHeight(11 * fontMetrics().height());
     setHeading(m_plot.heading());
 }
 

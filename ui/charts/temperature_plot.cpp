@@ -15,12 +15,12 @@ namespace holdband::ui {
 
 namespace {
 
-QColor colourOf(LineRole role, const Colours& colours)
+QColor colourOf(LineRole role, int setup, const Colours& colours)
 {
     constexpr double pale = 0.6; // the room is not what matters
     switch (role) {
     case LineRole::beer:
-        return colours.beer;
+        return setupLine(setup, colours);
     case LineRole::ambient:
         return mixed(colours.ambient, colours.card, pale);
     case LineRole::chamber:
@@ -31,9 +31,9 @@ QColor colourOf(LineRole role, const Colours& colours)
     return colours.coolant;
 }
 
-QPen penOf(LineRole role, const Colours& colours)
+QPen penOf(LineRole role, int setup, const Colours& colours)
 {
-    return {colourOf(role, colours), role == LineRole::beer ? 1.8 : 1.1};
+    return {colourOf(role, setup, colours), role == LineRole::beer ? 1.8 : 1.1};
 }
 
 QString targetWords(const RunChart& chart)
@@ -199,8 +199,9 @@ std::vector<PlotKey> TemperaturePlot::key(const PanelPlace& place, const Picture
         entries.push_back({targetWords(*chart()), QPen(look.colours().target, 1.6, Qt::DashLine)});
     for (auto line = chart()->lines.rbegin(); line != chart()->lines.rend(); ++line) {
         if (isDrawn(*line) && !isNamedAtEnd(*line, place, look.font))
-            entries.push_back({shown(line->name), QPen(colourOf(line->role, look.colours()),
-                                                       line->role == LineRole::beer ? 2.4 : 1.4)});
+            entries.push_back(
+                {shown(line->name), QPen(colourOf(line->role, chart()->setup, look.colours()),
+                                         line->role == LineRole::beer ? 2.4 : 1.4)});
     }
     if (chart()->fan)
         entries.push_back({Words::tr("forecast"), fanKeyPen(*chart()->fan, look.colours())});
@@ -274,7 +275,7 @@ void TemperaturePlot::addData(Plot& plot) const
             continue;
         if (line.role == LineRole::beer)
             addTarget(plot);
-        addTrack(plot, line.track, line.pyramid, penOf(line.role, plot.colours()));
+        addTrack(plot, line.track, line.pyramid, penOf(line.role, chart()->setup, plot.colours()));
     }
 }
 

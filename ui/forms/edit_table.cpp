@@ -85,6 +85,7 @@ void EditTable::prepareView()
     header->setSectionsClickable(false);
     header->setMinimumSectionSize(44);
     m_view->installEventFilter(this);
+    m_add->installEventFilter(this);
 }
 
 void EditTable::layOut()
@@ -250,8 +251,23 @@ bool EditTable::actOn(int key, Qt::KeyboardModifiers modifiers)
     return true;
 }
 
+/// Ctrl+Enter saves the dialog; the button that has the focus shall not take it for Enter.
+bool EditTable::passOnSaving(QEvent& event) const
+{
+    if (event.type() != QEvent::KeyPress)
+        return false;
+    const auto& key = static_cast<const QKeyEvent&>(event);
+    const bool enter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
+    if (!enter || !(key.modifiers() & Qt::ControlModifier))
+        return false;
+    event.ignore();
+    return true;
+}
+
 bool EditTable::eventFilter(QObject* watched, QEvent* event)
 {
+    if (watched == m_add)
+        return passOnSaving(*event);
     // A key that the cell's own editor has not used arrives here as well; it is not for the table.
     const QWidget* focused = m_view->window()->focusWidget();
     const bool typing = focused && m_view->viewport()->isAncestorOf(focused);

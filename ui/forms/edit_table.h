@@ -55,6 +55,7 @@ private:
     void fitColumns();
     bool actOn(int key, Qt::KeyboardModifiers modifiers);
     void goOn();
+    bool passOnSaving(QEvent& event) const;
     int firstToType(int row) const;
 
     QString m_what;

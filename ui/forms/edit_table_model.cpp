@@ -53,6 +53,12 @@ void EditTableModel::removeAt(int row)
     Q_EMIT edited();
 }
 
+void EditTableModel::removeBlankAtEnd()
+{
+    while (!m_rows.empty() && m_rows.back() == blankRow())
+        removeAt(rowCount() - 1);
+}
+
 void EditTableModel::moveTo(int from, int to)
 {
     if (from == to || from < 0 || to < 0 || from >= rowCount() || to >= rowCount())

@@ -44,6 +44,8 @@ public:
 
     void insertBlank(int at);
     void removeAt(int row);
+    /// Removes rows at the end that were added and in which nothing was typed.
+    void removeBlankAtEnd();
     /// Moves the row; does nothing if there is no such place.
     void moveTo(int from, int to);
     void setCell(int row, int column, const QString& text);

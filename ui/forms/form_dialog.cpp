@@ -33,7 +33,11 @@ FormDialog::FormDialog(Session& session, const QString& title, const QString& sa
     setModal(true);
     setAttribute(Qt::WA_DeleteOnClose);
     layOut();
-    connect(m_foot, &SaveRow::saveWanted, this, [this] { save(); });
+    connect(m_foot, &SaveRow::saveWanted, this, [this] {
+        for (const EditTable* table : findChildren<EditTable*>())
+            table->model()->removeBlankAtEnd();
+        save();
+    });
     connect(m_foot, &SaveRow::cancelWanted, this, &FormDialog::reject);
 }
 

@@ -1,7 +1,9 @@
 #include "ui/forms/instant_field.h"
 
+#include "core/store/logbook_file.h"
 #include "core/text/iso_time.h"
 #include "core/text/times.h"
+#include "ui/forms/typed_time.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -98,7 +100,7 @@ Result<std::optional<Instant>> InstantField::read() const
         return m_set;
     if (m_edit->text().trimmed().isEmpty() && m_optional)
         return std::optional<Instant>();
-    const auto at = parseTime(core(m_edit->text()), m_zone);
+    const auto at = readTypedTime(m_edit->text(), m_zone, m_now ? m_now() : store::systemNow());
     if (!at)
         return failure(at.error());
     return std::optional(*at);

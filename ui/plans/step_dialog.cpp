@@ -46,7 +46,7 @@ void StepDialog::say()
     // The field already shows below it that the text is no time.
     const bool said = !m_at->problem().isEmpty();
     m_words->setText(step ? step->words : said ? QString() : sentence(step.error()));
-    setRole(m_words, step ? "" : "warn");
+    setRole(m_words, step ? "plain" : "warn");
 }
 
 void StepDialog::hideTime()

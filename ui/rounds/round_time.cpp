@@ -2,6 +2,7 @@
 
 #include "core/text/durations.h"
 #include "core/text/times.h"
+#include "ui/forms/typed_time.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -80,7 +81,7 @@ Result<Instant> RoundTime::at(Instant now) const
 {
     if (!m_field->isVisibleTo(this))
         return now;
-    return parseTypedTime(core(m_field->text()), m_zone, now);
+    return readTypedTime(m_field->text(), m_zone, now);
 }
 
 } // namespace holdband::ui

@@ -25,7 +25,7 @@ PlotBars barsOf(const Plot& plot, const DeviationBars& bars, bool inside)
     const analysis::Distribution& all = bars.distribution;
     const double gap = plot.acrossOf(0.5);
     const double least = plot.upOf(1.0); // so that a short time is visible
-    PlotBars found{{}, inside ? plot.colours().beer : plot.colours().excursion};
+    PlotBars found{{}, inside ? setupLine(bars.setup, plot.colours()) : plot.colours().excursion};
     for (std::size_t bin = 0; bin < all.binMs.size(); ++bin) {
         const double middle = (all.edges[bin] + all.edges[bin + 1]) / 2.0;
         if (all.binMs[bin] > 0.0 && (std::abs(middle) <= bars.tolerance) == inside)
@@ -52,6 +52,7 @@ DeviationBars deviationBars(const results::RunReview& review)
 {
     DeviationBars bars;
     bars.unit = review.settings.temperatureUnit();
+    bars.setup = review.setupIndex;
     const analysis::JudgedBatch& judged = review.figures.judged;
     for (const analysis::PlacedStage& stage : judged.stages)
         bars.tolerance = std::max(bars.tolerance, stage.tolerance.kelvins());

@@ -14,6 +14,7 @@ struct DeviationBars {
     analysis::Distribution distribution; ///< K
     double tolerance = 0.0;              ///< K; the widest of the stages
     TemperatureUnit unit = TemperatureUnit::celsius;
+    int setup = 0; ///< of setupColour
 };
 DeviationBars deviationBars(const results::RunReview& review);
 

@@ -53,11 +53,18 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_findings(new NotesCard(Words::tr("Check these"), this, Card::Tone::plain)),
       m_cautions(new NotesCard(Words::tr("Safety"), this))
 {
-    auto* layout = new QHBoxLayout(this);
+    auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spacing::gap);
-    layout->addWidget(makeLeft(), 1);
-    layout->addWidget(makeRight());
+    layout->addWidget(m_verdict);
+    auto* below = new QHBoxLayout;
+    below->setSpacing(spacing::gap);
+    below->addWidget(makeCharts(), 1);
+    below->addWidget(makeRight());
+    layout->addLayout(below, 1);
+    for (Card* card : std::initializer_list<Card*>{m_limits, m_deviation, m_heat, m_gravity,
+                                                   m_journal, m_cautions})
+        card->makeFoldable(true);
     for (TableCard* card : {m_excursions, m_heat, m_gravity})
         card->setHeaderShown(false);
     m_excursions->contents()->addWidget(m_cause, 0, Qt::AlignLeft);
@@ -73,22 +80,16 @@ RunPage::RunPage(Session& session, QWidget* parent)
 
 RunPage::~RunPage() = default;
 
-QWidget* RunPage::makeLeft()
+QWidget* RunPage::makeCharts()
 {
-    auto* left = new QWidget(this);
-    auto* layout = new QVBoxLayout(left);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(spacing::gap);
-    layout->addWidget(m_verdict);
     // On a small screen it scrolls, so that the panels are not squeezed.
-    auto* area = new QScrollArea(left);
+    auto* area = new QScrollArea(this);
     area->setWidget(m_charts);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_charts->setObjectName(QStringLiteral("inner"));
-    layout->addWidget(area, 1);
-    return left;
+    return area;
 }
 
 QWidget* RunPage::makeRight()
@@ -186,12 +187,13 @@ void RunPage::show(Prepared prepared)
 void RunPage::fill(const results::RunReview& review)
 {
     m_subtitle = runSubtitle(review);
+    m_verdict->setFigures(&review);
     m_verdict->setVerdict(review.figures.judged.asPlanned.verdict, shown(review.words.headline),
                           shown(review.words.detail));
     if (review.arrival)
-        m_verdict->setArrival(shown(review.arrival->sentence),
-                              shown(results::explain(review, results::Figure::arrival,
-                                                     review.decimalSign)));
+        m_verdict->setArrival(
+            shown(review.arrival->sentence),
+            shown(results::explain(review, results::Figure::arrival, review.decimalSign)));
     else
         m_verdict->setArrival({}, {});
     fillCards(review);
@@ -221,6 +223,7 @@ void RunPage::fillCards(const results::RunReview& review)
     }
     m_heat->setRemark(Words::tr("From volume and temperatures, within a few percent."));
     m_journal->setSentences(journalLines(review));
+    m_journal->setSecondaryText(Words::counted("%n notes", "%n note", review.journal.size()));
     m_findings->setSentences(sentencesOf(review.findings));
     m_cautions->setSentences(sentencesOf(review.cautions));
 }
@@ -234,6 +237,7 @@ void RunPage::clear()
     m_verdict->setVerdict(analysis::Verdict::notEnoughData, Words::tr("No batch is open."),
                           Words::tr("Click a bar in the lanes to open its run."));
     m_verdict->setArrival({}, {});
+    m_verdict->setFigures(nullptr);
     for (TableCard* card : {m_stages, m_excursions, m_energy})
         card->setWords({});
     for (QWidget* card : std::initializer_list<QWidget*>{m_limits, m_deviation, m_heat, m_gravity})

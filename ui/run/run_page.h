@@ -65,7 +65,7 @@ private:
 
     static Result<Prepared> prepare(const store::LogbookFile& file, const std::string& batch);
     void show(Prepared prepared);
-    QWidget* makeLeft();
+    QWidget* makeCharts();
     QWidget* makeRight();
     void fill(const results::RunReview& review);
     void fillCards(const results::RunReview& review);

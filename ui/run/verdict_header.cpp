@@ -1,18 +1,24 @@
 #include "ui/run/verdict_header.h"
 
 #include "ui/run/explained_label.h"
+#include "ui/run/figure_tile.h"
 #include "ui/theme/card.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QPainterPath>
-#include <QVBoxLayout>
 
 namespace holdband::ui {
 
 namespace {
+
+constexpr double leadScale = 2.6;
+constexpr double otherScale = 1.35;
+constexpr int leastSentence = 36; ///< letters in a line of the sentence beside the figures
 
 QColor stripeOf(analysis::Verdict verdict, const Colours& colours)
 {
@@ -28,27 +34,58 @@ QColor stripeOf(analysis::Verdict verdict, const Colours& colours)
     return colours.ambient;
 }
 
+void showFigure(FigureTile& tile, const results::GlanceFigure& figure,
+                const results::RunReview& review)
+{
+    tile.setFigure(shown(figure.value), shown(figure.caption),
+                   shown(results::explain(review, figure.figure, review.decimalSign)),
+                   figure.warns);
+}
+
 } // namespace
 
 VerdictHeader::VerdictHeader(QWidget* parent)
-    : QWidget(parent), m_headline(makeLabel({}, "title", this)),
-      m_arrival(new ExplainedLabel(this)), m_detail(makeLabel({}, "muted", this))
+    : QWidget(parent), m_parts(new QBoxLayout(QBoxLayout::LeftToRight)),
+      m_lead(new FigureTile(leadScale, this)), m_figures(makeFigures()),
+      m_headline(makeLabel({}, "title", this)), m_arrival(new ExplainedLabel(this)),
+      m_detail(makeLabel({}, "muted", this))
 {
-    auto* layout = new QVBoxLayout(this);
-    constexpr int focusRoom = 5; // between a text and the frame of its focus
-    layout->setContentsMargins(20 - focusRoom, 9, spacing::card - focusRoom, 10);
-    layout->setSpacing(2);
-    for (QLabel* label : std::initializer_list<QLabel*>{m_headline, m_arrival, m_detail})
-        label->setContentsMargins(focusRoom, label == m_arrival ? 1 : 0, focusRoom, 1);
-    layout->addWidget(m_headline);
-    layout->addWidget(m_arrival);
-    layout->addWidget(m_detail);
+    setLayout(m_parts);
+    m_parts->setContentsMargins(18, 10, spacing::card, 10);
+    m_parts->setSpacing(24);
+    m_parts->addWidget(m_figures);
+    m_parts->addWidget(makeSentences(), 1);
     QFont large = m_headline->font();
-    large.setPointSizeF(large.pointSizeF() * 1.25);
+    large.setPointSizeF(large.pointSizeF() * 1.15);
     m_headline->setFont(large);
     m_headline->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    setFigures(nullptr);
+}
+
+QWidget* VerdictHeader::makeFigures()
+{
+    auto* figures = new QWidget(this);
+    auto* flow = new FlowLayout(22, 6);
+    figures->setLayout(flow);
+    flow->addWidget(m_lead);
+    return figures;
+}
+
+QWidget* VerdictHeader::makeSentences()
+{
+    constexpr int focusRoom = 5; // between a text and the frame of its focus
+    auto* sentences = new QWidget(this);
+    auto* layout = new QVBoxLayout(sentences);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    for (QLabel* label : std::initializer_list<QLabel*>{m_headline, m_arrival, m_detail}) {
+        label->setContentsMargins(focusRoom, label == m_arrival ? 1 : 0, focusRoom, 1);
+        layout->addWidget(label);
+    }
+    layout->addStretch();
+    return sentences;
 }
 
 void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headline,
@@ -62,6 +99,34 @@ void VerdictHeader::setVerdict(analysis::Verdict verdict, const QString& headlin
     update();
 }
 
+void VerdictHeader::setFigures(const results::RunReview* review)
+{
+    const results::RunGlance glance = review ? results::glanceOf(*review) : results::RunGlance();
+    m_lead->setVisible(glance.lead.has_value());
+    if (glance.lead)
+        showFigure(*m_lead, *glance.lead, *review);
+    while (m_others.size() > static_cast<qsizetype>(glance.others.size()))
+        delete m_others.takeLast();
+    while (m_others.size() < static_cast<qsizetype>(glance.others.size())) {
+        m_others << new FigureTile(otherScale, m_figures);
+        m_figures->layout()->addWidget(m_others.back());
+    }
+    for (qsizetype i = 0; i < m_others.size(); ++i)
+        showFigure(*m_others[i], glance.others[static_cast<std::size_t>(i)], *review);
+    m_figures->setVisible(glance.lead || !m_others.isEmpty());
+    placeSentences();
+}
+
+/// Beside the figures where there is room for them, else below.
+void VerdictHeader::placeSentences()
+{
+    const int letters = leastSentence * fontMetrics().averageCharWidth();
+    const bool beside =
+        !m_figures->isVisibleTo(this) || m_figures->sizeHint().width() + letters + 60 <= width();
+    m_parts->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_parts->setSpacing(beside ? 24 : 4);
+}
+
 void VerdictHeader::setArrival(const QString& sentence, const QString& explanation)
 {
     m_arrival->setWords(sentence, explanation);
@@ -70,6 +135,12 @@ void VerdictHeader::setArrival(const QString& sentence, const QString& explanati
 QString VerdictHeader::headline() const
 {
     return m_headline->accessibleName(); // the label's text has no-break spaces
+}
+
+void VerdictHeader::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeSentences();
 }
 
 void VerdictHeader::paintEvent(QPaintEvent*)

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace holdband::ui {
@@ -23,21 +24,24 @@ void paintFrame(QPainter& painter, const QWidget& widget, const QColor& fill, co
 } // namespace
 
 Card::Card(const QString& title, QWidget* parent, Tone tone)
-    : QWidget(parent), m_tone(tone), m_title(new QLabel(this)), m_secondaryText(new QLabel(this))
+    : QWidget(parent), m_tone(tone), m_title(new QLabel(this)), m_secondaryText(new QLabel(this)),
+      m_body(new QWidget(this))
 {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(spacing::card, 9, spacing::card, 10);
     outer->setSpacing(5);
     auto* heading = new QHBoxLayout;
+    heading->setObjectName(QStringLiteral("heading"));
     setRole(m_title, tone == Tone::care ? "caretitle" : "title");
     setRole(m_secondaryText, "muted");
     heading->addWidget(m_title);
     heading->addStretch();
     heading->addWidget(m_secondaryText);
     outer->addLayout(heading);
-    m_contents = new QVBoxLayout;
+    m_contents = new QVBoxLayout(m_body);
+    m_contents->setContentsMargins(0, 0, 0, 0);
     m_contents->setSpacing(3);
-    outer->addLayout(m_contents, 1);
+    outer->addWidget(m_body, 1);
     setTitle(title);
     m_secondaryText->hide();
 }
@@ -45,8 +49,41 @@ Card::Card(const QString& title, QWidget* parent, Tone tone)
 void Card::setTitle(const QString& title)
 {
     m_title->setText(title);
-    m_title->setVisible(!title.isEmpty());
+    m_title->setVisible(!title.isEmpty() && !m_fold);
     setAccessibleName(title);
+    if (m_fold)
+        showFold();
+}
+
+void Card::makeFoldable(bool folded)
+{
+    m_fold = new QPushButton(this);
+    m_fold->setCheckable(true);
+    m_fold->setFont(m_title->font());
+    setRole(m_fold, "fold");
+    m_title->hide();
+    findChild<QHBoxLayout*>(QStringLiteral("heading"))->insertWidget(0, m_fold);
+    connect(m_fold, &QPushButton::toggled, this, &Card::showFold);
+    m_fold->setChecked(!folded);
+    showFold();
+}
+
+void Card::setFolded(bool folded)
+{
+    m_fold->setChecked(!folded);
+}
+
+bool Card::isFolded() const
+{
+    return m_fold && !m_fold->isChecked();
+}
+
+void Card::showFold()
+{
+    m_fold->setText((isFolded() ? QStringLiteral("▸ ") : QStringLiteral("▾ ")) + m_title->text());
+    m_fold->setAccessibleName(m_title->text());
+    m_body->setVisible(!isFolded());
+    update();
 }
 
 void Card::setSecondaryText(const QString& words)
@@ -57,6 +94,8 @@ void Card::setSecondaryText(const QString& words)
 
 void Card::paintEvent(QPaintEvent*)
 {
+    if (isFolded())
+        return;
     QPainter painter(this);
     const Colours& colours = coloursOf(*this);
     if (m_tone == Tone::care)

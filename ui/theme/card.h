@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace holdband::ui {
@@ -22,14 +23,24 @@ public:
     Tone tone() const { return m_tone; }
     /// A secondary text at the right end of the heading.
     void setSecondaryText(const QString& words);
+    /// The heading becomes a button that folds the contents away and back.
+    void makeFoldable(bool folded);
+    void setFolded(bool folded);
+    bool isFolded() const;
+    /// Null unless the card can be folded.
+    QPushButton* foldButton() const { return m_fold; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void showFold();
+
     Tone m_tone;
     QLabel* m_title;
+    QPushButton* m_fold = nullptr;
     QLabel* m_secondaryText;
+    QWidget* m_body;
     QVBoxLayout* m_contents;
 };
 

@@ -8,13 +8,14 @@ namespace holdband::ui {
 
 namespace {
 
-// Okabe and Ito's eight, without black and yellow.
+// Okabe and Ito's eight, without yellow. Vermillion is a warning and nothing else.
 const QColor blue(0x00, 0x72, 0xB2);
 const QColor vermillion(0xD5, 0x5E, 0x00);
 const QColor green(0x00, 0x9E, 0x73);
-const QColor purple(0xCC, 0x79, 0xA7);
 const QColor sky(0x56, 0xB4, 0xE9);
-const QColor orange(0xE6, 0x9F, 0x00);
+const QColor ochre(0xB8, 0x86, 0x00);       // their orange, darker, so that it is no warning
+const QColor setupPurple(0xA0, 0x42, 0x7E); // their purple, darker, for lines and text
+const QColor black(0x2B, 0x36, 0x3D);
 
 QColor veil(QColor colour, int alpha)
 {
@@ -32,7 +33,9 @@ Colours lightColours()
     c.text = QColor("#1f2d36");
     c.muted = QColor("#58646d");
     c.grid = QColor("#eceff1");
-    c.button = QColor("#e9e7de");
+    c.button = QColor("#ffffff");
+    c.buttonEdge = QColor("#c3cad0");
+    c.chosen = QColor("#e6eff5");
     c.strong = QColor("#22313b");
     c.strongText = QColor("#ffffff");
     c.focus = blue;
@@ -43,10 +46,9 @@ Colours lightColours()
     c.careText = QColor("#6b4700");
     c.bubble = QColor("#2c3a44");
     c.bubbleText = QColor("#ffffff");
-    c.beer = blue;
     c.ambient = QColor("#7d878e");
     c.chamber = veil(sky, 120);
-    c.coolant = orange;
+    c.coolant = QColor("#4e6e81");
     c.target = green;
     c.targetText = QColor("#00704f");
     c.band = veil(green, 34);
@@ -54,8 +56,6 @@ Colours lightColours()
     c.hatch = QColor("#b9c0c5");
     c.excursion = vermillion;
     c.excursionFill = veil(vermillion, 110);
-    c.energy = QColor("#9c4c7c");
-    c.energyFill = veil(purple, 95);
     return c;
 }
 
@@ -69,7 +69,9 @@ Colours darkColours()
     c.text = QColor("#e8ebed");
     c.muted = QColor("#a7b1b8");
     c.grid = QColor("#2a3136");
-    c.button = QColor("#2d363c");
+    c.button = QColor("#2a3237");
+    c.buttonEdge = QColor("#4a555c");
+    c.chosen = QColor("#2c3d48");
     c.strong = QColor("#dbe3e8");
     c.strongText = QColor("#14181b");
     c.focus = sky;
@@ -80,10 +82,9 @@ Colours darkColours()
     c.careText = QColor("#efcf91");
     c.bubble = QColor("#e3e9ec");
     c.bubbleText = QColor("#14181b");
-    c.beer = sky;
     c.ambient = QColor("#8d979e");
     c.chamber = veil(QColor("#2f93cf"), 115);
-    c.coolant = orange;
+    c.coolant = QColor("#8fb0c4");
     c.target = QColor("#1fbf91");
     c.targetText = QColor("#3ecfa4");
     c.band = veil(green, 62);
@@ -91,8 +92,6 @@ Colours darkColours()
     c.hatch = QColor("#566067");
     c.excursion = QColor("#ff7a1f");
     c.excursionFill = veil(QColor("#ff7a1f"), 120);
-    c.energy = purple;
-    c.energyFill = veil(purple, 80);
     return c;
 }
 
@@ -134,7 +133,7 @@ const Colours& coloursOf(const QWidget& widget)
 
 QColor setupColour(int index)
 {
-    static const std::array<QColor, 5> order{blue, vermillion, purple, sky, orange};
+    static const std::array<QColor, 5> order{blue, setupPurple, sky, ochre, black};
     return order[static_cast<std::size_t>(std::max(index, 0)) % order.size()];
 }
 

@@ -20,6 +20,8 @@ struct Colours {
     QColor muted; ///< secondary text; 4.5:1 on page and card
     QColor grid;
     QColor button;
+    QColor buttonEdge;
+    QColor chosen; ///< behind the chosen row of a table
     QColor strong; ///< the current page, the main button
     QColor strongText;
     QColor focus;
@@ -31,7 +33,6 @@ struct Colours {
     QColor bubble;
     QColor bubbleText;
     // Colours of data.
-    QColor beer;
     QColor ambient;
     QColor chamber;
     QColor coolant;
@@ -42,8 +43,6 @@ struct Colours {
     QColor hatch;
     QColor excursion;
     QColor excursionFill;
-    QColor energy;
-    QColor energyFill;
 };
 
 const Colours& coloursOf(Scheme scheme);
@@ -51,7 +50,7 @@ const Colours& coloursOf(const QPalette& palette);
 const Colours& coloursOf(const QWidget& widget);
 Scheme schemeOf(const QPalette& palette);
 
-/// The colour of a setup by its index in the logbook: blue, vermillion, then further ones.
+/// The colour of a setup by its index in the logbook: blue, purple, sky, ochre, black, then again.
 QColor setupColour(int index);
 /// A pale version of it for the background of text.
 QColor setupFill(int index, const Colours& colours, bool chosen = false);

@@ -17,8 +17,10 @@ namespace holdband::ui {
 namespace {
 
 constexpr QSize buttonRoom(30, 12); ///< around a button's text: both sides, above and below
-constexpr int lineRoom = 4;         ///< above and below the typed text
-constexpr int lineInset = 5;        ///< left and right of it
+constexpr QSize foldRoom(8, 4);
+constexpr QSize tabRoom(22, 16);
+constexpr int lineRoom = 4;  ///< above and below the typed text
+constexpr int lineInset = 5; ///< left and right of it
 constexpr int scrollBreadth = 11;
 constexpr int leastHandle = 28;
 
@@ -43,7 +45,7 @@ void polishTable(QAbstractItemView& view, const Colours& c)
 {
     view.viewport()->setAutoFillBackground(false);
     QPalette own; // other colours follow the application
-    own.setColor(QPalette::Highlight, c.button);
+    own.setColor(QPalette::Highlight, c.chosen);
     own.setColor(QPalette::HighlightedText, c.text);
     view.setPalette(own);
 }
@@ -57,25 +59,54 @@ void polishArea(QScrollArea& area)
         inner->setAutoFillBackground(false);
 }
 
+/// A button without a box of its own.
+bool isBare(const QWidget* widget)
+{
+    const QByteArray role = roleOf(widget);
+    return role == "page" || role == "fold";
+}
+
 bool isMain(const QStyleOption& option, const QWidget* widget)
 {
+    if (isBare(widget))
+        return false;
     return (option.state & QStyle::State_On) || roleOf(widget) == "main";
+}
+
+/// A tab of the window, or the heading of a card that folds: text on the page, with a line below
+/// the chosen tab.
+void paintBareButton(QPainter& painter, const QStyleOption& option, bool isTab, const Colours& c)
+{
+    const bool chosen = option.state & QStyle::State_On;
+    if (isTab && (chosen || option.state & QStyle::State_MouseOver)) {
+        const QRect line(option.rect.left() + 8, option.rect.bottom() - 2, option.rect.width() - 16,
+                         3);
+        painter.fillRect(line, chosen ? c.strong : c.cardEdge);
+    }
+    if (option.state & QStyle::State_HasFocus)
+        paintBox(painter, option.rect.adjusted(0, 1, 0, -4), {Qt::transparent, c.focus, 1.5, 4.0});
+}
+
+ControlLook buttonLook(const QStyleOption& option, bool strong, const Colours& c)
+{
+    if (!(option.state & QStyle::State_Enabled))
+        return {Qt::transparent, c.cardEdge, 1.0, 5.0};
+    ControlLook look{strong ? c.strong : c.button, strong ? c.strong : c.buttonEdge, 1.0, 5.0};
+    if (option.state & QStyle::State_Sunken && !strong)
+        look.ground = mixed(c.fieldEdge, c.button, 0.35);
+    if (option.state & QStyle::State_HasFocus)
+        look = {look.ground, c.focus, 2.0, 5.0};
+    else if (option.state & QStyle::State_MouseOver && !strong)
+        look.edge = c.fieldEdge;
+    return look;
 }
 
 void paintButton(QPainter& painter, const QStyleOption& option, const QWidget* widget,
                  const Colours& c)
 {
-    ControlLook look{c.button, Qt::transparent, 2.0, 5.0};
-    if (!(option.state & QStyle::State_Enabled))
-        look = {c.card, c.button, 2.0, 5.0};
-    else if (isMain(option, widget))
-        look.ground = c.strong;
-    if (option.state & QStyle::State_Sunken && !isMain(option, widget))
-        look.ground = mixed(c.fieldEdge, c.button, 0.35);
-    if (option.state & QStyle::State_HasFocus)
-        look.edge = c.focus;
-    else if (option.state & QStyle::State_MouseOver && option.state & QStyle::State_Enabled)
-        look.edge = c.fieldEdge;
+    if (isBare(widget))
+        return paintBareButton(painter, option, roleOf(widget) == "page", c);
+    const ControlLook look = buttonLook(option, isMain(option, widget), c);
     paintBox(painter, option.rect, look);
     // The focus colour and that of a strong button are similar: a line separates them.
     if (option.state & QStyle::State_HasFocus && isMain(option, widget))
@@ -130,11 +161,16 @@ void paintButtonText(QPainter& painter, const QStyleOption& option, const QWidge
     const auto& button = *qstyleoption_cast<const QStyleOptionButton*>(&option);
     const bool enabled = option.state & QStyle::State_Enabled;
     const bool left = widget && widget->property("wordsLeft").toBool();
-    QRect rect = option.rect.adjusted(left ? 13 : 2, 0, -2, 0);
+    const bool fold = roleOf(widget) == "fold";
+    const bool quietTab = roleOf(widget) == "page" && !(option.state & QStyle::State_On);
+    QRect rect = option.rect.adjusted(left ? 13 : fold ? 4 : 2, 0, -2, 0);
     painter.save();
-    painter.setPen(!enabled ? c.muted : isMain(option, widget) ? c.strongText : c.text);
+    painter.setPen(!enabled                 ? mixed(c.muted, c.page, 0.7)
+                   : isMain(option, widget) ? c.strongText
+                   : quietTab               ? c.muted
+                                            : c.text);
     painter.drawText(rect,
-                     (left ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignVCenter |
+                     (left || fold ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignVCenter |
                          (style.styleHint(QStyle::SH_UnderlineShortcut, &option, widget)
                               ? Qt::TextShowMnemonic
                               : Qt::TextHideMnemonic),
@@ -310,6 +346,10 @@ void HouseStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
 QSize HouseStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
                                    const QSize& contents, const QWidget* widget) const
 {
+    if (type == CT_PushButton && roleOf(widget) == "fold")
+        return contents + foldRoom;
+    if (type == CT_PushButton && roleOf(widget) == "page")
+        return contents + tabRoom;
     if (type == CT_PushButton)
         return contents + buttonRoom;
     const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);

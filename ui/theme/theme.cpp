@@ -61,7 +61,7 @@ void setRole(QWidget* widget, const char* role)
         widget->style()->polish(widget);
     widget->update();
     const QByteArray part(role);
-    if (part == "title" || part == "caretitle" || part == "main") {
+    if (part == "title" || part == "caretitle" || part == "main" || part == "fold") {
         QFont bold = widget->font();
         bold.setWeight(QFont::DemiBold);
         widget->setFont(bold);

@@ -15,8 +15,8 @@ Scheme systemScheme(const QPalette& desktop);
 
 void dress(QApplication& application, Scheme scheme);
 
-/// The role of a widget, for its style: "page", "main", "muted", "title", "warn", "care",
-/// "refused", "cell".
+/// The role of a widget, for its style: "page" (a tab of the window), "fold" (the heading of a card
+/// that folds), "main", "muted", "title", "warn", "care", "refused", "cell".
 void setRole(QWidget* widget, const char* role);
 
 /// A label with wrapping text, in a role.

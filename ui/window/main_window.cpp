@@ -93,8 +93,9 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
       m_batchWatch(new BatchWatch(m_session, notifyDesktop, this)),
       m_reports(new ReportActions(m_session, this)), m_sampleLogbook(sampleLogbook),
       m_lanes(new LanesView), m_pageRow(new PageRow), m_pages(new Pages(m_session)),
-      m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_notice(new NoticeBar),
-      m_outer(new QStackedWidget), m_status(makeLabel({}, "muted", nullptr))
+      m_welcome(new WelcomePage(!sampleLogbook.isEmpty())), m_central(new QWidget),
+      m_notice(new NoticeBar(m_central)), m_outer(new QStackedWidget),
+      m_status(makeLabel({}, "muted", nullptr))
 {
     setAcceptDrops(true);
     setWindowTitle(QStringLiteral("Holdband"));
@@ -118,13 +119,11 @@ void MainWindow::layOut()
     pagesLayout->addWidget(m_status);
     m_outer->addWidget(m_welcome);
     m_outer->addWidget(inside);
-    auto* central = new QWidget;
-    auto* layout = new QVBoxLayout(central);
+    auto* layout = new QVBoxLayout(m_central);
     layout->setContentsMargins(spacing::page, 6, spacing::page, 6);
     layout->setSpacing(spacing::gap);
-    layout->addWidget(m_notice);
     layout->addWidget(m_outer, 1);
-    setCentralWidget(central);
+    setCentralWidget(m_central);
 }
 
 void MainWindow::connectParts()
@@ -142,11 +141,11 @@ void MainWindow::connectParts()
     connect(m_reminder, &Reminder::sheetRead, this, &MainWindow::showStatus);
     connect(m_notice, &NoticeBar::helpWanted, this,
             [this](const QString& page) { openHelp(*this, page); });
-    connect(m_batchActions, &BatchActions::saved, m_notice, &NoticeBar::say);
+    connect(m_batchActions, &BatchActions::saved, m_notice, &NoticeBar::sayInPassing);
     connect(m_batchActions, &BatchActions::pitched, this, &MainWindow::openRun);
     connect(m_batchActions, &BatchActions::failed, m_notice, &NoticeBar::say);
-    connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::say);
-    connect(m_reports, &ReportActions::said, m_notice, &NoticeBar::say);
+    connect(m_undo, &UndoActions::said, m_notice, &NoticeBar::sayInPassing);
+    connect(m_reports, &ReportActions::said, m_notice, &NoticeBar::sayInPassing);
     connect(m_welcome->steps(), &FirstSteps::wanted, this, &MainWindow::takeStep);
     connect(m_pages, &Pages::tablePasted, this, [this](const QString& text) {
         setPage(PageId::imports);
@@ -198,7 +197,7 @@ void MainWindow::addMenus()
     actions.showReadings = [this] { showReadings(); };
     actions.addNote = [this] { addNote(m_pages->run()->batch()); };
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
-    actions.say = [this](const QString& words) { m_notice->say(words); };
+    actions.say = [this](const QString& words) { m_notice->sayInPassing(words); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.showHelp = [this](const char* page) {
         openHelp(*this, page ? QString::fromLatin1(page) : helpFor(m_pages->page()));

@@ -115,6 +115,7 @@ private:
     PageRow* m_pageRow;
     Pages* m_pages;
     WelcomePage* m_welcome;
+    QWidget* m_central;
     NoticeBar* m_notice;
     QStackedWidget* m_outer;
     QLabel* m_status;

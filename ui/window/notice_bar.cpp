@@ -3,15 +3,27 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QTimer>
+#include <algorithm>
 
 namespace holdband::ui {
 
-NoticeBar::NoticeBar(QWidget* parent)
-    : QWidget(parent), m_label(makeLabel({}, "care", this)), m_help(new QLabel(this))
+namespace {
+
+constexpr int shownForMs = 8'000;
+constexpr int mostWidth = 760;
+constexpr int aboveEdge = 30; ///< so that the status line can be read
+
+} // namespace
+
+NoticeBar::NoticeBar(QWidget* over)
+    : QWidget(over), m_label(makeLabel({}, "plain", this)), m_help(new QLabel(this)),
+      m_timer(new QTimer(this))
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(spacing::card, 6, 6, 6);
@@ -26,15 +38,29 @@ NoticeBar::NoticeBar(QWidget* parent)
     layout->addWidget(close);
     connect(close, &QPushButton::clicked, this, &NoticeBar::hideBar);
     m_label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_timer->setSingleShot(true);
+    m_timer->setInterval(shownForMs);
+    connect(m_timer, &QTimer::timeout, this, &NoticeBar::hideBar);
+    over->installEventFilter(this);
     hide();
 }
 
 void NoticeBar::say(const QString& sentence)
 {
+    m_timer->stop();
+    m_passing = false;
     m_label->setText(sentence);
     m_label->setAccessibleName(sentence);
     m_help->hide();
     show();
+    place();
+}
+
+void NoticeBar::sayInPassing(const QString& sentence)
+{
+    say(sentence);
+    m_passing = true;
+    m_timer->start();
 }
 
 void NoticeBar::sayWithHelp(const QString& sentence, const QString& page)
@@ -43,10 +69,12 @@ void NoticeBar::sayWithHelp(const QString& sentence, const QString& page)
     m_help->setText(QStringLiteral("<a href=\"%1\">%2</a>")
                         .arg(page, m_help->accessibleName().toHtmlEscaped()));
     m_help->show();
+    place();
 }
 
 void NoticeBar::hideBar()
 {
+    m_timer->stop();
     m_label->clear();
     hide();
 }
@@ -56,13 +84,43 @@ QString NoticeBar::sentence() const
     return m_label->text();
 }
 
+void NoticeBar::place()
+{
+    const QWidget& over = *parentWidget();
+    const int width = std::min(mostWidth, over.width() - 4 * spacing::page);
+    const int height = layout()->hasHeightForWidth() ? layout()->heightForWidth(width)
+                                                     : layout()->sizeHint().height();
+    setGeometry((over.width() - width) / 2, over.height() - height - aboveEdge, width, height);
+    raise();
+}
+
+bool NoticeBar::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Resize && !isHidden())
+        place();
+    return QWidget::eventFilter(watched, event);
+}
+
+void NoticeBar::enterEvent(QEnterEvent* event)
+{
+    m_timer->stop();
+    QWidget::enterEvent(event);
+}
+
+void NoticeBar::leaveEvent(QEvent* event)
+{
+    if (m_passing && !isHidden())
+        m_timer->start();
+    QWidget::leaveEvent(event);
+}
+
 void NoticeBar::paintEvent(QPaintEvent*)
 {
     const Colours& colours = coloursOf(*this);
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(colours.careEdge);
-    painter.setBrush(colours.careBack);
+    painter.setPen(QPen(colours.fieldEdge, 1.0));
+    painter.setBrush(colours.card);
     painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), spacing::radius,
                             spacing::radius);
 }

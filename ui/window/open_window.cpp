@@ -1,5 +1,6 @@
 #include "ui/window/open_window.h"
 
+#include "ui/theme/type_face.h"
 #include "ui/window/appearance.h"
 #include "ui/window/language_choice.h"
 #include "ui/window/main_window.h"
@@ -81,6 +82,7 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setDesktopFileName(QStringLiteral("holdband"));
     QApplication::setWindowIcon(ownIcon());
     useChosenLanguage();
+    useOwnTypeFace(application);
     applyStoredTextSize(application);
     applyStoredAppearance(application);
     MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));

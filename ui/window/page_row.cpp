@@ -55,7 +55,7 @@ PageRow::PageRow(QWidget* parent)
 {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(6);
+    layout->setSpacing(2);
     for (int i = 0; i < pageCount; ++i) {
         auto* button = new QPushButton(pageTitle(static_cast<PageId>(i)), this);
         button->setCheckable(true);

@@ -168,6 +168,7 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
         HOLDBAND_TRY(review);
         auto provenance = provenanceOf(logbook, *review);
         HOLDBAND_TRY(provenance);
+        season.setupIndex = review->setupIndex;
         season.provenances.push_back(std::move(*provenance));
         season.batches.push_back(lineOf(*review));
         addUp(season, season.batches.back());

@@ -36,6 +36,7 @@ struct Season {
     LogbookSettings settings;
     Zone zone;
     Setup setup;
+    int setupIndex = 0;                  ///< among the logbook's setups; decides its colour
     std::vector<SeasonLine> batches;     ///< in order of pitching
     std::vector<Provenance> provenances; ///< what the figures of each are based on
     /// Sums over the batches. A batch without metered energy adds nothing; `metered` counts the

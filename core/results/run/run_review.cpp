@@ -158,6 +158,7 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.settings = snapshot->settings;
     review.zone = snapshot->zone;
     review.setup = *snapshot->setup(batch->setup);
+    review.setupIndex = snapshot->indexOfSetup(batch->setup);
     review.beerSensor = *snapshot->sensor(batch->beerSensor);
     review.input = std::move(*input);
     review.figures = analysis::analyseRun(review.input);

@@ -32,6 +32,7 @@ struct RunReview {
     char decimalSign = '.'; ///< of the texts
     Zone zone;
     Setup setup;
+    int setupIndex = 0; ///< among the logbook's setups; decides its colour
     Sensor beerSensor;
     analysis::RunInput input;
     analysis::RunFigures figures;

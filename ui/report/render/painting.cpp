@@ -1,5 +1,6 @@
 #include "ui/report/render/painting.h"
 
+#include "ui/theme/type_face.h"
 #include "ui/words/language.h"
 
 #include <QApplication>
@@ -21,6 +22,7 @@ int withPainting(const char* program, const std::function<int()>& work)
     int count = 1;
     QApplication application(count, arguments);
     QApplication::setApplicationName(QStringLiteral("holdband"));
+    ui::useOwnTypeFace(application);
     ui::useDesktopLanguage();
     return work();
 }
